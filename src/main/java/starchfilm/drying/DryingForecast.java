@@ -1,0 +1,65 @@
+package starchfilm.drying;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.evidence.Extrapolation;
+
+/**
+ * How a plate dries.
+ *
+ * @param spots the thin edge, the nominal thickness and the thick spot
+ * @param curve the drying curve, from the pour on
+ * @param startMoisture moisture of the fresh paste (kg water per kg dry solids)
+ * @param equilibriumMoisture moisture it will keep in this room (kg/kg)
+ * @param verdict whether the room dries it at all
+ * @param spreadDrivers what the range comes from, largest first
+ * @param extrapolations rules used outside their range
+ * @param logEndsEarly true where a room log ended before the film was dry and was repeated
+ */
+public record DryingForecast(
+    Map<Spot, SpotForecast> spots,
+    List<CurvePoint> curve,
+    double startMoisture,
+    double equilibriumMoisture,
+    RoomVerdict verdict,
+    List<SpreadDriver> spreadDrivers,
+    List<Extrapolation> extrapolations,
+    boolean logEndsEarly) {
+  /** Copies the collections. */
+  public DryingForecast {
+    spots = new EnumMap<>(spots);
+    curve = List.copyOf(curve);
+    spreadDrivers = List.copyOf(spreadDrivers);
+    extrapolations = List.copyOf(extrapolations);
+  }
+
+  @Override
+  public Map<Spot, SpotForecast> spots() {
+    return new EnumMap<>(spots);
+  }
+
+  /**
+   * One spot.
+   *
+   * @param spot which
+   * @return its forecast
+   */
+  public SpotForecast at(Spot spot) {
+    SpotForecast found = spots.get(spot);
+    if (found == null) {
+      throw new IllegalArgumentException("no forecast for " + spot);
+    }
+    return found;
+  }
+
+  /** Whether a room can dry the film. */
+  public enum RoomVerdict {
+    /** The film becomes peelable and dry through. */
+    DRIES,
+    /** The film comes to rest with the room but is still too moist to peel then. */
+    NEVER_PEELABLE,
+    /** The air is so damp that the film hardly dries or takes up water. */
+    TOO_DAMP
+  }
+}

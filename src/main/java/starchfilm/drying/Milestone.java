@@ -1,0 +1,11 @@
+package starchfilm.drying;
+
+/** The moments people wait for, in the order they come. */
+public enum Milestone {
+  /** The open face holds at most 0.35 kg water per kg dry solids (judged, no source). */
+  SKIN_DRY,
+  /** The wettest point holds at most 0.35 kg water per kg dry solids (judged, no source). */
+  PEELABLE,
+  /** The wettest point is within 0.02 kg/kg of the moisture it will keep. */
+  DRY_THROUGH
+}

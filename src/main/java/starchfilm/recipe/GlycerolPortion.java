@@ -1,0 +1,11 @@
+package starchfilm.recipe;
+
+import starchfilm.evidence.Estimate;
+
+/**
+ * Glycerol as weighed out of a jar.
+ *
+ * @param massKg what was weighed, water and salt included (kg)
+ * @param stock what the jar holds
+ */
+public record GlycerolPortion(Estimate massKg, GlycerolStock stock) {}

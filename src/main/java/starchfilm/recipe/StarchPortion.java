@@ -1,0 +1,13 @@
+package starchfilm.recipe;
+
+import starchfilm.evidence.Estimate;
+import starchfilm.ingredient.StarchKind;
+
+/**
+ * Starch powder as weighed.
+ *
+ * @param kind the kind of starch
+ * @param massKg powder with its own moisture (kg)
+ * @param moistureFraction water in the powder (kg per kg powder, wet basis, 0 to 0.3)
+ */
+public record StarchPortion(StarchKind kind, Estimate massKg, Estimate moistureFraction) {}

@@ -1,0 +1,11 @@
+package starchfilm.recipe;
+
+import starchfilm.evidence.Estimate;
+
+/**
+ * Vinegar as weighed.
+ *
+ * @param massKg vinegar (kg)
+ * @param acidityFraction acetic acid (kg per kg vinegar, 0 to 1), as the label's percentage
+ */
+public record VinegarPortion(Estimate massKg, Estimate acidityFraction) {}

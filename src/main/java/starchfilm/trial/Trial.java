@@ -1,0 +1,82 @@
+package starchfilm.trial;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import starchfilm.drying.FaceChange;
+import starchfilm.drying.Plate;
+import starchfilm.drying.Pour;
+import starchfilm.drying.Room;
+import starchfilm.recipe.Recipe;
+
+/**
+ * One trial: what was weighed, cooked and poured, where it dried, and what came of it.
+ *
+ * @param file the file it was read from
+ * @param name what its maker calls it
+ * @param invented true where the trial is made up as an example
+ * @param pouredAt when it was poured, by the clock on the wall, if noted
+ * @param recipe what went into the pot
+ * @param plate what it was poured on
+ * @param pour how it was poured
+ * @param plateCount plates poured from the pot; at least 1
+ * @param roomName what the maker calls the room, such as "shed"; learning is kept per room
+ * @param room the air
+ * @param benchTemperatureK temperature of what the plate stands on (K), if noted
+ * @param faces when the film was turned or moved to a rack
+ * @param use where the film will be used
+ * @param weighings in order of time
+ * @param faults what went wrong
+ * @param pulls strips pulled
+ * @param measuredDryThicknessM measured thicknesses of the dry film (m)
+ * @param rating the maker's rating, 1 to 5, if given
+ * @param remarks in the maker's words
+ * @param photos photos beside the file
+ * @param notRecorded what the file does not say
+ */
+public record Trial(
+    Path file,
+    String name,
+    boolean invented,
+    Optional<LocalDateTime> pouredAt,
+    Recipe recipe,
+    Plate plate,
+    Pour pour,
+    int plateCount,
+    String roomName,
+    Room room,
+    OptionalDouble benchTemperatureK,
+    List<FaceChange> faces,
+    Use use,
+    List<Weighing> weighings,
+    List<ObservedFault> faults,
+    List<PullTest> pulls,
+    List<Double> measuredDryThicknessM,
+    OptionalInt rating,
+    List<String> remarks,
+    List<Path> photos,
+    List<NotRecorded> notRecorded) {
+  /** Copies the lists. */
+  public Trial {
+    faces = List.copyOf(faces);
+    weighings = List.copyOf(weighings);
+    faults = List.copyOf(faults);
+    pulls = List.copyOf(pulls);
+    measuredDryThicknessM = List.copyOf(measuredDryThicknessM);
+    remarks = List.copyOf(remarks);
+    photos = List.copyOf(photos);
+    notRecorded = List.copyOf(notRecorded);
+  }
+
+  /**
+   * Where the film will be used.
+   *
+   * @param relativeHumidity of the air there (ratio, 0 to 1)
+   * @param temperatureK of the air there (K)
+   * @param ageS time between dry-through and use (s)
+   */
+  public record Use(double relativeHumidity, double temperatureK, double ageS) {}
+}
