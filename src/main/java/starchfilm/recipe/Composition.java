@@ -2,6 +2,7 @@ package starchfilm.recipe;
 
 import java.util.EnumMap;
 import java.util.Map;
+import starchfilm.ingredient.AceticAcid;
 import starchfilm.ingredient.StarchKind;
 
 /**
@@ -37,7 +38,9 @@ public record Composition(
 
   /** Copies the map and checks that the mass closes. */
   public Composition {
-    starchShares = new EnumMap<>(starchShares);
+    Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
+    copy.putAll(starchShares);
+    starchShares = copy;
     double sum = dryStarch + glycerol + salt + aceticAcid + water;
     if (!(Math.abs(sum - 1) < ROUNDING)) {
       throw new IllegalArgumentException("the fractions of a paste must add up to 1, not " + sum);
@@ -130,5 +133,14 @@ public record Composition(
   public double pasteDensityKgPerM3() {
     double moisture = waterKgPerKgDry();
     return (1 + moisture) / volumeM3PerKgDry(moisture);
+  }
+
+  /**
+   * Acetic acid in the fresh paste, for its pH.
+   *
+   * @return mol per m3 paste
+   */
+  public double aceticAcidMolPerM3() {
+    return AceticAcid.molPerM3(aceticAcid, 1 / pasteDensityKgPerM3());
   }
 }

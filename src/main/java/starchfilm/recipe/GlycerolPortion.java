@@ -8,4 +8,9 @@ import starchfilm.evidence.Estimate;
  * @param massKg what was weighed, water and salt included (kg)
  * @param stock what the jar holds
  */
-public record GlycerolPortion(Estimate massKg, GlycerolStock stock) {}
+public record GlycerolPortion(Estimate massKg, GlycerolStock stock) {
+  /** Checks the mass. */
+  public GlycerolPortion {
+    Amounts.requireMass("glycerol", massKg);
+  }
+}

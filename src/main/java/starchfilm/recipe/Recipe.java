@@ -20,11 +20,13 @@ public record Recipe(
     Estimate waterKg,
     Estimate saltKg,
     Cook cook) {
-  /** Copies the list and checks that there is starch. */
+  /** Copies the list and checks that there is starch and no amount is negative. */
   public Recipe {
     starches = List.copyOf(starches);
     if (starches.isEmpty()) {
       throw new IllegalArgumentException("a recipe needs at least one starch");
     }
+    Amounts.requireMass("water", waterKg);
+    Amounts.requireMass("salt", saltKg);
   }
 }

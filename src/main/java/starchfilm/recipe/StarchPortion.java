@@ -10,4 +10,22 @@ import starchfilm.ingredient.StarchKind;
  * @param massKg powder with its own moisture (kg)
  * @param moistureFraction water in the powder (kg per kg powder, wet basis, 0 to 0.3)
  */
-public record StarchPortion(StarchKind kind, Estimate massKg, Estimate moistureFraction) {}
+public record StarchPortion(StarchKind kind, Estimate massKg, Estimate moistureFraction) {
+  private static final double MOST_MOISTURE = 0.3;
+
+  /** Checks both figures. */
+  public StarchPortion {
+    Amounts.requireMass(kind.tradeName() + " starch", massKg);
+    Amounts.requireFraction(
+        "moisture of " + kind.tradeName() + " starch", moistureFraction, MOST_MOISTURE);
+  }
+
+  /**
+   * Dry starch in the portion.
+   *
+   * @return kg
+   */
+  public double dryKg() {
+    return massKg.value() * (1 - moistureFraction.value());
+  }
+}
