@@ -33,10 +33,16 @@ class HouseArrowsTest {
           Map.entry("film", List.of("sorption", "recipe", "ingredient", "air")),
           Map.entry(
               "drying", List.of("film", "sorption", "recipe", "ingredient", "air", "diffusion")),
-          Map.entry("trial", List.of("drying", "film", "sorption", "recipe", "ingredient", "air")),
+          Map.entry("json", List.of()),
+          Map.entry("amount", List.of()),
+          Map.entry(
+              "trial",
+              List.of(
+                  "drying", "film", "sorption", "recipe", "ingredient", "air", "json", "amount")),
           Map.entry(
               "planning",
-              List.of("trial", "drying", "film", "sorption", "recipe", "ingredient", "air")),
+              List.of(
+                  "trial", "drying", "film", "sorption", "recipe", "ingredient", "air", "amount")),
           Map.entry(
               "advice",
               List.of(
@@ -47,10 +53,11 @@ class HouseArrowsTest {
                   "sorption",
                   "recipe",
                   "ingredient",
-                  "air")));
+                  "air",
+                  "amount")));
 
   private static final List<String> ROOMS_WITH_THE_OUTSIDE =
-      List.of("trial", "report", "cli", "web");
+      List.of("json", "amount", "trial", "report", "cli", "web");
 
   static Stream<Arguments> rooms() {
     return MAY_KNOW.entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * @param column column, counted from 1; empty likewise
  * @param field the field's path, such as {@code recipe.glycerol.mass_g}; empty for the whole file
  * @param given what stands there, shortened
- * @param allowed what is allowed, with its unit
+ * @param allowed what is allowed, with its unit; empty where that goes without saying
  * @param mend what to do
  */
 public record Fault(
@@ -35,11 +35,10 @@ public record Fault(
     if (!field.isEmpty()) {
       text.append(field).append(": ");
     }
-    return text.append(given)
-        .append(" given, allowed ")
-        .append(allowed)
-        .append("; ")
-        .append(mend)
-        .toString();
+    text.append(given);
+    if (!allowed.isEmpty()) {
+      text.append(" given, allowed ").append(allowed);
+    }
+    return text.append("; ").append(mend).toString();
   }
 }

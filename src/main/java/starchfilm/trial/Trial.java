@@ -10,6 +10,7 @@ import starchfilm.drying.FaceChange;
 import starchfilm.drying.Plate;
 import starchfilm.drying.Pour;
 import starchfilm.drying.Room;
+import starchfilm.evidence.Estimate;
 import starchfilm.recipe.Recipe;
 
 /**
@@ -22,9 +23,11 @@ import starchfilm.recipe.Recipe;
  * @param recipe what went into the pot
  * @param plate what it was poured on
  * @param pour how it was poured
+ * @param pouredMassKg paste on one plate (kg), if it was weighed
  * @param plateCount plates poured from the pot; at least 1
  * @param roomName what the maker calls the room, such as "shed"; learning is kept per room
  * @param room the air
+ * @param roomDoubt how uncertain the file leaves the air
  * @param benchTemperatureK temperature of what the plate stands on (K), if noted
  * @param faces when the film was turned or moved to a rack
  * @param use where the film will be used
@@ -45,9 +48,11 @@ public record Trial(
     Recipe recipe,
     Plate plate,
     Pour pour,
+    Optional<Estimate> pouredMassKg,
     int plateCount,
     String roomName,
     Room room,
+    RoomDoubt roomDoubt,
     OptionalDouble benchTemperatureK,
     List<FaceChange> faces,
     Use use,
@@ -69,6 +74,34 @@ public record Trial(
     remarks = List.copyOf(remarks);
     photos = List.copyOf(photos);
     notRecorded = List.copyOf(notRecorded);
+  }
+
+  /**
+   * Says whether anything has been noted about a plate of this trial; a recipe that nobody has cast
+   * yet has no history.
+   *
+   * @return true where a pour, a weighing, a fault, a strip, a thickness or a rating is noted
+   */
+  public boolean hasHistory() {
+    return pouredAt.isPresent()
+        || rating.isPresent()
+        || !(weighings.isEmpty()
+            && faults.isEmpty()
+            && pulls.isEmpty()
+            && measuredDryThicknessM.isEmpty());
+  }
+
+  /**
+   * What the file leaves uncertain about the room, as standard uncertainties; it joins what every
+   * forecast allows for.
+   *
+   * @param temperatureSdK of the air temperature (K)
+   * @param humiditySd of the relative humidity (ratio)
+   * @param speedRelativeSd of the air speed (ratio)
+   */
+  public record RoomDoubt(double temperatureSdK, double humiditySd, double speedRelativeSd) {
+    /** A room that is noted in full. */
+    public static final RoomDoubt NONE = new RoomDoubt(0, 0, 0);
   }
 
   /**
