@@ -1,0 +1,128 @@
+package starchfilm.cli;
+
+import java.util.List;
+import java.util.function.Function;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/**
+ * The program: its commands, and what happens when one of them fails.
+ *
+ * <p>To add a command, write a class that is a {@code Callable<Integer>} with a {@code @Command}
+ * annotation and a constructor that takes {@link Surroundings}, and name it in {@link #COMMANDS}.
+ */
+@Command(
+    name = "starchfilm",
+    version = "starchfilm 0.1.0",
+    description = {
+      "Recipes, drying forecasts and a notebook for film cast from starch and glycerol.",
+      "",
+      "Keep one small file a trial (the folder formulations/ has some to start from), then ask."
+    },
+    synopsisSubcommandLabel = "COMMAND",
+    commandListHeading = "%nCommands:%n",
+    optionListHeading = "%nOptions:%n",
+    footer = {
+      "",
+      "Start with:",
+      "  starchfilm compare formulations",
+      "and open the page it writes. Every command explains itself: starchfilm compare --help",
+      "",
+      "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in a file."
+    })
+final class App implements Runnable {
+  private static final List<Function<Surroundings, Object>> COMMANDS = List.of();
+
+  private final Surroundings surroundings;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      scope = ScopeType.INHERIT,
+      description = "Show this help and end.")
+  @SuppressWarnings("UnusedVariable") // the library acts on it
+  private boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      versionHelp = true,
+      description = "Show the version and end.")
+  @SuppressWarnings("UnusedVariable") // the library acts on it
+  private boolean version;
+
+  @Option(
+      names = "--debug",
+      scope = ScopeType.INHERIT,
+      description = "On an unexpected error, show where in the program it arose.")
+  private boolean debug;
+
+  App(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @param args the words of the command line
+   * @return the exit code
+   */
+  int run(String... args) {
+    int exitCode = commandLine().execute(args);
+    surroundings.out().flush();
+    surroundings.err().flush();
+    return exitCode;
+  }
+
+  /**
+   * The commands as picocli sees them.
+   *
+   * @return a fresh command line
+   */
+  CommandLine commandLine() {
+    CommandLine line = new CommandLine(this);
+    COMMANDS.forEach(command -> line.addSubcommand(command.apply(surroundings)));
+    return line.setOut(surroundings.out())
+        .setErr(surroundings.err())
+        .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+        .setUsageHelpWidth(100)
+        .setParameterExceptionHandler(App::wrongUsage)
+        .setExecutionExceptionHandler(this::failed);
+  }
+
+  /** Without a command there is nothing to do but to say which there are. */
+  @Override
+  public void run() {
+    throw new ParameterException(commandLine(), "no command given");
+  }
+
+  private static int wrongUsage(ParameterException exception, String[] args) {
+    CommandLine line = exception.getCommandLine();
+    line.getErr().println("starchfilm: " + exception.getMessage());
+    if (!UnmatchedArgumentException.printSuggestions(exception, line.getErr())) {
+      line.getErr().println("Help: " + line.getCommandSpec().qualifiedName() + " --help");
+    }
+    return ExitCodes.WRONG_INPUT;
+  }
+
+  private int failed(Exception exception, CommandLine line, ParseResult parsed) {
+    if (exception instanceof CommandFailure failure) {
+      line.getErr().println("starchfilm: " + failure.getMessage());
+      return failure.exitCode();
+    }
+    line.getErr()
+        .println(
+            "starchfilm: the program itself failed ("
+                + exception
+                + "); nothing of yours is wrong. Run it again with --debug to see where.");
+    if (debug) {
+      exception.printStackTrace(line.getErr());
+    }
+    return ExitCodes.NOT_COMPUTED;
+  }
+}

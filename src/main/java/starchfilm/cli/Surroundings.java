@@ -1,0 +1,54 @@
+package starchfilm.cli;
+
+import java.io.Console;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+
+/**
+ * What a command touches outside its own memory, so that a test can hand it something else.
+ *
+ * @param workingDirectory what relative paths start from
+ * @param clock the clock on the wall, in the reader's zone
+ * @param out results
+ * @param err faults and remarks
+ */
+record Surroundings(Path workingDirectory, Clock clock, PrintWriter out, PrintWriter err) {
+  private static final String WRITTEN = "µ°–·█";
+
+  /**
+   * The surroundings of the running program.
+   *
+   * @return its directory, clock and streams
+   */
+  static Surroundings ofThisProcess() {
+    Charset charset = terminalCharset();
+    return new Surroundings(
+        Path.of(""),
+        Clock.system(ZoneId.systemDefault()),
+        new PrintWriter(System.out, true, charset),
+        new PrintWriter(System.err, true, charset));
+  }
+
+  /** A terminal that cannot show what we write usually understands UTF-8 all the same. */
+  @SuppressWarnings("SystemConsoleNull") // null on 17 when redirected; never null from 22 on
+  private static Charset terminalCharset() {
+    Console console = System.console();
+    return console != null && console.charset().newEncoder().canEncode(WRITTEN)
+        ? console.charset()
+        : StandardCharsets.UTF_8;
+  }
+
+  /**
+   * A path as the user typed it, from the working directory.
+   *
+   * @param typed relative or absolute
+   * @return the path to open
+   */
+  Path resolve(Path typed) {
+    return workingDirectory.resolve(typed);
+  }
+}

@@ -1,0 +1,49 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class AppTest {
+  @TempDir private Path folder;
+
+  @Test
+  void helpNamesTheFirstThingToTry() {
+    Terminal terminal = new Terminal(folder);
+
+    assertThat(terminal.run("--help")).isZero();
+    assertThat(terminal.out()).contains("starchfilm compare formulations").contains("Exit codes");
+    assertThat(terminal.err()).isEmpty();
+  }
+
+  @Test
+  void saysItsVersion() {
+    Terminal terminal = new Terminal(folder);
+
+    assertThat(terminal.run("--version")).isZero();
+    assertThat(terminal.out()).startsWith("starchfilm ");
+  }
+
+  @Test
+  void noCommandIsWrongUsage() {
+    Terminal terminal = new Terminal(folder);
+
+    assertThat(terminal.run()).isEqualTo(2);
+    assertThat(terminal.err())
+        .isEqualToNormalizingNewlines("starchfilm: no command given\nHelp: starchfilm --help\n");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"bake", "--colour"})
+  void unknownWordsAreWrongUsage(String word) {
+    Terminal terminal = new Terminal(folder);
+
+    assertThat(terminal.run(word)).isEqualTo(2);
+    assertThat(terminal.err()).startsWith("starchfilm: ").contains(word);
+    assertThat(terminal.out()).isEmpty();
+  }
+}

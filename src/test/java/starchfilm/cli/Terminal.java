@@ -1,0 +1,41 @@
+package starchfilm.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+
+/** The program run in memory: what was typed in, what came out. */
+final class Terminal {
+  private static final Instant NOON = Instant.parse("2026-04-20T12:00:00Z");
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  private final Path directory;
+
+  Terminal(Path directory) {
+    this.directory = directory;
+  }
+
+  int run(String... words) {
+    return new App(surroundings()).run(words);
+  }
+
+  Surroundings surroundings() {
+    return new Surroundings(
+        directory,
+        Clock.fixed(NOON, ZoneOffset.UTC),
+        new PrintWriter(out, true),
+        new PrintWriter(err, true));
+  }
+
+  String out() {
+    return out.toString();
+  }
+
+  String err() {
+    return err.toString();
+  }
+}
