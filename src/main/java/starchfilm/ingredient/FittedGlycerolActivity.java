@@ -13,16 +13,17 @@ import starchfilm.evidence.ValidRange;
  * <p>a: water activity (ratio); x_w, x_g: mole fractions of water and glycerol, adding up to 1.
  *
  * <p>Valid for: 20 to 30 C, the whole range of mixtures. Outside that temperature it is used
- * unchanged; the activity of a given mixture moves by less than 0.3 points of relative humidity
- * between 20 and 30 C.
+ * unchanged; by ASTM D5032 the activity of a given mixture moves by less than 0.007 between 20 and
+ * 30 C.
  *
  * <p>Source: fitted by us to Zhang, Grace and Sun 2022, Drying Technol. 40:2404 (Wilson equation),
  * Forney and Brandl 1992, HortTechnology 2:52 (recalled), and the refractive-index column of ASTM
  * D5032 read with measured refractive indices.
  *
- * <p>Deviation: within 0.015 of those three; up to 0.035 above the weight-per-cent formula of ASTM
- * D5032, which itself lies that far from them between 50 and 95 % relative humidity. In high
- * dilution it becomes Raoult's law, which the standard's formula does not.
+ * <p>Deviation: within 0.022 of those three from 40 to 95 % relative humidity and within 0.03 at 30
+ * %; up to 0.035 above the weight-per-cent formula of ASTM D5032, which itself lies that far from
+ * them between 50 and 95 % relative humidity. In high dilution it becomes Raoult's law, which the
+ * standard's formula does not.
  */
 public final class FittedGlycerolActivity implements GlycerolActivity {
   private static final double ATTRACTION = 0.9;
