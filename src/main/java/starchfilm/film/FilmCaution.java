@@ -1,29 +1,83 @@
 package starchfilm.film;
 
-/** What the film rules warn of. */
+import starchfilm.evidence.Check;
+import starchfilm.evidence.Source;
+import starchfilm.ingredient.StarchKind;
+
+/** What the film rules warn of, each with its basis. */
 public enum FilmCaution {
-  /** So little glycerol that the film may crack off the plate. */
-  MAY_CRACK_OFF,
+  /** Without starch there is no film; the glycerol stays a liquid. */
+  NO_FILM(new Source("common practice, no source", Check.JUDGED)),
+  /** So little glycerol for this air that the film may crack off the plate. */
+  MAY_CRACK_OFF(
+      new Source(
+          "brittle below 20 g glycerol per 100 g starch at 50 % relative humidity, below 25 g under"
+              + " 35 %: judged from the elongation rows and the glass transition",
+          Check.JUDGED)),
   /** A little glycerol may make the film more brittle than none. */
-  ANTIPLASTICISED,
-  /** Starch and glycerol may part into two phases. */
-  MAY_SEPARATE,
-  /** Glycerol may sweat out as beads. */
-  MAY_SWEAT,
+  ANTIPLASTICISED(
+      new Source(
+          "Shimazu, Mali and Grossmann 2007, cassava film stiffer with up to 15 g glycerol below a"
+              + " water activity of 0.58; Chang, Abd Karim and Seow 2006, tapioca, least strain at"
+              + " 10 to 15 % glycerol",
+          Check.READ)),
+  /** Starch and glycerol may part into two phases under the microscope; seldom seen by eye. */
+  MAY_SEPARATE(phaseSeparation()),
+  /** So much glycerol that starch and glycerol part into two phases. */
+  SEPARATES(phaseSeparation()),
+  /** Glycerol may sweat out as beads, sooner as the film ages and the humidity swings. */
+  MAY_SWEAT(
+      new Source(
+          "beads of glycerol above 50 to 60 g per 100 g starch: recalled, judged", Check.RECALLED)),
   /** Tacky in this air. */
-  TACKY,
+  TACKY(
+      new Source(
+          "tacky above 40 to 45 g glycerol per 100 g starch at 50 % relative humidity, above 35 g at"
+              + " 75 %: recalled, judged",
+          Check.RECALLED)),
   /** Salt over 2 % of the dry solids widens the bands. */
-  SALT_NOTICEABLE,
+  SALT_NOTICEABLE(Salt.SOURCE),
   /** Salt over 5 % of the dry solids lowers strength and stretch and may bloom. */
-  SALT_HIGH,
+  SALT_HIGH(Salt.SOURCE),
   /** An open pan does not gelatinise this starch. */
-  NEEDS_PRESSURE_COOK,
+  NEEDS_PRESSURE_COOK(StarchKind.SOURCE),
   /** The paste is too thick to level. */
-  TOO_THICK_TO_LEVEL,
+  TOO_THICK_TO_LEVEL(PasteBody.SOURCE),
   /** The paste is so thin that the starch settles. */
-  MAY_SETTLE,
+  MAY_SETTLE(PasteBody.SOURCE),
   /** The top temperature was below the end of gelatinisation. */
-  UNDERCOOKED,
+  UNDERCOOKED(StarchKind.SOURCE),
+  /** The acid cuts the amylopectin so short that the paste thins, long before the film weakens. */
+  PASTE_THINS(
+      new Source(
+          "less than a tenth of the amylopectin's length left: recalled rate of acid hydrolysis,"
+              + " threshold judged",
+          Check.JUDGED)),
   /** The dry film is over 0.3 mm: slow, curling, cracking. */
-  THICK_FILM
+  THICK_FILM(
+      new Source(
+          "over 0.3 mm dry film dries slowly, curls, cracks and moulds: judged", Check.JUDGED));
+
+  private final Source source;
+
+  FilmCaution(Source source) {
+    this.source = source;
+  }
+
+  /**
+   * What the caution rests on.
+   *
+   * @return where its limit comes from
+   */
+  public Source source() {
+    return source;
+  }
+
+  private static Source phaseSeparation() {
+    return new Source(
+        "two glass transitions at 30 and 45 g glycerol per 100 g cassava starch, one at 15 g: Bergo"
+            + " et al. 2008; barley: Forssell et al. 1997, Carbohydr. Polym. 34:275; firm limit of"
+            + " 50 g judged",
+        Check.READ);
+  }
 }

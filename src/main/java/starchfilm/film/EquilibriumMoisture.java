@@ -1,0 +1,61 @@
+package starchfilm.film;
+
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.evidence.Band;
+import starchfilm.evidence.Check;
+import starchfilm.evidence.Extrapolation;
+import starchfilm.evidence.Source;
+import starchfilm.sorption.FilmIsotherm;
+
+/**
+ * Moisture the film holds in the air of use: the figure of {@code sorption}, which here gets its
+ * band.
+ *
+ * <p>Band: times or divided by 1.15 (judged), its logarithm widened as the isotherm says for damp
+ * air and for salt. Ranges and sources are the isotherm's own.
+ */
+final class EquilibriumMoisture {
+  private static final double BAND_FACTOR = 1.15;
+
+  private static final Source BAND_SOURCE =
+      new Source("band of 15 % on the equilibrium moisture content: assumed", Check.JUDGED);
+
+  private final FilmIsotherm isotherm;
+  private final FilmState film;
+
+  /**
+   * The moisture of one film.
+   *
+   * @param filmCase the paste it comes from
+   * @param film the film at rest
+   */
+  EquilibriumMoisture(FilmCase filmCase, FilmState film) {
+    this.isotherm = FilmIsotherm.of(filmCase.composition());
+    this.film = film;
+  }
+
+  /**
+   * The band.
+   *
+   * @param below moisture with one standard deviation less plasticiser (kg per kg dry solids)
+   * @param above moisture with one standard deviation more
+   * @return 10, 50 and 90 % points (kg per kg dry solids)
+   */
+  Band band(double below, double above) {
+    double widened = Math.pow(BAND_FACTOR, isotherm.bandFactor(film.relativeHumidity()));
+    return Scatter.factor(widened).band(film.waterKgPerKgDry(), below, above, 0);
+  }
+
+  /** What of the isotherm's ranges the film does not meet. */
+  List<Extrapolation> extrapolations() {
+    return isotherm.extrapolations(film.relativeHumidity(), film.temperatureK());
+  }
+
+  /** What the figure rests on. */
+  List<Source> sources() {
+    List<Source> sources = new ArrayList<>(isotherm.sources());
+    sources.add(BAND_SOURCE);
+    return sources;
+  }
+}

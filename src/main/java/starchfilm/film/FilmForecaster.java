@@ -1,0 +1,167 @@
+package starchfilm.film;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import starchfilm.evidence.Band;
+import starchfilm.evidence.Extrapolation;
+import starchfilm.evidence.Source;
+import starchfilm.recipe.Composition;
+
+/**
+ * Forecasts the dry film from the paste, the pour, the cook and the air of use.
+ *
+ * <p>Each property is its rule's value times what acid, salt, age and workmanship do to it. The
+ * band adds in squares, on the rule's own scale: the scatter between laboratories, the uncertainty
+ * of the plasticiser level (the rule evaluated again one standard deviation below and above), and
+ * the uncertainty of each influence. The influences are taken as independent.
+ *
+ * <p>Immutable; one instance serves any number of threads.
+ */
+public final class FilmForecaster {
+  /** An influence under this size is not listed among the sources or the extrapolations. */
+  private static final double SHOWS = 0.005;
+
+  private final FilmRules rules = FilmRules.published();
+  private final Workmanship workmanship;
+
+  /**
+   * A forecaster for film made by a certain hand.
+   *
+   * @param workmanship {@link Workmanship#HOME} for film made at home or at school
+   */
+  public FilmForecaster(Workmanship workmanship) {
+    this.workmanship = workmanship;
+  }
+
+  /** A forecaster for film made at home or at school. */
+  public FilmForecaster() {
+    this(Workmanship.HOME);
+  }
+
+  /**
+   * Forecasts a film.
+   *
+   * @param filmCase paste, pour, cook and air of use
+   * @return every property with its band, the feel, the cautions, and what the figures rest on
+   */
+  public FilmForecast forecast(FilmCase filmCase) {
+    Films films = Films.of(filmCase);
+    ChainCuts cuts = new ChainCuts(filmCase.composition(), filmCase.cook());
+    List<FilmInfluence> influences =
+        List.of(
+            cuts, new Salt(), new Ageing(filmCase.ageS(), rules.of(FilmProperty.GLASS_TRANSITION)));
+    EquilibriumMoisture rest = new EquilibriumMoisture(filmCase, films.middle());
+    Band moisture = rest.band(films.below().waterKgPerKgDry(), films.above().waterKgPerKgDry());
+    Band thickness = DryThickness.of(filmCase, moisture);
+    Band glassTransition = band(FilmProperty.GLASS_TRANSITION, films, influences);
+    Band elongation = band(FilmProperty.ELONGATION, films, influences);
+    AcidEffect acid = cuts.acidEffect();
+    List<FilmCaution> cautions =
+        FilmCautions.of(
+            filmCase, films.middle(), glassTransition.middle(), acid, thickness.middle());
+    return new FilmForecast(
+        moisture,
+        thickness,
+        glassTransition,
+        band(FilmProperty.TENSILE_STRENGTH, films, influences),
+        elongation,
+        band(FilmProperty.YOUNGS_MODULUS, films, influences),
+        band(FilmProperty.VAPOUR_PERMEABILITY, films, influences),
+        acid,
+        FeelInTheHand.of(films.middle(), glassTransition.middle(), elongation.middle()),
+        cautions,
+        extrapolations(rest, films.middle(), influences),
+        sources(rest, films.middle(), influences, cautions));
+  }
+
+  /** The film as forecast, and with one standard deviation less and more plasticiser. */
+  private record Films(FilmState below, FilmState middle, FilmState above) {
+    static Films of(FilmCase filmCase) {
+      FilmState middle = atRest(filmCase, filmCase.composition());
+      double sd = filmCase.plasticiserRelativeSd();
+      if (sd == 0 || filmCase.composition().glycerol() == 0) {
+        return new Films(middle, middle, middle);
+      }
+      return new Films(
+          atRest(filmCase, plasticiserTimes(Math.exp(-sd), filmCase.composition())),
+          middle,
+          atRest(filmCase, plasticiserTimes(Math.exp(sd), filmCase.composition())));
+    }
+
+    private static Composition plasticiserTimes(double factor, Composition paste) {
+      return PasteChange.times(factor, Ingredient.GLYCEROL, paste).appliedTo(paste);
+    }
+
+    private static FilmState atRest(FilmCase filmCase, Composition paste) {
+      return FilmState.atRest(paste, filmCase.relativeHumidity(), filmCase.temperatureK());
+    }
+  }
+
+  private Band band(FilmProperty property, Films films, List<FilmInfluence> influences) {
+    FilmRule rule = rules.of(property);
+    double logVariance = 0;
+    for (FilmInfluence influence : influences) {
+      logVariance += Math.pow(influence.on(property, films.middle()).logSd(), 2);
+    }
+    return workmanship
+        .widened(property, rule.scatter())
+        .band(
+            value(rule, films.middle(), influences),
+            value(rule, films.below(), influences),
+            value(rule, films.above(), influences),
+            Math.sqrt(logVariance));
+  }
+
+  private double value(FilmRule rule, FilmState film, List<FilmInfluence> influences) {
+    double value = rule.predict(film) * workmanship.on(rule.property());
+    for (FilmInfluence influence : influences) {
+      value *= influence.on(rule.property(), film).factor();
+    }
+    return value;
+  }
+
+  private List<Extrapolation> extrapolations(
+      EquilibriumMoisture rest, FilmState film, List<FilmInfluence> influences) {
+    List<Extrapolation> outside = new ArrayList<>(rest.extrapolations());
+    for (FilmRule rule : rules.all()) {
+      Limit.outside(rule.property().tradeName(), rule.limits(), film).forEach(outside::add);
+    }
+    for (FilmInfluence influence : influences) {
+      if (shows(influence, film)) {
+        Limit.outside(influence.name(), influence.limits(), film).forEach(outside::add);
+      }
+    }
+    return outside;
+  }
+
+  private List<Source> sources(
+      EquilibriumMoisture rest,
+      FilmState film,
+      List<FilmInfluence> influences,
+      List<FilmCaution> cautions) {
+    Set<Source> sources = new LinkedHashSet<>();
+    sources.addAll(rest.sources());
+    sources.add(DryThickness.SOURCE);
+    rules.all().forEach(rule -> sources.addAll(rule.sources()));
+    sources.addAll(workmanship.sources());
+    for (FilmInfluence influence : influences) {
+      if (shows(influence, film)) {
+        sources.addAll(influence.sources());
+      }
+    }
+    sources.add(FeelInTheHand.SOURCE);
+    cautions.forEach(caution -> sources.add(caution.source()));
+    return List.copyOf(sources);
+  }
+
+  private static boolean shows(FilmInfluence influence, FilmState film) {
+    for (FilmProperty property : FilmProperty.values()) {
+      if (Math.abs(Math.log(influence.on(property, film).factor())) > SHOWS) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,100 @@
+package starchfilm.film;
+
+import starchfilm.evidence.ValidRange;
+import starchfilm.recipe.Composition;
+import starchfilm.sorption.FilmIsotherm;
+
+/**
+ * A dry film at rest with the air it is used in: what the rules look at.
+ *
+ * @param glycerolFraction glycerol in starch and glycerol (mass fraction, 0 to 1)
+ * @param amyloseFraction amylose in the dry starch (mass fraction, 0 to 1)
+ * @param saltFractionOfDry salt in the dry solids (mass fraction, 0 to 1)
+ * @param waterKgPerKgDry moisture content (kg water per kg dry solids, 0 or more)
+ * @param relativeHumidity of the air (ratio, 0 to below 1)
+ * @param temperatureK of the air (K)
+ */
+record FilmState(
+    double glycerolFraction,
+    double amyloseFraction,
+    double saltFractionOfDry,
+    double waterKgPerKgDry,
+    double relativeHumidity,
+    double temperatureK) {
+
+  private static final double ZERO_CELSIUS_K = 273.15;
+  private static final double PERCENT = 100;
+
+  /**
+   * The film that a paste leaves, at rest with the air.
+   *
+   * @param composition the paste
+   * @param relativeHumidity of the air (ratio, 0 to below 1)
+   * @param temperatureK of the air (K)
+   * @return the film with its equilibrium moisture
+   */
+  static FilmState atRest(Composition composition, double relativeHumidity, double temperatureK) {
+    double moisture = FilmIsotherm.of(composition).moisture(relativeHumidity);
+    return of(composition, moisture, relativeHumidity, temperatureK);
+  }
+
+  /**
+   * The film that a paste leaves, at a moisture given.
+   *
+   * @param composition the paste
+   * @param waterKgPerKgDry moisture content (kg per kg dry solids)
+   * @param relativeHumidity of the air (ratio, 0 to below 1)
+   * @param temperatureK temperature (K)
+   * @return the film
+   */
+  static FilmState of(
+      Composition composition,
+      double waterKgPerKgDry,
+      double relativeHumidity,
+      double temperatureK) {
+    return new FilmState(
+        composition.glycerolFractionOfStarchAndGlycerol(),
+        composition.amyloseFractionOfStarch(),
+        composition.saltFractionOfDry(),
+        waterKgPerKgDry,
+        relativeHumidity,
+        temperatureK);
+  }
+
+  /**
+   * Plasticiser level.
+   *
+   * @return kg glycerol per kg dry starch; positive infinity without starch
+   */
+  double glycerolPerDryStarch() {
+    return glycerolFraction / (1 - glycerolFraction);
+  }
+
+  /** A limit on the plasticiser level, in g glycerol per 100 g dry starch. */
+  static Limit plasticiser(double min, double max) {
+    return new Limit(
+        new ValidRange("plasticiser", min, max, "g glycerol per 100 g dry starch"),
+        film -> PERCENT * film.glycerolPerDryStarch());
+  }
+
+  /** A limit on the relative humidity of the air, in %. */
+  static Limit humidity(double min, double max) {
+    return new Limit(
+        new ValidRange("relative humidity", min, max, "%"),
+        film -> PERCENT * film.relativeHumidity());
+  }
+
+  /** A limit on the amylose in the dry starch, in %. */
+  static Limit amylose(double min, double max) {
+    return new Limit(
+        new ValidRange("amylose", min, max, "% of dry starch"),
+        film -> PERCENT * film.amyloseFraction());
+  }
+
+  /** A limit on the temperature of use, in degrees Celsius. */
+  static Limit celsius(double min, double max) {
+    return new Limit(
+        new ValidRange("temperature", min, max, "°C"),
+        film -> film.temperatureK() - ZERO_CELSIUS_K);
+  }
+}

@@ -1,0 +1,13 @@
+package starchfilm.film;
+
+/** What a maker can take more or less of. */
+public enum Ingredient {
+  /** Dry starch. */
+  STARCH,
+  /** Pure glycerol. */
+  GLYCEROL,
+  /** Vinegar, counted by its acetic acid. */
+  VINEGAR,
+  /** Water. */
+  WATER
+}
