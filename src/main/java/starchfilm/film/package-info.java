@@ -2,9 +2,15 @@
  * What the dry film will be like: glass transition, strength, elongation, stiffness, permeability,
  * thickness and feel.
  *
- * <p>Each rule is one class with its formula, its band (a factor between laboratories, one standard
- * deviation of the logarithm), its valid range and its source. The bands are wide; they rank
- * recipes and do not promise megapascals. Start from {@code FilmForecaster}.
+ * <p>A {@link starchfilm.film.FilmProperty} of fresh, clean laboratory film is given by one rule:
+ * one class with its formula, its band (a factor between laboratories, one standard deviation of
+ * the logarithm), its valid ranges and its sources. What acid, salt, age and workmanship do to it
+ * are influences: factors, each with its own uncertainty and source. The bands are wide; they rank
+ * recipes and do not promise megapascals.
+ *
+ * <p>Start from {@link starchfilm.film.FilmForecaster}. {@link starchfilm.film.Levers} says what
+ * each ingredient moves and why not where not; {@link starchfilm.film.SkinStretch} what the skin of
+ * a drying film can bear; {@link starchfilm.film.StripTests} what a pull test at home says.
  */
 @NullMarked
 package starchfilm.film;
