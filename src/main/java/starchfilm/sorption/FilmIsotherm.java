@@ -34,8 +34,8 @@ import starchfilm.recipe.Composition;
  * own water is left out, and a wet film above 90 % is no longer told from a solution.
  *
  * <p>{@link #moisture} is the rule itself; {@link #activity} reads a table of its inverse, within
- * 1e-4 in activity and 1 % in slope. Immutable and free for all threads; nothing but {@link #of}
- * and the lists allocates.
+ * 1e-4 in activity and 1 % in slope. Immutable and free for all threads; reading the table
+ * allocates nothing.
  */
 public final class FilmIsotherm {
   /** The mixing rule's source. */
@@ -58,6 +58,9 @@ public final class FilmIsotherm {
   /** The salt that may be neglected (judged). */
   public static final ValidRange SALT_RANGE = new ValidRange("salt in the dry solids", 0, 2, "%");
 
+  /** Spread of X between batches and laboratories, as a standard deviation of its log (judged). */
+  public static final double SPREAD_OF_LOG = 0.15;
+
   private static final String RULE = "equilibrium moisture content";
   private static final double NUMERICAL_WATER = 0.001;
   private static final double ZERO_CELSIUS_K = 273.15;
@@ -68,9 +71,6 @@ public final class FilmIsotherm {
 
   /** Two ions a molecule: {@code 2 M_water/M_NaCl} (kg water per kg salt). */
   private static final double SALT_WATER = 2 * 18.015 / 58.44;
-
-  /** The spread that the factor widens: log-normal 0.15 (judged). */
-  private static final double ISOTHERM_SPREAD = 0.15;
 
   /** q of the activity, 0.75, whose moisture falls into the middle of the table. */
   private static final double SCALE_Q = 3;
@@ -159,7 +159,7 @@ public final class FilmIsotherm {
   }
 
   /**
-   * What the isotherm's relative spread is multiplied by at an activity.
+   * What {@link #SPREAD_OF_LOG} is multiplied by at an activity.
    *
    * <p>1 up to 75 % relative humidity in a film without salt; from there it rises to 2 at 95 %, for
    * the published isotherms part (judged, no source). Above 75 %, where common salt dissolves in
@@ -175,7 +175,7 @@ public final class FilmIsotherm {
     }
     double parting = 1 + Math.min(1, (activity - WIDER_FROM) / (WIDEST_AT - WIDER_FROM));
     double saltWater = salt * SALT_WATER * activity / (1 - activity);
-    double saltSpread = saltWater / moisture(activity) / ISOTHERM_SPREAD;
+    double saltSpread = saltWater / moisture(activity) / SPREAD_OF_LOG;
     return Math.hypot(parting, saltSpread);
   }
 

@@ -33,10 +33,7 @@ class AirPropertiesPublishedTest {
     assertThat(HumidAir.densityKgPerM3(kelvin, 0, 1e5) / density).isCloseTo(1, within(0.002));
   }
 
-  /**
-   * Vapour in air at 25 C: 2.6e-5 m2/s in Incropera et al., table A.8 (298 K, recalled); 2.49e-5 in
-   * Cussler, Diffusion, table 5.1-1 (289.3 K gives 2.82e-5; such tables spread by 10 %, recalled).
-   */
+  /** Incropera et al., table A.8: water vapour in air at 298 K, 2.6e-5 m2/s (recalled; 5 %). */
   @Test
   void vapourSpreadsAsFastAsTheHandbooksSay() {
     assertThat(new MarreroMason1972().m2PerS(298.15, 101325)).isCloseTo(2.6e-5, within(0.13e-5));
