@@ -32,8 +32,8 @@ final class NaturalFlow {
   static final Source SOURCE =
       new Source(
           "natural flow over a horizontal plate: McAdams 1954; Lloyd and Moran 1974, J. Heat"
-              + " Transfer 96:443; Radziemska and Lewandowski 2001, Appl. Energy 68:347 (read in a"
-              + " teaching text)",
+              + " Transfer 96:443; Radziemska and Lewandowski 2001, Appl. Energy 68:347 (formulas"
+              + " read in a teaching text, the last one's authors recalled)",
           Check.READ);
 
   private static final double GRAVITY_M_PER_S2 = 9.80665;
