@@ -88,18 +88,15 @@ public final class DiffusionSystem implements BorderedSystem {
   @Override
   public void rates(double time, double[] state, double[] rates) {
     double border = state[nodes];
-    potential.moveTo(border);
+    double[] potentials = potential.potentials(state, nodes, border);
     faces.evaluate(time, state[0], state[nodes - 1], mean(state), border);
     double inverseSize = 1 / size;
     double scale = coefficientFactor * inverseSize * inverseSize;
-    double previous = potential.potential(state[0]);
     double inflow = -faces.lowerOutflow() * inverseSize;
     for (int i = 0; i < nodes - 1; i++) {
-      double next = potential.potential(state[i + 1]);
-      double fromAbove = scale * (next - previous) * inverseSpacings[i];
+      double fromAbove = scale * (potentials[i + 1] - potentials[i]) * inverseSpacings[i];
       rates[i] = (inflow + fromAbove) * inverseShares[i];
       inflow = -fromAbove;
-      previous = next;
     }
     rates[nodes - 1] = (inflow - faces.upperOutflow() * inverseSize) * inverseShares[nodes - 1];
     rates[nodes] = faces.borderRate();
@@ -110,18 +107,19 @@ public final class DiffusionSystem implements BorderedSystem {
   public void linearise(
       double time, double[] state, BorderedTridiagonal jacobian, double[] timeSlope) {
     double border = state[nodes];
-    potential.moveTo(border);
-    potential.prepareBorderSlope();
+    potential.readSlopes(state, nodes, border);
     faces.linearise(time, state[0], state[nodes - 1], mean(state), border);
-    fillInterior(state, jacobian);
+    fillInterior(jacobian);
     fillFaces(jacobian, timeSlope);
   }
 
-  private void fillInterior(double[] state, BorderedTridiagonal jacobian) {
+  private void fillInterior(BorderedTridiagonal jacobian) {
     double scale = coefficientFactor / (size * size);
+    double[] readCoefficients = potential.coefficients();
+    double[] readBorderSlopes = potential.borderSlopes();
     for (int i = 0; i < nodes; i++) {
-      coefficients[i] = scale * potential.coefficient(state[i]);
-      borderSlopes[i] = scale * potential.borderSlope(state[i]);
+      coefficients[i] = scale * readCoefficients[i];
+      borderSlopes[i] = scale * readBorderSlopes[i];
       jacobian.diagonal[i] = 0;
       jacobian.column[i] = 0;
     }

@@ -91,32 +91,42 @@ public final class FluxPotential {
   /**
    * A reader of this table for one thread.
    *
+   * @param most how many values it reads at once, at most
    * @return a new reader
    */
-  public Reader reader() {
-    return new Reader(this);
+  public Reader reader(int most) {
+    return new Reader(this, most);
   }
 
   /**
-   * Reads a table at one value of the lumped state after another: {@link #moveTo} sums the layers
-   * once for all nodes, then each look-up is one cubic.
+   * Reads a table at many values of the unknown and one of the lumped state at once: first the
+   * layers are summed for the intervals that the values lie in, then each value is one cubic.
    */
   public static final class Reader {
     private FluxPotential table;
-    private double[] weights;
-    private double[] summedValues;
-    private double[] summedSlopes;
-    private double[] borderValues;
-    private double[] borderSlopes;
-    private double border = Double.NaN;
+    private final double[] weights;
+    private final double[] summedValues;
+    private final double[] summedSlopes;
+    private final int[] intervals;
+    private final double[] places;
+    private final double[] inverses;
+    private final double[] potentials;
+    private final double[] coefficients;
+    private final double[] borderSlopes;
+    private int lowest;
+    private int highest;
 
-    Reader(FluxPotential table) {
+    Reader(FluxPotential table, int most) {
       this.table = table;
       this.weights = new double[table.layers.count()];
       this.summedValues = new double[table.intervals + 1];
       this.summedSlopes = new double[table.intervals + 1];
-      this.borderValues = new double[table.intervals + 1];
-      this.borderSlopes = new double[table.intervals + 1];
+      this.intervals = new int[most];
+      this.places = new double[most];
+      this.inverses = new double[most];
+      this.potentials = new double[most];
+      this.coefficients = new double[most];
+      this.borderSlopes = new double[most];
     }
 
     /**
@@ -129,101 +139,123 @@ public final class FluxPotential {
         throw new IllegalArgumentException("a reader takes tables of one size only");
       }
       table = other;
-      border = Double.NaN;
     }
 
     /**
-     * Sums the layers for a value of the lumped state.
+     * Reads the potentials.
      *
-     * @param newBorder the lumped state
+     * @param values the unknown at every place, each above {@code -c/2}
+     * @param count how many of them
+     * @param border the lumped state
+     * @return P at every place; overwritten by the next reading
      */
-    public void moveTo(double newBorder) {
-      if (newBorder == border) {
-        return;
+    public double[] potentials(double[] values, int count, double border) {
+      locate(values, count);
+      table.layers.weights(border, weights);
+      sum(intervals[lowest], intervals[highest]);
+      for (int i = 0; i < count; i++) {
+        int at = intervals[i];
+        double x = places[i];
+        double from = summedValues[at];
+        double rise = summedValues[at + 1] - from;
+        double left = summedSlopes[at];
+        double right = summedSlopes[at + 1];
+        double bend = left + right - 2 * rise;
+        potentials[i] = from + x * (left + x * (rise - left - bend + x * bend));
       }
-      border = newBorder;
-      table.layers.weights(newBorder, weights);
-      sum(table.values, summedValues);
-      sum(table.slopes, summedSlopes);
+      return potentials;
     }
 
-    /** Sums the layers for {@link #borderSlope} at the present value of the lumped state. */
-    public void prepareBorderSlope() {
+    /**
+     * Reads the derivatives of the potential, exact ones of the tabulated P.
+     *
+     * @param values the unknown at every place, each above {@code -c/2}
+     * @param count how many of them
+     * @param border the lumped state
+     */
+    public void readSlopes(double[] values, int count, double border) {
+      locate(values, count);
+      table.layers.weights(border, weights);
+      sum(intervals[lowest], intervals[highest]);
+      double perRatio = table.half / table.step;
+      for (int i = 0; i < count; i++) {
+        int at = intervals[i];
+        double x = places[i];
+        double rise = summedValues[at + 1] - summedValues[at];
+        double left = summedSlopes[at];
+        double right = summedSlopes[at + 1];
+        double bend = left + right - 2 * rise;
+        double perPlace = left + x * (2 * (rise - left - bend) + 3 * x * bend);
+        coefficients[i] = perPlace * perRatio * inverses[i] * inverses[i];
+      }
       table.layers.weightSlopes(border, weights);
-      sum(table.values, borderValues);
-      sum(table.slopes, borderSlopes);
+      sum(intervals[lowest], intervals[highest]);
+      for (int i = 0; i < count; i++) {
+        int at = intervals[i];
+        double x = places[i];
+        double from = summedValues[at];
+        double rise = summedValues[at + 1] - from;
+        double left = summedSlopes[at];
+        double right = summedSlopes[at + 1];
+        double bend = left + right - 2 * rise;
+        borderSlopes[i] = from + x * (left + x * (rise - left - bend + x * bend));
+      }
     }
 
-    private void sum(double[] layered, double[] out) {
-      int nodes = out.length;
-      double first = weights[0];
-      for (int i = 0; i < nodes; i++) {
-        out[i] = first * layered[i];
+    /**
+     * The flux coefficient dP/du of the last {@link #readSlopes}.
+     *
+     * @return one a place; overwritten by the next reading
+     */
+    public double[] coefficients() {
+      return coefficients;
+    }
+
+    /**
+     * How the potential changes with the lumped state, dP/ds, of the last {@link #readSlopes}.
+     *
+     * @return one a place; overwritten by the next reading
+     */
+    public double[] borderSlopes() {
+      return borderSlopes;
+    }
+
+    /** Finds the interval of every value, and the lowest and highest of them. */
+    private void locate(double[] values, int count) {
+      double half = table.half;
+      double inverseStep = 1 / table.step;
+      int last = table.intervals - 1;
+      lowest = 0;
+      highest = 0;
+      for (int i = 0; i < count; i++) {
+        double inverse = 1 / (values[i] + half);
+        double place = values[i] * inverse * inverseStep;
+        int at = Math.max(0, Math.min((int) place, last));
+        inverses[i] = inverse;
+        intervals[i] = at;
+        places[i] = place - at;
+        lowest = at < intervals[lowest] ? i : lowest;
+        highest = at > intervals[highest] ? i : highest;
+      }
+    }
+
+    /** Sums the layers over the nodes of some intervals. */
+    private void sum(int first, int last) {
+      int nodes = table.intervals + 1;
+      int end = last + 2;
+      double weight = weights[0];
+      for (int i = first; i < end; i++) {
+        summedValues[i] = weight * table.values[i];
+        summedSlopes[i] = weight * table.slopes[i];
       }
       for (int layer = 1; layer < weights.length; layer++) {
-        double weight = weights[layer];
+        double next = weights[layer];
         int start = layer * nodes;
-        for (int i = 0; i < nodes; i++) {
-          out[i] += weight * layered[start + i];
+        for (int i = first; i < end; i++) {
+          summedValues[i] += next * table.values[start + i];
+          summedSlopes[i] += next * table.slopes[start + i];
         }
       }
-    }
-
-    /**
-     * The potential P.
-     *
-     * @param value the unknown u; above {@code -c/2}
-     * @return P(u, s)
-     */
-    public double potential(double value) {
-      double place = value / (value + table.half) / table.step;
-      int i = interval(place);
-      double x = place - i;
-      return cubic(summedValues, summedSlopes, i, x);
-    }
-
-    /**
-     * The flux coefficient that belongs to the tabulated P, its exact derivative.
-     *
-     * @param value the unknown u; above {@code -c/2}
-     * @return dP/du
-     */
-    public double coefficient(double value) {
-      double shifted = value + table.half;
-      double place = value / shifted / table.step;
-      int i = interval(place);
-      double x = place - i;
-      double rise = summedValues[i + 1] - summedValues[i];
-      double left = summedSlopes[i];
-      double right = summedSlopes[i + 1];
-      double perPlace =
-          left + x * (2 * (3 * rise - 2 * left - right) + x * 3 * (left + right - 2 * rise));
-      return perPlace * table.half / (shifted * shifted * table.step);
-    }
-
-    /**
-     * How the potential changes with the lumped state; {@link #prepareBorderSlope} first.
-     *
-     * @param value the unknown u; above {@code -c/2}
-     * @return dP/ds
-     */
-    public double borderSlope(double value) {
-      double place = value / (value + table.half) / table.step;
-      int i = interval(place);
-      return cubic(borderValues, borderSlopes, i, place - i);
-    }
-
-    private int interval(double place) {
-      int i = (int) place;
-      return i < 0 ? 0 : Math.min(i, table.intervals - 1);
-    }
-
-    private static double cubic(double[] values, double[] slopes, int i, double x) {
-      double rise = values[i + 1] - values[i];
-      double left = slopes[i];
-      double right = slopes[i + 1];
-      return values[i]
-          + x * (left + x * (3 * rise - 2 * left - right + x * (left + right - 2 * rise)));
     }
   }
 }

@@ -67,7 +67,7 @@ public final class RosenbrockIntegrator {
    * @return the integrator
    */
   public static RosenbrockIntegrator ofFourthOrder(BorderedSystem system, Tolerance tolerance) {
-    return new RosenbrockIntegrator(system, RosenbrockMethod.rodas4(), tolerance);
+    return new RosenbrockIntegrator(system, RosenbrockMethod.rodasp(), tolerance);
   }
 
   /**
@@ -108,6 +108,8 @@ public final class RosenbrockIntegrator {
       double[] state,
       StepListener listener) {
     System.arraycopy(state, 0, step.startState, 0, length);
+    step.earlier = start;
+    step.start = start;
     double time = start;
     double h = Math.min(Math.min(firstStep, longestStep), end - start);
     double error = Double.NaN;
@@ -131,7 +133,6 @@ public final class RosenbrockIntegrator {
                 : Math.min(MOST_GROWTH, Math.max(MOST_SHRINKAGE, factor));
         if (error <= 1) {
           acceptedSteps++;
-          step.start = time;
           step.end = last ? end : time + h;
           time = step.end;
           h = Math.min(longestStep, h * (refused ? Math.min(1, factor) : factor));
@@ -144,8 +145,7 @@ public final class RosenbrockIntegrator {
       }
       system.rates(time, step.endState, step.endRates);
       boolean goOn = listener.accepted(step);
-      System.arraycopy(step.endState, 0, step.startState, 0, length);
-      System.arraycopy(step.endRates, 0, step.startRates, 0, length);
+      step.advance();
       if (!goOn) {
         break;
       }
@@ -157,17 +157,19 @@ public final class RosenbrockIntegrator {
   /** Tries one step; its end lies in {@code step.endState}. */
   private double attempt(double time, double h) {
     jacobian.factor(1 / (h * method.gamma));
+    double[] previousRates = step.startRates;
     for (int i = 0; i < stages.length; i++) {
       double[] k = stages[i];
       double[] rates = stageRates;
       if (i == 0) {
         rates = step.startRates;
-      } else if (method.newRates[i]) {
+      } else if (method.ownRates[i]) {
         combine(method.a[i], stageState);
         system.rates(time + method.alpha[i] * h, stageState, stageRates);
       } else {
-        rates = i == 1 ? step.startRates : stageRates;
+        rates = previousRates;
       }
+      previousRates = rates;
       double byTime = h * method.gammaOfStage[i];
       for (int n = 0; n < length; n++) {
         k[n] = rates[n] + byTime * timeSlope[n];
@@ -191,6 +193,10 @@ public final class RosenbrockIntegrator {
   /** The state at the start of the step plus a weighted sum of the stages. */
   private void combine(double[] weights, double[] out) {
     System.arraycopy(step.startState, 0, out, 0, length);
+    accumulate(weights, out);
+  }
+
+  private void accumulate(double[] weights, double[] out) {
     for (int j = 0; j < weights.length; j++) {
       double weight = weights[j];
       if (weight != 0) {
@@ -216,7 +222,7 @@ public final class RosenbrockIntegrator {
     }
     double border = Math.abs(k[nodes]) / tolerance.border();
     double atNodes = Math.sqrt(sum / nodes);
-    // A comparison with NaN is false, so a NaN at the nodes is passed on and refuses the step.
+    // A comparison with NaN is false, so a NaN on either side is passed on and refuses the step.
     return border > atNodes ? border : atNodes + 0 * border;
   }
 

@@ -1,5 +1,6 @@
 package starchfilm.drying;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.recipe.Composition;
@@ -27,8 +28,15 @@ public record DryingCase(
     Room room,
     OptionalDouble benchTemperatureK,
     List<FaceChange> faces) {
-  /** Copies the list. */
+  /** Copies the list, puts it in order of time, and checks every figure against the limits. */
   public DryingCase {
-    faces = List.copyOf(faces);
+    faces = faces.stream().sorted(Comparator.comparingDouble(FaceChange::timeS)).toList();
+    DryingLimits.require(DryingLimits.WET_THICKNESS, pour.wetThicknessM().value());
+    DryingLimits.require(DryingLimits.UNEVENNESS, pour.unevenness());
+    DryingLimits.require(DryingLimits.PASTE_TEMPERATURE, pour.pasteTemperatureK());
+    DryingLimits.require(DryingLimits.START_MOISTURE, composition.waterKgPerKgDry());
+    benchTemperatureK.ifPresent(
+        given -> DryingLimits.require(DryingLimits.PASTE_TEMPERATURE, given));
+    DryingLimits.require(room.at(0));
   }
 }

@@ -1,0 +1,223 @@
+package starchfilm.drying;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import starchfilm.air.HumidAir;
+import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.evidence.Extrapolation;
+import starchfilm.recipe.Composition;
+
+/**
+ * Forecasts how a plate dries: solves its three spots in many likely cases and gives the 10, 50 and
+ * 90 % points.
+ *
+ * <p>The cases come from a {@link FactorModel}; the same model, count and plate give the same
+ * forecast on every machine and with any number of threads. Immutable; safe to share.
+ */
+public final class DryingForecaster {
+  /** Nothing is followed longer than this: 60 days. */
+  public static final double HORIZON_S = 60 * 86_400.0;
+
+  /** Likely cases where speed matters more than the last per cent of a band. */
+  public static final int QUICK_DRAWS = 200;
+
+  /** How long a room that dries nothing is followed: 20 days. */
+  private static final double DAMP_HORIZON_S = 20 * 86_400.0;
+
+  /** Long enough to see a day's mean of a varying room. */
+  private static final double FIRST_LOOK_S = 3 * 86_400.0;
+
+  private static final int FEWEST_DRAWS = 20;
+  private static final int CURVE_POINTS = 72;
+  private static final int DRAWS_PER_TASK = 8;
+  private static final double CURVE_BEYOND_DRY = 1.1;
+
+  /** Below this relative spread of the plasticiser its tables are not rebuilt for every draw. */
+  private static final double NEGLIGIBLE_PLASTICISER_SD = 0.005;
+
+  private final FactorModel factors;
+  private final int draws;
+
+  /**
+   * A forecaster.
+   *
+   * @param factors what is known of the factors
+   * @param draws how many likely cases to solve, at least 20
+   */
+  public DryingForecaster(FactorModel factors, int draws) {
+    if (draws < FEWEST_DRAWS) {
+      throw new IllegalArgumentException(
+          "a forecast needs at least " + FEWEST_DRAWS + " draws, not " + draws);
+    }
+    this.factors = factors;
+    this.draws = draws;
+  }
+
+  /**
+   * Forecasts one plate.
+   *
+   * @param drying the plate
+   * @return when it is dry, with bands
+   */
+  public DryingForecast forecast(DryingCase drying) {
+    PreparedCase prepared = PreparedCase.of(drying, HORIZON_S);
+    FactorModel model = forCase(prepared);
+    Deviations middle = model.mean();
+    SpotTrace first = solveOne(prepared, Spot.NOMINAL, middle, new double[0], FIRST_LOOK_S);
+    RoomVerdict verdict = RoomDamp.verdict(first.restingMoisture, first.startMoisture);
+    // Where nothing dries, a few cases show that as well as many.
+    boolean damp = verdict == RoomVerdict.TOO_DAMP;
+    double horizonS = damp ? DAMP_HORIZON_S : HORIZON_S;
+    Deviations[] cases = model.draws(damp ? FEWEST_DRAWS : draws);
+
+    double[] none = {};
+    SpotTrace[] edge = solve(prepared, Spot.THIN_EDGE, cases, none, horizonS);
+    SpotTrace[] thick = solve(prepared, Spot.THICK_SPOT, cases, none, horizonS);
+    double[] curveTimesS = curveTimes(times(thick, Milestone.DRY_THROUGH), horizonS);
+    SpotTrace[] nominal = solve(prepared, Spot.NOMINAL, cases, curveTimesS, horizonS);
+
+    SpotForecast thickSpot = spotForecast(drying, Spot.THICK_SPOT, thick, first.restingMoisture);
+    return new DryingForecast(
+        Map.of(
+            Spot.THIN_EDGE,
+            spotForecast(drying, Spot.THIN_EDGE, edge, first.restingMoisture),
+            Spot.NOMINAL,
+            spotForecast(drying, Spot.NOMINAL, nominal, first.restingMoisture),
+            Spot.THICK_SPOT,
+            thickSpot),
+        curve(
+            curveTimesS,
+            nominal,
+            solveOne(prepared, Spot.THIN_EDGE, middle, curveTimesS, horizonS),
+            solveOne(prepared, Spot.THICK_SPOT, middle, curveTimesS, horizonS)),
+        first.startMoisture,
+        first.restingMoisture,
+        verdict,
+        SpreadDrivers.of(model, cases, thick),
+        extrapolations(prepared),
+        drying.room() instanceof LoggedRoom log
+            && log.endS() < thickSpot.at(Milestone.DRY_THROUGH).timeS().high());
+  }
+
+  /** The factors with what this paste, pour and room add to their uncertainty. */
+  private FactorModel forCase(PreparedCase prepared) {
+    DryingCase drying = prepared.drying();
+    double thickness = drying.pour().wetThicknessM().sd() / drying.pour().wetThicknessM().value();
+    double isotherm =
+        prepared
+            .material()
+            .isotherm()
+            .bandFactor(Math.min(RoomDamp.DAMPEST, prepared.resting().at(0)));
+    FactorModel model =
+        factors
+            .widened(Factor.THICKNESS, thickness)
+            .widened(Factor.SOLIDS, drying.solidsRelativeSd())
+            .widened(
+                Factor.ISOTHERM,
+                Factor.ISOTHERM.spread() * Math.sqrt(Math.max(0, isotherm * isotherm - 1)));
+    return drying.plasticiserRelativeSd() > NEGLIGIBLE_PLASTICISER_SD
+        ? model.widened(Factor.PLASTICISER, drying.plasticiserRelativeSd())
+        : model;
+  }
+
+  private static SpotTrace[] solve(
+      PreparedCase prepared, Spot spot, Deviations[] cases, double[] curveTimesS, double horizonS) {
+    SpotTrace[] traces = new SpotTrace[cases.length];
+    int tasks = (cases.length + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
+    IntStream.range(0, tasks)
+        .parallel()
+        .forEach(
+            task -> {
+              SpotSolver solver = new SpotSolver(prepared, curveTimesS);
+              int end = Math.min(cases.length, (task + 1) * DRAWS_PER_TASK);
+              for (int i = task * DRAWS_PER_TASK; i < end; i++) {
+                traces[i] = new SpotTrace();
+                solver.solve(spot, cases[i], horizonS, traces[i]);
+              }
+            });
+    return traces;
+  }
+
+  private static SpotTrace solveOne(
+      PreparedCase prepared,
+      Spot spot,
+      Deviations deviations,
+      double[] curveTimesS,
+      double horizonS) {
+    SpotTrace trace = new SpotTrace();
+    new SpotSolver(prepared, curveTimesS).solve(spot, deviations, horizonS, trace);
+    return trace;
+  }
+
+  /** Times of the curve: from the pour until a little after the thick spot is nearly surely dry. */
+  private static double[] curveTimes(double[] thickDryS, double horizonS) {
+    double end = Quantiles.of(thickDryS, 0.9);
+    if (Double.isInfinite(end)) {
+      end = Quantiles.of(thickDryS, 0.5);
+    }
+    end = Math.min(horizonS, end * CURVE_BEYOND_DRY);
+    double[] times = new double[CURVE_POINTS + 1];
+    for (int i = 0; i <= CURVE_POINTS; i++) {
+      times[i] = end * i / CURVE_POINTS;
+    }
+    return times;
+  }
+
+  private static List<CurvePoint> curve(
+      double[] timesS, SpotTrace[] nominal, SpotTrace edge, SpotTrace thick) {
+    List<CurvePoint> points = new ArrayList<>(timesS.length);
+    double[] column = new double[nominal.length];
+    for (int i = 0; i < timesS.length; i++) {
+      for (int draw = 0; draw < nominal.length; draw++) {
+        column[draw] = nominal[draw].curve[i];
+      }
+      points.add(new CurvePoint(timesS[i], Quantiles.band(column), edge.curve[i], thick.curve[i]));
+    }
+    return points;
+  }
+
+  private static SpotForecast spotForecast(
+      DryingCase drying, Spot spot, SpotTrace[] traces, double restingMoisture) {
+    Composition composition = drying.composition();
+    double wetM =
+        drying.pour().wetThicknessM().value() * spot.thicknessRatio(drying.pour().unevenness());
+    double dryM =
+        wetM
+            * composition.volumeM3PerKgDry(restingMoisture)
+            / composition.volumeM3PerKgDry(composition.waterKgPerKgDry());
+    Map<Milestone, MilestoneForecast> milestones = new EnumMap<>(Milestone.class);
+    for (Milestone milestone : Milestone.values()) {
+      double[] times = times(traces, milestone);
+      milestones.put(
+          milestone,
+          new MilestoneForecast(milestone, Quantiles.band(times), Quantiles.finiteShare(times)));
+    }
+    return new SpotForecast(spot, wetM, dryM, milestones);
+  }
+
+  static double[] times(SpotTrace[] traces, Milestone milestone) {
+    double[] times = new double[traces.length];
+    for (int i = 0; i < times.length; i++) {
+      times[i] = traces[i].milestoneS[milestone.ordinal()];
+    }
+    return times;
+  }
+
+  private static List<Extrapolation> extrapolations(PreparedCase prepared) {
+    double airK = prepared.drying().room().at(0).temperatureK();
+    double airC = airK - HumidAir.ZERO_CELSIUS_K;
+    List<Extrapolation> found =
+        new ArrayList<>(
+            prepared
+                .material()
+                .isotherm()
+                .extrapolations(Math.min(RoomDamp.DAMPEST, prepared.resting().at(0)), airK));
+    if (!WaterDiffusivity.TEMPERATURE.contains(airC)) {
+      found.add(new Extrapolation("diffusivity of water", WaterDiffusivity.TEMPERATURE, airC));
+    }
+    return found;
+  }
+}

@@ -1,0 +1,159 @@
+package starchfilm.drying;
+
+import starchfilm.diffusion.Step;
+import starchfilm.diffusion.StepListener;
+import starchfilm.drying.FaceChange.OpenFaces;
+import starchfilm.sorption.FilmIsotherm;
+
+/**
+ * Follows one integration: finds the milestones between the steps and reads off the drying curve.
+ *
+ * <p>One object serves one thread.
+ */
+final class MilestoneWatch implements StepListener {
+  /** Moisture below which a face no longer feels wet and a film holds together; judged. */
+  static final double FIRM_MOISTURE = 0.35;
+
+  /** How close to its resting moisture a film is called dry through (kg/kg); ours. */
+  static final double DRY_MARGIN = 0.02;
+
+  private static final int ROOT_ROUNDS = 60;
+  private static final double ROOT_RELATIVE = 1e-9;
+
+  private final int nodes;
+  private final RestingActivity resting;
+  private final double[] curveTimesS;
+  private OpenFaces open = OpenFaces.UPPER;
+  private SpotTrace trace = new SpotTrace();
+  private FilmIsotherm isotherm;
+  private double isothermFactor;
+  private double humidityShift;
+  private int nextCurvePoint;
+  private final boolean constantRest;
+  private double constantRestMoisture;
+
+  MilestoneWatch(
+      int nodes,
+      RestingActivity resting,
+      boolean constantRest,
+      FilmIsotherm isotherm,
+      double[] curveTimesS) {
+    this.nodes = nodes;
+    this.resting = resting;
+    this.constantRest = constantRest;
+    this.isotherm = isotherm;
+    this.curveTimesS = curveTimesS;
+  }
+
+  void become(Deviations deviations, FilmMaterial material, SpotTrace target) {
+    trace = target;
+    isotherm = material.isotherm();
+    isothermFactor = deviations.multiplier(Factor.ISOTHERM);
+    humidityShift = deviations.of(Factor.HUMIDITY);
+    nextCurvePoint = 0;
+    if (constantRest) {
+      constantRestMoisture = restingAt(0);
+    }
+  }
+
+  void setOpenFaces(OpenFaces faces) {
+    open = faces;
+  }
+
+  /** Moisture at rest with the room, over the day before a moment (kg/kg). */
+  double restingMoisture(double timeS) {
+    return constantRest ? constantRestMoisture : restingAt(timeS);
+  }
+
+  private double restingAt(double timeS) {
+    double activity = resting.at(timeS) + humidityShift;
+    return isothermFactor * isotherm.moisture(Math.min(RoomDamp.DAMPEST, Math.max(0, activity)));
+  }
+
+  @Override
+  public boolean accepted(Step step) {
+    for (Milestone milestone : Milestone.values()) {
+      int index = milestone.ordinal();
+      if (trace.milestoneS[index] == Double.POSITIVE_INFINITY
+          && excess(milestone, step, step.end(), governing(milestone, step)) <= 0) {
+        trace.milestoneS[index] = crossing(milestone, step);
+      }
+    }
+    readCurve(step);
+    trace.steps++;
+    return trace.milestoneS[Milestone.DRY_THROUGH.ordinal()] == Double.POSITIVE_INFINITY
+        || nextCurvePoint < curveTimesS.length;
+  }
+
+  private void readCurve(Step step) {
+    while (nextCurvePoint < curveTimesS.length && curveTimesS[nextCurvePoint] <= step.end()) {
+      double time = Math.max(step.start(), curveTimesS[nextCurvePoint]);
+      // What is left is what there was less what the tally says has left.
+      trace.curve[nextCurvePoint] =
+          trace.startMoisture - step.at(nodes + 1, time) / trace.solidsKgPerM2;
+      nextCurvePoint++;
+    }
+  }
+
+  /** The node whose moisture decides on a milestone at the end of a step. */
+  private int governing(Milestone milestone, Step step) {
+    if (milestone == Milestone.SKIN_DRY) {
+      return switch (open) {
+        case UPPER -> nodes - 1;
+        case TURNED -> 0;
+        case BOTH -> step.atEnd(0) > step.atEnd(nodes - 1) ? 0 : nodes - 1;
+      };
+    }
+    int wettest = 0;
+    for (int i = 1; i < nodes; i++) {
+      if (step.atEnd(i) > step.atEnd(wettest)) {
+        wettest = i;
+      }
+    }
+    return wettest;
+  }
+
+  /** How far a node is above a milestone's moisture; at most 0 once it is reached. */
+  private double excess(Milestone milestone, Step step, double timeS, int node) {
+    double moisture = timeS == step.end() ? step.atEnd(node) : step.at(node, timeS);
+    if (milestone != Milestone.DRY_THROUGH) {
+      return moisture - FIRM_MOISTURE;
+    }
+    double rest = restingMoisture(timeS);
+    return RoomDamp.dries(rest, trace.startMoisture)
+        ? moisture - rest - DRY_MARGIN
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * When a milestone that a step ends beyond was reached within it, by the Illinois rule. Source:
+   * Dowell and Jarratt 1971, BIT 11:168 (recalled).
+   */
+  private double crossing(Milestone milestone, Step step) {
+    int node = governing(milestone, step);
+    double other = step.start();
+    double latest = step.end();
+    double atOther = excess(milestone, step, other, node);
+    double atLatest = excess(milestone, step, latest, node);
+    if (atOther <= 0 || Double.isInfinite(atOther)) {
+      return atOther <= 0 ? other : latest;
+    }
+    for (int round = 0; round < ROOT_ROUNDS; round++) {
+      double next = latest - atLatest * (latest - other) / (atLatest - atOther);
+      double atNext = excess(milestone, step, next, node);
+      if (atNext <= 0 == atLatest <= 0) {
+        atOther /= 2;
+      } else {
+        other = latest;
+        atOther = atLatest;
+      }
+      boolean settled = Math.abs(next - latest) < ROOT_RELATIVE * next;
+      latest = next;
+      atLatest = atNext;
+      if (settled || atNext == 0) {
+        break;
+      }
+    }
+    return latest;
+  }
+}

@@ -1,0 +1,241 @@
+package starchfilm.drying;
+
+import starchfilm.air.AirState;
+import starchfilm.air.Harrison1963;
+import starchfilm.air.LatentHeat;
+import starchfilm.air.PlateTransfer;
+import starchfilm.diffusion.FaceExchange;
+import starchfilm.drying.FaceChange.OpenFaces;
+import starchfilm.sorption.FilmIsotherm;
+
+/**
+ * What a film on its plate exchanges with the room, and the heat balance of film and plate.
+ *
+ * <p>{@code (C_film + C_plate) dT/dt = (h_c + h_r)(T_air - T) + U_bench (T_bench - T) - lambda J}
+ * with one temperature T for film and plate, which are thin (Biot number of a 4 mm glass plate
+ * about 0.03). J is the outflow of the open face from {@link PlateTransfer} at the water activity
+ * of the moisture there. On a rack both faces exchange, and plate and bench are gone.
+ *
+ * <p>The lumped state of {@link FaceExchange} is T (K), the unknown is X (kg/kg), the outflow
+ * kg/(m2 s). One object serves one thread.
+ */
+final class PlateExchange implements FaceExchange {
+  /** Heat passed by a bench (W/(m2 K)); assumed, no source. */
+  static final double BENCH_W_PER_M2K = 3;
+
+  /** Specific heat of liquid water near 25 C. Source: any steam table (recalled). */
+  private static final double WATER_J_PER_KG_K = 4180;
+
+  /** Step of the numeric derivatives in activity. */
+  private static final double ACTIVITY_STEP = 1e-5;
+
+  /** Step of the numeric derivatives in temperature (K). */
+  private static final double TEMPERATURE_STEP_K = 1e-3;
+
+  /** Step of the numeric derivatives in time (s); short against any change of a room. */
+  private static final double TIME_STEP_S = 30;
+
+  private static final LatentHeat LATENT_HEAT = new Harrison1963();
+
+  private final Room room;
+  private final boolean constantRoom;
+  private final double benchTemperatureK;
+  private final boolean benchFollowsAir;
+  private final double plateHeatJPerM2K;
+  private final PlateTransfer upperTransfer;
+  private final PlateTransfer lowerTransfer;
+
+  private FilmIsotherm isotherm;
+  private OpenFaces open = OpenFaces.UPPER;
+  private double isothermFactor = 1;
+  private double benchWPerM2K = BENCH_W_PER_M2K;
+  private double humidityShift;
+  private double temperatureShiftK;
+  private double solidsHeatJPerM2K;
+  private double waterHeatJPerM2K;
+
+  private double airTemperatureK;
+  private double lowerOutflow;
+  private double upperOutflow;
+  private double borderRate;
+  private final double[][] slopes = new double[Result.values().length][Argument.values().length];
+
+  PlateExchange(DryingCase drying, FilmIsotherm isotherm) {
+    this.room = drying.room();
+    this.constantRoom = room instanceof ConstantRoom;
+    this.benchFollowsAir = drying.benchTemperatureK().isEmpty();
+    this.benchTemperatureK = drying.benchTemperatureK().orElse(Double.NaN);
+    Plate plate = drying.plate();
+    this.plateHeatJPerM2K = plate.heatCapacityJPerM2K();
+    this.upperTransfer = new PlateTransfer(plate.lengthM(), plate.widthM(), plate.rimHeightM());
+    this.lowerTransfer = new PlateTransfer(plate.lengthM(), plate.widthM(), 0);
+    lowerTransfer.setFacingDown(true);
+    this.isotherm = isotherm;
+  }
+
+  /** Takes on one likely case. */
+  void become(Deviations deviations, FilmMaterial material, double solidsKgPerM2) {
+    isotherm = material.isotherm();
+    isothermFactor = deviations.multiplier(Factor.ISOTHERM);
+    benchWPerM2K = BENCH_W_PER_M2K * deviations.multiplier(Factor.BENCH);
+    humidityShift = deviations.of(Factor.HUMIDITY);
+    temperatureShiftK = deviations.of(Factor.AIR_TEMPERATURE);
+    double airSide = deviations.multiplier(Factor.AIR_SIDE);
+    upperTransfer.setFactor(airSide);
+    lowerTransfer.setFactor(airSide);
+    solidsHeatJPerM2K = solidsKgPerM2 * SolidsHeat.jPerKgK(material.composition());
+    waterHeatJPerM2K = solidsKgPerM2 * WATER_J_PER_KG_K;
+    setAir(0);
+  }
+
+  void setOpenFaces(OpenFaces faces) {
+    open = faces;
+  }
+
+  /** The temperature of film and plate at once after the pour (K); the plate had the air's. */
+  double startTemperatureK(double pasteTemperatureK, double startMoisture) {
+    double film = solidsHeatJPerM2K + startMoisture * waterHeatJPerM2K;
+    return (film * pasteTemperatureK + plateHeatJPerM2K * airTemperatureK)
+        / (film + plateHeatJPerM2K);
+  }
+
+  /** The air as this case has it: shifted, its humidity kept within 0 and 1. */
+  private void setAir(double timeS) {
+    AirState air = room.at(timeS);
+    airTemperatureK = air.temperatureK() + temperatureShiftK;
+    double humidity = Math.min(1, Math.max(0, air.relativeHumidity() + humidityShift));
+    upperTransfer.setAir(airTemperatureK, humidity, air.speedMPerS());
+    lowerTransfer.setAir(airTemperatureK, humidity, air.speedMPerS());
+  }
+
+  private double benchK() {
+    return benchFollowsAir ? airTemperatureK : benchTemperatureK;
+  }
+
+  private double activity(double moisture) {
+    return isotherm.activity(moisture / isothermFactor);
+  }
+
+  private double activitySlope(double moisture) {
+    return isotherm.activitySlope(moisture / isothermFactor) / isothermFactor;
+  }
+
+  @Override
+  public void evaluate(double timeS, double lower, double upper, double mean, double temperatureK) {
+    if (!constantRoom) {
+      setAir(timeS);
+    }
+    exchange(activity(lower), activity(upper), mean, temperatureK);
+  }
+
+  private void exchange(
+      double lowerActivity, double upperActivity, double mean, double temperatureK) {
+    double heat = 0;
+    double capacity = solidsHeatJPerM2K + mean * waterHeatJPerM2K;
+    lowerOutflow = 0;
+    upperOutflow = 0;
+    if (open != OpenFaces.BOTH) {
+      heat += benchWPerM2K * (benchK() - temperatureK);
+      capacity += plateHeatJPerM2K;
+    }
+    double latent = LATENT_HEAT.jPerKg(temperatureK);
+    if (open != OpenFaces.TURNED) {
+      upperTransfer.evaluate(temperatureK, upperActivity);
+      upperOutflow = upperTransfer.vapourFluxKgPerM2S();
+      heat += received(upperTransfer, temperatureK) - latent * upperOutflow;
+    }
+    if (open != OpenFaces.UPPER) {
+      PlateTransfer transfer = open == OpenFaces.TURNED ? upperTransfer : lowerTransfer;
+      transfer.evaluate(temperatureK, lowerActivity);
+      lowerOutflow = transfer.vapourFluxKgPerM2S();
+      heat += received(transfer, temperatureK) - latent * lowerOutflow;
+    }
+    borderRate = heat / capacity;
+  }
+
+  private double received(PlateTransfer transfer, double temperatureK) {
+    return (transfer.convectionWPerM2K() + transfer.radiationWPerM2K())
+        * (airTemperatureK - temperatureK);
+  }
+
+  @Override
+  public void linearise(
+      double timeS, double lower, double upper, double mean, double temperatureK) {
+    double atLower = activity(lower);
+    double atUpper = activity(upper);
+    if (!constantRoom) {
+      setAir(timeS + TIME_STEP_S);
+      exchange(atLower, atUpper, mean, temperatureK);
+      keep(Argument.TIME);
+      setAir(timeS);
+    }
+    exchange(atLower, atUpper, mean, temperatureK + TEMPERATURE_STEP_K);
+    keep(Argument.BORDER);
+    if (open != OpenFaces.UPPER) {
+      exchange(atLower - ACTIVITY_STEP, atUpper, mean, temperatureK);
+      keep(Argument.LOWER);
+    }
+    if (open != OpenFaces.TURNED) {
+      exchange(atLower, atUpper - ACTIVITY_STEP, mean, temperatureK);
+      keep(Argument.UPPER);
+    }
+    exchange(atLower, atUpper, mean, temperatureK);
+    difference(Argument.TIME, constantRoom ? 0 : 1 / TIME_STEP_S);
+    difference(Argument.BORDER, 1 / TEMPERATURE_STEP_K);
+    difference(Argument.LOWER, open == OpenFaces.UPPER ? 0 : -activitySlope(lower) / ACTIVITY_STEP);
+    difference(
+        Argument.UPPER, open == OpenFaces.TURNED ? 0 : -activitySlope(upper) / ACTIVITY_STEP);
+    double capacity =
+        solidsHeatJPerM2K
+            + mean * waterHeatJPerM2K
+            + (open == OpenFaces.BOTH ? 0 : plateHeatJPerM2K);
+    slopes[Result.BORDER_RATE.ordinal()][Argument.MEAN.ordinal()] =
+        -borderRate * waterHeatJPerM2K / capacity;
+  }
+
+  private void keep(Argument by) {
+    int argument = by.ordinal();
+    slopes[Result.LOWER_OUTFLOW.ordinal()][argument] = lowerOutflow;
+    slopes[Result.UPPER_OUTFLOW.ordinal()][argument] = upperOutflow;
+    slopes[Result.BORDER_RATE.ordinal()][argument] = borderRate;
+  }
+
+  /** Turns the results kept at a moved argument into derivatives. */
+  private void difference(Argument by, double perStep) {
+    int argument = by.ordinal();
+    if (perStep == 0) {
+      for (double[] of : slopes) {
+        of[argument] = 0;
+      }
+      return;
+    }
+    difference(Result.LOWER_OUTFLOW, argument, lowerOutflow, perStep);
+    difference(Result.UPPER_OUTFLOW, argument, upperOutflow, perStep);
+    difference(Result.BORDER_RATE, argument, borderRate, perStep);
+  }
+
+  private void difference(Result of, int argument, double here, double perStep) {
+    double[] row = slopes[of.ordinal()];
+    row[argument] = (row[argument] - here) * perStep;
+  }
+
+  @Override
+  public double lowerOutflow() {
+    return lowerOutflow;
+  }
+
+  @Override
+  public double upperOutflow() {
+    return upperOutflow;
+  }
+
+  @Override
+  public double borderRate() {
+    return borderRate;
+  }
+
+  @Override
+  public double slope(Result of, Argument by) {
+    return slopes[of.ordinal()][by.ordinal()];
+  }
+}

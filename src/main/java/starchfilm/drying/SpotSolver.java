@@ -1,0 +1,147 @@
+package starchfilm.drying;
+
+import starchfilm.diffusion.DiffusionSystem;
+import starchfilm.diffusion.FluxPotential;
+import starchfilm.diffusion.Grid;
+import starchfilm.diffusion.RosenbrockIntegrator;
+import starchfilm.diffusion.Tolerance;
+import starchfilm.drying.FaceChange.OpenFaces;
+import starchfilm.recipe.Composition;
+
+/**
+ * Solves the moisture equations for one spot of a plate in one likely case after another.
+ *
+ * <p>{@code dX/dt = d/dxi [(D(X,T)/v(X)^2) dX/dxi]} over {@code 0 <= xi <= m}, xi the dry solids
+ * per area counted from the plate, m those of the whole layer; the faces and T follow {@link
+ * PlateExchange}. The layer starts even and at the temperature that paste and plate mix to. One
+ * object serves one thread; a solve allocates nothing but for a change of the paste itself.
+ */
+final class SpotSolver {
+  /** Forecasts use this many nodes; see the grid study in DEVELOPERS.md. */
+  static final int NODES = 41;
+
+  private static final double COARSENESS = 12;
+  private static final double FIRST_STEP_S = 2;
+
+  /** In a room that varies no step may pass over a change of weather. */
+  private static final double LONGEST_STEP_IN_VARYING_ROOM_S = 3_600;
+
+  /** Tolerance of forecasts: time error of every milestone within 1e-3, measured. */
+  static final Tolerance FORECAST = new Tolerance(5e-4, 1e-4, 0.1);
+
+  private final PreparedCase prepared;
+  private final FluxPotential.Reader reader;
+  private final PlateExchange exchange;
+  private final DiffusionSystem system;
+  private final RosenbrockIntegrator integrator;
+  private final MilestoneWatch watch;
+  private final double[] state;
+  private final double longestStepS;
+  private final int curvePoints;
+
+  SpotSolver(PreparedCase prepared, double[] curveTimesS) {
+    this(prepared, curveTimesS, grid(prepared.drying(), NODES), FORECAST, false);
+  }
+
+  SpotSolver(
+      PreparedCase prepared,
+      double[] curveTimesS,
+      Grid grid,
+      Tolerance tolerance,
+      boolean fourthOrder) {
+    this.prepared = prepared;
+    DryingCase drying = prepared.drying();
+    this.reader = prepared.material().potential().reader(grid.nodes());
+    this.exchange = new PlateExchange(drying, prepared.material().isotherm());
+    this.system = new DiffusionSystem(grid, reader, exchange, 1);
+    this.integrator =
+        fourthOrder
+            ? RosenbrockIntegrator.ofFourthOrder(system, tolerance)
+            : RosenbrockIntegrator.ofThirdOrder(system, tolerance);
+    boolean constant = drying.room() instanceof ConstantRoom;
+    this.watch =
+        new MilestoneWatch(
+            grid.nodes(),
+            prepared.resting(),
+            constant,
+            prepared.material().isotherm(),
+            curveTimesS);
+    this.state = new double[grid.nodes() + 2];
+    this.longestStepS = constant ? Double.MAX_VALUE : LONGEST_STEP_IN_VARYING_ROOM_S;
+    this.curvePoints = curveTimesS.length;
+  }
+
+  /** A grid that is fine at every face that is ever open. */
+  static Grid grid(DryingCase drying, int nodes) {
+    return drying.faces().isEmpty()
+        ? Grid.fineAtUpperFace(nodes, COARSENESS)
+        : Grid.fineAtBothFaces(nodes, COARSENESS);
+  }
+
+  /**
+   * Solves one spot in one likely case until it is dry through and the curve is read, or until the
+   * horizon.
+   */
+  void solve(Spot spot, Deviations deviations, double horizonS, SpotTrace trace) {
+    trace.clear(curvePoints);
+    trace.steps = 0;
+    FilmMaterial material = prepared.material(deviations);
+    reader.switchTo(material.potential());
+    DryingCase drying = prepared.drying();
+    Composition composition = material.composition();
+    double solidsFraction = composition.drySolids() * deviations.multiplier(Factor.SOLIDS);
+    trace.startMoisture = (1 - solidsFraction) / solidsFraction;
+    double wetThicknessM =
+        drying.pour().wetThicknessM().value()
+            * spot.thicknessRatio(drying.pour().unevenness())
+            * deviations.multiplier(Factor.THICKNESS);
+    trace.solidsKgPerM2 = wetThicknessM / composition.volumeM3PerKgDry(trace.startMoisture);
+    system.setSize(trace.solidsKgPerM2, deviations.multiplier(Factor.DIFFUSIVITY));
+    exchange.become(deviations, material, trace.solidsKgPerM2);
+    watch.become(deviations, material, trace);
+    start(trace);
+    integrate(horizonS);
+    trace.restingMoisture = watch.restingMoisture(horizonS);
+    double left = system.mean(state) * trace.solidsKgPerM2 + state[state.length - 1];
+    double start = trace.startMoisture * trace.solidsKgPerM2;
+    trace.balanceError = Math.abs(left - start) / start;
+  }
+
+  private void start(SpotTrace trace) {
+    int nodes = system.nodes();
+    for (int i = 0; i < nodes; i++) {
+      state[i] = trace.startMoisture;
+    }
+    state[nodes] =
+        exchange.startTemperatureK(
+            prepared.drying().pour().pasteTemperatureK(), trace.startMoisture);
+    state[nodes + 1] = 0;
+  }
+
+  private void integrate(double horizonS) {
+    double time = 0;
+    setOpenFaces(OpenFaces.UPPER);
+    for (FaceChange change : prepared.drying().faces()) {
+      double until = Math.min(change.timeS(), horizonS);
+      if (until > time) {
+        time = run(time, until);
+        if (time < until) {
+          return;
+        }
+      }
+      setOpenFaces(change.open());
+    }
+    if (time < horizonS) {
+      run(time, horizonS);
+    }
+  }
+
+  private double run(double from, double until) {
+    return integrator.integrate(from, until, FIRST_STEP_S, longestStepS, state, watch);
+  }
+
+  private void setOpenFaces(OpenFaces faces) {
+    exchange.setOpenFaces(faces);
+    watch.setOpenFaces(faces);
+  }
+}

@@ -1,0 +1,35 @@
+package starchfilm.drying;
+
+import java.util.Arrays;
+
+/** What one solve of one spot gave; filled by {@link SpotSolver}, one a thread. */
+final class SpotTrace {
+  /** Time of each milestone (s), positive infinity where it did not come. */
+  final double[] milestoneS = new double[Milestone.values().length];
+
+  /** Dry solids (kg/m2). */
+  double solidsKgPerM2;
+
+  /** Moisture of the fresh paste (kg/kg). */
+  double startMoisture;
+
+  /** Moisture it keeps in the end (kg/kg). */
+  double restingMoisture;
+
+  /** Moisture averaged over the thickness (kg/kg) at the times asked for. */
+  double[] curve = new double[0];
+
+  /** What the water balance leaves open, over the water at the start. */
+  double balanceError;
+
+  /** Steps the integrator took. */
+  long steps;
+
+  void clear(int curvePoints) {
+    Arrays.fill(milestoneS, Double.POSITIVE_INFINITY);
+    if (curve.length != curvePoints) {
+      curve = new double[curvePoints];
+    }
+    Arrays.fill(curve, Double.NaN);
+  }
+}
