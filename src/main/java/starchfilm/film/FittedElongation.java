@@ -36,8 +36,8 @@ final class FittedElongation implements FilmRule {
   private static final List<Source> SOURCES =
       List.of(
           new Source(
-              "our fit to 21 elongations at break of starch films from 11 publications, 1995 to"
-                  + " 2022 (half of them read, half recalled)",
+              "our fit to 21 elongations at break of starch films from 11 publications, 1994 to"
+                  + " 2022 (most of them read)",
               Check.COMPUTED),
           new Source(
               "width of the step in elongation, 0.04 instead of the fitted 0.025: assumed, no"

@@ -34,7 +34,7 @@ final class PelegModulus implements FilmRule {
               "Peleg 1993, stiffness falls with plasticiser as 1/(1 + exp((x - x_c)/a))",
               Check.READ),
           new Source(
-              "our fit to 15 Young's moduli of starch films, 2000 to 2021 (most read); glass 2 GPa"
+              "our fit to 15 Young's moduli of starch films, 1996 to 2021 (half of them read); glass 2 GPa"
                   + " recalled",
               Check.COMPUTED));
 
