@@ -1,0 +1,58 @@
+package starchfilm.film;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import starchfilm.evidence.Band;
+import starchfilm.evidence.Estimate;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.Composition;
+import starchfilm.recipe.Cook;
+
+class ChainCutsTest {
+  private final Composition sour = Pastes.paste(StarchKind.CORN, 0.04, 30, 0, 0.005);
+
+  /** An activation energy of 130 kJ/mol doubles the rate over 6 K near 95 °C. */
+  @Test
+  void sixKelvinOrTwiceTheTimeCutTwiceAsMuch() {
+    double cuts = cuts(Pastes.cook(15, 95)).middle();
+
+    assertThat(cuts(Pastes.cook(15, 101)).middle() / cuts).isCloseTo(2, within(0.1));
+    assertThat(cuts(Pastes.cook(30, 95)).middle() / cuts).isCloseTo(2, within(1e-12));
+  }
+
+  @Test
+  void pasteNotKeptHotIsNotCut() {
+    assertThat(cuts(Pastes.cook(0, 95))).isEqualTo(new Band(0, 0, 0));
+  }
+
+  /** ln 3 of the rate, 130 kJ/(R T^2) a kelvin, and the time's own share, added in squares. */
+  @Test
+  void unsureCookWidensTheBand() {
+    Cook rough = new Cook(new Estimate(900, 300), new Estimate(368.15, 4), Estimate.exact(0));
+    double perKelvin = 130_000 / 8.31446 / (368.15 * 368.15);
+    double logSd =
+        Math.sqrt(Math.pow(Math.log(3), 2) + Math.pow(4 * perKelvin, 2) + Math.pow(300.0 / 900, 2));
+
+    Band cuts = cuts(rough);
+
+    assertThat(Math.log(cuts.high() / cuts.middle()) / Band.Z90).isCloseTo(logSd, within(1e-6));
+  }
+
+  @Test
+  void actsOnStrengthOnlyAndSaysHowSureItIs() {
+    ChainCuts cuts = new ChainCuts(sour, Pastes.cook(15, 95));
+    FilmState film = new FilmState(0.2, 0.25, 0, 0.12, 0.5, Pastes.ROOM_K);
+
+    FilmInfluence.Effect effect = cuts.on(FilmProperty.TENSILE_STRENGTH, film);
+
+    assertThat(effect.factor()).isEqualTo(cuts.acidEffect().strengthFactor().middle());
+    assertThat(effect.logSd()).isBetween(0.03, 0.15);
+    assertThat(cuts.on(FilmProperty.ELONGATION, film)).isEqualTo(FilmInfluence.Effect.NONE);
+  }
+
+  private Band cuts(Cook cook) {
+    return new ChainCuts(sour, cook).acidEffect().chainCutsPerBond();
+  }
+}

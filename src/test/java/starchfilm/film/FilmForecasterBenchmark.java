@@ -1,0 +1,55 @@
+package starchfilm.film;
+
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+import starchfilm.evidence.Estimate;
+import starchfilm.ingredient.StarchKind;
+
+/** Time of one film forecast, which a search over recipes makes by the thousand. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 3, time = 1)
+public class FilmForecasterBenchmark {
+  private final FilmForecaster forecaster = new FilmForecaster();
+  private final Levers levers = new Levers(forecaster);
+  private final FilmCase unsure =
+      new FilmCase(
+          Pastes.paste(StarchKind.POTATO, 0.04, 30, 0.01, 0.005),
+          0.1,
+          0.03,
+          Pastes.cook(15, 90),
+          new Estimate(2.5e-3, 0.2e-3),
+          0.5,
+          Pastes.ROOM_K,
+          86_400);
+  private final SkinStretch skin = SkinStretch.of(unsure.composition());
+  private double moisture = 0.1;
+
+  @Benchmark
+  public FilmForecast forecast() {
+    return forecaster.forecast(unsure);
+  }
+
+  @Benchmark
+  public List<Lever> leversOfAllIngredients() {
+    return levers.of(unsure);
+  }
+
+  @Benchmark
+  public double skinStretch() {
+    moisture = moisture > 1 ? 0.1 : moisture + 1e-4;
+    return skin.stretchAtBreak(moisture, 293);
+  }
+}
