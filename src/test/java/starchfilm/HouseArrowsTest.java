@@ -29,6 +29,8 @@ class HouseArrowsTest {
           Map.entry("ingredient", List.of()),
           Map.entry("air", List.of()),
           Map.entry("recipe", List.of("ingredient")),
+          Map.entry("recovery", List.of("ingredient")),
+          Map.entry("assay", List.of("recovery", "recipe", "ingredient")),
           Map.entry("sorption", List.of("recipe", "ingredient")),
           Map.entry("film", List.of("sorption", "recipe", "ingredient", "air")),
           Map.entry(
@@ -42,7 +44,16 @@ class HouseArrowsTest {
           Map.entry(
               "planning",
               List.of(
-                  "trial", "drying", "film", "sorption", "recipe", "ingredient", "air", "amount")),
+                  "trial",
+                  "drying",
+                  "film",
+                  "sorption",
+                  "assay",
+                  "recovery",
+                  "recipe",
+                  "ingredient",
+                  "air",
+                  "amount")),
           Map.entry(
               "advice",
               List.of(
@@ -51,6 +62,8 @@ class HouseArrowsTest {
                   "drying",
                   "film",
                   "sorption",
+                  "assay",
+                  "recovery",
                   "recipe",
                   "ingredient",
                   "air",

@@ -61,4 +61,38 @@ public record Estimate(double value, double sd) {
   public Estimate plus(Estimate other) {
     return new Estimate(value + other.value, Math.hypot(sd, other.sd));
   }
+
+  /**
+   * The difference of two independent estimates.
+   *
+   * @param other what is taken off
+   * @return the difference, with the uncertainties added in squares
+   */
+  public Estimate minus(Estimate other) {
+    return new Estimate(value - other.value, Math.hypot(sd, other.sd));
+  }
+
+  /**
+   * The product of two independent estimates, to first order.
+   *
+   * <p>{@code u^2 = (b u_a)^2 + (a u_b)^2}. Source: JCGM 100:2008 (GUM), 5.1.2, equation 10
+   * (recalled).
+   *
+   * @param other the other
+   * @return the product
+   */
+  public Estimate times(Estimate other) {
+    return new Estimate(value * other.value, Math.hypot(sd * other.value, value * other.sd));
+  }
+
+  /**
+   * The quotient of two independent estimates, to first order.
+   *
+   * @param other the divisor, not 0
+   * @return the quotient
+   */
+  public Estimate over(Estimate other) {
+    double quotient = value / other.value;
+    return new Estimate(quotient, Math.hypot(sd / other.value, quotient * other.sd / other.value));
+  }
 }

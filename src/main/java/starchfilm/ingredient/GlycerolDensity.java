@@ -18,6 +18,13 @@ public interface GlycerolDensity {
   double kgPerM3(double glycerolFraction, double temperatureK);
 
   /**
+   * Standard uncertainty of {@link #kgPerM3}.
+   *
+   * @return density (kg/m3)
+   */
+  double kgPerM3Sd();
+
+  /**
    * Where the rule comes from.
    *
    * @return the citation

@@ -20,6 +20,9 @@ public final class MolarMass {
   /** Sulfur (kg/mol). */
   public static final double SULFUR = 32.06e-3;
 
+  /** Phosphorus (kg/mol). */
+  public static final double PHOSPHORUS = 30.974e-3;
+
   /** Chlorine (kg/mol). */
   public static final double CHLORINE = 35.45e-3;
 
@@ -52,6 +55,9 @@ public final class MolarMass {
 
   /** Sulfuric acid, H2SO4 (kg/mol). */
   public static final double SULFURIC_ACID = 2 * H + SULFUR + 4 * O;
+
+  /** Phosphoric acid, H3PO4 (kg/mol). */
+  public static final double PHOSPHORIC_ACID = 3 * H + PHOSPHORUS + 4 * O;
 
   /** Citric acid without crystal water, C6H8O7 (kg/mol). */
   public static final double CITRIC_ACID = 6 * C + 8 * H + 7 * O;

@@ -30,6 +30,9 @@ import starchfilm.evidence.ValidRange;
 public final class VolkKaehler2018 implements GlycerolDensity {
   private static final double ZERO_CELSIUS_K = 273.15;
 
+  /** The largest gap to the table of Bosart and Snoddy, 0.54 kg/m3, read as half a rectangle. */
+  private static final double SD_KG_PER_M3 = 0.54 / Math.sqrt(3);
+
   private static final Source SOURCE =
       new Source("Volk and Kaehler 2018, Exp. Fluids 59:75", Check.READ);
 
@@ -55,6 +58,11 @@ public final class VolkKaehler2018 implements GlycerolDensity {
     double sine = Math.max(0, Math.sin(Math.PI * Math.pow(glycerolFraction, 1.31)));
     double strength = 1.78e-6 * celsius * celsius - 1.82e-4 * celsius + 1.41e-2;
     return unmixed * (1 + strength * Math.pow(sine, 0.81));
+  }
+
+  @Override
+  public double kgPerM3Sd() {
+    return SD_KG_PER_M3;
   }
 
   @Override

@@ -1,12 +1,10 @@
 package starchfilm.recipe;
 
 import starchfilm.evidence.Estimate;
+import starchfilm.evidence.Figures;
 
 /** The rules every amount of a recipe obeys, each refused in one sentence. */
 final class Amounts {
-  private static final double GRAMS_PER_KG = 1000;
-  private static final double PERCENT = 100;
-
   private Amounts() {}
 
   static void requireMass(String what, Estimate massKg) {
@@ -14,7 +12,7 @@ final class Amounts {
       throw new IllegalArgumentException(
           what
               + ": "
-              + massKg.value() * GRAMS_PER_KG
+              + Figures.grams(massKg.value())
               + " g given, allowed 0 g or more; write the grams weighed");
     }
   }
@@ -24,9 +22,9 @@ final class Amounts {
       throw new IllegalArgumentException(
           what
               + ": "
-              + fraction.value() * PERCENT
+              + Figures.percent(fraction.value())
               + " % given, allowed 0 to "
-              + most * PERCENT
+              + Figures.percent(most)
               + " %; write the share of the mass as weighed");
     }
   }

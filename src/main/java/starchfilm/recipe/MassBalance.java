@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import starchfilm.evidence.Estimate;
+import starchfilm.evidence.Figures;
 import starchfilm.ingredient.StarchKind;
 
 /**
@@ -18,8 +19,6 @@ import starchfilm.ingredient.StarchKind;
  * which this treats as two independent figures; the sum is then a little too sure of itself.
  */
 final class MassBalance {
-  private static final double GRAMS_PER_KG = 1000;
-
   private final Recipe recipe;
   private final Map<StarchKind, Double> dryStarchKg = new EnumMap<>(StarchKind.class);
   private final double dryStarch;
@@ -57,10 +56,10 @@ final class MassBalance {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "water lost in the pot: %.4g g given, allowed 0 to %.4g g, all the water there is;"
+              "water lost in the pot: %s g given, allowed 0 to %s g, all the water there is;"
                   + " weigh the pot before and after the cook",
-              lost * GRAMS_PER_KG,
-              waterBefore * GRAMS_PER_KG));
+              Figures.grams(lost),
+              Figures.grams(waterBefore)));
     }
     water = waterBefore - lost;
   }

@@ -113,7 +113,7 @@ class PasteTest {
         assertThrows(IllegalArgumentException.class, () -> Paste.cooked(recipe));
     assertThat(refusal)
         .hasMessage(
-            "water lost in the pot: 150.0 g given, allowed 0 to 101.0 g, all the water there is;"
+            "water lost in the pot: 150 g given, allowed 0 to 101 g, all the water there is;"
                 + " weigh the pot before and after the cook");
   }
 
@@ -132,10 +132,10 @@ class PasteTest {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class, () -> portion(StarchKind.CORN, -0.004, 0.1)))
-        .hasMessage("corn starch: -4.0 g given, allowed 0 g or more; write the grams weighed");
+        .hasMessage("corn starch: -4 g given, allowed 0 g or more; write the grams weighed");
     assertThat(assertThrows(IllegalArgumentException.class, () -> vinegar(0.01, 5)))
         .hasMessage(
-            "acidity of the vinegar: 500.0 % given, allowed 0 to 100.0 %; write the share of the"
+            "acidity of the vinegar: 500 % given, allowed 0 to 100 %; write the share of the"
                 + " mass as weighed");
   }
 

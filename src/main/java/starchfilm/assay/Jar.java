@@ -1,0 +1,111 @@
+package starchfilm.assay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import starchfilm.evidence.Band;
+import starchfilm.evidence.Estimate;
+import starchfilm.evidence.Figures;
+import starchfilm.evidence.Source;
+import starchfilm.recipe.GlycerolStock;
+import starchfilm.recovery.RecoveryBalance;
+
+/**
+ * A jar's content on the way to an assay: glycerol and what stays, water for the rest.
+ *
+ * @param massKg what the jar holds (kg)
+ * @param glycerol glycerol (kg per kg jar)
+ * @param range its range (kg per kg jar)
+ * @param stays salt, soap and whatever else stays in a film (kg per kg jar)
+ */
+record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays) {
+  /** Checks the mass. */
+  Jar {
+    if (!(massKg.value() > 0)) {
+      throw new IllegalArgumentException(
+          "what the jar holds: "
+              + Figures.grams(massKg.value())
+              + " g given, allowed more than 0 g; weigh it without the jar");
+    }
+  }
+
+  /** From a figure for the whole jar. */
+  Jar(Estimate massKg, Estimate glycerol, Estimate stays) {
+    this(massKg, glycerol, within(glycerol, 1 - stays.value()), stays);
+  }
+
+  /** From the mixture of glycerol and water that is left when what stays is left out. */
+  Jar(Estimate massKg, Band mixture, Estimate stays) {
+    this(
+        massKg,
+        new Estimate(
+            mixture.middle() * (1 - stays.value()),
+            Math.hypot(
+                (mixture.high() - mixture.low()) / (2 * Band.Z90) * (1 - stays.value()),
+                mixture.middle() * stays.sd())),
+        mixture.times(1 - stays.value()),
+        stays);
+  }
+
+  Assay assay(List<JarCaution> cautions, List<String> remarks, List<Source> sources) {
+    return assay(cautions, remarks, sources, Optional.empty());
+  }
+
+  Assay assay(
+      List<JarCaution> cautions,
+      List<String> remarks,
+      List<Source> sources,
+      RecoveryBalance recovery) {
+    return assay(cautions, remarks, sources, Optional.of(recovery));
+  }
+
+  private Assay assay(
+      List<JarCaution> cautions,
+      List<String> remarks,
+      List<Source> sources,
+      Optional<RecoveryBalance> recovery) {
+    GlycerolStock stock = new GlycerolStock(glycerol, stays);
+    List<Source> all = new ArrayList<>(sources);
+    if (stays.value() > 0) {
+      all.add(SaltAdvice.SOURCE);
+    }
+    double rest = Math.max(0, 1 - stays.value());
+    return new Assay(
+        massKg,
+        stock,
+        range,
+        within(stays, 1),
+        new Band(rest - range.high(), rest - range.middle(), rest - range.low()),
+        pureGlycerolKg(),
+        recovery.map(RecoveryBalance::alcoholLeft),
+        SaltAdvice.of(glycerol.value() > 0 ? stays.value() / glycerol.value() : 0),
+        recovery,
+        cautions,
+        remarks,
+        all);
+  }
+
+  Band pureGlycerolKg() {
+    double massRelativeSd = massKg.sd() / massKg.value();
+    double reach = Band.Z90 * massRelativeSd;
+    return new Band(
+        massKg.value() * spread(range.low(), -reach),
+        massKg.value() * range.middle(),
+        massKg.value() * spread(range.high(), reach));
+  }
+
+  /** An end of the range moved by the mass's own error, both added in squares. */
+  private double spread(double end, double massReach) {
+    double reach = Math.hypot(end - range.middle(), massReach * range.middle());
+    return range.middle() + Math.copySign(reach, massReach);
+  }
+
+  /** 10 to 90 %, no further than what can be. */
+  private static Band within(Estimate fraction, double most) {
+    Band normal = Band.normal(fraction.value(), fraction.sd());
+    return new Band(
+        Math.max(0, normal.low()),
+        Math.max(0, fraction.value()),
+        Math.max(fraction.value(), Math.min(most, normal.high())));
+  }
+}
