@@ -145,6 +145,14 @@ public final class RosenbrockIntegrator {
       }
       system.rates(time, step.endState, step.endRates);
       boolean goOn = listener.accepted(step);
+      while (!Double.isNaN(step.retryUntil)) {
+        time = step.retryUntil;
+        step.retryUntil = Double.NaN;
+        attempt(step.start, time - step.start);
+        step.end = time;
+        system.rates(time, step.endState, step.endRates);
+        goOn = listener.accepted(step);
+      }
       step.advance();
       if (!goOn) {
         break;

@@ -5,9 +5,9 @@ package starchfilm.diffusion;
  *
  * <p>Within the step a component is the polynomial of degree 5 that takes value and rate at both
  * ends and at the start of the step before (Hermite); in a first step, that of degree 3 through its
- * own ends. The steps of a film that slowly comes to rest are long, and the cubic alone would date
- * the end of drying half a per cent early. The arrays belong to the integrator and are overwritten
- * by the next step.
+ * own ends. The rate of a stiff component is its small error many times enlarged, so its values
+ * within a long step are not to be trusted; {@link #retryUntil} gives them exactly. The arrays
+ * belong to the integrator and are overwritten by the next step.
  */
 public final class Step {
   double[] earlierState;
@@ -19,6 +19,7 @@ public final class Step {
   double earlier;
   double start;
   double end;
+  double retryUntil = Double.NaN;
 
   Step(int length) {
     earlierState = new double[length];
@@ -41,6 +42,20 @@ public final class Step {
     start = end;
     endState = state;
     endRates = rates;
+  }
+
+  /**
+   * Asks for this step again, only up to a time within it: the end of a step is accurate for every
+   * component, while a value read within a long step is not for a stiff one.
+   *
+   * @param time where the step should end, between its start and its end
+   */
+  public void retryUntil(double time) {
+    if (!(time > start && time < end)) {
+      throw new IllegalArgumentException(
+          "a step from " + start + " to " + end + " cannot end at " + time);
+    }
+    retryUntil = time;
   }
 
   /**

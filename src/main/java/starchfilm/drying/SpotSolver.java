@@ -1,9 +1,13 @@
 package starchfilm.drying;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import starchfilm.diffusion.DiffusionSystem;
 import starchfilm.diffusion.FluxPotential;
 import starchfilm.diffusion.Grid;
 import starchfilm.diffusion.RosenbrockIntegrator;
+import starchfilm.diffusion.StepListener;
 import starchfilm.diffusion.Tolerance;
 import starchfilm.drying.FaceChange.OpenFaces;
 import starchfilm.recipe.Composition;
@@ -38,6 +42,7 @@ final class SpotSolver {
   private final double[] state;
   private final double longestStepS;
   private final int curvePoints;
+  private OpenFaces open = OpenFaces.UPPER;
 
   SpotSolver(PreparedCase prepared, double[] curveTimesS) {
     this(prepared, curveTimesS, grid(prepared.drying(), NODES), FORECAST, false);
@@ -84,63 +89,97 @@ final class SpotSolver {
    */
   void solve(Spot spot, Deviations deviations, double horizonS, SpotTrace trace) {
     trace.clear(curvePoints);
-    trace.steps = 0;
-    FilmMaterial material = prepared.material(deviations);
-    reader.switchTo(material.potential());
-    DryingCase drying = prepared.drying();
-    Composition composition = material.composition();
-    double solidsFraction = composition.drySolids() * deviations.multiplier(Factor.SOLIDS);
-    trace.startMoisture = (1 - solidsFraction) / solidsFraction;
-    double wetThicknessM =
-        drying.pour().wetThicknessM().value()
-            * spot.thicknessRatio(drying.pour().unevenness())
-            * deviations.multiplier(Factor.THICKNESS);
-    trace.solidsKgPerM2 = wetThicknessM / composition.volumeM3PerKgDry(trace.startMoisture);
-    system.setSize(trace.solidsKgPerM2, deviations.multiplier(Factor.DIFFUSIVITY));
-    exchange.become(deviations, material, trace.solidsKgPerM2);
-    watch.become(deviations, material, trace);
-    start(trace);
-    integrate(horizonS);
+    pour(spot, deviations, trace);
+    advance(0, horizonS, FIRST_STEP_S, watch);
     trace.restingMoisture = watch.restingMoisture(horizonS);
     double left = system.mean(state) * trace.solidsKgPerM2 + state[state.length - 1];
     double start = trace.startMoisture * trace.solidsKgPerM2;
     trace.balanceError = Math.abs(left - start) / start;
   }
 
-  private void start(SpotTrace trace) {
-    int nodes = system.nodes();
-    for (int i = 0; i < nodes; i++) {
-      state[i] = trace.startMoisture;
+  /**
+   * Solves one spot in one likely case and tells how it stands at given moments, each the end of a
+   * step, so that even its skin is known exactly.
+   */
+  List<SpotMoment> moments(Spot spot, Deviations deviations, double[] timesS) {
+    SpotTrace trace = new SpotTrace();
+    trace.clear(curvePoints);
+    pour(spot, deviations, trace);
+    List<SpotMoment> moments = new ArrayList<>(timesS.length);
+    double time = 0;
+    for (double next : timesS) {
+      if (next > time) {
+        advance(time, next, time == 0 ? FIRST_STEP_S : next - time, step -> true);
+        time = next;
+      }
+      moments.add(moment(next));
     }
-    state[nodes] =
-        exchange.startTemperatureK(
-            prepared.drying().pour().pasteTemperatureK(), trace.startMoisture);
+    return moments;
+  }
+
+  private SpotMoment moment(double timeS) {
+    int nodes = system.nodes();
+    double wettest = state[0];
+    for (int i = 1; i < nodes; i++) {
+      wettest = Math.max(wettest, state[i]);
+    }
+    double skin =
+        switch (open) {
+          case UPPER -> state[nodes - 1];
+          case TURNED -> state[0];
+          case BOTH -> Math.min(state[0], state[nodes - 1]);
+        };
+    return new SpotMoment(timeS, system.mean(state), skin, wettest, state[nodes]);
+  }
+
+  /** Takes on one spot and one likely case, with the paste just poured. */
+  private void pour(Spot spot, Deviations deviations, SpotTrace trace) {
+    FilmMaterial material = prepared.material(deviations);
+    reader.switchTo(material.potential());
+    Pour pour = prepared.drying().pour();
+    Composition composition = material.composition();
+    double solidsFraction = composition.drySolids() * deviations.multiplier(Factor.SOLIDS);
+    trace.startMoisture = (1 - solidsFraction) / solidsFraction;
+    double wetThicknessM =
+        pour.wetThicknessM().value()
+            * spot.thicknessRatio(pour.unevenness())
+            * deviations.multiplier(Factor.THICKNESS);
+    trace.solidsKgPerM2 = wetThicknessM / composition.volumeM3PerKgDry(trace.startMoisture);
+    system.setSize(trace.solidsKgPerM2, deviations.multiplier(Factor.DIFFUSIVITY));
+    exchange.become(deviations, material, trace.solidsKgPerM2);
+    watch.become(deviations, material, trace);
+    setOpenFaces(OpenFaces.UPPER);
+    int nodes = system.nodes();
+    Arrays.fill(state, 0, nodes, trace.startMoisture);
+    state[nodes] = exchange.startTemperatureK(pour.pasteTemperatureK(), trace.startMoisture);
     state[nodes + 1] = 0;
   }
 
-  private void integrate(double horizonS) {
-    double time = 0;
-    setOpenFaces(OpenFaces.UPPER);
+  /** Integrates over a stretch of time, opening the faces as the plate's owner did. */
+  private void advance(double fromS, double untilS, double firstStepS, StepListener listener) {
+    double time = fromS;
+    double firstStep = firstStepS;
     for (FaceChange change : prepared.drying().faces()) {
-      double until = Math.min(change.timeS(), horizonS);
-      if (until > time) {
-        time = run(time, until);
-        if (time < until) {
+      if (change.timeS() <= time && change.timeS() >= fromS) {
+        setOpenFaces(change.open());
+      } else if (change.timeS() > time && change.timeS() < untilS) {
+        double reached =
+            integrator.integrate(time, change.timeS(), firstStep, longestStepS, state, listener);
+        if (reached < change.timeS()) {
           return;
         }
+        time = change.timeS();
+        firstStep = FIRST_STEP_S;
+        setOpenFaces(change.open());
       }
-      setOpenFaces(change.open());
     }
-    if (time < horizonS) {
-      run(time, horizonS);
+    if (time < untilS) {
+      integrator.integrate(time, untilS, firstStep, longestStepS, state, listener);
     }
-  }
-
-  private double run(double from, double until) {
-    return integrator.integrate(from, until, FIRST_STEP_S, longestStepS, state, watch);
   }
 
   private void setOpenFaces(OpenFaces faces) {
+    open = faces;
     exchange.setOpenFaces(faces);
     watch.setOpenFaces(faces);
   }

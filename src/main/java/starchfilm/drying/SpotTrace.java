@@ -26,6 +26,7 @@ final class SpotTrace {
   long steps;
 
   void clear(int curvePoints) {
+    steps = 0;
     Arrays.fill(milestoneS, Double.POSITIVE_INFINITY);
     if (curve.length != curvePoints) {
       curve = new double[curvePoints];

@@ -1,0 +1,126 @@
+package starchfilm.drying;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import starchfilm.drying.Remedy.Change;
+
+/**
+ * Tells how a plate may fail while it dries, why, and which change would help most: every change is
+ * made and the plate solved again. Immutable; safe to share.
+ */
+public final class RiskForecaster {
+  /**
+   * Nothing is followed longer than this: 30 days. A plate that is wet then has moulded long ago.
+   */
+  private static final double HORIZON_S = 30 * 86_400.0;
+
+  private final Deviations middle;
+
+  /**
+   * A forecaster.
+   *
+   * @param factors what is known of the factors; the middle case is followed
+   */
+  public RiskForecaster(FactorModel factors) {
+    this.middle = factors.mean();
+  }
+
+  /**
+   * The risks of one plate.
+   *
+   * @param drying the plate
+   * @return cracking and mould
+   */
+  public PlateRisks forecast(DryingCase drying) {
+    PlateHistory now = PlateHistory.of(drying, middle, HORIZON_S);
+    Map<Change, PlateHistory> then = new TreeMap<>();
+    RiskLevel crackLevel = CrackRisk.level(now.crackRatio());
+    RiskLevel mouldLevel = MouldRisk.level(now.weightedMouldHours());
+    if (crackLevel == RiskLevel.LOW && mouldLevel == RiskLevel.LOW) {
+      return new PlateRisks(crack(drying, now, then), mould(drying, now, then));
+    }
+    for (Change change : Change.values()) {
+      PlateChange.apply(change, drying)
+          .ifPresent(
+              changed -> then.put(change, PlateHistory.of(changed.drying(), middle, HORIZON_S)));
+    }
+    return new PlateRisks(crack(drying, now, then), mould(drying, now, then));
+  }
+
+  private static CrackRisk crack(
+      DryingCase drying, PlateHistory now, Map<Change, PlateHistory> then) {
+    RiskLevel level = CrackRisk.level(now.crackRatio());
+    Optional<Change> best = Optional.empty();
+    if (level != RiskLevel.LOW) {
+      double least = now.crackRatio();
+      for (Map.Entry<Change, PlateHistory> tried : then.entrySet()) {
+        if (cause(tried.getKey()).isPresent() && tried.getValue().crackRatio() < least) {
+          least = tried.getValue().crackRatio();
+          best = Optional.of(tried.getKey());
+        }
+      }
+    }
+    return new CrackRisk(
+        level,
+        now.stretchNeeded(),
+        now.stretchAvailable(),
+        now.worstAtS(),
+        best.flatMap(RiskForecaster::cause),
+        best.flatMap(
+            change -> remedy(drying, change, now.crackRatio(), of(then, change).crackRatio())));
+  }
+
+  private static MouldRisk mould(
+      DryingCase drying, PlateHistory now, Map<Change, PlateHistory> then) {
+    RiskLevel level = MouldRisk.level(now.weightedMouldHours());
+    Optional<Change> best = Optional.empty();
+    if (level != RiskLevel.LOW) {
+      double least = now.weightedMouldHours();
+      for (Map.Entry<Change, PlateHistory> tried : then.entrySet()) {
+        if (tried.getValue().weightedMouldHours() < least) {
+          least = tried.getValue().weightedMouldHours();
+          best = Optional.of(tried.getKey());
+        }
+      }
+    }
+    return new MouldRisk(
+        level,
+        now.weightedMouldHours(),
+        now.growthFromS(),
+        best.flatMap(
+            change ->
+                remedy(
+                    drying,
+                    change,
+                    now.weightedMouldHours(),
+                    of(then, change).weightedMouldHours())));
+  }
+
+  private static PlateHistory of(Map<Change, PlateHistory> histories, Change change) {
+    PlateHistory found = histories.get(change);
+    if (found == null) {
+      throw new IllegalStateException("no history for " + change);
+    }
+    return found;
+  }
+
+  private static Optional<Remedy> remedy(
+      DryingCase drying, Change change, double before, double after) {
+    return PlateChange.apply(change, drying)
+        .map(changed -> new Remedy(change, changed.from(), changed.to(), before, after));
+  }
+
+  /**
+   * What is wrong where a change helps most against cracks; empty for changes that do not count.
+   */
+  private static Optional<CrackCause> cause(Change change) {
+    return switch (change) {
+      case MORE_GLYCEROL -> Optional.of(CrackCause.TOO_BRITTLE);
+      case POUR_THINNER -> Optional.of(CrackCause.TOO_THICK);
+      case DRY_SLOWER -> Optional.of(CrackCause.TOO_FAST);
+      case LEVEL_BETTER -> Optional.of(CrackCause.UNEVEN);
+      case MORE_AIR, DRIER_ROOM, WARMER_ROOM -> Optional.empty();
+    };
+  }
+}
