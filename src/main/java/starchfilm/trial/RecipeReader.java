@@ -1,15 +1,10 @@
 package starchfilm.trial;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.evidence.Estimate;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.json.Located;
 import starchfilm.recipe.Cook;
 import starchfilm.recipe.GlycerolPortion;
-import starchfilm.recipe.GlycerolStock;
 import starchfilm.recipe.Recipe;
 import starchfilm.recipe.StarchPortion;
 import starchfilm.recipe.VinegarPortion;
@@ -17,26 +12,14 @@ import starchfilm.recipe.VinegarPortion;
 /**
  * Reads {@code recipe} and {@code cook}: what went into the pot.
  *
- * <p>Every assumption for what is not recorded stands here, and each is judged, no source. All are
- * wide, so that they show in the bands.
+ * <p>What is assumed where nothing is recorded is judged, no source, and wide enough to show in the
+ * bands.
  */
 final class RecipeReader {
-  private static final String UNKNOWN_KIND = "unknown";
   private static final double PERCENT = 1e-2;
   private static final double ZERO_CELSIUS_K = 273.15;
   private static final double MINUTE_S = 60;
 
-  private static final Allowed STARCH_MASS =
-      Allowed.above(0, 100_000, "g", "write the grams weighed");
-  private static final Allowed MASS = Allowed.between(0, 100_000, "g", "write the grams weighed");
-  private static final Allowed VOLUME =
-      Allowed.between(0, 100_000, "ml", "write the millilitres measured");
-  private static final Allowed MOISTURE =
-      Allowed.percent(30, "write the powder's moisture in per cent, such as 12");
-  private static final Allowed PURITY =
-      Allowed.percent(100, "write the glycerol in the jar in per cent, such as 85");
-  private static final Allowed SALT =
-      Allowed.between(0, 100, "%", "write the salt in the jar in per cent, such as 3");
   private static final Allowed ACIDITY =
       Allowed.percent(100, "write the acid on the label in per cent, such as 5");
   private static final Allowed MINUTES =
@@ -48,8 +31,6 @@ final class RecipeReader {
   private static final Estimate COOK_TOP_C = Estimate.between(85, 98);
   private static final double LEAST_WATER_LOST = 0.02;
   private static final double MOST_WATER_LOST = 0.12;
-  private static final Estimate GLYCEROL_PER_STARCH = Estimate.between(0.15, 0.5);
-  private static final double POT_KG = 0.5;
 
   private final Findings findings;
   private final Scale scale;
@@ -60,9 +41,6 @@ final class RecipeReader {
     this.scale = scale;
     this.volumes = new Volumes(findings, scale);
   }
-
-  /** One starch as noted, its mass perhaps missing. */
-  private record Noted(Section section, StarchKind kind, Amount mass, Estimate moisture) {}
 
   /**
    * Reads the recipe.
@@ -77,182 +55,25 @@ final class RecipeReader {
           "a file without the field recipe",
           "a trial with at least recipe and, in it, starch",
           "add the recipe, or move the file to another folder if it is no trial");
-      return Optional.empty();
     }
     Optional<Section> found = trial.section("recipe", "write {\"starch\": [..], ..}");
-    if (found.isEmpty()) {
-      return Optional.empty();
-    }
-    Section recipe = found.get();
-    List<Noted> noted = starches(recipe);
-    if (noted.isEmpty()) {
-      return Optional.empty();
-    }
+    Section recipe = found.orElseGet(() -> trial.empty("recipe"));
+    StarchReader starchReader = new StarchReader(findings, scale);
+    List<StarchReader.Noted> noted = starchReader.starches(recipe, found.isPresent());
     Optional<Section> water = recipe.section("water", "write {\"mass_g\": 400}");
-    Optional<Estimate> waterKg =
-        water.flatMap(section -> volumes.massKg(section, MASS, VOLUME, Volumes.WATER));
-    List<StarchPortion> starches = weighedStarches(noted, waterKg);
+    Optional<Estimate> waterKg = water.flatMap(section -> volumes.massKg(section, Volumes.WATER));
+    List<StarchPortion> starches = starchReader.weighedStarches(noted, waterKg);
     double starchKg = starches.stream().mapToDouble(s -> s.massKg().value()).sum();
-    Estimate waterTaken = waterKg.orElseGet(() -> assumedWater(recipe, noted, starchKg));
-    GlycerolPortion glycerol = glycerol(recipe, starchKg);
+    Estimate waterTaken =
+        waterKg.orElseGet(() -> starchReader.assumedWater(recipe, noted, starchKg));
+    GlycerolPortion glycerol = new GlycerolReader(findings, volumes).read(recipe, starchKg);
     VinegarPortion vinegar = vinegar(recipe, waterTaken);
-    Estimate salt = scale.kg(recipe.amount("salt_g", MASS), Estimate.exact(0));
+    Estimate salt = scale.kg(recipe.amount("salt_g", Volumes.MASS), Estimate.exact(0));
     Cook cook = cook(trial, waterTaken, waterTaken.value() + vinegar.massKg().value());
-    return Optional.of(new Recipe(starches, glycerol, vinegar, waterTaken, salt, cook));
-  }
-
-  private List<Noted> starches(Section recipe) {
-    List<Noted> noted = new ArrayList<>();
-    for (Section section : recipe.sections("starch", "write {\"kind\": .., \"mass_g\": ..}")) {
-      StarchKind kind = kind(section);
-      Amount mass = section.amount("mass_g", STARCH_MASS);
-      Amount moisture = section.amount("moisture_pct", MOISTURE);
-      Estimate usual = new Estimate(kind.powderMoistureFraction(), kind.powderMoistureSd());
-      if (!moisture.isKnown()) {
-        findings.notRecorded(
-            section.path("moisture_pct"),
-            Words.percent(usual) + ", as " + kind + " starch usually holds",
-            "dry starch uncertain by " + Words.percentSpread(usual));
-      }
-      Estimate fraction =
-          moisture.isKnown() ? moisture.or(Estimate.exact(0)).times(PERCENT) : usual;
-      noted.add(new Noted(section, kind, mass, fraction));
-    }
-    if (noted.isEmpty() && findings.faults().isEmpty()) {
-      findings.fault(
-          recipe.placeOf("starch"),
-          "a recipe without starch",
-          "at least one starch",
-          "add \"starch\": [{\"kind\": \"potato\", \"mass_g\": 20}]");
-    }
-    return noted;
-  }
-
-  private StarchKind kind(Section section) {
-    List<String> words = new ArrayList<>();
-    Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).forEach(words::add);
-    words.add(UNKNOWN_KIND);
-    boolean given = section.has("kind");
-    Optional<String> word = section.oneOf("kind", words);
-    if (word.isPresent() && !word.get().equals(UNKNOWN_KIND)) {
-      return Arrays.stream(StarchKind.values())
-          .filter(kind -> kind.tradeName().equals(word.get()))
-          .findFirst()
-          .orElseThrow();
-    }
-    if (!given || word.isPresent()) {
-      findings.notRecorded(
-          section.path("kind"),
-          StarchKind.CORN + " starch",
-          "kinds differ in strength, stretch and gel; the film forecast may be of another film");
-    }
-    return StarchKind.CORN;
-  }
-
-  private List<StarchPortion> weighedStarches(List<Noted> noted, Optional<Estimate> waterKg) {
-    List<StarchPortion> portions = new ArrayList<>();
-    long missing = noted.stream().filter(n -> !n.mass().isKnown()).count();
-    for (Noted starch : noted) {
-      Estimate assumed = Estimate.exact(0);
-      if (!starch.mass().isKnown()) {
-        double wholeKg = waterKg.map(Estimate::value).orElse(POT_KG);
-        double powder = (1 - starch.moisture().value()) * missing;
-        double from = starch.kind().usualCast().min();
-        double to = starch.kind().usualCast().max();
-        assumed =
-            Estimate.between(
-                wholeKg * from / (1 - from) / powder, wholeKg * to / (1 - to) / powder);
-        findings.notRecorded(
-            starch.section().path("mass_g"),
-            Words.grams(assumed) + ", as " + starch.kind() + " starch is usually cast",
-            "dry thickness and drying time are known only within this range");
-      }
-      portions.add(
-          new StarchPortion(starch.kind(), scale.kg(starch.mass(), assumed), starch.moisture()));
-    }
-    return portions;
-  }
-
-  private Estimate assumedWater(Section recipe, List<Noted> noted, double starchKg) {
-    StarchKind kind = noted.get(0).kind();
-    double dryKg = starchKg * (1 - noted.get(0).moisture().value());
-    boolean nothingKnown = noted.stream().noneMatch(n -> n.mass().isKnown());
-    Estimate water =
-        nothingKnown
-            ? Estimate.exact(POT_KG)
-            : Estimate.between(
-                dryKg * (1 / kind.usualCast().max() - 1), dryKg * (1 / kind.usualCast().min() - 1));
-    findings.notRecorded(
-        recipe.path("water"),
-        Words.grams(water) + ", as " + kind + " starch is usually cast",
-        "dry thickness and drying time are known only within this range");
-    return water;
-  }
-
-  private GlycerolPortion glycerol(Section recipe, double starchKg) {
-    Optional<Section> found =
-        recipe.section("glycerol", "write {\"mass_g\": 6, \"purity_pct\": 99}");
-    if (found.isEmpty()) {
-      if (!recipe.has("glycerol")) {
-        findings.notRecorded(
-            recipe.path("glycerol"), "none", "with glycerol the film is softer than forecast");
-      }
-      return new GlycerolPortion(
-          Estimate.exact(0), new GlycerolStock(Estimate.exact(1), Estimate.exact(0)));
-    }
-    Section section = found.get();
-    Amount purity = section.amount("purity_pct", PURITY);
-    Amount salt = section.amount("salt_pct", SALT);
-    Estimate purityFraction = purity.or(Estimate.between(80, 100)).times(PERCENT);
-    if (!purity.isKnown()) {
-      findings.notRecorded(
-          section.path("purity_pct"),
-          "80 to 100 % glycerol",
-          "stretch and stickiness are known only within this range");
-    }
-    GlycerolStock stock = stock(section, purityFraction, purity, salt);
-    Optional<Estimate> mass =
-        volumes.massKg(section, MASS, VOLUME, Volumes.aqueousGlycerol(purityFraction.value()));
-    Estimate massKg = mass.orElseGet(() -> GLYCEROL_PER_STARCH.times(starchKg));
-    if (mass.isEmpty()) {
-      findings.notRecorded(
-          section.path("mass_g"),
-          Words.grams(massKg) + ", 15 to 50 g a hundred of starch",
-          "the film may turn out brittle or sticky; weigh the glycerol first of all");
-    }
-    return new GlycerolPortion(massKg, stock);
-  }
-
-  private GlycerolStock stock(
-      Section section, Estimate purityFraction, Amount purity, Amount salt) {
-    double rest = Math.max(0, 1 - purityFraction.value());
-    Estimate saltFraction;
-    if (salt.isKnown()) {
-      saltFraction = salt.or(Estimate.exact(0)).times(PERCENT);
-    } else {
-      saltFraction = Estimate.between(0, Math.min(0.02, rest));
-      if (rest > 0.02) {
-        findings.notRecorded(
-            section.path("salt_pct"),
-            "0 to " + Words.number(100 * Math.min(0.02, rest)) + " %",
-            "salt draws water: in damp air the film may be wetter than forecast");
-      }
-    }
-    double sum = purityFraction.value() + saltFraction.value();
-    if (sum > 1 + 1e-9) {
-      if (purity.isKnown()) {
-        Located.Place place = section.placeOf("salt_pct");
-        findings.fault(
-            place,
-            Words.number(100 * sum) + " % of glycerol and salt together",
-            "at most 100 %",
-            "lower purity_pct or salt_pct; what is left is water");
-        return new GlycerolStock(Estimate.exact(1), Estimate.exact(0));
-      }
-      return new GlycerolStock(
-          new Estimate(1 - saltFraction.value(), purityFraction.sd()), saltFraction);
-    }
-    return new GlycerolStock(purityFraction, saltFraction);
+    // Without starch there is no recipe, but the other faults of the file are found all the same.
+    return starches.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Recipe(starches, glycerol, vinegar, waterTaken, salt, cook));
   }
 
   private VinegarPortion vinegar(Section recipe, Estimate waterKg) {
@@ -268,7 +89,7 @@ final class RecipeReader {
       findings.notRecorded(
           section.path("acidity_pct"), "4 to 8 % acid", "how far the acid cuts the chains");
     }
-    Optional<Estimate> mass = volumes.massKg(section, MASS, VOLUME, Volumes.vinegar(acid.value()));
+    Optional<Estimate> mass = volumes.massKg(section, Volumes.vinegar(acid.value()));
     Estimate massKg = mass.orElseGet(() -> Estimate.between(0, 0.1 * waterKg.value()));
     if (mass.isEmpty()) {
       findings.notRecorded(
@@ -285,7 +106,7 @@ final class RecipeReader {
     Amount missing = Amount.Missing.NOT_RECORDED;
     Amount minutes = found.map(cook -> cook.amount("minutes", MINUTES)).orElse(missing);
     Amount top = found.map(cook -> cook.amount("top_C", TOP_C)).orElse(missing);
-    Amount lost = found.map(cook -> cook.amount("water_lost_g", MASS)).orElse(missing);
+    Amount lost = found.map(cook -> cook.amount("water_lost_g", Volumes.MASS)).orElse(missing);
     Estimate lostKg =
         scale.kg(
             lost,

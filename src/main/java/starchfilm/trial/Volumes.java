@@ -13,6 +13,9 @@ final class Volumes {
   /** Relative standard uncertainty of a kitchen jug or spoon; judged, no source. */
   static final double JUG_RELATIVE_SD = 0.03;
 
+  static final Allowed MASS = Allowed.between(0, 100_000, "g", "write the grams weighed");
+  private static final Allowed VOLUME =
+      Allowed.between(0, 100_000, "ml", "write the millilitres measured");
   private static final double ROOM_K = 293.15;
   private static final double M3_PER_ML = 1e-6;
 
@@ -44,15 +47,12 @@ final class Volumes {
    * The mass, weighed or from the volume; empty where neither is known.
    *
    * @param section the ingredient
-   * @param masses the masses allowed
-   * @param volumes the volumes allowed
    * @param densityKgPerM3 density of the ingredient
    * @return kg
    */
-  Optional<Estimate> massKg(
-      Section section, Allowed masses, Allowed volumes, double densityKgPerM3) {
-    Amount mass = section.amount("mass_g", masses);
-    Amount volume = section.amount("volume_ml", volumes);
+  Optional<Estimate> massKg(Section section, double densityKgPerM3) {
+    Amount mass = section.amount("mass_g", MASS);
+    Amount volume = section.amount("volume_ml", VOLUME);
     if (mass.isKnown()) {
       if (volume.isKnown()) {
         findings.notice(

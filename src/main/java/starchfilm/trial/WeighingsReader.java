@@ -53,7 +53,10 @@ final class WeighingsReader {
         findings.fault(entry.place(), "a weighing without mass_g", MASS.words(), MASS.mend());
       }
       boolean withPlate = entry.flag("with_plate").orElse(tare.isPresent());
-      if (withPlate && tare.isEmpty()) {
+      if (mass == Amount.Missing.UNKNOWN) {
+        findings.notRecorded(
+            entry.path("mass_g"), "this weighing is left out", "one point less to learn from");
+      } else if (withPlate && tare.isEmpty()) {
         withoutTare++;
       } else if (at.isPresent() && mass.isKnown()) {
         Estimate gross = scale.kg(mass, Estimate.exact(0));
