@@ -54,7 +54,7 @@ final class LogOrder {
     if (joined > 0) {
       log.notice(
           OptionalInt.empty(),
-          joined + " readings have a time that was given before; each such time takes their mean");
+          "times given more than once take the mean of their readings: " + joined + " repeated");
     }
     return single;
   }

@@ -101,7 +101,10 @@ final class RoomLogReader {
           "mend the rows above first");
     }
     if (withoutReading > 0) {
-      log.notice(OptionalInt.empty(), withoutReading + " rows without a reading are left out");
+      log.notice(
+          OptionalInt.empty(),
+          "left out, because they hold no reading: "
+              + (withoutReading == 1 ? "1 row" : withoutReading + " rows"));
     }
     if (readings.isEmpty() && log.faults().isEmpty()) {
       throw new UnreadableFileException(

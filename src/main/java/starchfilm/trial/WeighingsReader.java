@@ -69,7 +69,9 @@ final class WeighingsReader {
     if (withoutTare > 0) {
       findings.notRecorded(
           "pour.plate.tare_g",
-          withoutTare + " weighings with the plate are left out",
+          withoutTare == 1
+              ? "one weighing with the plate is left out"
+              : withoutTare + " weighings with the plate are left out",
           "the forecast cannot learn from them; weigh the empty plate");
     }
     return inOrder(placed);

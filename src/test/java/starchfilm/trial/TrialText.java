@@ -48,8 +48,17 @@ final class TrialText {
 
   /** The sound text with one field set, or taken out where {@code json} is empty. */
   static String with(String path, String json) {
+    return changed(SOUND, path, json);
+  }
+
+  /** A text with one field taken out. */
+  static String without(String text, String path) {
+    return changed(text, path, "");
+  }
+
+  private static String changed(String text, String path, String json) {
     try {
-      ObjectNode root = (ObjectNode) JSON.readTree(SOUND);
+      ObjectNode root = (ObjectNode) JSON.readTree(text);
       JsonNode at = root;
       String[] names = path.split("\\.");
       for (int i = 0; i < names.length - 1; i++) {
