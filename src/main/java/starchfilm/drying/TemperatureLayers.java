@@ -7,12 +7,12 @@ import starchfilm.diffusion.Layers;
  *
  * <p>Between them {@code P(T) = sum w_k(T) P(T_k)} with {@code w_k = L_k(1/T) exp[-(E_m/R)(1/T -
  * 1/T_k)]}: Lagrange's polynomials act on what is left after an Arrhenius factor of middle energy
- * E_m = 29 kJ/mol. The energies in the film run from 18 to 40 kJ/mol, so what is left bends little:
+ * E_m = 27 kJ/mol. The energies in a film run from 18 to 36 kJ/mol, so what is left bends little:
  * over 5 to 90 C the interpolation is within 1e-4.
  */
 final class TemperatureLayers implements Layers {
   private static final int COUNT = 5;
-  private static final double MIDDLE_ENERGY_J_PER_MOL = 29_000;
+  private static final double MIDDLE_ENERGY_J_PER_MOL = 27_000;
   private static final double MIDDLE_OVER_GAS =
       MIDDLE_ENERGY_J_PER_MOL / WaterDiffusivity.GAS_CONSTANT_J_PER_MOL_K;
 

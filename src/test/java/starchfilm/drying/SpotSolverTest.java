@@ -1,0 +1,95 @@
+package starchfilm.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.air.AirState;
+import starchfilm.diffusion.Grid;
+import starchfilm.diffusion.Tolerance;
+import starchfilm.drying.FaceChange.OpenFaces;
+
+/** The numerical promises of a forecast: balance, error in time, error of the grid. */
+class SpotSolverTest {
+  private static final Tolerance EXACT = new Tolerance(1e-9, 1e-10, 1e-7);
+
+  static Stream<DryingCase> plates() {
+    return Stream.of(
+        Plates.USUAL,
+        Plates.plate(1, Plates.paste(0.05, 0.4), Plates.room(22, 55, 0.1), 22),
+        Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 70, 0), 80),
+        Plates.plate(8, Plates.paste(0.06, 0.3), Plates.room(25, 40, 0.2), 60),
+        Plates.plate(2, Plates.paste(0.08, 0), Plates.room(40, 20, 0.5), 40));
+  }
+
+  @ParameterizedTest
+  @MethodSource("plates")
+  void datesEveryMilestoneWithinOneThousandth(DryingCase drying) {
+    SpotTrace forecast = solve(drying, SpotSolver.NODES, SpotSolver.FORECAST, false);
+    SpotTrace exact = solve(drying, SpotSolver.NODES, EXACT, true);
+    for (Milestone milestone : Milestone.values()) {
+      double reference = exact.milestoneS[milestone.ordinal()];
+      assertThat(forecast.milestoneS[milestone.ordinal()])
+          .as("%s", milestone)
+          .isCloseTo(reference, offset(1e-3 * reference));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("plates")
+  void halvingTheCellsMovesDryThroughByLessThanThreePerThousand(DryingCase drying) {
+    int dry = Milestone.DRY_THROUGH.ordinal();
+    Tolerance tight = new Tolerance(1e-6, 1e-7, 1e-4);
+    double forecast = solve(drying, SpotSolver.NODES, tight, true).milestoneS[dry];
+    double finer = solve(drying, 2 * SpotSolver.NODES - 1, tight, true).milestoneS[dry];
+    assertThat(forecast).isCloseTo(finer, offset(3e-3 * finer));
+  }
+
+  @ParameterizedTest
+  @MethodSource("plates")
+  void closesTheWaterBalanceForAnyTolerance(DryingCase drying) {
+    for (double loose : new double[] {1e-6, 1e-4, 1e-3, 1e-2}) {
+      Tolerance tolerance = new Tolerance(loose, loose / 5, 100 * loose);
+      assertThat(solve(drying, SpotSolver.NODES, tolerance, false).balanceError).isLessThan(1e-9);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("varyingPlates")
+  void closesTheWaterBalanceInVaryingRoomsAndWhenTurned(DryingCase drying) {
+    assertThat(solve(drying, SpotSolver.NODES, SpotSolver.FORECAST, false).balanceError)
+        .isLessThan(1e-9);
+  }
+
+  static Stream<DryingCase> varyingPlates() {
+    Room swing = new SwingingRoom(new AirState(288.15, 0.65, 0.1), 6, 0.2, 6 * 3600.0);
+    return Stream.of(
+        Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60),
+        turned(OpenFaces.TURNED),
+        turned(OpenFaces.BOTH));
+  }
+
+  private static DryingCase turned(OpenFaces open) {
+    return Plates.plate(
+        4,
+        Plates.paste(0.08, 0.3),
+        Plates.room(20, 50, 0.1),
+        60,
+        OptionalDouble.empty(),
+        List.of(new FaceChange(50 * 3600.0, open)));
+  }
+
+  private static SpotTrace solve(
+      DryingCase drying, int nodes, Tolerance tolerance, boolean fourthOrder) {
+    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    Grid grid = SpotSolver.grid(drying, nodes);
+    SpotTrace trace = new SpotTrace();
+    new SpotSolver(prepared, new double[0], grid, tolerance, fourthOrder)
+        .solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, trace);
+    return trace;
+  }
+}
