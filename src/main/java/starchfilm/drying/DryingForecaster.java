@@ -102,6 +102,21 @@ public final class DryingForecaster {
             && log.endS() < thickSpot.at(Milestone.DRY_THROUGH).timeS().high());
   }
 
+  /**
+   * When a milestone comes in the middle case alone, every factor at its most likely value: one
+   * solve, for holding plates against each other.
+   *
+   * @param drying the plate
+   * @param spot which spot of it
+   * @param milestone which milestone
+   * @return time since the pour (s); positive infinity where it does not come
+   */
+  public double middleCaseS(DryingCase drying, Spot spot, Milestone milestone) {
+    PreparedCase prepared = PreparedCase.of(drying, HORIZON_S);
+    return solveOne(prepared, spot, factors.mean(), new double[0], HORIZON_S)
+        .milestoneS[milestone.ordinal()];
+  }
+
   /** The factors with what this paste, pour and room add to their uncertainty. */
   private FactorModel forCase(PreparedCase prepared) {
     DryingCase drying = prepared.drying();

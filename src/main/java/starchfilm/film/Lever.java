@@ -1,6 +1,7 @@
 package starchfilm.film;
 
 import java.util.List;
+import starchfilm.recipe.Composition;
 
 /**
  * What more of one ingredient does to every property, all other amounts and the wet thickness kept.
@@ -18,6 +19,29 @@ public record Lever(
   /** Copies the list. */
   public Lever {
     effects = List.copyOf(effects);
+  }
+
+  /**
+   * The paste with the lever pulled.
+   *
+   * @param paste the paste the lever was made for
+   * @return the changed paste, per kilogram
+   */
+  public Composition pulled(Composition paste) {
+    return new PasteChange(ingredient, fromKgPerKgPaste, toKgPerKgPaste).appliedTo(paste);
+  }
+
+  /**
+   * What it does to one property.
+   *
+   * @param property the property
+   * @return its effect
+   */
+  public IngredientEffect on(FilmProperty property) {
+    return effects.stream()
+        .filter(effect -> effect.property() == property)
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no effect on " + property.tradeName()));
   }
 
   /**
