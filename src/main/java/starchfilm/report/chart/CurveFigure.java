@@ -1,0 +1,138 @@
+package starchfilm.report.chart;
+
+import java.util.List;
+
+/**
+ * A figure of curves over time, with lanes of marks below that share its time axis.
+ *
+ * @param title what it shows
+ * @param description the same in words, for those who hear the page
+ * @param frame the drawing area of the curves
+ * @param height height of the whole drawing
+ * @param leftTitle title of the left axis, with its unit
+ * @param rightTitle title of the right axis, with its unit
+ * @param bottomTitle title of the time axis, with its unit
+ * @param left ticks of the left axis
+ * @param right ticks of the right axis
+ * @param bottom ticks of the time axis
+ * @param shade corners of the shaded band
+ * @param lines the curves
+ * @param marks measured points
+ * @param lanes rows of marks below the curves
+ */
+public record CurveFigure(
+    String title,
+    String description,
+    Frame frame,
+    int height,
+    String leftTitle,
+    String rightTitle,
+    String bottomTitle,
+    List<TickMark> left,
+    List<TickMark> right,
+    List<TickMark> bottom,
+    String shade,
+    List<Line> lines,
+    List<Mark> marks,
+    List<Lane> lanes) {
+  /** Copies the lists. */
+  public CurveFigure {
+    left = List.copyOf(left);
+    right = List.copyOf(right);
+    bottom = List.copyOf(bottom);
+    lines = List.copyOf(lines);
+    marks = List.copyOf(marks);
+    lanes = List.copyOf(lanes);
+  }
+
+  /**
+   * The drawing area.
+   *
+   * @param left its left end
+   * @param top its upper end
+   * @param right its right end
+   * @param bottom its lower end
+   * @param width width of the whole drawing
+   */
+  public record Frame(int left, int top, int right, int bottom, int width) {}
+
+  /**
+   * A tick.
+   *
+   * @param at its place along the axis
+   * @param label its figure
+   * @param under a second line below, such as a weekday; may be empty
+   * @param spare true where a narrow page leaves the labels out
+   */
+  public record TickMark(String at, String label, String under, boolean spare) {}
+
+  /**
+   * A curve.
+   *
+   * @param kind class of the curve
+   * @param points its corners
+   */
+  public record Line(String kind, String points) {}
+
+  /**
+   * A measured point.
+   *
+   * @param x its place
+   * @param y its place
+   * @param label what was measured, in words
+   */
+  public record Mark(String x, String y, String label) {}
+
+  /**
+   * A row of ranges and marks below the curves.
+   *
+   * @param label what the row is of
+   * @param y its height in the drawing
+   * @param ranges ranges along it
+   * @param marks marks on it
+   */
+  public record Lane(String label, int y, List<LaneRange> ranges, List<LaneMark> marks) {
+    /** Copies the lists. */
+    public Lane {
+      ranges = List.copyOf(ranges);
+      marks = List.copyOf(marks);
+    }
+  }
+
+  /**
+   * A range in a lane.
+   *
+   * @param kind class of the line
+   * @param from its low end
+   * @param to its high end
+   * @param open true where the high end lies beyond the axis
+   */
+  public record LaneRange(String kind, String from, String to, boolean open) {}
+
+  /**
+   * A mark in a lane.
+   *
+   * @param kind class of the mark
+   * @param x its place
+   */
+  public record LaneMark(String kind, String x) {}
+
+  /**
+   * The corners of a curve.
+   *
+   * @param x scale of the first coordinate
+   * @param y scale of the second
+   * @param points pairs of values
+   * @return such as {@code 10,20 30.5,40}
+   */
+  public static String corners(Scale x, Scale y, List<double[]> points) {
+    StringBuilder text = new StringBuilder();
+    for (double[] point : points) {
+      if (text.length() > 0) {
+        text.append(' ');
+      }
+      text.append(x.place(point[0])).append(',').append(y.place(point[1]));
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,280 @@
+package starchfilm.report.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import starchfilm.drying.Factor;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.Spot;
+import starchfilm.evidence.Check;
+import starchfilm.evidence.Extrapolation;
+import starchfilm.evidence.ValidRange;
+import starchfilm.film.Feel;
+import starchfilm.film.FilmCaution;
+import starchfilm.film.Ingredient;
+import starchfilm.trial.ObservedFault;
+
+/** What the rooms below find out, in plain words. */
+public final class PlainWords {
+  private PlainWords() {}
+
+  /**
+   * The word for a feel.
+   *
+   * @param feel what the film is like in the hand
+   * @return one word, lower case
+   */
+  public static String word(Feel feel) {
+    return feel.name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * A feel in a sentence.
+   *
+   * @param feel what the film is like in the hand
+   * @return a clause that follows "The film"
+   */
+  public static String inTheHand(Feel feel) {
+    return switch (feel) {
+      case BRITTLE -> "snaps when bent, and may crack on the plate or while it is peeled";
+      case STIFF ->
+          "bends a little and springs back, like an overhead sheet; a sharp fold breaks it";
+      case FLEXIBLE -> "bends and folds without breaking, like a thin carrier bag";
+      case STRETCHY -> "gives way and stretches before it tears";
+      case STICKY -> "is soft and tacky, and clings to itself and to fingers";
+    };
+  }
+
+  /**
+   * A warning of the film rules.
+   *
+   * @param caution the warning
+   * @return one sentence
+   */
+  public static String sentence(FilmCaution caution) {
+    return switch (caution) {
+      case NO_FILM -> "Without starch there is no film: the glycerol stays a liquid.";
+      case MAY_CRACK_OFF -> "So little glycerol that the film may crack off the plate by itself.";
+      case ANTIPLASTICISED ->
+          "A little glycerol can make film more brittle than none; either leave it out or use more.";
+      case MAY_SEPARATE ->
+          "Enough glycerol that it may part from the starch on a scale too small to see.";
+      case SEPARATES ->
+          "So much glycerol that it parts from the starch: expect a weak or hazy film.";
+      case MAY_SWEAT -> "So much glycerol that it may come out as beads, sooner as the film ages.";
+      case TACKY -> "Tacky in the air where it will be used; drier air or less glycerol helps.";
+      case SALT_NOTICEABLE ->
+          "Salt from the glycerol is over 2 % of the dry solids; the film takes up more water and"
+              + " the forecast is less certain.";
+      case SALT_HIGH ->
+          "Salt is over 5 % of the dry solids: weaker, less stretch, and crystals may bloom on the"
+              + " film.";
+      case NEEDS_PRESSURE_COOK ->
+          "This starch does not gelatinise in an open pan; it needs 120–140 °C under pressure.";
+      case TOO_THICK_TO_LEVEL -> "The paste is too thick to level; the film will show ridges.";
+      case MAY_SETTLE -> "The paste is so thin that the starch settles before it sets.";
+      case UNDERCOOKED ->
+          "Cooked below the end of gelatinisation: granules stay whole, the film is weak and cloudy.";
+      case PASTE_THINS ->
+          "The acid cuts the long chains so short that the paste thins, well before the film gets"
+              + " weaker.";
+      case THICK_FILM -> "Over 0.3 mm when dry: slow to dry, and more likely to curl and crack.";
+    };
+  }
+
+  /**
+   * A fault somebody saw.
+   *
+   * @param fault the fault
+   * @param calendar of its plate
+   * @return such as {@code cracked at the edge, Thu 16 Apr}; without the remark
+   */
+  public static String sentence(ObservedFault fault, PourCalendar calendar) {
+    String what =
+        switch (fault.kind()) {
+          case CRACKED -> "cracked";
+          case BROKE_APART -> "broke apart when peeled";
+          case CURLED -> "curled";
+          case SHRANK -> "shrank";
+          case STICKY -> "stayed sticky";
+          case BRITTLE -> "brittle when dry";
+          case CLOUDY -> "cloudy";
+          case STILL_WET -> "still wet";
+          case BUBBLES -> "bubbles";
+          case LUMPS -> "lumps";
+          case SCORCHED -> "scorched in the pot";
+          case MOULD -> "mould";
+          case STUCK -> "stuck to the plate";
+          case UNEVEN -> "uneven";
+        };
+    String where =
+        switch (fault.where()) {
+          case EDGE -> " at the edge";
+          case MIDDLE -> " in the middle";
+          case ALL -> " all over";
+        };
+    String when =
+        fault.seenAtS().isPresent() ? ", " + calendar.moment(fault.seenAtS().getAsDouble()) : "";
+    return what + where + when;
+  }
+
+  /**
+   * The name of a milestone.
+   *
+   * @param milestone the milestone
+   * @return lower case
+   */
+  public static String word(Milestone milestone) {
+    return switch (milestone) {
+      case SKIN_DRY -> "skin-dry";
+      case PEELABLE -> "peelable";
+      case DRY_THROUGH -> "dry-through";
+    };
+  }
+
+  /**
+   * What a milestone means.
+   *
+   * @param milestone the milestone
+   * @return a clause
+   */
+  public static String meaning(Milestone milestone) {
+    return switch (milestone) {
+      case SKIN_DRY -> "the open face no longer takes a fingerprint";
+      case PEELABLE -> "firm enough all through to come off the plate";
+      case DRY_THROUGH -> "as dry as this room will make it";
+    };
+  }
+
+  /**
+   * The name of a spot.
+   *
+   * @param spot the spot
+   * @return lower case
+   */
+  public static String word(Spot spot) {
+    return switch (spot) {
+      case THIN_EDGE -> "thin edge";
+      case NOMINAL -> "average";
+      case THICK_SPOT -> "thick spot";
+    };
+  }
+
+  /**
+   * What is uncertain.
+   *
+   * @param factor the factor
+   * @return a noun, lower case
+   */
+  public static String word(Factor factor) {
+    return switch (factor) {
+      case AIR_SIDE -> "the air over the plate";
+      case DIFFUSIVITY -> "how fast water moves inside the film";
+      case ISOTHERM -> "how much water the film keeps";
+      case BENCH -> "the bench under the plate";
+      case HUMIDITY -> "the room's humidity";
+      case AIR_TEMPERATURE -> "the room's temperature";
+      case THICKNESS -> "the wet thickness";
+      case SOLIDS -> "the solids of the paste";
+      case PLASTICISER -> "the glycerol in the jar";
+    };
+  }
+
+  /**
+   * How to know a factor better.
+   *
+   * @param factor the factor
+   * @return one sentence in the imperative
+   */
+  public static String howToSharpen(Factor factor) {
+    return switch (factor) {
+      case AIR_SIDE -> "Weigh the plate two or three times in the first day and note the grams.";
+      case DIFFUSIVITY -> "Weigh the plate when the skin is dry and again a day later.";
+      case ISOTHERM -> "Weigh the finished film once it has rested two days in a known humidity.";
+      case BENCH -> "Note what the plate stands on and how warm it is.";
+      case HUMIDITY -> "Put a hygrometer beside the plate and keep its log.";
+      case AIR_TEMPERATURE -> "Put a thermometer beside the plate, out of the sun.";
+      case THICKNESS -> "Weigh the plate before and right after the pour, and measure its area.";
+      case PLASTICISER -> "Find out what the jar holds: weigh a measured volume of it.";
+      case SOLIDS -> "Weigh the pot before and after the cook.";
+    };
+  }
+
+  /**
+   * The name of an ingredient.
+   *
+   * @param ingredient the ingredient
+   * @return lower case
+   */
+  public static String word(Ingredient ingredient) {
+    return ingredient.name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * Things one after another.
+   *
+   * @param things at least one
+   * @return such as {@code a, b and c}
+   */
+  public static String list(List<String> things) {
+    int last = things.size() - 1;
+    return last == 0
+        ? things.get(0)
+        : String.join(", ", things.subList(0, last)) + " and " + things.get(last);
+  }
+
+  /**
+   * How far a figure of a source was checked.
+   *
+   * @param check the check
+   * @return a clause
+   */
+  public static String sentence(Check check) {
+    return switch (check) {
+      case READ -> "read in the source";
+      case RECALLED -> "recalled from memory of the source, not read again";
+      case COMPUTED -> "computed or fitted by us from the source's figures";
+      case JUDGED -> "our own judgement, no source";
+    };
+  }
+
+  /**
+   * Rules used outside their ranges; rules with the same range and value share a sentence.
+   *
+   * @param extrapolations rules, ranges and values
+   * @return whole sentences, in the order of the rules
+   */
+  public static List<String> extrapolations(List<Extrapolation> extrapolations) {
+    Map<String, Set<String>> rulesByReason = new LinkedHashMap<>();
+    for (Extrapolation each : extrapolations) {
+      rulesByReason.computeIfAbsent(reason(each), none -> new LinkedHashSet<>()).add(each.rule());
+    }
+    List<String> sentences = new ArrayList<>();
+    rulesByReason.forEach(
+        (reason, rules) -> {
+          String names = list(List.copyOf(rules));
+          sentences.add(
+              names.substring(0, 1).toUpperCase(Locale.ROOT) + names.substring(1) + ": " + reason);
+        });
+    return sentences;
+  }
+
+  private static String reason(Extrapolation extrapolation) {
+    ValidRange range = extrapolation.range();
+    String unit = range.unit().isEmpty() ? "" : " " + range.unit();
+    return range.quantity()
+        + " is "
+        + Figures.noted(extrapolation.given())
+        + unit
+        + ", known to hold from "
+        + Figures.noted(range.min())
+        + " to "
+        + Figures.noted(range.max())
+        + unit
+        + ".";
+  }
+}

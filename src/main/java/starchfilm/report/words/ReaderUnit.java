@@ -1,0 +1,123 @@
+package starchfilm.report.words;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import starchfilm.evidence.Band;
+import starchfilm.evidence.Estimate;
+
+/** The units readers see; the only place where SI figures are turned into them. */
+public enum ReaderUnit {
+  /** Grams, from kilograms. */
+  GRAM("g", 1e3, 0),
+  /** Millimetres, from metres. */
+  MILLIMETRE("mm", 1e3, 0),
+  /** Centimetres, from metres. */
+  CENTIMETRE("cm", 1e2, 0),
+  /** Micrometres, from metres. */
+  MICROMETRE("µm", 1e6, 0),
+  /** Degrees Celsius, from kelvin. */
+  CELSIUS("°C", 1, -273.15),
+  /** Kelvin, for differences of temperature. */
+  KELVIN("K", 1, 0),
+  /** Per cent, from ratios. */
+  PERCENT("%", 1e2, 0),
+  /** Megapascals, from pascals. */
+  MEGAPASCAL("MPa", 1e-6, 0),
+  /** Metres per second. */
+  METRE_PER_SECOND("m/s", 1, 0),
+  /** Newtons. */
+  NEWTON("N", 1, 0),
+  /** Minutes, from seconds. */
+  MINUTE("min", 1.0 / 60, 0),
+  /** Days, from seconds. */
+  DAY("days", 1.0 / 86_400, 0),
+  /** Water-vapour permeability as film makers quote it, from kg/(m s Pa). */
+  PERMEABILITY("g mm/(m² d kPa)", 1e3 * 1e3 * 86_400 * 1e3, 0);
+
+  private final String symbol;
+  private final double scale;
+  private final double offset;
+
+  ReaderUnit(String symbol, double scale, double offset) {
+    this.symbol = symbol;
+    this.scale = scale;
+    this.offset = offset;
+  }
+
+  /**
+   * The unit as written behind a figure.
+   *
+   * @return such as {@code mm}
+   */
+  public String symbol() {
+    return symbol;
+  }
+
+  /**
+   * Converts a figure.
+   *
+   * @param si the figure in SI
+   * @return the figure in this unit
+   */
+  public double of(double si) {
+    return si * scale + offset;
+  }
+
+  /**
+   * A forecast figure without its unit.
+   *
+   * @param si the figure in SI
+   * @return two significant figures; whole degrees for a temperature
+   */
+  public String two(double si) {
+    return this == CELSIUS ? Figures.whole(of(si)) : Figures.two(of(si));
+  }
+
+  /**
+   * A noted figure with its unit.
+   *
+   * @param si the figure in SI
+   * @return such as {@code 46.25 g}
+   */
+  public String noted(double si) {
+    return Figures.noted(of(si)) + " " + symbol;
+  }
+
+  /**
+   * A noted figure with its unit and, where it is not small, its standard uncertainty.
+   *
+   * @param si the figure in SI
+   * @return such as {@code 46 g} or {@code 46 ± 3 g}
+   */
+  public String noted(Estimate si) {
+    boolean uncertain = si.sd() > 0.02 * Math.abs(si.value());
+    String value = Figures.noted(of(si.value()));
+    return (uncertain ? value + " ± " + oneFigure(si.sd() * scale) : value) + " " + symbol;
+  }
+
+  /**
+   * A forecast figure with unit and range.
+   *
+   * @param si the band in SI
+   * @return such as {@code 6.1 MPa (2.6–14)}
+   */
+  public String band(Band si) {
+    return two(si.middle()) + " " + symbol + " (" + range(si) + ")";
+  }
+
+  /**
+   * The range of a forecast figure, without unit.
+   *
+   * @param si the band in SI
+   * @return such as {@code 2.6–14}
+   */
+  public String range(Band si) {
+    return Figures.range(two(si.low()), two(si.high()));
+  }
+
+  private static String oneFigure(double value) {
+    return Figures.noted(
+        BigDecimal.valueOf(value).round(new MathContext(1, RoundingMode.HALF_UP)).doubleValue());
+  }
+}

@@ -1,0 +1,99 @@
+package starchfilm.report.words;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import starchfilm.drying.FaceChange;
+import starchfilm.drying.Plate;
+import starchfilm.recipe.GlycerolPortion;
+import starchfilm.recipe.GlycerolStock;
+import starchfilm.recipe.Recipe;
+
+/** Ingredients and plates in a few words. */
+public final class RecipeWords {
+  private static final double NEGLIGIBLE = 0.005;
+
+  private RecipeWords() {}
+
+  /**
+   * The kinds of starch and their shares of the powder.
+   *
+   * @param recipe the recipe
+   * @return such as {@code potato} or {@code 67 % potato, 33 % tapioca}
+   */
+  public static String starchKinds(Recipe recipe) {
+    if (recipe.starches().size() == 1) {
+      return recipe.starches().get(0).kind().tradeName();
+    }
+    double total = recipe.starches().stream().mapToDouble(p -> p.massKg().value()).sum();
+    return recipe.starches().stream()
+        .map(
+            portion ->
+                Figures.whole(100 * portion.massKg().value() / total)
+                    + " % "
+                    + portion.kind().tradeName())
+        .collect(Collectors.joining(", "));
+  }
+
+  /**
+   * What the jar of glycerol holds.
+   *
+   * @param portion what was weighed from it
+   * @return such as {@code 88 % glycerol, 9.0 % water, 3 % salt}; {@code none} where none was used
+   */
+  public static String jar(GlycerolPortion portion) {
+    if (portion.massKg().value() == 0) {
+      return "none";
+    }
+    GlycerolStock stock = portion.stock();
+    double water = 1 - stock.glycerolFraction().value() - stock.saltFraction().value();
+    StringBuilder text = new StringBuilder(percent(stock.glycerolFraction().value()) + " glycerol");
+    if (water > NEGLIGIBLE) {
+      text.append(", ").append(Figures.two(100 * water)).append(" % water");
+    }
+    if (stock.saltFraction().value() > 0) {
+      text.append(", ").append(percent(stock.saltFraction().value())).append(" salt");
+    }
+    return text.toString();
+  }
+
+  /**
+   * A plate.
+   *
+   * @param plate the plate
+   * @return such as {@code glass, 30 × 20 cm}
+   */
+  public static String plate(Plate plate) {
+    return plate.material().tradeName()
+        + ", "
+        + Figures.noted(ReaderUnit.CENTIMETRE.of(plate.lengthM()))
+        + " × "
+        + ReaderUnit.CENTIMETRE.noted(plate.widthM());
+  }
+
+  /**
+   * What was done to the film while it dried.
+   *
+   * @param changes in order of time
+   * @return such as {@code turned after 2.0 days}
+   */
+  public static String faces(List<FaceChange> changes) {
+    if (changes.isEmpty()) {
+      return "left on the plate";
+    }
+    return changes.stream()
+        .map(
+            change ->
+                switch (change.open()) {
+                      case UPPER -> "on the plate";
+                      case TURNED -> "turned";
+                      case BOTH -> "on a rack";
+                    }
+                    + " after "
+                    + Spans.of(change.timeS()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String percent(double fraction) {
+    return Figures.noted(100 * fraction) + " %";
+  }
+}

@@ -1,0 +1,107 @@
+package starchfilm.report.words;
+
+import starchfilm.evidence.Band;
+
+/** Lengths of time as text. */
+public final class Spans {
+  private static final double MINUTE_S = 60;
+  private static final double HOUR_S = 3_600;
+  private static final double DAY_S = 86_400;
+
+  /** Up to here hours are the better unit (s). */
+  private static final double HOURS_UP_TO_S = 2 * DAY_S;
+
+  private Spans() {}
+
+  /** The unit in which a length of time is told. */
+  private enum Unit {
+    MINUTES("minutes", "minute", MINUTE_S),
+    HOURS("hours", "hour", HOUR_S),
+    DAYS("days", "day", DAY_S);
+
+    private final String many;
+    private final String one;
+    private final double seconds;
+
+    Unit(String many, String one, double seconds) {
+      this.many = many;
+      this.one = one;
+      this.seconds = seconds;
+    }
+
+    static Unit fitting(double seconds) {
+      if (seconds < 2 * HOUR_S) {
+        return MINUTES;
+      }
+      return seconds < HOURS_UP_TO_S ? HOURS : DAYS;
+    }
+
+    String name(String figure) {
+      return figure.equals("1") ? one : many;
+    }
+  }
+
+  /**
+   * A forecast length of time with its range.
+   *
+   * @param seconds the band (s); infinity where it never comes
+   * @return such as {@code 31 hours (24–40)}, {@code 6.2 days (5.0 to never)}; {@code never}
+   */
+  public static String of(Band seconds) {
+    if (Double.isInfinite(seconds.low())) {
+      return "never";
+    }
+    Unit unit = Unit.fitting(finite(seconds));
+    return Figures.two(seconds.middle() / unit.seconds)
+        + (Double.isInfinite(seconds.middle()) ? "" : " " + unit.many)
+        + " ("
+        + range(seconds, unit)
+        + ")";
+  }
+
+  /**
+   * A length of time.
+   *
+   * @param seconds 0 or more (s); infinity for never
+   * @return such as {@code 31 hours}
+   */
+  public static String of(double seconds) {
+    if (Double.isInfinite(seconds)) {
+      return "never";
+    }
+    Unit unit = Unit.fitting(seconds);
+    String figure = Figures.two(seconds / unit.seconds);
+    return figure + " " + unit.name(figure);
+  }
+
+  /**
+   * A range for a sentence, in whole hours or days.
+   *
+   * @param seconds the band (s), its low end finite
+   * @return such as {@code 3–5 days}, {@code about 3 days}, {@code at most 2 days} or {@code 6 days
+   *     or more}
+   */
+  public static String rough(Band seconds) {
+    Unit unit = Unit.fitting(finite(seconds));
+    String low = Figures.whole(seconds.low() / unit.seconds);
+    if (Double.isInfinite(seconds.high())) {
+      return low + " " + unit.name(low) + " or more";
+    }
+    String high = Figures.whole(seconds.high() / unit.seconds);
+    if (low.equals("0")) {
+      return "at most " + high + " " + unit.name(high);
+    }
+    return low.equals(high)
+        ? "about " + low + " " + unit.name(low)
+        : low + "–" + high + " " + unit.many;
+  }
+
+  private static double finite(Band seconds) {
+    return Double.isInfinite(seconds.middle()) ? seconds.low() : seconds.middle();
+  }
+
+  private static String range(Band seconds, Unit unit) {
+    return Figures.range(
+        Figures.two(seconds.low() / unit.seconds), Figures.two(seconds.high() / unit.seconds));
+  }
+}
