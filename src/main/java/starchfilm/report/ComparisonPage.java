@@ -1,0 +1,123 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import starchfilm.report.chart.Strip;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.Spans;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * Everything on a comparison page.
+ *
+ * @param title how many trials
+ * @param invented true where some trial is made up as an example
+ * @param troubles files that could not be read, trials that could not be forecast
+ * @param remarks what was read with a grain of salt
+ * @param axis ticks of the figure of waiting times
+ * @param axisTitle what that axis counts
+ * @param ready when each trial is ready
+ * @param table the head table
+ * @param trials one by one
+ * @param open true where the trials are few enough to be shown unfolded
+ * @param sources what the figures rest on
+ * @param safety every caution
+ */
+record ComparisonPage(
+    String title,
+    boolean invented,
+    List<String> troubles,
+    List<String> remarks,
+    List<Strip.Grid> axis,
+    String axisTitle,
+    List<Ready> ready,
+    SideBySide table,
+    List<TrialView> trials,
+    boolean open,
+    SourceList sources,
+    List<Safety> safety) {
+  /** With more trials than this, each is folded until asked for. */
+  private static final int OPEN_UP_TO = 8;
+
+  private static final List<String> NUMBER_WORDS =
+      List.of(
+          "No trials",
+          "One trial",
+          "Two trials",
+          "Three trials",
+          "Four trials",
+          "Five trials",
+          "Six trials",
+          "Seven trials",
+          "Eight trials",
+          "Nine trials",
+          "Ten trials");
+
+  /**
+   * When a trial is ready.
+   *
+   * @param number its number on this page
+   * @param anchor its place on this page
+   * @param name what its maker calls it
+   * @param poured when it was poured
+   * @param strip both moments on the axis
+   * @param peelable the first, in words
+   * @param dry the second, in words
+   */
+  record Ready(
+      int number,
+      String anchor,
+      String name,
+      String poured,
+      Strip strip,
+      String peelable,
+      String dry) {}
+
+  /**
+   * The page of a comparison.
+   *
+   * @param comparison the trials; at least one
+   * @return its view
+   */
+  static ComparisonPage of(Comparison comparison) {
+    List<TrialForecast> trials = comparison.trials();
+    DryingScale scale = DryingScale.of(trials);
+    return new ComparisonPage(
+        title(trials.size()),
+        trials.stream().anyMatch(trial -> trial.trial().invented()),
+        comparison.troubles(),
+        comparison.remarks(),
+        scale.axis(),
+        scale.axisTitle(),
+        ready(trials, scale),
+        SideBySide.of(trials),
+        IntStream.range(0, trials.size()).mapToObj(i -> TrialView.of(i, trials)).toList(),
+        trials.size() <= OPEN_UP_TO,
+        SourceList.of(trials),
+        List.of(Safety.values()));
+  }
+
+  private static String title(int trials) {
+    String count = trials < NUMBER_WORDS.size() ? NUMBER_WORDS.get(trials) : trials + " trials";
+    return trials == 1 ? count : count + ", side by side";
+  }
+
+  private static List<Ready> ready(List<TrialForecast> trials, DryingScale scale) {
+    List<Ready> rows = new ArrayList<>();
+    for (int i = 0; i < trials.size(); i++) {
+      TrialForecast trial = trials.get(i);
+      PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
+      rows.add(
+          new Ready(
+              i + 1,
+              TrialView.anchor(i + 1),
+              trial.trial().name(),
+              calendar.pour(),
+              scale.strip(trial),
+              Spans.of(DryingScale.peelable(trial)),
+              Spans.of(DryingScale.dryThrough(trial))));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,27 @@
+package starchfilm.report;
+
+import java.util.Map;
+
+/** Makes the comparison page: one file that needs nothing else to be read. */
+public final class ComparisonReport {
+  private final PageRenderer renderer;
+
+  /**
+   * Makes the report.
+   *
+   * @param renderer what fills the templates
+   */
+  public ComparisonReport(PageRenderer renderer) {
+    this.renderer = renderer;
+  }
+
+  /**
+   * The page.
+   *
+   * @param comparison the trials and their forecasts; at least one
+   * @return an HTML document; the same for the same comparison, byte for byte
+   */
+  public String html(Comparison comparison) {
+    return renderer.render("comparison", Map.of("page", ComparisonPage.of(comparison)));
+  }
+}

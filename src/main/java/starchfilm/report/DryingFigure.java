@@ -1,0 +1,216 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import starchfilm.drying.CurvePoint;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.Spot;
+import starchfilm.evidence.Band;
+import starchfilm.report.chart.CurveFigure;
+import starchfilm.report.chart.CurveFigure.Frame;
+import starchfilm.report.chart.CurveFigure.Lane;
+import starchfilm.report.chart.CurveFigure.LaneMark;
+import starchfilm.report.chart.CurveFigure.LaneRange;
+import starchfilm.report.chart.CurveFigure.Line;
+import starchfilm.report.chart.CurveFigure.Mark;
+import starchfilm.report.chart.CurveFigure.TickMark;
+import starchfilm.report.chart.RoundTicks;
+import starchfilm.report.chart.Scale;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.Weighing;
+
+/**
+ * The drying curve of a trial.
+ *
+ * <p>The left axis is the share of the poured water that is still in the film, so that thin edge,
+ * average and thick spot begin together; the right axis is what the scale shows for the average.
+ */
+final class DryingFigure {
+  private static final Frame FRAME = new Frame(100, 44, 508, 250, 560);
+  private static final int FIRST_LANE = 322;
+  private static final int LANE_STEP = 30;
+  private static final int HEIGHT = 400;
+  private static final double DAY_S = 86_400;
+  private static final double HOUR_S = 3_600;
+
+  /** Shorter axes count hours (s). */
+  private static final double HOURS_UP_TO_S = 2.5 * DAY_S;
+
+  private final TrialForecast trial;
+  private final CurveReading reading;
+  private final double unitS;
+  private final Scale time;
+  private final Scale water = Scale.linear(0, 100, FRAME.bottom(), FRAME.top());
+
+  private DryingFigure(TrialForecast trial) {
+    this.trial = trial;
+    this.reading = new CurveReading(trial);
+    double end = endS(trial);
+    this.unitS = end <= HOURS_UP_TO_S ? HOUR_S : DAY_S;
+    this.time = Scale.linear(0, end / unitS, FRAME.left(), FRAME.right());
+  }
+
+  /**
+   * Draws a trial's curve.
+   *
+   * @param trial the trial
+   * @return the figure
+   */
+  static CurveFigure of(TrialForecast trial) {
+    return new DryingFigure(trial).figure();
+  }
+
+  private CurveFigure figure() {
+    return new CurveFigure(
+        "Drying curve",
+        Headline.of(trial)
+            + " The shaded band holds 8 in 10 likely cases of the average thickness; the thin edge"
+            + " dries sooner, the thick spot later.",
+        FRAME,
+        HEIGHT,
+        "water still in the film, %",
+        "on the plate, g",
+        unitS == HOUR_S ? "hours since the pour" : "days since the pour",
+        leftTicks(),
+        rightTicks(),
+        timeTicks(),
+        band(),
+        List.of(
+            line("thin", CurvePoint::thinEdge),
+            line("thick", CurvePoint::thickSpot),
+            line("nominal", point -> point.nominal().middle())),
+        marks(),
+        lanes());
+  }
+
+  /** The axis ends a little past the last finite milestone or weighing, or with the curve. */
+  private static double endS(TrialForecast trial) {
+    double last = 0;
+    for (Spot spot : Spot.values()) {
+      for (Milestone milestone : Milestone.values()) {
+        Band band = trial.drying().at(spot).at(milestone).timeS();
+        for (double moment : new double[] {band.low(), band.middle(), band.high()}) {
+          last = Double.isFinite(moment) ? Math.max(last, moment) : last;
+        }
+      }
+    }
+    for (Weighing weighing : trial.trial().weighings()) {
+      last = Math.max(last, weighing.timeS());
+    }
+    List<CurvePoint> curve = trial.drying().curve();
+    return last > 0 ? 1.05 * last : curve.get(curve.size() - 1).timeS();
+  }
+
+  private double percent(double moisture) {
+    return 100 * moisture / trial.drying().startMoisture();
+  }
+
+  private Line line(String kind, ToDoubleFunction<CurvePoint> moisture) {
+    List<double[]> points = new ArrayList<>();
+    for (CurvePoint point : drawn()) {
+      points.add(new double[] {point.timeS() / unitS, percent(moisture.applyAsDouble(point))});
+    }
+    return new Line(kind, CurveFigure.corners(time, water, points));
+  }
+
+  private String band() {
+    List<double[]> corners = new ArrayList<>();
+    List<CurvePoint> drawn = drawn();
+    for (CurvePoint point : drawn) {
+      corners.add(new double[] {point.timeS() / unitS, percent(point.nominal().high())});
+    }
+    for (int i = drawn.size() - 1; i >= 0; i--) {
+      corners.add(
+          new double[] {drawn.get(i).timeS() / unitS, percent(drawn.get(i).nominal().low())});
+    }
+    return CurveFigure.corners(time, water, corners);
+  }
+
+  private List<CurvePoint> drawn() {
+    return trial.drying().curve().stream()
+        .filter(point -> point.timeS() / unitS <= time.to())
+        .toList();
+  }
+
+  private List<TickMark> leftTicks() {
+    return RoundTicks.linear(0, 100, 6).stream()
+        .map(tick -> new TickMark(water.place(tick.value()), tick.label(), "", false))
+        .toList();
+  }
+
+  /** Grams are a straight function of the water left, so one drawing serves both axes. */
+  private List<TickMark> rightTicks() {
+    double dry = ReaderUnit.GRAM.of(reading.massKg(0));
+    double wet = ReaderUnit.GRAM.of(reading.massKg(trial.drying().startMoisture()));
+    return RoundTicks.linear(dry, wet, 6).stream()
+        .map(
+            tick ->
+                new TickMark(
+                    water.place(100 * (tick.value() - dry) / (wet - dry)), tick.label(), "", false))
+        .toList();
+  }
+
+  private List<TickMark> timeTicks() {
+    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
+    List<RoundTicks.Tick> ticks = RoundTicks.linear(0, time.to(), 9);
+    double stepS = (ticks.get(1).value() - ticks.get(0).value()) * unitS;
+    List<TickMark> marks = new ArrayList<>();
+    for (int i = 0; i < ticks.size(); i++) {
+      double timeS = ticks.get(i).value() * unitS;
+      boolean wholeDays = timeS % DAY_S == 0;
+      marks.add(
+          new TickMark(
+              time.place(ticks.get(i).value()),
+              ticks.get(i).label(),
+              wholeDays ? calendar.tick(timeS, stepS) : "",
+              i % 2 == 1));
+    }
+    return marks;
+  }
+
+  private List<Mark> marks() {
+    return trial.trial().weighings().stream()
+        .map(
+            weighing ->
+                new Mark(
+                    time.place(weighing.timeS() / unitS),
+                    water.place(percent(reading.moisture(weighing.filmMassKg()))),
+                    "weighed "
+                        + ReaderUnit.GRAM.noted(weighing.filmMassKg())
+                        + " after "
+                        + Figures.noted(weighing.timeS() / unitS)
+                        + (unitS == HOUR_S ? " hours" : " days")))
+        .toList();
+  }
+
+  private List<Lane> lanes() {
+    List<Lane> lanes = new ArrayList<>();
+    for (Spot spot : Spot.values()) {
+      List<LaneRange> ranges = new ArrayList<>();
+      List<LaneMark> marks = new ArrayList<>();
+      for (Milestone milestone : List.of(Milestone.PEELABLE, Milestone.DRY_THROUGH)) {
+        Band band = trial.drying().at(spot).at(milestone).timeS();
+        String kind = milestone == Milestone.PEELABLE ? "peelable" : "dry";
+        if (Double.isFinite(band.low())) {
+          ranges.add(
+              new LaneRange(
+                  kind,
+                  time.place(band.low() / unitS),
+                  time.place(band.high() / unitS),
+                  Double.isInfinite(band.high())));
+        }
+        if (Double.isFinite(band.middle())) {
+          marks.add(new LaneMark(kind, time.place(band.middle() / unitS)));
+        }
+      }
+      lanes.add(
+          new Lane(PlainWords.word(spot), FIRST_LANE + LANE_STEP * lanes.size(), ranges, marks));
+    }
+    return lanes;
+  }
+}

@@ -1,0 +1,111 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.film.FilmForecast;
+import starchfilm.report.chart.Scale;
+import starchfilm.report.chart.Strip;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.Spans;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * What the dry film will be like.
+ *
+ * @param where the air it is used in
+ * @param feel one word
+ * @param sentence what that is like in the hand
+ * @param inUse strength and stretch told as everyday things
+ * @param rows one a figure
+ * @param vinegar what the vinegar did
+ * @param warnings what the film rules warn of
+ */
+record FilmTable(
+    String where,
+    String feel,
+    String sentence,
+    String inUse,
+    List<Row> rows,
+    String vinegar,
+    List<String> warnings) {
+  /** Width of the strip that strength is told for (m); the width many test strips have. */
+  private static final double STRIP_WIDTH_M = 0.015;
+
+  /** Standard acceleration of gravity (m/s2). Source: 3rd CGPM 1901, exact. */
+  private static final double GRAVITY = 9.80665;
+
+  private static final int TICKS = 9;
+
+  /**
+   * A figure of the film.
+   *
+   * @param name what
+   * @param figure median with unit
+   * @param range its range
+   * @param strip the same on the scale all trials share
+   */
+  record Row(String name, String figure, String range, Strip strip) {}
+
+  /**
+   * The film of a trial.
+   *
+   * @param trial the trial
+   * @param trials all trials of the page, which set the scales
+   * @return the table
+   */
+  static FilmTable of(TrialForecast trial, List<TrialForecast> trials) {
+    FilmForecast film = trial.film();
+    List<Row> rows = new ArrayList<>();
+    for (FilmFigure property : FilmFigure.values()) {
+      Scale scale = property.scale(trials);
+      rows.add(
+          new Row(
+              property.label(),
+              property.unit().two(property.of(film).middle()) + " " + property.unit().symbol(),
+              property.unit().range(property.of(film)),
+              property.strip(film, scale, TICKS)));
+    }
+    return new FilmTable(
+        "in use at "
+            + ReaderUnit.CELSIUS.two(trial.trial().use().temperatureK())
+            + " °C and "
+            + Figures.whole(100 * trial.trial().use().relativeHumidity())
+            + " % RH, "
+            + Spans.of(trial.trial().use().ageS())
+            + " after it has dried",
+        PlainWords.word(film.feel()),
+        "The film " + PlainWords.inTheHand(film.feel()) + ".",
+        inUse(film),
+        rows,
+        vinegar(trial),
+        film.cautions().stream().map(PlainWords::sentence).toList());
+  }
+
+  private static String inUse(FilmForecast film) {
+    double areaM2 = STRIP_WIDTH_M * film.dryThicknessM().middle();
+    double low = film.tensileStrengthPa().low() * areaM2 / GRAVITY;
+    double high = film.tensileStrengthPa().high() * areaM2 / GRAVITY;
+    return "A strip 15 mm wide should hold "
+        + Figures.range(Figures.two(low), Figures.two(high))
+        + " kg, and 10 cm of it stretch by "
+        + Figures.range(
+            Figures.two(10 * film.elongationAtBreak().low()),
+            Figures.two(10 * film.elongationAtBreak().high()))
+        + " cm before it tears.";
+  }
+
+  private static String vinegar(TrialForecast trial) {
+    if (trial.trial().recipe().vinegar().massKg().value() == 0) {
+      return "No vinegar in it: the chains of the starch stay whole.";
+    }
+    return "The vinegar brings the paste to pH "
+        + Figures.two(trial.film().acid().pastePh())
+        + "; in the cook it cuts "
+        + ReaderUnit.PERCENT.band(trial.film().acid().chainCutsPerBond())
+        + " of the starch's bonds and leaves "
+        + ReaderUnit.PERCENT.band(trial.film().acid().strengthFactor())
+        + " of the strength.";
+  }
+}

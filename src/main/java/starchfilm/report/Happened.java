@@ -1,0 +1,163 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import starchfilm.evidence.Band;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.Spans;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.PullTest;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.Weighing;
+
+/**
+ * What came of a trial, held against its forecast.
+ *
+ * @param weighings each weighing beside the forecast
+ * @param measured thicknesses and pull tests beside the forecast, whole sentences
+ * @param faults what was seen
+ * @param rating 0 where none was given
+ * @param remarks in the maker's words
+ */
+record Happened(
+    List<Weighed> weighings,
+    List<String> measured,
+    List<Seen> faults,
+    int rating,
+    List<String> remarks) {
+  /**
+   * A weighing.
+   *
+   * @param when date or day
+   * @param after time since the pour
+   * @param grams what the scale showed, without the plate
+   * @param expected what the forecast said
+   * @param verdict how the two agree
+   */
+  record Weighed(String when, String after, String grams, String expected, String verdict) {}
+
+  /**
+   * A fault.
+   *
+   * @param what the fault, its place and time
+   * @param remark in the maker's words; may be empty
+   */
+  record Seen(String what, String remark) {}
+
+  /**
+   * What came of a trial.
+   *
+   * @param forecast the trial
+   * @return everything noted since the pour
+   */
+  static Happened of(TrialForecast forecast) {
+    Trial trial = forecast.trial();
+    PourCalendar calendar = new PourCalendar(trial.pouredAt());
+    CurveReading reading = new CurveReading(forecast);
+    List<Weighed> weighings = new ArrayList<>();
+    for (Weighing weighing : trial.weighings()) {
+      weighings.add(weighed(weighing, reading, calendar));
+    }
+    List<String> measured = new ArrayList<>();
+    for (double thickness : trial.measuredDryThicknessM()) {
+      measured.add(
+          against("Thickness", thickness, forecast.film().dryThicknessM(), ReaderUnit.MICROMETRE));
+    }
+    for (PullTest pull : trial.pulls()) {
+      measured.add(pulled(pull, forecast));
+    }
+    return new Happened(
+        weighings,
+        measured,
+        trial.faults().stream().map(fault -> seen(fault, calendar)).toList(),
+        trial.rating().orElse(0),
+        trial.remarks());
+  }
+
+  /**
+   * Whether anything was noted at all.
+   *
+   * @return false for a recipe nobody has tried yet
+   */
+  public boolean any() {
+    return !weighings.isEmpty()
+        || !measured.isEmpty()
+        || !faults.isEmpty()
+        || rating > 0
+        || !remarks.isEmpty();
+  }
+
+  private static Weighed weighed(Weighing weighing, CurveReading reading, PourCalendar calendar) {
+    Band moisture = reading.moistureAt(weighing.timeS());
+    double low = reading.massKg(moisture.low());
+    double high = reading.massKg(moisture.high());
+    double error = Band.Z90 * weighing.massSdKg();
+    String verdict = "as forecast";
+    if (weighing.filmMassKg() + error < low) {
+      verdict = "drier than forecast";
+    } else if (weighing.filmMassKg() - error > high) {
+      verdict = "wetter than forecast";
+    }
+    return new Weighed(
+        calendar.moment(weighing.timeS()),
+        Spans.of(weighing.timeS()),
+        ReaderUnit.GRAM.noted(weighing.filmMassKg()),
+        Figures.range(ReaderUnit.GRAM.two(low), ReaderUnit.GRAM.two(high)) + " g",
+        verdict);
+  }
+
+  private static Seen seen(ObservedFault fault, PourCalendar calendar) {
+    return new Seen(PlainWords.sentence(fault, calendar), fault.remark().orElse(""));
+  }
+
+  private static String against(String what, double measured, Band forecast, ReaderUnit unit) {
+    return what
+        + " measured "
+        + unit.noted(measured)
+        + ", forecast "
+        + unit.band(forecast)
+        + ": "
+        + verdict(measured, forecast)
+        + ".";
+  }
+
+  private static String pulled(PullTest pull, TrialForecast forecast) {
+    double strengthPa = pull.loadN() / (pull.widthM() * pull.thicknessM());
+    String strength =
+        "Pulled until it broke: "
+            + ReaderUnit.NEWTON.noted(pull.loadN())
+            + " on "
+            + ReaderUnit.MILLIMETRE.noted(pull.widthM())
+            + " × "
+            + ReaderUnit.MICROMETRE.noted(pull.thicknessM())
+            + ", "
+            + ReaderUnit.MEGAPASCAL.two(strengthPa)
+            + " MPa, forecast "
+            + ReaderUnit.MEGAPASCAL.band(forecast.film().tensileStrengthPa())
+            + ": "
+            + verdict(strengthPa, forecast.film().tensileStrengthPa());
+    OptionalDouble stretch = pull.stretchAtBreak();
+    return stretch.isEmpty()
+        ? strength + "."
+        : strength
+            + "; it stretched "
+            + ReaderUnit.PERCENT.two(stretch.getAsDouble())
+            + " %, forecast "
+            + ReaderUnit.PERCENT.band(forecast.film().elongationAtBreak())
+            + ": "
+            + verdict(stretch.getAsDouble(), forecast.film().elongationAtBreak())
+            + ".";
+  }
+
+  private static String verdict(double measured, Band forecast) {
+    if (measured < forecast.low()) {
+      return "below the range";
+    }
+    return measured > forecast.high() ? "above the range" : "inside the range";
+  }
+}

@@ -1,0 +1,74 @@
+package starchfilm.report;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import starchfilm.report.SideBySide.Cell;
+import starchfilm.report.SideBySide.Changed;
+import starchfilm.report.SideBySide.Row;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+
+/** The rows of the head table that say what came of the trials. */
+final class HappenedRows {
+  private static final String NOTHING = "–";
+
+  private HappenedRows() {}
+
+  /**
+   * The rows.
+   *
+   * @param trials the trials on the page
+   * @return only rows that some trial has something to say to
+   */
+  static List<Row> of(List<TrialForecast> trials) {
+    return List.of(
+            row("seen", trials, HappenedRows::faults),
+            row("rating", trials, HappenedRows::rating),
+            row("measured thickness", trials, HappenedRows::thickness),
+            row("weighings", trials, HappenedRows::weighings))
+        .stream()
+        .filter(row -> row.cells().stream().anyMatch(cell -> !cell.text().equals(NOTHING)))
+        .toList();
+  }
+
+  private static Row row(String label, List<TrialForecast> trials, Function<Trial, String> value) {
+    return new Row(
+        label,
+        trials.stream()
+            .map(trial -> value.apply(trial.trial()))
+            .map(text -> new Cell(text, "", Changed.SAME, CellFigure.none()))
+            .toList());
+  }
+
+  private static String faults(Trial trial) {
+    if (trial.faults().isEmpty()) {
+      return NOTHING;
+    }
+    return trial.faults().stream()
+        .map(fault -> PlainWords.sentence(fault, new PourCalendar(trial.pouredAt())))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String rating(Trial trial) {
+    return trial.rating().isPresent() ? trial.rating().getAsInt() + " of 5" : NOTHING;
+  }
+
+  private static String thickness(Trial trial) {
+    if (trial.measuredDryThicknessM().isEmpty()) {
+      return NOTHING;
+    }
+    return trial.measuredDryThicknessM().stream()
+            .map(metres -> Figures.noted(ReaderUnit.MICROMETRE.of(metres)))
+            .collect(Collectors.joining(", "))
+        + " µm";
+  }
+
+  private static String weighings(Trial trial) {
+    return trial.weighings().isEmpty() ? NOTHING : Integer.toString(trial.weighings().size());
+  }
+}

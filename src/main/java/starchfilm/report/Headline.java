@@ -1,0 +1,65 @@
+package starchfilm.report;
+
+import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.evidence.Band;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.Spans;
+import starchfilm.trial.TrialForecast;
+
+/** One trial's drying in one sentence. */
+final class Headline {
+  private Headline() {}
+
+  /**
+   * The sentence at the head of a trial.
+   *
+   * @param trial the trial
+   * @return such as {@code Peelable about Thursday 16 April (3–5 days); dry through in the thick
+   *     spot after 6–9 days.}
+   */
+  static String of(TrialForecast trial) {
+    RoomVerdict verdict = trial.drying().verdict();
+    if (verdict == RoomVerdict.TOO_DAMP) {
+      return "This room is too damp to dry the film: it would come to rest with "
+          + moisture(trial)
+          + ". Drier or warmer air is needed.";
+    }
+    if (verdict == RoomVerdict.NEVER_PEELABLE) {
+      return "Never peelable in this room: the film comes to rest with "
+          + moisture(trial)
+          + ", too soft and moist to peel. Drier air or less glycerol is needed.";
+    }
+    return peelable(trial) + "; " + dryThrough(trial) + ".";
+  }
+
+  private static String peelable(TrialForecast trial) {
+    Band band = DryingScale.peelable(trial);
+    if (Double.isInfinite(band.low())) {
+      return "Not peelable within the time looked at";
+    }
+    if (Double.isInfinite(band.middle())) {
+      return "Peelable after " + Spans.rough(band) + ", if at all";
+    }
+    return "Peelable "
+        + new PourCalendar(trial.trial().pouredAt()).about(band.middle())
+        + " ("
+        + Spans.rough(band)
+        + ")";
+  }
+
+  private static String dryThrough(TrialForecast trial) {
+    Band band = DryingScale.dryThrough(trial);
+    if (Double.isInfinite(band.low())) {
+      return "the thick spot does not dry through within the time looked at";
+    }
+    return "dry through in the thick spot after "
+        + Spans.rough(band)
+        + (Double.isInfinite(band.high()) ? ", and perhaps never" : "");
+  }
+
+  private static String moisture(TrialForecast trial) {
+    return Figures.two(100 * trial.drying().equilibriumMoisture())
+        + " g water per 100 g dry solids";
+  }
+}

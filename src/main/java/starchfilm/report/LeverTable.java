@@ -1,0 +1,143 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import starchfilm.film.FilmProperty;
+import starchfilm.film.Ingredient;
+import starchfilm.film.IngredientEffect;
+import starchfilm.film.Lever;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.TrialForecast.PulledLever;
+
+/**
+ * What more of each ingredient would move.
+ *
+ * @param heads the ingredients
+ * @param rows what they move
+ * @param why why something stays as it is, whole sentences
+ */
+record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
+  private static final List<FilmProperty> SHOWN =
+      List.of(
+          FilmProperty.DRY_THICKNESS,
+          FilmProperty.TENSILE_STRENGTH,
+          FilmProperty.ELONGATION,
+          FilmProperty.YOUNGS_MODULUS,
+          FilmProperty.GLASS_TRANSITION,
+          FilmProperty.VAPOUR_PERMEABILITY,
+          FilmProperty.PASTE_PH);
+
+  /** What stands where nothing moves. */
+  private static final String STILL = "–";
+
+  /** A waiting time that changes by less is shown as unchanged (ratio). */
+  private static final double VISIBLE_RATIO = 0.01;
+
+  /**
+   * An ingredient.
+   *
+   * @param what the ingredient
+   * @param change how much more of it
+   */
+  record Head(String what, String change) {}
+
+  /**
+   * Something that moves.
+   *
+   * @param what a waiting time or a property
+   * @param cells how it moves, in the order of the heads
+   */
+  record Row(String what, List<String> cells) {}
+
+  /**
+   * The levers of a trial.
+   *
+   * @param trial the trial
+   * @return heads in the order of the ingredients
+   */
+  static LeverTable of(TrialForecast trial) {
+    List<PulledLever> levers = trial.levers();
+    List<Row> rows = new ArrayList<>();
+    rows.add(new Row("dry through", levers.stream().map(LeverTable::wait).toList()));
+    for (FilmProperty property : SHOWN) {
+      rows.add(
+          new Row(
+              property.tradeName(),
+              levers.stream().map(lever -> cell(lever.film().on(property))).toList()));
+    }
+    return new LeverTable(
+        levers.stream().map(lever -> head(lever.film(), trial)).toList(),
+        rows,
+        levers.stream().flatMap(lever -> reasons(lever.film()).stream()).toList());
+  }
+
+  private static Head head(Lever lever, TrialForecast trial) {
+    return new Head(PlainWords.word(lever.ingredient()), amount(lever, trial.paste().massKg()));
+  }
+
+  private static String amount(Lever lever, double pasteKg) {
+    String unit = lever.ingredient() == Ingredient.VINEGAR ? " acid" : "";
+    String to = ReaderUnit.GRAM.two(lever.toKgPerKgPaste() * pasteKg) + " g" + unit;
+    if (lever.fromKgPerKgPaste() == 0) {
+      return "none → " + to;
+    }
+    double ratio = lever.toKgPerKgPaste() / lever.fromKgPerKgPaste();
+    return ratio >= 2 ? "doubled" : "a tenth more";
+  }
+
+  private static String cell(IngredientEffect effect) {
+    if (effect.unmoved().isPresent()) {
+      return STILL;
+    }
+    return switch (effect.property()) {
+      case GLASS_TRANSITION -> signed(effect.to() - effect.from()) + " K";
+      case PASTE_PH -> Figures.two(effect.from()) + " → " + Figures.two(effect.to());
+      default -> signed(100 * (effect.to() / effect.from() - 1)) + " %";
+    };
+  }
+
+  private static String wait(PulledLever lever) {
+    double now = lever.dryThroughBeforeS();
+    double then = lever.dryThroughAfterS();
+    if (Double.isInfinite(now) || Double.isInfinite(then)) {
+      return now == then ? STILL : Double.isInfinite(then) ? "never" : "comes";
+    }
+    double ratio = then / now - 1;
+    return Math.abs(ratio) < VISIBLE_RATIO ? STILL : signed(100 * ratio) + " %";
+  }
+
+  private static String signed(double value) {
+    return (value > 0 ? "+" : "") + Figures.whole(value);
+  }
+
+  /** One sentence for all properties that stay for the same reason. */
+  private static List<String> reasons(Lever lever) {
+    Set<String> causes = new LinkedHashSet<>();
+    for (FilmProperty property : SHOWN) {
+      lever.on(property).unmoved().ifPresent(unmoved -> causes.add(unmoved.words()));
+    }
+    List<String> sentences = new ArrayList<>();
+    for (String cause : causes) {
+      List<String> names =
+          SHOWN.stream()
+              .map(lever::on)
+              .filter(effect -> effect.unmoved().filter(u -> u.words().equals(cause)).isPresent())
+              .map(effect -> effect.property().tradeName())
+              .toList();
+      sentences.add(
+          "More "
+              + PlainWords.word(lever.ingredient())
+              + " leaves "
+              + PlainWords.list(names)
+              + " as before: "
+              + cause
+              + ".");
+    }
+    return sentences;
+  }
+}

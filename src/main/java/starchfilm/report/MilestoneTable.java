@@ -1,0 +1,83 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.MilestoneForecast;
+import starchfilm.drying.Spot;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.Spans;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * When each milestone of each spot comes.
+ *
+ * @param spots heads of the columns
+ * @param rows one a milestone
+ */
+record MilestoneTable(List<SpotHead> spots, List<Row> rows) {
+  /**
+   * The head of a column.
+   *
+   * @param name the spot
+   * @param thickness its wet and dry thickness
+   */
+  record SpotHead(String name, String thickness) {}
+
+  /**
+   * A milestone.
+   *
+   * @param name its name
+   * @param meaning what it means
+   * @param cells when, one a spot
+   */
+  record Row(String name, String meaning, List<When> cells) {}
+
+  /**
+   * When it comes.
+   *
+   * @param moment date or day
+   * @param span time since the pour, with its range
+   * @param chance a remark where it does not come in every likely case; may be empty
+   */
+  record When(String moment, String span, String chance) {}
+
+  /**
+   * The table of one trial.
+   *
+   * @param trial the trial
+   * @return milestones in the order they come, spots from thin to thick
+   */
+  static MilestoneTable of(TrialForecast trial) {
+    List<SpotHead> heads = new ArrayList<>();
+    for (Spot spot : Spot.values()) {
+      heads.add(
+          new SpotHead(
+              PlainWords.word(spot),
+              ReaderUnit.MILLIMETRE.two(trial.drying().at(spot).wetThicknessM())
+                  + " mm wet, "
+                  + ReaderUnit.MICROMETRE.two(trial.drying().at(spot).dryThicknessM())
+                  + " µm dry"));
+    }
+    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
+    List<Row> rows = new ArrayList<>();
+    for (Milestone milestone : Milestone.values()) {
+      List<When> cells = new ArrayList<>();
+      for (Spot spot : Spot.values()) {
+        cells.add(when(trial.drying().at(spot).at(milestone), calendar));
+      }
+      rows.add(new Row(PlainWords.word(milestone), PlainWords.meaning(milestone), cells));
+    }
+    return new MilestoneTable(heads, rows);
+  }
+
+  private static When when(MilestoneForecast forecast, PourCalendar calendar) {
+    double share = forecast.shareReached();
+    return new When(
+        calendar.moment(forecast.timeS().middle()),
+        Spans.of(forecast.timeS()),
+        share > 0 && share < 0.995 ? "in " + Math.round(100 * share) + " of 100 likely cases" : "");
+  }
+}

@@ -1,0 +1,128 @@
+package starchfilm.report;
+
+import java.util.List;
+import starchfilm.drying.Spot;
+import starchfilm.report.chart.RoundTicks;
+import starchfilm.report.chart.Scale;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * The plate seen from the side, wet and dry, upright to one scale for all trials of the page.
+ *
+ * @param description the same in words
+ * @param wet outline of the wet paste
+ * @param dry outline of the dry film
+ * @param wetTop height at which the wet paste's label stands
+ * @param wetLabel its thickness
+ * @param dryLabel the film's thickness
+ * @param ruler millimetres above the plate
+ * @param sentence how much to pour on one plate
+ */
+record PourFigure(
+    String description,
+    String wet,
+    String dry,
+    String wetTop,
+    String wetLabel,
+    String dryLabel,
+    List<Mark> ruler,
+    String sentence) {
+  private static final double LEFT = 10;
+  private static final double RIGHT = 250;
+  private static final double PLATE_TOP = 110;
+  private static final double HIGHEST = 22;
+
+  private static final int MARKS = 5;
+
+  /**
+   * A mark of the ruler.
+   *
+   * @param y its height
+   * @param label millimetres
+   */
+  record Mark(String y, String label) {}
+
+  /** Where along the plate the spots are drawn: thin at the rims, thick in the middle. */
+  private static final double SLOPE = 60;
+
+  /**
+   * Draws a trial's pour.
+   *
+   * @param trial the trial
+   * @param trials all trials of the page, which set the scale
+   * @return the figure
+   */
+  static PourFigure of(TrialForecast trial, List<TrialForecast> trials) {
+    double tallest =
+        trials.stream()
+            .mapToDouble(each -> each.drying().at(Spot.THICK_SPOT).wetThicknessM())
+            .max()
+            .orElseThrow();
+    Scale upright = Scale.linear(0, tallest, PLATE_TOP, HIGHEST);
+    double wetM = trial.drying().at(Spot.NOMINAL).wetThicknessM();
+    double dryM = trial.drying().at(Spot.NOMINAL).dryThicknessM();
+    String wetLabel = ReaderUnit.MILLIMETRE.two(wetM) + " mm wet";
+    String dryLabel =
+        ReaderUnit.MICROMETRE.two(dryM)
+            + " µm when dry in this room, a "
+            + ordinal(wetM / dryM)
+            + " of it";
+    return new PourFigure(
+        "The plate from the side: " + wetLabel + ", " + dryLabel + ".",
+        outline(
+            upright,
+            trial.drying().at(Spot.THIN_EDGE).wetThicknessM(),
+            trial.drying().at(Spot.THICK_SPOT).wetThicknessM()),
+        outline(
+            upright,
+            trial.drying().at(Spot.THIN_EDGE).dryThicknessM(),
+            trial.drying().at(Spot.THICK_SPOT).dryThicknessM()),
+        upright.place(trial.drying().at(Spot.THICK_SPOT).wetThicknessM()),
+        wetLabel,
+        dryLabel,
+        RoundTicks.linear(0, 1e3 * tallest, MARKS).stream()
+            .map(tick -> new Mark(upright.place(tick.value() / 1e3), tick.label()))
+            .toList(),
+        sentence(trial));
+  }
+
+  private static String ordinal(double ratio) {
+    return Math.round(ratio) + "th";
+  }
+
+  private static String outline(Scale upright, double thinM, double thickM) {
+    double middle = (LEFT + RIGHT) / 2;
+    return String.join(
+        " ",
+        "M" + LEFT,
+        Double.toString(PLATE_TOP),
+        "V" + upright.place(thinM),
+        "C" + (LEFT + SLOPE),
+        upright.place(thinM),
+        Double.toString(middle - SLOPE),
+        upright.place(thickM),
+        Double.toString(middle),
+        upright.place(thickM),
+        "S" + (RIGHT - SLOPE),
+        upright.place(thinM),
+        Double.toString(RIGHT),
+        upright.place(thinM),
+        "V" + PLATE_TOP,
+        "Z");
+  }
+
+  private static String sentence(TrialForecast trial) {
+    int plates = trial.trial().plateCount();
+    return "Pour "
+        + Figures.two(ReaderUnit.GRAM.of(trial.pouredKgPerPlate()))
+        + " g of paste on "
+        + (plates == 1 ? "the plate" : "each of the " + plates + " plates")
+        + "; "
+        + Figures.two(
+            ReaderUnit.GRAM.of(
+                trial.drySolidsKgPerPlate() * (1 + trial.drying().equilibriumMoisture())))
+        + " g of film will be left.";
+  }
+}

@@ -1,0 +1,53 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import starchfilm.drying.DryingSources;
+import starchfilm.evidence.Source;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.report.words.PlainWords;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * The publications the page's figures rest on, each once, numbered.
+ *
+ * @param entries in the order they are first used
+ */
+record SourceList(List<Entry> entries) {
+  /**
+   * A source.
+   *
+   * @param number its number on this page
+   * @param citation author, year, title
+   * @param check how far it was checked, in words
+   */
+  record Entry(int number, String citation, String check) {}
+
+  /**
+   * The sources of all trials.
+   *
+   * @param trials the trials on the page
+   * @return each source once
+   */
+  static SourceList of(List<TrialForecast> trials) {
+    Set<Source> used = new LinkedHashSet<>();
+    for (TrialForecast trial : trials) {
+      used.addAll(of(trial));
+    }
+    List<Entry> entries = new ArrayList<>();
+    for (Source source : used) {
+      entries.add(
+          new Entry(entries.size() + 1, source.citation(), PlainWords.sentence(source.check())));
+    }
+    return new SourceList(entries);
+  }
+
+  private static List<Source> of(TrialForecast trial) {
+    List<Source> sources = new ArrayList<>(trial.film().sources());
+    sources.add(StarchKind.SOURCE);
+    sources.addAll(DryingSources.all());
+    return sources;
+  }
+}

@@ -1,0 +1,186 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.drying.SpreadDriver;
+import starchfilm.evidence.Extrapolation;
+import starchfilm.report.chart.CurveFigure;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.Spans;
+import starchfilm.trial.NotRecorded;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * One trial on the page.
+ *
+ * @param number its number on this page
+ * @param anchor its place on this page
+ * @param name what its maker calls it
+ * @param file the name of its file
+ * @param invented true where it is made up as an example
+ * @param poured when it was poured
+ * @param headline its drying in one sentence
+ * @param changes what was done differently from the trial before
+ * @param weighOut what goes into the pot
+ * @param pour the plate from the side
+ * @param figure the drying curve
+ * @param curve the curve's numbers
+ * @param milestones when each milestone comes
+ * @param risks how its plates may fail
+ * @param film what the film will be like
+ * @param happened what came of it
+ * @param sharpen what would narrow the range
+ * @param levers what a tenth more of each ingredient would move
+ * @param notRecorded what the file does not say
+ * @param safety cautions this trial gives reason for
+ * @param extrapolations rules used outside their range, and a room log that ended early
+ */
+record TrialView(
+    int number,
+    String anchor,
+    String name,
+    String file,
+    boolean invented,
+    String poured,
+    String headline,
+    List<String> changes,
+    WeighOut weighOut,
+    PourFigure pour,
+    CurveFigure figure,
+    List<CurveRow> curve,
+    MilestoneTable milestones,
+    List<RiskTable.Row> risks,
+    FilmTable film,
+    Happened happened,
+    List<Sharpen> sharpen,
+    LeverTable levers,
+    List<NotRecorded> notRecorded,
+    List<Safety> safety,
+    List<String> extrapolations) {
+  /** Drivers with a smaller share of the spread are not worth a sentence. */
+  private static final double SHARE_WORTH_TELLING = 0.05;
+
+  private static final int CURVE_ROWS = 24;
+
+  /**
+   * What would narrow the range.
+   *
+   * @param share its share of the spread
+   * @param width the same, as a bar
+   * @param what the uncertain thing
+   * @param how how to know it better
+   */
+  record Sharpen(String share, String width, String what, String how) {}
+
+  /**
+   * A row of the curve's numbers.
+   *
+   * @param time date or day
+   * @param grams film on the plate (g), with its range
+   * @param thin water left at the thin edge (%)
+   * @param nominal water left on average (%)
+   * @param thick water left at the thick spot (%)
+   */
+  record CurveRow(String time, String grams, String thin, String nominal, String thick) {}
+
+  /**
+   * One trial.
+   *
+   * @param index its place among the trials, from 0
+   * @param trials all trials of the page
+   * @return its view
+   */
+  static TrialView of(int index, List<TrialForecast> trials) {
+    TrialForecast trial = trials.get(index);
+    return new TrialView(
+        index + 1,
+        anchor(index + 1),
+        trial.trial().name(),
+        String.valueOf(trial.trial().file().getFileName()),
+        trial.trial().invented(),
+        new PourCalendar(trial.trial().pouredAt()).pour(),
+        Headline.of(trial),
+        index == 0 ? List.of() : SideBySide.changes(trials.get(index - 1), trial),
+        WeighOut.of(trial),
+        PourFigure.of(trial, trials),
+        DryingFigure.of(trial),
+        curve(trial),
+        MilestoneTable.of(trial),
+        RiskTable.of(trial),
+        FilmTable.of(trial, trials),
+        Happened.of(trial),
+        sharpen(trial),
+        LeverTable.of(trial),
+        trial.trial().notRecorded(),
+        Safety.of(trial),
+        extrapolations(trial));
+  }
+
+  /**
+   * Where a trial is on the page; never made from what the user wrote.
+   *
+   * @param number its number
+   * @return such as {@code trial-3}
+   */
+  static String anchor(int number) {
+    return "trial-" + number;
+  }
+
+  private static List<Sharpen> sharpen(TrialForecast trial) {
+    return trial.drying().spreadDrivers().stream()
+        .filter(driver -> driver.share() >= SHARE_WORTH_TELLING)
+        .map(TrialView::sharpen)
+        .toList();
+  }
+
+  private static Sharpen sharpen(SpreadDriver driver) {
+    String percent = Figures.whole(100 * driver.share()) + " %";
+    return new Sharpen(
+        percent,
+        percent.replace(" ", ""),
+        PlainWords.word(driver.factor()),
+        PlainWords.howToSharpen(driver.factor()));
+  }
+
+  private static List<CurveRow> curve(TrialForecast trial) {
+    CurveReading reading = new CurveReading(trial);
+    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
+    var points = trial.drying().curve();
+    double start = trial.drying().startMoisture();
+    List<CurveRow> rows = new ArrayList<>();
+    int step = Math.max(1, (points.size() - 1) / CURVE_ROWS);
+    for (int i = 0; i < points.size(); i += step) {
+      var point = points.get(i);
+      rows.add(
+          new CurveRow(
+              calendar.moment(point.timeS()) + " (" + Spans.of(point.timeS()) + ")",
+              ReaderUnit.GRAM.two(reading.massKg(point.nominal().middle()))
+                  + " ("
+                  + Figures.range(
+                      ReaderUnit.GRAM.two(reading.massKg(point.nominal().low())),
+                      ReaderUnit.GRAM.two(reading.massKg(point.nominal().high())))
+                  + ")",
+              Figures.two(100 * point.thinEdge() / start),
+              Figures.two(100 * point.nominal().middle() / start),
+              Figures.two(100 * point.thickSpot() / start)));
+    }
+    return rows;
+  }
+
+  private static List<String> extrapolations(TrialForecast trial) {
+    List<Extrapolation> all = new ArrayList<>(trial.film().extrapolations());
+    all.addAll(trial.drying().extrapolations());
+    List<String> sentences = PlainWords.extrapolations(all);
+    if (!trial.drying().logEndsEarly()) {
+      return sentences;
+    }
+    List<String> withLog = new ArrayList<>(sentences);
+    withLog.add(
+        "The room's log ends before the film is dry; its last 24 hours were repeated from there"
+            + " on.");
+    return withLog;
+  }
+}

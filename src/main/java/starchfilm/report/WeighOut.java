@@ -1,0 +1,114 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.evidence.Estimate;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.Recipe;
+import starchfilm.recipe.StarchPortion;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.RecipeWords;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * What goes on the scale and into the pot.
+ *
+ * @param lines one an ingredient
+ * @param total everything in the pot before the cook
+ * @param cook how it is cooked, in one sentence
+ * @param paste what that gives, in one sentence
+ */
+record WeighOut(List<Line> lines, String total, String cook, String paste) {
+  /**
+   * An ingredient.
+   *
+   * @param name what
+   * @param grams how much, with its unit
+   * @param note what it holds; may be empty
+   */
+  record Line(String name, String grams, String note) {}
+
+  /**
+   * The weigh-out of a trial.
+   *
+   * @param trial the trial
+   * @return lines in the order of the pot
+   */
+  static WeighOut of(TrialForecast trial) {
+    Recipe recipe = trial.trial().recipe();
+    List<Line> lines = new ArrayList<>();
+    for (StarchPortion portion : recipe.starches()) {
+      lines.add(
+          line(
+              portion.kind().tradeName() + " starch",
+              portion.massKg(),
+              percent(portion.moistureFraction()) + " moisture"));
+    }
+    add(lines, "water", recipe.waterKg(), "");
+    add(lines, "glycerol", recipe.glycerol().massKg(), RecipeWords.jar(recipe.glycerol()));
+    add(
+        lines,
+        "vinegar",
+        recipe.vinegar().massKg(),
+        percent(recipe.vinegar().acidityFraction()) + " acid");
+    add(lines, "salt", recipe.saltKg(), "");
+    return new WeighOut(lines, total(recipe), cook(recipe), paste(trial));
+  }
+
+  private static void add(List<Line> lines, String name, Estimate massKg, String note) {
+    if (massKg.value() > 0) {
+      lines.add(line(name, massKg, note));
+    }
+  }
+
+  private static Line line(String name, Estimate massKg, String note) {
+    return new Line(name, ReaderUnit.GRAM.noted(massKg), note);
+  }
+
+  private static String percent(Estimate fraction) {
+    return Figures.noted(100 * fraction.value()) + " %";
+  }
+
+  private static String total(Recipe recipe) {
+    double sum =
+        recipe.starches().stream().mapToDouble(portion -> portion.massKg().value()).sum()
+            + recipe.waterKg().value()
+            + recipe.glycerol().massKg().value()
+            + recipe.vinegar().massKg().value()
+            + recipe.saltKg().value();
+    return ReaderUnit.GRAM.noted(sum);
+  }
+
+  private static String cook(Recipe recipe) {
+    double hottest =
+        recipe.starches().stream()
+            .map(StarchPortion::kind)
+            .mapToDouble(StarchKind::gelatinisationEndK)
+            .max()
+            .orElseThrow();
+    return "Cook "
+        + Math.round(ReaderUnit.MINUTE.of(recipe.cook().durationS().value()))
+        + " min at "
+        + Figures.whole(ReaderUnit.CELSIUS.of(recipe.cook().topTemperatureK().value()))
+        + " °C (this starch has gelatinised by "
+        + Figures.whole(ReaderUnit.CELSIUS.of(hottest))
+        + " °C); about "
+        + Figures.two(ReaderUnit.GRAM.of(recipe.cook().waterLostKg().value()))
+        + " g boils away.";
+  }
+
+  private static String paste(TrialForecast trial) {
+    double level = trial.composition().glycerolPerDryStarch();
+    return Figures.two(ReaderUnit.GRAM.of(trial.paste().massKg()))
+        + " g of paste with "
+        + Figures.two(100 * trial.composition().drySolids())
+        + " % dry solids"
+        + (Double.isInfinite(level)
+            ? ""
+            : " and " + Figures.two(100 * level) + " g glycerol per 100 g dry starch")
+        + ", pH about "
+        + Figures.two(trial.film().acid().pastePh())
+        + ".";
+  }
+}

@@ -1,0 +1,228 @@
+package starchfilm.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.drying.DryingForecast.RoomVerdict;
+
+class ComparisonReportTest {
+  private final ComparisonReport report = new ComparisonReport(new PageRenderer());
+
+  @Test
+  void sameTrialsGiveTheSameBytesInAnyLocale() {
+    Locale usual = Locale.getDefault();
+    String html = report.html(page(sample(), sample()));
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertThat(new ComparisonReport(new PageRenderer()).html(page(sample(), sample())))
+          .isEqualTo(html);
+    } finally {
+      Locale.setDefault(usual);
+    }
+  }
+
+  @Test
+  void needsNothingFromTheNetwork() {
+    Document page = Jsoup.parse(report.html(page(sample(), sample())));
+
+    assertThat(page.select("script, link, iframe, object, embed, base")).isEmpty();
+    assertThat(page.select("[src], [srcset], [style], [onclick], [onload]")).isEmpty();
+    assertThat(page.select("[href]").eachAttr("href")).allMatch(href -> href.startsWith("#"));
+    assertThat(page.select("style").html()).doesNotContain("url(", "@import", "http");
+    assertThat(page.select("meta[http-equiv=Content-Security-Policy]").attr("content"))
+        .startsWith("default-src 'none'");
+  }
+
+  @Test
+  void everyLinkLeadsSomewhereAndNoIdIsUsedTwice() {
+    Document page = Jsoup.parse(report.html(page(sample(), sample(), sample())));
+
+    List<String> ids = page.select("[id]").eachAttr("id");
+    assertThat(ids).doesNotHaveDuplicates();
+    assertThat(page.select("a[href]").eachAttr("href"))
+        .allMatch(href -> ids.contains(href.substring(1)));
+    assertThat(page.select("[aria-labelledby]").eachAttr("aria-labelledby"))
+        .allSatisfy(names -> assertThat(ids).contains(names.split(" ")));
+  }
+
+  @Test
+  void parsesWithoutAnError() {
+    Parser parser = Parser.htmlParser().setTrackErrors(50);
+    parser.parseInput(report.html(page(sample(), sample())), "");
+
+    assertThat(parser.getErrors()).isEmpty();
+  }
+
+  @Test
+  void leavesNoTemplateWordInThePage() {
+    assertThat(report.html(page(sample(), sample())))
+        .doesNotContainPattern("\\sth:|xmlns:th|\\$\\{|<th:block|NaN|Infinity|Optional");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<script>alert(1)</script>",
+        "\"><img src=x onerror=alert(1)>",
+        "</title></style><b>bold</b>",
+        "${7*7} [[${7*7}]] #{x} ~{style}",
+        "' onmouseover='alert(1)",
+        "&lt;already&gt; & raw"
+      })
+  void showsHostileTextAsText(String hostile) {
+    SampleTrial trial = sample();
+    trial.name = hostile;
+    trial.remark = hostile;
+
+    Document page =
+        Jsoup.parse(
+            report.html(
+                new Comparison(
+                    List.of(trial.forecast(), sample().forecast()),
+                    List.of(hostile),
+                    List.of(hostile))));
+
+    assertThat(page.select("script, img, [onerror], [onmouseover]")).isEmpty();
+    assertThat(page.select("#trial-1-name").text()).isEqualTo(hostile);
+    assertThat(page.select("blockquote").get(0).text()).isEqualTo(hostile);
+    assertThat(page.select(".troubles li").text()).isEqualTo(hostile);
+  }
+
+  @Test
+  void setsOffWhatDiffersFromWhatIsTheSame() {
+    SampleTrial thick = sample();
+    thick.wetMm = 6;
+    Document page = Jsoup.parse(report.html(page(sample(), thick)));
+
+    assertThat(rowLabels(page, "done")).containsExactly("wet thickness", "paste on a plate");
+    assertThat(page.select(".done .changed .value").eachText()).allMatch(t -> t.startsWith("▲"));
+    assertThat(page.select(".same dt").eachText()).contains("starch", "plate", "room");
+    assertThat(page.select("#trial-2 .changes").text())
+        .isEqualTo("Changed from trial 1: wet thickness 3 mm → 6 mm");
+  }
+
+  @Test
+  void oneTrialHasNothingToDifferFrom() {
+    Document page = Jsoup.parse(report.html(page(sample())));
+
+    assertThat(page.title()).isEqualTo("One trial – starchfilm");
+    assertThat(page.select(".done")).isEmpty();
+    assertThat(page.select(".changes")).isEmpty();
+  }
+
+  @Test
+  void datesAreCountedFromThePour() {
+    Document page = Jsoup.parse(report.html(page(sample())));
+
+    assertThat(page.select(".headline").text())
+        .isEqualTo(
+            "Peelable about Saturday 18 April (3–6 days); dry through in the thick spot after 5–9"
+                + " days.");
+  }
+
+  @Test
+  void anUndatedPourCountsDays() {
+    SampleTrial undated = sample();
+    undated.pouredAt = Optional.empty();
+    undated.tried = false;
+    Document page = Jsoup.parse(report.html(page(undated)));
+
+    assertThat(page.select(".headline").text()).startsWith("Peelable about day 4.4 (3–6 days);");
+    assertThat(page.select(".happened .none").text()).startsWith("Nothing noted yet.");
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = RoomVerdict.class,
+      names = {"NEVER_PEELABLE", "TOO_DAMP"})
+  void saysWhenTheRoomNeverDriesTheFilm(RoomVerdict verdict) {
+    SampleTrial damp = sample();
+    damp.verdict = verdict;
+    Document page = Jsoup.parse(report.html(page(damp, sample())));
+
+    assertThat(page.select("#trial-1 .headline").text())
+        .contains("16 g water per 100 g dry solids")
+        .containsAnyOf("Never peelable in this room", "too damp to dry");
+    assertThat(page.select("#trial-1 .milestones td").eachText())
+        .allMatch(t -> t.contains("never"));
+  }
+
+  @Test
+  void holdsWeighingsAgainstTheCurve() {
+    Document page = Jsoup.parse(report.html(page(sample())));
+
+    assertThat(page.select("#trial-1 .weighings tbody tr")).hasSize(3);
+    assertThat(page.select("#trial-1 .curve .weighed title").get(0).text())
+        .isEqualTo("weighed 157.9 g after 0.5 days");
+    assertThat(page.select("#trial-1 .weighings .missed").text()).contains("wetter than forecast");
+  }
+
+  @Test
+  void foldsManyTrialsAndKeepsTheTableInPieces() {
+    SampleTrial[] many = Stream.generate(SampleTrial::new).limit(20).toArray(SampleTrial[]::new);
+    Document page = Jsoup.parse(report.html(page(many)));
+
+    assertThat(page.select("details.trial")).hasSize(20);
+    assertThat(page.select("details.trial[open]")).isEmpty();
+    assertThat(page.select("table.beside")).hasSize(4);
+    assertThat(page.select(".ready-row")).hasSize(20);
+  }
+
+  @Test
+  void showsEveryCautionAndNamesTheOnesThatApply() {
+    Document page = Jsoup.parse(report.html(page(sample())));
+
+    assertThat(page.select(".cautions li")).hasSize(Safety.values().length);
+    assertThat(page.select("#trial-1 .safety b").eachText())
+        .containsExactly("Recovered glycerol", "Wet film can mould");
+  }
+
+  @Test
+  void everyFigureHasATitleAndWords() {
+    Document page = Jsoup.parse(report.html(page(sample(), sample())));
+
+    for (Element figure : page.select("svg[role=img]")) {
+      assertThat(figure.children().first()).isNotNull();
+      assertThat(figure.child(0).tagName()).isEqualTo("title");
+      assertThat(figure.child(0).text()).isNotBlank();
+      assertThat(figure.child(1).tagName()).isEqualTo("desc");
+      assertThat(figure.child(1).text()).isNotBlank();
+    }
+    assertThat(page.select("svg:not([role=img]):not([aria-hidden=true]):not(.at)")).isEmpty();
+  }
+
+  @Test
+  void drawsOnlyPlainNumbers() {
+    Document page = Jsoup.parse(report.html(page(sample(), sample())));
+    Pattern numbers = Pattern.compile("(-?\\d+(\\.\\d+)?,-?\\d+(\\.\\d+)? ?)+");
+
+    assertThat(page.select("[points]").eachAttr("points"))
+        .allMatch(p -> numbers.matcher(p).matches());
+    assertThat(page.select("line").eachAttr("x1")).allMatch(x -> x.matches("-?\\d+(\\.\\d+)?%?"));
+  }
+
+  private static List<String> rowLabels(Document page, String group) {
+    return page.select("." + group + " th[scope=row]").eachText();
+  }
+
+  private static SampleTrial sample() {
+    return new SampleTrial();
+  }
+
+  private static Comparison page(SampleTrial... samples) {
+    return new Comparison(
+        Stream.of(samples).map(SampleTrial::forecast).toList(), List.of(), List.of());
+  }
+}

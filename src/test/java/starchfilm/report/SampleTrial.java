@@ -1,0 +1,281 @@
+package starchfilm.report;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import starchfilm.air.AirState;
+import starchfilm.drying.ConstantRoom;
+import starchfilm.drying.CrackCause;
+import starchfilm.drying.CrackRisk;
+import starchfilm.drying.CurvePoint;
+import starchfilm.drying.DryingForecast;
+import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.drying.Factor;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.MilestoneForecast;
+import starchfilm.drying.MouldRisk;
+import starchfilm.drying.Plate;
+import starchfilm.drying.PlateMaterial;
+import starchfilm.drying.PlateRisks;
+import starchfilm.drying.Pour;
+import starchfilm.drying.Remedy;
+import starchfilm.drying.RiskLevel;
+import starchfilm.drying.Spot;
+import starchfilm.drying.SpotForecast;
+import starchfilm.drying.SpreadDriver;
+import starchfilm.evidence.Band;
+import starchfilm.evidence.Check;
+import starchfilm.evidence.Estimate;
+import starchfilm.evidence.Extrapolation;
+import starchfilm.evidence.Source;
+import starchfilm.evidence.ValidRange;
+import starchfilm.film.AcidEffect;
+import starchfilm.film.Feel;
+import starchfilm.film.FilmCaution;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmProperty;
+import starchfilm.film.Ingredient;
+import starchfilm.film.IngredientEffect;
+import starchfilm.film.Lever;
+import starchfilm.film.Unmoved;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.Cook;
+import starchfilm.recipe.GlycerolPortion;
+import starchfilm.recipe.GlycerolStock;
+import starchfilm.recipe.Paste;
+import starchfilm.recipe.Recipe;
+import starchfilm.recipe.StarchPortion;
+import starchfilm.recipe.VinegarPortion;
+import starchfilm.trial.NotRecorded;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.PullTest;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.TrialForecast.PulledLever;
+import starchfilm.trial.Weighing;
+
+/**
+ * A trial with its forecast, made by hand: the pages show whatever the rooms below found, so the
+ * figures here need only be of the right kind.
+ */
+final class SampleTrial {
+  static final double DAY_S = 86_400;
+
+  String name = "Potato, first pour";
+  String remark = "Clear, but the middle took for ever.";
+  StarchKind kind = StarchKind.POTATO;
+  double starchG = 40;
+  double glycerolG = 12;
+  double vinegarG = 20;
+  double wetMm = 3.0;
+  double dryThroughDays = 6.4;
+  RoomVerdict verdict = RoomVerdict.DRIES;
+  Feel feel = Feel.FLEXIBLE;
+  Optional<LocalDateTime> pouredAt = Optional.of(LocalDateTime.of(2026, 4, 13, 18, 30));
+  boolean tried = true;
+
+  static SampleTrial named(String name) {
+    SampleTrial sample = new SampleTrial();
+    sample.name = name;
+    return sample;
+  }
+
+  TrialForecast forecast() {
+    Trial trial = trial();
+    Paste paste = Paste.cooked(trial.recipe());
+    return new TrialForecast(
+        trial, paste, paste.composition(), film(), drying(), risks(), levers());
+  }
+
+  private PlateRisks risks() {
+    Remedy thinner = new Remedy(Remedy.Change.POUR_THINNER, wetMm / 1e3, 0.75e-3 * wetMm, 90, 55);
+    return new PlateRisks(
+        new CrackRisk(
+            RiskLevel.LIKELY,
+            0.04,
+            0.029,
+            3 * DAY_S,
+            Optional.of(CrackCause.TOO_BRITTLE),
+            Optional.of(new Remedy(Remedy.Change.MORE_GLYCEROL, 0.1, 0.2, 1.4, 0.5))),
+        new MouldRisk(RiskLevel.WATCH, 90, 4 * DAY_S, Optional.of(thinner)));
+  }
+
+  private List<PulledLever> levers() {
+    return List.of(
+        lever(Ingredient.STARCH, 0.048, 1.1, 1.02),
+        lever(Ingredient.GLYCEROL, 0.014, 1.1, 1.01),
+        lever(Ingredient.VINEGAR, vinegarG > 0 ? 0.0013 : 0, 2, 1),
+        lever(Ingredient.WATER, 0.93, 1.1, 0.98));
+  }
+
+  private PulledLever lever(Ingredient ingredient, double from, double times, double drying) {
+    List<IngredientEffect> effects =
+        Arrays.stream(FilmProperty.values())
+            .map(
+                property ->
+                    new IngredientEffect(
+                        ingredient,
+                        property,
+                        200,
+                        210,
+                        ingredient == Ingredient.VINEGAR && property != FilmProperty.PASTE_PH
+                            ? Optional.of(Unmoved.ACID_LEAVES)
+                            : Optional.empty()))
+            .toList();
+    double to = from == 0 ? 0.005 : from * times;
+    return new PulledLever(
+        new Lever(ingredient, from, to, effects),
+        dryThroughDays * DAY_S,
+        drying * dryThroughDays * DAY_S);
+  }
+
+  private Trial trial() {
+    Recipe recipe =
+        new Recipe(
+            List.of(
+                new StarchPortion(
+                    kind, grams(starchG, 0.3), new Estimate(kind.powderMoistureFraction(), 0.01))),
+            new GlycerolPortion(
+                grams(glycerolG, 0.3),
+                new GlycerolStock(new Estimate(0.88, 0.03), new Estimate(0.03, 0.01))),
+            new VinegarPortion(grams(vinegarG, 0.5), Estimate.exact(0.05)),
+            grams(700, 5),
+            Estimate.exact(0),
+            new Cook(new Estimate(900, 120), new Estimate(363.15, 2), grams(45, 20)));
+    return new Trial(
+        Path.of("garden", "trial-1.json"),
+        name,
+        true,
+        pouredAt,
+        recipe,
+        new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0),
+        new Pour(new Estimate(wetMm / 1e3, 0.1e-3), Pour.DEFAULT_UNEVENNESS, 333.15),
+        Optional.empty(),
+        2,
+        "kitchen",
+        new ConstantRoom(new AirState(294.15, 0.5, 0.1)),
+        Trial.RoomDoubt.NONE,
+        OptionalDouble.empty(),
+        List.of(),
+        new Trial.Use(0.5, 294.15, 14 * DAY_S),
+        tried ? weighings() : List.of(),
+        tried
+            ? List.of(
+                new ObservedFault(
+                    ObservedFault.Kind.STILL_WET,
+                    ObservedFault.Place.MIDDLE,
+                    OptionalDouble.of(5 * DAY_S),
+                    Optional.of(remark)))
+            : List.of(),
+        tried ? List.of(new PullTest(9.5, 0.015, 0.00011, OptionalDouble.of(0.4))) : List.of(),
+        tried ? List.of(0.00011, 0.000125) : List.of(),
+        tried ? OptionalInt.of(3) : OptionalInt.empty(),
+        tried ? List.of(remark) : List.of(),
+        List.of(),
+        List.of(
+            new NotRecorded(
+                "cook.water_lost_g",
+                "6 % of the water, give or take half of that",
+                "widens the dry thickness by about 4 %")));
+  }
+
+  private List<Weighing> weighings() {
+    double wetKg = wetMm / 1e3 * 0.06 * 1020;
+    return List.of(
+        new Weighing(0.5 * DAY_S, 0.86 * wetKg, 0.0005),
+        new Weighing(1.5 * DAY_S, 0.62 * wetKg, 0.0005),
+        new Weighing(3 * DAY_S, 0.30 * wetKg, 0.0005));
+  }
+
+  private FilmForecast film() {
+    return new FilmForecast(
+        Band.logNormal(0.14, 1.15),
+        Band.logNormal(40e-6 * wetMm, 1.1),
+        Band.normal(290, 15),
+        Band.logNormal(6.2e6, 1.9),
+        Band.logNormal(0.45, 2),
+        Band.logNormal(160e6, 3),
+        Band.logNormal(2.6e-13, 2.7),
+        new AcidEffect(2.9, Band.logNormal(1.3e-4, 3), new Band(0.85, 0.94, 0.98)),
+        feel,
+        List.of(FilmCaution.SALT_NOTICEABLE),
+        List.of(
+            new Extrapolation(
+                "elongation at break", new ValidRange("relative humidity", 43, 60, "%"), 72)),
+        List.of(
+            new Source("Lourdin 1997, Polymer 38:5401", Check.READ),
+            new Source("assumed, no source", Check.JUDGED)));
+  }
+
+  private DryingForecast drying() {
+    Map<Spot, SpotForecast> spots = new EnumMap<>(Spot.class);
+    for (Spot spot : Spot.values()) {
+      double ratio = spot.thicknessRatio(Pour.DEFAULT_UNEVENNESS);
+      double dry = dryThroughDays / 1.25 * ratio * DAY_S;
+      Map<Milestone, MilestoneForecast> milestones = new EnumMap<>(Milestone.class);
+      milestones.put(Milestone.SKIN_DRY, milestone(Milestone.SKIN_DRY, 0.78 * dry));
+      milestones.put(Milestone.PEELABLE, milestone(Milestone.PEELABLE, 0.86 * dry));
+      milestones.put(Milestone.DRY_THROUGH, milestone(Milestone.DRY_THROUGH, dry));
+      spots.put(
+          spot, new SpotForecast(spot, ratio * wetMm / 1e3, ratio * 40e-6 * wetMm, milestones));
+    }
+    return new DryingForecast(
+        spots,
+        curve(),
+        14.5,
+        0.16,
+        verdict,
+        List.of(
+            new SpreadDriver(Factor.AIR_SIDE, 0.61),
+            new SpreadDriver(Factor.HUMIDITY, 0.24),
+            new SpreadDriver(Factor.THICKNESS, 0.1),
+            new SpreadDriver(Factor.SOLIDS, 0.01)),
+        List.of(),
+        false);
+  }
+
+  private MilestoneForecast milestone(Milestone milestone, double seconds) {
+    boolean comes = verdict == RoomVerdict.DRIES;
+    double never = Double.POSITIVE_INFINITY;
+    return new MilestoneForecast(
+        milestone,
+        comes ? Band.logNormal(seconds, 1.25) : new Band(never, never, never),
+        comes ? 1 : 0);
+  }
+
+  private List<CurvePoint> curve() {
+    List<CurvePoint> points = new ArrayList<>();
+    double constantS = 0.8 * dryThroughDays / 1.25 * DAY_S;
+    for (int i = 0; i <= 60; i++) {
+      double time = 2.2 * constantS * i / 60;
+      points.add(
+          new CurvePoint(
+              time,
+              new Band(
+                  moisture(time, 0.75 * constantS),
+                  moisture(time, constantS),
+                  moisture(time, 1.3 * constantS)),
+              moisture(time, 0.75 * constantS),
+              moisture(time, 1.25 * constantS)));
+    }
+    return points;
+  }
+
+  /** A straight fall that bends into the moisture the film keeps. */
+  private static double moisture(double time, double constantS) {
+    double line = 1 - time / constantS;
+    double smooth = 0.5 * (line + Math.sqrt(line * line + 0.004));
+    return 0.16 + (14.5 - 0.16) * Math.min(1, smooth);
+  }
+
+  private static Estimate grams(double grams, double sd) {
+    return new Estimate(grams / 1e3, sd / 1e3);
+  }
+}
