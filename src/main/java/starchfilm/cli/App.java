@@ -37,7 +37,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in a file."
     })
 final class App implements Runnable {
-  private static final List<Function<Surroundings, Object>> COMMANDS = List.of();
+  private static final List<Function<Surroundings, Object>> COMMANDS =
+      List.of(CompareCommand::new, CheckCommand::new);
 
   private final Surroundings surroundings;
 

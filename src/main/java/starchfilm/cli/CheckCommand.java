@@ -1,0 +1,62 @@
+package starchfilm.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import starchfilm.trial.Notebook;
+
+/** Says everything that is wrong with trial files. */
+@Command(
+    name = "check",
+    description = {
+      "Read trial files and say everything that is wrong with them.",
+      "",
+      "Each fault names file, line, column and field, what stands there, what is allowed and how to"
+          + " mend it. Nothing is written."
+    },
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%nFiles:%n",
+    footer = {
+      "",
+      "Example:",
+      "  starchfilm check formulations/garden",
+      "",
+      "Exit codes: 0 every file is sound, 2 a file has a fault."
+    })
+final class CheckCommand implements Callable<Integer> {
+  private final Surroundings surroundings;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE-OR-FOLDER",
+      description = "Trial files, or folders of them.")
+  private List<Path> paths = List.of();
+
+  CheckCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() {
+    Notebook notebook = TrialFiles.read(paths, surroundings);
+    notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
+    notebook.notices().forEach(notice -> surroundings.out().println(notice.sentence()));
+    int sound = notebook.trials().size();
+    long faulty = notebook.faults().stream().map(fault -> fault.file()).distinct().count();
+    surroundings
+        .out()
+        .println(
+            Plural.of(sound, "trial")
+                + " sound"
+                + (faulty == 0
+                    ? "."
+                    : ", "
+                        + Plural.of(faulty, "file")
+                        + " with "
+                        + Plural.of(notebook.faults().size(), "fault")
+                        + "."));
+    return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+  }
+}

@@ -1,0 +1,92 @@
+package starchfilm.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.FactorModel;
+import starchfilm.report.Comparison;
+import starchfilm.report.ComparisonReport;
+import starchfilm.report.PageRenderer;
+import starchfilm.trial.Fault;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.Notice;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.TrialForecaster;
+
+/** Makes the comparison page. */
+@Command(
+    name = "compare",
+    description = {
+      "Lay trials side by side on one page: what differs, what each film will be like, when each"
+          + " plate is dry, and what came of it.",
+      "",
+      "The page is one file that needs no network. A file with a fault is left out and named; the"
+          + " others go through."
+    },
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%nFiles:%n",
+    footer = {
+      "",
+      "Example:",
+      "  starchfilm compare formulations/garden --out garden.html",
+      "",
+      "Exit codes: 0 done, 1 a trial could not be forecast, 2 a file has a fault (the page is written"
+          + " all the same)."
+    })
+final class CompareCommand implements Callable<Integer> {
+  private final Surroundings surroundings;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE-OR-FOLDER",
+      description = "Trial files, or folders of them.")
+  private List<Path> paths = List.of();
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "PAGE",
+      defaultValue = "starchfilm.html",
+      description = "Where the page goes; - for standard output. Default: ${DEFAULT-VALUE}")
+  private String out = "";
+
+  CompareCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() {
+    PageFile page = PageFile.of(out, surroundings);
+    Notebook notebook = TrialFiles.read(paths, surroundings);
+    notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
+    TrialForecasts forecasts =
+        TrialForecasts.of(
+            notebook.trials(),
+            new TrialForecaster(FactorModel.textbook(), DryingForecaster.QUICK_DRAWS));
+    forecasts.failures().forEach(surroundings.err()::println);
+    List<TrialForecast> trials = forecasts.done();
+    if (trials.isEmpty()) {
+      throw forecasts.failures().isEmpty()
+          ? CommandFailure.wrongInput("no sound trial to compare; nothing written.")
+          : CommandFailure.notComputed("no trial could be forecast; nothing written.");
+    }
+    List<String> troubles = new ArrayList<>();
+    notebook.faults().stream().map(Fault::sentence).forEach(troubles::add);
+    troubles.addAll(forecasts.failures());
+    List<String> remarks = notebook.notices().stream().map(Notice::sentence).toList();
+    page.write(
+        new ComparisonReport(new PageRenderer()).html(new Comparison(trials, troubles, remarks)));
+    if (!page.isStandardOutput()) {
+      surroundings.out().println(Plural.of(trials.size(), "trial") + " on " + page.shown() + ".");
+    }
+    if (!notebook.faults().isEmpty()) {
+      surroundings.err().println("starchfilm: the page was written without the faulty files.");
+      return ExitCodes.WRONG_INPUT;
+    }
+    return forecasts.failures().isEmpty() ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
+  }
+}

@@ -1,0 +1,17 @@
+package starchfilm.cli;
+
+/** Counts in a sentence. */
+final class Plural {
+  private Plural() {}
+
+  /**
+   * So many of something.
+   *
+   * @param count how many
+   * @param one the word for one
+   * @return such as {@code 1 trial} or {@code 3 trials}
+   */
+  static String of(long count, String one) {
+    return count + " " + one + (count == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,22 @@
+package starchfilm.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.NotebookReader;
+
+/** The trial files a command was given. */
+final class TrialFiles {
+  private TrialFiles() {}
+
+  /**
+   * Reads files and folders as typed.
+   *
+   * @param typed relative to the working directory, or absolute
+   * @param surroundings where the working directory is known
+   * @return the trials and everything wrong
+   */
+  static Notebook read(List<Path> typed, Surroundings surroundings) {
+    return NotebookReader.read(typed.stream().map(surroundings::resolve).toList());
+  }
+}

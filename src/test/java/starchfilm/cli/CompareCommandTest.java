@@ -1,0 +1,109 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CompareCommandTest {
+  private static final Path STARTER =
+      Path.of("formulations", "starter-first-film.json").toAbsolutePath();
+
+  @TempDir private Path folder;
+  private Terminal terminal;
+
+  @BeforeEach
+  void openTerminal() {
+    terminal = new Terminal(folder);
+  }
+
+  @Test
+  void writesThePageWhereItIsTold() throws IOException {
+    assertThat(terminal.run("compare", STARTER.toString(), "--out", "page.html")).isZero();
+
+    assertThat(terminal.out()).isEqualToNormalizingNewlines("1 trial on page.html.\n");
+    assertThat(Jsoup.parse(Files.readString(folder.resolve("page.html"))).title())
+        .isEqualTo("One trial – starchfilm");
+    assertThat(folder.toFile().list()).containsExactly("page.html");
+  }
+
+  @Test
+  void writesBesideTheReaderWithoutBeingTold() {
+    assertThat(terminal.run("compare", STARTER.toString())).isZero();
+    assertThat(folder.resolve("starchfilm.html")).exists();
+  }
+
+  @Test
+  void writesNothingButThePageToStandardOutput() {
+    assertThat(terminal.run("compare", STARTER.toString(), "--out", "-")).isZero();
+    assertThat(terminal.out()).startsWith("<!DOCTYPE html>");
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void letsTheSoundFilesThroughAndNamesTheFaultyOne() throws IOException {
+    Files.copy(STARTER, folder.resolve("sound.json"));
+    Files.writeString(folder.resolve("faulty.json"), "{\"name\": 3}");
+
+    assertThat(terminal.run("compare", folder.toString(), "--out", "page.html")).isEqualTo(2);
+
+    assertThat(terminal.err())
+        .contains("faulty.json, line 1")
+        .contains("the page was written without the faulty files");
+    String page = Files.readString(folder.resolve("page.html"));
+    assertThat(Jsoup.parse(page).select(".troubles li").text()).contains("faulty.json, line 1");
+  }
+
+  @Test
+  void neverWritesOverATrialFile() throws IOException {
+    Path trial = Files.copy(STARTER, folder.resolve("mine.json"));
+
+    assertThat(terminal.run("compare", trial.toString(), "--out", "mine.json")).isEqualTo(2);
+
+    assertThat(terminal.err())
+        .isEqualToNormalizingNewlines(
+            "starchfilm: --out mine.json is there and is no page; it was left alone, choose another"
+                + " name.\n");
+    assertThat(trial).hasSameTextualContentAs(STARTER);
+  }
+
+  @Test
+  void replacesItsOwnPage() {
+    assertThat(terminal.run("compare", STARTER.toString())).isZero();
+    assertThat(terminal.run("compare", STARTER.toString())).isZero();
+  }
+
+  @Test
+  void refusesAFolderThatIsNotThere() {
+    assertThat(terminal.run("compare", STARTER.toString(), "--out", "no/page.html")).isEqualTo(2);
+    assertThat(terminal.err())
+        .isEqualToNormalizingNewlines(
+            "starchfilm: --out no/page.html has no folder to go to; make the folder first.\n");
+  }
+
+  @Test
+  void refusesAFolderAsAPage() {
+    assertThat(terminal.run("compare", STARTER.toString(), "--out", ".")).isEqualTo(2);
+    assertThat(terminal.err()).startsWith("starchfilm: --out . is a folder; name a file in it,");
+  }
+
+  @Test
+  void writesNothingWhenNothingIsSound() {
+    assertThat(terminal.run("compare", "missing.json")).isEqualTo(2);
+    assertThat(terminal.err())
+        .contains("missing.json")
+        .endsWith(String.format("starchfilm: no sound trial to compare; nothing written.%n"));
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
+  void wantsAFile() {
+    assertThat(terminal.run("compare")).isEqualTo(2);
+    assertThat(terminal.err()).contains("FILE-OR-FOLDER").contains("starchfilm compare --help");
+  }
+}
