@@ -8,6 +8,7 @@ import starchfilm.evidence.Band;
 import starchfilm.evidence.Estimate;
 import starchfilm.evidence.Figures;
 import starchfilm.evidence.Source;
+import starchfilm.recovery.AlcoholLeft;
 import starchfilm.recovery.RecoveryBalance;
 import starchfilm.recovery.RecoveryLog;
 
@@ -16,21 +17,30 @@ public final class Assayer {
   /** Salt in recovered glycerol of which nothing is known; judged, no source. */
   public static final Estimate UNKNOWN_SALT = Estimate.between(0, 0.06);
 
+  /** How far a label may be off (kg per kg); judged, no source. */
+  public static final double LABEL_GOOD_TO = 0.005;
+
+  /** Below this a label is a fraction typed for per cent, or no glycerol worth the name. */
+  private static final double LEAST_LABEL = 0.2;
+
   /**
    * A bought jar.
    *
    * @param massKg what the jar holds (kg)
-   * @param label glycerol by the label (kg per kg)
+   * @param labelFraction glycerol by the label (kg per kg, 0.2 to 1), taken to be good to {@link
+   *     #LABEL_GOOD_TO}
    * @param reading a reading of the same jar, if there is one; it counts for more than the label
    * @return what is in it
    */
-  public Assay bought(Estimate massKg, Estimate label, Optional<JarReading> reading) {
-    if (!(label.value() > 0 && label.value() <= 1)) {
+  public Assay bought(Estimate massKg, double labelFraction, Optional<JarReading> reading) {
+    if (!(labelFraction >= LEAST_LABEL && labelFraction <= 1)) {
       throw new IllegalArgumentException(
           "glycerol by the label: "
-              + Figures.percent(label.value())
-              + " % given, allowed more than 0 to 100 %; write the per cent of the mass");
+              + Figures.percent(labelFraction)
+              + " % given, allowed 20 to 100 %; write the per cent of the mass, such as 99.5 %");
     }
+    Estimate label =
+        Estimate.between(labelFraction - LABEL_GOOD_TO, Math.min(1, labelFraction + LABEL_GOOD_TO));
     Estimate none = Estimate.exact(0);
     if (reading.isEmpty()) {
       Jar jar = new Jar(massKg, label, none);
@@ -39,13 +49,13 @@ public final class Assayer {
     }
     Band mixture = reading.get().glycerolInMixture(Dissolved.NOTHING);
     List<String> remarks = new ArrayList<>();
-    if (label.value() < mixture.low() || label.value() > mixture.high()) {
+    if (labelFraction < mixture.low() || labelFraction > mixture.high()) {
       remarks.add(
           String.format(
               Locale.ROOT,
               "The label says %s %% glycerol, the reading %s %% (%s to %s); the reading is"
                   + " taken.",
-              Figures.percent(label.value()),
+              Figures.percent(labelFraction),
               Figures.percent(mixture.middle()),
               Figures.percent(mixture.low()),
               Figures.percent(mixture.high())));
@@ -108,7 +118,7 @@ public final class Assayer {
               Figures.grams(stays.value() * log.jarKg().value())));
     }
     List<JarCaution> cautions = RecoveryCautions.of(log, balance);
-    List<String> remarks = new ArrayList<>(RecoveryCautions.remarks(log, balance));
+    List<String> remarks = new ArrayList<>(RecoveryCautions.remarks(balance));
     List<Source> sources = new ArrayList<>(List.of(RecoveryBalance.SOURCE));
     Jar jar;
     if (reading.isPresent()) {
@@ -133,7 +143,10 @@ public final class Assayer {
           "Without a density or refractometer reading the glycerol is only as sure as the share"
               + " that was recovered, 70 to 98 % (judged); a reading narrows it.");
     }
-    return jar.assay(cautions, remarks, sources, balance);
+    // Whatever the reading did not take for glycerol bounds the alcohol, which reads as water.
+    AlcoholLeft alcohol = balance.alcoholLeft().atMost(jar.mostVolatileKg());
+    remarks.add(RecoveryCautions.alcoholRemark(alcohol));
+    return jar.assay(cautions, remarks, sources, balance, alcohol);
   }
 
   private static void readingLies(

@@ -8,6 +8,7 @@ import starchfilm.evidence.Estimate;
 import starchfilm.evidence.Figures;
 import starchfilm.evidence.Source;
 import starchfilm.recipe.GlycerolStock;
+import starchfilm.recovery.AlcoholLeft;
 import starchfilm.recovery.RecoveryBalance;
 
 /**
@@ -31,7 +32,7 @@ record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays) {
 
   /** From a figure for the whole jar. */
   Jar(Estimate massKg, Estimate glycerol, Estimate stays) {
-    this(massKg, glycerol, within(glycerol, 1 - stays.value()), stays);
+    this(massKg, glycerol, within(glycerol, mostBeside(stays)), stays);
   }
 
   /** From the mixture of glycerol and water that is left when what stays is left out. */
@@ -48,22 +49,24 @@ record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays) {
   }
 
   Assay assay(List<JarCaution> cautions, List<String> remarks, List<Source> sources) {
-    return assay(cautions, remarks, sources, Optional.empty());
+    return assay(cautions, remarks, sources, Optional.empty(), Optional.empty());
   }
 
   Assay assay(
       List<JarCaution> cautions,
       List<String> remarks,
       List<Source> sources,
-      RecoveryBalance recovery) {
-    return assay(cautions, remarks, sources, Optional.of(recovery));
+      RecoveryBalance recovery,
+      AlcoholLeft alcohol) {
+    return assay(cautions, remarks, sources, Optional.of(recovery), Optional.of(alcohol));
   }
 
   private Assay assay(
       List<JarCaution> cautions,
       List<String> remarks,
       List<Source> sources,
-      Optional<RecoveryBalance> recovery) {
+      Optional<RecoveryBalance> recovery,
+      Optional<AlcoholLeft> alcohol) {
     GlycerolStock stock = new GlycerolStock(glycerol, stays);
     List<Source> all = new ArrayList<>(sources);
     if (stays.value() > 0) {
@@ -75,14 +78,22 @@ record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays) {
         stock,
         range,
         within(stays, 1),
-        new Band(rest - range.high(), rest - range.middle(), rest - range.low()),
+        new Band(
+            Math.max(0, rest - range.high()),
+            Math.max(0, rest - range.middle()),
+            Math.max(0, rest - range.low())),
         pureGlycerolKg(),
-        recovery.map(RecoveryBalance::alcoholLeft),
+        alcohol,
         SaltAdvice.of(glycerol.value() > 0 ? stays.value() / glycerol.value() : 0),
         recovery,
         cautions,
         remarks,
         all);
+  }
+
+  /** The most that may leave with the water (kg). */
+  double mostVolatileKg() {
+    return massKg.value() * Math.max(0, 1 - stays.value() - range.low());
   }
 
   Band pureGlycerolKg() {
@@ -98,6 +109,11 @@ record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays) {
   private double spread(double end, double massReach) {
     double reach = Math.hypot(end - range.middle(), massReach * range.middle());
     return range.middle() + Math.copySign(reach, massReach);
+  }
+
+  /** The most glycerol there is room for where little of the rest is there. */
+  private static double mostBeside(Estimate stays) {
+    return 1 - Math.max(0, stays.value() - Band.Z90 * stays.sd());
   }
 
   /** 10 to 90 %, no further than what can be. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import starchfilm.evidence.Figures;
 import starchfilm.recovery.Alcohol;
+import starchfilm.recovery.AlcoholLeft;
 import starchfilm.recovery.LaterAddition;
 import starchfilm.recovery.RecoveryBalance;
 import starchfilm.recovery.RecoveryLog;
@@ -50,7 +51,7 @@ final class RecoveryCautions {
     return cautions;
   }
 
-  static List<String> remarks(RecoveryLog log, RecoveryBalance balance) {
+  static List<String> remarks(RecoveryBalance balance) {
     List<String> remarks = new ArrayList<>();
     remarks.add(
         String.format(
@@ -69,12 +70,6 @@ final class RecoveryCautions {
             Figures.grams(balance.saltKg().value()),
             Figures.grams(balance.soapKg().value()),
             Figures.grams(balance.fattyAcidKg().value())));
-    remarks.add(
-        String.format(
-            Locale.ROOT,
-            "%s left: unknown, anything from none to %s g; treat it as present.",
-            capital(balance.alcoholLeft().alcohol().tradeName()),
-            Figures.grams(balance.alcoholLeft().mostKg())));
     balance
         .glycerolOfCrude()
         .ifPresent(
@@ -85,6 +80,13 @@ final class RecoveryCautions {
                         "The crude layer held about %s %% glycerol.",
                         Figures.percent(fraction))));
     return remarks;
+  }
+
+  static String alcoholRemark(AlcoholLeft alcohol) {
+    return capital(alcohol.alcohol().tradeName())
+        + " left: unknown, anything from none to "
+        + Figures.of(alcohol.mostKg() * 1000, 2)
+        + " g; treat it as present.";
   }
 
   private static boolean added(RecoveryLog log, LaterAddition.Agent agent) {

@@ -10,7 +10,7 @@ import starchfilm.ingredient.MolarMass;
  * <p>Acidity constants at 25 C: CRC Handbook of Chemistry and Physics, dissociation constants
  * (recalled). Protons counted are those given off below pH 7, where the work is done.
  */
-public enum Acid {
+public enum Acid implements Reagent {
   /** Hydrochloric acid, HCl. */
   HYDROCHLORIC("hydrochloric acid", "HCl", MolarMass.HYDROGEN_CHLORIDE, List.of(-6.0), 0.0049),
   /** Sulfuric acid, H2SO4. */
@@ -41,29 +41,17 @@ public enum Acid {
     this.riseOfDensityPerPercent = riseOfDensityPerPercent;
   }
 
-  /**
-   * Its name.
-   *
-   * @return lower case
-   */
+  @Override
   public String tradeName() {
     return tradeName;
   }
 
-  /**
-   * Its short name.
-   *
-   * @return such as "HCl" or "vinegar"
-   */
+  @Override
   public String formula() {
     return formula;
   }
 
-  /**
-   * Molar mass.
-   *
-   * @return kg/mol
-   */
+  @Override
   public double kgPerMol() {
     return kgPerMol;
   }
@@ -113,8 +101,14 @@ public enum Acid {
    * @param strength acid (kg per kg solution, 0 to 0.4)
    * @return kg/m3
    */
+  @Override
   public double solutionKgPerM3(double strength) {
     return Solutions.kgPerM3(riseOfDensityPerPercent, strength);
+  }
+
+  @Override
+  public double chargeBroughtAt(double ph) {
+    return -chargeAt(ph);
   }
 
   @Override

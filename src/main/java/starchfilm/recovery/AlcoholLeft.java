@@ -9,4 +9,14 @@ package starchfilm.recovery;
  * @param alcohol which
  * @param mostKg the most there can be (kg)
  */
-public record AlcoholLeft(Alcohol alcohol, double mostKg) {}
+public record AlcoholLeft(Alcohol alcohol, double mostKg) {
+  /**
+   * The same with another bound.
+   *
+   * @param kg there cannot be more than this either (kg)
+   * @return the lower of both
+   */
+  public AlcoholLeft atMost(double kg) {
+    return new AlcoholLeft(alcohol, Math.min(mostKg, kg));
+  }
+}

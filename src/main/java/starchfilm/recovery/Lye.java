@@ -8,7 +8,7 @@ import starchfilm.ingredient.MolarMass;
  *
  * <p>Usual purity of the solid: pellets hold water and carbonate (common practice, no source).
  */
-public enum Lye {
+public enum Lye implements Reagent {
   /** Sodium hydroxide, NaOH. */
   SODIUM_HYDROXIDE(
       "sodium hydroxide",
@@ -48,29 +48,17 @@ public enum Lye {
     this.riseOfDensityPerPercent = riseOfDensityPerPercent;
   }
 
-  /**
-   * Its name.
-   *
-   * @return lower case
-   */
+  @Override
   public String tradeName() {
     return tradeName;
   }
 
-  /**
-   * Its formula.
-   *
-   * @return such as "NaOH"
-   */
+  @Override
   public String formula() {
     return formula;
   }
 
-  /**
-   * Molar mass.
-   *
-   * @return kg/mol, one mole of charge a mole
-   */
+  @Override
   public double kgPerMol() {
     return kgPerMol;
   }
@@ -99,8 +87,14 @@ public enum Lye {
    * @param strength lye (kg per kg solution, 0 to 0.3)
    * @return kg/m3
    */
+  @Override
   public double solutionKgPerM3(double strength) {
     return Solutions.kgPerM3(riseOfDensityPerPercent, strength);
+  }
+
+  @Override
+  public double chargeBroughtAt(double ph) {
+    return 1;
   }
 
   @Override

@@ -52,53 +52,32 @@ public record PhAdjustment(
   }
 
   /**
-   * Down to a pH with an acid.
+   * To a pH with a solution.
    *
    * @param bath what to adjust
-   * @param targetPh the pH to reach, below the bath's
-   * @param acid which acid
+   * @param targetPh the pH to reach: below the bath's with an acid, above it with lye
+   * @param reagent what is added
    * @param molPerM3 its concentration (mol/m3)
    * @return how much, and what one drop more does
+   * @throws IllegalArgumentException for the wrong direction, or a pH that this solution does not
+   *     reach
    */
-  public static PhAdjustment down(Bath bath, double targetPh, Acid acid, double molPerM3) {
+  public static PhAdjustment to(Bath bath, double targetPh, Reagent reagent, double molPerM3) {
     requirePh("pH wanted", targetPh);
-    requireStrength(acid.tradeName(), molPerM3);
-    if (!(targetPh < bath.ph())) {
+    requireStrength(reagent.tradeName(), molPerM3);
+    boolean down = reagent instanceof Acid;
+    if (down ? !(targetPh < bath.ph()) : !(targetPh > bath.ph())) {
       throw new IllegalArgumentException(
           "pH wanted: "
               + targetPh
-              + " given, allowed below "
+              + " given, allowed "
+              + (down ? "below " : "above ")
               + bath.ph()
               + ", the pH now, with "
-              + acid.tradeName()
-              + "; to go up take lye");
+              + reagent.tradeName()
+              + (down ? "; to go up take lye" : "; to go down take an acid"));
     }
-    return of(new Titration(bath, ph -> -acid.chargeAt(ph), acid.tradeName()), targetPh, molPerM3);
-  }
-
-  /**
-   * Up to a pH with lye.
-   *
-   * @param bath what to adjust
-   * @param targetPh the pH to reach, above the bath's
-   * @param lye which lye
-   * @param molPerM3 its concentration (mol/m3)
-   * @return how much, and what one drop more does
-   */
-  public static PhAdjustment up(Bath bath, double targetPh, Lye lye, double molPerM3) {
-    requirePh("pH wanted", targetPh);
-    requireStrength(lye.tradeName(), molPerM3);
-    if (!(targetPh > bath.ph())) {
-      throw new IllegalArgumentException(
-          "pH wanted: "
-              + targetPh
-              + " given, allowed above "
-              + bath.ph()
-              + ", the pH now, with "
-              + lye.tradeName()
-              + "; to go down take an acid");
-    }
-    return of(new Titration(bath, ph -> 1, lye.tradeName()), targetPh, molPerM3);
+    return of(new Titration(bath, reagent), targetPh, molPerM3);
   }
 
   private static PhAdjustment of(Titration titration, double targetPh, double molPerM3) {

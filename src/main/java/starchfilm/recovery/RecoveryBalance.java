@@ -89,6 +89,10 @@ public record RecoveryBalance(
     Estimate soap = neutralisation.soapKg(log);
     Estimate fatty = fattyAcidLeft(log, neutralisation);
     Estimate glycerol = glycerolKg(log, bound, alcoholPerFat, salt.plus(soap).plus(fatty));
+    // Where the middles outweigh the jar the least known gives way first, the salt last.
+    fatty = lowered(fatty, excess(log, glycerol, salt, soap, fatty));
+    soap = lowered(soap, excess(log, glycerol, salt, soap, fatty));
+    salt = lowered(salt, excess(log, glycerol, salt, soap, fatty));
     Estimate water = log.jarKg().minus(glycerol).minus(salt).minus(soap).minus(fatty);
     return new RecoveryBalance(
         bound,
@@ -194,6 +198,15 @@ public record RecoveryBalance(
             - (glycerol.value() - SPREAD * glycerol.sd())
             - (salt.value() - SPREAD * salt.sd());
     return new AlcoholLeft(log.alcohol(), Math.max(0, Math.min(most, room)));
+  }
+
+  private static double excess(
+      RecoveryLog log, Estimate glycerol, Estimate salt, Estimate soap, Estimate fatty) {
+    return glycerol.value() + salt.value() + soap.value() + fatty.value() - log.jarKg().value();
+  }
+
+  private static Estimate lowered(Estimate kg, double excess) {
+    return excess > 0 ? new Estimate(Math.max(0, kg.value() - excess), kg.sd()) : kg;
   }
 
   private static Estimate notNegative(Estimate estimate) {

@@ -1,7 +1,6 @@
 package starchfilm.recovery;
 
 import java.util.Locale;
-import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import starchfilm.evidence.Figures;
 
@@ -15,13 +14,11 @@ final class Titration {
   private static final int MOST_STEPS = 200;
 
   private final PhAdjustment.Bath bath;
-  private final DoubleUnaryOperator chargePerMolAtPh;
-  private final String added;
+  private final Reagent reagent;
 
-  Titration(PhAdjustment.Bath bath, DoubleUnaryOperator chargePerMolAtPh, String added) {
+  Titration(PhAdjustment.Bath bath, Reagent reagent) {
     this.bath = bath;
-    this.chargePerMolAtPh = chargePerMolAtPh;
-    this.added = added;
+    this.reagent = reagent;
   }
 
   /** What has to be added to reach a pH (m3). */
@@ -29,7 +26,7 @@ final class Titration {
     double wanted =
         bath.volumeM3() * (freeCharge(bath.ph()) - freeCharge(ph))
             + bath.soapMol() * (soapShare(ph) - soapShare(bath.ph()));
-    double brought = freeCharge(ph) + molPerM3 * chargePerMolAtPh.applyAsDouble(ph);
+    double brought = freeCharge(ph) + molPerM3 * reagent.chargeBroughtAt(ph);
     if (!(wanted * brought > 0)) {
       throw new IllegalArgumentException(
           String.format(
@@ -37,7 +34,7 @@ final class Titration {
               "pH wanted: %s given, but %s of %s mol/L does not reach it, however much is added;"
                   + " ask for a pH nearer to 7 or take a stronger solution",
               Figures.of(ph, 3),
-              added,
+              reagent.tradeName(),
               Figures.of(molPerM3 / MOL_PER_M3, 3)));
     }
     return wanted / brought;
@@ -55,7 +52,7 @@ final class Titration {
             ph ->
                 freeCharge(ph) * (bath.volumeM3() + addedM3)
                     + fixedCharge
-                    + addedM3 * molPerM3 * chargePerMolAtPh.applyAsDouble(ph)
+                    + addedM3 * molPerM3 * reagent.chargeBroughtAt(ph)
                     - bath.soapMol() * soapShare(ph),
             least,
             most);

@@ -28,7 +28,7 @@ class AssayerTest {
 
   @Test
   void labelIsTakenAtItsWord() {
-    Assay assay = assayer.bought(HALF_KILO, Estimate.between(0.99, 1), Optional.empty());
+    Assay assay = assayer.bought(HALF_KILO, 0.995, Optional.empty());
 
     assertThat(assay.pureGlycerolKg().middle()).isCloseTo(0.4975, within(1e-9));
     assertThat(assay.glycerol().high()).isLessThanOrEqualTo(1);
@@ -39,7 +39,7 @@ class AssayerTest {
 
   @Test
   void readingCountsForMoreThanTheLabel() {
-    Assay assay = assayer.bought(HALF_KILO, Estimate.exact(0.995), Optional.of(density(0.85, 1)));
+    Assay assay = assayer.bought(HALF_KILO, 0.995, Optional.of(density(0.85, 1)));
 
     assertThat(assay.glycerol().middle()).isCloseTo(0.85, within(1e-6));
     assertThat(assay.remarks().get(0))
@@ -132,15 +132,14 @@ class AssayerTest {
   @Test
   void refusesAnEmptyJarAndAnEmptyLabel() {
     assertThrows(
-        IllegalArgumentException.class,
-        () -> assayer.bought(NONE, Estimate.exact(0.99), Optional.empty()));
+        IllegalArgumentException.class, () -> assayer.bought(NONE, 0.99, Optional.empty()));
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> assayer.bought(HALF_KILO, Estimate.exact(99.5), Optional.empty())))
+                () -> assayer.bought(HALF_KILO, 0.00995, Optional.empty())))
         .hasMessage(
-            "glycerol by the label: 9950 % given, allowed more than 0 to 100 %; write the per cent"
-                + " of the mass");
+            "glycerol by the label: 0.995 % given, allowed 20 to 100 %; write the per cent of the mass,"
+                + " such as 99.5 %");
   }
 
   /** A bottle of 50 g, 250 g with water, 300 g with the sample: 1.25 times water, by hand. */

@@ -13,7 +13,7 @@ class PhAdjustmentPublishedTest {
   /** 25.0 mL of 0.100 mol/L HCl takes 25.0 mL of 0.100 mol/L NaOH to pH 7. */
   @Test
   void strongAcidTakesAsMuchStrongBase() {
-    PhAdjustment step = PhAdjustment.up(bath(25e-6, 1.0), 7, Lye.SODIUM_HYDROXIDE, 100);
+    PhAdjustment step = PhAdjustment.to(bath(25e-6, 1.0), 7, Lye.SODIUM_HYDROXIDE, 100);
 
     assertThat(step.millilitres()).isCloseTo(25.0, within(0.001));
   }
@@ -21,7 +21,7 @@ class PhAdjustmentPublishedTest {
   /** 1 L at pH 12 is 0.01 mol/L of hydroxide; 0.1 mol/L HCl neutralises it with 100 mL. */
   @Test
   void litreOfPhTwelveTakesAHundredMillilitres() {
-    PhAdjustment step = PhAdjustment.down(bath(1e-3, 12), 7, Acid.HYDROCHLORIC, 100);
+    PhAdjustment step = PhAdjustment.to(bath(1e-3, 12), 7, Acid.HYDROCHLORIC, 100);
 
     assertThat(step.millilitres()).isCloseTo(100, within(0.01));
   }
@@ -29,7 +29,7 @@ class PhAdjustmentPublishedTest {
   /** Sulfuric acid brings two protons: half the volume of the same concentration. */
   @Test
   void sulfuricAcidTakesHalfTheVolume() {
-    PhAdjustment step = PhAdjustment.down(bath(1e-3, 12), 7, Acid.SULFURIC, 100);
+    PhAdjustment step = PhAdjustment.to(bath(1e-3, 12), 7, Acid.SULFURIC, 100);
 
     assertThat(step.millilitres()).isCloseTo(50, within(0.01));
   }
@@ -40,7 +40,7 @@ class PhAdjustmentPublishedTest {
    */
   @Test
   void followsTheTitrationCurveOfTheTexts() {
-    Titration curve = new Titration(bath(25e-6, 1.0), ph -> 1, "sodium hydroxide");
+    Titration curve = new Titration(bath(25e-6, 1.0), Lye.SODIUM_HYDROXIDE);
 
     assertThat(curve.phAfter(10e-6, 100)).isCloseTo(1.37, within(0.005));
     assertThat(curve.phAfter(24e-6, 100)).isCloseTo(2.69, within(0.005));
@@ -55,7 +55,7 @@ class PhAdjustmentPublishedTest {
   @Test
   void halfTheSoapIsSplitAtItsPka() {
     PhAdjustment.Bath soapy = new PhAdjustment.Bath(1e-3, 9, 0.01);
-    PhAdjustment step = PhAdjustment.down(soapy, PhAdjustment.SOAP_PKA, Acid.HYDROCHLORIC, 100);
+    PhAdjustment step = PhAdjustment.to(soapy, PhAdjustment.SOAP_PKA, Acid.HYDROCHLORIC, 100);
 
     assertThat(step.millilitres()).isCloseTo(50.2, within(0.1));
   }

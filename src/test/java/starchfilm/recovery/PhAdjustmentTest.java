@@ -20,8 +20,8 @@ class PhAdjustmentTest {
       PhAdjustment.Bath bath =
           new PhAdjustment.Bath(
               1e-4 + 5e-3 * random.nextDouble(), from, 0.05 * random.nextDouble());
-      double millilitres = PhAdjustment.down(bath, to, acid, concentration).millilitres();
-      Titration check = new Titration(bath, ph -> -acid.chargeAt(ph), acid.tradeName());
+      double millilitres = PhAdjustment.to(bath, to, acid, concentration).millilitres();
+      Titration check = new Titration(bath, acid);
 
       assertThat(check.phAfter(millilitres * 1e-6, concentration)).isCloseTo(to, within(1e-7));
     }
@@ -30,7 +30,7 @@ class PhAdjustmentTest {
   @Test
   void weakerSolutionOvershootsLess() {
     PhAdjustment.Bath bath = new PhAdjustment.Bath(2e-4, 9, 0);
-    PhAdjustment step = PhAdjustment.down(bath, 6.5, Acid.HYDROCHLORIC, 1000);
+    PhAdjustment step = PhAdjustment.to(bath, 6.5, Acid.HYDROCHLORIC, 1000);
 
     assertThat(step.phOneDropOver()).isLessThan(5);
     assertThat(step.phOneDropOverTenthStrength()).isBetween(step.phOneDropOver() + 0.5, 6.5);
@@ -38,9 +38,8 @@ class PhAdjustmentTest {
 
   @Test
   void soapTakesUpAcidBeforeThePhFalls() {
-    PhAdjustment plain = PhAdjustment.down(new PhAdjustment.Bath(1e-3, 9, 0), 6, Acid.CITRIC, 100);
-    PhAdjustment soapy =
-        PhAdjustment.down(new PhAdjustment.Bath(1e-3, 9, 0.02), 6, Acid.CITRIC, 100);
+    PhAdjustment plain = PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0), 6, Acid.CITRIC, 100);
+    PhAdjustment soapy = PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0.02), 6, Acid.CITRIC, 100);
 
     assertThat(soapy.millilitres()).isGreaterThan(plain.millilitres());
   }
@@ -52,12 +51,12 @@ class PhAdjustmentTest {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> PhAdjustment.down(bath, 8, Acid.HYDROCHLORIC, 100)))
+                () -> PhAdjustment.to(bath, 8, Acid.HYDROCHLORIC, 100)))
         .hasMessage(
             "pH wanted: 8.0 given, allowed below 6.0, the pH now, with hydrochloric acid; to go up"
                 + " take lye");
     assertThrows(
-        IllegalArgumentException.class, () -> PhAdjustment.up(bath, 5, Lye.SODIUM_HYDROXIDE, 100));
+        IllegalArgumentException.class, () -> PhAdjustment.to(bath, 5, Lye.SODIUM_HYDROXIDE, 100));
   }
 
   @Test
@@ -66,7 +65,7 @@ class PhAdjustmentTest {
 
     assertThat(
             assertThrows(
-                IllegalArgumentException.class, () -> PhAdjustment.down(bath, 2, Acid.ACETIC, 100)))
+                IllegalArgumentException.class, () -> PhAdjustment.to(bath, 2, Acid.ACETIC, 100)))
         .hasMessage(
             "pH wanted: 2 given, but acetic acid of 0.1 mol/L does not reach it, however much"
                 + " is added; ask for a pH nearer to 7 or take a stronger solution");
@@ -79,6 +78,6 @@ class PhAdjustmentTest {
     assertThrows(IllegalArgumentException.class, () -> new PhAdjustment.Bath(1, Double.NaN, 0));
     PhAdjustment.Bath bath = new PhAdjustment.Bath(1e-3, 9, 0);
     assertThrows(
-        IllegalArgumentException.class, () -> PhAdjustment.down(bath, 6, Acid.HYDROCHLORIC, 0));
+        IllegalArgumentException.class, () -> PhAdjustment.to(bath, 6, Acid.HYDROCHLORIC, 0));
   }
 }

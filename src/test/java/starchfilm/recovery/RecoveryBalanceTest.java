@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import starchfilm.evidence.Estimate;
 
@@ -133,6 +134,33 @@ class RecoveryBalanceTest {
     assertThat(balance.recoveredShare()).isBetween(0.7, 0.98);
   }
 
+  /** Whatever was done, the parts add up to the jar or the jar is refused in one sentence. */
+  @Test
+  void partsNeverOutweighTheJar() {
+    Random random = new Random(31L);
+    int answered = 0;
+    for (int i = 0; i < 2000; i++) {
+      RecoveryLog log = anyLog(random);
+      RecoveryBalance balance;
+      try {
+        balance = RecoveryBalance.of(log);
+      } catch (IllegalArgumentException refusal) {
+        assertThat(refusal).hasMessageContaining(" given, allowed ");
+        continue;
+      }
+      answered++;
+      double parts =
+          balance.glycerolKg().value()
+              + balance.saltKg().value()
+              + balance.soapKg().value()
+              + balance.fattyAcidKg().value();
+      assertThat(parts).isLessThanOrEqualTo(log.jarKg().value() * (1 + 1e-12));
+      assertThat(balance.saltKg().value()).isNotNegative();
+      assertThat(balance.alcoholLeft().mostKg()).isNotNegative();
+    }
+    assertThat(answered).isBetween(200, 1999);
+  }
+
   @Test
   void refusesAJarLighterThanItsGlycerol() {
     assertThat(
@@ -193,6 +221,36 @@ class RecoveryBalanceTest {
             1e-3
                 * (Lye.SODIUM_HYDROXIDE.metalKgPerMol() + Acid.HYDROCHLORIC.restKgPerMolOfCharge()))
         .isCloseTo(58.4e-6, within(0.1e-6));
+  }
+
+  private static RecoveryLog anyLog(Random random) {
+    LaterAddition.Agent[] agents = LaterAddition.Agent.values();
+    return new RecoveryLog(
+        OilBatch.of(OilKind.values()[random.nextInt(14)], estimate(random, 0.5, 2)),
+        Alcohol.values()[random.nextInt(2)],
+        estimate(random, 0.05, 0.6),
+        LyeDose.weighed(
+            Lye.values()[random.nextInt(2)],
+            estimate(random, 0.002, 0.02),
+            Estimate.between(0.85, 0.99)),
+        Optional.empty(),
+        Estimate.exact(0.2 + 0.8 * random.nextDouble()),
+        random.nextBoolean()
+            ? Optional.of(new AcidDose(Acid.values()[random.nextInt(5)], estimate(random, 0, 0.4)))
+            : Optional.empty(),
+        random.nextBoolean(),
+        estimate(random, 0, 0.005),
+        random.nextBoolean() ? lye(0.05 * random.nextDouble()) : NO_LYE,
+        estimate(random, 0, 0.1),
+        List.of(
+            new LaterAddition(
+                agents[random.nextInt(agents.length)], estimate(random, 0, 0.05), NONE)),
+        estimate(random, 0.03, 0.4));
+  }
+
+  private static Estimate estimate(Random random, double from, double to) {
+    double value = from + (to - from) * random.nextDouble();
+    return new Estimate(value, 0.03 * value);
   }
 
   private static RecoveryLog crude(RecoveryLog log, double kg) {

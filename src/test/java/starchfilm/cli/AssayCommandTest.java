@@ -1,0 +1,165 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The assay command as a person types it. */
+class AssayCommandTest {
+  private static final String RECORD =
+      "assay|--mass|125 g|--oil|sunflower|1 l|--alcohol|methanol|220 ml|--catalyst|NaOH|3.5 g";
+
+  private final Terminal terminal = new Terminal(Path.of(""));
+
+  @Test
+  void helpShowsExamplesThatRun() {
+    assertThat(run("assay|--help")).isZero();
+    assertThat(terminal.out())
+        .contains("starchfilm assay --mass \"500 g\" --label \"99.5 %\"")
+        .contains("--bottle \"52 g\" \"258 g\" \"303 g\" --at \"20 C\"")
+        .contains("Exit codes");
+
+    assertThat(run("assay|--mass|500 g|--label|99.5 %")).isZero();
+    assertThat(run("assay|--mass|500 g|--bottle|52 g|258 g|303 g|--at|20 C")).isZero();
+    assertThat(run(RECORD + "|--acid|HCl|30 ml|10 %|--density|1.24 g/ml|--at|21 C")).isZero();
+    assertThat(terminal.err()).isEmpty();
+  }
+
+  /** 206 g of water and 251 g of sample: 1.2184 x 998.05 = 1216.1 kg/m3, 82.9 % by the tables. */
+  @Test
+  void bottleGivesGlycerolWithARange() {
+    run("assay|--mass|500 g|--bottle|52 g|258 g|303 g|--at|20 C");
+
+    assertThat(terminal.out())
+        .containsPattern("glycerol +82\\.9 % +\\(81\\.\\d to 84(\\.\\d)?\\)")
+        .containsPattern("pure glycerol +41\\d g")
+        .contains("Volk and Kaehler 2018");
+  }
+
+  @Test
+  void recoveredJarWarnsOfMethanolFirst() {
+    run(RECORD + "|--acid|HCl|30 ml|10 %");
+
+    String mind = terminal.out().substring(terminal.out().indexOf("Mind:"));
+    assertThat(mind).startsWith("Mind:" + System.lineSeparator() + "  - May hold methanol");
+    assertThat(oneLine(mind))
+        .contains("never for food, skin, cosmetics or toys")
+        .contains("Local rules and a supervising teacher or licensed practice come first");
+    assertThat(oneLine(terminal.out())).contains("Methanol left: unknown, anything from none to ");
+  }
+
+  /** Each word of each option is looked at: names, shares, concentrations, pellets, repeats. */
+  @Test
+  void readsTheWholeRecord() {
+    assertThat(
+            run(
+                "assay|--mass|170 g|--oil|used-frying-oil|1 kg|--acid-value|2.5|--alcohol|Ethanol"
+                    + "|300 g|--catalyst|KOH|9 g|--catalyst-purity|90 %|--crude|300 g|--share|90 %"
+                    + "|--acid|sulfuric|75 ml|1 mol/l|--lye|sodium hydroxide|0.4 g|solid"
+                    + "|--salt-out|10 g|--alcohol-out|60 ml|--added|calcium-chloride|8 g"
+                    + "|--added|water|20 ml|--taken-out|calcium chloride|3 g|--fatty-layer-left"))
+        .isZero();
+    assertThat(oneLine(terminal.out()))
+        .contains("May hold ethanol")
+        .contains("Drying salt was left behind")
+        .contains("The crude layer held about");
+  }
+
+  static Stream<Arguments> wrong() {
+    return Stream.of(
+        Arguments.of(
+            "assay", "--mass: not given; write what the jar holds, such as --mass \"500 g\""),
+        Arguments.of(
+            "assay|--mass|500|--label|99 %",
+            "--mass: \"500\" given, allowed a mass or a volume, such as 250 g or 200 ml; add the unit"),
+        Arguments.of(
+            "assay|--mass|500 g|--label|0.995 %",
+            "glycerol by the label: 0.995 % given, allowed 20 to 100 %; write the per cent of the"
+                + " mass, such as 99.5 %"),
+        Arguments.of(
+            "assay|--mass|500 g|--density|1.2",
+            "--at: not given; write the temperature of the jar when it was read, such as --at \"20"
+                + " C\""),
+        Arguments.of(
+            "assay|--mass|500 g|--at|20 C",
+            "--at: a temperature alone given; add --density, --bottle, --sample or --index"),
+        Arguments.of(
+            "assay|--mass|500 g|--density|heavy|--at|20 C",
+            "--density: \"heavy\" given, allowed a density in g/ml or kg/m3, or a specific gravity"
+                + " without unit; write it like 1.231 g/ml"),
+        Arguments.of(
+            "assay|--mass|500 g|--density|1.2|--index|1.4|--at|20 C",
+            "more than one reading given, allowed one of --density, --bottle, --sample, --index;"
+                + " take the one you trust most"),
+        Arguments.of(
+            RECORD + "|--label|99 %",
+            "--label and --salt: given beside a record of recovery, which tells both; leave them"
+                + " out"),
+        Arguments.of(
+            "assay|--mass|120 g|--oil|sunflower|1 l",
+            "--alcohol: not given, but a recovered jar needs it; write it like --alcohol methanol"
+                + " \"200 ml\""),
+        Arguments.of(
+            RECORD + "|--taken-out|adsorbent|3 g",
+            "--taken-out: adsorbent given, but none was added; write --added adsorbent with its"
+                + " amount"),
+        Arguments.of(
+            "assay|ph|--volume|500 ml|--from|9.5|--to|10|--with|HCl|--strength|0.1 mol/l",
+            "pH wanted: 10.0 given, allowed below 9.5, the pH now, with hydrochloric acid; to go up"
+                + " take lye"),
+        Arguments.of(
+            "assay|ph|--volume|500 ml|--from|acid|--to|10|--with|HCl|--strength|0.1 mol/l",
+            "--from: \"acid\" given, allowed a pH, 0 to 14; write one number without a unit"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("wrong")
+  void refusesInOneSentence(String words, String sentence) {
+    assertThat(run(words)).isEqualTo(2);
+    assertThat(terminal.err()).isEqualToNormalizingNewlines("starchfilm: " + sentence + "\n");
+    assertThat(terminal.out()).isEmpty();
+  }
+
+  @Test
+  void unknownOilListsTheKnown() {
+    assertThat(
+            run("assay|--mass|120 g|--oil|walnut|1 l|--alcohol|methanol|220 ml|--catalyst|KOH|9 g"))
+        .isEqualTo(2);
+    assertThat(terminal.err())
+        .startsWith("starchfilm: --oil: \"walnut\" given, allowed one of rapeseed, sunflower,");
+  }
+
+  /** 1 L at pH 12 takes 100 mL of 0.1 mol/L acid: a general chemistry exercise. */
+  @Test
+  void phTellsMillilitresAndWhyToGoWeaker() {
+    assertThat(
+            run("assay|ph|--volume|1 l|--from|12|--to|7|--with|hydrochloric|--strength|0.1 mol/l"))
+        .isZero();
+    assertThat(oneLine(terminal.out()))
+        .startsWith("Add about 100 ml of hydrochloric acid (0.1 mol/l), a little at a time")
+        .contains("No buffer was assumed, so this is the least it takes")
+        .contains("That is why a weaker solution does not overshoot.")
+        .contains("goggles and gloves, add them to water");
+  }
+
+  /** 4 % NaOH is 1.04 mol/L (CRC Handbook); from pH 2 to 7 a litre takes 0.01 mol, 9.6 mL. */
+  @Test
+  void phTakesAStrengthInPerCent() {
+    run("assay|ph|--volume|1 l|--from|2|--to|7|--with|NaOH|--strength|4 %|--soap|0 g");
+
+    assertThat(terminal.out()).startsWith("Add about 9.6 ml of sodium hydroxide");
+  }
+
+  private int run(String words) {
+    return terminal.run(words.split("\\|", -1));
+  }
+
+  private static String oneLine(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+}
