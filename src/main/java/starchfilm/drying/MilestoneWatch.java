@@ -27,6 +27,9 @@ final class MilestoneWatch implements StepListener {
   private static final int ROOT_ROUNDS = 60;
   private static final double ROOT_RELATIVE = 1e-9;
 
+  /** Kept, for {@code values()} makes a new array at every call, and this is called every step. */
+  private static final Milestone[] MILESTONES = Milestone.values();
+
   private final int nodes;
   private final RestingActivity resting;
   private final double[] curveTimesS;
@@ -84,7 +87,7 @@ final class MilestoneWatch implements StepListener {
     if (approachesSkinDry(step)) {
       return true;
     }
-    for (Milestone milestone : Milestone.values()) {
+    for (Milestone milestone : MILESTONES) {
       int index = milestone.ordinal();
       if (trace.milestoneS[index] == Double.POSITIVE_INFINITY
           && excess(milestone, step, step.end(), governing(milestone, step)) <= 0) {

@@ -20,8 +20,14 @@ import starchfilm.sorption.FilmIsotherm;
  * kg/(m2 s). One object serves one thread.
  */
 final class PlateExchange implements FaceExchange {
-  /** Heat passed by a bench (W/(m2 K)); assumed, no source. */
+  /** Heat passed by a bench at the room's temperature (W/(m2 K)); assumed, no source. */
   static final double BENCH_W_PER_M2K = 3;
+
+  /**
+   * Heat passed by a bench that is kept warm or cool (W/(m2 K)): about a millimetre of air, 0.026
+   * W/(m K), between it and a plate that lies on it; assumed, no source.
+   */
+  static final double KEPT_BENCH_W_PER_M2K = 30;
 
   /** Specific heat of liquid water near 25 C. Source: any steam table (recalled). */
   private static final double WATER_J_PER_KG_K = 4180;
@@ -77,7 +83,7 @@ final class PlateExchange implements FaceExchange {
   void become(Deviations deviations, FilmMaterial material, double solidsKgPerM2) {
     isotherm = material.isotherm();
     isothermFactor = deviations.multiplier(Factor.ISOTHERM);
-    benchWPerM2K = BENCH_W_PER_M2K * deviations.multiplier(Factor.BENCH);
+    benchWPerM2K = benchWPerM2K() * deviations.multiplier(Factor.BENCH);
     humidityShift = deviations.of(Factor.HUMIDITY);
     temperatureShiftK = deviations.of(Factor.AIR_TEMPERATURE);
     double airSide = deviations.multiplier(Factor.AIR_SIDE);
@@ -106,6 +112,10 @@ final class PlateExchange implements FaceExchange {
     double humidity = Math.min(1, Math.max(0, air.relativeHumidity() + humidityShift));
     upperTransfer.setAir(airTemperatureK, humidity, air.speedMPerS());
     lowerTransfer.setAir(airTemperatureK, humidity, air.speedMPerS());
+  }
+
+  private double benchWPerM2K() {
+    return benchFollowsAir ? BENCH_W_PER_M2K : KEPT_BENCH_W_PER_M2K;
   }
 
   private double benchK() {

@@ -69,8 +69,8 @@ final class RestingActivity {
       transfer.evaluate(filmK, activity);
       double fromAir = transfer.convectionWPerM2K() + transfer.radiationWPerM2K();
       double next =
-          (fromAir * air.temperatureK() + PlateExchange.BENCH_W_PER_M2K * bench.getAsDouble())
-              / (fromAir + PlateExchange.BENCH_W_PER_M2K);
+          (fromAir * air.temperatureK() + PlateExchange.KEPT_BENCH_W_PER_M2K * bench.getAsDouble())
+              / (fromAir + PlateExchange.KEPT_BENCH_W_PER_M2K);
       if (Math.abs(next - filmK) < STEADY_K) {
         break;
       }

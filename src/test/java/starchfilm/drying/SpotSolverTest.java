@@ -2,10 +2,14 @@ package starchfilm.drying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.air.AirState;
@@ -56,6 +60,26 @@ class SpotSolverTest {
       Tolerance tolerance = new Tolerance(loose, loose / 5, 100 * loose);
       assertThat(solve(drying, SpotSolver.NODES, tolerance, false).balanceError).isLessThan(1e-9);
     }
+  }
+
+  /** Fewer bytes a solve than one array of the state would take: nothing is made step by step. */
+  @Test
+  void allocatesNothingWhileItSteps() {
+    PreparedCase prepared = PreparedCase.of(Plates.USUAL, DryingForecaster.HORIZON_S);
+    SpotSolver solver = new SpotSolver(prepared, new double[0]);
+    SpotTrace trace = new SpotTrace();
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    assumeTrue(threads.isThreadAllocatedMemorySupported(), "this JVM does not count bytes");
+    for (int i = 0; i < 300; i++) {
+      solver.solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, trace);
+    }
+    int solves = 200;
+    long before = threads.getCurrentThreadAllocatedBytes();
+    for (int i = 0; i < solves; i++) {
+      solver.solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, trace);
+    }
+    long each = (threads.getCurrentThreadAllocatedBytes() - before) / solves;
+    assertThat(each).isLessThan(8L * SpotSolver.NODES);
   }
 
   @ParameterizedTest
