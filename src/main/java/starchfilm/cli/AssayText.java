@@ -12,6 +12,7 @@ import starchfilm.evidence.Source;
 /** Writes an assay for the terminal. */
 final class AssayText {
   private static final int FIGURES = 3;
+  private static final double SMALLEST = 0.005;
 
   /** No film is cast with more glycerol than starch. */
   private static final double MOST_USED = 1;
@@ -61,11 +62,12 @@ final class AssayText {
   private void line(String what, Band band, String unit) {
     out.printf(
         "  %-15s %8s %-2s (%s to %s)%n",
-        what,
-        Figures.of(band.middle(), FIGURES),
-        unit,
-        Figures.of(band.low(), FIGURES),
-        Figures.of(band.high(), FIGURES));
+        what, figure(band.middle()), unit, figure(band.low()), figure(band.high()));
+  }
+
+  /** What is left of a difference after rounding is nothing. */
+  private static String figure(double value) {
+    return Math.abs(value) < SMALLEST ? "0" : Figures.of(value, FIGURES);
   }
 
   private void salt(SaltAdvice advice, double salt) {
