@@ -11,10 +11,10 @@ import picocli.CommandLine.Option;
 import starchfilm.assay.JarCaution;
 import starchfilm.evidence.Figures;
 import starchfilm.ingredient.MolarMass;
-import starchfilm.recovery.Acid;
-import starchfilm.recovery.Lye;
-import starchfilm.recovery.PhAdjustment;
-import starchfilm.recovery.Reagent;
+import starchfilm.reagent.Acid;
+import starchfilm.reagent.Lye;
+import starchfilm.reagent.PhAdjustment;
+import starchfilm.reagent.Reagent;
 
 /** Says how much dilute acid or lye goes from one pH to another. */
 @Command(

@@ -2,6 +2,8 @@ package starchfilm.recovery;
 
 import starchfilm.evidence.Estimate;
 import starchfilm.ingredient.MolarMass;
+import starchfilm.reagent.AcidDose;
+import starchfilm.reagent.LyeDose;
 
 /**
  * What acid and lye made of the alkali in the crude layer, by moles of charge.

@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import starchfilm.evidence.Estimate;
 import starchfilm.evidence.Figures;
+import starchfilm.reagent.AcidDose;
+import starchfilm.reagent.LyeDose;
 
 /**
  * What the maker of a jar of recovered glycerol did, in the order it was done.

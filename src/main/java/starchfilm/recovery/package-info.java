@@ -7,8 +7,7 @@
  * into fatty acid, which floats and is taken off, and salt, which stays in the glycerol; a little
  * lye brings the pH back. {@link starchfilm.recovery.RecoveryLog} is what the maker did, {@link
  * starchfilm.recovery.RecoveryBalance} what that must have given, by moles. Amounts of acid and lye
- * are counted in moles of charge. {@link starchfilm.recovery.PhAdjustment} says how many
- * millilitres go from one pH to another.
+ * are counted in moles of charge.
  *
  * <p>This package describes what somebody has done; it is no instruction. Local rules and a
  * supervising teacher or licensed practice come first.

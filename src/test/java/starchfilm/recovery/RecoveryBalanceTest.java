@@ -9,6 +9,10 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import starchfilm.evidence.Estimate;
+import starchfilm.reagent.Acid;
+import starchfilm.reagent.AcidDose;
+import starchfilm.reagent.Lye;
+import starchfilm.reagent.LyeDose;
 
 /** The sums over one batch, by moles worked out on paper. */
 class RecoveryBalanceTest {

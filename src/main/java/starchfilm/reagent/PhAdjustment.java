@@ -1,4 +1,4 @@
-package starchfilm.recovery;
+package starchfilm.reagent;
 
 /**
  * From one pH to another with a dilute acid or lye.

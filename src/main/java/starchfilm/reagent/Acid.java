@@ -1,4 +1,4 @@
-package starchfilm.recovery;
+package starchfilm.reagent;
 
 import java.util.List;
 import starchfilm.ingredient.AceticAcid;
@@ -86,8 +86,12 @@ public enum Acid implements Reagent {
     return weighted / sum;
   }
 
-  /** What the acid's rest adds to a salt (kg per mol of charge). */
-  double restKgPerMolOfCharge() {
+  /**
+   * What the acid's rest adds to a salt.
+   *
+   * @return kg per mol of charge
+   */
+  public double restKgPerMolOfCharge() {
     return kgPerMol / protons() - MolarMass.HYDROGEN;
   }
 

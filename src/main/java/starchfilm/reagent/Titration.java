@@ -1,4 +1,4 @@
-package starchfilm.recovery;
+package starchfilm.reagent;
 
 import java.util.Locale;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;

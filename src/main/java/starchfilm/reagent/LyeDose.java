@@ -1,4 +1,4 @@
-package starchfilm.recovery;
+package starchfilm.reagent;
 
 import starchfilm.evidence.Estimate;
 

@@ -1,4 +1,4 @@
-package starchfilm.recovery;
+package starchfilm.reagent;
 
 /** An acid or a lye that is added as a solution. */
 public sealed interface Reagent permits Acid, Lye {

@@ -1,4 +1,4 @@
-package starchfilm.recovery;
+package starchfilm.reagent;
 
 /** Density of dilute solutions, straight in the strength. */
 final class Solutions {

@@ -1,4 +1,4 @@
-package starchfilm.recovery;
+package starchfilm.reagent;
 
 import starchfilm.evidence.Estimate;
 import starchfilm.ingredient.MolarMass;
@@ -63,8 +63,12 @@ public enum Lye implements Reagent {
     return kgPerMol;
   }
 
-  /** What the metal adds to a salt or soap (kg/mol). */
-  double metalKgPerMol() {
+  /**
+   * What the metal adds to a salt or soap.
+   *
+   * @return kg/mol
+   */
+  public double metalKgPerMol() {
     return metalKgPerMol;
   }
 
