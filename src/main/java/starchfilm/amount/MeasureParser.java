@@ -1,5 +1,6 @@
 package starchfilm.amount;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoubleFunction;
@@ -98,25 +99,38 @@ final class MeasureParser {
     return new Measure.Span(seconds);
   }
 
+  /**
+   * A number and its unit.
+   *
+   * @param value the number as typed
+   * @param unit the unit, small, in its first spelling; empty for none
+   */
+  record Part(BigDecimal value, String unit) {}
+
   private static Measure one(String text, String typed, String allowed) {
-    Matcher matcher = ONE.matcher(typed);
-    if (!matcher.matches()) {
-      throw new MistypedException(text, allowed, "write one number with its unit");
-    }
-    if (matcher.group(3) == null) {
+    Part part = part(text, typed, allowed);
+    if (part.unit().isEmpty()) {
       throw new MistypedException(text, allowed, "add the unit");
     }
-    String unit = matcher.group(3).toLowerCase(Locale.ROOT);
-    DoubleFunction<Measure> of = UNITS.get(SPELLINGS.getOrDefault(unit, unit));
+    DoubleFunction<Measure> of = UNITS.get(part.unit());
     if (of == null) {
-      throw new MistypedException(
-          text, allowed, "the unit " + matcher.group(3) + " is not known here");
+      throw new MistypedException(text, allowed, "the unit " + part.unit() + " is not known here");
     }
-    double value = number(text, matcher.group(2), allowed);
-    return of.apply(matcher.group(1).equals("-") ? -value : value);
+    return of.apply(part.value().doubleValue());
   }
 
-  private static double number(String text, String digits, String allowed) {
+  static Part part(String text, String typed, String allowed) {
+    Matcher matcher = ONE.matcher(typed);
+    if (typed.length() > MAX_LENGTH || !matcher.matches()) {
+      throw new MistypedException(text, allowed, "write one number with its unit");
+    }
+    String unit = matcher.group(3) == null ? "" : matcher.group(3).toLowerCase(Locale.ROOT);
+    BigDecimal value = number(text, matcher.group(2), allowed);
+    return new Part(
+        matcher.group(1).equals("-") ? value.negate() : value, SPELLINGS.getOrDefault(unit, unit));
+  }
+
+  private static BigDecimal number(String text, String digits, String allowed) {
     if (PERHAPS_GROUPED.matcher(digits).matches()) {
       String[] halves = digits.split(",", -1);
       throw new MistypedException(
@@ -135,6 +149,6 @@ final class MeasureParser {
       throw new MistypedException(
           text, allowed, "write the number with one point or comma and no grouping");
     }
-    return Double.parseDouble(digits.replace(',', '.'));
+    return new BigDecimal(digits.replace(',', '.'));
   }
 }

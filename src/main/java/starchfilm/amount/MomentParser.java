@@ -7,6 +7,8 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.time.temporal.TemporalAdjusters;
 import java.util.Locale;
 import java.util.Optional;
@@ -104,6 +106,37 @@ public final class MomentParser {
       return existing(day(dayAndTime.group(1), time, text).atTime(time), text);
     }
     throw new MistypedException(text, TYPED, "write it like one of these");
+  }
+
+  /**
+   * A moment as a file keeps it: by the clock on the wall, or, where the clocks changed between the
+   * pour and it, counted from the pour, so that no hour is lost.
+   *
+   * @param moment the moment
+   * @param pouredAt when it was poured, if known
+   * @return text that {@link #lasting} reads
+   */
+  public String lastingText(Moment moment, Optional<LocalDateTime> pouredAt) {
+    if (moment instanceof Moment.SincePour since) {
+      return sincePour(Math.round(since.s()));
+    }
+    LocalDateTime time = ((Moment.ByTheClock) moment).time().withNano(0);
+    ZoneId zone = clock.getZone();
+    if (pouredAt.isPresent()) {
+      ZonedDateTime pour = pouredAt.get().atZone(zone);
+      ZonedDateTime then = time.atZone(zone);
+      if (!pour.getOffset().equals(then.getOffset()) && !then.isBefore(pour)) {
+        return sincePour(Duration.between(pour, then).toSeconds());
+      }
+    }
+    return time.toString();
+  }
+
+  private static String sincePour(long seconds) {
+    long minutes = Math.round(seconds / 60.0);
+    String hours = minutes >= 60 ? minutes / 60 + "h" : "";
+    String rest = minutes % 60 > 0 || minutes == 0 ? minutes % 60 + "min" : "";
+    return "+" + hours + (hours.isEmpty() || rest.isEmpty() ? "" : " ") + rest;
   }
 
   private LocalDateTime now() {

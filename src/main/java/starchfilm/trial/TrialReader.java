@@ -40,9 +40,26 @@ final class TrialReader {
    * @return the trial, if the file has no fault
    */
   Optional<Trial> read(Path file, Findings findings) {
+    try {
+      return read(FileText.utf8(FileText.bytes(file, MAX_BYTES)), file, findings);
+    } catch (UnreadableFileException e) {
+      findings.fault(e);
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Reads a text as if it were the file's.
+   *
+   * @param text the text
+   * @param file the file it is or will be in
+   * @param findings takes what turns up
+   * @return the trial, if the text has no fault
+   */
+  Optional<Trial> read(String text, Path file, Findings findings) {
     Located root;
     try {
-      root = json.read(FileText.utf8(FileText.bytes(file, MAX_BYTES)));
+      root = json.read(text);
     } catch (UnreadableFileException e) {
       findings.fault(e);
       return Optional.empty();
@@ -55,6 +72,15 @@ final class TrialReader {
     Optional<Trial> trial = trial(section, file, findings);
     section.finish();
     return findings.faults().isEmpty() ? trial : Optional.empty();
+  }
+
+  /** True where a text is one JSON object, whatever it holds. */
+  boolean readsAsJson(String text) {
+    try {
+      return json.read(text) instanceof Located.ObjectValue;
+    } catch (UnreadableFileException e) {
+      return false;
+    }
   }
 
   private static Optional<Trial> trial(Section section, Path file, Findings findings) {
