@@ -94,12 +94,15 @@ final class TrialReader {
     Optional<Paste> paste =
         findings.faults().isEmpty() ? recipe.map(Paste::cooked) : Optional.empty();
     PourReader.Poured poured = new PourReader(findings, scale).read(section, paste);
+    // A fault above makes every weighing look wrong; one sentence is enough.
+    Optional<Paste> trusted = findings.faults().isEmpty() ? paste : Optional.empty();
     RoomReader.Aired aired = new RoomReader(findings, file).read(section, pouredAt);
     TimesReader times = new TimesReader(findings, pouredAt);
     ObservationsReader seen = new ObservationsReader(findings, times);
-    Estimate fresh = fresh(poured, paste);
+    Estimate fresh = fresh(poured, trusted);
     List<Weighing> weighings =
-        new WeighingsReader(findings, scale, times).read(section, poured.tare(), fresh);
+        new WeighingsReader(findings, scale, times)
+            .read(section, poured.tare(), fresh, solids(trusted));
     List<Double> dryThickness = seen.dryThicknessM(section);
     List<ObservedFault> faults = seen.faults(section);
     List<PullTest> pulls = seen.pulls(section, dryThickness);
@@ -138,15 +141,24 @@ final class TrialReader {
 
   /** The paste on one plate: as weighed, or from its thickness with the doubt of a ruler. */
   private static Estimate fresh(PourReader.Poured poured, Optional<Paste> paste) {
-    if (poured.pouredMassKg().isPresent()) {
-      return poured.pouredMassKg().get();
-    }
     if (paste.isEmpty()) {
       return Estimate.exact(1e6);
+    }
+    if (poured.pouredMassKg().isPresent()) {
+      return poured.pouredMassKg().get();
     }
     double perM = paste.get().composition().pasteDensityKgPerM3() * poured.plate().areaM2();
     Estimate mass = poured.pour().wetThicknessM().times(perM);
     return new Estimate(mass.value(), Math.hypot(mass.sd(), 0.1 * mass.value()));
+  }
+
+  /** Dry solids (kg per kg paste); without a paste none, so that nothing is held against them. */
+  private static Estimate solids(Optional<Paste> paste) {
+    if (paste.isEmpty()) {
+      return Estimate.exact(0);
+    }
+    double solids = paste.get().composition().drySolids();
+    return new Estimate(solids, solids * paste.get().solidsRelativeSd());
   }
 
   private static Trial.Use use(Section trial, Findings findings) {

@@ -14,6 +14,9 @@ final class WeighingsReader {
   /** How far a film may seem heavier than poured before it cannot be true; judged, no source. */
   private static final double ROOM_FOR_ERROR = 0.05;
 
+  /** How far a film may seem lighter than its dry solids likewise; judged, no source. */
+  private static final double LEAST_OF_SOLIDS = 0.5;
+
   private static final double SIGMAS = 3;
 
   private final Findings findings;
@@ -34,9 +37,10 @@ final class WeighingsReader {
    * @param trial the whole trial
    * @param tare the empty plate, if weighed
    * @param freshKg the paste on one plate when poured
+   * @param solids dry solids (kg per kg paste)
    * @return in order of time
    */
-  List<Weighing> read(Section trial, Optional<Estimate> tare, Estimate freshKg) {
+  List<Weighing> read(Section trial, Optional<Estimate> tare, Estimate freshKg, Estimate solids) {
     List<Placed> placed = new ArrayList<>();
     int withoutTare = 0;
     for (Section entry : trial.sections("weighings", "write {\"at\": \"+6h\", \"mass_g\": 412}")) {
@@ -61,7 +65,7 @@ final class WeighingsReader {
       } else if (at.isPresent() && mass.isKnown()) {
         Estimate gross = scale.kg(mass, Estimate.exact(0));
         Estimate film = withPlate ? gross.plus(tare.orElseThrow().times(-1)) : gross;
-        if (possible(entry, film, freshKg)) {
+        if (possible(entry, film, freshKg, solids)) {
           placed.add(new Placed(entry, new Weighing(at.getAsDouble(), film.value(), film.sd())));
         }
       }
@@ -77,7 +81,7 @@ final class WeighingsReader {
     return inOrder(placed);
   }
 
-  private boolean possible(Section entry, Estimate film, Estimate fresh) {
+  private boolean possible(Section entry, Estimate film, Estimate fresh, Estimate solids) {
     double mostKg =
         fresh.value() * (1 + ROOM_FOR_ERROR) + SIGMAS * Math.hypot(fresh.sd(), film.sd());
     if (film.value() > mostKg) {
@@ -94,6 +98,16 @@ final class WeighingsReader {
           "a film of " + grams(film) + " after the plate is taken off",
           "more than 0 g",
           "check the mass, the plate's tare_g, and whether with_plate is right");
+      return false;
+    }
+    double leastFresh = fresh.value() - SIGMAS * fresh.sd();
+    double leastSolids = LEAST_OF_SOLIDS * solids.value() - SIGMAS * solids.sd();
+    if (leastFresh > 0 && film.value() + SIGMAS * film.sd() < leastFresh * leastSolids) {
+      findings.fault(
+          entry.placeOf("mass_g"),
+          "a film of " + grams(film),
+          "at least half of the " + grams(fresh.times(solids.value())) + " that cannot dry away",
+          "check the mass, the plate's tare_g, and whether this was the same plate");
       return false;
     }
     return true;

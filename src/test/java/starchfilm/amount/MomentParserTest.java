@@ -63,6 +63,26 @@ class MomentParserTest {
         .isEqualTo(new Moment.ByTheClock(LocalDateTime.of(2026, 3, 28, 13, 20)));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "2026-04-03T18:30, 2026-04-02T10:00, 2026-04-03T18:30",
+    "2026-03-29T10:00, 2026-03-28T10:00, +23h",
+    "2026-03-29T10:20, 2026-03-28T22:05, +11h 15min",
+    "2026-10-25T10:00, 2026-10-24T10:00, +25h",
+  })
+  void noHourIsLostWhereTheClocksChange(LocalDateTime time, LocalDateTime pour, String text) {
+    assertThat(PARSER.lastingText(new Moment.ByTheClock(time), Optional.of(pour))).isEqualTo(text);
+  }
+
+  @Test
+  void whatIsKeptReadsBack() {
+    for (double seconds : new double[] {0, 60, 3600, 5400, 90_000, 864_000}) {
+      Moment moment = new Moment.SincePour(seconds);
+      assertThat(MomentParser.lasting(PARSER.lastingText(moment, Optional.empty())))
+          .isEqualTo(moment);
+    }
+  }
+
   @Test
   void hourThatTheClocksSkipped() {
     assertThatThrownBy(() -> PARSER.parse("2026-03-29 02:30"))

@@ -41,6 +41,7 @@ class TrialFaultsTest {
         "photos | `[\"/etc/hosts\"]` | `photos[1]: \"/etc/hosts\" given, allowed the name of a file beside this one or in a folder below it; move the file there and write its name with /`",
         "weighings.0.mass_g | 900 | `weighings[1].mass_g: a film of 300 g given, allowed at most the 150 g that were poured; check the mass, the plate's tare_g, and whether with_plate is right`",
         "weighings.0.mass_g | 590 | `weighings[1].mass_g: a film of -10 g after the plate is taken off given, allowed more than 0 g; check the mass, the plate's tare_g, and whether with_plate is right`",
+        "weighings.0.mass_g | 602 | `weighings[1].mass_g: a film of 2 g given, allowed at least half of the 8.81 g that cannot dry away; check the mass, the plate's tare_g, and whether this was the same plate`",
         "weighings.0.at | `\"2026-04-02T08:00\"` | `weighings[1].at: a weighing 2 h before the pour given, allowed the time of the pour or later; check this time and poured_at`",
         "weighings.0.at | `\"2036-04-02T08:00\"` | `weighings[1].at: a weighing 3650 days after the pour given, allowed at most two years after it; check this time and poured_at`",
         "weighings.0.at | `\"2026-02-30T08:00\"` | `weighings[1].at: \"2026-02-30T08:00\" given, allowed a day of the calendar; check day and month`",
