@@ -5,6 +5,10 @@ package starchfilm.diffusion;
  *
  * <p>{@link #evaluate} computes at one state, then the getters tell; {@link #linearise} also
  * computes the partial derivatives there. One object serves one thread; neither call allocates.
+ *
+ * <p>An outflow depends on the unknown at its own face, the lumped state and the time only; its
+ * slopes by other arguments are not read. It rises with the unknown at its face everywhere, below 0
+ * too, where a coarse step may look: past a pole the unknown would run away from rest.
  */
 public interface FaceExchange {
   /**

@@ -6,10 +6,13 @@ package starchfilm.diffusion;
  *
  * <p>The table lies over {@code r = u/(u + c)}, which spreads the small values of u, where K
  * changes by orders of magnitude, and reaches every u with one division. Between its nodes P is a
- * cubic that takes the exact K at both ends; the integral over an interval is Simpson's. Outside 0
- * to the largest tabulated u the end cubic goes on, so that a stage of the integrator that
- * oversteps meets a smooth function. Immutable; safe to share between threads. A {@link Reader} is
- * one thread's.
+ * cubic that takes the exact K at both ends; the integral over an interval is Simpson's. Below 0
+ * the coefficient stays as it is at 0, above the largest tabulated u the last cubic goes on, so
+ * that a stage of the integrator that oversteps meets neither a jump nor the pole of r at -c.
+ * Immutable; safe to share between threads. A {@link Reader} is one thread's.
+ *
+ * <p>Limit: within an interval K du/dr is a parabola, which stays positive as long as K du/dr
+ * changes less than thirtyfold from node to node.
  *
  * <p>Source of the transform: Carslaw and Jaeger 1959, Conduction of Heat in Solids, 2nd ed.,
  * section 1.6, equation 7 (recalled).
@@ -115,6 +118,7 @@ public final class FluxPotential {
     private final double[] borderSlopes;
     private int lowest;
     private int highest;
+    private boolean anyBelowZero;
 
     Reader(FluxPotential table, int most) {
       this.table = table;
@@ -144,7 +148,7 @@ public final class FluxPotential {
     /**
      * Reads the potentials.
      *
-     * @param values the unknown at every place, each above {@code -c/2}
+     * @param values the unknown at every place
      * @param count how many of them
      * @param border the lumped state
      * @return P at every place; overwritten by the next reading
@@ -163,13 +167,16 @@ public final class FluxPotential {
         double bend = left + right - 2 * rise;
         potentials[i] = from + x * (left + x * (rise - left - bend + x * bend));
       }
+      if (anyBelowZero) {
+        goStraightBelowZero(values, count, potentials);
+      }
       return potentials;
     }
 
     /**
      * Reads the derivatives of the potential, exact ones of the tabulated P.
      *
-     * @param values the unknown at every place, each above {@code -c/2}
+     * @param values the unknown at every place
      * @param count how many of them
      * @param border the lumped state
      */
@@ -188,6 +195,9 @@ public final class FluxPotential {
         double perPlace = left + x * (2 * (rise - left - bend) + 3 * x * bend);
         coefficients[i] = perPlace * perRatio * inverses[i] * inverses[i];
       }
+      if (anyBelowZero) {
+        stayBelowZero(values, count, coefficients);
+      }
       table.layers.weightSlopes(border, weights);
       sum(intervals[lowest], intervals[highest]);
       for (int i = 0; i < count; i++) {
@@ -199,6 +209,9 @@ public final class FluxPotential {
         double right = summedSlopes[at + 1];
         double bend = left + right - 2 * rise;
         borderSlopes[i] = from + x * (left + x * (rise - left - bend + x * bend));
+      }
+      if (anyBelowZero) {
+        goStraightBelowZero(values, count, borderSlopes);
       }
     }
 
@@ -220,23 +233,41 @@ public final class FluxPotential {
       return borderSlopes;
     }
 
+    private void goStraightBelowZero(double[] values, int count, double[] out) {
+      double slope = summedSlopes[0] / (table.step * table.half);
+      for (int i = 0; i < count; i++) {
+        out[i] = values[i] < 0 ? slope * values[i] : out[i];
+      }
+    }
+
+    private void stayBelowZero(double[] values, int count, double[] out) {
+      double slope = summedSlopes[0] / (table.step * table.half);
+      for (int i = 0; i < count; i++) {
+        out[i] = values[i] < 0 ? slope : out[i];
+      }
+    }
+
     /** Finds the interval of every value, and the lowest and highest of them. */
     private void locate(double[] values, int count) {
       double half = table.half;
       double inverseStep = 1 / table.step;
       int last = table.intervals - 1;
+      boolean anyBelow = false;
       lowest = 0;
       highest = 0;
       for (int i = 0; i < count; i++) {
         double inverse = 1 / (values[i] + half);
         double place = values[i] * inverse * inverseStep;
-        int at = Math.max(0, Math.min((int) place, last));
+        boolean below = values[i] < 0;
+        int at = below ? 0 : Math.min((int) place, last);
         inverses[i] = inverse;
         intervals[i] = at;
         places[i] = place - at;
         lowest = at < intervals[lowest] ? i : lowest;
         highest = at > intervals[highest] ? i : highest;
+        anyBelow |= below;
       }
+      anyBelowZero = anyBelow;
     }
 
     /** Sums the layers over the nodes of some intervals. */
