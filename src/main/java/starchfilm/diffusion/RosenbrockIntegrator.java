@@ -6,7 +6,7 @@ import java.util.Locale;
  * Integrates a {@link BorderedSystem} with a linearly implicit, L-stable method whose step adapts
  * to a {@link Tolerance}.
  *
- * <p>The step follows the usual rule {@code h_new = h min(5, max(0.2, 0.9 err^(-1/order)))}; after
+ * <p>The step follows the usual rule {@code h_new = h min(6, max(0.2, 0.9 err^(-1/order)))}; after
  * a refused step it may not grow at once. Source: Hairer and Wanner 1996, Solving Ordinary
  * Differential Equations II, 2nd ed., section IV.8 (recalled). One object serves one thread;
  * nothing is allocated after construction.
@@ -18,6 +18,9 @@ public final class RosenbrockIntegrator {
 
   /** A step this small against the time reached cannot move the clock. */
   private static final double SMALLEST_RELATIVE_STEP = 1e-14;
+
+  /** A forecast takes some tens of steps, a reference at 1e-10 some thousands. */
+  private static final int MOST_ATTEMPTS = 100_000;
 
   private final BorderedSystem system;
   private final RosenbrockMethod method;
@@ -98,7 +101,8 @@ public final class RosenbrockIntegrator {
    * @param state the state at the start, replaced by the state at the end of the last step
    * @param listener sees every accepted step
    * @return the time reached
-   * @throws IntegrationFailure where the step falls below rounding or a rate is not a number
+   * @throws IntegrationFailure where the step falls below rounding, as it does where a rate is not
+   *     a number, or where 100 000 steps do not reach the end
    */
   public double integrate(
       double start,
@@ -114,12 +118,16 @@ public final class RosenbrockIntegrator {
     double h = Math.min(Math.min(firstStep, longestStep), end - start);
     double error = Double.NaN;
     boolean refused = false;
+    int attempts = 0;
     system.rates(time, step.startState, step.startRates);
     while (time < end) {
       system.linearise(time, step.startState, jacobian, timeSlope);
       while (true) {
         if (!(h > SMALLEST_RELATIVE_STEP * Math.max(Math.abs(time), h * 1e-3))) {
           throw failure("the step fell to " + scientific(h), time, error);
+        }
+        if (++attempts > MOST_ATTEMPTS) {
+          throw failure(MOST_ATTEMPTS + " steps did not reach the end", time, error);
         }
         boolean last = time + h >= end;
         if (last) {
@@ -145,6 +153,7 @@ public final class RosenbrockIntegrator {
       }
       system.rates(time, step.endState, step.endRates);
       boolean goOn = listener.accepted(step);
+      boolean cutShort = !Double.isNaN(step.retryUntil);
       while (!Double.isNaN(step.retryUntil)) {
         time = step.retryUntil;
         step.retryUntil = Double.NaN;
@@ -153,7 +162,7 @@ public final class RosenbrockIntegrator {
         system.rates(time, step.endState, step.endRates);
         goOn = listener.accepted(step);
       }
-      step.advance();
+      step.advance(cutShort);
       if (!goOn) {
         break;
       }

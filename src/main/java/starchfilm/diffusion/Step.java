@@ -4,12 +4,19 @@ package starchfilm.diffusion;
  * One accepted step, to be read at any time within it.
  *
  * <p>Within the step a component is the polynomial of degree 5 that takes value and rate at both
- * ends and at the start of the step before (Hermite); in a first step, that of degree 3 through its
- * own ends. The rate of a stiff component is its small error many times enlarged, so its values
- * within a long step are not to be trusted; {@link #retryUntil} gives them exactly. The arrays
- * belong to the integrator and are overwritten by the next step.
+ * ends and at the start of the step before (Hermite); in a first step, or one much longer than the
+ * step before, that of degree 3 through its own ends. The rate of a stiff component is its small
+ * error many times enlarged, so its values within a long step are not to be trusted; {@link
+ * #retryUntil} gives them exactly. The arrays belong to the integrator and are overwritten by the
+ * next step.
  */
 public final class Step {
+  /**
+   * Over a step so much longer than the one before, the polynomial of degree 5 would enlarge the
+   * rounding of its start by the cube of this, and more; no step grows so much on its own.
+   */
+  private static final double MOST_GROWTH = 8;
+
   double[] earlierState;
   double[] earlierRates;
   double[] startState;
@@ -30,13 +37,30 @@ public final class Step {
     endRates = new double[length];
   }
 
-  /** The end becomes the start, the start the one before. */
-  void advance() {
+  /**
+   * The end becomes the start, the start the one before; but where this step was cut short, the one
+   * before it tells more about the next.
+   */
+  void advance(boolean cutShort) {
+    if (cutShort && (end - start) * MOST_GROWTH < start - earlier) {
+      advanceOverThisStep();
+      return;
+    }
     double[] state = earlierState;
     double[] rates = earlierRates;
     earlierState = startState;
     earlierRates = startRates;
     earlier = start;
+    startState = endState;
+    startRates = endRates;
+    start = end;
+    endState = state;
+    endRates = rates;
+  }
+
+  private void advanceOverThisStep() {
+    double[] state = startState;
+    double[] rates = startRates;
     startState = endState;
     startRates = endRates;
     start = end;
@@ -104,7 +128,9 @@ public final class Step {
    * @return its value
    */
   public double at(int component, double time) {
-    return earlier < start ? quintic(component, time) : cubic(component, time);
+    return end - start < MOST_GROWTH * (start - earlier)
+        ? quintic(component, time)
+        : cubic(component, time);
   }
 
   private double cubic(int component, double time) {
