@@ -12,13 +12,14 @@ import starchfilm.evidence.ValidRange;
  * that at the temperature in brackets to water at 20 C.
  *
  * <p>Source: Codex Alimentarius CXS 210-1999, Standard for Named Vegetable Oils, table 2; CXS
- * 33-1981 (olive); CXS 211-1999 (lard, tallow); all recalled. The row of mixed used oil is judged.
+ * 33-1981 (olive); CXS 211-1999 (lard, tallow); recalled, but for sunflower, read as amended in
+ * 2022. The row of mixed used oil is judged.
  */
 public enum OilKind {
   /** Rapeseed of low erucic acid, canola. */
   RAPESEED("rapeseed", 182, 193, 914, 920),
   /** Sunflower. */
-  SUNFLOWER("sunflower", 188, 194, 918, 923),
+  SUNFLOWER("sunflower", 187, 194, 916, 923),
   /** Soya bean. */
   SOYBEAN("soybean", 189, 195, 919, 925),
   /** Corn (maize) germ. */

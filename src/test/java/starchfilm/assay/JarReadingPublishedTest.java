@@ -46,9 +46,10 @@ class JarReadingPublishedTest {
   }
 
   /**
-   * Sodium chloride in water at 20 C, CRC Handbook (recalled): 5 % 1034.0 kg/m3 and index 1.3418, 1
-   * % 1005.3 and 1.3347. With the salt taken off, both must read as water again. Agreement: 2 %
-   * glycerol at 5 % salt, where not taking it off would read 14 % and 6 %.
+   * Sodium chloride in water at 20 C, 5 %: density 1034.0 kg/m3 (read: Poradnik fizykochemiczny
+   * 1974, halfway between 1026.8 at 4 % and 1041.3 at 6 %), index 1.3418 (CRC Handbook, recalled).
+   * With the salt taken off, both must read as water again. Agreement: 2 % glycerol at 5 % salt,
+   * where not taking it off would read 14 % and 6 %.
    */
   @Test
   void brineReadsAsWaterOnceItsSaltIsTakenOff() {
