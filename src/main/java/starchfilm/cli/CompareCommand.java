@@ -1,7 +1,6 @@
 package starchfilm.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -12,9 +11,8 @@ import starchfilm.drying.FactorModel;
 import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.PageRenderer;
-import starchfilm.trial.Fault;
+import starchfilm.report.TrialForecasts;
 import starchfilm.trial.Notebook;
-import starchfilm.trial.Notice;
 import starchfilm.trial.TrialForecast;
 import starchfilm.trial.TrialForecaster;
 
@@ -66,7 +64,7 @@ final class CompareCommand implements Callable<Integer> {
     TrialForecasts forecasts =
         TrialForecasts.of(
             notebook.trials(),
-            new TrialForecaster(FactorModel.textbook(), DryingForecaster.QUICK_DRAWS));
+            new TrialForecaster(FactorModel.textbook(), DryingForecaster.QUICK_DRAWS)::forecast);
     forecasts.failures().forEach(surroundings.err()::println);
     List<TrialForecast> trials = forecasts.done();
     if (trials.isEmpty()) {
@@ -74,12 +72,7 @@ final class CompareCommand implements Callable<Integer> {
           ? CommandFailure.wrongInput("no sound trial to compare; nothing written.")
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
-    List<String> troubles = new ArrayList<>();
-    notebook.faults().stream().map(Fault::sentence).forEach(troubles::add);
-    troubles.addAll(forecasts.failures());
-    List<String> remarks = notebook.notices().stream().map(Notice::sentence).toList();
-    page.write(
-        new ComparisonReport(new PageRenderer()).html(new Comparison(trials, troubles, remarks)));
+    page.write(new ComparisonReport(new PageRenderer()).html(Comparison.of(notebook, forecasts)));
     if (!page.isStandardOutput()) {
       surroundings.out().println(Plural.of(trials.size(), "trial") + " on " + page.shown() + ".");
     }

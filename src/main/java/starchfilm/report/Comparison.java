@@ -1,6 +1,10 @@
 package starchfilm.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import starchfilm.trial.Fault;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.Notice;
 import starchfilm.trial.TrialForecast;
 
 /**
@@ -17,5 +21,20 @@ public record Comparison(List<TrialForecast> trials, List<String> troubles, List
     trials = List.copyOf(trials);
     troubles = List.copyOf(troubles);
     remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * Everything that came of a notebook.
+   *
+   * @param notebook the trials that were read, and what was wrong with the rest
+   * @param forecasts the forecasts of its trials
+   * @return the comparison
+   */
+  public static Comparison of(Notebook notebook, TrialForecasts forecasts) {
+    List<String> troubles = new ArrayList<>();
+    notebook.faults().stream().map(Fault::sentence).forEach(troubles::add);
+    troubles.addAll(forecasts.failures());
+    return new Comparison(
+        forecasts.done(), troubles, notebook.notices().stream().map(Notice::sentence).toList());
   }
 }

@@ -22,6 +22,18 @@ public final class ComparisonReport {
    * @return an HTML document; the same for the same comparison, byte for byte
    */
   public String html(Comparison comparison) {
-    return renderer.render("comparison", Map.of("page", ComparisonPage.of(comparison)));
+    return html(comparison, "");
+  }
+
+  /**
+   * The page as part of other pages.
+   *
+   * @param comparison the trials and their forecasts; at least one
+   * @param back the address its head leads back to; empty for a page that stands alone
+   * @return an HTML document; the same for the same comparison, byte for byte
+   */
+  public String html(Comparison comparison, String back) {
+    return renderer.render(
+        "comparison", Map.of("page", ComparisonPage.of(comparison), "back", back));
   }
 }

@@ -6,7 +6,7 @@ import starchfilm.drying.RiskLevel;
 import starchfilm.trial.TrialForecast;
 
 /** The cautions, and the trials they apply to in particular. */
-enum Safety {
+public enum Safety {
   /** Recovered glycerol. */
   RECOVERED_GLYCEROL(
       "Recovered glycerol",

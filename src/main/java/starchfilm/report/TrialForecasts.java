@@ -1,8 +1,9 @@
-package starchfilm.cli;
+package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import starchfilm.diffusion.IntegrationFailure;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
@@ -14,7 +15,13 @@ import starchfilm.trial.TrialForecaster;
  * @param done the forecasts
  * @param failures a sentence for each trial that could not be forecast
  */
-record TrialForecasts(List<TrialForecast> done, List<String> failures) {
+public record TrialForecasts(List<TrialForecast> done, List<String> failures) {
+  /** Copies the lists. */
+  public TrialForecasts {
+    done = List.copyOf(done);
+    failures = List.copyOf(failures);
+  }
+
   /** One trial's forecast, or the sentence on why there is none. */
   private record Outcome(Optional<TrialForecast> forecast, String failure) {}
 
@@ -22,10 +29,11 @@ record TrialForecasts(List<TrialForecast> done, List<String> failures) {
    * Forecasts trials.
    *
    * @param trials the trials
-   * @param forecaster what forecasts them
+   * @param forecaster what forecasts one, such as {@link TrialForecaster#forecast}; called from
+   *     several threads at once
    * @return every forecast or failure
    */
-  static TrialForecasts of(List<Trial> trials, TrialForecaster forecaster) {
+  public static TrialForecasts of(List<Trial> trials, Function<Trial, TrialForecast> forecaster) {
     List<Outcome> outcomes =
         trials.parallelStream().map(trial -> outcome(trial, forecaster)).toList();
     List<TrialForecast> done = new ArrayList<>();
@@ -36,9 +44,9 @@ record TrialForecasts(List<TrialForecast> done, List<String> failures) {
     return new TrialForecasts(done, failures);
   }
 
-  private static Outcome outcome(Trial trial, TrialForecaster forecaster) {
+  private static Outcome outcome(Trial trial, Function<Trial, TrialForecast> forecaster) {
     try {
-      return new Outcome(Optional.of(forecaster.forecast(trial)), "");
+      return new Outcome(Optional.of(forecaster.apply(trial)), "");
     } catch (IllegalArgumentException | IntegrationFailure failure) {
       // Both carry a sentence written for the reader; anything else is a fault of the program.
       return new Outcome(Optional.empty(), trial.file() + ": no forecast: " + failure.getMessage());
