@@ -1,0 +1,185 @@
+package starchfilm.web.http;
+
+import com.sun.net.httpserver.HttpExchange;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.fileupload.FileItemIterator;
+import org.apache.commons.fileupload.FileItemStream;
+import org.apache.commons.fileupload.FileUpload;
+import org.apache.commons.fileupload.FileUploadBase.SizeLimitExceededException;
+import org.apache.commons.fileupload.FileUploadException;
+import org.apache.commons.fileupload.UploadContext;
+
+/**
+ * A form as it was sent.
+ *
+ * @param fields its texts
+ * @param files its files
+ */
+record Body(Fields fields, List<SentFile> files) {
+  /** The most a form without files may weigh: a trial file of 2 MB with every sign encoded. */
+  static final int MOST_TEXT_BYTES = 8_000_000;
+
+  /** The most a form with files may weigh. */
+  static final int MOST_FILE_BYTES = 32_000_000;
+
+  /** Beyond the limits this much is read and thrown away, so that the browser hears the answer. */
+  private static final long MOST_DRAINED_BYTES = 300_000_000;
+
+  private static final int MOST_PARTS = 200;
+
+  /** Copies the list. */
+  Body {
+    files = List.copyOf(files);
+  }
+
+  static Body read(HttpExchange exchange) throws IOException {
+    String type =
+        Optional.ofNullable(exchange.getRequestHeaders().getFirst("Content-Type")).orElse("");
+    String plainType = type.toLowerCase(Locale.ROOT).split(";", 2)[0].strip();
+    return switch (plainType) {
+      case "application/x-www-form-urlencoded" ->
+          new Body(
+              Fields.parse(new String(bytes(exchange, MOST_TEXT_BYTES), StandardCharsets.UTF_8)),
+              List.of());
+      case "multipart/form-data" -> parts(exchange, type);
+      default -> {
+        drain(exchange.getRequestBody());
+        throw new Refusal(
+            415, "Only forms are taken here. Open the page and send the form from there.");
+      }
+    };
+  }
+
+  private static byte[] bytes(HttpExchange exchange, int most) throws IOException {
+    InputStream in = exchange.getRequestBody();
+    byte[] bytes = declaredLength(exchange) > most ? new byte[0] : in.readNBytes(most + 1);
+    if (declaredLength(exchange) > most || bytes.length > most) {
+      throw tooLarge(in, most);
+    }
+    return bytes;
+  }
+
+  private static Body parts(HttpExchange exchange, String type) throws IOException {
+    InputStream in = exchange.getRequestBody();
+    if (declaredLength(exchange) > MOST_FILE_BYTES) {
+      throw tooLarge(in, MOST_FILE_BYTES);
+    }
+    FileUpload upload = new FileUpload();
+    upload.setSizeMax(MOST_FILE_BYTES);
+    upload.setFileCountMax(MOST_PARTS);
+    Map<String, List<String>> texts = new LinkedHashMap<>();
+    List<SentFile> files = new ArrayList<>();
+    try {
+      FileItemIterator parts = upload.getItemIterator(new Sent(in, type, declaredLength(exchange)));
+      while (parts.hasNext()) {
+        FileItemStream part = parts.next();
+        byte[] bytes;
+        try (InputStream content = part.openStream()) {
+          bytes = content.readAllBytes();
+        }
+        if (part.isFormField()) {
+          texts
+              .computeIfAbsent(part.getFieldName(), n -> new ArrayList<>())
+              .add(new String(bytes, StandardCharsets.UTF_8));
+        } else if (bytes.length > 0) {
+          files.add(
+              new SentFile(
+                  part.getFieldName(), Optional.ofNullable(part.getName()).orElse(""), bytes));
+        }
+        if (texts.size() + files.size() > MOST_PARTS) {
+          throw Refusal.malformed("The form has more than " + MOST_PARTS + " parts.");
+        }
+      }
+    } catch (FileUploadException | IOException | IllegalStateException e) {
+      if (isTooLarge(e)) {
+        throw tooLarge(in, MOST_FILE_BYTES);
+      }
+      drain(in);
+      throw Refusal.malformed(
+          "The form broke off or is not what a browser sends; nothing was saved. Open the page again"
+              + " and send the form from there.");
+    }
+    return new Body(Fields.of(texts), files);
+  }
+
+  private static boolean isTooLarge(Throwable e) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof SizeLimitExceededException) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static long declaredLength(HttpExchange exchange) {
+    String length = exchange.getRequestHeaders().getFirst("Content-Length");
+    try {
+      return length == null ? -1 : Long.parseLong(length.strip());
+    } catch (NumberFormatException e) {
+      throw Refusal.malformed("The length of the form is not a number.");
+    }
+  }
+
+  private static Refusal tooLarge(InputStream in, int most) {
+    drain(in);
+    return new Refusal(
+        413,
+        "What was sent is larger than "
+            + most / 1_000_000
+            + " MB; nothing was saved. Make the pictures smaller, or send them one by one.");
+  }
+
+  private static void drain(InputStream in) {
+    byte[] bin = new byte[65_536];
+    long drained = 0;
+    try {
+      while (drained < MOST_DRAINED_BYTES) {
+        int read = in.read(bin);
+        if (read < 0) {
+          return;
+        }
+        drained += read;
+      }
+    } catch (IOException e) {
+      // Closed already, or broken off by the sender: nothing is left to read.
+      return;
+    }
+  }
+
+  /** The request as the multipart reader wants it. */
+  private record Sent(InputStream in, String type, long length) implements UploadContext {
+    @Override
+    public long contentLength() {
+      return length;
+    }
+
+    @Override
+    public String getCharacterEncoding() {
+      return StandardCharsets.UTF_8.name();
+    }
+
+    @Override
+    public String getContentType() {
+      return type;
+    }
+
+    @Override
+    @Deprecated
+    public int getContentLength() {
+      return (int) Math.min(length, Integer.MAX_VALUE);
+    }
+
+    @Override
+    public InputStream getInputStream() {
+      return in;
+    }
+  }
+}

@@ -1,0 +1,120 @@
+package starchfilm.web.http;
+
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The named texts of a form or of an address after its question mark, in the order sent. */
+public final class Fields {
+  /** No fields. */
+  public static final Fields NONE = new Fields(Map.of());
+
+  private static final int MOST = 2_000;
+
+  private final Map<String, List<String>> values;
+
+  private Fields(Map<String, List<String>> values) {
+    this.values = values;
+  }
+
+  /**
+   * Fields given one by one.
+   *
+   * @param values each name with its texts
+   * @return the fields
+   */
+  static Fields of(Map<String, List<String>> values) {
+    if (values.size() > MOST) {
+      throw Refusal.malformed("The form has more than " + MOST + " fields; nothing was read.");
+    }
+    Map<String, List<String>> copy = new LinkedHashMap<>();
+    values.forEach((name, texts) -> copy.put(name, List.copyOf(texts)));
+    return new Fields(copy);
+  }
+
+  /**
+   * Reads {@code application/x-www-form-urlencoded} text.
+   *
+   * @param encoded such as {@code a=1&b=two%20words}; may be empty
+   * @return the fields
+   * @throws Refusal where a per cent sign is not followed by two hexadecimal digits
+   */
+  static Fields parse(String encoded) {
+    Map<String, List<String>> values = new LinkedHashMap<>();
+    int from = 0;
+    while (from < encoded.length()) {
+      int end = encoded.indexOf('&', from);
+      String pair = encoded.substring(from, end < 0 ? encoded.length() : end);
+      from = end < 0 ? encoded.length() : end + 1;
+      if (!pair.isEmpty()) {
+        int equals = pair.indexOf('=');
+        String name = decoded(equals < 0 ? pair : pair.substring(0, equals));
+        String text = decoded(equals < 0 ? "" : pair.substring(equals + 1));
+        values.computeIfAbsent(name, n -> new ArrayList<>()).add(text);
+      }
+    }
+    return of(values);
+  }
+
+  /**
+   * The first text of a field.
+   *
+   * @param name the field
+   * @return its text with line ends as {@code \n}, without spaces around; empty where it was not
+   *     sent
+   */
+  public String text(String name) {
+    List<String> texts = all(name);
+    return texts.isEmpty() ? "" : texts.get(0).strip();
+  }
+
+  /**
+   * Every text of a field.
+   *
+   * @param name the field
+   * @return in the order sent, with line ends as {@code \n}
+   */
+  public List<String> all(String name) {
+    return values.getOrDefault(name, List.of()).stream()
+        .map(text -> text.replace("\r\n", "\n"))
+        .toList();
+  }
+
+  /**
+   * Whether a field was sent, be it empty.
+   *
+   * @param name the field
+   * @return true where it was
+   */
+  public boolean has(String name) {
+    return values.containsKey(name);
+  }
+
+  /**
+   * The fields that were sent.
+   *
+   * @return their names in the order sent
+   */
+  public Set<String> names() {
+    return java.util.Collections.unmodifiableSet(values.keySet());
+  }
+
+  private static String decoded(String text) {
+    try {
+      return URLDecoder.decode(text, StandardCharsets.UTF_8);
+    } catch (IllegalArgumentException e) {
+      throw Refusal.malformed(
+          "The form or address could not be read: a % sign must be followed by two hexadecimal"
+              + " digits. Open the page again and send the form from there.");
+    }
+  }
+
+  @Override
+  public String toString() {
+    return values.toString();
+  }
+}

@@ -1,0 +1,138 @@
+package starchfilm.web.http;
+
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpHandler;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+
+/** Where every request comes in: the guard, the routes, the headers of every answer. */
+final class Front implements HttpHandler {
+  /**
+   * Nothing is loaded from elsewhere, no script or style stands in a page, no other page shows this
+   * one in a frame.
+   */
+  private static final String CONTENT_SECURITY_POLICY =
+      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+          + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+
+  private static final int AT_ONCE = 10_000;
+
+  private final Guard guard;
+  private final Site site;
+  private final Consumer<Throwable> troubles;
+  private final OnceOnly onceOnly = new OnceOnly();
+  private final Semaphore underWay = new Semaphore(AT_ONCE);
+
+  Front(Guard guard, Site site, Consumer<Throwable> troubles) {
+    this.guard = guard;
+    this.site = site;
+    this.troubles = troubles;
+  }
+
+  @Override
+  public void handle(HttpExchange exchange) throws IOException {
+    // Once closed, no permit comes free: a request that comes in then is dropped unread.
+    if (!underWay.tryAcquire()) {
+      exchange.close();
+      return;
+    }
+    try (exchange) {
+      send(exchange, answer(exchange));
+    } finally {
+      underWay.release();
+    }
+  }
+
+  /** Waits until no request is under way, and lets no more in. */
+  void close(int patienceS) {
+    try {
+      underWay.tryAcquire(AT_ONCE, patienceS, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private Response answer(HttpExchange exchange) throws IOException {
+    boolean partial = "true".equals(exchange.getRequestHeaders().getFirst("HX-Request"));
+    try {
+      return carriedOut(exchange, partial);
+    } catch (Refusal refusal) {
+      return site.errors().page(refusal, partial);
+    } catch (RuntimeException | StackOverflowError e) {
+      troubles.accept(e);
+      return site.errors()
+          .page(
+              new Refusal(
+                  500,
+                  "The program itself failed here; nothing of yours is wrong. What went wrong stands"
+                      + " where the program was started."),
+              partial);
+    }
+  }
+
+  private Response carriedOut(HttpExchange exchange, boolean partial) throws IOException {
+    Optional<Response> instead = guard.admit(exchange);
+    if (instead.isPresent()) {
+      return instead.get();
+    }
+    String method = exchange.getRequestMethod();
+    Answer answer = site.routes().find(method, exchange.getRequestURI().getPath());
+    Fields query =
+        Fields.parse(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
+    if (!method.equals("POST")) {
+      return answer.to(request(exchange, query, new Body(Fields.NONE, List.of()), partial));
+    }
+    guard.requireOwnOrigin(exchange);
+    Body body = Body.read(exchange);
+    guard.requireToken(body.fields());
+    return onceOnly.answer(body, () -> answer.to(request(exchange, query, body, partial)));
+  }
+
+  private static Request request(HttpExchange exchange, Fields query, Body body, boolean partial) {
+    return new Request(
+        exchange.getRequestURI().getPath(),
+        query,
+        body.fields(),
+        body.files(),
+        locale(exchange.getRequestHeaders()),
+        partial);
+  }
+
+  /** The first language the reader asks for; its region decides how dates look. */
+  private static Locale locale(Headers headers) {
+    String languages = headers.getFirst("Accept-Language");
+    if (languages == null) {
+      return Locale.getDefault(Locale.Category.FORMAT);
+    }
+    try {
+      List<Locale.LanguageRange> ranges = Locale.LanguageRange.parse(languages);
+      return Locale.forLanguageTag(ranges.get(0).getRange());
+    } catch (IllegalArgumentException e) {
+      return Locale.getDefault(Locale.Category.FORMAT);
+    }
+  }
+
+  private static void send(HttpExchange exchange, Response response) throws IOException {
+    Headers headers = exchange.getResponseHeaders();
+    headers.set("Content-Security-Policy", CONTENT_SECURITY_POLICY);
+    headers.set("X-Content-Type-Options", "nosniff");
+    headers.set("Referrer-Policy", "no-referrer");
+    headers.set("Cross-Origin-Opener-Policy", "same-origin");
+    headers.set("Cross-Origin-Resource-Policy", "same-origin");
+    response.headers().forEach(headers::set);
+    boolean withBody = response.body().length > 0 && !exchange.getRequestMethod().equals("HEAD");
+    exchange.sendResponseHeaders(response.status(), withBody ? response.body().length : -1);
+    if (withBody) {
+      try (OutputStream out = exchange.getResponseBody()) {
+        out.write(response.body());
+      }
+    }
+  }
+}

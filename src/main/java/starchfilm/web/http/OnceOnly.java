@@ -1,0 +1,95 @@
+package starchfilm.web.http;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
+
+/**
+ * Carries out a form once, however often the button was pressed: the same form with the same
+ * content gets the first answer again.
+ *
+ * <p>Each form carries a number of its own, so two equal entries from two forms both count.
+ */
+final class OnceOnly {
+  static final String FORM_FIELD = "form";
+  private static final int REMEMBERED = 500;
+  private static final int SEE_OTHER = 303;
+
+  private final Map<String, CompletableFuture<Response>> answers = new LinkedHashMap<>();
+
+  /**
+   * Carries out a form, or waits for the one that is being carried out.
+   *
+   * @param body the form
+   * @param work carries it out
+   * @return the answer
+   */
+  Response answer(Body body, Supplier<Response> work) {
+    if (body.fields().text(FORM_FIELD).isEmpty()) {
+      return work.get();
+    }
+    String form = fingerprint(body);
+    CompletableFuture<Response> mine = new CompletableFuture<>();
+    CompletableFuture<Response> first = first(form, mine);
+    if (first != mine) {
+      return answerOf(first);
+    }
+    try {
+      Response response = work.get();
+      // Only what changed something sends the browser on; anything else may be sent again.
+      if (response.status() != SEE_OTHER) {
+        forget(form, mine);
+      }
+      mine.complete(response);
+      return response;
+    } catch (RuntimeException | Error e) {
+      forget(form, mine);
+      mine.completeExceptionally(e);
+      throw e;
+    }
+  }
+
+  private static Response answerOf(CompletableFuture<Response> first) {
+    try {
+      return first.join();
+    } catch (CompletionException e) {
+      throw e.getCause() instanceof Refusal refusal
+          ? refusal
+          : new IllegalStateException("the same form failed a moment ago", e.getCause());
+    }
+  }
+
+  private synchronized CompletableFuture<Response> first(
+      String form, CompletableFuture<Response> mine) {
+    CompletableFuture<Response> earlier = answers.putIfAbsent(form, mine);
+    if (answers.size() > REMEMBERED) {
+      answers.remove(answers.keySet().iterator().next());
+    }
+    return earlier == null ? mine : earlier;
+  }
+
+  private synchronized void forget(String form, CompletableFuture<Response> mine) {
+    answers.remove(form, mine);
+  }
+
+  private static String fingerprint(Body body) {
+    MessageDigest digest;
+    try {
+      digest = MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+    digest.update(body.fields().toString().getBytes(StandardCharsets.UTF_8));
+    for (SentFile file : body.files()) {
+      digest.update(file.name().getBytes(StandardCharsets.UTF_8));
+      digest.update(file.bytes());
+    }
+    return Base64.getEncoder().encodeToString(digest.digest());
+  }
+}

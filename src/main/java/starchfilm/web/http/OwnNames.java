@@ -1,0 +1,76 @@
+package starchfilm.web.http;
+
+import java.net.Inet4Address;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** The names under which a server of this machine is reached. */
+final class OwnNames {
+  private static final int USUAL_PORT = 80;
+  private static final String LOOPBACK = "127.0.0.1";
+
+  private OwnNames() {}
+
+  /**
+   * The Host headers that mean this server.
+   *
+   * @param port its port
+   * @param lan true where the network's addresses of this machine count too
+   * @return in lower case; names of the network are not among them, since anyone can make a name
+   *     that points here
+   */
+  static Set<String> hosts(int port, boolean lan) {
+    List<String> names = new ArrayList<>(List.of(LOOPBACK, "localhost", "[::1]"));
+    if (lan) {
+      names.addAll(networkAddresses());
+    }
+    Set<String> hosts = new HashSet<>();
+    for (String name : names) {
+      hosts.add(name + ":" + port);
+      if (port == USUAL_PORT) {
+        hosts.add(name);
+      }
+    }
+    return hosts;
+  }
+
+  /**
+   * The page's addresses.
+   *
+   * @param port its port
+   * @param lan true where the network's addresses count too
+   * @return the one on this machine first
+   */
+  static List<String> addresses(int port, boolean lan) {
+    List<String> addresses = new ArrayList<>();
+    addresses.add("http://" + LOOPBACK + ":" + port + "/");
+    if (lan) {
+      networkAddresses().forEach(name -> addresses.add("http://" + name + ":" + port + "/"));
+    }
+    return List.copyOf(addresses);
+  }
+
+  private static List<String> networkAddresses() {
+    List<String> found = new ArrayList<>();
+    try {
+      for (NetworkInterface network : Collections.list(NetworkInterface.getNetworkInterfaces())) {
+        for (InetAddress address : Collections.list(network.getInetAddresses())) {
+          if (address instanceof Inet4Address && !address.isLoopbackAddress() && network.isUp()) {
+            found.add(address.getHostAddress());
+          }
+        }
+      }
+    } catch (SocketException e) {
+      // Then the page is only reached from this machine, which the printed addresses show.
+      return List.of();
+    }
+    Collections.sort(found);
+    return found;
+  }
+}

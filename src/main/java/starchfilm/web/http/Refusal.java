@@ -1,0 +1,57 @@
+package starchfilm.web.http;
+
+/** A request that is not carried out; the message is the sentence the reader gets. */
+public final class Refusal extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final int status;
+
+  /**
+   * A refusal.
+   *
+   * @param status HTTP status, 400 or above
+   * @param sentence what is wrong and how to mend it
+   */
+  public Refusal(int status, String sentence) {
+    super(sentence);
+    this.status = status;
+  }
+
+  /**
+   * What was asked for is not there.
+   *
+   * @param sentence what is missing and where to go instead
+   * @return a refusal with status 404
+   */
+  public static Refusal notFound(String sentence) {
+    return new Refusal(404, sentence);
+  }
+
+  /**
+   * What was sent cannot be read.
+   *
+   * @param sentence what is wrong and how to mend it
+   * @return a refusal with status 400
+   */
+  public static Refusal malformed(String sentence) {
+    return new Refusal(400, sentence);
+  }
+
+  /**
+   * The HTTP status.
+   *
+   * @return 400 or above
+   */
+  public int status() {
+    return status;
+  }
+
+  /**
+   * The sentence for the reader.
+   *
+   * @return never empty
+   */
+  public String sentence() {
+    return String.valueOf(getMessage());
+  }
+}
