@@ -1,4 +1,4 @@
-package starchfilm.amount;
+package starchfilm.trial;
 
 import java.util.Collection;
 import java.util.Locale;
@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Finds the word somebody meant when they wrote one the program does not know. */
-public final class NearMiss {
+final class NearMiss {
   private static final Pattern UNIT =
       Pattern.compile(
           "_(kg|g|mg|oz|lb|m|cm|mm|um|in|l|ml|cl|pct|percent|c|f|k|n|min|minutes|h|hours|days"
@@ -53,7 +53,7 @@ public final class NearMiss {
    * @param known the words that are
    * @return the likeliest, if any is likely
    */
-  public static Optional<String> of(String written, Collection<String> known) {
+  static Optional<String> of(String written, Collection<String> known) {
     String stem = stem(written);
     String everyday = EVERYDAY.get(stem);
     if (everyday != null && known.contains(everyday)) {

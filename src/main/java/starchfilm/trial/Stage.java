@@ -1,0 +1,31 @@
+package starchfilm.trial;
+
+import java.time.LocalDateTime;
+
+/** How far a trial has come. */
+public enum Stage {
+  /** Planned; nobody has poured it yet. */
+  PLANNED,
+  /** On the plate: poured, and nothing noted yet that only a finished film has. */
+  DRYING,
+  /** Off the plate: a dry thickness, a pulled strip or a rating is noted. */
+  ENDED;
+
+  /**
+   * How far a trial has come, going by what is noted.
+   *
+   * @param trial the trial
+   * @param now the time by the clock on the wall
+   * @return its stage; a pour that lies in the future is still planned
+   */
+  public static Stage of(Trial trial, LocalDateTime now) {
+    boolean finished =
+        trial.rating().isPresent()
+            || !trial.pulls().isEmpty()
+            || !trial.measuredDryThicknessM().isEmpty();
+    if (finished) {
+      return ENDED;
+    }
+    return trial.pouredAt().filter(pour -> !pour.isAfter(now)).isPresent() ? DRYING : PLANNED;
+  }
+}

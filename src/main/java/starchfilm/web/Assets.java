@@ -1,0 +1,112 @@
+package starchfilm.web;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Map;
+import java.util.Properties;
+import starchfilm.report.PageRenderer;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+
+/**
+ * The files every page loads: one style sheet, one script, one icon. Their addresses carry a
+ * fingerprint of their content, so a browser keeps them until they change.
+ *
+ * @param style the style sheet
+ * @param script the script
+ * @param icon the icon
+ */
+record Assets(Asset style, Asset script, Asset icon) {
+  private static final String SCRIPT_POM = "META-INF/maven/org.webjars.npm/htmx.org/pom.properties";
+  private static final String ICON =
+      "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 32 32\"><rect y=\"24\" width=\"32\""
+          + " height=\"4\" fill=\"#8b9391\"/><path d=\"M0 8H32V22C22 22 12 23 0 24Z\""
+          + " fill=\"#0f5a63\"/></svg>";
+
+  /**
+   * A file.
+   *
+   * @param address its path
+   * @param type its media type
+   * @param bytes its content
+   */
+  @SuppressWarnings("ArrayRecordComponent") // written once, never compared
+  record Asset(String address, String type, byte[] bytes) {
+    private static Asset of(String name, String ending, String type, String text) {
+      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+      return new Asset("/" + name + "-" + fingerprint(bytes) + ending, type, bytes);
+    }
+  }
+
+  /**
+   * Loads them from the program itself.
+   *
+   * @param renderer fills the template that holds the report's style sheet
+   * @return the files
+   */
+  static Assets load(PageRenderer renderer) {
+    return new Assets(
+        Asset.of("look", ".css", "text/css; charset=utf-8", sheet(renderer)),
+        Asset.of("script", ".js", "text/javascript; charset=utf-8", library()),
+        Asset.of("icon", ".svg", "image/svg+xml", ICON));
+  }
+
+  /**
+   * Adds their addresses to a table of routes.
+   *
+   * @param table the table
+   */
+  void addTo(Routes.Table table) {
+    for (Asset asset : new Asset[] {style, script, icon}) {
+      table.read(asset.address(), request -> Response.lasting(asset.type(), asset.bytes()));
+    }
+  }
+
+  /** The report's sheet and what pages with forms need beside it: one visual language. */
+  private static String sheet(PageRenderer renderer) {
+    String page = renderer.render("style", Map.of());
+    int open = page.indexOf('>', page.indexOf("<style")) + 1;
+    return page.substring(open, page.indexOf("</style>")) + text("templates/web/look.css");
+  }
+
+  private static String library() {
+    Properties pom = new Properties();
+    try (InputStream in = open(SCRIPT_POM)) {
+      pom.load(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(SCRIPT_POM, e);
+    }
+    return text(
+        "META-INF/resources/webjars/htmx.org/" + pom.getProperty("version") + "/dist/htmx.min.js");
+  }
+
+  private static String text(String resource) {
+    try (InputStream in = open(resource)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(resource, e);
+    }
+  }
+
+  private static InputStream open(String resource) throws IOException {
+    InputStream in = Assets.class.getClassLoader().getResourceAsStream(resource);
+    if (in == null) {
+      throw new IOException("the program was packed without " + resource);
+    }
+    return in;
+  }
+
+  private static String fingerprint(byte[] bytes) {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+      return String.format("%064x", new BigInteger(1, digest)).substring(0, 12);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

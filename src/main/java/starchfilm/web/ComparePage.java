@@ -1,0 +1,136 @@
+package starchfilm.web;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import starchfilm.report.Comparison;
+import starchfilm.report.ComparisonReport;
+import starchfilm.report.TrialForecasts;
+import starchfilm.trial.Notebook;
+import starchfilm.web.http.Fields;
+import starchfilm.web.http.Refusal;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+
+/** <em>Compare</em>: choose trials, wait while they are forecast, get the comparison page. */
+final class ComparePage {
+  private static final String PAGE = "/compare/page";
+  private static final String FILE = "/compare/file";
+  private static final String TRIAL = "trial";
+  private static final int MOST_TRIALS = 200;
+
+  /** Work that ends this soon needs no page of its own (ms). */
+  private static final long WORTH_A_PAGE_MS = 800;
+
+  private final Desk desk;
+  private final ComparisonReport report;
+
+  ComparePage(Desk desk) {
+    this.desk = desk;
+    this.report = new ComparisonReport(desk.renderer());
+  }
+
+  void addTo(Routes.Table table) {
+    table
+        .read("/compare", this::choose)
+        .read(PAGE, request -> shown(request, false))
+        .read(FILE, request -> shown(request, true))
+        .send("/compare/cancel", this::cancel);
+  }
+
+  private Response choose(Request request) {
+    List<TrialRow> rows =
+        desk.folder().read().trials().stream()
+            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
+            .toList();
+    return desk.page("compare", "compare", Map.of("rows", rows));
+  }
+
+  private Response shown(Request request, boolean asFile) {
+    Notebook notebook = chosen(request.query());
+    Work work = desk.bench().on(notebook.trials());
+    if (!work.endsWithin(WORTH_A_PAGE_MS)) {
+      // The header makes the browser ask again, with or without script.
+      return desk.page(
+              "working",
+              "compare",
+              Map.of(
+                  "done",
+                  work.done(),
+                  "total",
+                  work.trials().size(),
+                  "files",
+                  request.query().all(TRIAL)))
+          .with("Refresh", "1");
+    }
+    if (work.isCancelled()) {
+      return Response.seeOther("/compare");
+    }
+    TrialForecasts forecasts = work.result();
+    if (forecasts.done().isEmpty()) {
+      throw new Refusal(
+          422,
+          "None of these trials can be laid side by side. "
+              + String.join(" ", forecasts.failures()));
+    }
+    Comparison comparison = Comparison.of(notebook, forecasts);
+    return asFile
+        ? document(report.html(comparison))
+            .with("Content-Disposition", "attachment; filename=\"starchfilm.html\"")
+        : document(report.html(comparison, "/compare"));
+  }
+
+  private Response cancel(Request request) {
+    desk.bench().cancel(chosen(request.posted()).trials());
+    return Response.seeOther("/compare");
+  }
+
+  private Notebook chosen(Fields fields) {
+    List<String> names = fields.all(TRIAL);
+    if (names.isEmpty()) {
+      throw new Refusal(422, "No trial was chosen. Go back and tick at least one.");
+    }
+    if (names.size() > MOST_TRIALS) {
+      throw new Refusal(422, "At most " + MOST_TRIALS + " trials fit on one page; choose fewer.");
+    }
+    List<Path> files = names.stream().distinct().map(desk.folder()::trialFile).toList();
+    Notebook notebook = desk.folder().read(files);
+    if (notebook.trials().isEmpty()) {
+      throw new Refusal(
+          422,
+          "None of these files can be read. "
+              + notebook.faults().stream()
+                  .map(fault -> fault.sentence() + ".")
+                  .collect(Collectors.joining(" ")));
+    }
+    return notebook;
+  }
+
+  /** The page brings its style inside; only that very style is let through. */
+  private static Response document(String html) {
+    int open = html.indexOf('>', html.indexOf("<style")) + 1;
+    String style = html.substring(open, html.indexOf("</style>"));
+    return Response.page(html)
+        .with(
+            "Content-Security-Policy",
+            "default-src 'none'; style-src 'sha256-"
+                + hash(style)
+                + "'; img-src data:; form-action 'none'; base-uri 'none'; frame-ancestors 'none'");
+  }
+
+  private static String hash(String text) {
+    try {
+      return Base64.getEncoder()
+          .encodeToString(
+              MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,110 @@
+package starchfilm.web;
+
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.report.PageRenderer;
+import starchfilm.report.Safety;
+import starchfilm.web.http.Refusal;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Seal;
+
+/**
+ * What every page works with.
+ *
+ * @param folder the notebook's folder
+ * @param clock the clock on the wall, in the reader's zone
+ * @param shelf the forecasts
+ * @param bench where long work is done
+ * @param renderer fills templates
+ * @param assets style, script and icon
+ * @param seal marks forms as ours
+ */
+record Desk(
+    NotebookFolder folder,
+    Clock clock,
+    ForecastShelf shelf,
+    Workbench bench,
+    PageRenderer renderer,
+    Assets assets,
+    Seal seal) {
+  private static final List<Place> PLACES =
+      List.of(
+          new Place("plates", "/plates", "The plates"),
+          new Place("notebook", "/notebook", "The notebook"),
+          new Place("compare", "/compare", "Compare"));
+
+  /**
+   * A place the head of every page leads to.
+   *
+   * @param key its short name
+   * @param address its path
+   * @param name its name
+   */
+  record Place(String key, String address, String name) {}
+
+  /**
+   * What the frame of every page shows.
+   *
+   * @param here the key of the place the page belongs to
+   * @param places all places
+   * @param assets style, script and icon
+   * @param folder the notebook's folder
+   * @param safety what to take care of
+   */
+  record Frame(
+      String here, List<Place> places, Assets assets, String folder, List<Safety> safety) {}
+
+  /**
+   * Fills a page.
+   *
+   * @param template its name in the folder {@code web}, with {@code :: part} for a part of it
+   * @param here the key of the place it belongs to
+   * @param values what it shows
+   * @return HTML
+   */
+  String html(String template, String here, Map<String, Object> values) {
+    Map<String, Object> all = new HashMap<>(values);
+    all.put(
+        "frame",
+        new Frame(here, PLACES, assets, folder.root().toString(), List.of(Safety.values())));
+    all.put("seal", seal);
+    return renderer.render("web/" + template, all);
+  }
+
+  /**
+   * A page as an answer.
+   *
+   * @param template its name
+   * @param here the key of the place it belongs to
+   * @param values what it shows
+   * @return status 200
+   */
+  Response page(String template, String here, Map<String, Object> values) {
+    return Response.page(html(template, here, values));
+  }
+
+  /**
+   * The page that says why another is not shown.
+   *
+   * @param refusal what was refused
+   * @param partial true where only a part of a page was asked for
+   * @return a page with the refusal's status
+   */
+  Response errorPage(Refusal refusal, boolean partial) {
+    Map<String, Object> values =
+        Map.of("status", refusal.status(), "sentence", refusal.sentence(), "part", partial);
+    return Response.page(refusal.status(), html(partial ? "error :: part" : "error", "", values));
+  }
+
+  /**
+   * The time by the clock on the wall.
+   *
+   * @return date and time
+   */
+  LocalDateTime now() {
+    return LocalDateTime.now(clock);
+  }
+}

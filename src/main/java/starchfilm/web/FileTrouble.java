@@ -1,0 +1,34 @@
+package starchfilm.web;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.trial.Fault;
+
+/**
+ * A file of the notebook that could not be read.
+ *
+ * @param file its name on the pages
+ * @param sentences everything wrong with it
+ */
+record FileTrouble(String file, List<String> sentences) {
+  static List<FileTrouble> of(List<Fault> faults, NotebookFolder folder) {
+    Map<String, List<String>> byFile = new LinkedHashMap<>();
+    for (Fault fault : faults) {
+      byFile
+          .computeIfAbsent(folder.name(Path.of(fault.file())), f -> new ArrayList<>())
+          .add(withoutFile(fault));
+    }
+    return byFile.entrySet().stream()
+        .map(entry -> new FileTrouble(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+
+  private static String withoutFile(Fault fault) {
+    String sentence = fault.sentence().substring(fault.file().length());
+    // After the name stands ", " or ": ".
+    return sentence.substring(2);
+  }
+}

@@ -1,0 +1,159 @@
+package starchfilm.web;
+
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.NotebookReader;
+import starchfilm.web.http.Refusal;
+
+/**
+ * The folder of trial files that is served; nothing outside it is ever read or written.
+ *
+ * @param root the folder
+ */
+record NotebookFolder(Path root) {
+  private static final String ENDING = ".json";
+  private static final int LONGEST_NAME = 300;
+
+  /** Fixes where the folder is, whatever the working directory becomes. */
+  NotebookFolder {
+    root = root.toAbsolutePath().normalize();
+  }
+
+  /**
+   * Every trial of the folder.
+   *
+   * @return what could be read and what was wrong; empty for a folder without trial files
+   */
+  Notebook read() {
+    requireThere();
+    return isEmpty()
+        ? new Notebook(List.of(), List.of(), List.of())
+        : NotebookReader.read(List.of(root));
+  }
+
+  /**
+   * Some trials of the folder.
+   *
+   * @param files files of the folder
+   * @return what could be read and what was wrong
+   */
+  Notebook read(List<Path> files) {
+    requireThere();
+    return NotebookReader.read(files);
+  }
+
+  /**
+   * A trial file by the name it has on the pages.
+   *
+   * @param name its path from the folder, with / between folders
+   * @return the file; it exists and lies in the folder
+   */
+  Path trialFile(String name) {
+    requireThere();
+    Path file = inside(name);
+    if (!isTrialFile(file) || !Files.isRegularFile(file)) {
+      throw Refusal.notFound(
+          "There is no trial file of this name in the notebook any more. The notebook lists those"
+              + " that are there.");
+    }
+    return file;
+  }
+
+  /**
+   * A path in the folder, whether or not anything is there.
+   *
+   * @param name the path from the folder, with / between folders
+   * @return the path
+   * @throws Refusal where it leads out of the folder, be it by a link
+   */
+  Path inside(String name) {
+    try {
+      Path named = Path.of(name);
+      Path file = root.resolve(named).normalize();
+      boolean plain =
+          !name.isEmpty()
+              && name.length() <= LONGEST_NAME
+              && !named.isAbsolute()
+              && !name.contains("\\")
+              && Stream.of(name.split("/", -1)).noneMatch(part -> part.startsWith("."));
+      if (plain && file.startsWith(root) && !file.equals(root) && !leavesByLink(file)) {
+        return file;
+      }
+    } catch (InvalidPathException e) {
+      // Falls through: such a name cannot be a file of the folder.
+    }
+    throw Refusal.notFound("This name does not lie in the notebook's folder.");
+  }
+
+  /**
+   * The name of a file on the pages.
+   *
+   * @param file a file of the folder
+   * @return its path from the folder, with / between folders
+   */
+  String name(Path file) {
+    return root.relativize(file.toAbsolutePath().normalize()).toString().replace('\\', '/');
+  }
+
+  /**
+   * The address of a page about one file.
+   *
+   * @param page the page's path
+   * @param name the file's name on the pages
+   * @return such as {@code /trial?file=garden%2Fa.json}
+   */
+  static String address(String page, String name) {
+    return page + "?file=" + URLEncoder.encode(name, StandardCharsets.UTF_8);
+  }
+
+  /** Refuses with a plain sentence where the folder was moved or unplugged while we ran. */
+  void requireThere() {
+    if (!Files.isDirectory(root)) {
+      throw new Refusal(
+          503,
+          "The notebook's folder is not there any more: "
+              + root
+              + ". Put it back, or plug the disk in again, then load this page again.");
+    }
+  }
+
+  private boolean isEmpty() {
+    try (Stream<Path> files = Files.walk(root, 8)) {
+      return files.noneMatch(NotebookFolder::isTrialFile);
+    } catch (IOException | java.io.UncheckedIOException e) {
+      // The reader says what it cannot open.
+      return false;
+    }
+  }
+
+  private static boolean isTrialFile(Path file) {
+    String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+    return name.endsWith(ENDING)
+        && !name.startsWith(".")
+        && !name.equals(NotebookReader.WORKSHOP_FILE);
+  }
+
+  private boolean leavesByLink(Path file) {
+    try {
+      Path there = file;
+      while (!Files.exists(there)) {
+        Path parent = there.getParent();
+        if (parent == null) {
+          return true;
+        }
+        there = parent;
+      }
+      return !there.toRealPath().startsWith(root.toRealPath());
+    } catch (IOException e) {
+      return true;
+    }
+  }
+}

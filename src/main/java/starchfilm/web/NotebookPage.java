@@ -1,0 +1,50 @@
+package starchfilm.web;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.Notice;
+import starchfilm.trial.Stage;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+
+/** <em>The notebook</em>: every trial of the folder, and what is wrong with the files of others. */
+final class NotebookPage {
+  private final Desk desk;
+
+  NotebookPage(Desk desk) {
+    this.desk = desk;
+  }
+
+  void addTo(Routes.Table table) {
+    table.read("/", this::first).read("/notebook", this::list);
+  }
+
+  /** Whoever has a plate drying wants to see it first. */
+  private Response first(Request request) {
+    LocalDateTime now = desk.now();
+    boolean drying =
+        desk.folder().read().trials().stream().anyMatch(t -> Stage.of(t, now) == Stage.DRYING);
+    return Response.seeOther(drying ? "/plates" : "/notebook");
+  }
+
+  private Response list(Request request) {
+    Notebook notebook = desk.folder().read();
+    List<TrialRow> rows =
+        notebook.trials().stream()
+            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
+            .toList();
+    return desk.page(
+        "notebook",
+        "notebook",
+        Map.of(
+            "rows",
+            rows,
+            "troubles",
+            FileTrouble.of(notebook.faults(), desk.folder()),
+            "remarks",
+            notebook.notices().stream().map(Notice::sentence).toList()));
+  }
+}

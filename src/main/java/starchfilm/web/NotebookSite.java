@@ -1,0 +1,91 @@
+package starchfilm.web;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Function;
+import starchfilm.report.PageRenderer;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+import starchfilm.web.http.PageServer;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+import starchfilm.web.http.Seal;
+import starchfilm.web.http.Serving;
+import starchfilm.web.http.Site;
+
+/** All pages over one notebook folder, served until somebody stops them. */
+public final class NotebookSite implements AutoCloseable {
+  private final Workbench bench;
+  private final CountDownLatch stopAsked = new CountDownLatch(1);
+  private final PageServer server;
+
+  private NotebookSite(
+      Serving serving, Path folder, Clock clock, Function<Trial, TrialForecast> forecaster)
+      throws IOException {
+    ForecastShelf shelf = new ForecastShelf(forecaster);
+    bench = new Workbench(shelf);
+    NotebookFolder notebook = new NotebookFolder(folder);
+    server = PageServer.start(serving, seal -> site(notebook, clock, shelf, seal));
+  }
+
+  /**
+   * Starts serving.
+   *
+   * @param serving port and reach
+   * @param folder the notebook's folder
+   * @param clock the clock on the wall, in the reader's zone
+   * @param forecaster what forecasts a trial
+   * @return the running pages
+   * @throws java.net.BindException where another program has the port
+   * @throws IOException where the system gives no port
+   */
+  public static NotebookSite start(
+      Serving serving, Path folder, Clock clock, Function<Trial, TrialForecast> forecaster)
+      throws IOException {
+    return new NotebookSite(serving, folder, clock, forecaster);
+  }
+
+  private Site site(NotebookFolder folder, Clock clock, ForecastShelf shelf, Seal seal) {
+    PageRenderer renderer = new PageRenderer();
+    Desk desk = new Desk(folder, clock, shelf, bench, renderer, Assets.load(renderer), seal);
+    Routes.Table table = Routes.table();
+    new NotebookPage(desk).addTo(table);
+    new ComparePage(desk).addTo(table);
+    desk.assets().addTo(table);
+    table.send(
+        "/stop",
+        request -> {
+          Response goodbye = desk.page("stopped", "", java.util.Map.of());
+          stopAsked.countDown();
+          return goodbye;
+        });
+    return new Site(table.done(), desk::errorPage);
+  }
+
+  /**
+   * Where the pages are.
+   *
+   * @return the server
+   */
+  public PageServer server() {
+    return server;
+  }
+
+  /**
+   * Waits until a reader asks on the page to stop.
+   *
+   * @throws InterruptedException where the wait is broken off
+   */
+  public void awaitStop() throws InterruptedException {
+    stopAsked.await();
+  }
+
+  /** Lets what is being saved end, and stops. */
+  @Override
+  public void close() {
+    server.close();
+    bench.close();
+  }
+}

@@ -1,0 +1,68 @@
+package starchfilm.web;
+
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import starchfilm.trial.Trial;
+
+/** Where long work is done: one piece after the other, the last ones remembered. */
+final class Workbench implements AutoCloseable {
+  private static final int REMEMBERED = 8;
+
+  private final ForecastShelf shelf;
+  private final Map<List<Trial>, Work> works = new LinkedHashMap<>();
+  private final ExecutorService thread =
+      Executors.newSingleThreadExecutor(
+          work -> {
+            Thread worker = new Thread(work, "forecasts");
+            worker.setDaemon(true);
+            return worker;
+          });
+
+  Workbench(ForecastShelf shelf) {
+    this.shelf = shelf;
+  }
+
+  /**
+   * The work on some trials: under way, ended, or started now.
+   *
+   * @param trials the trials
+   * @return the work
+   */
+  synchronized Work on(List<Trial> trials) {
+    Work known = works.get(trials);
+    if (known != null && !known.isCancelled()) {
+      return known;
+    }
+    Work work = new Work(trials);
+    works.put(work.trials(), work);
+    if (works.size() > REMEMBERED) {
+      Iterator<Work> oldest = works.values().iterator();
+      oldest.next().cancel();
+      oldest.remove();
+    }
+    thread.execute(() -> work.run(shelf::forecast));
+    return work;
+  }
+
+  /**
+   * Cancels the work on some trials, if there is any.
+   *
+   * @param trials the trials
+   */
+  synchronized void cancel(List<Trial> trials) {
+    Work work = works.remove(trials);
+    if (work != null) {
+      work.cancel();
+    }
+  }
+
+  @Override
+  public synchronized void close() {
+    works.values().forEach(Work::cancel);
+    thread.shutdownNow();
+  }
+}

@@ -1,0 +1,88 @@
+package starchfilm.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+
+@ExtendWith(Chrome.class)
+class NotebookInBrowserTest {
+  @TempDir private Path folder;
+
+  @Test
+  void listsTrialsAndComparesThem(Window window) throws IOException {
+    try (RunningSite site = RunningSite.overGarden(folder)) {
+      window.open(site, "/");
+      assertThat(window.heading()).isEqualTo("The notebook");
+      assertThat(window.findAll(".trials > li")).hasSize(6);
+      window.assertAccessible();
+      window.picture("notebook");
+
+      window.link("Compare").click();
+      window.assertAccessible();
+      window.picture("compare");
+      window.findAll("input[type=checkbox]").stream().limit(4).forEach(box -> box.click());
+      window.button("Lay them side by side").click();
+      window.awaitText("Two trials, side by side");
+      window.link("back to the choice").click();
+      assertThat(window.heading()).isEqualTo("Compare");
+    }
+  }
+
+  @Test
+  void needsNoMouse(Window window) throws IOException {
+    try (RunningSite site = RunningSite.overGarden(folder)) {
+      window.open(site, "/notebook");
+      window.press(Keys.TAB);
+      assertThat(window.focused()).contains("To the page");
+      window.tabTo("Compare");
+      window.press(Keys.ENTER);
+      window.tabTo("Lay them side by side");
+      window.press(Keys.ENTER);
+      window.awaitText("Six trials, side by side");
+    }
+  }
+
+  @Test
+  void needsNoScript(@Chrome.WithoutScript Window window) throws IOException {
+    try (RunningSite site = RunningSite.overGarden(folder)) {
+      window.open(site, "/compare");
+      window.button("Lay them side by side").click();
+      window.awaitText("Six trials, side by side");
+    }
+  }
+
+  @Test
+  void fitsAPhone(Window window) throws IOException {
+    try (RunningSite site = RunningSite.overGarden(folder)) {
+      window.onPhone();
+      for (String path : new String[] {"/notebook", "/compare", "/nowhere"}) {
+        window.open(site, path);
+        window.assertFits();
+      }
+    }
+  }
+
+  @Test
+  void showsHostileTextAsText(Window window) throws IOException {
+    String name = "<img src=x onerror=document.title='owned'>${7*7}[[${7*7}]]";
+    Files.writeString(
+        folder.resolve("a&b'\\u0022<i>.json"),
+        Files.readString(Path.of("formulations/starter-soft-wrap.json"))
+            .replaceFirst(
+                "\"name\": \"[^\"]*\"",
+                "\"name\": \"" + java.util.regex.Matcher.quoteReplacement(name) + "\""));
+    try (RunningSite site = RunningSite.over(folder)) {
+      window.open(site, "/notebook");
+      assertThat(window.find(".trials .name").getText()).contains(name);
+      window.open(site, "/compare");
+      assertThat(window.text()).contains(name);
+      assertThat(window.findAll("main img")).isEmpty();
+    }
+  }
+}

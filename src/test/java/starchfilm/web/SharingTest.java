@@ -1,0 +1,53 @@
+package starchfilm.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Other devices get in with a key that works once. */
+class SharingTest {
+  @TempDir private Path folder;
+
+  @Test
+  void aKeyLetsOneDeviceInAndWorksOnce() throws IOException {
+    try (RunningSite site = RunningSite.shared(folder)) {
+      assumeFalse(site.addressesForOthers().isEmpty(), "this machine is on no network");
+      String address = site.addressesForOthers().get(0);
+      String key = site.keys().get(0);
+
+      assertThat(from(site, address + "notebook", "").statusCode()).isEqualTo(401);
+      assertThat(from(site, address + "?key=wrong", "").statusCode()).isEqualTo(401);
+
+      HttpResponse<String> let = from(site, address + "?key=" + key, "");
+      assertThat(let.statusCode()).isEqualTo(303);
+      String cookie = let.headers().firstValue("Set-Cookie").orElseThrow();
+      assertThat(cookie).contains("HttpOnly").contains("SameSite=Strict");
+      String device = cookie.split(";", 2)[0];
+
+      assertThat(from(site, address + "notebook", device).statusCode()).isEqualTo(200);
+      assertThat(from(site, address + "?key=" + key, "").statusCode()).isEqualTo(401);
+      assertThat(site.keys()).hasSize(2).doesNotHaveDuplicates();
+      assertThat(site.get("/notebook").statusCode()).as("this machine").isEqualTo(200);
+    }
+  }
+
+  @Test
+  void withoutSharingNobodyElseIsAnswered() throws IOException {
+    try (RunningSite site = RunningSite.over(folder)) {
+      assertThat(site.addressesForOthers()).isEmpty();
+      assertThat(site.keys()).isEmpty();
+    }
+  }
+
+  private static HttpResponse<String> from(RunningSite site, String address, String cookie) {
+    HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(address));
+    return site.send(cookie.isEmpty() ? request : request.header("Cookie", cookie));
+  }
+}
