@@ -38,7 +38,12 @@ import picocli.CommandLine.UnmatchedArgumentException;
     })
 final class App implements Runnable {
   private static final List<Function<Surroundings, Object>> COMMANDS =
-      List.of(CompareCommand::new, CheckCommand::new, AssayCommand::withPh, ServeCommand::new);
+      List.of(
+          CompareCommand::new,
+          CheckCommand::new,
+          NoteCommand::new,
+          AssayCommand::withPh,
+          ServeCommand::new);
 
   private final Surroundings surroundings;
 

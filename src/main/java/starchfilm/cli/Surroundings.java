@@ -1,6 +1,8 @@
 package starchfilm.cli;
 
+import java.io.BufferedReader;
 import java.io.Console;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -15,8 +17,10 @@ import java.time.ZoneId;
  * @param clock the clock on the wall, in the reader's zone
  * @param out results
  * @param err faults and remarks
+ * @param in answers to questions
  */
-record Surroundings(Path workingDirectory, Clock clock, PrintWriter out, PrintWriter err) {
+record Surroundings(
+    Path workingDirectory, Clock clock, PrintWriter out, PrintWriter err, BufferedReader in) {
   private static final String WRITTEN = "µ°–·█";
 
   /**
@@ -30,7 +34,8 @@ record Surroundings(Path workingDirectory, Clock clock, PrintWriter out, PrintWr
         Path.of(""),
         Clock.system(ZoneId.systemDefault()),
         new PrintWriter(System.out, true, charset),
-        new PrintWriter(System.err, true, charset));
+        new PrintWriter(System.err, true, charset),
+        new BufferedReader(new InputStreamReader(System.in, charset)));
   }
 
   /** A terminal that cannot show what we write usually understands UTF-8 all the same. */

@@ -157,19 +157,7 @@ public final class FluxPotential {
       locate(values, count);
       table.layers.weights(border, weights);
       sum(intervals[lowest], intervals[highest]);
-      for (int i = 0; i < count; i++) {
-        int at = intervals[i];
-        double x = places[i];
-        double from = summedValues[at];
-        double rise = summedValues[at + 1] - from;
-        double left = summedSlopes[at];
-        double right = summedSlopes[at + 1];
-        double bend = left + right - 2 * rise;
-        potentials[i] = from + x * (left + x * (rise - left - bend + x * bend));
-      }
-      if (anyBelowZero) {
-        goStraightBelowZero(values, count, potentials);
-      }
+      readCubics(values, count, potentials);
       return potentials;
     }
 
@@ -200,19 +188,7 @@ public final class FluxPotential {
       }
       table.layers.weightSlopes(border, weights);
       sum(intervals[lowest], intervals[highest]);
-      for (int i = 0; i < count; i++) {
-        int at = intervals[i];
-        double x = places[i];
-        double from = summedValues[at];
-        double rise = summedValues[at + 1] - from;
-        double left = summedSlopes[at];
-        double right = summedSlopes[at + 1];
-        double bend = left + right - 2 * rise;
-        borderSlopes[i] = from + x * (left + x * (rise - left - bend + x * bend));
-      }
-      if (anyBelowZero) {
-        goStraightBelowZero(values, count, borderSlopes);
-      }
+      readCubics(values, count, borderSlopes);
     }
 
     /**
@@ -233,10 +209,23 @@ public final class FluxPotential {
       return borderSlopes;
     }
 
-    private void goStraightBelowZero(double[] values, int count, double[] out) {
-      double slope = summedSlopes[0] / (table.step * table.half);
+    /** Evaluates the summed cubics at the located places, and straight lines below zero. */
+    private void readCubics(double[] values, int count, double[] out) {
       for (int i = 0; i < count; i++) {
-        out[i] = values[i] < 0 ? slope * values[i] : out[i];
+        int at = intervals[i];
+        double x = places[i];
+        double from = summedValues[at];
+        double rise = summedValues[at + 1] - from;
+        double left = summedSlopes[at];
+        double right = summedSlopes[at + 1];
+        double bend = left + right - 2 * rise;
+        out[i] = from + x * (left + x * (rise - left - bend + x * bend));
+      }
+      if (anyBelowZero) {
+        double slope = summedSlopes[0] / (table.step * table.half);
+        for (int i = 0; i < count; i++) {
+          out[i] = values[i] < 0 ? slope * values[i] : out[i];
+        }
       }
     }
 

@@ -1,8 +1,12 @@
 package starchfilm.drying;
 
+import java.util.Comparator;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import starchfilm.drying.Remedy.Change;
 
 /**
@@ -51,64 +55,58 @@ public final class RiskForecaster {
   private static CrackRisk crack(
       DryingCase drying, PlateHistory now, Map<Change, PlateHistory> then) {
     RiskLevel level = CrackRisk.level(now.crackRatio());
-    Optional<Change> best = Optional.empty();
-    if (level != RiskLevel.LOW) {
-      double least = now.crackRatio();
-      for (Map.Entry<Change, PlateHistory> tried : then.entrySet()) {
-        if (cause(tried.getKey()).isPresent() && tried.getValue().crackRatio() < least) {
-          least = tried.getValue().crackRatio();
-          best = Optional.of(tried.getKey());
-        }
-      }
-    }
+    Optional<Change> best =
+        level == RiskLevel.LOW
+            ? Optional.empty()
+            : best(now, then, PlateHistory::crackRatio, change -> cause(change).isPresent());
     return new CrackRisk(
         level,
         now.stretchNeeded(),
         now.stretchAvailable(),
         now.worstAtS(),
         best.flatMap(RiskForecaster::cause),
-        best.flatMap(
-            change -> remedy(drying, change, now.crackRatio(), of(then, change).crackRatio())));
+        best.flatMap(change -> remedy(drying, change, now, then, PlateHistory::crackRatio)));
   }
 
   private static MouldRisk mould(
       DryingCase drying, PlateHistory now, Map<Change, PlateHistory> then) {
     RiskLevel level = MouldRisk.level(now.weightedMouldHours());
-    Optional<Change> best = Optional.empty();
-    if (level != RiskLevel.LOW) {
-      double least = now.weightedMouldHours();
-      for (Map.Entry<Change, PlateHistory> tried : then.entrySet()) {
-        if (tried.getValue().weightedMouldHours() < least) {
-          least = tried.getValue().weightedMouldHours();
-          best = Optional.of(tried.getKey());
-        }
-      }
-    }
+    Optional<Change> best =
+        level == RiskLevel.LOW
+            ? Optional.empty()
+            : best(now, then, PlateHistory::weightedMouldHours, change -> true);
     return new MouldRisk(
         level,
         now.weightedMouldHours(),
         now.growthFromS(),
         best.flatMap(
-            change ->
-                remedy(
-                    drying,
-                    change,
-                    now.weightedMouldHours(),
-                    of(then, change).weightedMouldHours())));
+            change -> remedy(drying, change, now, then, PlateHistory::weightedMouldHours)));
   }
 
-  private static PlateHistory of(Map<Change, PlateHistory> histories, Change change) {
-    PlateHistory found = histories.get(change);
-    if (found == null) {
-      throw new IllegalStateException("no history for " + change);
-    }
-    return found;
+  /** The change that lowers a risk most; empty where none lowers it. */
+  private static Optional<Change> best(
+      PlateHistory now,
+      Map<Change, PlateHistory> then,
+      ToDoubleFunction<PlateHistory> risk,
+      Predicate<Change> counts) {
+    return then.entrySet().stream()
+        .filter(tried -> counts.test(tried.getKey()))
+        .filter(tried -> risk.applyAsDouble(tried.getValue()) < risk.applyAsDouble(now))
+        .min(Comparator.comparingDouble(tried -> risk.applyAsDouble(tried.getValue())))
+        .map(Map.Entry::getKey);
   }
 
   private static Optional<Remedy> remedy(
-      DryingCase drying, Change change, double before, double after) {
+      DryingCase drying,
+      Change change,
+      PlateHistory now,
+      Map<Change, PlateHistory> then,
+      ToDoubleFunction<PlateHistory> risk) {
+    double after = risk.applyAsDouble(Objects.requireNonNull(then.get(change)));
     return PlateChange.apply(change, drying)
-        .map(changed -> new Remedy(change, changed.from(), changed.to(), before, after));
+        .map(
+            changed ->
+                new Remedy(change, changed.from(), changed.to(), risk.applyAsDouble(now), after));
   }
 
   /**

@@ -62,7 +62,7 @@ final class NoteText {
     }
     if (note instanceof Note.Moved moved) {
       ObjectNode entry = JSON.objectNode();
-      entry.put("at", moved.at()).put("faces", ObservationsReader.spelled(moved.open()));
+      entry.put("at", moved.at()).put("faces", FileWord.of(moved.open()));
       return TextEdit.append(text, "moved", entry);
     }
     throw new IllegalStateException("a note of no known kind: " + note);
@@ -93,8 +93,8 @@ final class NoteText {
 
   private static ObjectNode entry(Note.WentWrong wrong) {
     ObjectNode entry = JSON.objectNode();
-    entry.put("kind", ObservationsReader.spelled(wrong.kind()));
-    entry.put("where", ObservationsReader.spelled(wrong.where()));
+    entry.put("kind", FileWord.of(wrong.kind()));
+    entry.put("where", FileWord.of(wrong.where()));
     wrong.at().ifPresent(at -> entry.put("at", at));
     wrong.remark().ifPresent(remark -> entry.put("remark", remark));
     return entry;

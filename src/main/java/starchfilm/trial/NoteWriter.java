@@ -52,6 +52,9 @@ public final class NoteWriter {
     if (!Files.exists(file)) {
       throw NotWrittenException.because(file, "there is no such file", "check its name and folder");
     }
+    if (!Files.isRegularFile(file)) {
+      throw NotWrittenException.because(file, "a folder is named", "name one trial file in it");
+    }
     checkPictures(file, note);
     List<Written> written = new ArrayList<>();
     SafeFile.rewrite(

@@ -1,9 +1,7 @@
 package starchfilm.trial;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.drying.FaceChange;
@@ -153,14 +151,7 @@ final class ObservationsReader {
     return at;
   }
 
-  /** The constant whose name, in small letters and with blanks, the field gives. */
   private static <E extends Enum<E>> Optional<E> constant(Section section, String key, E[] all) {
-    return section
-        .oneOf(key, Arrays.stream(all).map(ObservationsReader::spelled).toList())
-        .flatMap(word -> Arrays.stream(all).filter(e -> spelled(e).equals(word)).findFirst());
-  }
-
-  static String spelled(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return section.oneOf(key, FileWord.all(all)).flatMap(word -> FileWord.find(all, word));
   }
 }

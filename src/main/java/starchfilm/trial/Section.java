@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import starchfilm.amount.NearMiss;
 import starchfilm.json.Located;
 import starchfilm.json.Located.ListValue;
 import starchfilm.json.Located.Member;

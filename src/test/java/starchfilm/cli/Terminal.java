@@ -1,6 +1,8 @@
 package starchfilm.cli;
 
+import java.io.BufferedReader;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -14,9 +16,16 @@ final class Terminal {
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
   private final Path directory;
+  private String answers = "";
 
   Terminal(Path directory) {
     this.directory = directory;
+  }
+
+  /** Sets what is typed in answer to questions. */
+  Terminal answering(String... lines) {
+    answers = String.join("\n", lines);
+    return this;
   }
 
   int run(String... words) {
@@ -28,7 +37,8 @@ final class Terminal {
         directory,
         Clock.fixed(NOON, ZoneOffset.UTC),
         new PrintWriter(out, true),
-        new PrintWriter(err, true));
+        new PrintWriter(err, true),
+        new BufferedReader(new StringReader(answers)));
   }
 
   String out() {

@@ -1,4 +1,4 @@
-package starchfilm.trial;
+package starchfilm.amount;
 
 import java.util.Collection;
 import java.util.Locale;
@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Finds the word somebody meant when they wrote one the program does not know. */
-final class NearMiss {
+public final class NearMiss {
   private static final Pattern UNIT =
       Pattern.compile(
           "_(kg|g|mg|oz|lb|m|cm|mm|um|in|l|ml|cl|pct|percent|c|f|k|n|min|minutes|h|hours|days"
@@ -53,7 +53,7 @@ final class NearMiss {
    * @param known the words that are
    * @return the likeliest, if any is likely
    */
-  static Optional<String> of(String written, Collection<String> known) {
+  public static Optional<String> of(String written, Collection<String> known) {
     String stem = stem(written);
     String everyday = EVERYDAY.get(stem);
     if (everyday != null && known.contains(everyday)) {

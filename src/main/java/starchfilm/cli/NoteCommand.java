@@ -1,0 +1,257 @@
+package starchfilm.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import starchfilm.amount.MistypedException;
+import starchfilm.amount.MomentParser;
+import starchfilm.trial.Fault;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.Note;
+import starchfilm.trial.NoteWriter;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.NotebookReader;
+import starchfilm.trial.SafeFile;
+import starchfilm.trial.Trial;
+
+/** Writes what was weighed, measured or seen into a trial file. */
+@Command(
+    name = "note",
+    sortOptions = false,
+    description = {
+      "Write what was weighed, measured or seen into a trial file.",
+      "",
+      "Without options it asks. Everything else in the file stays as it is, and its last version is"
+          + " kept beside it. Times are typed like: now, +6h, 20 min ago, 18:30, yesterday 18:30,"
+          + " friday 7:15, 2.4.2026 18:30, 2026-04-02 18:30; a comma in a number is a decimal"
+          + " comma."
+    },
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%nFile:%n",
+    footer = {
+      "",
+      "Examples:",
+      "  starchfilm note garden/7.json --poured \"today 10:30\" --poured-mass 150g --tare 598g",
+      "  starchfilm note garden/7.json --weighed 712g",
+      "  starchfilm note garden/7.json --weighed \"yesterday 18:30=725g\" --weighed 30h=655g",
+      "  starchfilm note garden/7.json --fault \"still wet\" --where middle --rating 2",
+      "",
+      "Exit codes: 0 noted, 2 the note cannot be or the file cannot be written; nothing was changed."
+    })
+final class NoteCommand implements Callable<Integer> {
+  private static final String NOW = "now";
+
+  private final Surroundings surroundings;
+
+  @Parameters(arity = "1", paramLabel = "FILE", description = "The trial file.")
+  private Path file = Path.of("");
+
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description = "When it was weighed, seen or moved; a weighing or move is now without it.")
+  private @Nullable String at;
+
+  @Option(
+      names = "--weighed",
+      paramLabel = "[TIME=]MASS",
+      description = "What the scale showed, plate included: 712g, or 6h=734g. May be repeated.")
+  private List<String> weighed = List.of();
+
+  @Option(names = "--without-plate", description = "The film was weighed alone.")
+  private boolean withoutPlate;
+
+  @Option(
+      names = "--thickness",
+      paramLabel = "LENGTH",
+      description = "Of the dry film, such as 112um; once for each place measured.")
+  private List<String> thicknesses = List.of();
+
+  @ArgGroup(
+      exclusive = false,
+      multiplicity = "0..*",
+      heading = "%nA strip pulled until it broke:%n")
+  private List<StripOptions> strips = new ArrayList<>();
+
+  @ArgGroup(exclusive = false, multiplicity = "0..*", heading = "%nSomething that went wrong:%n")
+  private List<FaultOptions> faults = new ArrayList<>();
+
+  @ArgGroup(exclusive = false, heading = "%nPour and cook:%n")
+  private PotOptions pot = new PotOptions();
+
+  @Option(
+      names = "--moved",
+      paramLabel = "FACES",
+      description =
+          "Open to the air from then on: upper, turned (peeled and turned) or both (rack).")
+  private @Nullable String moved;
+
+  @Option(
+      names = "--rating",
+      paramLabel = "1..5",
+      description = "1 for a failure to 5 for a film you want again.")
+  private @Nullable String rating;
+
+  @Option(names = "--remark", paramLabel = "TEXT", description = "In your words. May be repeated.")
+  private List<String> remarks = List.of();
+
+  @Option(
+      names = "--photo",
+      paramLabel = "FILE",
+      description = "A JPEG, PNG or GIF in the trial's folder. May be repeated.")
+  private List<Path> photos = List.of();
+
+  NoteCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() {
+    Path trial = surroundings.resolve(file);
+    MomentParser moments = new MomentParser(surroundings.clock());
+    Notebook notebook = NotebookReader.read(List.of(trial));
+    Optional<LocalDateTime> poured =
+        pot.poured == null
+            ? notebook.trials().stream().findFirst().flatMap(Trial::pouredAt)
+            : Optional.of(read("--poured", () -> NoteWords.pour(moments, pot.pouredAt())));
+    NoteWords words = new NoteWords(moments, poured);
+    List<Note> notes = fromOptions(trial, words, poured);
+    if (notes.isEmpty()) {
+      refuse(notebook.faults());
+      notes = new NoteQuestions(surroundings, words, trial).ask();
+    }
+    if (notes.isEmpty()) {
+      surroundings.out().println("Nothing noted.");
+      return ExitCodes.DONE;
+    }
+    write(trial, notes);
+    return ExitCodes.DONE;
+  }
+
+  private void write(Path trial, List<Note> notes) {
+    try {
+      NoteWriter.Written written = NoteWriter.add(trial, new Note.Several(notes));
+      surroundings.out().println("Noted in " + file + ":");
+      notes.forEach(note -> surroundings.out().println("  " + NoteSentence.of(note)));
+      surroundings.out().println("The version before is kept in " + file + SafeFile.BEFORE + ".");
+      written.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
+      if (written.trial().isEmpty()) {
+        surroundings
+            .err()
+            .println(file + ": noted, but the file has other faults; see starchfilm check " + file);
+      }
+    } catch (NotWrittenException e) {
+      throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /** A file at fault is mended before anybody answers questions about it. */
+  private static void refuse(List<Fault> faults) {
+    if (!faults.isEmpty()) {
+      throw CommandFailure.wrongInput(
+          faults.stream().map(Fault::sentence).collect(Collectors.joining("\n")));
+    }
+  }
+
+  private List<Note> fromOptions(Path trial, NoteWords words, Optional<LocalDateTime> poured) {
+    List<Note> notes = new ArrayList<>();
+    pot.pour(poured).ifPresent(notes::add);
+    pot.cook().ifPresent(notes::add);
+    String time = Optional.ofNullable(at).orElse(NOW);
+    weighed.forEach(
+        typed -> notes.add(read("--weighed", () -> words.weighed(typed, time, withoutPlate))));
+    thicknesses.forEach(typed -> notes.add(read("--thickness", () -> NoteWords.thickness(typed))));
+    strips.forEach(strip -> notes.add(read("--pull", strip::note)));
+    faults.forEach(
+        fault -> notes.add(read("--fault", () -> fault.note(words, Optional.ofNullable(at)))));
+    if (moved != null) {
+      String faces = moved;
+      notes.add(read("--moved", () -> words.moved(faces, time)));
+    }
+    if (rating != null) {
+      String typed = rating;
+      notes.add(read("--rating", () -> NoteWords.rated(typed)));
+    }
+    remarks.forEach(remark -> notes.add(new Note.Remarked(remark)));
+    photos.forEach(photo -> notes.add(NoteWords.photo(trial, surroundings.resolve(photo))));
+    return notes;
+  }
+
+  /** Reads typed words and names the option they were given to where they cannot be read. */
+  static <T> T read(String option, Supplier<T> words) {
+    try {
+      return words.get();
+    } catch (MistypedException e) {
+      throw CommandFailure.wrongInput(option + ": " + e.getMessage());
+    }
+  }
+
+  /** A pulled strip. */
+  static final class StripOptions {
+    @Option(
+        names = "--pull",
+        required = true,
+        paramLabel = "LOAD",
+        description = "Load at break: 9.4N, or the mass that hung on it, 0.96kg.")
+    private String load = "";
+
+    @Option(
+        names = "--width",
+        required = true,
+        paramLabel = "LENGTH",
+        description = "Width of the strip, such as 10mm.")
+    private String width = "";
+
+    @Option(
+        names = "--strip-thickness",
+        paramLabel = "LENGTH",
+        description = "Thickness of the strip; else the mean of the film's is taken.")
+    private @Nullable String thickness;
+
+    @Option(
+        names = "--stretch",
+        paramLabel = "SHARE",
+        description = "Stretch at break between the clips, such as 24%%.")
+    private @Nullable String stretch;
+
+    Note note() {
+      return NoteWords.pulled(
+          load, width, Optional.ofNullable(thickness), Optional.ofNullable(stretch));
+    }
+  }
+
+  /** A fault. */
+  static final class FaultOptions {
+    @Option(
+        names = "--fault",
+        required = true,
+        paramLabel = "KIND",
+        description =
+            "cracked, broke apart, curled, shrank, sticky, brittle, cloudy, still wet, bubbles,"
+                + " lumps, scorched, mould, stuck or uneven.")
+    private String kind = "";
+
+    @Option(
+        names = "--where",
+        paramLabel = "PLACE",
+        description = "edge, middle or all (the default).")
+    private @Nullable String where;
+
+    @Option(names = "--fault-remark", paramLabel = "TEXT", description = "In your words.")
+    private @Nullable String remark;
+
+    Note note(NoteWords words, Optional<String> at) {
+      return words.wentWrong(kind, Optional.ofNullable(where), at, Optional.ofNullable(remark));
+    }
+  }
+}

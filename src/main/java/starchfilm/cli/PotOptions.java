@@ -1,0 +1,78 @@
+package starchfilm.cli;
+
+import java.time.LocalDateTime;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import starchfilm.amount.TypedNumber;
+import starchfilm.trial.Note;
+
+/** What {@code note} takes about the cook and the pour. */
+final class PotOptions {
+  @Option(
+      names = "--poured",
+      paramLabel = "TIME",
+      description = "When it was poured, such as now or \"today 10:30\".")
+  @Nullable String poured;
+
+  @Option(
+      names = "--poured-mass",
+      paramLabel = "MASS",
+      description = "Paste on one plate, such as 150g.")
+  private @Nullable String pouredMass;
+
+  @Option(
+      names = "--tare",
+      paramLabel = "MASS",
+      description = "The empty plate, so that it can be weighed with its film.")
+  private @Nullable String tare;
+
+  @Option(
+      names = "--cook-time",
+      paramLabel = "TIME",
+      description = "At the top temperature, such as 12min.")
+  private @Nullable String cookTime;
+
+  @Option(
+      names = "--cook-top",
+      paramLabel = "TEMPERATURE",
+      description = "Highest temperature, such as 92C.")
+  private @Nullable String cookTop;
+
+  @Option(
+      names = "--cook-lost",
+      paramLabel = "MASS",
+      description = "Weight the pot lost while cooking, such as 26g.")
+  private @Nullable String cookLost;
+
+  String pouredAt() {
+    return String.valueOf(poured);
+  }
+
+  Optional<Note> pour(Optional<LocalDateTime> at) {
+    if (poured == null && pouredMass == null && tare == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Note.Poured(
+            poured == null ? Optional.empty() : at.map(LocalDateTime::toString),
+            Optional.ofNullable(pouredMass)
+                .map(typed -> NoteCommand.read("--poured-mass", () -> TypedNumber.in("g", typed))),
+            Optional.ofNullable(tare)
+                .map(typed -> NoteCommand.read("--tare", () -> TypedNumber.in("g", typed)))));
+  }
+
+  Optional<Note> cook() {
+    if (cookTime == null && cookTop == null && cookLost == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        NoteCommand.read(
+            "--cook-time, --cook-top or --cook-lost",
+            () ->
+                NoteWords.cooked(
+                    Optional.ofNullable(cookTime),
+                    Optional.ofNullable(cookTop),
+                    Optional.ofNullable(cookLost))));
+  }
+}
