@@ -31,10 +31,10 @@ import starchfilm.trial.Weighing;
  * average and thick spot begin together; the right axis is what the scale shows for the average.
  */
 final class DryingFigure {
-  private static final Frame FRAME = new Frame(100, 44, 508, 250, 560);
-  private static final int FIRST_LANE = 322;
+  private static final Frame FRAME = new Frame(100, 44, 508, 270, 560);
+  private static final int FIRST_LANE = 364;
   private static final int LANE_STEP = 30;
-  private static final int HEIGHT = 400;
+  private static final int HEIGHT = 440;
   private static final double DAY_S = 86_400;
   private static final double HOUR_S = 3_600;
 

@@ -1,6 +1,9 @@
 package starchfilm.report;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import starchfilm.report.SideBySide.Cell;
@@ -36,16 +39,18 @@ final class HappenedRows {
         .toList();
   }
 
-  private static Row row(String label, List<TrialForecast> trials, Function<Trial, String> value) {
+  private static Row row(
+      String label, List<TrialForecast> trials, Function<TrialForecast, String> value) {
     return new Row(
         label,
         trials.stream()
-            .map(trial -> value.apply(trial.trial()))
+            .map(value)
             .map(text -> new Cell(text, "", Changed.SAME, CellFigure.none()))
             .toList());
   }
 
-  private static String faults(Trial trial) {
+  private static String faults(TrialForecast forecast) {
+    Trial trial = forecast.trial();
     if (trial.faults().isEmpty()) {
       return NOTHING;
     }
@@ -54,11 +59,13 @@ final class HappenedRows {
         .collect(Collectors.joining("; "));
   }
 
-  private static String rating(Trial trial) {
-    return trial.rating().isPresent() ? trial.rating().getAsInt() + " of 5" : NOTHING;
+  private static String rating(TrialForecast forecast) {
+    OptionalInt rating = forecast.trial().rating();
+    return rating.isPresent() ? rating.getAsInt() + " of 5" : NOTHING;
   }
 
-  private static String thickness(Trial trial) {
+  private static String thickness(TrialForecast forecast) {
+    Trial trial = forecast.trial();
     if (trial.measuredDryThicknessM().isEmpty()) {
       return NOTHING;
     }
@@ -68,7 +75,18 @@ final class HappenedRows {
         + " µm";
   }
 
-  private static String weighings(Trial trial) {
-    return trial.weighings().isEmpty() ? NOTHING : Integer.toString(trial.weighings().size());
+  /** How often each verdict was given, in the order they were first given. */
+  private static String weighings(TrialForecast forecast) {
+    if (forecast.trial().weighings().isEmpty()) {
+      return NOTHING;
+    }
+    Map<String, Long> counts =
+        Happened.of(forecast).weighings().stream()
+            .collect(
+                Collectors.groupingBy(
+                    Happened.Weighed::verdict, LinkedHashMap::new, Collectors.counting()));
+    return counts.entrySet().stream()
+        .map(verdict -> verdict.getValue() + " " + verdict.getKey())
+        .collect(Collectors.joining(", "));
   }
 }

@@ -21,12 +21,12 @@ class FormulationsTest {
     assertThat(ALL.trials())
         .extracting(Trial::name)
         .containsExactly(
-            "1 Thick tray",
-            "2 Little glycerol",
-            "3 Much glycerol",
-            "4 Potato and tapioca",
-            "5 The same in the shed",
-            "6 Thin, by the fan",
+            "Thick tray",
+            "Little glycerol",
+            "Much glycerol",
+            "Potato and tapioca",
+            "The same in the shed",
+            "Thin, by the fan",
             "First film: potato, bendable",
             "Soft wrap: tapioca, stretchy",
             "Stiff window: corn, clear and flat");
