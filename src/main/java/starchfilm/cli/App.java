@@ -40,6 +40,7 @@ final class App implements Runnable {
   private static final List<Function<Surroundings, Object>> COMMANDS =
       List.of(
           CompareCommand::new,
+          DryCommand::new,
           CheckCommand::new,
           NoteCommand::new,
           AssayCommand::withPh,

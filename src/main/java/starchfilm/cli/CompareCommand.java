@@ -58,7 +58,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PageFile page = PageFile.of(out, surroundings);
+    OutputFile page = OutputFile.of("--out", out, OutputFile.Kind.PAGE, surroundings);
     Notebook notebook = TrialFiles.read(paths, surroundings);
     notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
     TrialForecasts forecasts =
@@ -72,7 +72,8 @@ final class CompareCommand implements Callable<Integer> {
           ? CommandFailure.wrongInput("no sound trial to compare; nothing written.")
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
-    page.write(new ComparisonReport(new PageRenderer()).html(Comparison.of(notebook, forecasts)));
+    page.write(
+        () -> new ComparisonReport(new PageRenderer()).html(Comparison.of(notebook, forecasts)));
     if (!page.isStandardOutput()) {
       surroundings.out().println(Plural.of(trials.size(), "trial") + " on " + page.shown() + ".");
     }

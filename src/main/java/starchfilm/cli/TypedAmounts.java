@@ -72,6 +72,10 @@ final class TypedAmounts {
     return sentenced(option, text, typed -> Measure.volume(typed).m3());
   }
 
+  static double lengthM(String option, String text) {
+    return sentenced(option, text, typed -> Measure.length(typed).m());
+  }
+
   static double share(String option, String text) {
     return sentenced(option, text, typed -> Measure.share(typed).fraction());
   }

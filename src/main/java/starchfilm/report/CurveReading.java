@@ -1,6 +1,7 @@
 package starchfilm.report;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import starchfilm.drying.CurvePoint;
 import starchfilm.evidence.Band;
 import starchfilm.trial.TrialForecast;
@@ -16,20 +17,37 @@ final class CurveReading {
   }
 
   /**
-   * Moisture at a moment, along straight lines between the points.
+   * Average moisture at a moment, along straight lines between the points.
    *
    * @param timeS time since the pour (s)
    * @return the nominal band (kg/kg); the curve's last where the moment lies past its end
    */
   Band moistureAt(double timeS) {
+    return new Band(
+        at(timeS, point -> point.nominal().low()),
+        at(timeS, point -> point.nominal().middle()),
+        at(timeS, point -> point.nominal().high()));
+  }
+
+  /**
+   * One of the curve's figures at a moment, along straight lines between the points.
+   *
+   * @param timeS time since the pour (s)
+   * @param figure which figure of a point
+   * @return the figure; the curve's last where the moment lies past its end
+   */
+  double at(double timeS, ToDoubleFunction<CurvePoint> figure) {
     CurvePoint before = curve.get(0);
     for (CurvePoint after : curve) {
       if (after.timeS() >= timeS) {
-        return between(before, after, timeS);
+        double length = after.timeS() - before.timeS();
+        double share = length > 0 ? (timeS - before.timeS()) / length : 1;
+        double from = figure.applyAsDouble(before);
+        return from + share * (figure.applyAsDouble(after) - from);
       }
       before = after;
     }
-    return before.nominal();
+    return figure.applyAsDouble(before);
   }
 
   /**
@@ -50,18 +68,5 @@ final class CurveReading {
    */
   double moisture(double massKg) {
     return massKg / trial.drySolidsKgPerPlate() - 1;
-  }
-
-  private static Band between(CurvePoint before, CurvePoint after, double timeS) {
-    double length = after.timeS() - before.timeS();
-    double share = length > 0 ? (timeS - before.timeS()) / length : 1;
-    return new Band(
-        mix(before.nominal().low(), after.nominal().low(), share),
-        mix(before.nominal().middle(), after.nominal().middle(), share),
-        mix(before.nominal().high(), after.nominal().high(), share));
-  }
-
-  private static double mix(double a, double b, double share) {
-    return a + share * (b - a);
   }
 }

@@ -66,9 +66,9 @@ record PourFigure(
     String wetLabel = ReaderUnit.MILLIMETRE.two(wetM) + " mm wet";
     String dryLabel =
         ReaderUnit.MICROMETRE.two(dryM)
-            + " µm when dry in this room, a "
-            + ordinal(wetM / dryM)
-            + " of it";
+            + " µm when dry in this room, "
+            + Figures.two(wetM / dryM)
+            + " times thinner";
     return new PourFigure(
         "The plate from the side: " + wetLabel + ", " + dryLabel + ".",
         outline(
@@ -86,10 +86,6 @@ record PourFigure(
             .map(tick -> new Mark(upright.place(tick.value() / 1e3), tick.label()))
             .toList(),
         sentence(trial));
-  }
-
-  private static String ordinal(double ratio) {
-    return Math.round(ratio) + "th";
   }
 
   private static String outline(Scale upright, double thinM, double thickM) {

@@ -60,6 +60,10 @@ record TrialView(
     List<NotRecorded> notRecorded,
     List<Safety> safety,
     List<String> extrapolations) {
+  /** What is said where a room log was repeated. */
+  static final String LOG_ENDS_EARLY =
+      "The room's log ends before the film is dry; its last 24 hours were repeated from there on.";
+
   /** Drivers with a smaller share of the spread are not worth a sentence. */
   private static final double SHARE_WORTH_TELLING = 0.05;
 
@@ -178,9 +182,7 @@ record TrialView(
       return sentences;
     }
     List<String> withLog = new ArrayList<>(sentences);
-    withLog.add(
-        "The room's log ends before the film is dry; its last 24 hours were repeated from there"
-            + " on.");
+    withLog.add(LOG_ENDS_EARLY);
     return withLog;
   }
 }

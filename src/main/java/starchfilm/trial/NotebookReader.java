@@ -62,6 +62,20 @@ public final class NotebookReader {
     return new Notebook(trials, faults, notices);
   }
 
+  /**
+   * Reads one trial from text that stands in no file, or not yet.
+   *
+   * @param place where it would stand: its faults name it, and what it refers to is looked for
+   *     beside it
+   * @param text the text of a trial file
+   * @return the trial, or its faults
+   */
+  public static Notebook readText(Path place, String text) {
+    Findings findings = new Findings(shown(place));
+    List<Trial> trials = new TrialReader().read(text, place, findings).stream().toList();
+    return new Notebook(trials, findings.faults(), findings.notices());
+  }
+
   private static List<Path> files(List<Path> filesOrFolders, List<Fault> faults) {
     Map<Path, Path> byRealPath = new LinkedHashMap<>();
     for (Path named : filesOrFolders) {

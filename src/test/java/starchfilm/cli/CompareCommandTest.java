@@ -89,7 +89,7 @@ class CompareCommandTest {
   @Test
   void refusesAFolderAsAPage() {
     assertThat(terminal.run("compare", STARTER.toString(), "--out", ".")).isEqualTo(2);
-    assertThat(terminal.err()).startsWith("starchfilm: --out . is a folder; name a file in it,");
+    assertThat(terminal.err()).startsWith("starchfilm: --out . is a folder; name a file in it.");
   }
 
   @Test

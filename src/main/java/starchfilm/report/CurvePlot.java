@@ -1,0 +1,112 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import starchfilm.drying.CurvePoint;
+import starchfilm.evidence.Band;
+import starchfilm.report.chart.RoundTicks;
+import starchfilm.report.chart.Scale;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.Weighing;
+
+/** A drying curve drawn with characters that every terminal has. */
+final class CurvePlot {
+  private static final int COLUMNS = 64;
+  private static final int ROWS = 15;
+  private static final int ROWS_PER_LABEL = 7;
+  private static final double DAY_S = 86_400;
+  private static final double HOUR_S = 3_600;
+  private static final double HOURS_UP_TO_S = 2.5 * DAY_S;
+
+  private final TrialForecast trial;
+  private final CurveReading reading;
+  private final double start;
+  private final double endS;
+  private final char[][] cells = new char[ROWS][COLUMNS];
+
+  private CurvePlot(TrialForecast trial) {
+    this.trial = trial;
+    this.reading = new CurveReading(trial);
+    this.start = trial.drying().startMoisture();
+    List<CurvePoint> curve = trial.drying().curve();
+    this.endS = curve.get(curve.size() - 1).timeS();
+  }
+
+  /**
+   * Draws a trial's curve.
+   *
+   * @param trial the trial
+   * @return lines
+   */
+  static List<String> of(TrialForecast trial) {
+    return new CurvePlot(trial).lines();
+  }
+
+  private List<String> lines() {
+    for (char[] row : cells) {
+      Arrays.fill(row, ' ');
+    }
+    for (int column = 0; column < COLUMNS; column++) {
+      draw(column);
+    }
+    for (Weighing weighing : trial.trial().weighings()) {
+      int column = (int) Math.round(weighing.timeS() / endS * (COLUMNS - 1));
+      if (column < COLUMNS) {
+        cells[row(reading.moisture(weighing.filmMassKg()))][column] = '+';
+      }
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "grams on the plate, without it   (* average, : 8 in 10 cases, < thin edge, > thick spot"
+            + (trial.trial().weighings().isEmpty() ? ")" : ", + weighed)"));
+    for (int row = 0; row < ROWS; row++) {
+      lines.add(label(row) + "|" + new String(cells[row]).stripTrailing());
+    }
+    lines.add(" ".repeat(6) + "+" + "-".repeat(COLUMNS));
+    lines.addAll(axis());
+    lines.add(
+        " ".repeat(7)
+            + "* average, : 8 in 10 cases, < thin edge, > thick spot"
+            + (trial.trial().weighings().isEmpty() ? "" : ", + weighed"));
+    return lines;
+  }
+
+  private void draw(int column) {
+    double timeS = endS * column / (COLUMNS - 1);
+    Band band = reading.moistureAt(timeS);
+    for (int row = row(band.high()); row <= row(band.low()); row++) {
+      cells[row][column] = ':';
+    }
+    cells[row(reading.at(timeS, CurvePoint::thinEdge))][column] = '<';
+    cells[row(reading.at(timeS, CurvePoint::thickSpot))][column] = '>';
+    cells[row(band.middle())][column] = '*';
+  }
+
+  private int row(double waterKgPerKgDry) {
+    return (int) Math.round(Scale.linear(0, start, ROWS - 1, 0).at(waterKgPerKgDry));
+  }
+
+  private String label(int row) {
+    if (row % ROWS_PER_LABEL != 0) {
+      return " ".repeat(6);
+    }
+    double grams = ReaderUnit.GRAM.of(reading.massKg(start * (ROWS - 1 - row) / (ROWS - 1)));
+    String text = Figures.two(grams);
+    return " ".repeat(Math.max(0, 5 - text.length())) + text + " ";
+  }
+
+  private List<String> axis() {
+    double unitS = endS <= HOURS_UP_TO_S ? HOUR_S : DAY_S;
+    char[] line = new char[COLUMNS + 16];
+    Arrays.fill(line, ' ');
+    for (RoundTicks.Tick tick : RoundTicks.linear(0, endS / unitS, 9)) {
+      int column = 7 + (int) Math.round(tick.value() * unitS / endS * (COLUMNS - 1));
+      tick.label().getChars(0, tick.label().length(), line, column);
+    }
+    String unit = unitS == HOUR_S ? "hours since the pour" : "days since the pour";
+    return List.of(new String(line).stripTrailing(), " ".repeat(7) + unit);
+  }
+}

@@ -1,0 +1,101 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.RecipeWords;
+import starchfilm.report.words.RoomWords;
+import starchfilm.trial.TrialForecast;
+
+/** A drying forecast for a terminal: plain lines that need no colour. */
+public final class DryingText {
+  private static final int FIRST_COLUMN = 13;
+  private static final int COLUMN = 25;
+
+  private DryingText() {}
+
+  /**
+   * The whole forecast.
+   *
+   * @param trial the trial
+   * @return lines; long sentences are not broken
+   */
+  public static List<String> of(TrialForecast trial) {
+    TrialView view = TrialView.of(0, List.of(trial));
+    List<String> lines = new ArrayList<>();
+    lines.add(view.name() + " (" + view.poured() + ")");
+    lines.add(
+        trial.trial().roomName()
+            + ": "
+            + RoomWords.temperature(trial.trial().room())
+            + ", "
+            + RoomWords.humidity(trial.trial().room())
+            + ", air at "
+            + RoomWords.speed(trial.trial().room()));
+    lines.add(
+        view.pour().wetLabel()
+            + " on "
+            + RecipeWords.plate(trial.trial().plate())
+            + "; "
+            + view.pour().dryLabel()
+            + ".");
+    lines.add("");
+    lines.add(view.headline());
+    lines.add("");
+    lines.addAll(milestones(view.milestones()));
+    lines.add("");
+    lines.addAll(CurvePlot.of(trial));
+    lines.add("");
+    for (RiskTable.Row risk : view.risks()) {
+      lines.add(
+          (risk.name() + ": " + risk.level() + ". " + risk.reason() + " " + risk.remedy()).strip());
+    }
+    view.sharpen().stream()
+        .limit(1)
+        .forEach(
+            driver ->
+                lines.add(
+                    "Most of the range ("
+                        + driver.share()
+                        + ") comes from "
+                        + driver.what()
+                        + ". "
+                        + driver.how()));
+    if (!view.notRecorded().isEmpty()) {
+      lines.add(
+          view.notRecorded().stream()
+              .map(missing -> missing.field() + " as " + missing.assumed())
+              .collect(Collectors.joining("; ", "Not recorded, so taken as usual: ", ".")));
+    }
+    PlainWords.extrapolations(trial.drying().extrapolations())
+        .forEach(sentence -> lines.add("Beyond its range: " + sentence));
+    if (trial.drying().logEndsEarly()) {
+      lines.add(TrialView.LOG_ENDS_EARLY);
+    }
+    view.safety().forEach(safety -> lines.add("! " + safety.subject() + " " + safety.text()));
+    return lines;
+  }
+
+  private static List<String> milestones(MilestoneTable table) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder heads = new StringBuilder(" ".repeat(FIRST_COLUMN));
+    table.spots().forEach(spot -> heads.append(padded(spot.name(), COLUMN)));
+    lines.add(heads.toString().stripTrailing());
+    for (MilestoneTable.Row row : table.rows()) {
+      StringBuilder moments = new StringBuilder(padded(row.name(), FIRST_COLUMN));
+      StringBuilder spans = new StringBuilder(" ".repeat(FIRST_COLUMN));
+      for (MilestoneTable.When when : row.cells()) {
+        moments.append(padded(when.moment(), COLUMN));
+        spans.append(padded(when.span(), COLUMN));
+      }
+      lines.add(moments.toString().stripTrailing());
+      lines.add(spans.toString().stripTrailing());
+    }
+    return lines;
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(1, width - text.length()));
+  }
+}

@@ -1,0 +1,164 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DryCommandTest {
+  private static final String BLEND =
+      Path.of("formulations", "garden", "4-blend.json").toAbsolutePath().toString();
+
+  @TempDir private Path folder;
+  private Terminal terminal;
+
+  @BeforeEach
+  void openTerminal() {
+    terminal = new Terminal(folder);
+  }
+
+  @Test
+  void tellsMilestonesCurveAndRisks() {
+    assertThat(terminal.run("dry", BLEND)).isZero();
+
+    assertThat(terminal.out())
+        .contains("Peelable about", "skin-dry", "dry-through", "grams on the plate", "+ weighed")
+        .contains("Cracks: ", "Mould: ")
+        .doesNotContain("NaN", "Infinity");
+    assertThat(terminal.out().lines()).allMatch(line -> line.length() <= 92);
+    assertThat(terminal.err()).isEmpty();
+  }
+
+  @Test
+  void aRecipeCanBeTyped() {
+    int exitCode =
+        terminal.run(
+            "dry",
+            "--starch",
+            "potato",
+            "20 g",
+            "--starch",
+            "tapioca",
+            "10 g",
+            "--glycerol",
+            "6 g",
+            "--water",
+            "400 g",
+            "--wet",
+            "2 mm",
+            "--air",
+            "25 C",
+            "--rh",
+            "40 %",
+            "--speed",
+            "0.5");
+
+    assertThat(exitCode).isZero();
+    assertThat(terminal.out())
+        .startsWith("as typed (pour not dated)")
+        .contains("25 °C, 40 % RH, air at 0.50 m/s")
+        .contains("2.0 mm wet");
+  }
+
+  @Test
+  void thickerPoursAndDamperRoomsTakeLonger() throws IOException {
+    double asItIs = dryThroughHours();
+    assertThat(dryThroughHours("--wet", "4 mm")).isGreaterThan(1.4 * asItIs);
+    assertThat(dryThroughHours("--rh", "65 %")).isGreaterThan(1.2 * asItIs);
+  }
+
+  @Test
+  void theCurveIsACsvTable() throws IOException {
+    assertThat(terminal.run("dry", BLEND, "--csv", "-")).isZero();
+
+    List<CSVRecord> rows =
+        CSVFormat.DEFAULT
+            .builder()
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .get()
+            .parse(new StringReader(terminal.out()))
+            .getRecords();
+    double before = Double.POSITIVE_INFINITY;
+    for (CSVRecord row : rows) {
+      double grams = Double.parseDouble(row.get("film_g"));
+      assertThat(grams)
+          .isBetween(
+              Double.parseDouble(row.get("film_g_low")),
+              Double.parseDouble(row.get("film_g_high")));
+      assertThat(grams).isLessThanOrEqualTo(before + 0.01);
+      before = grams;
+    }
+    assertThat(rows.get(0).get("at")).isEqualTo("2026-04-11T10:00");
+    assertThat(rows).hasSizeGreaterThan(50);
+  }
+
+  @Test
+  void writesBesideTheTextAndReplacesOnlyItsOwn() throws IOException {
+    Files.writeString(folder.resolve("mine.json"), "{}");
+
+    assertThat(terminal.run("dry", BLEND, "--json", "dry.json", "--csv", "dry.csv")).isZero();
+    assertThat(terminal.run("dry", BLEND, "--json", "dry.json", "--csv", "dry.csv")).isZero();
+    assertThat(terminal.run("dry", BLEND, "--json", "mine.json")).isEqualTo(2);
+
+    assertThat(terminal.err()).contains("--json mine.json is there and is no drying forecast");
+    assertThat(folder.resolve("mine.json")).hasContent("{}");
+  }
+
+  @Test
+  void wantsATrial() {
+    assertThat(terminal.run("dry")).isEqualTo(2);
+    assertThat(terminal.err())
+        .isEqualToNormalizingNewlines(
+            "starchfilm: dry needs a trial file, or at least --starch, --water and --wet.\n");
+  }
+
+  @Test
+  void takesOneTrialAtATime() {
+    String garden = Path.of(BLEND).getParent().toString();
+    assertThat(terminal.run("dry", garden)).isEqualTo(2);
+    assertThat(terminal.err()).contains("dry takes one trial").contains("holds 6.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--wet, 0 mm, wet_thickness_mm",
+    "--wet, 10 m, wet_thickness_mm",
+    "--wet, thick, --wet",
+    "--rh, 150 %, as typed: room.rh_pct",
+    "--air, 95 F, --air",
+    "--air, 400 C, air_C",
+    "--speed, fast, --speed",
+    "--water, -3 g, recipe.water.mass_g"
+  })
+  void refusesWhatCannotBe(String option, String typed, String named) {
+    assertThat(terminal.run("dry", BLEND, option, typed)).isEqualTo(2);
+    assertThat(terminal.err()).contains(named).doesNotContain("Exception");
+    assertThat(terminal.out()).isEmpty();
+  }
+
+  private double dryThroughHours(String... options) throws IOException {
+    Terminal fresh = new Terminal(folder);
+    String[] words = new String[options.length + 4];
+    words[0] = "dry";
+    words[1] = BLEND;
+    words[2] = "--json";
+    words[3] = "-";
+    System.arraycopy(options, 0, words, 4, options.length);
+    assertThat(fresh.run(words)).isZero();
+    JsonNode forecast = new ObjectMapper().readTree(fresh.out());
+    return forecast.at("/spots/thick_spot/dry_through/middle_h").asDouble();
+  }
+}
