@@ -39,7 +39,7 @@ final class PourReader {
       Allowed.percent(
           90, "write how far the thin edge is below the average, in per cent, such as 25");
   private static final Allowed PASTE_C =
-      Allowed.between(5, 105, "\u00B0C", "write the paste's temperature in degrees Celsius");
+      Allowed.between(5, 98, "\u00B0C", "write the paste's temperature in degrees Celsius");
 
   private static final double ASSUMED_LENGTH_M = 0.30;
   private static final double ASSUMED_WIDTH_M = 0.20;

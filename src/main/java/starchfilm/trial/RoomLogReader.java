@@ -22,9 +22,13 @@ import starchfilm.json.UnreadableFileException;
 final class RoomLogReader {
   private static final double ZERO_CELSIUS_K = 273.15;
   private static final Allowed AIR =
-      Allowed.between(-30, 95, "\u00B0C", "take the row out if the sensor failed");
+      Allowed.between(-30, 90, "\u00B0C", "take the row out if the sensor failed");
   private static final Allowed HUMIDITY =
       Allowed.between(0, 105, "% RH", "take the row out if the sensor failed");
+
+  /** The model knows no ice; frost is read as this, and said (degrees Celsius). */
+  private static final double LEAST_C = 1;
+
   private static final int FAULTS_LISTED = 10;
   private static final double DAY_S = 86_400;
 
@@ -159,6 +163,14 @@ final class RoomLogReader {
       List<LogReading> asLogged, Optional<LocalDateTime> pouredAt, double speedMPerS)
       throws UnreadableFileException {
     List<LogReading> readings = new LogOrder(log).inOrder(asLogged);
+    readings.stream()
+        .filter(r -> r.airC() < LEAST_C)
+        .findFirst()
+        .ifPresent(
+            r ->
+                log.notice(
+                    OptionalInt.of(r.line()),
+                    "temperatures below 1 \u00B0C are read as 1 \u00B0C; the forecast knows no ice"));
     refuseFractions(readings);
     LocalDateTime start = pouredAt.orElse(readings.get(0).time());
     if (pouredAt.isEmpty()) {
@@ -193,7 +205,7 @@ final class RoomLogReader {
   private static LoggedRoom.Reading atPourTime(LogReading reading, LocalDateTime start) {
     return new LoggedRoom.Reading(
         seconds(start, reading.time()),
-        reading.airC() + ZERO_CELSIUS_K,
+        Math.max(reading.airC(), LEAST_C) + ZERO_CELSIUS_K,
         Math.min(reading.humidityPct(), 100) / 100);
   }
 

@@ -20,13 +20,14 @@ final class RoomReader {
   private static final int NAME_LENGTH = 100;
 
   static final Allowed AIR_C =
-      Allowed.between(-10, 95, "\u00B0C", "write the air's temperature in degrees Celsius");
+      Allowed.between(
+          1, 90, "\u00B0C", "write degrees Celsius; in frost or steam no film can be forecast");
   static final Allowed RH =
       Allowed.percent(100, "write the relative humidity in per cent, such as 55");
   private static final Allowed SPEED =
       Allowed.between(0, 20, "m/s", "write 0.1 for a still room, 1 near a fan");
   private static final Allowed BENCH_C =
-      Allowed.between(-10, 120, "\u00B0C", "write the temperature under the plate");
+      Allowed.between(1, 98, "\u00B0C", "write the temperature under the plate");
 
   /** Air speed of a still room; model of this program, judged, band 0.05 to 0.2. */
   private static final double STILL_M_PER_S = 0.1;

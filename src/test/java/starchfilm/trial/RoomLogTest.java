@@ -82,7 +82,7 @@ class RoomLogTest {
                 2026-04-02 13:00,12,60
                 2026-04-02 11:30,12,60
                 2026-04-02 13:00,14,62
-                2026-04-03 08:00,12,60
+                2026-04-03 08:00,-2.5,60
                 2026-04-03 09:00,,60
                 """))
         .containsExactly(
@@ -91,6 +91,8 @@ class RoomLogTest {
             "shed.csv: times given more than once take the mean of their readings: 1 repeated",
             "shed.csv, line 6: no reading for 19 h before 2026-04-03T08:00; read as a straight line",
             "shed.csv, line 2: humidities above 100 % are read as 100 %",
+            "shed.csv, line 6: temperatures below 1 \u00B0C are read as 1 \u00B0C; the forecast knows no"
+                + " ice",
             "shed.csv, line 4: the log begins 1.5 h after the pour; its first reading stands for the"
                 + " time before");
   }
@@ -137,11 +139,11 @@ class RoomLogTest {
         .containsExactly(
             "shed.csv, line 3: \"yesterday\" given, allowed a date and time such as 2026-04-02 18:30"
                 + " or 2.4.2026 18:30; write the dates like one of these",
-            "shed.csv, line 4: 120 given, allowed -30 to 95 \u00B0C; take the row out if the sensor"
+            "shed.csv, line 4: 120 given, allowed -30 to 90 \u00B0C; take the row out if the sensor"
                 + " failed",
             "shed.csv, line 5: 106 given, allowed 0 to 105 % RH; take the row out if the sensor"
                 + " failed",
-            "shed.csv, line 6: \"warm\" given, allowed -30 to 95 \u00B0C; take the row out if the sensor"
+            "shed.csv, line 6: \"warm\" given, allowed -30 to 90 \u00B0C; take the row out if the sensor"
                 + " failed",
             "shed.csv, line 7: 2 cells given, allowed 3 cells as in the first row; put numbers with a"
                 + " decimal comma in double quotes, or separate the cells by semicolons");
