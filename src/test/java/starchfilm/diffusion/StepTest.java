@@ -3,6 +3,7 @@ package starchfilm.diffusion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -39,6 +40,38 @@ class StepTest {
     assertThat(ObservedOrder.of(middle, fine)).isGreaterThan(order.number - 0.2);
   }
 
+  @Test
+  void reproducesAPolynomialOfDegreeThreeInAFirstStep() {
+    Step step = stepOver(3, false, 1, 1.5);
+
+    assertThat(step.at(0, 1.2)).isCloseTo(Math.pow(1.2, 3), within(1e-14));
+    assertThat(stepOver(4, false, 1, 1.5).at(0, 1.2)).isNotCloseTo(Math.pow(1.2, 4), within(1e-4));
+  }
+
+  @Test
+  void reproducesAPolynomialOfDegreeFiveInLaterSteps() {
+    Step step = stepOver(5, false, 0.8, 1, 1.5);
+
+    assertThat(step.at(0, 1.2)).isCloseTo(Math.pow(1.2, 5), within(1e-13));
+  }
+
+  @Test
+  void reachesBackOverAStepCutShort() {
+    for (double cut : new double[] {1e-2, 1e-5, 1e-10}) {
+      Step step = stepOver(5, true, 0.8, 1, 1 + cut, 1.5);
+
+      assertThat(step.at(0, 1.2)).isCloseTo(Math.pow(1.2, 5), within(1e-12));
+    }
+  }
+
+  /** A first step may be far shorter than the second; its rounding must not be enlarged. */
+  @Test
+  void leavesOutAStepBeforeThatWasFarShorter() {
+    Step step = stepOver(3, false, 1 - 1e-7, 1, 1.5);
+
+    assertThat(step.at(0, 1.2)).isCloseTo(Math.pow(1.2, 3), within(1e-14));
+  }
+
   /** A step cut to almost nothing leaves next to no room between the times to interpolate over. */
   @ParameterizedTest
   @EnumSource(Order.class)
@@ -46,6 +79,27 @@ class StepTest {
     for (double share : new double[] {0.5, 1e-2, 1e-4, 1e-6, 1e-10}) {
       assertThat(errorBetween(order, 64, share)).isLessThan(2 * errorBetween(order, 64));
     }
+  }
+
+  /** The last of some steps over a power of time, the one before it cut short or not. */
+  private static Step stepOver(int exponent, boolean cutShort, double... times) {
+    Step step = new Step(1);
+    step.earlier = times[0];
+    step.start = times[0];
+    fill(exponent, times[0], step.startState, step.startRates);
+    for (int i = 1; i < times.length; i++) {
+      step.end = times[i];
+      fill(exponent, times[i], step.endState, step.endRates);
+      if (i < times.length - 1) {
+        step.advance(cutShort && i == times.length - 2);
+      }
+    }
+    return step;
+  }
+
+  private static void fill(int exponent, double time, double[] state, double[] rates) {
+    state[0] = Math.pow(time, exponent);
+    rates[0] = exponent * Math.pow(time, exponent - 1);
   }
 
   private static double errorBetween(Order order, int steps, double share) {
