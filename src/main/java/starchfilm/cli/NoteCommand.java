@@ -28,6 +28,7 @@ import starchfilm.trial.Trial;
 @Command(
     name = "note",
     sortOptions = false,
+    customSynopsis = "starchfilm note FILE [what to note]...",
     description = {
       "Write what was weighed, measured or seen into a trial file.",
       "",

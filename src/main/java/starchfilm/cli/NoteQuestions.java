@@ -22,7 +22,16 @@ import starchfilm.trial.ObservedFault;
 final class NoteQuestions {
   private static final List<String> KINDS =
       List.of(
-          "weighing", "thickness", "pull", "fault", "cook", "moved", "rating", "remark", "photo");
+          "weighing",
+          "thickness",
+          "pull",
+          "fault",
+          "cook",
+          "pour",
+          "moved",
+          "rating",
+          "remark",
+          "photo");
 
   private static final Note NOTHING =
       new Note.Cooked(Optional.empty(), Optional.empty(), Optional.empty());
@@ -79,6 +88,7 @@ final class NoteQuestions {
       case "pull" -> pull();
       case "fault" -> fault();
       case "cook" -> cook();
+      case "pour" -> pour();
       case "moved" -> moved();
       case "rating" -> required("How good is it, 1 to 5?", NoteWords::rated);
       case "remark" -> required("Your remark?", Note.Remarked::new);
@@ -133,6 +143,16 @@ final class NoteQuestions {
     Optional<BigDecimal> lost =
         optional("Weight the pot lost, in g?" + unknown, t -> TypedNumber.in("g", t));
     return new Note.Cooked(minutes, top, lost);
+  }
+
+  private Note pour() throws NoMoreAnswers {
+    String at =
+        optional("Poured when? [now]", words::pour).orElseGet(() -> words.pour("now")).toString();
+    Optional<BigDecimal> mass =
+        optional("Paste on one plate, in g? [not weighed]", t -> TypedNumber.in("g", t));
+    Optional<BigDecimal> tare =
+        optional("The empty plate, in g? [not weighed]", t -> TypedNumber.in("g", t));
+    return new Note.Poured(Optional.of(at), mass, tare);
   }
 
   private Note moved() throws NoMoreAnswers {

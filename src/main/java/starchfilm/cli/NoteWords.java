@@ -37,6 +37,10 @@ final class NoteWords {
     return moments.lastingText(moments.parse(typed), pouredAt);
   }
 
+  LocalDateTime pour(String typed) {
+    return pour(moments, typed);
+  }
+
   /** The moment of the pour: by the clock, since nothing can be counted from it yet. */
   static LocalDateTime pour(MomentParser moments, String typed) {
     if (moments.parse(typed) instanceof Moment.ByTheClock clock) {

@@ -214,6 +214,19 @@ class NoteCommandTest {
   }
 
   @Test
+  void asksForAPourThatWasNotNotedYet() throws IOException {
+    Files.writeString(
+        folder.resolve("a.json"), TRIAL.replace("\"poured_at\": \"2026-04-19T09:00\",", ""));
+    terminal.answering("pour", "9:00", "", "598g", "weighing", "", "731", "");
+    assertThat(terminal.run("note", "a.json")).isZero();
+    assertThat(terminal.err()).isEmpty();
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .contains("\"poured_at\": \"2026-04-20T09:00\"")
+        .contains("\"tare_g\": 598")
+        .contains("{\"at\": \"2026-04-20T12:00\", \"mass_g\": 731}");
+  }
+
+  @Test
   void anInputThatEndsNotesWhatWasAnsweredInFull() throws IOException {
     terminal.answering("remark", "Half done", "weighing", "now");
     assertThat(terminal.run("note", "a.json")).isZero();
