@@ -28,7 +28,7 @@ public final class DryingForecaster {
   private static final double DAMP_HORIZON_S = 20 * 86_400.0;
 
   /** Long enough to see a day's mean of a varying room. */
-  private static final double FIRST_LOOK_S = 3 * 86_400.0;
+  static final double FIRST_LOOK_S = 3 * 86_400.0;
 
   private static final int FEWEST_DRAWS = 20;
   private static final int CURVE_POINTS = 72;
@@ -64,7 +64,7 @@ public final class DryingForecaster {
    */
   public DryingForecast forecast(DryingCase drying) {
     PreparedCase prepared = PreparedCase.of(drying, HORIZON_S);
-    FactorModel model = forCase(prepared);
+    FactorModel model = forCase(factors, prepared);
     Deviations middle = model.mean();
     SpotTrace first = solveOne(prepared, Spot.NOMINAL, middle, new double[0], FIRST_LOOK_S);
     RoomVerdict verdict = RoomDamp.verdict(first.restingMoisture, first.startMoisture);
@@ -118,7 +118,7 @@ public final class DryingForecaster {
   }
 
   /** The factors with what this paste, pour and room add to their uncertainty. */
-  private FactorModel forCase(PreparedCase prepared) {
+  static FactorModel forCase(FactorModel factors, PreparedCase prepared) {
     DryingCase drying = prepared.drying();
     double thickness = drying.pour().wetThicknessM().sd() / drying.pour().wetThicknessM().value();
     double isotherm =
@@ -138,7 +138,7 @@ public final class DryingForecaster {
         : model;
   }
 
-  private static SpotTrace[] solve(
+  static SpotTrace[] solve(
       PreparedCase prepared, Spot spot, Deviations[] cases, double[] curveTimesS, double horizonS) {
     SpotTrace[] traces = new SpotTrace[cases.length];
     int tasks = (cases.length + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
@@ -156,7 +156,7 @@ public final class DryingForecaster {
     return traces;
   }
 
-  private static SpotTrace solveOne(
+  static SpotTrace solveOne(
       PreparedCase prepared,
       Spot spot,
       Deviations deviations,

@@ -1,0 +1,61 @@
+package starchfilm.drying;
+
+import java.util.Arrays;
+import starchfilm.drying.DryingForecast.RoomVerdict;
+
+/**
+ * When one spot of a plate is ready in many likely cases, and nothing else: what a search asks
+ * again and again.
+ *
+ * <p>Ready means peelable and dry through. The cases are those of {@link DryingForecaster} with the
+ * same model and count, so a plate that differs only in its pour is compared case by case: the
+ * times rise smoothly with its thickness. Immutable; safe to share.
+ */
+public final class ReadyTimes {
+  private final FactorModel factors;
+  private final int draws;
+
+  /**
+   * Times in likely cases.
+   *
+   * @param factors what is known of the factors
+   * @param draws how many likely cases to solve, at least 1
+   */
+  public ReadyTimes(FactorModel factors, int draws) {
+    if (draws < 1) {
+      throw new IllegalArgumentException("ready times need at least 1 draw, not " + draws);
+    }
+    this.factors = factors;
+    this.draws = draws;
+  }
+
+  /**
+   * When a spot is ready.
+   *
+   * @param drying the plate
+   * @param spot which of its spots
+   * @return time since the pour (s), one a likely case, in the order of the draws; positive
+   *     infinity where it is not ready within {@link DryingForecaster#HORIZON_S}, and in every case
+   *     where the room is too damp to dry the film at all
+   */
+  public double[] of(DryingCase drying, Spot spot) {
+    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    FactorModel model = DryingForecaster.forCase(factors, prepared);
+    double[] none = {};
+    SpotTrace first =
+        DryingForecaster.solveOne(
+            prepared, Spot.NOMINAL, model.mean(), none, DryingForecaster.FIRST_LOOK_S);
+    double[] times = new double[draws];
+    if (RoomDamp.verdict(first.restingMoisture, first.startMoisture) == RoomVerdict.TOO_DAMP) {
+      Arrays.fill(times, Double.POSITIVE_INFINITY);
+      return times;
+    }
+    SpotTrace[] traces =
+        DryingForecaster.solve(
+            prepared, spot, model.draws(draws), none, DryingForecaster.HORIZON_S);
+    double[] dryThrough = DryingForecaster.times(traces, Milestone.DRY_THROUGH);
+    double[] peelable = DryingForecaster.times(traces, Milestone.PEELABLE);
+    Arrays.setAll(times, i -> Math.max(dryThrough[i], peelable[i]));
+    return times;
+  }
+}

@@ -1,0 +1,34 @@
+package starchfilm.planning;
+
+import starchfilm.film.FilmForecast;
+
+/**
+ * One point of the recipe space, as far as the search needs to know it.
+ *
+ * @param design the recipe
+ * @param film its film
+ * @param gap 0 where the recipe can be made; else how far (log of wet thickness) its thinnest
+ *     allowed pour is above its thickest
+ * @param ceiling what keeps the pour from being thicker
+ * @param ceilingM that thickness (m)
+ * @param floorM thinnest pour allowed (m)
+ * @param readyS when the thick spot is ready, in the middle of the likely cases (s)
+ * @param chance share of the likely cases in which it is ready by the date; 1 without a date
+ * @param wishChance how likely the film is as asked
+ * @param filmKg film from all plates, at rest with the air of use (kg)
+ */
+record Candidate(
+    Design design,
+    FilmForecast film,
+    double gap,
+    Limit ceiling,
+    double ceilingM,
+    double floorM,
+    double readyS,
+    double chance,
+    double wishChance,
+    double filmKg) {
+  boolean isPossible() {
+    return gap == 0;
+  }
+}

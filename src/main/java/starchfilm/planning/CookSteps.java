@@ -1,0 +1,59 @@
+package starchfilm.planning;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import starchfilm.evidence.Estimate;
+import starchfilm.evidence.ValidRange;
+import starchfilm.ingredient.CookGuide;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.Cook;
+
+/**
+ * How a starch or a blend is cooked: every kind in it must be done.
+ *
+ * @param gelatinisesFromK where the first kind begins to gelatinise (K)
+ * @param gelatinisedAtK where the last kind has gelatinised (K)
+ * @param topCelsius temperature to bring the whole pot to (C)
+ * @param holdMinutes time to hold it there, stirring (min)
+ * @param remarks one sentence a kind, for the cook
+ */
+public record CookSteps(
+    double gelatinisesFromK,
+    double gelatinisedAtK,
+    ValidRange topCelsius,
+    ValidRange holdMinutes,
+    List<String> remarks) {
+  private static final double ZERO_CELSIUS_K = 273.15;
+  private static final double MINUTE_S = 60;
+
+  /** Copies the list. */
+  public CookSteps {
+    remarks = List.copyOf(remarks);
+  }
+
+  static CookSteps of(Map<StarchKind, Double> shares) {
+    List<StarchKind> kinds = List.copyOf(shares.keySet());
+    List<CookGuide> guides = kinds.stream().map(StarchKind::cookGuide).toList();
+    return new CookSteps(
+        kinds.stream().mapToDouble(StarchKind::gelatinisationOnsetK).min().orElseThrow(),
+        kinds.stream().mapToDouble(StarchKind::gelatinisationEndK).max().orElseThrow(),
+        guides.stream()
+            .map(CookGuide::topCelsius)
+            .max(Comparator.comparingDouble(ValidRange::max).thenComparingDouble(ValidRange::min))
+            .orElseThrow(),
+        guides.stream()
+            .map(CookGuide::holdMinutes)
+            .max(Comparator.comparingDouble(ValidRange::max).thenComparingDouble(ValidRange::min))
+            .orElseThrow(),
+        guides.stream().map(CookGuide::remark).toList());
+  }
+
+  /** The cook, with what the steam took. */
+  Cook cook(Estimate waterLostKg) {
+    return new Cook(
+        Estimate.between(holdMinutes.min(), holdMinutes.max()).times(MINUTE_S),
+        Estimate.between(topCelsius.min(), topCelsius.max()).plus(Estimate.exact(ZERO_CELSIUS_K)),
+        waterLostKg);
+  }
+}

@@ -1,0 +1,117 @@
+package starchfilm.planning;
+
+import java.util.OptionalDouble;
+import starchfilm.film.FilmForecast;
+
+/** What a recipe may be best at. */
+public enum Goal {
+  /** Most likely that nothing goes wrong. */
+  SAFEST(OptionalDouble.empty()) {
+    @Override
+    double score(Candidate candidate, RecipeSpace space) {
+      return Math.log(Math.max(1e-6, candidate.chance()))
+          + Math.log(Math.max(1e-6, candidate.wishChance()))
+          + comfort(candidate, space);
+    }
+  },
+  /** Most film, by its mass. */
+  MOST_FILM(OptionalDouble.of(1)) {
+    @Override
+    double score(Candidate candidate, RecipeSpace space) {
+      return Math.log(candidate.filmKg())
+          + WISH_SHARE * Math.log(Math.max(1e-6, candidate.wishChance()))
+          + TIE_BREAKER * comfort(candidate, space);
+    }
+  },
+  /** Ready soonest. */
+  SOONEST(OptionalDouble.of(0)) {
+    @Override
+    double score(Candidate candidate, RecipeSpace space) {
+      return -Math.log(candidate.readyS())
+          + WISH_SHARE * Math.log(Math.max(1e-6, candidate.wishChance()))
+          + TIE_BREAKER * comfort(candidate, space);
+    }
+  },
+  /** Closest to the film asked for. */
+  CLOSEST(OptionalDouble.empty()) {
+    @Override
+    double score(Candidate candidate, RecipeSpace space) {
+      return -distance(candidate, space) + SECOND_THOUGHT * comfort(candidate, space);
+    }
+  };
+
+  /** Small enough that what decides is never traded for comfort by more than it can show. */
+  private static final double TIE_BREAKER = 0.003;
+
+  /** A tenth more film is not worth halving the chance that it is the film asked for; ours. */
+  private static final double WISH_SHARE = 0.2;
+
+  private static final double SECOND_THOUGHT = 0.1;
+
+  /** Film in the middle of what people cast (m); common practice, no source. */
+  private static final double MIDDLING_M = 0.11e-3;
+
+  /** Sour enough that bacteria keep away while the film dries; judged, no source. */
+  private static final double SOUR_PH = 3.5;
+
+  private final OptionalDouble thickness;
+
+  Goal(OptionalDouble thickness) {
+    this.thickness = thickness;
+  }
+
+  /**
+   * The place of the wet thickness between floor and ceiling, where the goal settles it.
+   *
+   * @return 0 for the thinnest, 1 for the thickest, empty where the search decides
+   */
+  OptionalDouble thickness() {
+    return thickness;
+  }
+
+  /** How good a recipe is; more is better, and only differences count. */
+  abstract double score(Candidate candidate, RecipeSpace space);
+
+  /** How pleasant a recipe is to make; 0 at best, and small where nothing is at stake. */
+  private static double comfort(Candidate candidate, RecipeSpace space) {
+    StarchBlend blend = space.blend();
+    double middle = (blend.castFrom() + blend.castTo()) / 2;
+    double half = Math.max(1e-9, (blend.castTo() - blend.castFrom()) / 2);
+    double body = square((candidate.design().starchInPaste() - middle) / half);
+    double thickness = square(Math.log(dryThicknessM(candidate) / wishedThickness(space)));
+    FilmForecast film = candidate.film();
+    double sour =
+        space.request().supplies().vinegarAcidityFraction() > 0
+            ? square(Math.max(0, film.acid().pastePh() - SOUR_PH))
+                + 10 * (1 - film.acid().strengthFactor().middle())
+            : 0;
+    return -0.1 * body - 0.2 * thickness - 0.1 * sour;
+  }
+
+  private static double distance(Candidate candidate, RecipeSpace space) {
+    WishWindow window = space.window();
+    Wish wish = space.request().wish();
+    double half = Math.max(1e-9, (window.to() - window.from()) / 2);
+    double feel = square((candidate.design().plasticiser() - window.centre()) / half);
+    double thickness =
+        wish.dryThicknessM().isPresent()
+            ? square(10 * Math.log(dryThicknessM(candidate) / wish.dryThicknessM().getAsDouble()))
+            : 0;
+    return feel + thickness;
+  }
+
+  private static double wishedThickness(RecipeSpace space) {
+    return space.request().wish().dryThicknessM().orElse(MIDDLING_M);
+  }
+
+  /** The film was forecast for another pour; its thickness goes with the pour. */
+  private static double dryThicknessM(Candidate candidate) {
+    return candidate.film().dryThicknessM().middle()
+        * candidate.design().wetThicknessM()
+        / RecipeSpace.ANY_THICKNESS_M;
+  }
+
+  private static double square(double x) {
+    return x * x;
+  }
+}

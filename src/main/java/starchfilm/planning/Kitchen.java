@@ -1,0 +1,95 @@
+package starchfilm.planning;
+
+import starchfilm.drying.Plate;
+
+/**
+ * What the paste is cooked in, weighed on and poured on.
+ *
+ * @param potM3 volume of the pot, brim-full (m3)
+ * @param scaleStepKg step of the balance's display (kg)
+ * @param plate one plate; its own rim height is not used, {@code rimM} is
+ * @param rimM height of the plate's rim above its floor (m); 0 for none
+ * @param plates how many plates there are; at least 1
+ * @param unevenness how far thin edge and thick spot are from the average (ratio, 0 to 0.9)
+ */
+public record Kitchen(
+    double potM3, double scaleStepKg, Plate plate, double rimM, int plates, double unevenness) {
+  /** How far a pot may be filled: paste heaves and spits; judged, no source. */
+  static final double FILLED = 0.75;
+
+  private static final double LARGEST_POT_M3 = 1;
+  private static final double COARSEST_STEP_KG = 0.1;
+  private static final int MOST_PLATES = 1000;
+  private static final double MOST_UNEVEN = 0.9;
+  private static final double SMALLEST_SIDE_M = 0.01;
+  private static final double LARGEST_SIDE_M = 5;
+  private static final double HIGHEST_RIM_M = 0.2;
+
+  /** Checks every figure. */
+  public Kitchen {
+    require(
+        potM3 > 0 && potM3 <= LARGEST_POT_M3,
+        "pot",
+        Sentence.number(potM3 * 1e3) + " l",
+        "more than 0 to 1000 l",
+        "write how much the pot holds");
+    require(
+        scaleStepKg > 0 && scaleStepKg <= COARSEST_STEP_KG,
+        "step of the balance",
+        Sentence.grams(scaleStepKg),
+        "more than 0 to 100 g",
+        "write the smallest step its display shows, such as 1 g or 0.1 g");
+    require(
+        plates >= 1 && plates <= MOST_PLATES,
+        "plates",
+        String.valueOf(plates),
+        "1 to 1000",
+        "write how many plates you have");
+    require(
+        Math.min(plate.lengthM(), plate.widthM()) >= SMALLEST_SIDE_M
+            && Math.max(plate.lengthM(), plate.widthM()) <= LARGEST_SIDE_M,
+        "sides of a plate",
+        Sentence.number(plate.lengthM() * 1e3) + " x " + Sentence.millimetres(plate.widthM()),
+        "10 to 5000 mm",
+        "write length and width of one plate");
+    require(
+        rimM >= 0 && rimM <= HIGHEST_RIM_M,
+        "rim",
+        Sentence.millimetres(rimM),
+        "0 to 200 mm",
+        "write how high the rim stands above the plate, 0 mm for none");
+    require(
+        unevenness >= 0 && unevenness <= MOST_UNEVEN,
+        "unevenness",
+        Sentence.percent(unevenness),
+        "0 to 90 %",
+        "write how far the thin edge is below the average, 25 % where nobody measured");
+  }
+
+  private static void require(
+      boolean holds, String quantity, String given, String allowed, String mend) {
+    if (!holds) {
+      throw new UnworkableRequestException(Sentence.of(quantity, given, allowed, mend));
+    }
+  }
+
+  /** The plate with what its rim leaves above a pour. */
+  Plate platePoured(double wetThicknessM) {
+    return new Plate(
+        plate.material(),
+        plate.lengthM(),
+        plate.widthM(),
+        plate.thicknessM(),
+        Math.max(0, rimM - wetThicknessM));
+  }
+
+  /** The same kitchen with another pot. */
+  Kitchen withPot(double m3) {
+    return new Kitchen(m3, scaleStepKg, plate, rimM, plates, unevenness);
+  }
+
+  /** The same kitchen with another number of plates. */
+  Kitchen withPlates(int count) {
+    return new Kitchen(potM3, scaleStepKg, plate, rimM, count, unevenness);
+  }
+}

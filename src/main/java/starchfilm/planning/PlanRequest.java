@@ -1,0 +1,65 @@
+package starchfilm.planning;
+
+import java.util.OptionalDouble;
+
+/**
+ * Everything a plan needs to know.
+ *
+ * @param supplies what is in the cupboard
+ * @param kitchen pot, balance and plates
+ * @param wish the film wanted
+ * @param place where the plates dry
+ * @param byS when the film must be ready (s after the pour, above 0); empty for any time
+ * @param sure how sure that must be, by which share of the likely cases (0.05 to 0.99)
+ * @param use where the film will be used
+ */
+public record PlanRequest(
+    Supplies supplies,
+    Kitchen kitchen,
+    Wish wish,
+    DryingPlace place,
+    OptionalDouble byS,
+    double sure,
+    UseAir use) {
+  /** How sure a plan is of its date where nobody says; ours. */
+  public static final double USUALLY_SURE = 0.8;
+
+  private static final double LEAST_SURE = 0.05;
+  private static final double MOST_SURE = 0.99;
+
+  /** Checks date and sureness. */
+  public PlanRequest {
+    if (byS.isPresent() && !(byS.getAsDouble() > 0)) {
+      throw new UnworkableRequestException(
+          Sentence.of(
+              "date",
+              Sentence.days(byS.getAsDouble()) + " after the pour",
+              "a time after the pour",
+              "write when the film must be ready, such as 5d"));
+    }
+    if (!(sure >= LEAST_SURE && sure <= MOST_SURE)) {
+      throw new UnworkableRequestException(
+          Sentence.of(
+              "how sure the date must be",
+              Sentence.percent(sure),
+              "5 to 99 %",
+              "80 % is a usual choice"));
+    }
+  }
+
+  PlanRequest with(Supplies other) {
+    return new PlanRequest(other, kitchen, wish, place, byS, sure, use);
+  }
+
+  PlanRequest with(Kitchen other) {
+    return new PlanRequest(supplies, other, wish, place, byS, sure, use);
+  }
+
+  PlanRequest with(Wish other) {
+    return new PlanRequest(supplies, kitchen, other, place, byS, sure, use);
+  }
+
+  PlanRequest by(OptionalDouble otherS) {
+    return new PlanRequest(supplies, kitchen, wish, place, otherS, sure, use);
+  }
+}

@@ -1,0 +1,136 @@
+package starchfilm.planning;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import starchfilm.drying.FactorModel;
+import starchfilm.drying.ReadyTimes;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.Composition;
+
+/**
+ * Searches one request and its variations.
+ *
+ * <p>How a paste dries depends on room, plates, jar and starch alone, so the surfaces are forecast
+ * once and serve every variation of supplies, wish, date and pot. Safe to share between threads.
+ */
+final class PlanSearch {
+  /** Likely cases at each node of a surface. */
+  private static final int SURFACE_DRAWS = 16;
+
+  /** How far a surface reaches beyond the thinnest and thickest film asked for. */
+  private static final double BEYOND = 1.25;
+
+  private static final double THINNEST_POUR_M = 0.1e-3;
+  private static final double THICKEST_POUR_M = 25e-3;
+
+  /** Moisture of a dry film for the ends of a surface (kg/kg); any film's is near. */
+  private static final double FILM_MOISTURE = 0.12;
+
+  private final PlanRequest base;
+  private final ReadyTimes times;
+  private final Map<Set<StarchKind>, DryingSurface> surfaces = new ConcurrentHashMap<>();
+
+  PlanSearch(PlanRequest base, FactorModel factors) {
+    this.base = base;
+    this.times = new ReadyTimes(factors, SURFACE_DRAWS);
+  }
+
+  /** What one goal's search found. */
+  record Found(Goal goal, Candidate candidate, RecipeSpace space, double score) {
+    Outcome outcome() {
+      return space.outcome(candidate);
+    }
+  }
+
+  /**
+   * The best recipe for each goal, over all blends that fill the most plates.
+   *
+   * @param request the request of this search or a variation of it, with the same room, plate, rim,
+   *     jar and kinds of starch
+   * @param goals what to be best at
+   * @param beyondLevelling whether the paste may be stiffer than people cast at
+   * @return one a goal; empty where no recipe can be made
+   */
+  Map<Goal, Found> best(PlanRequest request, Collection<Goal> goals, boolean beyondLevelling) {
+    List<RecipeSpace> spaces = spaces(request, beyondLevelling);
+    List<Found> found =
+        goals.stream()
+            .flatMap(goal -> spaces.stream().map(space -> new Task(goal, space)))
+            .toList()
+            .parallelStream()
+            .map(Task::run)
+            .flatMap(Optional::stream)
+            .toList();
+    Map<Goal, Found> best = new EnumMap<>(Goal.class);
+    for (Found one : found) {
+      best.merge(one.goal(), one, (a, b) -> b.score() > a.score() ? b : a);
+    }
+    return best;
+  }
+
+  Optional<Found> best(PlanRequest request, Goal goal) {
+    return Optional.ofNullable(best(request, List.of(goal), false).get(goal));
+  }
+
+  private record Task(Goal goal, RecipeSpace space) {
+    Optional<Found> run() {
+      return GoalSearch.best(goal, space)
+          .map(c -> new Found(goal, c, space, GoalSearch.score(goal, space, c)));
+    }
+  }
+
+  private List<RecipeSpace> spaces(PlanRequest request, boolean beyondLevelling) {
+    FilmOf film = new FilmOf(request);
+    List<RecipeSpace> best = new ArrayList<>();
+    int most = 1;
+    for (StarchBlend blend : StarchBlend.of(request.supplies())) {
+      WishWindow window = WishWindow.of(request, blend, film);
+      if (window.isEmpty()) {
+        continue;
+      }
+      double mostStarch = beyondLevelling ? blend.levelsUpTo() : blend.castTo();
+      DryingSurface surface = surface(blend);
+      int plates =
+          PlateCount.most(new RecipeSpace(request, blend, surface, window, film, 1, mostStarch));
+      if (plates > most) {
+        best.clear();
+        most = plates;
+      }
+      if (plates == most) {
+        best.add(new RecipeSpace(request, blend, surface, window, film, plates, mostStarch));
+      }
+    }
+    return best;
+  }
+
+  private DryingSurface surface(StarchBlend blend) {
+    return surfaces.computeIfAbsent(
+        blend.shares().keySet(),
+        kinds -> {
+          Wish wish = base.wish();
+          double thin = Math.min(wish.leastDryThicknessM(), Wish.USUALLY_THINNEST_M) / BEYOND;
+          double thick = Math.max(wish.mostDryThicknessM(), Wish.USUALLY_THICKEST_M) * BEYOND;
+          double richest = dryPerWet(blend, blend.levelsUpTo(), WishWindow.MOST_PLASTICISER);
+          double leanest = dryPerWet(blend, blend.castFrom(), 0);
+          return DryingSurface.of(
+              base,
+              blend,
+              times,
+              WishWindow.MOST_PLASTICISER,
+              Math.max(THINNEST_POUR_M, thin / richest),
+              Math.min(THICKEST_POUR_M, thick / leanest));
+        });
+  }
+
+  private double dryPerWet(StarchBlend blend, double starch, double plasticiser) {
+    Composition paste =
+        new Design(blend, starch, plasticiser, 0, THINNEST_POUR_M, 1).composition(base.supplies());
+    return paste.volumeM3PerKgDry(FILM_MOISTURE) * paste.drySolids() * paste.pasteDensityKgPerM3();
+  }
+}

@@ -1,0 +1,26 @@
+package starchfilm.planning;
+
+import starchfilm.evidence.Band;
+
+/**
+ * How thick a paste may be poured to be ready by a date in a share of the likely cases.
+ *
+ * @param sure that share, above 0 and below 1
+ * @param reach whether there is such a thickness
+ * @param wetThicknessM the thickest such pour, averaged over the plate (m)
+ * @param pourKg paste on one plate (kg)
+ * @param dryThicknessM what it dries to, in the air of use (m)
+ */
+public record PourThickness(
+    double sure, Reach reach, double wetThicknessM, double pourKg, Band dryThicknessM) {
+
+  /** Whether a date can be met by pouring thinner. */
+  public enum Reach {
+    /** This thickness just meets it. */
+    FOUND,
+    /** Not even 0.1 mm does; the figures are of that. */
+    TOO_SOON,
+    /** Even 25 mm does; the figures are of that. */
+    ANY
+  }
+}

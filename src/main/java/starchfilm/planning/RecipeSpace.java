@@ -1,0 +1,193 @@
+package starchfilm.planning;
+
+import java.util.EnumMap;
+import java.util.Map;
+import starchfilm.film.FilmForecast;
+import starchfilm.recipe.Composition;
+
+/**
+ * The recipes that one blend, one request and one number of plates allow, as a cube: starch
+ * concentration, plasticiser level, vinegar and wet thickness, each from 0 to 1.
+ *
+ * <p>The thickness runs between what every other limit leaves for the first three, so that each
+ * point of the cube either is a recipe that can be made or says by how much it cannot.
+ */
+final class RecipeSpace {
+  static final int DIMENSIONS = 4;
+
+  /** Vinegar at most (kg per kg paste); common practice, no source. */
+  private static final double MOST_VINEGAR = 0.08;
+
+  /** The outer tenth of the wish is left alone on either side. */
+  private static final double OUTER_SHARE = 0.1;
+
+  /** The film is forecast for this pour (m); its thickness goes with the pour. */
+  static final double ANY_THICKNESS_M = 1e-3;
+
+  /** Share of a rim that may be filled. */
+  private static final double RIM_FILLED = 0.9;
+
+  private final PlanRequest request;
+  private final StarchBlend blend;
+  private final DryingSurface surface;
+  private final WishWindow window;
+  private final WishWindow inner;
+  private final FilmOf film;
+  private final int plates;
+  private final double mostStarch;
+
+  RecipeSpace(
+      PlanRequest request,
+      StarchBlend blend,
+      DryingSurface surface,
+      WishWindow window,
+      FilmOf film,
+      int plates,
+      double mostStarch) {
+    this.request = request;
+    this.blend = blend;
+    this.surface = surface;
+    this.window = window;
+    this.inner = window.narrowed(OUTER_SHARE);
+    this.film = film;
+    this.plates = plates;
+    this.mostStarch = mostStarch;
+  }
+
+  PlanRequest request() {
+    return request;
+  }
+
+  WishWindow window() {
+    return window;
+  }
+
+  WishWindow innerWindow() {
+    return inner;
+  }
+
+  StarchBlend blend() {
+    return blend;
+  }
+
+  double mostStarch() {
+    return mostStarch;
+  }
+
+  /** The recipe at a point of the cube. */
+  Candidate at(double[] point) {
+    double starch = between(blend.castFrom(), mostStarch, point[0]);
+    double plasticiser = between(inner.from(), inner.to(), point[1]);
+    double vinegar = request.supplies().vinegarAcidityFraction() > 0 ? point[2] * MOST_VINEGAR : 0;
+    Design any = new Design(blend, starch, plasticiser, vinegar, ANY_THICKNESS_M, plates);
+    FilmForecast forecast = film.forecast(any);
+    double dryPerWet = forecast.dryThicknessM().middle() / ANY_THICKNESS_M;
+    double floor = Math.max(surface.thinnestM(), request.wish().leastDryThicknessM() / dryPerWet);
+    Map<Limit, Double> ceilings = ceilings(any, dryPerWet);
+    Limit lowest = Limit.THICKEST_FILM;
+    for (Map.Entry<Limit, Double> ceiling : ceilings.entrySet()) {
+      if (ceiling.getValue() < ceilings.getOrDefault(lowest, Double.POSITIVE_INFINITY)) {
+        lowest = ceiling.getKey();
+      }
+    }
+    double ceiling = ceilings.getOrDefault(lowest, 0.0);
+    double gap = ceiling < floor ? Math.log(floor / Math.max(1e-9, ceiling)) : 0;
+    double wet = gap > 0 ? floor : Math.exp(between(Math.log(floor), Math.log(ceiling), point[3]));
+    Design design = any.poured(wet);
+    return new Candidate(
+        design,
+        forecast,
+        gap,
+        lowest,
+        ceiling,
+        floor,
+        surface.middleS(design),
+        request.byS().isPresent() ? surface.chance(design, request.byS().getAsDouble()) : 1,
+        window.chance(forecast.glassTransitionK()),
+        filmKg(design, forecast));
+  }
+
+  /** The thickest pour (m) that each limit allows. */
+  private Map<Limit, Double> ceilings(Design design, double dryPerWet) {
+    Composition paste = design.composition(request.supplies());
+    Kitchen kitchen = request.kitchen();
+    double density = paste.pasteDensityKgPerM3();
+    double plateKgPerM = kitchen.plate().areaM2() * density * (1 + PotRules.LEFT_IN_POT);
+    Map<Limit, Double> ceilings = new EnumMap<>(Limit.class);
+    ceilings.put(
+        Limit.THICKEST_FILM,
+        Math.min(surface.thickestM(), request.wish().mostDryThicknessM() / dryPerWet));
+    ceilings.put(
+        Limit.RIM,
+        kitchen.rimM() > 0
+            ? RIM_FILLED * kitchen.rimM() / (1 + kitchen.unevenness())
+            : Levelling.of(blend, design.starchInPaste(), density).standsUpToM());
+    double steam = 1 + PotRules.STEAM.value() * paste.water();
+    ceilings.put(
+        Limit.POT,
+        kitchen.potM3() * Kitchen.FILLED * Composition.WATER_KG_PER_M3 / (plateKgPerM * steam));
+    if (paste.glycerol() > 0) {
+      ceilings.put(
+          Limit.GLYCEROL,
+          request.supplies().pureGlycerolKg() / (plates * plateKgPerM * paste.glycerol()));
+    }
+    ceilings.put(Limit.STARCH, blend.mostDryKg() / (plates * plateKgPerM * paste.dryStarch()));
+    request
+        .byS()
+        .ifPresent(
+            byS -> ceilings.put(Limit.DATE, surface.thickestReady(design, byS, request.sure())));
+    return ceilings;
+  }
+
+  /** The thickest pour (m) that glycerol and starch allow on this space's plates. */
+  double suppliesCeilingM(Design design) {
+    FilmForecast forecast = film.forecast(design);
+    Map<Limit, Double> ceilings =
+        ceilings(design, forecast.dryThicknessM().middle() / design.wetThicknessM());
+    return Math.min(
+        ceilings.getOrDefault(Limit.GLYCEROL, Double.POSITIVE_INFINITY),
+        ceilings.getOrDefault(Limit.STARCH, Double.POSITIVE_INFINITY));
+  }
+
+  Outcome outcome(Candidate candidate) {
+    return outcome(candidate, request);
+  }
+
+  /** What a recipe gives, its chance measured by the date of another request. */
+  Outcome outcome(Candidate candidate, PlanRequest dated) {
+    Design design = candidate.design();
+    Composition paste = design.composition(request.supplies());
+    double potfulKg =
+        design.wetThicknessM()
+            * request.kitchen().plate().areaM2()
+            * paste.pasteDensityKgPerM3()
+            * (1 + PotRules.LEFT_IN_POT);
+    double glycerolFraction = request.supplies().jar().glycerolFraction().value();
+    return new Outcome(
+        plates,
+        design.plasticiser(),
+        candidate.film().dryThicknessM().middle() * design.wetThicknessM() / ANY_THICKNESS_M,
+        candidate.filmKg(),
+        candidate.readyS(),
+        surface.readyS(design, dated.sure()),
+        dated.byS().isPresent() ? surface.chance(design, dated.byS().getAsDouble()) : 1,
+        candidate.wishChance(),
+        glycerolFraction > 0 ? plates * potfulKg * paste.glycerol() / glycerolFraction : 0,
+        plates * potfulKg * paste.dryStarch(),
+        potfulKg);
+  }
+
+  private double filmKg(Design design, FilmForecast forecast) {
+    Composition paste = design.composition(request.supplies());
+    return plates
+        * request.kitchen().plate().areaM2()
+        * design.wetThicknessM()
+        * paste.pasteDensityKgPerM3()
+        * paste.drySolids()
+        * (1 + forecast.equilibriumMoisture().middle());
+  }
+
+  private static double between(double from, double to, double share) {
+    return from + (to - from) * share;
+  }
+}

@@ -1,0 +1,50 @@
+package starchfilm.planning;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** The one sentence somebody gets whose request cannot be met. */
+final class Sentence {
+  private static final MathContext THREE_FIGURES = new MathContext(3);
+  private static final double DAY_S = 86_400;
+
+  private Sentence() {}
+
+  static String of(String quantity, String given, String allowed, String mend) {
+    return quantity + ": " + given + " given, allowed " + allowed + "; " + mend;
+  }
+
+  static String grams(double kg) {
+    return number(kg * 1e3) + " g";
+  }
+
+  static String percent(double fraction) {
+    return number(fraction * 100) + " %";
+  }
+
+  static String millimetres(double m) {
+    return number(m * 1e3) + " mm";
+  }
+
+  static String days(double s) {
+    return number(s / DAY_S) + " days";
+  }
+
+  /** Three figures, no exponent, no zeros at the end. */
+  static String number(double value) {
+    return number(value, THREE_FIGURES);
+  }
+
+  /** A forecast figure: two figures. */
+  static String two(double value) {
+    return number(value, new MathContext(2));
+  }
+
+  private static String number(double value, MathContext figures) {
+    if (!Double.isFinite(value)) {
+      return String.valueOf(value);
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).round(figures);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

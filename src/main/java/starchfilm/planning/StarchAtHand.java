@@ -1,0 +1,45 @@
+package starchfilm.planning;
+
+import java.util.OptionalDouble;
+import starchfilm.evidence.Estimate;
+import starchfilm.ingredient.StarchKind;
+
+/**
+ * Starch in the cupboard.
+ *
+ * @param kind the kind
+ * @param massKg powder at hand (kg, above 0); empty for plenty
+ * @param moistureFraction water in the powder (kg per kg powder, 0 to 0.3)
+ */
+public record StarchAtHand(StarchKind kind, OptionalDouble massKg, Estimate moistureFraction) {
+  private static final double MOST_MOISTURE = 0.3;
+
+  /** Checks both figures. */
+  public StarchAtHand {
+    if (massKg.isPresent() && !(massKg.getAsDouble() > 0)) {
+      throw new UnworkableRequestException(
+          Sentence.of(
+              kind + " starch at hand",
+              Sentence.grams(massKg.getAsDouble()),
+              "more than 0 g",
+              "write the grams in the bag, or leave them out for plenty"));
+    }
+    if (!(moistureFraction.value() >= 0 && moistureFraction.value() <= MOST_MOISTURE)) {
+      throw new UnworkableRequestException(
+          Sentence.of(
+              "moisture of " + kind + " starch",
+              Sentence.percent(moistureFraction.value()),
+              "0 to 30 %",
+              "leave it out for what " + kind + " starch usually holds"));
+    }
+  }
+
+  /**
+   * Dry starch at hand.
+   *
+   * @return kg; positive infinity for plenty
+   */
+  double dryKg() {
+    return massKg.orElse(Double.POSITIVE_INFINITY) * (1 - moistureFraction.value());
+  }
+}

@@ -1,0 +1,82 @@
+package starchfilm.planning;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.GlycerolStock;
+
+/**
+ * What is in the cupboard.
+ *
+ * @param jar what the jar of glycerol holds
+ * @param glycerolKg what is in the jar, water and salt included (kg); 0 for no glycerol
+ * @param starches the starches; at least one, each kind once
+ * @param vinegarAcidityFraction acetic acid in the vinegar (kg per kg); 0 for no vinegar
+ */
+public record Supplies(
+    GlycerolStock jar,
+    double glycerolKg,
+    List<StarchAtHand> starches,
+    double vinegarAcidityFraction) {
+  /** Stronger than this it is no vinegar but an acid to be handled as one (kg/kg); ours. */
+  private static final double STRONGEST_VINEGAR = 0.3;
+
+  /** Copies the list and checks every figure. */
+  public Supplies {
+    starches = List.copyOf(starches);
+    if (starches.isEmpty()) {
+      throw new UnworkableRequestException("a plan needs at least one starch");
+    }
+    Set<StarchKind> kinds = EnumSet.noneOf(StarchKind.class);
+    for (StarchAtHand starch : starches) {
+      if (!kinds.add(starch.kind())) {
+        throw new UnworkableRequestException(
+            starch.kind() + " starch is named twice; name each starch once, with all of its grams");
+      }
+    }
+    if (!(glycerolKg >= 0) || Double.isInfinite(glycerolKg)) {
+      throw new UnworkableRequestException(
+          Sentence.of(
+              "glycerol at hand",
+              Sentence.grams(glycerolKg),
+              "0 g or more",
+              "write the grams in the jar"));
+    }
+    if (glycerolKg > 0 && !(jar.glycerolFraction().value() > 0)) {
+      throw new UnworkableRequestException(
+          Sentence.of(
+              "glycerol in the jar",
+              "0 %",
+              "more than 0 to 100 %",
+              "write the purity on the label, or assay the jar"));
+    }
+    if (!(vinegarAcidityFraction >= 0 && vinegarAcidityFraction <= STRONGEST_VINEGAR)) {
+      throw new UnworkableRequestException(
+          Sentence.of(
+              "acidity of the vinegar",
+              Sentence.percent(vinegarAcidityFraction),
+              "0 to 30 %",
+              "write the per cent of acid on the label, 5 % for common vinegar"));
+    }
+  }
+
+  /**
+   * Pure glycerol at hand.
+   *
+   * @return kg
+   */
+  public double pureGlycerolKg() {
+    return glycerolKg * jar.glycerolFraction().value();
+  }
+
+  /** The same cupboard with another amount of the same glycerol. */
+  Supplies withGlycerol(double kg) {
+    return new Supplies(jar, kg, starches, vinegarAcidityFraction);
+  }
+
+  /** The same cupboard with other starches. */
+  Supplies withStarches(List<StarchAtHand> others) {
+    return new Supplies(jar, glycerolKg, others, vinegarAcidityFraction);
+  }
+}

@@ -1,0 +1,90 @@
+package starchfilm.planning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+import starchfilm.drying.FactorModel;
+import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.Spot;
+import starchfilm.evidence.Band;
+import starchfilm.film.FilmForecaster;
+import starchfilm.film.PasteBody;
+import starchfilm.planning.PourThickness.Reach;
+
+/**
+ * Turns the drying forecast round: from a date to the wet thickness that meets it.
+ *
+ * <p>Immutable; safe to share.
+ */
+public final class ThicknessFinder {
+  private static final int DRAWS = 128;
+
+  private final ReadyTimes times;
+  private final FilmForecaster film = new FilmForecaster();
+
+  /**
+   * A finder.
+   *
+   * @param factors what is known of the factors of a drying forecast
+   */
+  public ThicknessFinder(FactorModel factors) {
+    this.times = new ReadyTimes(factors, DRAWS);
+  }
+
+  /**
+   * How thick the paste may be poured.
+   *
+   * @param request paste, plate, room and date
+   * @param shares how sure the date must be, by which shares of the likely cases, each above 0 and
+   *     below 1; at least one
+   * @return one pour a share
+   */
+  public ThicknessAnswer find(ThicknessRequest request, List<Double> shares) {
+    ThicknessRoot root = new ThicknessRoot(times, request::pouredAt);
+    List<PourThickness> pours = new ArrayList<>();
+    for (double sure : shares) {
+      pours.add(pour(request, sure, root.thickest(request.byS(), sure)));
+    }
+    PourThickness last = pours.get(pours.size() - 1);
+    return new ThicknessAnswer(
+        request,
+        pours,
+        film.forecast(request.filmAt(pours.get(0).wetThicknessM())),
+        band(times.of(request.pouredAt(last.wetThicknessM()), Spot.THICK_SPOT)),
+        PasteBody.of(request.paste().composition()),
+        Levelling.of(
+            StarchBlend.of(request.paste().composition().starchShares(), Double.POSITIVE_INFINITY),
+            request.paste().composition().dryStarch(),
+            request.paste().composition().pasteDensityKgPerM3()));
+  }
+
+  private PourThickness pour(ThicknessRequest request, double sure, OptionalDouble found) {
+    double wetM = found.orElse(ThicknessRoot.THINNEST_M);
+    Reach reach =
+        found.isEmpty()
+            ? Reach.TOO_SOON
+            : wetM >= ThicknessRoot.THICKEST_M ? Reach.ANY : Reach.FOUND;
+    return new PourThickness(
+        sure,
+        reach,
+        wetM,
+        request.pourKg(wetM),
+        film.forecast(request.filmAt(wetM)).dryThicknessM());
+  }
+
+  private static Band band(double[] ready) {
+    double[] ends =
+        Arrays.stream(new double[] {10, 50, 90})
+            .map(
+                percent ->
+                    new Percentile(percent)
+                        .withEstimationType(Percentile.EstimationType.R_7)
+                        .evaluate(ready))
+            // Between a last time and never, linear interpolation has no answer but never.
+            .map(time -> Double.isNaN(time) ? Double.POSITIVE_INFINITY : time)
+            .toArray();
+    return new Band(ends[0], ends[1], ends[2]);
+  }
+}

@@ -1,0 +1,119 @@
+package starchfilm.planning;
+
+import org.apache.commons.math3.distribution.NormalDistribution;
+import starchfilm.evidence.Band;
+import starchfilm.film.FilmForecast;
+
+/**
+ * The plasticiser levels that make the film asked for, in the air it is used in.
+ *
+ * @param from lower end (kg glycerol per kg dry starch)
+ * @param to upper end; below {@code from} where no level does
+ * @param glassTransitionFromK glass transition at the lower end (K); positive infinity where less
+ *     glycerol cannot spoil the wish
+ * @param glassTransitionToK glass transition at the upper end (K); negative infinity where more
+ *     cannot spoil it
+ */
+record WishWindow(double from, double to, double glassTransitionFromK, double glassTransitionToK) {
+  /** Most glycerol that is looked at: the film rules end at 0.6 kg per kg dry starch. */
+  static final double MOST_PLASTICISER = 0.6;
+
+  private static final double STEP = 0.01;
+  private static final int HALVINGS = 10;
+
+  /** Thickness and vinegar move neither feel nor stretch; strength is looked at without acid. */
+  private static final double ANY_THICKNESS_M = 2e-3;
+
+  private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+
+  static WishWindow of(PlanRequest request, StarchBlend blend, FilmOf film) {
+    Wish wish = request.wish();
+    int steps = (int) Math.round(MOST_PLASTICISER / STEP);
+    int bestStart = 0;
+    int bestLength = 0;
+    int length = 0;
+    for (int i = 0; i <= steps; i++) {
+      length = meets(wish, at(i * STEP, blend, film)) ? length + 1 : 0;
+      if (length > bestLength) {
+        bestLength = length;
+        bestStart = i - length + 1;
+      }
+    }
+    if (bestLength == 0) {
+      return new WishWindow(1, 0, Double.NaN, Double.NaN);
+    }
+    int end = bestStart + bestLength - 1;
+    double from = bestStart == 0 ? 0 : edge(bestStart - 1, bestStart, wish, blend, film);
+    double to = end == steps ? MOST_PLASTICISER : edge(end + 1, end, wish, blend, film);
+    return new WishWindow(
+        from,
+        to,
+        bestStart == 0
+            ? Double.POSITIVE_INFINITY
+            : at(from, blend, film).glassTransitionK().middle(),
+        end == steps ? Double.NEGATIVE_INFINITY : at(to, blend, film).glassTransitionK().middle());
+  }
+
+  /** Where the wish begins to be met, between a step outside and a step inside. */
+  private static double edge(int outside, int inside, Wish wish, StarchBlend blend, FilmOf film) {
+    double out = outside * STEP;
+    double in = inside * STEP;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (out + in) / 2;
+      if (meets(wish, at(middle, blend, film))) {
+        in = middle;
+      } else {
+        out = middle;
+      }
+    }
+    return in;
+  }
+
+  static FilmForecast at(double plasticiser, StarchBlend blend, FilmOf film) {
+    double starch = (blend.castFrom() + blend.castTo()) / 2;
+    return film.forecast(new Design(blend, starch, plasticiser, 0, ANY_THICKNESS_M, 1));
+  }
+
+  static boolean meets(Wish wish, FilmForecast film) {
+    return (wish.feel().isEmpty() || film.feel() == wish.feel().get())
+        && (wish.strengthPa().isEmpty()
+            || film.tensileStrengthPa().middle() >= wish.strengthPa().getAsDouble())
+        && (wish.elongation().isEmpty()
+            || film.elongationAtBreak().middle() >= wish.elongation().getAsDouble());
+  }
+
+  boolean isEmpty() {
+    return from > to;
+  }
+
+  /** The level furthest from both ends. */
+  double centre() {
+    return (from + to) / 2;
+  }
+
+  /** The window without its outer parts, so that a spoon's rounding does not leave it. */
+  WishWindow narrowed(double share) {
+    double margin = share * (to - from);
+    return new WishWindow(
+        from == 0 ? 0 : from + margin, to - margin, glassTransitionFromK, glassTransitionToK);
+  }
+
+  /**
+   * How likely a film is as asked, by the band of its glass transition alone.
+   *
+   * @param glassTransitionK of the film
+   * @return 0 to 1
+   */
+  double chance(Band glassTransitionK) {
+    double sd = (glassTransitionK.high() - glassTransitionK.low()) / (2 * Band.Z90);
+    return below(glassTransitionFromK, glassTransitionK.middle(), sd)
+        - below(glassTransitionToK, glassTransitionK.middle(), sd);
+  }
+
+  private static double below(double limitK, double middleK, double sdK) {
+    if (Double.isInfinite(limitK)) {
+      return limitK > 0 ? 1 : 0;
+    }
+    return NORMAL.cumulativeProbability((limitK - middleK) / sdK);
+  }
+}

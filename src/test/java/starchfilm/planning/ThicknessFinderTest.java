@@ -1,0 +1,95 @@
+package starchfilm.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import starchfilm.air.AirState;
+import starchfilm.drying.ConstantRoom;
+import starchfilm.drying.DryingForecast;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.FactorModel;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.Plate;
+import starchfilm.drying.PlateMaterial;
+import starchfilm.drying.Spot;
+import starchfilm.evidence.Band;
+import starchfilm.evidence.Estimate;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.planning.PourThickness.Reach;
+import starchfilm.recipe.Paste;
+
+class ThicknessFinderTest {
+  private final ThicknessFinder finder = new ThicknessFinder(FactorModel.textbook());
+
+  @Test
+  void theForecastOfTheThicknessFoundMeetsTheDate() {
+    ThicknessRequest request = request(4 * Requests.DAY_S, 0.5);
+
+    List<PourThickness> pours = finder.find(request, List.of(0.5, 0.9)).pours();
+
+    assertThat(dryThrough(request, pours.get(0)).middle())
+        .isCloseTo(request.byS(), within(0.02 * request.byS()));
+    assertThat(dryThrough(request, pours.get(1)).high())
+        .isCloseTo(request.byS(), within(0.03 * request.byS()));
+  }
+
+  @Test
+  void surerMeansThinnerAndLaterMeansThicker() {
+    double before = 0;
+    for (double days : new double[] {1, 2, 4, 8}) {
+      List<PourThickness> pours =
+          finder.find(request(days * Requests.DAY_S, 0.5), List.of(0.5, 0.9)).pours();
+      assertThat(pours.get(1).wetThicknessM()).isLessThan(pours.get(0).wetThicknessM());
+      assertThat(pours.get(1).wetThicknessM()).isGreaterThan(before);
+      before = pours.get(1).wetThicknessM();
+    }
+  }
+
+  @Test
+  void gramsAndThicknessBelongTogether() {
+    ThicknessRequest request = request(4 * Requests.DAY_S, 0.5);
+    PourThickness pour = finder.find(request, List.of(0.5)).pours().get(0);
+
+    double density = request.paste().composition().pasteDensityKgPerM3();
+    assertThat(pour.pourKg()).isCloseTo(0.06 * pour.wetThicknessM() * density, within(1e-9));
+    assertThat(pour.dryThicknessM().middle()).isBetween(0.03 * pour.wetThicknessM(), 1e-3);
+  }
+
+  @Test
+  void saysWhereNoPourIsReadyAndWhereAnyIs() {
+    assertThat(reach(request(600, 0.5))).isEqualTo(Reach.TOO_SOON);
+    assertThat(reach(request(59 * Requests.DAY_S, 0.1))).isEqualTo(Reach.ANY);
+    assertThat(reach(request(5 * Requests.DAY_S, 0.97))).isEqualTo(Reach.TOO_SOON);
+  }
+
+  private Reach reach(ThicknessRequest request) {
+    return finder.find(request, List.of(0.5)).pours().get(0).reach();
+  }
+
+  private static Band dryThrough(ThicknessRequest request, PourThickness pour) {
+    DryingForecast forecast =
+        new DryingForecaster(FactorModel.textbook(), 400)
+            .forecast(request.pouredAt(pour.wetThicknessM()));
+    return forecast.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+  }
+
+  private static ThicknessRequest request(double byS, double humidity) {
+    double airC = humidity < 0.2 ? 35 : 20;
+    return new ThicknessRequest(
+        new Paste(Map.of(StarchKind.CORN, 0.04), 0.012, 0, 0, 0.948, 0.01, 0),
+        CookSteps.of(Map.of(StarchKind.CORN, 1.0)).cook(Estimate.exact(0)),
+        new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0),
+        0.03,
+        0.25,
+        ThicknessRequest.USUAL_PASTE_K,
+        new DryingPlace(
+            new ConstantRoom(
+                new AirState(airC + Requests.ZERO_CELSIUS_K, humidity, humidity < 0.2 ? 1 : 0.1)),
+            Requests.NONE),
+        byS,
+        new UseAir(0.5, 296.15, 0));
+  }
+}
