@@ -18,6 +18,7 @@ import starchfilm.amount.MomentParser;
 import starchfilm.trial.Fault;
 import starchfilm.trial.NotWrittenException;
 import starchfilm.trial.Note;
+import starchfilm.trial.NoteWords;
 import starchfilm.trial.NoteWriter;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.NotebookReader;

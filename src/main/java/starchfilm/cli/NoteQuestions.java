@@ -13,6 +13,7 @@ import starchfilm.amount.MistypedException;
 import starchfilm.amount.TypedNumber;
 import starchfilm.trial.FileWord;
 import starchfilm.trial.Note;
+import starchfilm.trial.NoteWords;
 import starchfilm.trial.ObservedFault;
 
 /**

@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import starchfilm.amount.TypedNumber;
 import starchfilm.trial.Note;
+import starchfilm.trial.NoteWords;
 
 /** What {@code note} takes about the cook and the pour. */
 final class PotOptions {

@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.thymeleaf.TemplateEngine;
 import org.thymeleaf.context.Context;
 import org.thymeleaf.templatemode.TemplateMode;
@@ -35,5 +36,17 @@ public final class PageRenderer {
    */
   public String render(String template, Map<String, Object> values) {
     return engine.process(template, new Context(Locale.ROOT, values));
+  }
+
+  /**
+   * Fills one fragment of a template.
+   *
+   * @param template its name, without folder and ending
+   * @param fragment the fragment's name
+   * @param values what it shows, by name
+   * @return a part of a page
+   */
+  public String render(String template, String fragment, Map<String, Object> values) {
+    return engine.process(template, Set.of(fragment), new Context(Locale.ROOT, values));
   }
 }

@@ -21,6 +21,7 @@ import starchfilm.web.http.Seal;
  * @param renderer fills templates
  * @param assets style, script and icon
  * @param seal marks forms as ours
+ * @param said what pages say once after something was saved
  */
 record Desk(
     NotebookFolder folder,
@@ -29,7 +30,8 @@ record Desk(
     Workbench bench,
     PageRenderer renderer,
     Assets assets,
-    Seal seal) {
+    Seal seal,
+    Said said) {
   private static final List<Place> PLACES =
       List.of(
           new Place("plates", "/plates", "The plates"),
@@ -60,18 +62,34 @@ record Desk(
   /**
    * Fills a page.
    *
-   * @param template its name in the folder {@code web}, with {@code :: part} for a part of it
+   * @param template its name in the folder {@code web}
    * @param here the key of the place it belongs to
    * @param values what it shows
-   * @return HTML
+   * @return an HTML document
    */
   String html(String template, String here, Map<String, Object> values) {
+    return renderer.render("web/" + template, framed(here, values));
+  }
+
+  /**
+   * Fills a part of a page, for a script.
+   *
+   * @param template the page's name in the folder {@code web}
+   * @param fragment the part's name
+   * @param values what it shows
+   * @return a part of a page
+   */
+  Response part(String template, String fragment, Map<String, Object> values) {
+    return Response.page(renderer.render("web/" + template, fragment, framed("", values)));
+  }
+
+  private Map<String, Object> framed(String here, Map<String, Object> values) {
     Map<String, Object> all = new HashMap<>(values);
     all.put(
         "frame",
         new Frame(here, PLACES, assets, folder.root().toString(), List.of(Safety.values())));
     all.put("seal", seal);
-    return renderer.render("web/" + template, all);
+    return all;
   }
 
   /**
@@ -94,9 +112,10 @@ record Desk(
    * @return a page with the refusal's status
    */
   Response errorPage(Refusal refusal, boolean partial) {
-    Map<String, Object> values =
-        Map.of("status", refusal.status(), "sentence", refusal.sentence(), "part", partial);
-    return Response.page(refusal.status(), html(partial ? "error :: part" : "error", "", values));
+    Map<String, Object> values = Map.of("sentence", refusal.sentence());
+    String html =
+        partial ? renderer.render("web/error", "part", values) : html("error", "", values);
+    return Response.page(refusal.status(), html);
   }
 
   /**

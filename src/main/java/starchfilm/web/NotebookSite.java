@@ -49,9 +49,12 @@ public final class NotebookSite implements AutoCloseable {
 
   private Site site(NotebookFolder folder, Clock clock, ForecastShelf shelf, Seal seal) {
     PageRenderer renderer = new PageRenderer();
-    Desk desk = new Desk(folder, clock, shelf, bench, renderer, Assets.load(renderer), seal);
+    Desk desk =
+        new Desk(folder, clock, shelf, bench, renderer, Assets.load(renderer), seal, new Said());
     Routes.Table table = Routes.table();
     new NotebookPage(desk).addTo(table);
+    new TrialPage(desk).addTo(table);
+    new PlatesPage(desk).addTo(table);
     new ComparePage(desk).addTo(table);
     desk.assets().addTo(table);
     table.send(

@@ -10,7 +10,7 @@ import starchfilm.trial.Trial;
 
 /** Where long work is done: one piece after the other, the last ones remembered. */
 final class Workbench implements AutoCloseable {
-  private static final int REMEMBERED = 8;
+  private static final int REMEMBERED = 64;
 
   private final ForecastShelf shelf;
   private final Map<List<Trial>, Work> works = new LinkedHashMap<>();

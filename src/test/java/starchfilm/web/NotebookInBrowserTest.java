@@ -24,13 +24,14 @@ class NotebookInBrowserTest {
       window.picture("notebook");
 
       window.link("Compare").click();
+      window.awaitHeading("Compare");
       window.assertAccessible();
       window.picture("compare");
       window.findAll("input[type=checkbox]").stream().limit(4).forEach(box -> box.click());
       window.button("Lay them side by side").click();
       window.awaitText("Two trials, side by side");
       window.link("back to the choice").click();
-      assertThat(window.heading()).isEqualTo("Compare");
+      window.awaitHeading("Compare");
     }
   }
 
@@ -42,6 +43,7 @@ class NotebookInBrowserTest {
       assertThat(window.focused()).contains("To the page");
       window.tabTo("Compare");
       window.press(Keys.ENTER);
+      window.awaitHeading("Compare");
       window.tabTo("Lay them side by side");
       window.press(Keys.ENTER);
       window.awaitText("Six trials, side by side");

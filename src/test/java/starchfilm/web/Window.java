@@ -13,11 +13,11 @@ import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.NoSuchElementException;
-import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 
@@ -82,11 +82,33 @@ final class Window {
   }
 
   WebElement link(String text) {
-    return driver.findElement(By.partialLinkText(text));
+    return inView(driver.findElement(By.partialLinkText(text)));
   }
 
   WebElement button(String text) {
-    return driver.findElement(By.xpath("//button[contains(normalize-space(), '" + text + "')]"));
+    return inView(
+        driver.findElement(By.xpath("//button[contains(normalize-space(), '" + text + "')]")));
+  }
+
+  /** Clicks what may lie outside the window. */
+  void click(String css) {
+    inView(find(css)).click();
+  }
+
+  /** What a file holds, to be waited for. */
+  static Supplier<String> content(Path file) {
+    return () -> {
+      try {
+        return Files.readString(file);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    };
+  }
+
+  private WebElement inView(WebElement element) {
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", element);
+    return element;
   }
 
   /** A field by the words of its label. */
@@ -94,9 +116,10 @@ final class Window {
     WebElement words =
         driver.findElement(By.xpath("//label[contains(normalize-space(), '" + label + "')]"));
     String of = words.getDomAttribute("for");
-    return of == null
-        ? words.findElement(By.cssSelector("input, select, textarea"))
-        : driver.findElement(By.id(of));
+    return inView(
+        of == null
+            ? words.findElement(By.cssSelector("input, select, textarea"))
+            : driver.findElement(By.id(of)));
   }
 
   void write(String label, String text) {
@@ -122,18 +145,28 @@ final class Window {
     driver.navigate().back();
   }
 
+  /** Waits until a page of this heading is there. */
+  void awaitHeading(String heading) {
+    await(this::heading, heading);
+  }
+
   /** Waits until the page shows a text. */
   void awaitText(String text) {
+    await(this::text, text);
+  }
+
+  /** Waits until something holds a text. */
+  static void await(Supplier<String> shown, String text) {
     long end = System.nanoTime() + PATIENCE.toNanos();
     String last = "";
     while (System.nanoTime() < end) {
       try {
-        last = text();
+        last = shown.get();
         if (last.contains(text)) {
           return;
         }
         Thread.sleep(50);
-      } catch (NoSuchElementException | StaleElementReferenceException e) {
+      } catch (WebDriverException e) {
         // The page is just being replaced.
         last = String.valueOf(e.getMessage());
       } catch (InterruptedException e) {

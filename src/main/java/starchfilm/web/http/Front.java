@@ -5,8 +5,10 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
@@ -64,16 +66,28 @@ final class Front implements HttpHandler {
     try {
       return carriedOut(exchange, partial);
     } catch (Refusal refusal) {
-      return site.errors().page(refusal, partial);
+      return errorPage(refusal, partial);
     } catch (RuntimeException | StackOverflowError e) {
       troubles.accept(e);
-      return site.errors()
-          .page(
-              new Refusal(
-                  500,
-                  "The program itself failed here; nothing of yours is wrong. What went wrong stands"
-                      + " where the program was started."),
-              partial);
+      return errorPage(
+          new Refusal(
+              500,
+              "The program itself failed here; nothing of yours is wrong. What went wrong stands"
+                  + " where the program was started."),
+          partial);
+    }
+  }
+
+  private Response errorPage(Refusal refusal, boolean partial) {
+    try {
+      return site.errors().page(refusal, partial);
+    } catch (RuntimeException e) {
+      // Then the sentence alone has to do.
+      troubles.accept(e);
+      return new Response(
+          refusal.status(),
+          Map.of("Content-Type", "text/plain; charset=utf-8", "Cache-Control", "no-store"),
+          refusal.sentence().getBytes(StandardCharsets.UTF_8));
     }
   }
 

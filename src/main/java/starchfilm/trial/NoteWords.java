@@ -1,4 +1,4 @@
-package starchfilm.cli;
+package starchfilm.trial;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -12,12 +12,12 @@ import starchfilm.amount.MomentParser;
 import starchfilm.amount.NearMiss;
 import starchfilm.amount.TypedNumber;
 import starchfilm.drying.FaceChange;
-import starchfilm.trial.FileWord;
-import starchfilm.trial.Note;
-import starchfilm.trial.ObservedFault;
 
-/** Makes notes out of typed words; whatever cannot be read is a {@link MistypedException}. */
-final class NoteWords {
+/**
+ * Makes notes out of typed words; whatever cannot be read is a {@link MistypedException}, whose
+ * message is one sentence for the person who typed it.
+ */
+public final class NoteWords {
   private final MomentParser moments;
   private final Optional<LocalDateTime> pouredAt;
 
@@ -27,22 +27,39 @@ final class NoteWords {
    * @param moments reads times against the clock
    * @param pouredAt when the trial was poured, if known
    */
-  NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) {
+  public NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) {
     this.moments = moments;
     this.pouredAt = pouredAt;
   }
 
-  /** A moment as the file keeps it. */
-  String when(String typed) {
+  /**
+   * A moment as the file keeps it.
+   *
+   * @param typed such as {@code yesterday 18:30}
+   * @return text for a file
+   */
+  public String when(String typed) {
     return moments.lastingText(moments.parse(typed), pouredAt);
   }
 
-  LocalDateTime pour(String typed) {
+  /**
+   * The moment of the pour: by the clock, since nothing can be counted from it yet.
+   *
+   * @param typed such as {@code today 10:30}
+   * @return date and time
+   */
+  public LocalDateTime pour(String typed) {
     return pour(moments, typed);
   }
 
-  /** The moment of the pour: by the clock, since nothing can be counted from it yet. */
-  static LocalDateTime pour(MomentParser moments, String typed) {
+  /**
+   * The moment of the pour: by the clock, since nothing can be counted from it yet.
+   *
+   * @param moments reads times against the clock
+   * @param typed such as {@code today 10:30}
+   * @return date and time
+   */
+  public static LocalDateTime pour(MomentParser moments, String typed) {
     if (moments.parse(typed) instanceof Moment.ByTheClock clock) {
       return clock.time().withNano(0);
     }
@@ -56,8 +73,9 @@ final class NoteWords {
    * @param typed a mass, or time=mass
    * @param at when, where the mass has no time of its own
    * @param withoutPlate true where the film was weighed alone
+   * @return the note
    */
-  Note weighed(String typed, String at, boolean withoutPlate) {
+  public Note weighed(String typed, String at, boolean withoutPlate) {
     int equals = typed.lastIndexOf('=');
     String time = equals < 0 ? at : counted(typed.substring(0, equals).strip());
     return new Note.Weighed(
@@ -73,7 +91,13 @@ final class NoteWords {
         : time;
   }
 
-  static Note thickness(String typed) {
+  /**
+   * A thickness of the dry film.
+   *
+   * @param typed such as {@code 112um}; a bare number is micrometres
+   * @return the note
+   */
+  public static Note thickness(String typed) {
     return new Note.Thickness(TypedNumber.in("um", typed));
   }
 
@@ -83,15 +107,29 @@ final class NoteWords {
    * @param number in N, or in kg where a mass hung on it
    * @param hung true for a mass
    */
-  record Load(BigDecimal number, boolean hung) {
-    static Load of(String typed) {
+  public record Load(BigDecimal number, boolean hung) {
+    /**
+     * Reads a load.
+     *
+     * @param typed such as {@code 12N} or {@code 0.9kg}; a bare number is newtons
+     * @return the load
+     */
+    public static Load of(String typed) {
       boolean hung = typed.strip().toLowerCase(Locale.ROOT).endsWith("g");
       return new Load(TypedNumber.in(hung ? "kg" : "N", typed), hung);
     }
   }
 
-  /** A strip, from its load and lengths as typed; what was not measured is empty. */
-  static Note pulled(
+  /**
+   * A strip pulled until it broke, as typed.
+   *
+   * @param load such as {@code 12N} or {@code 0.9kg}
+   * @param width such as {@code 10mm}
+   * @param thickness such as {@code 110um}; empty where it was not measured
+   * @param stretch such as {@code 24%}; empty where it was not measured
+   * @return the note
+   */
+  public static Note pulled(
       String load, String width, Optional<String> thickness, Optional<String> stretch) {
     return pulled(
         Load.of(load),
@@ -100,13 +138,30 @@ final class NoteWords {
         stretch.map(s -> TypedNumber.in("%", s)));
   }
 
-  static Note pulled(
+  /**
+   * A strip pulled until it broke.
+   *
+   * @param load the load
+   * @param width width (mm)
+   * @param thickness thickness (um); empty where it was not measured
+   * @param stretch stretch at break (%); empty where it was not measured
+   * @return the note
+   */
+  public static Note pulled(
       Load load, BigDecimal width, Optional<BigDecimal> thickness, Optional<BigDecimal> stretch) {
     return new Note.Pulled(load.number(), load.hung(), width, thickness, stretch);
   }
 
-  /** What went wrong, where, perhaps when and in which words. */
-  Note wentWrong(
+  /**
+   * What went wrong.
+   *
+   * @param kind such as {@code still wet}
+   * @param where edge, middle or all; empty for all over
+   * @param at when it was seen; empty where nobody noted it
+   * @param remark in the maker's words; may be empty
+   * @return the note
+   */
+  public Note wentWrong(
       String kind, Optional<String> where, Optional<String> at, Optional<String> remark) {
     return new Note.WentWrong(
         faultKind(kind),
@@ -115,19 +170,44 @@ final class NoteWords {
         remark);
   }
 
-  static ObservedFault.Kind faultKind(String typed) {
+  /**
+   * What can go wrong.
+   *
+   * @param typed such as {@code still wet}
+   * @return the kind
+   */
+  public static ObservedFault.Kind faultKind(String typed) {
     return choice(ObservedFault.Kind.values(), typed);
   }
 
-  static ObservedFault.Place place(String typed) {
+  /**
+   * Where on a plate.
+   *
+   * @param typed edge, middle or all
+   * @return the place
+   */
+  public static ObservedFault.Place place(String typed) {
     return choice(ObservedFault.Place.values(), typed);
   }
 
-  Note moved(String faces, String at) {
+  /**
+   * Peeled, turned or put on a rack.
+   *
+   * @param faces which faces are open from then on: upper, turned or both
+   * @param at when
+   * @return the note
+   */
+  public Note moved(String faces, String at) {
     return new Note.Moved(when(at), choice(FaceChange.OpenFaces.values(), faces));
   }
 
-  static Note rated(String typed) {
+  /**
+   * A rating.
+   *
+   * @param typed 1 to 5
+   * @return the note
+   */
+  public static Note rated(String typed) {
     if (!typed.strip().matches("[1-5]")) {
       throw new MistypedException(
           typed, "1 to 5", "write 1 for a failure to 5 for a film you want again");
@@ -135,15 +215,29 @@ final class NoteWords {
     return new Note.Rated(Integer.parseInt(typed.strip()));
   }
 
-  static Note cooked(Optional<String> minutes, Optional<String> top, Optional<String> lost) {
+  /**
+   * The cook.
+   *
+   * @param minutes time at the top temperature; may be empty
+   * @param top top temperature; may be empty
+   * @param lost weight the pot lost; may be empty
+   * @return the note
+   */
+  public static Note cooked(Optional<String> minutes, Optional<String> top, Optional<String> lost) {
     return new Note.Cooked(
         minutes.map(TypedNumber::minutes),
         top.map(t -> TypedNumber.in("C", t)),
         lost.map(l -> TypedNumber.in("g", l)));
   }
 
-  /** A picture, by its name from the trial's folder on. */
-  static Note photo(Path trial, Path picture) {
+  /**
+   * A picture, by its name from the trial's folder on.
+   *
+   * @param trial the trial file
+   * @param picture the picture
+   * @return the note
+   */
+  public static Note photo(Path trial, Path picture) {
     Path whole = picture.toAbsolutePath().normalize();
     Path folder = trial.toAbsolutePath().normalize().getParent();
     Path name =

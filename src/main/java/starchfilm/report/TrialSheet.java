@@ -1,0 +1,20 @@
+package starchfilm.report;
+
+import java.util.List;
+import java.util.Map;
+import starchfilm.trial.TrialForecast;
+
+/** One trial as a part of another page, as it stands on the comparison page. */
+public final class TrialSheet {
+  private TrialSheet() {}
+
+  /**
+   * What the template {@code trial :: whole} shows.
+   *
+   * @param forecast the trial
+   * @return the template's value, by its name
+   */
+  public static Map<String, Object> whole(TrialForecast forecast) {
+    return Map.of("trial", TrialView.of(0, List.of(forecast)));
+  }
+}

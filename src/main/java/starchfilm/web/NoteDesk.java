@@ -1,0 +1,71 @@
+package starchfilm.web;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import starchfilm.amount.MomentParser;
+import starchfilm.trial.Fault;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.NoteWriter;
+import starchfilm.trial.Notice;
+import starchfilm.trial.Trial;
+import starchfilm.web.http.Fields;
+
+/** Writes what a form notes into a trial file. */
+final class NoteDesk {
+  private final Desk desk;
+
+  NoteDesk(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * What came of a form.
+   *
+   * @param done true where it was written
+   * @param sentences what to tell the reader: remarks where it was written, else why not
+   */
+  record Outcome(boolean done, List<String> sentences) {}
+
+  /**
+   * Notes what a form holds.
+   *
+   * @param file the trial file
+   * @param form the form
+   * @return whether it was written
+   */
+  Outcome write(Path file, Fields form) {
+    Optional<LocalDateTime> pouredAt =
+        desk.folder().read(List.of(file)).trials().stream().findFirst().flatMap(Trial::pouredAt);
+    try {
+      NoteWriter.Written written =
+          NoteWriter.add(file, new NoteForm(form, new MomentParser(desk.clock()), pouredAt).note());
+      List<String> sentences = new ArrayList<>(List.of("Noted."));
+      written.notices().stream().map(Notice::text).forEach(sentences::add);
+      return new Outcome(true, sentences);
+    } catch (NoteForm.NamedMistake e) {
+      return new Outcome(false, List.of(String.valueOf(e.getMessage())));
+    } catch (NotWrittenException e) {
+      return new Outcome(false, sentences(e));
+    }
+  }
+
+  /** Why something was not written, without the name of the file the reader is looking at. */
+  static List<String> sentences(NotWrittenException e) {
+    return e.faults().stream().map(NoteDesk::sentence).toList();
+  }
+
+  static String sentence(Fault fault) {
+    StringBuilder text = new StringBuilder();
+    if (!fault.field().isEmpty()) {
+      text.append(fault.field()).append(": ");
+    }
+    text.append(fault.given());
+    if (!fault.allowed().isEmpty()) {
+      text.append(" given, allowed ").append(fault.allowed());
+    }
+    return text.append("; ").append(fault.mend()).append('.').toString();
+  }
+}

@@ -1,0 +1,136 @@
+package starchfilm.web;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import starchfilm.amount.MistypedException;
+import starchfilm.amount.MomentParser;
+import starchfilm.amount.TypedNumber;
+import starchfilm.trial.FileWord;
+import starchfilm.trial.Note;
+import starchfilm.trial.NoteWords;
+import starchfilm.trial.ObservedFault;
+import starchfilm.web.http.Fields;
+import starchfilm.web.http.Refusal;
+
+/** Reads the small forms that note something about a trial. */
+final class NoteForm {
+  private static final String NOW = "now";
+
+  private final Fields fields;
+  private final MomentParser moments;
+  private final NoteWords words;
+
+  NoteForm(Fields fields, MomentParser moments, Optional<LocalDateTime> pouredAt) {
+    this.fields = fields;
+    this.moments = moments;
+    this.words = new NoteWords(moments, pouredAt);
+  }
+
+  /** What can go wrong, for a choice. */
+  static List<String> faultKinds() {
+    return FileWord.all(ObservedFault.Kind.values());
+  }
+
+  /**
+   * The note a form holds.
+   *
+   * @return the note
+   * @throws MistypedException where a field cannot be read; its sentence names the field
+   */
+  Note note() {
+    return switch (fields.text("kind")) {
+      case "poured" -> poured();
+      case "cooked" ->
+          named(
+              "minutes, top temperature, weight lost",
+              () -> NoteWords.cooked(optional("minutes"), optional("top"), optional("lost")));
+      case "weighed" ->
+          named(
+              "weight",
+              () ->
+                  words.weighed(
+                      required("mass", "what the scale showed"), at(), isTicked("alone")));
+      case "thickness" ->
+          named("dry thickness", () -> NoteWords.thickness(required("um", "micrometres")));
+      case "pulled" -> pulled();
+      case "fault" ->
+          named(
+              "fault",
+              () ->
+                  words.wentWrong(
+                      fields.text("what"), optional("where"), optional("at"), optional("remark")));
+      case "moved" -> named("moved", () -> words.moved(fields.text("faces"), at()));
+      case "rated" -> named("rating", () -> NoteWords.rated(fields.text("rating")));
+      case "remark" -> new Note.Remarked(required("words", "your remark"));
+      default -> throw Refusal.malformed("This form notes nothing that is known here.");
+    };
+  }
+
+  private Note poured() {
+    return new Note.Poured(
+        Optional.of(
+            named(
+                "time of the pour",
+                () -> NoteWords.pour(moments, optional("at").orElse(NOW)).toString())),
+        grams("mass", "paste on one plate"),
+        grams("tare", "the empty plate"));
+  }
+
+  private Note pulled() {
+    return named(
+        "strip",
+        () -> {
+          String unit = fields.text("load_unit").equals("kg") ? " kg" : " N";
+          return NoteWords.pulled(
+              withUnit(required("load", "the load it broke at"), unit),
+              required("width", "the strip's width"),
+              optional("strip_um"),
+              optional("stretch"));
+        });
+  }
+
+  private static String withUnit(String typed, String unit) {
+    return Character.isLetter(typed.charAt(typed.length() - 1)) ? typed : typed + unit;
+  }
+
+  private Optional<java.math.BigDecimal> grams(String field, String name) {
+    Function<String, java.math.BigDecimal> read = typed -> TypedNumber.in("g", typed);
+    return optional(field).map(typed -> named(name, () -> read.apply(typed)));
+  }
+
+  private String at() {
+    return optional("at").orElse(NOW);
+  }
+
+  private boolean isTicked(String field) {
+    return fields.has(field);
+  }
+
+  private Optional<String> optional(String field) {
+    return Optional.of(fields.text(field)).filter(text -> !text.isEmpty());
+  }
+
+  private String required(String field, String what) {
+    return optional(field).orElseThrow(() -> new MistypedException("", what, "fill in this field"));
+  }
+
+  private static <T> T named(String what, Supplier<T> read) {
+    try {
+      return read.get();
+    } catch (MistypedException e) {
+      throw new NamedMistake(what, e);
+    }
+  }
+
+  /** A field that cannot be read, with its name. */
+  static final class NamedMistake extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    NamedMistake(String field, MistypedException e) {
+      super(field + ": " + e.getMessage() + ".", e);
+    }
+  }
+}

@@ -1,0 +1,184 @@
+package starchfilm.web;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import starchfilm.report.TrialSheet;
+import starchfilm.trial.NewPhoto;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.Stage;
+import starchfilm.trial.Trial;
+import starchfilm.web.http.Fields;
+import starchfilm.web.http.Refusal;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+import starchfilm.web.http.SentFile;
+
+/** One trial: its forecast, what came of it, and small forms to note more. */
+final class TrialPage {
+  private static final String PAGE = "/trial";
+  private static final String FORECAST = "/trial/forecast";
+  private static final String FILE = "file";
+
+  /** A forecast that is made this soon is on the page at once (ms). */
+  private static final long AT_ONCE_MS = 600;
+
+  /** How long a part of a page, or a reader without script, waits for a forecast (ms). */
+  private static final long PATIENCE_MS = 30_000;
+
+  private final Desk desk;
+  private final NoteDesk notes;
+
+  TrialPage(Desk desk) {
+    this.desk = desk;
+    this.notes = new NoteDesk(desk);
+  }
+
+  void addTo(Routes.Table table) {
+    table
+        .read(PAGE, request -> shown(request, AT_ONCE_MS))
+        .read(FORECAST, this::forecast)
+        .read("/photo", this::photo)
+        .send("/trial/note", this::note)
+        .send("/trial/photo", this::keepPhoto);
+  }
+
+  private Response shown(Request request, long patienceMs) {
+    Path file = desk.folder().trialFile(request.query().text(FILE));
+    return page(file, request, Fields.NONE, List.of(), patienceMs);
+  }
+
+  /** The page again, with a form that could not be written as it was filled in. */
+  private Response page(
+      Path file, Request request, Fields form, List<String> why, long patienceMs) {
+    String name = desk.folder().name(file);
+    Notebook notebook = desk.folder().read(List.of(file));
+    Map<String, Object> values = new HashMap<>();
+    values.put(FILE, name);
+    values.put("form", form);
+    values.put("why", why);
+    values.put("said", desk.said().in(request.query()));
+    values.put("faultKinds", NoteForm.faultKinds());
+    values.put("remarks", notebook.notices().stream().map(notice -> notice.sentence()).toList());
+    int status = why.isEmpty() ? 200 : 422;
+    if (notebook.trials().isEmpty()) {
+      values.put("troubles", notebook.faults().stream().map(NoteDesk::sentence).toList());
+      return Response.page(status, desk.html("faulty", "notebook", values));
+    }
+    Trial trial = notebook.trials().get(0);
+    values.put("row", TrialRow.of(trial, desk.folder(), desk.now(), request.locale()));
+    values.put("stage", Stage.of(trial, desk.now()).name());
+    values.put("photos", photoNumbers(trial));
+    values.put("forecastAddress", NotebookFolder.address(FORECAST, name));
+    values.putAll(sheet(trial, patienceMs));
+    return Response.page(status, desk.html("trial", "notebook", values));
+  }
+
+  /** The forecast if it is there soon; the sentence where there can be none. */
+  private Map<String, Object> sheet(Trial trial, long patienceMs) {
+    Work work = desk.bench().on(List.of(trial));
+    if (!work.endsWithin(patienceMs) || work.isCancelled()) {
+      return Map.of("state", "pending");
+    }
+    var forecasts = work.result();
+    if (forecasts.done().isEmpty()) {
+      return Map.of("state", "none", "failures", forecasts.failures());
+    }
+    Map<String, Object> values = new HashMap<>(TrialSheet.whole(forecasts.done().get(0)));
+    values.put("state", "done");
+    return values;
+  }
+
+  /** The forecast alone for a script; the whole page, having waited, for a reader without. */
+  private Response forecast(Request request) {
+    if (!request.partial()) {
+      return shown(request, PATIENCE_MS);
+    }
+    Path file = desk.folder().trialFile(request.query().text(FILE));
+    Notebook notebook = desk.folder().read(List.of(file));
+    if (notebook.trials().isEmpty()) {
+      throw new Refusal(422, "The trial cannot be read any more; load the page again.");
+    }
+    Map<String, Object> values = new HashMap<>(sheet(notebook.trials().get(0), PATIENCE_MS));
+    values.put("forecastAddress", NotebookFolder.address(FORECAST, desk.folder().name(file)));
+    return desk.part("trial", "forecast", values);
+  }
+
+  private Response note(Request request) {
+    Path file = desk.folder().trialFile(request.posted().text(FILE));
+    NoteDesk.Outcome outcome = notes.write(file, request.posted());
+    if (!outcome.done()) {
+      return page(file, request, request.posted(), outcome.sentences(), AT_ONCE_MS);
+    }
+    return backTo(file, outcome.sentences());
+  }
+
+  private Response keepPhoto(Request request) {
+    Path file = desk.folder().trialFile(request.posted().text(FILE));
+    if (request.files().isEmpty()) {
+      return page(
+          file,
+          request,
+          request.posted(),
+          List.of("No picture was chosen; choose one first."),
+          AT_ONCE_MS);
+    }
+    int kept = 0;
+    for (SentFile sent : request.files()) {
+      try {
+        NewPhoto.keep(file, sent.bytes());
+        kept++;
+      } catch (NotWrittenException e) {
+        String before = kept == 0 ? "" : kept + " kept before that. ";
+        return page(
+            file,
+            request,
+            request.posted(),
+            List.of(before + sent.name() + ": " + String.join(" ", NoteDesk.sentences(e))),
+            AT_ONCE_MS);
+      }
+    }
+    return backTo(file, List.of(kept == 1 ? "The photo is kept." : kept + " photos are kept."));
+  }
+
+  private Response backTo(Path file, List<String> saying) {
+    String address = NotebookFolder.address(PAGE, desk.folder().name(file));
+    return Response.seeOther(desk.said().on(address, saying));
+  }
+
+  private static List<Integer> photoNumbers(Trial trial) {
+    return java.util.stream.IntStream.range(0, trial.photos().size()).boxed().toList();
+  }
+
+  /** Only pictures that a trial names are shown, by their number. */
+  private Response photo(Request request) {
+    Path file = desk.folder().trialFile(request.query().text(FILE));
+    Optional<Trial> trial = desk.folder().read(List.of(file)).trials().stream().findFirst();
+    String number = request.query().text("n");
+    List<Path> photos = trial.map(Trial::photos).orElse(List.of());
+    if (!number.matches("[0-9]{1,4}") || Integer.parseInt(number) >= photos.size()) {
+      throw Refusal.notFound("The trial has no such photo.");
+    }
+    Path photo = desk.folder().inside(desk.folder().name(photos.get(Integer.parseInt(number))));
+    try {
+      return Response.passing(pictureType(photo), Files.readAllBytes(photo));
+    } catch (IOException e) {
+      throw Refusal.notFound("The photo cannot be read any more.");
+    }
+  }
+
+  private static String pictureType(Path photo) {
+    String name = String.valueOf(photo.getFileName()).toLowerCase(Locale.ROOT);
+    if (name.endsWith(".png")) {
+      return "image/png";
+    }
+    return name.endsWith(".gif") ? "image/gif" : "image/jpeg";
+  }
+}

@@ -1,0 +1,249 @@
+package starchfilm.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TrialPageTest {
+  /** One transparent pixel. */
+  private static final byte[] PNG =
+      Base64.getDecoder()
+          .decode(
+              "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
+
+  @TempDir private Path folder;
+  private Path file;
+  private RunningSite site;
+
+  @BeforeEach
+  void start() throws IOException {
+    file = DryingTrial.in(folder);
+    site = RunningSite.over(folder);
+  }
+
+  @AfterEach
+  void stop() {
+    site.close();
+  }
+
+  @Test
+  void notesAWeighingAndSaysSo() throws IOException {
+    HttpResponse<String> answer =
+        site.post("/trial/note", "file", DryingTrial.FILE, "kind", "weighed", "mass", "690,5");
+
+    assertThat(answer.statusCode()).isEqualTo(303);
+    assertThat(Files.readString(file))
+        .contains("{\"at\": \"2026-04-20T12:00\", \"mass_g\": 690.5}")
+        .contains("\"mass_g\": 12.0, \"moisture_pct\": 17");
+    assertThat(site.get(answer.headers().firstValue("Location").orElseThrow()).body())
+        .contains("Noted.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "weighed|mass|heavy|weight: &quot;heavy&quot; given",
+        "weighed|mass|9000|paste",
+        "thickness|um||fill in this field",
+        "rated|rating|6|rating: &quot;6&quot; given, allowed 1 to 5",
+        "fault|what|exploded|did you mean|",
+        "poured|at|2026-02-30T10:00|time of the pour"
+      })
+  void keepsWhatWasTypedAndSaysWhatIsWrong(String kind, String field, String typed, String sentence)
+      throws IOException {
+    String before = Files.readString(file);
+
+    HttpResponse<String> answer =
+        site.post(
+            "/trial/note",
+            "file",
+            DryingTrial.FILE,
+            "kind",
+            kind,
+            field,
+            typed == null ? "" : typed);
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("class=\"refusal\"");
+    if (!kind.equals("fault")) {
+      assertThat(answer.body()).contains(sentence);
+    }
+    assertThat(Files.readString(file)).isEqualTo(before);
+  }
+
+  @Test
+  void writesOnceHoweverOftenTheButtonIsPressed() throws IOException {
+    String page = site.get("/trial?file=" + DryingTrial.FILE).body();
+    String form = RunningSite.hidden(page, "form");
+
+    List<CompletableFuture<HttpResponse<String>>> presses =
+        IntStream.range(0, 4)
+            .mapToObj(
+                i ->
+                    CompletableFuture.supplyAsync(
+                        () ->
+                            site.post(
+                                "/trial/note",
+                                "file",
+                                DryingTrial.FILE,
+                                "kind",
+                                "weighed",
+                                "mass",
+                                "690.5",
+                                "form",
+                                form)))
+            .toList();
+
+    assertThat(presses).allMatch(press -> press.join().statusCode() == 303);
+    assertThat(Files.readString(file).split("690.5", -1)).hasSize(2);
+  }
+
+  @Test
+  void writesAChangedFormAgain() throws IOException {
+    String form = RunningSite.hidden(site.get("/trial?file=" + DryingTrial.FILE).body(), "form");
+
+    for (String mass : List.of("690.5", "680.5")) {
+      site.post(
+          "/trial/note",
+          "file",
+          DryingTrial.FILE,
+          "kind",
+          "weighed",
+          "mass",
+          mass,
+          "at",
+          mass.equals("690.5") ? "2026-04-20T10:00" : "2026-04-20T11:00",
+          "form",
+          form);
+    }
+
+    assertThat(Files.readString(file)).contains("690.5").contains("680.5");
+  }
+
+  @Test
+  void keepsAPhotoBesideTheTrialAndShowsIt() throws IOException {
+    HttpResponse<String> answer = sendPhoto("../../evil.sh", PNG);
+
+    assertThat(answer.statusCode()).isEqualTo(303);
+    assertThat(folder.resolve("drying-photo-1.png")).exists();
+    assertThat(Files.readString(file)).contains("\"photos\": [").contains("drying-photo-1.png");
+    HttpResponse<String> photo = site.get("/photo?file=" + DryingTrial.FILE + "&n=0");
+    assertThat(photo.headers().firstValue("Content-Type")).hasValue("image/png");
+    assertThat(site.get("/photo?file=" + DryingTrial.FILE + "&n=1").statusCode()).isEqualTo(404);
+  }
+
+  @Test
+  void refusesAFileThatIsNoPicture() throws IOException {
+    HttpResponse<String> answer =
+        sendPhoto("a.png", "<script>alert(1)</script>".getBytes(StandardCharsets.UTF_8));
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("a.png: ").contains("JPEG, PNG or GIF");
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files.map(f -> String.valueOf(f.getFileName())))
+          .noneMatch(name -> name.contains("photo"));
+    }
+  }
+
+  @Test
+  void saysSoWhenAPhotoIsTooLarge() {
+    byte[] large = new byte[33_000_000];
+    Arrays.fill(large, (byte) 7);
+
+    HttpResponse<String> answer = sendPhoto("a.jpg", large);
+
+    assertThat(answer.statusCode()).isEqualTo(413);
+    assertThat(answer.body()).contains("larger than 32 MB");
+  }
+
+  @Test
+  void saysSoWhenTheFolderIsGone() throws IOException {
+    try (RunningSite other = RunningSite.over(Files.createDirectory(folder.resolve("other")))) {
+      Path moved = DryingTrial.in(other.folder());
+      assertThat(other.get("/trial?file=" + DryingTrial.FILE).statusCode()).isEqualTo(200);
+      String token = other.token();
+      Files.delete(moved);
+      assertThat(other.get("/trial?file=" + DryingTrial.FILE).body())
+          .contains("There is no trial file of this name in the notebook any more");
+      Files.delete(other.folder());
+
+      for (String path : List.of("/", "/notebook", "/plates", "/compare", "/trial?file=a.json")) {
+        HttpResponse<String> answer = other.get(path);
+        assertThat(answer.statusCode()).as(path).isEqualTo(503);
+        assertThat(answer.body()).contains("folder is not there any more");
+      }
+      assertThat(
+              other
+                  .postBare("/trial/note", List.of(), "token", token, "file", DryingTrial.FILE)
+                  .statusCode())
+          .isEqualTo(503);
+    }
+  }
+
+  @Test
+  void showsAFileThatCannotBeReadWithItsFaults() throws IOException {
+    Files.writeString(folder.resolve("broken.json"), "{\"name\": \"<b>x\", \"recipe\": 7}");
+
+    HttpResponse<String> answer = site.get("/trial?file=broken.json");
+
+    assertThat(answer.body()).contains("This file cannot be read").contains("recipe");
+    assertThat(site.get("/notebook").body())
+        .contains("Files that could not be read")
+        .contains("broken.json");
+  }
+
+  @Test
+  void givesTheForecastAloneToAScript() {
+    HttpResponse<String> part =
+        site.get("/trial/forecast?file=" + DryingTrial.FILE, "HX-Request", "true");
+
+    assertThat(part.body()).contains("Drying curve").doesNotContain("<html");
+    assertThat(site.get("/trial/forecast?file=" + DryingTrial.FILE).body())
+        .contains("Drying curve")
+        .contains("<html");
+  }
+
+  private HttpResponse<String> sendPhoto(String name, byte[] content) {
+    ByteArrayOutputStream body = new ByteArrayOutputStream();
+    for (String[] field :
+        new String[][] {{"token", site.token()}, {"file", DryingTrial.FILE}, {"kind", "photo"}}) {
+      body.writeBytes(
+          ("--cut\r\nContent-Disposition: form-data; name=\""
+                  + field[0]
+                  + "\"\r\n\r\n"
+                  + field[1]
+                  + "\r\n")
+              .getBytes(StandardCharsets.UTF_8));
+    }
+    body.writeBytes(
+        ("--cut\r\nContent-Disposition: form-data; name=\"photo\"; filename=\""
+                + name
+                + "\"\r\nContent-Type: image/png\r\n\r\n")
+            .getBytes(StandardCharsets.UTF_8));
+    body.writeBytes(content);
+    body.writeBytes("\r\n--cut--\r\n".getBytes(StandardCharsets.UTF_8));
+    return site.send(
+        HttpRequest.newBuilder(site.uri("/trial/photo"))
+            .header("Content-Type", "multipart/form-data; boundary=cut")
+            .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
+  }
+}
