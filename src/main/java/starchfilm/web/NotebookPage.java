@@ -42,6 +42,8 @@ final class NotebookPage {
         Map.of(
             "rows",
             rows,
+            "starters",
+            TextPage.starters(),
             "troubles",
             FileTrouble.of(notebook.faults(), desk.folder()),
             "remarks",

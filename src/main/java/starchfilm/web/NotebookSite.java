@@ -54,6 +54,7 @@ public final class NotebookSite implements AutoCloseable {
     Routes.Table table = Routes.table();
     new NotebookPage(desk).addTo(table);
     new TrialPage(desk).addTo(table);
+    new TextPage(desk).addTo(table);
     new PlatesPage(desk).addTo(table);
     new ComparePage(desk).addTo(table);
     desk.assets().addTo(table);

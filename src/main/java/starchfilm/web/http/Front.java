@@ -67,7 +67,7 @@ final class Front implements HttpHandler {
       return carriedOut(exchange, partial);
     } catch (Refusal refusal) {
       return errorPage(refusal, partial);
-    } catch (RuntimeException | StackOverflowError e) {
+    } catch (RuntimeException | Error e) {
       troubles.accept(e);
       return errorPage(
           new Refusal(

@@ -1,0 +1,160 @@
+package starchfilm.web;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import starchfilm.trial.ChangedMeanwhileException;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.TrialFileText;
+import starchfilm.web.http.Fields;
+import starchfilm.web.http.Refusal;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+
+/** Edits a trial file as it stands, and starts new ones from a starter recipe or an older trial. */
+final class TextPage {
+  private static final String FILE = "file";
+  private static final String TEXT = "text";
+  private static final String VERSION = "version";
+
+  /** The starter recipes packed with the program: name of the file, what they are. */
+  private static final Map<String, String> STARTERS =
+      new java.util.TreeMap<>(
+          Map.of(
+              "first-film", "A first film: potato, bendable",
+              "soft-wrap", "Soft wrap: tapioca, stretchy",
+              "stiff-window", "Stiff window: corn, clear and flat"));
+
+  private final Desk desk;
+
+  TextPage(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * A line of a text.
+   *
+   * @param words the line
+   * @param differs true where the other text has no such line
+   */
+  record Line(String words, boolean differs) {}
+
+  /** What can be started from. */
+  static Map<String, String> starters() {
+    return STARTERS;
+  }
+
+  void addTo(Routes.Table table) {
+    table
+        .read("/trial/text", this::edit)
+        .send("/trial/text", this::save)
+        .send("/trial/start", this::start)
+        .send("/trial/again", this::again);
+  }
+
+  private Response edit(Request request) {
+    Path file = desk.folder().trialFile(request.query().text(FILE));
+    TrialFileText there = textOf(file);
+    return page(200, file, there.text(), there.version(), List.of(), List.of());
+  }
+
+  private Response save(Request request) {
+    Fields posted = request.posted();
+    Path file = desk.folder().trialFile(posted.text(FILE));
+    String text = posted.all(TEXT).stream().findFirst().orElse("");
+    String version = posted.text(VERSION);
+    try {
+      TrialFileText.replace(file, text, version);
+      return Response.seeOther(
+          desk.said()
+              .on(NotebookFolder.address("/trial", desk.folder().name(file)), List.of("Saved.")));
+    } catch (ChangedMeanwhileException e) {
+      return page(409, file, text, e.now().version(), List.of(), lines(e.now().text(), text));
+    } catch (NotWrittenException e) {
+      return page(
+          422, file, text, version, e.faults().stream().map(TextPage::placed).toList(), List.of());
+    }
+  }
+
+  /** In a text of many lines the place of a fault is half the help. */
+  private static String placed(starchfilm.trial.Fault fault) {
+    return fault.line().isPresent()
+        ? "line " + fault.line().getAsInt() + ": " + NoteDesk.sentence(fault)
+        : NoteDesk.sentence(fault);
+  }
+
+  private Response page(
+      int status, Path file, String text, String version, List<String> why, List<Line> theirs) {
+    Map<String, Object> values = new HashMap<>();
+    values.put(FILE, desk.folder().name(file));
+    values.put("address", NotebookFolder.address("/trial", desk.folder().name(file)));
+    values.put(TEXT, text);
+    values.put(VERSION, version);
+    values.put("why", why);
+    values.put("theirs", theirs);
+    return Response.page(status, desk.html(TEXT, "notebook", values));
+  }
+
+  private static List<Line> lines(String text, String other) {
+    Set<String> known = new HashSet<>(other.lines().map(String::strip).toList());
+    return text.lines().map(line -> new Line(line, !known.contains(line.strip()))).toList();
+  }
+
+  private Response start(Request request) {
+    String starter = request.posted().text("starter");
+    if (!STARTERS.containsKey(starter)) {
+      throw Refusal.malformed("There is no starter recipe of this name.");
+    }
+    return created(starterText(starter), request.posted().text("name"));
+  }
+
+  private Response again(Request request) {
+    Path file = desk.folder().trialFile(request.posted().text(FILE));
+    return created(textOf(file).text(), request.posted().text("name"));
+  }
+
+  private Response created(String from, String typedName) {
+    desk.folder().requireThere();
+    try {
+      String text = starchfilm.trial.FreshTrial.from(from, typedName);
+      Path file =
+          TrialFileText.create(
+              desk.folder().root(), typedName.isEmpty() ? "trial" : typedName, text);
+      return Response.seeOther(
+          desk.said()
+              .on(
+                  NotebookFolder.address("/trial", desk.folder().name(file)),
+                  List.of("The trial is in the notebook. Note its pour as soon as it is poured.")));
+    } catch (NotWrittenException e) {
+      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+    }
+  }
+
+  private static TrialFileText textOf(Path file) {
+    try {
+      return TrialFileText.of(file);
+    } catch (NotWrittenException e) {
+      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+    }
+  }
+
+  private static String starterText(String starter) {
+    String resource = "formulations/starter-" + starter + ".json";
+    try (InputStream in = TextPage.class.getClassLoader().getResourceAsStream(resource)) {
+      if (in == null) {
+        throw new IOException("the program was packed without " + resource);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(resource, e);
+    }
+  }
+}
