@@ -43,6 +43,8 @@ final class App implements Runnable {
           DryCommand::new,
           CheckCommand::new,
           NoteCommand::new,
+          PlanCommand::new,
+          ThicknessCommand::new,
           AssayCommand::withPh,
           ServeCommand::new);
 

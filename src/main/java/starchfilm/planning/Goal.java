@@ -36,7 +36,9 @@ public enum Goal {
   CLOSEST(OptionalDouble.empty()) {
     @Override
     double score(Candidate candidate, RecipeSpace space) {
-      return -distance(candidate, space) + SECOND_THOUGHT * comfort(candidate, space);
+      return -distance(candidate, space)
+          + SECOND_THOUGHT
+              * (comfort(candidate, space) + Math.log(Math.max(1e-6, candidate.chance())));
     }
   };
 

@@ -18,7 +18,7 @@ import starchfilm.recipe.VinegarPortion;
  */
 final class Rounding {
   private static final int MOST_STEPS = 3;
-  private static final double STARCH_WEIGHT = 0.3;
+  private static final double STARCH_WEIGHT = 0.5;
 
   private final PlanRequest request;
   private final Design design;

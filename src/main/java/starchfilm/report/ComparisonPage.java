@@ -75,6 +75,15 @@ record ComparisonPage(
       String dry) {}
 
   /**
+   * The trials that have photos.
+   *
+   * @return views in order
+   */
+  public List<TrialView> photographed() {
+    return trials.stream().filter(trial -> !trial.photos().isEmpty()).toList();
+  }
+
+  /**
    * The page of a comparison.
    *
    * @param comparison the trials; at least one

@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import starchfilm.evidence.Band;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
@@ -30,6 +31,8 @@ record Happened(
     List<Seen> faults,
     int rating,
     List<String> remarks) {
+  private static final int BEST_RATING = 5;
+
   /**
    * A weighing.
    *
@@ -90,6 +93,15 @@ record Happened(
         || !faults.isEmpty()
         || rating > 0
         || !remarks.isEmpty();
+  }
+
+  /**
+   * The rating as five marks.
+   *
+   * @return which of them are full
+   */
+  public List<Boolean> stars() {
+    return IntStream.rangeClosed(1, BEST_RATING).mapToObj(mark -> mark <= rating).toList();
   }
 
   private static Weighed weighed(Weighing weighing, CurveReading reading, PourCalendar calendar) {

@@ -1,5 +1,6 @@
 package starchfilm.report;
 
+import java.util.Arrays;
 import java.util.List;
 import starchfilm.drying.CrackCause;
 import starchfilm.drying.CrackRisk;
@@ -20,11 +21,11 @@ final class RiskTable {
    *
    * @param name what may happen
    * @param level how likely, one word
-   * @param steps how likely, as 1 to 4 steps
+   * @param steps how likely, as four steps of which so many are taken
    * @param reason what it rests on
    * @param remedy the change that helps most, as the model sees it; may be empty
    */
-  record Row(String name, String level, int steps, String reason, String remedy) {}
+  record Row(String name, String level, List<Boolean> steps, String reason, String remedy) {}
 
   /**
    * The risks of a trial.
@@ -98,13 +99,8 @@ final class RiskTable {
     };
   }
 
-  private static int steps(RiskLevel level) {
-    return switch (level) {
-      case LOW -> 1;
-      case WATCH -> 2;
-      case LIKELY -> 3;
-      case EXPECTED -> 4;
-    };
+  private static List<Boolean> steps(RiskLevel level) {
+    return Arrays.stream(RiskLevel.values()).map(step -> step.compareTo(level) <= 0).toList();
   }
 
   private static String words(CrackCause cause) {

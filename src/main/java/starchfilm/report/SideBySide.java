@@ -39,7 +39,25 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    * @param forecast rows of what is expected
    * @param happened rows of what came of it; none where nothing was noted
    */
-  record Block(List<Head> heads, List<Row> differing, List<Row> forecast, List<Row> happened) {}
+  record Block(List<Head> heads, List<Row> differing, List<Row> forecast, List<Row> happened) {
+    /**
+     * The number of its first trial.
+     *
+     * @return from 1
+     */
+    public int first() {
+      return heads.get(0).number();
+    }
+
+    /**
+     * The number of its last trial.
+     *
+     * @return from 1
+     */
+    public int last() {
+      return heads.get(heads.size() - 1).number();
+    }
+  }
 
   /**
    * A row.

@@ -32,6 +32,7 @@ import starchfilm.trial.TrialForecast;
  * @param risks how its plates may fail
  * @param film what the film will be like
  * @param happened what came of it
+ * @param photos its photos, as many as a page can carry
  * @param sharpen what would narrow the range
  * @param levers what a tenth more of each ingredient would move
  * @param notRecorded what the file does not say
@@ -55,6 +56,7 @@ record TrialView(
     List<RiskTable.Row> risks,
     FilmTable film,
     Happened happened,
+    List<PhotoFrame> photos,
     List<Sharpen> sharpen,
     LeverTable levers,
     List<NotRecorded> notRecorded,
@@ -67,7 +69,10 @@ record TrialView(
   /** Drivers with a smaller share of the spread are not worth a sentence. */
   private static final double SHARE_WORTH_TELLING = 0.05;
 
-  private static final int CURVE_ROWS = 24;
+  /** More photos of one trial than this would make the page heavy. */
+  private static final int PHOTOS = 6;
+
+  private static final int CURVE_ROWS = 14;
 
   /**
    * What would narrow the range.
@@ -116,6 +121,7 @@ record TrialView(
         RiskTable.of(trial),
         FilmTable.of(trial, trials),
         Happened.of(trial),
+        trial.trial().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList(),
         sharpen(trial),
         LeverTable.of(trial),
         trial.trial().notRecorded(),

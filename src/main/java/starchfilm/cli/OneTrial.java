@@ -1,0 +1,101 @@
+package starchfilm.cli;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalInt;
+import org.jspecify.annotations.Nullable;
+import starchfilm.trial.Fault;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.NotebookReader;
+import starchfilm.trial.Trial;
+
+/**
+ * The one trial a command is about: out of a file, out of options, or a file with options over it.
+ */
+final class OneTrial {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private final Surroundings surroundings;
+
+  OneTrial(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  /**
+   * Reads it; faults and notices go to standard error.
+   *
+   * @param file the file, if one was named
+   * @param options what was given beside it
+   * @param command the command's name, for the sentences
+   * @param needs what it needs at least, for the sentence
+   * @return the trial
+   */
+  Trial read(@Nullable Path file, RecipeOptions options, String command, String needs) {
+    Notebook notebook = notebook(file, options, command, needs);
+    notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
+    notebook.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
+    if (notebook.trials().size() == 1) {
+      return notebook.trials().get(0);
+    }
+    throw CommandFailure.wrongInput(
+        notebook.faults().isEmpty()
+            ? command + " takes one trial, and " + file + " holds " + notebook.trials().size() + "."
+            : "no forecast without a sound trial.");
+  }
+
+  private Notebook notebook(
+      @Nullable Path file, RecipeOptions options, String command, String needs) {
+    if (file == null) {
+      if (options.isEmpty()) {
+        throw CommandFailure.wrongInput(command + " needs " + needs + ".");
+      }
+      ObjectNode trial = MAPPER.createObjectNode().put("name", "as typed");
+      return asTyped(Path.of("as-typed"), trial, options);
+    }
+    Notebook notebook = TrialFiles.read(List.of(file), surroundings);
+    if (options.isEmpty() || notebook.trials().size() != 1 || !notebook.faults().isEmpty()) {
+      return notebook;
+    }
+    Path path = notebook.trials().get(0).file();
+    try {
+      if (MAPPER.readTree(Files.readString(path)) instanceof ObjectNode trial) {
+        // What happened to the real plate says nothing about the one that is asked for.
+        trial.remove(List.of("weighings", "faults", "pulls", "dry_thickness_um", "rating"));
+        return asTyped(path, trial, options);
+      }
+      return notebook;
+    } catch (IOException changed) {
+      throw CommandFailure.wrongInput(file + ": changed while it was read; try again.");
+    }
+  }
+
+  private Notebook asTyped(Path place, ObjectNode trial, RecipeOptions options) {
+    Notebook read;
+    try {
+      read =
+          NotebookReader.readText(
+              surroundings.resolve(place), MAPPER.writeValueAsString(options.over(trial)));
+    } catch (JsonProcessingException impossible) {
+      throw new IllegalStateException("a tree in memory cannot fail", impossible);
+    }
+    return new Notebook(
+        read.trials(), read.faults().stream().map(OneTrial::typed).toList(), read.notices());
+  }
+
+  /** What was typed has no lines; its fault must not send the reader to one. */
+  private static Fault typed(Fault fault) {
+    return new Fault(
+        "as typed",
+        OptionalInt.empty(),
+        OptionalInt.empty(),
+        fault.field(),
+        fault.given(),
+        fault.allowed(),
+        fault.mend());
+  }
+}

@@ -1,0 +1,123 @@
+package starchfilm.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import starchfilm.planning.Plan;
+import starchfilm.planning.PlannedRecipe;
+import starchfilm.report.PlannedTrial;
+import starchfilm.report.words.PlanWords;
+import starchfilm.trial.Fault;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.SafeFile;
+
+/** Writes planned recipes as trial files, each under a name that is still free. */
+final class PlanFiles {
+  private static final int MOST_NAMES = 1000;
+
+  private final Surroundings surroundings;
+
+  PlanFiles(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  /**
+   * Writes them.
+   *
+   * @param typed the folder as typed; made where it is missing
+   * @param plan the plan
+   * @param room the room as typed; its log is copied beside the files
+   * @return the names written, with the folder as typed
+   */
+  List<String> write(String typed, Plan plan, TypedRoom room) {
+    Path folder = folder(typed);
+    List<String> written = new ArrayList<>();
+    try {
+      Files.createDirectories(folder);
+      if (room.log().isPresent()) {
+        copyLog(room.log().get(), folder);
+      }
+      for (PlannedRecipe recipe : plan.recipes()) {
+        String text =
+            PlannedTrial.text(
+                recipe,
+                plan.request().kitchen().scaleStepKg(),
+                room.section().deepCopy(),
+                plan.request().use());
+        String name = PlanWords.title(recipe.goals()).toLowerCase(java.util.Locale.ROOT);
+        written.add(typed + "/" + writeNew(folder, name.replaceAll("[^a-z]+", "-"), text));
+      }
+    } catch (NotWrittenException refused) {
+      throw CommandFailure.notComputed("--save " + typed + ": " + refused.getMessage());
+    } catch (IOException failure) {
+      throw CommandFailure.notComputed(
+          "--save "
+              + typed
+              + ": could not be written there ("
+              + failure
+              + "); choose another folder, or check its rights");
+    }
+    return written;
+  }
+
+  private Path folder(String typed) {
+    try {
+      Path folder = surroundings.resolve(Path.of(typed)).toAbsolutePath();
+      if (Files.exists(folder) && !Files.isDirectory(folder)) {
+        throw CommandFailure.wrongInput(
+            "--save " + typed + " is a file; name a folder for the trial files");
+      }
+      return folder;
+    } catch (InvalidPathException impossible) {
+      throw CommandFailure.wrongInput(
+          "--save " + typed + " is no folder name here; choose another");
+    }
+  }
+
+  /** The first free name: name.json, name-2.json and so on. */
+  private static String writeNew(Path folder, String name, String text) throws NotWrittenException {
+    for (int i = 1; i <= MOST_NAMES; i++) {
+      String free = name + (i == 1 ? "" : "-" + i) + ".json";
+      if (Files.notExists(folder.resolve(free))) {
+        SafeFile.rewrite(folder.resolve(free), before -> onlyNew(before, free, text));
+        return free;
+      }
+    }
+    throw refused(name + ".json", MOST_NAMES + " files of this name", "clear the folder up");
+  }
+
+  private static byte[] onlyNew(Optional<byte[]> before, String name, String text)
+      throws NotWrittenException {
+    if (before.isPresent()) {
+      throw refused(name, "a file that another program wrote meanwhile", "run the plan again");
+    }
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void copyLog(Path log, Path folder) throws IOException, NotWrittenException {
+    Path copy = folder.resolve(String.valueOf(log.getFileName()));
+    if (Files.exists(copy)) {
+      if (!Files.isSameFile(copy, log)
+          && !Arrays.equals(Files.readAllBytes(copy), Files.readAllBytes(log))) {
+        throw refused(
+            String.valueOf(log.getFileName()),
+            "another log of this name in the folder",
+            "rename one of the two, or choose another folder");
+      }
+      return;
+    }
+    Files.copy(log, copy);
+  }
+
+  private static NotWrittenException refused(String name, String given, String mend) {
+    return new NotWrittenException(
+        List.of(new Fault(name, OptionalInt.empty(), OptionalInt.empty(), "", given, "", mend)));
+  }
+}

@@ -1,0 +1,118 @@
+package starchfilm.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import starchfilm.amount.Measure;
+import starchfilm.drying.Plate;
+import starchfilm.drying.PlateMaterial;
+
+/**
+ * Plates as people type them: {@code 4x300x200mm glass}, {@code 2 x 24cm round steel}, {@code
+ * 300x200mm glass 4mm}.
+ *
+ * @param plate one of them, without a rim
+ * @param count how many
+ */
+record TypedPlates(Plate plate, int count) {
+  private static final String ALLOWED =
+      "number, sides and material, such as 4x300x200mm glass or 2x 24cm round steel";
+  private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";
+  private static final String UNIT = "(mm|cm|m)";
+  private static final String BY = "\\s*[x\u00D7*]\\s*";
+  private static final Pattern SIDES =
+      Pattern.compile(
+          "(?:(\\d{1,4})"
+              + BY
+              + ")?"
+              + NUMBER
+              + "\\s*"
+              + UNIT
+              + "?"
+              + BY
+              + NUMBER
+              + "\\s*"
+              + UNIT
+              + "(?:\\s+(.*))?",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern ROUND =
+      Pattern.compile(
+          "(?:(\\d{1,4})" + BY + ")?" + NUMBER + "\\s*" + UNIT + "\\s+round(?:\\s+(.*))?",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern THICK =
+      Pattern.compile("(.*?)\\s*" + NUMBER + "\\s*" + UNIT, Pattern.CASE_INSENSITIVE);
+
+  /**
+   * Reads plates.
+   *
+   * @param option the option's name, for the sentence
+   * @param typed as typed
+   * @return the plates
+   */
+  static TypedPlates parse(String option, String typed) {
+    String text = typed.strip();
+    Matcher round = ROUND.matcher(text);
+    if (round.matches()) {
+      // The model counts a round plate as the square of the same area.
+      double side = Math.sqrt(Math.PI) / 2 * metres(round.group(2), round.group(3));
+      return of(option, round.group(1), side, side, round.group(4));
+    }
+    Matcher sides = SIDES.matcher(text);
+    if (!sides.matches()) {
+      throw CommandFailure.wrongInput(
+          option
+              + ": \""
+              + typed
+              + "\" given, allowed "
+              + ALLOWED
+              + "; write it like one of these");
+    }
+    String unit = sides.group(5);
+    double a = metres(sides.group(2), sides.group(3) == null ? unit : sides.group(3));
+    double b = metres(sides.group(4), unit);
+    return of(option, sides.group(1), Math.max(a, b), Math.min(a, b), sides.group(6));
+  }
+
+  private static TypedPlates of(
+      String option,
+      @org.jspecify.annotations.Nullable String count,
+      double lengthM,
+      double widthM,
+      @org.jspecify.annotations.Nullable String rest) {
+    String material = rest == null ? "" : rest.strip();
+    Matcher thick = THICK.matcher(material);
+    double thicknessM = 0;
+    if (thick.matches()) {
+      material = thick.group(1).strip();
+      thicknessM = metres(thick.group(2), thick.group(3));
+    }
+    PlateMaterial made =
+        material.isEmpty()
+            ? PlateMaterial.GLASS
+            : NearName.find(
+                option, material, List.of(PlateMaterial.values()), PlateMaterial::tradeName);
+    return new TypedPlates(
+        new Plate(made, lengthM, widthM, thicknessM > 0 ? thicknessM : usual(made), 0),
+        count == null ? 1 : Integer.parseInt(count));
+  }
+
+  /** The plate's own thickness where nobody gives it, as for a trial file; judged. */
+  private static double usual(PlateMaterial material) {
+    return switch (material) {
+      case STEEL -> 1e-3;
+      case GLASS -> 4e-3;
+      default -> 2e-3;
+    };
+  }
+
+  private static double metres(String number, String unit) {
+    return Measure.length(number + " " + unit).m();
+  }
+
+  /** The names of all materials, for a help text. */
+  static String materials() {
+    return String.join(
+        ", ", Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList());
+  }
+}

@@ -1,0 +1,226 @@
+package starchfilm.report.words;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import starchfilm.planning.BindingLimit;
+import starchfilm.planning.GiveUp;
+import starchfilm.planning.Goal;
+import starchfilm.planning.Limit;
+import starchfilm.planning.Outcome;
+import starchfilm.planning.PlanRequest;
+import starchfilm.planning.Wish;
+
+/** What a plan finds, in plain words. */
+public final class PlanWords {
+  private static final double POT_FILLED = 0.75;
+  private static final double STEAM = 1.07;
+  private static final double LITRES_PER_KG = 1.003;
+
+  private PlanWords() {}
+
+  /**
+   * What a recipe is best at.
+   *
+   * @param goals at least one
+   * @return such as {@code Safest and ready soonest}
+   */
+  public static String title(Collection<Goal> goals) {
+    String text =
+        PlainWords.list(
+            goals.stream()
+                .map(
+                    goal ->
+                        switch (goal) {
+                          case SAFEST -> "safest";
+                          case MOST_FILM -> "most film";
+                          case SOONEST -> "ready soonest";
+                          case CLOSEST -> "closest to the wish";
+                        })
+                .toList());
+    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  /**
+   * The film asked for.
+   *
+   * @param wish the wish
+   * @return such as {@code flexible film, 0.12 mm thick}
+   */
+  public static String wish(Wish wish) {
+    List<String> parts = new ArrayList<>();
+    parts.add(wish.feel().map(feel -> PlainWords.word(feel) + " film").orElse("film"));
+    wish.strengthPa()
+        .ifPresent(pa -> parts.add("at least " + ReaderUnit.MEGAPASCAL.noted(pa) + " strong"));
+    wish.elongation()
+        .ifPresent(ratio -> parts.add("stretching at least " + ReaderUnit.PERCENT.noted(ratio)));
+    wish.dryThicknessM().ifPresent(m -> parts.add(ReaderUnit.MILLIMETRE.noted(m) + " thick"));
+    return String.join(", ", parts);
+  }
+
+  /**
+   * A chance.
+   *
+   * @param share 0 to 1
+   * @return such as {@code 80 of 100}; never a certainty
+   */
+  public static String chance(double share) {
+    if (share > 0.99) {
+      return "over 99 of 100";
+    }
+    return share < 0.01 ? "under 1 of 100" : Math.round(100 * share) + " of 100";
+  }
+
+  /**
+   * A limit with what moving it would buy.
+   *
+   * @param limit the limit
+   * @return one sentence; empty where moving it buys nothing
+   */
+  public static Optional<String> sentence(BindingLimit limit) {
+    return limit
+        .buys()
+        .map(buys -> moved(limit) + ": " + gain(limit.goal(), limit.gives(), buys) + ".");
+  }
+
+  private static String moved(BindingLimit limit) {
+    return switch (limit.limit()) {
+      case GLYCEROL ->
+          "The glycerol is what there is least of; with "
+              + ReaderUnit.GRAM.two(limit.moved())
+              + " g of it rather than "
+              + ReaderUnit.GRAM.two(limit.now())
+              + " g";
+      case STARCH ->
+          "The starch is what there is least of; with "
+              + ReaderUnit.GRAM.two(limit.moved())
+              + " g of it, counted dry, rather than "
+              + ReaderUnit.GRAM.two(limit.now())
+              + " g";
+      case POT ->
+          "One plate takes all the pot holds; with a pot of "
+              + Figures.two(1e3 * limit.moved())
+              + " l";
+      case PLATES ->
+          "Every plate is used; with "
+              + Math.round(limit.moved())
+              + " plates rather than "
+              + Math.round(limit.now());
+      case DATE -> "The date keeps the pour thin; a day later";
+      case THICKEST_FILM ->
+          "It is as thick as asked for or usual; at "
+              + ReaderUnit.MILLIMETRE.two(limit.moved())
+              + " mm rather than "
+              + ReaderUnit.MILLIMETRE.two(limit.now())
+              + " mm";
+      case THINNEST_FILM ->
+          "It is as thin as asked for or usual; at "
+              + ReaderUnit.MILLIMETRE.two(limit.moved())
+              + " mm rather than "
+              + ReaderUnit.MILLIMETRE.two(limit.now())
+              + " mm";
+      case RIM -> "The pour stands as high as the plate holds it";
+      case LEVELLING ->
+          "The paste is as thick as still levels well; drawn out with a rod, at up to "
+              + ReaderUnit.PERCENT.two(limit.moved())
+              + " % starch";
+      case WISH ->
+          "It stands at the edge of the film asked for; with "
+              + limit.buys().map(b -> level(b.plasticiser())).orElse("another plasticiser level");
+    };
+  }
+
+  private static String gain(Goal goal, Outcome gives, Outcome buys) {
+    String text =
+        switch (goal) {
+          case MOST_FILM ->
+              ReaderUnit.GRAM.two(buys.filmKg())
+                  + " g of film rather than "
+                  + ReaderUnit.GRAM.two(gives.filmKg())
+                  + " g";
+          case SOONEST ->
+              "ready in " + Spans.of(buys.readyS()) + " rather than " + Spans.of(gives.readyS());
+          case SAFEST ->
+              "ready by the date in "
+                  + chance(buys.chance())
+                  + " likely cases rather than "
+                  + chance(gives.chance());
+          case CLOSEST ->
+              "as asked in "
+                  + chance(buys.wishChance())
+                  + " likely cases rather than "
+                  + chance(gives.wishChance());
+        };
+    return buys.plates() > gives.plates() && goal != Goal.SAFEST
+        ? text + ", on " + buys.plates() + " plates rather than " + gives.plates()
+        : text;
+  }
+
+  private static String level(double plasticiser) {
+    return Figures.two(100 * plasticiser) + " g glycerol per 100 g dry starch";
+  }
+
+  /**
+   * A way out where nothing fits.
+   *
+   * @param way the way
+   * @param request what was asked
+   * @return one sentence
+   */
+  public static String sentence(GiveUp way, PlanRequest request) {
+    List<String> parts = new ArrayList<>();
+    for (Limit wish : way.wishes()) {
+      parts.add(given(wish, way, request));
+    }
+    String text = PlainWords.list(parts);
+    Outcome gives = way.gives();
+    return Character.toUpperCase(text.charAt(0))
+        + text.substring(1)
+        + ": film of "
+        + ReaderUnit.MILLIMETRE.two(gives.dryThicknessM())
+        + " mm on "
+        + (gives.plates() == 1 ? "1 plate" : gives.plates() + " plates")
+        + ", ready in "
+        + Spans.of(gives.readyS())
+        + " in the middle case, and within "
+        + Spans.of(gives.surelyReadyS())
+        + " in "
+        + chance(request.sure())
+        + " likely cases"
+        + byTheDate(request.byS(), gives)
+        + ".";
+  }
+
+  private static String byTheDate(OptionalDouble byS, Outcome gives) {
+    return byS.isEmpty() ? "" : "; by your date in " + chance(gives.chance());
+  }
+
+  private static String given(Limit wish, GiveUp way, PlanRequest request) {
+    Outcome gives = way.gives();
+    return switch (wish) {
+      case DATE -> "give up the date";
+      case THINNEST_FILM, THICKEST_FILM -> "give up the thickness asked for";
+      case WISH ->
+          "take "
+              + way.feel().map(PlainWords::word).orElse("other")
+              + " film"
+              + request.wish().feel().map(f -> " instead of " + PlainWords.word(f)).orElse("");
+      case GLYCEROL ->
+          "get glycerol, "
+              + ReaderUnit.GRAM.two(gives.glycerolKg())
+              + " g of the kind in this jar for "
+              + (gives.plates() == 1 ? "1 plate" : "all " + gives.plates() + " plates");
+      case STARCH ->
+          "get starch, " + ReaderUnit.GRAM.two(gives.starchKg()) + " g of it counted dry";
+      case POT ->
+          "take a pot of "
+              + Figures.two(gives.potfulKg() * STEAM * LITRES_PER_KG / POT_FILLED)
+              + " l or more";
+      case PLATES -> "take more plates";
+      case RIM -> "take deeper plates";
+      case LEVELLING -> "draw a stiffer paste out with a rod";
+    };
+  }
+}
