@@ -12,6 +12,7 @@ import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.FactorModel;
 import starchfilm.trial.TrialForecaster;
 import starchfilm.web.NotebookSite;
+import starchfilm.web.UseCases;
 import starchfilm.web.http.Serving;
 
 /** Opens the notebook in the browser. */
@@ -32,6 +33,12 @@ import starchfilm.web.http.Serving;
       "Exit codes: 0 stopped, 1 the page could not be opened, 2 wrong usage."
     })
 final class ServeCommand implements Callable<Integer> {
+  /**
+   * Likely cases behind a slider: a band within a few per cent of the full one, many times a
+   * second.
+   */
+  private static final int SKETCH_CASES = 40;
+
   private static final int MOST_PORT = 65_535;
 
   private final Surroundings surroundings;
@@ -91,11 +98,15 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   private NotebookSite start(Path root) {
-    TrialForecaster forecaster =
-        new TrialForecaster(FactorModel.textbook(), DryingForecaster.QUICK_DRAWS);
+    FactorModel factors = FactorModel.textbook();
+    UseCases useCases =
+        new UseCases(
+            new TrialForecaster(factors, DryingForecaster.QUICK_DRAWS)::forecast,
+            new TrialForecaster(factors, SKETCH_CASES)::sketch,
+            SKETCH_CASES);
     Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
     try {
-      return NotebookSite.start(serving, root, surroundings.clock(), forecaster::forecast);
+      return NotebookSite.start(serving, root, surroundings.clock(), useCases);
     } catch (BindException taken) {
       throw CommandFailure.notComputed(
           "--port: "

@@ -5,11 +5,11 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -48,20 +48,32 @@ public final class FreshTrial {
    * @throws NotWrittenException where the text is no JSON object
    */
   public static String from(String text, String name) throws NotWrittenException {
+    ObjectNode trial = withoutHistory(text);
+    if (!name.isEmpty()) {
+      trial.put("name", name);
+    }
+    return text(trial);
+  }
+
+  static String text(ObjectNode trial) {
+    DefaultPrettyPrinter lines = new DefaultPrettyPrinter();
+    lines.indentObjectsWith(new DefaultIndenter("  ", "\n"));
     try {
-      JsonNode root = JSON.readTree(text);
-      if (root instanceof ObjectNode trial) {
+      return JSON.writer(lines).writeValueAsString(trial) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new UncheckedIOException("a tree made in memory could not be written", e);
+    }
+  }
+
+  static ObjectNode withoutHistory(String text) throws NotWrittenException {
+    try {
+      if (JSON.readTree(text) instanceof ObjectNode trial) {
         trial.remove(HISTORY);
-        if (!name.isEmpty()) {
-          trial.put("name", name);
-        }
         // The room's log tells of another week; its name and the rest stay.
         if (trial.get("room") instanceof ObjectNode room) {
           room.remove("log_csv");
         }
-        DefaultPrettyPrinter lines = new DefaultPrettyPrinter();
-        lines.indentObjectsWith(new DefaultIndenter("  ", "\n"));
-        return JSON.writer(lines).writeValueAsString(trial) + "\n";
+        return trial;
       }
     } catch (JsonProcessingException e) {
       // Falls through: what is no JSON cannot be poured again either.

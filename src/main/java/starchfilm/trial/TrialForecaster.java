@@ -72,6 +72,29 @@ public final class TrialForecaster {
   }
 
   /**
+   * Forecasts a trial without what more of each ingredient would do, which is most of the work; for
+   * a recipe that is still being moved about.
+   *
+   * @param trial the trial
+   * @return its film, drying and risks, and no levers
+   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
+   *     is a sentence for the reader
+   */
+  public TrialForecast sketch(Trial trial) {
+    Paste paste = Paste.cooked(trial.recipe());
+    Composition composition = paste.composition();
+    DryingCase dryingCase = dryingCase(trial, paste, composition);
+    return new TrialForecast(
+        trial,
+        paste,
+        composition,
+        film.forecast(filmCase(trial, paste, composition)),
+        new DryingForecaster(inRoom(trial), draws).forecast(dryingCase),
+        new RiskForecaster(factors).forecast(dryingCase),
+        List.of());
+  }
+
+  /**
    * Forecasts only how a trial's plates dry.
    *
    * @param trial the trial

@@ -16,7 +16,7 @@ import starchfilm.web.http.Seal;
  *
  * @param folder the notebook's folder
  * @param clock the clock on the wall, in the reader's zone
- * @param shelf the forecasts
+ * @param useCases what the pages ask the program
  * @param bench where long work is done
  * @param renderer fills templates
  * @param assets style, script and icon
@@ -26,7 +26,7 @@ import starchfilm.web.http.Seal;
 record Desk(
     NotebookFolder folder,
     Clock clock,
-    ForecastShelf shelf,
+    UseCases useCases,
     Workbench bench,
     PageRenderer renderer,
     Assets assets,
@@ -34,6 +34,7 @@ record Desk(
     Said said) {
   private static final List<Place> PLACES =
       List.of(
+          new Place("plan", "/plan", "The plan"),
           new Place("plates", "/plates", "The plates"),
           new Place("notebook", "/notebook", "The notebook"),
           new Place("compare", "/compare", "Compare"));

@@ -4,10 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.CountDownLatch;
-import java.util.function.Function;
 import starchfilm.report.PageRenderer;
-import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 import starchfilm.web.http.PageServer;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -21,13 +18,12 @@ public final class NotebookSite implements AutoCloseable {
   private final CountDownLatch stopAsked = new CountDownLatch(1);
   private final PageServer server;
 
-  private NotebookSite(
-      Serving serving, Path folder, Clock clock, Function<Trial, TrialForecast> forecaster)
+  private NotebookSite(Serving serving, Path folder, Clock clock, UseCases useCases)
       throws IOException {
-    ForecastShelf shelf = new ForecastShelf(forecaster);
+    ForecastShelf shelf = new ForecastShelf(useCases.forecast());
     bench = new Workbench(shelf);
     NotebookFolder notebook = new NotebookFolder(folder);
-    server = PageServer.start(serving, seal -> site(notebook, clock, shelf, seal));
+    server = PageServer.start(serving, seal -> site(notebook, clock, useCases, seal));
   }
 
   /**
@@ -36,25 +32,25 @@ public final class NotebookSite implements AutoCloseable {
    * @param serving port and reach
    * @param folder the notebook's folder
    * @param clock the clock on the wall, in the reader's zone
-   * @param forecaster what forecasts a trial
+   * @param useCases what the pages ask the program
    * @return the running pages
    * @throws java.net.BindException where another program has the port
    * @throws IOException where the system gives no port
    */
-  public static NotebookSite start(
-      Serving serving, Path folder, Clock clock, Function<Trial, TrialForecast> forecaster)
+  public static NotebookSite start(Serving serving, Path folder, Clock clock, UseCases useCases)
       throws IOException {
-    return new NotebookSite(serving, folder, clock, forecaster);
+    return new NotebookSite(serving, folder, clock, useCases);
   }
 
-  private Site site(NotebookFolder folder, Clock clock, ForecastShelf shelf, Seal seal) {
+  private Site site(NotebookFolder folder, Clock clock, UseCases useCases, Seal seal) {
     PageRenderer renderer = new PageRenderer();
     Desk desk =
-        new Desk(folder, clock, shelf, bench, renderer, Assets.load(renderer), seal, new Said());
+        new Desk(folder, clock, useCases, bench, renderer, Assets.load(renderer), seal, new Said());
     Routes.Table table = Routes.table();
     new NotebookPage(desk).addTo(table);
     new TrialPage(desk).addTo(table);
     new TextPage(desk).addTo(table);
+    new PlanPage(desk).addTo(table);
     new PlatesPage(desk).addTo(table);
     new ComparePage(desk).addTo(table);
     desk.assets().addTo(table);

@@ -110,9 +110,6 @@ final class TextPage {
 
   private Response start(Request request) {
     String starter = request.posted().text("starter");
-    if (!STARTERS.containsKey(starter)) {
-      throw Refusal.malformed("There is no starter recipe of this name.");
-    }
     return created(starterText(starter), request.posted().text("name"));
   }
 
@@ -146,7 +143,11 @@ final class TextPage {
     }
   }
 
-  private static String starterText(String starter) {
+  /** The text of a starter recipe. */
+  static String starterText(String starter) {
+    if (!STARTERS.containsKey(starter)) {
+      throw Refusal.malformed("There is no starter recipe of this name.");
+    }
     String resource = "formulations/starter-" + starter + ".json";
     try (InputStream in = TextPage.class.getClassLoader().getResourceAsStream(resource)) {
       if (in == null) {

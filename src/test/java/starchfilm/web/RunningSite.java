@@ -48,7 +48,10 @@ final class RunningSite implements AutoCloseable {
             new Serving(0, lan, keys::add, troubles::add),
             folder,
             Clock.fixed(NOON, ZoneOffset.UTC),
-            new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::forecast);
+            new UseCases(
+                new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::forecast,
+                new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::sketch,
+                FEW_DRAWS));
   }
 
   /** Over a folder as it is. */

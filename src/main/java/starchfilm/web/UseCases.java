@@ -1,0 +1,18 @@
+package starchfilm.web;
+
+import java.util.function.Function;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * What the pages ask the program, as the commands ask it.
+ *
+ * @param forecast forecasts a trial in full
+ * @param sketch forecasts a recipe that is being moved about: quicker, with fewer likely cases and
+ *     without levers
+ * @param sketchCases how many likely cases a sketch rests on
+ */
+public record UseCases(
+    Function<Trial, TrialForecast> forecast,
+    Function<Trial, TrialForecast> sketch,
+    int sketchCases) {}
