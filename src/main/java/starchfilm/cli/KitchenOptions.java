@@ -47,6 +47,10 @@ final class KitchenOptions {
     }
   }
 
+  boolean isRound() {
+    return TypedPlates.isRound(plates);
+  }
+
   Kitchen kitchen() {
     TypedPlates typed = TypedPlates.parse("--plates", plates);
     return new Kitchen(

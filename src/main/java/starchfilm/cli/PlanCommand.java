@@ -1,5 +1,6 @@
 package starchfilm.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -126,11 +127,16 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private List<String> remarks() {
-    return supplies.isPurityKnown()
-        ? List.of()
-        : List.of(
-            "The jar's purity was not given; 80 to 100 % glycerol is taken, which widens every"
-                + " range. Assay it: starchfilm assay --help");
+    List<String> remarks = new ArrayList<>();
+    if (!supplies.isPurityKnown()) {
+      remarks.add(
+          "The jar's purity was not given; 80 to 100 % glycerol is taken, which widens every range."
+              + " Assay it: starchfilm assay --help");
+    }
+    if (kitchen.isRound()) {
+      remarks.add("A round plate is counted as the square of the same area.");
+    }
+    return remarks;
   }
 
   private void print(List<String> lines) {

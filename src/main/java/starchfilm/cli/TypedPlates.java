@@ -1,9 +1,9 @@
 package starchfilm.cli;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import starchfilm.amount.Measure;
 import starchfilm.drying.Plate;
 import starchfilm.drying.PlateMaterial;
@@ -74,12 +74,12 @@ record TypedPlates(Plate plate, int count) {
     return of(option, sides.group(1), Math.max(a, b), Math.min(a, b), sides.group(6));
   }
 
+  static boolean isRound(String typed) {
+    return ROUND.matcher(typed.strip()).matches();
+  }
+
   private static TypedPlates of(
-      String option,
-      @org.jspecify.annotations.Nullable String count,
-      double lengthM,
-      double widthM,
-      @org.jspecify.annotations.Nullable String rest) {
+      String option, @Nullable String count, double lengthM, double widthM, @Nullable String rest) {
     String material = rest == null ? "" : rest.strip();
     Matcher thick = THICK.matcher(material);
     double thicknessM = 0;
@@ -108,11 +108,5 @@ record TypedPlates(Plate plate, int count) {
 
   private static double metres(String number, String unit) {
     return Measure.length(number + " " + unit).m();
-  }
-
-  /** The names of all materials, for a help text. */
-  static String materials() {
-    return String.join(
-        ", ", Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList());
   }
 }

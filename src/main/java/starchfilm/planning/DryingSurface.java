@@ -15,16 +15,16 @@ import starchfilm.evidence.Estimate;
  * When the thick spot of one blend's paste is ready, over the whole of the recipe space.
  *
  * <p>Real drying forecasts, each in the same few likely cases, stand at Chebyshev's nodes of starch
- * concentration, plasticiser level and the logarithm of the wet thickness; a cubic is fitted to the
- * mean and the spread of the logarithm of the time. The search walks on this surface; what it finds
- * is forecast again in full.
+ * concentration, plasticiser level and the logarithm of the wet thickness; a polynomial is fitted
+ * to the mean and the spread of the logarithm of the time. The search walks on this surface; what
+ * it finds is forecast again in full.
  *
  * <p>The times of a forecast are close to log-normal, which gives the chance of being ready by a
  * date; cases that are never ready lower it by their share.
  */
 final class DryingSurface {
-  private static final int STARCH_NODES = 4;
-  private static final int PLASTICISER_NODES = 4;
+  private static final int STARCH_NODES = 3;
+  private static final int PLASTICISER_NODES = 3;
   private static final int THICKNESS_NODES = 5;
   private static final int NODES = STARCH_NODES * PLASTICISER_NODES * THICKNESS_NODES;
 

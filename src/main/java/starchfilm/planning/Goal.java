@@ -56,6 +56,11 @@ public enum Goal {
   /** Sour enough that bacteria keep away while the film dries; judged, no source. */
   private static final double SOUR_PH = 3.5;
 
+  /** With less than this of the amylopectin's length left a paste may thin; judged. */
+  private static final double LENGTH_LEFT = 0.15;
+
+  private static final double THINNING_COUNTS = 5;
+
   private final OptionalDouble thickness;
 
   Goal(OptionalDouble thickness) {
@@ -82,12 +87,15 @@ public enum Goal {
     double body = square((candidate.design().starchInPaste() - middle) / half);
     double thickness = square(Math.log(dryThicknessM(candidate) / wishedThickness(space)));
     FilmForecast film = candidate.film();
-    double sour =
-        space.request().supplies().vinegarAcidityFraction() > 0
-            ? square(Math.max(0, film.acid().pastePh() - SOUR_PH))
-                + 10 * (1 - film.acid().strengthFactor().middle())
-            : 0;
+    double sour = space.request().supplies().vinegarAcidityFraction() > 0 ? sour(film) : 0;
     return -0.1 * body - 0.2 * thickness - 0.1 * sour;
+  }
+
+  /** Too little vinegar leaves the paste to bacteria, too much thins it. */
+  private static double sour(FilmForecast film) {
+    double bland = Math.max(0, film.acid().pastePh() - SOUR_PH);
+    double thinned = Math.max(0, Math.log(LENGTH_LEFT / film.acid().amylopectinLengthLeft()));
+    return square(bland) + square(THINNING_COUNTS * thinned);
   }
 
   private static double distance(Candidate candidate, RecipeSpace space) {

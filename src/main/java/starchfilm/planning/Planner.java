@@ -100,7 +100,7 @@ public final class Planner {
     ReadyTimes times = new ReadyTimes(factors, DryingForecaster.QUICK_DRAWS);
     OptionalDouble real =
         new ThicknessRoot(times, wetM -> DryingSurface.dryingCase(request, design.poured(wetM)))
-            .thickest(byS.getAsDouble(), request.sure());
+            .thickest(byS.getAsDouble(), request.sure(), design.wetThicknessM());
     return real.isPresent() && real.getAsDouble() < design.wetThicknessM()
         ? design.poured(Math.max(candidate.floorM(), real.getAsDouble()))
         : design;

@@ -5,14 +5,18 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
 
 /**
- * A cubic polynomial in three variables, fitted to scattered values by least squares.
+ * A polynomial in three variables, fitted to scattered values by least squares.
  *
- * <p>All products of powers up to a total degree of three, each variable scaled to -1 to 1 over its
- * range. Immutable.
+ * <p>All products of powers up to a total degree of three, in which the first two variables stand
+ * at most squared; each variable is scaled to -1 to 1 over its range. Immutable.
  */
 final class SmoothSurface {
   private static final int DEGREE = 3;
-  private static final int TERMS = 20;
+
+  /** Highest power of the first two variables. */
+  private static final int SQUARE = 2;
+
+  private static final int TERMS = 18;
 
   private final double[] coefficients;
 
@@ -23,7 +27,7 @@ final class SmoothSurface {
   /**
    * Fits a surface.
    *
-   * @param points scaled variables, three a point; at least 20 points in general position
+   * @param points scaled variables, three a point; at least 18 points in general position
    * @param values one a point
    */
   static SmoothSurface fit(double[][] points, double[] values) {
@@ -51,9 +55,9 @@ final class SmoothSurface {
     double[] terms = new double[TERMS];
     int term = 0;
     double powerX = 1;
-    for (int i = 0; i <= DEGREE; i++) {
+    for (int i = 0; i <= SQUARE; i++) {
       double powerXy = powerX;
-      for (int j = 0; i + j <= DEGREE; j++) {
+      for (int j = 0; j <= Math.min(SQUARE, DEGREE - i); j++) {
         double power = powerXy;
         for (int k = 0; i + j + k <= DEGREE; k++) {
           terms[term++] = power;

@@ -29,6 +29,9 @@ final class ThicknessRoot {
   /** First reach (log) of the bracket. */
   private static final double FIRST_STEP = 0.35;
 
+  /** The same where the root is known to be near. */
+  private static final double NEAR_STEP = 0.03;
+
   private static final double ACCURACY = 1e-3;
   private static final int EVALUATIONS = 60;
 
@@ -53,17 +56,33 @@ final class ThicknessRoot {
    *     #THICKEST_M} where even that is
    */
   OptionalDouble thickest(double byS, double sure) {
+    if (logReady(Math.log(THINNEST_M), sure) > Math.log(byS)) {
+      return OptionalDouble.empty();
+    }
+    return thickest(byS, sure, guess(Math.log(byS)), FIRST_STEP);
+  }
+
+  /**
+   * The same where it is known to lie near a thickness.
+   *
+   * @param nearM that thickness (m)
+   */
+  OptionalDouble thickest(double byS, double sure, double nearM) {
+    return thickest(byS, sure, Math.log(nearM), NEAR_STEP);
+  }
+
+  private OptionalDouble thickest(double byS, double sure, double nearLogM, double firstStep) {
     double target = Math.log(byS);
     double low = Math.log(THINNEST_M);
     double high = Math.log(THICKEST_M);
-    if (logReady(low, sure) > target) {
-      return OptionalDouble.empty();
-    }
     // A bracket about the guess saves forecasts of very thick pours, which take longest.
-    double start = Math.min(high, Math.max(low, guess(target)));
-    double step = FIRST_STEP;
+    double start = Math.min(high, Math.max(low, nearLogM));
+    double step = firstStep;
     double below = Math.max(low, start - step);
     while (logReady(below, sure) > target) {
+      if (below == low) {
+        return OptionalDouble.empty();
+      }
       step *= 2;
       below = Math.max(low, below - step);
     }

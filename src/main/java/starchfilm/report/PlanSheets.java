@@ -67,7 +67,9 @@ public final class PlanSheets {
   }
 
   private static String summary(PlannedRecipe recipe) {
-    return RecipeWords.starchKinds(recipe.potfuls().get(0).recipe())
+    String kinds = RecipeWords.starchKinds(recipe.potfuls().get(0).recipe());
+    return Character.toUpperCase(kinds.charAt(0))
+        + kinds.substring(1)
         + " starch on "
         + (recipe.plates() == 1 ? "1 plate" : recipe.plates() + " plates")
         + " of "

@@ -53,13 +53,15 @@ public final class PlanText {
   }
 
   private static String asked(PlanRequest request) {
-    return PlanWords.wish(request.wish())
+    String wish = PlanWords.wish(request.wish());
+    return Character.toUpperCase(wish.charAt(0))
+        + wish.substring(1)
         + ", out of "
         + jar(request.supplies())
         + ", in "
-        + RoomWords.temperature(request.place().room())
-        + " and "
         + RoomWords.humidity(request.place().room())
+        + " and "
+        + RoomWords.temperature(request.place().room())
         + (request.byS().isPresent()
             ? ", ready "
                 + Spans.of(request.byS().getAsDouble())

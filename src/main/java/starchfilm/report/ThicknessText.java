@@ -43,9 +43,9 @@ public final class ThicknessText {
             + " on "
             + RecipeWords.plate(request.plate())
             + ", in "
-            + RoomWords.temperature(request.place().room())
-            + " and "
             + RoomWords.humidity(request.place().room())
+            + " and "
+            + RoomWords.temperature(request.place().room())
             + ", air at "
             + RoomWords.speed(request.place().room())
             + ":");
