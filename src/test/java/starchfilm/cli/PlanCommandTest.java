@@ -1,0 +1,279 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.NotebookReader;
+import starchfilm.trial.Trial;
+
+class PlanCommandTest {
+  @TempDir private Path folder;
+  private Terminal terminal;
+
+  @BeforeEach
+  void openTerminal() {
+    terminal = new Terminal(folder);
+  }
+
+  @Test
+  void tellsRecipesThatCanBeWeighedOut() {
+    assertThat(plan("--by", "5d")).isZero();
+
+    assertThat(terminal.out())
+        .startsWith("Flexible film, out of 250 g of glycerol (205 g pure)")
+        .contains("1. Safest", "Most film", "eady soonest", "potato starch", "of it for the steam")
+        .contains("Weigh the empty pot", "it thickens between 59 and 68 °C")
+        .contains("dry through, thick spot", "Ready by your date, 5.0 days after the pour, in ")
+        .contains("! Recovered glycerol may still hold methanol")
+        .doesNotContain("NaN", "Infinity", "never (", "Optional");
+    assertThat(terminal.out().lines()).allMatch(line -> line.length() <= 93);
+    assertThat(terminal.err()).isEmpty();
+  }
+
+  @Test
+  void savesTrialFilesThatTheNotebookReadsAndNeverWritesOver() throws IOException {
+    assertThat(plan("--by", "5d", "--save", "trials")).isZero();
+    List<Path> first = files();
+    List<String> before = contents(first);
+    assertThat(plan("--by", "5d", "--save", "trials")).isZero();
+
+    Notebook notebook = NotebookReader.read(List.of(folder.resolve("trials")));
+    assertThat(notebook.faults()).isEmpty();
+    assertThat(notebook.notices()).isEmpty();
+    assertThat(notebook.trials()).hasSize(2 * first.size());
+    assertThat(contents(first)).isEqualTo(before);
+    for (Trial trial : notebook.trials()) {
+      assertThat(trial.plateCount()).isEqualTo(4);
+      assertThat(trial.hasHistory()).isFalse();
+      assertThat(trial.recipe().glycerol().stock().saltFraction().value())
+          .isCloseTo(0.03, within(1e-9));
+      assertThat(trial.notRecorded()).extracting("field").doesNotContain("pour.wet_thickness_mm");
+    }
+  }
+
+  @Test
+  void aSavedPlanIsForecastAsThePlanSaid() {
+    assertThat(plan("--by", "5d", "--save", "trials")).isZero();
+    String planned = lineWith("dry through, thick spot", terminal.out());
+    Trial safest =
+        NotebookReader.read(List.of(folder.resolve("trials"))).trials().stream()
+            .filter(trial -> trial.name().startsWith("Safest"))
+            .findFirst()
+            .orElseThrow();
+
+    Terminal again = new Terminal(folder);
+    assertThat(again.run("dry", safest.file().toString())).isZero();
+
+    String median = planned.replaceAll(".*spot +([0-9.]+ \\w+).*", "$1");
+    assertThat(again.out()).contains(median.split(" ", -1)[0]);
+  }
+
+  @Test
+  void writesSheetsOnePageARecipe() throws IOException {
+    assertThat(plan("--by", "5d", "--sheet", "sheets.html")).isZero();
+
+    String page = Files.readString(folder.resolve("sheets.html"));
+    long recipes = terminal.out().lines().filter(line -> line.matches("[1-4]\\. .*")).count();
+    assertThat(page.split("<article", -1).length - 1).isEqualTo((int) recipes);
+    assertThat(page)
+        .startsWith("<!DOCTYPE html>")
+        .contains("Take care.", "Recovered glycerol may still hold methanol", "empty pot", "tick")
+        .doesNotContain(" th:", "NaN", "null");
+  }
+
+  @Test
+  void theSameRequestGivesTheSameBytes() {
+    plan("--by", "5d", "--sheet", "-");
+    Terminal again = new Terminal(folder);
+    again.run(words("--by", "5d", "--sheet", "-"));
+
+    assertThat(again.out()).isEqualTo(terminal.out()).startsWith("<!DOCTYPE html>");
+  }
+
+  @Test
+  void aLogIsCopiedBesideTheTrialsItBelongsTo() throws IOException {
+    Path log = Path.of("formulations", "garden", "shed-april.csv").toAbsolutePath();
+    int exitCode =
+        terminal.run(
+            "plan",
+            "--glycerol",
+            "120g",
+            "--purity",
+            "99%",
+            "--starch",
+            "corn",
+            "--plates",
+            "2x300x200mm glass",
+            "--room",
+            log.toString(),
+            "--save",
+            "trials");
+
+    assertThat(terminal.err()).isEmpty();
+    assertThat(exitCode).isZero();
+    Notebook notebook = NotebookReader.read(List.of(folder.resolve("trials")));
+    assertThat(notebook.faults()).isEmpty();
+    assertThat(folder.resolve("trials/shed-april.csv")).hasSameBinaryContentAs(log);
+  }
+
+  @Test
+  void whereNothingFitsItSaysWhatWouldHelp() {
+    int exitCode =
+        terminal.run(
+            "plan",
+            "--glycerol",
+            "none",
+            "--starch",
+            "potato",
+            "--plates",
+            "4x300x200mm glass",
+            "--room",
+            "19C,55%",
+            "--by",
+            "5d");
+
+    assertThat(exitCode).isEqualTo(1);
+    assertThat(terminal.out())
+        .contains("Nothing fits all of it. What would help:")
+        .contains("Get glycerol, ");
+    assertThat(terminal.err())
+        .isEqualToNormalizingNewlines("starchfilm: no recipe fits everything that was asked.\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "--starch    | potatoe           | --starch: \"potatoe\" given, allowed corn, waxy corn,"
+            + " high-amylose corn, potato, tapioca, wheat, rice; did you mean potato?",
+        "--starch    | maize             | --starch: \"maize\" given, allowed corn, waxy corn,"
+            + " high-amylose corn, potato, tapioca, wheat, rice; did you mean corn?",
+        "--by        | 2026-04-01        | --by: \"2026-04-01\" given, which is past, allowed a"
+            + " moment after now, 2026-04-20 12:00; write a time from now, such as 5d, or a later"
+            + " day",
+        "--by        | soonish           | --by: \"soonish\" given, allowed a time from now, such as"
+            + " 5d or 36h, or a day to come, such as friday, 2026-12-01 or 1.12.2026 18:00; write it"
+            + " like one of these",
+        "--pure      | 300g              | --pure: 300g of pure glycerol given in a jar of 250g,"
+            + " allowed 0 g to 250g; check both, or assay the jar",
+        "--purity    | 120%              | --purity: 120% given, allowed more than 0 to 100 %; write"
+            + " the glycerol in the jar in per cent, such as 82%",
+        "--salt      | 30%               | --salt: 30% beside the glycerol makes more than 100 % of"
+            + " the jar, allowed 100 % together; what is left is water",
+        "--plates    | 4x glass          | --plates: \"4x glass\" given, allowed number, sides and"
+            + " material, such as 4x300x200mm glass or 2x 24cm round steel; write it like one of"
+            + " these",
+        "--plates    | 4x300x200mm glas  | --plates: \"glas\" given, allowed glass, polypropylene,"
+            + " acrylic, ptfe, silicone, laminate, steel; did you mean glass?",
+        "--room      | 19C               | --room: \"19C\" given, allowed temperature and humidity,"
+            + " such as 19C,55% or 8-18C,50-80%, or a hygrometer log, such as shed.csv; write it"
+            + " like one of these",
+        "--room      | -5C,55%           | --room: -5 °C given, allowed 1 to 90 °C; write the air"
+            + " beside the plates",
+        "--room      | 19C,150%          | --room: 150 % given, allowed 0 to 100 %; write the air"
+            + " beside the plates",
+        "--feel      | brittle           | --feel: \"brittle\" given, allowed stiff, flexible,"
+            + " stretchy; write one of these",
+        "--thickness | 5cm               | dry thickness: 50 mm given, allowed 0.01 to 1 mm; cast"
+            + " starch film is never outside this",
+        "--scale     | 0g                | step of the balance: 0 g given, allowed more than 0 to"
+            + " 100 g; write the smallest step its display shows, such as 1 g or 0.1 g",
+        "--sure      | 100%              | how sure the date must be: 100 % given, allowed 5 to 99 %;"
+            + " 80 % is a usual choice",
+        "--use       | damp              | --use or --after: \"damp\" given, allowed air such as"
+            + " 50%,23C and a time such as 7d; write it like these",
+      })
+  void badInputGetsOneSentence(String option, String given, String sentence) {
+    List<String> words = new ArrayList<>(Arrays.asList(words()));
+    int place = words.indexOf(option);
+    if (place >= 0) {
+      words.set(place + 1, given);
+    } else {
+      words.add(option);
+      words.add(given);
+    }
+    if (option.equals("--pure")) {
+      words.remove("--purity");
+      words.remove("82%");
+      words.remove("--salt");
+      words.remove("3%");
+    }
+
+    assertThat(terminal.run(words.toArray(String[]::new))).isEqualTo(2);
+    assertThat(terminal.err()).isEqualToNormalizingNewlines("starchfilm: " + sentence + "\n");
+    assertThat(terminal.out()).isEmpty();
+  }
+
+  @Test
+  void wishesThatContradictEachOtherAreRefused() {
+    assertThat(plan("--strength", "20MPa", "--stretch", "40%")).isEqualTo(2);
+
+    assertThat(terminal.err())
+        .startsWith(
+            "starchfilm: 20 MPa of strength and 40 % of stretch: no amount of glycerol gives both in"
+                + " air of 50 % relative humidity; ")
+        .endsWith("; give up one of them" + System.lineSeparator());
+  }
+
+  @Test
+  void whatIsNeededIsAskedFor() {
+    assertThat(terminal.run("plan", "--starch", "potato")).isEqualTo(2);
+    assertThat(terminal.err()).contains("--glycerol: not given; write what the jar holds");
+  }
+
+  private int plan(String... more) {
+    return terminal.run(words(more));
+  }
+
+  private static String[] words(String... more) {
+    List<String> words =
+        new ArrayList<>(
+            List.of(
+                "plan",
+                "--glycerol",
+                "250g",
+                "--purity",
+                "82%",
+                "--salt",
+                "3%",
+                "--starch",
+                "potato",
+                "--plates",
+                "4x300x200mm glass",
+                "--room",
+                "19C,55%"));
+    words.addAll(List.of(more));
+    return words.toArray(String[]::new);
+  }
+
+  private List<Path> files() throws IOException {
+    try (var files = Files.list(folder.resolve("trials"))) {
+      return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+    }
+  }
+
+  private static List<String> contents(List<Path> files) throws IOException {
+    List<String> contents = new ArrayList<>();
+    for (Path file : files) {
+      contents.add(Files.readString(file));
+    }
+    return contents;
+  }
+
+  private static String lineWith(String words, String text) {
+    return text.lines().filter(line -> line.contains(words)).findFirst().orElseThrow();
+  }
+}

@@ -1,0 +1,74 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ThicknessCommandTest {
+  private static final String BLEND =
+      Path.of("formulations", "garden", "4-blend.json").toAbsolutePath().toString();
+
+  @TempDir private Path folder;
+  private Terminal terminal;
+
+  @BeforeEach
+  void openTerminal() {
+    terminal = new Terminal(folder);
+  }
+
+  @Test
+  void tellsThicknessGramsAndLimits() {
+    assertThat(terminal.run("thickness", BLEND, "--by", "5d")).isZero();
+
+    assertThat(terminal.out())
+        .contains("in 50 of 100 likely cases: ", "in 90 of 100 likely cases: ", "g a plate")
+        .contains("settles below", "Orchard's", "Without a rim it runs off above about 5.2 mm")
+        .doesNotContain("NaN", "Infinity");
+    assertThat(terminal.out().lines()).allMatch(line -> line.length() <= 92);
+    assertThat(terminal.err()).isEmpty();
+  }
+
+  @Test
+  void aRecipeCanBeTyped() {
+    int exitCode =
+        terminal.run(
+            "thickness",
+            "--starch",
+            "potato",
+            "20 g",
+            "--glycerol",
+            "6 g",
+            "--water",
+            "400 g",
+            "--plate",
+            "200x300mm ptfe",
+            "--rim",
+            "12mm",
+            "--room",
+            "25C,40%",
+            "--by",
+            "friday");
+
+    assertThat(exitCode).isZero();
+    assertThat(terminal.out())
+        .contains("within 4.0 days on ptfe, 30 × 20 cm", "The rim stands 12 mm above the plate");
+  }
+
+  @Test
+  void saysWhereNoPourIsInTime() {
+    assertThat(terminal.run("thickness", BLEND, "--by", "20min")).isEqualTo(1);
+    assertThat(terminal.out())
+        .contains("in 90 of 100 likely cases: no pour, not even one of 0.1 mm");
+  }
+
+  @Test
+  void asksForTheDate() {
+    assertThat(terminal.run("thickness", BLEND)).isEqualTo(2);
+    assertThat(terminal.err())
+        .isEqualToNormalizingNewlines(
+            "starchfilm: --by: not given; write when it must be dry, such as --by 5d\n");
+  }
+}

@@ -1,0 +1,39 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.air.AirState;
+import starchfilm.drying.Room;
+
+class TypedRoomTest {
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"19.5C,55%", "19,5 C, 55 %", "55% 19.5°C", "19.5C;55%;0.1m/s"})
+  void readsAConstantRoom(String typed) {
+    AirState air = room(typed).at(0);
+
+    assertThat(air.temperatureK()).isCloseTo(292.65, within(1e-9));
+    assertThat(air.relativeHumidity()).isCloseTo(0.55, within(1e-12));
+    assertThat(air.speedMPerS()).isEqualTo(0.1);
+  }
+
+  @Test
+  void aSwingIsWarmestAndDriestAtThree() {
+    // The pour is at noon.
+    AirState warmest = room("8-18C,50-80%").at(3 * 3600.0);
+
+    assertThat(warmest.temperatureK()).isCloseTo(291.15, within(1e-9));
+    assertThat(warmest.relativeHumidity()).isCloseTo(0.5, within(1e-9));
+  }
+
+  private Room room(String typed) {
+    return TypedRoom.parse("--room", typed, new Terminal(folder).surroundings()).room();
+  }
+}
