@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import org.thymeleaf.TemplateEngine;
 import org.thymeleaf.context.Context;
+import org.thymeleaf.standard.StandardDialect;
 import org.thymeleaf.templatemode.TemplateMode;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 
@@ -25,6 +26,9 @@ public final class PageRenderer {
     resolver.setTemplateMode(TemplateMode.HTML);
     resolver.setCharacterEncoding("UTF-8");
     engine.setTemplateResolver(resolver);
+    StandardDialect dialect = new StandardDialect();
+    dialect.setVariableExpressionEvaluator(new PathEvaluator());
+    engine.setDialect(dialect);
   }
 
   /**

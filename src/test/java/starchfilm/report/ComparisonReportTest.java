@@ -2,16 +2,21 @@ package starchfilm.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.parser.Parser;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -201,6 +206,23 @@ class ComparisonReportTest {
       assertThat(figure.child(1).text()).isNotBlank();
     }
     assertThat(page.select("svg:not([role=img]):not([aria-hidden=true]):not(.at)")).isEmpty();
+  }
+
+  @Test
+  void aPhotoTravelsInsideThePage(@TempDir Path folder) throws IOException {
+    SampleTrial photographed = sample();
+    Path file = folder.resolve("a\"onerror='x'.png");
+    ImageIO.write(new BufferedImage(4, 4, BufferedImage.TYPE_INT_RGB), "png", file.toFile());
+    photographed.photos = List.of(file, folder.resolve("gone.jpg"));
+    Document page = Jsoup.parse(report.html(page(photographed, sample())));
+
+    assertThat(page.select("img")).hasSize(1);
+    assertThat(page.select("img").attr("src")).startsWith("data:image/jpeg;base64,");
+    assertThat(page.select("[onerror]")).isEmpty();
+    assertThat(page.select(".prints figcaption").eachText())
+        .containsExactly(
+            "1 Potato, first pour a\"onerror='x'.png",
+            "1 Potato, first pour gone.jpg is damaged or may not be read.");
   }
 
   @Test

@@ -80,6 +80,7 @@ final class SampleTrial {
   Feel feel = Feel.FLEXIBLE;
   Optional<LocalDateTime> pouredAt = Optional.of(LocalDateTime.of(2026, 4, 13, 18, 30));
   boolean tried = true;
+  List<Path> photos = List.of();
 
   static SampleTrial named(String name) {
     SampleTrial sample = new SampleTrial();
@@ -178,7 +179,7 @@ final class SampleTrial {
         tried ? List.of(0.00011, 0.000125) : List.of(),
         tried ? OptionalInt.of(3) : OptionalInt.empty(),
         tried ? List.of(remark) : List.of(),
-        List.of(),
+        photos,
         List.of(
             new NotRecorded(
                 "cook.water_lost_g",
