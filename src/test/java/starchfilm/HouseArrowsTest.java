@@ -70,7 +70,8 @@ class HouseArrowsTest {
                   "recipe",
                   "ingredient",
                   "air",
-                  "amount")));
+                  "amount",
+                  "json")));
 
   private static final List<String> ROOMS_WITH_THE_OUTSIDE =
       List.of("json", "amount", "trial", "report", "cli", "web");

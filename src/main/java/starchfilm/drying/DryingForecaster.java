@@ -103,6 +103,31 @@ public final class DryingForecaster {
   }
 
   /**
+   * Forecasts one spot of a plate and nothing else; the figures are those of {@link
+   * #forecast(DryingCase)}.
+   *
+   * @param drying the plate
+   * @param spot which spot of it
+   * @return when it is dry, with bands
+   */
+  public SpotForecast forecast(DryingCase drying, Spot spot) {
+    PreparedCase prepared = PreparedCase.of(drying, HORIZON_S);
+    FactorModel model = forCase(factors, prepared);
+    double[] none = {};
+    SpotTrace first = solveOne(prepared, Spot.NOMINAL, model.mean(), none, FIRST_LOOK_S);
+    boolean damp =
+        RoomDamp.verdict(first.restingMoisture, first.startMoisture) == RoomVerdict.TOO_DAMP;
+    SpotTrace[] traces =
+        solve(
+            prepared,
+            spot,
+            model.draws(damp ? FEWEST_DRAWS : draws),
+            none,
+            damp ? DAMP_HORIZON_S : HORIZON_S);
+    return spotForecast(drying, spot, traces, first.restingMoisture);
+  }
+
+  /**
    * When a milestone comes in the middle case alone, every factor at its most likely value: one
    * solve, for holding plates against each other.
    *

@@ -52,6 +52,17 @@ public final class RiskForecaster {
     return new PlateRisks(crack(drying, now, then), mould(drying, now, then));
   }
 
+  /**
+   * The risks of one plate alone, at the cost of one rerun: no causes and no remedies.
+   *
+   * @param drying the plate
+   * @return cracking and mould with their figures and levels
+   */
+  public PlateRisks withoutRemedies(DryingCase drying) {
+    PlateHistory now = PlateHistory.of(drying, middle, HORIZON_S);
+    return new PlateRisks(crack(drying, now, Map.of()), mould(drying, now, Map.of()));
+  }
+
   private static CrackRisk crack(
       DryingCase drying, PlateHistory now, Map<Change, PlateHistory> then) {
     RiskLevel level = CrackRisk.level(now.crackRatio());

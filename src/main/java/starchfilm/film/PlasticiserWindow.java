@@ -6,7 +6,7 @@ package starchfilm.film;
  * <p>Source: recalled and judged limits, see {@link FilmCaution#TACKY} and {@link
  * FilmCaution#MAY_CRACK_OFF}; straight lines between them.
  */
-final class PlasticiserWindow {
+public final class PlasticiserWindow {
   private static final double TACKY_AT_50_PERCENT = 0.425;
   private static final double TACKY_AT_75_PERCENT = 0.35;
   private static final double CRACKS_AT_50_PERCENT = 0.20;
@@ -21,7 +21,7 @@ final class PlasticiserWindow {
    * @param relativeHumidity of the air (ratio)
    * @return kg glycerol per kg dry starch, 0 or more
    */
-  static double tackyAbove(double relativeHumidity) {
+  public static double tackyAbove(double relativeHumidity) {
     double slope = (TACKY_AT_75_PERCENT - TACKY_AT_50_PERCENT) / (0.75 - 0.50);
     return TACKY_AT_50_PERCENT + slope * Math.max(relativeHumidity - 0.50, 0);
   }
@@ -32,7 +32,7 @@ final class PlasticiserWindow {
    * @param relativeHumidity of the air (ratio)
    * @return kg glycerol per kg dry starch
    */
-  static double cracksBelow(double relativeHumidity) {
+  public static double cracksBelow(double relativeHumidity) {
     double dry = Math.min(Math.max((0.50 - relativeHumidity) / (0.50 - 0.35), 0), 1);
     return CRACKS_AT_50_PERCENT + dry * (CRACKS_AT_35_PERCENT - CRACKS_AT_50_PERCENT);
   }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import starchfilm.drying.FaceChange;
+import starchfilm.drying.Factor;
+import starchfilm.drying.FactorModel;
 import starchfilm.drying.Plate;
 import starchfilm.drying.Pour;
 import starchfilm.drying.Room;
@@ -102,6 +104,27 @@ public record Trial(
   public record RoomDoubt(double temperatureSdK, double humiditySd, double speedRelativeSd) {
     /** A room that is noted in full. */
     public static final RoomDoubt NONE = new RoomDoubt(0, 0, 0);
+
+    /**
+     * Transfer over a plate in forced flow grows with the square root of the air's speed, so a
+     * relative doubt of the speed is half as large a doubt of the transfer. Source: laminar
+     * boundary layer, Incropera et al., Fundamentals of Heat and Mass Transfer, section 7.2
+     * (recalled).
+     */
+    private static final double SPEED_TO_TRANSFER = 0.5;
+
+    /**
+     * What is known of the drying factors with the doubt of this room added.
+     *
+     * @param factors what is known apart from this room
+     * @return the widened model
+     */
+    public FactorModel addedTo(FactorModel factors) {
+      return factors
+          .widened(Factor.AIR_TEMPERATURE, temperatureSdK)
+          .widened(Factor.HUMIDITY, humiditySd)
+          .widened(Factor.AIR_SIDE, SPEED_TO_TRANSFER * speedRelativeSd);
+    }
   }
 
   /**

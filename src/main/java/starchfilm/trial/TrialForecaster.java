@@ -4,7 +4,6 @@ import java.util.List;
 import starchfilm.drying.DryingCase;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.Factor;
 import starchfilm.drying.FactorModel;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.RiskForecaster;
@@ -24,13 +23,6 @@ import starchfilm.trial.TrialForecast.PulledLever;
  * <p>Immutable; safe to share between threads.
  */
 public final class TrialForecaster {
-  /**
-   * Transfer over a plate in forced flow grows with the square root of the air's speed, so a
-   * relative doubt of the speed is half as large a doubt of the transfer. Source: laminar boundary
-   * layer, Incropera et al., Fundamentals of Heat and Mass Transfer, section 7.2 (recalled).
-   */
-  private static final double SPEED_TO_TRANSFER = 0.5;
-
   private final FactorModel factors;
   private final int draws;
   private final FilmForecaster film = new FilmForecaster();
@@ -60,7 +52,7 @@ public final class TrialForecaster {
     Composition composition = paste.composition();
     FilmCase filmCase = filmCase(trial, paste, composition);
     DryingCase dryingCase = dryingCase(trial, paste, composition);
-    DryingForecaster drying = new DryingForecaster(inRoom(trial), draws);
+    DryingForecaster drying = new DryingForecaster(trial.roomDoubt().addedTo(factors), draws);
     return new TrialForecast(
         trial,
         paste,
@@ -89,7 +81,7 @@ public final class TrialForecaster {
         paste,
         composition,
         film.forecast(filmCase(trial, paste, composition)),
-        new DryingForecaster(inRoom(trial), draws).forecast(dryingCase),
+        new DryingForecaster(trial.roomDoubt().addedTo(factors), draws).forecast(dryingCase),
         new RiskForecaster(factors).forecast(dryingCase),
         List.of());
   }
@@ -104,7 +96,7 @@ public final class TrialForecaster {
    */
   public DryingForecast drying(Trial trial) {
     Paste paste = Paste.cooked(trial.recipe());
-    return new DryingForecaster(inRoom(trial), draws)
+    return new DryingForecaster(trial.roomDoubt().addedTo(factors), draws)
         .forecast(dryingCase(trial, paste, paste.composition()));
   }
 
@@ -124,14 +116,6 @@ public final class TrialForecaster {
 
   private static double dryThroughS(DryingForecaster forecaster, DryingCase plate) {
     return forecaster.middleCaseS(plate, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-  }
-
-  private FactorModel inRoom(Trial trial) {
-    Trial.RoomDoubt doubt = trial.roomDoubt();
-    return factors
-        .widened(Factor.AIR_TEMPERATURE, doubt.temperatureSdK())
-        .widened(Factor.HUMIDITY, doubt.humiditySd())
-        .widened(Factor.AIR_SIDE, SPEED_TO_TRANSFER * doubt.speedRelativeSd());
   }
 
   private static FilmCase filmCase(Trial trial, Paste paste, Composition composition) {

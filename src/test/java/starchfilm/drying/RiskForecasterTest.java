@@ -36,6 +36,19 @@ class RiskForecasterTest {
   }
 
   @Test
+  void tellsTheSameFiguresWithoutRemedies() {
+    DryingCase drying = Plates.plate(3, Plates.paste(0.06, 0.05), Plates.room(20, 50, 0.1), 60);
+    PlateRisks whole = RISKS.forecast(drying);
+    PlateRisks alone = RISKS.withoutRemedies(drying);
+    assertThat(alone.crack().stretchNeeded()).isEqualTo(whole.crack().stretchNeeded());
+    assertThat(alone.crack().stretchAvailable()).isEqualTo(whole.crack().stretchAvailable());
+    assertThat(alone.crack().level()).isEqualTo(whole.crack().level());
+    assertThat(alone.mould().weightedHours()).isEqualTo(whole.mould().weightedHours());
+    assertThat(alone.crack().remedy()).isEmpty();
+    assertThat(alone.mould().remedy()).isEmpty();
+  }
+
+  @Test
   void needsLessStretchOfALevelPlate() {
     DryingCase uneven = Plates.plate(3, Plates.paste(0.06, 0.1), Plates.room(20, 50, 0.1), 60);
     DryingCase level = PlateChange.apply(Change.LEVEL_BETTER, uneven).orElseThrow().drying();
