@@ -1,0 +1,114 @@
+package starchfilm.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import starchfilm.advice.NextTrialSearch.Suspected;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * Tells what to try next after a trial or after all of them, and what the changes between two
+ * trials did.
+ *
+ * <p>Immutable; safe to share between threads. The same notebook gives the same advice on every
+ * machine.
+ */
+public final class Adviser {
+  private final Knowledge knowledge;
+  private final Diagnosing diagnosing;
+  private final NextTrials nextTrials;
+  private final Contrasting contrasting;
+
+  /**
+   * An adviser.
+   *
+   * @param book what may be behind a fault and what answers it
+   * @param knowledge what is known of the drying factors
+   * @param draws how many likely cases a forecast with bands solves
+   */
+  public Adviser(RuleBook book, Knowledge knowledge, int draws) {
+    this.knowledge = knowledge;
+    this.diagnosing = new Diagnosing(book);
+    this.nextTrials = new NextTrials(book, knowledge, draws);
+    this.contrasting = new Contrasting(book, knowledge);
+  }
+
+  /**
+   * Advice after one trial.
+   *
+   * @param forecast the trial with its forecast
+   * @param notebook all trials, whose rooms may be advised
+   * @return what may be behind its faults, and what to try next
+   */
+  public TrialAdvice after(TrialForecast forecast, List<Trial> notebook) {
+    Trial trial = forecast.trial();
+    if (!trial.hasHistory()) {
+      return TrialAdvice.nothing("Nothing is noted yet; the notebook tells nothing of it.");
+    }
+    if (trial.faults().isEmpty()) {
+      return TrialAdvice.nothing("No fault is noted; the notebook gives no reason to change it.");
+    }
+    List<Diagnosis> diagnoses = new ArrayList<>();
+    List<Suspected> suspected = new ArrayList<>();
+    Outlook outlook = new Outlook(Setup.of(trial), knowledge);
+    for (ObservedFault fault : trial.faults()) {
+      Scene scene = Scene.of(trial, fault, forecast.drying(), outlook);
+      Diagnosis diagnosis = diagnosing.of(scene);
+      diagnoses.add(diagnosis);
+      if (diagnosis.tells()) {
+        suspected.add(new Suspected(scene, diagnosis.suspicions()));
+      }
+    }
+    if (suspected.isEmpty()) {
+      return new TrialAdvice(
+          "The notebook does not tell why: no known cause explains it with what is noted.",
+          diagnoses,
+          Optional.empty());
+    }
+    Optional<NextTrial> next = nextTrials.against(suspected, forecast, notebook);
+    return new TrialAdvice(verdict(next), diagnoses, next);
+  }
+
+  private static String verdict(Optional<NextTrial> next) {
+    if (next.isEmpty()) {
+      return "The notebook does not tell what to do about it: no single change that can be rerun"
+          + " helps enough.";
+    }
+    return next.get().changes().size() == 1
+        ? "Change one thing, so that the notebook can tell what it did."
+        : "Change these two things and nothing else, so that the notebook can tell what they did.";
+  }
+
+  /**
+   * Advice after all trials: from the best of them on.
+   *
+   * @param forecasts the trials with their forecasts, in the order of the notebook
+   * @return where to start from and what to change there; empty where no plate has a history
+   */
+  public Optional<NotebookAdvice> over(List<TrialForecast> forecasts) {
+    List<Trial> notebook = forecasts.stream().map(TrialForecast::trial).toList();
+    return BestTrial.of(forecasts)
+        .map(
+            best ->
+                NotebookAdvice.of(
+                    best,
+                    best.trial().faults().isEmpty()
+                        ? nextTrials.sooner(best, notebook)
+                        : after(best, notebook).next(),
+                    Taught.by(forecasts)));
+  }
+
+  /**
+   * What changed between two trials, what the model says each change does on its own, and whether
+   * what was seen agrees.
+   *
+   * @param before the earlier or other trial
+   * @param after the trial that is asked about
+   * @return the differences and the outcome
+   */
+  public Contrast contrast(TrialForecast before, TrialForecast after) {
+    return contrasting.of(before, after);
+  }
+}

@@ -1,0 +1,163 @@
+package starchfilm.advice;
+
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import starchfilm.air.HumidAir;
+import starchfilm.ingredient.CookGuide;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.Cook;
+
+/**
+ * The cook, held against gelatinisation and the cook guide of its starches.
+ *
+ * <p>Limits: {@link StarchKind}; a kind with a share under 2 % does not count (judged). Paste boils
+ * near 100 °C at sea level; bubbles form from 95 °C on (common practice, no source). Acid that
+ * costs under a twelfth of the strength does not show, a quarter does (judged).
+ */
+final class CookCauses {
+  private static final double TRACE = 0.02;
+  private static final double MINUTE_S = 60;
+  private static final double ENOUGH_OF_THE_TIME = 0.8;
+  private static final double FAR_TOO_SHORT = 0.4;
+  private static final double FAR_TOO_HOT_K = 6;
+  private static final double FAR_TOO_LONG = 2;
+  private static final double SIMMERS_C = 94;
+  private static final double BOILS_C = 99;
+  private static final double UNCUT = 0.92;
+  private static final double CUT = 0.75;
+
+  private CookCauses() {}
+
+  static Reading undercooked(Scene scene) {
+    return temperatureTooLow(scene).orWorse(timeTooShort(scene));
+  }
+
+  private static Reading temperatureTooLow(Scene scene) {
+    if (!scene.notes("cook.top_C")) {
+      return Reading.untold("how hot the paste got");
+    }
+    double top = topC(scene);
+    double end = worst(scene, kind -> kind.gelatinisationEndK() - HumidAir.ZERO_CELSIUS_K);
+    double guide = worst(scene, kind -> kind.cookGuide().topCelsius().min());
+    return Reading.of(
+        top,
+        guide,
+        end,
+        "cooked at "
+            + Told.number(top)
+            + " °C; this starch is done above "
+            + Told.number(end)
+            + " °C and is brought to "
+            + Told.number(guide)
+            + " °C to be sure");
+  }
+
+  private static Reading timeTooShort(Scene scene) {
+    if (!scene.notes("cook.minutes")) {
+      return Reading.untold("how long it cooked");
+    }
+    double minutes = minutes(scene);
+    double least = worst(scene, kind -> kind.cookGuide().holdMinutes().min());
+    return Reading.of(
+        minutes / least,
+        ENOUGH_OF_THE_TIME,
+        FAR_TOO_SHORT,
+        "cooked for "
+            + Told.number(minutes)
+            + " min; this starch wants "
+            + Told.number(least)
+            + " min");
+  }
+
+  static Reading overcooked(Scene scene) {
+    return tooHot(scene).orWorse(tooLong(scene));
+  }
+
+  private static Reading tooHot(Scene scene) {
+    if (!scene.notes("cook.top_C")) {
+      return Reading.untold("how hot the paste got");
+    }
+    double most = worst(scene, kind -> kind.cookGuide().topCelsius().max());
+    return Reading.of(
+        topC(scene),
+        most,
+        most + FAR_TOO_HOT_K,
+        "cooked at "
+            + Told.number(topC(scene))
+            + " °C; up to "
+            + Told.number(most)
+            + " °C is usual for this starch");
+  }
+
+  private static Reading tooLong(Scene scene) {
+    if (!scene.notes("cook.minutes")) {
+      return Reading.untold("how long it cooked");
+    }
+    double most = worst(scene, kind -> kind.cookGuide().holdMinutes().max());
+    return Reading.of(
+        minutes(scene) / most,
+        1,
+        FAR_TOO_LONG,
+        "cooked for "
+            + Told.number(minutes(scene))
+            + " min; up to "
+            + Told.number(most)
+            + " min is usual for this starch");
+  }
+
+  static Reading boiled(Scene scene) {
+    if (!scene.notes("cook.top_C")) {
+      return Reading.untold("how hot the paste got");
+    }
+    return Reading.of(
+        topC(scene),
+        SIMMERS_C,
+        BOILS_C,
+        "cooked at " + Told.number(topC(scene)) + " °C; paste bubbles from about 95 °C on");
+  }
+
+  static Reading acidCut(Scene scene) {
+    if (!scene.notes("recipe.vinegar.mass_g")
+        || !scene.notes("cook.top_C")
+        || !scene.notes("cook.minutes")) {
+      return Reading.untold("how much vinegar went in, or how hot and how long it cooked");
+    }
+    double left = scene.outlook().film().acid().strengthFactor().middle();
+    return Reading.of(
+        left,
+        UNCUT,
+        CUT,
+        "hot acid leaves " + Told.percent(left) + " of the strength a film has without vinegar");
+  }
+
+  static double topC(Scene scene) {
+    return scene.setup().cook().topTemperatureK().value() - HumidAir.ZERO_CELSIUS_K;
+  }
+
+  private static double minutes(Scene scene) {
+    Cook cook = scene.setup().cook();
+    return cook.durationS().value() / MINUTE_S;
+  }
+
+  /** The largest figure among the kinds in the pot; a blend is cooked for its hardest kind. */
+  private static double worst(Scene scene, ToDoubleFunction<StarchKind> figure) {
+    return worst(scene.setup(), figure);
+  }
+
+  static double worst(Setup setup, ToDoubleFunction<StarchKind> figure) {
+    return setup.composition().starchShares().entrySet().stream()
+        .filter(kind -> kind.getValue() > TRACE)
+        .map(Map.Entry::getKey)
+        .mapToDouble(figure)
+        .max()
+        .orElseThrow();
+  }
+
+  /** Whether an open pan can cook all kinds in the pot. */
+  static boolean openPanWorks(Setup setup) {
+    return setup.composition().starchShares().entrySet().stream()
+        .filter(kind -> kind.getValue() > TRACE)
+        .map(kind -> kind.getKey().cookGuide())
+        .allMatch(CookGuide::openPanWorks);
+  }
+}

@@ -1,0 +1,12 @@
+package starchfilm.advice;
+
+import starchfilm.evidence.Source;
+
+/**
+ * One row of the table of cures.
+ *
+ * @param cause what is put right
+ * @param adjustment what a person can turn to do so
+ * @param source why that helps
+ */
+public record Cure(Cause cause, Adjustment adjustment, Source source) {}

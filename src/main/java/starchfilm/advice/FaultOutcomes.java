@@ -1,0 +1,166 @@
+package starchfilm.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
+import starchfilm.advice.Contrasting.Rerun;
+import starchfilm.advice.Outcome.Agreement;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.ObservedFault.Kind;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * Faults that went or came between two trials, held against what the model says of both.
+ *
+ * <p>Of the rows of the table for the fault, the one whose trouble moves furthest the same way is
+ * looked at; the model agrees where it moves by at least {@link #MOVES} (judged). The change that
+ * does most of it is the one that, made alone, moves that trouble furthest.
+ */
+final class FaultOutcomes {
+  private static final double MOVES = 0.3;
+  private static final double MOST_OF_IT = 0.4;
+  private static final double NEARLY_ALL = 0.9;
+  private static final int MOST_REASONS = 2;
+
+  private final RuleBook book;
+  private final TrialForecast before;
+  private final TrialForecast after;
+  private final Outlook was;
+  private final Outlook is;
+  private final List<Rerun> reruns;
+
+  FaultOutcomes(
+      RuleBook book,
+      TrialForecast before,
+      TrialForecast after,
+      Outlook was,
+      Outlook is,
+      List<Rerun> reruns) {
+    this.book = book;
+    this.before = before;
+    this.after = after;
+    this.was = was;
+    this.is = is;
+    this.reruns = List.copyOf(reruns);
+  }
+
+  List<Outcome> all() {
+    List<Outcome> outcomes = new ArrayList<>();
+    for (Kind kind : without(kinds(before.trial()), kinds(after.trial()))) {
+      Scene scene = Scene.of(before.trial(), first(before.trial(), kind), before.drying(), was);
+      outcomes.add(outcome(scene, "was noted before and is not now", 1));
+    }
+    for (Kind kind : without(kinds(after.trial()), kinds(before.trial()))) {
+      Scene scene = Scene.of(after.trial(), first(after.trial(), kind), after.drying(), is);
+      outcomes.add(outcome(scene, "is new", -1));
+    }
+    return outcomes;
+  }
+
+  /** One row's trouble in both trials, the change counted towards what was seen. */
+  private record Shift(Rule rule, double from, double to, double wanted) {
+    double worst() {
+      return Math.max(from, to);
+    }
+  }
+
+  private Outcome outcome(Scene scene, String what, int direction) {
+    String name = scene.fault().kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    String seen = "“" + name + "” " + what + ".";
+    List<Shift> shifts = shifts(scene, direction);
+    if (shifts.isEmpty()) {
+      return new Outcome(seen, Agreement.CANNOT_TELL, "The notebook does not tell why.");
+    }
+    Shift furthest = shifts.get(0);
+    if (furthest.wanted() < MOVES) {
+      Shift worst = shifts.stream().max(Comparator.comparingDouble(Shift::worst)).orElse(furthest);
+      return new Outcome(
+          seen, Agreement.DISAGREES, "The model does not see why: " + figures(worst, scene) + ".");
+    }
+    Set<String> reasons = new LinkedHashSet<>();
+    for (Shift shift : shifts) {
+      if (shift.wanted() >= MOVES && reasons.size() < MOST_REASONS) {
+        reasons.add(figures(shift, scene));
+      }
+    }
+    return new Outcome(
+        seen,
+        Agreement.AGREES,
+        "The model says so too: " + String.join("; and ", reasons) + mostly(furthest, scene) + ".");
+  }
+
+  /** How every row moved of which both trials tell, furthest towards what was seen first. */
+  private List<Shift> shifts(Scene scene, int direction) {
+    List<Shift> shifts = new ArrayList<>();
+    for (Rule rule : book.rulesFor(scene.fault().kind(), scene.fault().where())) {
+      OptionalDouble from = rule.trouble(scene.with(was));
+      OptionalDouble to = rule.trouble(scene.with(is));
+      if (from.isPresent() && to.isPresent()) {
+        double wanted = direction * (from.getAsDouble() - to.getAsDouble());
+        shifts.add(new Shift(rule, from.getAsDouble(), to.getAsDouble(), wanted));
+      }
+    }
+    shifts.sort(Comparator.comparingDouble(Shift::wanted).reversed());
+    return shifts;
+  }
+
+  private String figures(Shift shift, Scene scene) {
+    Rule rule = shift.rule();
+    if (rule.isRerun()) {
+      Measure measure = rule.heldAgainst();
+      return measure.moved(measure.figure(scene.with(was)), measure.figure(scene.with(is)));
+    }
+    return "before, "
+        + rule.cause().read(scene.with(was)).words()
+        + "; now "
+        + rule.cause().read(scene.with(is)).words();
+  }
+
+  private String mostly(Shift shift, Scene scene) {
+    Rerun strongest = null;
+    double most = MOST_OF_IT;
+    for (Rerun rerun : reruns) {
+      OptionalDouble alone = shift.rule().trouble(scene.with(rerun.outlook()));
+      double share =
+          alone.isPresent()
+              ? (alone.getAsDouble() - shift.from()) / (shift.to() - shift.from())
+              : 0;
+      if (share > most) {
+        most = share;
+        strongest = rerun;
+      }
+    }
+    if (strongest == null) {
+      return "; no single change does most of it";
+    }
+    return "; "
+        + strongest.change().what()
+        + " "
+        + strongest.change().from()
+        + " → "
+        + strongest.change().to()
+        + " alone does "
+        + (most >= NEARLY_ALL ? "nearly all of it" : Told.percent(most) + " of it");
+  }
+
+  private static Set<Kind> without(Set<Kind> kinds, Set<Kind> others) {
+    Set<Kind> rest = new LinkedHashSet<>(kinds);
+    rest.removeAll(others);
+    return rest;
+  }
+
+  private static Set<Kind> kinds(Trial trial) {
+    Set<Kind> kinds = new LinkedHashSet<>();
+    trial.faults().forEach(fault -> kinds.add(fault.kind()));
+    return kinds;
+  }
+
+  private static ObservedFault first(Trial trial, Kind kind) {
+    return trial.faults().stream().filter(fault -> fault.kind() == kind).findFirst().orElseThrow();
+  }
+}

@@ -1,0 +1,104 @@
+package starchfilm.advice;
+
+import java.util.Optional;
+import starchfilm.advice.Cause.PutRight;
+import starchfilm.film.PlasticiserWindow;
+
+/**
+ * Glycerol, and the salt that comes with it.
+ *
+ * <p>Limits: {@link PlasticiserWindow}; parting of starch and glycerol and salt as in {@link
+ * starchfilm.film.FilmCaution}. How far on either side of a limit the trouble starts and is clear
+ * is judged, no source.
+ */
+final class GlycerolCauses {
+  private static final String GLYCEROL = "recipe.glycerol";
+
+  /** Comfortable in rooms of 35 to 75 % humidity: between both limits everywhere (judged). */
+  private static final double COMFORTABLE = 0.30;
+
+  private static final double MARGIN = 0.05;
+  private static final double CLEARLY_TACKY = 0.02;
+  private static final double PARTS_FROM = 0.30;
+  private static final double PARTED = 0.50;
+  private static final double SALT_IGNORED = 0.02;
+  private static final double SALT_HIGH = 0.05;
+
+  private GlycerolCauses() {}
+
+  static Reading tooLittle(Scene scene) {
+    if (!notedAmount(scene)) {
+      return Reading.untold("how much glycerol went in");
+    }
+    double humidity = scene.driestHumidity();
+    double limit = PlasticiserWindow.cracksBelow(humidity);
+    return Reading.of(
+        level(scene),
+        limit + MARGIN,
+        limit - MARGIN,
+        Told.level(level(scene))
+            + " glycerol to 100 g dry starch; in "
+            + Told.percent(humidity)
+            + " humidity film is brittle below about "
+            + Told.level(limit));
+  }
+
+  static Reading tooMuch(Scene scene) {
+    if (!notedAmount(scene)) {
+      return Reading.untold("how much glycerol went in");
+    }
+    double humidity = scene.dampestHumidity();
+    double limit = PlasticiserWindow.tackyAbove(humidity);
+    return Reading.of(
+        level(scene),
+        limit - MARGIN,
+        limit + CLEARLY_TACKY,
+        Told.level(level(scene))
+            + " glycerol to 100 g dry starch; in "
+            + Told.percent(humidity)
+            + " humidity film is tacky above about "
+            + Told.level(limit));
+  }
+
+  static Reading parted(Scene scene) {
+    if (!notedAmount(scene)) {
+      return Reading.untold("how much glycerol went in");
+    }
+    return Reading.of(
+        level(scene),
+        PARTS_FROM,
+        PARTED,
+        Told.level(level(scene))
+            + " glycerol to 100 g dry starch; from 30 g on starch and glycerol may part, above 50 g"
+            + " they do");
+  }
+
+  static Reading salt(Scene scene) {
+    double salt = scene.setup().composition().saltFractionOfDry();
+    if (!scene.notes(GLYCEROL + ".salt_pct") || !notedAmount(scene)) {
+      return Reading.untold("how much salt the glycerol holds");
+    }
+    return Reading.of(
+        salt,
+        SALT_IGNORED,
+        SALT_HIGH,
+        "salt is "
+            + Told.percent(salt)
+            + " of the dry solids; under 2 % does not show, over 5 % does");
+  }
+
+  static Optional<PutRight> comfortable(Scene scene) {
+    return Optional.of(
+        new PutRight(
+            scene.setup().with(Blend.of(scene.setup().composition()).withGlycerol(COMFORTABLE)),
+            "with " + Told.level(COMFORTABLE) + " glycerol"));
+  }
+
+  private static double level(Scene scene) {
+    return scene.setup().composition().glycerolPerDryStarch();
+  }
+
+  private static boolean notedAmount(Scene scene) {
+    return scene.notes(GLYCEROL + ".mass_g");
+  }
+}

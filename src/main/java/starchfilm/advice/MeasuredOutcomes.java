@@ -1,0 +1,135 @@
+package starchfilm.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import starchfilm.advice.Outcome.Agreement;
+import starchfilm.drying.CurvePoint;
+import starchfilm.trial.PullTest;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.Weighing;
+
+/**
+ * What was measured on two trials, held against what the model says of both: how fast half of the
+ * water went, and how the strips broke.
+ *
+ * <p>The model agrees where both ratios lie on the same side of 1, or both within a quarter of it
+ * (judged: strips of one film differ by about that much).
+ */
+final class MeasuredOutcomes {
+  private static final double ABOUT_THE_SAME = 1.25;
+  private static final double HALF = 0.5;
+
+  private MeasuredOutcomes() {}
+
+  static List<Outcome> of(TrialForecast before, TrialForecast after, Outlook was, Outlook is) {
+    List<Outcome> outcomes = new ArrayList<>();
+    OptionalDouble weighedWas = halfDryS(before);
+    OptionalDouble weighedIs = halfDryS(after);
+    if (weighedWas.isPresent() && weighedIs.isPresent()) {
+      outcomes.add(
+          outcome(
+              "Half of the water was gone after "
+                  + Told.span(weighedWas.getAsDouble())
+                  + " → "
+                  + Told.span(weighedIs.getAsDouble()),
+              weighedIs.getAsDouble() / weighedWas.getAsDouble(),
+              forecastHalfDryS(after) / forecastHalfDryS(before)));
+    }
+    OptionalDouble strongWas = mean(before.trial(), MeasuredOutcomes::strengthPa);
+    OptionalDouble strongIs = mean(after.trial(), MeasuredOutcomes::strengthPa);
+    if (strongWas.isPresent() && strongIs.isPresent()) {
+      outcomes.add(
+          outcome(
+              "Strips bore "
+                  + Told.number(strongWas.getAsDouble() / 1e6)
+                  + " → "
+                  + Told.number(strongIs.getAsDouble() / 1e6)
+                  + " MPa",
+              strongIs.getAsDouble() / strongWas.getAsDouble(),
+              is.film().tensileStrengthPa().middle() / was.film().tensileStrengthPa().middle()));
+    }
+    OptionalDouble stretchWas = stretch(before.trial());
+    OptionalDouble stretchIs = stretch(after.trial());
+    if (stretchWas.isPresent() && stretchIs.isPresent()) {
+      outcomes.add(
+          outcome(
+              "Strips stretched by "
+                  + Told.percent(stretchWas.getAsDouble())
+                  + " → "
+                  + Told.percent(stretchIs.getAsDouble()),
+              stretchIs.getAsDouble() / stretchWas.getAsDouble(),
+              is.film().elongationAtBreak().middle() / was.film().elongationAtBreak().middle()));
+    }
+    return outcomes;
+  }
+
+  private static Outcome outcome(String seen, double seenRatio, double modelRatio) {
+    if (!Double.isFinite(modelRatio)) {
+      return new Outcome(
+          seen + ".", Agreement.CANNOT_TELL, "The model does not see both get that far.");
+    }
+    String ratios =
+        "times " + Told.number(seenRatio) + " seen, times " + Told.number(modelRatio) + " expected";
+    if (aboutOne(seenRatio) && aboutOne(modelRatio)) {
+      return new Outcome(
+          seen + ".", Agreement.AGREES, "About the same, as the model says: " + ratios + ".");
+    }
+    return (seenRatio > 1) == (modelRatio > 1)
+        ? new Outcome(seen + ".", Agreement.AGREES, "The model says so too: " + ratios + ".")
+        : new Outcome(seen + ".", Agreement.DISAGREES, "The model says otherwise: " + ratios + ".");
+  }
+
+  private static boolean aboutOne(double ratio) {
+    return ratio < ABOUT_THE_SAME && ratio > 1 / ABOUT_THE_SAME;
+  }
+
+  private static double strengthPa(PullTest pull) {
+    return pull.loadN() / (pull.widthM() * pull.thicknessM());
+  }
+
+  private static OptionalDouble mean(Trial trial, ToDoubleFunction<PullTest> figure) {
+    return trial.pulls().stream().mapToDouble(figure).average();
+  }
+
+  private static OptionalDouble stretch(Trial trial) {
+    return trial.pulls().stream()
+        .map(PullTest::stretchAtBreak)
+        .flatMapToDouble(OptionalDouble::stream)
+        .average();
+  }
+
+  /** When half of the water was gone by the scale, between two weighings; empty where it is not. */
+  private static OptionalDouble halfDryS(TrialForecast forecast) {
+    double solids = forecast.drySolidsKgPerPlate();
+    double half = solids + HALF * (forecast.pouredKgPerPlate() - solids);
+    double timeS = 0;
+    double mass = forecast.pouredKgPerPlate();
+    for (Weighing weighing : forecast.trial().weighings()) {
+      if (weighing.filmMassKg() <= half && weighing.filmMassKg() < mass) {
+        double share = (mass - half) / (mass - weighing.filmMassKg());
+        return OptionalDouble.of(timeS + share * (weighing.timeS() - timeS));
+      }
+      timeS = weighing.timeS();
+      mass = weighing.filmMassKg();
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** When half of the water is gone by the middle of the forecast; infinite where it never is. */
+  private static double forecastHalfDryS(TrialForecast forecast) {
+    double half = HALF * forecast.drying().startMoisture();
+    CurvePoint before = forecast.drying().curve().get(0);
+    for (CurvePoint point : forecast.drying().curve()) {
+      if (point.nominal().middle() <= half) {
+        double fall = before.nominal().middle() - point.nominal().middle();
+        double share = fall > 0 ? (before.nominal().middle() - half) / fall : 0;
+        return before.timeS() + share * (point.timeS() - before.timeS());
+      }
+      before = point;
+    }
+    return Double.POSITIVE_INFINITY;
+  }
+}

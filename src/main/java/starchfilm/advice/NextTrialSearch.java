@@ -1,0 +1,145 @@
+package starchfilm.advice;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import starchfilm.advice.Setup.Place;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.Spot;
+
+/**
+ * Finds the one or two changes that take most of the trouble away.
+ *
+ * <p>Every adjustment that answers a named cause is tried step by step and the model rerun. A step
+ * is worth what it takes off the trouble of the faults seen, each cause counted by its support,
+ * less the new trouble it brings (cracking, mould, brittleness, stickiness, a frail edge), a longer
+ * wait, and a little for every further step, so that the mildest change that does it wins. A second
+ * change is added only where the first leaves much and the second takes much of it away. The
+ * weights are judged, no source. The same notebook always gives the same answer.
+ */
+final class NextTrialSearch {
+  private static final List<Measure> SIDE_EFFECTS =
+      List.of(
+          Measure.CRACK_STRAIN,
+          Measure.MOULD_HOURS,
+          Measure.SNAPPING,
+          Measure.TACK,
+          Measure.TEARING);
+
+  private static final double MOST_TROUBLE = 3;
+  private static final double TOLERABLE = 0.15;
+  private static final double TOLERATED = 0.3;
+  private static final double SIDE_EFFECT_WEIGHT = 2;
+  private static final double WAIT_WEIGHT = 0.2;
+  private static final double STEP_WEIGHT = 0.03;
+  private static final double LEAST_GAIN = 0.15;
+  private static final double SECOND_IF_LEFT = 0.4;
+  private static final double SECOND_GAIN = 0.3;
+
+  private final RuleBook book;
+  private final List<Place> otherPlaces;
+  private final List<Suspected> suspected;
+
+  /** A fault's scene and what explains it. */
+  record Suspected(Scene scene, List<Suspicion> suspicions) {}
+
+  /** A state of the search: the scenes after the steps so far. */
+  private record State(List<Step> steps, List<Scene> scenes, double worth) {}
+
+  NextTrialSearch(RuleBook book, List<Place> otherPlaces, List<Suspected> suspected) {
+    this.book = book;
+    this.otherPlaces = otherPlaces;
+    this.suspected = suspected;
+  }
+
+  /** The steps to take, one or two, and the scenes after them. */
+  record Found(List<Step> steps, List<Scene> scenes) {}
+
+  /** What to take; empty where nothing helps enough. */
+  Optional<Found> find() {
+    List<Scene> now = suspected.stream().map(Suspected::scene).toList();
+    State start = new State(List.of(), now, -trouble(now));
+    Optional<State> first = best(start);
+    if (first.isEmpty() || first.get().worth() - start.worth() < LEAST_GAIN) {
+      return Optional.empty();
+    }
+    State one = first.get();
+    if (trouble(one.scenes()) < SECOND_IF_LEFT) {
+      return Optional.of(found(one));
+    }
+    return Optional.of(
+        found(best(one).filter(two -> two.worth() - one.worth() >= SECOND_GAIN).orElse(one)));
+  }
+
+  private static Found found(State state) {
+    return new Found(state.steps(), state.scenes());
+  }
+
+  private Optional<State> best(State from) {
+    State best = null;
+    for (Adjustment adjustment : candidates(from)) {
+      double cost = STEP_WEIGHT * from.steps().size();
+      for (Step step : adjustment.steps(from.scenes().get(0), otherPlaces)) {
+        List<Scene> scenes = step.appliedTo(from.scenes());
+        double atMost = -trouble(scenes) - cost;
+        cost += STEP_WEIGHT;
+        // New trouble only costs, and is dear to compute: not where the step has lost already.
+        if (best != null && atMost <= best.worth()) {
+          continue;
+        }
+        double worth = atMost - newTrouble(suspected.get(0).scene(), scenes.get(0));
+        if (best == null || worth > best.worth()) {
+          List<Step> steps = new ArrayList<>(from.steps());
+          steps.add(step);
+          best = new State(List.copyOf(steps), scenes, worth);
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private Set<Adjustment> candidates(State from) {
+    Set<Adjustment> candidates = EnumSet.noneOf(Adjustment.class);
+    for (Suspected each : suspected) {
+      for (Suspicion suspicion : each.suspicions()) {
+        candidates.addAll(book.answersTo(suspicion.cause()));
+      }
+    }
+    for (Step step : from.steps()) {
+      candidates.removeIf(other -> other.thing() == step.adjustment().thing());
+    }
+    return candidates;
+  }
+
+  /** Trouble of the faults seen, each cause counted by its share of the support. */
+  private double trouble(List<Scene> scenes) {
+    double sum = 0;
+    for (int i = 0; i < scenes.size(); i++) {
+      List<Suspicion> suspicions = suspected.get(i).suspicions();
+      double support = suspicions.stream().mapToDouble(Suspicion::support).sum();
+      for (Suspicion suspicion : suspicions) {
+        double trouble = Math.min(MOST_TROUBLE, suspicion.rule().trouble(scenes.get(i)).orElse(0));
+        if (trouble < TOLERABLE) {
+          continue;
+        }
+        sum += suspicion.support() / support * trouble;
+      }
+    }
+    return sum;
+  }
+
+  /** What a changed set-up brings that was not there before. */
+  static double newTrouble(Scene before, Scene changed) {
+    double sum = 0;
+    for (Measure measure : SIDE_EFFECTS) {
+      double tolerated = Math.max(TOLERATED, measure.trouble(before));
+      sum += Math.max(0, measure.trouble(changed) - tolerated);
+    }
+    double wait =
+        changed.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH)
+            / before.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+    return SIDE_EFFECT_WEIGHT * sum + WAIT_WEIGHT * Math.max(0, Math.log(wait));
+  }
+}

@@ -1,0 +1,153 @@
+package starchfilm.advice;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import starchfilm.advice.NextTrialSearch.Suspected;
+import starchfilm.advice.Setup.Place;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.Spot;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+
+/** Puts a next trial together: the steps found, and what the model expects of them. */
+final class NextTrials {
+  /** A plate without faults is left alone for less than this share of its drying time (judged). */
+  private static final double SOONER_BY = 0.1;
+
+  private final RuleBook book;
+  private final Knowledge knowledge;
+  private final int draws;
+
+  NextTrials(RuleBook book, Knowledge knowledge, int draws) {
+    this.book = book;
+    this.knowledge = knowledge;
+    this.draws = draws;
+  }
+
+  Optional<NextTrial> against(
+      List<Suspected> suspected, TrialForecast forecast, List<Trial> notebook) {
+    return new NextTrialSearch(book, places(notebook), suspected)
+        .find()
+        .map(
+            found ->
+                next(
+                    found.steps(),
+                    found.scenes().get(0).outlook(),
+                    causes(found.steps(), suspected),
+                    aims(found, suspected),
+                    forecast));
+  }
+
+  /**
+   * The one change that has a good trial dry sooner and brings no new trouble; empty where none
+   * does.
+   */
+  Optional<NextTrial> sooner(TrialForecast forecast, List<Trial> notebook) {
+    Trial trial = forecast.trial();
+    Scene scene =
+        new Scene(
+            trial,
+            new ObservedFault(
+                ObservedFault.Kind.STILL_WET,
+                ObservedFault.Place.ALL,
+                OptionalDouble.empty(),
+                Optional.empty()),
+            forecast.drying(),
+            new Outlook(Setup.of(trial), knowledge),
+            OptionalDouble.empty());
+    double now = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+    List<Adjustment> quicker = new ArrayList<>(book.answersTo(Cause.POURED_TOO_THICK));
+    quicker.addAll(book.answersTo(Cause.SLOW_ROOM));
+    for (Adjustment adjustment : quicker) {
+      for (Step step : adjustment.steps(scene, places(notebook))) {
+        Scene changed = step.appliedTo(List.of(scene)).get(0);
+        double then = changed.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+        if (then <= (1 - SOONER_BY) * now && NextTrialSearch.newTrouble(scene, changed) == 0) {
+          return Optional.of(
+              next(List.of(step), changed.outlook(), List.of(), List.of(), forecast));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private NextTrial next(
+      List<Step> steps,
+      Outlook outlook,
+      List<String> against,
+      List<String> aims,
+      TrialForecast forecast) {
+    return new NextTrial(
+        steps.stream().map(Step::adjustment).toList(),
+        steps.stream().map(Step::words).toList(),
+        outlook.setup(),
+        steps.stream()
+            .filter(step -> step.waitUntilS().isPresent())
+            .map(Step::waitUntilS)
+            .findFirst()
+            .orElse(OptionalDouble.empty()),
+        against,
+        aims,
+        Expectation.of(forecast),
+        Expectation.of(outlook, knowledge, draws));
+  }
+
+  private List<String> causes(List<Step> steps, List<Suspected> suspected) {
+    Set<String> causes = new LinkedHashSet<>();
+    for (Suspected each : suspected) {
+      for (Suspicion suspicion : each.suspicions()) {
+        if (answered(suspicion, steps)) {
+          causes.add(suspicion.cause().tableName());
+        }
+      }
+    }
+    return List.copyOf(causes);
+  }
+
+  private boolean answered(Suspicion suspicion, List<Step> steps) {
+    List<Adjustment> answers = book.answersTo(suspicion.cause());
+    return steps.stream().anyMatch(step -> answers.contains(step.adjustment()));
+  }
+
+  /** What the steps do to the measures that the causes they answer were held against. */
+  private List<String> aims(NextTrialSearch.Found found, List<Suspected> suspected) {
+    Set<Measure> told = EnumSet.noneOf(Measure.class);
+    List<String> aims = new ArrayList<>();
+    for (int i = 0; i < suspected.size(); i++) {
+      Scene before = suspected.get(i).scene();
+      Scene after = found.scenes().get(i);
+      for (Suspicion suspicion : suspected.get(i).suspicions()) {
+        Measure measure = suspicion.rule().heldAgainst();
+        if (measure != Measure.OWN_FIGURE
+            && answered(suspicion, found.steps())
+            && told.add(measure)) {
+          aims.add(measure.moved(measure.figure(before), measure.figure(after)));
+        }
+      }
+    }
+    return aims;
+  }
+
+  /** The rooms of the notebook, each as it was in its best-rated trial, or else the last. */
+  private static List<Place> places(List<Trial> notebook) {
+    Map<String, Trial> best = new LinkedHashMap<>();
+    for (Trial trial : notebook) {
+      if (trial.hasHistory()) {
+        best.merge(trial.roomName(), trial, NextTrials::better);
+      }
+    }
+    return best.values().stream().map(Setup::placeOf).toList();
+  }
+
+  private static Trial better(Trial earlier, Trial later) {
+    return later.rating().orElse(0) >= earlier.rating().orElse(0) ? later : earlier;
+  }
+}

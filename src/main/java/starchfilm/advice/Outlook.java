@@ -1,0 +1,93 @@
+package starchfilm.advice;
+
+import java.util.EnumMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.PlateRisks;
+import starchfilm.drying.RiskForecaster;
+import starchfilm.drying.Spot;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmForecaster;
+import starchfilm.film.SkinStretch;
+import starchfilm.sorption.FilmIsotherm;
+
+/**
+ * What the model makes of one set-up in its middle case, each figure computed when first asked for.
+ * One object serves one thread.
+ */
+final class Outlook {
+  private static final FilmForecaster FILM = new FilmForecaster();
+
+  private final Setup setup;
+  private final Knowledge knowledge;
+  private final DryingForecaster drying;
+  private final Map<Spot, Map<Milestone, Double>> timesS = new EnumMap<>(Spot.class);
+  private @Nullable FilmForecast film;
+  private @Nullable PlateRisks risks;
+
+  Outlook(Setup setup, Knowledge knowledge) {
+    this.setup = setup;
+    this.knowledge = knowledge;
+    this.drying = new DryingForecaster(knowledge.of(setup), DryingForecaster.QUICK_DRAWS);
+  }
+
+  /** The same model's view of another set-up. */
+  Outlook of(Setup other) {
+    return new Outlook(other, knowledge);
+  }
+
+  Setup setup() {
+    return setup;
+  }
+
+  FilmForecast film() {
+    FilmForecast known = film;
+    if (known == null) {
+      known = FILM.forecast(setup.filmCase());
+      film = known;
+    }
+    return known;
+  }
+
+  PlateRisks risks() {
+    PlateRisks known = risks;
+    if (known == null) {
+      known = new RiskForecaster(knowledge.of(setup)).withoutRemedies(setup.dryingCase());
+      risks = known;
+    }
+    return known;
+  }
+
+  /**
+   * When a milestone comes.
+   *
+   * @return time since the pour (s); twice the longest time that is followed where it does not come
+   *     within that, so that plates that never dry can still be held against each other
+   */
+  double timeS(Spot spot, Milestone milestone) {
+    return timesS
+        .computeIfAbsent(spot, none -> new EnumMap<>(Milestone.class))
+        .computeIfAbsent(
+            milestone,
+            none ->
+                Math.min(
+                    2 * DryingForecaster.HORIZON_S,
+                    drying.middleCaseS(setup.dryingCase(), spot, milestone)));
+  }
+
+  /** Needed over available stretch of the skin at its worst moment. */
+  double crackRatio() {
+    return risks().crack().stretchNeeded() / risks().crack().stretchAvailable();
+  }
+
+  /**
+   * How far the film stretches at rest with some air: the skin's own rule, which knows that water
+   * and warmth soften as glycerol does.
+   */
+  double stretchAtRest(double relativeHumidity, double temperatureK) {
+    double moisture = FilmIsotherm.of(setup.composition()).moisture(relativeHumidity);
+    return SkinStretch.of(setup.composition()).stretchAtBreak(moisture, temperatureK);
+  }
+}

@@ -1,0 +1,78 @@
+package starchfilm.advice;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import starchfilm.advice.Setup.Place;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.Plate;
+import starchfilm.drying.PlateMaterial;
+import starchfilm.drying.Spot;
+
+/** What can be changed about the plate and what is done with it. */
+final class PlateAdjustments {
+  /** Where the middle case is done after so much of the time, 9 in 10 plates are. */
+  private static final double SURELY = 0.68;
+
+  private static final double CLINGS_FROM = 0.3;
+
+  private PlateAdjustments() {}
+
+  static List<Step> waitLonger(Scene scene, List<Place> otherPlaces) {
+    if (scene.seenAtS().isEmpty()) {
+      return List.of();
+    }
+    double middle =
+        Math.max(
+            scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH),
+            scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE));
+    double until = middle / SURELY;
+    if (until <= scene.seenAtS().getAsDouble() || until > DryingForecaster.HORIZON_S / 2) {
+      return List.of();
+    }
+    return List.of(
+        new Step(
+            Adjustment.WAIT_LONGER,
+            scene.setup(),
+            OptionalDouble.of(until),
+            "leave it on the plate for "
+                + Told.span(until)
+                + " instead of "
+                + Told.span(scene.seenAtS().getAsDouble())));
+  }
+
+  static List<Step> keep(Scene scene, List<Place> otherPlaces) {
+    if (scene.setup().casting().faces().isEmpty()) {
+      return List.of();
+    }
+    return List.of(
+        Step.to(
+            Adjustment.KEEP_IT_ON_THE_PLATE,
+            scene.setup().withFaces(List.of()),
+            "leave it on the plate until it is dry, without rack or turning"));
+  }
+
+  static List<Step> lettingGo(Scene scene, List<Place> otherPlaces) {
+    return onto(scene, Adjustment.A_PLATE_THAT_LETS_GO, PlateMaterial.POLYPROPYLENE);
+  }
+
+  static List<Step> holdingOn(Scene scene, List<Place> otherPlaces) {
+    return onto(scene, Adjustment.A_PLATE_THAT_HOLDS_ON, PlateMaterial.GLASS);
+  }
+
+  private static List<Step> onto(Scene scene, Adjustment adjustment, PlateMaterial to) {
+    Plate plate = scene.setup().casting().plate();
+    boolean clings = PlateCauses.grip(plate.material()) >= CLINGS_FROM;
+    boolean wanted = PlateCauses.grip(to) >= CLINGS_FROM;
+    if (clings == wanted) {
+      return List.of();
+    }
+    Plate other =
+        new Plate(to, plate.lengthM(), plate.widthM(), plate.thicknessM(), plate.rimHeightM());
+    return List.of(
+        Step.to(
+            adjustment,
+            scene.setup().with(other),
+            "a plate of " + to.tradeName() + " instead of " + plate.material().tradeName()));
+  }
+}

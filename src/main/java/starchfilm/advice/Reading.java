@@ -1,0 +1,38 @@
+package starchfilm.advice;
+
+/**
+ * A cause's own figure in one trial, held against what is harmless.
+ *
+ * @param excess 0 or less where the figure is harmless, 1 where the trade calls it a clear cause,
+ *     linear between and beyond
+ * @param words the figure and its limit, a clause
+ * @param told false where the notebook does not hold the figure; then the words say what to note
+ */
+record Reading(double excess, String words, boolean told) {
+  /**
+   * A figure between its limits.
+   *
+   * @param value the figure
+   * @param harmless where it does no harm
+   * @param clear where it is a clear cause; may lie on either side of {@code harmless}
+   * @param words the figure and its limit, a clause
+   */
+  static Reading of(double value, double harmless, double clear, String words) {
+    return new Reading((value - harmless) / (clear - harmless), words, true);
+  }
+
+  /** A figure the notebook does not hold. */
+  static Reading untold(String whatToNote) {
+    return new Reading(0, whatToNote, false);
+  }
+
+  /** The worse of two figures; one that is missing, where the other does no harm. */
+  Reading orWorse(Reading other) {
+    if (told && other.told) {
+      return other.excess > excess ? other : this;
+    }
+    Reading known = told ? this : other;
+    Reading missing = told ? other : this;
+    return known.told && known.excess > 0 ? known : missing;
+  }
+}

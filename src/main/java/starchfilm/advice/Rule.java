@@ -1,0 +1,49 @@
+package starchfilm.advice;
+
+import java.util.OptionalDouble;
+import java.util.Set;
+import starchfilm.evidence.Source;
+import starchfilm.trial.ObservedFault.Kind;
+import starchfilm.trial.ObservedFault.Place;
+
+/**
+ * One row of the table of causes.
+ *
+ * @param fault what was seen
+ * @param where the places on the plate the row holds for; at least one
+ * @param heldAgainst what the cause is held against
+ * @param cause what may be behind it
+ * @param source why this cause is looked at
+ */
+public record Rule(Kind fault, Set<Place> where, Measure heldAgainst, Cause cause, Source source) {
+  /** Copies the set. */
+  public Rule {
+    where = Set.copyOf(where);
+  }
+
+  boolean holdsFor(Kind seen, Place at) {
+    return fault == seen && where.contains(at);
+  }
+
+  /** Whether the model can say how much of the trouble goes when the cause is put right. */
+  boolean isRerun() {
+    return heldAgainst != Measure.OWN_FIGURE && cause.canBePutRight();
+  }
+
+  /**
+   * How much of the trouble this row speaks of a scene holds: 0 none, 1 clearly; empty where the
+   * notebook does not tell.
+   */
+  OptionalDouble trouble(Scene scene) {
+    if (heldAgainst.needsTime() && scene.seenAtS().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    if (isRerun()) {
+      return OptionalDouble.of(heldAgainst.trouble(scene));
+    }
+    Reading reading = cause.read(scene);
+    return reading.told()
+        ? OptionalDouble.of(Math.max(0, reading.excess()))
+        : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,77 @@
+package starchfilm.advice;
+
+import java.util.OptionalDouble;
+import starchfilm.air.AirState;
+import starchfilm.drying.DryingForecast;
+import starchfilm.drying.Spot;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.Trial;
+import starchfilm.trial.Weighing;
+
+/**
+ * A fault, the trial it was seen in, and what the model makes of it.
+ *
+ * @param trial the trial
+ * @param fault the fault
+ * @param forecast the trial's drying with its bands
+ * @param outlook the set-up that is looked at: the trial's own or a changed one
+ * @param seenAtS when the plate was looked at, since the pour (s), if known
+ */
+record Scene(
+    Trial trial,
+    ObservedFault fault,
+    DryingForecast forecast,
+    Outlook outlook,
+    OptionalDouble seenAtS) {
+  static Scene of(Trial trial, ObservedFault fault, DryingForecast forecast, Outlook outlook) {
+    return new Scene(trial, fault, forecast, outlook, seenAtS(trial, fault));
+  }
+
+  /** As noted; else the last time the plate was in somebody's hands, if that is known. */
+  private static OptionalDouble seenAtS(Trial trial, ObservedFault fault) {
+    return fault.seenAtS().isPresent()
+        ? fault.seenAtS()
+        : trial.weighings().stream().mapToDouble(Weighing::timeS).max();
+  }
+
+  Scene with(Outlook other) {
+    return new Scene(trial, fault, forecast, other, seenAtS);
+  }
+
+  Scene lookedAtS(double timeS) {
+    return new Scene(trial, fault, forecast, outlook, OptionalDouble.of(timeS));
+  }
+
+  Setup setup() {
+    return outlook.setup();
+  }
+
+  /** Where on the plate the model looks; the thick spot where the fault was all over. */
+  Spot spot() {
+    return fault.where() == ObservedFault.Place.EDGE ? Spot.THIN_EDGE : Spot.THICK_SPOT;
+  }
+
+  String spotName() {
+    return spot() == Spot.THIN_EDGE ? "thin edge" : "thick spot";
+  }
+
+  /** Whether the file says something of a field, so that the figure is more than an assumption. */
+  boolean notes(String field) {
+    return Notes.hold(trial, field);
+  }
+
+  /** The air of the room when the plate was looked at, or at the pour. */
+  AirState airThen() {
+    return setup().place().room().at(seenAtS.orElse(0));
+  }
+
+  /** The damper of the air of use and the air of the room. */
+  double dampestHumidity() {
+    return Math.max(setup().use().relativeHumidity(), airThen().relativeHumidity());
+  }
+
+  /** The drier of the air of use and the air of the room. */
+  double driestHumidity() {
+    return Math.min(setup().use().relativeHumidity(), airThen().relativeHumidity());
+  }
+}

@@ -1,0 +1,61 @@
+package starchfilm.advice;
+
+import starchfilm.drying.FaceChange;
+import starchfilm.drying.Plate;
+
+/** What a set-up is, in a few words. */
+final class SetupWords {
+  /** A starch with a smaller share is not named. */
+  private static final double TRACE = 0.02;
+
+  private SetupWords() {}
+
+  static String starch(Setup setup) {
+    return String.join(
+        " and ",
+        setup.composition().starchShares().entrySet().stream()
+            .filter(share -> share.getValue() > TRACE)
+            .map(
+                share ->
+                    (share.getValue() > 1 - TRACE ? "" : Told.percent(share.getValue()) + " ")
+                        + share.getKey().tradeName())
+            .toList());
+  }
+
+  static String plate(Setup setup) {
+    Plate plate = setup.casting().plate();
+    return plate.material().tradeName()
+        + ", "
+        + Math.round(1e3 * plate.lengthM())
+        + " by "
+        + Math.round(1e3 * plate.widthM())
+        + " mm"
+        + (plate.rimHeightM() > 0 ? ", rim " + Told.millimetres(plate.rimHeightM()) : "");
+  }
+
+  static String faces(Setup setup) {
+    if (setup.casting().faces().isEmpty()) {
+      return "no";
+    }
+    FaceChange first = setup.casting().faces().get(0);
+    String how =
+        switch (first.open()) {
+          case UPPER -> "back on its plate";
+          case TURNED -> "turned over";
+          case BOTH -> "on a rack";
+        };
+    return how + " after " + Told.span(first.timeS());
+  }
+
+  static String room(Setup setup) {
+    return setup.place().name() + ", " + RoomCauses.words(RoomCauses.meanAir(setup.place()));
+  }
+
+  static String use(Setup setup) {
+    return Told.celsius(setup.use().temperatureK())
+        + " and "
+        + Told.percent(setup.use().relativeHumidity())
+        + " after "
+        + Told.span(setup.use().ageS());
+  }
+}

@@ -1,0 +1,30 @@
+package starchfilm.advice;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * One thing changed by one step.
+ *
+ * @param adjustment what is turned
+ * @param setup the set-up after it
+ * @param waitUntilS when to look at the plate or peel it instead (s since the pour), where that is
+ *     what changes
+ * @param words the change in a clause, such as {@code wet thickness 3.2 → 2.4 mm}
+ */
+record Step(Adjustment adjustment, Setup setup, OptionalDouble waitUntilS, String words) {
+  static Step to(Adjustment adjustment, Setup setup, String words) {
+    return new Step(adjustment, setup, OptionalDouble.empty(), words);
+  }
+
+  /** The scenes as they are after this step; they share one view of the changed set-up. */
+  List<Scene> appliedTo(List<Scene> scenes) {
+    Outlook changed = scenes.get(0).outlook().of(setup);
+    return scenes.stream().map(scene -> appliedTo(scene, changed)).toList();
+  }
+
+  private Scene appliedTo(Scene scene, Outlook changed) {
+    Scene after = scene.with(changed);
+    return waitUntilS.isPresent() ? after.lookedAtS(waitUntilS.getAsDouble()) : after;
+  }
+}

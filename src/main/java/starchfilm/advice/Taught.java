@@ -1,0 +1,100 @@
+package starchfilm.advice;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.ObservedFault.Kind;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * What the faults of a notebook teach together: below which glycerol its films broke and above
+ * which they stuck, above which thickness its plates stayed wet.
+ *
+ * <p>Only what was seen is told, no model is asked. Limit: trials differ in more than one thing, so
+ * a limit seen here may belong to another difference.
+ */
+final class Taught {
+  private static final Set<Kind> OF_LITTLE_GLYCEROL =
+      EnumSet.of(Kind.CRACKED, Kind.BRITTLE, Kind.BROKE_APART);
+  private static final Set<Kind> OF_MUCH_GLYCEROL = EnumSet.of(Kind.STICKY);
+  private static final Set<Kind> OF_THICKNESS = EnumSet.of(Kind.STILL_WET, Kind.MOULD);
+
+  private final List<TrialForecast> poured;
+  private final ToDoubleFunction<TrialForecast> figure;
+  private final DoubleFunction<String> words;
+  private final String ofWhat;
+
+  private Taught(
+      List<TrialForecast> poured,
+      ToDoubleFunction<TrialForecast> figure,
+      DoubleFunction<String> words,
+      String ofWhat) {
+    this.poured = poured;
+    this.figure = figure;
+    this.words = words;
+    this.ofWhat = ofWhat;
+  }
+
+  static List<String> by(List<TrialForecast> forecasts) {
+    List<TrialForecast> poured =
+        forecasts.stream().filter(each -> each.trial().hasHistory()).toList();
+    Taught glycerol =
+        new Taught(
+            poured,
+            each -> each.composition().glycerolPerDryStarch(),
+            Told::level,
+            " of glycerol to 100 g dry starch");
+    Taught thickness =
+        new Taught(
+            poured,
+            each -> each.trial().pour().wetThicknessM().value(),
+            Told::millimetres,
+            " of paste");
+    return Stream.of(
+            glycerol.atLittle(OF_LITTLE_GLYCEROL, "cracked, broke apart or were brittle"),
+            glycerol.atMuch(OF_MUCH_GLYCEROL, "were sticky"),
+            thickness.atMuch(OF_THICKNESS, "stayed wet or moulded"))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private Optional<String> atLittle(Set<Kind> faults, String what) {
+    OptionalDouble worst = figures(faults, true).max();
+    return worst.isEmpty()
+        ? Optional.empty()
+        : sentence(
+            what + " with " + words.apply(worst.getAsDouble()) + " or less" + ofWhat,
+            figures(faults, false).filter(sound -> sound > worst.getAsDouble()).min());
+  }
+
+  private Optional<String> atMuch(Set<Kind> faults, String what) {
+    OptionalDouble worst = figures(faults, true).min();
+    return worst.isEmpty()
+        ? Optional.empty()
+        : sentence(
+            what + " with " + words.apply(worst.getAsDouble()) + " or more" + ofWhat,
+            figures(faults, false).filter(sound -> sound < worst.getAsDouble()).max());
+  }
+
+  private Optional<String> sentence(String faulty, OptionalDouble sound) {
+    return sound.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Plates " + faulty + "; none did with " + words.apply(sound.getAsDouble()) + ".");
+  }
+
+  private DoubleStream figures(Set<Kind> faults, boolean shown) {
+    return poured.stream().filter(each -> shows(each, faults) == shown).mapToDouble(figure);
+  }
+
+  private static boolean shows(TrialForecast each, Set<Kind> faults) {
+    return each.trial().faults().stream().map(ObservedFault::kind).anyMatch(faults::contains);
+  }
+}

@@ -1,0 +1,23 @@
+package starchfilm.advice;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the notebook has to say after one trial.
+ *
+ * @param verdict in one sentence
+ * @param diagnoses every fault with what may be behind it, in the order noted
+ * @param next what to try next; empty where the notebook gives no reason to change anything, or
+ *     does not tell what
+ */
+public record TrialAdvice(String verdict, List<Diagnosis> diagnoses, Optional<NextTrial> next) {
+  /** Copies the list. */
+  public TrialAdvice {
+    diagnoses = List.copyOf(diagnoses);
+  }
+
+  static TrialAdvice nothing(String verdict) {
+    return new TrialAdvice(verdict, List.of(), Optional.empty());
+  }
+}

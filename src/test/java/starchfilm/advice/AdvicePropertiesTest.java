@@ -1,0 +1,141 @@
+package starchfilm.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.air.AirState;
+import starchfilm.drying.ConstantRoom;
+import starchfilm.drying.DryingLimits;
+import starchfilm.drying.FactorModel;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.TrialForecaster;
+
+/** What holds of advice whatever was noted. */
+class AdvicePropertiesTest {
+  private static final int TRIALS = 40;
+  private static final int DRAWS = 20;
+  private static final Adviser ADVISER =
+      new Adviser(RuleBook.packed(), Knowledge.textbook(), DRAWS);
+  private static final List<Trial> NOTEBOOK = MadeUpTrials.drawn(20260501, TRIALS);
+  private static final List<TrialForecast> FORECASTS =
+      NOTEBOOK.stream().map(new TrialForecaster(FactorModel.textbook(), DRAWS)::forecast).toList();
+  private static final List<TrialAdvice> ADVICE =
+      FORECASTS.stream().map(each -> ADVISER.after(each, NOTEBOOK)).toList();
+
+  static Stream<Integer> trials() {
+    return IntStream.range(0, TRIALS).boxed();
+  }
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void everyFaultIsDiagnosedWithCausesFromBestToLeast(int index) {
+    TrialAdvice advice = ADVICE.get(index);
+    assertThat(advice.diagnoses()).hasSameSizeAs(NOTEBOOK.get(index).faults());
+    for (Diagnosis diagnosis : advice.diagnoses()) {
+      double before = 1;
+      for (Suspicion suspicion : diagnosis.suspicions()) {
+        assertThat(suspicion.support()).isBetween(Suspicion.NAMED_FROM, before);
+        assertThat(suspicion.words()).doesNotContain("NaN").doesNotContain("null");
+        before = suspicion.support();
+      }
+      assertThat(diagnosis.suspicions()).extracting(Suspicion::cause).doesNotHaveDuplicates();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void atMostTwoThingsAreChangedAndEachAnswersANamedCause(int index) {
+    TrialAdvice advice = ADVICE.get(index);
+    advice
+        .next()
+        .ifPresent(
+            next -> {
+              assertThat(next.changes()).hasSizeBetween(1, 2);
+              assertThat(next.adjustments().stream().map(Adjustment::thing))
+                  .doesNotHaveDuplicates();
+              assertThat(next.against()).isNotEmpty();
+              List<String> named =
+                  advice.diagnoses().stream()
+                      .flatMap(diagnosis -> diagnosis.suspicions().stream())
+                      .map(suspicion -> suspicion.cause().tableName())
+                      .toList();
+              assertThat(named).containsAll(next.against());
+            });
+  }
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void nothingIsAdvisedBeyondWhatIsSensible(int index) {
+    Setup was = Setup.of(NOTEBOOK.get(index));
+    ADVICE
+        .get(index)
+        .next()
+        .ifPresent(
+            next -> {
+              Setup is = next.setup();
+              double glycerolWas = was.composition().glycerolPerDryStarch();
+              double glycerol = is.composition().glycerolPerDryStarch();
+              assertThat(glycerol)
+                  .isBetween(0.0, Math.max(glycerolWas, PasteAdjustments.MOST_GLYCEROL) + 1e-12);
+              if (Math.abs(is.wetThicknessM() - was.wetThicknessM()) > 1e-9) {
+                assertThat(is.wetThicknessM())
+                    .isBetween(
+                        PourAdjustments.THINNEST_WET_M - 1e-12,
+                        PourAdjustments.THICKEST_WET_M + 1e-12);
+              }
+              assertThat(is.casting().pour().unevenness())
+                  .isBetween(0.0, was.casting().pour().unevenness());
+              assertThat(is.cook().topTemperatureK().value())
+                  .isLessThanOrEqualTo(
+                      Math.max(
+                          was.cook().topTemperatureK().value(),
+                          273.15 + CookAdjustments.HOTTEST_C));
+              assertRoomIsSensible(is);
+            });
+  }
+
+  private static void assertRoomIsSensible(Setup setup) {
+    if (setup.place().room() instanceof ConstantRoom room) {
+      AirState air = room.air();
+      assertThat(DryingLimits.AIR_TEMPERATURE.contains(air.temperatureK())).isTrue();
+      assertThat(air.relativeHumidity()).isBetween(0.0, 1.0);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void whatIsToldIsReadable(int index) {
+    ADVICE
+        .get(index)
+        .next()
+        .ifPresent(
+            next ->
+                assertThat(next.sentence())
+                    .doesNotContain("NaN")
+                    .doesNotContain("null")
+                    .doesNotContain("endless")
+                    .endsWith("."));
+  }
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void aContrastToldBackwardsHasTheSameDifferencesTurnedRound(int index) {
+    TrialForecast one = FORECASTS.get(index);
+    TrialForecast other = FORECASTS.get((index + 1) % TRIALS);
+    Contrast there = ADVISER.contrast(one, other);
+    Contrast back = ADVISER.contrast(other, one);
+    assertThat(back.differences())
+        .extracting(each -> each.what() + each.to() + each.from())
+        .containsExactlyElementsOf(
+            there.differences().stream()
+                .map(each -> each.what() + each.from() + each.to())
+                .toList());
+    assertThat(there.outcomes())
+        .allSatisfy(each -> assertThat(each.model()).doesNotContain("NaN").endsWith("."));
+  }
+}

@@ -1,0 +1,40 @@
+package starchfilm.advice;
+
+import java.nio.file.Path;
+import java.util.List;
+import starchfilm.drying.FactorModel;
+import starchfilm.trial.Notebook;
+import starchfilm.trial.NotebookReader;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.TrialForecaster;
+
+/** The notebook that comes with the program, forecast once for all tests of advice. */
+final class Garden {
+  static final int DRAWS = 40;
+
+  static final Adviser ADVISER = new Adviser(RuleBook.packed(), Knowledge.textbook(), DRAWS);
+
+  static final List<TrialForecast> FORECASTS = forecasts();
+
+  private Garden() {}
+
+  private static List<TrialForecast> forecasts() {
+    Notebook notebook = NotebookReader.read(List.of(Path.of("formulations")));
+    TrialForecaster forecaster = new TrialForecaster(FactorModel.textbook(), DRAWS);
+    return notebook.trials().stream().map(forecaster::forecast).toList();
+  }
+
+  static List<Trial> trials() {
+    return FORECASTS.stream().map(TrialForecast::trial).toList();
+  }
+
+  /** A trial by its number in the demo, from 1. */
+  static TrialForecast trial(int number) {
+    return FORECASTS.get(number - 1);
+  }
+
+  static TrialAdvice adviceAfter(int number) {
+    return ADVISER.after(trial(number), trials());
+  }
+}

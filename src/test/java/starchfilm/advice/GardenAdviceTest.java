@@ -1,0 +1,175 @@
+package starchfilm.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.advice.Outcome.Agreement;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.FactorModel;
+import starchfilm.drying.RiskForecaster;
+import starchfilm.drying.RiskLevel;
+import starchfilm.drying.Spot;
+import starchfilm.film.Feel;
+import starchfilm.film.FilmForecaster;
+
+/** Each trial of the demo was made to fail in a known way; the advice finds that way. */
+class GardenAdviceTest {
+  @Test
+  void theDeepTrayStayedWetAndMouldedBecauseItWasDeepAndTheShedIsSlow() {
+    TrialAdvice advice = Garden.adviceAfter(1);
+    assertThat(causes(advice, 0)).startsWith(Cause.POURED_TOO_THICK).contains(Cause.SLOW_ROOM);
+    assertThat(causes(advice, 1)).startsWith(Cause.POURED_TOO_THICK);
+    NextTrial next = advice.next().orElseThrow();
+    assertThat(next.adjustments()).contains(Adjustment.POUR_THINNER);
+    assertThat(next.after().risks().mould().level()).isLessThan(RiskLevel.LIKELY);
+  }
+
+  @Test
+  void theFilmWithLittleGlycerolCrackedForThatAndGetsMore() {
+    TrialAdvice advice = Garden.adviceAfter(2);
+    assertThat(causes(advice, 0)).startsWith(Cause.TOO_LITTLE_GLYCEROL);
+    assertThat(causes(advice, 1)).startsWith(Cause.TOO_LITTLE_GLYCEROL);
+    NextTrial next = advice.next().orElseThrow();
+    assertThat(next.adjustments()).containsExactly(Adjustment.MORE_GLYCEROL);
+    assertThat(next.after().film().feel()).isEqualTo(Feel.FLEXIBLE);
+    assertThat(next.after().risks().crack().level()).isLessThan(RiskLevel.LIKELY);
+  }
+
+  @Test
+  void theStickyFilmGetsLessGlycerol() {
+    TrialAdvice advice = Garden.adviceAfter(3);
+    assertThat(causes(advice, 0)).startsWith(Cause.TOO_MUCH_GLYCEROL);
+    assertThat(causes(advice, 1)).contains(Cause.TOO_MUCH_GLYCEROL, Cause.PLATE_HOLDS_ON);
+    NextTrial next = advice.next().orElseThrow();
+    assertThat(next.adjustments()).containsExactly(Adjustment.LESS_GLYCEROL);
+    assertThat(next.after().film().feel()).isNotIn(Feel.STICKY, Feel.BRITTLE);
+  }
+
+  @Test
+  void theWindowWithoutAFaultIsLeftAlone() {
+    TrialAdvice advice = Garden.adviceAfter(4);
+    assertThat(advice.verdict())
+        .isEqualTo("No fault is noted; the notebook gives no reason to change it.");
+    assertThat(advice.diagnoses()).isEmpty();
+    assertThat(advice.next()).isEmpty();
+  }
+
+  @Test
+  void theUnevenPlateIsLevelled() {
+    TrialAdvice advice = Garden.adviceAfter(5);
+    assertThat(causes(advice, 0)).startsWith(Cause.POURED_UNEVENLY);
+    assertThat(advice.next().orElseThrow().adjustments())
+        .containsExactly(Adjustment.LEVEL_THE_PLATE);
+  }
+
+  @Test
+  void theCurledFilmDriedFastAndUnevenly() {
+    assertThat(causes(Garden.adviceAfter(6), 0))
+        .contains(Cause.DRIED_TOO_FAST, Cause.POURED_UNEVENLY)
+        .doesNotContain(Cause.POURED_TOO_THICK, Cause.MOVED_TOO_EARLY);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {7, 8, 9})
+  void aRecipeThatNobodyCastTellsNothing(int number) {
+    TrialAdvice advice = Garden.adviceAfter(number);
+    assertThat(advice.verdict()).contains("the notebook tells nothing");
+    assertThat(advice.next()).isEmpty();
+  }
+
+  @Test
+  void theWholeNotebookGoesOnFromItsBestTrialWithOneChange() {
+    NotebookAdvice advice = Garden.ADVISER.over(Garden.FORECASTS).orElseThrow();
+    assertThat(advice.from()).isSameAs(Garden.trial(4));
+    assertThat(advice.verdict()).startsWith("It is the best rated, 5 of 5 and without a fault");
+    NextTrial next = advice.next().orElseThrow();
+    assertThat(next.changes()).hasSize(1);
+    assertThat(next.after().risks().crack().level())
+        .isLessThanOrEqualTo(next.before().risks().crack().level());
+    assertThat(next.newCautions()).isEmpty();
+    assertThat(advice.taught())
+        .containsExactly(
+            "Plates cracked, broke apart or were brittle with 5.3 g or less of glycerol to 100 g"
+                + " dry starch; none did with 25 g.",
+            "Plates were sticky with 64 g or more of glycerol to 100 g dry starch; none did with"
+                + " 32 g.",
+            "Plates stayed wet or moulded with 9.8 mm or more of paste; none did with 3 mm.");
+  }
+
+  @Test
+  void nothingIsToldOverRecipesThatNobodyCast() {
+    assertThat(Garden.ADVISER.over(Garden.FORECASTS.subList(6, 9))).isEmpty();
+  }
+
+  @Test
+  void theFourthWasBetterThanTheThirdForItsGlycerol() {
+    Contrast contrast = Garden.ADVISER.contrast(Garden.trial(3), Garden.trial(4));
+    assertThat(contrast.verdict()).isEqualTo("Better: rated 2 → 5 of 5.");
+    assertThat(contrast.notNoted()).containsExactly("unevenness");
+    assertThat(contrast.outcomes().get(0).seen())
+        .isEqualTo("“sticky” was noted before and is not now.");
+    assertThat(contrast.outcomes().get(0).agreement()).isEqualTo(Agreement.AGREES);
+    assertThat(contrast.outcomes().get(0).model())
+        .contains("glycerol to 100 g dry starch 64 g → 29 g alone does nearly all of it");
+  }
+
+  @Test
+  void theFifthDiffersFromTheFourthInRoomAndLevelAlone() {
+    Contrast contrast = Garden.ADVISER.contrast(Garden.trial(4), Garden.trial(5));
+    assertThat(contrast.verdict()).isEqualTo("Worse: rated 5 → 4 of 5.");
+    assertThat(contrast.differences())
+        .extracting(Difference::what)
+        .containsExactly("unevenness", "room");
+    assertThat(contrast.differences().get(1).effects())
+        .extracting(Effect::what)
+        .contains("dry through");
+    assertThat(contrast.outcomes())
+        .hasSizeGreaterThan(1)
+        .allMatch(outcome -> outcome.agreement() == Agreement.AGREES);
+  }
+
+  @Test
+  void aTrialAgainstItselfShowsNoDifference() {
+    Contrast contrast = Garden.ADVISER.contrast(Garden.trial(4), Garden.trial(4));
+    assertThat(contrast.differences()).isEmpty();
+    assertThat(contrast.verdict()).isEqualTo("Rated the same: 5 of 5.");
+    assertThat(contrast.outcomes()).allMatch(each -> each.agreement() == Agreement.AGREES);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 5, 6})
+  void theEffectToldIsAFreshForecastOfTheChange(int number) {
+    NextTrial next = Garden.adviceAfter(number).next().orElseThrow();
+    Setup setup = next.setup();
+    DryingForecaster drying =
+        new DryingForecaster(setup.inPlace(FactorModel.textbook()), Garden.DRAWS);
+    assertThat(next.after().thickSpot())
+        .isEqualTo(drying.forecast(setup.dryingCase()).at(Spot.THICK_SPOT));
+    assertThat(next.after().film()).isEqualTo(new FilmForecaster().forecast(setup.filmCase()));
+    assertThat(next.after().risks())
+        .isEqualTo(new RiskForecaster(FactorModel.textbook()).withoutRemedies(setup.dryingCase()));
+    assertThat(next.before().thickSpot())
+        .isEqualTo(Garden.trial(number).drying().at(Spot.THICK_SPOT));
+    next.effects().forEach(effect -> assertThat(next.sentence()).contains(effect.clause()));
+  }
+
+  @Test
+  void theSameNotebookGivesTheSameAdvice() {
+    List<TrialAdvice> once = IntStream.rangeClosed(1, 6).mapToObj(Garden::adviceAfter).toList();
+    List<TrialAdvice> again =
+        IntStream.rangeClosed(1, 6).parallel().mapToObj(Garden::adviceAfter).toList();
+    for (int i = 0; i < once.size(); i++) {
+      assertThat(again.get(i).diagnoses()).isEqualTo(once.get(i).diagnoses());
+      assertThat(again.get(i).next().map(NextTrial::sentence))
+          .isEqualTo(once.get(i).next().map(NextTrial::sentence));
+    }
+  }
+
+  private static List<Cause> causes(TrialAdvice advice, int fault) {
+    return advice.diagnoses().get(fault).suspicions().stream().map(Suspicion::cause).toList();
+  }
+}

@@ -1,0 +1,139 @@
+package starchfilm.advice;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
+import starchfilm.air.AirState;
+import starchfilm.drying.ConstantRoom;
+import starchfilm.drying.FaceChange;
+import starchfilm.drying.Plate;
+import starchfilm.drying.PlateMaterial;
+import starchfilm.drying.Pour;
+import starchfilm.drying.Room;
+import starchfilm.drying.SwingingRoom;
+import starchfilm.evidence.Estimate;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.Cook;
+import starchfilm.recipe.GlycerolPortion;
+import starchfilm.recipe.GlycerolStock;
+import starchfilm.recipe.Recipe;
+import starchfilm.recipe.StarchPortion;
+import starchfilm.recipe.VinegarPortion;
+import starchfilm.trial.NotRecorded;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.Trial;
+
+/** Trials as different as people may note them, drawn from a seed. */
+final class MadeUpTrials {
+  private static final double ZERO_CELSIUS_K = 273.15;
+  private static final double HOUR_S = 3_600;
+
+  private final Random random;
+
+  private MadeUpTrials(long seed) {
+    this.random = new Random(seed);
+  }
+
+  static List<Trial> drawn(long seed, int count) {
+    MadeUpTrials made = new MadeUpTrials(seed);
+    List<Trial> trials = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      trials.add(made.trial(i));
+    }
+    return trials;
+  }
+
+  /** A sound, well-noted trial with faults of choice and fields left out of choice. */
+  static Trial with(List<ObservedFault> faults, List<NotRecorded> notRecorded) {
+    return new MadeUpTrials(1).trial(0, 0.3, 2.5e-3, faults, notRecorded);
+  }
+
+  private Trial trial(int number) {
+    List<ObservedFault> faults = new ArrayList<>();
+    int count = 1 + random.nextInt(3);
+    for (int i = 0; i < count; i++) {
+      faults.add(
+          new ObservedFault(
+              any(ObservedFault.Kind.values()),
+              any(ObservedFault.Place.values()),
+              random.nextInt(4) == 0
+                  ? OptionalDouble.empty()
+                  : OptionalDouble.of(HOUR_S * between(5, 400)),
+              Optional.empty()));
+    }
+    return trial(number, between(0, 0.9), between(0.8e-3, 9e-3), faults, List.of());
+  }
+
+  private Trial trial(
+      int number,
+      double glycerolPerStarch,
+      double wetThicknessM,
+      List<ObservedFault> faults,
+      List<NotRecorded> notRecorded) {
+    double starchKg = 0.02;
+    StarchKind kind = any(StarchKind.values());
+    double dryKg = starchKg * (1 - kind.powderMoistureFraction());
+    double jarKg = dryKg * glycerolPerStarch / 0.9;
+    Recipe recipe =
+        new Recipe(
+            List.of(new StarchPortion(kind, Estimate.exact(starchKg), kind.powderMoisture())),
+            new GlycerolPortion(
+                Estimate.exact(jarKg),
+                new GlycerolStock(Estimate.exact(0.9), Estimate.exact(between(0, 0.08)))),
+            new VinegarPortion(Estimate.exact(between(0, 0.03)), Estimate.exact(0.05)),
+            Estimate.exact(between(0.15, 0.6)),
+            Estimate.exact(0),
+            new Cook(
+                Estimate.exact(60 * between(2, 40)),
+                Estimate.exact(ZERO_CELSIUS_K + between(60, 100)),
+                Estimate.exact(between(0, 0.03))));
+    return new Trial(
+        Path.of("made-up-" + number + ".json"),
+        "Made up " + number,
+        true,
+        Optional.of(LocalDateTime.of(2026, 1, 1, 12, 0).plusDays(number)),
+        recipe,
+        new Plate(any(PlateMaterial.values()), 0.3, 0.2, 0.003, 0),
+        new Pour(
+            new Estimate(wetThicknessM, 0.02 * wetThicknessM),
+            between(0, 0.5),
+            ZERO_CELSIUS_K + between(25, 80)),
+        Optional.empty(),
+        1,
+        "room " + number % 3,
+        room(),
+        Trial.RoomDoubt.NONE,
+        OptionalDouble.empty(),
+        random.nextInt(4) == 0
+            ? List.of(new FaceChange(HOUR_S * between(5, 60), FaceChange.OpenFaces.BOTH))
+            : List.of(),
+        new Trial.Use(between(0.25, 0.8), ZERO_CELSIUS_K + 20, 7 * 24 * HOUR_S),
+        List.of(),
+        faults,
+        List.of(),
+        List.of(),
+        OptionalInt.of(1 + random.nextInt(5)),
+        List.of(),
+        List.of(),
+        notRecorded);
+  }
+
+  private Room room() {
+    AirState air =
+        new AirState(ZERO_CELSIUS_K + between(6, 32), between(0.2, 0.85), between(0.05, 1.5));
+    return random.nextInt(4) == 0 ? new SwingingRoom(air, 3, 0.1, 0) : new ConstantRoom(air);
+  }
+
+  private double between(double from, double to) {
+    return from + (to - from) * random.nextDouble();
+  }
+
+  private <E> E any(E[] values) {
+    return values[random.nextInt(values.length)];
+  }
+}

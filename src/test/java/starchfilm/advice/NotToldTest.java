@@ -1,0 +1,105 @@
+package starchfilm.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import starchfilm.drying.FactorModel;
+import starchfilm.trial.NotRecorded;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.ObservedFault.Kind;
+import starchfilm.trial.ObservedFault.Place;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecaster;
+
+/** Where the notebook does not hold the figures, it does not tell, and says what to note. */
+class NotToldTest {
+  @Test
+  void bubblesInATrialWithoutNotesOfTheCookAreNotExplained() {
+    Trial trial =
+        MadeUpTrials.with(
+            List.of(fault(Kind.BUBBLES)),
+            missing("cook.top_C", "cook.minutes", "pour.paste_C", "room.air_C", "room.rh_pct"));
+    TrialAdvice advice = advice(trial);
+    Diagnosis diagnosis = advice.diagnoses().get(0);
+    assertThat(diagnosis.notNoted())
+        .contains(
+            "how hot the paste got",
+            "how warm the paste was when poured",
+            "how warm and damp the room was",
+            "how it was stirred");
+    assertThat(diagnosis.suspicions())
+        .extracting(Suspicion::cause)
+        .doesNotContain(Cause.BOILED, Cause.POURED_TOO_COOL, Cause.DRIED_TOO_FAST);
+  }
+
+  @Test
+  void aScorchedPotWithoutNotesOfTheCookIsNotExplainedAtAll() {
+    Trial trial =
+        MadeUpTrials.with(
+            List.of(fault(Kind.SCORCHED)), missing("cook.top_C", "cook.minutes", "recipe.water"));
+    TrialAdvice advice = advice(trial);
+    assertThat(advice.verdict())
+        .isEqualTo(
+            "The notebook does not tell why: no known cause explains it with what is noted.");
+    assertThat(advice.diagnoses().get(0).tells()).isFalse();
+    assertThat(advice.diagnoses().get(0).model())
+        .isEqualTo("The model does not compute this; the causes rest on limits of the trade.");
+    assertThat(advice.next()).isEmpty();
+  }
+
+  @Test
+  void aWetPlateWithoutATimeIsNotHeldAgainstTheClock() {
+    Diagnosis diagnosis =
+        advice(MadeUpTrials.with(List.of(fault(Kind.STILL_WET)), List.of())).diagnoses().get(0);
+    assertThat(diagnosis.notNoted()).contains("when it was seen", "when the plate was looked at");
+    assertThat(diagnosis.suspicions())
+        .extracting(Suspicion::cause)
+        .doesNotContain(Cause.POURED_TOO_THICK, Cause.SLOW_ROOM, Cause.LOOKED_TOO_EARLY);
+  }
+
+  @Test
+  void anAssumedUnevennessIsNeverACause() {
+    Trial trial = MadeUpTrials.with(List.of(fault(Kind.UNEVEN)), missing("pour.unevenness_pct"));
+    Diagnosis diagnosis = advice(trial).diagnoses().get(0);
+    assertThat(diagnosis.notNoted()).contains("how uneven the pour was");
+    assertThat(diagnosis.suspicions())
+        .extracting(Suspicion::cause)
+        .doesNotContain(Cause.POURED_UNEVENLY);
+  }
+
+  @Test
+  void whatOneOfTwoFilesLeavesOutIsNoDifferenceButIsNamed() {
+    TrialForecaster forecaster = new TrialForecaster(FactorModel.textbook(), 20);
+    List<Trial> two = MadeUpTrials.drawn(7, 2);
+    Trial bare = MadeUpTrials.with(List.of(), missing("recipe.glycerol", "pour.paste_C"));
+    Contrast contrast =
+        adviser().contrast(forecaster.forecast(two.get(0)), forecaster.forecast(bare));
+    assertThat(contrast.notNoted())
+        .contains("glycerol", "salt", "warmth of the paste")
+        .doesNotContain("water");
+    assertThat(contrast.differences())
+        .extracting(Difference::what)
+        .doesNotContain("glycerol to 100 g dry starch", "paste when poured");
+  }
+
+  private static TrialAdvice advice(Trial trial) {
+    return adviser()
+        .after(new TrialForecaster(FactorModel.textbook(), 20).forecast(trial), List.of(trial));
+  }
+
+  private static Adviser adviser() {
+    return new Adviser(RuleBook.packed(), Knowledge.textbook(), 20);
+  }
+
+  private static ObservedFault fault(Kind kind) {
+    return new ObservedFault(kind, Place.ALL, OptionalDouble.empty(), Optional.empty());
+  }
+
+  private static List<NotRecorded> missing(String... fields) {
+    return Stream.of(fields).map(field -> new NotRecorded(field, "a guess", "a little")).toList();
+  }
+}
