@@ -38,7 +38,7 @@ record ComparisonPage(
     SourceList sources,
     List<Safety> safety) {
   /** With more trials than this, each is folded until asked for. */
-  private static final int OPEN_UP_TO = 8;
+  private static final int OPEN_UP_TO = 12;
 
   private static final List<String> NUMBER_WORDS =
       List.of(
@@ -92,6 +92,7 @@ record ComparisonPage(
   static ComparisonPage of(Comparison comparison) {
     List<TrialForecast> trials = comparison.trials();
     DryingScale scale = DryingScale.of(trials);
+    PageScales scales = PageScales.of(trials);
     return new ComparisonPage(
         title(trials.size()),
         trials.stream().anyMatch(trial -> trial.trial().invented()),
@@ -101,7 +102,7 @@ record ComparisonPage(
         scale.axisTitle(),
         ready(trials, scale),
         SideBySide.of(trials),
-        IntStream.range(0, trials.size()).mapToObj(i -> TrialView.of(i, trials)).toList(),
+        IntStream.range(0, trials.size()).mapToObj(i -> TrialView.of(i, trials, scales)).toList(),
         trials.size() <= OPEN_UP_TO,
         SourceList.of(trials),
         List.of(Safety.values()));

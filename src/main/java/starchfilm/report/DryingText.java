@@ -22,7 +22,7 @@ public final class DryingText {
    * @return lines; long sentences are not broken
    */
   public static List<String> of(TrialForecast trial) {
-    TrialView view = TrialView.of(0, List.of(trial));
+    TrialView view = TrialView.of(trial);
     List<String> lines = new ArrayList<>();
     lines.add(view.name() + " (" + view.poured() + ")");
     lines.add(

@@ -1,5 +1,6 @@
 package starchfilm.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import starchfilm.evidence.Band;
@@ -45,7 +46,7 @@ enum FilmFigure {
    *
    * @return lower case
    */
-  String label() {
+  public String label() {
     return label;
   }
 
@@ -80,6 +81,12 @@ enum FilmFigure {
     for (TrialForecast trial : trials) {
       low = Math.min(low, unit.of(of(trial.film()).low()));
       high = Math.max(high, unit.of(of(trial.film()).high()));
+      for (Measured measured : Measured.of(trial)) {
+        if (measured.property() == this) {
+          low = Math.min(low, unit.of(measured.mean()));
+          high = Math.max(high, unit.of(measured.mean()));
+        }
+      }
     }
     if (logarithmic && low > 0) {
       return Scale.logarithmic(
@@ -92,18 +99,27 @@ enum FilmFigure {
   /**
    * The figure as a strip.
    *
-   * @param forecast the forecast
+   * @param trial the trial
    * @param scale the scale from {@link #scale}
    * @param ticks how many labelled lines there is room for; 0 for none
-   * @return range and median
+   * @return range and median, and the mean of what was measured
    */
-  Strip strip(FilmForecast forecast, Scale scale, int ticks) {
-    Band band = of(forecast);
+  Strip strip(TrialForecast trial, Scale scale, int ticks) {
+    Band band = of(trial.film());
+    List<Strip.Dot> dots = new ArrayList<>();
+    dots.add(new Strip.Dot("film", scale.place(unit.of(band.middle())) + "%"));
+    StringBuilder words = new StringBuilder(unit.band(band));
+    for (Measured measured : Measured.of(trial)) {
+      if (measured.property() == this) {
+        dots.add(new Strip.Dot("measured", scale.place(unit.of(measured.mean())) + "%"));
+        words.append("; measured ").append(measured.values());
+      }
+    }
     return new Strip(
         label,
-        unit.band(band),
+        words.toString(),
         ticks == 0 ? List.of() : Strip.grid(scale, ticks),
         List.of(Strip.range("film", scale, unit.of(band.low()), unit.of(band.high()))),
-        List.of(new Strip.Dot("film", scale.place(unit.of(band.middle())) + "%")));
+        dots);
   }
 }

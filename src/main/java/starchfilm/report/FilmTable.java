@@ -52,20 +52,20 @@ record FilmTable(
    * The film of a trial.
    *
    * @param trial the trial
-   * @param trials all trials of the page, which set the scales
+   * @param scales the scales all trials of the page share
    * @return the table
    */
-  static FilmTable of(TrialForecast trial, List<TrialForecast> trials) {
+  static FilmTable of(TrialForecast trial, PageScales scales) {
     FilmForecast film = trial.film();
     List<Row> rows = new ArrayList<>();
     for (FilmFigure property : FilmFigure.values()) {
-      Scale scale = property.scale(trials);
+      Scale scale = scales.of(property);
       rows.add(
           new Row(
               property.label(),
               property.unit().two(property.of(film).middle()) + " " + property.unit().symbol(),
               property.unit().range(property.of(film)),
-              property.strip(film, scale, TICKS)));
+              property.strip(trial, scale, TICKS)));
     }
     return new FilmTable(
         "in use at "

@@ -76,7 +76,7 @@ final class ForecastRows {
               property.unit().two(band.middle()),
               property.unit().range(band),
               Changed.SAME,
-              CellFigure.strip(property.strip(trial.film(), scale, 0))));
+              CellFigure.strip(property.strip(trial, scale, 0))));
     }
     return new Row(property.label() + ", " + property.unit().symbol(), cells);
   }

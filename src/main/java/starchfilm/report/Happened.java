@@ -2,7 +2,6 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import starchfilm.evidence.Band;
 import starchfilm.report.words.Figures;
@@ -11,7 +10,6 @@ import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 import starchfilm.trial.ObservedFault;
-import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
 import starchfilm.trial.Weighing;
@@ -20,14 +18,14 @@ import starchfilm.trial.Weighing;
  * What came of a trial, held against its forecast.
  *
  * @param weighings each weighing beside the forecast
- * @param measured thicknesses and pull tests beside the forecast, whole sentences
+ * @param measured what was measured on the dry film, beside the forecast
  * @param faults what was seen
  * @param rating 0 where none was given
  * @param remarks in the maker's words
  */
 record Happened(
     List<Weighed> weighings,
-    List<String> measured,
+    List<Measured> measured,
     List<Seen> faults,
     int rating,
     List<String> remarks) {
@@ -66,17 +64,9 @@ record Happened(
     for (Weighing weighing : trial.weighings()) {
       weighings.add(weighed(weighing, reading, calendar));
     }
-    List<String> measured = new ArrayList<>();
-    for (double thickness : trial.measuredDryThicknessM()) {
-      measured.add(
-          against("Thickness", thickness, forecast.film().dryThicknessM(), ReaderUnit.MICROMETRE));
-    }
-    for (PullTest pull : trial.pulls()) {
-      measured.add(pulled(pull, forecast));
-    }
     return new Happened(
         weighings,
-        measured,
+        Measured.of(forecast),
         trial.faults().stream().map(fault -> seen(fault, calendar)).toList(),
         trial.rating().orElse(0),
         trial.remarks());
@@ -125,51 +115,5 @@ record Happened(
 
   private static Seen seen(ObservedFault fault, PourCalendar calendar) {
     return new Seen(PlainWords.sentence(fault, calendar), fault.remark().orElse(""));
-  }
-
-  private static String against(String what, double measured, Band forecast, ReaderUnit unit) {
-    return what
-        + " measured "
-        + unit.noted(measured)
-        + ", forecast "
-        + unit.band(forecast)
-        + ": "
-        + verdict(measured, forecast)
-        + ".";
-  }
-
-  private static String pulled(PullTest pull, TrialForecast forecast) {
-    double strengthPa = pull.loadN() / (pull.widthM() * pull.thicknessM());
-    String strength =
-        "Pulled until it broke: "
-            + ReaderUnit.NEWTON.noted(pull.loadN())
-            + " on "
-            + ReaderUnit.MILLIMETRE.noted(pull.widthM())
-            + " × "
-            + ReaderUnit.MICROMETRE.noted(pull.thicknessM())
-            + ", "
-            + ReaderUnit.MEGAPASCAL.two(strengthPa)
-            + " MPa, forecast "
-            + ReaderUnit.MEGAPASCAL.band(forecast.film().tensileStrengthPa())
-            + ": "
-            + verdict(strengthPa, forecast.film().tensileStrengthPa());
-    OptionalDouble stretch = pull.stretchAtBreak();
-    return stretch.isEmpty()
-        ? strength + "."
-        : strength
-            + "; it stretched "
-            + ReaderUnit.PERCENT.two(stretch.getAsDouble())
-            + " %, forecast "
-            + ReaderUnit.PERCENT.band(forecast.film().elongationAtBreak())
-            + ": "
-            + verdict(stretch.getAsDouble(), forecast.film().elongationAtBreak())
-            + ".";
-  }
-
-  private static String verdict(double measured, Band forecast) {
-    if (measured < forecast.low()) {
-      return "below the range";
-    }
-    return measured > forecast.high() ? "above the range" : "inside the range";
   }
 }

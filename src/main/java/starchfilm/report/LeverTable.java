@@ -35,6 +35,11 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   /** What stands where nothing moves. */
   private static final String STILL = "–";
 
+  private static final String SAME_WAIT =
+      "Poured equally thick, a paste holds nearly the same water whatever is changed by a tenth, and"
+          + " the room takes nearly as long to carry it off: only the pour and the room move the"
+          + " drying time.";
+
   /** A waiting time that changes by less is shown as unchanged (ratio). */
   private static final double VISIBLE_RATIO = 0.01;
 
@@ -70,10 +75,13 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
               property.tradeName(),
               levers.stream().map(lever -> cell(lever.film().on(property))).toList()));
     }
+    List<String> why = new ArrayList<>();
+    if (levers.stream().allMatch(lever -> wait(lever).equals(STILL))) {
+      why.add(SAME_WAIT);
+    }
+    levers.forEach(lever -> why.addAll(reasons(lever.film())));
     return new LeverTable(
-        levers.stream().map(lever -> head(lever.film(), trial)).toList(),
-        rows,
-        levers.stream().flatMap(lever -> reasons(lever.film()).stream()).toList());
+        levers.stream().map(lever -> head(lever.film(), trial)).toList(), rows, why);
   }
 
   private static Head head(Lever lever, TrialForecast trial) {
@@ -96,7 +104,7 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
     }
     return switch (effect.property()) {
       case GLASS_TRANSITION -> signed(effect.to() - effect.from()) + " K";
-      case PASTE_PH -> Figures.two(effect.from()) + " → " + Figures.two(effect.to());
+      case PASTE_PH -> Figures.three(effect.from()) + " → " + Figures.three(effect.to());
       default -> signed(100 * (effect.to() / effect.from() - 1)) + " %";
     };
   }

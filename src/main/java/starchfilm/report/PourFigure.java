@@ -51,15 +51,11 @@ record PourFigure(
    * Draws a trial's pour.
    *
    * @param trial the trial
-   * @param trials all trials of the page, which set the scale
+   * @param scales the scales all trials of the page share
    * @return the figure
    */
-  static PourFigure of(TrialForecast trial, List<TrialForecast> trials) {
-    double tallest =
-        trials.stream()
-            .mapToDouble(each -> each.drying().at(Spot.THICK_SPOT).wetThicknessM())
-            .max()
-            .orElseThrow();
+  static PourFigure of(TrialForecast trial, PageScales scales) {
+    double tallest = scales.tallestPourM();
     Scale upright = Scale.linear(0, tallest, PLATE_TOP, HIGHEST);
     double wetM = trial.drying().at(Spot.NOMINAL).wetThicknessM();
     double dryM = trial.drying().at(Spot.NOMINAL).dryThicknessM();

@@ -67,7 +67,7 @@ final class RiskTable {
 
   private static Row mould(MouldRisk risk, PourCalendar calendar) {
     String reason =
-        "The wettest part lets mould grow for as long as "
+        "In the wettest part mould could grow for what amounts to "
             + Figures.two(risk.weightedHours())
             + " hours at full speed"
             + (Double.isInfinite(risk.growthFromS())

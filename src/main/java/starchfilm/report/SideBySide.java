@@ -191,8 +191,11 @@ record SideBySide(List<Same> same, List<Block> blocks) {
   private static List<Block> blocks(
       List<TrialForecast> trials, List<Row> differing, List<Row> forecast, List<Row> happened) {
     List<Block> blocks = new ArrayList<>();
-    for (int from = 0; from < trials.size(); from += COLUMNS) {
-      int to = Math.min(from + COLUMNS, trials.size());
+    // Even pieces: nine trials are better read as five and four than as six and three.
+    int pieces = (trials.size() + COLUMNS - 1) / COLUMNS;
+    int columns = (trials.size() + pieces - 1) / pieces;
+    for (int from = 0; from < trials.size(); from += columns) {
+      int to = Math.min(from + columns, trials.size());
       List<Head> heads = new ArrayList<>();
       for (int i = from; i < to; i++) {
         heads.add(new Head(i + 1, TrialView.anchor(i + 1), trials.get(i).trial().name()));

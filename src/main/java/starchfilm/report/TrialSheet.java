@@ -1,6 +1,5 @@
 package starchfilm.report;
 
-import java.util.List;
 import java.util.Map;
 import starchfilm.trial.TrialForecast;
 
@@ -15,6 +14,6 @@ public final class TrialSheet {
    * @return the template's value, by its name
    */
   public static Map<String, Object> whole(TrialForecast forecast) {
-    return Map.of("trial", TrialView.of(0, List.of(forecast)));
+    return Map.of("trial", TrialView.of(forecast));
   }
 }

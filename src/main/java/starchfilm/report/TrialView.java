@@ -32,6 +32,7 @@ import starchfilm.trial.TrialForecast;
  * @param risks how its plates may fail
  * @param film what the film will be like
  * @param happened what came of it
+ * @param pullNote what to mind about its pull tests; may be empty
  * @param photos its photos, as many as a page can carry
  * @param sharpen what would narrow the range
  * @param levers what a tenth more of each ingredient would move
@@ -56,6 +57,7 @@ record TrialView(
     List<RiskTable.Row> risks,
     FilmTable film,
     Happened happened,
+    String pullNote,
     List<PhotoFrame> photos,
     List<Sharpen> sharpen,
     LeverTable levers,
@@ -96,13 +98,25 @@ record TrialView(
   record CurveRow(String time, String grams, String thin, String nominal, String thick) {}
 
   /**
-   * One trial.
+   * A trial by itself.
+   *
+   * @param trial the trial
+   * @return its view
+   */
+  static TrialView of(TrialForecast trial) {
+    List<TrialForecast> alone = List.of(trial);
+    return of(0, alone, PageScales.of(alone));
+  }
+
+  /**
+   * One trial of several.
    *
    * @param index its place among the trials, from 0
    * @param trials all trials of the page
+   * @param scales the scales they share
    * @return its view
    */
-  static TrialView of(int index, List<TrialForecast> trials) {
+  static TrialView of(int index, List<TrialForecast> trials, PageScales scales) {
     TrialForecast trial = trials.get(index);
     return new TrialView(
         index + 1,
@@ -114,13 +128,14 @@ record TrialView(
         Headline.of(trial),
         index == 0 ? List.of() : SideBySide.changes(trials.get(index - 1), trial),
         WeighOut.of(trial),
-        PourFigure.of(trial, trials),
+        PourFigure.of(trial, scales),
         DryingFigure.of(trial),
         curve(trial),
         MilestoneTable.of(trial),
         RiskTable.of(trial),
-        FilmTable.of(trial, trials),
+        FilmTable.of(trial, scales),
         Happened.of(trial),
+        Measured.pullNote(trial.trial()),
         trial.trial().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList(),
         sharpen(trial),
         LeverTable.of(trial),

@@ -175,6 +175,20 @@ class ComparisonReportTest {
   }
 
   @Test
+  void holdsMeasuredFilmAgainstTheForecast() {
+    Document page = Jsoup.parse(report.html(page(sample())));
+
+    // 9.5 N on 15 mm by 110 um is 5.76 MPa.
+    assertThat(page.select("#trial-1 .measurements tbody tr").eachText())
+        .containsExactly(
+            "thickness 110, 125 µm 120 µm (110–140) as forecast",
+            "tensile strength 5.76 MPa 6.2 MPa (2.7–14) as forecast",
+            "elongation at break 40 % 45 % (19–110) as forecast");
+    assertThat(page.select("#trial-1 .happened .hint").text()).startsWith("From 1 strip;");
+    assertThat(page.select("#trial-1 .properties .mark.measured")).hasSize(3);
+  }
+
+  @Test
   void foldsManyTrialsAndKeepsTheTableInPieces() {
     SampleTrial[] many = Stream.generate(SampleTrial::new).limit(20).toArray(SampleTrial[]::new);
     Document page = Jsoup.parse(report.html(page(many)));

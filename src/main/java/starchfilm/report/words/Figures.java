@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 /** Numbers as text, the same on every machine. */
 public final class Figures {
   private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_UP);
+  private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_UP);
   private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_UP);
 
   /** The sign of negative numbers; a hyphen would be read as a range. */
@@ -22,6 +23,16 @@ public final class Figures {
    */
   public static String two(double value) {
     return text(value, TWO, false);
+  }
+
+  /**
+   * A measured figure: up to three significant figures, without zeros at the end.
+   *
+   * @param value a finite number
+   * @return such as {@code 7.42} or {@code 112}
+   */
+  public static String three(double value) {
+    return text(value, THREE, true);
   }
 
   /**
