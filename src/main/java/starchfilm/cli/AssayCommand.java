@@ -13,6 +13,7 @@ import starchfilm.assay.DensityReading;
 import starchfilm.assay.JarReading;
 import starchfilm.evidence.Estimate;
 import starchfilm.ingredient.VolkKaehler2018;
+import starchfilm.report.AssaySheet;
 
 /** Says what is in a jar of glycerol. */
 @Command(
@@ -103,11 +104,12 @@ final class AssayCommand implements Callable<Integer> {
       // The domain refuses impossible jars in one sentence meant for the reader.
       throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
     }
-    new AssayText(surroundings.out()).write(assay);
+    new AssayText(surroundings.out()).write(AssaySheet.of(assay));
     return ExitCodes.DONE;
   }
 
-  private Assay assay() {
+  /** What the words ask for; a sentence for the reader where it cannot be. */
+  Assay assay() {
     if (amount == null) {
       throw CommandFailure.wrongInput(
           "--mass: not given; write what the jar holds, such as --mass \"500 g\"");

@@ -16,6 +16,8 @@ import starchfilm.planning.Planner;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.PlanReport;
 import starchfilm.report.PlanText;
+import starchfilm.report.PlannedTrial;
+import starchfilm.web.Questions;
 
 /** Plans recipes from what is at hand. */
 @Command(
@@ -82,10 +84,8 @@ final class PlanCommand implements Callable<Integer> {
     Plan plan;
     TypedRoom room;
     try {
-      supplies.requireGiven();
-      kitchen.requireGiven();
-      room = place.room(surroundings);
-      plan = new Planner(FactorModel.textbook()).plan(request(room));
+      room = room();
+      plan = plan(room);
     } catch (IllegalArgumentException e) {
       // The domain refuses impossible requests in one sentence meant for the reader.
       throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
@@ -113,6 +113,35 @@ final class PlanCommand implements Callable<Integer> {
       print(List.of("Sheets to print: " + page.get().shown() + "."));
     }
     return ExitCodes.DONE;
+  }
+
+  private TypedRoom room() {
+    supplies.requireGiven();
+    kitchen.requireGiven();
+    return place.room(surroundings);
+  }
+
+  private Plan plan(TypedRoom room) {
+    return new Planner(FactorModel.textbook()).plan(request(room));
+  }
+
+  /** What the words ask for, and each recipe as the text of a trial file. */
+  Questions.Planned planned() {
+    TypedRoom room = room();
+    Plan plan = plan(room);
+    return new Questions.Planned(
+        plan,
+        remarks(),
+        supplies.isRecovered(),
+        plan.recipes().stream()
+            .map(
+                recipe ->
+                    PlannedTrial.text(
+                        recipe,
+                        plan.request().kitchen().scaleStepKg(),
+                        room.section().deepCopy(),
+                        plan.request().use()))
+            .toList());
   }
 
   private PlanRequest request(TypedRoom room) {

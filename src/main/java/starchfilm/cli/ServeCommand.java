@@ -103,7 +103,8 @@ final class ServeCommand implements Callable<Integer> {
         new UseCases(
             new TrialForecaster(factors, DryingForecaster.QUICK_DRAWS)::forecast,
             new TrialForecaster(factors, SKETCH_CASES)::sketch,
-            SKETCH_CASES);
+            SKETCH_CASES,
+            new TypedQuestions(surroundings));
     Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
     try {
       return NotebookSite.start(serving, root, surroundings.clock(), useCases);

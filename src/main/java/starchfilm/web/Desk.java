@@ -34,6 +34,7 @@ record Desk(
     Said said) {
   private static final List<Place> PLACES =
       List.of(
+          new Place("jar", "/jar", "The jar"),
           new Place("plan", "/plan", "The plan"),
           new Place("plates", "/plates", "The plates"),
           new Place("notebook", "/notebook", "The notebook"),

@@ -50,6 +50,8 @@ public final class NotebookSite implements AutoCloseable {
     new NotebookPage(desk).addTo(table);
     new TrialPage(desk).addTo(table);
     new TextPage(desk).addTo(table);
+    new JarPage(desk).addTo(table);
+    new WishesPage(desk).addTo(table);
     new PlanPage(desk).addTo(table);
     new PlatesPage(desk).addTo(table);
     new ComparePage(desk).addTo(table);

@@ -11,8 +11,10 @@ import starchfilm.trial.TrialForecast;
  * @param sketch forecasts a recipe that is being moved about: quicker, with fewer likely cases and
  *     without levers
  * @param sketchCases how many likely cases a sketch rests on
+ * @param questions what the commands answer too
  */
 public record UseCases(
     Function<Trial, TrialForecast> forecast,
     Function<Trial, TrialForecast> sketch,
-    int sketchCases) {}
+    int sketchCases,
+    Questions questions) {}

@@ -51,7 +51,8 @@ final class RunningSite implements AutoCloseable {
             new UseCases(
                 new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::forecast,
                 new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::sketch,
-                FEW_DRAWS));
+                FEW_DRAWS,
+                starchfilm.cli.CommandQuestions.over(folder)));
   }
 
   /** Over a folder as it is. */

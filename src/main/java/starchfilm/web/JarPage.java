@@ -1,0 +1,106 @@
+package starchfilm.web;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.reagent.Acid;
+import starchfilm.recovery.OilKind;
+import starchfilm.report.AssaySheet;
+import starchfilm.web.http.Fields;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+
+/** <em>The jar</em>: what is in the glycerol, by its label, a reading, or how it was recovered. */
+final class JarPage {
+  private static final List<String> OILS =
+      Arrays.stream(OilKind.values()).map(OilKind::tradeName).toList();
+  private static final List<String> ACIDS =
+      Arrays.stream(Acid.values()).map(Acid::tradeName).toList();
+
+  private final Desk desk;
+
+  JarPage(Desk desk) {
+    this.desk = desk;
+  }
+
+  void addTo(Routes.Table table) {
+    table.read("/jar", this::jar);
+  }
+
+  private Response jar(Request request) {
+    Fields form = request.query();
+    Map<String, Object> values = new HashMap<>();
+    values.put("form", form);
+    values.put("why", List.of());
+    values.put("oils", OILS);
+    values.put("acids", ACIDS);
+    if (!form.has("amount")) {
+      return desk.page("jar", "jar", values);
+    }
+    Words words = new Words(form);
+    try {
+      AssaySheet sheet = AssaySheet.of(desk.useCases().questions().assay(words(words, form)));
+      values.put("sheet", sheet);
+    } catch (Questions.NotAnswered e) {
+      values.put("why", List.of(words.inTheFormsWords(e.sentence())));
+      return Response.page(422, desk.html("jar", "jar", values));
+    }
+    return desk.page("jar", "jar", values);
+  }
+
+  private static List<String> words(Words words, Fields form) {
+    words.option("--mass", "amount", "g", "What the jar holds");
+    boolean recorded = form.text("origin").equals("recorded");
+    if (form.text("origin").equals("bought")) {
+      words.option("--label", "label", "%", "Glycerol by the label");
+    } else if (!recorded) {
+      words.flag("--recovered", "origin", "Recovered from oil");
+      words.option("--salt", "salt", "%", "Salt and soap");
+    } else {
+      record(words);
+    }
+    String reading = form.text("reading");
+    if (!reading.isEmpty()) {
+      words.option("--at", "at", "C", "Temperature when it was read");
+    }
+    return switch (reading) {
+      case "density" -> words.option("--density", "density", "Hydrometer reading").list();
+      case "bottle" ->
+          words
+              .option(
+                  "--bottle",
+                  List.of("bottle_empty", "bottle_water", "bottle_sample"),
+                  List.of("g", "g", "g"),
+                  "Bottle weighed three times")
+              .list();
+      case "sample" ->
+          words
+              .option(
+                  "--sample",
+                  List.of("sample_mass", "sample_volume"),
+                  List.of("g", "ml"),
+                  "Mass and volume of a sample")
+              .list();
+      case "index" -> words.option("--index", "index", "Refractive index").list();
+      default -> words.list();
+    };
+  }
+
+  private static void record(Words words) {
+    words
+        .option("--oil", List.of("oil", "oil_amount"), List.of("", "ml"), "Oil")
+        .option("--alcohol", List.of("alcohol", "alcohol_amount"), List.of("", "ml"), "Alcohol")
+        .option("--catalyst", List.of("catalyst", "catalyst_mass"), List.of("", "g"), "Lye used")
+        .option("--crude", "crude", "g", "Dark lower layer");
+    // Without an amount no acid was used, whatever stands in the choice of acids.
+    if (!words.typed("acid_amount", "Acid").isEmpty()) {
+      words.option(
+          "--acid",
+          List.of("acid", "acid_amount", "acid_strength"),
+          List.of("", "ml", "%"),
+          "Acid that split the soap");
+    }
+  }
+}

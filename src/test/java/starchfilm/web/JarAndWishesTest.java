@@ -1,0 +1,98 @@
+package starchfilm.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class JarAndWishesTest {
+  private static final String WISHES =
+      "glycerol=250&purity=82&salt=3&starch=potato&vinegar=5&plates=2&length=300&width=200"
+          + "&material=glass&pot=2&scale=1&feel=flexible&air=20&rh=50&by=5";
+
+  @TempDir private Path folder;
+  private RunningSite site;
+
+  @BeforeEach
+  void start() throws IOException {
+    site = RunningSite.over(folder);
+  }
+
+  @AfterEach
+  void stop() {
+    site.close();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "amount=500&origin=bought&label=99.5",
+        "amount=500&origin=unknown&reading=density&density=1.231+g/ml&at=20",
+        "amount=500&origin=bought&label=90&reading=bottle&bottle_empty=52&bottle_water=258"
+            + "&bottle_sample=303&at=20",
+        "amount=500&origin=unknown&salt=2&reading=index&index=1.4429&at=20",
+        "amount=500&origin=unknown&reading=sample&sample_mass=124&sample_volume=100&at=20",
+        "amount=125&origin=recorded&oil=sunflower&oil_amount=1000&alcohol=methanol"
+            + "&alcohol_amount=220&catalyst=NaOH&catalyst_mass=3.5&acid=hydrochloric+acid&acid_amount=30"
+            + "&acid_strength=10"
+      })
+  void saysWhatIsInAJar(String query) {
+    HttpResponse<String> answer = site.get("/jar?" + query);
+
+    assertThat(answer.body()).contains("In the jar").contains("pure glycerol").contains("Mind");
+    assertThat(answer.statusCode()).isEqualTo(200);
+  }
+
+  @Test
+  void saysWhatIsWrongInTheWordsOfTheForm() {
+    HttpResponse<String> answer = site.get("/jar?amount=lots&origin=bought&label=99");
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("What the jar holds").doesNotContain("--mass");
+  }
+
+  @Test
+  void plansRecipesAndPutsOneInTheNotebook() throws IOException {
+    HttpResponse<String> answer = site.get("/plan/wishes?" + WISHES);
+
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(answer.body()).contains("What can be made").contains("Put recipe 1 in the notebook");
+
+    String[] fields = Stream.of((WISHES + "&number=0").split("[&=]")).toArray(String[]::new);
+    HttpResponse<String> taken = site.post("/plan/take", fields);
+    assertThat(taken.statusCode()).isEqualTo(303);
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files.filter(file -> file.toString().endsWith(".json"))).hasSize(1);
+    }
+    assertThat(site.get("/plan/sheets?" + WISHES).body()).contains("Weigh out");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "air=../../secret.csv",
+        "air=@secret",
+        "rh=-5",
+        "plates=",
+        "material=wood",
+        "pot=--save"
+      })
+  void takesPlainAmountsOnly(String changed) {
+    String field = changed.substring(0, changed.indexOf('=') + 1);
+    String query = WISHES.replaceAll("(^|&)" + field + "[^&]*", "$1" + changed);
+
+    HttpResponse<String> answer = site.get("/plan/wishes?" + query);
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("given");
+  }
+}
