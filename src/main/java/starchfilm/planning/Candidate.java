@@ -11,9 +11,11 @@ import starchfilm.film.FilmForecast;
  *     allowed pour is above its thickest
  * @param ceiling what keeps the pour from being thicker
  * @param ceilingM that thickness (m)
+ * @param otherCeilingM thickest pour (m) that all limits but the date allow
  * @param floorM thinnest pour allowed (m)
  * @param readyS when the thick spot is ready, in the middle of the likely cases (s)
- * @param chance share of the likely cases in which it is ready by the date; 1 without a date
+ * @param timeSlope how the logarithm of that time rises with that of the wet thickness
+ * @param chance share of the likely cases in which it is ready by the date, or without one at all
  * @param wishChance how likely the film is as asked
  * @param filmKg film from all plates, at rest with the air of use (kg)
  */
@@ -23,8 +25,10 @@ record Candidate(
     double gap,
     Limit ceiling,
     double ceilingM,
+    double otherCeilingM,
     double floorM,
     double readyS,
+    double timeSlope,
     double chance,
     double wishChance,
     double filmKg) {

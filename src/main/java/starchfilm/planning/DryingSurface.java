@@ -163,6 +163,13 @@ final class DryingSurface {
     return Math.exp(at(logMean, design));
   }
 
+  /** How {@code ln t} rises with {@code ln h}, over the whole surface. */
+  double slope(Design design) {
+    double thin = Math.log(middleS(design.poured(thinnestM())));
+    double thick = Math.log(middleS(design.poured(thickestM())));
+    return (thick - thin) / Math.log(thickestM() / thinnestM());
+  }
+
   /** Share of the likely cases in which the thick spot is ready by a moment. */
   double chance(Design design, double byS) {
     double sd = Math.max(NARROWEST_LOG_SD, at(logSd, design));

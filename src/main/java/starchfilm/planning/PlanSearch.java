@@ -1,6 +1,7 @@
 package starchfilm.planning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import starchfilm.drying.FactorModel;
 import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.Spot;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.recipe.Composition;
 
@@ -21,10 +23,15 @@ import starchfilm.recipe.Composition;
  */
 final class PlanSearch {
   /** Likely cases at each node of a surface. */
-  private static final int SURFACE_DRAWS = 16;
+  private static final int SURFACE_DRAWS = 12;
 
   /** How far a surface reaches beyond the thinnest and thickest film asked for. */
   private static final double BEYOND = 1.25;
+
+  private static final double LONG_AFTER = 2.5;
+  private static final double DAY_S = 86_400;
+  private static final double ANY_PLASTICISER = 0.3;
+  private static final double ANY_POUR_M = 2e-3;
 
   private static final double THINNEST_POUR_M = 0.1e-3;
   private static final double THICKEST_POUR_M = 25e-3;
@@ -118,14 +125,33 @@ final class PlanSearch {
           double thick = Math.max(wish.mostDryThicknessM(), Wish.USUALLY_THICKEST_M) * BEYOND;
           double richest = dryPerWet(blend, blend.levelsUpTo(), WishWindow.MOST_PLASTICISER);
           double leanest = dryPerWet(blend, blend.castFrom(), 0);
+          double most = Math.min(THICKEST_POUR_M, thick / leanest);
+          double least = BEYOND * wish.leastDryThicknessM() / leanest;
           return DryingSurface.of(
               base,
               blend,
               times,
               WishWindow.MOST_PLASTICISER,
               Math.max(THINNEST_POUR_M, thin / richest),
-              Math.min(THICKEST_POUR_M, thick / leanest));
+              Math.min(most, Math.max(least, thickestInQuestion(blend))));
         });
+  }
+
+  /**
+   * The pour (m) beyond which nobody need look: in the middle of the likely cases it is ready only
+   * long after the date and the day by which the date is moved to see what that buys.
+   */
+  private double thickestInQuestion(StarchBlend blend) {
+    if (base.byS().isEmpty()) {
+      return THICKEST_POUR_M;
+    }
+    double starch = (blend.castFrom() + blend.levelsUpTo()) / 2;
+    Design any = new Design(blend, starch, ANY_PLASTICISER, 0, ANY_POUR_M, 1);
+    double[] ready = times.of(DryingSurface.dryingCase(base, any), Spot.THICK_SPOT);
+    Arrays.sort(ready);
+    double latest = LONG_AFTER * (base.byS().getAsDouble() + DAY_S);
+    // Time rises a little faster than thickness, so this is on the thick side.
+    return ANY_POUR_M * latest / Math.min(latest, ready[ready.length / 2]);
   }
 
   private double dryPerWet(StarchBlend blend, double starch, double plasticiser) {

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.FactorModel;
 import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.Spot;
 import starchfilm.planning.PlanSearch.Found;
 import starchfilm.recipe.Composition;
 
@@ -22,6 +23,8 @@ import starchfilm.recipe.Composition;
 public final class Planner {
   /** How far (log) a recipe at its date may be from the real forecast before it is mended. */
   private static final double NEAR_DATE = 0.03;
+
+  private static final int MOST_STEPS = 3;
 
   private final FactorModel factors;
 
@@ -64,24 +67,40 @@ public final class Planner {
                       inTime(request, choice.found()),
                       choice.goals(),
                       choice.found().space().window(),
-                      relaxations.of(choice.found()));
+                      relaxations.of(choice.best()));
             });
     return new Plan(request, List.of(recipes), List.of());
   }
 
-  private record Choice(Set<Goal> goals, Found found) {}
+  /**
+   * A recipe and what it is best at.
+   *
+   * @param found for the first goal
+   * @param best for the goal whose limits are worth telling: most film, where it is among them
+   */
+  private record Choice(Set<Goal> goals, Found found, Found best) {
+    Choice alsoFor(Found other) {
+      Set<Goal> both = EnumSet.copyOf(goals);
+      both.add(other.goal());
+      return new Choice(both, found, other.goal() == Goal.MOST_FILM ? other : best);
+    }
+  }
 
   /** Goals that end at nearly the same recipe share it. */
   private static List<Choice> distinct(Map<Goal, Found> best) {
     List<Choice> choices = new ArrayList<>();
-    for (Map.Entry<Goal, Found> entry : best.entrySet()) {
-      Design design = entry.getValue().candidate().design();
-      choices.stream()
-          .filter(c -> c.found().candidate().design().isNearly(design))
-          .findFirst()
-          .ifPresentOrElse(
-              c -> c.goals().add(entry.getKey()),
-              () -> choices.add(new Choice(EnumSet.of(entry.getKey()), entry.getValue())));
+    for (Found found : best.values()) {
+      Design design = found.candidate().design();
+      int same = 0;
+      while (same < choices.size()
+          && !choices.get(same).found().candidate().design().isNearly(design)) {
+        same++;
+      }
+      if (same < choices.size()) {
+        choices.set(same, choices.get(same).alsoFor(found));
+      } else {
+        choices.add(new Choice(EnumSet.of(found.goal()), found, found));
+      }
     }
     return choices;
   }
@@ -98,12 +117,20 @@ public final class Planner {
       return design;
     }
     ReadyTimes times = new ReadyTimes(factors, DryingForecaster.QUICK_DRAWS);
-    OptionalDouble real =
-        new ThicknessRoot(times, wetM -> DryingSurface.dryingCase(request, design.poured(wetM)))
-            .thickest(byS.getAsDouble(), request.sure(), design.wetThicknessM());
-    return real.isPresent() && real.getAsDouble() < design.wetThicknessM()
-        ? design.poured(Math.max(candidate.floorM(), real.getAsDouble()))
-        : design;
+    double wetM = design.wetThicknessM();
+    for (int step = 0; step < MOST_STEPS; step++) {
+      double[] ready =
+          times.of(DryingSurface.dryingCase(request, design.poured(wetM)), Spot.THICK_SPOT);
+      double late = Math.log(Shares.at(request.sure(), ready) / byS.getAsDouble());
+      if (!Double.isFinite(late)) {
+        break;
+      }
+      wetM *= Math.exp(-late / candidate.timeSlope());
+      if (Math.abs(late) < NEAR_DATE) {
+        break;
+      }
+    }
+    return design.poured(Math.max(candidate.floorM(), Math.min(candidate.otherCeilingM(), wetM)));
   }
 
   private static void requirePotForOnePlate(PlanRequest request) {

@@ -2,6 +2,7 @@ package starchfilm.planning;
 
 import java.util.EnumMap;
 import java.util.Map;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.film.FilmForecast;
 import starchfilm.recipe.Composition;
 
@@ -100,11 +101,22 @@ final class RecipeSpace {
         gap,
         lowest,
         ceiling,
+        ceilings.entrySet().stream()
+            .filter(entry -> entry.getKey() != Limit.DATE)
+            .mapToDouble(Map.Entry::getValue)
+            .min()
+            .orElse(ceiling),
         floor,
         surface.middleS(design),
-        request.byS().isPresent() ? surface.chance(design, request.byS().getAsDouble()) : 1,
+        surface.slope(design),
+        surface.chance(design, latestS()),
         window.chance(forecast.glassTransitionK()),
         filmKg(design, forecast));
+  }
+
+  /** The date; without one the film must still be ready some day. */
+  private double latestS() {
+    return request.byS().orElse(DryingForecaster.HORIZON_S);
   }
 
   /** The thickest pour (m) that each limit allows. */
@@ -132,10 +144,7 @@ final class RecipeSpace {
           request.supplies().pureGlycerolKg() / (plates * plateKgPerM * paste.glycerol()));
     }
     ceilings.put(Limit.STARCH, blend.mostDryKg() / (plates * plateKgPerM * paste.dryStarch()));
-    request
-        .byS()
-        .ifPresent(
-            byS -> ceilings.put(Limit.DATE, surface.thickestReady(design, byS, request.sure())));
+    ceilings.put(Limit.DATE, surface.thickestReady(design, latestS(), request.sure()));
     return ceilings;
   }
 

@@ -44,7 +44,9 @@ final class Relaxations {
       binding.add(Limit.PLATES);
     }
     if (near(design.wetThicknessM(), candidate.ceilingM())) {
-      binding.add(candidate.ceiling());
+      if (candidate.ceiling() != Limit.DATE || request.byS().isPresent()) {
+        binding.add(candidate.ceiling());
+      }
     } else if (near(design.wetThicknessM(), candidate.floorM())) {
       binding.add(Limit.THINNEST_FILM);
     }

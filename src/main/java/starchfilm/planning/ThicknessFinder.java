@@ -1,13 +1,10 @@
 package starchfilm.planning;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import starchfilm.drying.FactorModel;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.drying.Spot;
 import starchfilm.evidence.Band;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.PasteBody;
@@ -52,7 +49,7 @@ public final class ThicknessFinder {
         request,
         pours,
         film.forecast(request.filmAt(pours.get(0).wetThicknessM())),
-        band(times.of(request.pouredAt(last.wetThicknessM()), Spot.THICK_SPOT)),
+        band(root.ready(last.wetThicknessM())),
         PasteBody.of(request.paste().composition()),
         Levelling.of(
             StarchBlend.of(request.paste().composition().starchShares(), Double.POSITIVE_INFINITY),
@@ -75,16 +72,6 @@ public final class ThicknessFinder {
   }
 
   private static Band band(double[] ready) {
-    double[] ends =
-        Arrays.stream(new double[] {10, 50, 90})
-            .map(
-                percent ->
-                    new Percentile(percent)
-                        .withEstimationType(Percentile.EstimationType.R_7)
-                        .evaluate(ready))
-            // Between a last time and never, linear interpolation has no answer but never.
-            .map(time -> Double.isNaN(time) ? Double.POSITIVE_INFINITY : time)
-            .toArray();
-    return new Band(ends[0], ends[1], ends[2]);
+    return new Band(Shares.at(0.1, ready), Shares.at(0.5, ready), Shares.at(0.9, ready));
   }
 }

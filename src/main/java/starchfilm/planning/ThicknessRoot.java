@@ -1,12 +1,12 @@
 package starchfilm.planning;
 
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import starchfilm.drying.DryingCase;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.drying.Spot;
@@ -26,21 +26,29 @@ final class ThicknessRoot {
 
   static final double THICKEST_M = 25e-3;
 
-  /** First reach (log) of the bracket. */
-  private static final double FIRST_STEP = 0.35;
+  /** The first pour that is looked at: 2 mm. */
+  private static final double FIRST_LOG_M = Math.log(2e-3);
 
-  /** The same where the root is known to be near. */
+  /** How {@code ln t} usually rises with {@code ln h}; a guess that only saves forecasts. */
+  private static final double USUAL_SLOPE = 1.1;
+
+  /** First reach (log) of the bracket: a share of how far away the nearest known forecast is. */
+  private static final double STEP_SHARE = 0.15;
+
   private static final double NEAR_STEP = 0.03;
+  private static final double MOST_STEP = 0.4;
 
-  private static final double ACCURACY = 1e-3;
+  private static final double ACCURACY = 2e-3;
   private static final int EVALUATIONS = 60;
+
+  private static final double SAME_LOG = 1e-9;
 
   /** The logarithm (of s) that stands for never. */
   private static final double NEVER_LOG = 30;
 
   private final ReadyTimes times;
   private final DoubleFunction<DryingCase> pouredAt;
-  private final Map<Double, double[]> known = new HashMap<>();
+  private final Map<Double, double[]> known = new TreeMap<>();
 
   ThicknessRoot(ReadyTimes times, DoubleFunction<DryingCase> pouredAt) {
     this.times = times;
@@ -56,19 +64,21 @@ final class ThicknessRoot {
    *     #THICKEST_M} where even that is
    */
   OptionalDouble thickest(double byS, double sure) {
-    if (logReady(Math.log(THINNEST_M), sure) > Math.log(byS)) {
-      return OptionalDouble.empty();
+    double target = Math.log(byS);
+    if (known.isEmpty()) {
+      logReady(FIRST_LOG_M, sure);
     }
-    return thickest(byS, sure, guess(Math.log(byS)), FIRST_STEP);
-  }
-
-  /**
-   * The same where it is known to lie near a thickness.
-   *
-   * @param nearM that thickness (m)
-   */
-  OptionalDouble thickest(double byS, double sure, double nearM) {
-    return thickest(byS, sure, Math.log(nearM), NEAR_STEP);
+    double start = Math.log(THINNEST_M);
+    double miss = Double.POSITIVE_INFINITY;
+    for (double logM : List.copyOf(known.keySet())) {
+      double logReady = logReady(logM, sure);
+      if (logReady < NEVER_LOG && Math.abs(target - logReady) < Math.abs(miss)) {
+        miss = target - logReady;
+        start = logM + miss / USUAL_SLOPE;
+      }
+    }
+    return thickest(
+        byS, sure, start, Math.max(NEAR_STEP, Math.min(MOST_STEP, STEP_SHARE * Math.abs(miss))));
   }
 
   private OptionalDouble thickest(double byS, double sure, double nearLogM, double firstStep) {
@@ -100,11 +110,20 @@ final class ThicknessRoot {
     return OptionalDouble.of(Math.exp(root));
   }
 
-  /** Where the middle case would be ready if time went with thickness as near the thinnest. */
-  private double guess(double target) {
-    double reference = Math.log(2e-3);
-    double logReady = logReady(reference, 0.5);
-    return logReady >= NEVER_LOG ? reference : reference + (target - logReady);
+  /**
+   * When a pour is ready.
+   *
+   * @param wetM its thickness (m)
+   * @return as {@link ReadyTimes#of}; without a new forecast where it was just found
+   */
+  double[] ready(double wetM) {
+    double logM = Math.log(wetM);
+    for (Map.Entry<Double, double[]> entry : known.entrySet()) {
+      if (Math.abs(entry.getKey() - logM) < SAME_LOG) {
+        return entry.getValue();
+      }
+    }
+    return times.of(pouredAt.apply(wetM), Spot.THICK_SPOT);
   }
 
   /** Logarithm of the time (s) by which a share of the likely cases is ready. */
@@ -112,12 +131,10 @@ final class ThicknessRoot {
     double[] ready =
         known.computeIfAbsent(
             logM, log -> times.of(pouredAt.apply(Math.exp(log)), Spot.THICK_SPOT));
-    double[] logs =
+    return Shares.at(
+        sure,
         Arrays.stream(ready)
             .map(time -> Double.isInfinite(time) ? NEVER_LOG : Math.log(time))
-            .toArray();
-    return new Percentile(100 * sure)
-        .withEstimationType(Percentile.EstimationType.R_7)
-        .evaluate(logs);
+            .toArray());
   }
 }

@@ -1,7 +1,9 @@
 package starchfilm.planning;
 
+import java.util.function.Predicate;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import starchfilm.evidence.Band;
+import starchfilm.film.Feel;
 import starchfilm.film.FilmForecast;
 
 /**
@@ -26,14 +28,27 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
 
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
+  /**
+   * The window of a wish in one starch. Figures without a feel are met by film that is neither
+   * brittle nor sticky, unless only such film meets them.
+   */
   static WishWindow of(PlanRequest request, StarchBlend blend, FilmOf film) {
     Wish wish = request.wish();
+    WishWindow sound = of(forecast -> meets(wish, forecast) && isSound(forecast), blend, film);
+    return sound.isEmpty() ? of(forecast -> meets(wish, forecast), blend, film) : sound;
+  }
+
+  private static boolean isSound(FilmForecast film) {
+    return film.feel() != Feel.BRITTLE && film.feel() != Feel.STICKY;
+  }
+
+  private static WishWindow of(Predicate<FilmForecast> wish, StarchBlend blend, FilmOf film) {
     int steps = (int) Math.round(MOST_PLASTICISER / STEP);
     int bestStart = 0;
     int bestLength = 0;
     int length = 0;
     for (int i = 0; i <= steps; i++) {
-      length = meets(wish, at(i * STEP, blend, film)) ? length + 1 : 0;
+      length = wish.test(at(i * STEP, blend, film)) ? length + 1 : 0;
       if (length > bestLength) {
         bestLength = length;
         bestStart = i - length + 1;
@@ -55,12 +70,13 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
   }
 
   /** Where the wish begins to be met, between a step outside and a step inside. */
-  private static double edge(int outside, int inside, Wish wish, StarchBlend blend, FilmOf film) {
+  private static double edge(
+      int outside, int inside, Predicate<FilmForecast> wish, StarchBlend blend, FilmOf film) {
     double out = outside * STEP;
     double in = inside * STEP;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (out + in) / 2;
-      if (meets(wish, at(middle, blend, film))) {
+      if (wish.test(at(middle, blend, film))) {
         in = middle;
       } else {
         out = middle;

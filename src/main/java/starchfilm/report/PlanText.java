@@ -84,7 +84,8 @@ public final class PlanText {
     List<String> lines = new ArrayList<>();
     if (plan.giveUps().isEmpty()) {
       lines.add(
-          "Nothing fits, and no one or two wishes given up would help; the room may be too damp.");
+          "Nothing fits, and giving up one or two wishes would not help: in this air the film does not"
+              + " get dry. Bring the plates to drier or warmer air.");
       return lines;
     }
     lines.add("Nothing fits all of it. What would help:");

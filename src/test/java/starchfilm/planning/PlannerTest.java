@@ -51,7 +51,11 @@ class PlannerTest {
   @ParameterizedTest
   @EnumSource(names = {"STIFF", "STRETCHY"})
   void theRoundedFilmStillFeelsAsAsked(Feel feel) {
-    Plan plan = PLANNER.plan(Requests.garden().with(Requests.feeling(feel)));
+    Plan plan =
+        PLANNER.plan(
+            Requests.garden()
+                .with(Requests.feeling(feel))
+                .with(Requests.kitchen(0.002, 0.0001, 4)));
 
     assertThat(plan.recipes()).isNotEmpty();
     for (PlannedRecipe recipe : plan.recipes()) {

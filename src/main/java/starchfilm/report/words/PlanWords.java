@@ -143,10 +143,10 @@ public final class PlanWords {
           case SOONEST ->
               "ready in " + Spans.of(buys.readyS()) + " rather than " + Spans.of(gives.readyS());
           case SAFEST ->
-              "ready by the date in "
-                  + chance(buys.chance())
+              "as asked and in time in "
+                  + chance(buys.chance() * buys.wishChance())
                   + " likely cases rather than "
-                  + chance(gives.chance());
+                  + chance(gives.chance() * gives.wishChance());
           case CLOSEST ->
               "as asked in "
                   + chance(buys.wishChance())
@@ -210,7 +210,9 @@ public final class PlanWords {
       case GLYCEROL ->
           "get glycerol, "
               + ReaderUnit.GRAM.two(gives.glycerolKg())
-              + " g of the kind in this jar for "
+              + (request.supplies().glycerolKg() == 0
+                  ? " g of it pure for "
+                  : " g of the kind in this jar for ")
               + (gives.plates() == 1 ? "1 plate" : "all " + gives.plates() + " plates");
       case STARCH ->
           "get starch, " + ReaderUnit.GRAM.two(gives.starchKg()) + " g of it counted dry";
