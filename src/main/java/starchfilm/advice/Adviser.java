@@ -101,6 +101,16 @@ public final class Adviser {
   }
 
   /**
+   * The trial to go on from: the best rated; of equals the one with fewest faults, then the last.
+   *
+   * @param forecasts the trials with their forecasts, in the order of the notebook
+   * @return one of them; empty where no plate has a history
+   */
+  public static Optional<TrialForecast> best(List<TrialForecast> forecasts) {
+    return BestTrial.of(forecasts);
+  }
+
+  /**
    * What changed between two trials, what the model says each change does on its own, and whether
    * what was seen agrees.
    *

@@ -115,10 +115,9 @@ final class FaultOutcomes {
       Measure measure = rule.heldAgainst();
       return measure.moved(measure.figure(scene.with(was)), measure.figure(scene.with(is)));
     }
-    return "before, "
-        + rule.cause().read(scene.with(was)).words()
-        + "; now "
-        + rule.cause().read(scene.with(is)).words();
+    boolean worseNow = shift.to() > shift.from();
+    return (worseNow ? "now " : "before, ")
+        + rule.cause().read(scene.with(worseNow ? is : was)).words();
   }
 
   private String mostly(Shift shift, Scene scene) {

@@ -6,6 +6,9 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import starchfilm.advice.Adviser;
+import starchfilm.advice.Knowledge;
+import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.FactorModel;
 import starchfilm.report.Comparison;
@@ -72,8 +75,12 @@ final class CompareCommand implements Callable<Integer> {
           ? CommandFailure.wrongInput("no sound trial to compare; nothing written.")
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
+    Adviser adviser =
+        new Adviser(RuleBook.packed(), Knowledge.textbook(), DryingForecaster.QUICK_DRAWS);
     page.write(
-        () -> new ComparisonReport(new PageRenderer()).html(Comparison.of(notebook, forecasts)));
+        () ->
+            new ComparisonReport(new PageRenderer())
+                .html(Comparison.of(notebook, forecasts).advisedBy(adviser)));
     if (!page.isStandardOutput()) {
       surroundings.out().println(Plural.of(trials.size(), "trial") + " on " + page.shown() + ".");
     }

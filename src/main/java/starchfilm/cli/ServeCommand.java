@@ -8,6 +8,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import starchfilm.advice.Adviser;
+import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.FactorModel;
 import starchfilm.trial.TrialForecaster;
@@ -104,6 +106,7 @@ final class ServeCommand implements Callable<Integer> {
             new TrialForecaster(factors, DryingForecaster.QUICK_DRAWS)::forecast,
             new TrialForecaster(factors, SKETCH_CASES)::sketch,
             SKETCH_CASES,
+            new Adviser(RuleBook.packed(), setup -> factors, DryingForecaster.QUICK_DRAWS),
             new TypedQuestions(surroundings));
     Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
     try {

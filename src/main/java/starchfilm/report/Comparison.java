@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.advice.Adviser;
 import starchfilm.trial.Fault;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.Notice;
@@ -14,13 +15,36 @@ import starchfilm.trial.TrialForecast;
  * @param troubles whole sentences on files that could not be read and trials that could not be
  *     forecast
  * @param remarks whole sentences on what was read with a grain of salt, such as gaps in a room log
+ * @param advised what the notebook advises
  */
-public record Comparison(List<TrialForecast> trials, List<String> troubles, List<String> remarks) {
+public record Comparison(
+    List<TrialForecast> trials, List<String> troubles, List<String> remarks, Advised advised) {
   /** Copies the lists. */
   public Comparison {
     trials = List.copyOf(trials);
     troubles = List.copyOf(troubles);
     remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * A comparison without advice.
+   *
+   * @param trials the trials
+   * @param troubles on files and trials that are not shown
+   * @param remarks on what was read with a grain of salt
+   */
+  public Comparison(List<TrialForecast> trials, List<String> troubles, List<String> remarks) {
+    this(trials, troubles, remarks, Advised.NOTHING);
+  }
+
+  /**
+   * The same with what the notebook advises.
+   *
+   * @param adviser what advises
+   * @return the comparison with advice on its latest trials and over all of them
+   */
+  public Comparison advisedBy(Adviser adviser) {
+    return new Comparison(trials, troubles, remarks, Advised.by(adviser, trials));
   }
 
   /**

@@ -15,6 +15,7 @@ import starchfilm.trial.TrialForecast;
  * @param invented true where some trial is made up as an example
  * @param troubles files that could not be read, trials that could not be forecast
  * @param remarks what was read with a grain of salt
+ * @param advice what to try next over all trials; none or one
  * @param axis ticks of the figure of waiting times
  * @param axisTitle what that axis counts
  * @param ready when each trial is ready
@@ -29,6 +30,7 @@ record ComparisonPage(
     boolean invented,
     List<String> troubles,
     List<String> remarks,
+    List<NotebookAdviceView> advice,
     List<Strip.Grid> axis,
     String axisTitle,
     List<Ready> ready,
@@ -98,13 +100,16 @@ record ComparisonPage(
         trials.stream().anyMatch(trial -> trial.trial().invented()),
         comparison.troubles(),
         comparison.remarks(),
+        NotebookAdviceView.of(comparison.advised(), trials),
         scale.axis(),
         scale.axisTitle(),
         ready(trials, scale),
         SideBySide.of(trials),
-        IntStream.range(0, trials.size()).mapToObj(i -> TrialView.of(i, trials, scales)).toList(),
+        IntStream.range(0, trials.size())
+            .mapToObj(i -> TrialView.of(i, comparison, scales))
+            .toList(),
         trials.size() <= OPEN_UP_TO,
-        SourceList.of(trials),
+        SourceList.of(comparison),
         List.of(Safety.values()));
   }
 

@@ -3,7 +3,9 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.IntStream;
 import starchfilm.drying.DryingSources;
 import starchfilm.evidence.Source;
 import starchfilm.ingredient.StarchKind;
@@ -28,14 +30,21 @@ record SourceList(List<Entry> entries) {
   /**
    * The sources of all trials.
    *
-   * @param trials the trials on the page
+   * @param comparison the trials on the page, and what is advised
    * @return each source once
    */
-  static SourceList of(List<TrialForecast> trials) {
+  static SourceList of(Comparison comparison) {
     Set<Source> used = new LinkedHashSet<>();
-    for (TrialForecast trial : trials) {
+    for (TrialForecast trial : comparison.trials()) {
       used.addAll(of(trial));
     }
+    IntStream.range(0, comparison.trials().size())
+        .mapToObj(comparison.advised().after()::get)
+        .filter(Objects::nonNull)
+        .flatMap(advised -> advised.advice().diagnoses().stream())
+        .flatMap(diagnosis -> diagnosis.suspicions().stream())
+        .map(suspicion -> suspicion.rule().source())
+        .forEach(used::add);
     List<Entry> entries = new ArrayList<>();
     for (Source source : used) {
       entries.add(

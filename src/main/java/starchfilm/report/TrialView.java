@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.evidence.Extrapolation;
 import starchfilm.report.chart.CurveFigure;
@@ -33,6 +34,7 @@ import starchfilm.trial.TrialForecast;
  * @param film what the film will be like
  * @param happened what came of it
  * @param pullNote what to mind about its pull tests; may be empty
+ * @param advice what the notebook has to say of it; none or one
  * @param photos its photos, as many as a page can carry
  * @param sharpen what would narrow the range
  * @param levers what a tenth more of each ingredient would move
@@ -58,6 +60,7 @@ record TrialView(
     FilmTable film,
     Happened happened,
     String pullNote,
+    List<TrialAdviceView> advice,
     List<PhotoFrame> photos,
     List<Sharpen> sharpen,
     LeverTable levers,
@@ -104,19 +107,20 @@ record TrialView(
    * @return its view
    */
   static TrialView of(TrialForecast trial) {
-    List<TrialForecast> alone = List.of(trial);
-    return of(0, alone, PageScales.of(alone));
+    Comparison alone = new Comparison(List.of(trial), List.of(), List.of());
+    return of(0, alone, PageScales.of(alone.trials()));
   }
 
   /**
    * One trial of several.
    *
    * @param index its place among the trials, from 0
-   * @param trials all trials of the page
+   * @param comparison all trials of the page
    * @param scales the scales they share
    * @return its view
    */
-  static TrialView of(int index, List<TrialForecast> trials, PageScales scales) {
+  static TrialView of(int index, Comparison comparison, PageScales scales) {
+    List<TrialForecast> trials = comparison.trials();
     TrialForecast trial = trials.get(index);
     return new TrialView(
         index + 1,
@@ -136,6 +140,10 @@ record TrialView(
         FilmTable.of(trial, scales),
         Happened.of(trial),
         Measured.pullNote(trial.trial()),
+        Optional.ofNullable(comparison.advised().after().get(index))
+            .map(advised -> TrialAdviceView.of(trial.trial(), advised))
+            .stream()
+            .toList(),
         trial.trial().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList(),
         sharpen(trial),
         LeverTable.of(trial),

@@ -1,6 +1,7 @@
 package starchfilm.web;
 
 import java.util.function.Function;
+import starchfilm.advice.Adviser;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
 
@@ -11,10 +12,12 @@ import starchfilm.trial.TrialForecast;
  * @param sketch forecasts a recipe that is being moved about: quicker, with fewer likely cases and
  *     without levers
  * @param sketchCases how many likely cases a sketch rests on
+ * @param adviser tells what to try next
  * @param questions what the commands answer too
  */
 public record UseCases(
     Function<Trial, TrialForecast> forecast,
     Function<Trial, TrialForecast> sketch,
     int sketchCases,
+    Adviser adviser,
     Questions questions) {}

@@ -17,7 +17,7 @@ import starchfilm.trial.TrialForecaster;
 
 /** What holds of advice whatever was noted. */
 class AdvicePropertiesTest {
-  private static final int TRIALS = 40;
+  private static final int TRIALS = 24;
   private static final int DRAWS = 20;
   private static final Adviser ADVISER =
       new Adviser(RuleBook.packed(), Knowledge.textbook(), DRAWS);

@@ -23,6 +23,9 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import starchfilm.advice.Adviser;
+import starchfilm.advice.Knowledge;
+import starchfilm.advice.RuleBook;
 import starchfilm.drying.FactorModel;
 import starchfilm.trial.TrialForecaster;
 import starchfilm.web.http.Serving;
@@ -52,6 +55,7 @@ final class RunningSite implements AutoCloseable {
                 new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::forecast,
                 new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::sketch,
                 FEW_DRAWS,
+                new Adviser(RuleBook.packed(), Knowledge.textbook(), FEW_DRAWS),
                 starchfilm.cli.CommandQuestions.over(folder)));
   }
 

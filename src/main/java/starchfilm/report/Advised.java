@@ -1,0 +1,119 @@
+package starchfilm.report;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import starchfilm.advice.Adviser;
+import starchfilm.advice.Contrast;
+import starchfilm.advice.NotebookAdvice;
+import starchfilm.advice.TrialAdvice;
+import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * What the notebook advises, computed on all cores.
+ *
+ * @param over what to try next over all trials; empty where no plate has a history
+ * @param after what it has to say of single trials, by their place among the trials, from 0
+ * @param leftOut how many trials with a history are not advised on
+ */
+public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after, int leftOut) {
+  /**
+   * Every advice reruns the model some dozens of times, so that only as many trials as are read one
+   * by one are advised on: the latest.
+   */
+  static final int MOST = 12;
+
+  /** No advice was asked for. */
+  static final Advised NOTHING = new Advised(Optional.empty(), Map.of(), 0);
+
+  /**
+   * Advice on one trial.
+   *
+   * @param advice what may be behind its faults, and what to try next
+   * @param before held against the trial before, if there is one
+   * @param best held against the best trial, if that is neither this one nor the one before
+   */
+  public record OfTrial(TrialAdvice advice, Optional<Against> before, Optional<Against> best) {}
+
+  /**
+   * A trial held against another.
+   *
+   * @param index the other's place among the trials, from 0
+   * @param contrast what differs, and what came of it
+   */
+  public record Against(int index, Contrast contrast) {}
+
+  /** Copies the map. */
+  public Advised {
+    after = Map.copyOf(after);
+  }
+
+  static Advised by(Adviser adviser, List<TrialForecast> trials) {
+    List<Integer> poured =
+        IntStream.range(0, trials.size())
+            .filter(index -> trials.get(index).trial().hasHistory())
+            .boxed()
+            .toList();
+    List<Integer> latest = poured.subList(Math.max(0, poured.size() - MOST), poured.size());
+    OptionalInt best = Adviser.best(trials).stream().mapToInt(trials::indexOf).findFirst();
+    Map<Integer, OfTrial> after =
+        latest.parallelStream()
+            .collect(
+                Collectors.toConcurrentMap(
+                    index -> index,
+                    index -> ofTrial(adviser, trials, index, before(poured, index), best)));
+    return new Advised(adviser.over(trials), new HashMap<>(after), poured.size() - latest.size());
+  }
+
+  private static OptionalInt before(List<Integer> poured, int index) {
+    int place = poured.indexOf(index);
+    return place > 0 ? OptionalInt.of(poured.get(place - 1)) : OptionalInt.empty();
+  }
+
+  private static OfTrial ofTrial(
+      Adviser adviser,
+      List<TrialForecast> trials,
+      int index,
+      OptionalInt before,
+      OptionalInt best) {
+    OptionalInt apart =
+        best.stream()
+            .filter(other -> other != index && !OptionalInt.of(other).equals(before))
+            .findFirst();
+    List<Trial> notebook = trials.stream().map(TrialForecast::trial).toList();
+    return new OfTrial(
+        advice(adviser, trials.get(index), notebook),
+        against(adviser, trials, before, index),
+        against(adviser, trials, apart, index));
+  }
+
+  private static TrialAdvice advice(Adviser adviser, TrialForecast trial, List<Trial> notebook) {
+    try {
+      return adviser.after(trial, notebook);
+    } catch (IllegalArgumentException | IntegrationFailure failure) {
+      // Both carry a sentence written for the reader; anything else is a fault of the program.
+      return new TrialAdvice("No advice: " + failure.getMessage(), List.of(), Optional.empty());
+    }
+  }
+
+  private static Optional<Against> against(
+      Adviser adviser, List<TrialForecast> trials, OptionalInt other, int index) {
+    if (other.isEmpty()) {
+      return Optional.empty();
+    }
+    TrialForecast before = trials.get(other.getAsInt());
+    Contrast contrast;
+    try {
+      contrast = adviser.contrast(before, trials.get(index));
+    } catch (IllegalArgumentException | IntegrationFailure failure) {
+      contrast = new Contrast("Not held: " + failure.getMessage(), List.of(), List.of(), List.of());
+    }
+    return Optional.of(new Against(other.getAsInt(), contrast));
+  }
+}

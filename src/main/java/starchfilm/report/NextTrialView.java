@@ -1,0 +1,37 @@
+package starchfilm.report;
+
+import java.util.List;
+import java.util.Locale;
+import starchfilm.advice.Effect;
+import starchfilm.advice.NextTrial;
+import starchfilm.report.words.PlainWords;
+
+/**
+ * One or two changes to try, and what they are expected to do.
+ *
+ * @param changes what to change, with figures; one or two
+ * @param against what that is against; may be empty
+ * @param aims what it does to the trouble itself, whole sentences; may be empty
+ * @param effects what else moves, figure by figure
+ * @param cautions what the film rules warn of with the changes and did not before
+ */
+record NextTrialView(
+    List<String> changes,
+    String against,
+    List<String> aims,
+    List<Effect> effects,
+    List<String> cautions) {
+  static NextTrialView of(NextTrial next) {
+    return new NextTrialView(
+        next.changes().stream().map(NextTrialView::sentence).toList(),
+        next.against().isEmpty() ? "" : "Against: " + PlainWords.list(next.against()) + ".",
+        next.aims().stream().map(NextTrialView::sentence).toList(),
+        next.effects(),
+        next.newCautions().stream().map(PlainWords::sentence).toList());
+  }
+
+  /** A clause as a sentence. */
+  static String sentence(String clause) {
+    return clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1) + ".";
+  }
+}
