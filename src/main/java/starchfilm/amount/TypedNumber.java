@@ -12,6 +12,7 @@ public final class TypedNumber {
   private static final Map<String, Map<String, Integer>> SHIFTS =
       Map.of(
           "g", Map.of("mg", -3, "g", 0, "kg", 3),
+          "ml", Map.of("ml", 0, "l", 3),
           "kg", Map.of("mg", -6, "g", -3, "kg", 0),
           "mm", Map.of("um", -3, "mm", 0, "cm", 1, "m", 3),
           "um", Map.of("um", 0, "mm", 3, "cm", 4, "m", 6),
@@ -22,9 +23,19 @@ public final class TypedNumber {
   private TypedNumber() {}
 
   /**
+   * Whether typed amounts are read in a unit.
+   *
+   * @param unit the unit
+   * @return true for the units of {@link #in}
+   */
+  public static boolean isUnit(String unit) {
+    return SHIFTS.containsKey(unit);
+  }
+
+  /**
    * Reads a typed amount.
    *
-   * @param unit the unit of the result: g, kg, mm, um, C, % or N
+   * @param unit the unit of the result: g, ml, kg, mm, um, C, % or N
    * @param text what was typed; a bare number is taken in this unit
    * @return the number in that unit
    * @throws MistypedException where the text is no such amount

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import starchfilm.assay.Assay;
+import starchfilm.evidence.Figures;
 import starchfilm.reagent.Acid;
 import starchfilm.recovery.OilKind;
 import starchfilm.report.AssaySheet;
@@ -41,13 +43,24 @@ final class JarPage {
     }
     Words words = new Words(form);
     try {
-      AssaySheet sheet = AssaySheet.of(desk.useCases().questions().assay(words(words, form)));
-      values.put("sheet", sheet);
+      Assay assay = desk.useCases().questions().assay(words(words, form));
+      values.put("sheet", AssaySheet.of(assay));
+      values.put("planAddress", planAddress(assay));
     } catch (Questions.NotAnswered e) {
       values.put("why", List.of(words.inTheFormsWords(e.sentence())));
       return Response.page(422, desk.html("jar", "jar", values));
     }
     return desk.page("jar", "jar", values);
+  }
+
+  /** The form of wishes, with the jar filled in; a jar without salt says nothing of it. */
+  private static String planAddress(Assay assay) {
+    double salt = assay.salt().middle();
+    return "/plan/wishes?jar="
+        + Figures.grams(assay.massKg().value())
+        + "&share="
+        + Figures.percent(assay.glycerol().middle())
+        + (salt > 0 ? "&salted=" + Figures.percent(salt) : "");
   }
 
   private static List<String> words(Words words, Fields form) {

@@ -49,6 +49,7 @@ public final class NotebookSite implements AutoCloseable {
     Routes.Table table = Routes.table();
     new NotebookPage(desk).addTo(table);
     new TrialPage(desk).addTo(table);
+    new FieldsPage(desk).addTo(table);
     new TextPage(desk).addTo(table);
     new JarPage(desk).addTo(table);
     new WishesPage(desk).addTo(table);

@@ -60,6 +60,29 @@ class NotebookInBrowserTest {
   }
 
   @Test
+  void startsAndEditsATrialInAnEmptyNotebook(Window window) throws IOException {
+    try (RunningSite site = RunningSite.over(folder)) {
+      window.open(site, "/");
+      window.assertAccessible();
+      window.picture("notebook-empty");
+      window.button("Put it in the notebook").click();
+      window.awaitText("The trial is in the notebook");
+      window.link("Edit the trial").click();
+      window.awaitText("Into the pot");
+      window.assertAccessible();
+      window.picture("edit");
+      window.onPhone();
+      window.assertFits();
+      window.onDesk();
+      window.write("Relative humidity, %", "40 to 55");
+      window.button("Save").click();
+      window.awaitText("Saved.");
+      assertThat(Files.readString(folder.resolve("first-film.json")))
+          .contains("{\"from\": 40, \"to\": 55}");
+    }
+  }
+
+  @Test
   void fitsAPhone(Window window) throws IOException {
     try (RunningSite site = RunningSite.overGarden(folder)) {
       window.onPhone();

@@ -1,0 +1,163 @@
+package starchfilm.web;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.drying.PlateMaterial;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.trial.ChangedMeanwhileException;
+import starchfilm.trial.Fault;
+import starchfilm.trial.FieldEdit;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.TrialField;
+import starchfilm.trial.TrialFileText;
+import starchfilm.web.http.Fields;
+import starchfilm.web.http.Refusal;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+
+/** Edits a trial field by field. */
+final class FieldsPage {
+  private static final String PAGE = "/trial/edit";
+  private static final String FILE = "file";
+  private static final String VERSION = "version";
+
+  /** What was typed into a field comes under its path with this in front. */
+  private static final String MARK = "f.";
+
+  private final Desk desk;
+
+  FieldsPage(Desk desk) {
+    this.desk = desk;
+  }
+
+  void addTo(Routes.Table table) {
+    table.read(PAGE, this::edit).send(PAGE, this::save);
+  }
+
+  private Response edit(Request request) {
+    Path file = desk.folder().trialFile(request.query().text(FILE));
+    TrialFileText there = textOf(file);
+    return page(200, file, shown(there.text()), there.version(), Map.of(), Map.of(), List.of());
+  }
+
+  private Response save(Request request) {
+    Fields posted = request.posted();
+    Path file = desk.folder().trialFile(posted.text(FILE));
+    TrialFileText there = textOf(file);
+    // A form that lacks fields, as no page of ours does, leaves those as they are.
+    Map<String, String> typed = new LinkedHashMap<>(shown(there.text()));
+    typed.putAll(typed(posted));
+    if (!there.version().equals(posted.text(VERSION))) {
+      return changed(file, typed, there);
+    }
+    try {
+      TrialFileText.replace(file, FieldEdit.with(there.text(), typed), there.version());
+      return Response.seeOther(
+          desk.said()
+              .on(NotebookFolder.address("/trial", desk.folder().name(file)), List.of("Saved.")));
+    } catch (ChangedMeanwhileException e) {
+      return changed(file, typed, e.now());
+    } catch (FieldEdit.MistypedFields e) {
+      return page(422, file, typed, there.version(), e.sentences(), Map.of(), List.of());
+    } catch (NotWrittenException e) {
+      return faulty(file, typed, there.version(), e.faults());
+    }
+  }
+
+  /** The typed fields stay, and under each that differs stands what the file holds now. */
+  private Response changed(Path file, Map<String, String> typed, TrialFileText there) {
+    Map<String, String> now = shown(there.text());
+    Map<String, String> differing = new LinkedHashMap<>();
+    typed.forEach(
+        (path, mine) -> {
+          String theirs = now.getOrDefault(path, "");
+          if (!theirs.equals(mine)) {
+            differing.put(path, theirs);
+          }
+        });
+    return page(
+        409,
+        file,
+        typed,
+        there.version(),
+        Map.of(),
+        differing,
+        List.of(
+            "Somebody changed this trial meanwhile; nothing was overwritten. Where your text differs,"
+                + " the file's stands below it. Change what you need, then save again."));
+  }
+
+  private Response faulty(
+      Path file, Map<String, String> typed, String version, List<Fault> faults) {
+    Map<String, String> atField = new LinkedHashMap<>();
+    List<String> elsewhere = new ArrayList<>();
+    for (Fault fault : faults) {
+      // An end of a range is in the same field as the other.
+      String path = fault.field().replaceAll("\\[(\\d+)]", ".$1").replaceFirst("\\.(from|to)$", "");
+      if (typed.containsKey(path)) {
+        atField.merge(path, NoteDesk.sentence(fault), (a, b) -> a + " " + b);
+      } else {
+        elsewhere.add(NoteDesk.sentence(fault));
+      }
+    }
+    return page(422, file, typed, version, atField, Map.of(), elsewhere);
+  }
+
+  private Response page(
+      int status,
+      Path file,
+      Map<String, String> fields,
+      String version,
+      Map<String, String> wrong,
+      Map<String, String> theirs,
+      List<String> why) {
+    String name = desk.folder().name(file);
+    Map<String, Object> values = new HashMap<>();
+    values.put(FILE, name);
+    values.put("address", NotebookFolder.address("/trial", name));
+    values.put("textAddress", NotebookFolder.address("/trial/text", name));
+    values.put("groups", FieldGroup.all());
+    values.put("fields", fields);
+    values.put(VERSION, version);
+    values.put("wrong", wrong);
+    values.put("theirs", theirs);
+    values.put("why", why);
+    values.put(
+        "kinds", java.util.Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).toList());
+    values.put(
+        "materials",
+        java.util.Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList());
+    return Response.page(status, desk.html("fields", "notebook", values));
+  }
+
+  private static Map<String, String> typed(Fields posted) {
+    Map<String, String> typed = new LinkedHashMap<>();
+    for (TrialField field : TrialField.ALL) {
+      if (posted.has(MARK + field.path())) {
+        typed.put(field.path(), posted.text(MARK + field.path()));
+      }
+    }
+    return typed;
+  }
+
+  private static Map<String, String> shown(String text) {
+    try {
+      return FieldEdit.shown(text);
+    } catch (NotWrittenException e) {
+      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+    }
+  }
+
+  private static TrialFileText textOf(Path file) {
+    try {
+      return TrialFileText.of(file);
+    } catch (NotWrittenException e) {
+      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+    }
+  }
+}
