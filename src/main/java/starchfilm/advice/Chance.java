@@ -1,5 +1,6 @@
 package starchfilm.advice;
 
+import org.apache.commons.math3.distribution.NormalDistribution;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.evidence.Band;
 
@@ -37,7 +38,6 @@ final class Chance {
   }
 
   private static double normal(double z) {
-    return new org.apache.commons.math3.distribution.NormalDistribution(null, 0, 1)
-        .cumulativeProbability(z);
+    return new NormalDistribution(null, 0, 1).cumulativeProbability(z);
   }
 }

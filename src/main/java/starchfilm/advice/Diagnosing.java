@@ -79,7 +79,7 @@ final class Diagnosing {
         reading.words()
             + "; "
             + right.get().words()
-            + " "
+            + ", "
             + measure.moved(measure.figure(scene), measure.figure(mended)));
   }
 
