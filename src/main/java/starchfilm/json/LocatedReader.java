@@ -31,7 +31,8 @@ public final class LocatedReader {
   /** How many characters the name of a field may have. */
   public static final int MAX_NAME_LENGTH = 200;
 
-  private final JsonFactory factory =
+  /** Reads what we call JSON, within its limits; immutable once built. */
+  static final JsonFactory FACTORY =
       JsonFactory.builder()
           .streamReadConstraints(
               StreamReadConstraints.builder()
@@ -53,7 +54,7 @@ public final class LocatedReader {
    *     value
    */
   public Located read(String text) throws UnreadableFileException {
-    try (JsonParser parser = factory.createParser(text)) {
+    try (JsonParser parser = FACTORY.createParser(text)) {
       if (parser.nextToken() == null) {
         throw new UnreadableFileException(
             "an empty file", "one JSON object", "write the trial into it or delete it");

@@ -1,6 +1,5 @@
 package starchfilm.json;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
@@ -36,7 +35,7 @@ record TextSpans(
 
   /** Spans of a text that is JSON; whoever calls this has read it before. */
   static TextSpans of(String text) {
-    try (JsonParser parser = new JsonFactory().createParser(text)) {
+    try (JsonParser parser = LocatedReader.FACTORY.createParser(text)) {
       parser.nextToken();
       return span(parser);
     } catch (IOException e) {

@@ -13,7 +13,9 @@ sealed interface Amount {
    */
   record Exact(double value, double lastDigit) implements Amount {
     static Exact of(String literal, double value) {
-      return new Exact(value, Math.pow(10, -Math.max(0, new BigDecimal(literal).scale())));
+      // A nought may have any exponent, also one that no number could have.
+      String digits = value == 0 ? literal.replaceFirst("[eE].*", "") : literal;
+      return new Exact(value, Math.pow(10, -Math.max(0, new BigDecimal(digits).scale())));
     }
   }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.json.LocatedReader;
 
 /** Files that are no trial at all, and what is said of them, word for word. */
 class BadFilesTest {
@@ -152,6 +153,30 @@ class BadFilesTest {
         .singleElement()
         .asString()
         .endsWith("a number that is too long given, allowed at most 40 digits; shorten it");
+  }
+
+  @Test
+  void numberAsLongAsAllowedWithAnExponentBeyondAllMeasure() {
+    String nought = TrialText.with("recipe.water.mass_g", "1").replace(": 1\n", ": X\n");
+    for (String literal : List.of("0e99999999999", "0e-99999999999", "1e-99999999999")) {
+      assertThat(TrialText.faults(folder, nought.replace("X", literal)))
+          .allSatisfy(sentence -> assertThat(sentence).contains("water"));
+    }
+  }
+
+  @Test
+  void textTooLong() {
+    String text = "{\"remarks\": \"" + "x".repeat(LocatedReader.MAX_TEXT_LENGTH + 1) + "\"}";
+    assertThat(TrialText.faults(folder, text))
+        .singleElement()
+        .asString()
+        .contains("at most 100000");
+  }
+
+  @Test
+  void nameTooLong() {
+    String text = "{\"" + "x".repeat(LocatedReader.MAX_NAME_LENGTH + 1) + "\": 1}";
+    assertThat(TrialText.faults(folder, text)).singleElement().asString().contains("at most 200");
   }
 
   @Test

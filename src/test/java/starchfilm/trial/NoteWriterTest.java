@@ -181,6 +181,14 @@ class NoteWriterTest {
   }
 
   @Test
+  void aNumberThatIsNoneStaysWithItsFault() throws Exception {
+    String odd = TrialText.SOUND.replace("\"name\"", "\"rating\": NaN, \"name\"");
+    Files.writeString(file, odd);
+    NoteWriter.add(file, new Note.Remarked("Seen."));
+    assertThat(Files.readString(file)).contains("NaN").contains("Seen.");
+  }
+
+  @Test
   void noFileNoNote() {
     file = folder.resolve("b.json");
     NotWrittenException e =
