@@ -1,6 +1,7 @@
 package starchfilm.amount;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Map;
 
 /**
@@ -67,8 +68,7 @@ public final class TypedNumber {
   public static BigDecimal minutes(String text) {
     String typed = text.strip();
     double seconds = Measure.span(typed.matches("[0-9.,]+") ? typed + " min" : typed).s();
-    return BigDecimal.valueOf(Math.round(seconds / 6), 1)
-        .stripTrailingZeros()
-        .setScale(seconds % 60 == 0 ? 0 : 1);
+    return BigDecimal.valueOf(seconds)
+        .divide(BigDecimal.valueOf(60), seconds % 60 == 0 ? 0 : 1, RoundingMode.HALF_UP);
   }
 }

@@ -41,4 +41,10 @@ class TypedNumberTest {
   void minutes(String text, String number) {
     assertThat(TypedNumber.minutes(text)).hasToString(number);
   }
+
+  @Test
+  void minutesBeyondAllMeasureStayWhatWasTyped() {
+    assertThat(TypedNumber.minutes("99999999999999999999 min"))
+        .isEqualByComparingTo("100000000000000000000");
+  }
 }
