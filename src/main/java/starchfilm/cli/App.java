@@ -1,5 +1,7 @@
 package starchfilm.cli;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
 import picocli.CommandLine;
@@ -9,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /**
@@ -96,7 +99,8 @@ final class App implements Runnable {
   CommandLine commandLine() {
     CommandLine line = new CommandLine(this);
     COMMANDS.forEach(command -> line.addSubcommand(command.apply(surroundings)));
-    return line.setOut(surroundings.out())
+    return line.registerConverter(Path.class, App::path)
+        .setOut(surroundings.out())
         .setErr(surroundings.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
         .setUsageHelpWidth(100)
@@ -108,6 +112,15 @@ final class App implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(commandLine(), "no command given");
+  }
+
+  /** The library's own sentence would name the class that refused. */
+  private static Path path(String typed) {
+    try {
+      return Path.of(typed);
+    } catch (InvalidPathException impossible) {
+      throw new TypeConversionException("no file can have this name; check its spelling");
+    }
   }
 
   private static int wrongUsage(ParameterException exception, String[] args) {

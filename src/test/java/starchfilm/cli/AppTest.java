@@ -46,4 +46,15 @@ class AppTest {
     assertThat(terminal.err()).startsWith("starchfilm: ").contains(word);
     assertThat(terminal.out()).isEmpty();
   }
+
+  @Test
+  void aNameNoFileCanHaveIsWrongUsage() {
+    Terminal terminal = new Terminal(folder);
+
+    assertThat(terminal.run("check", "a\0b")).isEqualTo(2);
+    assertThat(terminal.err())
+        .startsWith("starchfilm: Invalid value")
+        .contains("no file can have this name; check its spelling")
+        .doesNotContain("java.nio");
+  }
 }
