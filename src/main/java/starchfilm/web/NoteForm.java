@@ -64,7 +64,8 @@ final class NoteForm {
                       fields.text("what"), optional("where"), optional("at"), optional("remark")));
       case "moved" -> named("moved", () -> words.moved(fields.text("faces"), at()));
       case "rated" -> named("rating", () -> NoteWords.rated(fields.text("rating")));
-      case "remark" -> new Note.Remarked(required("words", "your remark"));
+      case "remark" ->
+          named("remark", () -> new Note.Remarked(required("words", "a text of your own")));
       default -> throw Refusal.malformed("This form notes nothing that is known here.");
     };
   }
