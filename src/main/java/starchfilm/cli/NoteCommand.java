@@ -43,9 +43,9 @@ import starchfilm.trial.Trial;
     footer = {
       "",
       "Examples:",
-      "  starchfilm note garden/7.json --poured \"today 10:30\" --poured-mass 150g --tare 598g",
-      "  starchfilm note garden/7.json --weighed 712g",
-      "  starchfilm note garden/7.json --weighed \"yesterday 18:30=725g\" --weighed 30h=655g",
+      "  starchfilm note garden/7.json --poured \"yesterday 10:30\" --poured-mass 150g --tare 598g",
+      "  starchfilm note garden/7.json --weighed \"yesterday 18:30=725g\" --weighed 20h=680g",
+      "  starchfilm note garden/7.json --weighed 655g",
       "  starchfilm note garden/7.json --fault \"still wet\" --where middle --rating 2",
       "",
       "Exit codes: 0 noted, 2 the note cannot be or the file cannot be written; nothing was changed."

@@ -261,6 +261,6 @@ class NoteCommandTest {
   @Test
   void helpTeaches() {
     assertThat(terminal.run("note", "--help")).isZero();
-    assertThat(terminal.out()).contains("Without options it asks").contains("--weighed 30h=655g");
+    assertThat(terminal.out()).contains("Without options it asks").contains("--weighed 20h=680g");
   }
 }
