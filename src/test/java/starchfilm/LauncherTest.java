@@ -1,0 +1,156 @@
+package starchfilm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The launcher of a release, with a Java that only writes down how it was called. */
+@DisabledOnOs(OS.WINDOWS)
+class LauncherTest {
+  private static final String JAVA =
+      """
+      #!/bin/sh
+      for word; do
+        case $word in
+          -XX:ArchiveClassesAtExit=*) echo classes >"${word#*=}"; echo train >>"$CALLS"; exit $TRAINED ;;
+          -XX:SharedArchiveFile=*) echo "archive" >>"$CALLS" ;;
+        esac
+      done
+      while [ "$1" != -jar ]; do shift; done
+      shift
+      for word; do echo "<$word>" >>"$CALLS"; done
+      exit 3
+      """;
+
+  @TempDir private Path folder;
+  private Path home;
+  private Path calls;
+  private String trained = "0";
+
+  @BeforeEach
+  void unpack() throws IOException {
+    home = folder.resolve("a place with spaces");
+    Files.createDirectories(home.resolve("lib"));
+    String launcher = Files.readString(Path.of("src/release/starchfilm"));
+    write(home.resolve("starchfilm"), launcher.replace("${project.version}", "9.9"));
+    calls = folder.resolve("calls");
+    javaAt(folder.resolve("jdk"));
+  }
+
+  @Test
+  void handsEveryWordOnAndEndsAsTheProgramDoes() throws Exception {
+    assertThat(start("dry", "my trial.json", "--rh", "65 %", "", "*", "$HOME", "\"")).isEqualTo(3);
+
+    assertThat(called())
+        .endsWith(
+            "<" + home.toRealPath() + "/lib/starchfilm.jar>",
+            "<dry>",
+            "<my trial.json>",
+            "<--rh>",
+            "<65 %>",
+            "<>",
+            "<*>",
+            "<$HOME>",
+            "<\">");
+  }
+
+  @Test
+  void archivesTheClassesOnce() throws Exception {
+    start("--help");
+    start("--help");
+
+    assertThat(called().stream().filter(line -> !line.startsWith("<")))
+        .containsExactly("train", "archive", "archive");
+  }
+
+  @Test
+  void archivesThemAgainWhereItWasMoved() throws Exception {
+    start("--help");
+    Path elsewhere = folder.resolve("elsewhere");
+    Files.move(home, elsewhere);
+    home = elsewhere;
+    start("--help");
+
+    assertThat(called().stream().filter(line -> !line.startsWith("<")))
+        .containsExactly("train", "archive", "train", "archive");
+    try (Stream<Path> kept = Files.list(home.resolve("lib"))) {
+      assertThat(kept).hasSize(1);
+    }
+  }
+
+  @Test
+  void startsWithoutAnArchiveWhereNoneCanBeMade() throws Exception {
+    trained = "1";
+
+    assertThat(start("--help")).isEqualTo(3);
+    assertThat(called()).doesNotContain("archive").endsWith("<--help>");
+    assertThat(home.resolve("lib")).isEmptyDirectory();
+  }
+
+  @Test
+  void startsWithoutAnArchiveWhereJavaDoesNotTellItsVersion() throws Exception {
+    Files.delete(folder.resolve("jdk/release"));
+
+    assertThat(start("--help")).isEqualTo(3);
+    assertThat(called()).doesNotContain("train", "archive").endsWith("<--help>");
+  }
+
+  @Test
+  void followsLinksAndPrefersItsOwnRuntime() throws Exception {
+    javaAt(home.resolve("runtime"));
+    Files.delete(folder.resolve("jdk/bin/java"));
+    Path link = Files.createSymbolicLink(folder.resolve("film"), home.resolve("starchfilm"));
+
+    assertThat(run(link, "--version")).isEqualTo(3);
+    assertThat(called()).endsWith("<--version>");
+  }
+
+  private void javaAt(Path jdk) throws IOException {
+    Files.createDirectories(jdk.resolve("bin"));
+    write(jdk.resolve("bin/java"), JAVA);
+    Files.writeString(
+        jdk.resolve("release"), "IMPLEMENTOR=\"x\"\nJAVA_VERSION=\"17\"\nOS_NAME=\"Linux\"\n");
+  }
+
+  private static void write(Path script, String text) throws IOException {
+    Files.writeString(script, text);
+    Files.setPosixFilePermissions(script, PosixFilePermissions.fromString("rwxr-xr-x"));
+  }
+
+  private int start(String... words) throws Exception {
+    return run(home.resolve("starchfilm"), words);
+  }
+
+  private int run(Path launcher, String... words) throws Exception {
+    List<String> line = new ArrayList<>(List.of(launcher.toString()));
+    line.addAll(List.of(words));
+    ProcessBuilder builder = new ProcessBuilder(line);
+    builder.environment().put("JAVA_HOME", folder.resolve("jdk").toString());
+    builder.environment().put("CALLS", calls.toString());
+    builder.environment().put("TRAINED", trained);
+    builder.redirectErrorStream(true);
+    Process process = builder.start();
+    process.getOutputStream().close();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor(1, TimeUnit.MINUTES)).isTrue();
+    assertThat(said).isEmpty();
+    return process.exitValue();
+  }
+
+  private List<String> called() throws IOException {
+    return Files.readAllLines(calls);
+  }
+}
