@@ -21,8 +21,12 @@ public final class DryingForecaster {
   /** Nothing is followed longer than this: 60 days. */
   public static final double HORIZON_S = 60 * 86_400.0;
 
-  /** Likely cases where speed matters more than the last per cent of a band. */
-  public static final int QUICK_DRAWS = 200;
+  /**
+   * Likely cases where speed matters more than the last per cent of a band. Against 2048 cases of
+   * nine plates, ends are off by 3 % and medians by 2 % (root mean square); 200 cases reach 2.5 and
+   * 1.5 %.
+   */
+  public static final int QUICK_DRAWS = 128;
 
   /** How long a room that dries nothing is followed: 20 days. */
   private static final double DAMP_HORIZON_S = 20 * 86_400.0;
