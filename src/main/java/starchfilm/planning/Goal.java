@@ -91,11 +91,11 @@ public enum Goal {
     return -0.1 * body - 0.2 * thickness - 0.1 * sour;
   }
 
-  /** Too little vinegar leaves the paste to bacteria, too much thins it. */
+  /** Too little vinegar leaves the paste to bacteria; more than that does nothing, or thins it. */
   private static double sour(FilmForecast film) {
-    double bland = Math.max(0, film.acid().pastePh() - SOUR_PH);
+    double offSour = film.acid().pastePh() - SOUR_PH;
     double thinned = Math.max(0, Math.log(LENGTH_LEFT / film.acid().amylopectinLengthLeft()));
-    return square(bland) + square(THINNING_COUNTS * thinned);
+    return square(offSour) + square(THINNING_COUNTS * thinned);
   }
 
   private static double distance(Candidate candidate, RecipeSpace space) {
