@@ -1,8 +1,9 @@
 package starchfilm.advice;
 
 import starchfilm.drying.FactorModel;
+import starchfilm.film.FilmForecaster;
 
-/** What is known of the drying factors where and with what a plate is cast. */
+/** What is known of drying and film where and with what a plate is cast. */
 @FunctionalInterface
 public interface Knowledge {
   /**
@@ -12,6 +13,17 @@ public interface Knowledge {
    * @return the factors
    */
   FactorModel of(Setup setup);
+
+  /**
+   * What forecasts the film of a set-up.
+   *
+   * @param setup the set-up
+   * @return a forecaster that knows what strips of such film taught; without strips the published
+   *     rules alone
+   */
+  default FilmForecaster film(Setup setup) {
+    return new FilmForecaster();
+  }
 
   /**
    * Before anything was learnt.

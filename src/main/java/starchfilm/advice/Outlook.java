@@ -9,7 +9,6 @@ import starchfilm.drying.PlateRisks;
 import starchfilm.drying.RiskForecaster;
 import starchfilm.drying.Spot;
 import starchfilm.film.FilmForecast;
-import starchfilm.film.FilmForecaster;
 import starchfilm.film.SkinStretch;
 import starchfilm.sorption.FilmIsotherm;
 
@@ -18,8 +17,6 @@ import starchfilm.sorption.FilmIsotherm;
  * One object serves one thread.
  */
 final class Outlook {
-  private static final FilmForecaster FILM = new FilmForecaster();
-
   private final Setup setup;
   private final Knowledge knowledge;
   private final DryingForecaster drying;
@@ -45,7 +42,7 @@ final class Outlook {
   FilmForecast film() {
     FilmForecast known = film;
     if (known == null) {
-      known = FILM.forecast(setup.filmCase());
+      known = knowledge.film(setup).forecast(setup.filmCase());
       film = known;
     }
     return known;

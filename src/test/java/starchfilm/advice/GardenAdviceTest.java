@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.advice.Outcome.Agreement;
 import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.Factor;
 import starchfilm.drying.FactorModel;
 import starchfilm.drying.RiskForecaster;
 import starchfilm.drying.RiskLevel;
@@ -155,6 +156,33 @@ class GardenAdviceTest {
     assertThat(next.before().thickSpot())
         .isEqualTo(Garden.trial(number).drying().at(Spot.THICK_SPOT));
     next.effects().forEach(effect -> assertThat(next.sentence()).contains(effect.clause()));
+  }
+
+  /**
+   * What was learnt of a room is asked for by the changed set-up, not by the trial it comes from.
+   */
+  @Test
+  void theFactorsOfTheRoomItIsMovedToAreUsed() {
+    FactorModel quickKitchen =
+        FactorModel.learnt(quickAirSide(), FactorModel.textbook().covariance());
+    Adviser adviser =
+        new Adviser(
+            RuleBook.packed(),
+            setup -> setup.place().name().equals("kitchen") ? quickKitchen : FactorModel.textbook(),
+            Garden.DRAWS);
+    NextTrial next = adviser.after(Garden.trial(1), Garden.trials()).next().orElseThrow();
+    assertThat(next.setup().place().name()).isEqualTo("kitchen");
+    assertThat(next.after().thickSpot())
+        .isEqualTo(
+            new DryingForecaster(next.setup().inPlace(quickKitchen), Garden.DRAWS)
+                .forecast(next.setup().dryingCase())
+                .at(Spot.THICK_SPOT));
+  }
+
+  private static double[] quickAirSide() {
+    double[] mean = new double[Factor.values().length];
+    mean[Factor.AIR_SIDE.ordinal()] = Math.log(1.3);
+    return mean;
   }
 
   @Test
