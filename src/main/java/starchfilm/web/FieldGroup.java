@@ -26,14 +26,13 @@ record FieldGroup(String title, List<Entry> entries) {
       String row = "recipe.starch." + i;
       String ordinal = List.of("Starch", "Second starch", "Third starch").get(i);
       starches.add(new Entry(row + ".kind", ordinal, "kinds"));
-      starches.add(entry(row + ".mass_g", "its powder, g"));
-      starches.add(entry(row + ".moisture_pct", "its moisture, %"));
+      starches.add(entry(row + ".mass_g", ordinal + ": powder, g"));
+      starches.add(entry(row + ".moisture_pct", ordinal + ": moisture, %"));
     }
     return List.of(
         new FieldGroup(
             "The trial",
-            List.of(
-                entry("name", "Name"), entry("poured_at", "Poured at, such as 2026-04-02T10:30"))),
+            List.of(entry("name", "Name"), entry("poured_at", "Poured at (2026-04-02T10:30)"))),
         new FieldGroup("Starch", starches),
         new FieldGroup(
             "Into the pot",

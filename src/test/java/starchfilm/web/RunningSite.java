@@ -37,6 +37,9 @@ final class RunningSite implements AutoCloseable {
   /** Enough for a band; the pages are looked at, not the figures. */
   private static final int FEW_DRAWS = 20;
 
+  /** As many as the command serve takes, since sketches are timed by the benchmark. */
+  private static final int SKETCH_CASES = 40;
+
   private final NotebookSite site;
   private final Path folder;
   private final List<Throwable> troubles = new CopyOnWriteArrayList<>();
@@ -53,8 +56,8 @@ final class RunningSite implements AutoCloseable {
             Clock.fixed(NOON, ZoneOffset.UTC),
             new UseCases(
                 new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::forecast,
-                new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::sketch,
-                FEW_DRAWS,
+                new TrialForecaster(FactorModel.textbook(), SKETCH_CASES)::sketch,
+                SKETCH_CASES,
                 new Adviser(RuleBook.packed(), Knowledge.textbook(), FEW_DRAWS),
                 starchfilm.cli.CommandQuestions.over(folder)));
   }

@@ -24,7 +24,7 @@ import org.openqa.selenium.chrome.ChromeDriver;
 /** A browser's window, and what a person does with it. */
 final class Window {
   private static final Path PICTURES = Path.of("target", "screenshots");
-  private static final Duration PATIENCE = Duration.ofSeconds(15);
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
   private static final int DESK_PX = 1280;
   private static final int PHONE_PX = 400;
 
