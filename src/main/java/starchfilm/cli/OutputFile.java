@@ -11,6 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
+import starchfilm.trial.SafeFile;
 
 /**
  * Where a result goes: a file, replaced in one step so that nobody finds half of it, or standard
@@ -123,8 +124,7 @@ final class OutputFile {
     } catch (AccessDeniedException denied) {
       throw CommandFailure.notComputed(typed + ": may not be written there; choose another place.");
     } catch (IOException failure) {
-      throw CommandFailure.notComputed(
-          typed + ": could not be written (" + failure + "); is the disk full?");
+      throw CommandFailure.notComputed(typed + ": " + SafeFile.why(failure) + ".");
     }
   }
 

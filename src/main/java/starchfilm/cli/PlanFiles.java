@@ -57,12 +57,7 @@ final class PlanFiles {
     } catch (NotWrittenException refused) {
       throw CommandFailure.notComputed("--save " + typed + ": " + refused.getMessage());
     } catch (IOException failure) {
-      throw CommandFailure.notComputed(
-          "--save "
-              + typed
-              + ": could not be written there ("
-              + failure
-              + "); choose another folder, or check its rights");
+      throw CommandFailure.notComputed("--save " + typed + ": " + SafeFile.why(failure) + ".");
     }
     return written;
   }
@@ -113,7 +108,8 @@ final class PlanFiles {
       }
       return;
     }
-    Files.copy(log, copy);
+    byte[] bytes = Files.readAllBytes(log);
+    SafeFile.rewrite(copy, before -> bytes);
   }
 
   private static NotWrittenException refused(String name, String given, String mend) {

@@ -57,6 +57,10 @@ public final class NewPhoto {
       return true;
     } catch (FileAlreadyExistsException e) {
       return false;
+    } catch (IOException e) {
+      // Half a picture, on a full disk; that it cannot be kept is said either way.
+      Files.deleteIfExists(file);
+      throw e;
     }
   }
 

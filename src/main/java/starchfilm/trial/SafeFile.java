@@ -151,6 +151,16 @@ public final class SafeFile {
     }
   }
 
+  /**
+   * Why a file could not be written, and what to do.
+   *
+   * @param e what the system threw
+   * @return such as {@code the disk is full; nothing was changed; make room and try again}
+   */
+  public static String why(Exception e) {
+    return given(e) + "; " + mend(e);
+  }
+
   static String given(Exception e) {
     if (e instanceof AccessDeniedException || e instanceof ReadOnlyFileSystemException) {
       return "this file or its folder may not be written to";
