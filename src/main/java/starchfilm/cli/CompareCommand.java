@@ -17,7 +17,6 @@ import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecaster;
 
 /** Makes the comparison page. */
 @Command(
@@ -64,10 +63,7 @@ final class CompareCommand implements Callable<Integer> {
     OutputFile page = OutputFile.of("--out", out, OutputFile.Kind.PAGE, surroundings);
     Notebook notebook = TrialFiles.read(paths, surroundings);
     notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
-    TrialForecasts forecasts =
-        TrialForecasts.of(
-            notebook.trials(),
-            new TrialForecaster(FactorModel.textbook(), DryingForecaster.QUICK_DRAWS)::forecast);
+    TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), FactorModel.textbook());
     forecasts.failures().forEach(surroundings.err()::println);
     List<TrialForecast> trials = forecasts.done();
     if (trials.isEmpty()) {

@@ -28,13 +28,15 @@ public final class DryingForecaster {
    */
   public static final int QUICK_DRAWS = 128;
 
+  /** The fewest likely cases that make a band, for hundreds of plates at once. */
+  public static final int FEWEST_DRAWS = 20;
+
   /** How long a room that dries nothing is followed: 20 days. */
   private static final double DAMP_HORIZON_S = 20 * 86_400.0;
 
   /** Long enough to see a day's mean of a varying room. */
   static final double FIRST_LOOK_S = 3 * 86_400.0;
 
-  private static final int FEWEST_DRAWS = 20;
   private static final int CURVE_POINTS = 72;
   private static final int DRAWS_PER_TASK = 8;
   private static final double CURVE_BEYOND_DRY = 1.1;

@@ -58,7 +58,8 @@ public record Comparison(
     List<String> troubles = new ArrayList<>();
     notebook.faults().stream().map(Fault::sentence).forEach(troubles::add);
     troubles.addAll(forecasts.failures());
-    return new Comparison(
-        forecasts.done(), troubles, notebook.notices().stream().map(Notice::sentence).toList());
+    List<String> remarks = new ArrayList<>(forecasts.remarks());
+    notebook.notices().stream().map(Notice::sentence).forEach(remarks::add);
+    return new Comparison(forecasts.done(), troubles, remarks);
   }
 }

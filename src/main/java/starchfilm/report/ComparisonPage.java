@@ -20,7 +20,8 @@ import starchfilm.trial.TrialForecast;
  * @param axisTitle what that axis counts
  * @param ready when each trial is ready
  * @param table the head table
- * @param trials one by one
+ * @param trials one by one; of very many the last
+ * @param earlier how many trials stand only in the table
  * @param open true where the trials are few enough to be shown unfolded
  * @param sources what the figures rest on
  * @param safety every caution
@@ -36,11 +37,15 @@ record ComparisonPage(
     List<Ready> ready,
     SideBySide table,
     List<TrialView> trials,
+    int earlier,
     boolean open,
     SourceList sources,
     List<Safety> safety) {
   /** With more trials than this, each is folded until asked for. */
   private static final int OPEN_UP_TO = 12;
+
+  /** Of more trials than this only the last have a part of their own. */
+  private static final int APART_UP_TO = 50;
 
   private static final List<String> NUMBER_WORDS =
       List.of(
@@ -93,6 +98,7 @@ record ComparisonPage(
    */
   static ComparisonPage of(Comparison comparison) {
     List<TrialForecast> trials = comparison.trials();
+    int earlier = firstApart(trials.size());
     DryingScale scale = DryingScale.of(trials);
     PageScales scales = PageScales.of(trials);
     return new ComparisonPage(
@@ -105,12 +111,23 @@ record ComparisonPage(
         scale.axisTitle(),
         ready(trials, scale),
         SideBySide.of(trials),
-        IntStream.range(0, trials.size())
+        IntStream.range(earlier, trials.size())
             .mapToObj(i -> TrialView.of(i, comparison, scales))
             .toList(),
+        earlier,
         trials.size() <= OPEN_UP_TO,
         SourceList.of(comparison),
         List.of(Safety.values()));
+  }
+
+  /**
+   * Where the trials begin that have a part of their own.
+   *
+   * @param trials how many are compared
+   * @return the place of the first, from 0
+   */
+  static int firstApart(int trials) {
+    return Math.max(0, trials - APART_UP_TO);
   }
 
   private static String title(int trials) {
@@ -120,7 +137,7 @@ record ComparisonPage(
 
   private static List<Ready> ready(List<TrialForecast> trials, DryingScale scale) {
     List<Ready> rows = new ArrayList<>();
-    for (int i = 0; i < trials.size(); i++) {
+    for (int i = firstApart(trials.size()); i < trials.size(); i++) {
       TrialForecast trial = trials.get(i);
       PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
       rows.add(

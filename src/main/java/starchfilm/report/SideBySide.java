@@ -28,8 +28,9 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    * @param number the trial's number on this page
    * @param anchor where its own part of the page is
    * @param name what its maker calls it
+   * @param apart true where the page has such a part
    */
-  record Head(int number, String anchor, String name) {}
+  record Head(int number, String anchor, String name, boolean apart) {}
 
   /**
    * Some trials side by side.
@@ -75,7 +76,11 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    * @param changed how it stands to the trial on its left
    * @param figure a bar or a strip below the text, if any
    */
-  record Cell(String text, String small, Changed changed, CellFigure figure) {}
+  record Cell(String text, String small, Changed changed, CellFigure figure) {
+    Cell withoutFigure() {
+      return new Cell(text, small, changed, CellFigure.none());
+    }
+  }
 
   /** How a cell stands to the trial on its left. */
   enum Changed {
@@ -194,20 +199,35 @@ record SideBySide(List<Same> same, List<Block> blocks) {
     // Even pieces: nine trials are better read as five and four than as six and three.
     int pieces = (trials.size() + COLUMNS - 1) / COLUMNS;
     int columns = (trials.size() + pieces - 1) / pieces;
+    int apart = ComparisonPage.firstApart(trials.size());
     for (int from = 0; from < trials.size(); from += columns) {
       int to = Math.min(from + columns, trials.size());
+      boolean drawn = to > apart;
       List<Head> heads = new ArrayList<>();
       for (int i = from; i < to; i++) {
-        heads.add(new Head(i + 1, TrialView.anchor(i + 1), trials.get(i).trial().name()));
+        heads.add(
+            new Head(i + 1, TrialView.anchor(i + 1), trials.get(i).trial().name(), i >= apart));
       }
       blocks.add(
           new Block(
-              heads, cut(differing, from, to), cut(forecast, from, to), cut(happened, from, to)));
+              heads,
+              cut(differing, from, to, drawn),
+              cut(forecast, from, to, drawn),
+              cut(happened, from, to, drawn)));
     }
     return blocks;
   }
 
-  private static List<Row> cut(List<Row> rows, int from, int to) {
-    return rows.stream().map(row -> new Row(row.label(), row.cells().subList(from, to))).toList();
+  /** Some columns; hundreds of them go without drawings, which weigh more than the words. */
+  private static List<Row> cut(List<Row> rows, int from, int to, boolean drawn) {
+    return rows.stream()
+        .map(
+            row ->
+                new Row(
+                    row.label(),
+                    row.cells().subList(from, to).stream()
+                        .map(cell -> drawn ? cell : cell.withoutFigure())
+                        .toList()))
+        .toList();
   }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.FactorModel;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
 import starchfilm.trial.TrialForecaster;
@@ -14,12 +16,52 @@ import starchfilm.trial.TrialForecaster;
  *
  * @param done the forecasts
  * @param failures a sentence for each trial that could not be forecast
+ * @param outlined true where the trials were too many for more than an outline of each
  */
-public record TrialForecasts(List<TrialForecast> done, List<String> failures) {
+public record TrialForecasts(List<TrialForecast> done, List<String> failures, boolean outlined) {
+  /** With more trials than this, each is forecast in outline. */
+  static final int FULL_UP_TO = 100;
+
   /** Copies the lists. */
   public TrialForecasts {
     done = List.copyOf(done);
     failures = List.copyOf(failures);
+  }
+
+  /**
+   * Forecasts as fully as their number allows: up to {@value #FULL_UP_TO} trials with every likely
+   * case and with what more of each ingredient would do, more of them with the fewest cases.
+   *
+   * @param trials the trials
+   * @param factors what is known of the drying factors
+   * @return every forecast or failure
+   */
+  public static TrialForecasts of(List<Trial> trials, FactorModel factors) {
+    if (trials.size() <= FULL_UP_TO) {
+      return of(trials, new TrialForecaster(factors, DryingForecaster.QUICK_DRAWS)::forecast);
+    }
+    TrialForecasts outlines =
+        of(trials, new TrialForecaster(factors, DryingForecaster.FEWEST_DRAWS)::outline);
+    return new TrialForecasts(outlines.done(), outlines.failures(), true);
+  }
+
+  /**
+   * What the reader is told of forecasts in outline.
+   *
+   * @return a sentence; none where every trial is forecast in full
+   */
+  List<String> remarks() {
+    return outlined
+        ? List.of(
+            "These are more than "
+                + FULL_UP_TO
+                + " trials, so that each forecast rests on "
+                + DryingForecaster.FEWEST_DRAWS
+                + " likely cases instead of "
+                + DryingForecaster.QUICK_DRAWS
+                + " and does not say what more of an ingredient would do or what would lower a risk;"
+                + " compare fewer at a time for that.")
+        : List.of();
   }
 
   /** One trial's forecast, or the sentence on why there is none. */
@@ -41,7 +83,7 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures) {
     for (Outcome outcome : outcomes) {
       outcome.forecast().ifPresentOrElse(done::add, () -> failures.add(outcome.failure()));
     }
-    return new TrialForecasts(done, failures);
+    return new TrialForecasts(done, failures, false);
   }
 
   private static Outcome outcome(Trial trial, Function<Trial, TrialForecast> forecaster) {

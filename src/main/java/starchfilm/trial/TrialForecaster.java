@@ -1,11 +1,13 @@
 package starchfilm.trial;
 
 import java.util.List;
+import java.util.function.Function;
 import starchfilm.drying.DryingCase;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.FactorModel;
 import starchfilm.drying.Milestone;
+import starchfilm.drying.PlateRisks;
 import starchfilm.drying.RiskForecaster;
 import starchfilm.drying.Spot;
 import starchfilm.film.FilmCase;
@@ -73,6 +75,23 @@ public final class TrialForecaster {
    *     is a sentence for the reader
    */
   public TrialForecast sketch(Trial trial) {
+    return withoutLevers(trial, new RiskForecaster(factors)::forecast);
+  }
+
+  /**
+   * Forecasts a trial at the least cost, for hundreds of them at once: also without what would
+   * lower its risks.
+   *
+   * @param trial the trial
+   * @return its film, drying and the levels of its risks
+   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
+   *     is a sentence for the reader
+   */
+  public TrialForecast outline(Trial trial) {
+    return withoutLevers(trial, new RiskForecaster(factors)::withoutRemedies);
+  }
+
+  private TrialForecast withoutLevers(Trial trial, Function<DryingCase, PlateRisks> risks) {
     Paste paste = Paste.cooked(trial.recipe());
     Composition composition = paste.composition();
     DryingCase dryingCase = dryingCase(trial, paste, composition);
@@ -82,7 +101,7 @@ public final class TrialForecaster {
         composition,
         film.forecast(filmCase(trial, paste, composition)),
         new DryingForecaster(trial.roomDoubt().addedTo(factors), draws).forecast(dryingCase),
-        new RiskForecaster(factors).forecast(dryingCase),
+        risks.apply(dryingCase),
         List.of());
   }
 
