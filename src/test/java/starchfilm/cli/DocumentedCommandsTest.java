@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
+import starchfilm.proof.BigNotebook;
 
 /** What the guides and the help texts tell people to type works, beside a copy of the demo. */
 class DocumentedCommandsTest {
@@ -47,6 +48,8 @@ class DocumentedCommandsTest {
     // The trial that the examples of note write to.
     Files.createDirectory(folder.resolve("garden"));
     Files.copy(demo.resolve("starter-first-film.json"), folder.resolve("garden/7.json"));
+    // What the guide for developers calls a big notebook.
+    BigNotebook.write(folder.resolve("big"), 3);
   }
 
   @ParameterizedTest

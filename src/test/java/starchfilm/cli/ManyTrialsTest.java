@@ -32,7 +32,7 @@ class ManyTrialsTest {
             "Here and one by one: the last 50 trials. The 51 before them stand in the table; compare"
                 + " fewer files to see more of them.");
     assertThat(page.select(".remarks li").text())
-        .contains("each forecast rests on 20 likely cases instead of 200");
+        .contains("each forecast rests on 20 likely cases");
     for (Element link : page.select("a[href^=#]")) {
       assertThat(page.getElementById(link.attr("href").substring(1))).as("%s", link).isNotNull();
     }
