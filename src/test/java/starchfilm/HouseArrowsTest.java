@@ -43,8 +43,22 @@ class HouseArrowsTest {
               List.of(
                   "drying", "film", "sorption", "recipe", "ingredient", "air", "json", "amount")),
           Map.entry(
+              "learning",
+              List.of(
+                  "trial",
+                  "drying",
+                  "film",
+                  "sorption",
+                  "recipe",
+                  "ingredient",
+                  "air",
+                  "diffusion",
+                  "json",
+                  "amount")),
+          Map.entry(
               "planning",
               List.of(
+                  "learning",
                   "trial",
                   "drying",
                   "film",
@@ -60,6 +74,7 @@ class HouseArrowsTest {
               "advice",
               List.of(
                   "planning",
+                  "learning",
                   "trial",
                   "drying",
                   "film",
@@ -74,7 +89,7 @@ class HouseArrowsTest {
                   "json")));
 
   private static final List<String> ROOMS_WITH_THE_OUTSIDE =
-      List.of("json", "amount", "trial", "report", "cli", "web");
+      List.of("json", "amount", "trial", "learning", "report", "cli", "web");
 
   static Stream<Arguments> rooms() {
     return MAY_KNOW.entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));

@@ -46,6 +46,7 @@ final class App implements Runnable {
           DryCommand::new,
           CheckCommand::new,
           NoteCommand::new,
+          LearnCommand::new,
           PlanCommand::new,
           ThicknessCommand::new,
           AssayCommand::withPh,

@@ -7,14 +7,15 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.advice.Adviser;
-import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.FactorModel;
+import starchfilm.learning.Workshop;
+import starchfilm.learning.Workshops;
 import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
+import starchfilm.trial.Fault;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.TrialForecast;
 
@@ -63,7 +64,10 @@ final class CompareCommand implements Callable<Integer> {
     OutputFile page = OutputFile.of("--out", out, OutputFile.Kind.PAGE, surroundings);
     Notebook notebook = TrialFiles.read(paths, surroundings);
     notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
-    TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), FactorModel.textbook());
+    Workshops workshops = new Workshops();
+    List<Fault> unread = workshops.faults(notebook.trials());
+    unread.forEach(fault -> surroundings.err().println(fault.sentence()));
+    TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), workshops);
     forecasts.failures().forEach(surroundings.err()::println);
     List<TrialForecast> trials = forecasts.done();
     if (trials.isEmpty()) {
@@ -71,8 +75,13 @@ final class CompareCommand implements Callable<Integer> {
           ? CommandFailure.wrongInput("no sound trial to compare; nothing written.")
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
+    Workshop workshop = workshops.shared(notebook.trials());
     Adviser adviser =
-        new Adviser(RuleBook.packed(), Knowledge.textbook(), DryingForecaster.QUICK_DRAWS);
+        new Adviser(
+            RuleBook.packed(),
+            setup ->
+                workshop.factors(setup.place().name(), setup.composition().starchShares(), false),
+            DryingForecaster.QUICK_DRAWS);
     page.write(
         () ->
             new ComparisonReport(new PageRenderer())

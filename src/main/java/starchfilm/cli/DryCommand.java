@@ -1,6 +1,7 @@
 package starchfilm.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,13 +11,18 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import starchfilm.drying.FactorModel;
+import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.learning.WeighedPlate;
+import starchfilm.learning.Workshop;
+import starchfilm.learning.Workshops;
 import starchfilm.report.DryingFile;
 import starchfilm.report.DryingText;
 import starchfilm.report.TrialForecasts;
+import starchfilm.trial.Fault;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
 import starchfilm.trial.TrialForecaster;
+import starchfilm.trial.TrialKnowledge;
 
 /** Says when one plate is dry. */
 @Command(
@@ -29,7 +35,9 @@ import starchfilm.trial.TrialForecaster;
     description = {
       "Say when a plate is skin-dry, peelable and dry through, with the range and the curve.",
       "",
-      "Give a trial file, or a recipe as options, or both: options put over a file ask what if."
+      "Give a trial file, or a recipe as options, or both: options put over a file ask what if.",
+      "Weighings, in the file or typed, move the forecast and narrow it; so does what the command"
+          + " learn has found in the trials beside the file."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFile:%n",
@@ -38,6 +46,7 @@ import starchfilm.trial.TrialForecaster;
       "Examples:",
       "  starchfilm dry formulations/garden/4-blend.json",
       "  starchfilm dry formulations/garden/4-blend.json --wet \"4 mm\" --rh \"65 %%\"",
+      "  starchfilm dry formulations/garden/4-blend.json --weighed 6h=735g --weighed 1d=700g",
       "  starchfilm dry --starch potato \"20 g\" --glycerol \"6 g\" --water \"360 g\" --wet \"3 mm\"",
       "",
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in the file."
@@ -63,6 +72,9 @@ final class DryCommand implements Callable<Integer> {
       description = "Also write milestones and curve as JSON; - for standard output likewise.")
   private @Nullable String json;
 
+  @ArgGroup(validate = false, heading = "%nThe plate so far:%n")
+  private WeighingOptions weighed = new WeighingOptions();
+
   @ArgGroup(validate = false, heading = "%nThe trial, or what to change in it:%n")
   private RecipeOptions options = new RecipeOptions();
 
@@ -76,10 +88,23 @@ final class DryCommand implements Callable<Integer> {
     Optional<OutputFile> data = output("--json", json, OutputFile.Kind.FORECAST);
     Trial trial =
         new OneTrial(surroundings)
-            .read(file, options, "dry", "a trial file, or at least --starch, --water and --wet");
+            .read(
+                file,
+                options,
+                weighed,
+                "dry",
+                "a trial file, or at least --starch, --water and --wet");
+    Workshops workshops = new Workshops();
+    workshops.faults(List.of(trial)).stream()
+        .map(Fault::sentence)
+        .forEach(surroundings.err()::println);
+    Workshop workshop = workshops.of(trial);
+    WeighedPlate plate = soFar(workshop, trial);
     TrialForecasts forecasts =
         TrialForecasts.of(
-            List.of(trial), new TrialForecaster(FactorModel.textbook(), DRAWS)::forecast);
+            List.of(trial),
+            new TrialForecaster(TrialKnowledge.of(plate.factors(), workshop.film(trial)), DRAWS)
+                ::forecast);
     if (!forecasts.failures().isEmpty()) {
       throw CommandFailure.notComputed(forecasts.failures().get(0));
     }
@@ -87,11 +112,33 @@ final class DryCommand implements Callable<Integer> {
     table.ifPresent(file -> file.write(() -> DryingFile.csv(forecast)));
     data.ifPresent(file -> file.write(() -> DryingFile.json(forecast)));
     if (Stream.of(table, data).flatMap(Optional::stream).noneMatch(OutputFile::isStandardOutput)) {
-      DryingText.of(forecast).stream()
+      Stream.concat(DryingText.of(forecast).stream(), told(workshop, trial, plate).stream())
           .flatMap(line -> Paragraph.of(line, "", "  ").stream())
           .forEach(surroundings.out()::println);
     }
     return ExitCodes.DONE;
+  }
+
+  private static WeighedPlate soFar(Workshop workshop, Trial trial) {
+    try {
+      return workshop.afterWeighings(trial);
+    } catch (IllegalArgumentException | IntegrationFailure e) {
+      // Both carry a sentence written for the reader.
+      throw CommandFailure.notComputed(trial.file() + ": no forecast: " + e.getMessage());
+    }
+  }
+
+  /** What the forecast rests on beside the trial's own recipe and room. */
+  private static List<String> told(Workshop workshop, Trial trial, WeighedPlate plate) {
+    List<String> lines = new ArrayList<>();
+    if (plate.weighings() > 0) {
+      lines.add("Taken in: " + Plural.of(plate.weighings(), "weighing") + " of this plate so far.");
+      plate.doubted().forEach(reading -> lines.add("Doubted: " + reading.sentence() + "."));
+    }
+    workshop.learnt().rooms().stream()
+        .filter(room -> room.isCalled(trial.roomName()))
+        .forEach(room -> lines.add("Learnt from your trials: " + room.sentence() + "."));
+    return lines;
   }
 
   private Optional<OutputFile> output(String option, @Nullable String typed, OutputFile.Kind kind) {

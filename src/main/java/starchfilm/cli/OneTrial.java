@@ -36,7 +36,26 @@ final class OneTrial {
    * @return the trial
    */
   Trial read(@Nullable Path file, RecipeOptions options, String command, String needs) {
-    Notebook notebook = notebook(file, options, command, needs);
+    return read(file, options, new WeighingOptions(), command, needs);
+  }
+
+  /**
+   * Reads it with weighings added to those of the file.
+   *
+   * @param file the file, if one was named
+   * @param options what was given beside it
+   * @param weighed weighings typed beside it
+   * @param command the command's name, for the sentences
+   * @param needs what it needs at least, for the sentence
+   * @return the trial
+   */
+  Trial read(
+      @Nullable Path file,
+      RecipeOptions options,
+      WeighingOptions weighed,
+      String command,
+      String needs) {
+    Notebook notebook = notebook(file, options, weighed, command, needs);
     notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
     notebook.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
     if (notebook.trials().size() == 1) {
@@ -49,24 +68,31 @@ final class OneTrial {
   }
 
   private Notebook notebook(
-      @Nullable Path file, RecipeOptions options, String command, String needs) {
+      @Nullable Path file,
+      RecipeOptions options,
+      WeighingOptions weighed,
+      String command,
+      String needs) {
     if (file == null) {
       if (options.isEmpty()) {
         throw CommandFailure.wrongInput(command + " needs " + needs + ".");
       }
       ObjectNode trial = MAPPER.createObjectNode().put("name", "as typed");
-      return asTyped(Path.of("as-typed"), trial, options);
+      return asTyped(Path.of("as-typed"), trial, options, weighed);
     }
     Notebook notebook = TrialFiles.read(List.of(file), surroundings);
-    if (options.isEmpty() || notebook.trials().size() != 1 || !notebook.faults().isEmpty()) {
+    boolean asItStands = options.isEmpty() && weighed.isEmpty();
+    if (asItStands || notebook.trials().size() != 1 || !notebook.faults().isEmpty()) {
       return notebook;
     }
     Path path = notebook.trials().get(0).file();
     try {
       if (MAPPER.readTree(Files.readString(path)) instanceof ObjectNode trial) {
-        // What happened to the real plate says nothing about the one that is asked for.
-        trial.remove(List.of("weighings", "faults", "pulls", "dry_thickness_um", "rating"));
-        return asTyped(path, trial, options);
+        if (!options.isEmpty()) {
+          // What happened to the real plate says nothing about the one that is asked for.
+          trial.remove(List.of("weighings", "faults", "pulls", "dry_thickness_um", "rating"));
+        }
+        return asTyped(path, trial, options, weighed);
       }
       return notebook;
     } catch (IOException changed) {
@@ -74,12 +100,14 @@ final class OneTrial {
     }
   }
 
-  private Notebook asTyped(Path place, ObjectNode trial, RecipeOptions options) {
+  private Notebook asTyped(
+      Path place, ObjectNode trial, RecipeOptions options, WeighingOptions weighed) {
     Notebook read;
     try {
       read =
           NotebookReader.readText(
-              surroundings.resolve(place), MAPPER.writeValueAsString(options.over(trial)));
+              surroundings.resolve(place),
+              MAPPER.writeValueAsString(weighed.over(options.over(trial))));
     } catch (JsonProcessingException impossible) {
       throw new IllegalStateException("a tree in memory cannot fail", impossible);
     }

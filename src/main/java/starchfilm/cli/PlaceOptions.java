@@ -16,6 +16,14 @@ final class PlaceOptions {
   private @Nullable String room;
 
   @Option(
+      names = "--room-name",
+      paramLabel = "NAME",
+      description =
+          "What your trials call that room, for what the command learn has found of it. Not given:"
+              + " only what your rooms have in common.")
+  private String roomName = "";
+
+  @Option(
       names = "--bench",
       paramLabel = "TEMPERATURE",
       description = "Temperature of what the plates stand on. Not given: the air's.")
@@ -40,6 +48,10 @@ final class PlaceOptions {
           "--room: not given; write the air beside the plates, such as --room 19C,55%");
     }
     return TypedRoom.parse("--room", room, surroundings);
+  }
+
+  String roomName() {
+    return roomName;
   }
 
   OptionalDouble benchK() {

@@ -1,18 +1,25 @@
 package starchfilm.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import starchfilm.drying.FactorModel;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.learning.Workshop;
+import starchfilm.learning.Workshops;
 import starchfilm.planning.DryingPlace;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Planner;
+import starchfilm.planning.StarchAtHand;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.PlanReport;
 import starchfilm.report.PlanText;
@@ -121,8 +128,19 @@ final class PlanCommand implements Callable<Integer> {
     return place.room(surroundings);
   }
 
+  /** What earlier trials taught, where the new ones go or else where the command is run. */
+  private FactorModel known() {
+    Workshop workshop =
+        new Workshops().in(surroundings.resolve(folder == null ? Path.of("") : Path.of(folder)));
+    List<StarchAtHand> starches = supplies.supplies().starches();
+    Map<StarchKind, Double> evenShares =
+        starches.stream()
+            .collect(Collectors.toMap(StarchAtHand::kind, starch -> 1.0 / starches.size()));
+    return workshop.factors(place.roomName(), evenShares, false);
+  }
+
   private Plan plan(TypedRoom room) {
-    return new Planner(FactorModel.textbook()).plan(request(room));
+    return new Planner(known()).plan(request(room));
   }
 
   /** What the words ask for, and each recipe as the text of a trial file. */

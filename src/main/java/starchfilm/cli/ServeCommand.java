@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.FactorModel;
+import starchfilm.learning.Workshops;
 import starchfilm.trial.TrialForecaster;
 import starchfilm.web.NotebookSite;
 import starchfilm.web.UseCases;
@@ -100,13 +100,19 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   private NotebookSite start(Path root) {
-    FactorModel factors = FactorModel.textbook();
+    Workshops workshops = new Workshops();
     UseCases useCases =
         new UseCases(
-            new TrialForecaster(factors, DryingForecaster.QUICK_DRAWS)::forecast,
-            new TrialForecaster(factors, SKETCH_CASES)::sketch,
+            new TrialForecaster(workshops, DryingForecaster.QUICK_DRAWS)::forecast,
+            new TrialForecaster(workshops, SKETCH_CASES)::sketch,
             SKETCH_CASES,
-            new Adviser(RuleBook.packed(), setup -> factors, DryingForecaster.QUICK_DRAWS),
+            new Adviser(
+                RuleBook.packed(),
+                setup ->
+                    workshops
+                        .in(root)
+                        .factors(setup.place().name(), setup.composition().starchShares(), false),
+                DryingForecaster.QUICK_DRAWS),
             new TypedQuestions(surroundings));
     Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
     try {

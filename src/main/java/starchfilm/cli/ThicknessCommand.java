@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import starchfilm.drying.FactorModel;
 import starchfilm.drying.Plate;
 import starchfilm.drying.Room;
+import starchfilm.learning.Workshops;
 import starchfilm.planning.DryingPlace;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.planning.ThicknessFinder;
@@ -94,7 +95,8 @@ final class ThicknessCommand implements Callable<Integer> {
             .read(file, options, "thickness", "a trial file, or at least --starch and --water");
     ThicknessAnswer answer;
     try {
-      answer = new ThicknessFinder(FactorModel.textbook()).find(request(trial, byS), SHARES);
+      ThicknessRequest request = request(trial, byS);
+      answer = new ThicknessFinder(known(trial)).find(request, SHARES);
     } catch (IllegalArgumentException e) {
       // The domain refuses impossible requests in one sentence meant for the reader.
       throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
@@ -103,6 +105,18 @@ final class ThicknessCommand implements Callable<Integer> {
         .flatMap(line -> Paragraph.of(line, "", "  ").stream())
         .forEach(surroundings.out()::println);
     return ThicknessText.isAnyFound(answer) ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
+  }
+
+  /**
+   * What earlier trials taught; of another room than the file's, only what rooms have in common.
+   */
+  private FactorModel known(Trial trial) {
+    return new Workshops()
+        .of(trial)
+        .factors(
+            room == null ? trial.roomName() : "",
+            Paste.cooked(trial.recipe()).composition().starchShares(),
+            false);
   }
 
   private ThicknessRequest request(Trial trial, double byS) {

@@ -41,25 +41,40 @@ public final class DryingForecaster {
   private static final int DRAWS_PER_TASK = 8;
   private static final double CURVE_BEYOND_DRY = 1.1;
 
-  /** Below this relative spread of the plasticiser its tables are not rebuilt for every draw. */
-  private static final double NEGLIGIBLE_PLASTICISER_SD = 0.005;
-
   private final FactorModel factors;
   private final int draws;
+  private final boolean ofThisPlate;
 
   /**
-   * A forecaster.
+   * A forecaster of any plate: what a plate's paste, pour and room leave uncertain is added.
    *
    * @param factors what is known of the factors
    * @param draws how many likely cases to solve, at least 20
    */
   public DryingForecaster(FactorModel factors, int draws) {
+    this(factors, draws, false);
+  }
+
+  private DryingForecaster(FactorModel factors, int draws, boolean ofThisPlate) {
     if (draws < FEWEST_DRAWS) {
       throw new IllegalArgumentException(
           "a forecast needs at least " + FEWEST_DRAWS + " draws, not " + draws);
     }
     this.factors = factors;
     this.draws = draws;
+    this.ofThisPlate = ofThisPlate;
+  }
+
+  /**
+   * A forecaster of one plate whose own uncertainty the factors hold already, as after its
+   * weighings; nothing is added.
+   *
+   * @param factors what is known of that plate, see {@link PlateSimulation#doubted}
+   * @param draws how many likely cases to solve, at least 20
+   * @return the forecaster
+   */
+  public static DryingForecaster ofOnePlate(FactorModel factors, int draws) {
+    return new DryingForecaster(factors, draws, true);
   }
 
   /**
@@ -70,7 +85,7 @@ public final class DryingForecaster {
    */
   public DryingForecast forecast(DryingCase drying) {
     PreparedCase prepared = PreparedCase.of(drying, HORIZON_S);
-    FactorModel model = forCase(factors, prepared);
+    FactorModel model = forCase(prepared);
     Deviations middle = model.mean();
     SpotTrace first = solveOne(prepared, Spot.NOMINAL, middle, new double[0], FIRST_LOOK_S);
     RoomVerdict verdict = RoomDamp.verdict(first.restingMoisture, first.startMoisture);
@@ -118,7 +133,7 @@ public final class DryingForecaster {
    */
   public SpotForecast forecast(DryingCase drying, Spot spot) {
     PreparedCase prepared = PreparedCase.of(drying, HORIZON_S);
-    FactorModel model = forCase(factors, prepared);
+    FactorModel model = forCase(prepared);
     double[] none = {};
     SpotTrace first = solveOne(prepared, Spot.NOMINAL, model.mean(), none, FIRST_LOOK_S);
     boolean damp =
@@ -149,24 +164,8 @@ public final class DryingForecaster {
   }
 
   /** The factors with what this paste, pour and room add to their uncertainty. */
-  static FactorModel forCase(FactorModel factors, PreparedCase prepared) {
-    DryingCase drying = prepared.drying();
-    double thickness = drying.pour().wetThicknessM().sd() / drying.pour().wetThicknessM().value();
-    double isotherm =
-        prepared
-            .material()
-            .isotherm()
-            .bandFactor(Math.min(RoomDamp.DAMPEST, prepared.resting().at(0)));
-    FactorModel model =
-        factors
-            .widened(Factor.THICKNESS, thickness)
-            .widened(Factor.SOLIDS, drying.solidsRelativeSd())
-            .widened(
-                Factor.ISOTHERM,
-                Factor.ISOTHERM.spread() * Math.sqrt(Math.max(0, isotherm * isotherm - 1)));
-    return drying.plasticiserRelativeSd() > NEGLIGIBLE_PLASTICISER_SD
-        ? model.widened(Factor.PLASTICISER, drying.plasticiserRelativeSd())
-        : model;
+  private FactorModel forCase(PreparedCase prepared) {
+    return ofThisPlate ? factors : CaseDoubt.addedTo(factors, prepared);
   }
 
   static SpotTrace[] solve(

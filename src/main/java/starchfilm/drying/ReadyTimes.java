@@ -40,7 +40,7 @@ public final class ReadyTimes {
    */
   public double[] of(DryingCase drying, Spot spot) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
-    FactorModel model = DryingForecaster.forCase(factors, prepared);
+    FactorModel model = CaseDoubt.addedTo(factors, prepared);
     double[] none = {};
     SpotTrace first =
         DryingForecaster.solveOne(

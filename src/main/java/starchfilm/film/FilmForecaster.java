@@ -25,6 +25,7 @@ public final class FilmForecaster {
 
   private final FilmRules rules = FilmRules.published();
   private final Workmanship workmanship;
+  private final LearntFilm learnt;
 
   /**
    * A forecaster for film made by a certain hand.
@@ -32,7 +33,21 @@ public final class FilmForecaster {
    * @param workmanship {@link Workmanship#HOME} for film made at home or at school
    */
   public FilmForecaster(Workmanship workmanship) {
+    this(workmanship, LearntFilm.NOTHING);
+  }
+
+  /**
+   * A forecaster for film of a hand whose strips were pulled.
+   *
+   * @param learnt what the strips taught, over film made at home or at school
+   */
+  public FilmForecaster(LearntFilm learnt) {
+    this(Workmanship.HOME, learnt);
+  }
+
+  private FilmForecaster(Workmanship workmanship, LearntFilm learnt) {
     this.workmanship = workmanship;
+    this.learnt = learnt;
   }
 
   /** A forecaster for film made at home or at school. */
@@ -76,6 +91,16 @@ public final class FilmForecaster {
         sources(rest, films.middle(), influences, cautions));
   }
 
+  /**
+   * How far film of an unknown hand lies from a rule.
+   *
+   * @param property one whose figures scatter by a factor, such as tensile strength
+   * @return standard deviation of the natural logarithm
+   */
+  public double logScatter(FilmProperty property) {
+    return Math.log(workmanship.widened(property, rules.of(property).scatter()).oneSigma());
+  }
+
   /** The film as forecast, and with one standard deviation less and more plasticiser. */
   private record Films(FilmState below, FilmState middle, FilmState above) {
     static Films of(FilmCase filmCase) {
@@ -105,8 +130,8 @@ public final class FilmForecaster {
     for (FilmInfluence influence : influences) {
       logVariance += Math.pow(influence.on(property, films.middle()).logSd(), 2);
     }
-    return workmanship
-        .widened(property, rule.scatter())
+    return learnt
+        .left(property, workmanship.widened(property, rule.scatter()))
         .band(
             value(rule, films.middle(), influences),
             value(rule, films.below(), influences),
@@ -115,7 +140,8 @@ public final class FilmForecaster {
   }
 
   private double value(FilmRule rule, FilmState film, List<FilmInfluence> influences) {
-    double value = rule.predict(film) * workmanship.on(rule.property());
+    double value =
+        rule.predict(film) * workmanship.on(rule.property()) * learnt.on(rule.property());
     for (FilmInfluence influence : influences) {
       value *= influence.on(rule.property(), film).factor();
     }

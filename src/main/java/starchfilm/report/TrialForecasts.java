@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.diffusion.IntegrationFailure;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.FactorModel;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
 import starchfilm.trial.TrialForecaster;
+import starchfilm.trial.TrialKnowledge;
 
 /**
  * The forecasts of many trials, computed side by side on all cores, in the order of the trials.
@@ -33,15 +33,15 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures, bo
    * case and with what more of each ingredient would do, more of them with the fewest cases.
    *
    * @param trials the trials
-   * @param factors what is known of the drying factors
+   * @param knowledge what is known before a trial is forecast
    * @return every forecast or failure
    */
-  public static TrialForecasts of(List<Trial> trials, FactorModel factors) {
+  public static TrialForecasts of(List<Trial> trials, TrialKnowledge knowledge) {
     if (trials.size() <= FULL_UP_TO) {
-      return of(trials, new TrialForecaster(factors, DryingForecaster.QUICK_DRAWS)::forecast);
+      return of(trials, new TrialForecaster(knowledge, DryingForecaster.QUICK_DRAWS)::forecast);
     }
     TrialForecasts outlines =
-        of(trials, new TrialForecaster(factors, DryingForecaster.FEWEST_DRAWS)::outline);
+        of(trials, new TrialForecaster(knowledge, DryingForecaster.FEWEST_DRAWS)::outline);
     return new TrialForecasts(outlines.done(), outlines.failures(), true);
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import starchfilm.drying.DryingCase;
 import starchfilm.drying.FaceChange;
 import starchfilm.drying.Factor;
 import starchfilm.drying.FactorModel;
@@ -13,6 +14,8 @@ import starchfilm.drying.Plate;
 import starchfilm.drying.Pour;
 import starchfilm.drying.Room;
 import starchfilm.evidence.Estimate;
+import starchfilm.film.FilmCase;
+import starchfilm.recipe.Paste;
 import starchfilm.recipe.Recipe;
 
 /**
@@ -91,6 +94,46 @@ public record Trial(
             && faults.isEmpty()
             && pulls.isEmpty()
             && measuredDryThicknessM.isEmpty());
+  }
+
+  /**
+   * What a drying forecast needs to know of one plate of this trial.
+   *
+   * @return the plate, its paste as cooked
+   * @throws IllegalArgumentException where a figure lies outside what the drying model takes; the
+   *     message is a sentence for the reader
+   */
+  public DryingCase dryingCase() {
+    Paste paste = Paste.cooked(recipe);
+    return new DryingCase(
+        paste.composition(),
+        paste.solidsRelativeSd(),
+        paste.plasticiserRelativeSd(),
+        plate,
+        pour,
+        room,
+        benchTemperatureK,
+        faces);
+  }
+
+  /**
+   * What a film forecast needs to know of this trial.
+   *
+   * @return the paste as cooked, its pour, and where the film will be used
+   * @throws IllegalArgumentException where a figure lies outside what the film rules take; the
+   *     message is a sentence for the reader
+   */
+  public FilmCase filmCase() {
+    Paste paste = Paste.cooked(recipe);
+    return new FilmCase(
+        paste.composition(),
+        paste.plasticiserRelativeSd(),
+        paste.solidsRelativeSd(),
+        recipe.cook(),
+        pour.wetThicknessM(),
+        use.relativeHumidity(),
+        use.temperatureK(),
+        use.ageS());
   }
 
   /**

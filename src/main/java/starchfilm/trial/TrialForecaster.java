@@ -1,7 +1,7 @@
 package starchfilm.trial;
 
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import starchfilm.drying.DryingCase;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
@@ -10,7 +10,6 @@ import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateRisks;
 import starchfilm.drying.RiskForecaster;
 import starchfilm.drying.Spot;
-import starchfilm.film.FilmCase;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.Lever;
 import starchfilm.film.Levers;
@@ -25,20 +24,28 @@ import starchfilm.trial.TrialForecast.PulledLever;
  * <p>Immutable; safe to share between threads.
  */
 public final class TrialForecaster {
-  private final FactorModel factors;
+  private final TrialKnowledge knowledge;
   private final int draws;
-  private final FilmForecaster film = new FilmForecaster();
-  private final Levers levers = new Levers(film);
 
   /**
    * A forecaster.
+   *
+   * @param knowledge what is known before a trial is forecast
+   * @param draws how many likely cases a drying forecast solves
+   */
+  public TrialForecaster(TrialKnowledge knowledge, int draws) {
+    this.knowledge = knowledge;
+    this.draws = draws;
+  }
+
+  /**
+   * A forecaster that knows the same of every trial.
    *
    * @param factors what is known of the drying factors
    * @param draws how many likely cases a drying forecast solves
    */
   public TrialForecaster(FactorModel factors, int draws) {
-    this.factors = factors;
-    this.draws = draws;
+    this(TrialKnowledge.of(factors), draws);
   }
 
   /**
@@ -50,19 +57,16 @@ public final class TrialForecaster {
    *     is a sentence for the reader
    */
   public TrialForecast forecast(Trial trial) {
-    Paste paste = Paste.cooked(trial.recipe());
-    Composition composition = paste.composition();
-    FilmCase filmCase = filmCase(trial, paste, composition);
-    DryingCase dryingCase = dryingCase(trial, paste, composition);
-    DryingForecaster drying = new DryingForecaster(trial.roomDoubt().addedTo(factors), draws);
-    return new TrialForecast(
+    PlateFactors known = knowledge.drying(trial);
+    FilmForecaster film = new FilmForecaster(knowledge.film(trial));
+    DryingCase plate = trial.dryingCase();
+    List<Lever> levers = new Levers(film).of(trial.filmCase());
+    return of(
         trial,
-        paste,
-        composition,
-        film.forecast(filmCase),
-        drying.forecast(dryingCase),
-        new RiskForecaster(factors).forecast(dryingCase),
-        pulled(trial, paste, levers.of(filmCase), drying));
+        known,
+        film,
+        RiskForecaster::forecast,
+        pulled(plate, levers, known.forecaster(draws)));
   }
 
   /**
@@ -75,7 +79,12 @@ public final class TrialForecaster {
    *     is a sentence for the reader
    */
   public TrialForecast sketch(Trial trial) {
-    return withoutLevers(trial, new RiskForecaster(factors)::forecast);
+    return of(
+        trial,
+        knowledge.drying(trial),
+        new FilmForecaster(knowledge.film(trial)),
+        RiskForecaster::forecast,
+        List.of());
   }
 
   /**
@@ -88,21 +97,30 @@ public final class TrialForecaster {
    *     is a sentence for the reader
    */
   public TrialForecast outline(Trial trial) {
-    return withoutLevers(trial, new RiskForecaster(factors)::withoutRemedies);
+    return of(
+        trial,
+        knowledge.drying(trial),
+        new FilmForecaster(knowledge.film(trial)),
+        RiskForecaster::withoutRemedies,
+        List.of());
   }
 
-  private TrialForecast withoutLevers(Trial trial, Function<DryingCase, PlateRisks> risks) {
+  private TrialForecast of(
+      Trial trial,
+      PlateFactors known,
+      FilmForecaster film,
+      BiFunction<RiskForecaster, DryingCase, PlateRisks> risks,
+      List<PulledLever> levers) {
     Paste paste = Paste.cooked(trial.recipe());
-    Composition composition = paste.composition();
-    DryingCase dryingCase = dryingCase(trial, paste, composition);
+    DryingCase plate = trial.dryingCase();
     return new TrialForecast(
         trial,
         paste,
-        composition,
-        film.forecast(filmCase(trial, paste, composition)),
-        new DryingForecaster(trial.roomDoubt().addedTo(factors), draws).forecast(dryingCase),
-        risks.apply(dryingCase),
-        List.of());
+        paste.composition(),
+        film.forecast(trial.filmCase()),
+        known.forecaster(draws).forecast(plate),
+        risks.apply(new RiskForecaster(known.factors()), plate),
+        levers);
   }
 
   /**
@@ -114,50 +132,35 @@ public final class TrialForecaster {
    *     is a sentence for the reader
    */
   public DryingForecast drying(Trial trial) {
-    Paste paste = Paste.cooked(trial.recipe());
-    return new DryingForecaster(trial.roomDoubt().addedTo(factors), draws)
-        .forecast(dryingCase(trial, paste, paste.composition()));
+    return knowledge.drying(trial).forecaster(draws).forecast(trial.dryingCase());
   }
 
   private static List<PulledLever> pulled(
-      Trial trial, Paste paste, List<Lever> filmLevers, DryingForecaster forecaster) {
-    double nowS = dryThroughS(forecaster, dryingCase(trial, paste, paste.composition()));
+      DryingCase plate, List<Lever> filmLevers, DryingForecaster forecaster) {
+    double nowS = dryThroughS(forecaster, plate);
     return filmLevers.stream()
         .map(
             lever ->
                 new PulledLever(
                     lever,
                     nowS,
-                    dryThroughS(
-                        forecaster, dryingCase(trial, paste, lever.pulled(paste.composition())))))
+                    dryThroughS(forecaster, with(lever.pulled(plate.composition()), plate))))
         .toList();
+  }
+
+  private static DryingCase with(Composition paste, DryingCase plate) {
+    return new DryingCase(
+        paste,
+        plate.solidsRelativeSd(),
+        plate.plasticiserRelativeSd(),
+        plate.plate(),
+        plate.pour(),
+        plate.room(),
+        plate.benchTemperatureK(),
+        plate.faces());
   }
 
   private static double dryThroughS(DryingForecaster forecaster, DryingCase plate) {
     return forecaster.middleCaseS(plate, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-  }
-
-  private static FilmCase filmCase(Trial trial, Paste paste, Composition composition) {
-    return new FilmCase(
-        composition,
-        paste.plasticiserRelativeSd(),
-        paste.solidsRelativeSd(),
-        trial.recipe().cook(),
-        trial.pour().wetThicknessM(),
-        trial.use().relativeHumidity(),
-        trial.use().temperatureK(),
-        trial.use().ageS());
-  }
-
-  private static DryingCase dryingCase(Trial trial, Paste paste, Composition composition) {
-    return new DryingCase(
-        composition,
-        paste.solidsRelativeSd(),
-        paste.plasticiserRelativeSd(),
-        trial.plate(),
-        trial.pour(),
-        trial.room(),
-        trial.benchTemperatureK(),
-        trial.faces());
   }
 }

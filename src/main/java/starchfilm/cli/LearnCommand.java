@@ -1,0 +1,83 @@
+package starchfilm.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import starchfilm.learning.Workshop;
+import starchfilm.report.LearntText;
+import starchfilm.trial.Fault;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.Notebook;
+
+/** Learns from the weighings and pulled strips of a folder. */
+@Command(
+    name = "learn",
+    description = {
+      "Learn from the weighings and pulled strips of a folder how your rooms dry and your films"
+          + " hold, and say how sure that is.",
+      "",
+      "It is kept in workshop.json beside the trials, and every later forecast of a trial there"
+          + " uses it. A file with a fault teaches nothing and is named; the others go through. Run"
+          + " it again whenever you have weighed more."
+    },
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%nFolder:%n",
+    footer = {
+      "",
+      "Example:",
+      "  starchfilm learn formulations/garden",
+      "",
+      "Exit codes: 0 done, 1 nothing to learn from or nothing written, 2 a file has a fault (the"
+          + " others were learnt from all the same)."
+    })
+final class LearnCommand implements Callable<Integer> {
+  private final Surroundings surroundings;
+
+  @Parameters(paramLabel = "FOLDER", description = "The folder that holds your trial files.")
+  private Path folder = Path.of("");
+
+  LearnCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() {
+    Path home = surroundings.resolve(folder);
+    if (!Files.isDirectory(home)) {
+      throw CommandFailure.wrongInput(
+          folder + ": no folder; name the folder that holds your trials, such as learn .");
+    }
+    Notebook notebook = TrialFiles.read(List.of(folder), surroundings);
+    notebook.faults().stream().map(Fault::sentence).forEach(surroundings.err()::println);
+    Workshop workshop = Workshop.taughtBy(home, notebook.trials());
+    if (!workshop.isTaught()) {
+      workshop
+          .learnt()
+          .leftOut()
+          .forEach(left -> surroundings.err().println(left.file() + ": " + left.reason()));
+      throw CommandFailure.notComputed(
+          "nothing to learn from: no sound trial in "
+              + folder
+              + " has weighings that can be used, or pulled strips; nothing written.");
+    }
+    for (String line : LearntText.of(workshop.learnt())) {
+      int indent = line.length() - line.stripLeading().length();
+      Paragraph.of(line.strip(), " ".repeat(indent), " ".repeat(indent + 2))
+          .forEach(surroundings.out()::println);
+    }
+    try {
+      workshop.write();
+    } catch (NotWrittenException e) {
+      throw CommandFailure.notComputed(String.valueOf(e.getMessage()));
+    }
+    surroundings.out().println();
+    surroundings
+        .out()
+        .println(
+            "Kept in " + folder.resolve(Workshop.FILE_NAME) + "; forecasts use it from now on.");
+    return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+  }
+}

@@ -1,0 +1,143 @@
+package starchfilm.drying;
+
+import java.util.Arrays;
+import starchfilm.diffusion.Tolerance;
+
+/**
+ * One plate solved for one likely case after another: what a scale under it would show, and when
+ * its milestones come. This is what weighings are fitted with.
+ *
+ * <p>A plate is uneven, and its thin parts stop losing water while its thick parts still dry. The
+ * thickness is taken as spread evenly between the thin edge and the thick spot (assumed, no
+ * source), and the mass is averaged over it by Gauss and Legendre's rule with three points, {@code
+ * 1 - 0.7746 u, 1, 1 + 0.7746 u} with the weights 5/18, 8/18 and 5/18, u the unevenness. Source:
+ * Abramowitz and Stegun 1964, Handbook of Mathematical Functions, table 25.4 (recalled).
+ *
+ * <p>A call allocates nothing that grows with the steps. One object serves one thread; {@link
+ * #fork} gives another for another thread at little cost.
+ */
+public final class PlateSimulation {
+  /**
+   * Tighter than a forecast needs: a fit takes differences of masses, and where a factor hardly
+   * moves them a coarse solve gives the difference of two errors.
+   */
+  private static final Tolerance SMOOTH = new Tolerance(1e-4, 2e-5, 0.1);
+
+  private static final double SHORTEST_S = 60;
+  private static final double OUTER_NODE = Math.sqrt(0.6);
+  private static final double OUTER_WEIGHT = 5.0 / 18;
+  private static final double MIDDLE_WEIGHT = 8.0 / 18;
+
+  private final PreparedCase prepared;
+  private final double[] timesS;
+  private final SpotSolver solver;
+  private final SpotTrace trace = new SpotTrace();
+
+  /**
+   * A simulation of one plate.
+   *
+   * @param drying the plate
+   * @param timesS when it is weighed: times since the pour (s, 0 or more), in order; may be empty
+   */
+  public PlateSimulation(DryingCase drying, double... timesS) {
+    this(PreparedCase.of(drying, DryingForecaster.HORIZON_S), timesS.clone());
+  }
+
+  private PlateSimulation(PreparedCase prepared, double[] timesS) {
+    for (int i = 0; i < timesS.length; i++) {
+      if (!(timesS[i] >= (i == 0 ? 0 : timesS[i - 1]))) {
+        throw new IllegalArgumentException(
+            "times of weighing must be 0 s or more and in order, not " + Arrays.toString(timesS));
+      }
+    }
+    this.prepared = prepared;
+    this.timesS = timesS;
+    DryingCase drying = prepared.drying();
+    this.solver =
+        new SpotSolver(prepared, timesS, SpotSolver.grid(drying, SpotSolver.NODES), SMOOTH, true);
+  }
+
+  /**
+   * The same plate for another thread.
+   *
+   * @return a simulation that shares the tables
+   */
+  public PlateSimulation fork() {
+    return new PlateSimulation(prepared, timesS);
+  }
+
+  /**
+   * The factors with what this paste, pour and room add to their uncertainty, as {@link
+   * DryingForecaster} adds it.
+   *
+   * @param factors what is known apart from this plate
+   * @return what is known of this plate
+   */
+  public FactorModel doubted(FactorModel factors) {
+    return CaseDoubt.addedTo(factors, prepared);
+  }
+
+  /**
+   * Mass of the film on the whole plate at the times of weighing.
+   *
+   * @param deviations the likely case
+   * @param massesKg takes the masses (kg), one a time
+   */
+  public void filmMassesKg(Deviations deviations, double[] massesKg) {
+    Arrays.fill(massesKg, 0);
+    if (timesS.length == 0) {
+      return;
+    }
+    double unevenness = prepared.drying().pour().unevenness();
+    double area = prepared.drying().plate().areaM2();
+    if (unevenness == 0) {
+      addMasses(deviations, 1, area, massesKg);
+      return;
+    }
+    addMasses(deviations, 1 - OUTER_NODE * unevenness, OUTER_WEIGHT * area, massesKg);
+    addMasses(deviations, 1, MIDDLE_WEIGHT * area, massesKg);
+    addMasses(deviations, 1 + OUTER_NODE * unevenness, OUTER_WEIGHT * area, massesKg);
+  }
+
+  private void addMasses(
+      Deviations deviations, double thicknessRatio, double areaM2, double[] massesKg) {
+    double thickness = thicknessRatio * deviations.multiplier(Factor.THICKNESS);
+    solver.solve(Spot.NOMINAL, deviations.with(Factor.THICKNESS, thickness - 1), untilS(), trace);
+    for (int i = 0; i < timesS.length; i++) {
+      massesKg[i] += areaM2 * trace.solidsKgPerM2 * (1 + trace.curve[i]);
+    }
+  }
+
+  /** The last weighing, or a little after the pour: a solve needs somewhere to go. */
+  private double untilS() {
+    return Math.max(SHORTEST_S, timesS[timesS.length - 1]);
+  }
+
+  /**
+   * Moisture of the nominal spot, averaged over its thickness, at the times of weighing.
+   *
+   * @param deviations the likely case
+   * @return kg water per kg dry solids, one a time
+   */
+  public double[] meanMoisture(Deviations deviations) {
+    if (timesS.length == 0) {
+      return new double[0];
+    }
+    solver.solve(Spot.NOMINAL, deviations, untilS(), trace);
+    return trace.curve.clone();
+  }
+
+  /**
+   * When a milestone of one spot comes.
+   *
+   * @param milestone which
+   * @param spot where
+   * @param deviations the likely case
+   * @return time since the pour (s), positive infinity where it does not come within {@link
+   *     DryingForecaster#HORIZON_S}
+   */
+  public double milestoneS(Milestone milestone, Spot spot, Deviations deviations) {
+    solver.solve(spot, deviations, DryingForecaster.HORIZON_S, trace);
+    return trace.milestoneS[milestone.ordinal()];
+  }
+}

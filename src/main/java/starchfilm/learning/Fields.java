@@ -1,0 +1,95 @@
+package starchfilm.learning;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import starchfilm.evidence.Estimate;
+import starchfilm.json.Located;
+import starchfilm.json.Located.Place;
+import starchfilm.json.UnreadableFileException;
+
+/** Takes the fields of a workshop file apart; whatever is not as learn writes it is refused. */
+final class Fields {
+  private static final String MEND = "run the command learn again on this folder";
+
+  private Fields() {}
+
+  static boolean has(Located value, String key) {
+    return value instanceof Located.ObjectValue object && object.members().containsKey(key);
+  }
+
+  static Located member(Located value, String key) throws UnreadableFileException {
+    if (value instanceof Located.ObjectValue object) {
+      Located.Member member = object.members().get(key);
+      if (member != null) {
+        return member.value();
+      }
+    }
+    throw wrong(value, "an object with " + key);
+  }
+
+  static List<Located> list(Located value, int count) throws UnreadableFileException {
+    if (value instanceof Located.ListValue list && (count < 0 || list.entries().size() == count)) {
+      return list.entries();
+    }
+    throw wrong(value, count < 0 ? "a list" : "a list of " + count);
+  }
+
+  static double number(Located value) throws UnreadableFileException {
+    if (value instanceof Located.NumberValue number && Double.isFinite(number.value())) {
+      return number.value();
+    }
+    throw wrong(value, "a number");
+  }
+
+  static int count(Located value) throws UnreadableFileException {
+    double number = number(value);
+    if (number >= 1 && number <= 1e6 && number == Math.rint(number)) {
+      return (int) number;
+    }
+    throw wrong(value, "a whole number of 1 or more");
+  }
+
+  static boolean flag(Located value) throws UnreadableFileException {
+    if (value instanceof Located.WordValue word && word.word() != Located.WordValue.Word.NULL) {
+      return word.word() == Located.WordValue.Word.TRUE;
+    }
+    throw wrong(value, "true or false");
+  }
+
+  static String text(Located value) throws UnreadableFileException {
+    if (value instanceof Located.TextValue text) {
+      return text.text();
+    }
+    throw wrong(value, "a text");
+  }
+
+  static UnreadableFileException wrong(Located value, String allowed) {
+    Place place = value.place();
+    String field = place.path().isEmpty() ? "" : place.path() + ": ";
+    return new UnreadableFileException(
+        place.line(), place.column(), field + value.quoted(), allowed, MEND);
+  }
+
+  /** The estimate that stands as {@code key} and {@code key_sd}. */
+  static Estimate estimate(Located entry, String key) throws UnreadableFileException {
+    Located sd = member(entry, key + "_sd");
+    if (!(number(sd) >= 0)) {
+      throw wrong(sd, "0 or more");
+    }
+    return new Estimate(number(member(entry, key)), number(sd));
+  }
+
+  /** The constant that is spelled as a text. */
+  static <E> E constant(Located value, E[] all, Function<E, String> spelled)
+      throws UnreadableFileException {
+    String word = text(value);
+    Optional<E> found =
+        Arrays.stream(all).filter(one -> spelled.apply(one).equals(word)).findFirst();
+    if (found.isEmpty()) {
+      throw wrong(value, "a word that learn writes here");
+    }
+    return found.get();
+  }
+}

@@ -1,0 +1,163 @@
+package starchfilm.learning;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.linear.RealVector;
+import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.trial.Trial;
+
+/**
+ * Learns from all plates together: the most likely shared parts and each plate's own deviations.
+ *
+ * <p>Each round fits every plate on its own, turns the fit into its {@link PlateLesson}, adds the
+ * lessons up, and gives every plate the new shared means. Where nothing changes any more, shared
+ * and own deviations are together at the maximum of the posterior: the plates' slopes balance the
+ * prior of the shared parts. With the plates' own deviations averaged out of every lesson, this is
+ * Gauss and Newton's method on all unknowns at once, at a cost that grows with the plates and not
+ * with their cube. The result does not depend on the number of threads.
+ */
+final class Learner {
+  private static final int MOST_ROUNDS = 40;
+
+  /** Shared deviations are settled to this share of the standard deviation of a next plate. */
+  private static final double SETTLED = 0.03;
+
+  /** A round that gains less than this share of what its step could is too long a step. */
+  private static final double SLOW = 0.4;
+
+  private static final double SMALLEST_SHARE = 0.125;
+
+  private final List<Pupil> pupils;
+  private final List<LeftOut> leftOut;
+
+  /** A plate that is learnt from. */
+  record Pupil(Trial trial, String file, TaughtPlate plate, PlateFit fit) {
+    PlateLesson lesson() {
+      return PlateLesson.of(file, plate.key(), plate.readings().count(), fit, plate.ownVariances());
+    }
+
+    Pupil with(PlateFit next) {
+      return new Pupil(trial, file, plate, next);
+    }
+  }
+
+  private record Outcome(Optional<Pupil> pupil, Optional<LeftOut> leftOut) {}
+
+  private Learner(List<Pupil> pupils, List<LeftOut> leftOut) {
+    this.pupils = pupils;
+    this.leftOut = leftOut;
+  }
+
+  /**
+   * Learns from the weighings of trials.
+   *
+   * @param trials the trials; those without weighings teach nothing here
+   * @param folder where the workshop file lies
+   * @return every plate at its best fit
+   */
+  static Learner taughtBy(List<Trial> trials, Path folder) {
+    List<Trial> weighed = trials.stream().filter(t -> !t.weighings().isEmpty()).toList();
+    SharedFactors untaught = SharedFactors.untaught();
+    Learner learner =
+        collected(
+            weighed.parallelStream()
+                .map(trial -> first(trial, TrialName.from(folder, trial), untaught))
+                .toList(),
+            List.of());
+    SharedFactors used = learner.shared();
+    double share = 1;
+    double apartBefore = Double.POSITIVE_INFINITY;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      int before = learner.pupils.size();
+      learner = learner.again(used);
+      SharedFactors taught = learner.shared();
+      if (learner.pupils.size() < before) {
+        // A plate that cannot be fitted after all takes its parts with it: begin anew without.
+        used = taught;
+        share = 1;
+        apartBefore = Double.POSITIVE_INFINITY;
+        continue;
+      }
+      double apart = learner.apart(used, taught);
+      if (apart < SETTLED) {
+        return learner;
+      }
+      if (apart > (1 - SLOW * share) * apartBefore) {
+        share = Math.max(SMALLEST_SHARE, share / 2);
+      }
+      apartBefore = apart;
+      used = used.movedTowards(taught, share);
+    }
+    throw new UnsettledFitException(
+        "learning did not settle in " + MOST_ROUNDS + " rounds over all plates");
+  }
+
+  private static Outcome first(Trial trial, String file, SharedFactors untaught) {
+    try {
+      TaughtPlate plate = new TaughtPlate(trial, trial.weighings());
+      PlateFit fit = PlateFit.of(plate.readings(), plate.before(untaught));
+      return new Outcome(Optional.of(new Pupil(trial, file, plate, fit)), Optional.empty());
+    } catch (IllegalArgumentException | IntegrationFailure e) {
+      return new Outcome(
+          Optional.empty(), Optional.of(new LeftOut(file, String.valueOf(e.getMessage()))));
+    }
+  }
+
+  private Learner again(SharedFactors shared) {
+    return collected(pupils.parallelStream().map(pupil -> again(pupil, shared)).toList(), leftOut);
+  }
+
+  private static Outcome again(Pupil pupil, SharedFactors shared) {
+    try {
+      TaughtPlate plate = pupil.plate();
+      PlateFit fit = pupil.fit().again(plate.readings(), plate.beforeGivenMeans(shared));
+      return new Outcome(Optional.of(pupil.with(fit)), Optional.empty());
+    } catch (IntegrationFailure | UnsettledFitException e) {
+      return new Outcome(
+          Optional.empty(), Optional.of(new LeftOut(pupil.file(), String.valueOf(e.getMessage()))));
+    }
+  }
+
+  private static Learner collected(List<Outcome> outcomes, List<LeftOut> leftOutBefore) {
+    List<Pupil> pupils = new ArrayList<>();
+    List<LeftOut> leftOut = new ArrayList<>(leftOutBefore);
+    for (Outcome outcome : outcomes) {
+      outcome.pupil().ifPresent(pupils::add);
+      outcome.leftOut().ifPresent(leftOut::add);
+    }
+    return new Learner(List.copyOf(pupils), List.copyOf(leftOut));
+  }
+
+  /** How far what was given to the plates is from what they teach, at its worst plate. */
+  private double apart(SharedFactors used, SharedFactors taught) {
+    return pupils.stream().mapToDouble(pupil -> apart(pupil.plate(), used, taught)).max().orElse(0);
+  }
+
+  private static double apart(TaughtPlate plate, SharedFactors used, SharedFactors taught) {
+    Normal now = plate.before(taught);
+    RealVector difference = now.mean().subtract(plate.before(used).mean());
+    double most = 0;
+    for (int i = 0; i < Sharing.COUNT; i++) {
+      most = Math.max(most, Math.abs(difference.getEntry(i)) / now.sd(i));
+    }
+    return most;
+  }
+
+  SharedFactors shared() {
+    return SharedFactors.after(lessons());
+  }
+
+  List<PlateLesson> lessons() {
+    return pupils.stream().map(Pupil::lesson).toList();
+  }
+
+  List<Pupil> pupils() {
+    return pupils;
+  }
+
+  List<LeftOut> leftOut() {
+    return leftOut;
+  }
+}

@@ -1,0 +1,186 @@
+package starchfilm.learning;
+
+import org.apache.commons.math3.exception.MathIllegalStateException;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresFactory;
+import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
+import org.apache.commons.math3.fitting.leastsquares.ParameterValidator;
+import org.apache.commons.math3.fitting.leastsquares.ValueAndJacobianFunction;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.util.Pair;
+
+/**
+ * Searches the most likely deviations of one plate.
+ *
+ * <p>Minimises {@code sum w_i (m_i - f_i)^2/sigma_i^2 + z' z}, m the noted and f the expected
+ * masses, z the deviations counted in the prior's own standard deviations ({@code mean + L z}, L L'
+ * the prior's covariance), by Levenberg and Marquardt's method. A reading far off counts less:
+ * {@code w = (nu + 1)/(nu + r^2)}, r its distance in sigmas and nu = 4, which is Student's t by
+ * reweighting (Lange, Little and Taylor 1989, J. Am. Stat. Assoc. 84:881, recalled). A first search
+ * begins by Huber's rule, {@code w = min(1, 1.345/|r|)} (Huber 1964, Ann. Math. Stat. 35:73,
+ * recalled), which no single reading can pull far, and so finds the crowd of readings first.
+ */
+final class PlateSearch {
+  private static final double STUDENT_FREEDOM = 4;
+  private static final double HUBER_TUNING = 1.345;
+  private static final int HUBER_ROUNDS = 4;
+  private static final int MOST_ROUNDS = 40;
+  private static final double SETTLED_WEIGHT = 0.02;
+
+  /** No deviation may go further than this many of the prior's standard deviations. */
+  private static final double FARTHEST = 8;
+
+  private static final int MOST_EVALUATIONS = 200;
+  private static final int MOST_ITERATIONS = 50;
+
+  /** A step that lowers the sum of squares by less than this gains nothing that could be seen. */
+  private static final double NOTHING_GAINED = 0.01;
+
+  private final PlateReadings readings;
+  private final RealVector mean;
+  private final RealMatrix lower;
+
+  PlateSearch(PlateReadings readings, Normal prior) {
+    this.readings = readings;
+    this.mean = prior.mean();
+    this.lower = prior.lower();
+  }
+
+  PlateFit from(RealVector start, RealVector startWeights, boolean first) {
+    RealVector z = new LUDecomposition(lower, 0).getSolver().solve(start.subtract(mean));
+    RealVector weights = startWeights.copy();
+    int huberRounds = first ? HUBER_ROUNDS : 0;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      z = leastSquares(z, weights);
+      RealVector next = weights(z, round < huberRounds);
+      double change = next.subtract(weights).getLInfNorm();
+      weights = next;
+      if (change < SETTLED_WEIGHT && round >= huberRounds) {
+        return at(z, weights);
+      }
+    }
+    throw new UnsettledFitException(
+        "after "
+            + MOST_ROUNDS
+            + " rounds of reweighting it is not settled which weighings to trust; check them for a"
+            + " slip of the pen");
+  }
+
+  private double[] deviations(RealVector z) {
+    return mean.add(lower.operate(z)).toArray();
+  }
+
+  private double scale(int reading, RealVector weights) {
+    return Math.sqrt(weights.getEntry(reading)) / readings.sdKg(reading);
+  }
+
+  private RealVector weights(RealVector z, boolean huber) {
+    double[] expected = readings.expectedKg(deviations(z));
+    RealVector weights = new ArrayRealVector(expected.length);
+    for (int i = 0; i < expected.length; i++) {
+      double r = Math.abs(readings.massKg(i) - expected[i]) / readings.sdKg(i);
+      weights.setEntry(
+          i,
+          huber
+              ? Math.min(1, HUBER_TUNING / r)
+              : (STUDENT_FREEDOM + 1) / (STUDENT_FREEDOM + r * r));
+    }
+    return weights;
+  }
+
+  private RealVector leastSquares(RealVector start, RealVector weights) {
+    int count = readings.count();
+    RealVector target = new ArrayRealVector(count + Sharing.COUNT);
+    for (int i = 0; i < count; i++) {
+      target.setEntry(i, readings.massKg(i) * scale(i, weights));
+    }
+    ParameterValidator box = point -> point.map(v -> Math.max(-FARTHEST, Math.min(FARTHEST, v)));
+    try {
+      return new LevenbergMarquardtOptimizer()
+          .optimize(
+              LeastSquaresFactory.create(
+                  new Expected(weights),
+                  target,
+                  start,
+                  null,
+                  (round, last, next) ->
+                      Math.abs(square(last.getCost()) - square(next.getCost())) < NOTHING_GAINED,
+                  MOST_EVALUATIONS,
+                  MOST_ITERATIONS,
+                  true,
+                  box))
+          .getPoint();
+    } catch (MathIllegalStateException e) {
+      throw new UnsettledFitException(
+          "least squares (Levenberg and Marquardt) found no fit to the weighings: "
+              + e.getMessage());
+    }
+  }
+
+  private static double square(double value) {
+    return value * value;
+  }
+
+  private PlateFit at(RealVector z, RealVector weights) {
+    double[] deviations = deviations(z);
+    double[] expected = readings.expectedKg(deviations);
+    RealMatrix slopes = new Array2DRowRealMatrix(readings.slopes(deviations), false);
+    RealMatrix weighted = slopes.copy();
+    RealVector residuals = new ArrayRealVector(expected.length);
+    for (int i = 0; i < expected.length; i++) {
+      double precision = Math.pow(scale(i, weights), 2);
+      residuals.setEntry(i, readings.massKg(i) - expected[i]);
+      for (int k = 0; k < Sharing.COUNT; k++) {
+        weighted.multiplyEntry(i, k, precision);
+      }
+    }
+    return new PlateFit(
+        new ArrayRealVector(deviations),
+        Normal.symmetric(slopes.transpose().multiply(weighted)),
+        weighted.transpose().operate(residuals),
+        weights,
+        residuals);
+  }
+
+  /** What least squares compares with its target: scaled masses, and z, whose target is 0. */
+  private final class Expected implements ValueAndJacobianFunction {
+    private final RealVector weights;
+
+    Expected(RealVector weights) {
+      this.weights = weights;
+    }
+
+    @Override
+    public Pair<RealVector, RealMatrix> value(RealVector point) {
+      return new Pair<>(computeValue(point.toArray()), computeJacobian(point.toArray()));
+    }
+
+    @Override
+    public RealVector computeValue(double[] point) {
+      double[] expected = readings.expectedKg(deviations(new ArrayRealVector(point, false)));
+      RealVector value = new ArrayRealVector(expected.length + point.length);
+      for (int i = 0; i < expected.length; i++) {
+        value.setEntry(i, expected[i] * scale(i, weights));
+      }
+      value.setSubVector(expected.length, new ArrayRealVector(point, false));
+      return value;
+    }
+
+    @Override
+    public RealMatrix computeJacobian(double[] point) {
+      double[][] slopes = readings.slopes(deviations(new ArrayRealVector(point, false)));
+      RealMatrix jacobian = new Array2DRowRealMatrix(slopes.length + point.length, point.length);
+      RealMatrix byZ = new Array2DRowRealMatrix(slopes, false).multiply(lower);
+      for (int i = 0; i < slopes.length; i++) {
+        jacobian.setRowVector(i, byZ.getRowVector(i).mapMultiply(scale(i, weights)));
+      }
+      for (int k = 0; k < point.length; k++) {
+        jacobian.setEntry(slopes.length + k, k, 1);
+      }
+      return jacobian;
+    }
+  }
+}

@@ -1,0 +1,89 @@
+package starchfilm.learning;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+
+/**
+ * The shared parts after some lessons: a normal distribution.
+ *
+ * <p>{@code Lambda = Lambda_0 + sum A' S A}, {@code mean = Lambda^-1 sum A' eta}, with the prior
+ * precision Lambda_0, a plate's parts A, and its lesson's precision S and pull eta. It is worked
+ * out in parts divided by their prior standard deviation, where Lambda_0 is the unit matrix and
+ * nothing can be singular. Immutable.
+ */
+final class SharedFactors {
+  private final SharedSpace space;
+  private final RealVector mean;
+  private final RealMatrix covariance;
+
+  private SharedFactors(SharedSpace space, RealVector mean, RealMatrix covariance) {
+    this.space = space;
+    this.mean = mean;
+    this.covariance = covariance;
+  }
+
+  static SharedFactors after(Collection<PlateLesson> lessons) {
+    return after(
+        new SharedSpace(lessons.stream().map(PlateLesson::plate).collect(Collectors.toList())),
+        lessons);
+  }
+
+  static SharedFactors after(SharedSpace space, Collection<PlateLesson> lessons) {
+    int size = space.size();
+    RealMatrix precision = MatrixUtils.createRealIdentityMatrix(size);
+    RealVector pull = new ArrayRealVector(size);
+    for (PlateLesson lesson : lessons) {
+      RealMatrix parts = scaled(space, space.partsOf(lesson.plate()));
+      precision = precision.add(parts.transpose().multiply(lesson.precision()).multiply(parts));
+      pull = pull.add(parts.transpose().operate(lesson.pull()));
+    }
+    RealMatrix inverse =
+        new CholeskyDecomposition(Normal.symmetric(precision)).getSolver().getInverse();
+    RealVector mean = inverse.operate(pull);
+    RealMatrix scale = scaled(space, MatrixUtils.createRealIdentityMatrix(size));
+    return new SharedFactors(
+        space, scale.operate(mean), Normal.symmetric(scale.multiply(inverse).multiply(scale)));
+  }
+
+  /** Nothing learnt: every part at its prior. */
+  static SharedFactors untaught() {
+    return after(List.of());
+  }
+
+  /** These parts part of the way to others of the same space, with the others' covariance. */
+  SharedFactors movedTowards(SharedFactors others, double share) {
+    RealVector step = others.mean.subtract(mean).mapMultiply(share);
+    return new SharedFactors(space, mean.add(step), others.covariance);
+  }
+
+  private static RealMatrix scaled(SharedSpace space, RealMatrix byParts) {
+    RealMatrix scaled = byParts.copy();
+    for (int column = 0; column < scaled.getColumnDimension(); column++) {
+      for (int row = 0; row < scaled.getRowDimension(); row++) {
+        scaled.multiplyEntry(row, column, space.priorSd(column));
+      }
+    }
+    return scaled;
+  }
+
+  /** The shared deviations of a plate, those of a room or kind not seen yet included. */
+  Normal of(PlateKey plate) {
+    return seenThrough(space.partsOf(plate)).widened(space.variancesOfStrangers(plate));
+  }
+
+  /** Any combination of the parts. */
+  Normal seenThrough(RealMatrix mapping) {
+    return new Normal(
+        mapping.operate(mean), mapping.multiply(covariance).multiply(mapping.transpose()));
+  }
+
+  SharedSpace space() {
+    return space;
+  }
+}

@@ -1,0 +1,134 @@
+package starchfilm.learning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.RealMatrix;
+import starchfilm.drying.Factor;
+import starchfilm.ingredient.StarchKind;
+
+/**
+ * The parts that plates share: one number for each factor in common, for each room, and for each
+ * starch kind, where that level has a share of the factor.
+ *
+ * <p>A plate of mixed starch takes each kind's part by its share of the dry starch. Immutable.
+ */
+final class SharedSpace {
+  private enum Level {
+    COMMON,
+    ROOM,
+    KIND
+  }
+
+  private record Part(Level level, Factor factor, String owner, double priorVariance) {}
+
+  private final SortedSet<String> rooms = new TreeSet<>();
+  private final SortedSet<String> kinds = new TreeSet<>();
+  private final List<Part> parts = new ArrayList<>();
+
+  /**
+   * The space that some plates span.
+   *
+   * @param plates whose rooms and kinds it has parts for
+   */
+  SharedSpace(Iterable<PlateKey> plates) {
+    for (PlateKey plate : plates) {
+      rooms.add(plate.room());
+      plate.starchShares().keySet().forEach(kind -> kinds.add(kind.name()));
+    }
+    for (int i = 0; i < Sharing.COUNT; i++) {
+      Factor factor = Sharing.factor(i);
+      Sharing sharing = Sharing.of(factor);
+      add(Level.COMMON, factor, "", sharing.common());
+      rooms.forEach(room -> add(Level.ROOM, factor, room, sharing.room()));
+      kinds.forEach(kind -> add(Level.KIND, factor, kind, sharing.kind()));
+    }
+  }
+
+  private void add(Level level, Factor factor, String owner, double share) {
+    if (share > 0) {
+      parts.add(new Part(level, factor, owner, Sharing.variance(factor, share)));
+    }
+  }
+
+  int size() {
+    return parts.size();
+  }
+
+  double priorSd(int part) {
+    return Math.sqrt(parts.get(part).priorVariance());
+  }
+
+  /** Fitted factors by parts: what a plate's shared deviations are made of. */
+  RealMatrix partsOf(PlateKey plate) {
+    return mapping(
+        part ->
+            part.factor() == Factor.THICKNESS && plate.pourWeighed()
+                ? 0
+                : switch (part.level()) {
+                  case COMMON -> 1;
+                  case ROOM -> part.owner().equals(plate.room()) ? 1 : 0;
+                  case KIND ->
+                      plate.starchShares().getOrDefault(StarchKind.valueOf(part.owner()), 0.0);
+                });
+  }
+
+  /** What all plates have in common. */
+  RealMatrix common() {
+    return mapping(part -> part.level() == Level.COMMON ? 1 : 0);
+  }
+
+  /** What a room departs from the textbook by, the common part counted in. */
+  RealMatrix ofRoom(String room) {
+    return mapping(
+        part ->
+            Sharing.of(part.factor()).room() > 0
+                    && (part.level() == Level.COMMON || part.owner().equals(room))
+                ? 1
+                : 0);
+  }
+
+  /** What a kind departs from the textbook by, the common part counted in. */
+  RealMatrix ofKind(StarchKind kind) {
+    return mapping(
+        part ->
+            Sharing.of(part.factor()).kind() > 0
+                    && (part.level() == Level.COMMON || part.owner().equals(kind.name()))
+                ? 1
+                : 0);
+  }
+
+  private interface Weight {
+    double of(Part part);
+  }
+
+  private RealMatrix mapping(Weight weight) {
+    RealMatrix mapping = new Array2DRowRealMatrix(Sharing.COUNT, parts.size());
+    for (int i = 0; i < parts.size(); i++) {
+      Part part = parts.get(i);
+      mapping.setEntry(part.factor().ordinal(), i, weight.of(part));
+    }
+    return mapping;
+  }
+
+  /** Variance of the parts of a plate's room and kinds that this space has no place for. */
+  double[] variancesOfStrangers(PlateKey plate) {
+    double[] variances = new double[Sharing.COUNT];
+    for (int i = 0; i < variances.length; i++) {
+      Factor factor = Sharing.factor(i);
+      Sharing sharing = Sharing.of(factor);
+      if (!rooms.contains(plate.room())) {
+        variances[i] += Sharing.variance(factor, sharing.room());
+      }
+      for (var share : plate.starchShares().entrySet()) {
+        if (!kinds.contains(share.getKey().name())) {
+          variances[i] +=
+              share.getValue() * share.getValue() * Sharing.variance(factor, sharing.kind());
+        }
+      }
+    }
+    return variances;
+  }
+}

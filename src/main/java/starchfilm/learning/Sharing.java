@@ -1,0 +1,44 @@
+package starchfilm.learning;
+
+import starchfilm.drying.Factor;
+
+/**
+ * How the textbook's spread of a factor divides into a part common to all plates, a part of the
+ * room, a part of the starch kind and a part of the plate alone.
+ *
+ * <p>The shares are of the variance and add up to 1 (judged, no source). The air over a plate goes
+ * with the room, the film with the starch; a hygrometer's or a thermometer's error goes half with
+ * the room it hangs in; a pour varies from plate to plate more than from hand to hand.
+ *
+ * @param common share common to all plates
+ * @param room share of the room
+ * @param kind share of the starch kind
+ * @param plate share of the plate alone
+ */
+record Sharing(double common, double room, double kind, double plate) {
+  /** Factors that weighings are fitted with; the plasticiser is left as weighed. */
+  static final int COUNT = Factor.PLASTICISER.ordinal();
+
+  static Sharing of(Factor factor) {
+    return switch (factor) {
+      case AIR_SIDE -> new Sharing(0.30, 0.45, 0, 0.25);
+      case DIFFUSIVITY -> new Sharing(0.50, 0, 0.35, 0.15);
+      case ISOTHERM -> new Sharing(0.45, 0, 0.40, 0.15);
+      case BENCH -> new Sharing(0.35, 0.40, 0, 0.25);
+      case HUMIDITY, AIR_TEMPERATURE -> new Sharing(0, 0.5, 0, 0.5);
+      case THICKNESS -> new Sharing(0.40, 0, 0, 0.60);
+      case SOLIDS -> new Sharing(0.25, 0, 0, 0.75);
+      case PLASTICISER -> new Sharing(0, 0, 0, 1);
+    };
+  }
+
+  /** Variance of a share of a factor's spread. */
+  static double variance(Factor factor, double share) {
+    return share * factor.spread() * factor.spread();
+  }
+
+  /** The fitted factor at an index. */
+  static Factor factor(int index) {
+    return Factor.values()[index];
+  }
+}

@@ -1,0 +1,75 @@
+package starchfilm.learning;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.evidence.Estimate;
+import starchfilm.film.FilmProperty;
+import starchfilm.ingredient.StarchKind;
+
+/**
+ * What the strips of one film teach of one property.
+ *
+ * @param file the trial's file, from the folder of the workshop file
+ * @param starchShares share of each kind in the dry starch
+ * @param property tensile strength or elongation at break
+ * @param strips how many strips
+ * @param logFactor mean of the logarithm of measured over forecast, with the standard uncertainty
+ *     that the scatter of the strips leaves
+ */
+record StripLesson(
+    String file,
+    Map<StarchKind, Double> starchShares,
+    FilmProperty property,
+    int strips,
+    Estimate logFactor) {
+  private static final double STUDENT_FREEDOM = 4;
+  private static final int ROUNDS = 100;
+  private static final double SETTLED = 1e-9;
+
+  /** Copies the map. */
+  StripLesson {
+    Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
+    copy.putAll(starchShares);
+    starchShares = copy;
+  }
+
+  /**
+   * A mean that one wild strip cannot pull far, and what each strip counts for.
+   *
+   * <p>Student's t with 4 degrees of freedom by reweighting, from the median on; as the weighings
+   * are fitted.
+   *
+   * @param mean the mean with its standard uncertainty {@code sd/sqrt(sum of weights)}, no weight
+   *     counted above 1
+   * @param weights one a figure
+   */
+  record SteadyMean(Estimate mean, List<Double> weights) {
+    static SteadyMean of(double[] figures, double sd) {
+      double[] sorted = figures.clone();
+      Arrays.sort(sorted);
+      double middle = (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
+      double[] weights = new double[figures.length];
+      for (int round = 0; round < ROUNDS; round++) {
+        double sum = 0;
+        double weighted = 0;
+        for (int i = 0; i < figures.length; i++) {
+          double r = (figures[i] - middle) / sd;
+          weights[i] = (STUDENT_FREEDOM + 1) / (STUDENT_FREEDOM + r * r);
+          sum += weights[i];
+          weighted += weights[i] * figures[i];
+        }
+        double next = weighted / sum;
+        boolean settled = Math.abs(next - middle) < SETTLED;
+        middle = next;
+        if (settled) {
+          break;
+        }
+      }
+      double counted = Arrays.stream(weights).map(weight -> Math.min(1, weight)).sum();
+      return new SteadyMean(
+          new Estimate(middle, sd / Math.sqrt(counted)), Arrays.stream(weights).boxed().toList());
+    }
+  }
+}

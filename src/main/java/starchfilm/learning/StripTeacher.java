@@ -1,0 +1,124 @@
+package starchfilm.learning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import starchfilm.evidence.Band;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmForecaster;
+import starchfilm.film.FilmProperty;
+import starchfilm.film.StripTest;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.trial.PullTest;
+import starchfilm.trial.Trial;
+
+/**
+ * Turns the pulled strips of trials into lessons on tensile strength and elongation at break. A
+ * strip pulled until it breaks does not tell the modulus.
+ */
+final class StripTeacher {
+  /**
+   * Scatter of the logarithm between strips of one film: strength and elongation of hand-cut strips
+   * vary by a quarter and by two fifths. Judged, no source.
+   */
+  private static final double STRENGTH_SCATTER = 0.25;
+
+  private static final double ELONGATION_SCATTER = 0.4;
+
+  private final List<StripLesson> lessons = new ArrayList<>();
+  private final List<DoubtedReading> doubted = new ArrayList<>();
+  private final List<LeftOut> leftOut = new ArrayList<>();
+
+  /**
+   * Takes in one trial's strips.
+   *
+   * @param trial the trial
+   * @param file its name in the lessons
+   */
+  void hear(Trial trial, String file) {
+    if (trial.pulls().isEmpty()) {
+      return;
+    }
+    FilmForecast forecast;
+    Map<StarchKind, Double> starch;
+    try {
+      forecast = new FilmForecaster().forecast(trial.filmCase());
+      starch = trial.filmCase().composition().starchShares();
+    } catch (IllegalArgumentException e) {
+      leftOut.add(new LeftOut(file, "its strips: " + e.getMessage()));
+      return;
+    }
+    List<Figure> strengths = new ArrayList<>();
+    List<Figure> elongations = new ArrayList<>();
+    for (int i = 0; i < trial.pulls().size(); i++) {
+      PullTest pull = trial.pulls().get(i);
+      StripTest strip =
+          new StripTest(
+              pull.loadN(), pull.widthM(), pull.thicknessM(), 1, pull.stretchAtBreak().orElse(0));
+      strengths.add(new Figure(i + 1, strip.strengthPa()));
+      // A strip that broke without any stretch to see has no logarithm, and tells too little.
+      if (strip.elongation() > 0) {
+        elongations.add(new Figure(i + 1, strip.elongation()));
+      }
+    }
+    teach(
+        new Film(file, starch, FilmProperty.TENSILE_STRENGTH, STRENGTH_SCATTER, 1e-6, "MPa"),
+        forecast.tensileStrengthPa(),
+        strengths);
+    teach(
+        new Film(file, starch, FilmProperty.ELONGATION, ELONGATION_SCATTER, 100, "%"),
+        forecast.elongationAtBreak(),
+        elongations);
+  }
+
+  private record Figure(int strip, double value) {}
+
+  private record Film(
+      String file,
+      Map<StarchKind, Double> starch,
+      FilmProperty property,
+      double scatter,
+      double shownFactor,
+      String unit) {}
+
+  private void teach(Film film, Band forecast, List<Figure> figures) {
+    if (figures.isEmpty()) {
+      return;
+    }
+    double[] logs =
+        figures.stream().mapToDouble(f -> Math.log(f.value() / forecast.middle())).toArray();
+    StripLesson.SteadyMean steady = StripLesson.SteadyMean.of(logs, film.scatter());
+    lessons.add(
+        new StripLesson(
+            film.file(), film.starch(), film.property(), figures.size(), steady.mean()));
+    for (int i = 0; i < figures.size(); i++) {
+      double weight = steady.weights().get(i);
+      if (weight < PlateFit.DOUBTED_BELOW) {
+        doubted.add(
+            new DoubtedReading(
+                film.file(),
+                film.property().tradeName() + " of strip " + figures.get(i).strip(),
+                shown(film, figures.get(i).value()),
+                shown(film, forecast.middle() * Math.exp(steady.mean().value())),
+                weight));
+      }
+    }
+  }
+
+  private static String shown(Film film, double value) {
+    return String.format(Locale.ROOT, "%.2g %s", value * film.shownFactor(), film.unit());
+  }
+
+  List<StripLesson> lessons() {
+    return List.copyOf(lessons);
+  }
+
+  List<DoubtedReading> doubted() {
+    return List.copyOf(doubted);
+  }
+
+  List<LeftOut> leftOut() {
+    return List.copyOf(leftOut);
+  }
+}

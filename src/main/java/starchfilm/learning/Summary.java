@@ -1,0 +1,182 @@
+package starchfilm.learning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import starchfilm.drying.Factor;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.PlateSimulation;
+import starchfilm.drying.Spot;
+import starchfilm.evidence.Estimate;
+import starchfilm.film.FilmProperty;
+import starchfilm.ingredient.StarchKind;
+
+/** Puts what was learnt into the figures that are shown. */
+final class Summary {
+  /** Step of the numeric derivatives of a drying time, in the standard deviations learnt. */
+  private static final double STEP = 0.5;
+
+  private final Learner learner;
+  private final SharedFactors shared;
+  private final SharedFactors untaught;
+
+  private Summary(Learner learner) {
+    this.learner = learner;
+    this.shared = learner.shared();
+    this.untaught = SharedFactors.after(shared.space(), List.of());
+  }
+
+  static Learnt of(Learner learner, StripTeacher strips) {
+    Summary summary = new Summary(learner);
+    List<DoubtedReading> doubted = new ArrayList<>();
+    for (Learner.Pupil pupil : learner.pupils()) {
+      doubted.addAll(Doubts.of(pupil.file(), pupil.plate().readings(), pupil.fit()));
+    }
+    doubted.addAll(strips.doubted());
+    List<LeftOut> leftOut = new ArrayList<>(learner.leftOut());
+    leftOut.addAll(strips.leftOut());
+    return new Learnt(
+        summary.rooms(),
+        summary.kinds(),
+        summary.pours(),
+        films(strips.lessons()),
+        doubted,
+        leftOut);
+  }
+
+  private List<RoomLearnt> rooms() {
+    Map<String, List<Learner.Pupil>> byRoom = new TreeMap<>();
+    for (Learner.Pupil pupil : learner.pupils()) {
+      byRoom.computeIfAbsent(pupil.plate().key().room(), room -> new ArrayList<>()).add(pupil);
+    }
+    List<RoomLearnt> rooms = new ArrayList<>();
+    byRoom.forEach((room, pupils) -> rooms.add(room(room, pupils)));
+    return rooms;
+  }
+
+  private RoomLearnt room(String key, List<Learner.Pupil> pupils) {
+    RealMatrix parts = shared.space().ofRoom(key);
+    Learner.Pupil latest = pupils.get(pupils.size() - 1);
+    return new RoomLearnt(
+        pupils.get(0).trial().roomName().strip(),
+        pupils.size(),
+        pupils.stream().mapToInt(pupil -> pupil.plate().readings().count()).sum(),
+        logDryingTime(latest, shared.seenThrough(parts)),
+        factors(parts, factor -> Sharing.of(factor).room() > 0));
+  }
+
+  /**
+   * How much longer a plate takes to be peelable with a room's deviations than without; the
+   * uncertainty to first order in them. Dry-through would hang on the last points of humidity
+   * wherever a room is damp, and not on the room's pace.
+   */
+  private static Optional<Estimate> logDryingTime(Learner.Pupil pupil, Normal room) {
+    PlateSimulation plate = new PlateSimulation(pupil.trial().dryingCase());
+    RealVector mean = room.mean();
+    double textbook = peelableS(plate, mean.mapMultiply(0));
+    double there = peelableS(plate, mean);
+    if (Double.isInfinite(textbook) || Double.isInfinite(there)) {
+      return Optional.empty();
+    }
+    RealVector slopes = mean.copy();
+    for (int i = 0; i < mean.getDimension(); i++) {
+      double step = STEP * room.sd(i);
+      double slope = 0;
+      if (step > 0) {
+        RealVector moved = mean.copy();
+        moved.addToEntry(i, step);
+        double longer = peelableS(plate, moved);
+        if (Double.isInfinite(longer)) {
+          return Optional.empty();
+        }
+        slope = Math.log(longer / there) / step;
+      }
+      slopes.setEntry(i, slope);
+    }
+    double variance = slopes.dotProduct(room.covariance().operate(slopes));
+    return Optional.of(new Estimate(Math.log(there / textbook), Math.sqrt(Math.max(0, variance))));
+  }
+
+  private static double peelableS(PlateSimulation plate, RealVector deviations) {
+    return plate.milestoneS(
+        Milestone.PEELABLE, Spot.NOMINAL, PlateReadings.full(deviations.toArray()));
+  }
+
+  private List<KindLearnt> kinds() {
+    Map<StarchKind, Integer> plates = new TreeMap<>();
+    for (Learner.Pupil pupil : learner.pupils()) {
+      pupil
+          .plate()
+          .key()
+          .starchShares()
+          .keySet()
+          .forEach(kind -> plates.merge(kind, 1, Integer::sum));
+    }
+    List<KindLearnt> kinds = new ArrayList<>();
+    plates.forEach(
+        (kind, count) ->
+            kinds.add(
+                new KindLearnt(
+                    kind,
+                    count,
+                    factors(
+                        shared.space().ofKind(kind), factor -> Sharing.of(factor).kind() > 0))));
+    return kinds;
+  }
+
+  private List<FactorLearnt> pours() {
+    if (learner.pupils().isEmpty()) {
+      return List.of();
+    }
+    return factors(
+        shared.space().common(), factor -> factor == Factor.THICKNESS || factor == Factor.SOLIDS);
+  }
+
+  private List<FactorLearnt> factors(RealMatrix parts, Predicate<Factor> wanted) {
+    Normal now = shared.seenThrough(parts);
+    Normal before = untaught.seenThrough(parts);
+    List<FactorLearnt> factors = new ArrayList<>();
+    for (int i = 0; i < Sharing.COUNT; i++) {
+      if (wanted.test(Sharing.factor(i))) {
+        factors.add(
+            new FactorLearnt(Sharing.factor(i), now.mean().getEntry(i), now.sd(i), before.sd(i)));
+      }
+    }
+    return factors;
+  }
+
+  private static List<FilmLearnt> films(List<StripLesson> lessons) {
+    List<FilmLearnt> films = new ArrayList<>();
+    for (FilmProperty property : List.of(FilmProperty.TENSILE_STRENGTH, FilmProperty.ELONGATION)) {
+      List<StripLesson> of = lessons.stream().filter(l -> l.property() == property).toList();
+      if (of.isEmpty()) {
+        continue;
+      }
+      SharedStrips shared = SharedStrips.after(property, of);
+      TreeSet<StarchKind> kinds = new TreeSet<>();
+      of.forEach(lesson -> kinds.addAll(lesson.starchShares().keySet()));
+      for (StarchKind kind : kinds) {
+        Map<StarchKind, Double> pure = Map.of(kind, 1.0);
+        int strips =
+            of.stream()
+                .filter(lesson -> lesson.starchShares().containsKey(kind))
+                .mapToInt(StripLesson::strips)
+                .sum();
+        films.add(
+            new FilmLearnt(
+                property,
+                kind.tradeName(),
+                strips,
+                shared.shared(pure),
+                shared.sharedSdBefore(pure)));
+      }
+    }
+    return films;
+  }
+}

@@ -1,0 +1,100 @@
+package starchfilm.learning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.commons.math3.linear.MatrixUtils;
+import starchfilm.drying.DryingCase;
+import starchfilm.drying.Factor;
+import starchfilm.drying.FactorModel;
+import starchfilm.trial.Trial;
+import starchfilm.trial.Weighing;
+
+/**
+ * One plate with its weighings, and what is uncertain about it alone. One object serves one thread
+ * at a time.
+ */
+final class TaughtPlate {
+  /**
+   * Relative spread of the thickness where the paste was weighed: the plate's area, the paste left
+   * at its rim, and the steam of a hot pour before it lies still. The heat of 40 K would drive off
+   * 7 % of a paste as steam; how much of it does is doubtful by a quarter. Judged, no source.
+   */
+  private static final double WEIGHED_POUR_SD = 0.02;
+
+  private final PlateKey key;
+  private final PlateReadings readings;
+  private final double[] ownVariances;
+  private final double plasticiserVariance;
+
+  TaughtPlate(Trial trial, List<Weighing> weighings) {
+    DryingCase drying = trial.dryingCase();
+    List<Weighing> inOrder = new ArrayList<>(weighings);
+    inOrder.sort(Comparator.comparingDouble(Weighing::timeS));
+    key = PlateKey.of(trial, drying.composition());
+    readings = new PlateReadings(drying, inOrder);
+    double[][] doubted = readings.simulation().doubted(alone(trial)).covariance();
+    ownVariances = new double[Sharing.COUNT];
+    for (int i = 0; i < ownVariances.length; i++) {
+      ownVariances[i] = doubted[i][i];
+    }
+    int plasticiser = Factor.PLASTICISER.ordinal();
+    plasticiserVariance = doubted[plasticiser][plasticiser];
+  }
+
+  /** The plate's own share of the textbook's spread, and what the trial file leaves open. */
+  private static FactorModel alone(Trial trial) {
+    return trial.roomDoubt().addedTo(ownShare(trial.pouredMassKg().isPresent()));
+  }
+
+  /** The plate's own share of the textbook's spread. */
+  static FactorModel ownShare(boolean pourWeighed) {
+    double[] variances = ownVariances(pourWeighed);
+    double[][] diagonal = new double[Factor.values().length][Factor.values().length];
+    for (int i = 0; i < Sharing.COUNT; i++) {
+      diagonal[i][i] = variances[i];
+    }
+    return FactorModel.learnt(new double[diagonal.length], diagonal);
+  }
+
+  /** The same as variances of the fitted factors. */
+  static double[] ownVariances(boolean pourWeighed) {
+    double[] variances = new double[Sharing.COUNT];
+    for (int i = 0; i < Sharing.COUNT; i++) {
+      Factor factor = Sharing.factor(i);
+      variances[i] =
+          factor == Factor.THICKNESS && pourWeighed
+              ? WEIGHED_POUR_SD * WEIGHED_POUR_SD
+              : Sharing.variance(factor, Sharing.of(factor).plate());
+    }
+    return variances;
+  }
+
+  PlateKey key() {
+    return key;
+  }
+
+  PlateReadings readings() {
+    return readings;
+  }
+
+  double[] ownVariances() {
+    return ownVariances.clone();
+  }
+
+  /** What is known of the plate before its weighings, from what the others taught. */
+  Normal before(SharedFactors shared) {
+    return shared.of(key).widened(ownVariances);
+  }
+
+  /** What would be known of it if the shared parts were exactly at their means. */
+  Normal beforeGivenMeans(SharedFactors shared) {
+    Normal known = shared.of(key);
+    return new Normal(known.mean(), MatrixUtils.createRealDiagonalMatrix(ownVariances));
+  }
+
+  /** As the forecast takes it. */
+  FactorModel model(Normal known) {
+    return known.model(plasticiserVariance);
+  }
+}

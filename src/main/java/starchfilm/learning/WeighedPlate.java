@@ -1,0 +1,18 @@
+package starchfilm.learning;
+
+import java.util.List;
+import starchfilm.trial.PlateFactors;
+
+/**
+ * What is known of a plate that is drying, its weighings so far taken in.
+ *
+ * @param factors its factors
+ * @param weighings how many weighings were taken in
+ * @param doubted those that hardly count
+ */
+public record WeighedPlate(PlateFactors factors, int weighings, List<DoubtedReading> doubted) {
+  /** Copies the list. */
+  public WeighedPlate {
+    doubted = List.copyOf(doubted);
+  }
+}

@@ -1,0 +1,201 @@
+package starchfilm.learning;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.drying.FactorModel;
+import starchfilm.evidence.Estimate;
+import starchfilm.film.FilmProperty;
+import starchfilm.film.LearntFilm;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.json.UnreadableFileException;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.NotebookReader;
+import starchfilm.trial.PlateFactors;
+import starchfilm.trial.SafeFile;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialKnowledge;
+
+/**
+ * What the trials of one folder have taught, kept in the file {@value #FILE_NAME} beside them.
+ *
+ * <p>Asked about a trial it has learnt from, it leaves that trial's own lesson out: a forecast that
+ * is held against a plate's weighings has not seen them. {@link #afterWeighings} takes them in, as
+ * the forecast of a plate that is drying now should. Immutable; safe to share.
+ */
+public final class Workshop implements TrialKnowledge {
+  /** The file what was learnt is kept in. */
+  public static final String FILE_NAME = NotebookReader.WORKSHOP_FILE;
+
+  private final Path folder;
+  private final Learnt learnt;
+  private final List<PlateLesson> plates;
+  private final List<StripLesson> strips;
+
+  private Workshop(Path folder, Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips) {
+    this.folder = folder;
+    this.learnt = learnt;
+    this.plates = List.copyOf(plates);
+    this.strips = List.copyOf(strips);
+  }
+
+  /**
+   * A workshop in which nothing was learnt: the textbook.
+   *
+   * @param folder its folder
+   * @return the workshop
+   */
+  public static Workshop untaught(Path folder) {
+    return new Workshop(folder, Learnt.NOTHING, List.of(), List.of());
+  }
+
+  /**
+   * Learns from trials.
+   *
+   * @param folder the folder they lie in, or in folders below it
+   * @param trials the trials; those without weighings and strips teach nothing
+   * @return what they teach; what could not be learnt from is named in {@link #learnt}
+   */
+  public static Workshop taughtBy(Path folder, List<Trial> trials) {
+    Learner learner = Learner.taughtBy(trials, folder);
+    StripTeacher strips = new StripTeacher();
+    for (Trial trial : trials) {
+      strips.hear(trial, TrialName.from(folder, trial));
+    }
+    return new Workshop(folder, Summary.of(learner, strips), learner.lessons(), strips.lessons());
+  }
+
+  /**
+   * Reads the workshop file of a folder.
+   *
+   * @param folder the folder
+   * @return what was learnt there; without a file, the textbook
+   * @throws UnreadableFileException where there is a file, but not as learn writes it
+   */
+  public static Workshop read(Path folder) throws UnreadableFileException {
+    Path file = file(folder);
+    if (!Files.exists(file)) {
+      return untaught(folder);
+    }
+    WorkshopReader.Lessons lessons = WorkshopReader.read(file);
+    return new Workshop(folder, lessons.learnt(), lessons.plates(), lessons.strips());
+  }
+
+  /**
+   * Writes the workshop file: whole or not at all.
+   *
+   * @return the file
+   * @throws NotWrittenException where it cannot be written; an older file is as it was
+   */
+  public Path write() throws NotWrittenException {
+    byte[] text = WorkshopText.of(learnt, plates, strips).getBytes(StandardCharsets.UTF_8);
+    SafeFile.rewrite(file(folder), before -> text);
+    return file(folder);
+  }
+
+  static Path file(Path folder) {
+    return folder.resolve(FILE_NAME);
+  }
+
+  /**
+   * What was learnt, to be shown.
+   *
+   * @return rooms, starch kinds, hand and films
+   */
+  public Learnt learnt() {
+    return learnt;
+  }
+
+  /**
+   * Whether anything was learnt that a forecast can use.
+   *
+   * @return false for the textbook
+   */
+  public boolean isTaught() {
+    return !(plates.isEmpty() && strips.isEmpty());
+  }
+
+  @Override
+  public PlateFactors drying(Trial trial) {
+    TaughtPlate plate = new TaughtPlate(trial, List.of());
+    return new PlateFactors(plate.model(plate.before(sharedWithout(trial))), true);
+  }
+
+  /**
+   * What is known of a plate once its weighings are taken in.
+   *
+   * @param trial the trial, with its weighings so far
+   * @return its factors, and what became of the weighings
+   * @throws IllegalArgumentException where the weighings cannot be fitted, or a figure lies outside
+   *     what the drying model takes; the message is a sentence for the reader
+   */
+  public WeighedPlate afterWeighings(Trial trial) {
+    if (trial.weighings().isEmpty()) {
+      return new WeighedPlate(drying(trial), 0, List.of());
+    }
+    TaughtPlate plate = new TaughtPlate(trial, trial.weighings());
+    Normal before = plate.before(sharedWithout(trial));
+    PlateFit fit = PlateFit.of(plate.readings(), before);
+    return new WeighedPlate(
+        new PlateFactors(plate.model(fit.posterior(before)), true),
+        trial.weighings().size(),
+        Doubts.of(TrialName.from(folder, trial), plate.readings(), fit));
+  }
+
+  /**
+   * What is known of a plate that nobody has poured yet.
+   *
+   * @param roomName where it will dry
+   * @param starchShares share of each kind in its dry starch
+   * @param pourWeighed whether its paste will be weighed when it is poured
+   * @return the factors; a forecast adds what the plate's own paste, pour and room leave uncertain
+   */
+  public FactorModel factors(
+      String roomName, Map<StarchKind, Double> starchShares, boolean pourWeighed) {
+    PlateKey key = new PlateKey(PlateKey.roomKey(roomName), starchShares, pourWeighed);
+    return SharedFactors.after(plates)
+        .of(key)
+        .widened(TaughtPlate.ownVariances(pourWeighed))
+        .model(0);
+  }
+
+  private SharedFactors sharedWithout(Trial trial) {
+    String name = TrialName.from(folder, trial);
+    return SharedFactors.after(
+        plates.stream().filter(lesson -> !lesson.file().equals(name)).toList());
+  }
+
+  @Override
+  public LearntFilm film(Trial trial) {
+    String name = TrialName.from(folder, trial);
+    List<StripLesson> others =
+        strips.stream().filter(lesson -> !lesson.file().equals(name)).toList();
+    return film(others, trial.filmCase().composition().starchShares());
+  }
+
+  private static LearntFilm film(List<StripLesson> lessons, Map<StarchKind, Double> starchShares) {
+    Map<FilmProperty, Estimate> factors = new EnumMap<>(FilmProperty.class);
+    for (FilmProperty property : List.of(FilmProperty.TENSILE_STRENGTH, FilmProperty.ELONGATION)) {
+      List<StripLesson> of = new ArrayList<>(lessons);
+      of.removeIf(lesson -> lesson.property() != property);
+      if (!of.isEmpty()) {
+        factors.put(property, SharedStrips.after(property, of).nextFilm(starchShares));
+      }
+    }
+    return new LearntFilm(factors);
+  }
+
+  /**
+   * What is known of a film that nobody has cast yet.
+   *
+   * @param starchShares share of each kind in its dry starch
+   * @return what all strips taught
+   */
+  public LearntFilm film(Map<StarchKind, Double> starchShares) {
+    return film(strips, starchShares);
+  }
+}

@@ -1,0 +1,118 @@
+package starchfilm.learning;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import starchfilm.film.FilmProperty;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.json.FileText;
+import starchfilm.json.Located;
+import starchfilm.json.LocatedReader;
+import starchfilm.json.UnreadableFileException;
+
+/** Reads the lessons of a workshop file; whatever is not as learn writes it is refused. */
+final class WorkshopReader {
+  private static final long MAX_BYTES = 20_000_000;
+
+  private WorkshopReader() {}
+
+  /**
+   * The content of a file.
+   *
+   * @param learnt what is shown
+   * @param plates from weighings
+   * @param strips from pull tests
+   */
+  record Lessons(Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips) {}
+
+  static Lessons read(Path file) throws UnreadableFileException {
+    Located root = new LocatedReader().read(FileText.utf8(FileText.bytes(file, MAX_BYTES)));
+    Located format = Fields.member(root, "format");
+    if (Fields.number(format) != WorkshopText.FORMAT) {
+      throw Fields.wrong(format, "format " + WorkshopText.FORMAT);
+    }
+    Located lessons = Fields.member(root, "lessons");
+    List<Located> order = Fields.list(Fields.member(lessons, "factors"), Sharing.COUNT);
+    for (int i = 0; i < Sharing.COUNT; i++) {
+      String factor = WorkshopText.word(Sharing.factor(i));
+      if (!Fields.text(order.get(i)).equals(factor)) {
+        throw Fields.wrong(order.get(i), '"' + factor + '"');
+      }
+    }
+    List<PlateLesson> plates = new ArrayList<>();
+    for (Located entry : Fields.list(Fields.member(lessons, "plates"), -1)) {
+      plates.add(plate(entry));
+    }
+    List<StripLesson> strips = new ArrayList<>();
+    for (Located entry : Fields.list(Fields.member(lessons, "strips"), -1)) {
+      strips.add(strip(entry));
+    }
+    return new Lessons(LearntReader.read(root), plates, strips);
+  }
+
+  private static PlateLesson plate(Located entry) throws UnreadableFileException {
+    RealMatrix precision = new Array2DRowRealMatrix(Sharing.COUNT, Sharing.COUNT);
+    List<Located> triangle = Fields.list(Fields.member(entry, "precision"), Sharing.COUNT);
+    for (int i = 0; i < Sharing.COUNT; i++) {
+      RealVector row = row(triangle.get(i), i + 1);
+      for (int j = 0; j <= i; j++) {
+        precision.setEntry(i, j, row.getEntry(j));
+        precision.setEntry(j, i, row.getEntry(j));
+      }
+    }
+    return new PlateLesson(
+        Fields.text(Fields.member(entry, "file")),
+        new PlateKey(
+            Fields.text(Fields.member(entry, "room")),
+            starch(entry),
+            Fields.flag(Fields.member(entry, "pour_weighed"))),
+        Fields.count(Fields.member(entry, "weighings")),
+        precision,
+        row(Fields.member(entry, "pull"), Sharing.COUNT));
+  }
+
+  private static StripLesson strip(Located entry) throws UnreadableFileException {
+    return new StripLesson(
+        Fields.text(Fields.member(entry, "file")),
+        starch(entry),
+        Fields.constant(
+            Fields.member(entry, "property"), FilmProperty.values(), WorkshopText::word),
+        Fields.count(Fields.member(entry, "strips")),
+        Fields.estimate(entry, "log_factor"));
+  }
+
+  private static Map<StarchKind, Double> starch(Located entry) throws UnreadableFileException {
+    Located starch = Fields.member(entry, "starch");
+    Map<StarchKind, Double> shares = new EnumMap<>(StarchKind.class);
+    if (starch instanceof Located.ObjectValue object) {
+      for (Map.Entry<String, Located.Member> share : object.members().entrySet()) {
+        StarchKind kind =
+            Arrays.stream(StarchKind.values())
+                .filter(k -> k.tradeName().equals(share.getKey()))
+                .findFirst()
+                .orElseThrow(() -> Fields.wrong(starch, "known kinds of starch"));
+        shares.put(kind, Fields.number(share.getValue().value()));
+      }
+    }
+    if (shares.isEmpty()) {
+      throw Fields.wrong(starch, "shares of starch kinds");
+    }
+    return shares;
+  }
+
+  private static RealVector row(Located value, int count) throws UnreadableFileException {
+    RealVector row = new ArrayRealVector(count);
+    List<Located> entries = Fields.list(value, count);
+    for (int i = 0; i < count; i++) {
+      row.setEntry(i, Fields.number(entries.get(i)));
+    }
+    return row;
+  }
+}

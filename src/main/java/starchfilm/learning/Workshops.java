@@ -1,0 +1,170 @@
+package starchfilm.learning;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+import starchfilm.film.LearntFilm;
+import starchfilm.json.UnreadableFileException;
+import starchfilm.trial.Fault;
+import starchfilm.trial.PlateFactors;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialKnowledge;
+
+/**
+ * Finds for each trial the workshop it belongs to: the workshop file in the trial's folder, or else
+ * the nearest in the folders above it. A trial without any is forecast from the textbook.
+ *
+ * <p>A file is read when it is first asked for, and again once it has changed. Safe to share
+ * between threads.
+ */
+public final class Workshops implements TrialKnowledge {
+  /**
+   * How far above a trial its workshop is looked for, as far as a folder of trials reaches down.
+   */
+  private static final int FARTHEST_UP = 8;
+
+  private final Map<Path, Reading> readings = new ConcurrentHashMap<>();
+
+  /** A workshop as read, and what tells whether its file has changed since. */
+  private record Reading(FileTime changed, long bytes, Workshop workshop, Optional<Fault> fault) {}
+
+  /**
+   * The workshop of a trial.
+   *
+   * @param trial the trial
+   * @return its workshop; untaught where there is no workshop file, or none that can be read
+   */
+  public Workshop of(Trial trial) {
+    return in(folder(trial));
+  }
+
+  /**
+   * The workshop of a folder.
+   *
+   * @param folder a folder that holds trials, or will
+   * @return the workshop there, or else the nearest in the folders above; untaught where there is
+   *     none that can be read
+   */
+  public Workshop in(Path folder) {
+    Path own = folder.toAbsolutePath().normalize();
+    return home(own).map(home -> reading(home).workshop()).orElse(Workshop.untaught(own));
+  }
+
+  /**
+   * The workshop that all of some trials share.
+   *
+   * @param trials the trials
+   * @return their workshop; untaught where they have several
+   */
+  public Workshop shared(List<Trial> trials) {
+    List<Path> homes =
+        trials.stream().map(trial -> home(folder(trial)).orElse(Path.of(""))).distinct().toList();
+    return homes.size() == 1 ? of(trials.get(0)) : Workshop.untaught(Path.of(""));
+  }
+
+  /**
+   * The workshop files of trials that cannot be read.
+   *
+   * @param trials the trials
+   * @return one fault a file
+   */
+  public List<Fault> faults(List<Trial> trials) {
+    Set<Path> homes = new LinkedHashSet<>();
+    trials.forEach(trial -> home(folder(trial)).ifPresent(homes::add));
+    return homes.stream().flatMap(folder -> reading(folder).fault().stream()).toList();
+  }
+
+  private Reading reading(Path folder) {
+    Path file = Workshop.file(folder);
+    FileTime changed = FileTime.fromMillis(0);
+    long bytes = -1;
+    try {
+      BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
+      changed = now.lastModifiedTime();
+      bytes = now.size();
+    } catch (IOException gone) {
+      // Read below all the same: what is wrong with the file is told there.
+      bytes = -1;
+    }
+    Reading last = readings.get(folder);
+    if (last != null && last.changed().equals(changed) && last.bytes() == bytes) {
+      return last;
+    }
+    Reading fresh = read(folder, changed, bytes);
+    readings.put(folder, fresh);
+    return fresh;
+  }
+
+  private static Reading read(Path folder, FileTime changed, long bytes) {
+    try {
+      return new Reading(changed, bytes, Workshop.read(folder), Optional.empty());
+    } catch (UnreadableFileException e) {
+      Fault fault =
+          new Fault(
+              Workshop.file(folder).toString().replace('\\', '/'),
+              e.line(),
+              OptionalInt.empty(),
+              "",
+              e.given(),
+              e.allowed(),
+              e.mend() + "; until then the forecasts are the textbook's");
+      return new Reading(changed, bytes, Workshop.untaught(folder), Optional.of(fault));
+    }
+  }
+
+  private static Path folder(Trial trial) {
+    Path file = trial.file().toAbsolutePath().normalize();
+    Path parent = file.getParent();
+    return parent == null ? file : parent;
+  }
+
+  private static Optional<Path> home(Path from) {
+    @Nullable Path folder = from;
+    for (int up = 0; up <= FARTHEST_UP && folder != null; up++) {
+      if (Files.isRegularFile(Workshop.file(folder))) {
+        return Optional.of(folder);
+      }
+      folder = folder.getParent();
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The same knowledge, but with every trial's own weighings taken in.
+   *
+   * @return knowledge for plates that are drying now
+   */
+  public TrialKnowledge withWeighings() {
+    return new TrialKnowledge() {
+      @Override
+      public PlateFactors drying(Trial trial) {
+        return of(trial).afterWeighings(trial).factors();
+      }
+
+      @Override
+      public LearntFilm film(Trial trial) {
+        return of(trial).film(trial);
+      }
+    };
+  }
+
+  @Override
+  public PlateFactors drying(Trial trial) {
+    return of(trial).drying(trial);
+  }
+
+  @Override
+  public LearntFilm film(Trial trial) {
+    return of(trial).film(trial);
+  }
+}

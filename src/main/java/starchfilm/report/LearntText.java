@@ -1,0 +1,149 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import starchfilm.drying.Factor;
+import starchfilm.evidence.Band;
+import starchfilm.learning.FactorLearnt;
+import starchfilm.learning.FilmLearnt;
+import starchfilm.learning.KindLearnt;
+import starchfilm.learning.Learnt;
+import starchfilm.learning.RoomLearnt;
+
+/** What a notebook taught, for a terminal: plain lines that need no colour. */
+public final class LearntText {
+  private static final double PERCENT = 100;
+
+  private LearntText() {}
+
+  /**
+   * Everything that was learnt.
+   *
+   * @param learnt what was learnt
+   * @return lines; long sentences are not broken, lines of a list begin with blanks
+   */
+  public static List<String> of(Learnt learnt) {
+    List<String> lines = new ArrayList<>();
+    for (RoomLearnt room : learnt.rooms()) {
+      lines.add(capital(room.sentence()) + ".");
+      lines.add(
+          "  from "
+              + counted(room.plates(), "plate")
+              + " and "
+              + counted(room.weighings(), "weighing"));
+      factors(room.factors(), lines);
+      lines.add("");
+    }
+    for (KindLearnt kind : learnt.kinds()) {
+      lines.add(
+          "Film of "
+              + kind.kind().tradeName()
+              + " starch, "
+              + counted(kind.plates(), "plate")
+              + ":");
+      factors(kind.factors(), lines);
+      lines.add("");
+    }
+    if (!learnt.pours().isEmpty()) {
+      lines.add("Your hand:");
+      factors(learnt.pours(), lines);
+      lines.add("");
+    }
+    if (!learnt.films().isEmpty()) {
+      lines.add("Strips pulled, over the rules for home film:");
+      learnt.films().forEach(film -> lines.add("  " + film(film)));
+      lines.add("  Young's modulus: not told; a strip pulled to its break does not tell it");
+      lines.add("");
+    }
+    lines.add(
+        "\u00B1 is one standard deviation; a range holds 80 % of the likely cases. A factor that"
+            + " is not told keeps the textbook's range.");
+    if (!learnt.doubted().isEmpty()) {
+      lines.add("");
+      lines.add("Doubted, and hardly counted:");
+      learnt.doubted().forEach(reading -> lines.add("  " + reading.sentence()));
+    }
+    if (!learnt.leftOut().isEmpty()) {
+      lines.add("");
+      lines.add("Left out:");
+      learnt.leftOut().forEach(left -> lines.add("  " + left.file() + ": " + left.reason()));
+    }
+    return lines;
+  }
+
+  private static void factors(List<FactorLearnt> factors, List<String> lines) {
+    for (FactorLearnt factor : factors) {
+      lines.add(
+          "  " + name(factor.factor()) + ": " + (factor.isTold() ? told(factor) : "not told"));
+    }
+  }
+
+  private static String name(Factor factor) {
+    return switch (factor) {
+      case AIR_SIDE -> "exchange with the air, over the textbook";
+      case DIFFUSIVITY -> "diffusivity of water in the film, over the textbook";
+      case ISOTHERM -> "moisture the film holds, over the textbook";
+      case BENCH -> "heat from the bench, over the textbook";
+      case HUMIDITY -> "relative humidity, over what is noted";
+      case AIR_TEMPERATURE -> "air temperature, over what is noted";
+      case THICKNESS -> "thickness of pours that were not weighed, over what is noted";
+      case SOLIDS -> "dry solids of the paste, over what was weighed out";
+      case PLASTICISER -> "glycerol per starch, over what was weighed out";
+    };
+  }
+
+  private static String told(FactorLearnt factor) {
+    Band now = Band.normal(factor.deviation(), factor.sd());
+    Band before = Band.normal(0, factor.sdBefore());
+    return switch (factor.factor()) {
+      case AIR_SIDE, DIFFUSIVITY, ISOTHERM, BENCH -> times(now, before);
+      case HUMIDITY -> difference(now, before, PERCENT, "points");
+      case AIR_TEMPERATURE -> difference(now, before, 1, "\u00B0C");
+      case THICKNESS, SOLIDS, PLASTICISER -> difference(now, before, PERCENT, "%");
+    };
+  }
+
+  private static String film(FilmLearnt film) {
+    return film.property().tradeName()
+        + " of "
+        + film.starch()
+        + " film: "
+        + times(
+            Band.normal(film.logFactor().value(), film.logFactor().sd()),
+            Band.normal(0, film.logSdBefore()))
+        + "; "
+        + counted(film.strips(), "strip");
+  }
+
+  private static String times(Band logNow, Band logBefore) {
+    return String.format(
+        Locale.ROOT,
+        "times %.2f (%.2f to %.2f; before %.2f to %.2f)",
+        Math.exp(logNow.middle()),
+        Math.exp(logNow.low()),
+        Math.exp(logNow.high()),
+        Math.exp(logBefore.low()),
+        Math.exp(logBefore.high()));
+  }
+
+  private static String difference(Band now, Band before, double factor, String unit) {
+    return String.format(
+        Locale.ROOT,
+        "%+.1f %s (%+.1f to %+.1f; before %+.1f to %+.1f)",
+        now.middle() * factor,
+        unit,
+        now.low() * factor,
+        now.high() * factor,
+        before.low() * factor,
+        before.high() * factor);
+  }
+
+  private static String capital(String sentence) {
+    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+  }
+
+  private static String counted(int count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
+  }
+}

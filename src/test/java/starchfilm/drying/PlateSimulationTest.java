@@ -1,0 +1,142 @@
+package starchfilm.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import starchfilm.diffusion.Tolerance;
+
+/** What a scale under a plate shows, out of the same equations as the forecast. */
+class PlateSimulationTest {
+  private static final double HOUR_S = 3_600;
+  private static final DryingCase PLATE = Plates.USUAL;
+
+  @Test
+  void atThePourTheScaleShowsThePaste() {
+    double[] masses = new double[1];
+    new PlateSimulation(PLATE, 0).filmMassesKg(Deviations.NONE, masses);
+
+    double poured =
+        PLATE.pour().wetThicknessM().value()
+            * PLATE.plate().areaM2()
+            * PLATE.composition().pasteDensityKgPerM3();
+    assertThat(masses[0]).isCloseTo(poured, within(1e-12));
+  }
+
+  @Test
+  void whileTheWholePlateIsWetOnlyWaterLeavesAndUnevennessDoesNotShow() {
+    // In the constant-rate period the room alone sets the pace, whatever the thickness below.
+    double[] uneven = new double[2];
+    double[] even = new double[2];
+    new PlateSimulation(PLATE, 0, 12 * HOUR_S).filmMassesKg(Deviations.NONE, uneven);
+    new PlateSimulation(withUnevenness(PLATE, 0), 0, 12 * HOUR_S)
+        .filmMassesKg(Deviations.NONE, even);
+
+    assertThat(uneven[0]).isCloseTo(even[0], within(1e-12));
+    assertThat(uneven[0] - uneven[1]).isCloseTo(even[0] - even[1], within(0.01 * even[0]));
+  }
+
+  @Test
+  void inTheEndTheScaleShowsSolidsWithTheirRestingMoisture() {
+    double late = 40 * 24 * HOUR_S;
+    PlateSimulation simulation = new PlateSimulation(PLATE, 0, late);
+    double[] masses = new double[2];
+    simulation.filmMassesKg(Deviations.NONE, masses);
+
+    double resting =
+        new DryingForecaster(FactorModel.textbook(), 20).forecast(PLATE).equilibriumMoisture();
+    double solids = masses[0] * PLATE.composition().drySolids();
+    assertThat(masses[1]).isCloseTo(solids * (1 + resting), within(2e-3 * masses[1]));
+  }
+
+  @Test
+  void aThickPartKeepsItsWaterWhenTheNominalSpotIsDry() {
+    PlateSimulation even = new PlateSimulation(withUnevenness(PLATE, 0));
+    double dryS = even.milestoneS(Milestone.DRY_THROUGH, Spot.NOMINAL, Deviations.NONE);
+    double[] unevenMass = new double[1];
+    double[] evenMass = new double[1];
+    new PlateSimulation(PLATE, dryS).filmMassesKg(Deviations.NONE, unevenMass);
+    new PlateSimulation(withUnevenness(PLATE, 0), dryS).filmMassesKg(Deviations.NONE, evenMass);
+
+    assertThat(unevenMass[0]).isGreaterThan(1.02 * evenMass[0]);
+  }
+
+  @Test
+  void milestonesAreThoseOfTheForecastsMiddleCase() {
+    double forecast =
+        new DryingForecaster(FactorModel.textbook(), 20)
+            .middleCaseS(PLATE, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+
+    // The simulation is solved more finely; a forecast's own time error is 1e-3.
+    assertThat(
+            new PlateSimulation(PLATE)
+                .milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, Deviations.NONE))
+        .isCloseTo(forecast, within(2e-3 * forecast));
+  }
+
+  @Test
+  void theSlopeInTheDiffusivityIsThatOfAFineSolve() {
+    // Water's diffusivity hardly moves a weight under way, so its slope is the first to drown in
+    // the roughness of a coarse solve: at a forecast's tolerance it is 20 mg off and more.
+    double[] timesS = {6 * HOUR_S, 24 * HOUR_S, 60 * HOUR_S};
+    DryingCase even = withUnevenness(PLATE, 0);
+    Deviations more = Deviations.NONE.with(Factor.DIFFUSIVITY, 1);
+    double[] base = new double[3];
+    double[] moved = new double[3];
+    PlateSimulation simulation = new PlateSimulation(even, timesS);
+    simulation.filmMassesKg(Deviations.NONE, base);
+    simulation.filmMassesKg(more, moved);
+
+    double[] fineBase = fineMasses(even, timesS, Deviations.NONE);
+    double[] fineMoved = fineMasses(even, timesS, more);
+    for (int i = 0; i < timesS.length; i++) {
+      assertThat(moved[i] - base[i]).isCloseTo(fineMoved[i] - fineBase[i], within(8e-6));
+    }
+  }
+
+  private static double[] fineMasses(DryingCase drying, double[] timesS, Deviations deviations) {
+    SpotTrace trace = new SpotTrace();
+    new SpotSolver(
+            PreparedCase.of(drying, DryingForecaster.HORIZON_S),
+            timesS,
+            SpotSolver.grid(drying, SpotSolver.NODES),
+            new Tolerance(2e-6, 5e-7, 0.1),
+            true)
+        .solve(Spot.NOMINAL, deviations, timesS[timesS.length - 1], trace);
+    return Arrays.stream(trace.curve)
+        .map(moisture -> drying.plate().areaM2() * trace.solidsKgPerM2 * (1 + moisture))
+        .toArray();
+  }
+
+  private static DryingCase withUnevenness(DryingCase drying, double unevenness) {
+    Pour pour = drying.pour();
+    return new DryingCase(
+        drying.composition(),
+        drying.solidsRelativeSd(),
+        drying.plasticiserRelativeSd(),
+        drying.plate(),
+        new Pour(pour.wetThicknessM(), unevenness, pour.pasteTemperatureK()),
+        drying.room(),
+        drying.benchTemperatureK(),
+        drying.faces());
+  }
+
+  @Test
+  void aForkGivesTheSame() {
+    PlateSimulation simulation = new PlateSimulation(PLATE, 10 * HOUR_S);
+    double[] one = new double[1];
+    double[] other = new double[1];
+    simulation.filmMassesKg(Deviations.NONE, one);
+    simulation.fork().filmMassesKg(Deviations.NONE, other);
+
+    assertThat(other).containsExactly(one);
+  }
+
+  @Test
+  void refusesTimesThatGoBack() {
+    assertThatThrownBy(() -> new PlateSimulation(PLATE, 10, 5))
+        .hasMessage("times of weighing must be 0 s or more and in order, not [10.0, 5.0]");
+  }
+}

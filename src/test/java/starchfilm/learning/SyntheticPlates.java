@@ -1,0 +1,176 @@
+package starchfilm.learning;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
+import starchfilm.air.AirState;
+import starchfilm.drying.ConstantRoom;
+import starchfilm.drying.Deviations;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.Plate;
+import starchfilm.drying.PlateMaterial;
+import starchfilm.drying.PlateSimulation;
+import starchfilm.drying.Pour;
+import starchfilm.drying.Room;
+import starchfilm.drying.Spot;
+import starchfilm.evidence.Estimate;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.Cook;
+import starchfilm.recipe.GlycerolPortion;
+import starchfilm.recipe.GlycerolStock;
+import starchfilm.recipe.Paste;
+import starchfilm.recipe.Recipe;
+import starchfilm.recipe.StarchPortion;
+import starchfilm.recipe.VinegarPortion;
+import starchfilm.trial.Trial;
+import starchfilm.trial.Weighing;
+
+/** Plates that were never cast: trials made up from a seed, dried by the model itself. */
+final class SyntheticPlates {
+  private static final double SCALE_STEP_KG = 0.5e-3;
+  static final double SCALE_SD_KG = SCALE_STEP_KG / Math.sqrt(12);
+  private static final StarchKind[] KINDS = {
+    StarchKind.POTATO, StarchKind.TAPIOCA, StarchKind.CORN
+  };
+
+  private final Random random;
+  private int made;
+
+  SyntheticPlates(long seed) {
+    random = new Random(seed);
+  }
+
+  double gaussian() {
+    return random.nextGaussian();
+  }
+
+  /** A trial of 150 g or more in a constant room, weighed pour, nothing dried yet. */
+  Trial any(String... rooms) {
+    String roomName = rooms[random.nextInt(rooms.length)];
+    Room room =
+        new ConstantRoom(
+            new AirState(
+                288.15 + 10 * random.nextDouble(), 0.35 + 0.25 * random.nextDouble(), 0.1));
+    return trial(
+        roomName,
+        room,
+        KINDS[random.nextInt(KINDS.length)],
+        0.150 + 0.150 * random.nextDouble(),
+        0.05 + 0.04 * random.nextDouble());
+  }
+
+  Trial trial(String roomName, Room room, StarchKind kind, double pouredKg, double starchShare) {
+    Plate plate = new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0);
+    Estimate gram = new Estimate(0, SCALE_SD_KG);
+    Recipe recipe =
+        new Recipe(
+            List.of(
+                new StarchPortion(
+                    kind, new Estimate(starchShare, SCALE_SD_KG), Estimate.exact(0.14))),
+            new GlycerolPortion(
+                new Estimate(0.3 * starchShare, SCALE_SD_KG),
+                new GlycerolStock(Estimate.exact(0.99), Estimate.exact(0))),
+            new VinegarPortion(Estimate.exact(0), Estimate.exact(0.05)),
+            new Estimate(1 - 1.3 * starchShare, SCALE_SD_KG),
+            Estimate.exact(0),
+            new Cook(Estimate.exact(600), Estimate.exact(363.15), gram.plus(Estimate.exact(0.05))));
+    double density = Paste.cooked(recipe).composition().pasteDensityKgPerM3();
+    Estimate poured = new Estimate(pouredKg, SCALE_SD_KG);
+    return withPoured(
+        recipe,
+        plate,
+        roomName,
+        room,
+        new Pour(poured.times(1 / (density * plate.areaM2())), 0.25, 333.15),
+        Optional.of(poured),
+        List.of());
+  }
+
+  private Trial withPoured(
+      Recipe recipe,
+      Plate plate,
+      String roomName,
+      Room room,
+      Pour pour,
+      Optional<Estimate> poured,
+      List<Weighing> weighings) {
+    made++;
+    return new Trial(
+        Path.of("plate-" + made + ".json"),
+        "plate " + made,
+        true,
+        Optional.empty(),
+        recipe,
+        plate,
+        pour,
+        poured,
+        1,
+        roomName,
+        room,
+        Trial.RoomDoubt.NONE,
+        OptionalDouble.empty(),
+        List.of(),
+        new Trial.Use(0.5, 293.15, 0),
+        weighings,
+        List.of(),
+        List.of(),
+        List.of(),
+        OptionalInt.empty(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /** The same trial with its weighings. */
+  static Trial weighed(Trial trial, List<Weighing> weighings) {
+    return new Trial(
+        trial.file(),
+        trial.name(),
+        trial.invented(),
+        trial.pouredAt(),
+        trial.recipe(),
+        trial.plate(),
+        trial.pour(),
+        trial.pouredMassKg(),
+        trial.plateCount(),
+        trial.roomName(),
+        trial.room(),
+        trial.roomDoubt(),
+        trial.benchTemperatureK(),
+        trial.faces(),
+        trial.use(),
+        weighings,
+        trial.faults(),
+        trial.pulls(),
+        trial.measuredDryThicknessM(),
+        trial.rating(),
+        trial.remarks(),
+        trial.photos(),
+        trial.notRecorded());
+  }
+
+  /** When the thick spot of a plate is dry through in a case (s). */
+  static double dryThroughS(Trial trial, Deviations truth) {
+    return new PlateSimulation(trial.dryingCase())
+        .milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, truth);
+  }
+
+  /** Dries a plate in a case and weighs it at shares of its drying time, to half a gram. */
+  static Trial dried(Trial trial, Deviations truth, double... sharesOfDryTime) {
+    double dryS = dryThroughS(trial, truth);
+    double[] timesS = Arrays.stream(sharesOfDryTime).map(share -> share * dryS).toArray();
+    double[] masses = new double[timesS.length];
+    new PlateSimulation(trial.dryingCase(), timesS).filmMassesKg(truth, masses);
+    List<Weighing> weighings = new ArrayList<>();
+    for (int i = 0; i < timesS.length; i++) {
+      double shown = Math.rint(masses[i] / SCALE_STEP_KG) * SCALE_STEP_KG;
+      weighings.add(new Weighing(timesS[i], shown, SCALE_SD_KG));
+    }
+    return weighed(trial, weighings);
+  }
+}
