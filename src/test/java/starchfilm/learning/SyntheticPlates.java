@@ -11,6 +11,7 @@ import java.util.Random;
 import starchfilm.air.AirState;
 import starchfilm.drying.ConstantRoom;
 import starchfilm.drying.Deviations;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.Plate;
 import starchfilm.drying.PlateMaterial;
@@ -18,6 +19,7 @@ import starchfilm.drying.PlateSimulation;
 import starchfilm.drying.Pour;
 import starchfilm.drying.Room;
 import starchfilm.drying.Spot;
+import starchfilm.evidence.Band;
 import starchfilm.evidence.Estimate;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.recipe.Cook;
@@ -37,6 +39,8 @@ final class SyntheticPlates {
   private static final StarchKind[] KINDS = {
     StarchKind.POTATO, StarchKind.TAPIOCA, StarchKind.CORN
   };
+
+  private static final int FORECAST_DRAWS = 200;
 
   private final Random random;
   private int made;
@@ -172,5 +176,21 @@ final class SyntheticPlates {
       weighings.add(new Weighing(timesS[i], shown, SCALE_SD_KG));
     }
     return weighed(trial, weighings);
+  }
+
+  /**
+   * Forecast of a plate's dry-through in the thick spot (s) after what others taught and its own
+   * weighings.
+   */
+  static Band forecast(Trial trial, SharedFactors shared) {
+    TaughtPlate plate = new TaughtPlate(trial, trial.weighings());
+    Normal known = plate.before(shared);
+    if (!trial.weighings().isEmpty()) {
+      known = PlateFit.of(plate.readings(), known).posterior(known);
+    }
+    return DryingForecaster.ofOnePlate(plate.model(known), FORECAST_DRAWS)
+        .forecast(trial.dryingCase(), Spot.THICK_SPOT)
+        .at(Milestone.DRY_THROUGH)
+        .timeS();
   }
 }
