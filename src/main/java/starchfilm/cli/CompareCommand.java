@@ -67,7 +67,8 @@ final class CompareCommand implements Callable<Integer> {
     Workshops workshops = new Workshops();
     List<Fault> unread = workshops.faults(notebook.trials());
     unread.forEach(fault -> surroundings.err().println(fault.sentence()));
-    TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), workshops);
+    TrialForecasts forecasts =
+        TrialForecasts.of(notebook.trials(), workshops.soFar(surroundings.clock()));
     forecasts.failures().forEach(surroundings.err()::println);
     List<TrialForecast> trials = forecasts.done();
     if (trials.isEmpty()) {
@@ -75,17 +76,14 @@ final class CompareCommand implements Callable<Integer> {
           ? CommandFailure.wrongInput("no sound trial to compare; nothing written.")
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
-    Workshop workshop = workshops.shared(notebook.trials());
+    List<Workshop> taught = workshops.all(notebook.trials());
     Adviser adviser =
         new Adviser(
-            RuleBook.packed(),
-            setup ->
-                workshop.factors(setup.place().name(), setup.composition().starchShares(), false),
-            DryingForecaster.QUICK_DRAWS);
+            RuleBook.packed(), new LearntKnowledge(() -> taught), DryingForecaster.QUICK_DRAWS);
     page.write(
         () ->
             new ComparisonReport(new PageRenderer())
-                .html(Comparison.of(notebook, forecasts).advisedBy(adviser)));
+                .html(Comparison.of(notebook, forecasts).advisedBy(adviser).taughtBy(taught)));
     if (!page.isStandardOutput()) {
       surroundings.out().println(Plural.of(trials.size(), "trial") + " on " + page.shown() + ".");
     }

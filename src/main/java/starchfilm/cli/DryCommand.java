@@ -131,8 +131,11 @@ final class DryCommand implements Callable<Integer> {
   /** What the forecast rests on beside the trial's own recipe and room. */
   private static List<String> told(Workshop workshop, Trial trial, WeighedPlate plate) {
     List<String> lines = new ArrayList<>();
-    if (plate.weighings() > 0) {
-      lines.add("Taken in: " + Plural.of(plate.weighings(), "weighing") + " of this plate so far.");
+    if (plate.factors().weighings() > 0) {
+      lines.add(
+          "Taken in: "
+              + Plural.of(plate.factors().weighings(), "weighing")
+              + " of this plate so far.");
       plate.doubted().forEach(reading -> lines.add("Doubted: " + reading.sentence() + "."));
     }
     workshop.learnt().rooms().stream()

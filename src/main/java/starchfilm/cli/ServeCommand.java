@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.net.BindException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -103,16 +104,15 @@ final class ServeCommand implements Callable<Integer> {
     Workshops workshops = new Workshops();
     UseCases useCases =
         new UseCases(
-            new TrialForecaster(workshops, DryingForecaster.QUICK_DRAWS)::forecast,
+            new TrialForecaster(workshops.soFar(surroundings.clock()), DryingForecaster.QUICK_DRAWS)
+                ::forecast,
             new TrialForecaster(workshops, SKETCH_CASES)::sketch,
             SKETCH_CASES,
             new Adviser(
                 RuleBook.packed(),
-                setup ->
-                    workshops
-                        .in(root)
-                        .factors(setup.place().name(), setup.composition().starchShares(), false),
+                new LearntKnowledge(() -> List.of(workshops.in(root))),
                 DryingForecaster.QUICK_DRAWS),
+            workshops,
             new TypedQuestions(surroundings));
     Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
     try {

@@ -2,8 +2,6 @@ package starchfilm.learning;
 
 import java.util.Collection;
 import java.util.List;
-import java.util.stream.Collectors;
-import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -13,9 +11,8 @@ import org.apache.commons.math3.linear.RealVector;
  * The shared parts after some lessons: a normal distribution.
  *
  * <p>{@code Lambda = Lambda_0 + sum A' S A}, {@code mean = Lambda^-1 sum A' eta}, with the prior
- * precision Lambda_0, a plate's parts A, and its lesson's precision S and pull eta. It is worked
- * out in parts divided by their prior standard deviation, where Lambda_0 is the unit matrix and
- * nothing can be singular. Immutable.
+ * precision Lambda_0, a plate's parts A, and its lesson's precision S and pull eta, added up in
+ * {@link LessonSum}. Immutable.
  */
 final class SharedFactors {
   private final SharedSpace space;
@@ -29,24 +26,19 @@ final class SharedFactors {
   }
 
   static SharedFactors after(Collection<PlateLesson> lessons) {
-    return after(
-        new SharedSpace(lessons.stream().map(PlateLesson::plate).collect(Collectors.toList())),
-        lessons);
+    return LessonSum.of(lessons).factors();
   }
 
   static SharedFactors after(SharedSpace space, Collection<PlateLesson> lessons) {
-    int size = space.size();
-    RealMatrix precision = MatrixUtils.createRealIdentityMatrix(size);
-    RealVector pull = new ArrayRealVector(size);
-    for (PlateLesson lesson : lessons) {
-      RealMatrix parts = scaled(space, space.partsOf(lesson.plate()));
-      precision = precision.add(parts.transpose().multiply(lesson.precision()).multiply(parts));
-      pull = pull.add(parts.transpose().operate(lesson.pull()));
-    }
+    return LessonSum.of(space, lessons).factors();
+  }
+
+  /** From precision and pull in parts divided by their prior standard deviations. */
+  static SharedFactors of(SharedSpace space, RealMatrix precision, RealVector pull) {
     RealMatrix inverse =
         new CholeskyDecomposition(Normal.symmetric(precision)).getSolver().getInverse();
     RealVector mean = inverse.operate(pull);
-    RealMatrix scale = scaled(space, MatrixUtils.createRealIdentityMatrix(size));
+    RealMatrix scale = scaled(space, MatrixUtils.createRealIdentityMatrix(space.size()));
     return new SharedFactors(
         space, scale.operate(mean), Normal.symmetric(scale.multiply(inverse).multiply(scale)));
   }
@@ -62,7 +54,7 @@ final class SharedFactors {
     return new SharedFactors(space, mean.add(step), others.covariance);
   }
 
-  private static RealMatrix scaled(SharedSpace space, RealMatrix byParts) {
+  static RealMatrix scaled(SharedSpace space, RealMatrix byParts) {
     RealMatrix scaled = byParts.copy();
     for (int column = 0; column < scaled.getColumnDimension(); column++) {
       for (int row = 0; row < scaled.getRowDimension(); row++) {

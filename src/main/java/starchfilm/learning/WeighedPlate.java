@@ -7,10 +7,9 @@ import starchfilm.trial.PlateFactors;
  * What is known of a plate that is drying, its weighings so far taken in.
  *
  * @param factors its factors
- * @param weighings how many weighings were taken in
  * @param doubted those that hardly count
  */
-public record WeighedPlate(PlateFactors factors, int weighings, List<DoubtedReading> doubted) {
+public record WeighedPlate(PlateFactors factors, List<DoubtedReading> doubted) {
   /** Copies the list. */
   public WeighedPlate {
     doubted = List.copyOf(doubted);

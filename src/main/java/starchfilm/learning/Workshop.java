@@ -35,12 +35,14 @@ public final class Workshop implements TrialKnowledge {
   private final Learnt learnt;
   private final List<PlateLesson> plates;
   private final List<StripLesson> strips;
+  private final LessonSum all;
 
   private Workshop(Path folder, Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips) {
     this.folder = folder;
     this.learnt = learnt;
     this.plates = List.copyOf(plates);
     this.strips = List.copyOf(strips);
+    this.all = LessonSum.of(plates);
   }
 
   /**
@@ -102,6 +104,16 @@ public final class Workshop implements TrialKnowledge {
   }
 
   /**
+   * What its folder is called.
+   *
+   * @return the last part of its path
+   */
+  public String folderName() {
+    Path name = folder.toAbsolutePath().normalize().getFileName();
+    return name == null ? folder.toString() : name.toString();
+  }
+
+  /**
    * What was learnt, to be shown.
    *
    * @return rooms, starch kinds, hand and films
@@ -122,7 +134,7 @@ public final class Workshop implements TrialKnowledge {
   @Override
   public PlateFactors drying(Trial trial) {
     TaughtPlate plate = new TaughtPlate(trial, List.of());
-    return new PlateFactors(plate.model(plate.before(sharedWithout(trial))), true);
+    return new PlateFactors(plate.model(plate.before(sharedWithout(trial))), true, 0);
   }
 
   /**
@@ -135,14 +147,13 @@ public final class Workshop implements TrialKnowledge {
    */
   public WeighedPlate afterWeighings(Trial trial) {
     if (trial.weighings().isEmpty()) {
-      return new WeighedPlate(drying(trial), 0, List.of());
+      return new WeighedPlate(drying(trial), List.of());
     }
     TaughtPlate plate = new TaughtPlate(trial, trial.weighings());
     Normal before = plate.before(sharedWithout(trial));
     PlateFit fit = PlateFit.of(plate.readings(), before);
     return new WeighedPlate(
-        new PlateFactors(plate.model(fit.posterior(before)), true),
-        trial.weighings().size(),
+        new PlateFactors(plate.model(fit.posterior(before)), true, trial.weighings().size()),
         Doubts.of(TrialName.from(folder, trial), plate.readings(), fit));
   }
 
@@ -157,16 +168,28 @@ public final class Workshop implements TrialKnowledge {
   public FactorModel factors(
       String roomName, Map<StarchKind, Double> starchShares, boolean pourWeighed) {
     PlateKey key = new PlateKey(PlateKey.roomKey(roomName), starchShares, pourWeighed);
-    return SharedFactors.after(plates)
-        .of(key)
-        .widened(TaughtPlate.ownVariances(pourWeighed))
-        .model(0);
+    return all.factors().of(key).widened(TaughtPlate.ownVariances(pourWeighed)).model(0);
+  }
+
+  /**
+   * Looks back on trials in the order they were poured: how near each could have been forecast.
+   *
+   * @param trials the trials of this workshop
+   * @return one look for each dated trial that was learnt from, the earliest pour first
+   */
+  public List<Hindsight> hindsight(List<Trial> trials) {
+    return Hindsight.over(trials, plates, trial -> TrialName.from(folder, trial));
   }
 
   private SharedFactors sharedWithout(Trial trial) {
     String name = TrialName.from(folder, trial);
-    return SharedFactors.after(
-        plates.stream().filter(lesson -> !lesson.file().equals(name)).toList());
+    LessonSum others = all;
+    for (PlateLesson lesson : plates) {
+      if (lesson.file().equals(name)) {
+        others = others.minus(lesson);
+      }
+    }
+    return others.factors();
   }
 
   @Override

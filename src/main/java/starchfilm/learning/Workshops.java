@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
+import java.time.Clock;
+import java.time.LocalDateTime;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +19,7 @@ import starchfilm.film.LearntFilm;
 import starchfilm.json.UnreadableFileException;
 import starchfilm.trial.Fault;
 import starchfilm.trial.PlateFactors;
+import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialKnowledge;
 
@@ -34,6 +37,7 @@ public final class Workshops implements TrialKnowledge {
   private static final int FARTHEST_UP = 8;
 
   private final Map<Path, Reading> readings = new ConcurrentHashMap<>();
+  private final Map<Path, Workshop> untaught = new ConcurrentHashMap<>();
 
   /** A workshop as read, and what tells whether its file has changed since. */
   private record Reading(FileTime changed, long bytes, Workshop workshop, Optional<Fault> fault) {}
@@ -42,7 +46,8 @@ public final class Workshops implements TrialKnowledge {
    * The workshop of a trial.
    *
    * @param trial the trial
-   * @return its workshop; untaught where there is no workshop file, or none that can be read
+   * @return its workshop; untaught where there is no workshop file, or none that can be read; the
+   *     same object until the file changes
    */
   public Workshop of(Trial trial) {
     return in(folder(trial));
@@ -57,19 +62,23 @@ public final class Workshops implements TrialKnowledge {
    */
   public Workshop in(Path folder) {
     Path own = folder.toAbsolutePath().normalize();
-    return home(own).map(home -> reading(home).workshop()).orElse(Workshop.untaught(own));
+    return home(own)
+        .map(home -> reading(home).workshop())
+        .orElseGet(() -> untaught.computeIfAbsent(own, Workshop::untaught));
   }
 
   /**
-   * The workshop that all of some trials share.
+   * The workshops that some trials belong to.
    *
    * @param trials the trials
-   * @return their workshop; untaught where they have several
+   * @return each once, in the order of the trials; none of a trial without a workshop file
    */
-  public Workshop shared(List<Trial> trials) {
-    List<Path> homes =
-        trials.stream().map(trial -> home(folder(trial)).orElse(Path.of(""))).distinct().toList();
-    return homes.size() == 1 ? of(trials.get(0)) : Workshop.untaught(Path.of(""));
+  public List<Workshop> all(List<Trial> trials) {
+    return trials.stream()
+        .flatMap(trial -> home(folder(trial)).stream())
+        .distinct()
+        .map(home -> reading(home).workshop())
+        .toList();
   }
 
   /**
@@ -140,20 +149,23 @@ public final class Workshops implements TrialKnowledge {
   }
 
   /**
-   * The same knowledge, but with every trial's own weighings taken in.
+   * The same knowledge, but of a plate that is drying now its own weighings are taken in. A plate
+   * that has come to its end is forecast without them, so that they can be held against it.
    *
-   * @return knowledge for plates that are drying now
+   * @param clock tells which pours still lie ahead
+   * @return knowledge for a notebook in use
    */
-  public TrialKnowledge withWeighings() {
+  public TrialKnowledge soFar(Clock clock) {
     return new TrialKnowledge() {
       @Override
       public PlateFactors drying(Trial trial) {
-        return of(trial).afterWeighings(trial).factors();
+        boolean underWay = Stage.of(trial, LocalDateTime.now(clock)) == Stage.DRYING;
+        return underWay ? of(trial).afterWeighings(trial).factors() : Workshops.this.drying(trial);
       }
 
       @Override
       public LearntFilm film(Trial trial) {
-        return of(trial).film(trial);
+        return Workshops.this.film(trial);
       }
     };
   }

@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.advice.Adviser;
+import starchfilm.learning.Workshop;
 import starchfilm.trial.Fault;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.Notice;
@@ -16,14 +17,20 @@ import starchfilm.trial.TrialForecast;
  *     forecast
  * @param remarks whole sentences on what was read with a grain of salt, such as gaps in a room log
  * @param advised what the notebook advises
+ * @param learnt what the trials have taught, folder by folder
  */
 public record Comparison(
-    List<TrialForecast> trials, List<String> troubles, List<String> remarks, Advised advised) {
+    List<TrialForecast> trials,
+    List<String> troubles,
+    List<String> remarks,
+    Advised advised,
+    List<LearntSoFar> learnt) {
   /** Copies the lists. */
   public Comparison {
     trials = List.copyOf(trials);
     troubles = List.copyOf(troubles);
     remarks = List.copyOf(remarks);
+    learnt = List.copyOf(learnt);
   }
 
   /**
@@ -34,7 +41,7 @@ public record Comparison(
    * @param remarks on what was read with a grain of salt
    */
   public Comparison(List<TrialForecast> trials, List<String> troubles, List<String> remarks) {
-    this(trials, troubles, remarks, Advised.NOTHING);
+    this(trials, troubles, remarks, Advised.NOTHING, List.of());
   }
 
   /**
@@ -44,7 +51,17 @@ public record Comparison(
    * @return the comparison with advice on its latest trials and over all of them
    */
   public Comparison advisedBy(Adviser adviser) {
-    return new Comparison(trials, troubles, remarks, Advised.by(adviser, trials));
+    return new Comparison(trials, troubles, remarks, Advised.by(adviser, trials), learnt);
+  }
+
+  /**
+   * The same with what was learnt from its trials.
+   *
+   * @param workshops what was learnt where they lie
+   * @return the comparison with what that is, and how much nearer it brought the forecasts
+   */
+  public Comparison taughtBy(List<Workshop> workshops) {
+    return new Comparison(trials, troubles, remarks, advised, LearntSoFar.from(workshops, trials));
   }
 
   /**

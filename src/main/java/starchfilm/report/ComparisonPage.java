@@ -16,6 +16,7 @@ import starchfilm.trial.TrialForecast;
  * @param troubles files that could not be read, trials that could not be forecast
  * @param remarks what was read with a grain of salt
  * @param advice what to try next over all trials; none or one
+ * @param learnt what the trials taught, folder by folder
  * @param axis ticks of the figure of waiting times
  * @param axisTitle what that axis counts
  * @param ready when each trial is ready
@@ -32,6 +33,7 @@ record ComparisonPage(
     List<String> troubles,
     List<String> remarks,
     List<NotebookAdviceView> advice,
+    List<LearntView> learnt,
     List<Strip.Grid> axis,
     String axisTitle,
     List<Ready> ready,
@@ -107,6 +109,7 @@ record ComparisonPage(
         comparison.troubles(),
         comparison.remarks(),
         NotebookAdviceView.of(comparison.advised(), trials),
+        LearntView.of(comparison.learnt(), trials),
         scale.axis(),
         scale.axisTitle(),
         ready(trials, scale),

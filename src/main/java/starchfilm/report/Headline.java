@@ -33,6 +33,15 @@ final class Headline {
     return peelable(trial) + "; " + dryThrough(trial) + ".";
   }
 
+  /** What the drying forecast of a plate under way rests on beside; empty for others. */
+  static String takenIn(TrialForecast trial) {
+    return trial.weighingsTakenIn() == 0
+        ? ""
+        : "Still drying: the forecast has "
+            + LearntText.counted(trial.weighingsTakenIn(), "weighing")
+            + " of this plate taken in.";
+  }
+
   private static String peelable(TrialForecast trial) {
     Band band = DryingScale.peelable(trial);
     if (Double.isInfinite(band.low())) {

@@ -72,6 +72,14 @@ public final class LearntText {
     return lines;
   }
 
+  /** The factors that were told, one sentence each. */
+  static List<String> told(List<FactorLearnt> factors) {
+    return factors.stream()
+        .filter(FactorLearnt::isTold)
+        .map(factor -> name(factor.factor()) + ": " + told(factor))
+        .toList();
+  }
+
   private static void factors(List<FactorLearnt> factors, List<String> lines) {
     for (FactorLearnt factor : factors) {
       lines.add(
@@ -104,7 +112,7 @@ public final class LearntText {
     };
   }
 
-  private static String film(FilmLearnt film) {
+  static String film(FilmLearnt film) {
     return film.property().tradeName()
         + " of "
         + film.starch()
@@ -139,11 +147,11 @@ public final class LearntText {
         before.high() * factor);
   }
 
-  private static String capital(String sentence) {
+  static String capital(String sentence) {
     return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 
-  private static String counted(int count, String noun) {
+  static String counted(int count, String noun) {
     return count + " " + noun + (count == 1 ? "" : "s");
   }
 }

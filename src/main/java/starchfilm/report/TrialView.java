@@ -24,6 +24,7 @@ import starchfilm.trial.TrialForecast;
  * @param invented true where it is made up as an example
  * @param poured when it was poured
  * @param headline its drying in one sentence
+ * @param takenIn what its drying forecast rests on beside; may be empty
  * @param changes what was done differently from the trial before
  * @param weighOut what goes into the pot
  * @param pour the plate from the side
@@ -50,6 +51,7 @@ record TrialView(
     boolean invented,
     String poured,
     String headline,
+    String takenIn,
     List<String> changes,
     WeighOut weighOut,
     PourFigure pour,
@@ -130,6 +132,7 @@ record TrialView(
         trial.trial().invented(),
         new PourCalendar(trial.trial().pouredAt()).pour(),
         Headline.of(trial),
+        Headline.takenIn(trial),
         index == 0 ? List.of() : SideBySide.changes(trials.get(index - 1), trial),
         WeighOut.of(trial),
         PourFigure.of(trial, scales),

@@ -9,8 +9,9 @@ import starchfilm.drying.FactorModel;
  * @param factors what is known
  * @param wholly true where it holds already what the plate's own paste, pour and room leave
  *     uncertain, as after its weighings; false where a forecast has yet to add that
+ * @param weighings how many of the plate's own weighings were taken in
  */
-public record PlateFactors(FactorModel factors, boolean wholly) {
+public record PlateFactors(FactorModel factors, boolean wholly, int weighings) {
   /**
    * A forecaster with these factors.
    *

@@ -18,6 +18,8 @@ import starchfilm.recipe.Paste;
  * @param drying how a plate of it dries
  * @param risks how a plate of it may crack or mould
  * @param levers what more of each ingredient would do, one an ingredient
+ * @param weighingsTakenIn how many of its own weighings the drying forecast rests on; 0 for a
+ *     forecast that can be held against them
  */
 public record TrialForecast(
     Trial trial,
@@ -26,7 +28,8 @@ public record TrialForecast(
     FilmForecast film,
     DryingForecast drying,
     PlateRisks risks,
-    List<PulledLever> levers) {
+    List<PulledLever> levers,
+    int weighingsTakenIn) {
   /**
    * What more of one ingredient would do, poured equally thick.
    *

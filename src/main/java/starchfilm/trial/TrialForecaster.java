@@ -120,7 +120,8 @@ public final class TrialForecaster {
         film.forecast(trial.filmCase()),
         known.forecaster(draws).forecast(plate),
         risks.apply(new RiskForecaster(known.factors()), plate),
-        levers);
+        levers,
+        known.weighings());
   }
 
   /**

@@ -33,7 +33,7 @@ public interface TrialKnowledge {
     return new TrialKnowledge() {
       @Override
       public PlateFactors drying(Trial trial) {
-        return new PlateFactors(trial.roomDoubt().addedTo(factors), false);
+        return new PlateFactors(trial.roomDoubt().addedTo(factors), false, 0);
       }
 
       @Override

@@ -75,7 +75,10 @@ final class ComparePage {
           "None of these trials can be laid side by side. "
               + String.join(" ", forecasts.failures()));
     }
-    Comparison comparison = Comparison.of(notebook, forecasts).advisedBy(desk.useCases().adviser());
+    Comparison comparison =
+        Comparison.of(notebook, forecasts)
+            .advisedBy(desk.useCases().adviser())
+            .taughtBy(desk.useCases().workshops().all(notebook.trials()));
     return asFile
         ? Documents.page(report.html(comparison))
             .with("Content-Disposition", "attachment; filename=\"starchfilm.html\"")

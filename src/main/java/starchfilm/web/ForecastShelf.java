@@ -12,7 +12,7 @@ import starchfilm.trial.TrialForecast;
 
 /**
  * Keeps the forecasts made last, so that a page that is loaded again does not compute them again. A
- * trial that changed in any way is another trial.
+ * trial that changed in any way is another trial, and what was learnt since makes another forecast.
  *
  * <p>Safe to share between threads; a forecast that two ask for at once is made once.
  */
@@ -20,11 +20,27 @@ final class ForecastShelf {
   private static final int KEPT = 100;
 
   private final Function<Trial, TrialForecast> forecaster;
-  private final Map<Trial, CompletableFuture<TrialForecast>> kept =
+  private final Function<Trial, Object> grounds;
+  private final Map<Key, CompletableFuture<TrialForecast>> kept =
       new LinkedHashMap<>(16, 0.75f, true);
 
-  ForecastShelf(Function<Trial, TrialForecast> forecaster) {
+  /** A trial, and what its forecast rests on beside. */
+  private record Key(Trial trial, Object grounds) {}
+
+  /**
+   * An empty shelf.
+   *
+   * @param forecaster makes the forecasts
+   * @param grounds what the forecast of a trial rests on beside the trial; where that is equal, so
+   *     is the forecast
+   */
+  ForecastShelf(Function<Trial, TrialForecast> forecaster, Function<Trial, Object> grounds) {
     this.forecaster = forecaster;
+    this.grounds = grounds;
+  }
+
+  private Key key(Trial trial) {
+    return new Key(trial, grounds.apply(trial));
   }
 
   /**
@@ -36,12 +52,13 @@ final class ForecastShelf {
    */
   TrialForecast forecast(Trial trial) {
     CompletableFuture<TrialForecast> mine = new CompletableFuture<>();
-    CompletableFuture<TrialForecast> first = first(trial, mine);
+    Key key = key(trial);
+    CompletableFuture<TrialForecast> first = first(key, mine);
     if (first == mine) {
       try {
         mine.complete(forecaster.apply(trial));
       } catch (RuntimeException | Error e) {
-        drop(trial, mine);
+        drop(key, mine);
         mine.completeExceptionally(e);
       }
     }
@@ -59,24 +76,24 @@ final class ForecastShelf {
    * @return its forecast; empty where it was not made yet
    */
   synchronized Optional<TrialForecast> kept(Trial trial) {
-    CompletableFuture<TrialForecast> found = kept.get(trial);
+    CompletableFuture<TrialForecast> found = kept.get(key(trial));
     return found == null || !found.isDone() || found.isCompletedExceptionally()
         ? Optional.empty()
         : Optional.of(found.join());
   }
 
   private synchronized CompletableFuture<TrialForecast> first(
-      Trial trial, CompletableFuture<TrialForecast> mine) {
-    CompletableFuture<TrialForecast> earlier = kept.putIfAbsent(trial, mine);
+      Key key, CompletableFuture<TrialForecast> mine) {
+    CompletableFuture<TrialForecast> earlier = kept.putIfAbsent(key, mine);
     if (kept.size() > KEPT) {
-      Iterator<Trial> oldest = kept.keySet().iterator();
+      Iterator<Key> oldest = kept.keySet().iterator();
       oldest.next();
       oldest.remove();
     }
     return earlier == null ? mine : earlier;
   }
 
-  private synchronized void drop(Trial trial, CompletableFuture<TrialForecast> mine) {
-    kept.remove(trial, mine);
+  private synchronized void drop(Key key, CompletableFuture<TrialForecast> mine) {
+    kept.remove(key, mine);
   }
 }

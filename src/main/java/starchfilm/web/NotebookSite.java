@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Function;
 import starchfilm.report.PageRenderer;
+import starchfilm.trial.Trial;
 import starchfilm.web.http.PageServer;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -20,8 +22,8 @@ public final class NotebookSite implements AutoCloseable {
 
   private NotebookSite(Serving serving, Path folder, Clock clock, UseCases useCases)
       throws IOException {
-    ForecastShelf shelf = new ForecastShelf(useCases.forecast());
-    bench = new Workbench(shelf);
+    Function<Trial, Object> grounds = useCases.workshops()::of;
+    bench = new Workbench(new ForecastShelf(useCases.forecast(), grounds), grounds);
     NotebookFolder notebook = new NotebookFolder(folder);
     server = PageServer.start(serving, seal -> site(notebook, clock, useCases, seal));
   }
@@ -56,6 +58,7 @@ public final class NotebookSite implements AutoCloseable {
     new PlanPage(desk).addTo(table);
     new PlatesPage(desk).addTo(table);
     new ComparePage(desk).addTo(table);
+    new LearnPage(desk).addTo(table);
     desk.assets().addTo(table);
     table.send(
         "/stop",

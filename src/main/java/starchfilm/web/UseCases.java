@@ -2,6 +2,7 @@ package starchfilm.web;
 
 import java.util.function.Function;
 import starchfilm.advice.Adviser;
+import starchfilm.learning.Workshops;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
 
@@ -13,6 +14,7 @@ import starchfilm.trial.TrialForecast;
  *     without levers
  * @param sketchCases how many likely cases a sketch rests on
  * @param adviser tells what to try next
+ * @param workshops what was learnt from the trials of the folder
  * @param questions what the commands answer too
  */
 public record UseCases(
@@ -20,4 +22,5 @@ public record UseCases(
     Function<Trial, TrialForecast> sketch,
     int sketchCases,
     Adviser adviser,
+    Workshops workshops,
     Questions questions) {}

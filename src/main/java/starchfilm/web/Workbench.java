@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Function;
 import starchfilm.trial.Trial;
 
 /** Where long work is done: one piece after the other, the last ones remembered. */
@@ -13,7 +14,8 @@ final class Workbench implements AutoCloseable {
   private static final int REMEMBERED = 64;
 
   private final ForecastShelf shelf;
-  private final Map<List<Trial>, Work> works = new LinkedHashMap<>();
+  private final Function<Trial, Object> grounds;
+  private final Map<Key, Work> works = new LinkedHashMap<>();
   private final ExecutorService thread =
       Executors.newSingleThreadExecutor(
           work -> {
@@ -22,8 +24,22 @@ final class Workbench implements AutoCloseable {
             return worker;
           });
 
-  Workbench(ForecastShelf shelf) {
+  /** Trials, and what their forecasts rest on beside. */
+  private record Key(List<Trial> trials, List<Object> grounds) {}
+
+  /**
+   * A bench without work.
+   *
+   * @param shelf where forecasts are made and kept
+   * @param grounds what the forecast of a trial rests on beside the trial, as of the shelf
+   */
+  Workbench(ForecastShelf shelf, Function<Trial, Object> grounds) {
     this.shelf = shelf;
+    this.grounds = grounds;
+  }
+
+  private Key key(List<Trial> trials) {
+    return new Key(List.copyOf(trials), trials.stream().map(grounds).toList());
   }
 
   /**
@@ -33,12 +49,13 @@ final class Workbench implements AutoCloseable {
    * @return the work
    */
   synchronized Work on(List<Trial> trials) {
-    Work known = works.get(trials);
+    Key key = key(trials);
+    Work known = works.get(key);
     if (known != null && !known.isCancelled()) {
       return known;
     }
     Work work = new Work(trials);
-    works.put(work.trials(), work);
+    works.put(key, work);
     if (works.size() > REMEMBERED) {
       Iterator<Work> oldest = works.values().iterator();
       oldest.next().cancel();
@@ -54,7 +71,7 @@ final class Workbench implements AutoCloseable {
    * @param trials the trials
    */
   synchronized void cancel(List<Trial> trials) {
-    Work work = works.remove(trials);
+    Work work = works.remove(key(trials));
     if (work != null) {
       work.cancel();
     }

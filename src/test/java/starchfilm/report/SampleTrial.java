@@ -92,7 +92,7 @@ final class SampleTrial {
     Trial trial = trial();
     Paste paste = Paste.cooked(trial.recipe());
     return new TrialForecast(
-        trial, paste, paste.composition(), film(), drying(), risks(), levers());
+        trial, paste, paste.composition(), film(), drying(), risks(), levers(), 0);
   }
 
   private PlateRisks risks() {

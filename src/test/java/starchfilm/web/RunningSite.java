@@ -27,6 +27,7 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.FactorModel;
+import starchfilm.learning.Workshops;
 import starchfilm.trial.TrialForecaster;
 import starchfilm.web.http.Serving;
 
@@ -49,16 +50,19 @@ final class RunningSite implements AutoCloseable {
 
   private RunningSite(Path folder, boolean lan) throws IOException {
     this.folder = folder;
+    Workshops workshops = new Workshops();
+    Clock clock = Clock.fixed(NOON, ZoneOffset.UTC);
     this.site =
         NotebookSite.start(
             new Serving(0, lan, keys::add, troubles::add),
             folder,
-            Clock.fixed(NOON, ZoneOffset.UTC),
+            clock,
             new UseCases(
-                new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::forecast,
+                new TrialForecaster(workshops.soFar(clock), FEW_DRAWS)::forecast,
                 new TrialForecaster(FactorModel.textbook(), SKETCH_CASES)::sketch,
                 SKETCH_CASES,
                 new Adviser(RuleBook.packed(), Knowledge.textbook(), FEW_DRAWS),
+                workshops,
                 starchfilm.cli.CommandQuestions.over(folder)));
   }
 

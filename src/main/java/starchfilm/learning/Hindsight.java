@@ -1,0 +1,81 @@
+package starchfilm.learning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
+import starchfilm.drying.Deviations;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.Spot;
+import starchfilm.trial.Trial;
+
+/**
+ * How near a trial could have been forecast on the day of its pour: by the textbook, and with what
+ * the plates poured before it had taught by the weighings that are noted today.
+ *
+ * @param trial the trial
+ * @param platesBefore how many plates had taught
+ * @param textbook what the textbook would have said
+ * @param learnt what the plates before would have made of it
+ */
+public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess learnt) {
+  /**
+   * A forecast of one plate, its middle case.
+   *
+   * @param missKg median distance of its weighings from what was expected of them (kg)
+   * @param dryThroughS when the thick spot would be dry through (s), infinite for never
+   */
+  public record Guess(double missKg, double dryThroughS) {}
+
+  /**
+   * Looks back on trials in the order they were poured.
+   *
+   * @param trials the trials; those that were not weighed, whose pour is not dated or that nothing
+   *     was learnt from are passed over
+   * @param lessons what each weighed trial taught, by the trial's name in the workshop file
+   * @param nameOf that name
+   */
+  static List<Hindsight> over(
+      List<Trial> trials, List<PlateLesson> lessons, Function<Trial, String> nameOf) {
+    Map<String, PlateLesson> byName = new HashMap<>();
+    lessons.forEach(lesson -> byName.put(lesson.file(), lesson));
+    List<Trial> inOrder =
+        trials.stream()
+            .filter(trial -> trial.pouredAt().isPresent() && !trial.weighings().isEmpty())
+            .filter(trial -> byName.containsKey(nameOf.apply(trial)))
+            .sorted(Comparator.comparing(trial -> trial.pouredAt().orElseThrow()))
+            .toList();
+    LessonSum before =
+        LessonSum.nothing(new SharedSpace(lessons.stream().map(PlateLesson::plate).toList()));
+    List<Hindsight> looks = new ArrayList<>();
+    for (Trial trial : inOrder) {
+      TaughtPlate plate = new TaughtPlate(trial, trial.weighings());
+      looks.add(
+          new Hindsight(
+              trial,
+              looks.size(),
+              guess(plate, SharedFactors.untaught()),
+              guess(plate, before.factors())));
+      before = before.plus(Objects.requireNonNull(byName.get(nameOf.apply(trial))));
+    }
+    return List.copyOf(looks);
+  }
+
+  private static Guess guess(TaughtPlate plate, SharedFactors shared) {
+    double[] middle = plate.before(shared).mean().toArray();
+    PlateReadings readings = plate.readings();
+    double[] expected = readings.expectedKg(middle);
+    double[] misses = new double[readings.count()];
+    for (int i = 0; i < misses.length; i++) {
+      misses[i] = Math.abs(readings.massKg(i) - expected[i]);
+    }
+    Deviations full = PlateReadings.full(middle);
+    return new Guess(
+        new Median().evaluate(misses),
+        readings.simulation().milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, full));
+  }
+}

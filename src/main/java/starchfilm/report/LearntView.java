@@ -1,0 +1,177 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import starchfilm.learning.Hindsight;
+import starchfilm.learning.KindLearnt;
+import starchfilm.learning.Learnt;
+import starchfilm.learning.RoomLearnt;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.Spans;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * What the trials taught, on the comparison page.
+ *
+ * @param anchor the section's place on the page
+ * @param heading over the section
+ * @param rooms the rooms, whole sentences with what they rest on
+ * @param groups every factor that was told, by what it belongs to
+ * @param looks the trials looked back on
+ * @param doubted weighings and strips that hardly count, whole sentences
+ * @param leftOut trials that nothing could be learnt from, whole sentences
+ */
+record LearntView(
+    String anchor,
+    String heading,
+    List<Room> rooms,
+    List<Group> groups,
+    List<Look> looks,
+    List<String> doubted,
+    List<String> leftOut) {
+  /** A miss that changed by less than this share is neither nearer nor farther. */
+  private static final double SAME = 0.05;
+
+  /** What stands where no plate had taught yet. */
+  private static final String NOTHING_YET = "–";
+
+  /**
+   * A room.
+   *
+   * @param sentence its pace
+   * @param from what that rests on
+   */
+  record Room(String sentence, String from) {}
+
+  /**
+   * Factors that belong together.
+   *
+   * @param name what they are of
+   * @param lines one a factor that is told
+   */
+  record Group(String name, List<String> lines) {}
+
+  /**
+   * A trial looked back on.
+   *
+   * @param number its number on the page
+   * @param anchor its place on the page
+   * @param name its name
+   * @param before how many weighed plates were poured before it
+   * @param textbookMiss how far its weighings were from the textbook's forecast
+   * @param learntMiss how far from what the plates before had taught
+   * @param verdict nearer, farther or neither
+   * @param textbookDry when the textbook would have called its thick spot dry
+   * @param learntDry when the plates before
+   */
+  record Look(
+      int number,
+      String anchor,
+      String name,
+      int before,
+      String textbookMiss,
+      String learntMiss,
+      String verdict,
+      String textbookDry,
+      String learntDry) {}
+
+  /** A section for each folder that taught. */
+  static List<LearntView> of(List<LearntSoFar> folders, List<TrialForecast> trials) {
+    List<LearntView> views = new ArrayList<>();
+    for (LearntSoFar folder : folders) {
+      String heading =
+          folders.size() == 1
+              ? "What your weighings have taught"
+              : "What the weighings in " + folder.folder() + " have taught";
+      views.add(of("learnt-" + (views.size() + 1), heading, folder, trials));
+    }
+    return views;
+  }
+
+  private static LearntView of(
+      String anchor, String heading, LearntSoFar soFar, List<TrialForecast> trials) {
+    Learnt learnt = soFar.learnt();
+    List<String> files = trials.stream().map(t -> t.trial().file().toString()).toList();
+    return new LearntView(
+        anchor,
+        heading,
+        learnt.rooms().stream().map(LearntView::room).toList(),
+        groups(learnt),
+        soFar.hindsight().stream()
+            .map(look -> look(look, 1 + files.indexOf(look.trial().file().toString())))
+            .toList(),
+        learnt.doubted().stream().map(reading -> reading.sentence() + ".").toList(),
+        learnt.leftOut().stream().map(left -> left.file() + ": " + left.reason()).toList());
+  }
+
+  /**
+   * Whether anything was learnt.
+   *
+   * @return false where there is only the hint that something could be
+   */
+  public boolean isTaught() {
+    return Stream.of(rooms, groups, leftOut).anyMatch(list -> !list.isEmpty());
+  }
+
+  private static Room room(RoomLearnt room) {
+    return new Room(
+        LearntText.capital(room.sentence()) + ".",
+        "from "
+            + LearntText.counted(room.plates(), "plate")
+            + " and "
+            + LearntText.counted(room.weighings(), "weighing"));
+  }
+
+  private static List<Group> groups(Learnt learnt) {
+    List<Group> groups = new ArrayList<>();
+    for (RoomLearnt room : learnt.rooms()) {
+      groups.add(
+          new Group("Room \u201C" + room.name() + "\u201D", LearntText.told(room.factors())));
+    }
+    for (KindLearnt kind : learnt.kinds()) {
+      groups.add(
+          new Group(
+              "Film of " + kind.kind().tradeName() + " starch", LearntText.told(kind.factors())));
+    }
+    groups.add(new Group("Your hand", LearntText.told(learnt.pours())));
+    groups.add(
+        new Group(
+            "Strips pulled, over the rules for home film",
+            learnt.films().stream().map(LearntText::film).toList()));
+    groups.removeIf(group -> group.lines().isEmpty());
+    return groups;
+  }
+
+  private static Look look(Hindsight look, int number) {
+    double textbook = look.textbook().missKg();
+    double learnt = look.learnt().missKg();
+    boolean first = look.platesBefore() == 0;
+    return new Look(
+        number,
+        TrialView.anchor(number),
+        look.trial().name(),
+        look.platesBefore(),
+        grams(textbook),
+        first ? NOTHING_YET : grams(learnt),
+        first ? "" : verdict(learnt / textbook),
+        dry(look.textbook()),
+        first ? NOTHING_YET : dry(look.learnt()));
+  }
+
+  private static String verdict(double ratio) {
+    if (Math.abs(ratio - 1) <= SAME) {
+      return "as near";
+    }
+    return ratio < 1 ? "nearer" : "farther";
+  }
+
+  private static String grams(double kg) {
+    return Figures.two(ReaderUnit.GRAM.of(kg)) + " g";
+  }
+
+  private static String dry(Hindsight.Guess guess) {
+    return Double.isInfinite(guess.dryThroughS()) ? "never" : Spans.of(guess.dryThroughS());
+  }
+}

@@ -1,0 +1,78 @@
+package starchfilm.web;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import starchfilm.learning.Workshop;
+import starchfilm.report.LearntText;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.Notebook;
+import starchfilm.web.http.Refusal;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+
+/** What the notebook has taught, and the button that lets it teach again. */
+final class LearnPage {
+  private static final String PAGE = "/learnt";
+
+  private final Desk desk;
+
+  LearnPage(Desk desk) {
+    this.desk = desk;
+  }
+
+  void addTo(Routes.Table table) {
+    table.read(PAGE, this::shown).send("/learn", this::learn);
+  }
+
+  private Response shown(Request request) {
+    Workshop workshop = desk.useCases().workshops().in(desk.folder().root());
+    return desk.page(
+        "learnt",
+        "notebook",
+        Map.of(
+            "said",
+            desk.said().in(request.query()),
+            "taught",
+            workshop.isTaught(),
+            "blocks",
+            workshop.isTaught() ? blocks(LearntText.of(workshop.learnt())) : List.of()));
+  }
+
+  private Response learn(Request request) {
+    Notebook notebook = desk.folder().read();
+    Path root = desk.folder().root();
+    Workshop workshop = Workshop.taughtBy(root, notebook.trials());
+    if (!workshop.isTaught()) {
+      throw new Refusal(
+          422,
+          "There is nothing to learn from yet: no sound trial has weighings that can be used, or"
+              + " pulled strips. Two or three weighings in the first days teach most.");
+    }
+    try {
+      workshop.write();
+    } catch (NotWrittenException e) {
+      throw new Refusal(500, String.valueOf(e.getMessage()));
+    }
+    return Response.seeOther(
+        desk.said().on(PAGE, List.of("Learnt; every forecast from now on uses it.")));
+  }
+
+  /** Lines between empty lines belong together. */
+  private static List<List<String>> blocks(List<String> lines) {
+    List<List<String>> blocks = new ArrayList<>();
+    List<String> block = new ArrayList<>();
+    for (String line : lines) {
+      if (line.isEmpty()) {
+        blocks.add(List.copyOf(block));
+        block.clear();
+      } else {
+        block.add(line.strip());
+      }
+    }
+    blocks.add(List.copyOf(block));
+    return blocks;
+  }
+}
