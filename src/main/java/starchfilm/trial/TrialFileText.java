@@ -49,12 +49,14 @@ public record TrialFileText(Path file, String text, String version) {
    * @param file the file
    * @param text the new text; it must be a sound trial
    * @param version the version the text was made from
+   * @return the version the file has now
    * @throws ChangedMeanwhileException where the file has another version by now
    * @throws NotWrittenException where the text has faults or the file cannot be written
    */
-  public static void replace(Path file, String text, String version)
+  public static String replace(Path file, String text, String version)
       throws ChangedMeanwhileException, NotWrittenException {
     requireSound(file, text);
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     List<TrialFileText> other = new ArrayList<>();
     SafeFile.rewrite(
         file,
@@ -69,11 +71,12 @@ public record TrialFileText(Path file, String text, String version) {
             other.add(read(file, old));
             return old;
           }
-          return text.getBytes(StandardCharsets.UTF_8);
+          return bytes;
         });
     if (!other.isEmpty()) {
       throw new ChangedMeanwhileException(other.get(0));
     }
+    return version(bytes);
   }
 
   /**

@@ -50,43 +50,43 @@ final class ComparePage {
 
   private Response shown(Request request, boolean asFile) {
     Notebook notebook = chosen(request.query());
-    Work work = desk.bench().on(notebook.trials());
+    Work<Comparison> work = desk.bench().on(notebook, forecasts -> comparison(notebook, forecasts));
     if (!work.endsWithin(WORTH_A_PAGE_MS)) {
       // The header makes the browser ask again, with or without script.
       return desk.page(
               "working",
               "compare",
               Map.of(
-                  "done",
-                  work.done(),
-                  "total",
-                  work.trials().size(),
-                  "files",
-                  request.query().all(TRIAL)))
+                  "done", work.done(), "total", work.total(), "files", request.query().all(TRIAL)))
           .with("Refresh", "1");
     }
     if (work.isCancelled()) {
       return Response.seeOther("/compare");
     }
-    TrialForecasts forecasts = work.result();
-    if (forecasts.done().isEmpty()) {
+    Comparison comparison = work.result();
+    if (comparison.trials().isEmpty()) {
       throw new Refusal(
           422,
           "None of these trials can be laid side by side. "
-              + String.join(" ", forecasts.failures()));
+              + String.join(" ", comparison.troubles()));
     }
-    Comparison comparison =
-        Comparison.of(notebook, forecasts)
-            .advisedBy(desk.useCases().adviser())
-            .taughtBy(desk.useCases().workshops().all(notebook.trials()));
     return asFile
         ? Documents.page(report.html(comparison))
             .with("Content-Disposition", "attachment; filename=\"starchfilm.html\"")
         : Documents.page(report.html(comparison, "/compare"));
   }
 
+  private Comparison comparison(Notebook notebook, TrialForecasts forecasts) {
+    Comparison comparison = Comparison.of(notebook, forecasts);
+    return comparison.trials().isEmpty()
+        ? comparison
+        : comparison
+            .advisedBy(desk.useCases().adviser())
+            .taughtBy(desk.useCases().workshops().all(notebook.trials()));
+  }
+
   private Response cancel(Request request) {
-    desk.bench().cancel(chosen(request.posted()).trials());
+    desk.bench().cancel(chosen(request.posted()));
     return Response.seeOther("/compare");
   }
 

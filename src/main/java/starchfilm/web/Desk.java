@@ -22,6 +22,7 @@ import starchfilm.web.http.Seal;
  * @param assets style, script and icon
  * @param seal marks forms as ours
  * @param said what pages say once after something was saved
+ * @param ownSaves which version of a file a form saved
  */
 record Desk(
     NotebookFolder folder,
@@ -31,23 +32,25 @@ record Desk(
     PageRenderer renderer,
     Assets assets,
     Seal seal,
-    Said said) {
+    Said said,
+    OwnSaves ownSaves) {
   private static final List<Place> PLACES =
       List.of(
-          new Place("jar", "/jar", "The jar"),
-          new Place("plan", "/plan", "The plan"),
-          new Place("plates", "/plates", "The plates"),
-          new Place("notebook", "/notebook", "The notebook"),
-          new Place("compare", "/compare", "Compare"));
+          new Place("jar", "/jar", "The ", "jar"),
+          new Place("plan", "/plan", "The ", "plan"),
+          new Place("plates", "/plates", "The ", "plates"),
+          new Place("notebook", "/notebook", "The ", "notebook"),
+          new Place("compare", "/compare", "", "Compare"));
 
   /**
    * A place the head of every page leads to.
    *
    * @param key its short name
    * @param address its path
-   * @param name its name
+   * @param article what a narrow screen leaves out of its name; may be empty
+   * @param noun the rest of its name
    */
-  record Place(String key, String address, String name) {}
+  record Place(String key, String address, String article, String noun) {}
 
   /**
    * What the frame of every page shows.

@@ -52,11 +52,14 @@ final class FieldsPage {
     // A form that lacks fields, as no page of ours does, leaves those as they are.
     Map<String, String> typed = new LinkedHashMap<>(shown(there.text()));
     typed.putAll(typed(posted));
-    if (!there.version().equals(posted.text(VERSION))) {
+    if (!there.version().equals(desk.ownSaves().madeFrom(posted))) {
       return changed(file, typed, there);
     }
     try {
-      TrialFileText.replace(file, FieldEdit.with(there.text(), typed), there.version());
+      desk.ownSaves()
+          .saved(
+              posted,
+              TrialFileText.replace(file, FieldEdit.with(there.text(), typed), there.version()));
       return Response.seeOther(
           desk.said()
               .on(NotebookFolder.address("/trial", desk.folder().name(file)), List.of("Saved.")));

@@ -47,7 +47,16 @@ public final class NotebookSite implements AutoCloseable {
   private Site site(NotebookFolder folder, Clock clock, UseCases useCases, Seal seal) {
     PageRenderer renderer = new PageRenderer();
     Desk desk =
-        new Desk(folder, clock, useCases, bench, renderer, Assets.load(renderer), seal, new Said());
+        new Desk(
+            folder,
+            clock,
+            useCases,
+            bench,
+            renderer,
+            Assets.load(renderer),
+            seal,
+            new Said(),
+            new OwnSaves());
     Routes.Table table = Routes.table();
     new NotebookPage(desk).addTo(table);
     new TrialPage(desk).addTo(table);

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import starchfilm.report.PlateNow;
+import starchfilm.report.TrialForecasts;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
@@ -74,7 +75,7 @@ final class PlatesPage {
             .filter(t -> Stage.of(t, now) == Stage.PLANNED)
             .map(t -> TrialRow.of(t, desk.folder(), now, request.locale()))
             .toList();
-    drying.forEach(trial -> desk.bench().on(List.of(trial)));
+    drying.forEach(desk.bench()::on);
     long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(patienceMs);
     List<Card> cards = new ArrayList<>();
     for (Trial trial : drying) {
@@ -99,11 +100,11 @@ final class PlatesPage {
   private Card card(Trial trial, Request request, long patienceMs, String typed, List<String> why) {
     TrialRow row = TrialRow.of(trial, desk.folder(), desk.now(), request.locale());
     String dueAddress = NotebookFolder.address(DUE, row.file());
-    Work work = desk.bench().on(List.of(trial));
+    Work<TrialForecasts> work = desk.bench().on(trial);
     if (!work.endsWithin(patienceMs) || work.isCancelled()) {
       return new Card(row, dueAddress, "pending", null, "", typed, why);
     }
-    var forecasts = work.result();
+    TrialForecasts forecasts = work.result();
     return forecasts.done().isEmpty()
         ? new Card(
             row, dueAddress, "none", null, String.join(" ", forecasts.failures()), typed, why)

@@ -70,9 +70,9 @@ final class TextPage {
     Fields posted = request.posted();
     Path file = desk.folder().trialFile(posted.text(FILE));
     String text = posted.all(TEXT).stream().findFirst().orElse("");
-    String version = posted.text(VERSION);
+    String version = desk.ownSaves().madeFrom(posted);
     try {
-      TrialFileText.replace(file, text, version);
+      desk.ownSaves().saved(posted, TrialFileText.replace(file, text, version));
       return Response.seeOther(
           desk.said()
               .on(NotebookFolder.address("/trial", desk.folder().name(file)), List.of("Saved.")));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
 import starchfilm.trial.NewPhoto;
 import starchfilm.trial.NotWrittenException;
@@ -83,11 +84,11 @@ final class TrialPage {
 
   /** The forecast if it is there soon; the sentence where there can be none. */
   private Map<String, Object> sheet(Trial trial, long patienceMs) {
-    Work work = desk.bench().on(List.of(trial));
+    Work<TrialForecasts> work = desk.bench().on(trial);
     if (!work.endsWithin(patienceMs) || work.isCancelled()) {
       return Map.of("state", "pending");
     }
-    var forecasts = work.result();
+    TrialForecasts forecasts = work.result();
     if (forecasts.done().isEmpty()) {
       return Map.of("state", "none", "failures", forecasts.failures());
     }

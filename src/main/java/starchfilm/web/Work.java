@@ -11,17 +11,29 @@ import starchfilm.report.TrialForecasts;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
 
-/** The forecasts of some trials, being made while the reader sees how far they are. */
-final class Work {
+/**
+ * The forecasts of some trials and what is made of them, while the reader sees how far they are.
+ *
+ * @param <T> what is made of the forecasts
+ */
+final class Work<T> {
   private final List<Trial> trials;
+  private final Function<TrialForecasts, T> finish;
   private final AtomicInteger done = new AtomicInteger();
   private final CountDownLatch ended = new CountDownLatch(1);
   private volatile boolean cancelled;
-  private volatile @Nullable TrialForecasts result;
+  private volatile @Nullable T result;
   private volatile @Nullable RuntimeException failure;
 
-  Work(List<Trial> trials) {
+  /**
+   * Work to be done.
+   *
+   * @param trials the trials
+   * @param finish what is made of their forecasts
+   */
+  Work(List<Trial> trials, Function<TrialForecasts, T> finish) {
     this.trials = List.copyOf(trials);
+    this.finish = finish;
   }
 
   /**
@@ -31,7 +43,7 @@ final class Work {
    */
   void run(Function<Trial, TrialForecast> forecaster) {
     try {
-      result = TrialForecasts.of(trials, trial -> counted(trial, forecaster));
+      result = finish.apply(TrialForecasts.of(trials, trial -> counted(trial, forecaster)));
     } catch (CancellationException e) {
       cancelled = true;
     } catch (RuntimeException e) {
@@ -61,8 +73,8 @@ final class Work {
     return cancelled;
   }
 
-  List<Trial> trials() {
-    return trials;
+  int total() {
+    return trials.size();
   }
 
   int done() {
@@ -87,14 +99,14 @@ final class Work {
   /**
    * What came of it.
    *
-   * @return the forecasts; only once it has ended and was not cancelled
+   * @return what was made of the forecasts; only once it has ended and was not cancelled
    */
-  TrialForecasts result() {
+  T result() {
     RuntimeException failed = failure;
     if (failed != null) {
       throw failed;
     }
-    TrialForecasts there = result;
+    T there = result;
     if (there == null) {
       throw new IllegalStateException("the work has not ended");
     }

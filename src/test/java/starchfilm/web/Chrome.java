@@ -32,7 +32,14 @@ final class Chrome implements BeforeAllCallback, ParameterResolver {
   @java.lang.annotation.Target(java.lang.annotation.ElementType.PARAMETER)
   @interface WithoutScript {}
 
-  private record Shared(Window window, ChromeDriver driver, Path profile) implements AutoCloseable {
+  /**
+   * A running browser.
+   *
+   * @param window its window
+   * @param driver what drives it
+   * @param profile its folder
+   */
+  record Shared(Window window, ChromeDriver driver, Path profile) implements AutoCloseable {
     @Override
     public void close() {
       driver.quit();
@@ -66,7 +73,8 @@ final class Chrome implements BeforeAllCallback, ParameterResolver {
     return shared.window();
   }
 
-  private static Shared open(boolean script) {
+  /** Starts a browser, with script or without. */
+  static Shared open(boolean script) {
     Path profile;
     try {
       profile = Files.createTempDirectory("starchfilm-browser-");

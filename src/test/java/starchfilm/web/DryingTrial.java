@@ -34,6 +34,11 @@ final class DryingTrial {
   }
 
   static Path in(Path folder, String nameInJson) throws IOException {
-    return Files.writeString(folder.resolve(FILE), TEXT.formatted(nameInJson));
+    return Files.writeString(folder.resolve(FILE), textNamed(nameInJson));
+  }
+
+  /** The text of the file. */
+  static String textNamed(String nameInJson) {
+    return TEXT.formatted(nameInJson);
   }
 }

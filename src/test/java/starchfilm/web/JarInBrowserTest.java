@@ -17,27 +17,16 @@ class JarInBrowserTest {
   void goesFromAnEmptyFolderToARecipeInTheNotebook(Window window) throws IOException {
     try (RunningSite site = RunningSite.over(folder)) {
       window.open(site, "/jar");
-      window.assertAccessible();
       window.write("What the jar holds", "250");
       window.write("Glycerol by the label", "99.5");
       window.button("Say what is in it").click();
       window.awaitText("In the jar");
-      window.assertAccessible();
-      window.picture("jar");
-      window.onPhone();
-      window.assertFits();
-      window.onDesk();
 
       window.link("Plan with this jar").click();
       window.awaitHeading("The plan");
       assertThat(window.field("Glycerol in the jar").getDomProperty("value")).isEqualTo("250");
       window.button("Find recipes").click();
       window.awaitText("What can be made");
-      window.assertAccessible();
-      window.picture("wishes");
-      window.onPhone();
-      window.assertFits();
-      window.onDesk();
       window.button("Put recipe 1 in the notebook").click();
       window.awaitText("The recipe is in the notebook");
       window.link("Compare").click();

@@ -20,13 +20,9 @@ class NotebookInBrowserTest {
       window.open(site, "/");
       assertThat(window.heading()).isEqualTo("The notebook");
       assertThat(window.findAll(".trials > li")).hasSize(6);
-      window.assertAccessible();
-      window.picture("notebook");
 
       window.link("Compare").click();
       window.awaitHeading("Compare");
-      window.assertAccessible();
-      window.picture("compare");
       window.findAll("input[type=checkbox]").stream().limit(4).forEach(box -> box.click());
       window.button("Lay them side by side").click();
       window.awaitText("Two trials, side by side");
@@ -51,45 +47,18 @@ class NotebookInBrowserTest {
   }
 
   @Test
-  void needsNoScript(@Chrome.WithoutScript Window window) throws IOException {
-    try (RunningSite site = RunningSite.overGarden(folder)) {
-      window.open(site, "/compare");
-      window.button("Lay them side by side").click();
-      window.awaitText("Six trials, side by side");
-    }
-  }
-
-  @Test
   void startsAndEditsATrialInAnEmptyNotebook(Window window) throws IOException {
     try (RunningSite site = RunningSite.over(folder)) {
       window.open(site, "/");
-      window.assertAccessible();
-      window.picture("notebook-empty");
       window.button("Put it in the notebook").click();
       window.awaitText("The trial is in the notebook");
       window.link("Edit the trial").click();
       window.awaitText("Into the pot");
-      window.assertAccessible();
-      window.picture("edit");
-      window.onPhone();
-      window.assertFits();
-      window.onDesk();
       window.write("Relative humidity, %", "40 to 55");
       window.button("Save").click();
       window.awaitText("Saved.");
       assertThat(Files.readString(folder.resolve("first-film.json")))
           .contains("{\"from\": 40, \"to\": 55}");
-    }
-  }
-
-  @Test
-  void fitsAPhone(Window window) throws IOException {
-    try (RunningSite site = RunningSite.overGarden(folder)) {
-      window.onPhone();
-      for (String path : new String[] {"/notebook", "/compare", "/nowhere"}) {
-        window.open(site, path);
-        window.assertFits();
-      }
     }
   }
 

@@ -18,8 +18,6 @@ class PlanInBrowserTest {
     try (RunningSite site = RunningSite.over(folder)) {
       window.open(site, "/plan");
       window.awaitText("mm wet");
-      window.assertAccessible();
-      window.picture("plan");
       String before = window.find(".moved").getText();
 
       window.tabTo("Wet thickness");
@@ -43,7 +41,7 @@ class PlanInBrowserTest {
     try (RunningSite site = RunningSite.overGarden(folder)) {
       window.onPhone();
       window.open(site, "/plan?base=4-blend.json");
-      window.assertFits();
+      window.checks().assertFits();
       window.field("Wet thickness").sendKeys(Keys.ARROW_RIGHT);
       window.button("Forecast it").click();
       window.awaitText("2.6 mm wet");

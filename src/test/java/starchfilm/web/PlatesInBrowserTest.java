@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
-import org.openqa.selenium.Keys;
 
 @ExtendWith(Chrome.class)
 class PlatesInBrowserTest {
@@ -22,9 +21,7 @@ class PlatesInBrowserTest {
       window.open(site, "/");
       assertThat(window.heading()).isEqualTo("The plates");
       window.awaitText("drying for 26 hours");
-      window.assertFits();
-      window.assertAccessible();
-      window.picture("plates");
+      window.checks().assertFits();
 
       window.onPhone();
       window.field("With its plate it weighs").click();
@@ -32,18 +29,6 @@ class PlatesInBrowserTest {
       window.button("Note").click();
       window.awaitText("Noted.");
       assertThat(Files.readString(file)).contains("690.5");
-    }
-  }
-
-  @Test
-  void needsNoMouse(Window window) throws IOException {
-    Path file = DryingTrial.in(folder);
-    try (RunningSite site = RunningSite.over(folder)) {
-      window.open(site, "/plates");
-      window.tabTo("With its plate it weighs");
-      window.press("691.5", Keys.ENTER);
-      window.awaitText("Noted.");
-      assertThat(Files.readString(file)).contains("691.5");
     }
   }
 
@@ -68,11 +53,6 @@ class PlatesInBrowserTest {
       window.open(site, "/trial?file=" + DryingTrial.FILE);
       assertThat(window.heading()).isEqualTo("<script>alert(1)</script> &amp; \"film\"");
       window.awaitText("Weigh out");
-      window.assertAccessible();
-      window.picture("trial");
-      window.onPhone();
-      window.assertFits();
-      window.onDesk();
 
       window.click("summary[data-note=fault]");
       window.write("In your words", "<i>soft</i>");

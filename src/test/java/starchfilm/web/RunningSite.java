@@ -20,6 +20,8 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -28,6 +30,8 @@ import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.FactorModel;
 import starchfilm.learning.Workshops;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
 import starchfilm.trial.TrialForecaster;
 import starchfilm.web.http.Serving;
 
@@ -38,9 +42,6 @@ final class RunningSite implements AutoCloseable {
   /** Enough for a band; the pages are looked at, not the figures. */
   private static final int FEW_DRAWS = 20;
 
-  /** As many as the command serve takes, since sketches are timed by the benchmark. */
-  private static final int SKETCH_CASES = 40;
-
   private final NotebookSite site;
   private final Path folder;
   private final List<Throwable> troubles = new CopyOnWriteArrayList<>();
@@ -48,7 +49,9 @@ final class RunningSite implements AutoCloseable {
   private final HttpClient client =
       HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
 
-  private RunningSite(Path folder, boolean lan) throws IOException {
+  private RunningSite(
+      Path folder, boolean lan, UnaryOperator<Function<Trial, TrialForecast>> watched)
+      throws IOException {
     this.folder = folder;
     Workshops workshops = new Workshops();
     Clock clock = Clock.fixed(NOON, ZoneOffset.UTC);
@@ -58,9 +61,9 @@ final class RunningSite implements AutoCloseable {
             folder,
             clock,
             new UseCases(
-                new TrialForecaster(workshops.soFar(clock), FEW_DRAWS)::forecast,
-                new TrialForecaster(FactorModel.textbook(), SKETCH_CASES)::sketch,
-                SKETCH_CASES,
+                watched.apply(new TrialForecaster(workshops.soFar(clock), FEW_DRAWS)::forecast),
+                new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::sketch,
+                FEW_DRAWS,
                 new Adviser(RuleBook.packed(), Knowledge.textbook(), FEW_DRAWS),
                 workshops,
                 starchfilm.cli.CommandQuestions.over(folder)));
@@ -68,7 +71,13 @@ final class RunningSite implements AutoCloseable {
 
   /** Over a folder as it is. */
   static RunningSite over(Path folder) throws IOException {
-    return new RunningSite(folder, false);
+    return over(folder, forecast -> forecast);
+  }
+
+  /** Over a folder as it is, every full forecast going through a test's hands. */
+  static RunningSite over(Path folder, UnaryOperator<Function<Trial, TrialForecast>> watched)
+      throws IOException {
+    return new RunningSite(folder, false, watched);
   }
 
   /** Over a copy of the invented garden. */
@@ -79,7 +88,7 @@ final class RunningSite implements AutoCloseable {
 
   /** With other devices let in. */
   static RunningSite shared(Path folder) throws IOException {
-    RunningSite running = new RunningSite(folder, true);
+    RunningSite running = new RunningSite(folder, true, forecast -> forecast);
     running.site.server().showKey();
     return running;
   }

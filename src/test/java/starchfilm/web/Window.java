@@ -2,9 +2,6 @@ package starchfilm.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Results;
-import com.deque.html.axecore.results.Rule;
-import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -14,24 +11,27 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
 
 /** A browser's window, and what a person does with it. */
 final class Window {
   private static final Path PICTURES = Path.of("target", "screenshots");
   private static final Duration PATIENCE = Duration.ofSeconds(30);
   private static final int DESK_PX = 1280;
-  private static final int PHONE_PX = 400;
+  private static final int PHONE_PX = 360;
 
   private final ChromeDriver driver;
+  private final PageChecks checks;
 
   Window(ChromeDriver driver) {
     this.driver = driver;
+    this.checks = new PageChecks(driver);
   }
 
   void reset() {
@@ -90,9 +90,36 @@ final class Window {
         driver.findElement(By.xpath("//button[contains(normalize-space(), '" + text + "')]")));
   }
 
+  /** Presses a button that sends a form, and waits for the page that answers. */
+  void send(String button) {
+    WebElement page = find("html");
+    button(button).click();
+    await(() -> isGone(page) ? "another page" : path(), "another page");
+  }
+
+  /** Presses a button twice, faster than any answer. */
+  void pressTwice(String button) {
+    new Actions(driver).doubleClick(button(button)).perform();
+  }
+
+  private static boolean isGone(WebElement element) {
+    try {
+      element.isEnabled();
+      return false;
+    } catch (WebDriverException e) {
+      return true;
+    }
+  }
+
   /** Clicks what may lie outside the window. */
   void click(String css) {
     inView(find(css)).click();
+  }
+
+  /** A fold by its words. */
+  WebElement fold(String words) {
+    return inView(
+        driver.findElement(By.xpath("//summary[contains(normalize-space(), '" + words + "')]")));
   }
 
   /** What a file holds, to be waited for. */
@@ -133,12 +160,29 @@ final class Window {
   }
 
   String text() {
-    return find("body").getText();
+    return String.valueOf(driver.executeScript("return document.body.innerText"));
+  }
+
+  String title() {
+    return driver.getTitle();
   }
 
   String path() {
     String address = driver.getCurrentUrl();
     return address.substring(address.indexOf('/', "http://".length()));
+  }
+
+  /** Does something in a tab of its own and comes back. */
+  void inAnotherTab(Runnable work) {
+    String here = driver.getWindowHandle();
+    driver.switchTo().newWindow(WindowType.TAB);
+    work.run();
+    driver.close();
+    driver.switchTo().window(here);
+  }
+
+  void reload() {
+    driver.navigate().refresh();
   }
 
   void back() {
@@ -153,6 +197,11 @@ final class Window {
   /** Waits until the page shows a text. */
   void awaitText(String text) {
     await(this::text, text);
+  }
+
+  /** Waits until nothing of this kind is on the page. */
+  void awaitGone(String css) {
+    await(() -> findAll(css).isEmpty() ? "gone" : css, "gone");
   }
 
   /** Waits until something holds a text. */
@@ -203,40 +252,42 @@ final class Window {
         + active.getDomAttribute("name");
   }
 
-  /** Nothing is wider than the window. */
-  void assertFits() {
-    Number wide =
-        (Number) driver.executeScript("return document.documentElement.scrollWidth - innerWidth");
-    assertThat(wide.intValue()).as("pixels beyond the window").isLessThanOrEqualTo(0);
+  /** What is asked of any page. */
+  PageChecks checks() {
+    return checks;
   }
 
-  /** Runs the accessibility rules of axe-core (WCAG 2.2 A and AA, and good practice). */
-  void assertAccessible() {
-    Results found = new AxeBuilder().analyze(driver);
-    assertThat(
-            found.getViolations().stream().map(Window::sentence).collect(Collectors.joining("\n")))
-        .isEmpty();
-  }
-
-  private static String sentence(Rule rule) {
-    return rule.getId()
-        + ": "
-        + rule.getHelp()
-        + " "
-        + rule.getNodes().stream().map(node -> node.getHtml()).limit(3).toList();
-  }
-
-  /** Saves the whole page, narrow and wide, light and dark, for looking at. */
+  /**
+   * Saves the whole page for looking at, and with {@code -Dstarchfilm.pictures=true} also in dark,
+   * narrow, in grey, and as it prints.
+   */
   void picture(String name) {
-    for (String scheme : List.of("light", "dark")) {
-      scheme(scheme);
-      onDesk();
-      save(name + "-desk-" + scheme);
+    save(name + "-desk-light");
+    if (Boolean.getBoolean("starchfilm.pictures")) {
+      inDark();
+      save(name + "-desk-dark");
       onPhone();
-      save(name + "-phone-" + scheme);
+      save(name + "-phone-dark");
+      inLight();
+      save(name + "-phone-light");
+      onDesk();
+      seeing("achromatopsia");
+      save(name + "-desk-grey");
+      seeing("none");
+      print(name + "-print");
     }
     onDesk();
     inLight();
+  }
+
+  private void seeing(String deficiency) {
+    driver.executeCdpCommand("Emulation.setEmulatedVisionDeficiency", Map.of("type", deficiency));
+  }
+
+  private void print(String name) {
+    write(
+        name + ".pdf",
+        driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data"));
   }
 
   private void save(String name) {
@@ -245,10 +296,13 @@ final class Window {
             .executeCdpCommand(
                 "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true))
             .get("data");
+    write(name + ".png", shot);
+  }
+
+  private static void write(String name, Object base64) {
     try {
       Files.createDirectories(PICTURES);
-      Files.write(
-          PICTURES.resolve(name + ".png"), Base64.getDecoder().decode(String.valueOf(shot)));
+      Files.write(PICTURES.resolve(name), Base64.getDecoder().decode(String.valueOf(base64)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,0 +1,43 @@
+package starchfilm.web;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import starchfilm.web.http.Fields;
+
+/**
+ * Which version of a file a form saved. Who goes back to a form that was saved, corrects it and
+ * saves again edits that version, though the form still carries the one before.
+ *
+ * <p>Safe to share between threads.
+ */
+final class OwnSaves {
+  private static final String FORM = "form";
+  private static final String VERSION = "version";
+  private static final int REMEMBERED = 200;
+
+  private final Map<String, String> versions = new LinkedHashMap<>();
+
+  /**
+   * Remembers what a form saved.
+   *
+   * @param form the form as it was sent
+   * @param version the version of the file now
+   */
+  synchronized void saved(Fields form, String version) {
+    versions.put(form.text(FORM), version);
+    if (versions.size() > REMEMBERED) {
+      versions.remove(versions.keySet().iterator().next());
+    }
+  }
+
+  /**
+   * The version a form was made from.
+   *
+   * @param form the form as it was sent
+   * @return the version it saved last, or else the one it carries
+   */
+  synchronized String madeFrom(Fields form) {
+    String carried = form.text(VERSION);
+    return form.has(FORM) ? versions.getOrDefault(form.text(FORM), carried) : carried;
+  }
+}

@@ -1,0 +1,95 @@
+package starchfilm.web;
+
+import java.util.List;
+
+/** What people come for: a page, what they fill in there, the button, and what it says then. */
+enum Journey {
+  START_A_TRIAL(
+      "/notebook",
+      "Start a trial",
+      List.of(new Typed("What you call it", "Kitchen film")),
+      "Put it in the notebook",
+      "The trial is in the notebook"),
+  POUR_IT_AGAIN(
+      "/trial?file=" + DryingTrial.FILE,
+      "Pour it again",
+      List.of(new Typed("What you call the new trial", "Once more")),
+      "Start a new trial like this",
+      "The trial is in the notebook"),
+  WEIGH_A_PLATE(
+      "/plates", "", List.of(new Typed("With its plate it weighs", "690.5")), "Note", "Noted."),
+  NOTE_A_FAULT(
+      "/trial?file=" + DryingTrial.FILE,
+      "A fault",
+      List.of(new Typed("In your words", "a tear at the rim")),
+      "Note the fault",
+      "Noted."),
+  NOTE_A_WEIGHING(
+      "/trial?file=" + DryingTrial.FILE,
+      "",
+      List.of(new Typed("The scale shows", "690.5")),
+      "Note the weighing",
+      "Noted."),
+  EDIT_A_TRIAL(
+      "/trial/edit?file=" + DryingTrial.FILE,
+      "",
+      List.of(new Typed("Name", "Renamed"), new Typed("Relative humidity, %", "55")),
+      "Save",
+      "Saved."),
+  EDIT_THE_FILE(
+      "/trial/text?file=" + DryingTrial.FILE,
+      "",
+      List.of(new Typed("Its text", DryingTrial.textNamed("Typed anew"))),
+      "Save",
+      "Saved."),
+  ASSAY_A_JAR(
+      "/jar",
+      "",
+      List.of(new Typed("What the jar holds", "250"), new Typed("Glycerol by the label", "99.5")),
+      "Say what is in it",
+      "In the jar"),
+  PLAN_FROM_WISHES(
+      "/plan/wishes",
+      "",
+      List.of(new Typed("Glycerol in the jar", "250")),
+      "Find recipes",
+      "What can be made"),
+  MOVE_A_RECIPE(
+      "/plan",
+      "",
+      List.of(new Typed("What you call it", "Moved")),
+      "Put it in the notebook",
+      "The trial is in the notebook"),
+  LEARN(
+      "/learnt",
+      "",
+      List.of(),
+      "Learn from the trials of this folder",
+      "Learnt; every forecast from now on uses it."),
+  COMPARE("/compare", "", List.of(), "Lay them side by side", "When each plate is ready");
+
+  /**
+   * What is typed into a field.
+   *
+   * @param label words of its label
+   * @param text the text
+   */
+  record Typed(String label, String text) {}
+
+  final String path;
+
+  /** What to unfold first; may be empty. */
+  final String fold;
+
+  final List<Typed> fields;
+  final String button;
+  final String reached;
+
+  Journey(String path, String fold, List<Typed> fields, String button, String reached) {
+    this.path = path;
+    this.fold = fold;
+    this.fields = fields;
+    this.button = button;
+    this.reached = reached;
+  }
+}

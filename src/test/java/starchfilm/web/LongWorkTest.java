@@ -1,0 +1,81 @@
+package starchfilm.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Long work shows how far it is and can be stopped. */
+@ExtendWith(Chrome.class)
+class LongWorkTest {
+  @TempDir private Path folder;
+  private final Semaphore allowed = new Semaphore(0);
+  private final AtomicInteger begun = new AtomicInteger();
+  private RunningSite site;
+
+  /** Every forecast waits until it is allowed. */
+  @BeforeEach
+  void start() throws IOException {
+    RunningSite.copyGarden(folder);
+    site =
+        RunningSite.over(
+            folder,
+            forecast ->
+                trial -> {
+                  begun.incrementAndGet();
+                  allowed.acquireUninterruptibly();
+                  return forecast.apply(trial);
+                });
+  }
+
+  @AfterEach
+  void stop() {
+    allowed.release(1000);
+    site.close();
+  }
+
+  @Test
+  void showsHowFarItIsAndGoesOnByItself(@Chrome.WithoutScript Window window) {
+    window.open(site, "/compare");
+    window.button("Lay them side by side").click();
+    window.awaitText("0 of 6 trials are forecast");
+    window.checks().assertFits();
+    allowed.release(2);
+    window.awaitText("2 of 6 trials are forecast");
+    allowed.release(4);
+    window.awaitText("Six trials, side by side");
+  }
+
+  @Test
+  void endsWhenItIsStopped(Window window) throws InterruptedException {
+    window.open(site, "/compare");
+    window.button("Lay them side by side").click();
+    window.awaitText("0 of 6 trials are forecast");
+    window.checks().assertAccessible();
+    window.picture("working");
+    window.button("Stop this").click();
+    window.awaitHeading("Compare");
+    int before = begun.get();
+    allowed.release(1000);
+
+    Thread.sleep(300);
+    assertThat(begun.get()).isEqualTo(before).isLessThan(6);
+    window.button("Lay them side by side").click();
+    window.awaitText("Six trials, side by side");
+  }
+
+  @Test
+  void otherPagesAnswerMeanwhile() {
+    assertThat(site.get("/compare/page?trial=4-blend.json").body())
+        .contains("The trial is being forecast");
+    assertThat(site.get("/notebook").statusCode()).isEqualTo(200);
+    assertThat(site.get("/trial?file=4-blend.json").body()).contains("The forecast is being made");
+  }
+}
