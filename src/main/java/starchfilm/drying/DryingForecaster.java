@@ -28,7 +28,10 @@ public final class DryingForecaster {
    */
   public static final int QUICK_DRAWS = 128;
 
-  /** The fewest likely cases that make a band, for hundreds of plates at once. */
+  /**
+   * The fewest likely cases that make a band, for hundreds of plates at once; each is then solved
+   * only as finely as such a band deserves, every milestone within 2 %.
+   */
   public static final int FEWEST_DRAWS = 20;
 
   /** How long a room that dries nothing is followed: 20 days. */
@@ -84,7 +87,7 @@ public final class DryingForecaster {
    * @return when it is dry, with bands
    */
   public DryingForecast forecast(DryingCase drying) {
-    PreparedCase prepared = PreparedCase.of(drying, HORIZON_S);
+    PreparedCase prepared = prepared(drying);
     FactorModel model = forCase(prepared);
     Deviations middle = model.mean();
     SpotTrace first = solveOne(prepared, Spot.NOMINAL, middle, new double[0], FIRST_LOOK_S);
@@ -132,7 +135,7 @@ public final class DryingForecaster {
    * @return when it is dry, with bands
    */
   public SpotForecast forecast(DryingCase drying, Spot spot) {
-    PreparedCase prepared = PreparedCase.of(drying, HORIZON_S);
+    PreparedCase prepared = prepared(drying);
     FactorModel model = forCase(prepared);
     double[] none = {};
     SpotTrace first = solveOne(prepared, Spot.NOMINAL, model.mean(), none, FIRST_LOOK_S);
@@ -161,6 +164,11 @@ public final class DryingForecaster {
     PreparedCase prepared = PreparedCase.of(drying, HORIZON_S);
     return solveOne(prepared, spot, factors.mean(), new double[0], HORIZON_S)
         .milestoneS[milestone.ordinal()];
+  }
+
+  private PreparedCase prepared(DryingCase drying) {
+    return PreparedCase.of(
+        drying, HORIZON_S, draws == FEWEST_DRAWS ? Fineness.OUTLINE : Fineness.FORECAST);
   }
 
   /** The factors with what this paste, pour and room add to their uncertainty. */

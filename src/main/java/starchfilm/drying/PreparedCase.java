@@ -10,9 +10,14 @@ import starchfilm.recipe.Composition;
  * @param layers the temperatures of its tables
  * @param material the paste's tables
  * @param resting the activity at rest
+ * @param fineness how finely it is solved
  */
 record PreparedCase(
-    DryingCase drying, TemperatureLayers layers, FilmMaterial material, RestingActivity resting) {
+    DryingCase drying,
+    TemperatureLayers layers,
+    FilmMaterial material,
+    RestingActivity resting,
+    Fineness fineness) {
   /** How far evaporation may cool a film below the air (K); a wet bulb in dry heat is the most. */
   private static final double MOST_COOLING_K = 12;
 
@@ -20,6 +25,10 @@ record PreparedCase(
   private static final double DAY_S = 86_400;
 
   static PreparedCase of(DryingCase drying, double horizonS) {
+    return of(drying, horizonS, Fineness.FORECAST);
+  }
+
+  static PreparedCase of(DryingCase drying, double horizonS, Fineness fineness) {
     double coldest = Double.POSITIVE_INFINITY;
     double warmest = drying.pour().pasteTemperatureK();
     // A room is looked at over its first three days; beyond, the layers extrapolate mildly.
@@ -36,7 +45,8 @@ record PreparedCase(
         drying,
         layers,
         FilmMaterial.of(drying.composition(), layers),
-        RestingActivity.in(drying, horizonS));
+        RestingActivity.in(drying, horizonS),
+        fineness);
   }
 
   /** The tables of one likely case: its own where its glycerol differs, else the shared ones. */

@@ -30,7 +30,7 @@ final class SpotSolver {
   /** In a room that varies no step may pass over a change of weather. */
   private static final double LONGEST_STEP_IN_VARYING_ROOM_S = 3_600;
 
-  /** Tolerance of forecasts: time error of every milestone within 1e-3, measured. */
+  /** Tolerance of forecasts: time error of a milestone about 1e-3; see DEVELOPERS.md. */
   static final Tolerance FORECAST = new Tolerance(5e-4, 1e-4, 0.1);
 
   private final PreparedCase prepared;
@@ -45,7 +45,12 @@ final class SpotSolver {
   private OpenFaces open = OpenFaces.UPPER;
 
   SpotSolver(PreparedCase prepared, double[] curveTimesS) {
-    this(prepared, curveTimesS, grid(prepared.drying(), NODES), FORECAST, false);
+    this(
+        prepared,
+        curveTimesS,
+        grid(prepared.drying(), prepared.fineness().nodes()),
+        prepared.fineness().tolerance(),
+        false);
   }
 
   SpotSolver(

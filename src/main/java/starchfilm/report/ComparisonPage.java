@@ -19,6 +19,7 @@ import starchfilm.trial.TrialForecast;
  * @param learnt what the trials taught, folder by folder
  * @param axis ticks of the figure of waiting times
  * @param axisTitle what that axis counts
+ * @param list every trial in a line, where they are many; none or one
  * @param ready when each trial is ready
  * @param table the head table
  * @param trials one by one; of very many the last
@@ -36,6 +37,7 @@ record ComparisonPage(
     List<LearntView> learnt,
     List<Strip.Grid> axis,
     String axisTitle,
+    List<TrialList> list,
     List<Ready> ready,
     SideBySide table,
     List<TrialView> trials,
@@ -112,6 +114,7 @@ record ComparisonPage(
         LearntView.of(comparison.learnt(), trials),
         scale.axis(),
         scale.axisTitle(),
+        trials.size() > OPEN_UP_TO ? List.of(TrialList.of(trials)) : List.of(),
         ready(trials, scale),
         SideBySide.of(trials),
         IntStream.range(earlier, trials.size())

@@ -14,6 +14,9 @@ record SideBySide(List<Same> same, List<Block> blocks) {
   /** Columns that fit an A4 page. */
   static final int COLUMNS = 6;
 
+  /** Of more trials than this only the last stand side by side; a page of more opens slowly. */
+  private static final int BESIDE_UP_TO = 1_000;
+
   /**
    * Something every trial shares.
    *
@@ -161,6 +164,16 @@ record SideBySide(List<Same> same, List<Block> blocks) {
     return changes;
   }
 
+  /**
+   * Where the trials begin that stand side by side.
+   *
+   * @param trials how many are compared
+   * @return the place of the first, from 0
+   */
+  static int firstBeside(int trials) {
+    return Math.max(0, trials - BESIDE_UP_TO);
+  }
+
   private static List<Noted> column(List<List<Noted>> noted, int label) {
     return noted.stream().map(trial -> trial.get(label)).toList();
   }
@@ -197,10 +210,11 @@ record SideBySide(List<Same> same, List<Block> blocks) {
       List<TrialForecast> trials, List<Row> differing, List<Row> forecast, List<Row> happened) {
     List<Block> blocks = new ArrayList<>();
     // Even pieces: nine trials are better read as five and four than as six and three.
-    int pieces = (trials.size() + COLUMNS - 1) / COLUMNS;
-    int columns = (trials.size() + pieces - 1) / pieces;
+    int beside = firstBeside(trials.size());
+    int pieces = (trials.size() - beside + COLUMNS - 1) / COLUMNS;
+    int columns = (trials.size() - beside + pieces - 1) / pieces;
     int apart = ComparisonPage.firstApart(trials.size());
-    for (int from = 0; from < trials.size(); from += columns) {
+    for (int from = beside; from < trials.size(); from += columns) {
       int to = Math.min(from + columns, trials.size());
       boolean drawn = to > apart;
       List<Head> heads = new ArrayList<>();

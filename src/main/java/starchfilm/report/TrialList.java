@@ -1,0 +1,137 @@
+package starchfilm.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.Spans;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+
+/**
+ * Every trial in a line, to be put in order by the reader: the page of hundreds of trials begins
+ * with it. The page has no script; each row knows its place in every order, and the style sheet
+ * lays the rows out by the order that is chosen.
+ *
+ * @param orders what the rows can be put in order of; the rows stand in the first
+ * @param rows the trials
+ */
+record TrialList(List<Order> orders, List<Row> rows) {
+  /** What trials can be put in order of. */
+  enum Order {
+    /** As in the notebook. */
+    POUR("pour", Comparator.comparing(trial -> 0)),
+    /** By the alphabet. */
+    NAME("name", Comparator.comparing(trial -> trial.trial().name())),
+    /** Those of one room together. */
+    ROOM("room", Comparator.comparing(trial -> trial.trial().roomName())),
+    /** Least plasticiser first. */
+    GLYCEROL("glycerol", Comparator.comparing(TrialList::glycerol)),
+    /** Thinnest pour first. */
+    THICKNESS("wet thickness", Comparator.comparing(TrialList::wetThicknessM)),
+    /** Soonest dry first. */
+    DRY("time to dry", Comparator.comparing(trial -> DryingScale.dryThrough(trial).middle())),
+    /** Best first, those without a rating last. */
+    RATING("rating", Comparator.comparing(trial -> -trial.trial().rating().orElse(0))),
+    /** Most first. */
+    FAULTS("faults seen", Comparator.comparing(trial -> -trial.trial().faults().size()));
+
+    private final String words;
+    private final Comparator<TrialForecast> comparator;
+
+    Order(String words, Comparator<TrialForecast> comparator) {
+      this.words = words;
+      this.comparator = comparator;
+    }
+
+    /**
+     * What it is called.
+     *
+     * @return such as {@code wet thickness}
+     */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * A trial.
+   *
+   * @param number its number on this page
+   * @param anchor where more of it is on this page; empty where there is no more
+   * @param name what its maker calls it
+   * @param file the name of its file
+   * @param facts what tells it from the others, with units
+   * @param places its place in every order, as the style sheet reads it
+   */
+  record Row(
+      int number, String anchor, String name, String file, List<String> facts, String places) {}
+
+  /**
+   * The list.
+   *
+   * @param trials the trials on the page
+   * @return one row each
+   */
+  static TrialList of(List<TrialForecast> trials) {
+    List<Order> orders = List.of(Order.values());
+    List<int[]> places = orders.stream().map(order -> places(order, trials)).toList();
+    int beside = SideBySide.firstBeside(trials.size());
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; i < trials.size(); i++) {
+      Trial trial = trials.get(i).trial();
+      StringBuilder style = new StringBuilder();
+      for (int order = 0; order < places.size(); order++) {
+        style.append("--o").append(order).append(':').append(places.get(order)[i]).append(';');
+      }
+      rows.add(
+          new Row(
+              i + 1,
+              i < beside ? "" : TrialView.anchor(i + 1),
+              trial.name(),
+              String.valueOf(trial.file().getFileName()),
+              facts(trials.get(i)),
+              style.toString()));
+    }
+    return new TrialList(orders, rows);
+  }
+
+  private static int[] places(Order order, List<TrialForecast> trials) {
+    List<Integer> sorted =
+        IntStream.range(0, trials.size())
+            .boxed()
+            .sorted(Comparator.comparing(trials::get, order.comparator))
+            .toList();
+    int[] places = new int[trials.size()];
+    for (int place = 0; place < places.length; place++) {
+      places[sorted.get(place)] = place;
+    }
+    return places;
+  }
+
+  private static List<String> facts(TrialForecast forecast) {
+    Trial trial = forecast.trial();
+    int faults = trial.faults().size();
+    return List.of(
+        new PourCalendar(trial.pouredAt()).pour(),
+        trial.roomName(),
+        forecast.composition().dryStarch() > 0
+            ? Figures.two(100 * glycerol(forecast)) + " g glycerol"
+            : "no starch",
+        ReaderUnit.MILLIMETRE.two(wetThicknessM(forecast)) + " mm",
+        "dry " + Spans.of(DryingScale.dryThrough(forecast)),
+        trial.rating().isPresent() ? trial.rating().getAsInt() + " of 5" : "not rated",
+        faults == 0 ? "no fault" : faults == 1 ? "1 fault" : faults + " faults");
+  }
+
+  private static double glycerol(TrialForecast trial) {
+    return trial.composition().glycerolPerDryStarch();
+  }
+
+  private static double wetThicknessM(TrialForecast trial) {
+    return trial.trial().pour().wetThicknessM().value();
+  }
+}
