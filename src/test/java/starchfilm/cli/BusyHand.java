@@ -27,6 +27,9 @@ final class BusyHand {
         run(folder, "dry", "a.json", "--json", "dry.json", "--csv", "dry.csv");
         run(folder, "compare", "a.json", "--out", "page.html");
       }
+      if (random.nextInt(12) == 0) {
+        run(folder, "learn", ".");
+      }
       if (run(folder, "note", "a.json", "--remark", "seen " + number) == 0) {
         System.out.println(number);
       }
