@@ -127,6 +127,53 @@ class FilmIsothermTest {
     assertThat(salty.bandFactor(0.85)).isGreaterThan(clean.bandFactor(0.85));
   }
 
+  /**
+   * 1 to 75 %, 2 from 95 % on. With salt, at 90 % (q = 9): parting 1.75, and two ions a molecule
+   * hold {@code 2 * 18.015/58.44 * 0.03 * 9} kg/kg, a share of X over the spread of 0.15.
+   */
+  @Test
+  void widensInDampAirAndWithSalt() {
+    FilmIsotherm clean = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0));
+    FilmIsotherm salty = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0.03));
+    double saltWater = 2 * 18.015 / 58.44 * 0.03 * 9;
+    assertThat(clean.bandFactor(0.75)).isEqualTo(1);
+    assertThat(clean.bandFactor(0.95)).isCloseTo(2, within(1e-12));
+    assertThat(clean.bandFactor(0.99)).isEqualTo(2);
+    assertThat(salty.bandFactor(0.75)).isEqualTo(1);
+    assertThat(salty.bandFactor(0.9))
+        .isCloseTo(Math.hypot(1.75, saltWater / salty.moisture(0.9) / 0.15), within(1e-9));
+  }
+
+  @Test
+  void goesOnStraightBelowDry() {
+    FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.POTATO, 0.2, 0));
+    double slope = isotherm.activitySlope(0);
+    assertThat(slope).isPositive();
+    assertThat(isotherm.activity(-1e-3)).isCloseTo(-1e-3 * slope, within(1e-15));
+    assertThat(isotherm.activity(-2e-3)).isCloseTo(-2e-3 * slope, within(1e-15));
+    assertThat(isotherm.activity(1e-9)).isCloseTo(1e-9 * slope, within(1e-13));
+  }
+
+  /**
+   * The points that the class names: 1, 0.9, 0.8 at 0, 0.05 and 0.2 of glycerol, straight between.
+   */
+  @Test
+  void holdsLessTogetherThanApart() {
+    assertThat(together(0)).isCloseTo(1, within(1e-12));
+    assertThat(together(0.025)).isCloseTo(0.95, within(1e-12));
+    assertThat(together(0.05)).isCloseTo(0.9, within(1e-12));
+    assertThat(together(0.125)).isCloseTo(0.85, within(1e-12));
+    assertThat(together(0.2)).isCloseTo(0.8, within(1e-12));
+    assertThat(together(0.6)).isCloseTo(0.8, within(1e-12));
+  }
+
+  private static double together(double y) {
+    double apart =
+        (1 - y) * StarchIsotherms.of(StarchKind.CORN).moisture(0.5)
+            + y * new FittedGlycerolActivity().waterKgPerKgGlycerol(0.5);
+    return (FilmIsotherm.of(Films.of(StarchKind.CORN, y, 0)).moisture(0.5) - 0.001) / apart;
+  }
+
   @Test
   void saysWhichRangesAreNotMet() {
     FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.5, 0.03));

@@ -1,0 +1,116 @@
+package starchfilm.film;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.evidence.Estimate;
+import starchfilm.ingredient.StarchKind;
+
+/** What no film, strip or hand can be, and the ends of what they can. */
+class RefusedFilmTest {
+  @ParameterizedTest
+  @CsvSource({
+    "-0.1, 0, 2e-3, 0.5, 296, 0, relative uncertainty of the plasticiser: -0.1",
+    "Infinity, 0, 2e-3, 0.5, 296, 0, relative uncertainty of the plasticiser: Infinity",
+    "0, -0.1, 2e-3, 0.5, 296, 0, relative uncertainty of the solids content: -0.1",
+    "0, Infinity, 2e-3, 0.5, 296, 0, relative uncertainty of the solids content: Infinity",
+    "0, 0, 0, 0.5, 296, 0, wet thickness: 0.0",
+    "0, 0, 2e-3, -0.01, 296, 0, relative humidity where the film is used: -0.01",
+    "0, 0, 2e-3, 1, 296, 0, relative humidity where the film is used: 1.0",
+    "0, 0, 2e-3, 0.5, 232.9, 0, temperature where the film is used: 232.9",
+    "0, 0, 2e-3, 0.5, 373.1, 0, temperature where the film is used: 373.1",
+    "0, 0, 2e-3, 0.5, 296, -1, age: -1.0",
+    "0, 0, 2e-3, 0.5, 296, Infinity, age: Infinity"
+  })
+  void refusesAFilm(
+      double plasticiserSd,
+      double solidsSd,
+      double wetM,
+      double humidity,
+      double kelvin,
+      double ageS,
+      String words) {
+    assertThatThrownBy(() -> film(plasticiserSd, solidsSd, wetM, humidity, kelvin, ageS))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith("film forecast, " + words + " given, allowed ");
+  }
+
+  @Test
+  void takesTheEndsOfAFilm() {
+    assertThat(film(0, 0, 1e-9, 0, 233, 0).ageS()).isZero();
+    assertThat(film(0, 0, 1e-9, 0.999, 373, 0).temperatureK()).isEqualTo(373);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-1, 0.015, 1e-4, 0.05, 0.01, load at break: -1.0",
+    "Infinity, 0.015, 1e-4, 0.05, 0.01, load at break: Infinity",
+    "1, 0, 1e-4, 0.05, 0.01, strip width: 0.0",
+    "1, 0.015, 0, 0.05, 0.01, film thickness: 0.0",
+    "1, 0.015, 1e-4, 0, 0.01, length between the marks: 0.0",
+    "1, 0.015, 1e-4, 0.05, -0.01, stretch: -0.01",
+    "1, 0.015, 1e-4, 0.05, Infinity, stretch: Infinity"
+  })
+  void refusesAStrip(
+      double load, double width, double thickness, double length, double stretch, String words) {
+    assertThatThrownBy(() -> new StripTest(load, width, thickness, length, stretch))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith("strip test, " + words + " given, allowed ");
+  }
+
+  @Test
+  void takesAStripThatHeldNothing() {
+    StripTest nothing = new StripTest(0, 0.015, 1e-4, 0.05, 0);
+    assertThat(nothing.strengthPa()).isZero();
+    assertThat(nothing.elongation()).isZero();
+  }
+
+  @Test
+  void refusesAWeightThatGivesNoThickness() {
+    assertThatThrownBy(() -> StripTest.thicknessFromWeightM(0, 0.01, 1370))
+        .hasMessage("strip test, mass of the sheet: 0.0 given, allowed above 0 kg");
+    assertThatThrownBy(() -> StripTest.thicknessFromWeightM(1e-3, 0, 1370))
+        .hasMessage("strip test, area of the sheet: 0.0 given, allowed above 0 m2");
+    assertThatThrownBy(() -> StripTest.thicknessFromWeightM(1e-3, 0.01, 0))
+        .hasMessage("strip test, density of the film: 0.0 given, allowed above 0 kg/m3");
+  }
+
+  @Test
+  void refusesAHandThatCannotBe() {
+    for (double[] hand :
+        List.of(
+            new double[] {0, 1.3},
+            new double[] {-1, 1.3},
+            new double[] {Double.NaN, 1.3},
+            new double[] {0.7, 0.999},
+            new double[] {Double.POSITIVE_INFINITY, 1.3},
+            new double[] {0.7, Double.POSITIVE_INFINITY})) {
+      assertThatThrownBy(() -> new Workmanship(hand[0], hand[1]))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageStartingWith("workmanship: factor " + hand[0]);
+    }
+    assertThat(new Workmanship(0.001, 1).bandWidening()).isEqualTo(1);
+  }
+
+  private static FilmCase film(
+      double plasticiserSd,
+      double solidsSd,
+      double wetM,
+      double humidity,
+      double kelvin,
+      double ageS) {
+    return new FilmCase(
+        Pastes.paste(StarchKind.CORN, 30),
+        plasticiserSd,
+        solidsSd,
+        Pastes.cook(15, 95),
+        Estimate.exact(wetM),
+        humidity,
+        kelvin,
+        ageS);
+  }
+}

@@ -1,0 +1,164 @@
+package starchfilm.film;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.evidence.Estimate;
+import starchfilm.evidence.Extrapolation;
+import starchfilm.evidence.Source;
+import starchfilm.evidence.ValidRange;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.recipe.Composition;
+import starchfilm.recipe.Cook;
+
+/** The ranges and sources that a forecast names, as each rule's own page states them. */
+class RuleRangesTest {
+  private final FilmForecaster forecaster = new FilmForecaster();
+
+  /** The valid ranges in the class comments of the rules. */
+  @ParameterizedTest
+  @CsvSource({
+    "GLASS_TRANSITION, plasticiser, 0, 45",
+    "GLASS_TRANSITION, relative humidity, 20, 75",
+    "TENSILE_STRENGTH, plasticiser, 0, 60",
+    "TENSILE_STRENGTH, amylose, 0, 100",
+    "TENSILE_STRENGTH, relative humidity, 20, 80",
+    "TENSILE_STRENGTH, temperature, 20, 27",
+    "ELONGATION, plasticiser, 0, 45",
+    "ELONGATION, relative humidity, 43, 60",
+    "ELONGATION, temperature, 20, 27",
+    "YOUNGS_MODULUS, plasticiser, 0, 60",
+    "YOUNGS_MODULUS, relative humidity, 43, 60",
+    "YOUNGS_MODULUS, temperature, 20, 27",
+    "VAPOUR_PERMEABILITY, plasticiser, 0, 50",
+    "VAPOUR_PERMEABILITY, relative humidity, 0, 75"
+  })
+  void eachRuleStatesItsRange(FilmProperty property, String quantity, double min, double max) {
+    List<Limit> limits = FilmRules.published().of(property).limits();
+    ValidRange range =
+        limits.stream()
+            .map(Limit::range)
+            .filter(each -> each.quantity().equals(quantity))
+            .findFirst()
+            .orElseThrow();
+    assertThat(range.min()).isEqualTo(min);
+    assertThat(range.max()).isEqualTo(max);
+  }
+
+  static Stream<FilmRule> rules() {
+    return FilmRules.published().all().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("rules")
+  void everyRuleFlagsAFilmOutsideAllItsRangesAndNamesItsSources(FilmRule rule) {
+    FilmForecast forecast = forecaster.forecast(outside());
+    assertThat(forecast.extrapolations())
+        .filteredOn(each -> each.rule().equals(rule.property().tradeName()))
+        .extracting(each -> each.range().quantity())
+        .containsAll(
+            rule.limits().stream()
+                .map(limit -> limit.range().quantity())
+                .filter(quantity -> !quantity.equals("amylose"))
+                .toList());
+    assertThat(rule.sources()).isNotEmpty();
+    assertThat(forecast.sources()).containsAll(rule.sources());
+  }
+
+  /** 70 g glycerol, 90 % relative humidity, 35 °C. */
+  private static FilmCase outside() {
+    return new FilmCase(
+        Pastes.paste(StarchKind.CORN, 70),
+        0,
+        Pastes.cook(15, 95),
+        Estimate.exact(2e-3),
+        0.9,
+        308.15,
+        0);
+  }
+
+  @Test
+  void theMoistureFlagsItsOwnRangesAndNamesItsSources() {
+    FilmForecast dry = forecaster.forecast(Pastes.in(0.05, Pastes.paste(StarchKind.CORN, 30)));
+    assertThat(dry.extrapolations())
+        .extracting(Extrapolation::rule)
+        .contains("equilibrium moisture content");
+    assertThat(dry.sources())
+        .extracting(Source::citation)
+        .anyMatch(citation -> citation.contains("Enrione"))
+        .anyMatch(citation -> citation.startsWith("band of 15 %"));
+  }
+
+  /** An influence that does nothing is neither flagged nor named. */
+  @Test
+  void acidSaltAndAgeAreNamedAndFlaggedOnlyWhereTheyAct() {
+    Composition plain = Pastes.paste(StarchKind.POTATO, 45);
+    Composition acidAndSalt = Pastes.paste(StarchKind.POTATO, 0.04, 45, 0.2, 0.05);
+    Cook boiling = Pastes.cook(30, 140);
+    double month = 30 * 86_400.0;
+
+    FilmForecast quiet = forecaster.forecast(film(plain, boiling, 0.3, 0));
+    FilmForecast acted = forecaster.forecast(film(acidAndSalt, boiling, 0.95, month));
+
+    List<String> influences = List.of("chain cuts by the acid", "effect of salt", "ageing");
+    assertThat(quiet.extrapolations())
+        .extracting(Extrapolation::rule)
+        .doesNotContainAnyElementsOf(influences);
+    assertThat(acted.extrapolations()).extracting(Extrapolation::rule).containsAll(influences);
+    assertThat(quiet.sources()).doesNotContain(Salt.SOURCE);
+    assertThat(acted.sources()).contains(Salt.SOURCE);
+    assertThat(cites(quiet, "acid hydrolysis")).isFalse();
+    assertThat(cites(acted, "acid hydrolysis")).isTrue();
+    assertThat(cites(quiet, "ageing of potato")).isFalse();
+    assertThat(cites(acted, "ageing of potato")).isTrue();
+  }
+
+  /** Sour and hot beyond the range of the rate: pH 2.4, 60 to 130 °C. Salt up to 10 % of solids. */
+  @Test
+  void influencesFlagTheirOwnQuantities() {
+    FilmForecast acted =
+        forecaster.forecast(
+            film(
+                Pastes.paste(StarchKind.POTATO, 0.04, 45, 0.2, 0.09),
+                Pastes.cook(30, 140),
+                0.95,
+                30 * 86_400.0));
+    assertThat(given(acted, "top temperature of the cook")).isCloseTo(140, within(1e-9));
+    assertThat(given(acted, "paste pH"))
+        .isCloseTo(acted.acid().pastePh(), within(1e-12))
+        .isLessThan(2.4);
+    // 20 g salt beside 100 g starch and 45 g glycerol.
+    assertThat(given(acted, "salt")).isCloseTo(100 * 0.2 / 1.65, within(1e-9));
+  }
+
+  /** Rounding on the very end of a range is no extrapolation; a millionth beyond is. */
+  @ParameterizedTest
+  @CsvSource({"20, 0", "20.0000000001, 0", "19.999, 1", "60, 0", "60.0000000001, 0", "60.001, 1"})
+  void aRangeHoldsItsEnds(double value, int outside) {
+    Limit limit = new Limit(new ValidRange("share", 20, 60, "%"), film -> value);
+    FilmState film = new FilmState(0.2, 0.25, 0, 0.1, 0.5, Pastes.ROOM_K);
+    assertThat(Limit.outside("rule", List.of(limit), film)).hasSize(outside);
+  }
+
+  private static double given(FilmForecast forecast, String quantity) {
+    return forecast.extrapolations().stream()
+        .filter(each -> each.range().quantity().equals(quantity))
+        .mapToDouble(Extrapolation::given)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static boolean cites(FilmForecast forecast, String words) {
+    return forecast.sources().stream().anyMatch(source -> source.citation().contains(words));
+  }
+
+  private static FilmCase film(Composition paste, Cook cook, double humidity, double ageS) {
+    return new FilmCase(paste, 0, cook, Estimate.exact(2e-3), humidity, Pastes.ROOM_K, ageS);
+  }
+}
