@@ -58,10 +58,14 @@ final class LearnCommand implements Callable<Integer> {
           .learnt()
           .leftOut()
           .forEach(left -> surroundings.err().println(left.file() + ": " + left.reason()));
-      throw CommandFailure.notComputed(
+      String sentence =
           "nothing to learn from: no sound trial in "
               + folder
-              + " has weighings that can be used, or pulled strips; nothing written.");
+              + " has weighings that can be used, or pulled strips; nothing written."
+              + earlier(home);
+      throw notebook.faults().isEmpty()
+          ? CommandFailure.notComputed(sentence)
+          : CommandFailure.wrongInput(sentence);
     }
     for (String line : LearntText.of(workshop.learnt())) {
       int indent = line.length() - line.stripLeading().length();
@@ -79,5 +83,13 @@ final class LearnCommand implements Callable<Integer> {
         .println(
             "Kept in " + folder.resolve(Workshop.FILE_NAME) + "; forecasts use it from now on.");
     return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+  }
+
+  /** What is to be said of a workshop file that this folder no longer teaches anything for. */
+  private String earlier(Path home) {
+    Path kept = folder.resolve(Workshop.FILE_NAME);
+    return Files.exists(home.resolve(Workshop.FILE_NAME))
+        ? " " + kept + " is as it was; delete it to forecast from the textbook."
+        : "";
   }
 }

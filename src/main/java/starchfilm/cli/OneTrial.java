@@ -55,6 +55,7 @@ final class OneTrial {
       WeighingOptions weighed,
       String command,
       String needs) {
+    weighed.requireWhole();
     Notebook notebook = notebook(file, options, weighed, command, needs);
     notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
     notebook.notices().forEach(notice -> surroundings.err().println(notice.sentence()));

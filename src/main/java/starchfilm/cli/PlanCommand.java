@@ -24,6 +24,7 @@ import starchfilm.report.PageRenderer;
 import starchfilm.report.PlanReport;
 import starchfilm.report.PlanText;
 import starchfilm.report.PlannedTrial;
+import starchfilm.trial.Fault;
 import starchfilm.web.Questions;
 
 /** Plans recipes from what is at hand. */
@@ -130,8 +131,10 @@ final class PlanCommand implements Callable<Integer> {
 
   /** What earlier trials taught, where the new ones go or else where the command is run. */
   private FactorModel known() {
-    Workshop workshop =
-        new Workshops().in(surroundings.resolve(folder == null ? Path.of("") : Path.of(folder)));
+    Path home = surroundings.resolve(folder == null ? Path.of("") : Path.of(folder));
+    Workshops workshops = new Workshops();
+    workshops.fault(home).map(Fault::sentence).ifPresent(surroundings.err()::println);
+    Workshop workshop = workshops.in(home);
     List<StarchAtHand> starches = supplies.supplies().starches();
     Map<StarchKind, Double> evenShares =
         starches.stream()

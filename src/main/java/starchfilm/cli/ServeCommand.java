@@ -13,6 +13,7 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.learning.Workshops;
+import starchfilm.trial.Fault;
 import starchfilm.trial.TrialForecaster;
 import starchfilm.web.NotebookSite;
 import starchfilm.web.UseCases;
@@ -102,6 +103,8 @@ final class ServeCommand implements Callable<Integer> {
 
   private NotebookSite start(Path root) {
     Workshops workshops = new Workshops();
+    workshops.fault(root).map(Fault::sentence).ifPresent(surroundings.err()::println);
+    surroundings.err().flush();
     UseCases useCases =
         new UseCases(
             new TrialForecaster(workshops.soFar(surroundings.clock()), DryingForecaster.QUICK_DRAWS)

@@ -19,6 +19,7 @@ import starchfilm.planning.ThicknessRequest;
 import starchfilm.planning.UseAir;
 import starchfilm.recipe.Paste;
 import starchfilm.report.ThicknessText;
+import starchfilm.trial.Fault;
 import starchfilm.trial.Trial;
 
 /** Says how thick a paste may be poured for a date. */
@@ -111,7 +112,11 @@ final class ThicknessCommand implements Callable<Integer> {
    * What earlier trials taught; of another room than the file's, only what rooms have in common.
    */
   private FactorModel known(Trial trial) {
-    return new Workshops()
+    Workshops workshops = new Workshops();
+    workshops.faults(List.of(trial)).stream()
+        .map(Fault::sentence)
+        .forEach(surroundings.err()::println);
+    return workshops
         .of(trial)
         .factors(
             room == null ? trial.roomName() : "",

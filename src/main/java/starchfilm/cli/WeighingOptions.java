@@ -28,6 +28,13 @@ final class WeighingOptions {
   @Option(names = "--film-only", description = "The masses typed are without the plate.")
   private boolean filmOnly;
 
+  void requireWhole() {
+    if (weighed.isEmpty() && filmOnly) {
+      throw CommandFailure.wrongInput(
+          "--film-only: given without a weighing; add one, such as --weighed 6h=412g");
+    }
+  }
+
   boolean isEmpty() {
     return weighed.isEmpty();
   }

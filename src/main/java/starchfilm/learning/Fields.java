@@ -11,7 +11,13 @@ import starchfilm.json.UnreadableFileException;
 
 /** Takes the fields of a workshop file apart; whatever is not as learn writes it is refused. */
 final class Fields {
-  private static final String MEND = "run the command learn again on this folder";
+  static final String MEND = "run the command learn again on this folder";
+
+  /** More than any figure of a lesson, and few enough that their products stay finite. */
+  private static final double MOST = 1e15;
+
+  /** The exponential of no logarithm within it, times any figure of a film, is infinite. */
+  private static final double MOST_LOGARITHM = 600;
 
   private Fields() {}
 
@@ -37,10 +43,18 @@ final class Fields {
   }
 
   static double number(Located value) throws UnreadableFileException {
-    if (value instanceof Located.NumberValue number && Double.isFinite(number.value())) {
+    if (value instanceof Located.NumberValue number && Math.abs(number.value()) <= MOST) {
       return number.value();
     }
-    throw wrong(value, "a number");
+    throw wrong(value, "a number from -1e15 to 1e15");
+  }
+
+  static double sd(Located value) throws UnreadableFileException {
+    double sd = number(value);
+    if (sd >= 0) {
+      return sd;
+    }
+    throw wrong(value, "0 or more");
   }
 
   static int count(Located value) throws UnreadableFileException {
@@ -74,11 +88,11 @@ final class Fields {
 
   /** The estimate that stands as {@code key} and {@code key_sd}. */
   static Estimate estimate(Located entry, String key) throws UnreadableFileException {
-    Located sd = member(entry, key + "_sd");
-    if (!(number(sd) >= 0)) {
-      throw wrong(sd, "0 or more");
+    Located value = member(entry, key);
+    if (!(Math.abs(number(value)) <= MOST_LOGARITHM)) {
+      throw wrong(value, "a logarithm from -600 to 600");
     }
-    return new Estimate(number(member(entry, key)), number(sd));
+    return new Estimate(number(value), sd(member(entry, key + "_sd")));
   }
 
   /** The constant that is spelled as a text. */

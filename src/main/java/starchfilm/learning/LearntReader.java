@@ -37,7 +37,7 @@ final class LearntReader {
               text(entry, "starch"),
               Fields.count(Fields.member(entry, "strips")),
               Fields.estimate(entry, "log_factor"),
-              number(entry, "log_factor_sd_before")));
+              Fields.sd(Fields.member(entry, "log_factor_sd_before"))));
     }
     List<DoubtedReading> doubted = new ArrayList<>();
     for (Located entry : entries(root, "doubted")) {
@@ -77,8 +77,8 @@ final class LearntReader {
           new FactorLearnt(
               Fields.constant(Fields.member(factor, "factor"), Factor.values(), WorkshopText::word),
               number(factor, "deviation"),
-              number(factor, "sd"),
-              number(factor, "sd_before")));
+              Fields.sd(Fields.member(factor, "sd")),
+              Fields.sd(Fields.member(factor, "sd_before"))));
     }
     return factors;
   }

@@ -33,7 +33,7 @@ final class WorkshopReader {
   record Lessons(Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips) {}
 
   static Lessons read(Path file) throws UnreadableFileException {
-    Located root = new LocatedReader().read(FileText.utf8(FileText.bytes(file, MAX_BYTES)));
+    Located root = tree(file);
     Located format = Fields.member(root, "format");
     if (Fields.number(format) != WorkshopText.FORMAT) {
       throw Fields.wrong(format, "format " + WorkshopText.FORMAT);
@@ -57,6 +57,25 @@ final class WorkshopReader {
     return new Lessons(LearntReader.read(root), plates, strips);
   }
 
+  private static Located tree(Path file) throws UnreadableFileException {
+    if (FileText.isLarger(file, MAX_BYTES)) {
+      throw new UnreadableFileException(
+          "more than " + MAX_BYTES / 1_000_000 + " MB", "a file as learn writes it", Fields.MEND);
+    }
+    byte[] bytes = FileText.bytes(file, MAX_BYTES);
+    try {
+      return new LocatedReader().read(FileText.utf8(bytes));
+    } catch (UnreadableFileException e) {
+      // Nobody mends this file by hand, whatever is wrong with its text.
+      throw new UnreadableFileException(
+          e.line().orElse(0),
+          e.column().orElse(0),
+          e.given(),
+          "a file as learn writes it",
+          Fields.MEND);
+    }
+  }
+
   private static PlateLesson plate(Located entry) throws UnreadableFileException {
     RealMatrix precision = new Array2DRowRealMatrix(Sharing.COUNT, Sharing.COUNT);
     List<Located> triangle = Fields.list(Fields.member(entry, "precision"), Sharing.COUNT);
@@ -67,15 +86,20 @@ final class WorkshopReader {
         precision.setEntry(j, i, row.getEntry(j));
       }
     }
-    return new PlateLesson(
-        Fields.text(Fields.member(entry, "file")),
-        new PlateKey(
-            Fields.text(Fields.member(entry, "room")),
-            starch(entry),
-            Fields.flag(Fields.member(entry, "pour_weighed"))),
-        Fields.count(Fields.member(entry, "weighings")),
-        precision,
-        row(Fields.member(entry, "pull"), Sharing.COUNT));
+    LessonCheck.requireInformation(Fields.member(entry, "precision"), precision);
+    Located pull = Fields.member(entry, "pull");
+    PlateLesson lesson =
+        new PlateLesson(
+            Fields.text(Fields.member(entry, "file")),
+            new PlateKey(
+                PlateKey.roomKey(Fields.text(Fields.member(entry, "room"))),
+                starch(entry),
+                Fields.flag(Fields.member(entry, "pour_weighed"))),
+            Fields.count(Fields.member(entry, "weighings")),
+            precision,
+            row(pull, Sharing.COUNT));
+    LessonCheck.requireWithinReach(pull, lesson);
+    return lesson;
   }
 
   private static StripLesson strip(Located entry) throws UnreadableFileException {
@@ -101,9 +125,7 @@ final class WorkshopReader {
         shares.put(kind, Fields.number(share.getValue().value()));
       }
     }
-    if (shares.isEmpty()) {
-      throw Fields.wrong(starch, "shares of starch kinds");
-    }
+    LessonCheck.requireAllOfIt(starch, shares.values());
     return shares;
   }
 

@@ -93,6 +93,16 @@ public final class Workshops implements TrialKnowledge {
     return homes.stream().flatMap(folder -> reading(folder).fault().stream()).toList();
   }
 
+  /**
+   * The workshop file of a folder, where it cannot be read.
+   *
+   * @param folder a folder that holds trials, or will
+   * @return the fault, if there is one
+   */
+  public Optional<Fault> fault(Path folder) {
+    return home(folder.toAbsolutePath().normalize()).flatMap(home -> reading(home).fault());
+  }
+
   private Reading reading(Path folder) {
     Path file = Workshop.file(folder);
     FileTime changed = FileTime.fromMillis(0);

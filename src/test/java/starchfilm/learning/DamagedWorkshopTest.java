@@ -1,0 +1,255 @@
+package starchfilm.learning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.drying.Factor;
+import starchfilm.drying.FactorModel;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.trial.Fault;
+import starchfilm.trial.NotWrittenException;
+import starchfilm.trial.Trial;
+
+/** A workshop file that cannot be true is named in one sentence, and the textbook stands in. */
+@Timeout(300)
+class DamagedWorkshopTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final int MANGLED = Integer.getInteger("starchfilm.mangled", 400);
+  private static final String MEND =
+      "run the command learn again on this folder; until then the forecasts are the textbook's";
+
+  @TempDir private Path folder;
+  private Trial trial = new MadeUpNotebook(1, Path.of("")).trial();
+  private String sound = "";
+
+  @BeforeEach
+  void learn() throws Exception {
+    List<Trial> taught = new MadeUpNotebook(21, folder).trials(3);
+    Trial pulled =
+        MadeUpNotebook.pulled(
+            taught.get(0), taught.get(0).file(), List.of(MadeUpNotebook.strip(5e6, 0.4)));
+    trial = taught.get(2);
+    sound =
+        Files.readString(Workshop.taughtBy(folder, List.of(pulled, taught.get(1), trial)).write());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, an empty file given",
+    "1, an end of the file in the middle of a value given",
+    "50, an end of the file in the middle of a value given",
+    "98, an end of the file in the middle of a value given"
+  })
+  void cutOff(int percent, String given) throws IOException {
+    Files.writeString(file(), sound.substring(0, sound.length() * percent / 100));
+
+    assertThat(fault().sentence())
+        .contains(given + ", allowed a file as learn writes it")
+        .endsWith(MEND);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/format | 2 | format: 2 given, allowed format 1",
+        "/format | \"1\" | format: \"1\" given, allowed a number",
+        "/rooms | 3 | rooms: 3 given, allowed a list",
+        "/rooms/0/plates | 0.5 | rooms[1].plates: 0.5 given, allowed a whole number",
+        "/rooms/0/factors/0/factor | \"draught\" | factor: \"draught\" given, allowed a word",
+        "/rooms/0/factors/0/sd | -0.1 | rooms[1].factors[1].sd: -0.1 given, allowed 0 or more",
+        "/starches/0/starch | \"wood\" | starches[1].starch: \"wood\" given, allowed a word",
+        "/films/0/log_factor_sd | -1 | films[1].log_factor_sd: -1 given, allowed 0 or more",
+        "/lessons/factors/0 | \"bench\" | lessons.factors[1]: \"bench\" given, allowed \"air side\"",
+        "/lessons/plates/0/weighings | -3 | weighings: -3 given, allowed a whole number of 1",
+        "/lessons/plates/0/pour_weighed | null | pour_weighed: null given, allowed true or false",
+        "/lessons/plates/0/pull | [1, 2] | lessons.plates[1].pull: a list given, allowed a list of 8",
+        "/lessons/plates/0/pull/0 | \"x\" | lessons.plates[1].pull[1]: \"x\" given, allowed a number",
+        "/lessons/plates/0/pull/0 | 1e300 | pull[1]: 1e+300 given, allowed a number from -1e15",
+        "/lessons/plates/0/pull/6 | -1e14 | pull: a list given, allowed figures that the weighings",
+        "/lessons/plates/0/precision/0/0 | -5 | precision: a list given, allowed figures without a",
+        "/lessons/plates/0/precision/1/0 | 1e9 | precision: a list given, allowed figures without a",
+        "/lessons/plates/0/precision/3 | [1] | precision[4]: a list given, allowed a list of 4",
+        "/lessons/plates/0/starch | {\"wood\": 1} | starch: an object given, allowed known kinds",
+        "/lessons/plates/0/starch | {} | starch: an object given, allowed shares from 0 to 1",
+        "/lessons/plates/0/starch | {\"corn\": -1, \"rice\": 2} | allowed shares from 0 to 1 that",
+        "/lessons/plates/0/starch | {\"corn\": 7} | allowed shares from 0 to 1 that add up to 1",
+        "/lessons/strips/0/property | \"colour\" | property: \"colour\" given, allowed a word",
+        "/lessons/strips/0/log_factor_sd | -1 | log_factor_sd: -1 given, allowed 0 or more",
+        "/lessons/strips/0/log_factor | 1000 | log_factor: 1000 given, allowed a logarithm from",
+        "/lessons/strips/0/file | 7 | lessons.strips[1].file: 7 given, allowed a text"
+      })
+  void editedByHand(String place, String value, String sentence) throws IOException {
+    ObjectNode root = (ObjectNode) JSON.readTree(sound);
+    JsonPointer pointer = JsonPointer.compile(place);
+    JsonNode parent = root.at(pointer.head());
+    JsonNode put = JSON.readTree(value);
+    if (parent instanceof ArrayNode list) {
+      list.set(pointer.last().getMatchingIndex(), put);
+    } else {
+      ((ObjectNode) parent).set(pointer.last().getMatchingProperty(), put);
+    }
+    Files.writeString(file(), root.toPrettyString());
+
+    assertThat(fault().sentence()).contains("workshop.json, line ", sentence).endsWith(MEND);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"NaN", "Infinity", "-Infinity", "1e999"})
+  void figuresThatAreNone(String figure) throws IOException {
+    Files.writeString(
+        file(), sound.replaceFirst("\"deviation\" : [-0-9.E]+", "\"deviation\" : " + figure));
+
+    assertThat(fault().sentence())
+        .contains(".deviation: " + figure + " given, allowed a number")
+        .endsWith(MEND);
+  }
+
+  @Test
+  void anythingElse() throws IOException {
+    for (String text :
+        List.of("[]", "null", "7", "\"x\"", "{}", "[".repeat(100_000), sound + sound, "// x")) {
+      Files.writeString(file(), text);
+      assertThat(fault().sentence()).as(text.substring(0, 1)).endsWith(MEND);
+    }
+    Files.write(file(), sound.getBytes(StandardCharsets.UTF_16));
+    assertThat(fault().sentence()).contains("text in UTF-16 given").endsWith(MEND);
+  }
+
+  @Test
+  void fiftyMegabytesAreNotRead() throws IOException {
+    byte[] blanks = new byte[50_000_000];
+    Arrays.fill(blanks, (byte) ' ');
+    Files.write(file(), blanks);
+
+    assertThat(fault().sentence())
+        .isEqualTo(
+            file().toString().replace('\\', '/')
+                + ": more than 20 MB given, allowed a file as learn writes it; "
+                + MEND);
+  }
+
+  @Test
+  void learningAgainMendsIt() throws Exception {
+    Files.writeString(file(), sound.substring(7));
+    Workshops workshops = new Workshops();
+    assertThat(workshops.faults(List.of(trial))).hasSize(1);
+
+    Workshop.taughtBy(folder, List.of(trial)).write();
+
+    assertThat(workshops.faults(List.of(trial))).isEmpty();
+    assertThat(workshops.of(trial).isTaught()).isTrue();
+  }
+
+  @Test
+  void aFolderThatMayNotBeWrittenTo() throws IOException {
+    Assumptions.assumeTrue(
+        folder.getFileSystem().supportedFileAttributeViews().contains("posix"), "has no rights");
+    Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-xr-xr-x"));
+    try {
+      Assumptions.assumeFalse(Files.isWritable(folder), "whoever may write everywhere");
+      NotWrittenException refused =
+          org.assertj.core.api.Assertions.catchThrowableOfType(
+              NotWrittenException.class, () -> Workshop.taughtBy(folder, List.of(trial)).write());
+      assertThat(refused).hasMessageContaining("may not be written to; nothing was changed");
+      assertThat(file()).hasContent(sound);
+    } finally {
+      Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+    }
+  }
+
+  /** Whatever becomes of the bytes: a sentence and the textbook, or finite figures. */
+  @Test
+  void mangledAtRandom() throws IOException {
+    Random random = new Random(31);
+    int refused = 0;
+    for (int i = 0; i < MANGLED; i++) {
+      String text = mangled(sound, random);
+      Files.writeString(file(), text);
+      Workshops workshops = new Workshops();
+      List<Fault> faults = workshops.faults(List.of(trial));
+      FactorModel known = workshops.drying(trial).factors();
+      for (Factor factor : Factor.values()) {
+        assertThat(known.mean().of(factor)).as(text).isFinite();
+        assertThat(known.sd(factor)).as(text).isFinite().isNotNegative();
+      }
+      workshops
+          .film(trial)
+          .logFactors()
+          .forEach((property, factor) -> assertThat(Math.exp(factor.value())).isFinite());
+      if (!faults.isEmpty()) {
+        refused++;
+        assertThat(faults.get(0).sentence()).endsWith(MEND).doesNotContain("\n", "java.");
+        isTextbook(known);
+      }
+    }
+    assertThat(refused).isBetween(MANGLED / 10, MANGLED);
+  }
+
+  private static String mangled(String text, Random random) {
+    StringBuilder mangled = new StringBuilder(text);
+    for (int change = 1 + random.nextInt(3); change > 0; change--) {
+      int at = random.nextInt(mangled.length());
+      switch (random.nextInt(5)) {
+        case 0 -> mangled.setCharAt(at, "0123456789-.eE,:[]{}\" x".charAt(random.nextInt(23)));
+        case 1 -> mangled.deleteCharAt(at);
+        case 2 -> mangled.insert(at, random.nextInt(10));
+        case 3 -> mangled.delete(at, Math.min(mangled.length(), at + random.nextInt(200)));
+        default -> {
+          int digit = at;
+          while (digit < mangled.length() && !Character.isDigit(mangled.charAt(digit))) {
+            digit++;
+          }
+          if (digit < mangled.length()) {
+            mangled.setCharAt(digit, (char) ('0' + random.nextInt(10)));
+          }
+        }
+      }
+    }
+    return mangled.toString();
+  }
+
+  private Path file() {
+    return folder.resolve("workshop.json");
+  }
+
+  /** The one fault, after the forecasts were seen to be the textbook's. */
+  private Fault fault() {
+    Workshops workshops = new Workshops();
+    isTextbook(workshops.drying(trial).factors());
+    assertThat(workshops.film(trial).logFactors()).isEmpty();
+    assertThat(workshops.in(folder).isTaught()).isFalse();
+    List<Fault> faults = workshops.faults(List.of(trial));
+    assertThat(faults).hasSize(1);
+    assertThat(workshops.fault(folder)).contains(faults.get(0));
+    assertThat(workshops.in(folder).factors("x", Map.of(StarchKind.CORN, 1.0), true).mean())
+        .usingRecursiveComparison()
+        .isEqualTo(FactorModel.textbook().mean());
+    return faults.get(0);
+  }
+
+  private void isTextbook(FactorModel known) {
+    WorkshopFileTest.isSame(known, Workshop.untaught(folder).drying(trial).factors());
+  }
+}
