@@ -67,6 +67,7 @@ final class CompareCommand implements Callable<Integer> {
     Workshops workshops = new Workshops();
     List<Fault> unread = workshops.faults(notebook.trials());
     unread.forEach(fault -> surroundings.err().println(fault.sentence()));
+    workshops.outdated(notebook.trials()).forEach(surroundings.err()::println);
     TrialForecasts forecasts =
         TrialForecasts.of(notebook.trials(), workshops.soFar(surroundings.clock()));
     forecasts.failures().forEach(surroundings.err()::println);

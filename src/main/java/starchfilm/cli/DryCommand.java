@@ -99,6 +99,8 @@ final class DryCommand implements Callable<Integer> {
         .map(Fault::sentence)
         .forEach(surroundings.err()::println);
     Workshop workshop = workshops.of(trial);
+    // Its own readings are taken in anyhow; a file that changed its name may count twice.
+    workshop.outdated(List.of()).ifPresent(surroundings.err()::println);
     WeighedPlate plate = soFar(workshop, trial);
     TrialForecasts forecasts =
         TrialForecasts.of(

@@ -20,6 +20,12 @@ final class LessonCheck {
    */
   private static final double FARTHEST = 12;
 
+  /**
+   * The most that weighings can bind a deviation, over the inverse of the textbook's variance. A
+   * plate's own part is averaged out of its lesson, and is never less than a sixteenth.
+   */
+  private static final double MOST_BOUND = 100;
+
   private static final double ALL_SHARES = 1e-6;
 
   private LessonCheck() {}
@@ -38,8 +44,11 @@ final class LessonCheck {
       least = Math.min(least, eigenvalue);
       most = Math.max(most, eigenvalue);
     }
-    if (least < -ROUNDING * most) {
+    if (least < -ROUNDING * Math.max(1, most)) {
       throw Fields.wrong(place, "figures without a variance below 0");
+    }
+    if (most > MOST_BOUND) {
+      throw Fields.wrong(place, "figures that the weighings of a plate can teach");
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import starchfilm.drying.FactorModel;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmProperty;
@@ -129,6 +130,19 @@ public final class Workshop implements TrialKnowledge {
    */
   public boolean isTaught() {
     return !(plates.isEmpty() && strips.isEmpty());
+  }
+
+  /**
+   * What has changed since it was learnt.
+   *
+   * @param trials trials of its folder; those that are not given are only looked for
+   * @return a sentence that names trials with more or fewer readings and files that are gone; empty
+   *     where none shows
+   */
+  public Optional<String> outdated(List<Trial> trials) {
+    return isTaught()
+        ? new Outdated(folder, plates, strips).sentence(learnt, trials)
+        : Optional.empty();
   }
 
   @Override

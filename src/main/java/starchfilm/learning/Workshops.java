@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import starchfilm.film.LearntFilm;
 import starchfilm.json.UnreadableFileException;
@@ -78,6 +79,21 @@ public final class Workshops implements TrialKnowledge {
         .flatMap(trial -> home(folder(trial)).stream())
         .distinct()
         .map(home -> reading(home).workshop())
+        .toList();
+  }
+
+  /**
+   * What has changed among trials since their workshops were learnt.
+   *
+   * @param trials the trials
+   * @return one sentence a workshop where something shows
+   */
+  public List<String> outdated(List<Trial> trials) {
+    Map<Workshop, List<Trial>> byWorkshop =
+        trials.stream().collect(Collectors.groupingBy(this::of));
+    return byWorkshop.entrySet().stream()
+        .flatMap(entry -> entry.getKey().outdated(entry.getValue()).stream())
+        .sorted()
         .toList();
   }
 

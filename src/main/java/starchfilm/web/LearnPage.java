@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import starchfilm.learning.Workshop;
 import starchfilm.report.LearntText;
+import starchfilm.trial.Fault;
 import starchfilm.trial.NotWrittenException;
 import starchfilm.trial.Notebook;
 import starchfilm.web.http.Refusal;
@@ -28,17 +29,25 @@ final class LearnPage {
   }
 
   private Response shown(Request request) {
-    Workshop workshop = desk.useCases().workshops().in(desk.folder().root());
+    Path root = desk.folder().root();
+    Workshop workshop = desk.useCases().workshops().in(root);
+    List<String> said = new ArrayList<>(desk.said().in(request.query()));
+    desk.useCases().workshops().fault(root).ifPresent(fault -> said.add(sentence(fault)));
     return desk.page(
         "learnt",
         "notebook",
         Map.of(
             "said",
-            desk.said().in(request.query()),
+            said,
             "taught",
             workshop.isTaught(),
             "blocks",
             workshop.isTaught() ? blocks(LearntText.of(workshop.learnt())) : List.of()));
+  }
+
+  /** A page names no folder of the machine. */
+  private static String sentence(Fault fault) {
+    return Workshop.FILE_NAME + fault.sentence().substring(fault.file().length()) + ".";
   }
 
   private Response learn(Request request) {
