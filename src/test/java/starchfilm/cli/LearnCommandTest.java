@@ -1,0 +1,228 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LearnCommandTest {
+  private static final Path DEMO = Path.of("formulations", "garden");
+
+  @TempDir private Path folder;
+
+  private void copyDemo() throws IOException {
+    try (Stream<Path> files = Files.list(DEMO)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, folder.resolve(file.getFileName()));
+      }
+    }
+    Files.deleteIfExists(workshop());
+  }
+
+  private Path workshop() {
+    return folder.resolve("workshop.json");
+  }
+
+  @Test
+  void tellsWhatTheDemoTeachesAndKeepsItBesideTheTrials() throws IOException {
+    copyDemo();
+    int files = files().size();
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.exit()).isZero();
+    assertThat(learn.err()).isEmpty();
+    assertThat(learn.out())
+        .containsPattern("Your room \"kitchen\" dries \\d+ % (slower|faster) than a textbook room")
+        .containsPattern("Your room \"shed\" dries \\d+ % (slower|faster) than a textbook room")
+        .contains("from 4 plates and 19 weighings", "from 2 plates and 15 weighings")
+        .contains("exchange with the air, over the textbook: times ")
+        .contains("Film of potato starch, 4 plates:", "Film of tapioca starch, 4 plates:")
+        .contains("Your hand:", "not told")
+        .contains(
+            "tensile strength of potato film: times ", "5 strips", "Young's modulus: not told")
+        .contains("Doubted, and hardly counted:", "2-little-glycerol.json, weighing at +54h")
+        .endsWith(String.format("; forecasts use it from now on.%n"))
+        .doesNotContain("NaN", "Infinity", "Left out", "null");
+    assertThat(learn.out().lines()).allMatch(line -> line.length() <= 92);
+    assertThat(files()).hasSize(files + 1);
+    assertThat(Outcome.of(folder, "check", ".").out()).contains("6 trials sound");
+  }
+
+  @Test
+  void aFaultyFileIsNamedAndTeachesNothing() throws IOException {
+    Kitchen.twoPlates(folder, "kitchen", 1.4);
+    Outcome sound = Outcome.of(folder, "learn", ".");
+    byte[] without = Files.readAllBytes(workshop());
+    Files.writeString(folder.resolve("a-broken.json"), "{\"name\": ");
+    Files.writeString(
+        folder.resolve("b-heavy.json"),
+        Kitchen.weighed("kitchen", 1).toString().replace(":734", ":7340"));
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(sound.exit()).isZero();
+    assertThat(learn.exit()).isEqualTo(2);
+    assertThat(learn.err().lines()).hasSize(2);
+    assertThat(learn.err())
+        .contains("a-broken.json, line 1", "b-heavy.json, line 1", "weighings[1].mass_g");
+    assertThat(learn.out()).isEqualTo(sound.out());
+    assertThat(workshop()).hasBinaryContent(without);
+  }
+
+  @Test
+  void withoutWeighingsThereIsNothingToLearn() throws IOException {
+    Kitchen.write(folder.resolve("a.json"), Kitchen.unweighed("kitchen"));
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.exit()).isEqualTo(1);
+    assertThat(learn.out()).isEmpty();
+    assertThat(learn.err())
+        .isEqualToNormalizingNewlines(
+            "starchfilm: nothing to learn from: no sound trial in . has weighings that can be used,"
+                + " or pulled strips; nothing written.\n");
+    assertThat(workshop()).doesNotExist();
+  }
+
+  /** As when all weighings were taken out after learning, or the file is damaged beyond them. */
+  @Test
+  void whatWasLearntBeforeIsNamedWhereNothingTeachesItAnyMore() throws IOException {
+    Kitchen.write(folder.resolve("a.json"), Kitchen.unweighed("kitchen"));
+    Files.writeString(workshop(), "damaged");
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.exit()).isEqualTo(1);
+    assertThat(learn.err())
+        .endsWith(
+            String.format(
+                "nothing written. %s is as it was; delete it to forecast from the" + " textbook.%n",
+                Path.of(".", "workshop.json")));
+    assertThat(workshop()).hasContent("damaged");
+  }
+
+  @Test
+  void onlyFaultyFilesAreWrongInput() throws IOException {
+    Files.writeString(folder.resolve("a.json"), "{");
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.exit()).isEqualTo(2);
+    assertThat(learn.err()).contains("a.json", "nothing written");
+  }
+
+  @Test
+  void foldersThatAreNone() throws IOException {
+    Path file = Kitchen.write(folder.resolve("a.json"), Kitchen.weighed("kitchen", 1));
+    Path empty = Files.createDirectory(folder.resolve("empty"));
+
+    assertThat(Outcome.of(folder, "learn", "nowhere"))
+        .isEqualTo(
+            new Outcome(
+                2,
+                "",
+                String.format(
+                    "starchfilm: nowhere: no folder; name the folder that holds your trials, such"
+                        + " as learn .%n")));
+    assertThat(Outcome.of(folder, "learn", file.toString()).exit()).isEqualTo(2);
+    assertThat(Outcome.of(folder, "learn").err()).contains("FOLDER", "starchfilm learn --help");
+    Outcome nothing = Outcome.of(folder, "learn", "empty");
+    assertThat(nothing.exit()).isEqualTo(2);
+    assertThat(nothing.err()).contains("a folder without trial files");
+    assertThat(empty).isEmptyDirectory();
+  }
+
+  @Test
+  void oneWeighingOfOneTrialTeachesALittle() throws IOException {
+    ObjectNode trial = Kitchen.unweighed("loft");
+    trial.withArray("weighings").addObject().put("at", "+28h").put("mass_g", 700);
+    Kitchen.write(folder.resolve("a.json"), trial);
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.exit()).isZero();
+    assertThat(learn.out())
+        .contains("Your room \"loft\" dries ", " slower than ", "from 1 plate and 1 weighing");
+  }
+
+  @Test
+  void twoRoomsAreToldApartWhateverTheirCapitals() throws IOException {
+    Kitchen.twoPlates(folder.resolve("a"), "Kitchen", 1);
+    Kitchen.write(folder.resolve("b/1.json"), Kitchen.weighed("kitchen", 1));
+    Kitchen.write(folder.resolve("b/2.json"), Kitchen.weighed("cellar", 1.9));
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.exit()).isZero();
+    assertThat(learn.out())
+        .contains("from 3 plates and 18 weighings", "from 1 plate and 6 weighings");
+    assertThat(slower(learn.out(), "cellar")).isGreaterThan(slower(learn.out(), "Kitchen") + 15);
+  }
+
+  /** Per cent slower than a textbook room; below 0 for faster. */
+  private static int slower(String told, String room) {
+    Matcher sentence =
+        Pattern.compile("room \"" + room + "\" dries (?:(\\d+) % (slower|faster)|as fast)")
+            .matcher(told.replaceAll("\\s+", " "));
+    assertThat(sentence.find()).as(told).isTrue();
+    if (sentence.group(1) == null) {
+      return 0;
+    }
+    int percent = Integer.parseInt(sentence.group(1));
+    return sentence.group(2).equals("slower") ? percent : -percent;
+  }
+
+  @Test
+  void stripsAloneTeachToo() throws IOException {
+    Kitchen.write(
+        folder.resolve("a.json"), Kitchen.pulled(Kitchen.unweighed("kitchen"), 9, 8.5, 10));
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.exit()).isZero();
+    assertThat(learn.out())
+        .contains("Strips pulled, over the rules for home film:", "3 strips")
+        .doesNotContain("Your room", "Your hand");
+  }
+
+  @Test
+  void mendsADamagedFileAndKeepsItAside() throws IOException {
+    Kitchen.twoPlates(folder, "kitchen", 1.4);
+    Files.writeString(workshop(), "{\"format\": 1,");
+    assertThat(Outcome.of(folder, "dry", "taught-1.json").err())
+        .contains("workshop.json, line 1", "run the command learn again");
+
+    assertThat(Outcome.of(folder, "learn", ".").exit()).isZero();
+
+    assertThat(Outcome.of(folder, "dry", "taught-1.json").err()).isEmpty();
+    assertThat(folder.resolve("workshop.json.before")).hasContent("{\"format\": 1,");
+  }
+
+  @Test
+  void saysWhereItCannotBeWritten() throws IOException {
+    Kitchen.twoPlates(folder, "kitchen", 1.4);
+    Files.createDirectories(workshop().resolve("in the way"));
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.exit()).isEqualTo(1);
+    assertThat(learn.err().lines()).hasSize(1);
+    assertThat(learn.err()).contains("workshop.json", "nothing was changed");
+    assertThat(learn.out()).doesNotContain("Kept in");
+  }
+
+  private List<Path> files() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(file -> !file.getFileName().toString().startsWith(".")).toList();
+    }
+  }
+}

@@ -1,0 +1,310 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.net.CookieManager;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every command that forecasts takes what was learnt of the trials beside, and says so. */
+@Timeout(300)
+class LearntInUseTest {
+  private static final double SLOW = 1.5;
+  private static final double FAST = 0.6;
+  private static final String TRIAL = "/trial?file=next.json";
+  private static final String MEND =
+      "run the command learn again on this folder; until then the forecasts are the textbook's";
+
+  @TempDir private Path folder;
+
+  private void learnt(String below, String room, double asLate) throws IOException {
+    Path home = folder.resolve(below);
+    Kitchen.twoPlates(home, room, asLate);
+    Kitchen.write(home.resolve("next.json"), Kitchen.unweighed(room));
+    assertThat(Outcome.of(folder, "learn", home.toString()).exit()).isZero();
+  }
+
+  private double dryThrough(String file) throws IOException {
+    return Kitchen.hours(
+        Outcome.of(folder, "dry", file, "--json", "-").out(), "dry_through", "middle");
+  }
+
+  @Test
+  void dryFollowsTheRoom() throws IOException {
+    Kitchen.write(folder.resolve("textbook/next.json"), Kitchen.unweighed("shed"));
+    learnt("slow", "shed", SLOW);
+    learnt("fast", "shed", FAST);
+
+    double textbook = dryThrough("textbook/next.json");
+
+    assertThat(dryThrough("slow/next.json")).isGreaterThan(1.2 * textbook);
+    assertThat(dryThrough("fast/next.json")).isLessThan(0.85 * textbook);
+    assertThat(Outcome.of(folder, "dry", "slow/next.json").out().replaceAll("\\s+", " "))
+        .containsPattern("Learnt from your trials: your room \"shed\" dries \\d+ % slower");
+    assertThat(Outcome.of(folder, "dry", "textbook/next.json").out())
+        .doesNotContain("Learnt from your trials");
+  }
+
+  @Test
+  void dryTakesTheNearestFolderAboveButItsOwnFirst() throws IOException {
+    learnt("all", "shed", SLOW);
+    Kitchen.write(folder.resolve("all/may/2/next.json"), Kitchen.unweighed("shed"));
+    double above = dryThrough("all/next.json");
+    double own = dryThrough("all/may/2/next.json");
+    assertThat(own).isEqualTo(above);
+
+    learnt("all/may", "shed", FAST);
+
+    assertThat(dryThrough("all/may/2/next.json")).isLessThan(0.8 * above);
+    assertThat(dryThrough("all/next.json")).isEqualTo(above);
+  }
+
+  @Test
+  void thicknessPoursThinnerInASlowRoom() throws IOException {
+    Kitchen.write(folder.resolve("textbook/next.json"), Kitchen.unweighed("shed"));
+    learnt("slow", "shed", SLOW);
+
+    double textbook = millimetres("textbook/next.json");
+
+    assertThat(millimetres("slow/next.json")).isLessThan(0.9 * textbook);
+    // Another room than the file's has only a part of it.
+    assertThat(millimetres("slow/next.json", "--room", "22C,45%"))
+        .isBetween(millimetres("slow/next.json"), textbook);
+  }
+
+  private double millimetres(String file, String... room) {
+    List<String> words = new ArrayList<>(List.of("thickness", file, "--by", "2d"));
+    words.addAll(List.of(room));
+    return figure(
+        Outcome.of(folder, words.toArray(String[]::new)).out(),
+        "in 50 of 100 likely cases: ([0-9.]+) mm");
+  }
+
+  @Test
+  void planIsSlowerInARoomThatWasSlow() throws IOException {
+    learnt("slow", "shed", SLOW);
+
+    double textbook = plannedHours();
+    double there = plannedHours("--save", "slow", "--room-name", "shed");
+    double elsewhere = plannedHours("--save", "slow");
+
+    assertThat(there).isGreaterThan(1.15 * textbook);
+    assertThat(elsewhere).isBetween(0.99 * textbook, there);
+  }
+
+  private double plannedHours(String... more) {
+    List<String> words =
+        new ArrayList<>(
+            List.of(
+                "plan",
+                "--glycerol",
+                "30g",
+                "--purity",
+                "85%",
+                "--starch",
+                "potato",
+                "--plates",
+                "1x300x200mm glass",
+                "--room",
+                "22C,45%"));
+    words.addAll(List.of(more));
+    Outcome plan = Outcome.of(folder, words.toArray(String[]::new));
+    assertThat(plan.err()).isEmpty();
+    // Recipes differ in how they are poured; the time each millimetre takes is the room's.
+    String told = plan.out().replaceAll("\\s+", " ");
+    return figure(told, "dry through, thick spot ([0-9.]+ (?:hours|days))")
+        / figure(told, "on the scale: ([0-9.]+) mm wet");
+  }
+
+  @Test
+  void compareForecastsAndAdvisesFromIt() throws IOException {
+    Kitchen.twoPlates(folder, "shed", SLOW);
+    ObjectNode rated = Kitchen.weighed("shed", SLOW);
+    rated.put("rating", 5);
+    Kitchen.write(folder.resolve("taught-1.json"), rated);
+    String textbook = page(".");
+    assertThat(Outcome.of(folder, "learn", ".").exit()).isZero();
+
+    String learnt = page(".");
+
+    String forecast = "dry through in the thick spot: ([0-9.]+ (?:hours|days))";
+    assertThat(figure(learnt, forecast)).isGreaterThan(1.15 * figure(textbook, forecast));
+    String advice = "expected as it was with the change dry through ([0-9.]+ (?:hours|days)) \\(";
+    assertThat(figure(learnt, advice)).isGreaterThan(1.2 * figure(textbook, advice));
+  }
+
+  private String page(String... files) {
+    List<String> words = new ArrayList<>(List.of("compare", "--out", "-"));
+    words.addAll(List.of(files));
+    Outcome compare = Outcome.of(folder, words.toArray(String[]::new));
+    assertThat(compare.exit()).as(compare.err()).isZero();
+    return Jsoup.parse(compare.out()).body().text();
+  }
+
+  @Test
+  void compareTakesEachTrialsOwnFolder() throws IOException {
+    learnt("a", "shed", SLOW);
+    learnt("b", "shed", FAST);
+
+    List<Double> days =
+        all(
+            page("a/next.json", "b/next.json"),
+            "dry through in the thick spot: ([0-9.]+ (?:hours|days))");
+
+    assertThat(days).hasSize(2);
+    assertThat(Math.max(days.get(0), days.get(1)))
+        .isGreaterThan(1.7 * Math.min(days.get(0), days.get(1)));
+  }
+
+  @Test
+  void filmIsForecastFromItsStrips() throws IOException {
+    String asRuled = film(Kitchen.unweighed("shed"), "textbook");
+    Kitchen.write(
+        folder.resolve("strong/taught.json"),
+        Kitchen.pulled(Kitchen.unweighed("shed"), 16, 17, 18, 17));
+    assertThat(Outcome.of(folder, "learn", "strong").exit()).isZero();
+
+    String learnt = film(Kitchen.unweighed("shed"), "strong");
+
+    String strength = "tensile strength, MPa ([0-9.]+)";
+    assertThat(figure(learnt, strength)).isGreaterThan(1.4 * figure(asRuled, strength));
+    String modulus = "stiffness \\(modulus\\), MPa ([0-9.]+)";
+    assertThat(figure(learnt, modulus)).isEqualTo(figure(asRuled, modulus));
+  }
+
+  private String film(ObjectNode trial, String below) throws IOException {
+    Kitchen.write(folder.resolve(below + "/next.json"), trial);
+    return page(below + "/next.json");
+  }
+
+  @Test
+  void serveForecastsFromIt() throws Exception {
+    learnt("slow", "shed", SLOW);
+    String told = "dry-through.{0,200}?([0-9.]+ (?:hours|days)) \\(";
+    double learnt = figure(served("slow", TRIAL), told);
+    Files.writeString(folder.resolve("slow/workshop.json"), "{\"format\": 7}");
+
+    assertThat(learnt).isGreaterThan(1.15 * figure(served("slow", TRIAL), told));
+    assertThat(served("slow", "/learnt"))
+        .contains("workshop.json, line 1: format: 7 given, allowed format 1; " + MEND)
+        .contains("Nothing yet");
+  }
+
+  private String served(String below, String page) throws Exception {
+    Terminal terminal = new Terminal(folder);
+    Thread serving = new Thread(() -> terminal.run("serve", below, "--no-open"), "serving");
+    serving.start();
+    try {
+      Matcher address = Pattern.compile("http://\\S+").matcher("");
+      while (!address.reset(terminal.out()).find()) {
+        assertThat(serving.isAlive()).as(terminal.err()).isTrue();
+        Thread.sleep(20);
+      }
+      URI home = URI.create(address.group());
+      HttpClient client =
+          HttpClient.newBuilder()
+              .cookieHandler(new CookieManager())
+              .followRedirects(HttpClient.Redirect.NORMAL)
+              .build();
+      client.send(HttpRequest.newBuilder(home).build(), HttpResponse.BodyHandlers.ofString());
+      HttpResponse<String> response;
+      do {
+        response =
+            client.send(
+                HttpRequest.newBuilder(home.resolve(page)).build(),
+                HttpResponse.BodyHandlers.ofString());
+        assertThat(response.statusCode()).as(response.body()).isEqualTo(200);
+        Thread.sleep(100);
+      } while (response.body().contains("The forecast is being made"));
+      return Jsoup.parse(response.body()).body().text();
+    } finally {
+      serving.interrupt();
+      serving.join();
+    }
+  }
+
+  @Test
+  void aDamagedFileIsToldByEveryCommandAndTheTextbookStandsIn() throws IOException {
+    learnt("slow", "shed", SLOW);
+    Kitchen.write(folder.resolve("textbook/next.json"), Kitchen.unweighed("shed"));
+    double textbook = dryThrough("textbook/next.json");
+    Files.writeString(folder.resolve("slow/workshop.json"), "{\"format\": 7}");
+
+    for (String[] words :
+        List.of(
+            new String[] {"dry", "slow/next.json"},
+            new String[] {"compare", "slow", "--out", "page.html"},
+            new String[] {"thickness", "slow/next.json", "--by", "5d"},
+            new String[] {
+              "plan",
+              "--glycerol=30g",
+              "--starch=potato",
+              "--plates=1x300x200mm glass",
+              "--room=22C,45%",
+              "--save=slow"
+            })) {
+      Outcome outcome = Outcome.of(folder, words);
+      assertThat(outcome.exit()).as(words[0]).isZero();
+      assertThat(outcome.err().lines().toList()).as(words[0]).hasSize(1);
+      assertThat(outcome.err())
+          .as(words[0])
+          .contains("slow/workshop.json, line 1: format: 7 given, allowed format 1; " + MEND);
+    }
+    assertThat(dryThrough("slow/next.json")).isCloseTo(textbook, within(1e-6 * textbook));
+  }
+
+  /** What is gone still teaches until the next learning; what came since does not yet: told. */
+  @Test
+  void whatChangedSinceLearningIsTold() throws IOException {
+    learnt("slow", "shed", SLOW);
+    double before = dryThrough("slow/next.json");
+    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
+    Files.move(folder.resolve("slow/taught-2.json"), folder.resolve("slow/renamed.json"));
+    Kitchen.write(folder.resolve("slow/next.json"), Kitchen.pulled(Kitchen.unweighed("shed"), 9));
+
+    String compare = Outcome.of(folder, "compare", "slow", "--out", "page.html").err();
+    Outcome dry = Outcome.of(folder, "dry", "slow/next.json");
+
+    assertThat(compare.strip())
+        .endsWith(
+            "slow/workshop.json: gone or renamed since it was learnt: taught-2.json; noted in since"
+                + " it was learnt: next.json, renamed.json; run the command learn again to take"
+                + " that in");
+    assertThat(dry.exit()).isZero();
+    assertThat(dry.err()).contains("gone or renamed").doesNotContain("noted in");
+    assertThat(dryThrough("slow/next.json")).isEqualTo(before);
+    assertThat(Outcome.of(folder, "learn", "slow").exit()).isZero();
+    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
+  }
+
+  private static double figure(String text, String pattern) {
+    List<Double> found = all(text, pattern);
+    assertThat(found).as("%s in%n%s", pattern, text).isNotEmpty();
+    return found.get(0);
+  }
+
+  /** Every figure that a pattern's group holds; days as hours. */
+  private static List<Double> all(String text, String pattern) {
+    return Stream.of(Pattern.compile(pattern).matcher(text))
+        .flatMap(Matcher::results)
+        .map(found -> found.group(1))
+        .map(told -> Double.parseDouble(told.split(" ", 2)[0]) * (told.endsWith(" days") ? 24 : 1))
+        .toList();
+  }
+}

@@ -1,0 +1,233 @@
+package starchfilm.learning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.TDistribution;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.air.AirState;
+import starchfilm.drying.ConstantRoom;
+import starchfilm.evidence.Band;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmForecaster;
+import starchfilm.film.FilmProperty;
+import starchfilm.film.LearntFilm;
+import starchfilm.ingredient.StarchKind;
+import starchfilm.trial.PullTest;
+import starchfilm.trial.Trial;
+
+/** What pulled strips teach of the film rules. */
+class StripLessonsTest {
+  private static final Path HERE = Path.of("");
+  private static final Map<StarchKind, Double> POTATO = Map.of(StarchKind.POTATO, 1.0);
+  private static final Map<StarchKind, Double> CORN = Map.of(StarchKind.CORN, 1.0);
+
+  private final SyntheticPlates plates = new SyntheticPlates(1);
+  private int made;
+
+  private Trial filmOf(StarchKind kind, PullTest... strips) {
+    ConstantRoom room = new ConstantRoom(new AirState(293.15, 0.5, 0.1));
+    return MadeUpNotebook.pulled(
+        plates.trial("kitchen", room, kind, 0.2, 0.06),
+        Path.of("film-" + ++made + ".json"),
+        List.of(strips));
+  }
+
+  /** Strips so many times as strong and as stretchy as the rules say of that film. */
+  private Trial film(StarchKind kind, double... times) {
+    FilmForecast rule = new FilmForecaster().forecast(filmOf(kind).filmCase());
+    return filmOf(
+        kind,
+        Arrays.stream(times)
+            .mapToObj(
+                t ->
+                    MadeUpNotebook.strip(
+                        t * rule.tensileStrengthPa().middle(),
+                        t * rule.elongationAtBreak().middle()))
+            .toArray(PullTest[]::new));
+  }
+
+  private static double learnt(FilmProperty property, Map<StarchKind, Double> of, Trial... films) {
+    return Workshop.taughtBy(HERE, List.of(films)).film(of).logFactors().get(property).value();
+  }
+
+  private static double strength(Map<StarchKind, Double> of, Trial... films) {
+    return learnt(FilmProperty.TENSILE_STRENGTH, of, films);
+  }
+
+  /**
+   * Load over the section before the pull, as ASTM D882 and ISO 527-3 define tensile strength: 6.0
+   * N on 15 mm by 0.1 mm are 4.0 MPa. By hand.
+   */
+  @Test
+  void aLessonIsTheLogarithmOfMeasuredOverForecast() {
+    PullTest strip = new PullTest(6.0, 15e-3, 0.1e-3, OptionalDouble.of(0.5));
+    Trial trial = filmOf(StarchKind.POTATO, strip, strip, strip, strip);
+    FilmForecast rule = new FilmForecaster().forecast(trial.filmCase());
+    StripTeacher teacher = new StripTeacher();
+
+    teacher.hear(trial, "a.json");
+
+    assertThat(teacher.lessons()).hasSize(2);
+    StripLesson strength = teacher.lessons().get(0);
+    assertThat(strength.property()).isEqualTo(FilmProperty.TENSILE_STRENGTH);
+    assertThat(strength.strips()).isEqualTo(4);
+    assertThat(strength.logFactor().value())
+        .isCloseTo(Math.log(4.0e6 / rule.tensileStrengthPa().middle()), within(1e-9));
+    StripLesson elongation = teacher.lessons().get(1);
+    assertThat(elongation.property()).isEqualTo(FilmProperty.ELONGATION);
+    assertThat(elongation.logFactor().value())
+        .isCloseTo(Math.log(0.5 / rule.elongationAtBreak().middle()), within(1e-9));
+    // A quarter and two fifths from strip to strip, over the root of four.
+    assertThat(strength.logFactor().sd()).isCloseTo(0.125, within(1e-9));
+    assertThat(elongation.logFactor().sd()).isCloseTo(0.2, within(1e-9));
+  }
+
+  @Test
+  void aStripWithoutMarksTellsOnlyItsStrength() {
+    Trial trial =
+        filmOf(StarchKind.POTATO, new PullTest(6.0, 15e-3, 0.1e-3, OptionalDouble.empty()));
+
+    LearntFilm learnt = Workshop.taughtBy(HERE, List.of(trial)).film(POTATO);
+
+    assertThat(learnt.logFactors()).containsOnlyKeys(FilmProperty.TENSILE_STRENGTH);
+  }
+
+  @Test
+  void oneStripMovesLessThanFiveAndNeitherAllTheWay() {
+    double toldBy = Math.log(1.6);
+    double one = strength(POTATO, film(StarchKind.POTATO, 1.6));
+    double five = strength(POTATO, film(StarchKind.POTATO, 1.6, 1.6, 1.6, 1.6, 1.6));
+    double fiveFilms =
+        strength(
+            POTATO,
+            IntStream.range(0, 5)
+                .mapToObj(i -> film(StarchKind.POTATO, 1.6))
+                .toArray(Trial[]::new));
+
+    assertThat(one).isPositive().isLessThan(five);
+    assertThat(five).isLessThan(fiveFilms);
+    assertThat(fiveFilms).isLessThan(toldBy);
+  }
+
+  @Test
+  void moreFilmsLeaveLessUncertain() {
+    double before = new FilmForecaster().logScatter(FilmProperty.TENSILE_STRENGTH);
+    List<Trial> films = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      films.add(film(StarchKind.POTATO, 1.2, 1.3));
+      double sd =
+          Workshop.taughtBy(HERE, films)
+              .film(POTATO)
+              .logFactors()
+              .get(FilmProperty.TENSILE_STRENGTH)
+              .sd();
+      assertThat(sd).isLessThan(before);
+      before = sd;
+    }
+    // A next film's own part is left, however many were pulled.
+    assertThat(before)
+        .isGreaterThan(
+            Math.sqrt(0.2) * new FilmForecaster().logScatter(FilmProperty.TENSILE_STRENGTH));
+  }
+
+  @Test
+  void aKindLearnsMostFromItsOwnStrips() {
+    Trial strong = film(StarchKind.POTATO, 2, 2, 2);
+
+    double potato = strength(POTATO, strong);
+    double corn = strength(CORN, strong);
+    double half = strength(Map.of(StarchKind.POTATO, 0.5, StarchKind.CORN, 0.5), strong);
+    double cornOfWeakCorn = strength(CORN, strong, film(StarchKind.CORN, 0.5, 0.5, 0.5));
+
+    assertThat(corn).isPositive().isLessThan(half);
+    assertThat(half).isLessThan(potato);
+    assertThat(cornOfWeakCorn).isNegative();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.02, 0.1, 10, 100})
+  void oneWildStripHardlyCountsAndIsNamed(double wild) {
+    Trial sound = film(StarchKind.POTATO, 1.2, 1.25, 1.3, 1.35, 1.4);
+    Trial misled = film(StarchKind.POTATO, 1.2, 1.25, 1.3, 1.35, 1.4, wild);
+
+    assertThat(strength(POTATO, misled)).isCloseTo(strength(POTATO, sound), within(0.06));
+    assertThat(Workshop.taughtBy(HERE, List.of(misled)).learnt().doubted())
+        .anySatisfy(
+            doubted ->
+                assertThat(doubted.sentence())
+                    .startsWith(misled.file() + ", tensile strength of strip 6: ")
+                    .contains("would fit the others"));
+    assertThat(Workshop.taughtBy(HERE, List.of(sound)).learnt().doubted()).isEmpty();
+  }
+
+  @Test
+  void aTrialIsForecastWithoutItsOwnStrips() {
+    Trial own = film(StarchKind.POTATO, 2, 2, 2);
+    Trial other = film(StarchKind.POTATO, 0.7, 0.7);
+
+    assertThat(Workshop.taughtBy(HERE, List.of(own)).film(own)).isEqualTo(LearntFilm.NOTHING);
+    assertThat(Workshop.taughtBy(HERE, List.of(own, other)).film(own))
+        .isEqualTo(Workshop.taughtBy(HERE, List.of(other)).film(own));
+  }
+
+  @Test
+  void theForecastIsMultipliedAndNarrowedAndTheModulusStays() {
+    Trial taught = film(StarchKind.POTATO, 1.8, 1.8, 1.8, 1.8);
+    Trial next = filmOf(StarchKind.POTATO);
+    LearntFilm learnt = Workshop.taughtBy(HERE, List.of(taught)).film(next);
+
+    FilmForecast before = new FilmForecaster().forecast(next.filmCase());
+    FilmForecast after = new FilmForecaster(learnt).forecast(next.filmCase());
+
+    double factor = learnt.logFactors().get(FilmProperty.TENSILE_STRENGTH).value();
+    assertThat(after.tensileStrengthPa().middle())
+        .isCloseTo(
+            before.tensileStrengthPa().middle() * Math.exp(factor),
+            within(1e-6 * before.tensileStrengthPa().middle()));
+    assertThat(logWidth(after.tensileStrengthPa()))
+        .isLessThan(0.8 * logWidth(before.tensileStrengthPa()));
+    assertThat(logWidth(after.elongationAtBreak()))
+        .isLessThan(0.9 * logWidth(before.elongationAtBreak()));
+    assertThat(after.youngsModulusPa()).isEqualTo(before.youngsModulusPa());
+    assertThat(after.glassTransitionK()).isEqualTo(before.glassTransitionK());
+  }
+
+  private static double logWidth(Band band) {
+    return Math.log(band.high() / band.low());
+  }
+
+  /** The steady mean is where Student's t with 4 degrees of freedom is most likely. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void theSteadyMeanIsTheMostLikelyMiddleOfStudentsT(long seed) {
+    Random random = new Random(seed);
+    double sd = 0.25;
+    double[] figures =
+        IntStream.range(0, 3 + random.nextInt(8))
+            .mapToDouble(i -> 0.4 + sd * random.nextGaussian())
+            .toArray();
+
+    double steady = StripLesson.SteadyMean.of(figures, sd).mean().value();
+
+    for (double aside : new double[] {-0.01, -0.001, 0.001, 0.01}) {
+      assertThat(logLikelihood(figures, steady, sd))
+          .isGreaterThan(logLikelihood(figures, steady + aside, sd));
+    }
+  }
+
+  private static double logLikelihood(double[] figures, double middle, double sd) {
+    TDistribution student = new TDistribution(null, 4);
+    return Arrays.stream(figures).map(f -> student.logDensity((f - middle) / sd)).sum();
+  }
+}
