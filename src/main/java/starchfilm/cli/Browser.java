@@ -3,6 +3,8 @@ package starchfilm.cli;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 /** Opens an address in the browser the user has, if the system knows one. */
 final class Browser {
@@ -15,18 +17,40 @@ final class Browser {
    * @return false where there is no screen or nothing to open it with
    */
   static boolean open(String address) {
-    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-    if (system.startsWith("windows")) {
-      return started(List.of("rundll32", "url.dll,FileProtocolHandler", address));
-    }
-    if (system.startsWith("mac")) {
-      return started(List.of("open", address));
-    }
-    boolean screen = System.getenv("DISPLAY") != null || System.getenv("WAYLAND_DISPLAY") != null;
-    return screen && started(List.of("xdg-open", address));
+    return words(System.getProperty("os.name", ""), System.getenv(), address)
+        .map(Browser::started)
+        .orElse(false);
   }
 
-  private static boolean started(List<String> words) {
+  /**
+   * What opens an address.
+   *
+   * @param system the system's name, as Java gives it
+   * @param environment its environment
+   * @param address the address
+   * @return a command; none where there is no screen
+   */
+  static Optional<List<String>> words(
+      String system, Map<String, String> environment, String address) {
+    String name = system.toLowerCase(Locale.ROOT);
+    if (name.startsWith("windows")) {
+      return Optional.of(List.of("rundll32", "url.dll,FileProtocolHandler", address));
+    }
+    if (name.startsWith("mac")) {
+      return Optional.of(List.of("open", address));
+    }
+    return environment.containsKey("DISPLAY") || environment.containsKey("WAYLAND_DISPLAY")
+        ? Optional.of(List.of("xdg-open", address))
+        : Optional.empty();
+  }
+
+  /**
+   * Starts a command.
+   *
+   * @param words the command
+   * @return false where there is no such program
+   */
+  static boolean started(List<String> words) {
     try {
       new ProcessBuilder(words)
           .redirectOutput(ProcessBuilder.Redirect.DISCARD)

@@ -47,7 +47,12 @@ final class PlaceOptions {
       throw CommandFailure.wrongInput(
           "--room: not given; write the air beside the plates, such as --room 19C,55%");
     }
-    return TypedRoom.parse("--room", room, surroundings);
+    TypedRoom typed = TypedRoom.parse("--room", room, surroundings);
+    if (!roomName.isBlank()) {
+      // So that what is poured there teaches of that room.
+      typed.section().put("name", roomName.strip());
+    }
+    return typed;
   }
 
   String roomName() {

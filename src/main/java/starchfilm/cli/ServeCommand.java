@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
+import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.trial.Fault;
 import starchfilm.trial.TrialForecaster;
@@ -115,8 +116,9 @@ final class ServeCommand implements Callable<Integer> {
                 RuleBook.packed(),
                 new LearntKnowledge(() -> List.of(workshops.in(root))),
                 DryingForecaster.QUICK_DRAWS),
+            Workshop::taughtBy,
             workshops,
-            new TypedQuestions(surroundings));
+            new TypedQuestions(surroundings.in(root)));
     Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
     try {
       return NotebookSite.start(serving, root, surroundings.clock(), useCases);

@@ -48,6 +48,16 @@ record Surroundings(
   }
 
   /**
+   * The same in another directory.
+   *
+   * @param directory what relative paths start from there
+   * @return the surroundings
+   */
+  Surroundings in(Path directory) {
+    return new Surroundings(directory, clock, out, err, in);
+  }
+
+  /**
    * A path as the user typed it, from the working directory.
    *
    * @param typed relative or absolute

@@ -103,7 +103,7 @@ final class FieldsPage {
       // An end of a range is in the same field as the other.
       String path = fault.field().replaceAll("\\[(\\d+)]", ".$1").replaceFirst("\\.(from|to)$", "");
       if (typed.containsKey(path)) {
-        atField.merge(path, NoteDesk.sentence(fault), (a, b) -> a + " " + b);
+        atField.merge(path, NoteDesk.atItsField(fault), (a, b) -> a + " " + b);
       } else {
         elsewhere.add(NoteDesk.sentence(fault));
       }

@@ -64,22 +64,29 @@ final class JarPage {
   }
 
   private static List<String> words(Words words, Fields form) {
-    words.option("--mass", "amount", "g", "What the jar holds");
+    words
+        .named("--label", "Glycerol by the label")
+        .named("--density", "Hydrometer")
+        .named("--oil", "Oil")
+        .named("--salt", "Salt and soap")
+        .named("--at", "Temperature then")
+        .named("--recovered", "It was")
+        .option("--mass", "amount", "g", "What the jar holds");
     boolean recorded = form.text("origin").equals("recorded");
     if (form.text("origin").equals("bought")) {
       words.option("--label", "label", "%", "Glycerol by the label");
     } else if (!recorded) {
-      words.flag("--recovered", "origin", "Recovered from oil");
+      words.flag("--recovered", "origin", "It was");
       words.option("--salt", "salt", "%", "Salt and soap");
     } else {
       record(words);
     }
     String reading = form.text("reading");
     if (!reading.isEmpty()) {
-      words.option("--at", "at", "C", "Temperature when it was read");
+      words.option("--at", "at", "C", "Temperature then");
     }
     return switch (reading) {
-      case "density" -> words.option("--density", "density", "Hydrometer reading").list();
+      case "density" -> words.option("--density", "density", "Hydrometer").list();
       case "bottle" ->
           words
               .option(

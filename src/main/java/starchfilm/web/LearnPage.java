@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import starchfilm.learning.Workshop;
 import starchfilm.report.LearntText;
 import starchfilm.trial.Fault;
@@ -17,6 +18,10 @@ import starchfilm.web.http.Routes;
 /** What the notebook has taught, and the button that lets it teach again. */
 final class LearnPage {
   private static final String PAGE = "/learnt";
+  private static final String WORKING = "/learnt/working";
+
+  /** Learning that ends this soon needs no page of its own (ms). */
+  private static final long WORTH_A_PAGE_MS = 800;
 
   private final Desk desk;
 
@@ -25,7 +30,11 @@ final class LearnPage {
   }
 
   void addTo(Routes.Table table) {
-    table.read(PAGE, this::shown).send("/learn", this::learn);
+    table
+        .read(PAGE, this::shown)
+        .read(WORKING, request -> underWay())
+        .send("/learn", this::learn)
+        .send("/learn/cancel", this::cancel);
   }
 
   private Response shown(Request request) {
@@ -52,21 +61,48 @@ final class LearnPage {
 
   private Response learn(Request request) {
     Notebook notebook = desk.folder().read();
-    Path root = desk.folder().root();
-    Workshop workshop = Workshop.taughtBy(root, notebook.trials());
+    desk.bench()
+        .learn(
+            notebook.trials().size(),
+            beforeWriting -> learnt(desk.folder().root(), notebook, beforeWriting));
+    return underWay();
+  }
+
+  private String learnt(Path root, Notebook notebook, Runnable beforeWriting) {
+    Workshop workshop = desk.useCases().learner().apply(root, notebook.trials());
     if (!workshop.isTaught()) {
       throw new Refusal(
           422,
           "There is nothing to learn from yet: no sound trial has weighings that can be used, or"
               + " pulled strips. Two or three weighings in the first days teach most.");
     }
+    beforeWriting.run();
     try {
       workshop.write();
     } catch (NotWrittenException e) {
       throw new Refusal(500, String.valueOf(e.getMessage()));
     }
-    return Response.seeOther(
-        desk.said().on(PAGE, List.of("Learnt; every forecast from now on uses it.")));
+    return desk.said().on(PAGE, List.of("Learnt; every forecast from now on uses it."));
+  }
+
+  /** How far the learning is, or what came of it. */
+  private Response underWay() {
+    Optional<Work<String>> learning = desk.bench().learning();
+    if (learning.isEmpty()) {
+      return Response.seeOther(PAGE);
+    }
+    Work<String> work = learning.get();
+    if (!work.endsWithin(WORTH_A_PAGE_MS)) {
+      // The header makes the browser ask again, with or without script.
+      return desk.page("learning", "notebook", Map.of("trials", work.total()))
+          .with("Refresh", "1; url=" + WORKING);
+    }
+    return Response.seeOther(work.isCancelled() ? PAGE : work.result());
+  }
+
+  private Response cancel(Request request) {
+    desk.bench().stopLearning();
+    return Response.seeOther(desk.said().on(PAGE, List.of("Stopped; nothing was learnt.")));
   }
 
   /** Lines between empty lines belong together. */

@@ -54,15 +54,24 @@ final class NoteDesk {
 
   /** Why something was not written, without the name of the file the reader is looking at. */
   static List<String> sentences(NotWrittenException e) {
-    return e.faults().stream().map(NoteDesk::sentence).toList();
+    return e.faults().stream().map(fault -> inTheFormsWords(sentence(fault))).toList();
+  }
+
+  /** Who weighs a plate on a page has never seen the file. */
+  private static String inTheFormsWords(String sentence) {
+    return sentence
+        .replaceAll("weighings\\[\\d+]\\.mass_g", "The weight")
+        .replace("the plate's tare_g", "the weight of the empty plate (Edit the trial)")
+        .replace("whether with_plate is right", "whether the film lay on its plate");
   }
 
   static String sentence(Fault fault) {
-    StringBuilder text = new StringBuilder();
-    if (!fault.field().isEmpty()) {
-      text.append(fault.field()).append(": ");
-    }
-    text.append(fault.given());
+    return (fault.field().isEmpty() ? "" : fault.field() + ": ") + atItsField(fault);
+  }
+
+  /** A fault told where its field stands, which needs no name there. */
+  static String atItsField(Fault fault) {
+    StringBuilder text = new StringBuilder(fault.given());
     if (!fault.allowed().isEmpty()) {
       text.append(" given, allowed ").append(fault.allowed());
     }

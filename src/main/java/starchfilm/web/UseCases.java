@@ -1,7 +1,11 @@
 package starchfilm.web;
 
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import starchfilm.advice.Adviser;
+import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
@@ -14,6 +18,7 @@ import starchfilm.trial.TrialForecast;
  *     without levers
  * @param sketchCases how many likely cases a sketch rests on
  * @param adviser tells what to try next
+ * @param learner learns from the trials of a folder; writes nothing
  * @param workshops what was learnt from the trials of the folder
  * @param questions what the commands answer too
  */
@@ -22,5 +27,6 @@ public record UseCases(
     Function<Trial, TrialForecast> sketch,
     int sketchCases,
     Adviser adviser,
+    BiFunction<Path, List<Trial>, Workshop> learner,
     Workshops workshops,
     Questions questions) {}

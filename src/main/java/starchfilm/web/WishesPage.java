@@ -10,6 +10,7 @@ import starchfilm.report.PlanReport;
 import starchfilm.report.PlanSheet;
 import starchfilm.report.PlanSheets;
 import starchfilm.report.words.PlanWords;
+import starchfilm.trial.FieldEdit;
 import starchfilm.trial.NotWrittenException;
 import starchfilm.trial.TrialFileText;
 import starchfilm.web.http.Fields;
@@ -56,7 +57,7 @@ final class WishesPage {
           List.of(),
           PlanSheets.of(plan),
           plan.recipes().isEmpty() ? nothingFits(plan) : List.of(),
-          planned.remarks());
+          planned.remarks().stream().map(words::inTheFormsWords).toList());
     } catch (Questions.NotAnswered e) {
       return page(
           422, form, List.of(words.inTheFormsWords(e.sentence())), List.of(), List.of(), List.of());
@@ -107,17 +108,21 @@ final class WishesPage {
     desk.folder().requireThere();
     try {
       String text = planned.trialTexts().get(Integer.parseInt(number));
-      Path file =
-          TrialFileText.create(
-              desk.folder().root(),
-              PlanWords.title(planned.plan().recipes().get(Integer.parseInt(number)).goals()),
-              text);
+      String typed = form.text("name");
+      String name =
+          typed.isEmpty()
+              ? PlanWords.title(planned.plan().recipes().get(Integer.parseInt(number)).goals())
+              : typed;
+      String named = typed.isEmpty() ? text : FieldEdit.with(text, Map.of("name", typed));
+      Path file = TrialFileText.create(desk.folder().root(), name, named);
       return Response.seeOther(
           desk.said()
               .on(
                   NotebookFolder.address("/trial", desk.folder().name(file)),
                   List.of(
                       "The recipe is in the notebook. Note its pour as soon as it is poured.")));
+    } catch (FieldEdit.MistypedFields e) {
+      throw new Refusal(422, String.join(" ", e.sentences().values()));
     } catch (NotWrittenException e) {
       throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
     }
@@ -133,6 +138,7 @@ final class WishesPage {
 
   private Questions.Planned planned(Words words) {
     words
+        .named("starchfilm assay --help", "The jar")
         .option("--glycerol", "glycerol", "g", "Glycerol in the jar")
         .option("--purity", "purity", "%", "Purity")
         .option("--salt", "salt", "%", "Salt and soap")
@@ -143,7 +149,8 @@ final class WishesPage {
         .option("--rim", "rim", "mm", "Rim")
         .option("--feel", "feel", "Feel")
         .option("--thickness", "thickness", "mm", "Dry thickness")
-        .option("--by", "by", "d", "Ready after");
+        .option("--by", "by", "d", "Ready after")
+        .option("--room-name", "room_name", "What you call the room");
     words.made(
         "--plates",
         number(words, "plates", "Plates")

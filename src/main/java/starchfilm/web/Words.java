@@ -3,6 +3,7 @@ package starchfilm.web;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import starchfilm.web.http.Fields;
 
@@ -16,6 +17,12 @@ final class Words {
 
   Words(Fields fields) {
     this.fields = fields;
+  }
+
+  /** Names the field that stands for an option, whether or not the option is used. */
+  Words named(String option, String label) {
+    labels.put(option, label);
+    return this;
   }
 
   /** An option with one value, where the field is filled in. */
@@ -73,11 +80,14 @@ final class Words {
 
   /** A sentence of the command in the words of the form. */
   String inTheFormsWords(String sentence) {
-    String told = sentence;
+    String told = sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
     List<String> longestFirst = new ArrayList<>(labels.keySet());
     longestFirst.sort((a, b) -> b.length() - a.length());
     for (String option : longestFirst) {
-      told = told.replace(option, labels.getOrDefault(option, option));
+      String label = labels.getOrDefault(option, option);
+      // At the head of a sentence a name needs no marks to be told from the rest.
+      told = told.startsWith(option) ? label + told.substring(option.length()) : told;
+      told = told.replace(option, "“" + label + "”");
     }
     return told;
   }

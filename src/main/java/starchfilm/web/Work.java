@@ -1,24 +1,20 @@
 package starchfilm.web;
 
-import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
-import starchfilm.report.TrialForecasts;
-import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /**
- * The forecasts of some trials and what is made of them, while the reader sees how far they are.
+ * Something that takes its time, while the reader sees how far it is and may stop it.
  *
- * @param <T> what is made of the forecasts
+ * @param <T> what comes of it
  */
 final class Work<T> {
-  private final List<Trial> trials;
-  private final Function<TrialForecasts, T> finish;
+  private final int total;
+  private final Function<Work<T>, T> task;
   private final AtomicInteger done = new AtomicInteger();
   private final CountDownLatch ended = new CountDownLatch(1);
   private volatile boolean cancelled;
@@ -28,22 +24,21 @@ final class Work<T> {
   /**
    * Work to be done.
    *
-   * @param trials the trials
-   * @param finish what is made of their forecasts
+   * @param total how many steps it has
+   * @param task does it; tells the work of each {@link #step}
    */
-  Work(List<Trial> trials, Function<TrialForecasts, T> finish) {
-    this.trials = List.copyOf(trials);
-    this.finish = finish;
+  Work(int total, Function<Work<T>, T> task) {
+    this.total = total;
+    this.task = task;
   }
 
-  /**
-   * Does the work; called once, on a thread that may take its time.
-   *
-   * @param forecaster what forecasts one trial
-   */
-  void run(Function<Trial, TrialForecast> forecaster) {
+  /** Does the work; called once, on a thread that may take its time. */
+  void run() {
     try {
-      result = finish.apply(TrialForecasts.of(trials, trial -> counted(trial, forecaster)));
+      requireWanted();
+      T made = task.apply(this);
+      requireWanted();
+      result = made;
     } catch (CancellationException e) {
       cancelled = true;
     } catch (RuntimeException e) {
@@ -53,18 +48,37 @@ final class Work<T> {
     }
   }
 
-  private TrialForecast counted(Trial trial, Function<Trial, TrialForecast> forecaster) {
-    if (cancelled) {
-      throw new CancellationException("the reader cancelled");
-    }
+  /**
+   * Does one step and counts it.
+   *
+   * @param step the step
+   * @param subject what it is about
+   * @param <S> the kind of what it is about
+   * @param <R> what comes of it
+   * @return what came of it
+   * @throws CancellationException where the reader stopped the work
+   */
+  <S, R> R step(Function<S, R> step, S subject) {
+    requireWanted();
     try {
-      return forecaster.apply(trial);
+      return step.apply(subject);
     } finally {
       done.incrementAndGet();
     }
   }
 
-  /** Asks the work to end before its next trial. */
+  /**
+   * Ends here where the reader stopped the work.
+   *
+   * @throws CancellationException where that is so
+   */
+  void requireWanted() {
+    if (cancelled) {
+      throw new CancellationException("the reader stopped it");
+    }
+  }
+
+  /** Asks the work to end before its next step. */
   void cancel() {
     cancelled = true;
   }
@@ -74,7 +88,7 @@ final class Work<T> {
   }
 
   int total() {
-    return trials.size();
+    return total;
   }
 
   int done() {
@@ -99,7 +113,7 @@ final class Work<T> {
   /**
    * What came of it.
    *
-   * @return what was made of the forecasts; only once it has ended and was not cancelled
+   * @return the result; only once it has ended and was not cancelled
    */
   T result() {
     RuntimeException failed = failure;

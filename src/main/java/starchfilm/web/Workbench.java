@@ -1,11 +1,7 @@
 package starchfilm.web;
 
-import java.util.Iterator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
+import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.report.Comparison;
 import starchfilm.report.TrialForecasts;
@@ -17,9 +13,11 @@ import starchfilm.trial.Trial;
  * that a plate does not wait behind a comparison of two hundred.
  */
 final class Workbench implements AutoCloseable {
+  private final ForecastShelf shelf;
   private final Function<Trial, Object> grounds;
-  private final Line<Key<Trial>, TrialForecasts> trials;
-  private final Line<Key<Notebook>, Comparison> comparisons;
+  private final WorkLine<Key<Trial>, TrialForecasts> trials = new WorkLine<>("forecast");
+  private final WorkLine<Key<Notebook>, Comparison> comparisons = new WorkLine<>("compare");
+  private final WorkLine<String, String> lessons = new WorkLine<>("learn");
 
   /** What is worked on, and what its forecasts rest on beside. */
   private record Key<S>(S subject, List<Object> grounds) {}
@@ -31,9 +29,8 @@ final class Workbench implements AutoCloseable {
    * @param grounds what the forecast of a trial rests on beside the trial, as of the shelf
    */
   Workbench(ForecastShelf shelf, Function<Trial, Object> grounds) {
+    this.shelf = shelf;
     this.grounds = grounds;
-    this.trials = new Line<>("forecast", shelf);
-    this.comparisons = new Line<>("compare", shelf);
   }
 
   /**
@@ -44,7 +41,7 @@ final class Workbench implements AutoCloseable {
    */
   Work<TrialForecasts> on(Trial trial) {
     List<Trial> one = List.of(trial);
-    return trials.on(key(trial, one), one, forecasts -> forecasts);
+    return trials.on(key(trial, one), () -> forecasts(one, forecasts -> forecasts));
   }
 
   /**
@@ -55,16 +52,51 @@ final class Workbench implements AutoCloseable {
    * @return the work
    */
   Work<Comparison> on(Notebook notebook, Function<TrialForecasts, Comparison> finish) {
-    return comparisons.on(key(notebook, notebook.trials()), notebook.trials(), finish);
+    return comparisons.on(
+        key(notebook, notebook.trials()), () -> forecasts(notebook.trials(), finish));
   }
 
   /**
-   * Cancels the work on a comparison, if there is any.
+   * Stops the work on a comparison, if there is any.
    *
    * @param notebook what is compared
    */
   void cancel(Notebook notebook) {
     comparisons.cancel(key(notebook, notebook.trials()));
+  }
+
+  /**
+   * Starts to learn, unless that is under way.
+   *
+   * @param trials from how many trials
+   * @param lesson learns, and gives the address that says so; it is handed what to call before it
+   *     writes
+   */
+  synchronized void learn(int trials, Function<Runnable, String> lesson) {
+    if (learning().stream().anyMatch(work -> work.endsWithin(0))) {
+      stopLearning();
+    }
+    lessons.on("", () -> new Work<>(trials, work -> lesson.apply(work::requireWanted)));
+  }
+
+  /**
+   * The learning that is under way, or the last one.
+   *
+   * @return the work
+   */
+  Optional<Work<String>> learning() {
+    return lessons.known("");
+  }
+
+  /** Stops the learning. */
+  void stopLearning() {
+    lessons.cancel("");
+  }
+
+  private <T> Work<T> forecasts(List<Trial> of, Function<TrialForecasts, T> finish) {
+    return new Work<>(
+        of.size(),
+        work -> finish.apply(TrialForecasts.of(of, trial -> work.step(shelf::forecast, trial))));
   }
 
   private <S> Key<S> key(S subject, List<Trial> trials) {
@@ -75,53 +107,6 @@ final class Workbench implements AutoCloseable {
   public void close() {
     trials.close();
     comparisons.close();
-  }
-
-  /** One piece of work after the other. */
-  private static final class Line<K, T> {
-    private static final int REMEMBERED = 64;
-
-    private final ForecastShelf shelf;
-    private final Map<K, Work<T>> works = new LinkedHashMap<>();
-    private final ExecutorService thread;
-
-    Line(String name, ForecastShelf shelf) {
-      this.shelf = shelf;
-      this.thread =
-          Executors.newSingleThreadExecutor(
-              work -> {
-                Thread worker = new Thread(work, name);
-                worker.setDaemon(true);
-                return worker;
-              });
-    }
-
-    synchronized Work<T> on(K key, List<Trial> trials, Function<TrialForecasts, T> finish) {
-      Work<T> known = works.get(key);
-      if (known != null && !known.isCancelled()) {
-        return known;
-      }
-      Work<T> work = new Work<>(trials, finish);
-      works.put(key, work);
-      if (works.size() > REMEMBERED) {
-        Iterator<Work<T>> oldest = works.values().iterator();
-        oldest.next().cancel();
-        oldest.remove();
-      }
-      thread.execute(() -> work.run(shelf::forecast));
-      return work;
-    }
-
-    synchronized void cancel(K key) {
-      Work<T> work = works.remove(key);
-      if (work != null) {
-        work.cancel();
-      }
-    }
-
-    synchronized void close() {
-      works.values().forEach(Work::cancel);
-      thread.shutdownNow();
-    }
+    lessons.close();
   }
 }

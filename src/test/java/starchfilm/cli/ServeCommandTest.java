@@ -5,7 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,6 +35,39 @@ class ServeCommandTest {
                   + " is taken by another program, or may not be used; leave --port out for a free"
                   + " one.\n");
     }
+  }
+
+  @Test
+  void servesUntilAPageStopsIt() throws Exception {
+    Terminal terminal = new Terminal(folder);
+    CompletableFuture<Integer> exit =
+        CompletableFuture.supplyAsync(() -> terminal.run("serve", "--no-open"));
+    Pattern address = Pattern.compile("http://\\S+/");
+    while (!terminal.out().contains("Ctrl+C") && !exit.isDone()) {
+      Thread.sleep(20);
+    }
+    Matcher said = address.matcher(terminal.out());
+    assertThat(said.find()).isTrue();
+    URI page = URI.create(said.group());
+
+    String notebook = asked(HttpRequest.newBuilder(page.resolve("notebook")));
+    String token = notebook.replaceFirst("(?s).*?name=\"token\" value=\"([^\"]*).*", "$1");
+    asked(
+        HttpRequest.newBuilder(page.resolve("stop"))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString("token=" + token)));
+
+    assertThat(exit.get(20, TimeUnit.SECONDS)).isZero();
+    assertThat(terminal.out())
+        .contains("Only this machine can reach it.")
+        .contains("Stopped; everything is saved.");
+  }
+
+  private static String asked(HttpRequest.Builder request)
+      throws IOException, InterruptedException {
+    return HttpClient.newHttpClient()
+        .send(request.build(), HttpResponse.BodyHandlers.ofString())
+        .body();
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -60,6 +61,26 @@ class JarAndWishesTest {
     assertThat(answer.body()).contains("What the jar holds").doesNotContain("--mass");
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/jar?amount=500&origin=bought",
+        "/jar?amount=500&origin=bought&label=90&salt=3&reading=density",
+        "/jar?amount=500&origin=unknown",
+        "/jar?amount=lots&origin=recorded",
+        "/jar?amount=500&origin=recorded&oil=sunflower&oil_amount=1000",
+        "/jar?amount=500&origin=bought&label=90&reading=index&index=1.9",
+        "/plan/wishes?" + WISHES + "&speed=-1",
+        "/plan/wishes?glycerol=250&starch=potato&plates=2&length=300&width=200&material=glass"
+            + "&air=20&rh=50"
+      })
+  void neverSpeaksOfOptionsOfTheCommand(String path) {
+    String said =
+        Jsoup.parse(site.get(path).body()).select(".refusal, .recipes .hint, .answer").text();
+
+    assertThat(said).isNotEmpty().doesNotContain("--").doesNotContain("starchfilm assay");
+  }
+
   @Test
   void plansRecipesAndPutsOneInTheNotebook() throws IOException {
     HttpResponse<String> answer = site.get("/plan/wishes?" + WISHES);
@@ -67,9 +88,11 @@ class JarAndWishesTest {
     assertThat(answer.statusCode()).isEqualTo(200);
     assertThat(answer.body()).contains("What can be made").contains("Put recipe 1 in the notebook");
 
-    String[] fields = Stream.of((WISHES + "&number=0").split("[&=]")).toArray(String[]::new);
+    String[] fields =
+        Stream.of((WISHES + "&number=0&name=Seed window").split("[&=]")).toArray(String[]::new);
     HttpResponse<String> taken = site.post("/plan/take", fields);
     assertThat(taken.statusCode()).isEqualTo(303);
+    assertThat(Files.readString(folder.resolve("seed-window.json"))).contains("\"Seed window\"");
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files.filter(file -> file.toString().endsWith(".json"))).hasSize(1);
     }

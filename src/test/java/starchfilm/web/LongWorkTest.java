@@ -20,19 +20,17 @@ class LongWorkTest {
   private final AtomicInteger begun = new AtomicInteger();
   private RunningSite site;
 
-  /** Every forecast waits until it is allowed. */
+  /** Every forecast and every learning waits until it is allowed. */
   @BeforeEach
   void start() throws IOException {
     RunningSite.copyGarden(folder);
     site =
         RunningSite.over(
             folder,
-            forecast ->
-                trial -> {
-                  begun.incrementAndGet();
-                  allowed.acquireUninterruptibly();
-                  return forecast.apply(trial);
-                });
+            () -> {
+              begun.incrementAndGet();
+              allowed.acquireUninterruptibly();
+            });
   }
 
   @AfterEach
@@ -69,6 +67,23 @@ class LongWorkTest {
     assertThat(begun.get()).isEqualTo(before).isLessThan(6);
     window.button("Lay them side by side").click();
     window.awaitText("Six trials, side by side");
+  }
+
+  @Test
+  void learningThatIsStoppedWritesNothing(Window window) {
+    window.open(site, "/learnt");
+    window.send("Learn from the trials");
+    window.awaitHeading("Learning");
+    window.checks().assertAccessible();
+    window.picture("learning");
+    window.send("Stop this");
+    window.awaitText("Stopped; nothing was learnt.");
+    allowed.release(1000);
+
+    window.send("Learn from the trials");
+    window.awaitText("Learnt; every forecast from now on uses it.");
+    assertThat(begun).hasValue(2);
+    assertThat(folder.resolve("workshop.json")).exists();
   }
 
   @Test

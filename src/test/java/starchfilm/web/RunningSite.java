@@ -20,8 +20,6 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.function.Function;
-import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -29,9 +27,8 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.FactorModel;
+import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 import starchfilm.trial.TrialForecaster;
 import starchfilm.web.http.Serving;
 
@@ -49,35 +46,40 @@ final class RunningSite implements AutoCloseable {
   private final HttpClient client =
       HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
 
-  private RunningSite(
-      Path folder, boolean lan, UnaryOperator<Function<Trial, TrialForecast>> watched)
-      throws IOException {
+  private RunningSite(Path folder, boolean lan, Runnable beforeWork) throws IOException {
     this.folder = folder;
     Workshops workshops = new Workshops();
     Clock clock = Clock.fixed(NOON, ZoneOffset.UTC);
+    TrialForecaster forecaster = new TrialForecaster(workshops.soFar(clock), FEW_DRAWS);
     this.site =
         NotebookSite.start(
             new Serving(0, lan, keys::add, troubles::add),
             folder,
             clock,
             new UseCases(
-                watched.apply(new TrialForecaster(workshops.soFar(clock), FEW_DRAWS)::forecast),
+                trial -> {
+                  beforeWork.run();
+                  return forecaster.forecast(trial);
+                },
                 new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::sketch,
                 FEW_DRAWS,
                 new Adviser(RuleBook.packed(), Knowledge.textbook(), FEW_DRAWS),
+                (root, trials) -> {
+                  beforeWork.run();
+                  return Workshop.taughtBy(root, trials);
+                },
                 workshops,
                 starchfilm.cli.CommandQuestions.over(folder)));
   }
 
   /** Over a folder as it is. */
   static RunningSite over(Path folder) throws IOException {
-    return over(folder, forecast -> forecast);
+    return over(folder, () -> {});
   }
 
-  /** Over a folder as it is, every full forecast going through a test's hands. */
-  static RunningSite over(Path folder, UnaryOperator<Function<Trial, TrialForecast>> watched)
-      throws IOException {
-    return new RunningSite(folder, false, watched);
+  /** Over a folder as it is; before each full forecast and each learning something is done. */
+  static RunningSite over(Path folder, Runnable beforeWork) throws IOException {
+    return new RunningSite(folder, false, beforeWork);
   }
 
   /** Over a copy of the invented garden. */
@@ -88,7 +90,7 @@ final class RunningSite implements AutoCloseable {
 
   /** With other devices let in. */
   static RunningSite shared(Path folder) throws IOException {
-    RunningSite running = new RunningSite(folder, true, forecast -> forecast);
+    RunningSite running = new RunningSite(folder, true, () -> {});
     running.site.server().showKey();
     return running;
   }

@@ -62,7 +62,7 @@ class TrialPageTest {
       delimiter = '|',
       value = {
         "weighed|mass|heavy|weight: &quot;heavy&quot; given",
-        "weighed|mass|9000|paste",
+        "weighed|mass|9000|The weight: a film of",
         "thickness|um||fill in this field",
         "rated|rating|6|rating: &quot;6&quot; given, allowed 1 to 5",
         "fault|what|exploded|did you mean|",
