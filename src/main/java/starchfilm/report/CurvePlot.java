@@ -59,9 +59,7 @@ final class CurvePlot {
       }
     }
     List<String> lines = new ArrayList<>();
-    lines.add(
-        "grams on the plate, without it   (* average, : 8 in 10 cases, < thin edge, > thick spot"
-            + (trial.trial().weighings().isEmpty() ? ")" : ", + weighed)"));
+    lines.add("grams on the plate, without it");
     for (int row = 0; row < ROWS; row++) {
       lines.add(label(row) + "|" + new String(cells[row]).stripTrailing());
     }

@@ -15,12 +15,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.drying.FactorModel;
 import starchfilm.proof.Cases;
+import starchfilm.proof.DemoTrials;
 import starchfilm.proof.RoughJson;
 import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
@@ -44,10 +44,8 @@ class RoughTrialFilesTest {
   void readFormulations() throws IOException {
     file = folder.resolve("a.json");
     Files.copy(Path.of("formulations/garden/shed-april.csv"), folder.resolve("shed-april.csv"));
-    try (Stream<Path> files = Files.walk(Path.of("formulations"))) {
-      for (Path each : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
-        sound.add(Files.readString(each));
-      }
+    for (Path each : DemoTrials.files()) {
+      sound.add(Files.readString(each));
     }
   }
 

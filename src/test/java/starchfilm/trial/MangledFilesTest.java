@@ -9,10 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.proof.DemoTrials;
 import starchfilm.recipe.Paste;
 
 /** However a file is mangled, it gives a sound trial or a fault, never an exception or a hang. */
@@ -117,15 +117,7 @@ class MangledFilesTest {
   }
 
   private static List<String> formulations() {
-    try (Stream<Path> files = Files.walk(Path.of("formulations"))) {
-      return files
-          .filter(file -> file.toString().endsWith(".json"))
-          .sorted()
-          .map(MangledFilesTest::text)
-          .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return DemoTrials.files().stream().map(MangledFilesTest::text).toList();
   }
 
   private static String text(Path file) {

@@ -11,13 +11,14 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.proof.DemoTrials;
 
 /** The published schema and the reader say the same of types, ranges and words. */
 class TrialSchemaTest {
@@ -25,10 +26,8 @@ class TrialSchemaTest {
 
   @TempDir private Path folder;
 
-  static Stream<Path> formulations() throws IOException {
-    try (Stream<Path> files = Files.walk(Path.of("formulations"))) {
-      return files.filter(file -> file.toString().endsWith(".json")).sorted().toList().stream();
-    }
+  static List<Path> formulations() {
+    return DemoTrials.files();
   }
 
   @ParameterizedTest

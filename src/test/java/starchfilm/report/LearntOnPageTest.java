@@ -1,0 +1,129 @@
+package starchfilm.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import starchfilm.drying.FactorModel;
+import starchfilm.json.UnreadableFileException;
+import starchfilm.learning.DoubtedReading;
+import starchfilm.learning.Hindsight;
+import starchfilm.learning.RoomLearnt;
+import starchfilm.learning.Workshop;
+import starchfilm.trial.NotebookReader;
+import starchfilm.trial.Trial;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.TrialForecaster;
+
+/** What the invented garden taught, and how the comparison page tells it. */
+class LearntOnPageTest {
+  private static final int DRAWS = 20;
+  private static final Path GARDEN = Path.of("formulations/garden");
+  private static final List<Trial> TRIALS = NotebookReader.read(List.of(GARDEN)).trials();
+  private static final Workshop TAUGHT = Workshop.taughtBy(GARDEN, TRIALS);
+  private static final List<TrialForecast> FORECASTS =
+      TRIALS.stream().map(new TrialForecaster(FactorModel.textbook(), DRAWS)::sketch).toList();
+
+  private static Document page(List<TrialForecast> trials, Workshop... workshops) {
+    return Jsoup.parse(
+        new ComparisonReport(new PageRenderer())
+            .html(new Comparison(trials, List.of(), List.of()).taughtBy(List.of(workshops))));
+  }
+
+  @Test
+  void theWorkshopFileOfTheGardenIsWhatItsTrialsTeach() throws UnreadableFileException {
+    Workshop kept = Workshop.read(GARDEN);
+
+    assertThat(kept.learnt().rooms())
+        .extracting(RoomLearnt::sentence)
+        .isEqualTo(TAUGHT.learnt().rooms().stream().map(RoomLearnt::sentence).toList());
+    assertThat(kept.learnt().doubted())
+        .extracting(DoubtedReading::sentence)
+        .isEqualTo(TAUGHT.learnt().doubted().stream().map(DoubtedReading::sentence).toList());
+    for (Trial trial : TRIALS) {
+      double[][] was = kept.drying(trial).factors().covariance();
+      double[][] is = TAUGHT.drying(trial).factors().covariance();
+      for (int i = 0; i < is.length; i++) {
+        assertThat(was[i])
+            .as("%s, factor %d", trial.name(), i)
+            .containsExactly(is[i], within(1e-7));
+      }
+    }
+  }
+
+  @Test
+  void eachRoomHasItsPaceAndEachTrialItsRow() {
+    Document page = page(FORECASTS, TAUGHT);
+
+    assertThat(page.select(".learnt .rooms li b").eachText())
+        .allMatch(
+            sentence -> sentence.matches("Your room \"(kitchen|shed)\" dries .* \\(±\\d+ %\\)\\."))
+        .hasSize(2);
+    List<Element> rows = page.select(".looks tbody tr");
+    assertThat(rows).hasSize(TRIALS.size());
+    assertThat(rows.get(0).select("td").eachText()).startsWith("0").contains("–");
+    assertThat(page.select(".looks a").eachAttr("href"))
+        .allMatch(link -> page.getElementById(link.substring(1)) != null);
+    assertThat(page.select(".doubted li").text()).contains("counts for");
+    assertThat(page.select(".factors li").text())
+        .contains("exchange with the air", "tensile strength of potato film");
+  }
+
+  @Test
+  void whatWasNotLearntYetIsOffered() {
+    Document page = page(FORECASTS, Workshop.untaught(GARDEN));
+
+    assertThat(page.select(".learnt").text()).contains("Nothing yet").contains("learn");
+    assertThat(page.select(".learnt table")).isEmpty();
+  }
+
+  @Test
+  void withoutWeighingsAndStripsNothingIsSaid() {
+    List<Trial> bare =
+        NotebookReader.read(List.of(Path.of("formulations/starter-first-film.json"))).trials();
+    List<TrialForecast> forecasts =
+        bare.stream().map(new TrialForecaster(FactorModel.textbook(), DRAWS)::sketch).toList();
+
+    assertThat(page(forecasts).select(".learnt")).isEmpty();
+  }
+
+  @Test
+  void twoFoldersThatTaughtHaveASectionEach() {
+    Document page = page(FORECASTS, TAUGHT, Workshop.taughtBy(Path.of("elsewhere"), TRIALS));
+
+    assertThat(page.select(".learnt h2").eachText())
+        .containsExactly(
+            "What the weighings in garden have taught",
+            "What the weighings in elsewhere have taught");
+    assertThat(page.select("[id]").eachAttr("id")).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void hindsightKnowsOnlyPlatesPouredBefore() {
+    List<Hindsight> looks = TAUGHT.hindsight(TRIALS);
+
+    assertThat(looks).extracting(Hindsight::platesBefore).containsExactly(0, 1, 2, 3, 4, 5);
+    assertThat(looks.get(0).learnt()).isEqualTo(looks.get(0).textbook());
+    List<Trial> firstTwo = TRIALS.subList(0, 2);
+    Hindsight second = Workshop.taughtBy(GARDEN, firstTwo).hindsight(firstTwo).get(1);
+    assertThat(second.learnt().missKg())
+        .isCloseTo(looks.get(1).learnt().missKg(), within(0.2 * second.textbook().missKg()));
+  }
+
+  @Test
+  void hindsightGoesByThePourAndNotByTheFile() {
+    List<Trial> backwards = new ArrayList<>(TRIALS);
+    Collections.reverse(backwards);
+
+    assertThat(TAUGHT.hindsight(backwards))
+        .extracting(look -> look.trial().name())
+        .isEqualTo(TRIALS.stream().map(Trial::name).toList());
+  }
+}
