@@ -1,0 +1,98 @@
+package starchfilm.learning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.drying.Deviations;
+import starchfilm.drying.FactorModel;
+import starchfilm.drying.PlateSimulation;
+import starchfilm.trial.Trial;
+import starchfilm.trial.Weighing;
+
+/**
+ * Plates that dry by another law than the model's: the two periods of the textbooks of drying, a
+ * constant rate down to a critical moisture and from there a rate in proportion to the moisture
+ * that is still free (Geankoplis 1993, Transport Processes and Unit Operations, 3rd ed., sections
+ * 9.6 and 9.7, recalled). Four weighings of the first half are taken in; those of the second half
+ * are held out.
+ */
+class OtherLawPublishedTest {
+  private static final int DRAWS = 200;
+  private static final double HOUR_S = 3_600;
+  private static final double STEP_S = 60;
+
+  /** Of three readings held out from each plate, as many as this must lie in their 80 % range. */
+  private static final int AT_LEAST = 2;
+
+  @ParameterizedTest(name = "{0} g/h, critical moisture {1}, resting {2}")
+  @CsvSource({"2.5, 0.6, 0.12", "4.0, 1.0, 0.12", "6.0, 1.5, 0.10", "9.0, 0.8, 0.10"})
+  void weighingsOfTheFirstHalfForetellThoseOfTheSecond(
+      double gramsPerHour, double criticalMoisture, double restingMoisture) {
+    Trial bare = new SyntheticPlates(17).any("shed");
+    double poured = bare.pouredMassKg().orElseThrow().value();
+    double solids = poured * bare.dryingCase().composition().drySolids();
+    double rateKgPerS = gramsPerHour / 1000 / HOUR_S;
+    double waterS = (poured - solids * (1 + criticalMoisture)) / rateKgPerS;
+    double[] known =
+        Arrays.stream(new double[] {0.15, 0.3, 0.45, 0.6}).map(s -> s * waterS).toArray();
+    double[] heldOut = Arrays.stream(new double[] {0.75, 0.95, 1.1}).map(s -> s * waterS).toArray();
+    List<Weighing> weighings = new ArrayList<>();
+    for (double timeS : known) {
+      weighings.add(
+          new Weighing(
+              timeS,
+              massKg(timeS, poured, solids, rateKgPerS, criticalMoisture, restingMoisture),
+              SyntheticPlates.SCALE_SD_KG));
+    }
+    Trial weighed = SyntheticPlates.weighed(bare, weighings);
+
+    FactorModel taught = Workshop.untaught(Path.of("")).afterWeighings(weighed).factors().factors();
+
+    double[][] likely = likelyMasses(weighed, taught, heldOut);
+    int within = 0;
+    for (int i = 0; i < heldOut.length; i++) {
+      double truth =
+          massKg(heldOut[i], poured, solids, rateKgPerS, criticalMoisture, restingMoisture);
+      double low = likely[i][DRAWS / 10];
+      double high = likely[i][DRAWS - 1 - DRAWS / 10];
+      double miss = 1.2816 * ModelMiss.of(weighed.dryingCase()).sdKg(truth);
+      if (truth >= low - miss && truth <= high + miss) {
+        within++;
+      }
+    }
+    assertThat(within).isGreaterThanOrEqualTo(AT_LEAST);
+  }
+
+  private static double massKg(
+      double timeS, double poured, double solids, double rate, double critical, double resting) {
+    double mass = poured;
+    for (double t = 0; t < timeS; t += STEP_S) {
+      double moisture = mass / solids - 1;
+      double share = Math.min(1, (moisture - resting) / (critical - resting));
+      mass -= rate * share * Math.min(STEP_S, timeS - t);
+    }
+    return mass;
+  }
+
+  private static double[][] likelyMasses(Trial trial, FactorModel model, double[] timesS) {
+    PlateSimulation plate = new PlateSimulation(trial.dryingCase(), timesS);
+    double[][] masses = new double[timesS.length][DRAWS];
+    double[] one = new double[timesS.length];
+    Deviations[] draws = model.draws(DRAWS);
+    for (int draw = 0; draw < DRAWS; draw++) {
+      plate.filmMassesKg(draws[draw], one);
+      for (int i = 0; i < timesS.length; i++) {
+        masses[i][draw] = one[i];
+      }
+    }
+    for (double[] ofOneTime : masses) {
+      Arrays.sort(ofOneTime);
+    }
+    return masses;
+  }
+}
