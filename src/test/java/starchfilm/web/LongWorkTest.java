@@ -3,6 +3,7 @@ package starchfilm.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -24,6 +25,7 @@ class LongWorkTest {
   @BeforeEach
   void start() throws IOException {
     RunningSite.copyGarden(folder);
+    Files.delete(folder.resolve("workshop.json"));
     site =
         RunningSite.over(
             folder,
@@ -78,6 +80,7 @@ class LongWorkTest {
     window.picture("learning");
     window.send("Stop this");
     window.awaitText("Stopped; nothing was learnt.");
+    assertThat(folder.resolve("workshop.json")).doesNotExist();
     allowed.release(1000);
 
     window.send("Learn from the trials");

@@ -244,12 +244,13 @@ final class Window {
 
   /** What has the focus: its words, or the label and name of a field. */
   String focused() {
-    WebElement active = driver.switchTo().activeElement();
-    return active.getText()
-        + " "
-        + active.getAccessibleName()
-        + " "
-        + active.getDomAttribute("name");
+    return String.valueOf(
+        driver.executeScript(
+            """
+            const e = document.activeElement;
+            return [e.innerText, e.getAttribute('aria-label'), e.name,
+              ...[...(e.labels || [])].map(label => label.innerText)].join(' ');
+            """));
   }
 
   /** What is asked of any page. */
