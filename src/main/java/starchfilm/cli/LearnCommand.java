@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import starchfilm.learning.Workshop;
+import starchfilm.learning.Workshops;
 import starchfilm.report.LearntText;
 import starchfilm.trial.Fault;
 import starchfilm.trial.NotWrittenException;
@@ -82,6 +83,10 @@ final class LearnCommand implements Callable<Integer> {
         .out()
         .println(
             "Kept in " + folder.resolve(Workshop.FILE_NAME) + "; forecasts use it from now on.");
+    new Workshops()
+        .nearer(home, notebook.trials()).stream()
+            .flatMap(sentence -> Paragraph.of(sentence, "", "  ").stream())
+            .forEach(surroundings.out()::println);
     return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
   }
 

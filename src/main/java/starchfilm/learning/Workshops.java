@@ -98,6 +98,32 @@ public final class Workshops implements TrialKnowledge {
   }
 
   /**
+   * What is to be said of folders below one that keep to a workshop file of their own.
+   *
+   * @param folder a folder that was learnt from
+   * @param trials the trials in it and below
+   * @return a sentence for each nearer workshop file
+   */
+  public List<String> nearer(Path folder, List<Trial> trials) {
+    Path own = folder.toAbsolutePath().normalize();
+    return trials.stream()
+        .flatMap(trial -> home(folder(trial)).stream())
+        .distinct()
+        .filter(home -> home.startsWith(own) && !home.equals(own))
+        .map(home -> own.relativize(home).toString().replace('\\', '/'))
+        .map(
+            name ->
+                "The trials in "
+                    + name
+                    + " keep to "
+                    + name
+                    + "/"
+                    + Workshop.FILE_NAME
+                    + ", which is nearer; delete that file to have them use this one.")
+        .toList();
+  }
+
+  /**
    * The workshop files of trials that cannot be read.
    *
    * @param trials the trials

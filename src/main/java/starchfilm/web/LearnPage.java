@@ -82,7 +82,10 @@ final class LearnPage {
     } catch (NotWrittenException e) {
       throw new Refusal(500, String.valueOf(e.getMessage()));
     }
-    return desk.said().on(PAGE, List.of("Learnt; every forecast from now on uses it."));
+    List<String> said = new ArrayList<>();
+    said.add("Learnt; every forecast from now on uses it.");
+    said.addAll(desk.useCases().workshops().nearer(root, notebook.trials()));
+    return desk.said().on(PAGE, said);
   }
 
   /** How far the learning is, or what came of it. */

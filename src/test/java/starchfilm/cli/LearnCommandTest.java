@@ -32,6 +32,18 @@ class LearnCommandTest {
   }
 
   @Test
+  void saysWhichTrialsKeepToANearerWorkshopFile() throws IOException {
+    Path garden = Files.createDirectory(folder.resolve("garden"));
+    Files.copy(DEMO.resolve("4-blend.json"), garden.resolve("4-blend.json"));
+    assertThat(Outcome.of(folder, "learn", "garden").out()).doesNotContain("nearer");
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.out().replaceAll("\\s+", " "))
+        .contains("The trials in garden keep to garden/workshop.json, which is nearer");
+  }
+
+  @Test
   void tellsWhatTheDemoTeachesAndKeepsItBesideTheTrials() throws IOException {
     copyDemo();
     int files = files().size();
