@@ -167,8 +167,7 @@ public final class DryingForecaster {
   }
 
   private PreparedCase prepared(DryingCase drying) {
-    return PreparedCase.of(
-        drying, HORIZON_S, draws == FEWEST_DRAWS ? Fineness.OUTLINE : Fineness.FORECAST);
+    return PreparedCase.of(drying, HORIZON_S, Fineness.of(draws));
   }
 
   /** The factors with what this paste, pour and room add to their uncertainty. */
