@@ -1,0 +1,183 @@
+package starchfilm.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+import starchfilm.evidence.Band;
+import starchfilm.evidence.Extrapolation;
+import starchfilm.recipe.Composition;
+
+/** How the figures of one forecast belong together. */
+class ForecastFiguresTest {
+  private static final int DRAWS = 200;
+  private static final DryingForecaster FORECASTER =
+      new DryingForecaster(FactorModel.textbook(), DRAWS);
+  private static final DryingForecast USUAL = FORECASTER.forecast(Plates.USUAL);
+
+  @Test
+  void oneSpotAloneIsTheSameAsAmongThree() {
+    for (Spot spot : Spot.values()) {
+      SpotForecast alone = FORECASTER.forecast(Plates.USUAL, spot);
+      assertThat(alone).isEqualTo(USUAL.at(spot));
+      assertThat(alone.milestones()).hasSize(Milestone.values().length);
+    }
+    assertThat(USUAL.spots()).containsOnlyKeys(Spot.values());
+    DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 100, 0.1), 20);
+    assertThat(FORECASTER.forecast(damp, Spot.NOMINAL))
+        .isEqualTo(FORECASTER.forecast(damp).at(Spot.NOMINAL));
+  }
+
+  @Test
+  void theMiddleCaseIsOneSolve() {
+    double middle = FORECASTER.middleCaseS(Plates.USUAL, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+    SpotTrace trace = Plates.solve(Plates.USUAL, Spot.THICK_SPOT, Deviations.NONE);
+    assertThat(middle).isEqualTo(trace.milestoneS[Milestone.DRY_THROUGH.ordinal()]);
+    Band band = USUAL.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+    assertThat(middle).isBetween(band.low(), band.high());
+  }
+
+  /** Dry times later than peelable ones everywhere, so their middle is that of the dry times. */
+  @Test
+  void readyTimesAreThoseOfTheForecast() {
+    double[] ready = new ReadyTimes(FactorModel.textbook(), DRAWS).of(Plates.USUAL, Spot.NOMINAL);
+    assertThat(ready).hasSize(DRAWS);
+    assertThat(Quantiles.band(ready))
+        .isEqualTo(USUAL.at(Spot.NOMINAL).at(Milestone.DRY_THROUGH).timeS());
+    DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 100, 0.1), 20);
+    assertThat(new ReadyTimes(FactorModel.textbook(), 3).of(damp, Spot.NOMINAL))
+        .containsExactly(
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+    assertThatThrownBy(() -> new ReadyTimes(FactorModel.textbook(), 0))
+        .hasMessage("ready times need at least 1 draw, not 0");
+    assertThatThrownBy(() -> new DryingForecaster(FactorModel.textbook(), 19))
+        .hasMessage("a forecast needs at least 20 draws, not 19");
+  }
+
+  /** Where it is peelable last, as in a damp room, that is when it is ready. */
+  @Test
+  void readyIsDryAndPeelable() {
+    DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.4), Plates.room(20, 84, 0.1), 20);
+    double[] ready = new ReadyTimes(FactorModel.textbook(), DRAWS).of(damp, Spot.NOMINAL);
+    SpotForecast spot = FORECASTER.forecast(damp, Spot.NOMINAL);
+    double latest =
+        Math.max(
+            spot.at(Milestone.PEELABLE).timeS().middle(),
+            spot.at(Milestone.DRY_THROUGH).timeS().middle());
+    assertThat(Quantiles.band(ready).middle()).isGreaterThanOrEqualTo(latest);
+  }
+
+  @Test
+  void theCurveRunsFromThePourToALittlePastDry() {
+    List<CurvePoint> curve = USUAL.curve();
+    double late = USUAL.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS().high();
+    assertThat(curve).hasSize(73);
+    assertThat(curve.get(0).timeS()).isZero();
+    assertThat(curve.get(36).timeS()).isCloseTo(0.55 * late, within(1e-3));
+    assertThat(curve.get(72).timeS()).isCloseTo(1.1 * late, within(1e-3));
+    assertThat(curve.get(0).nominal().middle())
+        .isCloseTo(USUAL.startMoisture(), within(0.1 * USUAL.startMoisture()));
+    for (int i = 1; i < curve.size(); i++) {
+      assertThat(curve.get(i).nominal().middle())
+          .isLessThanOrEqualTo(curve.get(i - 1).nominal().middle() + 1e-3);
+    }
+    CurvePoint half = curve.get(24);
+    assertThat(half.thinEdge()).isLessThan(half.nominal().middle());
+    assertThat(half.nominal().middle()).isLessThan(half.thickSpot());
+    assertThat(curve.get(72).nominal().middle())
+        .isCloseTo(USUAL.equilibriumMoisture(), within(0.03));
+  }
+
+  /** Solids stay: thickness goes with the volume per kilogram of them. Densities as in `recipe`. */
+  @Test
+  void thicknessFollowsTheVolume() {
+    Composition paste = Plates.USUAL.composition();
+    double wet = volume(paste.waterKgPerKgDry());
+    double dry = volume(USUAL.equilibriumMoisture());
+    double[] ratios = {0.75, 1, 1.25};
+    Spot[] spots = {Spot.THIN_EDGE, Spot.NOMINAL, Spot.THICK_SPOT};
+    for (int i = 0; i < spots.length; i++) {
+      SpotForecast spot = USUAL.at(spots[i]);
+      assertThat(spot.wetThicknessM()).isCloseTo(0.003 * ratios[i], within(1e-12));
+      assertThat(spot.dryThicknessM()).isCloseTo(0.003 * ratios[i] * dry / wet, within(1e-12));
+    }
+  }
+
+  private static double volume(double moisture) {
+    return (1 / 1.3) / 1500 + (0.3 / 1.3) / 1258 + moisture / 997;
+  }
+
+  @Test
+  void flagsColdAirAndDampAir() {
+    DryingForecast cold =
+        FORECASTER.forecast(Plates.plate(1, Plates.paste(0.08, 0.3), Plates.room(3, 95, 0.1), 20));
+    assertThat(cold.extrapolations())
+        .extracting(Extrapolation::rule)
+        .contains("diffusivity of water", "equilibrium moisture content");
+    assertThat(USUAL.extrapolations()).isEmpty();
+  }
+
+  /** One factor alone varies, so it is the whole range; none, and nothing is said. */
+  @Test
+  void theRangeComesFromWhatVaries() {
+    for (Factor factor : List.of(Factor.AIR_SIDE, Factor.THICKNESS, Factor.HUMIDITY)) {
+      DryingForecast forecast =
+          DryingForecaster.ofOnePlate(only(factor, 0.05), 64).forecast(Plates.USUAL);
+      assertThat(forecast.spreadDrivers()).extracting(SpreadDriver::factor).containsExactly(factor);
+      assertThat(forecast.spreadDrivers().get(0).share()).isCloseTo(1, within(1e-12));
+    }
+    assertThat(
+            DryingForecaster.ofOnePlate(only(Factor.AIR_SIDE, 1e-8), 64)
+                .forecast(Plates.USUAL)
+                .spreadDrivers())
+        .isEmpty();
+  }
+
+  /**
+   * A film in a room dries in proportion to its thickness, nearly: 5 % of thickness count about as
+   * much as 5 % of the air side, and both together are the whole, the larger first.
+   */
+  @Test
+  void sharesAddUp() {
+    double[][] covariance = new double[Factor.values().length][Factor.values().length];
+    covariance[Factor.THICKNESS.ordinal()][Factor.THICKNESS.ordinal()] = 0.0025;
+    covariance[Factor.AIR_SIDE.ordinal()][Factor.AIR_SIDE.ordinal()] = 0.0004;
+    FactorModel model = FactorModel.learnt(new double[covariance.length], covariance);
+    List<SpreadDriver> drivers =
+        DryingForecaster.ofOnePlate(model, 128).forecast(Plates.USUAL).spreadDrivers();
+    assertThat(drivers)
+        .extracting(SpreadDriver::factor)
+        .containsExactly(Factor.THICKNESS, Factor.AIR_SIDE);
+    assertThat(drivers.get(0).share() + drivers.get(1).share()).isCloseTo(1, within(1e-12));
+    assertThat(drivers.get(0).share()).isBetween(0.8, 0.99);
+  }
+
+  @Test
+  void fewCasesTellNoDrivers() {
+    assertThat(
+            new DryingForecaster(FactorModel.textbook(), 20).forecast(Plates.USUAL).spreadDrivers())
+        .isEmpty();
+  }
+
+  private static FactorModel only(Factor factor, double sd) {
+    double[][] covariance = new double[Factor.values().length][Factor.values().length];
+    covariance[factor.ordinal()][factor.ordinal()] = sd * sd;
+    return FactorModel.learnt(new double[covariance.length], covariance);
+  }
+
+  /** Definition 7 of Hyndman and Fan: 0 to 10 have 1, 5 and 9; of 0 to 3 the tenth is 0.3. */
+  @Test
+  void quantilesAreThoseOfTheTextbook() {
+    double never = Double.POSITIVE_INFINITY;
+    assertThat(Quantiles.band(DoubleStream.iterate(10, x -> x - 1).limit(11).toArray()))
+        .isEqualTo(new Band(1, 5, 9));
+    assertThat(Quantiles.of(new double[] {3, 2, 1, 0}, 0.1)).isCloseTo(0.3, within(1e-12));
+    assertThat(Quantiles.of(new double[] {3, 2, 1, 0}, 1)).isEqualTo(3);
+    assertThat(Quantiles.of(new double[] {1, never, 0, 2}, 0.9)).isEqualTo(never);
+    assertThat(Quantiles.of(new double[] {never, never}, 0.5)).isEqualTo(never);
+    assertThat(Quantiles.finiteShare(new double[] {1, never, 0, 2})).isEqualTo(0.75);
+  }
+}
