@@ -114,7 +114,8 @@ public final class BorderedTridiagonal {
 
   private void solveTridiagonal(double[] x) {
     int top = nodes - 1;
-    int paired = Math.min(middle - 1, top - middle - 1);
+    // The upper half is never the longer one.
+    int paired = top - middle - 1;
     double low = x[0];
     double high = x[top];
     int i = 1;
@@ -129,10 +130,6 @@ public final class BorderedTridiagonal {
       low = x[i] + multiplier[i] * low;
       x[i] = low;
     }
-    for (; j > middle; j--) {
-      high = x[j] + multiplier[j] * high;
-      x[j] = high;
-    }
     double centre =
         (x[middle] + multiplier[middle] * low + backward[middle] * high) * inversePivot[middle];
     x[middle] = centre;
@@ -140,7 +137,7 @@ public final class BorderedTridiagonal {
     high = centre;
     i = middle - 1;
     j = middle + 1;
-    int both = Math.min(middle, top - middle);
+    int both = top - middle;
     for (int k = 0; k < both; k++, i--, j++) {
       low = x[i] * inversePivot[i] + backward[i] * low;
       x[i] = low;
@@ -150,10 +147,6 @@ public final class BorderedTridiagonal {
     for (; i >= 0; i--) {
       low = x[i] * inversePivot[i] + backward[i] * low;
       x[i] = low;
-    }
-    for (; j <= top; j++) {
-      high = x[j] * inversePivot[j] + backward[j] * high;
-      x[j] = high;
     }
   }
 
