@@ -1,7 +1,9 @@
 package starchfilm.drying;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -62,6 +64,51 @@ class RiskForecasterTest {
     assertThat(risk.level()).isEqualTo(RiskLevel.EXPECTED);
     assertThat(risk.growthFromS()).isBetween(2 * 86_400.0, 10 * 86_400.0);
     assertThat(risk.remedy()).isPresent();
+  }
+
+  /**
+   * In saturated air of 24 °C a paste never dries and mould grows at full speed, one weighted hour
+   * an hour: two days until it may show, thirty days in all.
+   */
+  @Test
+  void countsMouldByTheClockWhereNothingSlowsIt() {
+    MouldRisk risk =
+        RISKS
+            .forecast(Plates.plate(5, Plates.paste(0.06, 0.3), Plates.room(24, 100, 0.1), 24))
+            .mould();
+    assertThat(risk.weightedHours()).isCloseTo(30 * 24, within(5.0));
+    assertThat(risk.growthFromS()).isCloseTo(48 * 3600, within(3600.0));
+  }
+
+  /**
+   * Of all changes that have a cause to name, the remedy against cracks is the one that helps most.
+   */
+  @Test
+  void choosesTheChangeThatHelpsMost() {
+    DryingCase drying = Plates.plate(3, Plates.paste(0.06, 0.05), Plates.room(20, 50, 0.1), 60);
+    CrackRisk now = RISKS.forecast(drying).crack();
+    Remedy remedy = now.remedy().orElseThrow();
+    assertThat(now.cause()).isPresent();
+    assertThat(now.worstAtS()).isBetween(3600.0, 3600 * Plates.hoursToDry(drying) * 2);
+    for (Change change :
+        List.of(
+            Change.POUR_THINNER, Change.MORE_GLYCEROL, Change.DRY_SLOWER, Change.LEVEL_BETTER)) {
+      CrackRisk then =
+          RISKS.forecast(PlateChange.apply(change, drying).orElseThrow().drying()).crack();
+      assertThat(then.stretchNeeded() / then.stretchAvailable())
+          .as("%s", change)
+          .isGreaterThanOrEqualTo(remedy.riskAfter());
+    }
+    DryingCase damp = Plates.plate(10, Plates.paste(0.06, 0.3), Plates.room(15, 75, 0.1), 60);
+    Remedy against = RISKS.forecast(damp).mould().remedy().orElseThrow();
+    for (Change change : Change.values()) {
+      PlateChange.apply(change, damp)
+          .ifPresent(
+              changed ->
+                  assertThat(RISKS.forecast(changed.drying()).mould().weightedHours())
+                      .as("%s", change)
+                      .isGreaterThanOrEqualTo(against.riskAfter()));
+    }
   }
 
   @Test
