@@ -12,7 +12,6 @@ import starchfilm.drying.Spot;
 import starchfilm.drying.SpotForecast;
 import starchfilm.evidence.Band;
 import starchfilm.film.FilmForecast;
-import starchfilm.trial.TrialForecast;
 
 /**
  * What the model expects of a set-up, with bands.
@@ -24,11 +23,6 @@ import starchfilm.trial.TrialForecast;
 public record Expectation(SpotForecast thickSpot, FilmForecast film, PlateRisks risks) {
   /** A change of the middle by less than this is not told (ratio; judged). */
   private static final double VISIBLE = 0.05;
-
-  static Expectation of(TrialForecast forecast) {
-    return new Expectation(
-        forecast.drying().at(Spot.THICK_SPOT), forecast.film(), forecast.risks());
-  }
 
   static Expectation of(Outlook outlook, Knowledge knowledge, int draws) {
     Setup setup = outlook.setup();

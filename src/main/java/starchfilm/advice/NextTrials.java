@@ -96,7 +96,7 @@ final class NextTrials {
             .orElse(OptionalDouble.empty()),
         against,
         aims,
-        Expectation.of(forecast),
+        Expectation.of(new Outlook(Setup.of(forecast.trial()), knowledge), knowledge, draws),
         Expectation.of(outlook, knowledge, draws));
   }
 

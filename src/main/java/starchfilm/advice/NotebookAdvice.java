@@ -25,17 +25,22 @@ public record NotebookAdvice(
   }
 
   private static String verdict(Trial best, Optional<NextTrial> next) {
-    String why =
-        best.rating().isPresent()
-            ? "It is the best rated, " + best.rating().getAsInt() + " of 5"
-            : "No trial is rated; this one has the fewest faults";
+    boolean rated = best.rating().isPresent();
     if (!best.faults().isEmpty()) {
+      String why =
+          rated
+              ? "It is the best rated, " + best.rating().getAsInt() + " of 5, and has"
+              : "No trial is rated; this one has the fewest faults, but still";
       return next.isPresent()
-          ? why + ", and has a fault to mend."
-          : why + ", but the notebook does not tell what to change about its fault.";
+          ? why + " a fault to mend."
+          : why + " a fault, and the notebook does not tell what to change about it.";
     }
+    String why =
+        rated
+            ? "It is the best rated, " + best.rating().getAsInt() + " of 5, and has no fault"
+            : "No trial is rated; this one has no fault";
     return next.isPresent()
-        ? why + " and without a fault: keep it. To have it sooner, change one thing:"
-        : why + " and without a fault: keep it, and pour it again to see how far plates differ.";
+        ? why + ": keep it. To have it sooner, change one thing:"
+        : why + ": keep it, and pour it again to see how far plates differ.";
   }
 }

@@ -11,11 +11,14 @@ import starchfilm.advice.Outcome.Agreement;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Factor;
 import starchfilm.drying.FactorModel;
+import starchfilm.drying.Milestone;
 import starchfilm.drying.RiskForecaster;
 import starchfilm.drying.RiskLevel;
 import starchfilm.drying.Spot;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecaster;
+import starchfilm.trial.TrialForecast;
+import starchfilm.trial.TrialForecaster;
 
 /** Each trial of the demo was made to fail in a known way; the advice finds that way. */
 class GardenAdviceTest {
@@ -86,7 +89,7 @@ class GardenAdviceTest {
   void theWholeNotebookGoesOnFromItsBestTrialWithOneChange() {
     NotebookAdvice advice = Garden.ADVISER.over(Garden.FORECASTS).orElseThrow();
     assertThat(advice.from()).isSameAs(Garden.trial(4));
-    assertThat(advice.verdict()).startsWith("It is the best rated, 5 of 5 and without a fault");
+    assertThat(advice.verdict()).startsWith("It is the best rated, 5 of 5, and has no fault");
     NextTrial next = advice.next().orElseThrow();
     assertThat(next.changes()).hasSize(1);
     assertThat(next.after().risks().crack().level())
@@ -99,6 +102,27 @@ class GardenAdviceTest {
             "Plates were sticky with 64 g or more of glycerol to 100 g dry starch; none did with"
                 + " 32 g.",
             "Plates stayed wet or moulded with 9.8 mm or more of paste; none did with 3 mm.");
+  }
+
+  @Test
+  void asItWasAndWithTheChangeAreWorkedOutFromTheSameKnowledge() {
+    // As after weighings of a plate that dries at half the textbook's pace.
+    double[] slowAir = new double[Factor.values().length];
+    slowAir[Factor.AIR_SIDE.ordinal()] = Math.log(0.5);
+    List<TrialForecast> weighed =
+        List.of(
+            new TrialForecaster(
+                    FactorModel.learnt(slowAir, FactorModel.textbook().covariance()), 20)
+                .forecast(Garden.trial(4).trial()));
+
+    NextTrial next = Garden.ADVISER.over(weighed).orElseThrow().next().orElseThrow();
+
+    NextTrial plain =
+        Garden.ADVISER.over(List.of(Garden.trial(4))).orElseThrow().next().orElseThrow();
+    assertThat(next.before().thickSpotS(Milestone.DRY_THROUGH))
+        .isEqualTo(plain.before().thickSpotS(Milestone.DRY_THROUGH));
+    assertThat(next.after().thickSpotS(Milestone.DRY_THROUGH).middle())
+        .isLessThan(next.before().thickSpotS(Milestone.DRY_THROUGH).middle());
   }
 
   @Test
