@@ -22,6 +22,9 @@ record DryingScale(Scale scale) {
 
   private static final double HOUR_S = 3_600;
 
+  /** Where every plate is ready as it is poured, the axis shows this much (s). */
+  private static final double SHORTEST_S = HOUR_S;
+
   /** Where nothing dries, the axis shows this much (s). */
   private static final double NOTHING_DRIES_S = 10 * DAY_S;
 
@@ -65,7 +68,11 @@ record DryingScale(Scale scale) {
     return new DryingScale(
         last > LOGARITHMIC_FROM * first && first > 0
             ? Scale.logarithmic(first / 1.2, last * 1.15, Strip.FIRST_PLACE, Strip.LAST_PLACE)
-            : Scale.linear(0, 1.03 * last, Strip.FIRST_PLACE, Strip.LAST_PLACE));
+            : Scale.linear(
+                0,
+                last > 0 ? 1.03 * last : SHORTEST_S / DAY_S,
+                Strip.FIRST_PLACE,
+                Strip.LAST_PLACE));
   }
 
   /**

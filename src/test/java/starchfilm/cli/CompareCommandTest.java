@@ -106,4 +106,26 @@ class CompareCommandTest {
     assertThat(terminal.run("compare")).isEqualTo(2);
     assertThat(terminal.err()).contains("FILE-OR-FOLDER").contains("starchfilm compare --help");
   }
+
+  @Test
+  void aPasteThatIsReadyAsItIsPouredHasAPageToo() throws IOException {
+    Files.writeString(
+        folder.resolve("hardly-wet.json"),
+        """
+        {
+          "name": "Hardly wet",
+          "recipe": {
+            "starch": [{"kind": "potato", "mass_g": 200}],
+            "glycerol": {"mass_g": 60},
+            "water": {"mass_g": 1}
+          },
+          "cook": {"water_lost_g": 0},
+          "pour": {"wet_thickness_mm": 2},
+          "room": {"air_C": 20, "rh_pct": 60}
+        }
+        """);
+
+    assertThat(terminal.run("compare", "hardly-wet.json", "--out", "-")).isZero();
+    assertThat(terminal.out()).contains("Hardly wet").doesNotContain("NaN");
+  }
 }

@@ -21,6 +21,8 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.json.UnreadableFileException;
+import starchfilm.learning.Workshop;
 import starchfilm.proof.Cases;
 import starchfilm.proof.RoughJson;
 import starchfilm.proof.RoughWords;
@@ -60,7 +62,8 @@ class RoughFormsTest {
   }
 
   /** A trial that was changed still reads as one, and its last version lies beside it. */
-  private void nothingIsLost(Map<String, byte[]> before, String typed) throws IOException {
+  private void nothingIsLost(Map<String, byte[]> before, String typed)
+      throws IOException, UnreadableFileException {
     Map<String, byte[]> now = contents();
     for (String name : before.keySet()) {
       boolean moved =
@@ -72,7 +75,10 @@ class RoughFormsTest {
       }
     }
     for (String name : now.keySet()) {
-      if (name.endsWith(".json") && !java.util.Arrays.equals(now.get(name), before.get(name))) {
+      if (name.equals(Workshop.FILE_NAME)) {
+        assertThat(Workshop.read(folder).isTaught()).as("%s after %s", name, typed).isTrue();
+      } else if (name.endsWith(".json")
+          && !java.util.Arrays.equals(now.get(name), before.get(name))) {
         assertThat(NotebookReader.read(List.of(folder.resolve(name))).faults())
             .as("%s after %s", name, typed)
             .isEmpty();
