@@ -52,6 +52,8 @@ final class App implements Runnable {
           AssayCommand::withPh,
           ServeCommand::new);
 
+  private static final int LONGEST_SENTENCE = 400;
+
   private final Surroundings surroundings;
 
   @Option(
@@ -126,11 +128,17 @@ final class App implements Runnable {
 
   private static int wrongUsage(ParameterException exception, String[] args) {
     CommandLine line = exception.getCommandLine();
-    line.getErr().println("starchfilm: " + exception.getMessage());
+    line.getErr().println("starchfilm: " + onOneLine(String.valueOf(exception.getMessage())));
     if (!UnmatchedArgumentException.printSuggestions(exception, line.getErr())) {
       line.getErr().println("Help: " + line.getCommandSpec().qualifiedName() + " --help");
     }
     return ExitCodes.WRONG_INPUT;
+  }
+
+  /** The library repeats what was typed as it was, line breaks and all. */
+  private static String onOneLine(String sentence) {
+    String line = sentence.replaceAll("[\\p{Cntrl}\\s]+", " ").strip();
+    return line.length() > LONGEST_SENTENCE ? line.substring(0, LONGEST_SENTENCE) + "..." : line;
   }
 
   private int failed(Exception exception, CommandLine line, ParseResult parsed) {

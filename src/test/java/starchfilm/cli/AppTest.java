@@ -57,4 +57,14 @@ class AppTest {
         .contains("no file can have this name; check its spelling")
         .doesNotContain("java.nio");
   }
+
+  @Test
+  void whatWasTypedIsToldOnOneLineHoweverItWasTyped() {
+    Terminal terminal = new Terminal(folder);
+
+    assertThat(terminal.run("note", "--photo", "--poured=\n\u001b[31m\n\n" + "x".repeat(2_000)))
+        .isEqualTo(2);
+    assertThat(terminal.err().lines()).hasSize(2).allMatch(line -> line.length() < 500);
+    assertThat(terminal.err()).doesNotContain("\u001b");
+  }
 }
