@@ -15,6 +15,7 @@ import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
+import starchfilm.report.words.Plural;
 import starchfilm.trial.Fault;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.TrialForecast;

@@ -18,6 +18,7 @@ import starchfilm.learning.Workshops;
 import starchfilm.report.DryingFile;
 import starchfilm.report.DryingText;
 import starchfilm.report.TrialForecasts;
+import starchfilm.report.words.Plural;
 import starchfilm.trial.Fault;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;

@@ -13,8 +13,7 @@ import starchfilm.diffusion.Tolerance;
  * 1 - 0.7746 u, 1, 1 + 0.7746 u} with the weights 5/18, 8/18 and 5/18, u the unevenness. Source:
  * Abramowitz and Stegun 1964, Handbook of Mathematical Functions, table 25.4 (recalled).
  *
- * <p>A call allocates nothing that grows with the steps. One object serves one thread; {@link
- * #fork} gives another for another thread at little cost.
+ * <p>A call allocates nothing that grows with the steps. One object serves one thread.
  */
 public final class PlateSimulation {
   /**
@@ -55,15 +54,6 @@ public final class PlateSimulation {
     DryingCase drying = prepared.drying();
     this.solver =
         new SpotSolver(prepared, timesS, SpotSolver.grid(drying, SpotSolver.NODES), SMOOTH, true);
-  }
-
-  /**
-   * The same plate for another thread.
-   *
-   * @return a simulation that shares the tables
-   */
-  public PlateSimulation fork() {
-    return new PlateSimulation(prepared, timesS);
   }
 
   /**
@@ -111,20 +101,6 @@ public final class PlateSimulation {
   /** The last weighing, or a little after the pour: a solve needs somewhere to go. */
   private double untilS() {
     return Math.max(SHORTEST_S, timesS[timesS.length - 1]);
-  }
-
-  /**
-   * Moisture of the nominal spot, averaged over its thickness, at the times of weighing.
-   *
-   * @param deviations the likely case
-   * @return kg water per kg dry solids, one a time
-   */
-  public double[] meanMoisture(Deviations deviations) {
-    if (timesS.length == 0) {
-      return new double[0];
-    }
-    solver.solve(Spot.NOMINAL, deviations, untilS(), trace);
-    return trace.curve.clone();
   }
 
   /**

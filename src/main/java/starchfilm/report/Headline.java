@@ -3,6 +3,7 @@ package starchfilm.report;
 import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.evidence.Band;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
 import starchfilm.trial.TrialForecast;
@@ -38,7 +39,7 @@ final class Headline {
     return trial.weighingsTakenIn() == 0
         ? ""
         : "Still drying: the forecast has "
-            + LearntText.counted(trial.weighingsTakenIn(), "weighing")
+            + Plural.of(trial.weighingsTakenIn(), "weighing")
             + " of this plate taken in.";
   }
 

@@ -10,6 +10,7 @@ import starchfilm.learning.FilmLearnt;
 import starchfilm.learning.KindLearnt;
 import starchfilm.learning.Learnt;
 import starchfilm.learning.RoomLearnt;
+import starchfilm.report.words.Plural;
 
 /** What a notebook taught, for a terminal: plain lines that need no colour. */
 public final class LearntText {
@@ -29,9 +30,9 @@ public final class LearntText {
       lines.add(capital(room.sentence()) + ".");
       lines.add(
           "  from "
-              + counted(room.plates(), "plate")
+              + Plural.of(room.plates(), "plate")
               + " and "
-              + counted(room.weighings(), "weighing"));
+              + Plural.of(room.weighings(), "weighing"));
       factors(room.factors(), lines);
       lines.add("");
     }
@@ -40,7 +41,7 @@ public final class LearntText {
           "Film of "
               + kind.kind().tradeName()
               + " starch, "
-              + counted(kind.plates(), "plate")
+              + Plural.of(kind.plates(), "plate")
               + ":");
       factors(kind.factors(), lines);
       lines.add("");
@@ -121,7 +122,7 @@ public final class LearntText {
             Band.normal(film.logFactor().value(), film.logFactor().sd()),
             Band.normal(0, film.logSdBefore()))
         + "; "
-        + counted(film.strips(), "strip");
+        + Plural.of(film.strips(), "strip");
   }
 
   private static String times(Band logNow, Band logBefore) {
@@ -149,9 +150,5 @@ public final class LearntText {
 
   static String capital(String sentence) {
     return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
-  }
-
-  static String counted(int count, String noun) {
-    return count + " " + noun + (count == 1 ? "" : "s");
   }
 }

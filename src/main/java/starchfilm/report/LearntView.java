@@ -8,6 +8,7 @@ import starchfilm.learning.KindLearnt;
 import starchfilm.learning.Learnt;
 import starchfilm.learning.RoomLearnt;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 import starchfilm.trial.TrialForecast;
@@ -119,9 +120,9 @@ record LearntView(
     return new Room(
         LearntText.capital(room.sentence()) + ".",
         "from "
-            + LearntText.counted(room.plates(), "plate")
+            + Plural.of(room.plates(), "plate")
             + " and "
-            + LearntText.counted(room.weighings(), "weighing"));
+            + Plural.of(room.weighings(), "weighing"));
   }
 
   private static List<Group> groups(Learnt learnt) {

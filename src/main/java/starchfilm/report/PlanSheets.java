@@ -15,6 +15,7 @@ import starchfilm.report.PlanSheet.Figure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
+import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.Spans;
@@ -71,7 +72,7 @@ public final class PlanSheets {
     return Character.toUpperCase(kinds.charAt(0))
         + kinds.substring(1)
         + " starch on "
-        + (recipe.plates() == 1 ? "1 plate" : recipe.plates() + " plates")
+        + Plural.of(recipe.plates(), "plate")
         + " of "
         + RecipeWords.plate(recipe.plate())
         + ": "

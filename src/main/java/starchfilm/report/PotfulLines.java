@@ -10,6 +10,7 @@ import starchfilm.recipe.GlycerolStock;
 import starchfilm.recipe.Recipe;
 import starchfilm.recipe.StarchPortion;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 
@@ -72,7 +73,7 @@ final class PotfulLines {
   }
 
   private static String heading(Potful potful, PlannedRecipe planned) {
-    String plates = potful.plates() == 1 ? "1 plate" : potful.plates() + " plates";
+    String plates = Plural.of(potful.plates(), "plate");
     boolean all = planned.potfuls().size() == 1 && potful.times() == 1;
     if (all) {
       return "One potful for " + (potful.plates() == 1 ? plates : "all " + plates);

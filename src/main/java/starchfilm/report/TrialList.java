@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
@@ -124,7 +125,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
         ReaderUnit.MILLIMETRE.two(wetThicknessM(forecast)) + " mm",
         "dry " + Spans.of(DryingScale.dryThrough(forecast)),
         trial.rating().isPresent() ? trial.rating().getAsInt() + " of 5" : "not rated",
-        faults == 0 ? "no fault" : faults == 1 ? "1 fault" : faults + " faults");
+        faults == 0 ? "no fault" : Plural.of(faults, "fault"));
   }
 
   private static double glycerol(TrialForecast trial) {

@@ -2,6 +2,7 @@ package starchfilm.web;
 
 import java.time.LocalDateTime;
 import java.util.Locale;
+import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
@@ -56,6 +57,6 @@ record TrialRow(
   }
 
   private static String counted(int count, String one) {
-    return (count == 0 ? "no" : String.valueOf(count)) + " " + one + (count == 1 ? "" : "s");
+    return count == 0 ? "no " + one + "s" : Plural.of(count, one);
   }
 }

@@ -124,17 +124,6 @@ class PlateSimulationTest {
   }
 
   @Test
-  void aForkGivesTheSame() {
-    PlateSimulation simulation = new PlateSimulation(PLATE, 10 * HOUR_S);
-    double[] one = new double[1];
-    double[] other = new double[1];
-    simulation.filmMassesKg(Deviations.NONE, one);
-    simulation.fork().filmMassesKg(Deviations.NONE, other);
-
-    assertThat(other).containsExactly(one);
-  }
-
-  @Test
   void refusesTimesThatGoBack() {
     assertThatThrownBy(() -> new PlateSimulation(PLATE, 10, 5))
         .hasMessage("times of weighing must be 0 s or more and in order, not [10.0, 5.0]");

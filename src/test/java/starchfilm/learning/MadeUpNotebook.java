@@ -59,29 +59,6 @@ final class MadeUpNotebook {
 
   /** The same trial in a file of its own, with strips. */
   static Trial pulled(Trial trial, Path file, List<PullTest> pulls) {
-    return new Trial(
-        file,
-        trial.name(),
-        trial.invented(),
-        trial.pouredAt(),
-        trial.recipe(),
-        trial.plate(),
-        trial.pour(),
-        trial.pouredMassKg(),
-        trial.plateCount(),
-        trial.roomName(),
-        trial.room(),
-        trial.roomDoubt(),
-        trial.benchTemperatureK(),
-        trial.faces(),
-        trial.use(),
-        trial.weighings(),
-        trial.faults(),
-        pulls,
-        trial.measuredDryThicknessM(),
-        trial.rating(),
-        trial.remarks(),
-        trial.photos(),
-        trial.notRecorded());
+    return SyntheticPlates.with(trial, file, trial.weighings(), pulls);
   }
 }

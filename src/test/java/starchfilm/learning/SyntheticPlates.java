@@ -29,6 +29,7 @@ import starchfilm.recipe.Paste;
 import starchfilm.recipe.Recipe;
 import starchfilm.recipe.StarchPortion;
 import starchfilm.recipe.VinegarPortion;
+import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
 
@@ -132,8 +133,13 @@ final class SyntheticPlates {
 
   /** The same trial with its weighings. */
   static Trial weighed(Trial trial, List<Weighing> weighings) {
+    return with(trial, trial.file(), weighings, trial.pulls());
+  }
+
+  /** The same trial in a file of its own, with weighings and strips. */
+  static Trial with(Trial trial, Path file, List<Weighing> weighings, List<PullTest> pulls) {
     return new Trial(
-        trial.file(),
+        file,
         trial.name(),
         trial.invented(),
         trial.pouredAt(),
@@ -150,7 +156,7 @@ final class SyntheticPlates {
         trial.use(),
         weighings,
         trial.faults(),
-        trial.pulls(),
+        pulls,
         trial.measuredDryThicknessM(),
         trial.rating(),
         trial.remarks(),

@@ -181,7 +181,7 @@ public final class PlanWords {
         + ": film of "
         + ReaderUnit.MILLIMETRE.two(gives.dryThicknessM())
         + " mm on "
-        + (gives.plates() == 1 ? "1 plate" : gives.plates() + " plates")
+        + Plural.of(gives.plates(), "plate")
         + ", ready in "
         + Spans.of(gives.readyS())
         + " in the middle case, and within "

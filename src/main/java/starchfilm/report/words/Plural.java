@@ -1,7 +1,7 @@
-package starchfilm.cli;
+package starchfilm.report.words;
 
 /** Counts in a sentence. */
-final class Plural {
+public final class Plural {
   private Plural() {}
 
   /**
@@ -11,7 +11,7 @@ final class Plural {
    * @param one the word for one
    * @return such as {@code 1 trial} or {@code 3 trials}
    */
-  static String of(long count, String one) {
+  public static String of(long count, String one) {
     return count + " " + one + (count == 1 ? "" : "s");
   }
 }
