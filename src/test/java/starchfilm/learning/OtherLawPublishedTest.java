@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.drying.Deviations;
 import starchfilm.drying.FactorModel;
 import starchfilm.drying.PlateSimulation;
+import starchfilm.evidence.Band;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
 
@@ -60,7 +61,7 @@ class OtherLawPublishedTest {
           massKg(heldOut[i], poured, solids, rateKgPerS, criticalMoisture, restingMoisture);
       double low = likely[i][DRAWS / 10];
       double high = likely[i][DRAWS - 1 - DRAWS / 10];
-      double miss = 1.2816 * ModelMiss.of(weighed.dryingCase()).sdKg(truth);
+      double miss = Band.Z90 * ModelMiss.of(weighed.dryingCase()).sdKg(truth);
       if (truth >= low - miss && truth <= high + miss) {
         within++;
       }
