@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.Spot;
+import starchfilm.plate.Spot;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;
 

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import starchfilm.advice.Setup.Place;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.Spot;
+import starchfilm.plate.Spot;
 
 /**
  * Finds the one or two changes that take most of the trouble away.

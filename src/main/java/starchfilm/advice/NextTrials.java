@@ -12,7 +12,7 @@ import java.util.Set;
 import starchfilm.advice.NextTrialSearch.Suspected;
 import starchfilm.advice.Setup.Place;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.Spot;
+import starchfilm.plate.Spot;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.Trial;
 import starchfilm.trial.TrialForecast;

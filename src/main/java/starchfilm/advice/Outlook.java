@@ -5,11 +5,11 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.PlateRisks;
-import starchfilm.drying.RiskForecaster;
-import starchfilm.drying.Spot;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.SkinStretch;
+import starchfilm.plate.Spot;
+import starchfilm.risk.PlateRisks;
+import starchfilm.risk.RiskForecaster;
 import starchfilm.sorption.FilmIsotherm;
 
 /**

@@ -2,10 +2,10 @@ package starchfilm.advice;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.drying.FaceChange;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.PlateMaterial;
-import starchfilm.drying.Spot;
+import starchfilm.plate.FaceChange;
+import starchfilm.plate.PlateMaterial;
+import starchfilm.plate.Spot;
 
 /**
  * What became of the plate after the pour: what it was poured on, when it was peeled, moved and

@@ -3,7 +3,7 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.advice.Setup.Place;
-import starchfilm.drying.Plate;
+import starchfilm.plate.Plate;
 
 /**
  * What can be changed at the pour.

@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import java.util.Optional;
 import starchfilm.advice.Cause.PutRight;
-import starchfilm.drying.Pour;
+import starchfilm.plate.Pour;
 import starchfilm.recipe.Composition;
 
 /**

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import starchfilm.advice.Setup.Place;
 import starchfilm.air.AirState;
-import starchfilm.drying.ConstantRoom;
-import starchfilm.drying.DryingLimits;
+import starchfilm.plate.DryingLimits;
+import starchfilm.room.ConstantRoom;
 
 /**
  * What can be changed about the air over the plate.

@@ -7,9 +7,9 @@ import starchfilm.advice.Setup.Place;
 import starchfilm.air.AirState;
 import starchfilm.air.SaturationPressure;
 import starchfilm.air.WagnerPruss1993;
-import starchfilm.drying.ConstantRoom;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.Spot;
+import starchfilm.plate.Spot;
+import starchfilm.room.ConstantRoom;
 import starchfilm.trial.Trial.RoomDoubt;
 import starchfilm.trial.Trial.Use;
 

@@ -3,7 +3,7 @@ package starchfilm.advice;
 import java.util.OptionalDouble;
 import starchfilm.air.AirState;
 import starchfilm.drying.DryingForecast;
-import starchfilm.drying.Spot;
+import starchfilm.plate.Spot;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;

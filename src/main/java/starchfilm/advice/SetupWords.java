@@ -1,7 +1,7 @@
 package starchfilm.advice;
 
-import starchfilm.drying.FaceChange;
-import starchfilm.drying.Plate;
+import starchfilm.plate.FaceChange;
+import starchfilm.plate.Plate;
 
 /** What a set-up is, in a few words. */
 final class SetupWords {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Function;
 import starchfilm.advice.Setup.Casting;
 import starchfilm.air.AirState;
-import starchfilm.drying.ConstantRoom;
 import starchfilm.recipe.Cook;
+import starchfilm.room.ConstantRoom;
 import starchfilm.trial.Trial;
 
 /**

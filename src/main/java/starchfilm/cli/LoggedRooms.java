@@ -3,7 +3,7 @@ package starchfilm.cli;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
-import starchfilm.drying.Room;
+import starchfilm.room.Room;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.NotebookReader;
 

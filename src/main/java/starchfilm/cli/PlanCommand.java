@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;

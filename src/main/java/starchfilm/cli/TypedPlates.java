@@ -5,8 +5,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import starchfilm.amount.Measure;
-import starchfilm.drying.Plate;
-import starchfilm.drying.PlateMaterial;
+import starchfilm.plate.Plate;
+import starchfilm.plate.PlateMaterial;
 
 /**
  * Plates as people type them: {@code 4x300x200mm glass}, {@code 2 x 24cm round steel}, {@code

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.air.AirState;
-import starchfilm.drying.ConstantRoom;
-import starchfilm.drying.Room;
-import starchfilm.drying.SwingingRoom;
+import starchfilm.room.ConstantRoom;
+import starchfilm.room.Room;
+import starchfilm.room.SwingingRoom;
 
 /**
  * A room as people type it: {@code 19C,55%}, {@code 8-18C,50-80%} for a day and night, or the name

@@ -1,5 +1,9 @@
 package starchfilm.drying;
 
+import starchfilm.doubt.Factor;
+import starchfilm.doubt.FactorModel;
+import starchfilm.plate.DryingCase;
+
 /** What one paste, pour and room add to the uncertainty of the factors. */
 final class CaseDoubt {
   /** Below this relative spread of the plasticiser its tables are not rebuilt for every draw. */

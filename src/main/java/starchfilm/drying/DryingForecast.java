@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.evidence.Extrapolation;
+import starchfilm.plate.Spot;
 
 /**
  * How a plate dries.

@@ -6,9 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import starchfilm.air.HumidAir;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.FactorModel;
+import starchfilm.doubt.Quantiles;
 import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.evidence.Extrapolation;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Spot;
 import starchfilm.recipe.Composition;
+import starchfilm.room.LoggedRoom;
+import starchfilm.wetfilm.WaterDiffusivity;
 
 /**
  * Forecasts how a plate dries: solves its three spots in many likely cases and gives the 10, 50 and

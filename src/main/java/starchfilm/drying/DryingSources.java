@@ -4,21 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import starchfilm.air.PlateTransfer;
 import starchfilm.evidence.Source;
+import starchfilm.wetfilm.WaterDiffusivity;
 
-/** What every drying forecast rests on, besides the film's own isotherm. */
+/** What every drying forecast rests on, besides the film's own isotherm and its risks. */
 public final class DryingSources {
   private DryingSources() {}
 
   /**
-   * The sources of air side, diffusion and risks.
+   * The sources of air side and diffusion.
    *
    * @return in the order in which a forecast meets them
    */
   public static List<Source> all() {
     List<Source> sources = new ArrayList<>(PlateTransfer.sources());
     sources.addAll(WaterDiffusivity.SOURCES);
-    sources.add(CrackRisk.SOURCE);
-    sources.add(MouldGrowth.SOURCE);
     return List.copyOf(sources);
   }
 }

@@ -7,5 +7,8 @@ public enum Milestone {
   /** The wettest point holds at most 0.35 kg water per kg dry solids (judged, no source). */
   PEELABLE,
   /** The wettest point is within 0.02 kg/kg of the moisture it will keep. */
-  DRY_THROUGH
+  DRY_THROUGH;
+
+  /** Moisture (kg/kg) below which a face no longer feels wet and a film holds together; judged. */
+  public static final double FIRM_MOISTURE = 0.35;
 }

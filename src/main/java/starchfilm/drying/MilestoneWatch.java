@@ -1,9 +1,14 @@
 package starchfilm.drying;
 
+import static starchfilm.drying.Milestone.FIRM_MOISTURE;
+
 import starchfilm.diffusion.Step;
 import starchfilm.diffusion.StepListener;
-import starchfilm.drying.FaceChange.OpenFaces;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
+import starchfilm.plate.FaceChange.OpenFaces;
 import starchfilm.sorption.FilmIsotherm;
+import starchfilm.wetfilm.FilmMaterial;
 
 /**
  * Follows one integration: finds the milestones between the steps and reads off the drying curve.
@@ -11,9 +16,6 @@ import starchfilm.sorption.FilmIsotherm;
  * <p>One object serves one thread.
  */
 final class MilestoneWatch implements StepListener {
-  /** Moisture below which a face no longer feels wet and a film holds together; judged. */
-  static final double FIRM_MOISTURE = 0.35;
-
   /** How close to its resting moisture a film is called dry through (kg/kg); ours. */
   static final double DRY_MARGIN = 0.02;
 

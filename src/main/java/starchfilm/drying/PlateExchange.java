@@ -5,8 +5,16 @@ import starchfilm.air.Harrison1963;
 import starchfilm.air.LatentHeat;
 import starchfilm.air.PlateTransfer;
 import starchfilm.diffusion.FaceExchange;
-import starchfilm.drying.FaceChange.OpenFaces;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.FaceChange.OpenFaces;
+import starchfilm.plate.Plate;
+import starchfilm.room.ConstantRoom;
+import starchfilm.room.Room;
 import starchfilm.sorption.FilmIsotherm;
+import starchfilm.wetfilm.FilmMaterial;
+import starchfilm.wetfilm.SolidsHeat;
 
 /**
  * What a film on its plate exchanges with the room, and the heat balance of film and plate.

@@ -2,6 +2,11 @@ package starchfilm.drying;
 
 import java.util.Arrays;
 import starchfilm.diffusion.Tolerance;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
+import starchfilm.doubt.FactorModel;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Spot;
 
 /**
  * One plate solved for one likely case after another: what a scale under it would show, and when

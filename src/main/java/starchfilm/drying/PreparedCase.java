@@ -1,6 +1,11 @@
 package starchfilm.drying;
 
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
+import starchfilm.plate.DryingCase;
 import starchfilm.recipe.Composition;
+import starchfilm.wetfilm.FilmMaterial;
+import starchfilm.wetfilm.TemperatureLayers;
 
 /**
  * A drying case with everything that all of its likely cases share: the paste's tables and the

@@ -5,6 +5,9 @@ import starchfilm.air.AirState;
 import starchfilm.air.PlateTransfer;
 import starchfilm.air.SaturationPressure;
 import starchfilm.air.WagnerPruss1993;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plate;
+import starchfilm.room.ConstantRoom;
 
 /**
  * The water activity a film comes to rest at: {@code a = p_v/p_sat(T_film)} at the film's own

@@ -9,7 +9,7 @@ package starchfilm.drying;
  * @param coreMoisture moisture of the wettest point (kg/kg)
  * @param temperatureK temperature of film and plate (K)
  */
-record SpotMoment(
+public record SpotMoment(
     double timeS,
     double meanMoisture,
     double skinMoisture,

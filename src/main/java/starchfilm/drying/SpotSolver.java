@@ -9,8 +9,16 @@ import starchfilm.diffusion.Grid;
 import starchfilm.diffusion.RosenbrockIntegrator;
 import starchfilm.diffusion.StepListener;
 import starchfilm.diffusion.Tolerance;
-import starchfilm.drying.FaceChange.OpenFaces;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.FaceChange;
+import starchfilm.plate.FaceChange.OpenFaces;
+import starchfilm.plate.Pour;
+import starchfilm.plate.Spot;
 import starchfilm.recipe.Composition;
+import starchfilm.room.ConstantRoom;
+import starchfilm.wetfilm.FilmMaterial;
 
 /**
  * Solves the moisture equations for one spot of a plate in one likely case after another.

@@ -1,5 +1,7 @@
 package starchfilm.drying;
 
+import starchfilm.doubt.Factor;
+
 /**
  * How much one uncertain factor contributes to the range of the thick spot's dry-through.
  *

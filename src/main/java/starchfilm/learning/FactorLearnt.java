@@ -1,6 +1,6 @@
 package starchfilm.learning;
 
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Factor;
 
 /**
  * What was learnt of one factor, in the factor's deviation: a natural logarithm where it

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
-import starchfilm.drying.Deviations;
+import starchfilm.doubt.Deviations;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.Spot;
+import starchfilm.plate.Spot;
 import starchfilm.trial.Trial;
 
 /**

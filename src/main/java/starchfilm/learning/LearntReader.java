@@ -3,7 +3,7 @@ package starchfilm.learning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Factor;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.ingredient.StarchKind;

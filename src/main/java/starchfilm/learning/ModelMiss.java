@@ -1,6 +1,6 @@
 package starchfilm.learning;
 
-import starchfilm.drying.DryingCase;
+import starchfilm.plate.DryingCase;
 
 /**
  * What the model itself misses of the weight of a plate under way, beside the scale's error.
@@ -15,7 +15,7 @@ import starchfilm.drying.DryingCase;
  *
  * @param pouredKg mass of the fresh paste (kg)
  * @param waterKg what of it dries away (kg)
- * @param unevenness u, as in {@link starchfilm.drying.Pour}
+ * @param unevenness u, as in {@link starchfilm.plate.Pour}
  */
 record ModelMiss(double pouredKg, double waterKg, double unevenness) {
   private static final double ON_THE_WAY = 0.04;

@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.drying.Deviations;
-import starchfilm.drying.DryingCase;
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
 import starchfilm.drying.PlateSimulation;
+import starchfilm.plate.DryingCase;
 import starchfilm.trial.Weighing;
 
 /**

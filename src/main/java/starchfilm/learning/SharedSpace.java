@@ -6,7 +6,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.RealMatrix;
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Factor;
 import starchfilm.ingredient.StarchKind;
 
 /**

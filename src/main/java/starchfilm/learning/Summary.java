@@ -9,13 +9,13 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Factor;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateSimulation;
-import starchfilm.drying.Spot;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.plate.Spot;
 
 /** Puts what was learnt into the figures that are shown. */
 final class Summary {

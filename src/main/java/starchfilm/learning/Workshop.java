@@ -8,7 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;

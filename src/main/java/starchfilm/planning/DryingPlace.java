@@ -1,7 +1,7 @@
 package starchfilm.planning;
 
 import java.util.OptionalDouble;
-import starchfilm.drying.Room;
+import starchfilm.room.Room;
 
 /**
  * Where the plates dry.

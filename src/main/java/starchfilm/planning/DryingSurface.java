@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import starchfilm.drying.DryingCase;
-import starchfilm.drying.Pour;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.drying.Spot;
 import starchfilm.evidence.Estimate;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Pour;
+import starchfilm.plate.Spot;
 
 /**
  * When the thick spot of one blend's paste is ready, over the whole of the recipe space.

@@ -1,6 +1,6 @@
 package starchfilm.planning;
 
-import starchfilm.drying.Plate;
+import starchfilm.plate.Plate;
 
 /**
  * What the paste is cooked in, weighed on and poured on.

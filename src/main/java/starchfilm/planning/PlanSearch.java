@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.drying.Spot;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.plate.Spot;
 import starchfilm.recipe.Composition;
 
 /**

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.drying.DryingForecast;
-import starchfilm.drying.Plate;
-import starchfilm.drying.Pour;
 import starchfilm.film.FilmForecast;
+import starchfilm.plate.Plate;
+import starchfilm.plate.Pour;
 import starchfilm.recipe.Composition;
 import starchfilm.recipe.Paste;
 

@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
+import starchfilm.doubt.FactorModel;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.FactorModel;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.drying.Spot;
 import starchfilm.planning.PlanSearch.Found;
+import starchfilm.plate.Spot;
 import starchfilm.recipe.Composition;
 
 /**

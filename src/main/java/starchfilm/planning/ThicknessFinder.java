@@ -3,7 +3,7 @@ package starchfilm.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.evidence.Band;
 import starchfilm.film.FilmForecaster;

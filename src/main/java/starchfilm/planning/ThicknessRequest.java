@@ -1,11 +1,11 @@
 package starchfilm.planning;
 
 import java.util.OptionalDouble;
-import starchfilm.drying.DryingCase;
-import starchfilm.drying.Plate;
-import starchfilm.drying.Pour;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmCase;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plate;
+import starchfilm.plate.Pour;
 import starchfilm.recipe.Cook;
 import starchfilm.recipe.Paste;
 

@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import starchfilm.drying.DryingCase;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.drying.Spot;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Spot;
 
 /**
  * Finds the wet thickness whose thick spot is ready by a moment in a given share of the likely

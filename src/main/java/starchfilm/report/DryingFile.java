@@ -15,8 +15,8 @@ import java.util.Optional;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
-import starchfilm.drying.Spot;
 import starchfilm.evidence.Band;
+import starchfilm.plate.Spot;
 import starchfilm.trial.TrialForecast;
 
 /**

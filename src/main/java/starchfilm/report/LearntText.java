@@ -3,7 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Factor;
 import starchfilm.evidence.Band;
 import starchfilm.learning.FactorLearnt;
 import starchfilm.learning.FilmLearnt;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
-import starchfilm.drying.Spot;
+import starchfilm.plate.Spot;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;

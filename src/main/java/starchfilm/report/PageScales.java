@@ -3,7 +3,7 @@ package starchfilm.report;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.drying.Spot;
+import starchfilm.plate.Spot;
 import starchfilm.report.chart.Scale;
 import starchfilm.trial.TrialForecast;
 

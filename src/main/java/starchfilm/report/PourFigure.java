@@ -1,7 +1,7 @@
 package starchfilm.report;
 
 import java.util.List;
-import starchfilm.drying.Spot;
+import starchfilm.plate.Spot;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.words.Figures;

@@ -2,14 +2,14 @@ package starchfilm.report;
 
 import java.util.Arrays;
 import java.util.List;
-import starchfilm.drying.CrackCause;
-import starchfilm.drying.CrackRisk;
-import starchfilm.drying.MouldRisk;
-import starchfilm.drying.Remedy;
-import starchfilm.drying.RiskLevel;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
+import starchfilm.risk.CrackCause;
+import starchfilm.risk.CrackRisk;
+import starchfilm.risk.MouldRisk;
+import starchfilm.risk.Remedy;
+import starchfilm.risk.RiskLevel;
 import starchfilm.trial.TrialForecast;
 
 /** How a plate may fail while it dries, and the change that would help most. */

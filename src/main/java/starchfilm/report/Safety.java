@@ -2,7 +2,7 @@ package starchfilm.report;
 
 import java.util.List;
 import java.util.function.Predicate;
-import starchfilm.drying.RiskLevel;
+import starchfilm.risk.RiskLevel;
 import starchfilm.trial.TrialForecast;
 
 /** The cautions, and the trials they apply to in particular. */

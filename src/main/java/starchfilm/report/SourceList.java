@@ -10,6 +10,7 @@ import starchfilm.drying.DryingSources;
 import starchfilm.evidence.Source;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.report.words.PlainWords;
+import starchfilm.risk.PlateRisks;
 import starchfilm.trial.TrialForecast;
 
 /**
@@ -57,6 +58,7 @@ record SourceList(List<Entry> entries) {
     List<Source> sources = new ArrayList<>(trial.film().sources());
     sources.add(StarchKind.SOURCE);
     sources.addAll(DryingSources.all());
+    sources.addAll(PlateRisks.SOURCES);
     return sources;
   }
 }

@@ -3,7 +3,7 @@ package starchfilm.trial;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.drying.FaceChange;
+import starchfilm.plate.FaceChange;
 
 /**
  * One thing to write into a trial file, in the units of its fields and with the digits as typed:

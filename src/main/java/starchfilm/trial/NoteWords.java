@@ -11,7 +11,7 @@ import starchfilm.amount.Moment;
 import starchfilm.amount.MomentParser;
 import starchfilm.amount.NearMiss;
 import starchfilm.amount.TypedNumber;
-import starchfilm.drying.FaceChange;
+import starchfilm.plate.FaceChange;
 
 /**
  * Makes notes out of typed words; whatever cannot be read is a {@link MistypedException}, whose

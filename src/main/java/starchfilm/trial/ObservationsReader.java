@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.drying.FaceChange;
+import starchfilm.plate.FaceChange;
 
 /** Reads what was seen and measured after the pour, the weighings apart. */
 final class ObservationsReader {

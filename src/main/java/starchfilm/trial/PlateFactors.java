@@ -1,7 +1,7 @@
 package starchfilm.trial;
 
+import starchfilm.doubt.FactorModel;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.FactorModel;
 
 /**
  * What is known of the drying factors for the plates of one trial.

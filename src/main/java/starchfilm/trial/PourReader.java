@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.drying.Plate;
-import starchfilm.drying.PlateMaterial;
-import starchfilm.drying.Pour;
 import starchfilm.evidence.Estimate;
+import starchfilm.plate.Plate;
+import starchfilm.plate.PlateMaterial;
+import starchfilm.plate.Pour;
 import starchfilm.recipe.Paste;
 
 /**

@@ -3,8 +3,8 @@ package starchfilm.trial;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Optional;
-import starchfilm.drying.Room;
 import starchfilm.json.Located.Place;
+import starchfilm.room.Room;
 
 /** Finds and reads the room log that a trial file names. */
 final class RoomLog {

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import starchfilm.drying.LoggedRoom;
 import starchfilm.json.UnreadableFileException;
+import starchfilm.room.LoggedRoom;
 
 /**
  * Reads a hygrometer log: rows of time, degrees Celsius and per cent relative humidity.

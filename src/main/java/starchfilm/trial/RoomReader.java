@@ -7,10 +7,10 @@ import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.air.AirState;
-import starchfilm.drying.ConstantRoom;
-import starchfilm.drying.Room;
-import starchfilm.drying.SwingingRoom;
 import starchfilm.evidence.Estimate;
+import starchfilm.room.ConstantRoom;
+import starchfilm.room.Room;
+import starchfilm.room.SwingingRoom;
 
 /** Reads {@code room}: constant, swinging by day and night, or logged in a CSV file. */
 final class RoomReader {

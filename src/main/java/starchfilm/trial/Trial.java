@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import starchfilm.drying.DryingCase;
-import starchfilm.drying.FaceChange;
-import starchfilm.drying.Factor;
-import starchfilm.drying.FactorModel;
-import starchfilm.drying.Plate;
-import starchfilm.drying.Pour;
-import starchfilm.drying.Room;
+import starchfilm.doubt.Factor;
+import starchfilm.doubt.FactorModel;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmCase;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.FaceChange;
+import starchfilm.plate.Plate;
+import starchfilm.plate.Pour;
 import starchfilm.recipe.Paste;
 import starchfilm.recipe.Recipe;
+import starchfilm.room.Room;
 
 /**
  * One trial: what was weighed, cooked and poured, where it dried, and what came of it.

@@ -2,11 +2,11 @@ package starchfilm.trial;
 
 import java.util.List;
 import starchfilm.drying.DryingForecast;
-import starchfilm.drying.PlateRisks;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.Lever;
 import starchfilm.recipe.Composition;
 import starchfilm.recipe.Paste;
+import starchfilm.risk.PlateRisks;
 
 /**
  * A trial and what the program makes of it.

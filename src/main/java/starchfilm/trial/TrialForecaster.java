@@ -2,19 +2,19 @@ package starchfilm.trial;
 
 import java.util.List;
 import java.util.function.BiFunction;
-import starchfilm.drying.DryingCase;
+import starchfilm.doubt.FactorModel;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.FactorModel;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.PlateRisks;
-import starchfilm.drying.RiskForecaster;
-import starchfilm.drying.Spot;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.Lever;
 import starchfilm.film.Levers;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Spot;
 import starchfilm.recipe.Composition;
 import starchfilm.recipe.Paste;
+import starchfilm.risk.PlateRisks;
+import starchfilm.risk.RiskForecaster;
 import starchfilm.trial.TrialForecast.PulledLever;
 
 /**

@@ -1,6 +1,6 @@
 package starchfilm.trial;
 
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.film.LearntFilm;
 
 /** What is known before a trial is forecast: the textbook, or what earlier trials taught. */

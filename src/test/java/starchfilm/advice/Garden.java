@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import java.nio.file.Path;
 import java.util.List;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.NotebookReader;
 import starchfilm.trial.Trial;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.trial.NotRecorded;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.ObservedFault.Kind;

@@ -18,7 +18,7 @@ import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.proof.Cases;
 import starchfilm.proof.DemoTrials;
 import starchfilm.proof.RoughJson;

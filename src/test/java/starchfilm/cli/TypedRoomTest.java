@@ -9,7 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.air.AirState;
-import starchfilm.drying.Room;
+import starchfilm.room.Room;
 
 class TypedRoomTest {
   @TempDir private Path folder;

@@ -8,6 +8,10 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import starchfilm.diffusion.Tolerance;
+import starchfilm.doubt.Deviations;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Spot;
 
 /** The error in time of plates nobody chose, against the same cells integrated far more finely. */
 class AnyPlateTest {

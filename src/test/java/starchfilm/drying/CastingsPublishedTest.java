@@ -9,9 +9,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import starchfilm.air.HumidAir;
+import starchfilm.doubt.FactorModel;
 import starchfilm.evidence.Band;
 import starchfilm.evidence.Estimate;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plate;
+import starchfilm.plate.PlateMaterial;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Pour;
+import starchfilm.plate.Spot;
 import starchfilm.recipe.Composition;
 
 /**
@@ -72,8 +79,8 @@ class CastingsPublishedTest {
   @Test
   void missesThatFastAirDidNotSpeedUpTapeCastStarch() {
     Composition paste = Plates.paste(StarchKind.TAPIOCA, 0.05, 0.2);
-    double slow = Plates.hoursToDry(Plates.plate(3, paste, Plates.room(22, 60, 4), 60));
-    double fast = Plates.hoursToDry(Plates.plate(3, paste, Plates.room(22, 60, 8), 60));
+    double slow = Solved.hoursToDry(Plates.plate(3, paste, Plates.room(22, 60, 4), 60));
+    double fast = Solved.hoursToDry(Plates.plate(3, paste, Plates.room(22, 60, 8), 60));
     assertThat(fast / slow).isBetween(0.65, 0.85);
   }
 }

@@ -10,6 +10,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.air.Harrison1963;
 import starchfilm.air.PlateTransfer;
 import starchfilm.air.WagnerPruss1993;
+import starchfilm.doubt.Deviations;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Spot;
 
 /**
  * The constant-rate period of the whole model against balances solved on their own and published

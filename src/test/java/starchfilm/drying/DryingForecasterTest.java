@@ -15,9 +15,21 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.air.AirState;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
+import starchfilm.doubt.FactorModel;
 import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.drying.FaceChange.OpenFaces;
 import starchfilm.evidence.Band;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.FaceChange;
+import starchfilm.plate.FaceChange.OpenFaces;
+import starchfilm.plate.Plate;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Pour;
+import starchfilm.plate.Spot;
+import starchfilm.room.LoggedRoom;
+import starchfilm.room.Room;
+import starchfilm.room.SwingingRoom;
 
 /** What a user relies on in a drying forecast. */
 class DryingForecasterTest {
@@ -50,7 +62,7 @@ class DryingForecasterTest {
   @ParameterizedTest
   @MethodSource("slower")
   void driesSlower(String why, DryingCase slower, DryingCase faster) {
-    assertThat(Plates.hoursToDry(slower)).as(why).isGreaterThan(Plates.hoursToDry(faster));
+    assertThat(Solved.hoursToDry(slower)).as(why).isGreaterThan(Solved.hoursToDry(faster));
   }
 
   static Stream<Arguments> slower() {
@@ -111,11 +123,11 @@ class DryingForecasterTest {
   void leavesACentimetreWetAfterAWeekWhoseThinEdgesAreDone(double starch) {
     Room room = Plates.room(20, 50, 0.1);
     double week = 7 * 24;
-    assertThat(Plates.hoursToDry(Plates.plate(10, Plates.paste(starch, 0.3), room, 60)))
+    assertThat(Solved.hoursToDry(Plates.plate(10, Plates.paste(starch, 0.3), room, 60)))
         .isGreaterThan(week);
-    assertThat(Plates.hoursToDry(Plates.plate(2, Plates.paste(starch, 0.3), room, 60)))
+    assertThat(Solved.hoursToDry(Plates.plate(2, Plates.paste(starch, 0.3), room, 60)))
         .isLessThan(week);
-    assertThat(Plates.hoursToDry(Plates.plate(3, Plates.paste(starch, 0.3), room, 60)))
+    assertThat(Solved.hoursToDry(Plates.plate(3, Plates.paste(starch, 0.3), room, 60)))
         .isLessThan(week);
   }
 
@@ -130,9 +142,9 @@ class DryingForecasterTest {
     DryingCase drying =
         Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(celsius, humidityPct, 0.1), celsius);
     int dry = Milestone.DRY_THROUGH.ordinal();
-    double usual = Plates.solve(drying, Spot.NOMINAL, Deviations.NONE).milestoneS[dry];
+    double usual = Solved.spot(drying, Spot.NOMINAL, Deviations.NONE).milestoneS[dry];
     double halved =
-        Plates.solve(drying, Spot.NOMINAL, Deviations.NONE.with(Factor.DIFFUSIVITY, Math.log(0.5)))
+        Solved.spot(drying, Spot.NOMINAL, Deviations.NONE.with(Factor.DIFFUSIVITY, Math.log(0.5)))
             .milestoneS[dry];
     assertThat(halved / usual).isBetween(1.0, 1.10);
   }
@@ -247,8 +259,8 @@ class DryingForecasterTest {
                 .mapToObj(hour -> new LoggedRoom.Reading(hour * 3600.0, 293.15, 0.5))
                 .toList(),
             0.1);
-    double logged = Plates.hoursToDry(Plates.plate(3, Plates.paste(0.08, 0.3), log, 60));
-    assertThat(logged / Plates.hoursToDry(Plates.USUAL)).isBetween(0.998, 1.002);
+    double logged = Solved.hoursToDry(Plates.plate(3, Plates.paste(0.08, 0.3), log, 60));
+    assertThat(logged / Solved.hoursToDry(Plates.USUAL)).isBetween(0.998, 1.002);
   }
 
   @ParameterizedTest

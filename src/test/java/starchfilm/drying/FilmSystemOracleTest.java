@@ -10,6 +10,9 @@ import starchfilm.diffusion.DiffusionSystem;
 import starchfilm.diffusion.Grid;
 import starchfilm.diffusion.RosenbrockIntegrator;
 import starchfilm.diffusion.Tolerance;
+import starchfilm.doubt.Deviations;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plates;
 
 /**
  * The equations of a drying film integrated by our method and by a general-purpose library method

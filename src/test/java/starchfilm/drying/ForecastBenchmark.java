@@ -12,6 +12,11 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.FactorModel;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Spot;
+import starchfilm.wetfilm.FilmMaterial;
 
 /**
  * How long a drying forecast takes; never part of the test run.

@@ -5,10 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
+import starchfilm.doubt.FactorModel;
+import starchfilm.doubt.Quantiles;
 import starchfilm.evidence.Band;
 import starchfilm.evidence.Extrapolation;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Spot;
 import starchfilm.recipe.Composition;
 
 /** How the figures of one forecast belong together. */
@@ -34,7 +40,7 @@ class ForecastFiguresTest {
   @Test
   void theMiddleCaseIsOneSolve() {
     double middle = FORECASTER.middleCaseS(Plates.USUAL, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-    SpotTrace trace = Plates.solve(Plates.USUAL, Spot.THICK_SPOT, Deviations.NONE);
+    SpotTrace trace = Solved.spot(Plates.USUAL, Spot.THICK_SPOT, Deviations.NONE);
     assertThat(middle).isEqualTo(trace.milestoneS[Milestone.DRY_THROUGH.ordinal()]);
     Band band = USUAL.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
     assertThat(middle).isBetween(band.low(), band.high());
@@ -166,18 +172,5 @@ class ForecastFiguresTest {
     double[][] covariance = new double[Factor.values().length][Factor.values().length];
     covariance[factor.ordinal()][factor.ordinal()] = sd * sd;
     return FactorModel.learnt(new double[covariance.length], covariance);
-  }
-
-  /** Definition 7 of Hyndman and Fan: 0 to 10 have 1, 5 and 9; of 0 to 3 the tenth is 0.3. */
-  @Test
-  void quantilesAreThoseOfTheTextbook() {
-    double never = Double.POSITIVE_INFINITY;
-    assertThat(Quantiles.band(DoubleStream.iterate(10, x -> x - 1).limit(11).toArray()))
-        .isEqualTo(new Band(1, 5, 9));
-    assertThat(Quantiles.of(new double[] {3, 2, 1, 0}, 0.1)).isCloseTo(0.3, within(1e-12));
-    assertThat(Quantiles.of(new double[] {3, 2, 1, 0}, 1)).isEqualTo(3);
-    assertThat(Quantiles.of(new double[] {1, never, 0, 2}, 0.9)).isEqualTo(never);
-    assertThat(Quantiles.of(new double[] {never, never}, 0.5)).isEqualTo(never);
-    assertThat(Quantiles.finiteShare(new double[] {1, never, 0, 2})).isEqualTo(0.75);
   }
 }

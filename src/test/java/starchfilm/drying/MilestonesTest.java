@@ -10,7 +10,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.air.AirState;
-import starchfilm.drying.FaceChange.OpenFaces;
+import starchfilm.doubt.Deviations;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.FaceChange;
+import starchfilm.plate.FaceChange.OpenFaces;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Spot;
+import starchfilm.room.Room;
+import starchfilm.room.SwingingRoom;
 
 /** What a milestone's moment means, read back from a solve that stops exactly there. */
 class MilestonesTest {
@@ -46,7 +53,7 @@ class MilestonesTest {
   @ParameterizedTest
   @MethodSource("plates")
   void comeWhenTheGoverningPartReachesThem(DryingCase drying) {
-    SpotTrace trace = Plates.solve(drying, Spot.THICK_SPOT, Deviations.NONE);
+    SpotTrace trace = Solved.spot(drying, Spot.THICK_SPOT, Deviations.NONE);
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     List<SpotMoment> moments =
         new SpotSolver(prepared, new double[0])
@@ -86,10 +93,10 @@ class MilestonesTest {
   /** A rack from the pour on beats one from 20 hours on, and that beats none. */
   @Test
   void aRackHelpsTheMoreTheSoonerItComes() {
-    double atOnce = Plates.hoursToDry(changed(0, OpenFaces.BOTH));
-    double later = Plates.hoursToDry(changed(20, OpenFaces.BOTH));
+    double atOnce = Solved.hoursToDry(changed(0, OpenFaces.BOTH));
+    double later = Solved.hoursToDry(changed(20, OpenFaces.BOTH));
     assertThat(atOnce).isLessThan(0.9 * later);
-    assertThat(later).isLessThan(0.95 * Plates.hoursToDry(Plates.USUAL));
+    assertThat(later).isLessThan(0.95 * Solved.hoursToDry(Plates.USUAL));
   }
 
   /** Until the plate is turned nothing tells that it will be; turned back, it is as if never. */

@@ -13,7 +13,13 @@ import starchfilm.air.Harrison1963;
 import starchfilm.air.PlateTransfer;
 import starchfilm.diffusion.FaceExchange.Argument;
 import starchfilm.diffusion.FaceExchange.Result;
-import starchfilm.drying.FaceChange.OpenFaces;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.FaceChange.OpenFaces;
+import starchfilm.plate.Plates;
+import starchfilm.room.Room;
+import starchfilm.room.SwingingRoom;
 
 /** The exchange of a plate: its derivatives against differences, its heat by hand. */
 class PlateExchangeTest {

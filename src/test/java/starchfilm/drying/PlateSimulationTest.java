@@ -7,6 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import starchfilm.diffusion.Tolerance;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
+import starchfilm.doubt.FactorModel;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Pour;
+import starchfilm.plate.Spot;
 
 /** What a scale under a plate shows, out of the same equations as the forecast. */
 class PlateSimulationTest {

@@ -12,6 +12,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.air.AirState;
 import starchfilm.air.PlateTransfer;
 import starchfilm.air.WagnerPruss1993;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plates;
+import starchfilm.room.LoggedRoom;
+import starchfilm.room.Room;
+import starchfilm.room.SwingingRoom;
 
 /** What activity a film comes to rest at: nothing leaves it there and its heat balances. */
 class RestingActivityTest {

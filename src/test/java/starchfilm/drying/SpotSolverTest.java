@@ -15,7 +15,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.air.AirState;
 import starchfilm.diffusion.Grid;
 import starchfilm.diffusion.Tolerance;
-import starchfilm.drying.FaceChange.OpenFaces;
+import starchfilm.doubt.Deviations;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.FaceChange;
+import starchfilm.plate.FaceChange.OpenFaces;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Spot;
+import starchfilm.room.Room;
+import starchfilm.room.SwingingRoom;
 
 /** The numerical promises of a forecast: balance, error in time, error of the grid. */
 class SpotSolverTest {

@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.Deviations;
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
 import starchfilm.trial.Trial;
 
 /**

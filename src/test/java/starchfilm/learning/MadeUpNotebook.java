@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import starchfilm.drying.Deviations;
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
 

@@ -11,8 +11,8 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.Deviations;
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
 import starchfilm.evidence.Band;
 import starchfilm.trial.Trial;
 

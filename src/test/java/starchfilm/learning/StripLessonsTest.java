@@ -16,13 +16,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.air.AirState;
-import starchfilm.drying.ConstantRoom;
 import starchfilm.evidence.Band;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.room.ConstantRoom;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
 

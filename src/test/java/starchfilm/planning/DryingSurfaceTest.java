@@ -7,10 +7,10 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.drying.Spot;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.plate.Spot;
 
 class DryingSurfaceTest {
   private static final double THINNEST_M = 0.5e-3;

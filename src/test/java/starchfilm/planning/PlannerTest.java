@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.film.Feel;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.recipe.Paste;
@@ -269,7 +269,7 @@ class PlannerTest {
   private static double readyS(PlannedRecipe recipe) {
     return recipe
         .drying()
-        .at(starchfilm.drying.Spot.THICK_SPOT)
+        .at(starchfilm.plate.Spot.THICK_SPOT)
         .at(starchfilm.drying.Milestone.DRY_THROUGH)
         .timeS()
         .middle();

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.air.AirState;
-import starchfilm.drying.ConstantRoom;
-import starchfilm.drying.Plate;
-import starchfilm.drying.PlateMaterial;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.Feel;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.plate.Plate;
+import starchfilm.plate.PlateMaterial;
 import starchfilm.recipe.GlycerolStock;
+import starchfilm.room.ConstantRoom;
 
 /** Requests for the tests of this room: four glass plates in a room of 19 C and 55 %. */
 final class Requests {

@@ -7,19 +7,19 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import starchfilm.air.AirState;
-import starchfilm.drying.ConstantRoom;
+import starchfilm.doubt.FactorModel;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.FactorModel;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.Plate;
-import starchfilm.drying.PlateMaterial;
-import starchfilm.drying.Spot;
 import starchfilm.evidence.Band;
 import starchfilm.evidence.Estimate;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.planning.PourThickness.Reach;
+import starchfilm.plate.Plate;
+import starchfilm.plate.PlateMaterial;
+import starchfilm.plate.Spot;
 import starchfilm.recipe.Paste;
+import starchfilm.room.ConstantRoom;
 
 class ThicknessFinderTest {
   private final ThicknessFinder finder = new ThicknessFinder(FactorModel.textbook());

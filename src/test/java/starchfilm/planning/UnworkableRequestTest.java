@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.FactorModel;
-import starchfilm.drying.Plate;
-import starchfilm.drying.PlateMaterial;
+import starchfilm.doubt.FactorModel;
 import starchfilm.film.Feel;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.plate.Plate;
+import starchfilm.plate.PlateMaterial;
 
 class UnworkableRequestTest {
   private final Planner planner = new Planner(FactorModel.textbook());

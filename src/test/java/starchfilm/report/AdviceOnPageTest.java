@@ -16,7 +16,7 @@ import starchfilm.advice.Knowledge;
 import starchfilm.advice.NextTrial;
 import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.trial.Notebook;
 import starchfilm.trial.NotebookReader;
 import starchfilm.trial.Trial;

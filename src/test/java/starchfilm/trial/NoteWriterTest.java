@@ -15,7 +15,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import starchfilm.drying.FaceChange;
+import starchfilm.plate.FaceChange;
 
 class NoteWriterTest {
   private static final byte[] PNG = {

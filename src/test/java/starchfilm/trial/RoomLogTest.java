@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.drying.LoggedRoom;
+import starchfilm.room.LoggedRoom;
 
 /** Hygrometer logs as loggers and people write them. Every trial here is poured at 10:00. */
 class RoomLogTest {

@@ -8,12 +8,12 @@ import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import starchfilm.drying.ConstantRoom;
-import starchfilm.drying.PlateMaterial;
-import starchfilm.drying.SwingingRoom;
 import starchfilm.evidence.Estimate;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.plate.PlateMaterial;
 import starchfilm.recipe.Paste;
+import starchfilm.room.ConstantRoom;
+import starchfilm.room.SwingingRoom;
 
 /** What people note roughly, and what becomes of it. */
 class RoughNotesTest {

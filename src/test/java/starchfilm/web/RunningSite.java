@@ -26,7 +26,7 @@ import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
-import starchfilm.drying.FactorModel;
+import starchfilm.doubt.FactorModel;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.trial.TrialForecaster;

@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import starchfilm.drying.Factor;
+import starchfilm.doubt.Factor;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.Spot;
 import starchfilm.evidence.Check;
 import starchfilm.evidence.Extrapolation;
 import starchfilm.evidence.ValidRange;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmCaution;
 import starchfilm.film.Ingredient;
+import starchfilm.plate.Spot;
 import starchfilm.trial.ObservedFault;
 
 /** What the rooms below find out, in plain words. */

@@ -2,8 +2,8 @@ package starchfilm.report.words;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import starchfilm.drying.FaceChange;
-import starchfilm.drying.Plate;
+import starchfilm.plate.FaceChange;
+import starchfilm.plate.Plate;
 import starchfilm.recipe.GlycerolPortion;
 import starchfilm.recipe.GlycerolStock;
 import starchfilm.recipe.Recipe;

@@ -3,10 +3,10 @@ package starchfilm.report.words;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.air.AirState;
-import starchfilm.drying.ConstantRoom;
-import starchfilm.drying.LoggedRoom;
-import starchfilm.drying.Room;
-import starchfilm.drying.SwingingRoom;
+import starchfilm.room.ConstantRoom;
+import starchfilm.room.LoggedRoom;
+import starchfilm.room.Room;
+import starchfilm.room.SwingingRoom;
 
 /** A room's air in a few words. */
 public final class RoomWords {

@@ -1,0 +1,48 @@
+package starchfilm.drying;
+
+import java.util.List;
+import starchfilm.doubt.Deviations;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Spot;
+
+/**
+ * How the thin edge and the thick spot of a plate stand at even moments, from the pour until the
+ * thick spot is dry through.
+ *
+ * @param edge the thin edge
+ * @param thick the thick spot, at the same moments
+ */
+public record PlateCourse(List<SpotMoment> edge, List<SpotMoment> thick) {
+  private static final int POINTS = 120;
+  private static final double BEYOND_DRY = 1.02;
+
+  /** Copies the lists. */
+  public PlateCourse {
+    edge = List.copyOf(edge);
+    thick = List.copyOf(thick);
+  }
+
+  /**
+   * Follows one plate in one likely case.
+   *
+   * @param drying the plate
+   * @param deviations the likely case
+   * @param horizonS it is followed until then where its thick spot is not dry before (s)
+   * @return its course
+   */
+  public static PlateCourse of(DryingCase drying, Deviations deviations, double horizonS) {
+    PreparedCase prepared = PreparedCase.of(drying, horizonS);
+    SpotTrace first = new SpotTrace();
+    new SpotSolver(prepared, new double[0]).solve(Spot.THICK_SPOT, deviations, horizonS, first);
+    double dryS = first.milestoneS[Milestone.DRY_THROUGH.ordinal()];
+    double endS = Double.isInfinite(dryS) ? horizonS : Math.min(horizonS, dryS * BEYOND_DRY);
+    double[] timesS = new double[POINTS + 1];
+    for (int i = 0; i <= POINTS; i++) {
+      timesS[i] = endS * i / POINTS;
+    }
+    SpotSolver solver = new SpotSolver(prepared, new double[0]);
+    return new PlateCourse(
+        solver.moments(Spot.THIN_EDGE, deviations, timesS),
+        solver.moments(Spot.THICK_SPOT, deviations, timesS));
+  }
+}

@@ -1,0 +1,26 @@
+package starchfilm.drying;
+
+import starchfilm.doubt.Deviations;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Spot;
+
+/** Plates solved in one case. */
+final class Solved {
+  private Solved() {}
+
+  static SpotTrace spot(DryingCase drying, Spot spot, Deviations deviations) {
+    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    SpotTrace trace = new SpotTrace();
+    new SpotSolver(prepared, new double[0])
+        .solve(spot, deviations, DryingForecaster.HORIZON_S, trace);
+    return trace;
+  }
+
+  static double hours(DryingCase drying, Milestone milestone) {
+    return spot(drying, Spot.NOMINAL, Deviations.NONE).milestoneS[milestone.ordinal()] / 3600;
+  }
+
+  static double hoursToDry(DryingCase drying) {
+    return hours(drying, Milestone.DRY_THROUGH);
+  }
+}
