@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.evidence.Band;
 import starchfilm.evidence.Check;
 import starchfilm.evidence.Estimate;
 import starchfilm.evidence.Figures;
@@ -58,8 +59,6 @@ public record RecoveryBalance(
 
   /** Glycerol that a kilogram of adsorbent holds back (kg); judged, no source. */
   private static final double GLYCEROL_ON_ADSORBENT = 1;
-
-  private static final double SPREAD = 1.2815515655446004;
 
   /** Where the sums come from. */
   public static final Source SOURCE =
@@ -130,11 +129,11 @@ public record RecoveryBalance(
     double least =
         Math.max(
             0,
-            LEAST_RECOVERED * reacted * (bound.value() - SPREAD * bound.sd())
+            LEAST_RECOVERED * reacted * (bound.value() - Band.Z90 * bound.sd())
                 - GLYCEROL_ON_ADSORBENT * adsorbent);
-    double most = MOST_RECOVERED * reacted * (bound.value() + SPREAD * bound.sd());
+    double most = MOST_RECOVERED * reacted * (bound.value() + Band.Z90 * bound.sd());
     double room =
-        log.jarKg().value() - others.value() + SPREAD * Math.hypot(log.jarKg().sd(), others.sd());
+        log.jarKg().value() - others.value() + Band.Z90 * Math.hypot(log.jarKg().sd(), others.sd());
     if (room < least) {
       throw new IllegalArgumentException(
           String.format(
@@ -195,8 +194,8 @@ public record RecoveryBalance(
             - thinners.stream().mapToDouble(a -> a.takenOutKg().value()).sum();
     double room =
         log.jarKg().value()
-            - (glycerol.value() - SPREAD * glycerol.sd())
-            - (salt.value() - SPREAD * salt.sd());
+            - (glycerol.value() - Band.Z90 * glycerol.sd())
+            - (salt.value() - Band.Z90 * salt.sd());
     return new AlcoholLeft(log.alcohol(), Math.max(0, Math.min(most, room)));
   }
 
