@@ -1,12 +1,16 @@
 package starchfilm.advice;
 
 import java.util.Locale;
+import java.util.function.BiFunction;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.PlasticiserWindow;
 import starchfilm.plate.Spot;
 import starchfilm.risk.CrackRisk;
-import starchfilm.risk.PlateRisks;
+import starchfilm.risk.MouldRisk;
 
 /**
  * What the model says of a kind of trouble: a figure above 0 that grows with it.
@@ -17,256 +21,147 @@ import starchfilm.risk.PlateRisks;
  */
 public enum Measure {
   /** What the skin must stretch over what it can; limits from low to likely. */
-  CRACK_STRAIN(0.3, 1) {
-    @Override
-    double figure(Scene scene) {
-      return scene.outlook().crackRatio();
-    }
-
-    @Override
-    String words(Scene scene) {
-      CrackRisk crack = scene.outlook().risks().crack();
-      if (figure(scene) == 0) {
-        return "no part of the film is firm long before the rest";
-      }
-      return "the skin must stretch by "
-          + Told.percent(crack.stretchNeeded())
-          + " and can by "
-          + Told.percent(crack.stretchAvailable())
-          + " at the worst moment, "
-          + Told.span(crack.worstAtS())
-          + " after the pour";
-    }
-
-    @Override
-    String moved(double before, double after) {
-      return "the skin must stretch "
-          + Told.number(after)
-          + " instead of "
-          + Told.number(before)
-          + " times what it can";
-    }
-  },
+  CRACK_STRAIN(
+      0.3,
+      1,
+      scene -> scene.outlook().crackRatio(),
+      Measure::skin,
+      moved("the skin must stretch %s instead of %s times what it can", Told::number)),
 
   /** Time to dry through over the time the plate was given; harmless where 9 in 10 are dry. */
-  NOT_DRY(0.68, 1) {
-    @Override
-    double figure(Scene scene) {
-      return late(scene, Milestone.DRY_THROUGH);
-    }
-
-    @Override
-    boolean needsTime() {
-      return true;
-    }
-
-    @Override
-    String words(Scene scene) {
-      return lateWords(scene, Milestone.DRY_THROUGH, "dry through");
-    }
-
-    @Override
-    String moved(double before, double after) {
-      return times("drying through", before, after);
-    }
-  },
+  NOT_DRY(
+      0.68,
+      1,
+      scene -> late(scene, Milestone.DRY_THROUGH),
+      scene -> lateness(scene, Milestone.DRY_THROUGH, "dry through"),
+      moved("drying through takes %s instead of %s times the time it was given", Told::number)),
 
   /** Time until peelable over the time the plate was given; harmless where 9 in 10 are. */
-  NOT_PEELABLE(0.68, 1) {
-    @Override
-    double figure(Scene scene) {
-      return late(scene, Milestone.PEELABLE);
-    }
-
-    @Override
-    boolean needsTime() {
-      return true;
-    }
-
-    @Override
-    String words(Scene scene) {
-      return lateWords(scene, Milestone.PEELABLE, "peelable");
-    }
-
-    @Override
-    String moved(double before, double after) {
-      return times("getting firm enough to peel", before, after);
-    }
-  },
+  NOT_PEELABLE(
+      0.68,
+      1,
+      scene -> late(scene, Milestone.PEELABLE),
+      scene -> lateness(scene, Milestone.PEELABLE, "peelable"),
+      moved(
+          "getting firm enough to peel takes %s instead of %s times the time it was given",
+          Told::number)),
 
   /** Hours at full growing speed of mould; limits from watch to likely. */
-  MOULD_HOURS(24, 48) {
-    @Override
-    double figure(Scene scene) {
-      return scene.outlook().risks().mould().weightedHours();
-    }
-
-    @Override
-    String words(Scene scene) {
-      PlateRisks risks = scene.outlook().risks();
-      String shows =
-          Double.isInfinite(risks.mould().growthFromS())
-              ? ""
-              : "; growth may show from " + Told.span(risks.mould().growthFromS()) + " on";
-      return "the plate stays wet for "
-          + Told.number(figure(scene))
-          + " hours of full mould growth, 48 are enough"
-          + shows;
-    }
-
-    @Override
-    String moved(double before, double after) {
-      return "it stays wet for "
-          + Told.number(after)
-          + " instead of "
-          + Told.number(before)
-          + " hours of full mould growth";
-    }
-  },
+  MOULD_HOURS(
+      24,
+      48,
+      scene -> scene.outlook().risks().mould().weightedHours(),
+      scene -> mould(scene.outlook().risks().mould()),
+      moved("it stays wet for %s instead of %s hours of full mould growth", Told::number)),
 
   /** A stretch at break of 10 %, where film snaps, over the film's own in the drier air. */
-  SNAPPING(0.5, 1) {
-    @Override
-    double figure(Scene scene) {
-      return SNAPS_AT / stretch(scene);
-    }
-
-    @Override
-    String words(Scene scene) {
-      return "at rest in "
-          + Told.percent(scene.driestHumidity())
-          + " humidity the film stretches by "
-          + Told.percent(stretch(scene))
-          + " before it breaks, and snaps below 10 %";
-    }
-
-    @Override
-    String moved(double before, double after) {
-      return "the film stretches by "
-          + Told.percent(SNAPS_AT / after)
-          + " instead of "
-          + Told.percent(SNAPS_AT / before);
-    }
-  },
+  SNAPPING(
+      0.5,
+      1,
+      scene -> overSnapping(stretch(scene)),
+      scene ->
+          "at rest in %s humidity the film stretches by %s before it breaks, and snaps below 10 %%"
+              .formatted(Told.percent(scene.driestHumidity()), Told.percent(stretch(scene))),
+      moved(
+          "the film stretches by %s instead of %s", figure -> Told.percent(overSnapping(figure)))),
 
   /** Glycerol over the level above which film is tacky in the damper air. */
-  TACK(0.85, 1) {
-    @Override
-    double figure(Scene scene) {
-      return Math.max(1e-3, glycerol(scene))
-          / PlasticiserWindow.tackyAbove(scene.dampestHumidity());
-    }
-
-    @Override
-    String words(Scene scene) {
-      return "in "
-          + Told.percent(scene.dampestHumidity())
-          + " humidity film is tacky above "
-          + Told.level(PlasticiserWindow.tackyAbove(scene.dampestHumidity()))
-          + " glycerol to 100 g dry starch, and this has "
-          + Told.level(glycerol(scene));
-    }
-
-    @Override
-    String moved(double before, double after) {
-      return "there is "
-          + Told.number(after)
-          + " instead of "
-          + Told.number(before)
-          + " times the glycerol at which film turns tacky";
-    }
-  },
+  TACK(
+      0.85,
+      1,
+      scene -> Math.max(1e-3, glycerol(scene)) / tackyAbove(scene),
+      scene ->
+          "in %s humidity film is tacky above %s glycerol to 100 g dry starch, and this has %s"
+              .formatted(
+                  Told.percent(scene.dampestHumidity()),
+                  Told.level(tackyAbove(scene)),
+                  Told.level(glycerol(scene))),
+      moved(
+          "there is %s instead of %s times the glycerol at which film turns tacky", Told::number)),
 
   /** A load of 1 N on a strip 1 cm wide over what the thin edge bears. */
-  TEARING(0.2, 1) {
-    @Override
-    double figure(Scene scene) {
-      return TEARS_AT_N_PER_M / load(scene);
-    }
-
-    @Override
-    String words(Scene scene) {
-      return "a strip 1 cm wide of the thin edge bears " + Told.number(load(scene) / 100) + " N";
-    }
-
-    @Override
-    String moved(double before, double after) {
-      return "a strip 1 cm wide of the thin edge bears "
-          + Told.number(1 / after)
-          + " instead of "
-          + Told.number(1 / before)
-          + " N";
-    }
-  },
+  TEARING(
+      0.2,
+      1,
+      scene -> 1 / loadOnStripN(scene),
+      scene ->
+          "a strip 1 cm wide of the thin edge bears %s N"
+              .formatted(Told.number(loadOnStripN(scene))),
+      moved(
+          "a strip 1 cm wide of the thin edge bears %s instead of %s N",
+          figure -> Told.number(1 / figure))),
 
   /** Share of the drying time for which the thin edge is dry and the thick spot is not. */
-  EDGE_AHEAD(0.2, 0.5) {
-    @Override
-    double figure(Scene scene) {
-      double edge = scene.outlook().timeS(Spot.THIN_EDGE, Milestone.DRY_THROUGH);
-      double thick = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-      return Math.max(1e-3, 1 - edge / thick);
-    }
-
-    @Override
-    String words(Scene scene) {
-      return "the thin edge is dry "
-          + Told.span(scene.outlook().timeS(Spot.THIN_EDGE, Milestone.DRY_THROUGH))
-          + " after the pour and the thick spot only after "
-          + Told.span(scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH));
-    }
-
-    @Override
-    String moved(double before, double after) {
-      return "the edge is ahead of the middle for "
-          + Told.percent(after)
-          + " instead of "
-          + Told.percent(before)
-          + " of the drying time";
-    }
-  },
+  EDGE_AHEAD(
+      0.2,
+      0.5,
+      scene -> Math.max(1e-3, 1 - dryS(scene, Spot.THIN_EDGE) / dryS(scene, Spot.THICK_SPOT)),
+      scene ->
+          "the thin edge is dry %s after the pour and the thick spot only after %s"
+              .formatted(
+                  Told.span(dryS(scene, Spot.THIN_EDGE)), Told.span(dryS(scene, Spot.THICK_SPOT))),
+      moved(
+          "the edge is ahead of the middle for %s instead of %s of the drying time",
+          Told::percent)),
 
   /** The cause's own figure against its own limits; the model computes no such trouble. */
-  OWN_FIGURE(1, Math.E) {
-    @Override
-    double figure(Scene scene) {
-      throw new IllegalStateException("only a cause knows its own figure");
-    }
-
-    @Override
-    String words(Scene scene) {
-      return "the model computes no such trouble";
-    }
-
-    @Override
-    String moved(double before, double after) {
-      throw new IllegalStateException("only a cause knows its own figure");
-    }
-  };
+  OWN_FIGURE(
+      1,
+      Math.E,
+      scene -> {
+        throw new IllegalStateException("only a cause knows its own figure");
+      },
+      scene -> "the model computes no such trouble",
+      (before, after) -> {
+        throw new IllegalStateException("only a cause knows its own figure");
+      });
 
   private static final double SNAPS_AT = 0.10;
-  private static final double TEARS_AT_N_PER_M = 100;
+  private static final double STRIP_M = 0.01;
 
   private final double harmless;
   private final double clear;
+  private final ToDoubleFunction<Scene> figure;
+  private final Function<Scene, String> words;
+  private final BiFunction<Double, Double, String> moved;
 
-  Measure(double harmless, double clear) {
+  Measure(
+      double harmless,
+      double clear,
+      ToDoubleFunction<Scene> figure,
+      Function<Scene, String> words,
+      BiFunction<Double, Double, String> moved) {
     this.harmless = harmless;
     this.clear = clear;
+    this.figure = figure;
+    this.words = words;
+    this.moved = moved;
+  }
+
+  /** A clause that takes the figure after and before, as they are shown. */
+  private static BiFunction<Double, Double, String> moved(
+      String clause, DoubleFunction<String> shown) {
+    return (before, after) -> clause.formatted(shown.apply(after), shown.apply(before));
   }
 
   /** The figure, above 0. */
-  abstract double figure(Scene scene);
+  double figure(Scene scene) {
+    return figure.applyAsDouble(scene);
+  }
 
   /** The figure in a sentence, a clause. */
-  abstract String words(Scene scene);
+  String words(Scene scene) {
+    return words.apply(scene);
+  }
 
   /** What a change does to the figure, a clause. */
-  abstract String moved(double before, double after);
+  String moved(double before, double after) {
+    return moved.apply(before, after);
+  }
 
   /** Whether it can be told only where it is known when the plate was looked at. */
   boolean needsTime() {
-    return false;
+    return this == NOT_DRY || this == NOT_PEELABLE;
   }
 
   /**
@@ -287,8 +182,44 @@ public enum Measure {
     return trouble(figure(scene));
   }
 
-  private static double glycerol(Scene scene) {
-    return scene.setup().composition().glycerolPerDryStarch();
+  private static String skin(Scene scene) {
+    CrackRisk crack = scene.outlook().risks().crack();
+    return scene.outlook().crackRatio() == 0
+        ? "no part of the film is firm long before the rest"
+        : "the skin must stretch by %s and can by %s at the worst moment, %s after the pour"
+            .formatted(
+                Told.percent(crack.stretchNeeded()),
+                Told.percent(crack.stretchAvailable()),
+                Told.span(crack.worstAtS()));
+  }
+
+  private static double late(Scene scene, Milestone milestone) {
+    return scene.outlook().timeS(scene.spot(), milestone) / scene.seenAtS().orElseThrow();
+  }
+
+  private static String lateness(Scene scene, Milestone milestone, String what) {
+    double seen = scene.seenAtS().orElseThrow();
+    return "the %s had %s probability of being %s %s, %s after the pour"
+        .formatted(
+            scene.spotName(),
+            Told.chance(Chance.by(scene.forecast().at(scene.spot()).at(milestone), seen)),
+            what,
+            scene.fault().seenAtS().isPresent() ? "at that time" : "when last weighed",
+            Told.span(seen));
+  }
+
+  private static String mould(MouldRisk mould) {
+    String shows =
+        Double.isInfinite(mould.growthFromS())
+            ? ""
+            : "; growth may show from " + Told.span(mould.growthFromS()) + " on";
+    return "the plate stays wet for %s hours of full mould growth, 48 are enough%s"
+        .formatted(Told.number(mould.weightedHours()), shows);
+  }
+
+  /** From a stretch at break to the figure, and back. */
+  private static double overSnapping(double stretchOrFigure) {
+    return SNAPS_AT / stretchOrFigure;
   }
 
   private static double stretch(Scene scene) {
@@ -297,38 +228,21 @@ public enum Measure {
         .stretchAtRest(scene.driestHumidity(), scene.setup().use().temperatureK());
   }
 
-  private static double load(Scene scene) {
+  private static double glycerol(Scene scene) {
+    return scene.setup().composition().glycerolPerDryStarch();
+  }
+
+  private static double tackyAbove(Scene scene) {
+    return PlasticiserWindow.tackyAbove(scene.dampestHumidity());
+  }
+
+  private static double loadOnStripN(Scene scene) {
     FilmForecast film = scene.outlook().film();
     double edge = film.dryThicknessM().middle() * (1 - scene.setup().casting().pour().unevenness());
-    return film.tensileStrengthPa().middle() * edge;
+    return film.tensileStrengthPa().middle() * edge * STRIP_M;
   }
 
-  private static double late(Scene scene, Milestone milestone) {
-    return scene.outlook().timeS(scene.spot(), milestone) / scene.seenAtS().orElseThrow();
-  }
-
-  private static String lateWords(Scene scene, Milestone milestone, String what) {
-    double seen = scene.seenAtS().orElseThrow();
-    String when = scene.fault().seenAtS().isPresent() ? "at that time" : "when last weighed";
-    return "the "
-        + scene.spotName()
-        + " had "
-        + Told.chance(Chance.by(scene.forecast().at(scene.spot()).at(milestone), seen))
-        + " probability of being "
-        + what
-        + " "
-        + when
-        + ", "
-        + Told.span(seen)
-        + " after the pour";
-  }
-
-  private static String times(String what, double before, double after) {
-    return what
-        + " takes "
-        + Told.number(after)
-        + " instead of "
-        + Told.number(before)
-        + " times the time it was given";
+  private static double dryS(Scene scene, Spot spot) {
+    return scene.outlook().timeS(spot, Milestone.DRY_THROUGH);
   }
 }
