@@ -106,7 +106,7 @@ final class Chrome implements BeforeAllCallback, ParameterResolver {
     return new Shared(new Window(driver), driver, profile);
   }
 
-  private static void deleteAll(File file) {
+  static void deleteAll(File file) {
     File[] inside = file.listFiles();
     if (inside != null) {
       for (File one : inside) {

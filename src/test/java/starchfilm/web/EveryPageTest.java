@@ -5,12 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.assertj.core.api.SoftAssertions;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import starchfilm.web.Served.Content;
 
 /** What holds for every page, whatever it is for. */
 @ExtendWith(Chrome.class)
@@ -49,20 +48,15 @@ class EveryPageTest {
     }
   }
 
-  @TempDir private static Path folder;
   private static RunningSite site;
 
   @BeforeAll
-  static void start() throws IOException {
-    DryingTrial.in(folder);
+  static void start(@Served({Content.GARDEN, Content.DRYING}) RunningSite served)
+      throws IOException {
+    site = served;
+    Path folder = site.folder();
     Files.copy(Path.of("formulations/starter-soft-wrap.json"), folder.resolve("planned.json"));
     Files.writeString(folder.resolve("broken.json"), "{\"name\": \"x\", \"recipe\": 7}");
-    site = RunningSite.overGarden(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    site.close();
   }
 
   @ParameterizedTest

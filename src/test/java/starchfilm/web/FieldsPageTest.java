@@ -8,25 +8,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import starchfilm.web.Served.Content;
 
 class FieldsPageTest {
-  @TempDir private Path folder;
   private Path file;
   private RunningSite site;
 
   @BeforeEach
-  void start() throws IOException {
-    file = DryingTrial.in(folder);
-    site = RunningSite.over(folder);
-  }
-
-  @AfterEach
-  void stop() {
-    site.close();
+  void start(@Served(Content.DRYING) RunningSite served) {
+    site = served;
+    file = site.folder().resolve(DryingTrial.FILE);
   }
 
   @Test

@@ -8,10 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -20,17 +18,11 @@ class JarAndWishesTest {
       "glycerol=250&purity=82&salt=3&starch=potato&vinegar=5&plates=2&length=300&width=200"
           + "&material=glass&pot=2&scale=1&feel=flexible&air=20&rh=50&by=5";
 
-  @TempDir private Path folder;
   private RunningSite site;
 
   @BeforeEach
-  void start() throws IOException {
-    site = RunningSite.over(folder);
-  }
-
-  @AfterEach
-  void stop() {
-    site.close();
+  void start(@Served RunningSite served) {
+    site = served;
   }
 
   @ParameterizedTest
@@ -92,8 +84,9 @@ class JarAndWishesTest {
         Stream.of((WISHES + "&number=0&name=Seed window").split("[&=]")).toArray(String[]::new);
     HttpResponse<String> taken = site.post("/plan/take", fields);
     assertThat(taken.statusCode()).isEqualTo(303);
-    assertThat(Files.readString(folder.resolve("seed-window.json"))).contains("\"Seed window\"");
-    try (Stream<Path> files = Files.list(folder)) {
+    assertThat(Files.readString(site.folder().resolve("seed-window.json")))
+        .contains("\"Seed window\"");
+    try (Stream<Path> files = Files.list(site.folder())) {
       assertThat(files.filter(file -> file.toString().endsWith(".json"))).hasSize(1);
     }
     assertThat(site.get("/plan/sheets?" + WISHES).body()).contains("Weigh out");

@@ -2,50 +2,41 @@ package starchfilm.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 
 @ExtendWith(Chrome.class)
 class JarInBrowserTest {
-  @TempDir private Path folder;
-
   @Test
-  void goesFromAnEmptyFolderToARecipeInTheNotebook(Window window) throws IOException {
-    try (RunningSite site = RunningSite.over(folder)) {
-      window.open(site, "/jar");
-      window.write("What the jar holds", "250");
-      window.write("Glycerol by the label", "99.5");
-      window.button("Say what is in it").click();
-      window.awaitText("In the jar");
+  void goesFromAnEmptyFolderToARecipeInTheNotebook(Window window, @Served RunningSite site) {
+    window.open(site, "/jar");
+    window.write("What the jar holds", "250");
+    window.write("Glycerol by the label", "99.5");
+    window.button("Say what is in it").click();
+    window.awaitText("In the jar");
 
-      window.link("Plan with this jar").click();
-      window.awaitHeading("The plan");
-      assertThat(window.field("Glycerol in the jar").getDomProperty("value")).isEqualTo("250");
-      window.button("Find recipes").click();
-      window.awaitText("What can be made");
-      window.button("Put recipe 1 in the notebook").click();
-      window.awaitText("The recipe is in the notebook");
-      window.link("Compare").click();
-      window.awaitHeading("Compare");
-      window.button("Lay them side by side").click();
-      window.awaitText("One trial");
-    }
+    window.link("Plan with this jar").click();
+    window.awaitHeading("The plan");
+    assertThat(window.field("Glycerol in the jar").getDomProperty("value")).isEqualTo("250");
+    window.button("Find recipes").click();
+    window.awaitText("What can be made");
+    window.button("Put recipe 1 in the notebook").click();
+    window.awaitText("The recipe is in the notebook");
+    window.link("Compare").click();
+    window.awaitHeading("Compare");
+    window.button("Lay them side by side").click();
+    window.awaitText("One trial");
   }
 
   @Test
-  void needsNeitherMouseNorScript(@Chrome.WithoutScript Window window) throws IOException {
-    try (RunningSite site = RunningSite.over(folder)) {
-      window.open(site, "/jar");
-      window.tabTo("What the jar holds");
-      window.press("<b>5");
-      window.tabTo("Glycerol by the label");
-      window.press("99", Keys.ENTER);
-      window.awaitText("What the jar holds: \"<b>5\" given");
-      assertThat(window.findAll("main p b")).isEmpty();
-    }
+  void needsNeitherMouseNorScript(@Chrome.WithoutScript Window window, @Served RunningSite site) {
+    window.open(site, "/jar");
+    window.tabTo("What the jar holds");
+    window.press("<b>5");
+    window.tabTo("Glycerol by the label");
+    window.press("99", Keys.ENTER);
+    window.awaitText("What the jar holds: \"<b>5\" given");
+    assertThat(window.findAll("main p b")).isEmpty();
   }
 }

@@ -2,16 +2,12 @@ package starchfilm.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.openqa.selenium.Keys;
+import starchfilm.web.Served.Content;
 
 /** Every journey works without a mouse, on a phone without script, and bears hostile text. */
 @ExtendWith(Chrome.class)
@@ -19,19 +15,11 @@ class JourneysTest {
   private static final String HOSTILE =
       "</title></script>\"'><img src=x onerror=\"document.title='owned'\">${7*191}[[${7*191}]]__${7*191}__";
 
-  @TempDir private Path folder;
   private RunningSite site;
 
   @BeforeEach
-  void start() throws IOException {
-    DryingTrial.in(folder);
-    Files.copy(Path.of("formulations/garden/4-blend.json"), folder.resolve("4-blend.json"));
-    site = RunningSite.over(folder);
-  }
-
-  @AfterEach
-  void stop() {
-    site.close();
+  void start(@Served({Content.DRYING, Content.ENDED}) RunningSite served) {
+    site = served;
   }
 
   @ParameterizedTest

@@ -5,27 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import starchfilm.web.Served.Content;
 
 /** Learning at the press of a button. */
 class LearnPageTest {
-  @TempDir private Path folder;
   private RunningSite site;
 
   @BeforeEach
-  void start() throws IOException {
-    RunningSite.copyGarden(folder);
-    Files.deleteIfExists(folder.resolve("workshop.json"));
-    site = RunningSite.over(folder);
-  }
-
-  @AfterEach
-  void stop() {
-    site.close();
+  void start(@Served(Content.GARDEN) RunningSite served) throws IOException {
+    site = served;
+    Files.deleteIfExists(site.folder().resolve("workshop.json"));
   }
 
   /** What comes of the button once the learning has ended. */
@@ -55,7 +46,7 @@ class LearnPageTest {
         .contains("Learnt; every forecast from now on uses it.")
         .contains("Your room &quot;kitchen&quot; dries")
         .contains("Doubted, and hardly counted");
-    assertThat(folder.resolve("workshop.json")).exists();
+    assertThat(site.folder().resolve("workshop.json")).exists();
     assertThat(kitchenPlate()).isNotEqualTo(textbook);
     assertThat(site.get("/compare?trial=4-blend.json&trial=3-much-glycerol.json").statusCode())
         .isEqualTo(200);
@@ -64,23 +55,23 @@ class LearnPageTest {
   @Test
   void withoutWeighingsItSaysWhatWouldTeach() throws IOException {
     for (String file : new String[] {"1-thick-tray", "2-little-glycerol", "3-much-glycerol"}) {
-      Files.delete(folder.resolve(file + ".json"));
+      Files.delete(site.folder().resolve(file + ".json"));
     }
     for (String file : new String[] {"4-blend", "5-blend-in-the-shed", "6-thin-by-the-fan"}) {
-      Files.delete(folder.resolve(file + ".json"));
+      Files.delete(site.folder().resolve(file + ".json"));
     }
-    DryingTrial.in(folder);
+    DryingTrial.in(site.folder());
 
     HttpResponse<String> pressed = learnt();
 
     assertThat(pressed.statusCode()).isEqualTo(422);
     assertThat(pressed.body()).contains("There is nothing to learn from yet");
-    assertThat(folder.resolve("workshop.json")).doesNotExist();
+    assertThat(site.folder().resolve("workshop.json")).doesNotExist();
   }
 
   @Test
   void aWeighingOfAPlateUnderWayMovesItsForecast() throws IOException {
-    DryingTrial.in(folder);
+    DryingTrial.in(site.folder());
     String before = site.get("/plates/all").body();
     // Much lighter than the textbook expects after 26 hours.
     site.post("/trial/note", "file", DryingTrial.FILE, "kind", "weighed", "mass", "640");

@@ -7,76 +7,67 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
+import starchfilm.web.Served.Content;
 
 @ExtendWith(Chrome.class)
 class NotebookInBrowserTest {
-  @TempDir private Path folder;
-
   @Test
-  void listsTrialsAndComparesThem(Window window) throws IOException {
-    try (RunningSite site = RunningSite.overGarden(folder)) {
-      window.open(site, "/");
-      assertThat(window.heading()).isEqualTo("The notebook");
-      assertThat(window.findAll(".trials > li")).hasSize(6);
+  void listsTrialsAndComparesThem(Window window, @Served(Content.GARDEN) RunningSite site) {
+    window.open(site, "/");
+    assertThat(window.heading()).isEqualTo("The notebook");
+    assertThat(window.findAll(".trials > li")).hasSize(6);
 
-      window.link("Compare").click();
-      window.awaitHeading("Compare");
-      window.findAll("input[type=checkbox]").stream().limit(4).forEach(box -> box.click());
-      window.button("Lay them side by side").click();
-      window.awaitText("Two trials, side by side");
-      window.link("back to the choice").click();
-      window.awaitHeading("Compare");
-    }
+    window.link("Compare").click();
+    window.awaitHeading("Compare");
+    window.findAll("input[type=checkbox]").stream().limit(4).forEach(box -> box.click());
+    window.button("Lay them side by side").click();
+    window.awaitText("Two trials, side by side");
+    window.link("back to the choice").click();
+    window.awaitHeading("Compare");
   }
 
   @Test
-  void needsNoMouse(Window window) throws IOException {
-    try (RunningSite site = RunningSite.overGarden(folder)) {
-      window.open(site, "/notebook");
-      window.press(Keys.TAB);
-      assertThat(window.focused()).contains("To the page");
-      window.tabTo("Compare");
-      window.press(Keys.ENTER);
-      window.awaitHeading("Compare");
-      window.tabTo("Lay them side by side");
-      window.press(Keys.ENTER);
-      window.awaitText("Six trials, side by side");
-    }
+  void needsNoMouse(Window window, @Served(Content.GARDEN) RunningSite site) {
+    window.open(site, "/notebook");
+    window.press(Keys.TAB);
+    assertThat(window.focused()).contains("To the page");
+    window.tabTo("Compare");
+    window.press(Keys.ENTER);
+    window.awaitHeading("Compare");
+    window.tabTo("Lay them side by side");
+    window.press(Keys.ENTER);
+    window.awaitText("Six trials, side by side");
   }
 
   @Test
-  void startsAndEditsATrialInAnEmptyNotebook(Window window) throws IOException {
-    try (RunningSite site = RunningSite.over(folder)) {
-      window.open(site, "/");
-      window.button("Put it in the notebook").click();
-      window.awaitText("The trial is in the notebook");
-      window.link("Edit the trial").click();
-      window.awaitText("Into the pot");
-      window.write("Relative humidity, %", "40 to 55");
-      window.button("Save").click();
-      window.awaitText("Saved.");
-      assertThat(Files.readString(folder.resolve("first-film.json")))
-          .contains("{\"from\": 40, \"to\": 55}");
-    }
+  void startsAndEditsATrialInAnEmptyNotebook(Window window, @Served RunningSite site)
+      throws IOException {
+    window.open(site, "/");
+    window.button("Put it in the notebook").click();
+    window.awaitText("The trial is in the notebook");
+    window.link("Edit the trial").click();
+    window.awaitText("Into the pot");
+    window.write("Relative humidity, %", "40 to 55");
+    window.button("Save").click();
+    window.awaitText("Saved.");
+    assertThat(Files.readString(site.folder().resolve("first-film.json")))
+        .contains("{\"from\": 40, \"to\": 55}");
   }
 
   @Test
-  void showsHostileTextAsText(Window window) throws IOException {
+  void showsHostileTextAsText(Window window, @Served RunningSite site) throws IOException {
     String name = "<img src=x onerror=document.title='owned'>${7*7}[[${7*7}]]";
     Files.writeString(
-        folder.resolve("a&b'\\u0022<i>.json"),
+        site.folder().resolve("a&b'\\u0022<i>.json"),
         Files.readString(Path.of("formulations/starter-soft-wrap.json"))
             .replaceFirst(
                 "\"name\": \"[^\"]*\"",
                 "\"name\": \"" + java.util.regex.Matcher.quoteReplacement(name) + "\""));
-    try (RunningSite site = RunningSite.over(folder)) {
-      window.open(site, "/notebook");
-      assertThat(window.find(".trials .name").getText()).contains(name);
-      window.open(site, "/compare");
-      assertThat(window.text()).contains(name);
-      assertThat(window.findAll("main img")).isEmpty();
-    }
+    window.open(site, "/notebook");
+    assertThat(window.find(".trials .name").getText()).contains(name);
+    window.open(site, "/compare");
+    assertThat(window.text()).contains(name);
+    assertThat(window.findAll("main img")).isEmpty();
   }
 }

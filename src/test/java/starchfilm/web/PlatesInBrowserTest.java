@@ -7,80 +7,72 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
+import starchfilm.web.Served.Content;
 
 @ExtendWith(Chrome.class)
 class PlatesInBrowserTest {
-  @TempDir private Path folder;
-
   @Test
-  void weighsInTwoTapsOnAPhone(Window window) throws IOException {
-    Path file = DryingTrial.in(folder);
-    try (RunningSite site = RunningSite.over(folder)) {
-      window.onPhone();
-      window.open(site, "/");
-      assertThat(window.heading()).isEqualTo("The plates");
-      window.awaitText("drying for 26 hours");
-      window.checks().assertFits();
+  void weighsInTwoTapsOnAPhone(Window window, @Served(Content.DRYING) RunningSite site)
+      throws IOException {
+    Path file = site.folder().resolve(DryingTrial.FILE);
+    window.onPhone();
+    window.open(site, "/");
+    assertThat(window.heading()).isEqualTo("The plates");
+    window.awaitText("drying for 26 hours");
+    window.checks().assertFits();
 
-      window.onPhone();
-      window.field("With its plate it weighs").click();
-      window.press("690.5");
-      window.button("Note").click();
-      window.awaitText("Noted.");
-      assertThat(Files.readString(file)).contains("690.5");
-    }
+    window.onPhone();
+    window.field("With its plate it weighs").click();
+    window.press("690.5");
+    window.button("Note").click();
+    window.awaitText("Noted.");
+    assertThat(Files.readString(file)).contains("690.5");
   }
 
   @Test
-  void needsNoScript(@Chrome.WithoutScript Window window) throws IOException {
-    DryingTrial.in(folder);
-    try (RunningSite site = RunningSite.over(folder)) {
-      window.open(site, "/plates/all");
-      assertThat(window.text()).contains("drying for 26 hours");
-      window.write("With its plate it weighs", "heavy");
-      window.button("Note").click();
-      window.awaitText("\"heavy\" given, allowed a number in g");
-      assertThat(window.field("With its plate it weighs").getDomProperty("value"))
-          .isEqualTo("heavy");
-    }
+  void needsNoScript(
+      @Chrome.WithoutScript Window window, @Served(Content.DRYING) RunningSite site) {
+    window.open(site, "/plates/all");
+    assertThat(window.text()).contains("drying for 26 hours");
+    window.write("With its plate it weighs", "heavy");
+    window.button("Note").click();
+    window.awaitText("\"heavy\" given, allowed a number in g");
+    assertThat(window.field("With its plate it weighs").getDomProperty("value")).isEqualTo("heavy");
   }
 
   @Test
-  void notesEverythingOnATrialsPage(Window window) throws IOException {
-    Path file = DryingTrial.in(folder, "<script>alert(1)</script> &amp; \\\"film\\\"");
-    try (RunningSite site = RunningSite.over(folder)) {
-      window.open(site, "/trial?file=" + DryingTrial.FILE);
-      assertThat(window.heading()).isEqualTo("<script>alert(1)</script> &amp; \"film\"");
-      window.awaitText("Weigh out");
+  void notesEverythingOnATrialsPage(Window window, @Served RunningSite site) throws IOException {
+    Path file = DryingTrial.in(site.folder(), "<script>alert(1)</script> &amp; \\\"film\\\"");
+    window.open(site, "/trial?file=" + DryingTrial.FILE);
+    assertThat(window.heading()).isEqualTo("<script>alert(1)</script> &amp; \"film\"");
+    window.awaitText("Weigh out");
 
-      window.click("summary[data-note=fault]");
-      window.write("In your words", "<i>soft</i>");
-      window.button("Note the fault").click();
-      window.awaitText("Noted.");
-      window.awaitText("<i>soft</i>");
-      assertThat(window.findAll("main i i, main q i")).isEmpty();
+    window.click("summary[data-note=fault]");
+    window.write("In your words", "<i>soft</i>");
+    window.button("Note the fault").click();
+    window.awaitText("Noted.");
+    window.awaitText("<i>soft</i>");
+    assertThat(window.findAll("main i i, main q i")).isEmpty();
 
-      Path picture =
-          Files.write(
-              folder.resolve("p.png"),
-              java.util.Base64.getDecoder()
-                  .decode(
-                      "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=="));
-      window.click("summary[data-note=photo]");
-      window.field("Choose pictures").sendKeys(picture.toString());
-      window.button("Keep the photos").click();
-      window.awaitText("The photo is kept.");
-      assertThat(window.findAll(".photos img")).hasSize(1);
-      assertThat(Files.readString(file)).contains("\"kind\": \"cracked\"").doesNotContain("null");
+    Path picture =
+        Files.write(
+            site.folder().resolve("p.png"),
+            java.util.Base64.getDecoder()
+                .decode(
+                    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=="));
+    window.click("summary[data-note=photo]");
+    window.field("Choose pictures").sendKeys(picture.toString());
+    window.button("Keep the photos").click();
+    window.awaitText("The photo is kept.");
+    assertThat(window.findAll(".photos img")).hasSize(1);
+    assertThat(Files.readString(file)).contains("\"kind\": \"cracked\"").doesNotContain("null");
 
-      window.back();
-      window.back();
-      window.click("summary[data-note=rated]");
-      window.click("input[name=rating][value='4']");
-      window.button("Note the rating").click();
-      Window.await(Window.content(file), "\"rating\": 4");
-      assertThat(Files.readString(file)).contains("photos");
-    }
+    window.back();
+    window.back();
+    window.click("summary[data-note=rated]");
+    window.click("input[name=rating][value='4']");
+    window.button("Note the rating").click();
+    Window.await(Window.content(file), "\"rating\": 4");
+    assertThat(Files.readString(file)).contains("photos");
   }
 }

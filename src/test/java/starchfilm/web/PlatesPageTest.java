@@ -8,66 +8,54 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import starchfilm.web.Served.Content;
 
 class PlatesPageTest {
-  @TempDir private Path folder;
-
   @Test
-  void showsWhatIsDryingAndWhatIsNot() throws IOException {
-    DryingTrial.in(folder);
-    try (RunningSite site = RunningSite.overGarden(folder)) {
-      HttpResponse<String> answer = site.get("/plates/all");
+  void showsWhatIsDryingAndWhatIsNot(@Served({Content.GARDEN, Content.DRYING}) RunningSite site)
+      throws IOException {
+    HttpResponse<String> answer = site.get("/plates/all");
 
-      assertThat(answer.body())
-          .contains("On the shelf")
-          .contains("drying for 26 hours")
-          .contains("% of its water should be gone")
-          .contains("peelable")
-          .doesNotContain("Thick tray");
-      assertThat(site.get("/").headers().firstValue("Location")).hasValue("/plates");
-    }
+    assertThat(answer.body())
+        .contains("On the shelf")
+        .contains("drying for 26 hours")
+        .contains("% of its water should be gone")
+        .contains("peelable")
+        .doesNotContain("Thick tray");
+    assertThat(site.get("/").headers().firstValue("Location")).hasValue("/plates");
   }
 
   @Test
-  void takesAWeighingAndComesBack() throws IOException {
-    Path file = DryingTrial.in(folder);
-    try (RunningSite site = RunningSite.over(folder)) {
-      HttpResponse<String> answer =
-          site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "690.5");
+  void takesAWeighingAndComesBack(@Served(Content.DRYING) RunningSite site) throws IOException {
+    Path file = site.folder().resolve(DryingTrial.FILE);
+    HttpResponse<String> answer =
+        site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "690.5");
 
-      assertThat(answer.headers().firstValue("Location").orElse("")).startsWith("/plates?said=");
-      assertThat(Files.readString(file)).contains("690.5");
-      assertThat(site.get("/plates/all").body()).contains("Last weighed");
-    }
+    assertThat(answer.headers().firstValue("Location").orElse("")).startsWith("/plates?said=");
+    assertThat(Files.readString(file)).contains("690.5");
+    assertThat(site.get("/plates/all").body()).contains("Last weighed");
   }
 
   @Test
-  void saysAtThePlateWhatIsWrongWithAWeight() throws IOException {
-    DryingTrial.in(folder);
-    try (RunningSite site = RunningSite.over(folder)) {
-      HttpResponse<String> answer =
-          site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "12 mm");
+  void saysAtThePlateWhatIsWrongWithAWeight(@Served(Content.DRYING) RunningSite site) {
+    HttpResponse<String> answer =
+        site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "12 mm");
 
-      assertThat(answer.statusCode()).isEqualTo(422);
-      assertThat(answer.body())
-          .contains("value=\"12 mm\"")
-          .contains("id=\"why-0\"")
-          .contains("weight: &quot;12 mm&quot; given, allowed a number in g");
-    }
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("value=\"12 mm\"")
+        .contains("id=\"why-0\"")
+        .contains("weight: &quot;12 mm&quot; given, allowed a number in g");
   }
 
   @Test
-  void writesDatesAsTheReaderDoes() throws IOException {
-    DryingTrial.in(folder);
-    try (RunningSite site = RunningSite.over(folder)) {
-      assertThat(site.get("/notebook", "Accept-Language", "de-DE,de;q=0.9").body())
-          .contains("19.04.2026, 10:00");
-      assertThat(site.get("/notebook", "Accept-Language", "en-US").body())
-          .contains("Apr 19, 2026, 10:00");
-      assertThat(site.get("/notebook", "Accept-Language", "%%%").body())
-          .as("with a garbled wish, the machine's own: " + Locale.getDefault())
-          .contains("2026");
-    }
+  void writesDatesAsTheReaderDoes(@Served(Content.DRYING) RunningSite site) {
+    assertThat(site.get("/notebook", "Accept-Language", "de-DE,de;q=0.9").body())
+        .contains("19.04.2026, 10:00");
+    assertThat(site.get("/notebook", "Accept-Language", "en-US").body())
+        .contains("Apr 19, 2026, 10:00");
+    assertThat(site.get("/notebook", "Accept-Language", "%%%").body())
+        .as("with a garbled wish, the machine's own: " + Locale.getDefault())
+        .contains("2026");
   }
 }

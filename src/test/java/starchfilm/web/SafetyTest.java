@@ -9,26 +9,19 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.web.Served.Content;
 
 /** What is refused, and what every answer carries. */
 class SafetyTest {
-  @TempDir private Path folder;
   private RunningSite site;
 
   @BeforeEach
-  void start() throws IOException {
-    site = RunningSite.overGarden(Files.createDirectory(folder.resolve("notebook")));
-  }
-
-  @AfterEach
-  void stop() {
-    site.close();
+  void start(@Served(Content.GARDEN) RunningSite served) {
+    site = served;
   }
 
   @ParameterizedTest
@@ -156,10 +149,11 @@ class SafetyTest {
         ""
       })
   void readsNothingButTrialFilesOfTheFolder(String name) throws IOException {
-    Files.writeString(folder.resolve("secret.json"), "{\"name\": \"secret\"}");
+    Files.writeString(site.folder().resolveSibling("secret.json"), "{\"name\": \"secret\"}");
     Path notebook = site.folder();
     Files.copy(notebook.resolve("4-blend.json"), notebook.resolve(".hidden.json"));
-    Files.createSymbolicLink(notebook.resolve("link.json"), folder.resolve("secret.json"));
+    Files.createSymbolicLink(
+        notebook.resolve("link.json"), site.folder().resolveSibling("secret.json"));
 
     HttpResponse<String> answer = site.get("/compare/page?trial=" + name);
 

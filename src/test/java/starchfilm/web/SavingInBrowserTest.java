@@ -5,11 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
+import starchfilm.web.Served.Content;
 
 /** What people do around a save: press twice, go back, load again, edit in two tabs, unplug. */
 @ExtendWith(Chrome.class)
@@ -17,21 +16,13 @@ class SavingInBrowserTest {
   private static final String EDIT = "/trial/edit?file=" + DryingTrial.FILE;
   private static final String TEXT = "/trial/text?file=" + DryingTrial.FILE;
 
-  @TempDir private Path parent;
-  private Path folder;
   private Path file;
   private RunningSite site;
 
   @BeforeEach
-  void start() throws IOException {
-    folder = Files.createDirectory(parent.resolve("notebook"));
-    file = DryingTrial.in(folder);
-    site = RunningSite.over(folder);
-  }
-
-  @AfterEach
-  void stop() {
-    site.close();
+  void start(@Served(Content.DRYING) RunningSite served) {
+    site = served;
+    file = site.folder().resolve(DryingTrial.FILE);
   }
 
   @Test
@@ -111,11 +102,11 @@ class SavingInBrowserTest {
   void aFolderThatIsGoneIsSaidAndTakenUpAgain(Window window) throws IOException {
     window.open(site, "/plates");
     window.write("With its plate it weighs", "690.5");
-    Path away = Files.move(folder, parent.resolve("away"));
+    Path away = Files.move(site.folder(), site.folder().resolveSibling("away"));
     window.send("Note");
     window.awaitText("folder is not there any more");
     window.checks().assertAccessible();
-    Files.move(away, folder);
+    Files.move(away, site.folder());
 
     window.back();
     window.write("With its plate it weighs", "690.5");

@@ -6,27 +6,20 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.web.Served.Content;
 
 class TextPageTest {
-  @TempDir private Path folder;
   private Path file;
   private RunningSite site;
 
   @BeforeEach
-  void start() throws IOException {
-    file = DryingTrial.in(folder);
-    site = RunningSite.over(folder);
-  }
-
-  @AfterEach
-  void stop() {
-    site.close();
+  void start(@Served(Content.DRYING) RunningSite served) {
+    site = served;
+    file = site.folder().resolve(DryingTrial.FILE);
   }
 
   @Test
@@ -80,25 +73,25 @@ class TextPageTest {
 
     assertThat(answer.headers().firstValue("Location").orElse(""))
         .startsWith("/trial?file=ein-film-gr-n.json");
-    assertThat(Files.readString(folder.resolve("ein-film-gr-n.json")))
+    assertThat(Files.readString(site.folder().resolve("ein-film-gr-n.json")))
         .contains("../../Ein Film: grün!")
         .doesNotContain("invented");
   }
 
   @Test
   void startsATrialLikeAnotherWithoutItsHistory() throws IOException {
-    Files.copy(Path.of("formulations/garden/4-blend.json"), folder.resolve("4-blend.json"));
+    Files.copy(Path.of("formulations/garden/4-blend.json"), site.folder().resolve("4-blend.json"));
 
     for (int i = 0; i < 2; i++) {
       site.post("/trial/again", "file", "4-blend.json", "name", "Once more");
     }
 
-    assertThat(Files.readString(folder.resolve("once-more.json")))
+    assertThat(Files.readString(site.folder().resolve("once-more.json")))
         .contains("12.0")
         .doesNotContain("weighings")
         .doesNotContain("rating")
         .doesNotContain("poured_at");
-    assertThat(folder.resolve("once-more-2.json")).exists();
+    assertThat(site.folder().resolve("once-more-2.json")).exists();
     assertThat(site.get("/trial?file=once-more.json").body()).contains("planned");
   }
 

@@ -15,12 +15,11 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.web.Served.Content;
 
 class TrialPageTest {
   /** One transparent pixel. */
@@ -29,19 +28,13 @@ class TrialPageTest {
           .decode(
               "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
 
-  @TempDir private Path folder;
   private Path file;
   private RunningSite site;
 
   @BeforeEach
-  void start() throws IOException {
-    file = DryingTrial.in(folder);
-    site = RunningSite.over(folder);
-  }
-
-  @AfterEach
-  void stop() {
-    site.close();
+  void start(@Served(Content.DRYING) RunningSite served) {
+    site = served;
+    file = site.folder().resolve(DryingTrial.FILE);
   }
 
   @Test
@@ -144,7 +137,7 @@ class TrialPageTest {
     HttpResponse<String> answer = sendPhoto("../../evil.sh", PNG);
 
     assertThat(answer.statusCode()).isEqualTo(303);
-    assertThat(folder.resolve("drying-photo-1.png")).exists();
+    assertThat(site.folder().resolve("drying-photo-1.png")).exists();
     assertThat(Files.readString(file)).contains("\"photos\": [").contains("drying-photo-1.png");
     HttpResponse<String> photo = site.get("/photo?file=" + DryingTrial.FILE + "&n=0");
     assertThat(photo.headers().firstValue("Content-Type")).hasValue("image/png");
@@ -158,7 +151,7 @@ class TrialPageTest {
 
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body()).contains("a.png: ").contains("JPEG, PNG or GIF");
-    try (Stream<Path> files = Files.list(folder)) {
+    try (Stream<Path> files = Files.list(site.folder())) {
       assertThat(files.map(f -> String.valueOf(f.getFileName())))
           .noneMatch(name -> name.contains("photo"));
     }
@@ -177,7 +170,8 @@ class TrialPageTest {
 
   @Test
   void saysSoWhenTheFolderIsGone() throws IOException {
-    try (RunningSite other = RunningSite.over(Files.createDirectory(folder.resolve("other")))) {
+    try (RunningSite other =
+        RunningSite.over(Files.createDirectory(site.folder().resolve("other")))) {
       Path moved = DryingTrial.in(other.folder());
       assertThat(other.get("/trial?file=" + DryingTrial.FILE).statusCode()).isEqualTo(200);
       String token = other.token();
@@ -201,7 +195,7 @@ class TrialPageTest {
 
   @Test
   void showsAFileThatCannotBeReadWithItsFaults() throws IOException {
-    Files.writeString(folder.resolve("broken.json"), "{\"name\": \"<b>x\", \"recipe\": 7}");
+    Files.writeString(site.folder().resolve("broken.json"), "{\"name\": \"<b>x\", \"recipe\": 7}");
 
     HttpResponse<String> answer = site.get("/trial?file=broken.json");
 
