@@ -3,10 +3,13 @@ package starchfilm.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -74,6 +77,30 @@ class LearntOnPageTest {
     assertThat(page.select(".doubted li").text()).contains("counts for");
     assertThat(page.select(".factors li").text())
         .contains("exchange with the air", "tensile strength of potato film");
+  }
+
+  /** README.md shows the garden's table as the page does, but for the verdicts. */
+  @Test
+  void theGuideShowsTheSameTable() throws IOException {
+    Element table = page(FORECASTS, TAUGHT).selectFirst(".looks");
+    List<List<String>> onPage =
+        table.select("tbody tr").stream()
+            .map(row -> row.select("th, td").stream().map(Element::text).toList())
+            .map(cells -> Stream.of(0, 1, 2, 3, 5, 6).map(cells::get).toList())
+            .toList();
+
+    assertThat(tableInGuide("| trial | plates weighed before |")).isEqualTo(onPage);
+  }
+
+  /** The cells of the table in README.md whose header begins with given words. */
+  private static List<List<String>> tableInGuide(String header) throws IOException {
+    return Files.readString(Path.of("README.md"))
+        .lines()
+        .dropWhile(line -> !line.startsWith(header))
+        .skip(2)
+        .takeWhile(line -> line.startsWith("|"))
+        .map(line -> List.of(line.replaceAll("^\\| | \\|$", "").split(" \\| ")))
+        .toList();
   }
 
   @Test
