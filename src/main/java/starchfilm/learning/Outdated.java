@@ -2,6 +2,7 @@ package starchfilm.learning;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,49 +13,67 @@ import starchfilm.film.FilmProperty;
 import starchfilm.trial.Trial;
 
 /**
- * What has changed among the trials of a workshop since it was learnt, as far as it shows: files
- * that are gone or have another name, and trials with more or fewer readings. A reading that was
- * corrected does not show; its own trial is forecast without its old lesson all the same.
+ * What has changed among the trials of a workshop since it was learnt: files that are gone or have
+ * another name, trials with more or fewer readings, and trials of which another fact was edited
+ * (not told by a workshop file from before {@link TrialFacts} were kept).
  */
 final class Outdated {
   private final Path folder;
   private final Map<String, Integer> weighings = new HashMap<>();
   private final Map<String, Integer> strips = new HashMap<>();
+  private final Map<String, TrialFacts> facts = new HashMap<>();
 
-  Outdated(Path folder, List<PlateLesson> plates, List<StripLesson> films) {
+  Outdated(Path folder, List<PlateLesson> plates, List<StripLesson> films, List<TrialFacts> facts) {
     this.folder = folder;
     plates.forEach(lesson -> weighings.put(lesson.file(), lesson.weighings()));
     films.stream()
         .filter(lesson -> lesson.property() == FilmProperty.TENSILE_STRENGTH)
         .forEach(lesson -> strips.put(lesson.file(), lesson.strips()));
+    facts.forEach(trial -> this.facts.put(trial.file(), trial));
   }
 
   Optional<String> sentence(Learnt learnt, List<Trial> trials) {
     TreeSet<String> gone = new TreeSet<>(weighings.keySet());
     gone.addAll(strips.keySet());
     gone.removeIf(name -> Files.exists(folder.resolve(name)));
-    TreeSet<String> changed = new TreeSet<>();
+    TreeSet<String> noted = new TreeSet<>();
+    TreeSet<String> edited = new TreeSet<>();
     for (Trial trial : trials) {
       String name = TrialName.from(folder, trial);
-      boolean same =
-          weighings.getOrDefault(name, 0) == trial.weighings().size()
-              && strips.getOrDefault(name, 0) == trial.pulls().size();
-      if (!same && learnt.leftOut().stream().noneMatch(left -> left.file().equals(name))) {
-        changed.add(name);
+      boolean leftOut = learnt.leftOut().stream().anyMatch(left -> left.file().equals(name));
+      if (!leftOut && !hasAsManyReadings(trial, name)) {
+        noted.add(name);
+      } else if (isEdited(trial, name)) {
+        edited.add(name);
       }
     }
-    if (gone.isEmpty() && changed.isEmpty()) {
-      return Optional.empty();
-    }
-    StringBuilder text = new StringBuilder(Workshop.file(folder).toString().replace('\\', '/'));
-    if (!gone.isEmpty()) {
-      text.append(": gone or renamed since it was learnt: ").append(shown(gone));
-    }
-    if (!changed.isEmpty()) {
-      text.append(gone.isEmpty() ? ": " : "; ");
-      text.append("noted in since it was learnt: ").append(shown(changed));
-    }
-    return Optional.of(text.append("; run the command learn again to take that in").toString());
+    List<String> parts = new ArrayList<>();
+    part("gone or renamed", gone).ifPresent(parts::add);
+    part("noted in", noted).ifPresent(parts::add);
+    part("edited", edited).ifPresent(parts::add);
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Workshop.file(folder).toString().replace('\\', '/')
+                + ": "
+                + String.join("; ", parts)
+                + "; run the command learn again to take that in");
+  }
+
+  private boolean hasAsManyReadings(Trial trial, String name) {
+    return weighings.getOrDefault(name, 0) == trial.weighings().size()
+        && strips.getOrDefault(name, 0) == trial.pulls().size();
+  }
+
+  private boolean isEdited(Trial trial, String name) {
+    TrialFacts then = facts.get(name);
+    return then != null && !TrialFacts.of(folder, trial).equals(Optional.of(then));
+  }
+
+  private static Optional<String> part(String what, SortedSet<String> names) {
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(what + " since it was learnt: " + shown(names));
   }
 
   private static String shown(SortedSet<String> names) {

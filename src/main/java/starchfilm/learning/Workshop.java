@@ -36,13 +36,20 @@ public final class Workshop implements TrialKnowledge {
   private final Learnt learnt;
   private final List<PlateLesson> plates;
   private final List<StripLesson> strips;
+  private final List<TrialFacts> facts;
   private final LessonSum all;
 
-  private Workshop(Path folder, Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips) {
+  private Workshop(
+      Path folder,
+      Learnt learnt,
+      List<PlateLesson> plates,
+      List<StripLesson> strips,
+      List<TrialFacts> facts) {
     this.folder = folder;
     this.learnt = learnt;
     this.plates = List.copyOf(plates);
     this.strips = List.copyOf(strips);
+    this.facts = List.copyOf(facts);
     this.all = LessonSum.of(plates);
   }
 
@@ -53,7 +60,7 @@ public final class Workshop implements TrialKnowledge {
    * @return the workshop
    */
   public static Workshop untaught(Path folder) {
-    return new Workshop(folder, Learnt.NOTHING, List.of(), List.of());
+    return new Workshop(folder, Learnt.NOTHING, List.of(), List.of(), List.of());
   }
 
   /**
@@ -69,7 +76,13 @@ public final class Workshop implements TrialKnowledge {
     for (Trial trial : trials) {
       strips.hear(trial, TrialName.from(folder, trial));
     }
-    return new Workshop(folder, Summary.of(learner, strips), learner.lessons(), strips.lessons());
+    List<TrialFacts> facts =
+        trials.stream()
+            .filter(trial -> !(trial.weighings().isEmpty() && trial.pulls().isEmpty()))
+            .flatMap(trial -> TrialFacts.of(folder, trial).stream())
+            .toList();
+    return new Workshop(
+        folder, Summary.of(learner, strips), learner.lessons(), strips.lessons(), facts);
   }
 
   /**
@@ -85,7 +98,8 @@ public final class Workshop implements TrialKnowledge {
       return untaught(folder);
     }
     WorkshopReader.Lessons lessons = WorkshopReader.read(file);
-    return new Workshop(folder, lessons.learnt(), lessons.plates(), lessons.strips());
+    return new Workshop(
+        folder, lessons.learnt(), lessons.plates(), lessons.strips(), lessons.facts());
   }
 
   /**
@@ -95,7 +109,7 @@ public final class Workshop implements TrialKnowledge {
    * @throws NotWrittenException where it cannot be written; an older file is as it was
    */
   public Path write() throws NotWrittenException {
-    byte[] text = WorkshopText.of(learnt, plates, strips).getBytes(StandardCharsets.UTF_8);
+    byte[] text = WorkshopText.of(learnt, plates, strips, facts).getBytes(StandardCharsets.UTF_8);
     SafeFile.rewrite(file(folder), before -> text);
     return file(folder);
   }
@@ -136,12 +150,12 @@ public final class Workshop implements TrialKnowledge {
    * What has changed since it was learnt.
    *
    * @param trials trials of its folder; those that are not given are only looked for
-   * @return a sentence that names trials with more or fewer readings and files that are gone; empty
-   *     where none shows
+   * @return a sentence that names trials with more or fewer readings, edited trials and files that
+   *     are gone; empty where none shows
    */
   public Optional<String> outdated(List<Trial> trials) {
     return isTaught()
-        ? new Outdated(folder, plates, strips).sentence(learnt, trials)
+        ? new Outdated(folder, plates, strips, facts).sentence(learnt, trials)
         : Optional.empty();
   }
 

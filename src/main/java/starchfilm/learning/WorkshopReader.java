@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -20,6 +21,7 @@ import starchfilm.json.UnreadableFileException;
 /** Reads the lessons of a workshop file; whatever is not as learn writes it is refused. */
 final class WorkshopReader {
   private static final long MAX_BYTES = 20_000_000;
+  private static final Pattern CHECKSUM = Pattern.compile("[0-9a-f]{8}");
 
   private WorkshopReader() {}
 
@@ -29,8 +31,10 @@ final class WorkshopReader {
    * @param learnt what is shown
    * @param plates from weighings
    * @param strips from pull tests
+   * @param facts of the trials it was learnt from; empty in a file from before they were kept
    */
-  record Lessons(Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips) {}
+  record Lessons(
+      Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips, List<TrialFacts> facts) {}
 
   static Lessons read(Path file) throws UnreadableFileException {
     Located root = tree(file);
@@ -54,7 +58,21 @@ final class WorkshopReader {
     for (Located entry : Fields.list(Fields.member(lessons, "strips"), -1)) {
       strips.add(strip(entry));
     }
-    return new Lessons(LearntReader.read(root), plates, strips);
+    return new Lessons(LearntReader.read(root), plates, strips, facts(root));
+  }
+
+  private static List<TrialFacts> facts(Located root) throws UnreadableFileException {
+    List<TrialFacts> facts = new ArrayList<>();
+    if (Fields.has(root, "learnt_from")) {
+      for (Located entry : Fields.list(Fields.member(root, "learnt_from"), -1)) {
+        Located checksum = Fields.member(entry, "facts");
+        if (!CHECKSUM.matcher(Fields.text(checksum)).matches()) {
+          throw Fields.wrong(checksum, "eight hexadecimal digits");
+        }
+        facts.add(new TrialFacts(Fields.text(Fields.member(entry, "file")), Fields.text(checksum)));
+      }
+    }
+    return facts;
   }
 
   private static Located tree(Path file) throws UnreadableFileException {

@@ -33,7 +33,8 @@ final class WorkshopText {
 
   private WorkshopText() {}
 
-  static String of(Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips) {
+  static String of(
+      Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips, List<TrialFacts> facts) {
     ObjectNode root = JSON.objectNode();
     root.put("about", ABOUT).put("format", FORMAT);
     ArrayNode rooms = root.putArray("rooms");
@@ -58,6 +59,9 @@ final class WorkshopText {
         .leftOut()
         .forEach(left -> leftOut.addObject().put("file", left.file()).put("reason", left.reason()));
     root.set("lessons", lessons(plates, strips));
+    ArrayNode trials = root.putArray("learnt_from");
+    facts.forEach(
+        trial -> trials.addObject().put("file", trial.file()).put("facts", trial.checksum()));
     return text(root);
   }
 

@@ -293,6 +293,26 @@ class LearntInUseTest {
     assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
   }
 
+  /** With as many readings as before; words about them are not learnt from, so not told. */
+  @Test
+  void whatWasEditedSinceLearningIsTold() throws IOException {
+    learnt("slow", "shed", SLOW);
+    Path taught = folder.resolve("slow/taught-1.json");
+    String asLearnt = Files.readString(taught);
+    Files.writeString(
+        taught, asLearnt.replaceFirst("\"name\" : \"[^\"]+\"", "\"name\" : \"Another\""));
+    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
+
+    Files.writeString(taught, asLearnt.replaceFirst("\"rh_pct\" : 45", "\"rh_pct\" : 46"));
+
+    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err().strip())
+        .endsWith(
+            "slow/workshop.json: edited since it was learnt: taught-1.json; run the command learn"
+                + " again to take that in");
+    assertThat(Outcome.of(folder, "learn", "slow").exit()).isZero();
+    assertThat(Outcome.of(folder, "compare", "slow", "--out", "page.html").err()).isEmpty();
+  }
+
   private static double figure(String text, String pattern) {
     List<Double> found = all(text, pattern);
     assertThat(found).as("%s in%n%s", pattern, text).isNotEmpty();

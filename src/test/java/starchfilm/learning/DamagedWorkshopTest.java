@@ -107,7 +107,9 @@ class DamagedWorkshopTest {
         "/lessons/strips/0/property | \"colour\" | property: \"colour\" given, allowed a word",
         "/lessons/strips/0/log_factor_sd | -1 | log_factor_sd: -1 given, allowed 0 or more",
         "/lessons/strips/0/log_factor | 1000 | log_factor: 1000 given, allowed a logarithm from",
-        "/lessons/strips/0/file | 7 | lessons.strips[1].file: 7 given, allowed a text"
+        "/lessons/strips/0/file | 7 | lessons.strips[1].file: 7 given, allowed a text",
+        "/learnt_from | 7 | learnt_from: 7 given, allowed a list",
+        "/learnt_from/0/facts | \"x\" | learnt_from[1].facts: \"x\" given, allowed eight hexadecimal digits"
       })
   void editedByHand(String place, String value, String sentence) throws IOException {
     ObjectNode root = (ObjectNode) JSON.readTree(sound);

@@ -44,6 +44,7 @@ class LearntOnPageTest {
   void theWorkshopFileOfTheGardenIsWhatItsTrialsTeach() throws UnreadableFileException {
     Workshop kept = Workshop.read(GARDEN);
 
+    assertThat(kept.outdated(TRIALS)).isEmpty();
     assertThat(kept.learnt().rooms())
         .extracting(RoomLearnt::sentence)
         .isEqualTo(TAUGHT.learnt().rooms().stream().map(RoomLearnt::sentence).toList());

@@ -1,0 +1,157 @@
+package starchfilm.learning;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.zip.CRC32;
+import starchfilm.air.AirState;
+import starchfilm.evidence.Estimate;
+import starchfilm.film.FilmCase;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.FaceChange;
+import starchfilm.plate.Plate;
+import starchfilm.recipe.Composition;
+import starchfilm.recipe.Cook;
+import starchfilm.room.ConstantRoom;
+import starchfilm.room.LoggedRoom;
+import starchfilm.room.Room;
+import starchfilm.room.SwingingRoom;
+import starchfilm.trial.PullTest;
+import starchfilm.trial.Trial;
+import starchfilm.trial.Weighing;
+
+/**
+ * A mark of everything in a trial that learning reads, by which an edited trial is known: its
+ * figures as the model takes them, to seven digits, so that they are the same on every machine. Its
+ * name, remarks, photos and faults, and how its file is written, are not in it.
+ *
+ * @param file the trial's file, from the folder of the workshop file
+ * @param checksum CRC-32 of the figures, eight hexadecimal digits
+ */
+record TrialFacts(String file, String checksum) {
+  /**
+   * The facts of a trial.
+   *
+   * @param folder where the workshop file lies
+   * @param trial a trial
+   * @return its facts; empty where it has a figure that no model takes
+   */
+  static Optional<TrialFacts> of(Path folder, Trial trial) {
+    Sum sum = new Sum();
+    try {
+      if (!trial.weighings().isEmpty()) {
+        addPlate(sum, trial);
+      }
+      if (!trial.pulls().isEmpty()) {
+        addStrips(sum, trial);
+      }
+    } catch (IllegalArgumentException impossible) {
+      // Nothing can be learnt from it either; the sentence is told where it is forecast.
+      return Optional.empty();
+    }
+    return Optional.of(new TrialFacts(TrialName.from(folder, trial), sum.hex()));
+  }
+
+  private static void addPlate(Sum sum, Trial trial) {
+    DryingCase drying = trial.dryingCase();
+    addPaste(sum, drying.composition());
+    sum.add(drying.solidsRelativeSd(), drying.plasticiserRelativeSd());
+    Plate plate = drying.plate();
+    sum.add(plate.material().tradeName());
+    sum.add(plate.lengthM(), plate.widthM(), plate.thicknessM(), plate.rimHeightM());
+    sum.add(drying.pour().wetThicknessM());
+    sum.add(drying.pour().unevenness(), drying.pour().pasteTemperatureK());
+    sum.add(trial.pouredMassKg().isPresent() ? 1 : 0);
+    sum.add(PlateKey.roomKey(trial.roomName()));
+    addRoom(sum, drying.room());
+    Trial.RoomDoubt doubt = trial.roomDoubt();
+    sum.add(doubt.temperatureSdK(), doubt.humiditySd(), doubt.speedRelativeSd());
+    sum.add(drying.benchTemperatureK());
+    for (FaceChange change : drying.faces()) {
+      sum.add(change.timeS());
+      sum.add(change.open().name());
+    }
+    for (Weighing weighing : trial.weighings()) {
+      sum.add(weighing.timeS(), weighing.filmMassKg(), weighing.massSdKg());
+    }
+  }
+
+  private static void addStrips(Sum sum, Trial trial) {
+    FilmCase film = trial.filmCase();
+    addPaste(sum, film.composition());
+    Cook cook = film.cook();
+    sum.add(cook.durationS());
+    sum.add(cook.topTemperatureK());
+    sum.add(film.wetThicknessM());
+    sum.add(film.relativeHumidity(), film.temperatureK(), film.ageS());
+    for (PullTest pull : trial.pulls()) {
+      sum.add(pull.loadN(), pull.widthM(), pull.thicknessM());
+      sum.add(pull.stretchAtBreak());
+    }
+  }
+
+  private static void addPaste(Sum sum, Composition paste) {
+    paste
+        .starchShares()
+        .forEach(
+            (kind, share) -> {
+              sum.add(kind.tradeName());
+              sum.add(share);
+            });
+    sum.add(paste.dryStarch(), paste.glycerol(), paste.salt(), paste.aceticAcid(), paste.water());
+  }
+
+  private static void addRoom(Sum sum, Room room) {
+    if (room instanceof LoggedRoom log) {
+      sum.add("log");
+      sum.add(log.speedMPerS());
+      for (LoggedRoom.Reading reading : log.readings()) {
+        sum.add(reading.timeS(), reading.temperatureK(), reading.relativeHumidity());
+      }
+    } else if (room instanceof SwingingRoom swing) {
+      sum.add("swing");
+      addAir(sum, swing.mean());
+      sum.add(swing.temperatureHalfSwingK(), swing.humidityHalfSwing(), swing.warmestAfterPourS());
+    } else {
+      sum.add("constant");
+      addAir(sum, ((ConstantRoom) room).air());
+    }
+  }
+
+  private static void addAir(Sum sum, AirState air) {
+    sum.add(air.temperatureK(), air.relativeHumidity(), air.speedMPerS());
+  }
+
+  /** Adds figure after figure; each is told from the next, words by their end. */
+  private static final class Sum {
+    private final CRC32 crc = new CRC32();
+    private final ByteBuffer four = ByteBuffer.allocate(Float.BYTES);
+
+    void add(double... figures) {
+      for (double figure : figures) {
+        // The last digits of a double may differ between machines, and nobody edits those.
+        crc.update(four.clear().putFloat((float) figure).flip());
+      }
+    }
+
+    void add(Estimate figure) {
+      add(figure.value(), figure.sd());
+    }
+
+    void add(OptionalDouble figure) {
+      add(figure.orElse(Double.NaN));
+    }
+
+    void add(String word) {
+      crc.update(word.getBytes(StandardCharsets.UTF_8));
+      crc.update(0);
+    }
+
+    String hex() {
+      return HexFormat.of().toHexDigits(crc.getValue(), 8);
+    }
+  }
+}

@@ -1,0 +1,144 @@
+package starchfilm.learning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.trial.NotebookReader;
+import starchfilm.trial.Trial;
+
+/** An edited trial is known by the facts that learning reads, and by no others. */
+class TrialFactsTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private static final String TRIAL =
+      """
+      {
+        "name": "Edited",
+        "poured_at": "2026-04-19T10:00",
+        "recipe": {
+          "starch": [{"kind": "potato", "mass_g": 12.0, "moisture_pct": 17}],
+          "glycerol": {"mass_g": 4.2, "purity_pct": 99},
+          "water": {"mass_g": 230}
+        },
+        "cook": {"minutes": 10, "top_C": 90, "water_lost_g": 14},
+        "pour": {
+          "plate": {"material": "glass", "length_mm": 300, "width_mm": 200, "thickness_mm": 4, "tare_g": 598},
+          "poured_g": 150
+        },
+        "room": {"name": "kitchen", "air_C": 20, "rh_pct": 50},
+        "weighings": [{"at": "+6h", "mass_g": 730}, {"at": "+24h", "mass_g": 680}],
+        "pulls": [{"load_N": 9, "width_mm": 10, "thickness_um": 110, "stretch_pct": 25}],
+        "remarks": ["as it was"],
+        "rating": 3
+      }
+      """;
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/weighings/0/mass_g | 730.1",
+        "/weighings/1/at | \"+25h\"",
+        "/pulls/0/load_N | 9.1",
+        "/pulls/0/stretch_pct | 26",
+        "/recipe/water/mass_g | 231",
+        "/recipe/starch/0/kind | \"corn\"",
+        "/cook/minutes | 11",
+        "/pour/poured_g | 151",
+        "/pour/plate/material | \"steel\"",
+        "/pour/plate/tare_g | 599",
+        "/room/name | \"shed\"",
+        "/room/air_C | 21",
+        "/room/rh_pct | {\"from\": 45, \"to\": 55}"
+      })
+  void changeWithAFactThatLearningReads(String place, String value) throws IOException {
+    assertThat(facts(edited(place, value))).isNotEqualTo(facts(TRIAL));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/name | \"Other\"",
+        "/remarks/0 | \"as it is\"",
+        "/rating | 4",
+        "/room/name | \"Kitchen\"",
+        "/weighings/1/at | \"2026-04-20T10:00\""
+      })
+  void stayWithAnyOther(String place, String value) throws IOException {
+    assertThat(facts(edited(place, value))).isEqualTo(facts(TRIAL));
+  }
+
+  /** Written another way, and in another order, the file says the same. */
+  @Test
+  void stayWithHowTheFileIsWritten() throws IOException {
+    ObjectNode root = (ObjectNode) JSON.readTree(TRIAL);
+    root.set("name", root.remove("name"));
+    root.withArray("weighings").add(root.withArray("weighings").remove(0));
+
+    assertThat(facts(root.toPrettyString())).isEqualTo(facts(TRIAL));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"weighings", "pulls"})
+  void changeWithReadingsThatAreGone(String readings) throws IOException {
+    ObjectNode root = (ObjectNode) JSON.readTree(TRIAL);
+    root.remove(readings);
+
+    assertThat(facts(root.toString())).isPresent().isNotEqualTo(facts(TRIAL));
+  }
+
+  /** A workshop file from before the facts were kept has readings to go by alone. */
+  @Test
+  void ofOldFilesAreNotAskedFor() throws Exception {
+    List<Trial> trials = List.of(trial(TRIAL));
+    Path file = Workshop.taughtBy(folder, trials).write();
+    List<Trial> edited = List.of(trial(edited("/room/rh_pct", "55")));
+    assertThat(Workshop.read(folder).outdated(trials)).isEmpty();
+    assertThat(Workshop.read(folder).outdated(edited).orElse(""))
+        .contains("edited since it was learnt: trial.json;");
+
+    ObjectNode root = (ObjectNode) JSON.readTree(Files.readString(file));
+    root.remove("learnt_from");
+    Files.writeString(file, root.toString());
+
+    assertThat(Workshop.read(folder).isTaught()).isTrue();
+    assertThat(Workshop.read(folder).outdated(edited)).isEmpty();
+  }
+
+  private static String edited(String place, String value) throws IOException {
+    ObjectNode root = (ObjectNode) JSON.readTree(TRIAL);
+    int last = place.lastIndexOf('/');
+    JsonNode parent = root.at(place.substring(0, last));
+    if (parent instanceof ObjectNode object) {
+      object.set(place.substring(last + 1), JSON.readTree(value));
+    } else {
+      ((ArrayNode) parent).set(Integer.parseInt(place.substring(last + 1)), JSON.readTree(value));
+    }
+    return root.toString();
+  }
+
+  private Optional<String> facts(String text) throws IOException {
+    return TrialFacts.of(folder, trial(text)).map(TrialFacts::checksum);
+  }
+
+  private Trial trial(String text) throws IOException {
+    Path file = Files.writeString(folder.resolve("trial.json"), text);
+    return NotebookReader.read(List.of(file)).trials().get(0);
+  }
+}
