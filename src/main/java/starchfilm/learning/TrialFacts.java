@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.zip.CRC32;
@@ -32,6 +33,14 @@ import starchfilm.trial.Weighing;
  * @param checksum CRC-32 of the figures, eight hexadecimal digits
  */
 record TrialFacts(String file, String checksum) {
+  /** The facts of all trials that can teach. */
+  static List<TrialFacts> ofAll(Path folder, List<Trial> trials) {
+    return trials.stream()
+        .filter(trial -> !(trial.weighings().isEmpty() && trial.pulls().isEmpty()))
+        .flatMap(trial -> of(folder, trial).stream())
+        .toList();
+  }
+
   /**
    * The facts of a trial.
    *

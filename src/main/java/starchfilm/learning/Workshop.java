@@ -76,13 +76,12 @@ public final class Workshop implements TrialKnowledge {
     for (Trial trial : trials) {
       strips.hear(trial, TrialName.from(folder, trial));
     }
-    List<TrialFacts> facts =
-        trials.stream()
-            .filter(trial -> !(trial.weighings().isEmpty() && trial.pulls().isEmpty()))
-            .flatMap(trial -> TrialFacts.of(folder, trial).stream())
-            .toList();
     return new Workshop(
-        folder, Summary.of(learner, strips), learner.lessons(), strips.lessons(), facts);
+        folder,
+        Summary.of(learner, strips),
+        learner.lessons(),
+        strips.lessons(),
+        TrialFacts.ofAll(folder, trials));
   }
 
   /**
