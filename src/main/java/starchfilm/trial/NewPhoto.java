@@ -2,10 +2,8 @@ package starchfilm.trial;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 
 /** Puts a picture that came without a place of its own beside a trial, and notes it there. */
@@ -24,12 +22,7 @@ public final class NewPhoto {
    *     picture nor the note is kept
    */
   public static Path keep(Path trialFile, byte[] bytes) throws NotWrittenException {
-    Path kept;
-    try {
-      kept = written(trialFile, bytes);
-    } catch (IOException e) {
-      throw NotWrittenException.because(trialFile, SafeFile.given(e), SafeFile.mend(e));
-    }
+    Path kept = written(trialFile, bytes);
     try {
       NoteWriter.add(trialFile, NoteWords.photo(trialFile, kept));
       return kept;
@@ -39,29 +32,18 @@ public final class NewPhoto {
     }
   }
 
-  private static Path written(Path trialFile, byte[] bytes) throws IOException {
+  private static Path written(Path trialFile, byte[] bytes) throws NotWrittenException {
     String base = String.valueOf(trialFile.getFileName()).replaceFirst("\\.[^.]*$", "");
     for (int i = 1; i <= MOST_NAMES; i++) {
       Path file = trialFile.resolveSibling(base + "-photo-" + i + ending(bytes));
-      if (isNew(file, bytes)) {
+      if (SafeFile.create(file, bytes)) {
         return file;
       }
     }
-    throw new IOException("there are " + MOST_NAMES + " photos of this trial already");
-  }
-
-  /** False where an earlier photo, or another sender just now, has taken the name. */
-  private static boolean isNew(Path file, byte[] bytes) throws IOException {
-    try {
-      Files.write(file, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-      return true;
-    } catch (FileAlreadyExistsException e) {
-      return false;
-    } catch (IOException e) {
-      // Half a picture, on a full disk; that it cannot be kept is said either way.
-      Files.deleteIfExists(file);
-      throw e;
-    }
+    throw NotWrittenException.because(
+        trialFile,
+        "there are " + MOST_NAMES + " photos of this trial already",
+        "move older ones to another folder");
   }
 
   /** By its content; what is none of these is refused when it is noted. */

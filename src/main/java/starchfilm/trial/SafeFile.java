@@ -16,6 +16,7 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * Replaces files so that nothing is ever lost: lock the folder, write a sibling, force it to the
@@ -72,6 +73,29 @@ public final class SafeFile {
     } catch (IOException | ReadOnlyFileSystemException e) {
       throw NotWrittenException.because(file, given(e), mend(e));
     }
+  }
+
+  /**
+   * Writes a new file.
+   *
+   * @param file the file
+   * @param content its content
+   * @return false where there is such a file already, which stays as it is
+   * @throws NotWrittenException where it cannot be written
+   */
+  static boolean create(Path file, byte[] content) throws NotWrittenException {
+    if (Files.exists(file)) {
+      return false;
+    }
+    AtomicBoolean taken = new AtomicBoolean();
+    rewrite(
+        file,
+        before -> {
+          // Another writer may take the name before we have the lock.
+          taken.set(before.isPresent());
+          return before.orElse(content);
+        });
+    return !taken.get();
   }
 
   /** Writes once; false where the file changed after it was read. */

@@ -1,7 +1,6 @@
 package starchfilm.trial;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -93,24 +92,11 @@ public record TrialFileText(Path file, String text, String version) {
     String base = base(name);
     for (int i = 1; i <= MOST_NAMES; i++) {
       Path file = folder.resolve(i == 1 ? base + ".json" : base + "-" + i + ".json");
-      if (!Files.exists(file) && isCreated(file, text)) {
+      if (SafeFile.create(file, text.getBytes(StandardCharsets.UTF_8))) {
         return file;
       }
     }
     throw NotWrittenException.because(folder, "too many trials of this name", "choose another");
-  }
-
-  /** False where another writer took the name just now. */
-  private static boolean isCreated(Path file, String text) throws NotWrittenException {
-    List<Boolean> taken = new ArrayList<>();
-    SafeFile.rewrite(
-        file,
-        before -> {
-          taken.clear();
-          before.ifPresent(there -> taken.add(true));
-          return before.orElse(text.getBytes(StandardCharsets.UTF_8));
-        });
-    return taken.isEmpty();
   }
 
   private static String base(String name) {

@@ -80,7 +80,7 @@ final class LearnPage {
     try {
       workshop.write();
     } catch (NotWrittenException e) {
-      throw new Refusal(500, String.valueOf(e.getMessage()));
+      throw new Refusal(500, Workshop.FILE_NAME + ": " + String.join(" ", NoteDesk.sentences(e)));
     }
     List<String> said = new ArrayList<>();
     said.add("Learnt; every forecast from now on uses it.");

@@ -61,6 +61,7 @@ final class NoteDesk {
   private static String inTheFormsWords(String sentence) {
     return sentence
         .replaceAll("weighings\\[\\d+]\\.mass_g", "The weight")
+        .replaceAll("weighings\\[\\d+]\\.at", "The time")
         .replace("the plate's tare_g", "the weight of the empty plate (Edit the trial)")
         .replace("whether with_plate is right", "whether the film lay on its plate");
   }

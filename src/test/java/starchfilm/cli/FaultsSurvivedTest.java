@@ -1,7 +1,6 @@
 package starchfilm.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -17,6 +16,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.proof.Kills;
+import starchfilm.proof.OwnJava;
+import starchfilm.proof.SmallDisk;
 
 /**
  * Kills, full disks, disks that may only be read, and files cut off: every file is the old or the
@@ -27,9 +29,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Timeout(3_000)
 class FaultsSurvivedTest {
-  private static final int KILLS = Integer.getInteger("starchfilm.kills", 4);
-  private static final int SEED = Integer.getInteger("starchfilm.seed", 7);
-  private static final boolean LONG = KILLS > 50;
   private static final ObjectMapper JSON = new ObjectMapper();
 
   @TempDir private Path folder;
@@ -43,19 +42,18 @@ class FaultsSurvivedTest {
 
   @Test
   void aKillAtAnyMoment(@TempDir Path outside) throws Exception {
-    Random random = new Random(SEED);
+    Random random = Kills.moments();
     List<String> seen = new ArrayList<>();
-    for (int kill = 0; kill < KILLS; kill++) {
+    for (int kill = 0; kill < Kills.COUNT; kill++) {
       int first = kill * 100_000;
       Path said = Files.createFile(outside.resolve("said" + kill));
       Process hand = start(first, said, outside.resolve("errors"));
-      int atLeast = 1 + random.nextInt(LONG ? 12 : 6);
+      int atLeast = 1 + random.nextInt(Kills.LONG ? 12 : 6);
       while (lines(said).size() < atLeast) {
         assertThat(hand.isAlive()).as(Files.readString(outside.resolve("errors"))).isTrue();
         Thread.sleep(1);
       }
-      Thread.sleep(random.nextInt(random.nextInt(4) == 0 ? 400 : 25));
-      hand.destroyForcibly().waitFor();
+      Kills.soon(hand, random);
 
       List<String> told = lines(said).stream().map(number -> "seen " + number).toList();
       List<String> kept = remarks(file);
@@ -75,7 +73,7 @@ class FaultsSurvivedTest {
       wholeOrNotThere("workshop.json", "{", "}");
       assertThat(Outcome.of(folder, "check", "a.json").exit()).isZero();
     }
-    System.out.printf("killed %d times in %d notes; nothing lost%n", KILLS, seen.size());
+    System.out.printf("killed %d times in %d notes; nothing lost%n", Kills.COUNT, seen.size());
   }
 
   @Test
@@ -83,7 +81,7 @@ class FaultsSurvivedTest {
     byte[] whole = Files.readAllBytes(file);
     Files.copy(Path.of("formulations/starter-first-film.json"), folder.resolve("b.json"));
     int most = new String(whole, StandardCharsets.UTF_8).stripTrailing().length();
-    for (int length = 0; length < most; length += LONG ? 1 : 37) {
+    for (int length = 0; length < most; length += Kills.LONG ? 1 : 37) {
       byte[] cut = Arrays.copyOf(whole, length);
       Files.write(file, cut);
       Outcome check = Outcome.of(folder, "check", ".");
@@ -97,19 +95,15 @@ class FaultsSurvivedTest {
 
   @Test
   void aFullDisk() throws Exception {
-    assumeTrue(LONG && isRoot(), "fills a disk of its own");
     int full = 0;
-    run("mount", "-t", "tmpfs", "-o", "size=400k", "tmpfs", folder.toString());
-    try {
+    try (SmallDisk disk = SmallDisk.at(folder, "400k")) {
       Files.writeString(file, trialOf(30_000));
       assertThat(Outcome.of(folder, "compare", "a.json", "--out", "page.html").exit()).isZero();
       assertThat(Outcome.of(folder, "learn", ".").exit()).isZero();
       for (int free = 0; free < 100; free++) {
-        Path filler = folder.resolve("filler");
-        Files.deleteIfExists(filler);
         byte[] before = Files.readAllBytes(file);
         byte[] page = Files.readAllBytes(folder.resolve("page.html"));
-        fill(filler, free * 1_024L);
+        disk.leave(free * 1_024L);
         Outcome note = Outcome.of(folder, "note", "a.json", "--remark", "seen " + free);
         if (note.exit() == 0) {
           assertThat(remarks(file)).contains("seen " + free).hasSize(remarks(before).size() + 1);
@@ -130,8 +124,6 @@ class FaultsSurvivedTest {
           assertThat(folder.resolve("workshop.json")).hasBinaryContent(workshop);
         }
       }
-    } finally {
-      run("umount", folder.toString());
     }
     assertThat(full).isPositive();
     System.out.printf("disk full in %d of 100 notes; nothing lost%n", full);
@@ -139,12 +131,10 @@ class FaultsSurvivedTest {
 
   @Test
   void aDiskThatMayOnlyBeRead() throws Exception {
-    assumeTrue(LONG && isRoot(), "mounts a disk of its own");
-    run("mount", "-t", "tmpfs", "-o", "size=4m", "tmpfs", folder.toString());
-    try {
+    try (SmallDisk disk = SmallDisk.at(folder, "4m")) {
       Files.copy(Path.of("formulations/garden/4-blend.json"), file);
       byte[] before = Files.readAllBytes(file);
-      run("mount", "-o", "remount,ro", folder.toString());
+      disk.makeReadOnly();
       Outcome note = Outcome.of(folder, "note", "a.json", "--rating", "4");
       assertThat(note.exit()).isEqualTo(2);
       assertThat(note.err()).contains("may not be written to; nothing was changed; give yourself");
@@ -155,8 +145,6 @@ class FaultsSurvivedTest {
       assertThat(learn.exit()).isEqualTo(1);
       assertThat(learn.err()).contains("may not be written").doesNotContain("java.");
       assertThat(file).hasBinaryContent(before);
-    } finally {
-      run("umount", folder.toString());
     }
   }
 
@@ -171,15 +159,7 @@ class FaultsSurvivedTest {
   }
 
   private Process start(int first, Path said, Path errors) throws IOException {
-    return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+UseSerialGC",
-            "-cp",
-            System.getProperty("java.class.path"),
-            BusyHand.class.getName(),
-            folder.toString(),
-            String.valueOf(first))
+    return OwnJava.of(BusyHand.class.getName(), folder.toString(), String.valueOf(first))
         .redirectOutput(said.toFile())
         .redirectError(errors.toFile())
         .start();
@@ -208,21 +188,5 @@ class FaultsSurvivedTest {
   private static String trialOf(int length) throws IOException {
     String text = Files.readString(Path.of("formulations/garden/4-blend.json"));
     return text.replaceFirst("\\{", "{\n  \"_mine\": \"" + "x".repeat(length) + "\",");
-  }
-
-  /** Fills the disk but for some bytes. */
-  private static void fill(Path filler, long free) throws IOException {
-    long room = Files.getFileStore(filler.getParent()).getUsableSpace() - free;
-    Files.write(filler, new byte[(int) Math.max(0, room)]);
-  }
-
-  private static boolean isRoot() {
-    return "root".equals(System.getProperty("user.name"))
-        && Files.isExecutable(Path.of("/bin/mount"));
-  }
-
-  private static void run(String... words) throws Exception {
-    Process process = new ProcessBuilder(words).inheritIO().start();
-    assumeTrue(process.waitFor() == 0, String.join(" ", words));
   }
 }

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.proof.OwnJava;
 
 @Timeout(120)
 class SafeFileTest {
@@ -183,15 +184,7 @@ class SafeFileTest {
   }
 
   private Process start(String name, int count, Path out) throws IOException {
-    return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-cp",
-            System.getProperty("java.class.path"),
-            NoteLoop.class.getName(),
-            file.toString(),
-            name,
-            Integer.toString(count))
+    return OwnJava.of(NoteLoop.class.getName(), file.toString(), name, Integer.toString(count))
         .redirectOutput(out.toFile())
         .redirectError(ProcessBuilder.Redirect.INHERIT)
         .start();

@@ -7,21 +7,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;
 import java.net.URI;
-import java.net.URLEncoder;
-import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.Knowledge;
@@ -43,8 +38,7 @@ final class RunningSite implements AutoCloseable {
   private final Path folder;
   private final List<Throwable> troubles = new CopyOnWriteArrayList<>();
   private final List<String> keys = new CopyOnWriteArrayList<>();
-  private final HttpClient client =
-      HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
+  private final Visitor visitor;
 
   private RunningSite(Path folder, boolean lan, Runnable beforeWork) throws IOException {
     this.folder = folder;
@@ -70,6 +64,7 @@ final class RunningSite implements AutoCloseable {
                 },
                 workshops,
                 starchfilm.cli.CommandQuestions.over(folder)));
+    this.visitor = new Visitor(address());
   }
 
   /** Over a folder as it is. */
@@ -128,51 +123,34 @@ final class RunningSite implements AutoCloseable {
   }
 
   HttpResponse<String> get(String path, String... headers) {
-    HttpRequest.Builder request = HttpRequest.newBuilder(uri(path)).GET();
-    return send(headers.length == 0 ? request : request.headers(headers));
+    return visitor.get(path, headers);
   }
 
   /** A page that may take its time to be made. */
   HttpResponse<String> getMade(String path) {
-    HttpResponse<String> answer = get(path);
-    for (int i = 0; i < 60 && answer.headers().firstValue("Refresh").isPresent(); i++) {
-      answer = get(path);
-    }
-    return answer;
+    return visitor.getMade(path);
   }
 
   /** A form as our own page sends it: with the token, from our own origin. */
   HttpResponse<String> post(String path, String... fields) {
-    String[] marked = new String[fields.length + 2];
-    System.arraycopy(fields, 0, marked, 0, fields.length);
-    marked[fields.length] = "token";
-    marked[fields.length + 1] = token();
-    return postBare(path, List.of(), marked);
+    return visitor.post(path, fields);
   }
 
   HttpResponse<String> postBare(String path, List<String> headers, String... fields) {
-    StringBuilder body = new StringBuilder();
-    for (int i = 0; i < fields.length; i += 2) {
-      body.append(i == 0 ? "" : "&").append(encoded(fields[i])).append('=');
-      body.append(encoded(fields[i + 1]));
-    }
-    HttpRequest.Builder request =
-        HttpRequest.newBuilder(uri(path))
-            .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(HttpRequest.BodyPublishers.ofString(body.toString()));
-    return send(headers.isEmpty() ? request : request.headers(headers.toArray(String[]::new)));
+    return visitor.postBare(path, headers, fields);
+  }
+
+  HttpResponse<String> postPhoto(String file, String name, byte[] content) {
+    return visitor.postPhoto(file, token(), name, content);
   }
 
   /** What a page hides in its forms. */
   String token() {
-    return hidden(get("/notebook").body(), "token");
+    return visitor.token();
   }
 
   static String hidden(String page, String field) {
-    Matcher matcher =
-        Pattern.compile("name=\"" + Pattern.quote(field) + "\" value=\"([^\"]*)\"").matcher(page);
-    assertThat(matcher.find()).as("hidden field " + field).isTrue();
-    return matcher.group(1);
+    return Visitor.hidden(page, field);
   }
 
   /** A request byte by byte, for what no client library would send. */
@@ -189,23 +167,11 @@ final class RunningSite implements AutoCloseable {
   }
 
   HttpResponse<String> send(HttpRequest.Builder request) {
-    try {
-      return client.send(
-          request.timeout(Duration.ofSeconds(60)).build(), HttpResponse.BodyHandlers.ofString());
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException(e);
-    }
+    return visitor.send(request);
   }
 
   URI uri(String path) {
-    return URI.create(address().substring(0, address().length() - 1) + path);
-  }
-
-  private static String encoded(String text) {
-    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    return visitor.uri(path);
   }
 
   /** Stops the pages; a fault of the program itself that nobody saw fails the test. */

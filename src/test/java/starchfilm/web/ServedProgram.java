@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import starchfilm.proof.OwnJava;
 
 /** The packed program serving a folder as its launcher starts it, watched from outside. */
 final class ServedProgram implements AutoCloseable {
@@ -30,18 +31,17 @@ final class ServedProgram implements AutoCloseable {
 
   /** Starts it and waits until it says where it is. */
   static ServedProgram start(Path jar, Path folder) throws IOException {
-    Process process =
-        new ProcessBuilder(
-                java("java"),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-jar",
-                jar.toString(),
-                "serve",
-                folder.toString(),
-                "--no-open")
-            .redirectErrorStream(true)
-            .start();
+    return start(OwnJava.packed(jar, "serve", folder.toString(), "--no-open"));
+  }
+
+  /** Starts the one that is being tested, which need not be packed yet. */
+  static ServedProgram startUnpacked(Path folder) throws IOException {
+    return start(OwnJava.of("starchfilm.cli.Main", "serve", folder.toString(), "--no-open"));
+  }
+
+  private static ServedProgram start(ProcessBuilder program) throws IOException {
+    Process process = program.redirectErrorStream(true).start();
+    StringBuilder told = new StringBuilder();
     BufferedReader said =
         new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
     for (String line = said.readLine(); line != null; line = said.readLine()) {
@@ -49,8 +49,14 @@ final class ServedProgram implements AutoCloseable {
       if (matcher.find()) {
         return new ServedProgram(process, URI.create(matcher.group()));
       }
+      told.append(line).append('\n');
     }
-    throw new IOException("the program ended without an address");
+    throw new IOException("the program ended without an address:\n" + told);
+  }
+
+  /** The process, to be watched or killed. */
+  Process process() {
+    return process;
   }
 
   URI page(String path) {
@@ -83,7 +89,7 @@ final class ServedProgram implements AutoCloseable {
 
   private List<String> command(String words) throws IOException, InterruptedException {
     Process asked =
-        new ProcessBuilder(java("jcmd"), String.valueOf(process.pid()), words)
+        new ProcessBuilder(OwnJava.tool("jcmd"), String.valueOf(process.pid()), words)
             .redirectErrorStream(true)
             .start();
     List<String> lines = new ArrayList<>();
@@ -95,10 +101,6 @@ final class ServedProgram implements AutoCloseable {
       throw new IOException(String.join("\n", lines));
     }
     return lines;
-  }
-
-  private static String java(String tool) {
-    return Path.of(System.getProperty("java.home"), "bin", tool).toString();
   }
 
   @Override

@@ -2,15 +2,12 @@ package starchfilm.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.Base64;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
@@ -22,12 +19,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.web.Served.Content;
 
 class TrialPageTest {
-  /** One transparent pixel. */
-  private static final byte[] PNG =
-      Base64.getDecoder()
-          .decode(
-              "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
-
   private Path file;
   private RunningSite site;
 
@@ -111,6 +102,17 @@ class TrialPageTest {
   }
 
   @Test
+  void saysWithoutTheFilesWordsThatAPlateWasWeighedThenAlready() {
+    String[] weighing = {
+      "file", DryingTrial.FILE, "kind", "weighed", "mass", "690.5", "at", "2026-04-20T10:00"
+    };
+    site.post("/trial/note", weighing);
+
+    assertThat(site.post("/trial/note", weighing).body())
+        .contains("The time: a second weighing at the same time given");
+  }
+
+  @Test
   void writesAChangedFormAgain() throws IOException {
     String form = RunningSite.hidden(site.get("/trial?file=" + DryingTrial.FILE).body(), "form");
 
@@ -134,7 +136,7 @@ class TrialPageTest {
 
   @Test
   void keepsAPhotoBesideTheTrialAndShowsIt() throws IOException {
-    HttpResponse<String> answer = sendPhoto("../../evil.sh", PNG);
+    HttpResponse<String> answer = site.postPhoto(DryingTrial.FILE, "../../evil.sh", Visitor.PIXEL);
 
     assertThat(answer.statusCode()).isEqualTo(303);
     assertThat(site.folder().resolve("drying-photo-1.png")).exists();
@@ -147,7 +149,10 @@ class TrialPageTest {
   @Test
   void refusesAFileThatIsNoPicture() throws IOException {
     HttpResponse<String> answer =
-        sendPhoto("a.png", "<script>alert(1)</script>".getBytes(StandardCharsets.UTF_8));
+        site.postPhoto(
+            DryingTrial.FILE,
+            "a.png",
+            "<script>alert(1)</script>".getBytes(StandardCharsets.UTF_8));
 
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body()).contains("a.png: ").contains("JPEG, PNG or GIF");
@@ -162,7 +167,7 @@ class TrialPageTest {
     byte[] large = new byte[33_000_000];
     Arrays.fill(large, (byte) 7);
 
-    HttpResponse<String> answer = sendPhoto("a.jpg", large);
+    HttpResponse<String> answer = site.postPhoto(DryingTrial.FILE, "a.jpg", large);
 
     assertThat(answer.statusCode()).isEqualTo(413);
     assertThat(answer.body()).contains("larger than 32 MB");
@@ -214,30 +219,5 @@ class TrialPageTest {
     assertThat(site.get("/trial/forecast?file=" + DryingTrial.FILE).body())
         .contains("Drying curve")
         .contains("<html");
-  }
-
-  private HttpResponse<String> sendPhoto(String name, byte[] content) {
-    ByteArrayOutputStream body = new ByteArrayOutputStream();
-    for (String[] field :
-        new String[][] {{"token", site.token()}, {"file", DryingTrial.FILE}, {"kind", "photo"}}) {
-      body.writeBytes(
-          ("--cut\r\nContent-Disposition: form-data; name=\""
-                  + field[0]
-                  + "\"\r\n\r\n"
-                  + field[1]
-                  + "\r\n")
-              .getBytes(StandardCharsets.UTF_8));
-    }
-    body.writeBytes(
-        ("--cut\r\nContent-Disposition: form-data; name=\"photo\"; filename=\""
-                + name
-                + "\"\r\nContent-Type: image/png\r\n\r\n")
-            .getBytes(StandardCharsets.UTF_8));
-    body.writeBytes(content);
-    body.writeBytes("\r\n--cut--\r\n".getBytes(StandardCharsets.UTF_8));
-    return site.send(
-        HttpRequest.newBuilder(site.uri("/trial/photo"))
-            .header("Content-Type", "multipart/form-data; boundary=cut")
-            .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
   }
 }
