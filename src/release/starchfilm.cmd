@@ -3,17 +3,19 @@ rem Starts starchfilm on Windows.
 rem
 rem The first start keeps the loaded classes in an archive, and later starts take less time. Where no
 rem archive can be written or read, everything works as well, only later.
-setlocal
+setlocal EnableExtensions DisableDelayedExpansion
 set "home=%~dp0"
 set "jar=%home%lib\starchfilm.jar"
 
 rem The runtime that was packed with it, the one the user names, or the one on the PATH.
 set "java="
+set "named="
+if defined JAVA_HOME set "named=%JAVA_HOME:"=%"
 if exist "%home%runtime\bin\java.exe" set "java=%home%runtime\bin\java.exe"
-if not defined java if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
+if not defined java if defined named if exist "%named%\bin\java.exe" set "java=%named%\bin\java.exe"
 if not defined java for %%I in (java.exe) do set "java=%%~$PATH:I"
 if not defined java (
-  echo starchfilm: no Java found; install Java 17 or newer, or set JAVA_HOME to where it is. 1>&2
+  echo starchfilm: no Java found; install Java 17 or newer, or set JAVA_HOME to where it is.>&2
   exit /b 1
 )
 
@@ -21,19 +23,59 @@ rem An archive fits one release of Java only, so it carries its version. A Java 
 rem version without being started gets none.
 set "version="
 for %%I in ("%java%") do set "release=%%~dpI..\release"
-if exist "%release%" for /f "usebackq tokens=2 delims==" %%V in (`findstr /b "JAVA_VERSION=" "%release%"`) do set "version=%%~V"
-
-set "quick=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xlog:disable"
-set "share="
-if not defined version goto start
-set "cache=%LOCALAPPDATA%\starchfilm"
-set "archive=%cache%\${project.version}-java-%version%.jsa"
-if not exist "%archive%" (
-  if not exist "%cache%" mkdir "%cache%" 2>nul
-  "%java%" "-XX:ArchiveClassesAtExit=%archive%" %quick% -jar "%jar%" compare "%home%formulations\garden" --out - >nul 2>nul
+if exist "%release%" for /f "usebackq tokens=1,2 delims==" %%K in ("%release%") do (
+  if "%%K"=="JAVA_RUNTIME_VERSION" set "version=%%~L"
+  if "%%K"=="JAVA_VERSION" if not defined version set "version=%%~L"
 )
-if exist "%archive%" set "share=-Xshare:auto "-XX:SharedArchiveFile=%archive%""
+
+rem Little time is spent in a short command, so the compiler and the collector that start soonest win.
+set "quick=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xlog:disable"
+set "archive="
+set "tried="
+if not defined version goto start
+set "cache="
+if defined LOCALAPPDATA set "cache=%LOCALAPPDATA%\starchfilm\${project.version}"
+set "archives=%home%lib"
+call :look
+if not defined archive if defined cache set "archives=%cache%"
+if not defined archive call :look
+set "archives=%home%lib"
+if not defined archive call :make
+if not defined archive if not defined tried if defined cache set "archives=%cache%"
+if not defined archive if not defined tried call :make
 
 :start
-"%java%" %share% %quick% -Xlog:all=error:stderr -jar "%jar%" %*
+if not defined archive goto plain
+"%java%" -Xshare:auto "-XX:SharedArchiveFile=%archive%" %quick% -Xlog:all=error:stderr -jar "%jar%" %*
 exit /b %ERRORLEVEL%
+
+:plain
+"%java%" %quick% -Xlog:all=error:stderr -jar "%jar%" %*
+exit /b %ERRORLEVEL%
+
+rem An archive fits one place of the program only, too; that is written down beside it.
+:look
+if not exist "%archives%\java-%version%.jsa" goto :eof
+if not exist "%archives%\java-%version%.txt" goto :eof
+set "place="
+set /p place=<"%archives%\java-%version%.txt"
+if not defined place goto :eof
+if "%place:"=%"=="%jar%" set "archive=%archives%\java-%version%.jsa"
+goto :eof
+
+rem Written aside and moved: Java crashes on half an archive.
+:make
+set "aside=%archives%\%RANDOM%"
+mkdir "%aside%" >nul 2>nul
+if not exist "%aside%\" goto :eof
+set "tried=yes"
+echo "%jar%">"%aside%\place"
+"%java%" "-XX:ArchiveClassesAtExit=%aside%\classes" %quick% -jar "%jar%" compare "%home%formulations\garden" --out - >nul 2>nul
+if not "%ERRORLEVEL%"=="0" goto swept
+move /y "%aside%\classes" "%archives%\java-%version%.jsa" >nul 2>nul
+if exist "%aside%\classes" goto swept
+move /y "%aside%\place" "%archives%\java-%version%.txt" >nul 2>nul
+set "archive=%archives%\java-%version%.jsa"
+:swept
+rmdir /s /q "%aside%" >nul 2>nul
+goto :eof

@@ -9,7 +9,12 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -116,6 +121,38 @@ class LauncherTest {
 
     assertThat(run(link, "--version")).isEqualTo(3);
     assertThat(called()).endsWith("<--version>");
+  }
+
+  /** No Windows is at hand where it is built, so the two are at least held together. */
+  @Test
+  void bothLaunchersStartJavaTheSameWay() throws IOException {
+    String here = Files.readString(Path.of("src/release/starchfilm"));
+    String windows = Files.readString(Path.of("src/release/starchfilm.cmd"));
+
+    assertThat(all("-X[A-Za-z:]*[+=]?[A-Za-z0-9=:]*", windows))
+        .isEqualTo(all("-X[A-Za-z:]*[+=]?[A-Za-z0-9=:]*", here))
+        .contains("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:ArchiveClassesAtExit=");
+    assertThat(all("starchfilm: no Java .*? is\\.", windows))
+        .isEqualTo(all("starchfilm: no Java .*? is\\.", here))
+        .hasSize(1);
+  }
+
+  @Test
+  void everyLabelOfTheWindowsLauncherIsThere() throws IOException {
+    String windows = Files.readString(Path.of("src/release/starchfilm.cmd"));
+
+    Set<String> called = all("(?<=goto |call :)\\w+", windows);
+    assertThat(all("(?m)(?<=^:)\\w+", windows)).containsAll(called);
+    assertThat(called).isNotEmpty();
+    assertThat(StandardCharsets.US_ASCII.newEncoder().canEncode(windows)).isTrue();
+  }
+
+  private static Set<String> all(String pattern, String text) {
+    return Pattern.compile(pattern)
+        .matcher(text)
+        .results()
+        .map(MatchResult::group)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private void javaAt(Path jdk) throws IOException {
