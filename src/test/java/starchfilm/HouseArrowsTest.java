@@ -43,11 +43,16 @@ class HouseArrowsTest {
       plate      ingredient recipe air room
       drying     ingredient recipe sorption air diffusion doubt wetfilm room plate
       risk       ingredient recipe sorption film air doubt room plate drying
-      trial      ingredient recipe sorption film air doubt room plate drying risk json amount
-      learning   ingredient recipe sorption film air doubt room plate drying diffusion trial json amount
+      trial      ingredient recipe film air doubt room plate
+      notebook   ingredient recipe air room plate trial json amount
+      saving     ingredient recipe plate trial notebook json amount
+      forecast   ingredient recipe film air doubt room plate drying risk trial
+      learnt     ingredient film doubt
+      learning   ingredient recipe sorption film air doubt room plate drying diffusion json amount \
+                 trial notebook saving forecast learnt
       planning   ingredient recipe sorption film air doubt room plate drying trial learning amount \
                  reagent recovery assay
-      advice     ingredient recipe sorption film air doubt room plate drying risk trial learning amount \
+      advice     ingredient recipe sorption film air doubt room plate drying risk trial forecast learning amount \
                  reagent recovery assay planning json
       """
           .lines()
@@ -56,7 +61,7 @@ class HouseArrowsTest {
               Collectors.toMap(words -> words.get(0), words -> words.subList(1, words.size())));
 
   private static final List<String> ROOMS_WITH_THE_OUTSIDE =
-      List.of("json", "amount", "trial", "learning", "report", "cli", "web");
+      List.of("json", "amount", "trial", "notebook", "saving", "learning", "report", "cli", "web");
 
   static Stream<Arguments> rooms() {
     return MAY_KNOW.entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));

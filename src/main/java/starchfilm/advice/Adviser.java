@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.advice.NextTrialSearch.Suspected;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /**
  * Tells what to try next after a trial or after all of them, and what the changes between two

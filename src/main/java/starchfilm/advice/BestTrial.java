@@ -3,7 +3,7 @@ package starchfilm.advice;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.trial.TrialForecast;
+import starchfilm.forecast.TrialForecast;
 
 /**
  * Picks the trial to go on from: the best rated; of equals the one with fewest faults, the last.

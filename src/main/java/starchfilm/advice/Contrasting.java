@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.drying.Milestone;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.plate.Spot;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /** Holds two trials against each other: reruns every change alone, and asks what was seen. */
 final class Contrasting {

@@ -9,10 +9,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.advice.Contrasting.Rerun;
 import starchfilm.advice.Outcome.Agreement;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.ObservedFault.Kind;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /**
  * Faults that went or came between two trials, held against what the model says of both.

@@ -6,9 +6,9 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import starchfilm.advice.Outcome.Agreement;
 import starchfilm.drying.CurvePoint;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 import starchfilm.trial.Weighing;
 
 /**

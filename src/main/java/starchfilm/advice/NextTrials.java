@@ -12,10 +12,10 @@ import java.util.Set;
 import starchfilm.advice.NextTrialSearch.Suspected;
 import starchfilm.advice.Setup.Place;
 import starchfilm.drying.Milestone;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.plate.Spot;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /** Puts a next trial together: the steps found, and what the model expects of them. */
 final class NextTrials {

@@ -2,8 +2,8 @@ package starchfilm.advice;
 
 import java.util.List;
 import java.util.Optional;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /**
  * What to try next over a whole notebook.

@@ -9,9 +9,9 @@ import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.ObservedFault.Kind;
-import starchfilm.trial.TrialForecast;
 
 /**
  * What the faults of a notebook teach together: below which glycerol its films broke and above

@@ -13,7 +13,7 @@ import starchfilm.assay.DensityReading;
 import starchfilm.assay.JarReading;
 import starchfilm.evidence.Estimate;
 import starchfilm.ingredient.VolkKaehler2018;
-import starchfilm.report.AssaySheet;
+import starchfilm.report.plan.AssaySheet;
 
 /** Says what is in a jar of glycerol. */
 @Command(

@@ -2,7 +2,7 @@ package starchfilm.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import starchfilm.report.AssaySheet;
+import starchfilm.report.plan.AssaySheet;
 
 /** Writes an assay for the terminal. */
 final class AssayText {

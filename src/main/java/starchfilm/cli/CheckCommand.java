@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import starchfilm.notebook.Notebook;
 import starchfilm.report.words.Plural;
-import starchfilm.trial.Notebook;
 
 /** Says everything that is wrong with trial files. */
 @Command(

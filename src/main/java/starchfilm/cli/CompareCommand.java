@@ -9,16 +9,16 @@ import picocli.CommandLine.Parameters;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
+import starchfilm.notebook.Fault;
+import starchfilm.notebook.Notebook;
 import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.words.Plural;
-import starchfilm.trial.Fault;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.TrialForecast;
 
 /** Makes the comparison page. */
 @Command(

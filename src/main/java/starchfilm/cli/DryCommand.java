@@ -12,18 +12,18 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.WeighedPlate;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
+import starchfilm.notebook.Fault;
 import starchfilm.report.DryingFile;
 import starchfilm.report.DryingText;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.words.Plural;
-import starchfilm.trial.Fault;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecaster;
-import starchfilm.trial.TrialKnowledge;
 
 /** Says when one plate is dry. */
 @Command(

@@ -8,10 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
+import starchfilm.notebook.Fault;
+import starchfilm.notebook.Notebook;
 import starchfilm.report.LearntText;
-import starchfilm.trial.Fault;
-import starchfilm.trial.NotWrittenException;
-import starchfilm.trial.Notebook;
+import starchfilm.saving.NotWrittenException;
 
 /** Learns from the weighings and pulled strips of a folder. */
 @Command(

@@ -3,9 +3,9 @@ package starchfilm.cli;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import starchfilm.notebook.Notebook;
+import starchfilm.notebook.NotebookReader;
 import starchfilm.room.Room;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.NotebookReader;
 
 /** Reads a hygrometer log as a trial file beside it would. */
 final class LoggedRooms {

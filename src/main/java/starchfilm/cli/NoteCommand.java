@@ -15,14 +15,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.amount.MistypedException;
 import starchfilm.amount.MomentParser;
-import starchfilm.trial.Fault;
-import starchfilm.trial.NotWrittenException;
-import starchfilm.trial.Note;
-import starchfilm.trial.NoteWords;
-import starchfilm.trial.NoteWriter;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.NotebookReader;
-import starchfilm.trial.SafeFile;
+import starchfilm.notebook.Fault;
+import starchfilm.notebook.Notebook;
+import starchfilm.notebook.NotebookReader;
+import starchfilm.saving.NotWrittenException;
+import starchfilm.saving.Note;
+import starchfilm.saving.NoteWords;
+import starchfilm.saving.NoteWriter;
+import starchfilm.saving.SafeFile;
 import starchfilm.trial.Trial;
 
 /** Writes what was weighed, measured or seen into a trial file. */

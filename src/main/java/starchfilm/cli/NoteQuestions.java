@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.amount.MistypedException;
 import starchfilm.amount.TypedNumber;
-import starchfilm.trial.FileWord;
-import starchfilm.trial.Note;
-import starchfilm.trial.NoteWords;
+import starchfilm.notebook.FileWord;
+import starchfilm.saving.Note;
+import starchfilm.saving.NoteWords;
 import starchfilm.trial.ObservedFault;
 
 /**

@@ -9,9 +9,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
-import starchfilm.trial.Fault;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.NotebookReader;
+import starchfilm.notebook.Fault;
+import starchfilm.notebook.Notebook;
+import starchfilm.notebook.NotebookReader;
 import starchfilm.trial.Trial;
 
 /**

@@ -15,16 +15,16 @@ import starchfilm.doubt.FactorModel;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
+import starchfilm.notebook.Fault;
 import starchfilm.planning.DryingPlace;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Planner;
 import starchfilm.planning.StarchAtHand;
 import starchfilm.report.PageRenderer;
-import starchfilm.report.PlanReport;
-import starchfilm.report.PlanText;
-import starchfilm.report.PlannedTrial;
-import starchfilm.trial.Fault;
+import starchfilm.report.plan.PlanReport;
+import starchfilm.report.plan.PlanText;
+import starchfilm.report.plan.PlannedTrial;
 import starchfilm.web.Questions;
 
 /** Plans recipes from what is at hand. */

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import starchfilm.amount.TypedNumber;
-import starchfilm.trial.Note;
-import starchfilm.trial.NoteWords;
+import starchfilm.saving.Note;
+import starchfilm.saving.NoteWords;
 
 /** What {@code note} takes about the cook and the pour. */
 final class PotOptions {

@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.doubt.FactorModel;
 import starchfilm.learning.Workshops;
+import starchfilm.notebook.Fault;
 import starchfilm.planning.DryingPlace;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.planning.ThicknessFinder;
@@ -17,9 +18,8 @@ import starchfilm.planning.ThicknessRequest;
 import starchfilm.planning.UseAir;
 import starchfilm.plate.Plate;
 import starchfilm.recipe.Paste;
-import starchfilm.report.ThicknessText;
+import starchfilm.report.plan.ThicknessText;
 import starchfilm.room.Room;
-import starchfilm.trial.Fault;
 import starchfilm.trial.Trial;
 
 /** Says how thick a paste may be poured for a date. */

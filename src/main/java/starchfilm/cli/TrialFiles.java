@@ -2,8 +2,8 @@ package starchfilm.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.NotebookReader;
+import starchfilm.notebook.Notebook;
+import starchfilm.notebook.NotebookReader;
 
 /** The trial files a command was given. */
 final class TrialFiles {

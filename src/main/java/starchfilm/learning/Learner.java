@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.linear.RealVector;
 import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.learnt.LeftOut;
 import starchfilm.trial.Trial;
 
 /**

@@ -9,6 +9,13 @@ import starchfilm.film.FilmProperty;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.json.Located;
 import starchfilm.json.UnreadableFileException;
+import starchfilm.learnt.DoubtedReading;
+import starchfilm.learnt.FactorLearnt;
+import starchfilm.learnt.FilmLearnt;
+import starchfilm.learnt.KindLearnt;
+import starchfilm.learnt.Learnt;
+import starchfilm.learnt.LeftOut;
+import starchfilm.learnt.RoomLearnt;
 
 /** Reads the part of a workshop file that is shown. */
 final class LearntReader {

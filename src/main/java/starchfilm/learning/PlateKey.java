@@ -1,9 +1,9 @@
 package starchfilm.learning;
 
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.learnt.RoomLearnt;
 import starchfilm.recipe.Composition;
 import starchfilm.trial.Trial;
 
@@ -24,11 +24,8 @@ record PlateKey(String room, Map<StarchKind, Double> starchShares, boolean pourW
 
   static PlateKey of(Trial trial, Composition composition) {
     return new PlateKey(
-        roomKey(trial.roomName()), composition.starchShares(), trial.pouredMassKg().isPresent());
-  }
-
-  /** Rooms are told apart by name, however it is capitalised. */
-  static String roomKey(String name) {
-    return name.strip().toLowerCase(Locale.ROOT);
+        RoomLearnt.key(trial.roomName()),
+        composition.starchShares(),
+        trial.pouredMassKg().isPresent());
   }
 }

@@ -10,6 +10,8 @@ import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.StripTest;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.learnt.DoubtedReading;
+import starchfilm.learnt.LeftOut;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
 

@@ -15,6 +15,13 @@ import starchfilm.drying.PlateSimulation;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.learnt.DoubtedReading;
+import starchfilm.learnt.FactorLearnt;
+import starchfilm.learnt.FilmLearnt;
+import starchfilm.learnt.KindLearnt;
+import starchfilm.learnt.Learnt;
+import starchfilm.learnt.LeftOut;
+import starchfilm.learnt.RoomLearnt;
 import starchfilm.plate.Spot;
 
 /** Puts what was learnt into the figures that are shown. */

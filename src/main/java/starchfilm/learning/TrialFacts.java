@@ -11,6 +11,7 @@ import java.util.zip.CRC32;
 import starchfilm.air.AirState;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmCase;
+import starchfilm.learnt.RoomLearnt;
 import starchfilm.plate.DryingCase;
 import starchfilm.plate.FaceChange;
 import starchfilm.plate.Plate;
@@ -74,7 +75,7 @@ record TrialFacts(String file, String checksum) {
     sum.add(drying.pour().wetThicknessM());
     sum.add(drying.pour().unevenness(), drying.pour().pasteTemperatureK());
     sum.add(trial.pouredMassKg().isPresent() ? 1 : 0);
-    sum.add(PlateKey.roomKey(trial.roomName()));
+    sum.add(RoomLearnt.key(trial.roomName()));
     addRoom(sum, drying.room());
     Trial.RoomDoubt doubt = trial.roomDoubt();
     sum.add(doubt.temperatureSdK(), doubt.humiditySd(), doubt.speedRelativeSd());

@@ -1,7 +1,8 @@
 package starchfilm.learning;
 
 import java.util.List;
-import starchfilm.trial.PlateFactors;
+import starchfilm.forecast.PlateFactors;
+import starchfilm.learnt.DoubtedReading;
 
 /**
  * What is known of a plate that is drying, its weighings so far taken in.

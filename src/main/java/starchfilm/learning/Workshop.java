@@ -12,14 +12,16 @@ import starchfilm.doubt.FactorModel;
 import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
+import starchfilm.forecast.PlateFactors;
+import starchfilm.forecast.TrialKnowledge;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.json.UnreadableFileException;
-import starchfilm.trial.NotWrittenException;
-import starchfilm.trial.NotebookReader;
-import starchfilm.trial.PlateFactors;
-import starchfilm.trial.SafeFile;
+import starchfilm.learnt.Learnt;
+import starchfilm.learnt.RoomLearnt;
+import starchfilm.notebook.NotebookReader;
+import starchfilm.saving.NotWrittenException;
+import starchfilm.saving.SafeFile;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialKnowledge;
 
 /**
  * What the trials of one folder have taught, kept in the file {@value #FILE_NAME} beside them.
@@ -194,7 +196,7 @@ public final class Workshop implements TrialKnowledge {
    */
   public FactorModel factors(
       String roomName, Map<StarchKind, Double> starchShares, boolean pourWeighed) {
-    PlateKey key = new PlateKey(PlateKey.roomKey(roomName), starchShares, pourWeighed);
+    PlateKey key = new PlateKey(RoomLearnt.key(roomName), starchShares, pourWeighed);
     return all.factors().of(key).widened(TaughtPlate.ownVariances(pourWeighed)).model(0);
   }
 

@@ -17,6 +17,8 @@ import starchfilm.json.FileText;
 import starchfilm.json.Located;
 import starchfilm.json.LocatedReader;
 import starchfilm.json.UnreadableFileException;
+import starchfilm.learnt.Learnt;
+import starchfilm.learnt.RoomLearnt;
 
 /** Reads the lessons of a workshop file; whatever is not as learn writes it is refused. */
 final class WorkshopReader {
@@ -110,7 +112,7 @@ final class WorkshopReader {
         new PlateLesson(
             Fields.text(Fields.member(entry, "file")),
             new PlateKey(
-                PlateKey.roomKey(Fields.text(Fields.member(entry, "room"))),
+                RoomLearnt.key(Fields.text(Fields.member(entry, "room"))),
                 starch(entry),
                 Fields.flag(Fields.member(entry, "pour_weighed"))),
             Fields.count(Fields.member(entry, "weighings")),

@@ -16,6 +16,12 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import starchfilm.evidence.Estimate;
 import starchfilm.ingredient.StarchKind;
+import starchfilm.learnt.DoubtedReading;
+import starchfilm.learnt.FactorLearnt;
+import starchfilm.learnt.FilmLearnt;
+import starchfilm.learnt.KindLearnt;
+import starchfilm.learnt.Learnt;
+import starchfilm.learnt.RoomLearnt;
 
 /**
  * The text of a workshop file: first what a reader wants to see, then the lessons that later

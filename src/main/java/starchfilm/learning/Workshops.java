@@ -17,12 +17,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import starchfilm.film.LearntFilm;
+import starchfilm.forecast.PlateFactors;
+import starchfilm.forecast.TrialKnowledge;
 import starchfilm.json.UnreadableFileException;
-import starchfilm.trial.Fault;
-import starchfilm.trial.PlateFactors;
+import starchfilm.notebook.Fault;
 import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialKnowledge;
 
 /**
  * Finds for each trial the workshop it belongs to: the workshop file in the trial's folder, or else

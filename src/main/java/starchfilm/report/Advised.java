@@ -12,8 +12,8 @@ import starchfilm.advice.Contrast;
 import starchfilm.advice.NotebookAdvice;
 import starchfilm.advice.TrialAdvice;
 import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /**
  * What the notebook advises, computed on all cores.

@@ -3,11 +3,11 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.advice.Adviser;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
-import starchfilm.trial.Fault;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.Notice;
-import starchfilm.trial.TrialForecast;
+import starchfilm.notebook.Fault;
+import starchfilm.notebook.Notebook;
+import starchfilm.notebook.Notice;
 
 /**
  * What a comparison page is made from.

@@ -3,10 +3,10 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.TrialForecast;
 
 /**
  * Everything on a comparison page.

@@ -5,11 +5,11 @@ import java.util.Arrays;
 import java.util.List;
 import starchfilm.drying.CurvePoint;
 import starchfilm.evidence.Band;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.trial.TrialForecast;
 import starchfilm.trial.Weighing;
 
 /** A drying curve drawn with characters that every terminal has. */

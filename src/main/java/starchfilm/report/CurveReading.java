@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.drying.CurvePoint;
 import starchfilm.evidence.Band;
-import starchfilm.trial.TrialForecast;
+import starchfilm.forecast.TrialForecast;
 
 /** Reads a drying curve between its points, and in grams on the plate. */
 final class CurveReading {

@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.evidence.Band;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.plate.Spot;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.CurveFigure.Frame;
@@ -21,7 +22,6 @@ import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.trial.TrialForecast;
 import starchfilm.trial.Weighing;
 
 /**

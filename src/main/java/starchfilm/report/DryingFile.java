@@ -16,8 +16,8 @@ import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.evidence.Band;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.plate.Spot;
-import starchfilm.trial.TrialForecast;
 
 /**
  * A drying forecast for other programs. Every name carries its unit; figures are not rounded for

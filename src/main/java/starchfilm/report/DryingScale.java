@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import starchfilm.drying.Milestone;
 import starchfilm.evidence.Band;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.plate.Spot;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.TrialForecast;
 
 /**
  * One time axis for all trials of the page, and each trial's waiting time as a strip on it.

@@ -3,10 +3,10 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
-import starchfilm.trial.TrialForecast;
 
 /** A drying forecast for a terminal: plain lines that need no colour. */
 public final class DryingText {

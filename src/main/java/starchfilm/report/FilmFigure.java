@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.function.Function;
 import starchfilm.evidence.Band;
 import starchfilm.film.FilmForecast;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.trial.TrialForecast;
 
 /** The figures of a dry film, in the order they are shown. */
 enum FilmFigure {

@@ -3,13 +3,13 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.film.FilmForecast;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.TrialForecast;
 
 /**
  * What the dry film will be like.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import starchfilm.evidence.Band;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.SideBySide.Cell;
 import starchfilm.report.SideBySide.Changed;
 import starchfilm.report.SideBySide.Row;
@@ -11,7 +12,6 @@ import starchfilm.report.chart.Scale;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.TrialForecast;
 
 /** The rows of the head table that say what is expected. */
 final class ForecastRows {

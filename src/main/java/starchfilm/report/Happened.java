@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.evidence.Band;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
@@ -11,7 +12,6 @@ import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 import starchfilm.trial.Weighing;
 
 /**

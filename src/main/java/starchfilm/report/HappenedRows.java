@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.SideBySide.Cell;
 import starchfilm.report.SideBySide.Changed;
 import starchfilm.report.SideBySide.Row;
@@ -14,7 +15,6 @@ import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /** The rows of the head table that say what came of the trials. */
 final class HappenedRows {

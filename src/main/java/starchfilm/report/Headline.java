@@ -2,11 +2,11 @@ package starchfilm.report;
 
 import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.evidence.Band;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.TrialForecast;
 
 /** One trial's drying in one sentence. */
 final class Headline {

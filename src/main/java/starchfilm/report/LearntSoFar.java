@@ -1,11 +1,11 @@
 package starchfilm.report;
 
 import java.util.List;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Hindsight;
-import starchfilm.learning.Learnt;
 import starchfilm.learning.Workshop;
+import starchfilm.learnt.Learnt;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /**
  * What the trials of one folder taught, and how much nearer that brought their forecasts.

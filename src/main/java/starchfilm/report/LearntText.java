@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import starchfilm.doubt.Factor;
 import starchfilm.evidence.Band;
-import starchfilm.learning.FactorLearnt;
-import starchfilm.learning.FilmLearnt;
-import starchfilm.learning.KindLearnt;
-import starchfilm.learning.Learnt;
-import starchfilm.learning.RoomLearnt;
+import starchfilm.learnt.FactorLearnt;
+import starchfilm.learnt.FilmLearnt;
+import starchfilm.learnt.KindLearnt;
+import starchfilm.learnt.Learnt;
+import starchfilm.learnt.RoomLearnt;
 import starchfilm.report.words.Plural;
 
 /** What a notebook taught, for a terminal: plain lines that need no colour. */

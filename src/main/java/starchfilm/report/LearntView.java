@@ -3,15 +3,15 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Hindsight;
-import starchfilm.learning.KindLearnt;
-import starchfilm.learning.Learnt;
-import starchfilm.learning.RoomLearnt;
+import starchfilm.learnt.KindLearnt;
+import starchfilm.learnt.Learnt;
+import starchfilm.learnt.RoomLearnt;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.TrialForecast;
 
 /**
  * What the trials taught, on the comparison page.

@@ -8,11 +8,11 @@ import starchfilm.film.FilmProperty;
 import starchfilm.film.Ingredient;
 import starchfilm.film.IngredientEffect;
 import starchfilm.film.Lever;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecast.PulledLever;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecast.PulledLever;
 
 /**
  * What more of each ingredient would move.

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.evidence.Band;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /**
  * One property of the dry film as it was measured.

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.plate.Spot;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.TrialForecast;
 
 /**
  * When each milestone of each spot comes.

@@ -2,7 +2,7 @@ package starchfilm.report;
 
 import java.util.List;
 import starchfilm.advice.NotebookAdvice;
-import starchfilm.trial.TrialForecast;
+import starchfilm.forecast.TrialForecast;
 
 /**
  * What to try next over all trials.

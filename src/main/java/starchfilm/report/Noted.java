@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.recipe.Cook;
 import starchfilm.recipe.GlycerolPortion;
 import starchfilm.recipe.VinegarPortion;
@@ -10,7 +11,6 @@ import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
 
 /**
  * One thing a maker decided or measured, the same label for every trial, so that trials can be laid

@@ -3,9 +3,9 @@ package starchfilm.report;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.plate.Spot;
 import starchfilm.report.chart.Scale;
-import starchfilm.trial.TrialForecast;
 
 /**
  * The scales all trials of a page share, so that their figures can be compared; found once a page.

@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.evidence.Band;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.TrialForecast;
 
 /**
  * A plate that is drying, as it stands now.

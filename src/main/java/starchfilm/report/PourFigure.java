@@ -1,12 +1,12 @@
 package starchfilm.report;
 
 import java.util.List;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.plate.Spot;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.trial.TrialForecast;
 
 /**
  * The plate seen from the side, wet and dry, upright to one scale for all trials of the page.

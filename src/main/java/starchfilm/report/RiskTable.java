@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.Arrays;
 import java.util.List;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
@@ -10,7 +11,6 @@ import starchfilm.risk.CrackRisk;
 import starchfilm.risk.MouldRisk;
 import starchfilm.risk.Remedy;
 import starchfilm.risk.RiskLevel;
-import starchfilm.trial.TrialForecast;
 
 /** How a plate may fail while it dries, and the change that would help most. */
 final class RiskTable {

@@ -2,7 +2,7 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.trial.TrialForecast;
+import starchfilm.forecast.TrialForecast;
 
 /**
  * The head table: what the trials share, said once, and what differs, side by side.

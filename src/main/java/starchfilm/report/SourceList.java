@@ -8,10 +8,10 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import starchfilm.drying.DryingSources;
 import starchfilm.evidence.Source;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.report.words.PlainWords;
 import starchfilm.risk.PlateRisks;
-import starchfilm.trial.TrialForecast;
 
 /**
  * The publications the page's figures rest on, each once, numbered.

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.diffusion.IntegrationFailure;
 import starchfilm.drying.DryingForecaster;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecaster;
-import starchfilm.trial.TrialKnowledge;
 
 /**
  * The forecasts of many trials, computed side by side on all cores, in the order of the trials.

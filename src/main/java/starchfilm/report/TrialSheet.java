@@ -1,7 +1,7 @@
 package starchfilm.report;
 
 import java.util.Map;
-import starchfilm.trial.TrialForecast;
+import starchfilm.forecast.TrialForecast;
 
 /** One trial as a part of another page, as it stands on the comparison page. */
 public final class TrialSheet {

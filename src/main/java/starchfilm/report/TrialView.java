@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.evidence.Extrapolation;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
@@ -12,7 +13,6 @@ import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 import starchfilm.trial.NotRecorded;
-import starchfilm.trial.TrialForecast;
 
 /**
  * One trial on the page.

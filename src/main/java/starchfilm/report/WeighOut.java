@@ -3,13 +3,13 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.evidence.Estimate;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.recipe.Recipe;
 import starchfilm.recipe.StarchPortion;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
-import starchfilm.trial.TrialForecast;
 
 /**
  * What goes on the scale and into the pot.

@@ -1,17 +1,10 @@
 /**
- * Trials and the notebook they make: one JSON file a trial, read tolerantly and complained about
- * precisely, and rewritten without losing what the program does not know.
+ * The facts of one trial, in SI: what was weighed, cooked and poured, in which room, and what was
+ * seen and measured of it since.
  *
- * <p>The keys of a file carry their unit; the records here are SI. An amount may be a number, a
- * range {@code {"from": 5, "to": 7}} or {@code "unknown"}; a field may be left out. A range widens
- * the bands of the forecast; what is unknown or left out is assumed, widely, and listed as {@link
- * starchfilm.trial.NotRecorded} with what it costs. Only what is impossible is a {@link
- * starchfilm.trial.Fault}, with its place and the way to mend it; what is merely odd is a {@link
- * starchfilm.trial.Notice}. A room may be a CSV log beside the trial.
- *
- * <p>A folder is read with the folders below it. The starter recipes of {@code formulations/} have
- * no history and come after the six trials of {@code formulations/garden/}, see {@link
- * starchfilm.trial.Trial#hasHistory()}. Start from {@link starchfilm.trial.NotebookReader}.
+ * <p>A range widens the bands of a forecast; what is unknown or was left out is assumed, widely,
+ * and listed as {@link starchfilm.trial.NotRecorded} with what it costs. {@code
+ * starchfilm.notebook} reads trials from files. Start from {@link starchfilm.trial.Trial}.
  */
 @NullMarked
 package starchfilm.trial;

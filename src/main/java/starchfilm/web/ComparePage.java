@@ -4,15 +4,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import starchfilm.notebook.Notebook;
 import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.TrialForecasts;
-import starchfilm.trial.Notebook;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.Refusal;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
+import starchfilm.web.work.Work;
 
 /** <em>Compare</em>: choose trials, wait while they are forecast, get the comparison page. */
 final class ComparePage {

@@ -10,6 +10,7 @@ import starchfilm.report.Safety;
 import starchfilm.web.http.Refusal;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Seal;
+import starchfilm.web.work.Workbench;
 
 /**
  * What every page works with.

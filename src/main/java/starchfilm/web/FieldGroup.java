@@ -2,7 +2,7 @@ package starchfilm.web;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.trial.TrialField;
+import starchfilm.saving.TrialField;
 
 /**
  * Fields that stand together on the form of a trial.

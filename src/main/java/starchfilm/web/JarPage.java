@@ -8,7 +8,7 @@ import starchfilm.assay.Assay;
 import starchfilm.evidence.Figures;
 import starchfilm.reagent.Acid;
 import starchfilm.recovery.OilKind;
-import starchfilm.report.AssaySheet;
+import starchfilm.report.plan.AssaySheet;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;

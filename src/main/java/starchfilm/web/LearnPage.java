@@ -6,14 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import starchfilm.learning.Workshop;
+import starchfilm.notebook.Fault;
+import starchfilm.notebook.Notebook;
 import starchfilm.report.LearntText;
-import starchfilm.trial.Fault;
-import starchfilm.trial.NotWrittenException;
-import starchfilm.trial.Notebook;
+import starchfilm.saving.NotWrittenException;
 import starchfilm.web.http.Refusal;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
+import starchfilm.web.work.Work;
 
 /** What the notebook has taught, and the button that lets it teach again. */
 final class LearnPage {

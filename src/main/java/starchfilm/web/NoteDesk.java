@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.amount.MomentParser;
-import starchfilm.trial.Fault;
-import starchfilm.trial.NotWrittenException;
-import starchfilm.trial.NoteWriter;
-import starchfilm.trial.Notice;
+import starchfilm.notebook.Fault;
+import starchfilm.notebook.Notice;
+import starchfilm.saving.NotWrittenException;
+import starchfilm.saving.NoteWriter;
 import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
 

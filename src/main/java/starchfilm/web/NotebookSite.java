@@ -13,6 +13,8 @@ import starchfilm.web.http.Routes;
 import starchfilm.web.http.Seal;
 import starchfilm.web.http.Serving;
 import starchfilm.web.http.Site;
+import starchfilm.web.work.ForecastShelf;
+import starchfilm.web.work.Workbench;
 
 /** All pages over one notebook folder, served until somebody stops them. */
 public final class NotebookSite implements AutoCloseable {

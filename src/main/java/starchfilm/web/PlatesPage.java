@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
+import starchfilm.notebook.Notebook;
 import starchfilm.report.PlateNow;
 import starchfilm.report.TrialForecasts;
-import starchfilm.trial.Notebook;
 import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
@@ -19,6 +19,7 @@ import starchfilm.web.http.Refusal;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
+import starchfilm.web.work.Work;
 
 /** <em>The plates</em>: what is drying now, how far it is, when it is due; weigh it in two taps. */
 final class PlatesPage {

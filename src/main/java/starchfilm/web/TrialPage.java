@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.notebook.Notebook;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
-import starchfilm.trial.NewPhoto;
-import starchfilm.trial.NotWrittenException;
-import starchfilm.trial.Notebook;
+import starchfilm.saving.NewPhoto;
+import starchfilm.saving.NotWrittenException;
 import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
@@ -21,6 +21,7 @@ import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 import starchfilm.web.http.SentFile;
+import starchfilm.web.work.Work;
 
 /** One trial: its forecast, what came of it, and small forms to note more. */
 final class TrialPage {

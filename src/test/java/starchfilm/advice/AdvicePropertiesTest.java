@@ -9,11 +9,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.air.AirState;
 import starchfilm.doubt.FactorModel;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.plate.DryingLimits;
 import starchfilm.room.ConstantRoom;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecaster;
 
 /** What holds of advice whatever was noted. */
 class AdvicePropertiesTest {

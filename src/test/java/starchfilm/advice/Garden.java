@@ -3,11 +3,11 @@ package starchfilm.advice;
 import java.nio.file.Path;
 import java.util.List;
 import starchfilm.doubt.FactorModel;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.NotebookReader;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.notebook.Notebook;
+import starchfilm.notebook.NotebookReader;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecaster;
 
 /** The notebook that comes with the program, forecast once for all tests of advice. */
 final class Garden {

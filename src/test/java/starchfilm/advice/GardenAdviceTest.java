@@ -14,11 +14,11 @@ import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecaster;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.plate.Spot;
 import starchfilm.risk.RiskForecaster;
 import starchfilm.risk.RiskLevel;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecaster;
 
 /** Each trial of the demo was made to fail in a known way; the advice finds that way. */
 class GardenAdviceTest {

@@ -8,12 +8,12 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import starchfilm.doubt.FactorModel;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.trial.NotRecorded;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.ObservedFault.Kind;
 import starchfilm.trial.ObservedFault.Place;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecaster;
 
 /** Where the notebook does not hold the figures, it does not tell, and says what to note. */
 class NotToldTest {

@@ -19,6 +19,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.doubt.FactorModel;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.notebook.Notebook;
+import starchfilm.notebook.NotebookReader;
 import starchfilm.proof.Cases;
 import starchfilm.proof.DemoTrials;
 import starchfilm.proof.RoughJson;
@@ -26,9 +29,6 @@ import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.NotebookReader;
-import starchfilm.trial.TrialForecaster;
 
 /** Whatever stands in a trial file or a room log, the commands end in order and lose nothing. */
 class RoughTrialFilesTest {

@@ -28,8 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.doubt.Factor;
 import starchfilm.doubt.FactorModel;
 import starchfilm.ingredient.StarchKind;
-import starchfilm.trial.Fault;
-import starchfilm.trial.NotWrittenException;
+import starchfilm.notebook.Fault;
+import starchfilm.saving.NotWrittenException;
 import starchfilm.trial.Trial;
 
 /** A workshop file that cannot be true is named in one sentence, and the textbook stands in. */

@@ -23,7 +23,7 @@ import starchfilm.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
 import starchfilm.ingredient.StarchKind;
-import starchfilm.trial.NotWrittenException;
+import starchfilm.saving.NotWrittenException;
 import starchfilm.trial.Trial;
 
 /** What was learnt is the same after it was written and read. */

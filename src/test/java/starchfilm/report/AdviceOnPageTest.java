@@ -17,11 +17,11 @@ import starchfilm.advice.NextTrial;
 import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
 import starchfilm.doubt.FactorModel;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.NotebookReader;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.notebook.Notebook;
+import starchfilm.notebook.NotebookReader;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecaster;
 
 /** What the notebook advises stands on the comparison page as the adviser says it. */
 class AdviceOnPageTest {

@@ -15,15 +15,15 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import starchfilm.doubt.FactorModel;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.json.UnreadableFileException;
-import starchfilm.learning.DoubtedReading;
 import starchfilm.learning.Hindsight;
-import starchfilm.learning.RoomLearnt;
 import starchfilm.learning.Workshop;
-import starchfilm.trial.NotebookReader;
+import starchfilm.learnt.DoubtedReading;
+import starchfilm.learnt.RoomLearnt;
+import starchfilm.notebook.NotebookReader;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecaster;
 
 /** What the invented garden taught, and how the comparison page tells it. */
 class LearntOnPageTest {

@@ -34,6 +34,8 @@ import starchfilm.film.Ingredient;
 import starchfilm.film.IngredientEffect;
 import starchfilm.film.Lever;
 import starchfilm.film.Unmoved;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecast.PulledLever;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.plate.Plate;
 import starchfilm.plate.PlateMaterial;
@@ -57,8 +59,6 @@ import starchfilm.trial.NotRecorded;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecast.PulledLever;
 import starchfilm.trial.Weighing;
 
 /**

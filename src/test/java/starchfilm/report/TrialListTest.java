@@ -13,10 +13,10 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import starchfilm.doubt.FactorModel;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.notebook.NotebookReader;
 import starchfilm.report.TrialList.Order;
-import starchfilm.trial.NotebookReader;
-import starchfilm.trial.TrialForecast;
-import starchfilm.trial.TrialForecaster;
 
 /** The list that hundreds of trials begin with, on the demo notebook. */
 class TrialListTest {

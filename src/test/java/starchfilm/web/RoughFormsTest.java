@@ -23,10 +23,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.json.UnreadableFileException;
 import starchfilm.learning.Workshop;
+import starchfilm.notebook.NotebookReader;
 import starchfilm.proof.Cases;
 import starchfilm.proof.RoughJson;
 import starchfilm.proof.RoughWords;
-import starchfilm.trial.NotebookReader;
 
 /** Whatever is put into the forms of the pages, they answer, and no trial is spoilt. */
 class RoughFormsTest {

@@ -22,9 +22,9 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
 import starchfilm.doubt.FactorModel;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.trial.TrialForecaster;
 import starchfilm.web.http.Serving;
 
 /** The pages over a folder of its own, and what a browser without a screen can do with them. */

@@ -18,10 +18,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.learning.Workshop;
+import starchfilm.notebook.Notebook;
+import starchfilm.notebook.NotebookReader;
 import starchfilm.proof.Kills;
 import starchfilm.proof.OwnJava;
-import starchfilm.trial.Notebook;
-import starchfilm.trial.NotebookReader;
 import starchfilm.trial.Trial;
 
 /**

@@ -1,0 +1,168 @@
+package starchfilm.forecast;
+
+import java.util.List;
+import java.util.function.BiFunction;
+import starchfilm.doubt.FactorModel;
+import starchfilm.drying.DryingForecast;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.Milestone;
+import starchfilm.film.FilmForecaster;
+import starchfilm.film.Lever;
+import starchfilm.film.Levers;
+import starchfilm.forecast.TrialForecast.PulledLever;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Spot;
+import starchfilm.recipe.Composition;
+import starchfilm.recipe.Paste;
+import starchfilm.risk.PlateRisks;
+import starchfilm.risk.RiskForecaster;
+import starchfilm.trial.Trial;
+
+/**
+ * Forecasts a whole trial: the film, the drying, its risks, and what more of each ingredient would
+ * do.
+ *
+ * <p>Immutable; safe to share between threads.
+ */
+public final class TrialForecaster {
+  private final TrialKnowledge knowledge;
+  private final int draws;
+
+  /**
+   * A forecaster.
+   *
+   * @param knowledge what is known before a trial is forecast
+   * @param draws how many likely cases a drying forecast solves
+   */
+  public TrialForecaster(TrialKnowledge knowledge, int draws) {
+    this.knowledge = knowledge;
+    this.draws = draws;
+  }
+
+  /**
+   * A forecaster that knows the same of every trial.
+   *
+   * @param factors what is known of the drying factors
+   * @param draws how many likely cases a drying forecast solves
+   */
+  public TrialForecaster(FactorModel factors, int draws) {
+    this(TrialKnowledge.of(factors), draws);
+  }
+
+  /**
+   * Forecasts a trial.
+   *
+   * @param trial the trial
+   * @return everything the program makes of it
+   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
+   *     is a sentence for the reader
+   */
+  public TrialForecast forecast(Trial trial) {
+    PlateFactors known = knowledge.drying(trial);
+    FilmForecaster film = new FilmForecaster(knowledge.film(trial));
+    DryingCase plate = trial.dryingCase();
+    List<Lever> levers = new Levers(film).of(trial.filmCase());
+    return of(
+        trial,
+        known,
+        film,
+        RiskForecaster::forecast,
+        pulled(plate, levers, known.forecaster(draws)));
+  }
+
+  /**
+   * Forecasts a trial without what more of each ingredient would do, which is most of the work; for
+   * a recipe that is still being moved about.
+   *
+   * @param trial the trial
+   * @return its film, drying and risks, and no levers
+   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
+   *     is a sentence for the reader
+   */
+  public TrialForecast sketch(Trial trial) {
+    return of(
+        trial,
+        knowledge.drying(trial),
+        new FilmForecaster(knowledge.film(trial)),
+        RiskForecaster::forecast,
+        List.of());
+  }
+
+  /**
+   * Forecasts a trial at the least cost, for hundreds of them at once: also without what would
+   * lower its risks.
+   *
+   * @param trial the trial
+   * @return its film, drying and the levels of its risks
+   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
+   *     is a sentence for the reader
+   */
+  public TrialForecast outline(Trial trial) {
+    return of(
+        trial,
+        knowledge.drying(trial),
+        new FilmForecaster(knowledge.film(trial)),
+        RiskForecaster::withoutRemedies,
+        List.of());
+  }
+
+  private TrialForecast of(
+      Trial trial,
+      PlateFactors known,
+      FilmForecaster film,
+      BiFunction<RiskForecaster, DryingCase, PlateRisks> risks,
+      List<PulledLever> levers) {
+    Paste paste = Paste.cooked(trial.recipe());
+    DryingCase plate = trial.dryingCase();
+    return new TrialForecast(
+        trial,
+        paste,
+        paste.composition(),
+        film.forecast(trial.filmCase()),
+        known.forecaster(draws).forecast(plate),
+        risks.apply(new RiskForecaster(known.factors()), plate),
+        levers,
+        known.weighings());
+  }
+
+  /**
+   * Forecasts only how a trial's plates dry.
+   *
+   * @param trial the trial
+   * @return its drying
+   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
+   *     is a sentence for the reader
+   */
+  public DryingForecast drying(Trial trial) {
+    return knowledge.drying(trial).forecaster(draws).forecast(trial.dryingCase());
+  }
+
+  private static List<PulledLever> pulled(
+      DryingCase plate, List<Lever> filmLevers, DryingForecaster forecaster) {
+    double nowS = dryThroughS(forecaster, plate);
+    return filmLevers.stream()
+        .map(
+            lever ->
+                new PulledLever(
+                    lever,
+                    nowS,
+                    dryThroughS(forecaster, with(lever.pulled(plate.composition()), plate))))
+        .toList();
+  }
+
+  private static DryingCase with(Composition paste, DryingCase plate) {
+    return new DryingCase(
+        paste,
+        plate.solidsRelativeSd(),
+        plate.plasticiserRelativeSd(),
+        plate.plate(),
+        plate.pour(),
+        plate.room(),
+        plate.benchTemperatureK(),
+        plate.faces());
+  }
+
+  private static double dryThroughS(DryingForecaster forecaster, DryingCase plate) {
+    return forecaster.middleCaseS(plate, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+  }
+}

@@ -1,0 +1,67 @@
+package starchfilm.forecast;
+
+import starchfilm.doubt.FactorModel;
+import starchfilm.film.LearntFilm;
+import starchfilm.trial.Trial;
+
+/** What is known before a trial is forecast: the textbook, or what earlier trials taught. */
+public interface TrialKnowledge {
+  /**
+   * What is known of how its plates dry.
+   *
+   * @param trial the trial
+   * @return the factors, the doubt of the trial's room included
+   * @throws IllegalArgumentException where a figure of the trial lies outside what the drying model
+   *     takes; the message is a sentence for the reader
+   */
+  PlateFactors drying(Trial trial);
+
+  /**
+   * What is known of its film.
+   *
+   * @param trial the trial
+   * @return what strips of other trials taught
+   */
+  LearntFilm film(Trial trial);
+
+  /**
+   * The same factors for every trial.
+   *
+   * @param factors such as {@link FactorModel#textbook()}
+   * @return that knowledge; nothing was learnt about film
+   */
+  static TrialKnowledge of(FactorModel factors) {
+    return new TrialKnowledge() {
+      @Override
+      public PlateFactors drying(Trial trial) {
+        return new PlateFactors(trial.roomDoubt().addedTo(factors), false, 0);
+      }
+
+      @Override
+      public LearntFilm film(Trial trial) {
+        return LearntFilm.NOTHING;
+      }
+    };
+  }
+
+  /**
+   * What is known of one trial.
+   *
+   * @param drying the factors of its plates
+   * @param film what strips taught
+   * @return that knowledge, whatever trial is asked for
+   */
+  static TrialKnowledge of(PlateFactors drying, LearntFilm film) {
+    return new TrialKnowledge() {
+      @Override
+      public PlateFactors drying(Trial trial) {
+        return drying;
+      }
+
+      @Override
+      public LearntFilm film(Trial trial) {
+        return film;
+      }
+    };
+  }
+}

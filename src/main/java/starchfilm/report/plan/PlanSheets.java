@@ -1,0 +1,217 @@
+package starchfilm.report.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.drying.Milestone;
+import starchfilm.planning.CookSteps;
+import starchfilm.planning.Levelling;
+import starchfilm.planning.Plan;
+import starchfilm.planning.PlannedRecipe;
+import starchfilm.planning.Potful;
+import starchfilm.plate.Spot;
+import starchfilm.report.plan.PlanSheet.Figure;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PlanWords;
+import starchfilm.report.words.Plural;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.RecipeWords;
+import starchfilm.report.words.Spans;
+
+/** Puts a plan into words. */
+public final class PlanSheets {
+  /** A recipe shows no more limits than these. */
+  private static final int MOST_LIMITS = 3;
+
+  /** Share of what a plate without a rim holds from which a pour is warned of. */
+  private static final double RUNS_OVER_SHARE = 0.7;
+
+  /** A chance lower than asked by this is told. */
+  private static final double NOTICEABLE = 0.05;
+
+  private PlanSheets() {}
+
+  /**
+   * The sheets of a plan.
+   *
+   * @param plan the plan
+   * @return one a recipe, in its order
+   */
+  public static List<PlanSheet> of(Plan plan) {
+    return IntStream.range(0, plan.recipes().size())
+        .mapToObj(i -> sheet(i + 1, plan.recipes().get(i), plan))
+        .toList();
+  }
+
+  private static PlanSheet sheet(int number, PlannedRecipe recipe, Plan plan) {
+    return new PlanSheet(
+        number,
+        PlanWords.title(recipe.goals()),
+        summary(recipe),
+        recipe.potfuls().stream().map(potful -> PotfulLines.of(potful, recipe)).toList(),
+        cook(recipe.cook()),
+        topUp(recipe.potfuls()),
+        pour(recipe),
+        IntStream.rangeClosed(1, recipe.plates()).boxed().toList(),
+        ReaderUnit.GRAM.noted(recipe.pourKg()),
+        film(recipe),
+        drying(recipe),
+        byDate(recipe, plan),
+        recipe.limits().stream()
+            .map(PlanWords::sentence)
+            .flatMap(java.util.Optional::stream)
+            .limit(MOST_LIMITS)
+            .toList(),
+        warnings(recipe, plan));
+  }
+
+  private static String summary(PlannedRecipe recipe) {
+    String kinds = RecipeWords.starchKinds(recipe.potfuls().get(0).recipe());
+    return Character.toUpperCase(kinds.charAt(0))
+        + kinds.substring(1)
+        + " starch on "
+        + Plural.of(recipe.plates(), "plate")
+        + " of "
+        + RecipeWords.plate(recipe.plate())
+        + ": "
+        + PlainWords.word(recipe.film().feel())
+        + " film of about "
+        + ReaderUnit.MILLIMETRE.two(recipe.film().dryThicknessM().middle())
+        + " mm, "
+        + ReaderUnit.GRAM.two(recipe.filmKg())
+        + " g in all";
+  }
+
+  private static List<String> cook(CookSteps cook) {
+    List<String> steps = new ArrayList<>();
+    steps.add("Weigh the empty pot and note it.");
+    steps.add("Stir starch, glycerol and vinegar into the cold water until no lump is left.");
+    steps.add(
+        "Heat slowly and stir all the time: it thickens between "
+            + Figures.whole(ReaderUnit.CELSIUS.of(cook.gelatinisesFromK()))
+            + " and "
+            + Figures.whole(ReaderUnit.CELSIUS.of(cook.gelatinisedAtK()))
+            + " °C, and scorches on the bottom if left.");
+    steps.add(
+        "Hold it at "
+            + range(cook.topCelsius().min(), cook.topCelsius().max())
+            + " °C for "
+            + range(cook.holdMinutes().min(), cook.holdMinutes().max())
+            + " min, and stop: longer or hotter only thins it. "
+            + String.join(" ", cook.remarks()));
+    return steps;
+  }
+
+  private static String topUp(List<Potful> potfuls) {
+    return "Weigh the pot again and add hot water until it holds "
+        + String.join(
+            " or ",
+            potfuls.stream().map(p -> ReaderUnit.GRAM.noted(p.cookedKg())).distinct().toList())
+        + " of paste; stir.";
+  }
+
+  private static String range(double from, double to) {
+    return from == to ? Figures.noted(from) : Figures.range(Figures.noted(from), Figures.noted(to));
+  }
+
+  private static List<String> pour(PlannedRecipe recipe) {
+    Levelling levelling = recipe.levelling();
+    double wet = recipe.pour().wetThicknessM().value();
+    List<String> pour = new ArrayList<>();
+    pour.add(
+        "Let bubbles rise. At about "
+            + Figures.whole(ReaderUnit.CELSIUS.of(recipe.pour().pasteTemperatureK()))
+            + " °C pour "
+            + ReaderUnit.GRAM.noted(recipe.pourKg())
+            + " on each level plate, on the scale: "
+            + ReaderUnit.MILLIMETRE.two(wet)
+            + " mm wet. About a twentieth stays in the pot.");
+    if (wet < levelling.levelsFromM()) {
+      pour.add(
+          "Draw it out with a rod: below about "
+              + ReaderUnit.MILLIMETRE.two(levelling.levelsFromM())
+              + " mm this paste hardly levels by itself before it sets (viscosity assumed).");
+    }
+    if (recipe.plate().rimHeightM() == 0 && wet > RUNS_OVER_SHARE * levelling.standsUpToM()) {
+      pour.add(
+          "A plate without a rim holds about "
+              + ReaderUnit.MILLIMETRE.two(levelling.standsUpToM())
+              + " mm at most; dam the edge or pour with care.");
+    }
+    return pour;
+  }
+
+  private static List<Figure> film(PlannedRecipe recipe) {
+    return List.of(
+        new Figure(
+            "feel",
+            PlainWords.word(recipe.film().feel())
+                + ", as asked in "
+                + PlanWords.chance(recipe.wishChance())
+                + " likely cases"),
+        new Figure("dry thickness", ReaderUnit.MILLIMETRE.band(recipe.film().dryThicknessM())),
+        new Figure("strength", ReaderUnit.MEGAPASCAL.band(recipe.film().tensileStrengthPa())),
+        new Figure("stretch at break", ReaderUnit.PERCENT.band(recipe.film().elongationAtBreak())),
+        new Figure(
+            "plasticiser",
+            Figures.two(100 * recipe.composition().glycerolPerDryStarch())
+                + " g glycerol per 100 g dry starch"),
+        new Figure(
+            "paste",
+            Figures.two(100 * recipe.composition().dryStarch())
+                + " % starch, "
+                + Figures.two(100 * recipe.composition().drySolids())
+                + " % dry solids, pH about "
+                + Figures.two(recipe.film().acid().pastePh())));
+  }
+
+  private static List<Figure> drying(PlannedRecipe recipe) {
+    if (recipe.drying().verdict() == RoomVerdict.TOO_DAMP) {
+      return List.of(new Figure("in this room", "never; the air is too damp"));
+    }
+    List<Figure> figures = new ArrayList<>();
+    figures.add(figure("skin-dry, average", Spot.NOMINAL, Milestone.SKIN_DRY, recipe));
+    figures.add(figure("peelable, thick spot", Spot.THICK_SPOT, Milestone.PEELABLE, recipe));
+    figures.add(figure("dry through, thin edge", Spot.THIN_EDGE, Milestone.DRY_THROUGH, recipe));
+    figures.add(figure("dry through, thick spot", Spot.THICK_SPOT, Milestone.DRY_THROUGH, recipe));
+    return figures;
+  }
+
+  private static Figure figure(String name, Spot spot, Milestone milestone, PlannedRecipe recipe) {
+    return new Figure(name, Spans.of(recipe.drying().at(spot).at(milestone).timeS()));
+  }
+
+  private static String byDate(PlannedRecipe recipe, Plan plan) {
+    if (recipe.chance().isEmpty()) {
+      return "";
+    }
+    return "Ready by your date, "
+        + Spans.of(plan.request().byS().orElseThrow())
+        + " after the pour, in "
+        + PlanWords.chance(recipe.chance().getAsDouble())
+        + " likely cases.";
+  }
+
+  private static List<String> warnings(PlannedRecipe recipe, Plan plan) {
+    List<String> warnings = new ArrayList<>();
+    if (!recipe.asWished()) {
+      warnings.add(
+          "The balance is too coarse for so little: rounded, the film is "
+              + PlainWords.word(recipe.film().feel())
+              + " and no longer as asked. Weigh out more at once, or take a finer balance.");
+    }
+    if (recipe.chance().isPresent()
+        && recipe.chance().getAsDouble() < plan.request().sure() - NOTICEABLE) {
+      warnings.add(
+          "Rounded to the balance the date is met less surely than asked; pour a little less.");
+    }
+    if (recipe.drying().verdict() == RoomVerdict.NEVER_PEELABLE) {
+      warnings.add(
+          "In this room it stays too moist to be peeled; bring it to drier air at the end.");
+    }
+    recipe.film().cautions().stream().map(PlainWords::sentence).forEach(warnings::add);
+    return warnings;
+  }
+}

@@ -1,0 +1,159 @@
+package starchfilm.report.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.planning.GiveUp;
+import starchfilm.planning.Plan;
+import starchfilm.planning.PlanRequest;
+import starchfilm.planning.Supplies;
+import starchfilm.report.plan.PlanSheet.Figure;
+import starchfilm.report.plan.PlanSheet.Line;
+import starchfilm.report.words.PlanWords;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.RecipeWords;
+import starchfilm.report.words.RoomWords;
+import starchfilm.report.words.Spans;
+
+/** A plan for a terminal: plain lines that need no colour. */
+public final class PlanText {
+  private static final int NAME = 24;
+  private static final int AMOUNT = 8;
+
+  private PlanText() {}
+
+  /**
+   * The whole plan.
+   *
+   * @param plan the plan
+   * @param remarks what was taken for granted, in sentences
+   * @return lines; long sentences are not broken, and parts are indented
+   */
+  public static List<String> of(Plan plan, List<String> remarks) {
+    List<String> lines = new ArrayList<>();
+    lines.add(asked(plan.request()));
+    lines.addAll(remarks);
+    if (plan.recipes().isEmpty()) {
+      lines.add("");
+      lines.addAll(nothingFits(plan));
+      return lines;
+    }
+    List<PlanSheet> sheets = PlanSheets.of(plan);
+    sheets.forEach(sheet -> add(lines, sheet));
+    addCooking(lines, sheets, plan);
+    lines.add("");
+    lines.add("Ranges hold in 8 likely cases of 10. Hot paste burns: stir with a long spoon.");
+    if (plan.request().supplies().jar().saltFraction().value() > 0) {
+      lines.add(
+          "! Recovered glycerol may still hold methanol, lye and soap: ventilate, gloves, no open"
+              + " flame; never for food, skin or toys.");
+    }
+    return lines;
+  }
+
+  private static String asked(PlanRequest request) {
+    String wish = PlanWords.wish(request.wish());
+    return Character.toUpperCase(wish.charAt(0))
+        + wish.substring(1)
+        + ", out of "
+        + jar(request.supplies())
+        + ", in "
+        + RoomWords.humidity(request.place().room())
+        + " and "
+        + RoomWords.temperature(request.place().room())
+        + (request.byS().isPresent()
+            ? ", ready "
+                + Spans.of(request.byS().getAsDouble())
+                + " after the pour in "
+                + PlanWords.chance(request.sure())
+                + " likely cases:"
+            : ":");
+  }
+
+  private static String jar(Supplies supplies) {
+    return supplies.glycerolKg() == 0
+        ? "no glycerol"
+        : ReaderUnit.GRAM.noted(supplies.glycerolKg())
+            + " of glycerol ("
+            + ReaderUnit.GRAM.noted(supplies.pureGlycerolKg())
+            + " pure)";
+  }
+
+  private static List<String> nothingFits(Plan plan) {
+    List<String> lines = new ArrayList<>();
+    if (plan.giveUps().isEmpty()) {
+      lines.add(
+          "Nothing fits, and giving up one or two wishes would not help: in this air the film does not"
+              + " get dry. Bring the plates to drier or warmer air.");
+      return lines;
+    }
+    lines.add("Nothing fits all of it. What would help:");
+    for (GiveUp way : plan.giveUps()) {
+      lines.add("  - " + PlanWords.sentence(way, plan.request()));
+    }
+    return lines;
+  }
+
+  private static void add(List<String> lines, PlanSheet sheet) {
+    lines.add("");
+    lines.add(sheet.number() + ". " + sheet.title());
+    lines.add("   " + sheet.summary() + ".");
+    for (PlanSheet.Potful potful : sheet.potfuls()) {
+      lines.add("   " + potful.heading() + ":");
+      for (Line line : potful.lines()) {
+        lines.add("     " + amounts(line));
+      }
+    }
+    lines.add("   Cooked: " + lowerFirst(sheet.topUp()));
+    sheet.pour().forEach(step -> lines.add("   " + step));
+    for (Figure figure : sheet.film()) {
+      lines.add("     " + padded(figure.name()) + figure.value());
+    }
+    for (Figure figure : sheet.drying()) {
+      lines.add("     " + padded(figure.name()) + figure.value());
+    }
+    if (!sheet.byDate().isEmpty()) {
+      lines.add("   " + sheet.byDate());
+    }
+    sheet.limits().forEach(limit -> lines.add("   > " + limit));
+    sheet.warnings().forEach(warning -> lines.add("   ! " + warning));
+  }
+
+  /** How each starch or blend is cooked, once. */
+  private static void addCooking(List<String> lines, List<PlanSheet> sheets, Plan plan) {
+    Map<List<String>, String> starches = new LinkedHashMap<>();
+    for (int i = 0; i < sheets.size(); i++) {
+      String kinds = RecipeWords.starchKinds(plan.recipes().get(i).potfuls().get(0).recipe());
+      starches.merge(sheets.get(i).cook(), kinds, (a, b) -> a.contains(b) ? a : a + "; " + b);
+    }
+    starches.forEach(
+        (steps, kinds) -> {
+          lines.add("");
+          lines.add("To cook it (" + kinds + " starch):");
+          steps.forEach(step -> lines.add("   " + step));
+        });
+  }
+
+  private static String lowerFirst(String text) {
+    return Character.toLowerCase(text.charAt(0)) + text.substring(1);
+  }
+
+  private static String amounts(Line line) {
+    String grams = " ".repeat(Math.max(0, AMOUNT - line.grams().length())) + line.grams();
+    String jug =
+        line.millilitres().isEmpty()
+            ? ""
+            : " ".repeat(Math.max(0, AMOUNT - line.millilitres().length())) + line.millilitres();
+    String text = padded(line.name()) + grams + "  " + jug;
+    return line.note().isEmpty()
+        ? text.stripTrailing()
+        : text
+            + " ".repeat(Math.max(1, 2 * AMOUNT + 2 - grams.length() - jug.length()))
+            + line.note();
+  }
+
+  private static String padded(String name) {
+    return name + " ".repeat(Math.max(1, NAME - name.length()));
+  }
+}

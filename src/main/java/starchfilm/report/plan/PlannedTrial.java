@@ -1,0 +1,148 @@
+package starchfilm.report.plan;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import starchfilm.evidence.Estimate;
+import starchfilm.planning.PlannedRecipe;
+import starchfilm.planning.Potful;
+import starchfilm.planning.UseAir;
+import starchfilm.plate.Plate;
+import starchfilm.recipe.GlycerolPortion;
+import starchfilm.recipe.Recipe;
+import starchfilm.recipe.StarchPortion;
+import starchfilm.recipe.VinegarPortion;
+import starchfilm.report.words.PlanWords;
+import starchfilm.report.words.RecipeWords;
+
+/**
+ * A planned recipe as a trial file, ready to take notes: the first potful and the plates it is
+ * poured on.
+ */
+public final class PlannedTrial {
+  private static final double G_PER_KG = 1e3;
+  private static final double MM_PER_M = 1e3;
+  private static final double PERCENT = 100;
+  private static final double ZERO_CELSIUS_K = 273.15;
+  private static final double MINUTE_S = 60;
+  private static final double DAY_S = 86_400;
+  private static final int DECIMALS = 6;
+
+  /** Half the width of a rectangle over its standard deviation. */
+  private static final double HALF_WIDTH = Math.sqrt(3);
+
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private PlannedTrial() {}
+
+  /**
+   * The file.
+   *
+   * @param recipe the recipe
+   * @param scaleStepKg step of the balance (kg)
+   * @param room the field {@code room} of the file
+   * @param use where the film will be used
+   * @return its text
+   */
+  public static String text(PlannedRecipe recipe, double scaleStepKg, ObjectNode room, UseAir use) {
+    Potful potful = recipe.potfuls().get(0);
+    ObjectNode trial = MAPPER.createObjectNode();
+    trial.put(
+        "name",
+        PlanWords.title(recipe.goals())
+            + ": "
+            + RecipeWords.starchKinds(potful.recipe())
+            + " starch");
+    put(trial, "scale_g", scaleStepKg * G_PER_KG);
+    trial.set("recipe", recipe(potful.recipe()));
+    ObjectNode cook = trial.putObject("cook");
+    put(cook, "minutes", potful.recipe().cook().durationS().times(1 / MINUTE_S));
+    put(
+        cook,
+        "top_C",
+        potful.recipe().cook().topTemperatureK().plus(Estimate.exact(-ZERO_CELSIUS_K)));
+    put(cook, "water_lost_g", potful.recipe().cook().waterLostKg().times(G_PER_KG));
+    trial.set("pour", pour(recipe, potful));
+    trial.set("room", room);
+    ObjectNode film = trial.putObject("use");
+    put(film, "rh_pct", use.relativeHumidity() * PERCENT);
+    put(film, "air_C", use.temperatureK() - ZERO_CELSIUS_K);
+    put(film, "after_days", use.ageS() / DAY_S);
+    trial
+        .putArray("remarks")
+        .add("Planned by starchfilm and not poured yet: note what was really weighed and poured.");
+    return write(trial);
+  }
+
+  private static ObjectNode recipe(Recipe recipe) {
+    ObjectNode node = MAPPER.createObjectNode();
+    ArrayNode starches = node.putArray("starch");
+    for (StarchPortion portion : recipe.starches()) {
+      ObjectNode starch = starches.addObject();
+      starch.put("kind", portion.kind().tradeName());
+      put(starch, "mass_g", portion.massKg().value() * G_PER_KG);
+      put(starch, "moisture_pct", portion.moistureFraction().times(PERCENT));
+    }
+    GlycerolPortion glycerol = recipe.glycerol();
+    ObjectNode jar = node.putObject("glycerol");
+    put(jar, "mass_g", glycerol.massKg().value() * G_PER_KG);
+    put(jar, "purity_pct", glycerol.stock().glycerolFraction().times(PERCENT));
+    put(jar, "salt_pct", glycerol.stock().saltFraction().times(PERCENT));
+    VinegarPortion vinegar = recipe.vinegar();
+    if (vinegar.massKg().value() > 0) {
+      ObjectNode sour = node.putObject("vinegar");
+      put(sour, "mass_g", vinegar.massKg().value() * G_PER_KG);
+      put(sour, "acidity_pct", vinegar.acidityFraction().times(PERCENT));
+    }
+    put(node.putObject("water"), "mass_g", recipe.waterKg().value() * G_PER_KG);
+    return node;
+  }
+
+  private static ObjectNode pour(PlannedRecipe recipe, Potful potful) {
+    ObjectNode node = MAPPER.createObjectNode();
+    Plate plate = recipe.plate();
+    ObjectNode on = node.putObject("plate");
+    on.put("material", plate.material().tradeName());
+    put(on, "length_mm", plate.lengthM() * MM_PER_M);
+    put(on, "width_mm", plate.widthM() * MM_PER_M);
+    put(on, "thickness_mm", plate.thicknessM() * MM_PER_M);
+    put(on, "rim_mm", plate.rimHeightM() * MM_PER_M);
+    node.put("plates", potful.plates());
+    put(node, "poured_g", recipe.pourKg() * G_PER_KG);
+    put(node, "unevenness_pct", recipe.pour().unevenness() * PERCENT);
+    put(node, "paste_C", recipe.pour().pasteTemperatureK() - ZERO_CELSIUS_K);
+    return node;
+  }
+
+  /** A figure, or where it is uncertain the rectangle it lies in. */
+  private static void put(ObjectNode node, String key, Estimate estimate) {
+    double half = estimate.sd() * HALF_WIDTH;
+    if (half == 0) {
+      put(node, key, estimate.value());
+      return;
+    }
+    ObjectNode range = node.putObject(key);
+    put(range, "from", Math.max(0, estimate.value() - half));
+    put(range, "to", estimate.value() + half);
+  }
+
+  private static void put(ObjectNode node, String key, double value) {
+    BigDecimal rounded =
+        BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
+    node.put(key, rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+  }
+
+  private static String write(ObjectNode trial) {
+    ObjectWriter writer = MAPPER.writer().with(SerializationFeature.INDENT_OUTPUT);
+    try {
+      return writer.writeValueAsString(trial) + "\n";
+    } catch (JsonProcessingException impossible) {
+      throw new IllegalStateException("a tree in memory cannot fail", impossible);
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package starchfilm.report.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.planning.PourThickness;
+import starchfilm.planning.PourThickness.Reach;
+import starchfilm.planning.ThicknessAnswer;
+import starchfilm.planning.ThicknessRequest;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PlanWords;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.RecipeWords;
+import starchfilm.report.words.RoomWords;
+import starchfilm.report.words.Spans;
+
+/** How thick to pour, for a terminal: plain lines that need no colour. */
+public final class ThicknessText {
+  private ThicknessText() {}
+
+  /**
+   * Whether any pour meets the date.
+   *
+   * @param answer the answer
+   * @return false where even the thinnest is too late
+   */
+  public static boolean isAnyFound(ThicknessAnswer answer) {
+    return answer.pours().stream().anyMatch(pour -> pour.reach() != Reach.TOO_SOON);
+  }
+
+  /**
+   * The whole answer.
+   *
+   * @param answer how thick
+   * @return lines; long sentences are not broken
+   */
+  public static List<String> of(ThicknessAnswer answer) {
+    ThicknessRequest request = answer.request();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Dry through, thick spot and all, within "
+            + Spans.of(request.byS())
+            + " on "
+            + RecipeWords.plate(request.plate())
+            + ", in "
+            + RoomWords.humidity(request.place().room())
+            + " and "
+            + RoomWords.temperature(request.place().room())
+            + ", air at "
+            + RoomWords.speed(request.place().room())
+            + ":");
+    lines.add("");
+    answer.pours().forEach(pour -> lines.add(line(pour)));
+    lines.add("");
+    if (isAnyFound(answer)) {
+      lines.add(
+          "The last of these is dry through in "
+              + Spans.of(answer.readyS())
+              + "; the film "
+              + PlainWords.inTheHand(answer.film().feel())
+              + ".");
+    } else {
+      lines.add("Pour for a later date, or dry it warmer, drier or by a fan.");
+    }
+    lines.addAll(limits(answer));
+    return lines;
+  }
+
+  private static String line(PourThickness pour) {
+    String sure = "in " + PlanWords.chance(pour.sure()) + " likely cases: ";
+    return switch (pour.reach()) {
+      case TOO_SOON -> sure + "no pour, not even one of 0.1 mm";
+      case ANY -> sure + "any pour up to 25 mm; thicker was not looked at";
+      case FOUND ->
+          sure
+              + ReaderUnit.MILLIMETRE.two(pour.wetThicknessM())
+              + " mm wet, "
+              + Figures.whole(ReaderUnit.GRAM.of(pour.pourKg()))
+              + " g a plate, which dries to "
+              + ReaderUnit.MILLIMETRE.band(pour.dryThicknessM());
+    };
+  }
+
+  private static List<String> limits(ThicknessAnswer answer) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Starch in the paste "
+            + ReaderUnit.PERCENT.two(answer.body().starchInPaste())
+            + " %: it settles below "
+            + ReaderUnit.PERCENT.two(answer.body().settlesBelow())
+            + " % and does not level above "
+            + ReaderUnit.PERCENT.two(answer.body().levelsUpTo())
+            + " % (critical and cast concentrations, recalled handbook figures; the upper limit is"
+            + " judged).");
+    lines.add(
+        "Thinner than about "
+            + ReaderUnit.MILLIMETRE.two(answer.levelling().levelsFromM())
+            + " mm it hardly levels by itself before it sets, so draw it out with a rod (Orchard's"
+            + " rule for a viscosity of about "
+            + Figures.two(answer.levelling().viscosityPaS())
+            + " Pa s, which is assumed).");
+    lines.add(
+        answer.request().rimM() > 0
+            ? "The rim stands "
+                + ReaderUnit.MILLIMETRE.two(answer.request().rimM())
+                + " mm above the plate; keep the thick spot below it."
+            : "Without a rim it runs off above about "
+                + ReaderUnit.MILLIMETRE.two(answer.levelling().standsUpToM())
+                + " mm, if not earlier (height of a pool of hot water at a sharp edge).");
+    return lines;
+  }
+}
