@@ -44,16 +44,18 @@ class HouseArrowsTest {
       drying     ingredient recipe sorption air diffusion doubt wetfilm room plate
       risk       ingredient recipe sorption film air doubt room plate drying
       trial      ingredient recipe film air doubt room plate
-      notebook   ingredient recipe air room plate trial json amount
-      saving     ingredient recipe plate trial notebook json amount
+      findings   trial json
+      roomlog    room findings json
+      notebook   ingredient recipe air room plate trial json amount findings roomlog
+      saving     ingredient recipe plate trial json amount findings notebook
       forecast   ingredient recipe film air doubt room plate drying risk trial
       learnt     ingredient film doubt
       learning   ingredient recipe sorption film air doubt room plate drying diffusion json amount \
-                 trial notebook saving forecast learnt
+                 trial findings notebook saving forecast learnt
       planning   ingredient recipe sorption film air doubt room plate drying trial learning amount \
                  reagent recovery assay
-      advice     ingredient recipe sorption film air doubt room plate drying risk trial forecast learning amount \
-                 reagent recovery assay planning json
+      advice     ingredient recipe sorption film air doubt room plate drying risk trial forecast \
+                 learning amount reagent recovery assay planning json
       """
           .lines()
           .map(line -> List.of(line.split(" +")))
@@ -61,7 +63,17 @@ class HouseArrowsTest {
               Collectors.toMap(words -> words.get(0), words -> words.subList(1, words.size())));
 
   private static final List<String> ROOMS_WITH_THE_OUTSIDE =
-      List.of("json", "amount", "trial", "notebook", "saving", "learning", "report", "cli", "web");
+      List.of(
+          "json",
+          "amount",
+          "trial",
+          "roomlog",
+          "notebook",
+          "saving",
+          "learning",
+          "report",
+          "cli",
+          "web");
 
   static Stream<Arguments> rooms() {
     return MAY_KNOW.entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));

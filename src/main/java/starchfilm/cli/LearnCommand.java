@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import starchfilm.findings.Fault;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.notebook.Fault;
 import starchfilm.notebook.Notebook;
-import starchfilm.report.LearntText;
+import starchfilm.report.learnt.LearntText;
 import starchfilm.saving.NotWrittenException;
 
 /** Learns from the weighings and pulled strips of a folder. */

@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.amount.MistypedException;
 import starchfilm.amount.MomentParser;
-import starchfilm.notebook.Fault;
+import starchfilm.findings.Fault;
 import starchfilm.notebook.Notebook;
 import starchfilm.notebook.NotebookReader;
 import starchfilm.saving.NotWrittenException;

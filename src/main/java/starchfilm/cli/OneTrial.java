@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
-import starchfilm.notebook.Fault;
+import starchfilm.findings.Fault;
 import starchfilm.notebook.Notebook;
 import starchfilm.notebook.NotebookReader;
 import starchfilm.trial.Trial;

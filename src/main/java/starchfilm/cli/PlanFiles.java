@@ -10,7 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import starchfilm.notebook.Fault;
+import starchfilm.findings.Fault;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.report.plan.PlannedTrial;

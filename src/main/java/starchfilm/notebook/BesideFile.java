@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import starchfilm.findings.Findings;
 import starchfilm.json.Located.Place;
 
 /** Finds files that a trial file names: only beside it or in folders below. */

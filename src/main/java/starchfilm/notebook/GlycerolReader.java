@@ -2,6 +2,9 @@ package starchfilm.notebook;
 
 import java.util.Optional;
 import starchfilm.evidence.Estimate;
+import starchfilm.findings.Allowed;
+import starchfilm.findings.Findings;
+import starchfilm.findings.Words;
 import starchfilm.json.Located;
 import starchfilm.recipe.GlycerolPortion;
 import starchfilm.recipe.GlycerolStock;

@@ -1,6 +1,8 @@
 package starchfilm.notebook;
 
 import java.util.List;
+import starchfilm.findings.Fault;
+import starchfilm.findings.Notice;
 import starchfilm.trial.Trial;
 
 /**

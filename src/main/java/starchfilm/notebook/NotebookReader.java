@@ -14,6 +14,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import starchfilm.findings.Fault;
+import starchfilm.findings.Findings;
+import starchfilm.findings.Notice;
 import starchfilm.trial.Trial;
 
 /**

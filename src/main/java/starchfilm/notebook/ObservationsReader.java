@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.findings.Allowed;
+import starchfilm.findings.Findings;
 import starchfilm.plate.FaceChange;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.PullTest;

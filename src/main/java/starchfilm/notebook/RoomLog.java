@@ -3,8 +3,10 @@ package starchfilm.notebook;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import starchfilm.findings.Findings;
 import starchfilm.json.Located.Place;
 import starchfilm.room.Room;
+import starchfilm.roomlog.RoomLogReader;
 
 /** Finds and reads the room log that a trial file names. */
 final class RoomLog {

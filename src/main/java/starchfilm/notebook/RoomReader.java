@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.air.AirState;
 import starchfilm.evidence.Estimate;
+import starchfilm.findings.Allowed;
+import starchfilm.findings.Findings;
 import starchfilm.room.ConstantRoom;
 import starchfilm.room.Room;
 import starchfilm.room.SwingingRoom;

@@ -2,6 +2,7 @@ package starchfilm.notebook;
 
 import java.util.OptionalDouble;
 import starchfilm.evidence.Estimate;
+import starchfilm.findings.Allowed;
 
 /**
  * What a reading of the kitchen scale is worth.

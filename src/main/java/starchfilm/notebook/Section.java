@@ -13,6 +13,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import starchfilm.amount.NearMiss;
+import starchfilm.findings.Allowed;
+import starchfilm.findings.Findings;
 import starchfilm.json.Located;
 import starchfilm.json.Located.ListValue;
 import starchfilm.json.Located.Member;

@@ -5,6 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.evidence.Estimate;
+import starchfilm.findings.Allowed;
+import starchfilm.findings.Findings;
+import starchfilm.findings.Words;
 import starchfilm.ingredient.StarchKind;
 import starchfilm.recipe.StarchPortion;
 

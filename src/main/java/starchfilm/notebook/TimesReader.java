@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import starchfilm.amount.MistypedException;
 import starchfilm.amount.Moment;
 import starchfilm.amount.MomentParser;
+import starchfilm.findings.Findings;
+import starchfilm.findings.Words;
 
 /** Reads the moments of a trial file and counts them from the pour. */
 final class TimesReader {

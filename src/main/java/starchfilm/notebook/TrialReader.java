@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import starchfilm.evidence.Estimate;
+import starchfilm.findings.Allowed;
+import starchfilm.findings.Findings;
 import starchfilm.json.FileText;
 import starchfilm.json.Located;
 import starchfilm.json.LocatedReader;

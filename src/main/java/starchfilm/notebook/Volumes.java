@@ -2,6 +2,8 @@ package starchfilm.notebook;
 
 import java.util.Optional;
 import starchfilm.evidence.Estimate;
+import starchfilm.findings.Allowed;
+import starchfilm.findings.Findings;
 import starchfilm.ingredient.VolkKaehler2018;
 import starchfilm.recipe.Composition;
 

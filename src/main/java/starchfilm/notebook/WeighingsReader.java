@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.evidence.Estimate;
+import starchfilm.findings.Allowed;
+import starchfilm.findings.Findings;
+import starchfilm.findings.Words;
 import starchfilm.trial.Weighing;
 
 /** Reads {@code weighings}: takes the plate off, puts them in order, and refuses the impossible. */

@@ -3,8 +3,8 @@
  *
  * <p>One JSON file a trial. The keys of a file carry their unit; what comes out is SI. An amount
  * may be a number, a range {@code {"from": 5, "to": 7}} or {@code "unknown"}; a field may be left
- * out. Only what is impossible is a {@link starchfilm.notebook.Fault}, with its place and the way
- * to mend it; what is merely odd is a {@link starchfilm.notebook.Notice}. A room may be a CSV log
+ * out. Only what is impossible is a {@link starchfilm.findings.Fault}, with its place and the way
+ * to mend it; what is merely odd is a {@link starchfilm.findings.Notice}. A room may be a CSV log
  * beside the trial.
  *
  * <p>A folder is read with the folders below it. The starter recipes of {@code formulations/} have

@@ -3,11 +3,13 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.advice.Adviser;
+import starchfilm.findings.Fault;
+import starchfilm.findings.Notice;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
-import starchfilm.notebook.Fault;
 import starchfilm.notebook.Notebook;
-import starchfilm.notebook.Notice;
+import starchfilm.report.advice.Advised;
+import starchfilm.report.learnt.LearntSoFar;
 
 /**
  * What a comparison page is made from.
@@ -61,7 +63,15 @@ public record Comparison(
    * @return the comparison with what that is, and how much nearer it brought the forecasts
    */
   public Comparison taughtBy(List<Workshop> workshops) {
-    return new Comparison(trials, troubles, remarks, advised, LearntSoFar.from(workshops, trials));
+    return new Comparison(
+        trials,
+        troubles,
+        remarks,
+        advised,
+        LearntSoFar.from(
+            workshops,
+            trials,
+            trials.subList(ComparisonPage.firstApart(trials.size()), trials.size())));
   }
 
   /**

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.report.advice.NotebookAdviceView;
 import starchfilm.report.chart.Strip;
+import starchfilm.report.learnt.LearntView;
+import starchfilm.report.words.Anchor;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
 
@@ -149,7 +152,7 @@ record ComparisonPage(
       rows.add(
           new Ready(
               i + 1,
-              TrialView.anchor(i + 1),
+              Anchor.ofTrial(i + 1),
               trial.trial().name(),
               calendar.pour(),
               scale.strip(trial),

@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.report.words.Anchor;
 
 /**
  * The head table: what the trials share, said once, and what differs, side by side.
@@ -219,8 +220,7 @@ record SideBySide(List<Same> same, List<Block> blocks) {
       boolean drawn = to > apart;
       List<Head> heads = new ArrayList<>();
       for (int i = from; i < to; i++) {
-        heads.add(
-            new Head(i + 1, TrialView.anchor(i + 1), trials.get(i).trial().name(), i >= apart));
+        heads.add(new Head(i + 1, Anchor.ofTrial(i + 1), trials.get(i).trial().name(), i >= apart));
       }
       blocks.add(
           new Block(

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
@@ -91,7 +92,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
       rows.add(
           new Row(
               i + 1,
-              i < beside ? "" : TrialView.anchor(i + 1),
+              i < beside ? "" : Anchor.ofTrial(i + 1),
               trial.name(),
               String.valueOf(trial.file().getFileName()),
               facts(trials.get(i)),

@@ -6,7 +6,9 @@ import java.util.Optional;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.evidence.Extrapolation;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.report.advice.TrialAdviceView;
 import starchfilm.report.chart.CurveFigure;
+import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
@@ -126,7 +128,7 @@ record TrialView(
     TrialForecast trial = trials.get(index);
     return new TrialView(
         index + 1,
-        anchor(index + 1),
+        Anchor.ofTrial(index + 1),
         trial.trial().name(),
         String.valueOf(trial.trial().file().getFileName()),
         trial.trial().invented(),
@@ -153,16 +155,6 @@ record TrialView(
         trial.trial().notRecorded(),
         Safety.of(trial),
         extrapolations(trial));
-  }
-
-  /**
-   * Where a trial is on the page; never made from what the user wrote.
-   *
-   * @param number its number
-   * @return such as {@code trial-3}
-   */
-  static String anchor(int number) {
-    return "trial-" + number;
   }
 
   private static List<Sharpen> sharpen(TrialForecast trial) {

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import starchfilm.notebook.Fault;
+import starchfilm.findings.Fault;
 
 /** Nothing was written, and why; the file is as it was. */
 public final class NotWrittenException extends Exception {

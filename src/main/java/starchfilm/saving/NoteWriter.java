@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import starchfilm.findings.Fault;
+import starchfilm.findings.Findings;
+import starchfilm.findings.Notice;
 import starchfilm.json.FileText;
 import starchfilm.json.Located;
 import starchfilm.json.UnreadableFileException;
 import starchfilm.notebook.BesideFile;
-import starchfilm.notebook.Fault;
-import starchfilm.notebook.Findings;
-import starchfilm.notebook.Notice;
 import starchfilm.notebook.TrialReader;
 import starchfilm.trial.Trial;
 

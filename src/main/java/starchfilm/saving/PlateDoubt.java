@@ -3,8 +3,8 @@ package starchfilm.saving;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import starchfilm.notebook.Notice;
-import starchfilm.notebook.Words;
+import starchfilm.findings.Notice;
+import starchfilm.findings.Words;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
 

@@ -8,9 +8,9 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import starchfilm.findings.Findings;
 import starchfilm.json.FileText;
 import starchfilm.json.UnreadableFileException;
-import starchfilm.notebook.Findings;
 import starchfilm.notebook.TrialReader;
 
 /**

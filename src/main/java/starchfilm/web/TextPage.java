@@ -85,7 +85,7 @@ final class TextPage {
   }
 
   /** In a text of many lines the place of a fault is half the help. */
-  private static String placed(starchfilm.notebook.Fault fault) {
+  private static String placed(starchfilm.findings.Fault fault) {
     return fault.line().isPresent()
         ? "line " + fault.line().getAsInt() + ": " + NoteDesk.sentence(fault)
         : NoteDesk.sentence(fault);

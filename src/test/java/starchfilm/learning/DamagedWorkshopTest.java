@@ -27,8 +27,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.doubt.Factor;
 import starchfilm.doubt.FactorModel;
+import starchfilm.findings.Fault;
 import starchfilm.ingredient.StarchKind;
-import starchfilm.notebook.Fault;
 import starchfilm.saving.NotWrittenException;
 import starchfilm.trial.Trial;
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import starchfilm.findings.Fault;
+import starchfilm.findings.Notice;
 import starchfilm.trial.Trial;
 
 /** The recipes and the notebook that come with the program can be read. */

@@ -12,6 +12,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.findings.Fault;
 import starchfilm.proof.DemoTrials;
 import starchfilm.recipe.Paste;
 import starchfilm.trial.Trial;

@@ -1,4 +1,4 @@
-package starchfilm.notebook;
+package starchfilm.roomlog;
 
 import java.time.LocalDateTime;
 import java.util.Locale;

@@ -1,4 +1,4 @@
-package starchfilm.notebook;
+package starchfilm.roomlog;
 
 import java.util.List;
 import java.util.Locale;

@@ -1,4 +1,4 @@
-package starchfilm.notebook;
+package starchfilm.roomlog;
 
 import java.io.IOException;
 import java.io.StringReader;

@@ -1,10 +1,11 @@
-package starchfilm.report;
+package starchfilm.report.advice;
 
 import java.util.List;
 import starchfilm.advice.Contrast;
 import starchfilm.advice.Difference;
 import starchfilm.advice.Effect;
 import starchfilm.advice.Outcome;
+import starchfilm.report.words.Anchor;
 import starchfilm.report.words.PlainWords;
 
 /**
@@ -47,7 +48,7 @@ record ContrastView(
     Contrast contrast = against.contrast();
     return new ContrastView(
         against.index() + 1,
-        TrialView.anchor(against.index() + 1),
+        Anchor.ofTrial(against.index() + 1),
         contrast.verdict(),
         contrast.differences().stream().map(ContrastView::row).toList(),
         contrast.notNoted().isEmpty()

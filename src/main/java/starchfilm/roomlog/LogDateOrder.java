@@ -1,8 +1,9 @@
-package starchfilm.notebook;
+package starchfilm.roomlog;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import starchfilm.findings.Findings;
 import starchfilm.json.UnreadableFileException;
 
 /** Decides for a whole room log whether its dates begin with the day or with the month. */

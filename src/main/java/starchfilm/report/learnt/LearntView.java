@@ -1,4 +1,4 @@
-package starchfilm.report;
+package starchfilm.report.learnt;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,7 @@ import starchfilm.learning.Hindsight;
 import starchfilm.learnt.KindLearnt;
 import starchfilm.learnt.Learnt;
 import starchfilm.learnt.RoomLearnt;
+import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
@@ -24,7 +25,7 @@ import starchfilm.report.words.Spans;
  * @param doubted weighings and strips that hardly count, whole sentences
  * @param leftOut trials that nothing could be learnt from, whole sentences
  */
-record LearntView(
+public record LearntView(
     String anchor,
     String heading,
     List<Room> rooms,
@@ -44,7 +45,7 @@ record LearntView(
    * @param sentence its pace
    * @param from what that rests on
    */
-  record Room(String sentence, String from) {}
+  public record Room(String sentence, String from) {}
 
   /**
    * Factors that belong together.
@@ -52,7 +53,7 @@ record LearntView(
    * @param name what they are of
    * @param lines one a factor that is told
    */
-  record Group(String name, List<String> lines) {}
+  public record Group(String name, List<String> lines) {}
 
   /**
    * A trial looked back on.
@@ -67,7 +68,7 @@ record LearntView(
    * @param textbookDry when the textbook would have called its thick spot dry
    * @param learntDry when the plates before
    */
-  record Look(
+  public record Look(
       int number,
       String anchor,
       String name,
@@ -78,8 +79,14 @@ record LearntView(
       String textbookDry,
       String learntDry) {}
 
-  /** A section for each folder that taught. */
-  static List<LearntView> of(List<LearntSoFar> folders, List<TrialForecast> trials) {
+  /**
+   * A section for each folder that taught.
+   *
+   * @param folders what they taught
+   * @param trials the trials on the page
+   * @return the sections
+   */
+  public static List<LearntView> of(List<LearntSoFar> folders, List<TrialForecast> trials) {
     List<LearntView> views = new ArrayList<>();
     for (LearntSoFar folder : folders) {
       String heading =
@@ -151,7 +158,7 @@ record LearntView(
     boolean first = look.platesBefore() == 0;
     return new Look(
         number,
-        TrialView.anchor(number),
+        Anchor.ofTrial(number),
         look.trial().name(),
         look.platesBefore(),
         grams(textbook),

@@ -1,4 +1,4 @@
-package starchfilm.notebook;
+package starchfilm.findings;
 
 import java.util.OptionalInt;
 

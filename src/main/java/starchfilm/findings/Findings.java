@@ -1,4 +1,4 @@
-package starchfilm.notebook;
+package starchfilm.findings;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +24,7 @@ public final class Findings {
     this.file = file;
   }
 
-  String file() {
+  public String file() {
     return file;
   }
 
@@ -37,19 +37,19 @@ public final class Findings {
     return faults;
   }
 
-  List<Notice> notices() {
+  public List<Notice> notices() {
     return notices;
   }
 
-  List<NotRecorded> notRecorded() {
+  public List<NotRecorded> notRecorded() {
     return notRecorded;
   }
 
-  void fault(Located value, String allowed, String mend) {
+  public void fault(Located value, String allowed, String mend) {
     fault(value.place(), value.quoted(), allowed, mend);
   }
 
-  void fault(Place place, String given, String allowed, String mend) {
+  public void fault(Place place, String given, String allowed, String mend) {
     faults.add(
         new Fault(
             file,
@@ -70,25 +70,25 @@ public final class Findings {
     faults.add(new Fault(file, e.line(), e.column(), "", e.given(), e.allowed(), e.mend()));
   }
 
-  void fault(int line, String given, String allowed, String mend) {
+  public void fault(int line, String given, String allowed, String mend) {
     faults.add(
         new Fault(file, OptionalInt.of(line), OptionalInt.empty(), "", given, allowed, mend));
   }
 
-  void notice(Place place, String text) {
+  public void notice(Place place, String text) {
     notices.add(new Notice(file, OptionalInt.of(place.line()), place.path(), text));
   }
 
-  void notice(OptionalInt line, String text) {
+  public void notice(OptionalInt line, String text) {
     notices.add(new Notice(file, line, "", text));
   }
 
-  void notRecorded(String field, String assumed, String cost) {
+  public void notRecorded(String field, String assumed, String cost) {
     notRecorded.add(new NotRecorded(field, assumed, cost));
   }
 
   /** Takes over what turned up in a file that this one names, such as a room log. */
-  void takeOver(Findings other) {
+  public void takeOver(Findings other) {
     faults.addAll(other.faults);
     notices.addAll(other.notices);
     notRecorded.addAll(other.notRecorded);

@@ -1,8 +1,9 @@
-package starchfilm.report;
+package starchfilm.report.advice;
 
 import java.util.List;
 import starchfilm.advice.NotebookAdvice;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.report.words.Anchor;
 
 /**
  * What to try next over all trials.
@@ -15,7 +16,7 @@ import starchfilm.forecast.TrialForecast;
  * @param taught what the faults of the notebook teach together; may be empty
  * @param leftOut a sentence on trials that are not advised on; may be empty
  */
-record NotebookAdviceView(
+public record NotebookAdviceView(
     int number,
     String anchor,
     String name,
@@ -23,7 +24,14 @@ record NotebookAdviceView(
     List<NextTrialView> next,
     List<String> taught,
     String leftOut) {
-  static List<NotebookAdviceView> of(Advised advised, List<TrialForecast> trials) {
+  /**
+   * The view of advice over all trials.
+   *
+   * @param advised the advice
+   * @param trials the trials it is on
+   * @return its view; none where no plate has a history
+   */
+  public static List<NotebookAdviceView> of(Advised advised, List<TrialForecast> trials) {
     return advised.over().map(over -> of(over, advised, trials)).stream().toList();
   }
 
@@ -32,7 +40,7 @@ record NotebookAdviceView(
     int number = trials.indexOf(over.from()) + 1;
     return new NotebookAdviceView(
         number,
-        TrialView.anchor(number),
+        Anchor.ofTrial(number),
         over.from().trial().name(),
         over.verdict(),
         over.next().map(NextTrialView::of).stream().toList(),

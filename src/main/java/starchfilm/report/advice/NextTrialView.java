@@ -1,4 +1,4 @@
-package starchfilm.report;
+package starchfilm.report.advice;
 
 import java.util.List;
 import java.util.Locale;

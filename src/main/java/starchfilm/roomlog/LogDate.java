@@ -1,4 +1,4 @@
-package starchfilm.notebook;
+package starchfilm.roomlog;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;

@@ -1,4 +1,4 @@
-package starchfilm.report;
+package starchfilm.report.advice;
 
 import java.util.HashMap;
 import java.util.List;
@@ -30,7 +30,7 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
   static final int MOST = 12;
 
   /** No advice was asked for. */
-  static final Advised NOTHING = new Advised(Optional.empty(), Map.of(), 0);
+  public static final Advised NOTHING = new Advised(Optional.empty(), Map.of(), 0);
 
   /**
    * Advice on one trial.
@@ -54,7 +54,14 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
     after = Map.copyOf(after);
   }
 
-  static Advised by(Adviser adviser, List<TrialForecast> trials) {
+  /**
+   * Asks for all advice.
+   *
+   * @param adviser whom to ask
+   * @param trials the trials, in the order of the page
+   * @return the advice; where none can be given on a trial, a sentence says so
+   */
+  public static Advised by(Adviser adviser, List<TrialForecast> trials) {
     List<Integer> poured =
         IntStream.range(0, trials.size())
             .filter(index -> trials.get(index).trial().hasHistory())

@@ -1,4 +1,4 @@
-package starchfilm.notebook;
+package starchfilm.findings;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -36,18 +36,33 @@ public final class Words {
     return hours < 100 ? number(hours) + " h" : number(hours / 24) + " days";
   }
 
-  /** A mass in grams; a rectangle by its two ends. */
-  static String grams(Estimate kg) {
+  /**
+   * A mass in grams.
+   *
+   * @param kg the mass (kg)
+   * @return the figure; of a rectangle both ends
+   */
+  public static String grams(Estimate kg) {
     return range(kg, 1000) + " g";
   }
 
-  /** A fraction in per cent; a rectangle by its two ends. */
-  static String percent(Estimate fraction) {
+  /**
+   * A fraction in per cent.
+   *
+   * @param fraction the fraction, 0 to 1
+   * @return the figure; of a rectangle both ends
+   */
+  public static String percent(Estimate fraction) {
     return range(fraction, 100) + " %";
   }
 
-  /** The relative standard uncertainty of what is left over, in per cent. */
-  static String percentSpread(Estimate fraction) {
+  /**
+   * How uncertain what is left over is.
+   *
+   * @param fraction the fraction that is taken away, below 1
+   * @return the relative standard uncertainty of the rest, in per cent
+   */
+  public static String percentSpread(Estimate fraction) {
     return number(100 * fraction.sd() / (1 - fraction.value())) + " %";
   }
 

@@ -1,4 +1,4 @@
-package starchfilm.report;
+package starchfilm.report.learnt;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package starchfilm.notebook;
+package starchfilm.findings;
 
 import java.math.BigDecimal;
 
@@ -12,27 +12,27 @@ import java.math.BigDecimal;
  * @param percentOnly true where a number up to 1 can only be a fraction typed for per cent
  * @param mend what to write
  */
-record Allowed(
+public record Allowed(
     double min, boolean minExcluded, double max, String unit, boolean percentOnly, String mend) {
-  static Allowed between(double min, double max, String unit, String mend) {
+  public static Allowed between(double min, double max, String unit, String mend) {
     return new Allowed(min, false, max, unit, false, mend);
   }
 
-  static Allowed above(double min, double max, String unit, String mend) {
+  public static Allowed above(double min, double max, String unit, String mend) {
     return new Allowed(min, true, max, unit, false, mend);
   }
 
   /** Per cent of something that is 0 or well above 1 %, so that 0.3 is a fraction by mistake. */
-  static Allowed percent(double max, String mend) {
+  public static Allowed percent(double max, String mend) {
     return new Allowed(0, false, max, "%", true, mend);
   }
 
-  boolean contains(double value) {
+  public boolean contains(double value) {
     boolean aboveMin = minExcluded ? value > min : value >= min;
     return aboveMin && value <= max && !(percentOnly && value > 0 && value <= 1);
   }
 
-  boolean isFractionByMistake(double value) {
+  public boolean isFractionByMistake(double value) {
     return percentOnly && value >= 0.001 && value <= 1;
   }
 
@@ -41,7 +41,7 @@ record Allowed(
    *
    * @return such as {@code 0 to 100 %} or {@code more than 0, up to 100000 g}
    */
-  String words() {
+  public String words() {
     String tail = unit.isEmpty() ? "" : " " + unit;
     if (percentOnly) {
       return "0, or more than 1 up to " + plain(max) + tail;
@@ -51,7 +51,7 @@ record Allowed(
         : plain(min) + " to " + plain(max) + tail;
   }
 
-  static String plain(double value) {
+  public static String plain(double value) {
     return value == 0 ? "0" : BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

@@ -1,10 +1,12 @@
-package starchfilm.notebook;
+package starchfilm.roomlog;
 
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
+import starchfilm.findings.Findings;
+import starchfilm.findings.Words;
 
 /** Puts the readings of a room log in order of time and says what was odd about it. */
 final class LogOrder {

@@ -1,4 +1,4 @@
-package starchfilm.report;
+package starchfilm.report.learnt;
 
 import java.util.List;
 import starchfilm.forecast.TrialForecast;
@@ -20,17 +20,25 @@ public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsigh
     hindsight = List.copyOf(hindsight);
   }
 
-  /** What the workshops of some trials taught; none where there is nothing to learn from. */
-  static List<LearntSoFar> from(List<Workshop> workshops, List<TrialForecast> forecasts) {
+  /**
+   * What the workshops of some trials taught.
+   *
+   * @param workshops the workshops
+   * @param forecasts the trials
+   * @param shown those of them that are looked back on
+   * @return one entry a workshop that was taught; none where there is nothing to learn from
+   */
+  public static List<LearntSoFar> from(
+      List<Workshop> workshops, List<TrialForecast> forecasts, List<TrialForecast> shown) {
     List<Trial> trials = forecasts.stream().map(TrialForecast::trial).toList();
-    List<Trial> shown = trials.subList(ComparisonPage.firstApart(trials.size()), trials.size());
+    List<Trial> lookedBackOn = shown.stream().map(TrialForecast::trial).toList();
     List<LearntSoFar> taught =
         workshops.stream()
             .filter(Workshop::isTaught)
             .map(
                 workshop ->
                     new LearntSoFar(
-                        workshop.folderName(), workshop.learnt(), workshop.hindsight(shown)))
+                        workshop.folderName(), workshop.learnt(), workshop.hindsight(lookedBackOn)))
             .toList();
     boolean teachable =
         trials.stream().anyMatch(t -> !t.weighings().isEmpty() || !t.pulls().isEmpty());

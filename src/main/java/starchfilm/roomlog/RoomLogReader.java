@@ -1,4 +1,4 @@
-package starchfilm.notebook;
+package starchfilm.roomlog;
 
 import java.nio.file.Path;
 import java.time.Duration;
@@ -9,6 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import starchfilm.findings.Allowed;
+import starchfilm.findings.Findings;
+import starchfilm.findings.Words;
 import starchfilm.json.UnreadableFileException;
 import starchfilm.room.LoggedRoom;
 
@@ -19,7 +22,7 @@ import starchfilm.room.LoggedRoom;
  * any order, ISO or day-first dates, comment lines, gaps. Refused with the line: what cannot be a
  * reading, and dates whose day and month nothing in the file tells apart.
  */
-final class RoomLogReader {
+public final class RoomLogReader {
   private static final double ZERO_CELSIUS_K = 273.15;
   private static final Allowed AIR =
       Allowed.between(-30, 90, "\u00B0C", "take the row out if the sensor failed");
@@ -39,7 +42,7 @@ final class RoomLogReader {
    *
    * @param log takes what turns up in it, under its name
    */
-  RoomLogReader(Findings log) {
+  public RoomLogReader(Findings log) {
     this.log = log;
   }
 
@@ -53,7 +56,7 @@ final class RoomLogReader {
    * @param findings takes over what turned up
    * @return the room, if the log has no fault
    */
-  Optional<LoggedRoom> read(
+  public Optional<LoggedRoom> read(
       Path file, Optional<LocalDateTime> pouredAt, double speedMPerS, Findings findings) {
     Optional<LoggedRoom> room = Optional.empty();
     try {

@@ -1,4 +1,4 @@
-package starchfilm.report;
+package starchfilm.report.advice;
 
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +18,7 @@ import starchfilm.trial.Trial;
  * @param before held against the trial before; none or one
  * @param best held against the best trial; none or one
  */
-record TrialAdviceView(
+public record TrialAdviceView(
     String verdict,
     List<NextTrialView> next,
     List<FaultView> faults,
@@ -32,7 +32,7 @@ record TrialAdviceView(
    * @param causes what may be behind it, best first; may be empty
    * @param notNoted what would have to be noted to tell more; may be empty
    */
-  record FaultView(String what, String model, List<CauseView> causes, String notNoted) {}
+  public record FaultView(String what, String model, List<CauseView> causes, String notNoted) {}
 
   /**
    * A cause.
@@ -42,9 +42,16 @@ record TrialAdviceView(
    * @param width the same, as a bar
    * @param words the figures
    */
-  record CauseView(String name, String degree, String width, String words) {}
+  public record CauseView(String name, String degree, String width, String words) {}
 
-  static TrialAdviceView of(Trial trial, Advised.OfTrial advised) {
+  /**
+   * The view of advice on a trial.
+   *
+   * @param trial the trial
+   * @param advised the advice
+   * @return its view
+   */
+  public static TrialAdviceView of(Trial trial, Advised.OfTrial advised) {
     PourCalendar calendar = new PourCalendar(trial.pouredAt());
     return new TrialAdviceView(
         advised.advice().verdict(),

@@ -1,9 +1,10 @@
-package starchfilm.notebook;
+package starchfilm.roomlog;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.OptionalInt;
+import starchfilm.findings.Findings;
 import starchfilm.json.FileText;
 import starchfilm.json.UnreadableFileException;
 

@@ -1,0 +1,16 @@
+package starchfilm.report.words;
+
+/** Where things are on a page, for links to them. */
+public final class Anchor {
+  private Anchor() {}
+
+  /**
+   * Where a trial is on the page; never made from what the user wrote.
+   *
+   * @param number its number
+   * @return such as {@code trial-3}
+   */
+  public static String ofTrial(int number) {
+    return "trial-" + number;
+  }
+}
