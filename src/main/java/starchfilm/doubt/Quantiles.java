@@ -33,11 +33,12 @@ public final class Quantiles {
   }
 
   /**
-   * Linear between the order statistics, infinite as soon as the upper one is. Source: Hyndman and
-   * Fan 1996, The American Statistician 50:361, definition 7 (recalled).
+   * Linear between the order statistics, each in the middle of its share of the sample, as the
+   * cases of {@link FactorModel} stand; infinite as soon as the upper one is. Source: Hyndman and
+   * Fan 1996, The American Statistician 50:361, definition 5 (recalled).
    */
   private static double at(double[] sorted, double share) {
-    double place = share * (sorted.length - 1);
+    double place = Math.max(0, Math.min(sorted.length - 1.0, share * sorted.length - 0.5));
     int i = (int) place;
     double rest = place - i;
     if (rest == 0 || sorted[i] == sorted[i + 1]) {

@@ -68,6 +68,11 @@ final class PlateExchange implements FaceExchange {
   private double solidsHeatJPerM2K;
   private double waterHeatJPerM2K;
 
+  private double knownTimeS = Double.NaN;
+  private double knownLower;
+  private double knownUpper;
+  private double knownMean;
+  private double knownTemperatureK;
   private double airTemperatureK;
   private double lowerOutflow;
   private double upperOutflow;
@@ -100,10 +105,12 @@ final class PlateExchange implements FaceExchange {
     solidsHeatJPerM2K = solidsKgPerM2 * SolidsHeat.jPerKgK(material.composition());
     waterHeatJPerM2K = solidsKgPerM2 * WATER_J_PER_KG_K;
     setAir(0);
+    knownTimeS = Double.NaN;
   }
 
   void setOpenFaces(OpenFaces faces) {
     open = faces;
+    knownTimeS = Double.NaN;
   }
 
   /** The temperature of film and plate at once after the pour (K); the plate had the air's. */
@@ -119,7 +126,9 @@ final class PlateExchange implements FaceExchange {
     airTemperatureK = air.temperatureK() + temperatureShiftK;
     double humidity = Math.min(1, Math.max(0, air.relativeHumidity() + humidityShift));
     upperTransfer.setAir(airTemperatureK, humidity, air.speedMPerS());
-    lowerTransfer.setAir(airTemperatureK, humidity, air.speedMPerS());
+    if (constantRoom || open == OpenFaces.BOTH) {
+      lowerTransfer.setAir(airTemperatureK, humidity, air.speedMPerS());
+    }
   }
 
   private double benchWPerM2K() {
@@ -144,6 +153,21 @@ final class PlateExchange implements FaceExchange {
       setAir(timeS);
     }
     exchange(activity(lower), activity(upper), mean, temperatureK);
+    knownTimeS = timeS;
+    knownLower = lower;
+    knownUpper = upper;
+    knownMean = mean;
+    knownTemperatureK = temperatureK;
+  }
+
+  /** Whether this is where it was evaluated last, as it is at the end of a step. */
+  private boolean knows(
+      double timeS, double lower, double upper, double mean, double temperatureK) {
+    return timeS == knownTimeS
+        && lower == knownLower
+        && upper == knownUpper
+        && mean == knownMean
+        && temperatureK == knownTemperatureK;
   }
 
   private void exchange(
@@ -179,6 +203,12 @@ final class PlateExchange implements FaceExchange {
   @Override
   public void linearise(
       double timeS, double lower, double upper, double mean, double temperatureK) {
+    if (!knows(timeS, lower, upper, mean, temperatureK)) {
+      evaluate(timeS, lower, upper, mean, temperatureK);
+    }
+    double lowerOutflowHere = lowerOutflow;
+    double upperOutflowHere = upperOutflow;
+    double borderRateHere = borderRate;
     double atLower = activity(lower);
     double atUpper = activity(upper);
     if (!constantRoom) {
@@ -197,7 +227,9 @@ final class PlateExchange implements FaceExchange {
       exchange(atLower, atUpper - ACTIVITY_STEP, mean, temperatureK);
       keep(Argument.UPPER);
     }
-    exchange(atLower, atUpper, mean, temperatureK);
+    lowerOutflow = lowerOutflowHere;
+    upperOutflow = upperOutflowHere;
+    borderRate = borderRateHere;
     difference(Argument.TIME, constantRoom ? 0 : 1 / TIME_STEP_S);
     difference(Argument.BORDER, 1 / TEMPERATURE_STEP_K);
     difference(Argument.LOWER, open == OpenFaces.UPPER ? 0 : -activitySlope(lower) / ACTIVITY_STEP);

@@ -42,7 +42,7 @@ public final class ReadyTimes {
    *     where the room is too damp to dry the film at all
    */
   public double[] of(DryingCase drying, Spot spot) {
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.COMPARED);
     FactorModel model = CaseDoubt.addedTo(factors, prepared);
     double[] none = {};
     SpotTrace first =
@@ -55,7 +55,11 @@ public final class ReadyTimes {
     }
     SpotTrace[] traces =
         DryingForecaster.solve(
-            prepared, spot, model.draws(draws), none, DryingForecaster.HORIZON_S);
+            prepared,
+            spot,
+            LikelyCases.of(prepared, model, draws),
+            none,
+            DryingForecaster.HORIZON_S);
     double[] dryThrough = DryingForecaster.times(traces, Milestone.DRY_THROUGH);
     double[] peelable = DryingForecaster.times(traces, Milestone.PEELABLE);
     Arrays.setAll(times, i -> Math.max(dryThrough[i], peelable[i]));

@@ -29,17 +29,8 @@ import starchfilm.wetfilm.FilmMaterial;
  * object serves one thread; a solve allocates nothing but for a change of the paste itself.
  */
 final class SpotSolver {
-  /** Forecasts use this many nodes; see the grid study in DEVELOPERS.md. */
-  static final int NODES = 41;
-
   private static final double COARSENESS = 12;
   private static final double FIRST_STEP_S = 2;
-
-  /** In a room that varies no step may pass over a change of weather. */
-  private static final double LONGEST_STEP_IN_VARYING_ROOM_S = 3_600;
-
-  /** Tolerance of forecasts: time error of a milestone about 1e-3; see DEVELOPERS.md. */
-  static final Tolerance FORECAST = new Tolerance(5e-4, 1e-4, 0.1);
 
   private final PreparedCase prepared;
   private final FluxPotential.Reader reader;
@@ -85,7 +76,7 @@ final class SpotSolver {
             prepared.material().isotherm(),
             curveTimesS);
     this.state = new double[grid.nodes() + 2];
-    this.longestStepS = constant ? Double.MAX_VALUE : LONGEST_STEP_IN_VARYING_ROOM_S;
+    this.longestStepS = constant ? Double.MAX_VALUE : prepared.fineness().longestStepS();
     this.curvePoints = curveTimesS.length;
   }
 

@@ -26,8 +26,8 @@ final class Finisher {
 
   Finisher(PlanRequest request, FactorModel factors) {
     this.request = request;
-    this.drying = new DryingForecaster(factors, DryingForecaster.QUICK_DRAWS);
-    this.times = new ReadyTimes(factors, DryingForecaster.QUICK_DRAWS);
+    this.drying = new DryingForecaster(factors, ThicknessFinder.DRAWS);
+    this.times = new ReadyTimes(factors, ThicknessFinder.DRAWS);
   }
 
   PlannedRecipe finish(

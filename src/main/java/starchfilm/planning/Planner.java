@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import starchfilm.doubt.FactorModel;
-import starchfilm.drying.DryingForecaster;
+import starchfilm.doubt.Quantiles;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.planning.PlanSearch.Found;
 import starchfilm.plate.Spot;
@@ -116,12 +116,12 @@ public final class Planner {
     if (byS.isEmpty() || !atDate) {
       return design;
     }
-    ReadyTimes times = new ReadyTimes(factors, DryingForecaster.QUICK_DRAWS);
+    ReadyTimes times = new ReadyTimes(factors, ThicknessFinder.DRAWS);
     double wetM = design.wetThicknessM();
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] ready =
           times.of(DryingSurface.dryingCase(request, design.poured(wetM)), Spot.THICK_SPOT);
-      double late = Math.log(Shares.at(request.sure(), ready) / byS.getAsDouble());
+      double late = Math.log(Quantiles.of(ready, request.sure()) / byS.getAsDouble());
       if (!Double.isFinite(late)) {
         break;
       }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.doubt.FactorModel;
+import starchfilm.doubt.Quantiles;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.evidence.Band;
 import starchfilm.film.FilmForecaster;
@@ -16,7 +17,8 @@ import starchfilm.planning.PourThickness.Reach;
  * <p>Immutable; safe to share.
  */
 public final class ThicknessFinder {
-  private static final int DRAWS = 128;
+  /** More than a band needs: people ask for dates that hold in 99 of 100 likely cases. */
+  static final int DRAWS = 128;
 
   private final ReadyTimes times;
   private final FilmForecaster film = new FilmForecaster();
@@ -72,6 +74,6 @@ public final class ThicknessFinder {
   }
 
   private static Band band(double[] ready) {
-    return new Band(Shares.at(0.1, ready), Shares.at(0.5, ready), Shares.at(0.9, ready));
+    return Quantiles.band(ready);
   }
 }

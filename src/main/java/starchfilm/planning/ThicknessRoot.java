@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import starchfilm.doubt.Quantiles;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.plate.DryingCase;
 import starchfilm.plate.Spot;
@@ -15,10 +16,10 @@ import starchfilm.plate.Spot;
  * Finds the wet thickness whose thick spot is ready by a moment in a given share of the likely
  * cases, by Brent's method on the real forecast.
  *
- * <p>Every thickness is forecast in the same likely cases, so the time by which a share of them is
- * ready rises smoothly with the thickness; {@code ln t} is nearly a straight line in {@code ln h},
- * which is what the root is sought in. Forecasts are kept: a second share costs few new ones. For
- * one thread.
+ * <p>Every thickness is forecast in much the same likely cases, so the time by which a share of
+ * them is ready rises smoothly with the thickness; {@code ln t} is nearly a straight line in {@code
+ * ln h}, which is what the root is sought in. Forecasts are kept: a second share costs few new
+ * ones. For one thread.
  */
 final class ThicknessRoot {
   /** Thinnest and thickest pour that is looked at (m). */
@@ -131,10 +132,10 @@ final class ThicknessRoot {
     double[] ready =
         known.computeIfAbsent(
             logM, log -> times.of(pouredAt.apply(Math.exp(log)), Spot.THICK_SPOT));
-    return Shares.at(
-        sure,
+    return Quantiles.of(
         Arrays.stream(ready)
             .map(time -> Double.isInfinite(time) ? NEVER_LOG : Math.log(time))
-            .toArray());
+            .toArray(),
+        sure);
   }
 }

@@ -3,7 +3,9 @@ package starchfilm.doubt;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import starchfilm.evidence.Band;
 
 /** Deviations by value, and draws against the covariance they are drawn from. */
 class FactorModelTest {
@@ -51,5 +53,52 @@ class FactorModelTest {
       }
     }
     assertThat(model.widened(Factor.BENCH, 1.2).sd(Factor.BENCH)).isCloseTo(1.3, within(1e-9));
+  }
+
+  /** A linear outcome is normal, so its tenth is 1.2816 of its deviations off (any table). */
+  @Test
+  void aFewDrawsAlongAnOutcomesSlopeGiveItsRange() {
+    FactorModel model = FactorModel.textbook().widened(Factor.THICKNESS, 0.1);
+    double middle = outcome(model.mean());
+    double[] slopes = new double[Factor.values().length];
+    double variance = 0;
+    for (int k = 0; k < slopes.length; k++) {
+      slopes[k] = outcome(model.steps()[k]) - middle;
+      variance += slopes[k] * slopes[k];
+    }
+    double sd = Math.sqrt(variance);
+    double[] outcomes =
+        Arrays.stream(model.draws(48, slopes)).mapToDouble(FactorModelTest::outcome).toArray();
+    Band band = Quantiles.band(outcomes);
+    assertThat(band.low()).isCloseTo(middle - 1.2816 * sd, within(0.03 * sd));
+    assertThat(band.middle()).isCloseTo(middle, within(0.03 * sd));
+    assertThat(band.high()).isCloseTo(middle + 1.2816 * sd, within(0.03 * sd));
+  }
+
+  @Test
+  void drawsAlongASlopeHaveTheSameCovariance() {
+    FactorModel model = FactorModel.textbook();
+    double[] slopes = {0.3, -0.2, 0.1, 0, 0.4, -0.1, 0.2, 0.3, 0};
+    Deviations[] draws = model.draws(4096, slopes);
+    for (Factor one : Factor.values()) {
+      for (Factor other : Factor.values()) {
+        double scale = model.sd(one) * model.sd(other);
+        if (scale > 0) {
+          double product =
+              Arrays.stream(draws)
+                  .mapToDouble(d -> d.of(one) * d.of(other))
+                  .average()
+                  .orElseThrow();
+          assertThat(product / scale).isCloseTo(one == other ? 1 : 0, within(0.03));
+        }
+      }
+    }
+  }
+
+  private static double outcome(Deviations of) {
+    return 3
+        - 0.4 * of.of(Factor.AIR_SIDE)
+        - 0.7 * of.of(Factor.DIFFUSIVITY)
+        + of.of(Factor.THICKNESS);
   }
 }

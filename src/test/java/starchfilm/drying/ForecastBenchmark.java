@@ -50,7 +50,7 @@ public class ForecastBenchmark {
             prepared,
             new double[0],
             SpotSolver.grid(Plates.USUAL, nodes),
-            SpotSolver.FORECAST,
+            Fineness.FORECAST.tolerance(),
             false);
   }
 

@@ -119,8 +119,8 @@ class MilestonesTest {
     return new SpotSolver(
             prepared,
             new double[0],
-            SpotSolver.grid(changed(20, OpenFaces.BOTH), SpotSolver.NODES),
-            SpotSolver.FORECAST,
+            SpotSolver.grid(changed(20, OpenFaces.BOTH), Fineness.FORECAST.nodes()),
+            Fineness.FORECAST.tolerance(),
             false)
         .moments(Spot.NOMINAL, Deviations.NONE, timesS);
   }

@@ -108,7 +108,7 @@ class PlateSimulationTest {
     new SpotSolver(
             PreparedCase.of(drying, DryingForecaster.HORIZON_S),
             timesS,
-            SpotSolver.grid(drying, SpotSolver.NODES),
+            SpotSolver.grid(drying, Fineness.FORECAST.nodes()),
             new Tolerance(2e-6, 5e-7, 0.1),
             true)
         .solve(Spot.NOMINAL, deviations, timesS[timesS.length - 1], trace);

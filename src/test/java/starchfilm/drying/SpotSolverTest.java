@@ -40,8 +40,9 @@ class SpotSolverTest {
   @ParameterizedTest
   @MethodSource("plates")
   void datesEveryMilestoneWithinOneThousandth(DryingCase drying) {
-    SpotTrace forecast = solve(drying, SpotSolver.NODES, SpotSolver.FORECAST, false);
-    SpotTrace exact = solve(drying, SpotSolver.NODES, EXACT, true);
+    SpotTrace forecast =
+        solve(drying, Fineness.FORECAST.nodes(), Fineness.FORECAST.tolerance(), false);
+    SpotTrace exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
     for (Milestone milestone : Milestone.values()) {
       double reference = exact.milestoneS[milestone.ordinal()];
       assertThat(forecast.milestoneS[milestone.ordinal()])
@@ -50,13 +51,12 @@ class SpotSolverTest {
     }
   }
 
-  /** Worst seen on 300 random plates: 1.4 %. */
   @ParameterizedTest
   @MethodSource("plates")
-  void datesEveryMilestoneOfAnOutlineWithinTwoPercent(DryingCase drying) {
-    Fineness outline = Fineness.OUTLINE;
-    SpotTrace coarse = solve(drying, outline.nodes(), outline.tolerance(), false);
-    SpotTrace exact = solve(drying, SpotSolver.NODES, EXACT, true);
+  void datesEveryMilestoneOfAQuickSolveWithinTwoPercent(DryingCase drying) {
+    Fineness quick = Fineness.QUICK;
+    SpotTrace coarse = solve(drying, quick.nodes(), quick.tolerance(), false);
+    SpotTrace exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
     for (Milestone milestone : Milestone.values()) {
       double reference = exact.milestoneS[milestone.ordinal()];
       assertThat(coarse.milestoneS[milestone.ordinal()])
@@ -70,8 +70,8 @@ class SpotSolverTest {
   void halvingTheCellsMovesDryThroughByLessThanThreePerThousand(DryingCase drying) {
     int dry = Milestone.DRY_THROUGH.ordinal();
     Tolerance tight = new Tolerance(1e-6, 1e-7, 1e-4);
-    double forecast = solve(drying, SpotSolver.NODES, tight, true).milestoneS[dry];
-    double finer = solve(drying, 2 * SpotSolver.NODES - 1, tight, true).milestoneS[dry];
+    double forecast = solve(drying, Fineness.FORECAST.nodes(), tight, true).milestoneS[dry];
+    double finer = solve(drying, 2 * Fineness.FORECAST.nodes() - 1, tight, true).milestoneS[dry];
     assertThat(forecast).isCloseTo(finer, offset(3e-3 * finer));
   }
 
@@ -80,7 +80,8 @@ class SpotSolverTest {
   void closesTheWaterBalanceForAnyTolerance(DryingCase drying) {
     for (double loose : new double[] {1e-6, 1e-4, 1e-3, 1e-2}) {
       Tolerance tolerance = new Tolerance(loose, loose / 5, 100 * loose);
-      assertThat(solve(drying, SpotSolver.NODES, tolerance, false).balanceError).isLessThan(1e-9);
+      assertThat(solve(drying, Fineness.FORECAST.nodes(), tolerance, false).balanceError)
+          .isLessThan(1e-9);
     }
   }
 
@@ -101,13 +102,15 @@ class SpotSolverTest {
       solver.solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, trace);
     }
     long each = (threads.getCurrentThreadAllocatedBytes() - before) / solves;
-    assertThat(each).isLessThan(8L * SpotSolver.NODES);
+    assertThat(each).isLessThan(8L * Fineness.FORECAST.nodes());
   }
 
   @ParameterizedTest
   @MethodSource("varyingPlates")
   void closesTheWaterBalanceInVaryingRoomsAndWhenTurned(DryingCase drying) {
-    assertThat(solve(drying, SpotSolver.NODES, SpotSolver.FORECAST, false).balanceError)
+    assertThat(
+            solve(drying, Fineness.FORECAST.nodes(), Fineness.FORECAST.tolerance(), false)
+                .balanceError)
         .isLessThan(1e-9);
   }
 

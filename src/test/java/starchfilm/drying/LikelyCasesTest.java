@@ -1,0 +1,67 @@
+package starchfilm.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.doubt.Deviations;
+import starchfilm.doubt.FactorModel;
+import starchfilm.doubt.Quantiles;
+import starchfilm.evidence.Band;
+import starchfilm.plate.DryingCase;
+import starchfilm.plate.Plates;
+import starchfilm.plate.Spot;
+
+/** A band of few likely cases against one of thousands that follow no slope. */
+class LikelyCasesTest {
+  private static final FactorModel TEXTBOOK = FactorModel.textbook();
+
+  static Stream<DryingCase> plates() {
+    return Stream.of(
+        Plates.USUAL,
+        Plates.plate(1, Plates.paste(0.05, 0.2), Plates.room(25, 35, 0.4), 60),
+        Plates.plate(6, Plates.paste(0.06, 0.35), Plates.room(18, 55, 0), 70));
+  }
+
+  @ParameterizedTest
+  @MethodSource("plates")
+  void twentyGiveTheRangeOfThousandsWithinTenPercent(DryingCase drying) {
+    isNear(drying, DryingForecaster.FEWEST_DRAWS, 0.1);
+  }
+
+  @ParameterizedTest
+  @MethodSource("plates")
+  void fortyEightGiveItWithinSixPercent(DryingCase drying) {
+    isNear(drying, DryingForecaster.QUICK_DRAWS, 0.06);
+  }
+
+  private static void isNear(DryingCase drying, int count, double share) {
+    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.QUICK);
+    FactorModel model = CaseDoubt.addedTo(TEXTBOOK, prepared);
+    SpotTrace[] few = solved(prepared, LikelyCases.of(prepared, model, count));
+    SpotTrace[] many = solved(prepared, model.draws(4096));
+    for (Milestone milestone : Milestone.values()) {
+      Band band = Quantiles.band(DryingForecaster.times(few, milestone));
+      Band asked = Quantiles.band(DryingForecaster.times(many, milestone));
+      assertThat(band.low()).isCloseTo(asked.low(), within(share * asked.low()));
+      assertThat(band.middle()).isCloseTo(asked.middle(), within(share * asked.middle()));
+      assertThat(band.high()).isCloseTo(asked.high(), within(share * asked.high()));
+    }
+  }
+
+  private static SpotTrace[] solved(PreparedCase prepared, Deviations[] cases) {
+    return DryingForecaster.solve(
+        prepared, Spot.THICK_SPOT, cases, new double[0], DryingForecaster.HORIZON_S);
+  }
+
+  /** Where the thick spot never dries in the likeliest case there is no slope to follow. */
+  @Test
+  void spreadsEvenlyWhereNothingDries() {
+    DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.4), Plates.room(20, 95, 0.1), 20);
+    PreparedCase prepared = PreparedCase.of(damp, DryingForecaster.HORIZON_S, Fineness.QUICK);
+    assertThat(LikelyCases.of(prepared, TEXTBOOK, 32)).isEqualTo(TEXTBOOK.draws(32));
+  }
+}
