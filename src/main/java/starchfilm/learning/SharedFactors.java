@@ -3,7 +3,6 @@ package starchfilm.learning;
 import java.util.Collection;
 import java.util.List;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
@@ -38,9 +37,11 @@ final class SharedFactors {
     RealMatrix inverse =
         new CholeskyDecomposition(Normal.symmetric(precision)).getSolver().getInverse();
     RealVector mean = inverse.operate(pull);
-    RealMatrix scale = scaled(space, MatrixUtils.createRealIdentityMatrix(space.size()));
-    return new SharedFactors(
-        space, scale.operate(mean), Normal.symmetric(scale.multiply(inverse).multiply(scale)));
+    for (int i = 0; i < space.size(); i++) {
+      mean.setEntry(i, mean.getEntry(i) * space.priorSd(i));
+    }
+    RealMatrix covariance = scaled(space, scaled(space, inverse).transpose());
+    return new SharedFactors(space, mean, Normal.symmetric(covariance));
   }
 
   /** Nothing learnt: every part at its prior. */
@@ -54,6 +55,7 @@ final class SharedFactors {
     return new SharedFactors(space, mean.add(step), others.covariance);
   }
 
+  /** A matrix with its columns, one a part, multiplied by the parts' prior standard deviations. */
   static RealMatrix scaled(SharedSpace space, RealMatrix byParts) {
     RealMatrix scaled = byParts.copy();
     for (int column = 0; column < scaled.getColumnDimension(); column++) {

@@ -40,6 +40,7 @@ public final class Workshop implements TrialKnowledge {
   private final List<StripLesson> strips;
   private final List<TrialFacts> facts;
   private final LessonSum all;
+  private final SharedFactors shared;
 
   private Workshop(
       Path folder,
@@ -53,6 +54,7 @@ public final class Workshop implements TrialKnowledge {
     this.strips = List.copyOf(strips);
     this.facts = List.copyOf(facts);
     this.all = LessonSum.of(plates);
+    this.shared = all.factors();
   }
 
   /**
@@ -197,7 +199,7 @@ public final class Workshop implements TrialKnowledge {
   public FactorModel factors(
       String roomName, Map<StarchKind, Double> starchShares, boolean pourWeighed) {
     PlateKey key = new PlateKey(RoomLearnt.key(roomName), starchShares, pourWeighed);
-    return all.factors().of(key).widened(TaughtPlate.ownVariances(pourWeighed)).model(0);
+    return shared.of(key).widened(TaughtPlate.ownVariances(pourWeighed)).model(0);
   }
 
   /**
