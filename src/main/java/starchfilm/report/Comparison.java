@@ -2,6 +2,8 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import starchfilm.advice.Adviser;
 import starchfilm.findings.Fault;
 import starchfilm.findings.Notice;
@@ -72,6 +74,19 @@ public record Comparison(
             workshops,
             trials,
             trials.subList(ComparisonPage.firstApart(trials.size()), trials.size())));
+  }
+
+  /**
+   * The same with what the notebook advises and with what was learnt, worked out side by side.
+   *
+   * @param adviser what advises
+   * @param workshops what was learnt where the trials lie
+   * @return the comparison with both
+   */
+  public Comparison with(Adviser adviser, List<Workshop> workshops) {
+    ForkJoinTask<Comparison> taught = ForkJoinPool.commonPool().submit(() -> taughtBy(workshops));
+    Comparison advisedOn = advisedBy(adviser);
+    return new Comparison(trials, troubles, remarks, advisedOn.advised(), taught.join().learnt());
   }
 
   /**

@@ -1,10 +1,19 @@
 package starchfilm.report;
 
+import java.util.List;
 import java.util.Map;
 
 /** Makes the comparison page: one file that needs nothing else to be read. */
 public final class ComparisonReport {
   private final PageRenderer renderer;
+
+  /**
+   * What the page shows of one trial.
+   *
+   * @param trial the trial
+   * @param filled its template, filled: safe as it stands, for user text was escaped there
+   */
+  record Part(TrialView trial, String filled) {}
 
   /**
    * Makes the report.
@@ -33,7 +42,12 @@ public final class ComparisonReport {
    * @return an HTML document; the same for the same comparison, byte for byte
    */
   public String html(Comparison comparison, String back) {
-    return renderer.render(
-        "comparison", Map.of("page", ComparisonPage.of(comparison), "back", back));
+    ComparisonPage page = ComparisonPage.of(comparison);
+    List<Part> parts = page.trials().parallelStream().map(this::part).toList();
+    return renderer.render("comparison", Map.of("page", page, "parts", parts, "back", back));
+  }
+
+  private Part part(TrialView trial) {
+    return new Part(trial, renderer.render("trial", "whole", Map.of("trial", trial)));
   }
 }

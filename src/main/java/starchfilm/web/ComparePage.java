@@ -81,9 +81,8 @@ final class ComparePage {
     Comparison comparison = Comparison.of(notebook, forecasts);
     return comparison.trials().isEmpty()
         ? comparison
-        : comparison
-            .advisedBy(desk.useCases().adviser())
-            .taughtBy(desk.useCases().workshops().all(notebook.trials()));
+        : comparison.with(
+            desk.useCases().adviser(), desk.useCases().workshops().all(notebook.trials()));
   }
 
   private Response cancel(Request request) {

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import starchfilm.advice.Adviser;
@@ -69,13 +71,15 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
             .toList();
     List<Integer> latest = poured.subList(Math.max(0, poured.size() - MOST), poured.size());
     OptionalInt best = Adviser.best(trials).stream().mapToInt(trials::indexOf).findFirst();
+    ForkJoinTask<Optional<NotebookAdvice>> over =
+        ForkJoinPool.commonPool().submit(() -> adviser.over(trials));
     Map<Integer, OfTrial> after =
         latest.parallelStream()
             .collect(
                 Collectors.toConcurrentMap(
                     index -> index,
                     index -> ofTrial(adviser, trials, index, before(poured, index), best)));
-    return new Advised(adviser.over(trials), new HashMap<>(after), poured.size() - latest.size());
+    return new Advised(over.join(), new HashMap<>(after), poured.size() - latest.size());
   }
 
   private static OptionalInt before(List<Integer> poured, int index) {
