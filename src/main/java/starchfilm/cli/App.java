@@ -40,17 +40,19 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in a file."
     })
 final class App implements Runnable {
-  private static final List<Function<Surroundings, Object>> COMMANDS =
+  private record Made(String name, Function<Surroundings, Object> made) {}
+
+  private static final List<Made> COMMANDS =
       List.of(
-          CompareCommand::new,
-          DryCommand::new,
-          CheckCommand::new,
-          NoteCommand::new,
-          LearnCommand::new,
-          PlanCommand::new,
-          ThicknessCommand::new,
-          AssayCommand::withPh,
-          ServeCommand::new);
+          new Made("compare", CompareCommand::new),
+          new Made("dry", DryCommand::new),
+          new Made("check", CheckCommand::new),
+          new Made("note", NoteCommand::new),
+          new Made("learn", LearnCommand::new),
+          new Made("plan", PlanCommand::new),
+          new Made("thickness", ThicknessCommand::new),
+          new Made("assay", AssayCommand::withPh),
+          new Made("serve", ServeCommand::new));
 
   private static final int LONGEST_SENTENCE = 400;
 
@@ -88,7 +90,7 @@ final class App implements Runnable {
    * @return the exit code
    */
   int run(String... args) {
-    int exitCode = commandLine().execute(args);
+    int exitCode = commandLine(asked(args)).execute(args);
     surroundings.out().flush();
     surroundings.err().flush();
     return exitCode;
@@ -100,8 +102,21 @@ final class App implements Runnable {
    * @return a fresh command line
    */
   CommandLine commandLine() {
+    return commandLine(COMMANDS);
+  }
+
+  /** The command that is asked for alone, where that is plain: making the others takes time. */
+  private static List<Made> asked(String... args) {
+    return COMMANDS.stream()
+        .filter(command -> args.length > 0 && command.name().equals(args[0]))
+        .findFirst()
+        .map(List::of)
+        .orElse(COMMANDS);
+  }
+
+  private CommandLine commandLine(List<Made> commands) {
     CommandLine line = new CommandLine(this);
-    COMMANDS.forEach(command -> line.addSubcommand(command.apply(surroundings)));
+    commands.forEach(command -> line.addSubcommand(command.made().apply(surroundings)));
     return line.registerConverter(Path.class, App::path)
         .setOut(surroundings.out())
         .setErr(surroundings.err())

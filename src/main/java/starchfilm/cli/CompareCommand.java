@@ -85,7 +85,7 @@ final class CompareCommand implements Callable<Integer> {
     page.write(
         () ->
             new ComparisonReport(new PageRenderer())
-                .html(Comparison.of(notebook, forecasts).advisedBy(adviser).taughtBy(taught)));
+                .html(Comparison.of(notebook, forecasts).with(adviser, taught)));
     if (!page.isStandardOutput()) {
       surroundings.out().println(Plural.of(trials.size(), "trial") + " on " + page.shown() + ".");
     }
