@@ -63,15 +63,20 @@ if not defined place goto :eof
 if "%place:"=%"=="%jar%" set "archive=%archives%\java-%version%.jsa"
 goto :eof
 
-rem Written aside and moved: Java crashes on half an archive.
+rem Written aside and moved: Java crashes on half an archive. What a first start that was broken off
+rem has left is swept away.
 :make
-set "aside=%archives%\%RANDOM%"
+for /f "delims=" %%D in ('dir /b /ad "%archives%\aside-*" 2^>nul') do rmdir /s /q "%archives%\%%D" >nul 2>nul
+set "aside=%archives%\aside-%RANDOM%"
 mkdir "%aside%" >nul 2>nul
 if not exist "%aside%\" goto :eof
 set "tried=yes"
 echo "%jar%">"%aside%\place"
 "%java%" "-XX:ArchiveClassesAtExit=%aside%\classes" %quick% -jar "%jar%" compare "%home%formulations\garden" --out - >nul 2>nul
 if not "%ERRORLEVEL%"=="0" goto swept
+if not exist "%aside%\classes" goto swept
+rem Java protects its archives from writing, and nothing can be moved over a protected file.
+del /f /q "%archives%\java-%version%.jsa" >nul 2>nul
 move /y "%aside%\classes" "%archives%\java-%version%.jsa" >nul 2>nul
 if exist "%aside%\classes" goto swept
 move /y "%aside%\place" "%archives%\java-%version%.txt" >nul 2>nul

@@ -124,6 +124,19 @@ class LauncherTest {
   }
 
   @Test
+  void sweepsAwayWhatABrokenOffFirstStartHasLeft() throws Exception {
+    Path lib = home.resolve("lib");
+    Files.writeString(lib.resolve("java-17.jsa.123"), "half");
+    Files.writeString(lib.resolve("java-17.jsa.123.list"), "list");
+    start("--help");
+
+    try (Stream<Path> kept = Files.list(lib)) {
+      assertThat(kept.map(path -> path.getFileName().toString()))
+          .containsExactlyInAnyOrder("java-17.jsa", "java-17.txt");
+    }
+  }
+
+  @Test
   void startsWithoutAnArchiveWhereJavaDoesNotTellItsVersion() throws Exception {
     Files.delete(folder.resolve("jdk/release"));
 
