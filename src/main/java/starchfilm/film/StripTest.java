@@ -49,24 +49,6 @@ public record StripTest(
     return stretchM / lengthM;
   }
 
-  /**
-   * Thickness of a sheet from its weight, the surest way at home.
-   *
-   * <p>{@code t = m/(rho A)}
-   *
-   * @param massKg mass of the sheet (kg, above 0)
-   * @param areaM2 its area (m2, above 0)
-   * @param densityKgPerM3 density of the film (kg/m3; 1370 for smooth starch film, 1100 to 1300
-   *     with bubbles)
-   * @return mean thickness (m)
-   */
-  public static double thicknessFromWeightM(double massKg, double areaM2, double densityKgPerM3) {
-    require(massKg > 0, "mass of the sheet", massKg, "above 0 kg");
-    require(areaM2 > 0, "area of the sheet", areaM2, "above 0 m2");
-    require(densityKgPerM3 > 0, "density of the film", densityKgPerM3, "above 0 kg/m3");
-    return massKg / (densityKgPerM3 * areaM2);
-  }
-
   private static void require(boolean holds, String quantity, double given, String allowed) {
     if (!holds) {
       throw new IllegalArgumentException(

@@ -70,16 +70,6 @@ class RefusedFilmTest {
   }
 
   @Test
-  void refusesAWeightThatGivesNoThickness() {
-    assertThatThrownBy(() -> StripTest.thicknessFromWeightM(0, 0.01, 1370))
-        .hasMessage("strip test, mass of the sheet: 0.0 given, allowed above 0 kg");
-    assertThatThrownBy(() -> StripTest.thicknessFromWeightM(1e-3, 0, 1370))
-        .hasMessage("strip test, area of the sheet: 0.0 given, allowed above 0 m2");
-    assertThatThrownBy(() -> StripTest.thicknessFromWeightM(1e-3, 0.01, 0))
-        .hasMessage("strip test, density of the film: 0.0 given, allowed above 0 kg/m3");
-  }
-
-  @Test
   void refusesAHandThatCannotBe() {
     for (double[] hand :
         List.of(
