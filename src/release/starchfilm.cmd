@@ -29,7 +29,7 @@ if exist "%release%" for /f "usebackq tokens=1,2 delims==" %%K in ("%release%") 
 )
 
 rem Little time is spent in a short command, so the compiler and the collector that start soonest win.
-set "quick=-XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=20 -XX:+UseSerialGC -Xmn48m -Xlog:disable"
+set "quick=-XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=20 -XX:+UseSerialGC -Xmn48m -XX:-UsePerfData -Dsun.reflect.inflationThreshold=1000 -Xlog:disable"
 set "archive="
 set "tried="
 if not defined version goto start
