@@ -33,14 +33,14 @@ class AnyPlateTest {
     assertThat(errors[errors.length - 1]).isLessThan(3e-3);
   }
 
-  /** Worst of these plates 1.1 %. */
+  /** Of these plates half within 0.13 %, nine in ten within 0.6 %, the worst 1.6 %. */
   @Test
   void aQuickSolveIsWithinTwoPercent() {
     double[] errors = errors(Fineness.QUICK);
     assertThat(errors[errors.length - 1]).isLessThan(2e-2);
   }
 
-  /** Its long steps pass over half-hours of the log: nine in ten within 1.1 %, the worst 3.7 %. */
+  /** Its long steps pass over half-hours of the log: nine in ten within 1.1 %, the worst 1.7 %. */
   @Test
   void aQuickSolveInALoggedRoomIsWithinOnePercentAsARule() {
     double[] errors =
@@ -49,7 +49,7 @@ class AnyPlateTest {
             .sorted()
             .toArray();
     assertThat(errors[errors.length * 85 / 100]).isLessThan(1e-2);
-    assertThat(errors[errors.length - 1]).isLessThan(5e-2);
+    assertThat(errors[errors.length - 1]).isLessThan(3e-2);
   }
 
   /** The worst relative error of each plate's milestones, rising. */
