@@ -22,16 +22,16 @@ class ForecastFiguresTest {
   private static final int DRAWS = 200;
   private static final DryingForecaster FORECASTER =
       new DryingForecaster(FactorModel.textbook(), DRAWS);
-  private static final DryingForecast USUAL = FORECASTER.forecast(Plates.USUAL);
+  private final DryingForecast usual = FORECASTER.forecast(Plates.USUAL);
 
   @Test
   void oneSpotAloneIsTheSameAsAmongThree() {
     for (Spot spot : Spot.values()) {
       SpotForecast alone = FORECASTER.forecast(Plates.USUAL, spot);
-      assertThat(alone).isEqualTo(USUAL.at(spot));
+      assertThat(alone).isEqualTo(usual.at(spot));
       assertThat(alone.milestones()).hasSize(Milestone.values().length);
     }
-    assertThat(USUAL.spots()).containsOnlyKeys(Spot.values());
+    assertThat(usual.spots()).containsOnlyKeys(Spot.values());
     DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 100, 0.1), 20);
     assertThat(FORECASTER.forecast(damp, Spot.NOMINAL))
         .isEqualTo(FORECASTER.forecast(damp).at(Spot.NOMINAL));
@@ -43,7 +43,7 @@ class ForecastFiguresTest {
     SpotTrace trace = Solved.spot(Plates.USUAL, Spot.THICK_SPOT, Deviations.NONE);
     double exact = trace.milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(middle).isCloseTo(exact, within(1e-3 * exact));
-    Band band = USUAL.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+    Band band = usual.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
     assertThat(middle).isBetween(band.low(), band.high());
   }
 
@@ -53,7 +53,7 @@ class ForecastFiguresTest {
     double[] ready = new ReadyTimes(FactorModel.textbook(), DRAWS).of(Plates.USUAL, Spot.NOMINAL);
     assertThat(ready).hasSize(DRAWS);
     Band band = Quantiles.band(ready);
-    Band forecast = USUAL.at(Spot.NOMINAL).at(Milestone.DRY_THROUGH).timeS();
+    Band forecast = usual.at(Spot.NOMINAL).at(Milestone.DRY_THROUGH).timeS();
     assertThat(band.low()).isCloseTo(forecast.low(), within(2e-3 * forecast.low()));
     assertThat(band.middle()).isCloseTo(forecast.middle(), within(2e-3 * forecast.middle()));
     assertThat(band.high()).isCloseTo(forecast.high(), within(2e-3 * forecast.high()));
@@ -82,14 +82,14 @@ class ForecastFiguresTest {
 
   @Test
   void theCurveRunsFromThePourToALittlePastDry() {
-    List<CurvePoint> curve = USUAL.curve();
-    double late = USUAL.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS().high();
+    List<CurvePoint> curve = usual.curve();
+    double late = usual.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS().high();
     assertThat(curve).hasSize(73);
     assertThat(curve.get(0).timeS()).isZero();
     assertThat(curve.get(36).timeS()).isCloseTo(0.55 * late, within(1e-3));
     assertThat(curve.get(72).timeS()).isCloseTo(1.1 * late, within(1e-3));
     assertThat(curve.get(0).nominal().middle())
-        .isCloseTo(USUAL.startMoisture(), within(0.1 * USUAL.startMoisture()));
+        .isCloseTo(usual.startMoisture(), within(0.1 * usual.startMoisture()));
     for (int i = 1; i < curve.size(); i++) {
       assertThat(curve.get(i).nominal().middle())
           .isLessThanOrEqualTo(curve.get(i - 1).nominal().middle() + 1e-3);
@@ -98,7 +98,7 @@ class ForecastFiguresTest {
     assertThat(half.thinEdge()).isLessThan(half.nominal().middle());
     assertThat(half.nominal().middle()).isLessThan(half.thickSpot());
     assertThat(curve.get(72).nominal().middle())
-        .isCloseTo(USUAL.equilibriumMoisture(), within(0.03));
+        .isCloseTo(usual.equilibriumMoisture(), within(0.03));
   }
 
   /** Solids stay: thickness goes with the volume per kilogram of them. Densities as in `recipe`. */
@@ -106,11 +106,11 @@ class ForecastFiguresTest {
   void thicknessFollowsTheVolume() {
     Composition paste = Plates.USUAL.composition();
     double wet = volume(paste.waterKgPerKgDry());
-    double dry = volume(USUAL.equilibriumMoisture());
+    double dry = volume(usual.equilibriumMoisture());
     double[] ratios = {0.75, 1, 1.25};
     Spot[] spots = {Spot.THIN_EDGE, Spot.NOMINAL, Spot.THICK_SPOT};
     for (int i = 0; i < spots.length; i++) {
-      SpotForecast spot = USUAL.at(spots[i]);
+      SpotForecast spot = usual.at(spots[i]);
       assertThat(spot.wetThicknessM()).isCloseTo(0.003 * ratios[i], within(1e-12));
       assertThat(spot.dryThicknessM()).isCloseTo(0.003 * ratios[i] * dry / wet, within(1e-12));
     }
@@ -127,7 +127,7 @@ class ForecastFiguresTest {
     assertThat(cold.extrapolations())
         .extracting(Extrapolation::rule)
         .contains("diffusivity of water", "equilibrium moisture content");
-    assertThat(USUAL.extrapolations()).isEmpty();
+    assertThat(usual.extrapolations()).isEmpty();
   }
 
   /** One factor alone varies, so it is the whole range; none, and nothing is said. */

@@ -94,6 +94,65 @@ class PlateExchangeTest {
     return new double[] {exchange.lowerOutflow(), exchange.upperOutflow(), exchange.borderRate()};
   }
 
+  /** A place it was evaluated at before is known, and no other is taken for it. */
+  @Test
+  void linearisesWhereItIsAskedTo() {
+    Room swing = new SwingingRoom(new AirState(293.15, 0.5, 0.3), 5, 0.1, 0);
+    DryingCase drying = Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60);
+    double[][] moves = {
+      {0, 0, 0, 0, 0},
+      {900, 0, 0, 0, 0},
+      {0, 0.1, 0, 0, 0},
+      {0, 0, 0.1, 0, 0},
+      {0, 0, 0, 0.1, 0},
+      {0, 0, 0, 0, 2}
+    };
+    for (double[] move : moves) {
+      PlateExchange asked = exchange(drying, OpenFaces.BOTH);
+      asked.evaluate(TIME_S, LOWER, UPPER, MEAN, KELVIN);
+      asked.linearise(
+          TIME_S + move[0], LOWER + move[1], UPPER + move[2], MEAN + move[3], KELVIN + move[4]);
+      PlateExchange fresh = exchange(drying, OpenFaces.BOTH);
+      double[] there = results(fresh, move[1], move[2], move[3], move[4], move[0]);
+      assertThat(new double[] {asked.lowerOutflow(), asked.upperOutflow(), asked.borderRate()})
+          .containsExactly(there);
+    }
+  }
+
+  /**
+   * On a rack both faces meet the same air: in a wind alike, in still air the lower one loses more,
+   * for what it cools sinks away from it. A doubled transfer doubles both.
+   */
+  @Test
+  void bothFacesOfARackMeetTheAirOfTheMoment() {
+    DryingCase windy = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 50, 3), 60);
+    double[] inWind = wetRack(windy, Deviations.NONE, 0);
+    assertThat(inWind[0]).isCloseTo(inWind[1], within(0.02 * inWind[1]));
+    DryingCase still = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 50, 0), 60);
+    double[] inStillAir = wetRack(still, Deviations.NONE, 0);
+    assertThat(inStillAir[0]).isGreaterThan(1.1 * inStillAir[1]);
+    double[] doubled = wetRack(still, Deviations.NONE.with(Factor.AIR_SIDE, Math.log(2)), 0);
+    assertThat(doubled[0]).isCloseTo(2 * inStillAir[0], within(1e-9 * doubled[0]));
+    assertThat(doubled[1]).isCloseTo(2 * inStillAir[1], within(1e-9 * doubled[1]));
+    // Six hours into a swing of humidity that begins at its middle, the air is at its dampest.
+    Room swing = new SwingingRoom(new AirState(293.15, 0.5, 3), 0, 0.3, 0);
+    DryingCase swinging = Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60);
+    double[] before = wetRack(swinging, Deviations.NONE, 0);
+    double[] after = wetRack(swinging, Deviations.NONE, 6 * 3600);
+    assertThat(after[0] / before[0]).isCloseTo(after[1] / before[1], within(0.02));
+    assertThat(after[0] / before[0]).isNotCloseTo(1, within(0.2));
+  }
+
+  /** Outflows of the lower and the upper face of a wet sheet of 290 K. */
+  private static double[] wetRack(DryingCase drying, Deviations deviations, double timeS) {
+    PreparedCase prepared = PreparedCase.of(drying, 1e6);
+    PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
+    exchange.become(deviations, prepared.material(), 0.3);
+    exchange.setOpenFaces(OpenFaces.BOTH);
+    exchange.evaluate(timeS, 5, 5, 5, KELVIN);
+    return new double[] {exchange.lowerOutflow(), exchange.upperOutflow()};
+  }
+
   /**
    * Heat by hand for a closed lower face: air and radiation bring {@code h (T_a - T)}, the bench
    * {@code U (T_b - T)}, evaporation takes {@code lambda J}; film and plate share what is left.

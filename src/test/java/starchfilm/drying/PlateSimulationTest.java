@@ -59,6 +59,20 @@ class PlateSimulationTest {
   }
 
   @Test
+  void showsTheSameTwiceAndMoreOfAThickerPour() {
+    PlateSimulation simulation = new PlateSimulation(PLATE, 0, 12 * HOUR_S);
+    double[] once = new double[2];
+    simulation.filmMassesKg(Deviations.NONE, once);
+    double[] twice = once.clone();
+    simulation.filmMassesKg(Deviations.NONE, twice);
+    assertThat(twice).containsExactly(once);
+
+    double[] thicker = new double[2];
+    simulation.filmMassesKg(Deviations.NONE.with(Factor.THICKNESS, 0.1), thicker);
+    assertThat(thicker[0]).isCloseTo(1.1 * once[0], within(1e-12));
+  }
+
+  @Test
   void aThickPartKeepsItsWaterWhenTheNominalSpotIsDry() {
     PlateSimulation even = new PlateSimulation(withUnevenness(PLATE, 0));
     double dryS = even.milestoneS(Milestone.DRY_THROUGH, Spot.NOMINAL, Deviations.NONE);

@@ -16,6 +16,7 @@ import starchfilm.air.AirState;
 import starchfilm.diffusion.Grid;
 import starchfilm.diffusion.Tolerance;
 import starchfilm.doubt.Deviations;
+import starchfilm.doubt.Factor;
 import starchfilm.plate.DryingCase;
 import starchfilm.plate.FaceChange;
 import starchfilm.plate.FaceChange.OpenFaces;
@@ -103,6 +104,24 @@ class SpotSolverTest {
     }
     long each = (threads.getCurrentThreadAllocatedBytes() - before) / solves;
     assertThat(each).isLessThan(8L * Fineness.FORECAST.nodes());
+  }
+
+  /** One object solves one case after another, each as if it were the first. */
+  @Test
+  void nothingOfACaseStaysForTheNext() {
+    DryingCase drying = turned(OpenFaces.BOTH);
+    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    SpotTrace first = new SpotTrace();
+    SpotTrace again = new SpotTrace();
+    SpotSolver solver = new SpotSolver(prepared, new double[0]);
+    solver.solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, first);
+    Deviations sweeter = Deviations.NONE.with(Factor.PLASTICISER, 0.5);
+    solver.solve(Spot.THIN_EDGE, sweeter, DryingForecaster.HORIZON_S, again);
+    assertThat(again.milestoneS).isNotEqualTo(first.milestoneS);
+    assertThat(again.milestoneS).isEqualTo(Solved.spot(drying, Spot.THIN_EDGE, sweeter).milestoneS);
+    solver.solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, again);
+    assertThat(again.milestoneS).isEqualTo(first.milestoneS);
+    assertThat(again.balanceError).isEqualTo(first.balanceError).isLessThan(1e-9);
   }
 
   @ParameterizedTest

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.doubt.Factor;
 import starchfilm.doubt.FactorModel;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
@@ -84,6 +85,19 @@ class RiskForecasterTest {
             .mould();
     assertThat(risk.weightedHours()).isCloseTo(30 * 24, within(5.0));
     assertThat(risk.growthFromS()).isCloseTo(48 * 3600, within(3600.0));
+  }
+
+  /** Film that holds half as much again at the same activity moulds by the same activity. */
+  @Test
+  void mouldGoesByActivityAndNotByMoisture() {
+    DryingCase damp = Plates.plate(6, Plates.paste(0.06, 0.3), Plates.room(18, 65, 0.1), 60);
+    double[] mean = new double[Factor.values().length];
+    mean[Factor.ISOTHERM.ordinal()] = Math.log(1.5);
+    FactorModel holdsMore = FactorModel.learnt(mean, FactorModel.textbook().covariance());
+    double usual = RISKS.withoutRemedies(damp).mould().weightedHours();
+    double more = new RiskForecaster(holdsMore).withoutRemedies(damp).mould().weightedHours();
+    assertThat(usual).isGreaterThan(24);
+    assertThat(more).isCloseTo(usual, within(0.25 * usual));
   }
 
   /**
