@@ -117,16 +117,17 @@ public final class FactorModel {
   }
 
   /**
-   * The most likely case with one independent part after the other moved by its standard deviation:
-   * what an outcome's slopes are found with.
+   * The most likely case with one independent part after the other moved: what an outcome's slopes
+   * are found with.
    *
+   * @param sds by how many of its standard deviations a part is moved
    * @return one case a part, in the order {@link #draws(int, double[])} takes the slopes in
    */
-  public Deviations[] steps() {
+  public Deviations[] steps(double sds) {
     Deviations[] steps = new Deviations[COUNT];
     for (int k = 0; k < COUNT; k++) {
       double[] z = new double[COUNT];
-      z[k] = 1;
+      z[k] = sds;
       steps[k] = at(z);
     }
     return steps;
@@ -151,8 +152,8 @@ public final class FactorModel {
    * Comput. Finance 10:129, the linear transformation (recalled); here by one reflection.
    *
    * @param count how many, at least 1
-   * @param slopes how the outcome changes from the most likely case to each of {@link #steps()};
-   *     finite and not all 0
+   * @param slopes how the outcome changes with each of the parts of {@link #steps}, a standard
+   *     deviation each; finite and not all 0
    * @return the draws, always the same for the same arguments
    */
   public Deviations[] draws(int count, double[] slopes) {

@@ -11,18 +11,23 @@ final class LikelyCases {
 
   /**
    * As many likely cases as are asked for, along the slope of the logarithm of the thick spot's
-   * dry-through, which costs a solve for every factor; spread evenly where that spot may never dry.
+   * dry-through, which costs a solve for every factor. Where one step would keep that spot wet for
+   * ever, the slope is that of the step back; where it is wet for ever anyway, they spread evenly.
    */
   static Deviations[] of(PreparedCase prepared, FactorModel model, int count) {
     double middle = logDryS(prepared, model.mean())[0];
-    double[] slopes = logDryS(prepared, model.steps());
-    boolean known = false;
-    for (int k = 0; k < slopes.length; k++) {
-      slopes[k] -= middle;
-      known |= slopes[k] != 0;
+    double[] slopes = logDryS(prepared, model.steps(1));
+    Arrays.setAll(slopes, k -> slopes[k] - middle);
+    if (!allFinite(slopes)) {
+      double[] back = logDryS(prepared, model.steps(-1));
+      Arrays.setAll(slopes, k -> Double.isFinite(slopes[k]) ? slopes[k] : middle - back[k]);
     }
-    known &= Arrays.stream(slopes).allMatch(Double::isFinite);
+    boolean known = allFinite(slopes) && Arrays.stream(slopes).anyMatch(slope -> slope != 0);
     return known ? model.draws(count, slopes) : model.draws(count);
+  }
+
+  private static boolean allFinite(double[] values) {
+    return Arrays.stream(values).allMatch(Double::isFinite);
   }
 
   private static double[] logDryS(PreparedCase prepared, Deviations... cases) {

@@ -63,7 +63,7 @@ class FactorModelTest {
     double[] slopes = new double[Factor.values().length];
     double variance = 0;
     for (int k = 0; k < slopes.length; k++) {
-      slopes[k] = outcome(model.steps()[k]) - middle;
+      slopes[k] = outcome(model.steps(1)[k]) - middle;
       variance += slopes[k] * slopes[k];
     }
     double sd = Math.sqrt(variance);

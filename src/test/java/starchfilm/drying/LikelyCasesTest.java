@@ -57,6 +57,23 @@ class LikelyCasesTest {
         prepared, Spot.THICK_SPOT, cases, new double[0], DryingForecaster.HORIZON_S);
   }
 
+  /** Five points more of humidity would keep it wet, so the slope is found the other way. */
+  @Test
+  void followsTheSlopeOfARoomThatIsAlmostTooDamp() {
+    DryingCase drying = Plates.plate(2, Plates.paste(0.08, 0.2), Plates.room(20, 90, 0.1), 20);
+    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.QUICK);
+    FactorModel model = CaseDoubt.addedTo(TEXTBOOK, prepared);
+    Deviations[] cases = LikelyCases.of(prepared, model, DryingForecaster.QUICK_DRAWS);
+    assertThat(cases).isNotEqualTo(model.draws(DryingForecaster.QUICK_DRAWS));
+    double[] few = DryingForecaster.times(solved(prepared, cases), Milestone.DRY_THROUGH);
+    double[] many =
+        DryingForecaster.times(solved(prepared, model.draws(4096)), Milestone.DRY_THROUGH);
+    assertThat(Quantiles.finiteShare(many)).isBetween(0.5, 0.95);
+    assertThat(Quantiles.finiteShare(few)).isCloseTo(Quantiles.finiteShare(many), within(0.05));
+    assertThat(Quantiles.of(few, 0.5))
+        .isCloseTo(Quantiles.of(many, 0.5), within(0.06 * Quantiles.of(many, 0.5)));
+  }
+
   /** Where the thick spot never dries in the likeliest case there is no slope to follow. */
   @Test
   void spreadsEvenlyWhereNothingDries() {
