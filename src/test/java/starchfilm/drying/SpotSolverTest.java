@@ -24,6 +24,7 @@ import starchfilm.plate.Plates;
 import starchfilm.plate.Spot;
 import starchfilm.room.Room;
 import starchfilm.room.SwingingRoom;
+import starchfilm.wetfilm.FilmMaterial;
 
 /** The numerical promises of a forecast: balance, error in time, error of the grid. */
 class SpotSolverTest {
@@ -104,6 +105,23 @@ class SpotSolverTest {
     }
     long each = (threads.getCurrentThreadAllocatedBytes() - before) / solves;
     assertThat(each).isLessThan(8L * Fineness.FORECAST.nodes());
+  }
+
+  /** More glycerol as a likely case is the same as a plate of a paste that has it. */
+  @Test
+  void aCaseWithMoreGlycerolIsThatPaste() {
+    DryingCase sweeter =
+        Plates.plate(
+            3,
+            FilmMaterial.withGlycerol(Plates.USUAL.composition(), 1.5),
+            Plates.room(20, 50, 0.1),
+            60);
+    double asked = Solved.hoursToDry(sweeter);
+    double dryS =
+        Solved.spot(Plates.USUAL, Spot.NOMINAL, Deviations.NONE.with(Factor.PLASTICISER, 0.5))
+            .milestoneS[Milestone.DRY_THROUGH.ordinal()];
+    assertThat(dryS / 3600).isCloseTo(asked, offset(1e-3 * asked));
+    assertThat(Math.abs(asked / Solved.hoursToDry(Plates.USUAL) - 1)).isGreaterThan(3e-3);
   }
 
   /** One object solves one case after another, each as if it were the first. */
