@@ -12,6 +12,9 @@ import java.util.Locale;
  * nothing is allocated after construction.
  */
 public final class RosenbrockIntegrator {
+  /** Sign, exponent and the three highest bits of the mantissa of a double. */
+  private static final long EIGHTHS = -1L << 49;
+
   private static final double SAFETY = 0.9;
   private static final double MOST_GROWTH = 6;
   private static final double MOST_SHRINKAGE = 0.2;
@@ -143,13 +146,13 @@ public final class RosenbrockIntegrator {
           acceptedSteps++;
           step.end = last ? end : time + h;
           time = step.end;
-          h = Math.min(longestStep, h * (refused ? Math.min(1, factor) : factor));
+          h = Math.min(longestStep, stepOfLadder(h * (refused ? Math.min(1, factor) : factor)));
           refused = false;
           break;
         }
         refusedSteps++;
         refused = true;
-        h *= factor;
+        h = stepOfLadder(h * factor);
       }
       system.rates(time, step.endState, step.endRates);
       boolean goOn = listener.accepted(step);
@@ -169,6 +172,15 @@ public final class RosenbrockIntegrator {
     }
     System.arraycopy(step.startState, 0, state, 0, length);
     return time;
+  }
+
+  /**
+   * The next shorter of eight lengths an octave, to which the mantissa is cut. Where rates are
+   * rough, as in a room that was logged, a step hangs on the one before so closely that rounding
+   * would grow from step to step until two machines took different ones.
+   */
+  private static double stepOfLadder(double h) {
+    return Double.longBitsToDouble(Double.doubleToRawLongBits(h) & EIGHTHS);
   }
 
   /** Tries one step; its end lies in {@code step.endState}. */
