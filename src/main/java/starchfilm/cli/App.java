@@ -40,19 +40,19 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in a file."
     })
 final class App implements Runnable {
-  private record Made(String name, Function<Surroundings, Object> made) {}
+  private record Offered(String name, Function<Surroundings, Object> maker) {}
 
-  private static final List<Made> COMMANDS =
+  private static final List<Offered> COMMANDS =
       List.of(
-          new Made("compare", CompareCommand::new),
-          new Made("dry", DryCommand::new),
-          new Made("check", CheckCommand::new),
-          new Made("note", NoteCommand::new),
-          new Made("learn", LearnCommand::new),
-          new Made("plan", PlanCommand::new),
-          new Made("thickness", ThicknessCommand::new),
-          new Made("assay", AssayCommand::withPh),
-          new Made("serve", ServeCommand::new));
+          new Offered("compare", CompareCommand::new),
+          new Offered("dry", DryCommand::new),
+          new Offered("check", CheckCommand::new),
+          new Offered("note", NoteCommand::new),
+          new Offered("learn", LearnCommand::new),
+          new Offered("plan", PlanCommand::new),
+          new Offered("thickness", ThicknessCommand::new),
+          new Offered("assay", AssayCommand::withPh),
+          new Offered("serve", ServeCommand::new));
 
   private static final int LONGEST_SENTENCE = 400;
 
@@ -106,7 +106,7 @@ final class App implements Runnable {
   }
 
   /** The command that is asked for alone, where that is plain: making the others takes time. */
-  private static List<Made> asked(String... args) {
+  private static List<Offered> asked(String... args) {
     return COMMANDS.stream()
         .filter(command -> args.length > 0 && command.name().equals(args[0]))
         .findFirst()
@@ -114,9 +114,9 @@ final class App implements Runnable {
         .orElse(COMMANDS);
   }
 
-  private CommandLine commandLine(List<Made> commands) {
+  private CommandLine commandLine(List<Offered> commands) {
     CommandLine line = new CommandLine(this);
-    commands.forEach(command -> line.addSubcommand(command.made().apply(surroundings)));
+    commands.forEach(command -> line.addSubcommand(command.maker().apply(surroundings)));
     return line.registerConverter(Path.class, App::path)
         .setOut(surroundings.out())
         .setErr(surroundings.err())

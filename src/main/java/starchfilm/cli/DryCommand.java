@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.findings.Fault;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
@@ -53,9 +54,6 @@ import starchfilm.trial.Trial;
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in the file."
     })
 final class DryCommand implements Callable<Integer> {
-  /** Likely cases solved: as many as a plan rests on, so that both say the same. */
-  private static final int DRAWS = 128;
-
   private final Surroundings surroundings;
 
   @Parameters(arity = "0..1", paramLabel = "FILE", description = "A trial file.")
@@ -106,7 +104,9 @@ final class DryCommand implements Callable<Integer> {
     TrialForecasts forecasts =
         TrialForecasts.of(
             List.of(trial),
-            new TrialForecaster(TrialKnowledge.of(plate.factors(), workshop.film(trial)), DRAWS)
+            new TrialForecaster(
+                    TrialKnowledge.of(plate.factors(), workshop.film(trial)),
+                    DryingForecaster.CAREFUL_DRAWS)
                 ::forecast);
     if (!forecasts.failures().isEmpty()) {
       throw CommandFailure.notComputed(forecasts.failures().get(0));

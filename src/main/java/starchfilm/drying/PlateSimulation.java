@@ -27,7 +27,7 @@ public final class PlateSimulation {
    */
   private static final Tolerance SMOOTH = new Tolerance(1e-4, 2e-5, 0.1);
 
-  /** As many as moved a mass of any plate tried by less than its scale shows (2e-4 of a time). */
+  /** Half a forecast's: the dry-through of 150 random plates moves by 4e-5 in the mean. */
   private static final int NODES = 21;
 
   private static final double SHORTEST_S = 60;

@@ -26,8 +26,8 @@ final class Finisher {
 
   Finisher(PlanRequest request, FactorModel factors) {
     this.request = request;
-    this.drying = new DryingForecaster(factors, ThicknessFinder.DRAWS);
-    this.times = new ReadyTimes(factors, ThicknessFinder.DRAWS);
+    this.drying = new DryingForecaster(factors, DryingForecaster.CAREFUL_DRAWS);
+    this.times = new ReadyTimes(factors, DryingForecaster.CAREFUL_DRAWS);
   }
 
   PlannedRecipe finish(

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import starchfilm.doubt.FactorModel;
 import starchfilm.doubt.Quantiles;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.planning.PlanSearch.Found;
 import starchfilm.plate.Spot;
@@ -116,7 +117,7 @@ public final class Planner {
     if (byS.isEmpty() || !atDate) {
       return design;
     }
-    ReadyTimes times = new ReadyTimes(factors, ThicknessFinder.DRAWS);
+    ReadyTimes times = new ReadyTimes(factors, DryingForecaster.CAREFUL_DRAWS);
     double wetM = design.wetThicknessM();
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] ready =

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.doubt.FactorModel;
 import starchfilm.doubt.Quantiles;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.evidence.Band;
 import starchfilm.film.FilmForecaster;
@@ -17,9 +18,6 @@ import starchfilm.planning.PourThickness.Reach;
  * <p>Immutable; safe to share.
  */
 public final class ThicknessFinder {
-  /** More than a band needs: people ask for dates that hold in 99 of 100 likely cases. */
-  static final int DRAWS = 128;
-
   private final ReadyTimes times;
   private final FilmForecaster film = new FilmForecaster();
 
@@ -29,7 +27,7 @@ public final class ThicknessFinder {
    * @param factors what is known of the factors of a drying forecast
    */
   public ThicknessFinder(FactorModel factors) {
-    this.times = new ReadyTimes(factors, DRAWS);
+    this.times = new ReadyTimes(factors, DryingForecaster.CAREFUL_DRAWS);
   }
 
   /**
