@@ -1,0 +1,368 @@
+package starchfilm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import starchfilm.advice.Adjustment;
+import starchfilm.advice.Adviser;
+import starchfilm.advice.Contrast;
+import starchfilm.advice.Diagnosis;
+import starchfilm.advice.Difference;
+import starchfilm.advice.Knowledge;
+import starchfilm.advice.NextTrial;
+import starchfilm.advice.NotebookAdvice;
+import starchfilm.advice.RuleBook;
+import starchfilm.advice.Suspicion;
+import starchfilm.advice.TrialAdvice;
+import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.MilestoneForecast;
+import starchfilm.evidence.Band;
+import starchfilm.film.Feel;
+import starchfilm.film.FilmProperty;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
+import starchfilm.learning.Workshop;
+import starchfilm.learning.Workshops;
+import starchfilm.notebook.NotebookReader;
+import starchfilm.planning.DryingPlace;
+import starchfilm.planning.Kitchen;
+import starchfilm.planning.Plan;
+import starchfilm.planning.PlanRequest;
+import starchfilm.planning.PlannedRecipe;
+import starchfilm.planning.Planner;
+import starchfilm.planning.PourThickness;
+import starchfilm.planning.StarchAtHand;
+import starchfilm.planning.Supplies;
+import starchfilm.planning.ThicknessFinder;
+import starchfilm.planning.ThicknessRequest;
+import starchfilm.planning.UseAir;
+import starchfilm.planning.Wish;
+import starchfilm.plate.Spot;
+import starchfilm.recipe.Paste;
+import starchfilm.recipe.Recipe;
+import starchfilm.risk.CrackRisk;
+import starchfilm.trial.Trial;
+
+/**
+ * A tripwire, not evidence: what the program answers for some invented castings, held at 0.5 %.
+ *
+ * <p>The castings lie as trial files beside {@code tripwire.csv}, which holds the answers; nothing
+ * there was measured. Where an answer is meant to move, {@code -Dtripwire.rewrite=true} writes the
+ * table anew, and a line in the list at its head says what moved, by how much and why.
+ */
+class TripwireRegressionTest {
+  private static final Path FOLDER = Path.of("src/test/resources/starchfilm/tripwire");
+  private static final Path TABLE = FOLDER.resolve("tripwire.csv");
+  private static final String REFUSED = "refused";
+  private static final String NONE = "none";
+  private static final String ZERO_POINT = "constant-room";
+
+  private static final double HOUR_S = 3_600;
+  private static final double DAY_S = 24 * HOUR_S;
+  private static final double G = 1e3;
+  private static final double MM = 1e3;
+
+  private final TripwireTable found = new TripwireTable();
+  private final List<TrialForecast> forecasts = new ArrayList<>();
+
+  @Test
+  void everyAnswerForEveryCastingIsAsHeld() throws IOException {
+    for (Path file : castings()) {
+      answers(file);
+    }
+    advice();
+
+    if (Boolean.getBoolean("tripwire.rewrite")) {
+      found.rewrite(TABLE).forEach(System.out::println);
+    }
+    assertThat(found.differencesFrom(TripwireTable.read(TABLE))).isEmpty();
+  }
+
+  @Test
+  void everyDifferenceIsNamedAtOnce() {
+    TripwireTable held = new TripwireTable();
+    held.number("one", "near", 1);
+    held.number("one", "far", 1);
+    held.number("one", "never", Double.POSITIVE_INFINITY);
+    held.text("one", "word", "low");
+    held.number("one", "gone", 1);
+    found.number("one", "near", 1.0049);
+    found.number("one", "far", 0.994);
+    found.number("one", "never", 1);
+    found.text("one", "word", "watch");
+    found.number("two", "new", 1);
+
+    assertThat(found.differencesFrom(held))
+        .containsExactly(
+            "one, far: held 1.0000, found 0.99400 (-0.6 %)",
+            "one, never: held never, found 1.0000",
+            "one, word: held low, found watch",
+            "one, gone: held 1.0000, not found",
+            "two, new: not held, found 1.0000");
+  }
+
+  private static List<Path> castings() throws IOException {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+    }
+  }
+
+  private static String name(Trial trial) {
+    return trial.file().getFileName().toString().replace(".json", "");
+  }
+
+  private void answers(Path file) {
+    List<Trial> read = NotebookReader.read(List.of(file)).trials();
+    if (read.isEmpty()) {
+      found.text(file.getFileName().toString().replace(".json", ""), "file", REFUSED);
+      return;
+    }
+    Trial trial = read.get(0);
+    Workshop workshop = new Workshops().of(trial);
+    orRefused(trial, "dry", () -> dry(trial, workshop));
+    orRefused(trial, "thickness", () -> thickness(trial, workshop));
+    orRefused(trial, "plan", () -> plan(trial, workshop));
+  }
+
+  private void orRefused(Trial trial, String command, Runnable answer) {
+    try {
+      answer.run();
+    } catch (IllegalArgumentException | IntegrationFailure sentence) {
+      found.text(name(trial), command, REFUSED);
+    }
+  }
+
+  /** As the command dry has it. */
+  private void dry(Trial trial, Workshop workshop) {
+    TrialForecast forecast =
+        new TrialForecaster(
+                TrialKnowledge.of(workshop.afterWeighings(trial).factors(), workshop.film(trial)),
+                DryingForecaster.CAREFUL_DRAWS)
+            .forecast(trial);
+    forecasts.add(forecast);
+    String casting = name(trial);
+    found.text(casting, "verdict", word(forecast.drying().verdict()));
+    found.number(casting, "room.resting_moisture", forecast.drying().equilibriumMoisture());
+    for (Spot spot : Spot.values()) {
+      for (Milestone milestone : Milestone.values()) {
+        String quantity = word(spot) + "." + word(milestone);
+        MilestoneForecast comes = forecast.drying().at(spot).at(milestone);
+        band(casting, quantity + ".h", comes.timeS().times(1 / HOUR_S));
+        found.number(casting, quantity + ".share_reached", comes.shareReached());
+      }
+    }
+    for (FilmProperty property : FilmProperty.values()) {
+      band(casting, "film." + word(property), figure(forecast, property));
+    }
+    found.text(casting, "film.feel", word(forecast.film().feel()));
+    found.text(casting, "crack.level", word(forecast.risks().crack().level()));
+    found.number(casting, "crack.needed_over_available", ratio(forecast.risks().crack()));
+    found.text(casting, "mould.level", word(forecast.risks().mould().level()));
+    found.number(casting, "mould.weighted_h", forecast.risks().mould().weightedHours());
+    for (TrialForecast.PulledLever lever : forecast.levers()) {
+      found.number(
+          casting,
+          "more_" + word(lever.film().ingredient()) + ".thick_spot.dry_through.h",
+          lever.dryThroughAfterS() / HOUR_S);
+    }
+  }
+
+  private static Band figure(TrialForecast forecast, FilmProperty property) {
+    return switch (property) {
+      case STARCH_IN_PASTE -> Band.normal(forecast.composition().dryStarch(), 0);
+      case PASTE_PH -> Band.normal(forecast.film().acid().pastePh(), 0);
+      case EQUILIBRIUM_MOISTURE -> forecast.film().equilibriumMoisture();
+      case DRY_THICKNESS -> forecast.film().dryThicknessM();
+      case GLASS_TRANSITION -> forecast.film().glassTransitionK();
+      case TENSILE_STRENGTH -> forecast.film().tensileStrengthPa();
+      case ELONGATION -> forecast.film().elongationAtBreak();
+      case YOUNGS_MODULUS -> forecast.film().youngsModulusPa();
+      case VAPOUR_PERMEABILITY -> forecast.film().vapourPermeability();
+    };
+  }
+
+  private static double ratio(CrackRisk crack) {
+    return crack.stretchNeeded() / crack.stretchAvailable();
+  }
+
+  /** As the command thickness has it with {@code --by 3d}. */
+  private void thickness(Trial trial, Workshop workshop) {
+    Paste paste = Paste.cooked(trial.recipe());
+    ThicknessRequest request =
+        new ThicknessRequest(
+            paste,
+            trial.recipe().cook(),
+            trial.plate(),
+            rimM(trial),
+            trial.pour().unevenness(),
+            trial.pour().pasteTemperatureK(),
+            place(trial),
+            3 * DAY_S,
+            use(trial));
+    ThicknessFinder finder =
+        new ThicknessFinder(
+            workshop.factors(trial.roomName(), paste.composition().starchShares(), false));
+    for (PourThickness pour : finder.find(request, List.of(0.5, 0.9)).pours()) {
+      String quantity = "thickness." + Math.round(100 * pour.sure()) + "_of_100";
+      found.text(name(trial), quantity + ".reach", word(pour.reach()));
+      found.number(name(trial), quantity + ".wet_mm", MM * pour.wetThicknessM());
+    }
+  }
+
+  private static double rimM(Trial trial) {
+    double above = trial.plate().rimHeightM();
+    return above == 0 ? 0 : above + trial.pour().wetThicknessM().value();
+  }
+
+  private static DryingPlace place(Trial trial) {
+    return new DryingPlace(trial.room(), trial.benchTemperatureK());
+  }
+
+  private static UseAir use(Trial trial) {
+    return new UseAir(
+        trial.use().relativeHumidity(), trial.use().temperatureK(), trial.use().ageS());
+  }
+
+  /** As the command plan has it for the casting's own glycerol, starch, plates and room. */
+  private void plan(Trial trial, Workshop workshop) {
+    Recipe recipe = trial.recipe();
+    PlanRequest request =
+        new PlanRequest(
+            new Supplies(
+                recipe.glycerol().stock(),
+                recipe.glycerol().massKg().value(),
+                recipe.starches().stream()
+                    .map(
+                        starch ->
+                            new StarchAtHand(
+                                starch.kind(), OptionalDouble.empty(), starch.moistureFraction()))
+                    .toList(),
+                recipe.vinegar().acidityFraction().value()),
+            new Kitchen(
+                2e-3,
+                1e-3,
+                trial.plate(),
+                rimM(trial),
+                trial.plateCount(),
+                trial.pour().unevenness()),
+            new Wish(
+                Optional.of(Feel.FLEXIBLE),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty()),
+            place(trial),
+            OptionalDouble.of(8 * DAY_S),
+            PlanRequest.USUALLY_SURE,
+            use(trial));
+    Plan plan =
+        new Planner(
+                workshop.factors(
+                    trial.roomName(), Paste.cooked(recipe).composition().starchShares(), false))
+            .plan(request);
+    String casting = name(trial);
+    if (plan.recipes().isEmpty()) {
+      found.text(casting, "plan", NONE);
+      return;
+    }
+    PlannedRecipe first = plan.recipes().get(0);
+    Recipe pot = first.potfuls().get(0).recipe();
+    found.number(
+        casting,
+        "plan.starch_g",
+        G * pot.starches().stream().mapToDouble(starch -> starch.massKg().value()).sum());
+    found.number(casting, "plan.glycerol_g", G * pot.glycerol().massKg().value());
+    found.number(casting, "plan.water_g", G * pot.waterKg().value());
+    found.number(casting, "plan.wet_mm", MM * first.pour().wetThicknessM().value());
+    found.number(casting, "plan.plates", first.plates());
+  }
+
+  /** As the comparison page has it. */
+  private void advice() {
+    Adviser adviser =
+        new Adviser(RuleBook.packed(), Knowledge.textbook(), DryingForecaster.QUICK_DRAWS);
+    List<Trial> trials = forecasts.stream().map(TrialForecast::trial).toList();
+    TrialForecast zeroPoint =
+        forecasts.stream()
+            .filter(forecast -> name(forecast.trial()).equals(ZERO_POINT))
+            .findFirst()
+            .orElseThrow();
+    for (TrialForecast forecast : forecasts) {
+      String casting = name(forecast.trial());
+      TrialAdvice advice = adviser.after(forecast, trials);
+      advice.diagnoses().forEach(diagnosis -> causes(casting, diagnosis));
+      next(casting, advice.next());
+      Contrast contrast = adviser.contrast(zeroPoint, forecast);
+      found.text(
+          casting,
+          "changed_from_" + ZERO_POINT,
+          words(contrast.differences().stream().map(Difference::what)));
+      found.text(
+          casting,
+          "agrees",
+          words(contrast.outcomes().stream().map(outcome -> word(outcome.agreement()))));
+    }
+    NotebookAdvice over = adviser.over(forecasts).orElseThrow();
+    found.text("all", "from", name(over.from().trial()));
+    next("all", over.next());
+  }
+
+  private void causes(String casting, Diagnosis diagnosis) {
+    String fault = "fault." + word(diagnosis.fault().kind());
+    found.text(
+        casting,
+        fault + ".causes",
+        words(diagnosis.suspicions().stream().map(each -> word(each.cause()))));
+    for (Suspicion suspicion : diagnosis.suspicions()) {
+      found.number(
+          casting, fault + "." + word(suspicion.cause()) + ".support", suspicion.support());
+    }
+  }
+
+  private void next(String casting, Optional<NextTrial> next) {
+    found.text(
+        casting,
+        "advice",
+        words(
+            next.stream().flatMap(each -> each.adjustments().stream()).map(Adjustment::tableName)));
+    if (next.isPresent()) {
+      band(
+          casting,
+          "advice.thick_spot.dry_through.h",
+          next.get().after().thickSpotS(Milestone.DRY_THROUGH).times(1 / HOUR_S));
+      found.number(
+          casting, "advice.crack.needed_over_available", ratio(next.get().after().risks().crack()));
+      band(casting, "advice.film.elongation", next.get().after().film().elongationAtBreak());
+      next.get()
+          .waitUntilS()
+          .ifPresent(waitS -> found.number(casting, "advice.wait_until_h", waitS / HOUR_S));
+    }
+  }
+
+  private void band(String casting, String quantity, Band band) {
+    found.number(casting, quantity + ".low", band.low());
+    found.number(casting, quantity + ".middle", band.middle());
+    found.number(casting, quantity + ".high", band.high());
+  }
+
+  private static String words(Stream<String> each) {
+    String joined = each.collect(Collectors.joining("; "));
+    return joined.isEmpty() ? NONE : joined;
+  }
+
+  private static String word(Enum<?> one) {
+    return one.name().toLowerCase(Locale.ROOT);
+  }
+}
