@@ -2,8 +2,8 @@ package starchfilm.advice;
 
 import java.util.EnumMap;
 import java.util.Map;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.Composition;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
 
 /**
  * A paste counted per kilogram of dry starch, so that one ingredient can be changed while the grams

@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import org.apache.commons.math3.distribution.NormalDistribution;
 import starchfilm.drying.MilestoneForecast;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * The probability that a milestone has come by some time, read off its 10, 50 and 90 % points.

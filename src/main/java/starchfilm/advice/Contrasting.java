@@ -5,7 +5,7 @@ import java.util.List;
 import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 import starchfilm.trial.Trial;
 
 /** Holds two trials against each other: reruns every change alone, and asks what was seen. */

@@ -2,9 +2,9 @@ package starchfilm.advice;
 
 import java.util.List;
 import starchfilm.advice.Setup.Place;
-import starchfilm.air.HumidAir;
-import starchfilm.evidence.Estimate;
-import starchfilm.recipe.Cook;
+import starchfilm.material.air.HumidAir;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.material.recipe.Cook;
 
 /**
  * What can be changed at the stove: to the guide of the starch that needs most, never to a boil. A

@@ -2,10 +2,10 @@ package starchfilm.advice;
 
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import starchfilm.air.HumidAir;
-import starchfilm.ingredient.CookGuide;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.Cook;
+import starchfilm.material.air.HumidAir;
+import starchfilm.material.ingredient.CookGuide;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Cook;
 
 /**
  * The cook, held against gelatinisation and the cook guide of its starches.

@@ -1,6 +1,6 @@
 package starchfilm.advice;
 
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * One row of the table of cures.

@@ -3,15 +3,15 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.SpotForecast;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.film.FilmForecast;
-import starchfilm.plate.Spot;
-import starchfilm.risk.PlateRisks;
-import starchfilm.risk.RiskLevel;
+import starchfilm.casting.Spot;
+import starchfilm.film.risk.PlateRisks;
+import starchfilm.film.risk.RiskLevel;
 
 /**
  * What the model expects of a set-up, with bands.

@@ -1,6 +1,6 @@
 package starchfilm.advice;
 
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.film.FilmForecaster;
 
 /** What is known of drying and film where and with what a plate is cast. */

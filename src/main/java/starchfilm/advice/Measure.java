@@ -8,16 +8,16 @@ import java.util.function.ToDoubleFunction;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.PlasticiserWindow;
-import starchfilm.plate.Spot;
-import starchfilm.risk.CrackRisk;
-import starchfilm.risk.MouldRisk;
+import starchfilm.casting.Spot;
+import starchfilm.film.risk.CrackRisk;
+import starchfilm.film.risk.MouldRisk;
 
 /**
  * What the model says of a kind of trouble: a figure above 0 that grows with it.
  *
  * <p>The trouble of a figure m is {@code u = ln(m/harmless)/ln(clear/harmless)}: 0 where the figure
  * is harmless, 1 where the trouble is likely. The limits of cracking and mould are those between
- * the levels of {@link starchfilm.risk.RiskLevel}; all others are judged, no source.
+ * the levels of {@link starchfilm.film.risk.RiskLevel}; all others are judged, no source.
  */
 public enum Measure {
   /** What the skin must stretch over what it can; limits from low to likely. */

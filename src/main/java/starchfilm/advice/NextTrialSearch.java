@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import starchfilm.advice.Setup.Place;
 import starchfilm.drying.Milestone;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 
 /**
  * Finds the one or two changes that take most of the trouble away.

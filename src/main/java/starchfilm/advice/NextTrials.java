@@ -13,7 +13,7 @@ import starchfilm.advice.NextTrialSearch.Suspected;
 import starchfilm.advice.Setup.Place;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.Trial;
 

@@ -7,10 +7,10 @@ import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.SkinStretch;
-import starchfilm.plate.Spot;
-import starchfilm.risk.PlateRisks;
-import starchfilm.risk.RiskForecaster;
-import starchfilm.sorption.FilmIsotherm;
+import starchfilm.casting.Spot;
+import starchfilm.film.risk.PlateRisks;
+import starchfilm.film.risk.RiskForecaster;
+import starchfilm.material.sorption.FilmIsotherm;
 
 /**
  * What the model makes of one set-up in its middle case, each figure computed when first asked for.

@@ -6,9 +6,9 @@ import java.util.Map;
 import starchfilm.advice.Setup.Place;
 import starchfilm.film.PasteBody;
 import starchfilm.film.PlasticiserWindow;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.GlycerolPortion;
-import starchfilm.recipe.Paste;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.GlycerolPortion;
+import starchfilm.material.recipe.Paste;
 
 /**
  * What can be changed in the pot, each ingredient on its own, the grams of all others kept.

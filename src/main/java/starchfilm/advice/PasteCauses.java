@@ -3,7 +3,7 @@ package starchfilm.advice;
 import java.util.EnumSet;
 import java.util.Set;
 import starchfilm.film.PasteBody;
-import starchfilm.ingredient.StarchKind;
+import starchfilm.material.ingredient.StarchKind;
 
 /**
  * The body and the clarity of the paste.

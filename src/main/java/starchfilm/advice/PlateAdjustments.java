@@ -5,9 +5,9 @@ import java.util.OptionalDouble;
 import starchfilm.advice.Setup.Place;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
-import starchfilm.plate.Plate;
-import starchfilm.plate.PlateMaterial;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.Spot;
 
 /** What can be changed about the plate and what is done with it. */
 final class PlateAdjustments {

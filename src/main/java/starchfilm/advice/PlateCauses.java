@@ -3,9 +3,9 @@ package starchfilm.advice;
 import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.drying.Milestone;
-import starchfilm.plate.FaceChange;
-import starchfilm.plate.PlateMaterial;
-import starchfilm.plate.Spot;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.Spot;
 
 /**
  * What became of the plate after the pour: what it was poured on, when it was peeled, moved and

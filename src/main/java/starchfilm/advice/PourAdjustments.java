@@ -3,7 +3,7 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.advice.Setup.Place;
-import starchfilm.plate.Plate;
+import starchfilm.casting.Plate;
 
 /**
  * What can be changed at the pour.

@@ -2,8 +2,8 @@ package starchfilm.advice;
 
 import java.util.Optional;
 import starchfilm.advice.Cause.PutRight;
-import starchfilm.plate.Pour;
-import starchfilm.recipe.Composition;
+import starchfilm.casting.Pour;
+import starchfilm.material.recipe.Composition;
 
 /**
  * Thickness, level and warmth of the pour.

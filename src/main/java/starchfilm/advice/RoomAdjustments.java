@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.advice.Setup.Place;
-import starchfilm.air.AirState;
-import starchfilm.plate.DryingLimits;
-import starchfilm.room.ConstantRoom;
+import starchfilm.material.air.AirState;
+import starchfilm.casting.DryingLimits;
+import starchfilm.casting.ConstantRoom;
 
 /**
  * What can be changed about the air over the plate.

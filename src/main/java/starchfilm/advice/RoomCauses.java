@@ -4,12 +4,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.advice.Cause.PutRight;
 import starchfilm.advice.Setup.Place;
-import starchfilm.air.AirState;
-import starchfilm.air.SaturationPressure;
-import starchfilm.air.WagnerPruss1993;
+import starchfilm.material.air.AirState;
+import starchfilm.material.air.SaturationPressure;
+import starchfilm.material.air.WagnerPruss1993;
 import starchfilm.drying.Milestone;
-import starchfilm.plate.Spot;
-import starchfilm.room.ConstantRoom;
+import starchfilm.casting.Spot;
+import starchfilm.casting.ConstantRoom;
 import starchfilm.trial.Trial.RoomDoubt;
 import starchfilm.trial.Trial.Use;
 

@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import java.util.OptionalDouble;
 import java.util.Set;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Source;
 import starchfilm.trial.ObservedFault.Kind;
 import starchfilm.trial.ObservedFault.Place;
 

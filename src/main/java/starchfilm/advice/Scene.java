@@ -1,9 +1,9 @@
 package starchfilm.advice;
 
 import java.util.OptionalDouble;
-import starchfilm.air.AirState;
+import starchfilm.material.air.AirState;
 import starchfilm.drying.DryingForecast;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;

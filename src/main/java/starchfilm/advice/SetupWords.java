@@ -1,7 +1,7 @@
 package starchfilm.advice;
 
-import starchfilm.plate.FaceChange;
-import starchfilm.plate.Plate;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.Plate;
 
 /** What a set-up is, in a few words. */
 final class SetupWords {

@@ -1,8 +1,8 @@
 package starchfilm.advice;
 
-import starchfilm.air.HumidAir;
-import starchfilm.evidence.Band;
-import starchfilm.evidence.Figures;
+import starchfilm.material.air.HumidAir;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Figures;
 
 /** Figures as they stand in a sentence of advice: two that count, in the reader's units. */
 final class Told {

@@ -7,12 +7,12 @@ import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import starchfilm.assay.Assay;
-import starchfilm.assay.Assayer;
-import starchfilm.assay.DensityReading;
-import starchfilm.assay.JarReading;
-import starchfilm.evidence.Estimate;
-import starchfilm.ingredient.VolkKaehler2018;
+import starchfilm.jar.assay.Assay;
+import starchfilm.jar.assay.Assayer;
+import starchfilm.jar.assay.DensityReading;
+import starchfilm.jar.assay.JarReading;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.report.plan.AssaySheet;
 
 /** Says what is in a jar of glycerol. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import starchfilm.notebook.Notebook;
+import starchfilm.files.notebook.Notebook;
 import starchfilm.report.words.Plural;
 
 /** Says everything that is wrong with trial files. */

@@ -2,8 +2,8 @@ package starchfilm.cli;
 
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import starchfilm.amount.Measure;
-import starchfilm.amount.MistypedException;
+import starchfilm.files.amount.Measure;
+import starchfilm.files.amount.MistypedException;
 import starchfilm.planning.Kitchen;
 
 /** Pot, balance and plates, as options. */

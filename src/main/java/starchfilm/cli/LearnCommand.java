@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import starchfilm.findings.Fault;
+import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.notebook.Notebook;
+import starchfilm.files.notebook.Notebook;
 import starchfilm.report.learnt.LearntText;
-import starchfilm.saving.NotWrittenException;
+import starchfilm.files.saving.NotWrittenException;
 
 /** Learns from the weighings and pulled strips of a folder. */
 @Command(

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import starchfilm.advice.Knowledge;
 import starchfilm.advice.Setup;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.film.FilmForecaster;
 import starchfilm.learning.Workshop;
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import starchfilm.amount.NearMiss;
+import starchfilm.files.amount.NearMiss;
 
 /** Finds what a typed name means, and offers the nearest spelling where it is none. */
 final class NearName {

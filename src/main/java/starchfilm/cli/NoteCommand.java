@@ -13,16 +13,16 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import starchfilm.amount.MistypedException;
-import starchfilm.amount.MomentParser;
-import starchfilm.findings.Fault;
-import starchfilm.notebook.Notebook;
-import starchfilm.notebook.NotebookReader;
-import starchfilm.saving.NotWrittenException;
-import starchfilm.saving.Note;
-import starchfilm.saving.NoteWords;
-import starchfilm.saving.NoteWriter;
-import starchfilm.saving.SafeFile;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.MomentParser;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.Note;
+import starchfilm.files.saving.NoteWords;
+import starchfilm.files.saving.NoteWriter;
+import starchfilm.files.saving.SafeFile;
 import starchfilm.trial.Trial;
 
 /** Writes what was weighed, measured or seen into a trial file. */

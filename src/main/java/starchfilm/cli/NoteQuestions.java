@@ -9,11 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import starchfilm.amount.MistypedException;
-import starchfilm.amount.TypedNumber;
-import starchfilm.notebook.FileWord;
-import starchfilm.saving.Note;
-import starchfilm.saving.NoteWords;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.notebook.FileWord;
+import starchfilm.files.saving.Note;
+import starchfilm.files.saving.NoteWords;
 import starchfilm.trial.ObservedFault;
 
 /**

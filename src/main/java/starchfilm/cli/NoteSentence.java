@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import starchfilm.notebook.FileWord;
-import starchfilm.saving.Note;
+import starchfilm.files.notebook.FileWord;
+import starchfilm.files.saving.Note;
 
 /** Says a note back to its maker, so that a slip of the finger is seen at once. */
 final class NoteSentence {

@@ -9,9 +9,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
-import starchfilm.findings.Fault;
-import starchfilm.notebook.Notebook;
-import starchfilm.notebook.NotebookReader;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.trial.Trial;
 
 /**

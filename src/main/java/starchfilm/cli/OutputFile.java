@@ -11,7 +11,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
-import starchfilm.saving.SafeFile;
+import starchfilm.files.saving.SafeFile;
 
 /**
  * Where a result goes: a file, replaced in one step so that nobody finds half of it, or standard

@@ -8,13 +8,13 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import starchfilm.assay.JarCaution;
-import starchfilm.evidence.Figures;
-import starchfilm.ingredient.MolarMass;
-import starchfilm.reagent.Acid;
-import starchfilm.reagent.Lye;
-import starchfilm.reagent.PhAdjustment;
-import starchfilm.reagent.Reagent;
+import starchfilm.jar.assay.JarCaution;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.material.ingredient.MolarMass;
+import starchfilm.jar.reagent.Acid;
+import starchfilm.jar.reagent.Lye;
+import starchfilm.jar.reagent.PhAdjustment;
+import starchfilm.jar.reagent.Reagent;
 
 /** Says how much dilute acid or lye goes from one pH to another. */
 @Command(

@@ -10,13 +10,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import starchfilm.findings.Fault;
+import starchfilm.files.findings.Fault;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.report.plan.PlannedTrial;
 import starchfilm.report.words.PlanWords;
-import starchfilm.saving.NotWrittenException;
-import starchfilm.saving.SafeFile;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.SafeFile;
 
 /** Writes planned recipes as trial files, each under a name that is still free. */
 final class PlanFiles {

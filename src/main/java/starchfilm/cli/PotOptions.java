@@ -4,9 +4,9 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import starchfilm.amount.TypedNumber;
-import starchfilm.saving.Note;
-import starchfilm.saving.NoteWords;
+import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.saving.Note;
+import starchfilm.files.saving.NoteWords;
 
 /** What {@code note} takes about the cook and the pour. */
 final class PotOptions {

@@ -7,10 +7,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import starchfilm.assay.DensityReading;
-import starchfilm.assay.JarReading;
-import starchfilm.assay.RefractometerReading;
-import starchfilm.evidence.Estimate;
+import starchfilm.jar.assay.DensityReading;
+import starchfilm.jar.assay.JarReading;
+import starchfilm.jar.assay.RefractometerReading;
+import starchfilm.numerics.evidence.Estimate;
 
 /** A reading of the jar, as options. */
 final class ReadingOptions {

@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import starchfilm.evidence.Estimate;
-import starchfilm.reagent.Acid;
-import starchfilm.reagent.AcidDose;
-import starchfilm.reagent.Lye;
-import starchfilm.reagent.LyeDose;
-import starchfilm.recovery.Alcohol;
-import starchfilm.recovery.LaterAddition;
-import starchfilm.recovery.OilBatch;
-import starchfilm.recovery.OilKind;
-import starchfilm.recovery.RecoveryLog;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.jar.reagent.Acid;
+import starchfilm.jar.reagent.AcidDose;
+import starchfilm.jar.reagent.Lye;
+import starchfilm.jar.reagent.LyeDose;
+import starchfilm.jar.recovery.Alcohol;
+import starchfilm.jar.recovery.LaterAddition;
+import starchfilm.jar.recovery.OilBatch;
+import starchfilm.jar.recovery.OilKind;
+import starchfilm.jar.recovery.RecoveryLog;
 
 /** The record of how a jar was recovered, as options. */
 final class RecoveryOptions {

@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.findings.Fault;
+import starchfilm.files.findings.Fault;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;

@@ -2,8 +2,8 @@ package starchfilm.cli;
 
 import java.nio.file.Path;
 import java.util.List;
-import starchfilm.notebook.Notebook;
-import starchfilm.notebook.NotebookReader;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.NotebookReader;
 
 /** The trial files a command was given. */
 final class TrialFiles {

@@ -4,9 +4,9 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import starchfilm.amount.Measure;
-import starchfilm.amount.MistypedException;
-import starchfilm.evidence.Estimate;
+import starchfilm.files.amount.Measure;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Amounts out of the words of a command, each with what it is worth.

@@ -12,10 +12,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import starchfilm.amount.Measure;
-import starchfilm.amount.MistypedException;
-import starchfilm.amount.Moment;
-import starchfilm.amount.MomentParser;
+import starchfilm.files.amount.Measure;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.Moment;
+import starchfilm.files.amount.MomentParser;
 
 /** Reads by when a film must be ready, against the clock on the wall: the pour is now. */
 final class TypedDate {

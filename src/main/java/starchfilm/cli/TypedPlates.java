@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import starchfilm.amount.Measure;
-import starchfilm.plate.Plate;
-import starchfilm.plate.PlateMaterial;
+import starchfilm.files.amount.Measure;
+import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
 
 /**
  * Plates as people type them: {@code 4x300x200mm glass}, {@code 2 x 24cm round steel}, {@code

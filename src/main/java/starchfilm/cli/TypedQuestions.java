@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
-import starchfilm.assay.Assay;
+import starchfilm.jar.assay.Assay;
 import starchfilm.web.Questions;
 
 /** Answers the pages' questions with the commands themselves. */

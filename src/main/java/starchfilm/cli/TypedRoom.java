@@ -9,10 +9,10 @@ import java.time.LocalTime;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import starchfilm.air.AirState;
-import starchfilm.room.ConstantRoom;
-import starchfilm.room.Room;
-import starchfilm.room.SwingingRoom;
+import starchfilm.material.air.AirState;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Room;
+import starchfilm.casting.SwingingRoom;
 
 /**
  * A room as people type it: {@code 19C,55%}, {@code 8-18C,50-80%} for a day and night, or the name

@@ -7,8 +7,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import picocli.CommandLine.Option;
-import starchfilm.amount.MistypedException;
-import starchfilm.amount.WeighedSoFar;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.WeighedSoFar;
 
 /** Weighings of a plate that is drying, typed beside its file. */
 final class WeighingOptions {

@@ -1,8 +1,8 @@
 package starchfilm.drying;
 
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
-import starchfilm.plate.DryingCase;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.casting.DryingCase;
 
 /** What one paste, pour and room add to the uncertainty of the factors. */
 final class CaseDoubt {

@@ -1,6 +1,6 @@
 package starchfilm.drying;
 
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * The drying curve at one moment, each moisture averaged over the spot's thickness.

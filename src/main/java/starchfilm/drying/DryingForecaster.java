@@ -5,17 +5,17 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import starchfilm.air.HumidAir;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.FactorModel;
-import starchfilm.doubt.Quantiles;
+import starchfilm.material.air.HumidAir;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.evidence.Extrapolation;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Spot;
-import starchfilm.recipe.Composition;
-import starchfilm.room.LoggedRoom;
-import starchfilm.wetfilm.WaterDiffusivity;
+import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Spot;
+import starchfilm.material.recipe.Composition;
+import starchfilm.casting.LoggedRoom;
+import starchfilm.material.wetfilm.WaterDiffusivity;
 
 /**
  * Forecasts how a plate dries: solves its three spots in many likely cases and gives the 10, 50 and

@@ -2,9 +2,9 @@ package starchfilm.drying;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.air.PlateTransfer;
-import starchfilm.evidence.Source;
-import starchfilm.wetfilm.WaterDiffusivity;
+import starchfilm.material.air.PlateTransfer;
+import starchfilm.numerics.evidence.Source;
+import starchfilm.material.wetfilm.WaterDiffusivity;
 
 /** What every drying forecast rests on, besides the film's own isotherm and its risks. */
 public final class DryingSources {

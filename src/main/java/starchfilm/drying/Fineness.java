@@ -1,6 +1,6 @@
 package starchfilm.drying;
 
-import starchfilm.diffusion.Tolerance;
+import starchfilm.numerics.diffusion.Tolerance;
 
 /**
  * How finely a spot is solved.

@@ -1,9 +1,9 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.FactorModel;
-import starchfilm.plate.Spot;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.casting.Spot;
 
 /** The likely cases of one plate, spread so that the range of its dry-through is met well. */
 final class LikelyCases {

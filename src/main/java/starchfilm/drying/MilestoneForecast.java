@@ -1,6 +1,6 @@
 package starchfilm.drying;
 
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * When one milestone of one spot comes.

@@ -2,13 +2,13 @@ package starchfilm.drying;
 
 import static starchfilm.drying.Milestone.FIRM_MOISTURE;
 
-import starchfilm.diffusion.Step;
-import starchfilm.diffusion.StepListener;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.plate.FaceChange.OpenFaces;
-import starchfilm.sorption.FilmIsotherm;
-import starchfilm.wetfilm.FilmMaterial;
+import starchfilm.numerics.diffusion.Step;
+import starchfilm.numerics.diffusion.StepListener;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.material.sorption.FilmIsotherm;
+import starchfilm.material.wetfilm.FilmMaterial;
 
 /**
  * Follows one integration: finds the milestones between the steps and reads off the drying curve.

@@ -1,9 +1,9 @@
 package starchfilm.drying;
 
 import java.util.List;
-import starchfilm.doubt.Deviations;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Spot;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Spot;
 
 /**
  * How the thin edge and the thick spot of a plate stand from the pour until the thick spot is dry

@@ -1,20 +1,20 @@
 package starchfilm.drying;
 
-import starchfilm.air.AirState;
-import starchfilm.air.Harrison1963;
-import starchfilm.air.LatentHeat;
-import starchfilm.air.PlateTransfer;
-import starchfilm.diffusion.FaceExchange;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.FaceChange.OpenFaces;
-import starchfilm.plate.Plate;
-import starchfilm.room.ConstantRoom;
-import starchfilm.room.Room;
-import starchfilm.sorption.FilmIsotherm;
-import starchfilm.wetfilm.FilmMaterial;
-import starchfilm.wetfilm.SolidsHeat;
+import starchfilm.material.air.AirState;
+import starchfilm.material.air.Harrison1963;
+import starchfilm.material.air.LatentHeat;
+import starchfilm.material.air.PlateTransfer;
+import starchfilm.numerics.diffusion.FaceExchange;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.casting.Plate;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Room;
+import starchfilm.material.sorption.FilmIsotherm;
+import starchfilm.material.wetfilm.FilmMaterial;
+import starchfilm.material.wetfilm.SolidsHeat;
 
 /**
  * What a film on its plate exchanges with the room, and the heat balance of film and plate.

@@ -1,12 +1,12 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.diffusion.Tolerance;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Spot;
+import starchfilm.numerics.diffusion.Tolerance;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Spot;
 
 /**
  * One plate solved for one likely case after another: what a scale under it would show, and when

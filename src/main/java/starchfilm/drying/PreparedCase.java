@@ -1,11 +1,11 @@
 package starchfilm.drying;
 
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.plate.DryingCase;
-import starchfilm.recipe.Composition;
-import starchfilm.wetfilm.FilmMaterial;
-import starchfilm.wetfilm.TemperatureLayers;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.casting.DryingCase;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.wetfilm.FilmMaterial;
+import starchfilm.material.wetfilm.TemperatureLayers;
 
 /**
  * A drying case with everything that all of its likely cases share: the paste's tables and the

@@ -1,10 +1,10 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Spot;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Spot;
 
 /**
  * When one spot of a plate is ready in many likely cases, and nothing else: what a search asks

@@ -1,13 +1,13 @@
 package starchfilm.drying;
 
 import java.util.OptionalDouble;
-import starchfilm.air.AirState;
-import starchfilm.air.PlateTransfer;
-import starchfilm.air.SaturationPressure;
-import starchfilm.air.WagnerPruss1993;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Plate;
-import starchfilm.room.ConstantRoom;
+import starchfilm.material.air.AirState;
+import starchfilm.material.air.PlateTransfer;
+import starchfilm.material.air.SaturationPressure;
+import starchfilm.material.air.WagnerPruss1993;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plate;
+import starchfilm.casting.ConstantRoom;
 
 /**
  * The water activity a film comes to rest at: {@code a = p_v/p_sat(T_film)} at the film's own

@@ -2,7 +2,7 @@ package starchfilm.drying;
 
 import java.util.EnumMap;
 import java.util.Map;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 
 /**
  * How one spot of the plate dries.

@@ -3,22 +3,22 @@ package starchfilm.drying;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import starchfilm.diffusion.DiffusionSystem;
-import starchfilm.diffusion.FluxPotential;
-import starchfilm.diffusion.Grid;
-import starchfilm.diffusion.RosenbrockIntegrator;
-import starchfilm.diffusion.StepListener;
-import starchfilm.diffusion.Tolerance;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.FaceChange;
-import starchfilm.plate.FaceChange.OpenFaces;
-import starchfilm.plate.Pour;
-import starchfilm.plate.Spot;
-import starchfilm.recipe.Composition;
-import starchfilm.room.ConstantRoom;
-import starchfilm.wetfilm.FilmMaterial;
+import starchfilm.numerics.diffusion.DiffusionSystem;
+import starchfilm.numerics.diffusion.FluxPotential;
+import starchfilm.numerics.diffusion.Grid;
+import starchfilm.numerics.diffusion.RosenbrockIntegrator;
+import starchfilm.numerics.diffusion.StepListener;
+import starchfilm.numerics.diffusion.Tolerance;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Spot;
+import starchfilm.material.recipe.Composition;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.material.wetfilm.FilmMaterial;
 
 /**
  * Solves the moisture equations for one spot of a plate in one likely case after another.

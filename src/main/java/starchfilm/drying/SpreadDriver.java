@@ -1,6 +1,6 @@
 package starchfilm.drying;
 
-import starchfilm.doubt.Factor;
+import starchfilm.drying.uncertainty.Factor;
 
 /**
  * How much one uncertain factor contributes to the range of the thick spot's dry-through.

@@ -6,10 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.linear.SingularMatrixException;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
-import starchfilm.doubt.Quantiles;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.Quantiles;
 
 /**
  * What the range of a forecast comes from.

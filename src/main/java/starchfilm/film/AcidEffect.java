@@ -1,6 +1,6 @@
 package starchfilm.film;
 
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * What the vinegar did while the paste cooked.

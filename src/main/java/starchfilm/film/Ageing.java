@@ -2,8 +2,8 @@ package starchfilm.film;
 
 import java.util.List;
 import org.apache.commons.math3.special.Erf;
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * A film stored above its glass transition stiffens and loses stretch as its starch crystallises.

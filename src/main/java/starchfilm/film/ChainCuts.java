@@ -1,13 +1,13 @@
 package starchfilm.film;
 
 import java.util.List;
-import starchfilm.evidence.Band;
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Source;
-import starchfilm.evidence.ValidRange;
-import starchfilm.ingredient.AceticAcid;
-import starchfilm.recipe.Composition;
-import starchfilm.recipe.Cook;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.material.ingredient.AceticAcid;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Cook;
 
 /**
  * Hot acid cuts the starch chains while the paste cooks, and shorter amylose makes weaker film.

@@ -1,7 +1,7 @@
 package starchfilm.film;
 
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * What a film is like in the hand, from its glass transition, its stretch and its plasticiser.

@@ -1,8 +1,8 @@
 package starchfilm.film;
 
-import starchfilm.evidence.Estimate;
-import starchfilm.recipe.Composition;
-import starchfilm.recipe.Cook;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Cook;
 
 /**
  * Everything a film forecast needs to know.

@@ -4,9 +4,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.Composition;
-import starchfilm.recipe.Cook;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Cook;
 
 /** Which cautions a film and its paste deserve. */
 final class FilmCautions {

@@ -1,9 +1,9 @@
 package starchfilm.film;
 
 import java.util.List;
-import starchfilm.evidence.Band;
-import starchfilm.evidence.Extrapolation;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * What the dry film will be like, each figure with its band.

@@ -1,7 +1,7 @@
 package starchfilm.film;
 
 import java.util.List;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Source;
 
 /** Something that multiplies what the rules give for fresh, clean laboratory film. */
 interface FilmInfluence {

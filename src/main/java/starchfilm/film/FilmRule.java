@@ -1,7 +1,7 @@
 package starchfilm.film;
 
 import java.util.List;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * One property of the dry film, as one source gives it. To add a rule, write one class and put it

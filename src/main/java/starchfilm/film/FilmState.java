@@ -1,8 +1,8 @@
 package starchfilm.film;
 
-import starchfilm.evidence.ValidRange;
-import starchfilm.recipe.Composition;
-import starchfilm.sorption.FilmIsotherm;
+import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.sorption.FilmIsotherm;
 
 /**
  * A dry film at rest with the air it is used in: what the rules look at.

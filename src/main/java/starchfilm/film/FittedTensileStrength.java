@@ -1,8 +1,8 @@
 package starchfilm.film;
 
 import java.util.List;
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * Tensile strength of fresh laboratory film.

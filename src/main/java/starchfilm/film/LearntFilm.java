@@ -2,7 +2,7 @@ package starchfilm.film;
 
 import java.util.EnumMap;
 import java.util.Map;
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * What strips pulled from one maker's films teach about the film rules.

@@ -1,7 +1,7 @@
 package starchfilm.film;
 
 import java.util.List;
-import starchfilm.recipe.Composition;
+import starchfilm.material.recipe.Composition;
 
 /**
  * What more of one ingredient does to every property, all other amounts and the wet thickness kept.

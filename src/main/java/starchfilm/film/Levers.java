@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import starchfilm.recipe.Composition;
+import starchfilm.material.recipe.Composition;
 
 /**
  * What each ingredient moves, found by forecasting again with more of it.

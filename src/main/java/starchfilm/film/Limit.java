@@ -3,8 +3,8 @@ package starchfilm.film;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
-import starchfilm.evidence.Extrapolation;
-import starchfilm.evidence.ValidRange;
+import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * One range a rule holds for, and how to read the quantity off a film.

@@ -1,6 +1,6 @@
 package starchfilm.film;
 
-import starchfilm.recipe.Composition;
+import starchfilm.material.recipe.Composition;
 
 /**
  * A paste with more of one ingredient and the same of all others, again counted per kilogram.

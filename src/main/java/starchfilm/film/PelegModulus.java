@@ -1,8 +1,8 @@
 package starchfilm.film;
 
 import java.util.List;
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * Young's modulus of fresh laboratory film; the weakest of the mechanical rules, good for an order

@@ -1,9 +1,9 @@
 package starchfilm.film;
 
 import java.util.List;
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Source;
-import starchfilm.evidence.ValidRange;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * Salt lowers strength, elongation and stiffness of cast starch film.

@@ -1,6 +1,6 @@
 package starchfilm.film;
 
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * How far a new laboratory's figure lies from a rule: one standard deviation, as a factor or as a

@@ -1,8 +1,8 @@
 package starchfilm.film;
 
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Source;
-import starchfilm.recipe.Composition;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
+import starchfilm.material.recipe.Composition;
 
 /**
  * How far the skin of a drying film can stretch before it breaks, at the moisture and temperature

@@ -3,7 +3,7 @@ package starchfilm.film;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Strips of one film, with their mean and spread.

@@ -1,8 +1,8 @@
 package starchfilm.film;
 
 import java.util.List;
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * How far film made by hand falls short of smooth, bubble-free laboratory film.

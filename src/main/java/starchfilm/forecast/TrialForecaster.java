@@ -2,7 +2,7 @@ package starchfilm.forecast;
 
 import java.util.List;
 import java.util.function.BiFunction;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
@@ -10,12 +10,12 @@ import starchfilm.film.FilmForecaster;
 import starchfilm.film.Lever;
 import starchfilm.film.Levers;
 import starchfilm.forecast.TrialForecast.PulledLever;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Spot;
-import starchfilm.recipe.Composition;
-import starchfilm.recipe.Paste;
-import starchfilm.risk.PlateRisks;
-import starchfilm.risk.RiskForecaster;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Spot;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Paste;
+import starchfilm.film.risk.PlateRisks;
+import starchfilm.film.risk.RiskForecaster;
 import starchfilm.trial.Trial;
 
 /**

@@ -1,6 +1,6 @@
 package starchfilm.forecast;
 
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.film.LearntFilm;
 import starchfilm.trial.Trial;
 

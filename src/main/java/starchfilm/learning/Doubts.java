@@ -2,7 +2,7 @@ package starchfilm.learning;
 
 import java.util.List;
 import java.util.Locale;
-import starchfilm.learnt.DoubtedReading;
+import starchfilm.learning.summary.DoubtedReading;
 
 /** Says which weighings of a plate hardly count. */
 final class Doubts {

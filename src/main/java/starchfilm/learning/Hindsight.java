@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
-import starchfilm.doubt.Deviations;
+import starchfilm.drying.uncertainty.Deviations;
 import starchfilm.drying.Milestone;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 import starchfilm.trial.Trial;
 
 /**

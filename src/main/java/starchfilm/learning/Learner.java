@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.diffusion.IntegrationFailure;
-import starchfilm.learnt.LeftOut;
+import starchfilm.numerics.diffusion.IntegrationFailure;
+import starchfilm.learning.summary.LeftOut;
 import starchfilm.trial.Trial;
 
 /**

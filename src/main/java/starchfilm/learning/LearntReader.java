@@ -3,19 +3,19 @@ package starchfilm.learning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.doubt.Factor;
-import starchfilm.evidence.Estimate;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.json.Located;
-import starchfilm.json.UnreadableFileException;
-import starchfilm.learnt.DoubtedReading;
-import starchfilm.learnt.FactorLearnt;
-import starchfilm.learnt.FilmLearnt;
-import starchfilm.learnt.KindLearnt;
-import starchfilm.learnt.Learnt;
-import starchfilm.learnt.LeftOut;
-import starchfilm.learnt.RoomLearnt;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.learning.summary.DoubtedReading;
+import starchfilm.learning.summary.FactorLearnt;
+import starchfilm.learning.summary.FilmLearnt;
+import starchfilm.learning.summary.KindLearnt;
+import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.LeftOut;
+import starchfilm.learning.summary.RoomLearnt;
 
 /** Reads the part of a workshop file that is shown. */
 final class LearntReader {

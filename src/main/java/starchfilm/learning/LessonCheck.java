@@ -3,8 +3,8 @@ package starchfilm.learning;
 import java.util.List;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
-import starchfilm.json.Located;
-import starchfilm.json.UnreadableFileException;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.UnreadableFileException;
 
 /**
  * Refuses lessons that no weighing can have taught: with them a forecast would end in a matrix that

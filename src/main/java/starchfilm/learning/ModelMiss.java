@@ -1,6 +1,6 @@
 package starchfilm.learning;
 
-import starchfilm.plate.DryingCase;
+import starchfilm.casting.DryingCase;
 
 /**
  * What the model itself misses of the weight of a plate under way, beside the scale's error.
@@ -15,7 +15,7 @@ import starchfilm.plate.DryingCase;
  *
  * @param pouredKg mass of the fresh paste (kg)
  * @param waterKg what of it dries away (kg)
- * @param unevenness u, as in {@link starchfilm.plate.Pour}
+ * @param unevenness u, as in {@link starchfilm.casting.Pour}
  */
 record ModelMiss(double pouredKg, double waterKg, double unevenness) {
   private static final double ON_THE_WAY = 0.04;

@@ -4,8 +4,8 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
 
 /**
  * A normal distribution of the fitted factors' deviations.

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import starchfilm.film.FilmProperty;
-import starchfilm.learnt.Learnt;
+import starchfilm.learning.summary.Learnt;
 import starchfilm.trial.Trial;
 
 /**

@@ -2,9 +2,9 @@ package starchfilm.learning;
 
 import java.util.EnumMap;
 import java.util.Map;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.learnt.RoomLearnt;
-import starchfilm.recipe.Composition;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.material.recipe.Composition;
 import starchfilm.trial.Trial;
 
 /**

@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
 import starchfilm.drying.PlateSimulation;
-import starchfilm.plate.DryingCase;
+import starchfilm.casting.DryingCase;
 import starchfilm.trial.Weighing;
 
 /**

@@ -6,8 +6,8 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.RealMatrix;
-import starchfilm.doubt.Factor;
-import starchfilm.ingredient.StarchKind;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.material.ingredient.StarchKind;
 
 /**
  * The parts that plates share: one number for each factor in common, for each room, and for each

@@ -1,6 +1,6 @@
 package starchfilm.learning;
 
-import starchfilm.doubt.Factor;
+import starchfilm.drying.uncertainty.Factor;
 
 /**
  * How the textbook's spread of a factor divides into a part common to all plates, a part of the

@@ -9,20 +9,20 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.doubt.Factor;
+import starchfilm.drying.uncertainty.Factor;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateSimulation;
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.learnt.DoubtedReading;
-import starchfilm.learnt.FactorLearnt;
-import starchfilm.learnt.FilmLearnt;
-import starchfilm.learnt.KindLearnt;
-import starchfilm.learnt.Learnt;
-import starchfilm.learnt.LeftOut;
-import starchfilm.learnt.RoomLearnt;
-import starchfilm.plate.Spot;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.learning.summary.DoubtedReading;
+import starchfilm.learning.summary.FactorLearnt;
+import starchfilm.learning.summary.FilmLearnt;
+import starchfilm.learning.summary.KindLearnt;
+import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.LeftOut;
+import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.casting.Spot;
 
 /** Puts what was learnt into the figures that are shown. */
 final class Summary {

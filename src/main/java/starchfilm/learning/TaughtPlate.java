@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.linear.MatrixUtils;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
-import starchfilm.plate.DryingCase;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.casting.DryingCase;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
 

@@ -2,7 +2,7 @@ package starchfilm.learning;
 
 import java.util.List;
 import starchfilm.forecast.PlateFactors;
-import starchfilm.learnt.DoubtedReading;
+import starchfilm.learning.summary.DoubtedReading;
 
 /**
  * What is known of a plate that is drying, its weighings so far taken in.

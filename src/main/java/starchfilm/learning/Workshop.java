@@ -8,19 +8,19 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import starchfilm.doubt.FactorModel;
-import starchfilm.evidence.Estimate;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
 import starchfilm.forecast.PlateFactors;
 import starchfilm.forecast.TrialKnowledge;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.json.UnreadableFileException;
-import starchfilm.learnt.Learnt;
-import starchfilm.learnt.RoomLearnt;
-import starchfilm.notebook.NotebookReader;
-import starchfilm.saving.NotWrittenException;
-import starchfilm.saving.SafeFile;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.SafeFile;
 import starchfilm.trial.Trial;
 
 /**

@@ -12,13 +12,13 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import starchfilm.film.FilmProperty;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.json.FileText;
-import starchfilm.json.Located;
-import starchfilm.json.LocatedReader;
-import starchfilm.json.UnreadableFileException;
-import starchfilm.learnt.Learnt;
-import starchfilm.learnt.RoomLearnt;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.files.json.FileText;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.LocatedReader;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.RoomLearnt;
 
 /** Reads the lessons of a workshop file; whatever is not as learn writes it is refused. */
 final class WorkshopReader {

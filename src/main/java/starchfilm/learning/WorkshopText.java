@@ -14,14 +14,14 @@ import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.evidence.Estimate;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.learnt.DoubtedReading;
-import starchfilm.learnt.FactorLearnt;
-import starchfilm.learnt.FilmLearnt;
-import starchfilm.learnt.KindLearnt;
-import starchfilm.learnt.Learnt;
-import starchfilm.learnt.RoomLearnt;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.learning.summary.DoubtedReading;
+import starchfilm.learning.summary.FactorLearnt;
+import starchfilm.learning.summary.FilmLearnt;
+import starchfilm.learning.summary.KindLearnt;
+import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.RoomLearnt;
 
 /**
  * The text of a workshop file: first what a reader wants to see, then the lessons that later

@@ -17,10 +17,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import starchfilm.film.LearntFilm;
-import starchfilm.findings.Fault;
+import starchfilm.files.findings.Fault;
 import starchfilm.forecast.PlateFactors;
 import starchfilm.forecast.TrialKnowledge;
-import starchfilm.json.UnreadableFileException;
+import starchfilm.files.json.UnreadableFileException;
 import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
 

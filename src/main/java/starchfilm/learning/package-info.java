@@ -1,7 +1,7 @@
 /**
  * What a notebook teaches: how this maker's rooms and pastes depart from the textbook.
  *
- * <p>Every uncertain {@link starchfilm.doubt.Factor} of a plate is a sum of four parts: one common
+ * <p>Every uncertain {@link starchfilm.drying.uncertainty.Factor} of a plate is a sum of four parts: one common
  * to all plates, one of its room, one of its starch kind, and one of the plate alone. Weighings of
  * a plate teach its sum; many plates together teach the parts, each held back towards zero by its
  * share of the textbook's spread ({@code Sharing}), so that a room with one weighing is hardly told

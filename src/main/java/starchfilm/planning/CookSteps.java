@@ -3,11 +3,11 @@ package starchfilm.planning;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import starchfilm.evidence.Estimate;
-import starchfilm.evidence.ValidRange;
-import starchfilm.ingredient.CookGuide;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.Cook;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.material.ingredient.CookGuide;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Cook;
 
 /**
  * How a starch or a blend is cooked: every kind in it must be done.

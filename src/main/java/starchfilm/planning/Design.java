@@ -1,8 +1,8 @@
 package starchfilm.planning;
 
 import java.util.Map;
-import starchfilm.recipe.Composition;
-import starchfilm.recipe.GlycerolStock;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.GlycerolStock;
 
 /**
  * A recipe before it is rounded to the balance.

@@ -1,7 +1,7 @@
 package starchfilm.planning;
 
 import java.util.OptionalDouble;
-import starchfilm.room.Room;
+import starchfilm.casting.Room;
 
 /**
  * Where the plates dry.

@@ -6,10 +6,10 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.evidence.Estimate;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Pour;
-import starchfilm.plate.Spot;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Spot;
 
 /**
  * When the thick spot of one blend's paste is ready, over the whole of the recipe space.

@@ -1,6 +1,6 @@
 package starchfilm.planning;
 
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmCase;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;

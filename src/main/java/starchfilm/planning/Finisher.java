@@ -4,18 +4,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmCase;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Pour;
-import starchfilm.plate.Spot;
-import starchfilm.recipe.Composition;
-import starchfilm.recipe.Paste;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Spot;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Paste;
 
 /** Rounds a design to the balance and forecasts in full what was rounded. */
 final class Finisher {

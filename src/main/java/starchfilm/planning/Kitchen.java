@@ -1,6 +1,6 @@
 package starchfilm.planning;
 
-import starchfilm.plate.Plate;
+import starchfilm.casting.Plate;
 
 /**
  * What the paste is cooked in, weighed on and poured on.

@@ -1,8 +1,8 @@
 package starchfilm.planning;
 
 import java.util.List;
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * Between which wet thicknesses a paste spreads by itself and stays on the plate.

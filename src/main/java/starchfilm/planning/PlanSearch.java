@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.plate.Spot;
-import starchfilm.recipe.Composition;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.casting.Spot;
+import starchfilm.material.recipe.Composition;
 
 /**
  * Searches one request and its variations.

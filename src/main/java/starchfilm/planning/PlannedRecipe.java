@@ -6,10 +6,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
-import starchfilm.plate.Plate;
-import starchfilm.plate.Pour;
-import starchfilm.recipe.Composition;
-import starchfilm.recipe.Paste;
+import starchfilm.casting.Plate;
+import starchfilm.casting.Pour;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Paste;
 
 /**
  * A recipe ready to be weighed out. Every forecast is of the rounded grams.

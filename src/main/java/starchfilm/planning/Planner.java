@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
-import starchfilm.doubt.FactorModel;
-import starchfilm.doubt.Quantiles;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.planning.PlanSearch.Found;
-import starchfilm.plate.Spot;
-import starchfilm.recipe.Composition;
+import starchfilm.casting.Spot;
+import starchfilm.material.recipe.Composition;
 
 /**
  * Finds a few recipes that differ, each best at something, from what is at hand.

@@ -1,6 +1,6 @@
 package starchfilm.planning;
 
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * What a plan takes for the pot; each assumed, no source, and said on the sheet.

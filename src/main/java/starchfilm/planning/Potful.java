@@ -1,6 +1,6 @@
 package starchfilm.planning;
 
-import starchfilm.recipe.Recipe;
+import starchfilm.material.recipe.Recipe;
 
 /**
  * What goes into the pot at once, rounded to the balance.

@@ -1,6 +1,6 @@
 package starchfilm.planning;
 
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * How thick a paste may be poured to be ready by a date in a share of the likely cases.

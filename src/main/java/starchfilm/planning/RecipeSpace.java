@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.film.FilmForecast;
-import starchfilm.recipe.Composition;
+import starchfilm.material.recipe.Composition;
 
 /**
  * The recipes that one blend, one request and one number of plates allow, as a cube: starch

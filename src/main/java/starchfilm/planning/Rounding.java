@@ -2,12 +2,12 @@ package starchfilm.planning;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.evidence.Estimate;
-import starchfilm.recipe.Composition;
-import starchfilm.recipe.GlycerolPortion;
-import starchfilm.recipe.Recipe;
-import starchfilm.recipe.StarchPortion;
-import starchfilm.recipe.VinegarPortion;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.GlycerolPortion;
+import starchfilm.material.recipe.Recipe;
+import starchfilm.material.recipe.StarchPortion;
+import starchfilm.material.recipe.VinegarPortion;
 
 /**
  * Turns a design into grams that the balance can show.

@@ -5,8 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.film.PasteBody;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.Composition;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
 
 /**
  * One starch of the cupboard, or all of them together.

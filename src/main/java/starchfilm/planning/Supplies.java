@@ -3,8 +3,8 @@ package starchfilm.planning;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.GlycerolStock;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.GlycerolStock;
 
 /**
  * What is in the cupboard.

@@ -1,7 +1,7 @@
 package starchfilm.planning;
 
 import java.util.List;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.PasteBody;
 

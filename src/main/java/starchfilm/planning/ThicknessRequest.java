@@ -1,13 +1,13 @@
 package starchfilm.planning;
 
 import java.util.OptionalDouble;
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmCase;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Plate;
-import starchfilm.plate.Pour;
-import starchfilm.recipe.Cook;
-import starchfilm.recipe.Paste;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plate;
+import starchfilm.casting.Pour;
+import starchfilm.material.recipe.Cook;
+import starchfilm.material.recipe.Paste;
 
 /**
  * A paste that is ready, a plate, a room and a date: how thick may it be poured?

@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import starchfilm.doubt.Quantiles;
+import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Spot;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Spot;
 
 /**
  * Finds the wet thickness whose thick spot is ready by a moment in a given share of the likely

@@ -2,7 +2,7 @@ package starchfilm.planning;
 
 import java.util.function.Predicate;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecast;
 

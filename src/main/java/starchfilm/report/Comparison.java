@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import starchfilm.advice.Adviser;
-import starchfilm.findings.Fault;
-import starchfilm.findings.Notice;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.Notice;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
-import starchfilm.notebook.Notebook;
+import starchfilm.files.notebook.Notebook;
 import starchfilm.report.advice.Advised;
 import starchfilm.report.learnt.LearntSoFar;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import starchfilm.drying.CurvePoint;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;

@@ -3,7 +3,7 @@ package starchfilm.report;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.drying.CurvePoint;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
 
 /** Reads a drying curve between its points, and in grams on the plate. */

@@ -15,9 +15,9 @@ import java.util.Optional;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 
 /**
  * A drying forecast for other programs. Every name carries its unit; figures are not rounded for

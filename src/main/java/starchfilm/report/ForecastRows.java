@@ -3,7 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.SideBySide.Cell;
 import starchfilm.report.SideBySide.Changed;

@@ -3,7 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;

@@ -1,7 +1,7 @@
 package starchfilm.report;
 
 import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;

@@ -5,7 +5,7 @@ import java.util.List;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;

@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 import starchfilm.report.chart.Scale;
 
 /**

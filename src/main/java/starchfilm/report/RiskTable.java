@@ -6,11 +6,11 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.risk.CrackCause;
-import starchfilm.risk.CrackRisk;
-import starchfilm.risk.MouldRisk;
-import starchfilm.risk.Remedy;
-import starchfilm.risk.RiskLevel;
+import starchfilm.film.risk.CrackCause;
+import starchfilm.film.risk.CrackRisk;
+import starchfilm.film.risk.MouldRisk;
+import starchfilm.film.risk.Remedy;
+import starchfilm.film.risk.RiskLevel;
 
 /** How a plate may fail while it dries, and the change that would help most. */
 final class RiskTable {

@@ -3,7 +3,7 @@ package starchfilm.report;
 import java.util.List;
 import java.util.function.Predicate;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.risk.RiskLevel;
+import starchfilm.film.risk.RiskLevel;
 
 /** The cautions, and the trials they apply to in particular. */
 public enum Safety {

@@ -7,11 +7,11 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
 import starchfilm.drying.DryingSources;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Source;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.ingredient.StarchKind;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.report.words.PlainWords;
-import starchfilm.risk.PlateRisks;
+import starchfilm.film.risk.PlateRisks;
 
 /**
  * The publications the page's figures rest on, each once, numbered.

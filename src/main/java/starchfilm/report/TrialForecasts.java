@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.drying.SpreadDriver;
-import starchfilm.evidence.Extrapolation;
+import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.advice.TrialAdviceView;
 import starchfilm.report.chart.CurveFigure;

@@ -2,11 +2,11 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.Recipe;
-import starchfilm.recipe.StarchPortion;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Recipe;
+import starchfilm.material.recipe.StarchPortion;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;

@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
-import starchfilm.evidence.Estimate;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmCase;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.FaceChange;
-import starchfilm.plate.Plate;
-import starchfilm.plate.Pour;
-import starchfilm.recipe.Paste;
-import starchfilm.recipe.Recipe;
-import starchfilm.room.Room;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.Plate;
+import starchfilm.casting.Pour;
+import starchfilm.material.recipe.Paste;
+import starchfilm.material.recipe.Recipe;
+import starchfilm.casting.Room;
 
 /**
  * One trial: what was weighed, cooked and poured, where it dried, and what came of it.

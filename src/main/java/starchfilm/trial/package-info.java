@@ -4,7 +4,7 @@
  *
  * <p>A range widens the bands of a forecast; what is unknown or was left out is assumed, widely,
  * and listed as {@link starchfilm.trial.NotRecorded} with what it costs. {@code
- * starchfilm.notebook} reads trials from files. Start from {@link starchfilm.trial.Trial}.
+ * starchfilm.files.notebook} reads trials from files. Start from {@link starchfilm.trial.Trial}.
  */
 @NullMarked
 package starchfilm.trial;

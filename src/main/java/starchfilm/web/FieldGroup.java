@@ -2,7 +2,7 @@ package starchfilm.web;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.saving.TrialField;
+import starchfilm.files.saving.TrialField;
 
 /**
  * Fields that stand together on the form of a trial.

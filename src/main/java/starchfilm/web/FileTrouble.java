@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.findings.Fault;
+import starchfilm.files.findings.Fault;
 
 /**
  * A file of the notebook that could not be read.

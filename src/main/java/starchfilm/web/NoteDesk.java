@@ -5,11 +5,11 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.amount.MomentParser;
-import starchfilm.findings.Fault;
-import starchfilm.findings.Notice;
-import starchfilm.saving.NotWrittenException;
-import starchfilm.saving.NoteWriter;
+import starchfilm.files.amount.MomentParser;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.Notice;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.NoteWriter;
 import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
 

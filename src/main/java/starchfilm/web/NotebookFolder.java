@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
-import starchfilm.notebook.Notebook;
-import starchfilm.notebook.NotebookReader;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.web.http.Refusal;
 
 /**

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
-import starchfilm.notebook.Notebook;
+import starchfilm.files.notebook.Notebook;
 import starchfilm.report.PlateNow;
 import starchfilm.report.TrialForecasts;
 import starchfilm.trial.Stage;

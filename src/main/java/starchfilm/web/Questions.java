@@ -1,7 +1,7 @@
 package starchfilm.web;
 
 import java.util.List;
-import starchfilm.assay.Assay;
+import starchfilm.jar.assay.Assay;
 import starchfilm.planning.Plan;
 
 /**

@@ -10,9 +10,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import starchfilm.saving.ChangedMeanwhileException;
-import starchfilm.saving.NotWrittenException;
-import starchfilm.saving.TrialFileText;
+import starchfilm.files.saving.ChangedMeanwhileException;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.TrialFileText;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.Refusal;
 import starchfilm.web.http.Request;
@@ -85,7 +85,7 @@ final class TextPage {
   }
 
   /** In a text of many lines the place of a fault is half the help. */
-  private static String placed(starchfilm.findings.Fault fault) {
+  private static String placed(starchfilm.files.findings.Fault fault) {
     return fault.line().isPresent()
         ? "line " + fault.line().getAsInt() + ": " + NoteDesk.sentence(fault)
         : NoteDesk.sentence(fault);
@@ -121,7 +121,7 @@ final class TextPage {
   private Response created(String from, String typedName) {
     desk.folder().requireThere();
     try {
-      String text = starchfilm.saving.FreshTrial.from(from, typedName);
+      String text = starchfilm.files.saving.FreshTrial.from(from, typedName);
       Path file =
           TrialFileText.create(
               desk.folder().root(), typedName.isEmpty() ? "trial" : typedName, text);

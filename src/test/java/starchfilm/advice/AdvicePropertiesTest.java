@@ -7,12 +7,12 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.air.AirState;
-import starchfilm.doubt.FactorModel;
+import starchfilm.material.air.AirState;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.plate.DryingLimits;
-import starchfilm.room.ConstantRoom;
+import starchfilm.casting.DryingLimits;
+import starchfilm.casting.ConstantRoom;
 import starchfilm.trial.Trial;
 
 /** What holds of advice whatever was noted. */

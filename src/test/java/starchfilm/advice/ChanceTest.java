@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 
 /** The probability read off a band is the band's own at its three points, and never falls. */
 class ChanceTest {

@@ -2,11 +2,11 @@ package starchfilm.advice;
 
 import java.nio.file.Path;
 import java.util.List;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.notebook.Notebook;
-import starchfilm.notebook.NotebookReader;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.trial.Trial;
 
 /** The notebook that comes with the program, forecast once for all tests of advice. */

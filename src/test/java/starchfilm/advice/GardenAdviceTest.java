@@ -8,17 +8,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.advice.Outcome.Agreement;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecaster;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.plate.Spot;
-import starchfilm.risk.RiskForecaster;
-import starchfilm.risk.RiskLevel;
+import starchfilm.casting.Spot;
+import starchfilm.film.risk.RiskForecaster;
+import starchfilm.film.risk.RiskLevel;
 
 /** Each trial of the demo was made to fail in a known way; the advice finds that way. */
 class GardenAdviceTest {

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.notebook.Notebook;
-import starchfilm.notebook.NotebookReader;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.trial.Trial;
 
 class PlanCommandTest {

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.plate.PlateMaterial;
+import starchfilm.casting.PlateMaterial;
 
 class TypedPlatesTest {
   @ParameterizedTest

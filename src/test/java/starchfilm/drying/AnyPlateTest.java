@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import starchfilm.air.HumidAir;
-import starchfilm.diffusion.Grid;
-import starchfilm.diffusion.Tolerance;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Plates;
-import starchfilm.plate.Spot;
-import starchfilm.room.LoggedRoom;
-import starchfilm.room.Room;
+import starchfilm.material.air.HumidAir;
+import starchfilm.numerics.diffusion.Grid;
+import starchfilm.numerics.diffusion.Tolerance;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Spot;
+import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.Room;
 
 /** The error in time of plates nobody chose, against the same cells integrated far more finely. */
 class AnyPlateTest {

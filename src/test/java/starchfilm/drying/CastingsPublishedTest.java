@@ -8,18 +8,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import starchfilm.air.HumidAir;
-import starchfilm.doubt.FactorModel;
-import starchfilm.evidence.Band;
-import starchfilm.evidence.Estimate;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Plate;
-import starchfilm.plate.PlateMaterial;
-import starchfilm.plate.Plates;
-import starchfilm.plate.Pour;
-import starchfilm.plate.Spot;
-import starchfilm.recipe.Composition;
+import starchfilm.material.air.HumidAir;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Spot;
+import starchfilm.material.recipe.Composition;
 
 /**
  * Published castings against the forecast's 10 to 90 % range.

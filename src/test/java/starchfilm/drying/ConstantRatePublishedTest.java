@@ -7,13 +7,13 @@ import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.air.Harrison1963;
-import starchfilm.air.PlateTransfer;
-import starchfilm.air.WagnerPruss1993;
-import starchfilm.doubt.Deviations;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Plates;
-import starchfilm.plate.Spot;
+import starchfilm.material.air.Harrison1963;
+import starchfilm.material.air.PlateTransfer;
+import starchfilm.material.air.WagnerPruss1993;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Spot;
 
 /**
  * The constant-rate period of the whole model against balances solved on their own and published

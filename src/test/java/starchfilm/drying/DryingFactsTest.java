@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.wetfilm.WaterDiffusivity;
+import starchfilm.material.wetfilm.WaterDiffusivity;
 
 /** How rooms are judged and what drying rests on. */
 class DryingFactsTest {

@@ -14,22 +14,22 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.air.AirState;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
+import starchfilm.material.air.AirState;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.evidence.Band;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.FaceChange;
-import starchfilm.plate.FaceChange.OpenFaces;
-import starchfilm.plate.Plate;
-import starchfilm.plate.Plates;
-import starchfilm.plate.Pour;
-import starchfilm.plate.Spot;
-import starchfilm.room.LoggedRoom;
-import starchfilm.room.Room;
-import starchfilm.room.SwingingRoom;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.casting.Plate;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Spot;
+import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.Room;
+import starchfilm.casting.SwingingRoom;
 
 /** What a user relies on in a drying forecast. */
 class DryingForecasterTest {
@@ -165,7 +165,7 @@ class DryingForecasterTest {
             0,
             0,
             usual.plate(),
-            new Pour(new starchfilm.evidence.Estimate(0.003, 0.001), 0.25, 333),
+            new Pour(new starchfilm.numerics.evidence.Estimate(0.003, 0.001), 0.25, 333),
             usual.room(),
             OptionalDouble.empty(),
             List.of());

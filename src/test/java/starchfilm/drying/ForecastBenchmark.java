@@ -12,11 +12,11 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.FactorModel;
-import starchfilm.plate.Plates;
-import starchfilm.plate.Spot;
-import starchfilm.wetfilm.FilmMaterial;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Spot;
+import starchfilm.material.wetfilm.FilmMaterial;
 
 /**
  * How long a drying forecast takes; never part of the test run.

@@ -6,16 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
-import starchfilm.doubt.Quantiles;
-import starchfilm.evidence.Band;
-import starchfilm.evidence.Extrapolation;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Plates;
-import starchfilm.plate.Spot;
-import starchfilm.recipe.Composition;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.Quantiles;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Spot;
+import starchfilm.material.recipe.Composition;
 
 /** How the figures of one forecast belong together. */
 class ForecastFiguresTest {

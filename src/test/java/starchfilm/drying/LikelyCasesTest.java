@@ -7,13 +7,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.FactorModel;
-import starchfilm.doubt.Quantiles;
-import starchfilm.evidence.Band;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Plates;
-import starchfilm.plate.Spot;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.Quantiles;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Spot;
 
 /** A band of few likely cases against one of thousands that follow no slope. */
 class LikelyCasesTest {

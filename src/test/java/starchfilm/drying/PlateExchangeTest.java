@@ -8,18 +8,18 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import starchfilm.air.AirState;
-import starchfilm.air.Harrison1963;
-import starchfilm.air.PlateTransfer;
-import starchfilm.diffusion.FaceExchange.Argument;
-import starchfilm.diffusion.FaceExchange.Result;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.FaceChange.OpenFaces;
-import starchfilm.plate.Plates;
-import starchfilm.room.Room;
-import starchfilm.room.SwingingRoom;
+import starchfilm.material.air.AirState;
+import starchfilm.material.air.Harrison1963;
+import starchfilm.material.air.PlateTransfer;
+import starchfilm.numerics.diffusion.FaceExchange.Argument;
+import starchfilm.numerics.diffusion.FaceExchange.Result;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Room;
+import starchfilm.casting.SwingingRoom;
 
 /** The exchange of a plate: its derivatives against differences, its heat by hand. */
 class PlateExchangeTest {

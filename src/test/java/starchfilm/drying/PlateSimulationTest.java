@@ -6,14 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
-import starchfilm.diffusion.Tolerance;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Plates;
-import starchfilm.plate.Pour;
-import starchfilm.plate.Spot;
+import starchfilm.numerics.diffusion.Tolerance;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Spot;
 
 /** What a scale under a plate shows, out of the same equations as the forecast. */
 class PlateSimulationTest {

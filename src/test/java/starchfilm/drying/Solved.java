@@ -1,8 +1,8 @@
 package starchfilm.drying;
 
-import starchfilm.doubt.Deviations;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.Spot;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Spot;
 
 /** Plates solved in one case. */
 final class Solved {

@@ -12,19 +12,19 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.air.AirState;
-import starchfilm.diffusion.Grid;
-import starchfilm.diffusion.Tolerance;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.plate.DryingCase;
-import starchfilm.plate.FaceChange;
-import starchfilm.plate.FaceChange.OpenFaces;
-import starchfilm.plate.Plates;
-import starchfilm.plate.Spot;
-import starchfilm.room.Room;
-import starchfilm.room.SwingingRoom;
-import starchfilm.wetfilm.FilmMaterial;
+import starchfilm.material.air.AirState;
+import starchfilm.numerics.diffusion.Grid;
+import starchfilm.numerics.diffusion.Tolerance;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Spot;
+import starchfilm.casting.Room;
+import starchfilm.casting.SwingingRoom;
+import starchfilm.material.wetfilm.FilmMaterial;
 
 /** The numerical promises of a forecast: balance, error in time, error of the grid. */
 class SpotSolverTest {

@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.evidence.Source;
+import starchfilm.numerics.evidence.Source;
 
 /** Ageing worked by hand from its formula, with a glass transition that is given. */
 class AgeingTest {

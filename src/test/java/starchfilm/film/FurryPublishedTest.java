@@ -9,7 +9,7 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import starchfilm.ingredient.StarchKind;
+import starchfilm.material.ingredient.StarchKind;
 
 /**
  * Unplasticised films of several starches, as ratios; no figure of the rules was fitted to them.

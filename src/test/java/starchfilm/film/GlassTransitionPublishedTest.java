@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import starchfilm.ingredient.StarchKind;
+import starchfilm.material.ingredient.StarchKind;
 
 /**
  * The glass transition against published points.

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.Composition;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
 
 class LeversTest {
   private final Levers levers = new Levers(new FilmForecaster());

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Estimate;
 
 class StripTestsTest {
   /** 6.0 N on 15 mm by 0.1 mm is 4.0 N/mm2; 50 to 75 mm is a stretch of one half. By hand. */

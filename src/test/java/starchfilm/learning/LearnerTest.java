@@ -12,11 +12,11 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
-import starchfilm.evidence.Band;
-import starchfilm.ingredient.StarchKind;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
 

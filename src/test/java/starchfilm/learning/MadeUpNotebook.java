@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
 

@@ -11,9 +11,9 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.evidence.Band;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.trial.Trial;
 
 /**

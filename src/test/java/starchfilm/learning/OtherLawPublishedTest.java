@@ -8,10 +8,10 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.drying.PlateSimulation;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
 

@@ -16,14 +16,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.doubt.Deviations;
-import starchfilm.doubt.Factor;
-import starchfilm.doubt.FactorModel;
-import starchfilm.evidence.Estimate;
+import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.saving.NotWrittenException;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.files.saving.NotWrittenException;
 import starchfilm.trial.Trial;
 
 /** What was learnt is the same after it was written and read. */

@@ -7,10 +7,10 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.plate.Spot;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.casting.Spot;
 
 class DryingSurfaceTest {
   private static final double THINNEST_M = 0.5e-3;

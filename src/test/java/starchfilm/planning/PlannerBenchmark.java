@@ -11,8 +11,8 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import starchfilm.doubt.FactorModel;
-import starchfilm.ingredient.StarchKind;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.material.ingredient.StarchKind;
 
 /** How long a plan takes once the program is warm; never part of the test run. */
 @State(Scope.Benchmark)

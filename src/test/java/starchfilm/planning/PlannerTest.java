@@ -13,12 +13,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.film.Feel;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.recipe.Paste;
-import starchfilm.recipe.Recipe;
-import starchfilm.recipe.StarchPortion;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Paste;
+import starchfilm.material.recipe.Recipe;
+import starchfilm.material.recipe.StarchPortion;
 
 class PlannerTest {
   private static final Planner PLANNER = new Planner(FactorModel.textbook());
@@ -269,7 +269,7 @@ class PlannerTest {
   private static double readyS(PlannedRecipe recipe) {
     return recipe
         .drying()
-        .at(starchfilm.plate.Spot.THICK_SPOT)
+        .at(starchfilm.casting.Spot.THICK_SPOT)
         .at(starchfilm.drying.Milestone.DRY_THROUGH)
         .timeS()
         .middle();

@@ -3,14 +3,14 @@ package starchfilm.planning;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.air.AirState;
-import starchfilm.evidence.Estimate;
+import starchfilm.material.air.AirState;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.Feel;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.plate.Plate;
-import starchfilm.plate.PlateMaterial;
-import starchfilm.recipe.GlycerolStock;
-import starchfilm.room.ConstantRoom;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
+import starchfilm.material.recipe.GlycerolStock;
+import starchfilm.casting.ConstantRoom;
 
 /** Requests for the tests of this room: four glass plates in a room of 19 C and 55 %. */
 final class Requests {

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.film.Feel;
-import starchfilm.ingredient.StarchKind;
-import starchfilm.plate.Plate;
-import starchfilm.plate.PlateMaterial;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
 
 class UnworkableRequestTest {
   private final Planner planner = new Planner(FactorModel.textbook());

@@ -16,11 +16,11 @@ import starchfilm.advice.Knowledge;
 import starchfilm.advice.NextTrial;
 import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.notebook.Notebook;
-import starchfilm.notebook.NotebookReader;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.trial.Trial;
 
 /** What the notebook advises stands on the comparison page as the adviser says it. */

@@ -14,15 +14,15 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.json.UnreadableFileException;
+import starchfilm.files.json.UnreadableFileException;
 import starchfilm.learning.Hindsight;
 import starchfilm.learning.Workshop;
-import starchfilm.learnt.DoubtedReading;
-import starchfilm.learnt.RoomLearnt;
-import starchfilm.notebook.NotebookReader;
+import starchfilm.learning.summary.DoubtedReading;
+import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.trial.Trial;
 
 /** What the invented garden taught, and how the comparison page tells it. */

@@ -12,10 +12,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.notebook.NotebookReader;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.report.TrialList.Order;
 
 /** The list that hundreds of trials begin with, on the demo notebook. */

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
-import starchfilm.doubt.FactorModel;
+import starchfilm.drying.uncertainty.FactorModel;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;

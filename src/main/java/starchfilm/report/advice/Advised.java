@@ -13,7 +13,7 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.Contrast;
 import starchfilm.advice.NotebookAdvice;
 import starchfilm.advice.TrialAdvice;
-import starchfilm.diffusion.IntegrationFailure;
+import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.trial.Trial;
 

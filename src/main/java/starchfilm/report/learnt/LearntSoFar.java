@@ -4,7 +4,7 @@ import java.util.List;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Hindsight;
 import starchfilm.learning.Workshop;
-import starchfilm.learnt.Learnt;
+import starchfilm.learning.summary.Learnt;
 import starchfilm.trial.Trial;
 
 /**

@@ -3,13 +3,13 @@ package starchfilm.report.learnt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.doubt.Factor;
-import starchfilm.evidence.Band;
-import starchfilm.learnt.FactorLearnt;
-import starchfilm.learnt.FilmLearnt;
-import starchfilm.learnt.KindLearnt;
-import starchfilm.learnt.Learnt;
-import starchfilm.learnt.RoomLearnt;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.learning.summary.FactorLearnt;
+import starchfilm.learning.summary.FilmLearnt;
+import starchfilm.learning.summary.KindLearnt;
+import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.report.words.Plural;
 
 /** What a notebook taught, for a terminal: plain lines that need no colour. */

@@ -3,12 +3,12 @@ package starchfilm.report.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.assay.Assay;
-import starchfilm.assay.JarCaution;
-import starchfilm.assay.SaltAdvice;
-import starchfilm.evidence.Band;
-import starchfilm.evidence.Figures;
-import starchfilm.evidence.Source;
+import starchfilm.jar.assay.Assay;
+import starchfilm.jar.assay.JarCaution;
+import starchfilm.jar.assay.SaltAdvice;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * What is in a jar, in the reader's units.

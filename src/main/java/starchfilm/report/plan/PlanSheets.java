@@ -10,7 +10,7 @@ import starchfilm.planning.Levelling;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 import starchfilm.report.plan.PlanSheet.Figure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;

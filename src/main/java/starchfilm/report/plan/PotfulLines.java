@@ -2,13 +2,13 @@ package starchfilm.report.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.ingredient.VolkKaehler2018;
+import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
-import starchfilm.recipe.Composition;
-import starchfilm.recipe.GlycerolStock;
-import starchfilm.recipe.Recipe;
-import starchfilm.recipe.StarchPortion;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.GlycerolStock;
+import starchfilm.material.recipe.Recipe;
+import starchfilm.material.recipe.StarchPortion;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;

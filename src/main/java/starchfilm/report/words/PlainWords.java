@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import starchfilm.doubt.Factor;
+import starchfilm.drying.uncertainty.Factor;
 import starchfilm.drying.Milestone;
-import starchfilm.evidence.Check;
-import starchfilm.evidence.Extrapolation;
-import starchfilm.evidence.ValidRange;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.numerics.evidence.ValidRange;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmCaution;
 import starchfilm.film.Ingredient;
-import starchfilm.plate.Spot;
+import starchfilm.casting.Spot;
 import starchfilm.trial.ObservedFault;
 
 /** What the rooms below find out, in plain words. */

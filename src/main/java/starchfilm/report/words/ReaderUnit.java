@@ -3,8 +3,8 @@ package starchfilm.report.words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import starchfilm.evidence.Band;
-import starchfilm.evidence.Estimate;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 
 /** The units readers see; the only place where SI figures are turned into them. */
 public enum ReaderUnit {

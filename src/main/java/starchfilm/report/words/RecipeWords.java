@@ -2,11 +2,11 @@ package starchfilm.report.words;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import starchfilm.plate.FaceChange;
-import starchfilm.plate.Plate;
-import starchfilm.recipe.GlycerolPortion;
-import starchfilm.recipe.GlycerolStock;
-import starchfilm.recipe.Recipe;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.Plate;
+import starchfilm.material.recipe.GlycerolPortion;
+import starchfilm.material.recipe.GlycerolStock;
+import starchfilm.material.recipe.Recipe;
 
 /** Ingredients and plates in a few words. */
 public final class RecipeWords {

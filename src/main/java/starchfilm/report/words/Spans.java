@@ -1,6 +1,6 @@
 package starchfilm.report.words;
 
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 
 /** Lengths of time as text. */
 public final class Spans {

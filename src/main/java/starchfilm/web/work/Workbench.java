@@ -3,7 +3,7 @@ package starchfilm.web.work;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import starchfilm.notebook.Notebook;
+import starchfilm.files.notebook.Notebook;
 import starchfilm.report.Comparison;
 import starchfilm.report.TrialForecasts;
 import starchfilm.trial.Trial;

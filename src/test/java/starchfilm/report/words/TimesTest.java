@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import starchfilm.evidence.Band;
+import starchfilm.numerics.evidence.Band;
 
 class TimesTest {
   private static final double HOUR = 3_600;

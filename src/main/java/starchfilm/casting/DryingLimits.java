@@ -1,0 +1,59 @@
+package starchfilm.casting;
+
+import starchfilm.material.air.AirState;
+import starchfilm.numerics.evidence.ValidRange;
+
+/**
+ * What the drying model takes at all; outside, it refuses with a sentence.
+ *
+ * <p>Below freezing the water would freeze, near boiling it would boil, and a layer thinner than a
+ * hundredth of a millimetre or thicker than half a decimetre is no cast film. The limits are ours
+ * (assumed, no source).
+ */
+public final class DryingLimits {
+  /** Wet thickness (m). */
+  public static final ValidRange WET_THICKNESS = new ValidRange("wet thickness", 1e-5, 0.05, "m");
+
+  /** Temperature of the air (K): 1 to 90 C. */
+  public static final ValidRange AIR_TEMPERATURE =
+      new ValidRange("air temperature", 274.15, 363.15, "K");
+
+  /** Temperature of the paste and of the bench (K): 1 to 98 C. */
+  public static final ValidRange PASTE_TEMPERATURE =
+      new ValidRange("paste or bench temperature", 274.15, 371.15, "K");
+
+  /** Relative humidity (ratio). */
+  public static final ValidRange HUMIDITY = new ValidRange("relative humidity", 0, 1, "");
+
+  /** Air speed (m/s). */
+  public static final ValidRange AIR_SPEED = new ValidRange("air speed", 0, 20, "m/s");
+
+  /** Unevenness (ratio). */
+  public static final ValidRange UNEVENNESS = new ValidRange("unevenness", 0, 0.9, "");
+
+  /** Moisture of the fresh paste (kg water per kg dry solids). */
+  public static final ValidRange START_MOISTURE =
+      new ValidRange("moisture of the paste", 0.05, 200, "kg per kg dry solids");
+
+  private DryingLimits() {}
+
+  static void require(ValidRange range, double given) {
+    if (!range.contains(given)) {
+      throw new IllegalArgumentException(
+          range.quantity()
+              + ": "
+              + given
+              + " given, allowed "
+              + range.min()
+              + " to "
+              + range.max()
+              + (range.unit().isEmpty() ? "" : " " + range.unit()));
+    }
+  }
+
+  static void require(AirState air) {
+    require(AIR_TEMPERATURE, air.temperatureK());
+    require(HUMIDITY, air.relativeHumidity());
+    require(AIR_SPEED, air.speedMPerS());
+  }
+}

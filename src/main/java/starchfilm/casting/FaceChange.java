@@ -1,0 +1,19 @@
+package starchfilm.casting;
+
+/**
+ * From a moment on, other faces of the film are open to the air.
+ *
+ * @param timeS time since the pour (s)
+ * @param open which faces are open from then on
+ */
+public record FaceChange(double timeS, OpenFaces open) {
+  /** Which faces of the film exchange with the air. */
+  public enum OpenFaces {
+    /** On its plate: the upper face only. */
+    UPPER,
+    /** Peeled and turned over on the plate: what was below is open, what was above is not. */
+    TURNED,
+    /** On a rack, a mesh or a line: both, and the bench no longer warms it. */
+    BOTH
+  }
+}

@@ -1,0 +1,96 @@
+package starchfilm.casting;
+
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.material.air.AirState;
+
+/**
+ * A room as a hygrometer logged it.
+ *
+ * <p>Between readings the air is interpolated linearly; before the first it is the first reading.
+ * After the last, the log's last 24 h (or all of it, if shorter) are repeated, and the forecast
+ * says so.
+ *
+ * @param readings the readings in order of time; at least one
+ * @param speedMPerS air speed, which hygrometers do not log (m/s)
+ */
+public record LoggedRoom(List<Reading> readings, double speedMPerS) implements Room {
+  private static final double DAY_S = 86_400;
+
+  /**
+   * One line of the log.
+   *
+   * @param timeS time since the pour (s; negative before it)
+   * @param temperatureK air temperature (K)
+   * @param relativeHumidity ratio, 0 to 1
+   */
+  public record Reading(double timeS, double temperatureK, double relativeHumidity) {}
+
+  /** Copies the list and checks its order. */
+  public LoggedRoom {
+    readings = List.copyOf(new ArrayList<>(readings));
+    if (readings.isEmpty()) {
+      throw new IllegalArgumentException("a room log needs at least one reading");
+    }
+    for (int i = 1; i < readings.size(); i++) {
+      if (!(readings.get(i).timeS() > readings.get(i - 1).timeS())) {
+        throw new IllegalArgumentException("the readings of a room log must be in order of time");
+      }
+    }
+  }
+
+  /**
+   * When the log ends.
+   *
+   * @return time since the pour (s)
+   */
+  public double endS() {
+    return readings.get(readings.size() - 1).timeS();
+  }
+
+  @Override
+  public AirState at(double timeS) {
+    double time = timeS <= endS() ? timeS : repeated(timeS);
+    int next = firstAfter(time);
+    if (next == 0) {
+      return air(readings.get(0));
+    }
+    if (next == readings.size()) {
+      return air(readings.get(next - 1));
+    }
+    Reading before = readings.get(next - 1);
+    Reading after = readings.get(next);
+    double share = (time - before.timeS()) / (after.timeS() - before.timeS());
+    return new AirState(
+        before.temperatureK() + share * (after.temperatureK() - before.temperatureK()),
+        before.relativeHumidity() + share * (after.relativeHumidity() - before.relativeHumidity()),
+        speedMPerS);
+  }
+
+  private double repeated(double timeS) {
+    double length = Math.min(DAY_S, endS() - readings.get(0).timeS());
+    if (length <= 0) {
+      return endS();
+    }
+    double past = (timeS - endS()) % length;
+    return endS() - length + past;
+  }
+
+  private int firstAfter(double timeS) {
+    int low = 0;
+    int high = readings.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (readings.get(middle).timeS() > timeS) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+
+  private AirState air(Reading reading) {
+    return new AirState(reading.temperatureK(), reading.relativeHumidity(), speedMPerS);
+  }
+}

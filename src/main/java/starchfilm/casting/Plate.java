@@ -1,0 +1,32 @@
+package starchfilm.casting;
+
+/**
+ * A flat plate to pour on.
+ *
+ * @param material what it is made of
+ * @param lengthM longer side (m)
+ * @param widthM shorter side (m); for a round plate, both sides are the side of the square of the
+ *     same area
+ * @param thicknessM thickness of the plate itself (m)
+ * @param rimHeightM height of the rim above the poured paste (m, 0 for none)
+ */
+public record Plate(
+    PlateMaterial material, double lengthM, double widthM, double thicknessM, double rimHeightM) {
+  /**
+   * Area that is poured on.
+   *
+   * @return m2
+   */
+  public double areaM2() {
+    return lengthM * widthM;
+  }
+
+  /**
+   * Heat the plate stores per area and kelvin.
+   *
+   * @return J/(m2 K)
+   */
+  public double heatCapacityJPerM2K() {
+    return material.heatCapacityJPerM3K() * thicknessM;
+  }
+}

@@ -1,0 +1,52 @@
+package starchfilm.casting;
+
+/**
+ * What the plate is made of.
+ *
+ * <p>Source of density and specific heat: Incropera et al., Fundamentals of Heat and Mass Transfer,
+ * tables A.1 to A.3 (recalled), rounded.
+ */
+public enum PlateMaterial {
+  /** Window glass. */
+  GLASS("glass", 2500, 750),
+  /** Polypropylene. */
+  POLYPROPYLENE("polypropylene", 905, 1900),
+  /** Acrylic (PMMA). */
+  ACRYLIC("acrylic", 1185, 1450),
+  /** PTFE. */
+  PTFE("ptfe", 2200, 1050),
+  /** Silicone rubber sheet. */
+  SILICONE("silicone", 1150, 1300),
+  /** Melamine-faced board; only its top few millimetres follow the film. */
+  LAMINATE("laminate", 1400, 1500),
+  /** Stainless steel. */
+  STEEL("steel", 7900, 480);
+
+  private final String tradeName;
+  private final double densityKgPerM3;
+  private final double specificHeatJPerKgK;
+
+  PlateMaterial(String tradeName, double densityKgPerM3, double specificHeatJPerKgK) {
+    this.tradeName = tradeName;
+    this.densityKgPerM3 = densityKgPerM3;
+    this.specificHeatJPerKgK = specificHeatJPerKgK;
+  }
+
+  /**
+   * The name as trial files spell it.
+   *
+   * @return lower case
+   */
+  public String tradeName() {
+    return tradeName;
+  }
+
+  /**
+   * Heat stored per volume and kelvin.
+   *
+   * @return J/(m3 K)
+   */
+  public double heatCapacityJPerM3K() {
+    return densityKgPerM3 * specificHeatJPerKgK;
+  }
+}

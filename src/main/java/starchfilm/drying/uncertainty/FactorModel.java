@@ -1,0 +1,217 @@
+package starchfilm.drying.uncertainty;
+
+import java.util.Arrays;
+import java.util.stream.Stream;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.random.SobolSequenceGenerator;
+
+/**
+ * What is known of the factors together: a normal distribution of their deviations, from which
+ * likely cases are drawn.
+ *
+ * <p>The draws are a Sobol sequence shifted by fixed amounts modulo 1 (Cranley and Patterson 1976,
+ * SIAM J. Numer. Anal. 13:904, recalled), put through the inverse normal distribution: the same
+ * count gives the same draws on every machine. Immutable.
+ */
+public final class FactorModel {
+  private static final int COUNT = Factor.values().length;
+
+  /** Added to the diagonal so that a factor without spread does not stop the factoring. */
+  private static final double TINY_VARIANCE = 1e-18;
+
+  /**
+   * Steps of the shift: multiples of the golden ratio modulo 1, far from the sequence's lattice.
+   */
+  private static final double SHIFT = 0.618033988749895;
+
+  private final double[] mean;
+  private final double[][] lower;
+
+  private FactorModel(double[] mean, double[][] lower) {
+    this.mean = mean;
+    this.lower = lower;
+  }
+
+  /**
+   * The factors before anything is learnt: independent, each with its own spread.
+   *
+   * @return the model
+   */
+  public static FactorModel textbook() {
+    double[][] lower = new double[COUNT][COUNT];
+    for (Factor factor : Factor.values()) {
+      lower[factor.ordinal()][factor.ordinal()] = factor.spread();
+    }
+    return new FactorModel(new double[COUNT], lower);
+  }
+
+  /**
+   * The factors after something was learnt.
+   *
+   * @param mean the most likely deviations, in the order of {@link Factor}
+   * @param covariance their covariance, symmetric and not negative
+   * @return the model
+   */
+  public static FactorModel learnt(double[] mean, double[][] covariance) {
+    RealMatrix padded = new Array2DRowRealMatrix(covariance);
+    for (int i = 0; i < COUNT; i++) {
+      padded.addToEntry(i, i, TINY_VARIANCE);
+    }
+    double[][] lower = new CholeskyDecomposition(padded, 1e-9, 1e-30).getL().getData();
+    return new FactorModel(mean.clone(), lower);
+  }
+
+  /**
+   * This model with more uncertainty in one factor, independent of the rest.
+   *
+   * @param factor which
+   * @param sd standard deviation to add in squares, in the factor's deviation
+   * @return the widened model
+   */
+  public FactorModel widened(Factor factor, double sd) {
+    if (sd == 0) {
+      return this;
+    }
+    double[][] covariance = covariance();
+    covariance[factor.ordinal()][factor.ordinal()] += sd * sd;
+    return learnt(mean, covariance);
+  }
+
+  /**
+   * The most likely deviations.
+   *
+   * @return the mean of every factor
+   */
+  public Deviations mean() {
+    return Deviations.of(mean);
+  }
+
+  /**
+   * Standard deviation of one factor.
+   *
+   * @param factor which
+   * @return in the factor's deviation
+   */
+  public double sd(Factor factor) {
+    return norm(lower[factor.ordinal()]);
+  }
+
+  /**
+   * Covariance of the deviations.
+   *
+   * @return a new matrix in the order of {@link Factor}
+   */
+  public double[][] covariance() {
+    double[][] covariance = new double[COUNT][COUNT];
+    for (int i = 0; i < COUNT; i++) {
+      for (int j = 0; j < COUNT; j++) {
+        for (int k = 0; k < COUNT; k++) {
+          covariance[i][j] += lower[i][k] * lower[j][k];
+        }
+      }
+    }
+    return covariance;
+  }
+
+  /**
+   * The most likely case with one independent part after the other moved: what an outcome's slopes
+   * are found with.
+   *
+   * @param sds by how many of its standard deviations a part is moved
+   * @return one case a part, in the order {@link #draws(int, double[])} takes the slopes in
+   */
+  public Deviations[] steps(double sds) {
+    Deviations[] steps = new Deviations[COUNT];
+    for (int k = 0; k < COUNT; k++) {
+      double[] z = new double[COUNT];
+      z[k] = sds;
+      steps[k] = at(z);
+    }
+    return steps;
+  }
+
+  /**
+   * Likely cases, for no outcome in particular.
+   *
+   * @param count how many, at least 1
+   * @return the draws, always the same for the same count and model
+   */
+  public Deviations[] draws(int count) {
+    double[] first = new double[COUNT];
+    first[0] = 1;
+    return draws(count, first);
+  }
+
+  /**
+   * Likely cases that meet the range of one outcome well: the sequence's first coordinate, which
+   * stands in the middles of equal shares, runs along the outcome's slope, so that a few dozen
+   * cases give its 10, 50 and 90 % points as well as hundreds would. Source: Imai and Tan 2006, J.
+   * Comput. Finance 10:129, the linear transformation (recalled); here by one reflection.
+   *
+   * @param count how many, at least 1
+   * @param slopes how the outcome changes with each of the parts of {@link #steps}, a standard
+   *     deviation each; finite and not all 0
+   * @return the draws, always the same for the same arguments
+   */
+  public Deviations[] draws(int count, double[] slopes) {
+    double[] mirror = mirror(slopes);
+    SobolSequenceGenerator sobol = new SobolSequenceGenerator(COUNT);
+    double[][] points = Stream.generate(sobol::nextVector).limit(count).toArray(double[][]::new);
+    double[] firsts = Arrays.stream(points).mapToDouble(point -> point[0]).sorted().toArray();
+    NormalDistribution normal = new NormalDistribution(null, 0, 1);
+    Deviations[] draws = new Deviations[count];
+    for (int draw = 0; draw < count; draw++) {
+      double[] z = points[draw];
+      double across = 0;
+      for (int k = 0; k < COUNT; k++) {
+        double share =
+            k == 0 ? (Arrays.binarySearch(firsts, z[0]) + 0.5) / count : (z[k] + k * SHIFT) % 1;
+        z[k] = normal.inverseCumulativeProbability(Math.min(1 - 1e-9, Math.max(1e-9, share)));
+        across += z[k] * mirror[k];
+      }
+      for (int k = 0; k < COUNT; k++) {
+        z[k] -= 2 * across * mirror[k];
+      }
+      draws[draw] = at(z);
+    }
+    return draws;
+  }
+
+  /**
+   * The normal of the plane that mirrors the first axis onto a direction; 0 where it lies there.
+   */
+  private static double[] mirror(double[] direction) {
+    double length = norm(direction);
+    double[] mirror = new double[COUNT];
+    for (int k = 0; k < COUNT; k++) {
+      mirror[k] = (k == 0 ? 1 : 0) - direction[k] / length;
+    }
+    double across = norm(mirror);
+    for (int k = 0; k < COUNT && across > 0; k++) {
+      mirror[k] /= across;
+    }
+    return mirror;
+  }
+
+  private static double norm(double[] vector) {
+    double sum = 0;
+    for (double part : vector) {
+      sum += part * part;
+    }
+    return Math.sqrt(sum);
+  }
+
+  /** The case at a point of independent standard normal parts. */
+  private Deviations at(double[] z) {
+    double[] values = mean.clone();
+    for (int i = 0; i < COUNT; i++) {
+      for (int k = 0; k <= i; k++) {
+        values[i] += lower[i][k] * z[k];
+      }
+    }
+    return Deviations.of(values);
+  }
+}

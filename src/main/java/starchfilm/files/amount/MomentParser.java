@@ -1,0 +1,193 @@
+package starchfilm.files.amount;
+
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.temporal.TemporalAdjusters;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Reads moments as people type them, against a clock and its time zone. */
+public final class MomentParser {
+  private static final String LASTING = "a time such as +6h or 2026-04-02T18:30";
+  private static final String TYPED =
+      "a time such as +6h, now, 20 min ago, 18:30, yesterday 18:30, friday 7:15, 2.4.2026 18:30 or"
+          + " 2026-04-02 18:30";
+
+  private static final Pattern ISO =
+      Pattern.compile(
+          "(\\d{4})-(\\d{1,2})-(\\d{1,2})[T ]\\s*(\\d{1,2}:\\d{2}(?::\\d{2}(?:\\.\\d{1,9})?)?)"
+              + "(?:Z|[+-]\\d{2}:?\\d{2})?");
+  private static final Pattern DAY_FIRST =
+      Pattern.compile("(\\d{1,2})\\.\\s*(\\d{1,2})\\.\\s*(\\d{4})[ ,]\\s*(\\d{1,2}:\\d{2})");
+  private static final Pattern DAY_AND_TIME =
+      Pattern.compile("(?:([a-z]+)[ ,]\\s*)?(?:at )?(\\d{1,2}:\\d{2})");
+  private static final Pattern AGO = Pattern.compile("(.+)\\sago");
+
+  private final Clock clock;
+
+  /**
+   * Reads moments against a clock.
+   *
+   * @param clock what time it is now, and in which zone
+   */
+  public MomentParser(Clock clock) {
+    this.clock = clock;
+  }
+
+  /**
+   * Reads a moment that means the same whenever it is read, as a file needs it.
+   *
+   * @param text counted from the pour, {@code +6h}, or ISO, {@code 2026-04-02T18:30}; an offset at
+   *     its end is left aside, the time is the clock's on the wall
+   * @return the moment
+   * @throws MistypedException where the text is neither
+   */
+  public static Moment lasting(String text) {
+    return lasting(text.strip(), text)
+        .orElseThrow(() -> new MistypedException(text, LASTING, "write it like one of these"));
+  }
+
+  private static Optional<Moment> lasting(String typed, String text) {
+    if (typed.startsWith("+")) {
+      return Optional.of(new Moment.SincePour(Measure.span(typed.substring(1)).s()));
+    }
+    Matcher iso = ISO.matcher(typed);
+    if (iso.matches()) {
+      LocalDate date = date(iso.group(1), iso.group(2), iso.group(3), text);
+      return Optional.of(new Moment.ByTheClock(date.atTime(time(iso.group(4), text))));
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Reads a moment that somebody just typed.
+   *
+   * @param text such as {@code +6h}, {@code yesterday 18:30} or {@code 20 min ago}
+   * @return the moment; a bare time of day is the latest one that is not in the future
+   * @throws MistypedException where the text is no moment, or the clocks were put forward over it
+   */
+  public Moment parse(String text) {
+    String typed = text.strip().toLowerCase(Locale.ROOT);
+    if (typed.equals("now")) {
+      return new Moment.ByTheClock(now());
+    }
+    Optional<Moment> lasting = lasting(text.strip().replace('t', 'T'), text);
+    if (lasting.isPresent()) {
+      return lasting.get() instanceof Moment.ByTheClock at
+          ? existing(at.time(), text)
+          : lasting.get();
+    }
+    Matcher ago = AGO.matcher(typed);
+    if (ago.matches()) {
+      double seconds = Measure.span(ago.group(1)).s();
+      return new Moment.ByTheClock(
+          LocalDateTime.ofInstant(
+              clock.instant().minus(Duration.ofMillis(Math.round(seconds * 1000))),
+              clock.getZone()));
+    }
+    Matcher dayFirst = DAY_FIRST.matcher(typed);
+    if (dayFirst.matches()) {
+      LocalDate date = date(dayFirst.group(3), dayFirst.group(2), dayFirst.group(1), text);
+      return existing(date.atTime(time(dayFirst.group(4), text)), text);
+    }
+    Matcher dayAndTime = DAY_AND_TIME.matcher(typed);
+    if (dayAndTime.matches()) {
+      LocalTime time = time(dayAndTime.group(2), text);
+      return existing(day(dayAndTime.group(1), time, text).atTime(time), text);
+    }
+    throw new MistypedException(text, TYPED, "write it like one of these");
+  }
+
+  /**
+   * A moment as a file keeps it: by the clock on the wall, or, where the clocks changed between the
+   * pour and it, counted from the pour, so that no hour is lost.
+   *
+   * @param moment the moment
+   * @param pouredAt when it was poured, if known
+   * @return text that {@link #lasting} reads
+   */
+  public String lastingText(Moment moment, Optional<LocalDateTime> pouredAt) {
+    if (moment instanceof Moment.SincePour since) {
+      return sincePour(Math.round(since.s()));
+    }
+    LocalDateTime time = ((Moment.ByTheClock) moment).time().withNano(0);
+    ZoneId zone = clock.getZone();
+    if (pouredAt.isPresent()) {
+      ZonedDateTime pour = pouredAt.get().atZone(zone);
+      ZonedDateTime then = time.atZone(zone);
+      if (!pour.getOffset().equals(then.getOffset()) && !then.isBefore(pour)) {
+        return sincePour(Duration.between(pour, then).toSeconds());
+      }
+    }
+    return time.toString();
+  }
+
+  private static String sincePour(long seconds) {
+    long minutes = Math.round(seconds / 60.0);
+    String hours = minutes >= 60 ? minutes / 60 + "h" : "";
+    String rest = minutes % 60 > 0 || minutes == 0 ? minutes % 60 + "min" : "";
+    return "+" + hours + (hours.isEmpty() || rest.isEmpty() ? "" : " ") + rest;
+  }
+
+  private LocalDateTime now() {
+    return LocalDateTime.now(clock);
+  }
+
+  private LocalDate day(@Nullable String word, LocalTime time, String text) {
+    LocalDate today = now().toLocalDate();
+    if (word == null) {
+      return time.isAfter(now().toLocalTime()) ? today.minusDays(1) : today;
+    }
+    if (word.equals("today")) {
+      return today;
+    }
+    if (word.equals("yesterday")) {
+      return today.minusDays(1);
+    }
+    for (DayOfWeek day : DayOfWeek.values()) {
+      String name = day.name().toLowerCase(Locale.ROOT);
+      if (name.equals(word) || name.substring(0, 3).equals(word)) {
+        LocalDate last = today.with(TemporalAdjusters.previousOrSame(day));
+        return last.atTime(time).isAfter(now()) ? last.minusWeeks(1) : last;
+      }
+    }
+    throw new MistypedException(text, TYPED, "the day " + word + " is not known here");
+  }
+
+  /** Refuses an hour that the clocks skipped; of an hour they ran twice, the first is meant. */
+  private Moment existing(LocalDateTime time, String text) {
+    if (clock.getZone().getRules().getValidOffsets(time).isEmpty()) {
+      throw new MistypedException(
+          text,
+          "a time that the clocks showed",
+          "the clocks were put forward over it that night; write an hour later or earlier");
+    }
+    return new Moment.ByTheClock(time);
+  }
+
+  private static LocalDate date(String year, String month, String day, String text) {
+    try {
+      return LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day));
+    } catch (DateTimeException e) {
+      throw new MistypedException(text, "a day of the calendar", "check day and month");
+    }
+  }
+
+  private static LocalTime time(String typed, String text) {
+    try {
+      return LocalTime.parse(typed.indexOf(':') == 1 ? "0" + typed : typed);
+    } catch (DateTimeException e) {
+      throw new MistypedException(text, "a time of day, 0:00 to 23:59", "check hour and minute");
+    }
+  }
+}

@@ -1,0 +1,112 @@
+package starchfilm.files.amount;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Finds the word somebody meant when they wrote one the program does not know. */
+public final class NearMiss {
+  private static final Pattern UNIT =
+      Pattern.compile(
+          "_(kg|g|mg|oz|lb|m|cm|mm|um|in|l|ml|cl|pct|percent|c|f|k|n|min|minutes|h|hours|days"
+              + "|m_per_s)$");
+
+  /** Everyday words for what a trial file calls otherwise. */
+  private static final Map<String, String> EVERYDAY =
+      Map.ofEntries(
+          Map.entry("glycerin", "glycerol"),
+          Map.entry("glycerine", "glycerol"),
+          Map.entry("plasticiser", "glycerol"),
+          Map.entry("plasticizer", "glycerol"),
+          Map.entry("weight", "mass_g"),
+          Map.entry("grams", "mass_g"),
+          Map.entry("amount", "mass_g"),
+          Map.entry("type", "kind"),
+          Map.entry("thickness", "wet_thickness_mm"),
+          Map.entry("temperature", "air_C"),
+          Map.entry("temp", "air_C"),
+          Map.entry("humidity", "rh_pct"),
+          Map.entry("rh", "rh_pct"),
+          Map.entry("date", "poured_at"),
+          Map.entry("poured", "poured_at"),
+          Map.entry("time", "at"),
+          Map.entry("when", "at"),
+          Map.entry("duration", "minutes"),
+          Map.entry("strength", "acidity_pct"),
+          Map.entry("concentration", "purity_pct"),
+          Map.entry("maize", "corn"),
+          Map.entry("cornstarch", "corn"),
+          Map.entry("cassava", "tapioca"),
+          Map.entry("manioc", "tapioca"),
+          Map.entry("plexiglass", "acrylic"),
+          Map.entry("pp", "polypropylene"),
+          Map.entry("mold", "mould"));
+
+  private NearMiss() {}
+
+  /**
+   * The known word that was probably meant.
+   *
+   * @param written the word that is not known
+   * @param known the words that are
+   * @return the likeliest, if any is likely
+   */
+  public static Optional<String> of(String written, Collection<String> known) {
+    String stem = stem(written);
+    String everyday = EVERYDAY.get(stem);
+    if (everyday != null && known.contains(everyday)) {
+      return Optional.of(everyday);
+    }
+    for (String word : known) {
+      if (stem(word).equals(stem)) {
+        return Optional.of(word);
+      }
+    }
+    String best = null;
+    int bestDistance = Integer.MAX_VALUE;
+    for (String word : known) {
+      int distance = distance(stem, stem(word));
+      if (distance < bestDistance) {
+        bestDistance = distance;
+        best = word;
+      }
+    }
+    // One slip in a short word, two in a longer one.
+    return bestDistance <= (stem.length() < 6 ? 1 : 2)
+        ? Optional.ofNullable(best)
+        : Optional.empty();
+  }
+
+  /** The word without its unit, case and word breaks. */
+  private static String stem(String word) {
+    String plain = word.toLowerCase(Locale.ROOT).replace('-', '_').replace(' ', '_');
+    String withoutUnit = UNIT.matcher(plain).replaceFirst("");
+    return withoutUnit.replace("_", "").replaceFirst("starch$", "");
+  }
+
+  /** Slips between two words: letters added, dropped, changed, or two neighbours swapped. */
+  private static int distance(String a, String b) {
+    int[][] slips = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        if (i == 0 || j == 0) {
+          slips[i][j] = i + j;
+          continue;
+        }
+        int change = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+        int least = Math.min(slips[i - 1][j] + 1, slips[i][j - 1] + 1);
+        least = Math.min(least, slips[i - 1][j - 1] + change);
+        if (i > 1
+            && j > 1
+            && a.charAt(i - 1) == b.charAt(j - 2)
+            && a.charAt(i - 2) == b.charAt(j - 1)) {
+          least = Math.min(least, slips[i - 2][j - 2] + 1);
+        }
+        slips[i][j] = least;
+      }
+    }
+    return slips[a.length()][b.length()];
+  }
+}

@@ -1,0 +1,44 @@
+package starchfilm.files.findings;
+
+import java.util.OptionalInt;
+
+/**
+ * One thing wrong in one file.
+ *
+ * @param file the file's name as the user gave it
+ * @param line line, counted from 1; empty where the fault is of the whole file
+ * @param column column, counted from 1; empty likewise
+ * @param field the field's path, such as {@code recipe.glycerol.mass_g}; empty for the whole file
+ * @param given what stands there, shortened
+ * @param allowed what is allowed, with its unit; empty where that goes without saying
+ * @param mend what to do
+ */
+public record Fault(
+    String file,
+    OptionalInt line,
+    OptionalInt column,
+    String field,
+    String given,
+    String allowed,
+    String mend) {
+  /**
+   * The fault as one sentence.
+   *
+   * @return such as {@code a.json, line 7, column 3: recipe.glycerol.mass_g: -4 given, allowed 0 to
+   *     100000 g; write the grams weighed}
+   */
+  public String sentence() {
+    StringBuilder text = new StringBuilder(file);
+    line.ifPresent(number -> text.append(", line ").append(number));
+    column.ifPresent(number -> text.append(", column ").append(number));
+    text.append(": ");
+    if (!field.isEmpty()) {
+      text.append(field).append(": ");
+    }
+    text.append(given);
+    if (!allowed.isEmpty()) {
+      text.append(" given, allowed ").append(allowed);
+    }
+    return text.append("; ").append(mend).toString();
+  }
+}

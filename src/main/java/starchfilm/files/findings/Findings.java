@@ -1,0 +1,157 @@
+package starchfilm.files.findings;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.trial.NotRecorded;
+
+/** What turns up while one file is read: faults, notices, and what is not recorded. */
+public final class Findings {
+  private final String file;
+  private final List<Fault> faults = new ArrayList<>();
+  private final List<Notice> notices = new ArrayList<>();
+  private final List<NotRecorded> notRecorded = new ArrayList<>();
+
+  /**
+   * Nothing found yet.
+   *
+   * @param file the file's name as the user gave it
+   */
+  public Findings(String file) {
+    this.file = file;
+  }
+
+  /**
+   * Which file it is about.
+   *
+   * @return its name as the user gave it
+   */
+  public String file() {
+    return file;
+  }
+
+  /**
+   * What is wrong.
+   *
+   * @return the faults, in the order they were found
+   */
+  public List<Fault> faults() {
+    return faults;
+  }
+
+  /**
+   * What is odd.
+   *
+   * @return the notices, in the order they were found
+   */
+  public List<Notice> notices() {
+    return notices;
+  }
+
+  /**
+   * What is assumed because nobody noted it.
+   *
+   * @return the gaps, in the order they were found
+   */
+  public List<NotRecorded> notRecorded() {
+    return notRecorded;
+  }
+
+  /**
+   * Notes that a value is wrong.
+   *
+   * @param value the value
+   * @param allowed what is allowed, with its unit
+   * @param mend what to do
+   */
+  public void fault(Located value, String allowed, String mend) {
+    fault(value.place(), value.quoted(), allowed, mend);
+  }
+
+  /**
+   * Notes that something is wrong at a place.
+   *
+   * @param place where
+   * @param given what stands there, shortened
+   * @param allowed what is allowed, with its unit; empty where that goes without saying
+   * @param mend what to do
+   */
+  public void fault(Place place, String given, String allowed, String mend) {
+    faults.add(
+        new Fault(
+            file,
+            OptionalInt.of(place.line()),
+            OptionalInt.of(place.column()),
+            place.path(),
+            given,
+            allowed,
+            mend));
+  }
+
+  /**
+   * Notes that a file cannot be read at all.
+   *
+   * @param e why
+   */
+  public void fault(UnreadableFileException e) {
+    faults.add(new Fault(file, e.line(), e.column(), "", e.given(), e.allowed(), e.mend()));
+  }
+
+  /**
+   * Notes that something is wrong in a line of a table.
+   *
+   * @param line the line, counted from 1
+   * @param given what stands there, shortened
+   * @param allowed what is allowed, with its unit
+   * @param mend what to do
+   */
+  public void fault(int line, String given, String allowed, String mend) {
+    faults.add(
+        new Fault(file, OptionalInt.of(line), OptionalInt.empty(), "", given, allowed, mend));
+  }
+
+  /**
+   * Notes that something at a place is odd.
+   *
+   * @param place where
+   * @param text what, as a clause
+   */
+  public void notice(Place place, String text) {
+    notices.add(new Notice(file, OptionalInt.of(place.line()), place.path(), text));
+  }
+
+  /**
+   * Notes that something in a table is odd.
+   *
+   * @param line the line, counted from 1; empty where it is all of the table
+   * @param text what, as a clause
+   */
+  public void notice(OptionalInt line, String text) {
+    notices.add(new Notice(file, line, "", text));
+  }
+
+  /**
+   * Notes that something is not recorded.
+   *
+   * @param field its path
+   * @param assumed what is taken instead
+   * @param cost what that costs
+   */
+  public void notRecorded(String field, String assumed, String cost) {
+    notRecorded.add(new NotRecorded(field, assumed, cost));
+  }
+
+  /**
+   * Takes over what turned up in a file that this one names, such as a room log.
+   *
+   * @param other what turned up there
+   */
+  public void takeOver(Findings other) {
+    faults.addAll(other.faults);
+    notices.addAll(other.notices);
+    notRecorded.addAll(other.notRecorded);
+  }
+}

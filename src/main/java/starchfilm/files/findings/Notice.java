@@ -1,0 +1,28 @@
+package starchfilm.files.findings;
+
+import java.util.OptionalInt;
+
+/**
+ * Something in a file that looks odd but does not stand in the way.
+ *
+ * @param file the file's name as the user gave it
+ * @param line line, counted from 1; empty where the notice is of the whole file
+ * @param field the field's path; empty for the whole file
+ * @param text what is odd and what was done about it
+ */
+public record Notice(String file, OptionalInt line, String field, String text) {
+  /**
+   * The notice as one sentence.
+   *
+   * @return such as {@code shed.csv, line 40: no reading for 9.5 h; read as a straight line}
+   */
+  public String sentence() {
+    StringBuilder sentence = new StringBuilder(file);
+    line.ifPresent(number -> sentence.append(", line ").append(number));
+    sentence.append(": ");
+    if (!field.isEmpty()) {
+      sentence.append(field).append(": ");
+    }
+    return sentence.append(text).toString();
+  }
+}

@@ -1,0 +1,78 @@
+package starchfilm.files.findings;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import starchfilm.numerics.evidence.Estimate;
+
+/** Numbers as they are put into a sentence about a trial file. */
+public final class Words {
+  private static final MathContext THREE_FIGURES = new MathContext(3, RoundingMode.HALF_EVEN);
+
+  private Words() {}
+
+  /**
+   * A number in plain digits.
+   *
+   * @param value the number
+   * @return at most three figures, no exponent
+   */
+  public static String number(double value) {
+    BigDecimal rounded = new BigDecimal(value).round(THREE_FIGURES);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /**
+   * A span of time.
+   *
+   * @param seconds how long (s)
+   * @return minutes, hours, or days if it is long
+   */
+  public static String span(double seconds) {
+    double hours = seconds / 3600;
+    if (hours < 1) {
+      return number(seconds / 60) + " min";
+    }
+    return hours < 100 ? number(hours) + " h" : number(hours / 24) + " days";
+  }
+
+  /**
+   * A mass in grams.
+   *
+   * @param kg the mass (kg)
+   * @return the figure; of a rectangle both ends
+   */
+  public static String grams(Estimate kg) {
+    return range(kg, 1000) + " g";
+  }
+
+  /**
+   * A fraction in per cent.
+   *
+   * @param fraction the fraction, 0 to 1
+   * @return the figure; of a rectangle both ends
+   */
+  public static String percent(Estimate fraction) {
+    return range(fraction, 100) + " %";
+  }
+
+  /**
+   * How uncertain what is left over is.
+   *
+   * @param fraction the fraction that is taken away, below 1
+   * @return the relative standard uncertainty of the rest, in per cent
+   */
+  public static String percentSpread(Estimate fraction) {
+    return number(100 * fraction.sd() / (1 - fraction.value())) + " %";
+  }
+
+  private static String range(Estimate estimate, double factor) {
+    double half = estimate.sd() * Math.sqrt(12) / 2;
+    if (half == 0) {
+      return number(estimate.value() * factor);
+    }
+    return number((estimate.value() - half) * factor)
+        + " to "
+        + number((estimate.value() + half) * factor);
+  }
+}

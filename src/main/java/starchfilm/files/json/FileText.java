@@ -1,0 +1,163 @@
+package starchfilm.files.json;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/** The text of a file: limited in size, UTF-8, without its byte order mark. */
+public final class FileText {
+  private static final byte[] UTF8_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+  private static final int LOOK_BYTES = 64;
+
+  private FileText() {}
+
+  /**
+   * The bytes of a file, if they are not too many; a larger file is refused without reading it.
+   *
+   * @param file the file
+   * @param limitBytes the most that is read
+   * @return its bytes
+   * @throws UnreadableFileException where there is no such file, it is no plain file, it is too
+   *     large, or the system refuses to read it
+   */
+  public static byte[] bytes(Path file, long limitBytes) throws UnreadableFileException {
+    if (!Files.exists(file)) {
+      throw new UnreadableFileException("there is no such file", "", "check its name and folder");
+    }
+    if (!Files.isRegularFile(file)) {
+      throw new UnreadableFileException(
+          "something that is neither file nor folder", "a file", "name a file or a folder");
+    }
+    try {
+      if (Files.size(file) > limitBytes) {
+        throw tooLarge(Files.size(file), limitBytes);
+      }
+      try (InputStream in = Files.newInputStream(file)) {
+        // One byte more than allowed: the file may grow between the two looks.
+        byte[] bytes = in.readNBytes((int) limitBytes + 1);
+        if (bytes.length > limitBytes) {
+          throw tooLarge(bytes.length, limitBytes);
+        }
+        return bytes;
+      }
+    } catch (AccessDeniedException e) {
+      throw new UnreadableFileException(
+          "a file that may not be read", "", "give yourself the right to read it");
+    } catch (IOException e) {
+      throw new UnreadableFileException(
+          "the system could not read the file", "", "check the disk and try again");
+    }
+  }
+
+  /**
+   * Says whether a file is larger than is read.
+   *
+   * @param file the file
+   * @param limitBytes the most that is read
+   * @return true if so; false as well where its size cannot be told
+   */
+  public static boolean isLarger(Path file, long limitBytes) {
+    try {
+      return Files.size(file) > limitBytes;
+    } catch (IOException unknown) {
+      // Whoever reads the file is told why it cannot be read.
+      return false;
+    }
+  }
+
+  private static UnreadableFileException tooLarge(long bytes, long limitBytes) {
+    return new UnreadableFileException(
+        megabytes(bytes) + " MB",
+        "at most " + megabytes(limitBytes) + " MB",
+        "check that this is the right file; photos belong beside it, not in it");
+  }
+
+  private static String megabytes(long bytes) {
+    return Long.toString(Math.max(1, Math.round(bytes / 1e6)));
+  }
+
+  /**
+   * Reads bytes as UTF-8; a byte order mark is skipped.
+   *
+   * @param bytes the file's bytes
+   * @return its text
+   * @throws UnreadableFileException where they are another encoding
+   */
+  public static String utf8(byte[] bytes) throws UnreadableFileException {
+    if (looksLikeUtf16(bytes)) {
+      throw new UnreadableFileException(
+          "text in UTF-16", "text in UTF-8", "save the file again with the encoding UTF-8");
+    }
+    int start = hasUtf8Mark(bytes) ? UTF8_MARK.length : 0;
+    ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
+    CharsetDecoder decoder =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    CharBuffer out = CharBuffer.allocate(in.remaining() + 1);
+    CoderResult result = decoder.decode(in, out, true);
+    out.flip();
+    if (result.isError()) {
+      throw otherEncoding(bytes[in.position()], out.toString());
+    }
+    return out.toString();
+  }
+
+  private static UnreadableFileException otherEncoding(byte wrong, String before) {
+    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+    int column = before.length() - before.lastIndexOf('\n');
+    String asLatin1 = new String(new byte[] {wrong}, StandardCharsets.ISO_8859_1);
+    String shown = Character.isLetter(asLatin1.charAt(0)) ? " (in Latin-1: " + asLatin1 + ")" : "";
+    return new UnreadableFileException(
+        line,
+        column,
+        String.format(java.util.Locale.ROOT, "the byte %02X%s", wrong & 0xFF, shown),
+        "text in UTF-8",
+        "save the file again with the encoding UTF-8");
+  }
+
+  /**
+   * Says whether the bytes begin with the byte order mark of UTF-8.
+   *
+   * @param bytes the bytes
+   * @return true if so
+   */
+  public static boolean hasUtf8Mark(byte[] bytes) {
+    return bytes.length >= UTF8_MARK.length
+        && Arrays.equals(bytes, 0, UTF8_MARK.length, UTF8_MARK, 0, UTF8_MARK.length);
+  }
+
+  /**
+   * Says whether the bytes look like UTF-16: its byte order mark, or every other byte zero.
+   *
+   * @param bytes the bytes
+   * @return true if so
+   */
+  public static boolean looksLikeUtf16(byte[] bytes) {
+    if (bytes.length >= 2) {
+      int first = bytes[0] & 0xFF;
+      int second = bytes[1] & 0xFF;
+      if ((first == 0xFE && second == 0xFF) || (first == 0xFF && second == 0xFE)) {
+        return true;
+      }
+    }
+    int look = Math.min(bytes.length, LOOK_BYTES);
+    int zeros = 0;
+    for (int i = 0; i < look; i++) {
+      if (bytes[i] == 0) {
+        zeros++;
+      }
+    }
+    return look >= 4 && zeros * 5 >= look * 2;
+  }
+}

@@ -1,0 +1,136 @@
+package starchfilm.files.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.Located.WordValue.Word;
+
+/** Reads JSON text into a tree that knows its lines and columns. Safe to share between threads. */
+public final class LocatedReader {
+  /** How deep objects and lists may be nested. */
+  public static final int MAX_DEPTH = 32;
+
+  /** How many characters a number may have. */
+  public static final int MAX_NUMBER_LENGTH = 40;
+
+  /** How many characters a text may have. */
+  public static final int MAX_TEXT_LENGTH = 100_000;
+
+  /** How many characters the name of a field may have. */
+  public static final int MAX_NAME_LENGTH = 200;
+
+  /** Reads what we call JSON, within its limits; immutable once built. */
+  static final JsonFactory FACTORY =
+      JsonFactory.builder()
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxNestingDepth(MAX_DEPTH)
+                  .maxNumberLength(MAX_NUMBER_LENGTH)
+                  .maxStringLength(MAX_TEXT_LENGTH)
+                  .maxNameLength(MAX_NAME_LENGTH)
+                  .build())
+          // Read on, so that NaN is refused with the name of its field.
+          .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+          .build();
+
+  /**
+   * Reads one JSON value.
+   *
+   * @param text the text, without byte order mark
+   * @return the value
+   * @throws UnreadableFileException where the text is not JSON, is empty, or goes on after the
+   *     value
+   */
+  public Located read(String text) throws UnreadableFileException {
+    try (JsonParser parser = FACTORY.createParser(text)) {
+      if (parser.nextToken() == null) {
+        throw new UnreadableFileException(
+            "an empty file", "one JSON object", "write the trial into it or delete it");
+      }
+      Located value = value(parser, "");
+      if (parser.nextToken() != null) {
+        JsonLocation after = parser.currentTokenLocation();
+        throw new UnreadableFileException(
+            after.getLineNr(),
+            after.getColumnNr(),
+            "more text after the end of the JSON value",
+            "one JSON object a file",
+            "move the rest into a file of its own");
+      }
+      return value;
+    } catch (StreamConstraintsException e) {
+      throw SyntaxAdvice.tooMuch(e);
+    } catch (JsonProcessingException e) {
+      throw SyntaxAdvice.notJson(e, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException("reading from memory failed", e);
+    }
+  }
+
+  private static Located value(JsonParser parser, String path) throws IOException {
+    Place place = place(parser, path);
+    JsonToken token = parser.currentToken();
+    return switch (token) {
+      case START_OBJECT -> object(parser, place);
+      case START_ARRAY -> list(parser, place);
+      case VALUE_STRING -> new Located.TextValue(place, parser.getText());
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser, place);
+      case VALUE_TRUE -> new Located.WordValue(place, Word.TRUE);
+      case VALUE_FALSE -> new Located.WordValue(place, Word.FALSE);
+      case VALUE_NULL -> new Located.WordValue(place, Word.NULL);
+      default -> throw new IllegalStateException("unexpected " + token + " at " + place);
+    };
+  }
+
+  private static Located number(JsonParser parser, Place place) throws IOException {
+    String literal = parser.getText();
+    double value =
+        switch (literal) {
+          case "NaN" -> Double.NaN;
+          case "Infinity", "+Infinity", "INF", "+INF" -> Double.POSITIVE_INFINITY;
+          case "-Infinity", "-INF" -> Double.NEGATIVE_INFINITY;
+          default -> Double.parseDouble(literal);
+        };
+    return new Located.NumberValue(place, literal, value);
+  }
+
+  private static Located object(JsonParser parser, Place place) throws IOException {
+    Map<String, Located.Member> members = new LinkedHashMap<>();
+    List<Place> repeated = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_OBJECT) {
+      String name = parser.currentName();
+      Place key = place(parser, place.path().isEmpty() ? name : place.path() + "." + name);
+      parser.nextToken();
+      Located value = value(parser, key.path());
+      if (members.putIfAbsent(name, new Located.Member(key, value)) != null) {
+        repeated.add(key);
+      }
+    }
+    return new Located.ObjectValue(place, members, repeated);
+  }
+
+  private static Located list(JsonParser parser, Place place) throws IOException {
+    List<Located> entries = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      entries.add(value(parser, place.path() + "[" + (entries.size() + 1) + "]"));
+    }
+    return new Located.ListValue(place, entries);
+  }
+
+  private static Place place(JsonParser parser, String path) {
+    JsonLocation at = parser.currentTokenLocation();
+    return new Place(path, at.getLineNr(), at.getColumnNr());
+  }
+}

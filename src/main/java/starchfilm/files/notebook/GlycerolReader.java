@@ -1,0 +1,98 @@
+package starchfilm.files.notebook;
+
+import java.util.Optional;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.Words;
+import starchfilm.files.json.Located;
+import starchfilm.material.recipe.GlycerolPortion;
+import starchfilm.material.recipe.GlycerolStock;
+
+/** Reads {@code recipe.glycerol}. What is assumed where nothing is noted is judged, no source. */
+final class GlycerolReader {
+  private static final double PERCENT = 1e-2;
+
+  private static final Allowed PURITY =
+      Allowed.percent(100, "write the glycerol in the jar in per cent, such as 85");
+  private static final Allowed SALT =
+      Allowed.between(0, 100, "%", "write the salt in the jar in per cent, such as 3");
+
+  private static final Estimate ASSUMED_PURITY_PCT = Estimate.between(80, 100);
+  private static final Estimate ASSUMED_PER_STARCH = Estimate.between(0.15, 0.5);
+  private static final double MOST_SALT_ASSUMED = 0.02;
+
+  private final Findings findings;
+  private final Volumes volumes;
+
+  GlycerolReader(Findings findings, Volumes volumes) {
+    this.findings = findings;
+    this.volumes = volumes;
+  }
+
+  GlycerolPortion read(Section recipe, double starchKg) {
+    Optional<Section> found =
+        recipe.section("glycerol", "write {\"mass_g\": 6, \"purity_pct\": 99}");
+    if (found.isEmpty()) {
+      if (!recipe.has("glycerol")) {
+        findings.notRecorded(
+            recipe.path("glycerol"), "none", "with glycerol the film is softer than forecast");
+      }
+      return new GlycerolPortion(
+          Estimate.exact(0), new GlycerolStock(Estimate.exact(1), Estimate.exact(0)));
+    }
+    Section section = found.get();
+    Amount purity = section.amount("purity_pct", PURITY);
+    Amount salt = section.amount("salt_pct", SALT);
+    Estimate purityFraction = purity.or(ASSUMED_PURITY_PCT).times(PERCENT);
+    if (!purity.isKnown()) {
+      findings.notRecorded(
+          section.path("purity_pct"),
+          "80 to 100 % glycerol",
+          "stretch and stickiness are known only within this range");
+    }
+    GlycerolStock stock = stock(section, purityFraction, purity, salt);
+    Optional<Estimate> mass =
+        volumes.massKg(section, Volumes.aqueousGlycerol(purityFraction.value()));
+    Estimate massKg = mass.orElseGet(() -> ASSUMED_PER_STARCH.times(starchKg));
+    if (mass.isEmpty()) {
+      findings.notRecorded(
+          section.path("mass_g"),
+          Words.grams(massKg) + ", 15 to 50 g a hundred of starch",
+          "the film may turn out brittle or sticky; weigh the glycerol first of all");
+    }
+    return new GlycerolPortion(massKg, stock);
+  }
+
+  private GlycerolStock stock(
+      Section section, Estimate purityFraction, Amount purity, Amount salt) {
+    double rest = Math.max(0, 1 - purityFraction.value());
+    Estimate saltFraction;
+    if (salt.isKnown()) {
+      saltFraction = salt.or(Estimate.exact(0)).times(PERCENT);
+    } else {
+      saltFraction = Estimate.between(0, Math.min(MOST_SALT_ASSUMED, rest));
+      if (rest > MOST_SALT_ASSUMED) {
+        findings.notRecorded(
+            section.path("salt_pct"),
+            "0 to " + Words.number(100 * Math.min(MOST_SALT_ASSUMED, rest)) + " %",
+            "salt draws water: in damp air the film may be wetter than forecast");
+      }
+    }
+    double sum = purityFraction.value() + saltFraction.value();
+    if (sum > 1 + 1e-9) {
+      if (purity.isKnown()) {
+        Located.Place place = section.placeOf("salt_pct");
+        findings.fault(
+            place,
+            Words.number(100 * sum) + " % of glycerol and salt together",
+            "at most 100 %",
+            "lower purity_pct or salt_pct; what is left is water");
+        return new GlycerolStock(Estimate.exact(1), Estimate.exact(0));
+      }
+      return new GlycerolStock(
+          new Estimate(1 - saltFraction.value(), purityFraction.sd()), saltFraction);
+    }
+    return new GlycerolStock(purityFraction, saltFraction);
+  }
+}

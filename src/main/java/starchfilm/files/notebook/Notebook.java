@@ -1,0 +1,23 @@
+package starchfilm.files.notebook;
+
+import java.util.List;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.Notice;
+import starchfilm.trial.Trial;
+
+/**
+ * The trials of a folder or a list of files, and everything wrong with the rest.
+ *
+ * @param trials the trials that could be read: in order of pour, those not poured yet last, then by
+ *     name and file
+ * @param faults every fault of every file; a file with a fault gives no trial
+ * @param notices what the reader should look at though the trial could be read
+ */
+public record Notebook(List<Trial> trials, List<Fault> faults, List<Notice> notices) {
+  /** Copies the lists. */
+  public Notebook {
+    trials = List.copyOf(trials);
+    faults = List.copyOf(faults);
+    notices = List.copyOf(notices);
+  }
+}

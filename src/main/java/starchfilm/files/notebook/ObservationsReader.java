@@ -1,0 +1,161 @@
+package starchfilm.files.notebook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.casting.FaceChange;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.PullTest;
+
+/** Reads what was seen and measured after the pour, the weighings apart. */
+final class ObservationsReader {
+  private static final double M_PER_MM = 1e-3;
+  private static final double M_PER_UM = 1e-6;
+  private static final int REMARK_LENGTH = 5000;
+
+  /** Standard gravity (m/s2). Source: 3rd CGPM 1901, exact. */
+  private static final double GRAVITY_M_PER_S2 = 9.80665;
+
+  private static final Allowed DRY_THICKNESS =
+      Allowed.between(1, 5000, "um", "write the dry film's thickness in micrometres");
+  private static final Allowed LOAD =
+      Allowed.above(0, 5000, "N", "write the load at break in newtons");
+  private static final Allowed LOAD_KG =
+      Allowed.above(0, 500, "kg", "write the mass that hung on the strip when it broke");
+  private static final Allowed STRIP_WIDTH =
+      Allowed.between(0.5, 500, "mm", "write the strip's width in millimetres");
+  private static final Allowed STRETCH =
+      Allowed.between(0, 1000, "%", "write the stretch at break in per cent");
+  private static final Allowed RATING =
+      Allowed.between(1, 5, "", "write 1 for a failure to 5 for a film you want again");
+
+  private final Findings findings;
+  private final TimesReader times;
+
+  ObservationsReader(Findings findings, TimesReader times) {
+    this.findings = findings;
+    this.times = times;
+  }
+
+  List<FaceChange> moved(Section trial) {
+    List<FaceChange> changes = new ArrayList<>();
+    for (Section entry : trial.sections("moved", "write {\"at\": \"+48h\", \"faces\": \"both\"}")) {
+      OptionalDouble at = required(entry, "a move");
+      Optional<FaceChange.OpenFaces> open = constant(entry, "faces", FaceChange.OpenFaces.values());
+      if (open.isEmpty() && !entry.has("faces")) {
+        findings.fault(
+            entry.place(),
+            "a move without faces",
+            "\"upper\", \"turned\" or \"both\"",
+            "say which faces were open to the air from then on");
+      }
+      if (at.isPresent() && open.isPresent()) {
+        changes.add(new FaceChange(at.getAsDouble(), open.get()));
+      }
+    }
+    changes.sort((a, b) -> Double.compare(a.timeS(), b.timeS()));
+    return changes;
+  }
+
+  List<Double> dryThicknessM(Section trial) {
+    return trial.numbers("dry_thickness_um", DRY_THICKNESS).stream()
+        .map(um -> um * M_PER_UM)
+        .toList();
+  }
+
+  List<ObservedFault> faults(Section trial) {
+    List<ObservedFault> faults = new ArrayList<>();
+    for (Section entry :
+        trial.sections("faults", "write {\"kind\": \"cracked\", \"where\": \"edge\"}")) {
+      Optional<ObservedFault.Kind> kind = constant(entry, "kind", ObservedFault.Kind.values());
+      if (kind.isEmpty() && !entry.has("kind")) {
+        findings.fault(
+            entry.place(),
+            "a fault without kind",
+            "what went wrong",
+            "write \"kind\": \"cracked\"");
+      }
+      ObservedFault.Place where =
+          constant(entry, "where", ObservedFault.Place.values()).orElse(ObservedFault.Place.ALL);
+      OptionalDouble seen = times.at(entry, "a fault");
+      Optional<String> remark =
+          entry.text("remark", REMARK_LENGTH, "write your remark in double quotes");
+      kind.ifPresent(k -> faults.add(new ObservedFault(k, where, seen, remark)));
+    }
+    return faults;
+  }
+
+  List<PullTest> pulls(Section trial, List<Double> dryThicknessM) {
+    List<PullTest> pulls = new ArrayList<>();
+    for (Section entry : trial.sections("pulls", "write {\"load_N\": 12, \"width_mm\": 10, ..}")) {
+      OptionalDouble newton = entry.number("load_N", LOAD);
+      OptionalDouble hung = entry.number("load_kg", LOAD_KG);
+      OptionalDouble width = entry.number("width_mm", STRIP_WIDTH);
+      OptionalDouble thickness = entry.number("thickness_um", DRY_THICKNESS);
+      OptionalDouble stretch = entry.number("stretch_pct", STRETCH);
+      OptionalDouble load =
+          newton.isPresent() || hung.isEmpty()
+              ? newton
+              : OptionalDouble.of(hung.getAsDouble() * GRAVITY_M_PER_S2);
+      OptionalDouble mean = dryThicknessM.stream().mapToDouble(Double::doubleValue).average();
+      OptionalDouble thicknessM =
+          thickness.isPresent() ? OptionalDouble.of(thickness.getAsDouble() * M_PER_UM) : mean;
+      if (load.isPresent() && width.isPresent() && thicknessM.isPresent()) {
+        pulls.add(
+            new PullTest(
+                load.getAsDouble(),
+                width.getAsDouble() * M_PER_MM,
+                thicknessM.getAsDouble(),
+                stretch.isPresent()
+                    ? OptionalDouble.of(stretch.getAsDouble() / 100)
+                    : OptionalDouble.empty()));
+      } else {
+        incomplete(entry, thicknessM.isPresent());
+      }
+    }
+    return pulls;
+  }
+
+  private void incomplete(Section entry, boolean thicknessKnown) {
+    List<String> missing = new ArrayList<>();
+    if (!entry.has("load_N") && !entry.has("load_kg")) {
+      missing.add("load_N");
+    }
+    if (!entry.has("width_mm")) {
+      missing.add("width_mm");
+    }
+    if (!thicknessKnown && !entry.has("thickness_um")) {
+      missing.add("thickness_um");
+    }
+    if (!missing.isEmpty()) {
+      findings.notRecorded(
+          entry.place().path(),
+          "this strip is left out: no " + String.join(", no ", missing),
+          "one strip less to set the strength by");
+    }
+  }
+
+  Optional<Integer> rating(Section trial) {
+    return trial.count("rating", RATING);
+  }
+
+  List<String> remarks(Section trial) {
+    return trial.texts("remarks", REMARK_LENGTH, "write each remark in double quotes");
+  }
+
+  private OptionalDouble required(Section entry, String what) {
+    OptionalDouble at = times.at(entry, what);
+    if (at.isEmpty() && !entry.has("at")) {
+      findings.fault(
+          entry.place(), what + " without at", "a time", "add \"at\": \"+6h\" or date and time");
+    }
+    return at;
+  }
+
+  private static <E extends Enum<E>> Optional<E> constant(Section section, String key, E[] all) {
+    return section.oneOf(key, FileWord.all(all)).flatMap(word -> FileWord.find(all, word));
+  }
+}

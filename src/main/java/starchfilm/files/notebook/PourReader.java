@@ -1,0 +1,255 @@
+package starchfilm.files.notebook;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.Words;
+import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.Pour;
+import starchfilm.material.recipe.Paste;
+
+/**
+ * Reads {@code pour}: plate, thickness and heat of the paste.
+ *
+ * <p>Wet thickness may be noted, or follow from the grams on a plate and its area; the grams count
+ * for more, because a scale is surer than a ruler in a paste. Every assumption for what is not
+ * recorded is judged, no source.
+ */
+final class PourReader {
+  private static final double M_PER_MM = 1e-3;
+  private static final double ZERO_CELSIUS_K = 273.15;
+
+  private static final Allowed SIDE =
+      Allowed.between(10, 5000, "mm", "write the side in millimetres");
+  private static final Allowed PLATE_THICKNESS =
+      Allowed.between(0.05, 100, "mm", "write the plate's own thickness in millimetres");
+  private static final Allowed RIM =
+      Allowed.between(0, 200, "mm", "write how far the rim stands above the paste, 0 for none");
+  private static final Allowed TARE =
+      Allowed.between(0, 100_000, "g", "write the grams of the empty plate");
+  private static final Allowed COUNT =
+      Allowed.between(1, 1000, "plates", "write how many plates were poured");
+  private static final Allowed WET =
+      Allowed.between(0.05, 50, "mm", "write the thickness of the fresh paste in millimetres");
+  private static final Allowed POURED =
+      Allowed.above(0, 100_000, "g", "write the grams of paste on one plate");
+  private static final Allowed UNEVENNESS =
+      Allowed.percent(
+          90, "write how far the thin edge is below the average, in per cent, such as 25");
+  private static final Allowed PASTE_C =
+      Allowed.between(5, 98, "\u00B0C", "write the paste's temperature in degrees Celsius");
+
+  private static final double ASSUMED_LENGTH_M = 0.30;
+  private static final double ASSUMED_WIDTH_M = 0.20;
+  private static final Estimate ASSUMED_WET_M = Estimate.between(2e-3, 5e-3);
+  private static final double ASSUMED_PASTE_C = 60;
+  private static final double DISAGREEMENT = 2;
+
+  private final Findings findings;
+  private final Scale scale;
+
+  PourReader(Findings findings, Scale scale) {
+    this.findings = findings;
+    this.scale = scale;
+  }
+
+  /**
+   * What was read.
+   *
+   * @param plate the plate
+   * @param tare the empty plate, if weighed
+   * @param plateCount plates poured
+   * @param pouredMassKg paste on one plate, if weighed
+   * @param pour thickness, unevenness and heat
+   */
+  record Poured(
+      Plate plate,
+      Optional<Estimate> tare,
+      int plateCount,
+      Optional<Estimate> pouredMassKg,
+      Pour pour) {}
+
+  Poured read(Section trial, Optional<Paste> paste) {
+    Section pour =
+        trial
+            .section("pour", "write {\"plate\": {..}, \"wet_thickness_mm\": 3}")
+            .orElseGet(() -> trial.empty("pour"));
+    Section plate =
+        pour.section("plate", "write {\"material\": \"glass\", \"length_mm\": 300, ..}")
+            .orElseGet(() -> pour.empty("plate"));
+    Plate read = plate(plate);
+    boolean areaKnown =
+        plate.has("diameter_mm") || (plate.has("length_mm") && plate.has("width_mm"));
+    Amount tareG = plate.amount("tare_g", TARE);
+    Optional<Estimate> tare =
+        tareG.isKnown() ? Optional.of(scale.kg(tareG, Estimate.exact(0))) : Optional.empty();
+    int count = pour.count("plates", COUNT).orElse(1);
+    Amount pouredG = pour.amount("poured_g", POURED);
+    Optional<Estimate> pouredKg =
+        pouredG.isKnown() ? Optional.of(scale.kg(pouredG, Estimate.exact(0))) : Optional.empty();
+    Amount wetMm = pour.amount("wet_thickness_mm", WET);
+    Optional<Estimate> fromMass =
+        areaKnown && paste.isPresent()
+            ? pouredKg.map(kg -> kg.times(1 / (density(paste.get()) * read.areaM2())))
+            : Optional.empty();
+    Estimate wetM = wetThickness(pour, wetMm, fromMass, paste, read, count, areaKnown);
+    Pour result = new Pour(wetM, unevenness(pour), pasteTemperature(pour) + ZERO_CELSIUS_K);
+    return new Poured(read, tare, count, pouredKg, result);
+  }
+
+  private static double density(Paste paste) {
+    return paste.composition().pasteDensityKgPerM3();
+  }
+
+  private Estimate wetThickness(
+      Section pour,
+      Amount wetMm,
+      Optional<Estimate> fromMass,
+      Optional<Paste> paste,
+      Plate plate,
+      int count,
+      boolean areaKnown) {
+    if (fromMass.isPresent()) {
+      double massMm = fromMass.get().value() / M_PER_MM;
+      if (!WET.contains(massMm)) {
+        findings.fault(
+            pour.placeOf("poured_g"),
+            "a pour that makes " + Words.number(massMm) + " mm on this plate",
+            WET.words(),
+            "check poured_g and the plate's sides");
+        return ASSUMED_WET_M;
+      }
+      if (wetMm.isKnown()) {
+        double ratio = wetMm.or(Estimate.exact(1)).value() / massMm;
+        if (ratio > DISAGREEMENT || ratio < 1 / DISAGREEMENT) {
+          findings.fault(
+              pour.placeOf("wet_thickness_mm"),
+              "a wet thickness that does not fit the grams poured",
+              "about " + Words.number(massMm) + " mm, which poured_g makes on this plate",
+              "check wet_thickness_mm, poured_g and the plate's sides");
+        } else {
+          findings.notice(
+              pour.placeOf("wet_thickness_mm"),
+              "poured_g makes " + Words.number(massMm) + " mm and counts for more");
+        }
+      }
+      return fromMass.get();
+    }
+    if (wetMm.isKnown()) {
+      return wetMm.or(ASSUMED_WET_M).times(M_PER_MM);
+    }
+    if (areaKnown && paste.isPresent()) {
+      double mostM = paste.get().massKg() / (count * density(paste.get()) * plate.areaM2());
+      if (WET.contains(mostM / M_PER_MM) && WET.contains(0.75 * mostM / M_PER_MM)) {
+        Estimate whole = Estimate.between(0.75 * mostM, mostM);
+        notRecordedThickness(pour, whole, ", from all of the paste on all plates");
+        return whole;
+      }
+    }
+    notRecordedThickness(pour, ASSUMED_WET_M, "");
+    return ASSUMED_WET_M;
+  }
+
+  private void notRecordedThickness(Section pour, Estimate taken, String how) {
+    double half = taken.sd() * Math.sqrt(12) / 2;
+    findings.notRecorded(
+        pour.path("wet_thickness_mm"),
+        Words.number((taken.value() - half) / M_PER_MM)
+            + " to "
+            + Words.number((taken.value() + half) / M_PER_MM)
+            + " mm"
+            + how,
+        "thickness decides the drying time more than all else; weigh a plate before and after the"
+            + " pour");
+  }
+
+  private Plate plate(Section section) {
+    OptionalDouble length = section.number("length_mm", SIDE);
+    OptionalDouble width = section.number("width_mm", SIDE);
+    OptionalDouble diameter = section.number("diameter_mm", SIDE);
+    double lengthM = ASSUMED_LENGTH_M;
+    double widthM = ASSUMED_WIDTH_M;
+    if (diameter.isPresent()) {
+      if (length.isPresent() || width.isPresent()) {
+        findings.fault(
+            section.placeOf("diameter_mm"),
+            "a diameter beside a length or width",
+            "diameter_mm for a round plate, length_mm and width_mm for any other",
+            "take one of them out");
+      }
+      lengthM = widthM = Math.sqrt(Math.PI) / 2 * diameter.getAsDouble() * M_PER_MM;
+    } else if (length.isPresent() && width.isPresent()) {
+      lengthM = Math.max(length.getAsDouble(), width.getAsDouble()) * M_PER_MM;
+      widthM = Math.min(length.getAsDouble(), width.getAsDouble()) * M_PER_MM;
+    } else {
+      findings.notRecorded(
+          section.path("length_mm"),
+          "300 mm by 200 mm",
+          "grams cannot be turned into a thickness; the air side is a little uncertain");
+    }
+    PlateMaterial material = material(section);
+    double thicknessM = plateThickness(section, material);
+    double rimM = section.number("rim_mm", RIM).orElse(0) * M_PER_MM;
+    return new Plate(material, lengthM, widthM, thicknessM, rimM);
+  }
+
+  private PlateMaterial material(Section section) {
+    List<String> words =
+        Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
+    boolean given = section.has("material");
+    Optional<String> word = section.oneOf("material", words);
+    if (!given) {
+      findings.notRecorded(
+          section.path("material"), "glass", "a little of the first hours; how the film lets go");
+    }
+    return word.flatMap(
+            name ->
+                Arrays.stream(PlateMaterial.values())
+                    .filter(material -> material.tradeName().equals(name))
+                    .findFirst())
+        .orElse(PlateMaterial.GLASS);
+  }
+
+  private double plateThickness(Section section, PlateMaterial material) {
+    OptionalDouble given = section.number("thickness_mm", PLATE_THICKNESS);
+    if (given.isPresent()) {
+      return given.getAsDouble() * M_PER_MM;
+    }
+    double assumedMm =
+        material == PlateMaterial.STEEL ? 1 : material == PlateMaterial.GLASS ? 4 : 2;
+    if (!section.has("thickness_mm")) {
+      findings.notRecorded(
+          section.path("thickness_mm"),
+          Words.number(assumedMm) + " mm",
+          "a little of the first hours, while the plate warms or cools");
+    }
+    return assumedMm * M_PER_MM;
+  }
+
+  private double unevenness(Section pour) {
+    OptionalDouble given = pour.number("unevenness_pct", UNEVENNESS);
+    if (given.isEmpty() && !pour.has("unevenness_pct")) {
+      findings.notRecorded(
+          pour.path("unevenness_pct"),
+          "25 %",
+          "how far thin edge and thick spot lie apart; measure the dry film there");
+    }
+    return given.isPresent() ? given.getAsDouble() / 100 : Pour.DEFAULT_UNEVENNESS;
+  }
+
+  private double pasteTemperature(Section pour) {
+    OptionalDouble given = pour.number("paste_C", PASTE_C);
+    if (given.isEmpty() && !pour.has("paste_C")) {
+      findings.notRecorded(
+          pour.path("paste_C"),
+          Words.number(ASSUMED_PASTE_C) + " \u00B0C",
+          "a little of the first hour");
+    }
+    return given.orElse(ASSUMED_PASTE_C);
+  }
+}

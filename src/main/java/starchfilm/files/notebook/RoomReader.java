@@ -1,0 +1,200 @@
+package starchfilm.files.notebook;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import starchfilm.material.air.AirState;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Room;
+import starchfilm.casting.SwingingRoom;
+import starchfilm.trial.Trial;
+
+/** Reads {@code room}: constant, swinging by day and night, or logged in a CSV file. */
+final class RoomReader {
+  private static final double ZERO_CELSIUS_K = 273.15;
+  private static final double PERCENT = 1e-2;
+  private static final double DAY_S = 86_400;
+  private static final int NAME_LENGTH = 100;
+
+  static final Allowed AIR_C =
+      Allowed.between(
+          1, 90, "\u00B0C", "write degrees Celsius; in frost or steam no film can be forecast");
+  static final Allowed RH =
+      Allowed.percent(100, "write the relative humidity in per cent, such as 55");
+  private static final Allowed SPEED =
+      Allowed.between(0, 20, "m/s", "write 0.1 for a still room, 1 near a fan");
+  private static final Allowed BENCH_C =
+      Allowed.between(1, 98, "\u00B0C", "write the temperature under the plate");
+
+  /** Air speed of a still room; model of this program, judged, band 0.05 to 0.2. */
+  private static final double STILL_M_PER_S = 0.1;
+
+  private static final Estimate ASSUMED_AIR_C = Estimate.between(15, 25);
+  private static final Estimate ASSUMED_RH_PCT = Estimate.between(35, 70);
+  private static final LocalTime ASSUMED_POUR_TIME = LocalTime.NOON;
+
+  private final Findings findings;
+  private final Path file;
+
+  RoomReader(Findings findings, Path file) {
+    this.findings = findings;
+    this.file = file;
+  }
+
+  /**
+   * What was read.
+   *
+   * @param name what its maker calls the room
+   * @param room the air
+   * @param doubt how uncertain the file leaves it
+   * @param benchK temperature under the plate, if noted
+   */
+  record Aired(String name, Room room, Trial.RoomDoubt doubt, OptionalDouble benchK) {}
+
+  Aired read(Section trial, Optional<LocalDateTime> pouredAt) {
+    Section room =
+        trial
+            .section("room", "write {\"air_C\": 20, \"rh_pct\": 55}")
+            .orElseGet(() -> trial.empty("room"));
+    String name = room.text("name", NAME_LENGTH, "write what you call the room").orElse("room");
+    Amount speed = room.amount("air_speed_m_per_s", SPEED);
+    Estimate speedTaken = speed.or(Estimate.exact(STILL_M_PER_S));
+    if (!speed.isKnown()) {
+      findings.notRecorded(
+          room.path("air_speed_m_per_s"),
+          "0.1 m/s, a still room",
+          "air speed moves the drying time most of all that is not weighed");
+    }
+    OptionalDouble bench = room.number("bench_C", BENCH_C);
+    OptionalDouble benchK =
+        bench.isPresent()
+            ? OptionalDouble.of(bench.getAsDouble() + ZERO_CELSIUS_K)
+            : OptionalDouble.empty();
+    double speedDoubt = speedTaken.value() > 0 ? speedTaken.sd() / speedTaken.value() : 0;
+    Amount airC = room.amount("air_C", AIR_C);
+    Amount rh = room.amount("rh_pct", RH);
+    Optional<Section> swing =
+        room.section("swing", "write {\"coolest_C\": 8, \"warmest_C\": 18, ..}");
+    Optional<String> log =
+        room.text("log_csv", 500, "write the name of the CSV file beside this one");
+    if (log.isPresent()) {
+      leftAside(room, "log_csv", "air_C", "rh_pct", "swing");
+      Optional<Room> logged =
+          new RoomLog(findings, file)
+              .read(room.placeOf("log_csv"), log.get(), pouredAt, speedTaken.value());
+      if (logged.isPresent()) {
+        return new Aired(name, logged.get(), new Trial.RoomDoubt(0, 0, speedDoubt), benchK);
+      }
+    } else if (swing.isPresent()) {
+      leftAside(room, "swing", "air_C", "rh_pct");
+      Room swinging = swinging(swing.get(), pouredAt, speedTaken.value());
+      return new Aired(name, swinging, new Trial.RoomDoubt(0, 0, speedDoubt), benchK);
+    }
+    Estimate air = airC.or(ASSUMED_AIR_C);
+    Estimate humidity = rh.or(ASSUMED_RH_PCT);
+    if (log.isEmpty()) {
+      sayNotRecorded(room, airC, rh);
+    }
+    AirState state =
+        new AirState(air.value() + ZERO_CELSIUS_K, humidity.value() * PERCENT, speedTaken.value());
+    Trial.RoomDoubt doubt = new Trial.RoomDoubt(air.sd(), humidity.sd() * PERCENT, speedDoubt);
+    return new Aired(name, new ConstantRoom(state), doubt, benchK);
+  }
+
+  private void sayNotRecorded(Section room, Amount airC, Amount rh) {
+    if (!airC.isKnown()) {
+      findings.notRecorded(
+          room.path("air_C"),
+          "15 to 25 \u00B0C",
+          "a warm room dries about twice as fast as a cool one");
+    }
+    if (!rh.isKnown()) {
+      findings.notRecorded(
+          room.path("rh_pct"),
+          "35 to 70 %",
+          "a dry room dries about twice as fast as a damp one; put a hygrometer beside the plate");
+    }
+  }
+
+  private void leftAside(Section room, String instead, String... keys) {
+    for (String key : keys) {
+      if (room.has(key)) {
+        findings.notice(room.placeOf(key), "not used, since " + instead + " is given");
+      }
+    }
+  }
+
+  private Room swinging(Section swing, Optional<LocalDateTime> pouredAt, double speedMPerS) {
+    double coolest = required(swing, "coolest_C", AIR_C, 20);
+    double warmest = required(swing, "warmest_C", AIR_C, 20);
+    double driest = required(swing, "driest_rh_pct", RH, 50);
+    double dampest = required(swing, "dampest_rh_pct", RH, 50);
+    if (coolest > warmest) {
+      inverted(swing, "coolest_C", "warmest_C");
+    }
+    if (driest > dampest) {
+      inverted(swing, "driest_rh_pct", "dampest_rh_pct");
+    }
+    LocalTime warmestAt = warmestAt(swing);
+    LocalTime pourTime = pouredAt.map(LocalDateTime::toLocalTime).orElse(ASSUMED_POUR_TIME);
+    if (pouredAt.isEmpty()) {
+      findings.notRecorded(
+          "poured_at",
+          "poured at noon",
+          "whether the first hours fall into the warm half of the day");
+    }
+    double afterPour = warmestAt.toSecondOfDay() - pourTime.toSecondOfDay();
+    AirState mean =
+        new AirState(
+            (coolest + warmest) / 2 + ZERO_CELSIUS_K, (driest + dampest) / 2 * PERCENT, speedMPerS);
+    return new SwingingRoom(
+        mean,
+        Math.abs(warmest - coolest) / 2,
+        Math.abs(dampest - driest) / 2 * PERCENT,
+        (afterPour + DAY_S) % DAY_S);
+  }
+
+  /** A field the swing needs; after its fault, reading goes on with {@code meanwhile}. */
+  private double required(Section swing, String key, Allowed allowed, double meanwhile) {
+    OptionalDouble value = swing.number(key, allowed);
+    if (value.isEmpty() && !swing.has(key)) {
+      findings.fault(
+          swing.place(),
+          "a swing without " + key,
+          "coolest_C, warmest_C, driest_rh_pct and dampest_rh_pct",
+          allowed.mend());
+    }
+    return value.orElse(meanwhile);
+  }
+
+  private void inverted(Section swing, String lower, String upper) {
+    findings.fault(
+        swing.placeOf(lower),
+        lower + " above " + upper,
+        lower + " at most " + upper,
+        "exchange the two");
+  }
+
+  private LocalTime warmestAt(Section swing) {
+    Optional<String> text = swing.text("warmest_at", 8, "write the time of day, such as 15:00");
+    if (text.isEmpty()) {
+      return LocalTime.of(15, 0);
+    }
+    try {
+      return LocalTime.parse(text.get());
+    } catch (DateTimeParseException e) {
+      findings.fault(
+          swing.placeOf("warmest_at"),
+          '"' + text.get() + '"',
+          "a time of day, \"00:00\" to \"23:59\"",
+          "write it like \"15:00\"");
+      return LocalTime.of(15, 0);
+    }
+  }
+}

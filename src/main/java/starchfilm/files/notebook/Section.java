@@ -1,0 +1,318 @@
+package starchfilm.files.notebook;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import starchfilm.files.amount.NearMiss;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ListValue;
+import starchfilm.files.json.Located.Member;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.Located.TextValue;
+import starchfilm.files.json.Located.WordValue;
+
+/**
+ * An object of a trial file, asked field by field.
+ *
+ * <p>Each question names a field and so makes it known; {@link #finish} then looks at the fields
+ * nobody asked for. They are welcome, unless they look like a slip of the pen for one that bears on
+ * the forecast.
+ */
+final class Section {
+  private static final String UNKNOWN = "unknown";
+  private static final Pattern TYPED_NUMBER = Pattern.compile("\\s*(-?\\d+(?:[.,]\\d+)?)\\b.*");
+
+  /** Fields whose loss costs no forecast anything. */
+  private static final Set<String> WORDS_ONLY =
+      Set.of("name", "remarks", "remark", "photos", "rating", "invented");
+
+  private final ObjectValue object;
+  private final Findings findings;
+  private final Set<String> known = new LinkedHashSet<>();
+  private final List<Section> children = new ArrayList<>();
+
+  Section(ObjectValue object, Findings findings) {
+    this.object = object;
+    this.findings = findings;
+    for (Place twice : object.repeated()) {
+      findings.fault(twice, "the same field twice", "every field once", "take one of the two out");
+    }
+  }
+
+  /** A section that the file does not have, to be asked all the same. */
+  Section empty(String key) {
+    Place here = object.place();
+    return new Section(
+        new ObjectValue(new Place(path(key), here.line(), here.column()), Map.of(), List.of()),
+        findings);
+  }
+
+  Place place() {
+    return object.place();
+  }
+
+  /** Where a field's value stands, or the object itself if the field is missing. */
+  Place placeOf(String key) {
+    Member member = object.members().get(key);
+    return member == null ? object.place() : member.value().place();
+  }
+
+  /** The path of a field, whether it is there or not. */
+  String path(String key) {
+    return object.place().path().isEmpty() ? key : object.place().path() + "." + key;
+  }
+
+  boolean has(String key) {
+    return value(key).isPresent();
+  }
+
+  Optional<Located> value(String key) {
+    known.add(key);
+    return Optional.ofNullable(object.members().get(key)).map(Member::value);
+  }
+
+  Optional<Section> section(String key, String mend) {
+    return value(key).flatMap(value -> child(value, mend));
+  }
+
+  /** Objects of a list; a single object stands for a list of one. */
+  List<Section> sections(String key, String mend) {
+    Optional<Located> value = value(key);
+    List<Section> sections = new ArrayList<>();
+    if (value.isPresent() && value.get() instanceof ListValue list) {
+      list.entries().forEach(entry -> child(entry, mend).ifPresent(sections::add));
+    } else {
+      value.flatMap(single -> child(single, mend)).ifPresent(sections::add);
+    }
+    return sections;
+  }
+
+  private Optional<Section> child(Located value, String mend) {
+    if (value instanceof ObjectValue child) {
+      Section section = new Section(child, findings);
+      children.add(section);
+      return Optional.of(section);
+    }
+    findings.fault(value, "an object in { }", mend);
+    return Optional.empty();
+  }
+
+  /** A number, a range or the word "unknown". */
+  Amount amount(String key, Allowed allowed) {
+    Optional<Located> value = value(key);
+    if (value.isEmpty()) {
+      return Amount.Missing.NOT_RECORDED;
+    }
+    if (value.get() instanceof NumberValue number) {
+      return checked(number, allowed)
+          ? Amount.Exact.of(number.literal(), number.value())
+          : Amount.Missing.NOT_RECORDED;
+    }
+    if (value.get() instanceof TextValue text && text.text().equals(UNKNOWN)) {
+      return Amount.Missing.UNKNOWN;
+    }
+    if (value.get() instanceof ObjectValue range) {
+      Section ends = new Section(range, findings);
+      children.add(ends);
+      OptionalDouble from = ends.end("from", allowed);
+      OptionalDouble to = ends.end("to", allowed);
+      return from.isPresent() && to.isPresent()
+          ? new Amount.Between(from.getAsDouble(), to.getAsDouble())
+          : Amount.Missing.NOT_RECORDED;
+    }
+    findings.fault(
+        value.get(),
+        "a number from " + allowed.words() + ", a range {\"from\": .., \"to\": ..} or \"unknown\"",
+        mendOfText(value.get(), allowed));
+    return Amount.Missing.NOT_RECORDED;
+  }
+
+  private OptionalDouble end(String key, Allowed allowed) {
+    if (!has(key)) {
+      findings.fault(
+          object.place(), "a range without " + key, "both ends, from and to", allowed.mend());
+      return OptionalDouble.empty();
+    }
+    return number(key, allowed);
+  }
+
+  /** A number and nothing else. */
+  OptionalDouble number(String key, Allowed allowed) {
+    return value(key).map(value -> number(value, allowed)).orElse(OptionalDouble.empty());
+  }
+
+  private OptionalDouble number(Located value, Allowed allowed) {
+    if (value instanceof NumberValue number) {
+      return checked(number, allowed) ? OptionalDouble.of(number.value()) : OptionalDouble.empty();
+    }
+    findings.fault(value, "a number from " + allowed.words(), mendOfText(value, allowed));
+    return OptionalDouble.empty();
+  }
+
+  /** A list of numbers; a single number stands for a list of one. */
+  List<Double> numbers(String key, Allowed allowed) {
+    List<Double> numbers = new ArrayList<>();
+    for (Located entry : entries(key)) {
+      number(entry, allowed).ifPresent(numbers::add);
+    }
+    return numbers;
+  }
+
+  /** A whole number and nothing else. */
+  Optional<Integer> count(String key, Allowed allowed) {
+    Optional<Located> value = value(key);
+    if (value.isPresent()
+        && value.get() instanceof NumberValue number
+        && number.value() != Math.rint(number.value())) {
+      findings.fault(number, "a whole number, " + allowed.words(), allowed.mend());
+      return Optional.empty();
+    }
+    OptionalDouble number = number(key, allowed);
+    return number.isPresent() ? Optional.of((int) number.getAsDouble()) : Optional.empty();
+  }
+
+  Optional<String> text(String key, int maxLength, String mend) {
+    return value(key).flatMap(value -> text(value, maxLength, mend));
+  }
+
+  private Optional<String> text(Located value, int maxLength, String mend) {
+    if (value instanceof TextValue text && !text.text().isBlank()) {
+      if (text.text().length() <= maxLength) {
+        return Optional.of(text.text().strip());
+      }
+      findings.fault(
+          text.place(),
+          text.text().length() + " characters",
+          "a text of at most " + maxLength + " characters",
+          "shorten it");
+      return Optional.empty();
+    }
+    findings.fault(value, "a text in double quotes, not empty", mend);
+    return Optional.empty();
+  }
+
+  /** A list of texts; a single text stands for a list of one. */
+  List<String> texts(String key, int maxLength, String mend) {
+    List<String> texts = new ArrayList<>();
+    for (Located entry : entries(key)) {
+      text(entry, maxLength, mend).ifPresent(texts::add);
+    }
+    return texts;
+  }
+
+  /** The entries of a list; anything else stands for a list of one. */
+  List<Located> entries(String key) {
+    return value(key)
+        .map(value -> value instanceof ListValue list ? list.entries() : List.of(value))
+        .orElse(List.of());
+  }
+
+  Optional<Boolean> flag(String key) {
+    Optional<Located> value = value(key);
+    if (value.isPresent()
+        && value.get() instanceof WordValue word
+        && word.word() != WordValue.Word.NULL) {
+      return Optional.of(word.word() == WordValue.Word.TRUE);
+    }
+    value.ifPresent(
+        other -> findings.fault(other, "true or false", "write true or false without quotes"));
+    return Optional.empty();
+  }
+
+  /** One word out of a few. */
+  Optional<String> oneOf(String key, List<String> words) {
+    Optional<Located> value = value(key);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    String allowed = words.stream().collect(Collectors.joining("\", \"", "\"", "\""));
+    if (value.get() instanceof TextValue text) {
+      if (words.contains(text.text())) {
+        return Optional.of(text.text());
+      }
+      String mend =
+          NearMiss.of(text.text(), words)
+              .map(word -> "did you mean \"" + word + "\"?")
+              .orElse("write one of these");
+      findings.fault(text, allowed, mend);
+    } else {
+      findings.fault(value.get(), allowed, "write one of these in double quotes");
+    }
+    return Optional.empty();
+  }
+
+  private boolean checked(NumberValue number, Allowed allowed) {
+    double value = number.value();
+    if (allowed.isFractionByMistake(value)) {
+      String percent =
+          new BigDecimal(number.literal()).movePointRight(2).stripTrailingZeros().toPlainString();
+      findings.fault(
+          number,
+          allowed.words(),
+          "this looks like a fraction; write " + percent + " for " + percent + " %");
+      return false;
+    }
+    if (!allowed.contains(value)) {
+      findings.fault(number, allowed.words(), allowed.mend());
+      return false;
+    }
+    return true;
+  }
+
+  private static String mendOfText(Located value, Allowed allowed) {
+    if (value instanceof TextValue text) {
+      Matcher typed = TYPED_NUMBER.matcher(text.text());
+      if (typed.matches()) {
+        return "write the number alone, without quotes: " + typed.group(1).replace(',', '.');
+      }
+      if (text.text().strip().toLowerCase(Locale.ROOT).equals(UNKNOWN)) {
+        return "write \"unknown\" in small letters";
+      }
+    }
+    if (value instanceof WordValue word && word.word() == WordValue.Word.NULL) {
+      return "leave the field out, or write \"unknown\"";
+    }
+    return allowed.mend();
+  }
+
+  /** Looks at the fields nobody asked for, here and in every object below. */
+  void finish() {
+    object.members().forEach(this::lookAtStranger);
+    children.forEach(Section::finish);
+  }
+
+  private void lookAtStranger(String key, Member member) {
+    if (known.contains(key) || key.startsWith("_") || key.startsWith("$")) {
+      return;
+    }
+    Optional<String> meant = NearMiss.of(key, known);
+    if (meant.isEmpty()) {
+      return;
+    }
+    String word = meant.get();
+    if (object.members().containsKey(word) || WORDS_ONLY.contains(word)) {
+      findings.notice(
+          member.key(),
+          "not a field this program knows, and left alone; did you mean " + word + "?");
+    } else {
+      findings.fault(
+          member.key(),
+          "the field " + key,
+          word + " here",
+          "did you mean " + word + "? a field of your own may begin with _ to tell it apart");
+    }
+  }
+}

@@ -1,0 +1,130 @@
+package starchfilm.files.notebook;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.Words;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.StarchPortion;
+
+/**
+ * Reads {@code recipe.starch}, and what starch and water say of each other where one is missing:
+ * paste is cast at a usual concentration, see {@link StarchKind#usualCast()}.
+ */
+final class StarchReader {
+  private static final String UNKNOWN_KIND = "unknown";
+  private static final double PERCENT = 1e-2;
+
+  /** The pot taken where neither starch nor water is known; only the concentration matters. */
+  private static final double POT_KG = 0.5;
+
+  private static final Allowed MASS = Allowed.above(0, 100_000, "g", "write the grams weighed");
+  private static final Allowed MOISTURE =
+      Allowed.percent(30, "write the powder's moisture in per cent, such as 12");
+
+  private final Findings findings;
+  private final Scale scale;
+
+  StarchReader(Findings findings, Scale scale) {
+    this.findings = findings;
+    this.scale = scale;
+  }
+
+  /** One starch as noted, its mass perhaps missing. */
+  record Noted(Section section, StarchKind kind, Amount mass, Estimate moisture) {}
+
+  List<Noted> starches(Section recipe, boolean mustBeThere) {
+    List<Noted> noted = new ArrayList<>();
+    for (Section section : recipe.sections("starch", "write {\"kind\": .., \"mass_g\": ..}")) {
+      StarchKind kind = kind(section);
+      Amount mass = section.amount("mass_g", MASS);
+      Amount moisture = section.amount("moisture_pct", MOISTURE);
+      Estimate usual = new Estimate(kind.powderMoistureFraction(), kind.powderMoistureSd());
+      if (!moisture.isKnown()) {
+        findings.notRecorded(
+            section.path("moisture_pct"),
+            Words.percent(usual) + ", as " + kind + " starch usually holds",
+            "dry starch uncertain by " + Words.percentSpread(usual));
+      }
+      Estimate fraction =
+          moisture.isKnown() ? moisture.or(Estimate.exact(0)).times(PERCENT) : usual;
+      noted.add(new Noted(section, kind, mass, fraction));
+    }
+    if (mustBeThere && recipe.entries("starch").isEmpty()) {
+      findings.fault(
+          recipe.placeOf("starch"),
+          "a recipe without starch",
+          "at least one starch",
+          "add \"starch\": [{\"kind\": \"potato\", \"mass_g\": 20}]");
+    }
+    return noted;
+  }
+
+  private StarchKind kind(Section section) {
+    List<String> words = new ArrayList<>();
+    Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).forEach(words::add);
+    words.add(UNKNOWN_KIND);
+    boolean given = section.has("kind");
+    Optional<String> word = section.oneOf("kind", words);
+    if (word.isPresent() && !word.get().equals(UNKNOWN_KIND)) {
+      return Arrays.stream(StarchKind.values())
+          .filter(kind -> kind.tradeName().equals(word.get()))
+          .findFirst()
+          .orElseThrow();
+    }
+    if (!given || word.isPresent()) {
+      findings.notRecorded(
+          section.path("kind"),
+          StarchKind.CORN + " starch",
+          "kinds differ in strength, stretch and gel; the film forecast may be of another film");
+    }
+    return StarchKind.CORN;
+  }
+
+  List<StarchPortion> weighedStarches(List<Noted> noted, Optional<Estimate> waterKg) {
+    List<StarchPortion> portions = new ArrayList<>();
+    long missing = noted.stream().filter(n -> !n.mass().isKnown()).count();
+    for (Noted starch : noted) {
+      Estimate assumed = Estimate.exact(0);
+      if (!starch.mass().isKnown()) {
+        double wholeKg = waterKg.map(Estimate::value).orElse(POT_KG);
+        double powder = (1 - starch.moisture().value()) * missing;
+        double from = starch.kind().usualCast().min();
+        double to = starch.kind().usualCast().max();
+        assumed =
+            Estimate.between(
+                wholeKg * from / (1 - from) / powder, wholeKg * to / (1 - to) / powder);
+        findings.notRecorded(
+            starch.section().path("mass_g"),
+            Words.grams(assumed) + ", as " + starch.kind() + " starch is usually cast",
+            "dry thickness and drying time are known only within this range");
+      }
+      portions.add(
+          new StarchPortion(starch.kind(), scale.kg(starch.mass(), assumed), starch.moisture()));
+    }
+    return portions;
+  }
+
+  Estimate assumedWater(Section recipe, List<Noted> noted, double starchKg) {
+    if (noted.isEmpty()) {
+      return Estimate.exact(POT_KG);
+    }
+    StarchKind kind = noted.get(0).kind();
+    double dryKg = starchKg * (1 - noted.get(0).moisture().value());
+    boolean nothingKnown = noted.stream().noneMatch(n -> n.mass().isKnown());
+    Estimate water =
+        nothingKnown
+            ? Estimate.exact(POT_KG)
+            : Estimate.between(
+                dryKg * (1 / kind.usualCast().max() - 1), dryKg * (1 / kind.usualCast().min() - 1));
+    findings.notRecorded(
+        recipe.path("water"),
+        Words.grams(water) + ", as " + kind + " starch is usually cast",
+        "dry thickness and drying time are known only within this range");
+    return water;
+  }
+}

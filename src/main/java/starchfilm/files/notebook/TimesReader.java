@@ -1,0 +1,101 @@
+package starchfilm.files.notebook;
+
+import java.time.LocalDateTime;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.Moment;
+import starchfilm.files.amount.MomentParser;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.Words;
+
+/** Reads the moments of a trial file and counts them from the pour. */
+final class TimesReader {
+  /** Two years; nothing is noted about a film later than that. */
+  private static final double MOST_S = 2 * 365.25 * 86_400;
+
+  private static final int LENGTH = 60;
+
+  private final Findings findings;
+  private final Optional<LocalDateTime> pouredAt;
+
+  TimesReader(Findings findings, Optional<LocalDateTime> pouredAt) {
+    this.findings = findings;
+    this.pouredAt = pouredAt;
+  }
+
+  /** When it was poured: ISO date and time, or a date alone. */
+  static Optional<LocalDateTime> pouredAt(Section trial, Findings findings) {
+    Optional<String> text =
+        trial.text("poured_at", LENGTH, "write date and time like \"2026-04-02T10:30\"");
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean dateAlone = text.get().matches("\\d{4}-\\d{2}-\\d{2}");
+    try {
+      Moment moment = MomentParser.lasting(dateAlone ? text.get() + "T12:00" : text.get());
+      if (moment instanceof Moment.ByTheClock clock) {
+        if (dateAlone) {
+          findings.notRecorded(
+              "poured_at", "noon of that day", "times by the clock may be half a day off");
+        }
+        return Optional.of(clock.time());
+      }
+    } catch (MistypedException e) {
+      // Said below, in the same words as for a time counted from the pour.
+    }
+    findings.fault(
+        trial.placeOf("poured_at"),
+        '"' + text.get() + '"',
+        "date and time",
+        "write date and time like \"2026-04-02T10:30\"");
+    return Optional.empty();
+  }
+
+  /**
+   * A moment since the pour.
+   *
+   * @param section the entry
+   * @param what what happened then, such as "a weighing"
+   * @return seconds, 0 or more; empty where there is none or it is at fault
+   */
+  OptionalDouble at(Section section, String what) {
+    Optional<String> text = section.text("at", LENGTH, "write \"+6h\" or \"2026-04-02T18:30\"");
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Moment moment;
+    try {
+      moment = MomentParser.lasting(text.get());
+    } catch (MistypedException e) {
+      findings.fault(section.placeOf("at"), e.given(), e.allowed(), e.mend());
+      return OptionalDouble.empty();
+    }
+    OptionalDouble seconds = moment.secondsSince(pouredAt);
+    if (seconds.isEmpty()) {
+      findings.fault(
+          section.placeOf("at"),
+          what + " by the clock in a trial without poured_at",
+          "a time counted from the pour, such as \"+6h\"",
+          "add poured_at, or count from the pour");
+      return seconds;
+    }
+    if (seconds.getAsDouble() < 0) {
+      findings.fault(
+          section.placeOf("at"),
+          what + " " + Words.span(-seconds.getAsDouble()) + " before the pour",
+          "the time of the pour or later",
+          "check this time and poured_at");
+      return OptionalDouble.empty();
+    }
+    if (seconds.getAsDouble() > MOST_S) {
+      findings.fault(
+          section.placeOf("at"),
+          what + " " + Words.span(seconds.getAsDouble()) + " after the pour",
+          "at most two years after it",
+          "check this time and poured_at");
+      return OptionalDouble.empty();
+    }
+    return seconds;
+  }
+}

@@ -1,0 +1,218 @@
+package starchfilm.files.notebook;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.FileText;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.LocatedReader;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.material.recipe.Paste;
+import starchfilm.material.recipe.Recipe;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.PullTest;
+import starchfilm.trial.Trial;
+import starchfilm.trial.Weighing;
+
+/** Reads one trial file. */
+public final class TrialReader {
+  /** The largest trial file that is read; 2,000 weighings need a tenth of it. */
+  public static final long MAX_BYTES = 2_000_000;
+
+  private static final double ZERO_CELSIUS_K = 273.15;
+  private static final double DAY_S = 86_400;
+  private static final int NAME_LENGTH = 200;
+  private static final Allowed AFTER_DAYS =
+      Allowed.between(0, 730, "days", "write the days between drying and use");
+
+  /** Where a film is used if nobody says: the standard atmosphere of ISO 291, a week on. */
+  private static final Trial.Use USUAL = new Trial.Use(0.5, 23 + ZERO_CELSIUS_K, 7 * DAY_S);
+
+  private final LocatedReader json = new LocatedReader();
+
+  /** Makes a reader; it keeps nothing of what it read. */
+  public TrialReader() {}
+
+  /**
+   * Reads one file.
+   *
+   * @param file the file
+   * @param findings takes what turns up
+   * @return the trial, if the file has no fault
+   */
+  Optional<Trial> read(Path file, Findings findings) {
+    try {
+      return read(FileText.utf8(FileText.bytes(file, MAX_BYTES)), file, findings);
+    } catch (UnreadableFileException e) {
+      findings.fault(e);
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Reads a text as if it were the file's.
+   *
+   * @param text the text
+   * @param file the file it is or will be in
+   * @param findings takes what turns up
+   * @return the trial, if the text has no fault
+   */
+  public Optional<Trial> read(String text, Path file, Findings findings) {
+    Located root;
+    try {
+      root = json.read(text);
+    } catch (UnreadableFileException e) {
+      findings.fault(e);
+      return Optional.empty();
+    }
+    if (!(root instanceof Located.ObjectValue object)) {
+      findings.fault(root, "one JSON object in { }", "write the trial as {\"recipe\": {..}, ..}");
+      return Optional.empty();
+    }
+    Section section = new Section(object, findings);
+    Optional<Trial> trial = trial(section, file, findings);
+    section.finish();
+    return findings.faults().isEmpty() ? trial : Optional.empty();
+  }
+
+  /**
+   * Whether a text is one JSON object, whatever it holds.
+   *
+   * @param text the text
+   * @return false where it is something else or no JSON
+   */
+  public boolean readsAsJson(String text) {
+    try {
+      return json.read(text) instanceof Located.ObjectValue;
+    } catch (UnreadableFileException e) {
+      return false;
+    }
+  }
+
+  private static Optional<Trial> trial(Section section, Path file, Findings findings) {
+    String name =
+        section.text("name", NAME_LENGTH, "write what you call the trial").orElse(baseName(file));
+    boolean invented = section.flag("invented").orElse(false);
+    Optional<LocalDateTime> pouredAt = TimesReader.pouredAt(section, findings);
+    OptionalDouble step = section.number("scale_g", Scale.STEP);
+    Scale scale = new Scale(step);
+    Optional<Recipe> recipe = new RecipeReader(findings, scale).read(section);
+    Optional<Paste> paste =
+        findings.faults().isEmpty() ? recipe.map(Paste::cooked) : Optional.empty();
+    PourReader.Poured poured = new PourReader(findings, scale).read(section, paste);
+    // A fault above makes every weighing look wrong; one sentence is enough.
+    Optional<Paste> trusted = findings.faults().isEmpty() ? paste : Optional.empty();
+    RoomReader.Aired aired = new RoomReader(findings, file).read(section, pouredAt);
+    TimesReader times = new TimesReader(findings, pouredAt);
+    ObservationsReader seen = new ObservationsReader(findings, times);
+    Estimate fresh = fresh(poured, trusted);
+    List<Weighing> weighings =
+        new WeighingsReader(findings, scale, times)
+            .read(section, poured.tare(), fresh, solids(trusted));
+    List<Double> dryThickness = seen.dryThicknessM(section);
+    List<ObservedFault> faults = seen.faults(section);
+    List<PullTest> pulls = seen.pulls(section, dryThickness);
+    var moved = seen.moved(section);
+    Trial.Use use = use(section, findings);
+    Optional<Integer> rating = seen.rating(section);
+    List<String> remarks = seen.remarks(section);
+    List<Path> photos = photos(section, file, findings);
+    return recipe.map(
+        whole ->
+            new Trial(
+                file,
+                name,
+                invented,
+                pouredAt,
+                whole,
+                poured.plate(),
+                poured.pour(),
+                poured.pouredMassKg(),
+                poured.plateCount(),
+                aired.name(),
+                aired.room(),
+                aired.doubt(),
+                aired.benchK(),
+                moved,
+                use,
+                weighings,
+                faults,
+                pulls,
+                dryThickness,
+                rating.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                remarks,
+                photos,
+                findings.notRecorded()));
+  }
+
+  /** The paste on one plate: as weighed, or from its thickness with the doubt of a ruler. */
+  private static Estimate fresh(PourReader.Poured poured, Optional<Paste> paste) {
+    if (paste.isEmpty()) {
+      return Estimate.exact(1e6);
+    }
+    if (poured.pouredMassKg().isPresent()) {
+      return poured.pouredMassKg().get();
+    }
+    double perM = paste.get().composition().pasteDensityKgPerM3() * poured.plate().areaM2();
+    Estimate mass = poured.pour().wetThicknessM().times(perM);
+    return new Estimate(mass.value(), Math.hypot(mass.sd(), 0.1 * mass.value()));
+  }
+
+  /** Dry solids (kg per kg paste); without a paste none, so that nothing is held against them. */
+  private static Estimate solids(Optional<Paste> paste) {
+    if (paste.isEmpty()) {
+      return Estimate.exact(0);
+    }
+    double solids = paste.get().composition().drySolids();
+    return new Estimate(solids, solids * paste.get().solidsRelativeSd());
+  }
+
+  private static Trial.Use use(Section trial, Findings findings) {
+    Section use =
+        trial
+            .section("use", "write {\"rh_pct\": 50, \"air_C\": 20, \"after_days\": 7}")
+            .orElseGet(() -> trial.empty("use"));
+    OptionalDouble humidity = use.number("rh_pct", RoomReader.RH);
+    OptionalDouble air = use.number("air_C", RoomReader.AIR_C);
+    OptionalDouble days = use.number("after_days", AFTER_DAYS);
+    if (!use.has("rh_pct")) {
+      findings.notRecorded(
+          use.path("rh_pct"), "50 %", "in drier air the film is stiffer, in damper air softer");
+    }
+    return new Trial.Use(
+        humidity.isPresent() ? humidity.getAsDouble() / 100 : USUAL.relativeHumidity(),
+        air.isPresent() ? air.getAsDouble() + ZERO_CELSIUS_K : USUAL.temperatureK(),
+        days.isPresent() ? days.getAsDouble() * DAY_S : USUAL.ageS());
+  }
+
+  private static List<Path> photos(Section trial, Path file, Findings findings) {
+    List<Path> photos = new ArrayList<>();
+    for (Located entry : trial.entries("photos")) {
+      if (!(entry instanceof Located.TextValue text)) {
+        findings.fault(entry, "the name of a picture file", "write its name in double quotes");
+        continue;
+      }
+      Optional<Path> photo = BesideFile.find(file, text.text(), text.place(), findings);
+      if (photo.isPresent() && Files.isRegularFile(photo.get())) {
+        photos.add(photo.get());
+      } else if (photo.isPresent()) {
+        findings.notice(text.place(), "there is no picture of this name; the page goes without it");
+      }
+    }
+    return photos;
+  }
+
+  private static String baseName(Path file) {
+    String name = String.valueOf(file.getFileName());
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

@@ -1,0 +1,72 @@
+package starchfilm.files.notebook;
+
+import java.util.Optional;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.material.ingredient.VolkKaehler2018;
+import starchfilm.material.recipe.Composition;
+
+/** Reads an ingredient that was weighed, or measured in a jug. */
+final class Volumes {
+  /** Density of water out of the tap (kg/m3). */
+  static final double WATER = Composition.WATER_KG_PER_M3;
+
+  /** Relative standard uncertainty of a kitchen jug or spoon; judged, no source. */
+  static final double JUG_RELATIVE_SD = 0.03;
+
+  static final Allowed MASS = Allowed.between(0, 100_000, "g", "write the grams weighed");
+  private static final Allowed VOLUME =
+      Allowed.between(0, 100_000, "ml", "write the millilitres measured");
+  private static final double ROOM_K = 293.15;
+  private static final double M3_PER_ML = 1e-6;
+
+  /**
+   * Rise of density per mass fraction of acetic acid in dilute vinegar (kg/m3): about 1.4 kg/m3 a
+   * per cent. Source: CRC Handbook of Chemistry and Physics, concentrative properties of aqueous
+   * solutions, acetic acid (recalled, rounded).
+   */
+  private static final double ACETIC_ACID_SLOPE_KG_PER_M3 = 140;
+
+  private final Findings findings;
+  private final Scale scale;
+
+  Volumes(Findings findings, Scale scale) {
+    this.findings = findings;
+    this.scale = scale;
+  }
+
+  /** Density of what a jar of glycerol holds at room temperature (kg/m3). */
+  static double aqueousGlycerol(double glycerolFraction) {
+    return new VolkKaehler2018().kgPerM3(glycerolFraction, ROOM_K);
+  }
+
+  static double vinegar(double acidFraction) {
+    return WATER + ACETIC_ACID_SLOPE_KG_PER_M3 * Math.min(acidFraction, 0.2);
+  }
+
+  /**
+   * The mass, weighed or from the volume; empty where neither is known.
+   *
+   * @param section the ingredient
+   * @param densityKgPerM3 density of the ingredient
+   * @return kg
+   */
+  Optional<Estimate> massKg(Section section, double densityKgPerM3) {
+    Amount mass = section.amount("mass_g", MASS);
+    Amount volume = section.amount("volume_ml", VOLUME);
+    if (mass.isKnown()) {
+      if (volume.isKnown()) {
+        findings.notice(
+            section.placeOf("volume_ml"), "not used, since mass_g is given and counts for more");
+      }
+      return Optional.of(scale.kg(mass, Estimate.exact(0)));
+    }
+    if (volume.isKnown()) {
+      Estimate kg = volume.or(Estimate.exact(0)).times(M3_PER_ML * densityKgPerM3);
+      return Optional.of(
+          new Estimate(kg.value(), Math.hypot(kg.sd(), JUG_RELATIVE_SD * kg.value())));
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,73 @@
+package starchfilm.files.roomlog;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.UnreadableFileException;
+
+/** Decides for a whole room log whether its dates begin with the day or with the month. */
+final class LogDateOrder {
+  private final Findings log;
+
+  LogDateOrder(Findings log) {
+    this.log = log;
+  }
+
+  private record Seen(int line, String text) {}
+
+  LogDate.Order decide(List<LogTable.Row> rows, LogColumns columns) throws UnreadableFileException {
+    Seen dayFirst = null;
+    Seen monthFirst = null;
+    Seen open = null;
+    boolean offset = false;
+    for (LogTable.Row row : rows) {
+      Optional<String> text = columns.moment(row.cells());
+      Optional<LogDate> date = text.flatMap(LogDate::parse);
+      if (date.isEmpty()) {
+        continue;
+      }
+      Seen seen = new Seen(row.line(), text.orElseThrow());
+      offset |= date.get().withOffset();
+      if (date.get().order() == LogDate.Order.DAY_FIRST) {
+        dayFirst = dayFirst == null ? seen : dayFirst;
+      } else if (date.get().order() == LogDate.Order.MONTH_FIRST) {
+        monthFirst = monthFirst == null ? seen : monthFirst;
+      } else if (date.get().isOpen() && open == null) {
+        open = seen;
+      }
+    }
+    if (offset) {
+      log.notice(
+          OptionalInt.empty(),
+          "times carry an offset from UTC; they are read as the clock on the wall shows them");
+    }
+    if (dayFirst != null && monthFirst != null) {
+      throw new UnreadableFileException(
+          monthFirst.line(),
+          0,
+          '"'
+              + monthFirst.text()
+              + "\" with the month first, \""
+              + dayFirst.text()
+              + "\" in line "
+              + dayFirst.line()
+              + " with the day first",
+          "one way of writing dates a file",
+          "write all dates like 2026-04-02");
+    }
+    if (monthFirst != null) {
+      log.notice(OptionalInt.of(monthFirst.line()), "dates are read with the month first");
+      return LogDate.Order.MONTH_FIRST;
+    }
+    if (dayFirst == null && open != null) {
+      throw new UnreadableFileException(
+          open.line(),
+          0,
+          '"' + open.text() + '"',
+          "dates that say which number is the day",
+          "no line of this log tells day and month apart; write dates like 2026-04-02 or 2.4.2026");
+    }
+    return LogDate.Order.DAY_FIRST;
+  }
+}

@@ -1,0 +1,117 @@
+package starchfilm.files.roomlog;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import starchfilm.files.json.UnreadableFileException;
+
+/**
+ * A room log cut into rows and cells, whatever it is separated by.
+ *
+ * @param separator what the cells are separated by
+ * @param rows the rows that are neither empty nor comments
+ */
+record LogTable(char separator, List<Row> rows) {
+  private static final int MAX_ROWS = 300_000;
+  private static final int LOOK_LINES = 30;
+
+  LogTable {
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * A row.
+   *
+   * @param line line it ends at, from 1
+   * @param cells its cells, blanks around them taken off
+   */
+  record Row(int line, List<String> cells) {
+    Row {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  static LogTable of(String text) throws UnreadableFileException {
+    char separator = separator(text);
+    CSVFormat format =
+        CSVFormat.DEFAULT
+            .builder()
+            .setDelimiter(separator)
+            .setCommentMarker('#')
+            .setIgnoreSurroundingSpaces(true)
+            .setIgnoreEmptyLines(true)
+            .setTrim(true)
+            .get();
+    List<Row> rows = new ArrayList<>();
+    int line = 0;
+    try (CSVParser parser =
+        CSVParser.builder().setReader(new StringReader(text)).setFormat(format).get()) {
+      for (CSVRecord record : parser) {
+        line = (int) parser.getCurrentLineNumber();
+        if (rows.size() == MAX_ROWS) {
+          throw new UnreadableFileException(
+              line,
+              0,
+              "more than " + MAX_ROWS + " rows",
+              "at most that many",
+              "cut the log down to the days of the trial");
+        }
+        List<String> cells = record.toList();
+        if (cells.stream().anyMatch(cell -> !cell.isEmpty())) {
+          rows.add(new Row(line, cells));
+        }
+      }
+    } catch (IOException | UncheckedIOException e) {
+      throw new UnreadableFileException(
+          line + 1,
+          0,
+          "a row whose quotation marks do not close",
+          "rows of time, \u00B0C and % RH",
+          "look for a lone \" in this row");
+    }
+    return new LogTable(separator, rows);
+  }
+
+  /** The separator that most of the first lines hold; a comma counts last, as it may be decimal. */
+  private static char separator(String text) {
+    List<String> lines =
+        text.lines()
+            .filter(line -> !line.isBlank() && !line.startsWith("#"))
+            .limit(LOOK_LINES)
+            .map(line -> line.replaceAll("\"[^\"]*\"", ""))
+            .toList();
+    for (char candidate : new char[] {';', '\t'}) {
+      long with = lines.stream().filter(line -> line.indexOf(candidate) >= 0).count();
+      if (with * 2 > lines.size()) {
+        return candidate;
+      }
+    }
+    return ',';
+  }
+
+  /**
+   * Joins numbers that decimal commas tore apart in a table separated by commas.
+   *
+   * @param cells a row's cells
+   * @param columns how many there should be
+   * @return the cells, the last two joined each from two, if that gives the right number
+   */
+  static List<String> withDecimalCommas(List<String> cells, int columns) {
+    if (cells.size() != columns + 2 || columns < 3) {
+      return cells;
+    }
+    int first = columns - 2;
+    List<String> joined = new ArrayList<>(cells.subList(0, first));
+    joined.addAll(
+        Arrays.asList(
+            cells.get(first) + "." + cells.get(first + 1),
+            cells.get(first + 2) + "." + cells.get(first + 3)));
+    return joined;
+  }
+}

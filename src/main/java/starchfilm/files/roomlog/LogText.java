@@ -1,0 +1,36 @@
+package starchfilm.files.roomlog;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.OptionalInt;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.FileText;
+import starchfilm.files.json.UnreadableFileException;
+
+/** The text of a room log; loggers write UTF-8, UTF-16 and Windows-1252, and all are read. */
+final class LogText {
+  private static final long MAX_BYTES = 20_000_000;
+
+  private LogText() {}
+
+  static String read(Path file, Findings findings) throws UnreadableFileException {
+    byte[] bytes = FileText.bytes(file, MAX_BYTES);
+    if (bytes.length == 0) {
+      throw new UnreadableFileException(
+          "an empty file", "a room log", "export the log again, or name another file");
+    }
+    if (FileText.looksLikeUtf16(bytes)) {
+      // The charset reads the byte order mark; without one, loggers on PCs write the low byte
+      // first.
+      boolean marked = (bytes[0] & 0xFF) >= 0xFE;
+      return new String(bytes, marked ? StandardCharsets.UTF_16 : StandardCharsets.UTF_16LE);
+    }
+    try {
+      return FileText.utf8(bytes);
+    } catch (UnreadableFileException e) {
+      findings.notice(OptionalInt.empty(), "not UTF-8, read as Windows-1252");
+      return new String(bytes, Charset.forName("windows-1252"));
+    }
+  }
+}

@@ -1,0 +1,231 @@
+package starchfilm.files.roomlog;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.Words;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.casting.LoggedRoom;
+
+/**
+ * Reads a hygrometer log: rows of time, degrees Celsius and per cent relative humidity.
+ *
+ * <p>Read as it comes: comma, semicolon or tab between cells, points or commas in numbers, rows in
+ * any order, ISO or day-first dates, comment lines, gaps. Refused with the line: what cannot be a
+ * reading, and dates whose day and month nothing in the file tells apart.
+ */
+public final class RoomLogReader {
+  private static final double ZERO_CELSIUS_K = 273.15;
+  private static final Allowed AIR =
+      Allowed.between(-30, 90, "\u00B0C", "take the row out if the sensor failed");
+  private static final Allowed HUMIDITY =
+      Allowed.between(0, 105, "% RH", "take the row out if the sensor failed");
+
+  /** The model knows no ice; frost is read as this, and said (degrees Celsius). */
+  private static final double LEAST_C = 1;
+
+  private static final int FAULTS_LISTED = 10;
+  private static final double DAY_S = 86_400;
+
+  private final Findings log;
+
+  /**
+   * Reads one log.
+   *
+   * @param log takes what turns up in it, under its name
+   */
+  public RoomLogReader(Findings log) {
+    this.log = log;
+  }
+
+  /**
+   * Reads the file.
+   *
+   * @param file the CSV file
+   * @param pouredAt when the plate was poured; where it is not known, the log is taken to begin
+   *     then
+   * @param speedMPerS air speed (m/s)
+   * @param findings takes over what turned up
+   * @return the room, if the log has no fault
+   */
+  public Optional<LoggedRoom> read(
+      Path file, Optional<LocalDateTime> pouredAt, double speedMPerS, Findings findings) {
+    Optional<LoggedRoom> room = Optional.empty();
+    try {
+      List<LogReading> readings = readings(LogTable.of(LogText.read(file, log)));
+      if (log.faults().isEmpty()) {
+        room = room(readings, pouredAt, speedMPerS);
+      }
+    } catch (UnreadableFileException e) {
+      log.fault(e);
+    }
+    findings.takeOver(log);
+    return log.faults().isEmpty() ? room : Optional.empty();
+  }
+
+  private List<LogReading> readings(LogTable table) throws UnreadableFileException {
+    if (table.rows().isEmpty()) {
+      throw new UnreadableFileException(
+          "a log without rows", "rows of time, \u00B0C and % RH", "export the log again");
+    }
+    LogTable.Row first = table.rows().get(0);
+    boolean headed = LogColumns.isHeader(first);
+    LogColumns columns = headed ? LogColumns.named(first) : LogColumns.unnamed(first);
+    List<LogTable.Row> rows = table.rows().subList(headed ? 1 : 0, table.rows().size());
+    LogDate.Order order = new LogDateOrder(log).decide(rows, columns);
+    List<LogReading> readings = new ArrayList<>();
+    int withoutReading = 0;
+    int faulty = 0;
+    for (LogTable.Row row : rows) {
+      List<String> cells =
+          table.separator() == ','
+              ? LogTable.withDecimalCommas(row.cells(), columns.count())
+              : row.cells();
+      int before = log.faults().size();
+      Optional<LogReading> reading = reading(row.line(), cells, columns, order);
+      if (log.faults().size() > before) {
+        if (++faulty > FAULTS_LISTED) {
+          log.faults().remove(log.faults().size() - 1);
+        }
+      } else if (reading.isEmpty()) {
+        withoutReading++;
+      }
+      reading.ifPresent(readings::add);
+    }
+    if (faulty > FAULTS_LISTED) {
+      log.fault(
+          rows.get(rows.size() - 1).line(),
+          (faulty - FAULTS_LISTED) + " more rows that cannot be read",
+          "rows of time, \u00B0C and % RH",
+          "mend the rows above first");
+    }
+    if (withoutReading > 0) {
+      log.notice(
+          OptionalInt.empty(),
+          "left out, because they hold no reading: "
+              + (withoutReading == 1 ? "1 row" : withoutReading + " rows"));
+    }
+    if (readings.isEmpty() && log.faults().isEmpty()) {
+      throw new UnreadableFileException(
+          "a log without readings", "rows of time, \u00B0C and % RH", "export the log again");
+    }
+    return readings;
+  }
+
+  private Optional<LogReading> reading(
+      int line, List<String> cells, LogColumns columns, LogDate.Order order) {
+    Optional<String> moment = columns.moment(cells);
+    if (moment.isEmpty() || cells.size() > columns.count()) {
+      log.fault(
+          line,
+          cells.size() + " cells",
+          columns.count() + " cells as in the first row",
+          "put numbers with a decimal comma in double quotes, or separate the cells by semicolons");
+      return Optional.empty();
+    }
+    Optional<LocalDateTime> time = LogDate.parse(moment.get()).flatMap(date -> date.moment(order));
+    if (time.isEmpty()) {
+      log.fault(
+          line,
+          '"' + moment.get() + '"',
+          "a date and time such as 2026-04-02 18:30 or 2.4.2026 18:30",
+          "write the dates like one of these");
+      return Optional.empty();
+    }
+    String air = cells.get(columns.air());
+    String humidity = cells.get(columns.humidity());
+    if (LogReading.isNothing(air) || LogReading.isNothing(humidity)) {
+      return Optional.empty();
+    }
+    OptionalDouble airC = inRange(line, air, AIR);
+    OptionalDouble pct = inRange(line, humidity, HUMIDITY);
+    return airC.isPresent() && pct.isPresent()
+        ? Optional.of(new LogReading(line, time.get(), airC.getAsDouble(), pct.getAsDouble()))
+        : Optional.empty();
+  }
+
+  private OptionalDouble inRange(int line, String cell, Allowed allowed) {
+    OptionalDouble number = LogReading.number(cell);
+    if (number.isEmpty() || !allowed.contains(number.getAsDouble())) {
+      String given = number.isEmpty() ? '"' + cell + '"' : cell;
+      log.fault(line, given, allowed.words(), allowed.mend());
+      return OptionalDouble.empty();
+    }
+    return number;
+  }
+
+  private Optional<LoggedRoom> room(
+      List<LogReading> asLogged, Optional<LocalDateTime> pouredAt, double speedMPerS)
+      throws UnreadableFileException {
+    List<LogReading> readings = new LogOrder(log).inOrder(asLogged);
+    readings.stream()
+        .filter(r -> r.airC() < LEAST_C)
+        .findFirst()
+        .ifPresent(
+            r ->
+                log.notice(
+                    OptionalInt.of(r.line()),
+                    "temperatures below 1 \u00B0C are read as 1 \u00B0C; the forecast knows no ice"));
+    refuseFractions(readings);
+    LocalDateTime start = pouredAt.orElse(readings.get(0).time());
+    if (pouredAt.isEmpty()) {
+      log.notRecorded(
+          "poured_at", "poured when the room log begins", "which air the plate had when");
+    }
+    LocalDateTime end = readings.get(readings.size() - 1).time();
+    if (end.isBefore(start)) {
+      throw new UnreadableFileException(
+          "a log that ends at " + end,
+          "readings after the pour at " + start,
+          "name the log of these days, or check poured_at");
+    }
+    double late = seconds(start, readings.get(0).time());
+    if (late > 3600) {
+      log.notice(
+          OptionalInt.of(readings.get(0).line()),
+          "the log begins "
+              + Words.span(late)
+              + " after the pour; its first reading stands"
+              + " for the time before");
+    }
+    return Optional.of(
+        new LoggedRoom(
+            readings.stream()
+                .map(r -> atPourTime(r, start))
+                .filter(r -> r.timeS() >= -DAY_S)
+                .toList(),
+            speedMPerS));
+  }
+
+  private static LoggedRoom.Reading atPourTime(LogReading reading, LocalDateTime start) {
+    return new LoggedRoom.Reading(
+        seconds(start, reading.time()),
+        Math.max(reading.airC(), LEAST_C) + ZERO_CELSIUS_K,
+        Math.min(reading.humidityPct(), 100) / 100);
+  }
+
+  private static double seconds(LocalDateTime from, LocalDateTime to) {
+    return Duration.between(from, to).toMillis() / 1e3;
+  }
+
+  private static void refuseFractions(List<LogReading> readings) throws UnreadableFileException {
+    LogReading dampest =
+        readings.stream().max(Comparator.comparingDouble(LogReading::humidityPct)).orElseThrow();
+    if (dampest.humidityPct() > 0 && dampest.humidityPct() <= 1) {
+      throw new UnreadableFileException(
+          dampest.line(),
+          0,
+          "a log whose dampest reading is " + Allowed.plain(dampest.humidityPct()) + " % RH",
+          "relative humidity in per cent",
+          "this looks like a fraction; multiply the column by 100");
+    }
+  }
+}

@@ -1,0 +1,123 @@
+package starchfilm.files.saving;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import starchfilm.casting.FaceChange;
+import starchfilm.trial.ObservedFault;
+
+/**
+ * One thing to write into a trial file, in the units of its fields and with the digits as typed:
+ * the last one says how fine the scale was.
+ */
+public sealed interface Note {
+  /**
+   * The pour.
+   *
+   * @param at when, as {@code poured_at} keeps it, if it is to be noted
+   * @param pouredG paste on one plate (g), if weighed
+   * @param tareG the empty plate (g), if weighed
+   */
+  record Poured(Optional<String> at, Optional<BigDecimal> pouredG, Optional<BigDecimal> tareG)
+      implements Note {}
+
+  /**
+   * A weighing.
+   *
+   * @param at when, as {@code at} keeps it
+   * @param massG what the scale showed (g)
+   * @param withPlate whether the plate was on the scale, if it is to be said
+   */
+  record Weighed(String at, BigDecimal massG, Optional<Boolean> withPlate) implements Note {}
+
+  /**
+   * The dry film's thickness, measured in one place.
+   *
+   * @param um micrometres
+   */
+  record Thickness(BigDecimal um) implements Note {}
+
+  /**
+   * A strip pulled until it broke.
+   *
+   * @param load load at break, in the unit of its field
+   * @param loadInKg true where the load is a mass that hung on it (kg), false for newtons
+   * @param widthMm width of the strip (mm)
+   * @param thicknessUm thickness of the strip (um), if measured
+   * @param stretchPct stretch at break (%), if measured
+   */
+  record Pulled(
+      BigDecimal load,
+      boolean loadInKg,
+      BigDecimal widthMm,
+      Optional<BigDecimal> thicknessUm,
+      Optional<BigDecimal> stretchPct)
+      implements Note {}
+
+  /**
+   * Something that went wrong.
+   *
+   * @param kind what
+   * @param where where on the plate
+   * @param at when, as {@code at} keeps it, if noted
+   * @param remark in the maker's words, if noted
+   */
+  record WentWrong(
+      ObservedFault.Kind kind,
+      ObservedFault.Place where,
+      Optional<String> at,
+      Optional<String> remark)
+      implements Note {}
+
+  /**
+   * The cook.
+   *
+   * @param minutes time at the top temperature (min), if noted
+   * @param topC top temperature (degrees Celsius), if noted
+   * @param waterLostG weight the pot lost (g), if noted
+   */
+  record Cooked(
+      Optional<BigDecimal> minutes, Optional<BigDecimal> topC, Optional<BigDecimal> waterLostG)
+      implements Note {}
+
+  /**
+   * Peeled, turned or put on a rack.
+   *
+   * @param at when, as {@code at} keeps it
+   * @param open which faces are open from then on
+   */
+  record Moved(String at, FaceChange.OpenFaces open) implements Note {}
+
+  /**
+   * The maker's rating.
+   *
+   * @param stars 1 to 5
+   */
+  record Rated(int stars) implements Note {}
+
+  /**
+   * A remark.
+   *
+   * @param words in the maker's words
+   */
+  record Remarked(String words) implements Note {}
+
+  /**
+   * A photo beside the trial file.
+   *
+   * @param name its name from the trial's folder on, with / between folders
+   */
+  record Photographed(String name) implements Note {}
+
+  /**
+   * Several notes at once, written together or not at all.
+   *
+   * @param notes the notes, in order
+   */
+  record Several(List<Note> notes) implements Note {
+    /** Copies the list. */
+    public Several {
+      notes = List.copyOf(notes);
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package starchfilm.files.saving;
+
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.IntNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import starchfilm.files.json.TextEdit;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.FileWord;
+
+/** Puts notes into the text of a trial file, everything else in it left as it stands. */
+final class NoteText {
+  // Numbers go in as decimal nodes: the digits typed say how fine the scale was.
+  private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
+
+  private NoteText() {}
+
+  static String with(String text, Note note) throws UnreadableFileException {
+    if (note instanceof Note.Several several) {
+      String all = text;
+      for (Note one : several.notes()) {
+        all = with(all, one);
+      }
+      return all;
+    }
+    if (note instanceof Note.Poured poured) {
+      String at =
+          poured.at().isPresent()
+              ? TextEdit.set(text, List.of("poured_at"), TextNode.valueOf(poured.at().get()))
+              : text;
+      String mass = set(at, poured.pouredG(), "pour", "poured_g");
+      return set(mass, poured.tareG(), "pour", "plate", "tare_g");
+    }
+    if (note instanceof Note.Cooked cooked) {
+      String minutes = set(text, cooked.minutes(), "cook", "minutes");
+      String top = set(minutes, cooked.topC(), "cook", "top_C");
+      return set(top, cooked.waterLostG(), "cook", "water_lost_g");
+    }
+    if (note instanceof Note.Rated rated) {
+      return TextEdit.set(text, List.of("rating"), IntNode.valueOf(rated.stars()));
+    }
+    if (note instanceof Note.Thickness thickness) {
+      return TextEdit.append(text, "dry_thickness_um", DecimalNode.valueOf(thickness.um()));
+    }
+    if (note instanceof Note.Remarked remarked) {
+      return TextEdit.append(text, "remarks", TextNode.valueOf(remarked.words()));
+    }
+    if (note instanceof Note.Photographed photo) {
+      return TextEdit.append(text, "photos", TextNode.valueOf(photo.name()));
+    }
+    if (note instanceof Note.Weighed weighed) {
+      return TextEdit.append(text, "weighings", entry(weighed));
+    }
+    if (note instanceof Note.Pulled pulled) {
+      return TextEdit.append(text, "pulls", entry(pulled));
+    }
+    if (note instanceof Note.WentWrong wrong) {
+      return TextEdit.append(text, "faults", entry(wrong));
+    }
+    if (note instanceof Note.Moved moved) {
+      ObjectNode entry = JSON.objectNode();
+      entry.put("at", moved.at()).put("faces", FileWord.of(moved.open()));
+      return TextEdit.append(text, "moved", entry);
+    }
+    throw new IllegalStateException("a note of no known kind: " + note);
+  }
+
+  private static String set(String text, Optional<BigDecimal> value, String... path)
+      throws UnreadableFileException {
+    return value.isPresent()
+        ? TextEdit.set(text, List.of(path), DecimalNode.valueOf(value.get()))
+        : text;
+  }
+
+  private static ObjectNode entry(Note.Weighed weighed) {
+    ObjectNode entry = JSON.objectNode();
+    entry.put("at", weighed.at()).set("mass_g", DecimalNode.valueOf(weighed.massG()));
+    weighed.withPlate().ifPresent(with -> entry.put("with_plate", with));
+    return entry;
+  }
+
+  private static ObjectNode entry(Note.Pulled pulled) {
+    ObjectNode entry = JSON.objectNode();
+    entry.set(pulled.loadInKg() ? "load_kg" : "load_N", DecimalNode.valueOf(pulled.load()));
+    entry.set("width_mm", DecimalNode.valueOf(pulled.widthMm()));
+    pulled.thicknessUm().ifPresent(um -> entry.set("thickness_um", DecimalNode.valueOf(um)));
+    pulled.stretchPct().ifPresent(pct -> entry.set("stretch_pct", DecimalNode.valueOf(pct)));
+    return entry;
+  }
+
+  private static ObjectNode entry(Note.WentWrong wrong) {
+    ObjectNode entry = JSON.objectNode();
+    entry.put("kind", FileWord.of(wrong.kind()));
+    entry.put("where", FileWord.of(wrong.where()));
+    wrong.at().ifPresent(at -> entry.put("at", at));
+    wrong.remark().ifPresent(remark -> entry.put("remark", remark));
+    return entry;
+  }
+}

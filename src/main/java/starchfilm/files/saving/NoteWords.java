@@ -1,0 +1,265 @@
+package starchfilm.files.saving;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.Moment;
+import starchfilm.files.amount.MomentParser;
+import starchfilm.files.amount.NearMiss;
+import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.notebook.FileWord;
+import starchfilm.casting.FaceChange;
+import starchfilm.trial.ObservedFault;
+
+/**
+ * Makes notes out of typed words; whatever cannot be read is a {@link MistypedException}, whose
+ * message is one sentence for the person who typed it.
+ */
+public final class NoteWords {
+  private final MomentParser moments;
+  private final Optional<LocalDateTime> pouredAt;
+
+  /**
+   * Words typed now about one trial.
+   *
+   * @param moments reads times against the clock
+   * @param pouredAt when the trial was poured, if known
+   */
+  public NoteWords(MomentParser moments, Optional<LocalDateTime> pouredAt) {
+    this.moments = moments;
+    this.pouredAt = pouredAt;
+  }
+
+  /**
+   * A moment as the file keeps it.
+   *
+   * @param typed such as {@code yesterday 18:30}
+   * @return text for a file
+   */
+  public String when(String typed) {
+    return moments.lastingText(moments.parse(typed), pouredAt);
+  }
+
+  /**
+   * The moment of the pour: by the clock, since nothing can be counted from it yet.
+   *
+   * @param typed such as {@code today 10:30}
+   * @return date and time
+   */
+  public LocalDateTime pour(String typed) {
+    return pour(moments, typed);
+  }
+
+  /**
+   * The moment of the pour: by the clock, since nothing can be counted from it yet.
+   *
+   * @param moments reads times against the clock
+   * @param typed such as {@code today 10:30}
+   * @return date and time
+   */
+  public static LocalDateTime pour(MomentParser moments, String typed) {
+    if (moments.parse(typed) instanceof Moment.ByTheClock clock) {
+      return clock.time().withNano(0);
+    }
+    throw new MistypedException(
+        typed, "date and time of the pour", "write it like 2026-04-02 10:30 or today 10:30");
+  }
+
+  /**
+   * A weighing.
+   *
+   * @param typed a mass, or time=mass
+   * @param at when, where the mass has no time of its own
+   * @param withoutPlate true where the film was weighed alone
+   * @return the note
+   */
+  public Note weighed(String typed, String at, boolean withoutPlate) {
+    int equals = typed.lastIndexOf('=');
+    String time = equals < 0 ? at : counted(typed.substring(0, equals).strip());
+    return new Note.Weighed(
+        when(time),
+        TypedNumber.in("g", typed.substring(equals + 1)),
+        withoutPlate ? Optional.of(false) : Optional.empty());
+  }
+
+  /** In front of =, a bare span such as 6h is counted from the pour, with or without its plus. */
+  private static String counted(String time) {
+    return time.matches("[0-9][0-9.,]*\\s*(min|h|d).*") && !time.endsWith("ago")
+        ? "+" + time
+        : time;
+  }
+
+  /**
+   * A thickness of the dry film.
+   *
+   * @param typed such as {@code 112um}; a bare number is micrometres
+   * @return the note
+   */
+  public static Note thickness(String typed) {
+    return new Note.Thickness(TypedNumber.in("um", typed));
+  }
+
+  /**
+   * The load a strip broke at.
+   *
+   * @param number in N, or in kg where a mass hung on it
+   * @param hung true for a mass
+   */
+  public record Load(BigDecimal number, boolean hung) {
+    /**
+     * Reads a load.
+     *
+     * @param typed such as {@code 12N} or {@code 0.9kg}; a bare number is newtons
+     * @return the load
+     */
+    public static Load of(String typed) {
+      boolean hung = typed.strip().toLowerCase(Locale.ROOT).endsWith("g");
+      return new Load(TypedNumber.in(hung ? "kg" : "N", typed), hung);
+    }
+  }
+
+  /**
+   * A strip pulled until it broke, as typed.
+   *
+   * @param load such as {@code 12N} or {@code 0.9kg}
+   * @param width such as {@code 10mm}
+   * @param thickness such as {@code 110um}; empty where it was not measured
+   * @param stretch such as {@code 24%}; empty where it was not measured
+   * @return the note
+   */
+  public static Note pulled(
+      String load, String width, Optional<String> thickness, Optional<String> stretch) {
+    return pulled(
+        Load.of(load),
+        TypedNumber.in("mm", width),
+        thickness.map(t -> TypedNumber.in("um", t)),
+        stretch.map(s -> TypedNumber.in("%", s)));
+  }
+
+  /**
+   * A strip pulled until it broke.
+   *
+   * @param load the load
+   * @param width width (mm)
+   * @param thickness thickness (um); empty where it was not measured
+   * @param stretch stretch at break (%); empty where it was not measured
+   * @return the note
+   */
+  public static Note pulled(
+      Load load, BigDecimal width, Optional<BigDecimal> thickness, Optional<BigDecimal> stretch) {
+    return new Note.Pulled(load.number(), load.hung(), width, thickness, stretch);
+  }
+
+  /**
+   * What went wrong.
+   *
+   * @param kind such as {@code still wet}
+   * @param where edge, middle or all; empty for all over
+   * @param at when it was seen; empty where nobody noted it
+   * @param remark in the maker's words; may be empty
+   * @return the note
+   */
+  public Note wentWrong(
+      String kind, Optional<String> where, Optional<String> at, Optional<String> remark) {
+    return new Note.WentWrong(
+        faultKind(kind),
+        where.map(NoteWords::place).orElse(ObservedFault.Place.ALL),
+        at.map(this::when),
+        remark);
+  }
+
+  /**
+   * What can go wrong.
+   *
+   * @param typed such as {@code still wet}
+   * @return the kind
+   */
+  public static ObservedFault.Kind faultKind(String typed) {
+    return choice(ObservedFault.Kind.values(), typed);
+  }
+
+  /**
+   * Where on a plate.
+   *
+   * @param typed edge, middle or all
+   * @return the place
+   */
+  public static ObservedFault.Place place(String typed) {
+    return choice(ObservedFault.Place.values(), typed);
+  }
+
+  /**
+   * Peeled, turned or put on a rack.
+   *
+   * @param faces which faces are open from then on: upper, turned or both
+   * @param at when
+   * @return the note
+   */
+  public Note moved(String faces, String at) {
+    return new Note.Moved(when(at), choice(FaceChange.OpenFaces.values(), faces));
+  }
+
+  /**
+   * A rating.
+   *
+   * @param typed 1 to 5
+   * @return the note
+   */
+  public static Note rated(String typed) {
+    if (!typed.strip().matches("[1-5]")) {
+      throw new MistypedException(
+          typed, "1 to 5", "write 1 for a failure to 5 for a film you want again");
+    }
+    return new Note.Rated(Integer.parseInt(typed.strip()));
+  }
+
+  /**
+   * The cook.
+   *
+   * @param minutes time at the top temperature; may be empty
+   * @param top top temperature; may be empty
+   * @param lost weight the pot lost; may be empty
+   * @return the note
+   */
+  public static Note cooked(Optional<String> minutes, Optional<String> top, Optional<String> lost) {
+    return new Note.Cooked(
+        minutes.map(TypedNumber::minutes),
+        top.map(t -> TypedNumber.in("C", t)),
+        lost.map(l -> TypedNumber.in("g", l)));
+  }
+
+  /**
+   * A picture, by its name from the trial's folder on.
+   *
+   * @param trial the trial file
+   * @param picture the picture
+   * @return the note
+   */
+  public static Note photo(Path trial, Path picture) {
+    Path whole = picture.toAbsolutePath().normalize();
+    Path folder = trial.toAbsolutePath().normalize().getParent();
+    Path name =
+        folder != null && folder.getRoot().equals(whole.getRoot())
+            ? folder.relativize(whole)
+            : whole;
+    return new Note.Photographed(name.toString().replace('\\', '/'));
+  }
+
+  private static <E extends Enum<E>> E choice(E[] all, String typed) {
+    List<String> words = FileWord.all(all);
+    String word = typed.strip().toLowerCase(Locale.ROOT).replace('-', ' ');
+    return FileWord.find(all, word)
+        .orElseThrow(
+            () ->
+                new MistypedException(
+                    typed,
+                    String.join(", ", words),
+                    NearMiss.of(word, words)
+                        .map(near -> "did you mean " + near + "?")
+                        .orElse("write one of these")));
+  }
+}

@@ -1,0 +1,161 @@
+package starchfilm.files.saving;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.Notice;
+import starchfilm.files.json.FileText;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.BesideFile;
+import starchfilm.files.notebook.TrialReader;
+import starchfilm.trial.Trial;
+
+/**
+ * Writes notes into trial files.
+ *
+ * <p>The note is put into the text as it stands, the result is read as every trial is, and only if
+ * that finds no new fault is it written, by {@link SafeFile}. So a note that cannot be, such as a
+ * film heavier than the paste that was poured, leaves the file untouched.
+ */
+public final class NoteWriter {
+  private static final String MARK = "\uFEFF";
+
+  private NoteWriter() {}
+
+  /**
+   * What came of a note.
+   *
+   * @param trial the trial as it now stands; empty where the file has other faults, from before
+   * @param notices what looks odd about the new note
+   */
+  public record Written(Optional<Trial> trial, List<Notice> notices) {
+    /** Copies the list. */
+    public Written {
+      notices = List.copyOf(notices);
+    }
+  }
+
+  /**
+   * Adds a note to a trial file.
+   *
+   * @param file the trial file; it must exist
+   * @param note what to add
+   * @return the trial as it now stands
+   * @throws NotWrittenException where the note cannot be or the file cannot be written; the file is
+   *     as it was
+   */
+  public static Written add(Path file, Note note) throws NotWrittenException {
+    if (!Files.exists(file)) {
+      throw NotWrittenException.because(file, "there is no such file", "check its name and folder");
+    }
+    if (!Files.isRegularFile(file)) {
+      throw NotWrittenException.because(file, "a folder is named", "name one trial file in it");
+    }
+    checkPictures(file, note);
+    List<Written> written = new ArrayList<>();
+    SafeFile.rewrite(
+        file,
+        before -> {
+          Changed changed = changed(file, before.orElse(new byte[0]), note);
+          written.clear();
+          written.add(changed.written());
+          return changed.text().getBytes(StandardCharsets.UTF_8);
+        });
+    return written.get(0);
+  }
+
+  private record Changed(String text, Written written) {}
+
+  private static Changed changed(Path file, byte[] before, Note note) throws NotWrittenException {
+    String shown = file.toString().replace('\\', '/');
+    Findings old = new Findings(shown);
+    try {
+      if (before.length > TrialReader.MAX_BYTES) {
+        throw new UnreadableFileException("more than 2 MB", "at most 2 MB", "check the file");
+      }
+      String text = FileText.utf8(before);
+      TrialReader reader = new TrialReader();
+      Optional<Trial> was = reader.read(text, file, old);
+      Findings now = new Findings(shown);
+      String after = reader.readsAsJson(text) ? NoteText.with(text, note) : text;
+      Optional<Trial> is = reader.read(after, file, now);
+      List<Fault> fresh = newFaults(old, now);
+      if (!fresh.isEmpty() || !reader.readsAsJson(text)) {
+        throw new NotWrittenException(fresh.isEmpty() ? old.faults() : fresh);
+      }
+      String mark = FileText.hasUtf8Mark(before) ? MARK : "";
+      return new Changed(mark + after, new Written(is, PlateDoubt.notices(shown, was, is)));
+    } catch (UnreadableFileException e) {
+      old.fault(e);
+      throw new NotWrittenException(old.faults());
+    }
+  }
+
+  /** The faults that were not there before; lines may have moved. */
+  private static List<Fault> newFaults(Findings old, Findings now) {
+    Set<String> known = new HashSet<>();
+    old.faults().forEach(fault -> known.add(withoutPlace(fault)));
+    return now.faults().stream().filter(fault -> !known.contains(withoutPlace(fault))).toList();
+  }
+
+  private static String withoutPlace(Fault fault) {
+    return new Fault(
+            fault.file(),
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            fault.field(),
+            fault.given(),
+            fault.allowed(),
+            fault.mend())
+        .sentence();
+  }
+
+  private static void checkPictures(Path file, Note note) throws NotWrittenException {
+    if (note instanceof Note.Several several) {
+      for (Note one : several.notes()) {
+        checkPictures(file, one);
+      }
+    }
+    if (!(note instanceof Note.Photographed photo)) {
+      return;
+    }
+    Findings findings = new Findings(file.toString().replace('\\', '/'));
+    Located.Place place = new Located.Place("photos", 1, 1);
+    Optional<Path> picture = BesideFile.find(file, photo.name(), place, findings);
+    if (picture.isEmpty()) {
+      Fault outside = findings.faults().get(0);
+      throw refused(photo, outside.given(), outside.allowed(), outside.mend());
+    }
+    if (!Files.isRegularFile(picture.get())) {
+      throw refused(photo, "there is no such picture", "", "check its name and folder");
+    }
+    try {
+      Optional<Picture.Objection> objection = Picture.objection(picture.get());
+      if (objection.isPresent()) {
+        Picture.Objection no = objection.get();
+        throw refused(photo, no.given(), no.allowed(), no.mend());
+      }
+    } catch (IOException e) {
+      throw refused(
+          photo, "a picture that may not be read", "", "give yourself the right to read it");
+    }
+  }
+
+  private static NotWrittenException refused(
+      Note.Photographed photo, String given, String allowed, String mend) {
+    return new NotWrittenException(
+        List.of(
+            new Fault(
+                photo.name(), OptionalInt.empty(), OptionalInt.empty(), "", given, allowed, mend)));
+  }
+}

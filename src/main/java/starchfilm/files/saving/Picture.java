@@ -1,0 +1,63 @@
+package starchfilm.files.saving;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Tells by its first bytes whether a file is a picture that a page can show. */
+final class Picture {
+  /** The largest picture taken; a telephone's are a fifth of it. */
+  static final long MAX_BYTES = 30_000_000;
+
+  private static final int HEAD_BYTES = 16;
+
+  private Picture() {}
+
+  /**
+   * What speaks against a picture.
+   *
+   * @param file an existing file
+   * @return given, allowed and mend; empty where nothing does
+   * @throws IOException where it cannot be read
+   */
+  static Optional<Objection> objection(Path file) throws IOException {
+    long bytes = Files.size(file);
+    if (bytes > MAX_BYTES) {
+      return Optional.of(
+          new Objection(
+              "a picture of " + Math.round(bytes / 1e6) + " MB",
+              "at most " + MAX_BYTES / 1_000_000 + " MB",
+              "save it smaller"));
+    }
+    byte[] head;
+    try (InputStream in = Files.newInputStream(file)) {
+      head = in.readNBytes(HEAD_BYTES);
+    }
+    String latin = new String(head, StandardCharsets.ISO_8859_1);
+    boolean known =
+        latin.startsWith("\u00FF\u00D8\u00FF")
+            || latin.startsWith("\u0089PNG\r\n\u001A\n")
+            || latin.startsWith("GIF8");
+    if (known) {
+      return Optional.empty();
+    }
+    boolean ofTelephone = latin.length() >= 12 && latin.startsWith("ftyp", 4);
+    return Optional.of(
+        new Objection(
+            ofTelephone ? "a picture or film as telephones keep them" : "a file that is no picture",
+            "JPEG, PNG or GIF",
+            ofTelephone ? "export it as JPEG" : "name the picture itself"));
+  }
+
+  /**
+   * What speaks against it.
+   *
+   * @param given what was found
+   * @param allowed what is allowed
+   * @param mend what to do
+   */
+  record Objection(String given, String allowed, String mend) {}
+}

@@ -1,0 +1,140 @@
+package starchfilm.files.saving;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.FileText;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.TrialReader;
+
+/**
+ * A trial file as a text to be edited whole.
+ *
+ * @param file the file
+ * @param text its text
+ * @param version a fingerprint of its bytes: who saves an edited text shows the version it was made
+ *     from, so that two who edit at once do not overwrite each other
+ */
+public record TrialFileText(Path file, String text, String version) {
+  private static final int LONGEST_NAME = 60;
+  private static final int MOST_NAMES = 1_000;
+
+  /**
+   * Reads a file.
+   *
+   * @param file the file
+   * @return its text, sound or not
+   * @throws NotWrittenException where it cannot be read as text
+   */
+  public static TrialFileText of(Path file) throws NotWrittenException {
+    try {
+      return of(file, FileText.bytes(file, TrialReader.MAX_BYTES));
+    } catch (UnreadableFileException e) {
+      throw NotWrittenException.because(file, e.given(), e.mend());
+    }
+  }
+
+  private static TrialFileText of(Path file, byte[] bytes) throws UnreadableFileException {
+    return new TrialFileText(file, FileText.utf8(bytes), version(bytes));
+  }
+
+  /**
+   * Replaces a file by an edited text.
+   *
+   * @param file the file
+   * @param text the new text; it must be a sound trial
+   * @param version the version the text was made from
+   * @return the version the file has now
+   * @throws ChangedMeanwhileException where the file has another version by now
+   * @throws NotWrittenException where the text has faults or the file cannot be written
+   */
+  public static String replace(Path file, String text, String version)
+      throws ChangedMeanwhileException, NotWrittenException {
+    requireSound(file, text);
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    List<TrialFileText> other = new ArrayList<>();
+    SafeFile.rewrite(
+        file,
+        before -> {
+          other.clear();
+          byte[] old =
+              before.orElseThrow(
+                  () ->
+                      NotWrittenException.because(
+                          file, "the file is not there any more", "save your text elsewhere"));
+          if (!version(old).equals(version)) {
+            other.add(read(file, old));
+            return old;
+          }
+          return bytes;
+        });
+    if (!other.isEmpty()) {
+      throw new ChangedMeanwhileException(other.get(0));
+    }
+    return version(bytes);
+  }
+
+  /**
+   * Writes a new file, under a name that is free.
+   *
+   * @param folder the folder
+   * @param name what its maker calls the trial; the file's name is made from it
+   * @param text its text; it must be a sound trial
+   * @return the file
+   * @throws NotWrittenException where the text has faults or nothing can be written
+   */
+  public static Path create(Path folder, String name, String text) throws NotWrittenException {
+    requireSound(folder.resolve("new.json"), text);
+    String base = base(name);
+    for (int i = 1; i <= MOST_NAMES; i++) {
+      Path file = folder.resolve(i == 1 ? base + ".json" : base + "-" + i + ".json");
+      if (SafeFile.create(file, text.getBytes(StandardCharsets.UTF_8))) {
+        return file;
+      }
+    }
+    throw NotWrittenException.because(folder, "too many trials of this name", "choose another");
+  }
+
+  private static String base(String name) {
+    String plain =
+        name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-+|-+$", "");
+    String base = plain.isEmpty() ? "trial" : plain;
+    // The name of the file in which the program keeps what it learned.
+    String free = base.equals("workshop") ? "workshop-trial" : base;
+    return free.substring(0, Math.min(LONGEST_NAME, free.length()));
+  }
+
+  private static void requireSound(Path file, String text) throws NotWrittenException {
+    if (text.getBytes(StandardCharsets.UTF_8).length > TrialReader.MAX_BYTES) {
+      throw NotWrittenException.because(file, "more than 2 MB of text", "keep a trial below 2 MB");
+    }
+    Findings findings = new Findings(file.toString().replace('\\', '/'));
+    new TrialReader().read(text, file, findings);
+    if (!findings.faults().isEmpty()) {
+      throw new NotWrittenException(findings.faults());
+    }
+  }
+
+  private static TrialFileText read(Path file, byte[] bytes) throws NotWrittenException {
+    try {
+      return of(file, bytes);
+    } catch (UnreadableFileException e) {
+      throw NotWrittenException.because(file, e.given(), e.mend());
+    }
+  }
+
+  private static String version(byte[] bytes) {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+      return HexFormat.of().formatHex(digest, 0, 16);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,62 @@
+package starchfilm.film.risk;
+
+import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import starchfilm.material.air.HumidAir;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
+
+/**
+ * How fast mould gets going on a rich medium, against its fastest.
+ *
+ * <p>Days to germination at 20 to 25 C: 1 at a water activity of 0.95 and above, 2 at 0.90, 4 at
+ * 0.85, 8 at 0.80, 16 at 0.76; between them the logarithm is interpolated, and below 0.75 a paste
+ * is taken as safe. Cold slows it by a factor of 2.5 in 10 K below 22 C (judged), above 22 C
+ * nothing is gained, and from 45 C on nothing is counted.
+ *
+ * <p><em>Source</em>: Sedlbauer 2001, Prediction of mould fungus formation on the surface of and
+ * inside building components, dissertation, Stuttgart, isopleth of the optimum medium (recalled);
+ * lower limits of moulds: Beuchat 1981, Cereal Foods World 26:345 (read in a copy).
+ */
+final class MouldGrowth {
+  /** Where the speeds come from. */
+  static final Source SOURCE =
+      new Source(
+          "mould: Sedlbauer 2001, Prediction of mould fungus formation on the surface of and inside"
+              + " building components, isopleth of the optimum medium; limits of growth: Beuchat"
+              + " 1981, Cereal Foods World 26:345",
+          Check.RECALLED);
+
+  private static final double[] ACTIVITY = {0.75, 0.76, 0.80, 0.85, 0.90, 0.95};
+  private static final double[] DAYS = {18, 16, 8, 4, 2, 1};
+  private static final double FULL_SPEED_C = 22;
+  private static final double TOO_HOT_C = 45;
+  private static final double FACTOR_PER_10_K = 2.5;
+
+  private final PolynomialSplineFunction logDays;
+
+  MouldGrowth() {
+    double[] logs = new double[DAYS.length];
+    for (int i = 0; i < logs.length; i++) {
+      logs[i] = Math.log(DAYS[i]);
+    }
+    logDays = new LinearInterpolator().interpolate(ACTIVITY, logs);
+  }
+
+  /**
+   * Speed of germination against the fastest.
+   *
+   * @param activity water activity (ratio, 0 to 1)
+   * @param temperatureK temperature (K)
+   * @return 0 to 1
+   */
+  double speed(double activity, double temperatureK) {
+    double celsius = temperatureK - HumidAir.ZERO_CELSIUS_K;
+    if (activity < ACTIVITY[0] || celsius >= TOO_HOT_C) {
+      return 0;
+    }
+    double days = Math.exp(logDays.value(Math.min(activity, ACTIVITY[ACTIVITY.length - 1])));
+    double cold = Math.pow(FACTOR_PER_10_K, Math.min(0, celsius - FULL_SPEED_C) / 10);
+    return cold / days;
+  }
+}

@@ -1,0 +1,153 @@
+package starchfilm.jar.assay;
+
+import java.util.Locale;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Propagation;
+import starchfilm.numerics.evidence.Source;
+import starchfilm.material.ingredient.GlycerolDensity;
+import starchfilm.material.ingredient.VolkKaehler2018;
+
+/**
+ * The density of a jar's content at a temperature.
+ *
+ * <p>Salt, soap and fatty acid are taken off by their volume: {@code rho_gw = (1 - s - f)/(1/rho -
+ * s v_s - f v_f)}, s, f: salt and fatty matter (kg per kg jar), v_s, v_f: volume they add (m3/kg).
+ * Source of v_s: partial volumes of sodium and potassium chloride, acetate and sulfate in water,
+ * Millero 1971, Chem. Rev. 71:147 (recalled): 0.15 to 0.5 L/kg. Source of v_f: oleic acid 895
+ * kg/m3, CRC Handbook (recalled), soap near 1050 (judged).
+ *
+ * <p>Limits: alcohol makes a jar lighter (one per cent reads like two per cent less glycerol),
+ * bubbles do too; air's lift and the widening of the glass are left out, both below 0.05 %.
+ *
+ * @param densityKgPerM3 density (kg/m3)
+ * @param temperatureK temperature (K)
+ */
+public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) implements JarReading {
+  private static final GlycerolDensity RULE = new VolkKaehler2018();
+  private static final Estimate SALT_M3_PER_KG = Estimate.between(0.15e-3, 0.5e-3);
+  private static final Estimate FATTY_M3_PER_KG = Estimate.between(0.95e-3, 1.13e-3);
+  private static final double ZERO_CELSIUS_K = 273.15;
+
+  /** Mean of water (2.1e-4/K) and glycerol (4.9e-4/K) near 20 C, from the rule itself. */
+  private static final double EXPANSION_PER_K = 4.0e-4;
+
+  /** Checks the temperature. */
+  public DensityReading {
+    Inversion.requireTemperature(temperatureK.value());
+    if (!(densityKgPerM3.value() > 0)) {
+      throw new IllegalArgumentException(
+          "density: "
+              + densityKgPerM3.value()
+              + " kg/m3 given, allowed 995 to 1265 kg/m3, water to pure glycerol");
+    }
+  }
+
+  /**
+   * A volume that was weighed.
+   *
+   * @param massKg its mass (kg)
+   * @param volumeM3 the volume (m3)
+   * @param temperatureK its temperature (K)
+   * @return the density
+   */
+  public static DensityReading weighedVolume(
+      Estimate massKg, Estimate volumeM3, Estimate temperatureK) {
+    if (!(volumeM3.value() > 0) || !(massKg.value() > 0)) {
+      throw new IllegalArgumentException(
+          "mass and volume: "
+              + Figures.grams(massKg.value())
+              + " g and "
+              + Figures.of(volumeM3.value() * 1e6, 3)
+              + " ml given, allowed more than 0 of each");
+    }
+    return new DensityReading(massKg.over(volumeM3), temperatureK);
+  }
+
+  /**
+   * A bottle weighed three times: empty, brimful of water, brimful of the jar's content, all at one
+   * temperature. The bottle's volume drops out.
+   *
+   * <p>{@code rho = rho_w (m_s - m_0)/(m_w - m_0)}
+   *
+   * @param emptyKg empty bottle (kg)
+   * @param withWaterKg with water (kg)
+   * @param withSampleKg with the jar's content (kg)
+   * @param temperatureK temperature of both (K)
+   * @return the density
+   */
+  public static DensityReading bottle(
+      Estimate emptyKg, Estimate withWaterKg, Estimate withSampleKg, Estimate temperatureK) {
+    double water = withWaterKg.value() - emptyKg.value();
+    double sample = withSampleKg.value() - emptyKg.value();
+    if (!(emptyKg.value() >= 0) || !(water > 0) || !(sample > 0)) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "bottle: %s g empty, %s g with water and %s g with the sample given; both"
+                  + " fillings must weigh more than the empty bottle",
+              Figures.grams(emptyKg.value()),
+              Figures.grams(withWaterKg.value()),
+              Figures.grams(withSampleKg.value())));
+    }
+    // The empty bottle is in both differences, so its error partly cancels.
+    Estimate ratio =
+        Propagation.firstOrder(
+            x -> (x[2] - x[0]) / (x[1] - x[0]), emptyKg, withWaterKg, withSampleKg);
+    double waterKgPerM3 = RULE.kgPerM3(0, temperatureK.value());
+    return new DensityReading(ratio.times(waterKgPerM3), temperatureK);
+  }
+
+  @Override
+  public Band glycerolInMixture(Dissolved dissolved) {
+    double kelvin = temperatureK.value();
+    double middle = (RULE.kgPerM3(0, kelvin) + RULE.kgPerM3(1, kelvin)) / 2;
+    double perKelvin = -EXPANSION_PER_K * middle;
+    Estimate mixture =
+        Propagation.firstOrder(
+            x -> mixture(x[0], x[1], x[2], x[3], x[4]) - perKelvin * (x[5] - kelvin) + x[6],
+            densityKgPerM3,
+            dissolved.salt(),
+            dissolved.fatty(),
+            SALT_M3_PER_KG,
+            FATTY_M3_PER_KG,
+            temperatureK,
+            new Estimate(0, RULE.kgPerM3Sd()));
+    return new Inversion(w -> RULE.kgPerM3(w, kelvin), rho -> RULE.glycerolFraction(rho, kelvin))
+        .of(mixture, refusal(kelvin));
+  }
+
+  @Override
+  public double falseGlycerolPerSalt() {
+    double kelvin = temperatureK.value();
+    double perGlycerol = RULE.kgPerM3(1, kelvin) - RULE.kgPerM3(0, kelvin);
+    double rho = densityKgPerM3.value();
+    double salt = 0.01;
+    double withoutSalt = mixture(rho, salt, 0, SALT_M3_PER_KG.value(), FATTY_M3_PER_KG.value());
+    return (rho - withoutSalt) / salt / perGlycerol;
+  }
+
+  @Override
+  public Source source() {
+    return RULE.source();
+  }
+
+  private String refusal(double kelvin) {
+    return String.format(
+        Locale.ROOT,
+        "density: %.1f kg/m3 given, allowed %.1f kg/m3 (water) to %.1f kg/m3 (pure glycerol) at"
+            + " %.1f °C; read again without bubbles, and mind that dissolved salt or soap makes a"
+            + " jar heavier and alcohol lighter",
+        densityKgPerM3.value(),
+        RULE.kgPerM3(0, kelvin),
+        RULE.kgPerM3(1, kelvin),
+        kelvin - ZERO_CELSIUS_K);
+  }
+
+  /** The density of glycerol and water alone. */
+  private static double mixture(
+      double density, double salt, double fatty, double saltM3PerKg, double fattyM3PerKg) {
+    return (1 - salt - fatty) / (1 / density - salt * saltM3PerKg - fatty * fattyM3PerKg);
+  }
+}

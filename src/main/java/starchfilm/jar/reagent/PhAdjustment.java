@@ -1,0 +1,108 @@
+package starchfilm.jar.reagent;
+
+/**
+ * From one pH to another with a dilute acid or lye.
+ *
+ * <p>Charges balance before and after: {@code v = [V (D_1 - D_2) + B (a_2 - a_1)]/(D_2 + c q_2)},
+ * {@code D = [H] - [OH]}.
+ *
+ * <p>V: volume to adjust; v: volume added; c: concentration of what is added (mol/m3); q_2: charge
+ * that a mole of it brings at the new pH, -1 for hydrochloric acid, +1 for lye; B: weak acid or
+ * soap in the volume (mol); a: share of it that stands as soap, {@code 1/(1 + 10^(pKa - pH))}.
+ *
+ * <p>Valid for: dilute solutions in water at 25 C. Outside: in syrupy glycerol a pH strip or meter
+ * shows no true pH; dilute a sample with the same volume of water or more and read that. Without a
+ * buffer stated, none is assumed, and then the figure is a lower bound: soap, fatty acid, carbonate
+ * and phosphate all take up some of what is added.
+ *
+ * <p>Source: any text on acid-base equilibria; ion product of water 1.0e-14 (mol/L)^2 at 25 C.
+ *
+ * @param millilitres what to add (mL)
+ * @param phOneDropOver the pH after one drop of 0.05 mL too many
+ * @param phOneDropOverTenthStrength the same with what is added ten times weaker: the drop carries
+ *     a tenth of the charge, which is why a weaker solution does not overshoot
+ */
+public record PhAdjustment(
+    double millilitres, double phOneDropOver, double phOneDropOverTenthStrength) {
+  /** pKa taken for the fatty acid of soap; recalled, measured values in water run from 4.8 to 9. */
+  public static final double SOAP_PKA = 4.9;
+
+  private static final double MOL_PER_M3_PER_MOL_PER_L = 1000;
+  private static final double ML_PER_M3 = 1e6;
+  private static final double DROP_M3 = 0.05e-6;
+
+  /**
+   * A volume to adjust.
+   *
+   * @param volumeM3 its volume (m3)
+   * @param ph its pH, 0 to 14
+   * @param soapMol soap and fatty acid in it (mol); 0 for no buffer
+   */
+  public record Bath(double volumeM3, double ph, double soapMol) {
+    /** Checks the figures. */
+    public Bath {
+      if (!(volumeM3 > 0) || !(soapMol >= 0)) {
+        throw new IllegalArgumentException(
+            "volume to adjust: "
+                + volumeM3 * ML_PER_M3
+                + " ml given, allowed more than 0 ml, with 0 mol soap or more");
+      }
+      requirePh("pH now", ph);
+    }
+  }
+
+  /**
+   * To a pH with a solution.
+   *
+   * @param bath what to adjust
+   * @param targetPh the pH to reach: below the bath's with an acid, above it with lye
+   * @param reagent what is added
+   * @param molPerM3 its concentration (mol/m3)
+   * @return how much, and what one drop more does
+   * @throws IllegalArgumentException for the wrong direction, or a pH that this solution does not
+   *     reach
+   */
+  public static PhAdjustment to(Bath bath, double targetPh, Reagent reagent, double molPerM3) {
+    requirePh("pH wanted", targetPh);
+    requireStrength(reagent.tradeName(), molPerM3);
+    boolean down = reagent instanceof Acid;
+    if (down ? !(targetPh < bath.ph()) : !(targetPh > bath.ph())) {
+      throw new IllegalArgumentException(
+          "pH wanted: "
+              + targetPh
+              + " given, allowed "
+              + (down ? "below " : "above ")
+              + bath.ph()
+              + ", the pH now, with "
+              + reagent.tradeName()
+              + (down ? "; to go up take lye" : "; to go down take an acid"));
+    }
+    return of(new Titration(bath, reagent), targetPh, molPerM3);
+  }
+
+  private static PhAdjustment of(Titration titration, double targetPh, double molPerM3) {
+    double needed = titration.volumeM3To(targetPh, molPerM3);
+    double neededTenth = titration.volumeM3To(targetPh, molPerM3 / 10);
+    return new PhAdjustment(
+        needed * ML_PER_M3,
+        titration.phAfter(needed + DROP_M3, molPerM3),
+        titration.phAfter(neededTenth + DROP_M3, molPerM3 / 10));
+  }
+
+  private static void requirePh(String what, double ph) {
+    if (!(ph >= 0 && ph <= 14)) {
+      throw new IllegalArgumentException(what + ": " + ph + " given, allowed 0 to 14");
+    }
+  }
+
+  private static void requireStrength(String what, double molPerM3) {
+    if (!(molPerM3 > 0)) {
+      throw new IllegalArgumentException(
+          "strength of the "
+              + what
+              + ": "
+              + molPerM3 / MOL_PER_M3_PER_MOL_PER_L
+              + " mol/L given, allowed more than 0 mol/L");
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package starchfilm.jar.recovery;
+
+import java.util.Locale;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
+
+/**
+ * Something put into the glycerol after it was neutralised.
+ *
+ * @param agent what
+ * @param massKg how much (kg)
+ * @param takenOutKg how much was taken out again, dry (kg); 0 where nobody weighed it
+ */
+public record LaterAddition(Agent agent, Estimate massKg, Estimate takenOutKg) {
+  /** Checks the amounts. */
+  public LaterAddition {
+    if (massKg.value() < 0 || takenOutKg.value() < 0) {
+      throw new IllegalArgumentException(
+          agent.tradeName()
+              + ": less than 0 g given, allowed 0 g or more; write what was added and taken out");
+    }
+    if (takenOutKg.value() > massKg.value()) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "%s: %s g taken out of %s g added; dry it before weighing, or leave it out",
+              agent.tradeName(),
+              Figures.grams(takenOutKg.value()),
+              Figures.grams(massKg.value())));
+    }
+  }
+
+  /** What people add. */
+  public enum Agent {
+    /** Methanol to thin it for filtering. */
+    METHANOL("methanol", 0, 1, false),
+    /** Ethanol to thin it for filtering. */
+    ETHANOL("ethanol", 0, 1, false),
+    /** Magnesium sulfate to take up water; part of it dissolves. */
+    MAGNESIUM_SULFATE("magnesium sulfate", 0.05, 0.5, true),
+    /** Calcium chloride to take up water; glycerol dissolves it. */
+    CALCIUM_CHLORIDE("calcium chloride", 0.5, 1, true),
+    /** Sodium sulfate to take up water; little of it dissolves. */
+    SODIUM_SULFATE("sodium sulfate", 0, 0.2, true),
+    /** Common salt, to salt the soap out. */
+    COMMON_SALT("common salt", 0.3, 1, false),
+    /** Charcoal, clay or silica to clear it; fines pass the filter. */
+    ADSORBENT("adsorbent", 0, 0.02, false),
+    /** Water. */
+    WATER("water", 0, 0, false);
+
+    private final String tradeName;
+    private final double leastStaying;
+    private final double mostStaying;
+    private final boolean hygroscopic;
+
+    /** Shares that stay behind: judged, no source. */
+    Agent(String tradeName, double leastStaying, double mostStaying, boolean hygroscopic) {
+      this.tradeName = tradeName;
+      this.leastStaying = leastStaying;
+      this.mostStaying = mostStaying;
+      this.hygroscopic = hygroscopic;
+    }
+
+    /**
+     * What people call it.
+     *
+     * @return lower case
+     */
+    public String tradeName() {
+      return tradeName;
+    }
+
+    /** True for a salt that draws water out of the air. */
+    boolean isHygroscopic() {
+      return hygroscopic;
+    }
+
+    boolean isAlcohol() {
+      return this == METHANOL || this == ETHANOL;
+    }
+
+    @Override
+    public String toString() {
+      return tradeName;
+    }
+  }
+
+  /**
+   * What stays behind for good: salt in solution, fines through the filter; not the alcohol.
+   *
+   * @return kg
+   */
+  Estimate solidsLeftKg() {
+    if (agent.isAlcohol() || agent == Agent.WATER) {
+      return Estimate.exact(0);
+    }
+    if (takenOutKg.value() > 0) {
+      return massKg.minus(takenOutKg);
+    }
+    return massKg.times(Estimate.between(agent.leastStaying, agent.mostStaying));
+  }
+}

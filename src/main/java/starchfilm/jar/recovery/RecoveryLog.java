@@ -1,0 +1,79 @@
+package starchfilm.jar.recovery;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.jar.reagent.AcidDose;
+import starchfilm.jar.reagent.LyeDose;
+
+/**
+ * What the maker of a jar of recovered glycerol did, in the order it was done.
+ *
+ * @param oil the oil of the batch
+ * @param alcohol which alcohol
+ * @param alcoholKg alcohol (kg)
+ * @param catalyst lye dissolved in the alcohol
+ * @param crudeLayerKg the dark layer drawn off below the ester (kg), if weighed
+ * @param shareWorkedUp how much of that layer went into the jar (0 to 1)
+ * @param acid acid used to split the soap, if any
+ * @param fattyLayerTakenOff whether the fatty acid that floated up was taken off
+ * @param saltTakenOutKg salt filtered or poured off as crystals, dry (kg); 0 for none
+ * @param lye lye used to bring the pH back, if any
+ * @param alcoholTakenOffKg alcohol caught and weighed when it was driven off (kg); 0 for none
+ * @param additions what was added later
+ * @param jarKg what the jar holds now (kg)
+ */
+public record RecoveryLog(
+    OilBatch oil,
+    Alcohol alcohol,
+    Estimate alcoholKg,
+    LyeDose catalyst,
+    Optional<Estimate> crudeLayerKg,
+    Estimate shareWorkedUp,
+    Optional<AcidDose> acid,
+    boolean fattyLayerTakenOff,
+    Estimate saltTakenOutKg,
+    Optional<LyeDose> lye,
+    Estimate alcoholTakenOffKg,
+    List<LaterAddition> additions,
+    Estimate jarKg) {
+
+  /** Copies the list and checks the amounts. */
+  public RecoveryLog {
+    additions = List.copyOf(additions);
+    requirePositive(alcohol.tradeName(), alcoholKg);
+    requirePositive("what the jar holds", jarKg);
+    crudeLayerKg.ifPresent(kg -> requirePositive("crude layer", kg));
+    if (!(shareWorkedUp.value() > 0 && shareWorkedUp.value() <= 1)) {
+      throw new IllegalArgumentException(
+          "share of the crude layer worked up: "
+              + shareWorkedUp.value() * 100
+              + " % given, allowed more than 0 to 100 %");
+    }
+    double allIn =
+        oil.massKg().value()
+            + alcoholKg.value()
+            + catalyst.mol().value() * catalyst.lye().kgPerMol();
+    crudeLayerKg.ifPresent(
+        kg -> {
+          if (kg.value() > allIn) {
+            throw new IllegalArgumentException(
+                String.format(
+                    Locale.ROOT,
+                    "crude layer: %s g given, allowed up to %s g, the oil, alcohol and lye"
+                        + " together; weigh the lower layer alone",
+                    Figures.grams(kg.value()),
+                    Figures.grams(allIn)));
+          }
+        });
+  }
+
+  private static void requirePositive(String what, Estimate massKg) {
+    if (!(massKg.value() > 0)) {
+      throw new IllegalArgumentException(
+          what + ": " + Figures.grams(massKg.value()) + " g given, allowed more than 0 g");
+    }
+  }
+}

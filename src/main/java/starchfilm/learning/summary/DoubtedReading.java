@@ -1,0 +1,32 @@
+package starchfilm.learning.summary;
+
+/**
+ * A reading so far from all others that it hardly counts.
+ *
+ * @param file the trial's file, from the folder of the workshop file
+ * @param reading which reading, such as {@code weighing at +24h}
+ * @param noted what was noted, with its unit
+ * @param fitting what would fit the others, with its unit
+ * @param countsFor what it counts for, 1 for a sound reading
+ */
+public record DoubtedReading(
+    String file, String reading, String noted, String fitting, double countsFor) {
+  /**
+   * The doubt in one sentence.
+   *
+   * @return such as {@code shed/4.json, weighing at +24h: 131 g noted, 117 g would fit the others;
+   *     it counts for 3 % of a sound reading}
+   */
+  public String sentence() {
+    return file
+        + ", "
+        + reading
+        + ": "
+        + noted
+        + " noted, "
+        + fitting
+        + " would fit the others; it counts for "
+        + Math.max(0, Math.round(100 * countsFor))
+        + " % of a sound reading";
+  }
+}

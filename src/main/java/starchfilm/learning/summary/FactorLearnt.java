@@ -1,0 +1,25 @@
+package starchfilm.learning.summary;
+
+import starchfilm.drying.uncertainty.Factor;
+
+/**
+ * What was learnt of one factor, in the factor's deviation: a natural logarithm where it
+ * multiplies, else in its own unit.
+ *
+ * @param factor which
+ * @param deviation the most likely deviation from the textbook
+ * @param sd its standard deviation now
+ * @param sdBefore its standard deviation in the textbook, for the same parts
+ */
+public record FactorLearnt(Factor factor, double deviation, double sd, double sdBefore) {
+  private static final double HARDLY = 0.9;
+
+  /**
+   * Whether the weighings tell anything of it.
+   *
+   * @return false where its standard deviation is hardly smaller than before
+   */
+  public boolean isTold() {
+    return sd < HARDLY * sdBefore;
+  }
+}

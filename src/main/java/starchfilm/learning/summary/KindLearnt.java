@@ -1,0 +1,18 @@
+package starchfilm.learning.summary;
+
+import java.util.List;
+import starchfilm.material.ingredient.StarchKind;
+
+/**
+ * What was learnt of film of one starch kind.
+ *
+ * @param kind which
+ * @param plates weighed plates that hold it
+ * @param factors the film-side factors, what all kinds have in common counted in
+ */
+public record KindLearnt(StarchKind kind, int plates, List<FactorLearnt> factors) {
+  /** Copies the list. */
+  public KindLearnt {
+    factors = List.copyOf(factors);
+  }
+}

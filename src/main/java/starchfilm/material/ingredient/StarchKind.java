@@ -1,0 +1,265 @@
+package starchfilm.material.ingredient;
+
+import java.util.OptionalDouble;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.evidence.ValidRange;
+
+/**
+ * The starch powders the program knows, with what a handbook says of each.
+ *
+ * <p>Gelatinisation figures hold in excess water; glycerol in the usual 1 to 3 % raises them by
+ * about 1 C. To add a kind, add a constant here, its isotherm in {@code sorption}, and its name to
+ * the schema of the trial file.
+ *
+ * <p>Source of all figures: {@link #SOURCE} (recalled), but for the gelatinisation range of rice,
+ * which was read (eleven cultivars: onset 56 to 71, peak 61 to 75, end 69 to 82 C).
+ */
+public enum StarchKind {
+  /** Normal (dent) corn. */
+  CORN(
+      "corn",
+      amylose(25, 28),
+      moisture(10, 13),
+      new Gelatinisation(64, 69, 75),
+      cast(4, 7),
+      OptionalDouble.of(0.044),
+      CookGuide.openPan(90, 95, 15, 20, "Stir all the time: it scorches on the bottom.")),
+  /** Waxy corn, nearly all amylopectin. */
+  WAXY_CORN(
+      "waxy corn",
+      amylose(0, 2),
+      moisture(11, 13),
+      new Gelatinisation(64, 70, 77),
+      cast(3, 5),
+      OptionalDouble.of(0.016),
+      CookGuide.openPan(
+          90, 90, 10, 15, "Turns stringy and clear; longer cooking only thins the paste.")),
+  /** High-amylose corn; an open pan does not gelatinise it. */
+  HIGH_AMYLOSE_CORN(
+      "high-amylose corn",
+      amylose(50, 70),
+      moisture(11, 14),
+      new Gelatinisation(68, 95, 117.5),
+      cast(3, 8),
+      OptionalDouble.empty(),
+      new CookGuide(
+          new ValidRange("top temperature", 120, 140, "°C"),
+          new ValidRange("time at the top temperature", 15, 30, "min"),
+          false,
+          "An open pan does not gelatinise it; it needs 120 to 140 °C under pressure.")),
+  /** Potato. */
+  POTATO(
+      "potato",
+      amylose(20, 23),
+      moisture(15, 20),
+      new Gelatinisation(59, 63, 68),
+      cast(2, 4),
+      OptionalDouble.of(0.001),
+      CookGuide.openPan(
+          80, 90, 10, 10, "Thickens at once and strongly; stir gently, hard stirring thins it.")),
+  /** Tapioca (cassava, manioc). */
+  TAPIOCA(
+      "tapioca",
+      amylose(16, 19),
+      moisture(11, 14),
+      new Gelatinisation(62, 68, 74),
+      cast(3, 5),
+      OptionalDouble.of(0.014),
+      CookGuide.openPan(85, 90, 10, 15, "Turns clear and stringy when it is done.")),
+  /** Wheat. */
+  WHEAT(
+      "wheat",
+      amylose(25, 28),
+      moisture(11, 13),
+      new Gelatinisation(54, 61, 66),
+      cast(5, 8),
+      OptionalDouble.of(0.05),
+      CookGuide.openPan(90, 95, 15, 20, "Stays cloudy when it is done.")),
+  /** Rice; cultivars differ widely. */
+  RICE(
+      "rice",
+      amylose(15, 25),
+      moisture(11, 13),
+      new Gelatinisation(63.5, 68, 75.5),
+      cast(4, 6),
+      OptionalDouble.of(0.05),
+      CookGuide.openPan(
+          90, 90, 15, 15, "Cultivars begin anywhere from 56 to 71 °C; hold the full time."));
+
+  /** Where the figures of this table come from. */
+  public static final Source SOURCE =
+      new Source(
+          "Swinkels 1985, Starch/Staerke 37:1; BeMiller and Whistler 2009, Starch: Chemistry and"
+              + " Technology, 3rd ed.; Waterschoot et al. 2015, Starch/Staerke 67:14",
+          Check.RECALLED);
+
+  /** Where the remarks to the cook come from. */
+  public static final Source COOKING_SOURCE =
+      new Source("common practice, no source", Check.JUDGED);
+
+  private static final double ZERO_CELSIUS_K = 273.15;
+
+  private final String tradeName;
+  private final ValidRange amylose;
+  private final ValidRange powderMoisture;
+  private final Gelatinisation gelatinisation;
+  private final ValidRange usualCast;
+  private final OptionalDouble criticalConcentration;
+  private final CookGuide cookGuide;
+
+  StarchKind(
+      String tradeName,
+      ValidRange amylose,
+      ValidRange powderMoisture,
+      Gelatinisation gelatinisation,
+      ValidRange usualCast,
+      OptionalDouble criticalConcentration,
+      CookGuide cookGuide) {
+    this.tradeName = tradeName;
+    this.amylose = amylose;
+    this.powderMoisture = powderMoisture;
+    this.gelatinisation = gelatinisation;
+    this.usualCast = usualCast;
+    this.criticalConcentration = criticalConcentration;
+    this.cookGuide = cookGuide;
+  }
+
+  /**
+   * The name people write on the bag, as trial files spell it.
+   *
+   * @return lower case, such as "waxy corn"
+   */
+  public String tradeName() {
+    return tradeName;
+  }
+
+  /**
+   * Amylose in the dry starch.
+   *
+   * @return mass fraction of dry starch, 0 to 1, the middle of the usual range
+   */
+  public double amyloseFraction() {
+    return middle(amylose);
+  }
+
+  /**
+   * The usual range of amylose.
+   *
+   * @return mass fractions of dry starch
+   */
+  public ValidRange amyloseRange() {
+    return amylose;
+  }
+
+  /**
+   * Moisture of the powder out of the bag.
+   *
+   * @return mass fraction of the powder as weighed (wet basis), the middle of the usual range
+   */
+  public double powderMoistureFraction() {
+    return middle(powderMoisture);
+  }
+
+  /**
+   * Standard uncertainty of {@link #powderMoistureFraction()}, the usual range read as a rectangle.
+   *
+   * @return mass fraction, wet basis
+   */
+  public double powderMoistureSd() {
+    return powderMoisture().sd();
+  }
+
+  /**
+   * Moisture of the powder out of the bag with its uncertainty.
+   *
+   * @return mass fraction of the powder as weighed (wet basis)
+   */
+  public Estimate powderMoisture() {
+    return Estimate.between(powderMoisture.min(), powderMoisture.max());
+  }
+
+  /**
+   * Where gelatinisation in excess water begins.
+   *
+   * @return temperature (K)
+   */
+  public double gelatinisationOnsetK() {
+    return gelatinisation.onsetC() + ZERO_CELSIUS_K;
+  }
+
+  /**
+   * Where gelatinisation in excess water is fastest.
+   *
+   * @return temperature (K)
+   */
+  public double gelatinisationPeakK() {
+    return gelatinisation.peakC() + ZERO_CELSIUS_K;
+  }
+
+  /**
+   * Where gelatinisation in excess water ends.
+   *
+   * @return temperature (K)
+   */
+  public double gelatinisationEndK() {
+    return gelatinisation.endC() + ZERO_CELSIUS_K;
+  }
+
+  /**
+   * The dry starch per kg paste that people usually cast at.
+   *
+   * @return mass fractions of the paste
+   */
+  public ValidRange usualCast() {
+    return usualCast;
+  }
+
+  /**
+   * The concentration at which the swollen granules just fill the liquid at 95 C: below it they
+   * settle, far above it the paste does not level.
+   *
+   * @return kg dry starch per kg paste; empty where the granules hardly swell at 95 C
+   */
+  public OptionalDouble criticalConcentration() {
+    return criticalConcentration;
+  }
+
+  /**
+   * How to cook it.
+   *
+   * @return temperatures, times and a remark
+   */
+  public CookGuide cookGuide() {
+    return cookGuide;
+  }
+
+  @Override
+  public String toString() {
+    return tradeName;
+  }
+
+  private static ValidRange amylose(double fromPercent, double toPercent) {
+    return share("amylose in the dry starch", fromPercent, toPercent);
+  }
+
+  private static ValidRange moisture(double fromPercent, double toPercent) {
+    return share("moisture of the powder", fromPercent, toPercent);
+  }
+
+  private static ValidRange cast(double fromPercent, double toPercent) {
+    return share("starch in the paste", fromPercent, toPercent);
+  }
+
+  private static ValidRange share(String quantity, double fromPercent, double toPercent) {
+    return new ValidRange(quantity, fromPercent / 100, toPercent / 100, "");
+  }
+
+  private static double middle(ValidRange range) {
+    return (range.min() + range.max()) / 2;
+  }
+
+  /** Onset, peak and end (C). */
+  private record Gelatinisation(double onsetC, double peakC, double endC) {}
+}

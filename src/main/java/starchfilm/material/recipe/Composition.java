@@ -1,0 +1,146 @@
+package starchfilm.material.recipe;
+
+import java.util.EnumMap;
+import java.util.Map;
+import starchfilm.material.ingredient.AceticAcid;
+import starchfilm.material.ingredient.StarchKind;
+
+/**
+ * A paste per kilogram, and on the dry basis.
+ *
+ * <p>Dry solids are dry starch, glycerol and salt: what stays when the film is dry. Acetic acid
+ * leaves with the water and is counted as volatile.
+ *
+ * @param starchShares share of each kind in the dry starch; adds up to 1
+ * @param dryStarch dry starch (kg per kg paste)
+ * @param glycerol glycerol (kg per kg paste)
+ * @param salt salt (kg per kg paste)
+ * @param aceticAcid acetic acid (kg per kg paste)
+ * @param water water (kg per kg paste); the five fractions add up to 1
+ */
+public record Composition(
+    Map<StarchKind, Double> starchShares,
+    double dryStarch,
+    double glycerol,
+    double salt,
+    double aceticAcid,
+    double water) {
+  /** Density of dry starch in a mixture (kg/m3). Source: evidence of ideal mixing, recalled. */
+  public static final double DRY_STARCH_KG_PER_M3 = 1500;
+
+  /** Density of pure glycerol at 25 C (kg/m3). Source: Bosart and Snoddy 1927, rounded. */
+  public static final double GLYCEROL_KG_PER_M3 = 1258;
+
+  /** Density of water at 25 C (kg/m3). Source: Bosart and Snoddy 1927, rounded. */
+  public static final double WATER_KG_PER_M3 = 997;
+
+  private static final double ROUNDING = 1e-9;
+
+  /** Copies the map and checks that the mass closes. */
+  public Composition {
+    Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
+    copy.putAll(starchShares);
+    starchShares = copy;
+    double sum = dryStarch + glycerol + salt + aceticAcid + water;
+    if (!(Math.abs(sum - 1) < ROUNDING)) {
+      throw new IllegalArgumentException("the fractions of a paste must add up to 1, not " + sum);
+    }
+    if (!(dryStarch + glycerol > 0)) {
+      throw new IllegalArgumentException("a paste needs starch or glycerol");
+    }
+  }
+
+  @Override
+  public Map<StarchKind, Double> starchShares() {
+    return new EnumMap<>(starchShares);
+  }
+
+  /**
+   * Dry solids.
+   *
+   * @return kg dry starch, glycerol and salt per kg paste
+   */
+  public double drySolids() {
+    return dryStarch + glycerol + salt;
+  }
+
+  /**
+   * Moisture content of the fresh paste; acetic acid leaves with the water and counts as water.
+   *
+   * @return kg water and acid per kg dry solids
+   */
+  public double waterKgPerKgDry() {
+    return (water + aceticAcid) / drySolids();
+  }
+
+  /**
+   * Plasticiser level.
+   *
+   * @return kg glycerol per kg dry starch; positive infinity without starch
+   */
+  public double glycerolPerDryStarch() {
+    return glycerol / dryStarch;
+  }
+
+  /**
+   * Glycerol in starch and glycerol.
+   *
+   * @return kg glycerol per kg dry starch and glycerol, 0 to 1
+   */
+  public double glycerolFractionOfStarchAndGlycerol() {
+    return glycerol / (dryStarch + glycerol);
+  }
+
+  /**
+   * Salt in the dry solids.
+   *
+   * @return kg salt per kg dry solids, 0 to 1
+   */
+  public double saltFractionOfDry() {
+    return salt / drySolids();
+  }
+
+  /**
+   * Amylose in the dry starch, over all kinds.
+   *
+   * @return mass fraction of dry starch, 0 to 1
+   */
+  public double amyloseFractionOfStarch() {
+    return starchShares.entrySet().stream()
+        .mapToDouble(share -> share.getValue() * share.getKey().amyloseFraction())
+        .sum();
+  }
+
+  /**
+   * Volume of the mixture at a moisture content, the volumes of the parts simply added.
+   *
+   * <p>{@code v(X) = 1/rho_ds + X/rho_w}; salt is counted as starch (assumed, no source).
+   *
+   * @param waterKgPerKgDry moisture content X (kg per kg dry solids, 0 or more)
+   * @return volume (m3 per kg dry solids)
+   */
+  public double volumeM3PerKgDry(double waterKgPerKgDry) {
+    double dryVolume =
+        ((dryStarch + salt) / DRY_STARCH_KG_PER_M3 + glycerol / GLYCEROL_KG_PER_M3) / drySolids();
+    return dryVolume + waterKgPerKgDry / WATER_KG_PER_M3;
+  }
+
+  /**
+   * Density of the fresh paste.
+   *
+   * @return kg/m3
+   */
+  public double pasteDensityKgPerM3() {
+    double moisture = waterKgPerKgDry();
+    return (1 + moisture) / volumeM3PerKgDry(moisture);
+  }
+
+  /**
+   * Acetic acid in the fresh paste, for its pH.
+   *
+   * @return mol per m3 paste
+   */
+  public double aceticAcidMolPerM3() {
+    return AceticAcid.molPerM3(aceticAcid, 1 / pasteDensityKgPerM3());
+  }
+}

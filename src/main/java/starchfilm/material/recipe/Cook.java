@@ -1,0 +1,28 @@
+package starchfilm.material.recipe;
+
+import starchfilm.numerics.evidence.Estimate;
+
+/**
+ * How the paste was cooked.
+ *
+ * @param durationS time at the top temperature (s)
+ * @param topTemperatureK top temperature (K)
+ * @param waterLostKg water that left the pot as steam (kg), weighed or estimated with its
+ *     uncertainty
+ */
+public record Cook(Estimate durationS, Estimate topTemperatureK, Estimate waterLostKg) {
+  /** Checks that neither time nor water is negative and the temperature is above absolute zero. */
+  public Cook {
+    if (durationS.value() < 0) {
+      throw new IllegalArgumentException(
+          "cooking time: " + durationS.value() + " s given, allowed 0 s or more");
+    }
+    if (!(topTemperatureK.value() > 0)) {
+      throw new IllegalArgumentException(
+          "top temperature of the cook: "
+              + topTemperatureK.value()
+              + " K given, allowed above 0 K; 90 °C is 363.15 K");
+    }
+    Amounts.requireMass("water lost in the pot", waterLostKg);
+  }
+}

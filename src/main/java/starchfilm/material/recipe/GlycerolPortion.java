@@ -1,0 +1,16 @@
+package starchfilm.material.recipe;
+
+import starchfilm.numerics.evidence.Estimate;
+
+/**
+ * Glycerol as weighed out of a jar.
+ *
+ * @param massKg what was weighed, water and salt included (kg)
+ * @param stock what the jar holds
+ */
+public record GlycerolPortion(Estimate massKg, GlycerolStock stock) {
+  /** Checks the mass. */
+  public GlycerolPortion {
+    Amounts.requireMass("glycerol", massKg);
+  }
+}

@@ -1,0 +1,22 @@
+package starchfilm.material.recipe;
+
+import starchfilm.numerics.evidence.Estimate;
+
+/**
+ * What is in the jar of glycerol: glycerol, salt, and water for the rest.
+ *
+ * @param glycerolFraction glycerol (kg per kg of the jar's content, 0 to 1)
+ * @param saltFraction salt and soap that stay in the film (kg per kg of the jar's content, 0 to 1);
+ *     the two fractions add up to at most 1
+ */
+public record GlycerolStock(Estimate glycerolFraction, Estimate saltFraction) {
+  /** Checks that the parts do not exceed the whole. */
+  public GlycerolStock {
+    if (glycerolFraction.value() < 0
+        || saltFraction.value() < 0
+        || glycerolFraction.value() + saltFraction.value() > 1 + 1e-12) {
+      throw new IllegalArgumentException(
+          "glycerol and salt in a jar must each be 0 or more and at most 1 together");
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package starchfilm.material.recipe;
+
+import java.util.List;
+import starchfilm.numerics.evidence.Estimate;
+
+/**
+ * What went into the pot, as weighed, and how it was cooked.
+ *
+ * @param starches the starch powders; at least one
+ * @param glycerol glycerol out of a jar; mass 0 for none
+ * @param vinegar vinegar; mass 0 for none
+ * @param waterKg water poured in (kg)
+ * @param saltKg salt added on purpose (kg); 0 for none
+ * @param cook how it was cooked
+ */
+public record Recipe(
+    List<StarchPortion> starches,
+    GlycerolPortion glycerol,
+    VinegarPortion vinegar,
+    Estimate waterKg,
+    Estimate saltKg,
+    Cook cook) {
+  /** Copies the list and checks that there is starch and no amount is negative. */
+  public Recipe {
+    starches = List.copyOf(starches);
+    if (starches.isEmpty()) {
+      throw new IllegalArgumentException("a recipe needs at least one starch");
+    }
+    Amounts.requireMass("water", waterKg);
+    Amounts.requireMass("salt", saltKg);
+  }
+}

@@ -1,0 +1,31 @@
+package starchfilm.material.recipe;
+
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.material.ingredient.StarchKind;
+
+/**
+ * Starch powder as weighed.
+ *
+ * @param kind the kind of starch
+ * @param massKg powder with its own moisture (kg)
+ * @param moistureFraction water in the powder (kg per kg powder, wet basis, 0 to 0.3)
+ */
+public record StarchPortion(StarchKind kind, Estimate massKg, Estimate moistureFraction) {
+  private static final double MOST_MOISTURE = 0.3;
+
+  /** Checks both figures. */
+  public StarchPortion {
+    Amounts.requireMass(kind.tradeName() + " starch", massKg);
+    Amounts.requireFraction(
+        "moisture of " + kind.tradeName() + " starch", moistureFraction, MOST_MOISTURE);
+  }
+
+  /**
+   * Dry starch in the portion.
+   *
+   * @return kg
+   */
+  public double dryKg() {
+    return massKg.value() * (1 - moistureFraction.value());
+  }
+}

@@ -1,0 +1,89 @@
+package starchfilm.numerics.diffusion;
+
+/**
+ * What passes through the two faces, and how the lumped state beside the nodes moves.
+ *
+ * <p>{@link #evaluate} computes at one state, then the getters tell; {@link #linearise} also
+ * computes the partial derivatives there. One object serves one thread; neither call allocates.
+ *
+ * <p>An outflow depends on the unknown at its own face, the lumped state and the time only; its
+ * slopes by other arguments are not read. It rises with the unknown at its face everywhere, below 0
+ * too, where a coarse step may look: past a pole the unknown would run away from rest.
+ */
+public interface FaceExchange {
+  /**
+   * Computes the exchange at one state.
+   *
+   * @param time the time
+   * @param lower the unknown at the lower face
+   * @param upper the unknown at the upper face
+   * @param mean the unknown averaged over the interval
+   * @param border the lumped state
+   */
+  void evaluate(double time, double lower, double upper, double mean, double border);
+
+  /**
+   * Computes the exchange and its partial derivatives at one state.
+   *
+   * @param time the time
+   * @param lower the unknown at the lower face
+   * @param upper the unknown at the upper face
+   * @param mean the unknown averaged over the interval
+   * @param border the lumped state
+   */
+  void linearise(double time, double lower, double upper, double mean, double border);
+
+  /**
+   * What leaves through the lower face.
+   *
+   * @return outflow, negative inwards
+   */
+  double lowerOutflow();
+
+  /**
+   * What leaves through the upper face.
+   *
+   * @return outflow, negative inwards
+   */
+  double upperOutflow();
+
+  /**
+   * How fast the lumped state moves.
+   *
+   * @return its rate
+   */
+  double borderRate();
+
+  /**
+   * One partial derivative at the state last given to {@link #linearise}.
+   *
+   * @param of which result
+   * @param by which argument
+   * @return the derivative
+   */
+  double slope(Result of, Argument by);
+
+  /** What {@link #slope} differentiates. */
+  enum Result {
+    /** {@link #lowerOutflow}. */
+    LOWER_OUTFLOW,
+    /** {@link #upperOutflow}. */
+    UPPER_OUTFLOW,
+    /** {@link #borderRate}. */
+    BORDER_RATE
+  }
+
+  /** What {@link #slope} differentiates by. */
+  enum Argument {
+    /** The unknown at the lower face. */
+    LOWER,
+    /** The unknown at the upper face. */
+    UPPER,
+    /** The unknown's average. */
+    MEAN,
+    /** The lumped state. */
+    BORDER,
+    /** The time. */
+    TIME
+  }
+}

@@ -1,0 +1,83 @@
+package starchfilm.casting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.casting.FaceChange.OpenFaces;
+
+/** Small facts of plates, by hand, and what is refused as none. */
+class PlateFactsTest {
+  @Test
+  void aPlateHasItsAreaAndItsHeat() {
+    Plate plate = new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0);
+    assertThat(plate.areaM2()).isCloseTo(0.06, within(1e-15));
+    // Window glass 2500 kg/m3 and 750 J/(kg K), 4 mm.
+    assertThat(plate.heatCapacityJPerM2K()).isCloseTo(7500, within(1e-9));
+  }
+
+  /** Volumetric heat of solids lies between 1 and 4 MJ/(m3 K) (any handbook; recalled). */
+  @ParameterizedTest
+  @EnumSource(PlateMaterial.class)
+  void materialsAreSolids(PlateMaterial material) {
+    assertThat(material.heatCapacityJPerM3K()).isBetween(1e6, 4e6);
+    assertThat(material.tradeName()).isEqualTo(material.tradeName().strip()).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.91, 60, 20, 50, 0.1, 0.08, unevenness: 0.91",
+    "0.25, 99, 20, 50, 0.1, 0.08, paste or bench temperature: 372.15",
+    "0.25, 60, 20, 101, 0.1, 0.08, relative humidity: 1.01",
+    "0.25, 60, 20, 50, 21, 0.08, air speed: 21.0",
+    "0.25, 60, 20, 50, 0.1, 0.97, moisture of the paste: 0.03"
+  })
+  void refusesWhatNoPlateIs(
+      double unevenness,
+      double pasteC,
+      double airC,
+      double humidityPct,
+      double speed,
+      double solids,
+      String words) {
+    assertThatThrownBy(
+            () ->
+                new DryingCase(
+                    Plates.paste(solids, 0),
+                    0,
+                    0,
+                    Plates.USUAL.plate(),
+                    new Pour(Estimate.exact(0.003), unevenness, pasteC + 273.15),
+                    Plates.room(airC, humidityPct, speed),
+                    OptionalDouble.empty(),
+                    List.of()))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith(words);
+  }
+
+  @Test
+  void refusesABoilingBenchAndSortsTheTurns() {
+    List<FaceChange> turns =
+        List.of(new FaceChange(20, OpenFaces.BOTH), new FaceChange(10, OpenFaces.TURNED));
+    assertThat(bench(40, turns).faces()).extracting(FaceChange::timeS).containsExactly(10.0, 20.0);
+    assertThatThrownBy(() -> bench(120, turns))
+        .hasMessageStartingWith("paste or bench temperature: 393.15");
+  }
+
+  private static DryingCase bench(double celsius, List<FaceChange> turns) {
+    return Plates.plate(
+        3,
+        Plates.paste(0.08, 0.3),
+        Plates.room(20, 50, 0.1),
+        60,
+        OptionalDouble.of(celsius),
+        turns);
+  }
+}

@@ -1,0 +1,119 @@
+package starchfilm.files.amount;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** It is Saturday, 4 April 2026, 14:20 in Berlin; the clocks went forward on 29 March. */
+class MomentParserTest {
+  private static final ZoneId BERLIN = ZoneId.of("Europe/Berlin");
+  private static final Clock CLOCK =
+      Clock.fixed(LocalDateTime.of(2026, 4, 4, 14, 20).atZone(BERLIN).toInstant(), BERLIN);
+  private static final MomentParser PARSER = new MomentParser(CLOCK);
+
+  @ParameterizedTest
+  @CsvSource({
+    "now, 2026-04-04T14:20",
+    "14:20, 2026-04-04T14:20",
+    "7:05, 2026-04-04T07:05",
+    "18:30, 2026-04-03T18:30",
+    "today 9:00, 2026-04-04T09:00",
+    "yesterday 18:30, 2026-04-03T18:30",
+    "Yesterday at 18:30, 2026-04-03T18:30",
+    "friday 7:15, 2026-04-03T07:15",
+    "sat 7:15, 2026-04-04T07:15",
+    "saturday 18:00, 2026-03-28T18:00",
+    "20 min ago, 2026-04-04T14:00",
+    "1d 2h ago, 2026-04-03T12:20",
+    "2026-04-02T18:30, 2026-04-02T18:30",
+    "2026-04-02 18:30, 2026-04-02T18:30",
+    "2.4.2026 18:30, 2026-04-02T18:30",
+    "02.04.2026 8:30, 2026-04-02T08:30",
+  })
+  void byTheClock(String text, LocalDateTime time) {
+    assertThat(PARSER.parse(text)).isEqualTo(new Moment.ByTheClock(time));
+  }
+
+  @Test
+  void countedFromThePour() {
+    assertThat(PARSER.parse("+6h")).isEqualTo(new Moment.SincePour(21_600));
+    assertThat(MomentParser.lasting("+1d 12h")).isEqualTo(new Moment.SincePour(129_600));
+    assertThat(new Moment.SincePour(60).secondsSince(Optional.empty())).hasValue(60);
+  }
+
+  @Test
+  void secondsSinceThePour() {
+    Moment moment = PARSER.parse("2026-04-02 18:30");
+    LocalDateTime pour = LocalDateTime.of(2026, 4, 2, 10, 0);
+    assertThat(moment.secondsSince(Optional.of(pour))).hasValue(30_600);
+    assertThat(moment.secondsSince(Optional.empty())).isEmpty();
+  }
+
+  @Test
+  void agoCountsAcrossTheClockChange() {
+    // 29 March had 23 hours: seven times 24 hours before 14:20 it was 13:20.
+    assertThat(PARSER.parse("168h ago"))
+        .isEqualTo(new Moment.ByTheClock(LocalDateTime.of(2026, 3, 28, 13, 20)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2026-04-03T18:30, 2026-04-02T10:00, 2026-04-03T18:30",
+    "2026-03-29T10:00, 2026-03-28T10:00, +23h",
+    "2026-03-29T10:20, 2026-03-28T22:05, +11h 15min",
+    "2026-10-25T10:00, 2026-10-24T10:00, +25h",
+  })
+  void noHourIsLostWhereTheClocksChange(LocalDateTime time, LocalDateTime pour, String text) {
+    assertThat(PARSER.lastingText(new Moment.ByTheClock(time), Optional.of(pour))).isEqualTo(text);
+  }
+
+  @Test
+  void whatIsKeptReadsBack() {
+    for (double seconds : new double[] {0, 60, 3600, 5400, 90_000, 864_000}) {
+      Moment moment = new Moment.SincePour(seconds);
+      assertThat(MomentParser.lasting(PARSER.lastingText(moment, Optional.empty())))
+          .isEqualTo(moment);
+    }
+  }
+
+  @Test
+  void hourThatTheClocksSkipped() {
+    assertThatThrownBy(() -> PARSER.parse("2026-03-29 02:30"))
+        .isInstanceOf(MistypedException.class)
+        .hasMessage(
+            "\"2026-03-29 02:30\" given, allowed a time that the clocks showed; the clocks were put"
+                + " forward over it that night; write an hour later or earlier");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "soon",
+    "25:00",
+    "2026-13-01 10:00",
+    "someday 10:00",
+    "4/2/2026 10:00",
+    "+",
+    "6h",
+    "''"
+  })
+  void noMoment(String text) {
+    assertThatThrownBy(() -> PARSER.parse(text))
+        .isInstanceOf(MistypedException.class)
+        .hasMessageContaining(" given, allowed ");
+  }
+
+  @Test
+  void whatAFileKeepsMayNotDependOnToday() {
+    assertThatThrownBy(() -> MomentParser.lasting("yesterday 18:30"))
+        .hasMessage(
+            "\"yesterday 18:30\" given, allowed a time such as +6h or 2026-04-02T18:30; write it like"
+                + " one of these");
+  }
+}

@@ -1,0 +1,224 @@
+package starchfilm.files.saving;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import starchfilm.files.findings.Notice;
+import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.notebook.TrialText;
+import starchfilm.casting.FaceChange;
+import starchfilm.trial.ObservedFault;
+import starchfilm.trial.Trial;
+import starchfilm.trial.Weighing;
+
+class NoteWriterTest {
+  private static final byte[] PNG = {
+    (byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R'
+  };
+
+  @TempDir private Path folder;
+  private Path file;
+
+  @BeforeEach
+  void writeTrial() throws IOException {
+    file = folder.resolve("a.json");
+    Files.writeString(file, TrialText.SOUND);
+  }
+
+  @Test
+  void addsAWeighingAndNothingElse() throws Exception {
+    Trial trial = NoteWriter.add(file, weighing("+12h", "712.0")).trial().orElseThrow();
+    assertThat(trial.weighings()).hasSize(2);
+    // The digits typed are kept: the scale showed tenths of a gram, the plate's tare whole ones.
+    assertThat(trial.weighings().get(1).massSdKg())
+        .isCloseTo(Math.hypot(1e-4, 1e-3) / Math.sqrt(12), within(1e-15));
+    assertThat(Files.readString(file))
+        .isEqualTo(
+            TrialText.SOUND.replace(
+                "\"mass_g\": 730}", "\"mass_g\": 730}, {\"at\": \"+12h\", \"mass_g\": 712.0}"));
+    assertThat(Files.readString(folder.resolve("a.json.before"))).isEqualTo(TrialText.SOUND);
+  }
+
+  @Test
+  void everyKindOfNoteReadsBackAsNoted() throws Exception {
+    Files.write(folder.resolve("plate.png"), PNG);
+    Note all =
+        new Note.Several(
+            List.of(
+                new Note.Poured(
+                    Optional.of("2026-04-02T11:00"),
+                    Optional.of(new BigDecimal("148")),
+                    Optional.of(new BigDecimal("601"))),
+                new Note.Cooked(
+                    Optional.of(new BigDecimal("12")),
+                    Optional.of(new BigDecimal("91")),
+                    Optional.of(new BigDecimal("27"))),
+                weighing("2026-04-02T20:00", "720"),
+                new Note.Weighed("+30h", new BigDecimal("80"), Optional.of(false)),
+                new Note.Thickness(new BigDecimal("110")),
+                new Note.Thickness(new BigDecimal("120")),
+                new Note.Pulled(
+                    new BigDecimal("9.4"),
+                    false,
+                    new BigDecimal("10"),
+                    Optional.of(new BigDecimal("114")),
+                    Optional.of(new BigDecimal("24"))),
+                new Note.Pulled(
+                    new BigDecimal("0.9"),
+                    true,
+                    new BigDecimal("10"),
+                    Optional.empty(),
+                    Optional.empty()),
+                new Note.WentWrong(
+                    ObservedFault.Kind.STILL_WET,
+                    ObservedFault.Place.MIDDLE,
+                    Optional.of("+40h"),
+                    Optional.of("like \"jelly\"")),
+                new Note.Moved("+50h", FaceChange.OpenFaces.BOTH),
+                new Note.Rated(4),
+                new Note.Remarked("Smells of vinegar.\nGone after a day."),
+                new Note.Photographed("plate.png")));
+    NoteWriter.Written written = NoteWriter.add(file, all);
+    assertThat(written.notices()).isEmpty();
+    Trial trial = written.trial().orElseThrow();
+    assertThat(NotebookReader.read(List.of(file)).trials()).containsExactly(trial);
+    assertThat(trial.pouredAt().orElseThrow()).hasToString("2026-04-02T11:00");
+    assertThat(trial.recipe().cook().durationS().value()).isEqualTo(720);
+    assertThat(trial.weighings())
+        .extracting(Weighing::timeS)
+        .containsExactly(21_600.0, 32_400.0, 108_000.0);
+    assertThat(trial.measuredDryThicknessM()).hasSize(2);
+    assertThat(trial.pulls()).hasSize(2);
+    assertThat(trial.faults().get(0).remark()).contains("like \"jelly\"");
+    assertThat(trial.faces()).containsExactly(new FaceChange(180_000, FaceChange.OpenFaces.BOTH));
+    assertThat(trial.rating()).hasValue(4);
+    assertThat(trial.remarks()).containsExactly("Smells of vinegar.\nGone after a day.");
+    assertThat(trial.photos()).hasSize(1);
+  }
+
+  @Test
+  void fieldsOfOnesOwnTheirOrderAndTheLayoutStay() throws Exception {
+    String own =
+        TrialText.SOUND.replace(
+            "\"cook\":", "\"zz_weather\": {\"b\": 1.0, \"a\": []},\n\n  \"cook\":");
+    Files.writeString(file, "\uFEFF" + own);
+    NoteWriter.add(file, new Note.Rated(3));
+    assertThat(Files.readString(file))
+        .isEqualTo("\uFEFF" + own.replace("730}]", "730}],\n  \"rating\": 3"));
+  }
+
+  @Test
+  void refusesWhatTheReaderWouldRefuse() {
+    assertThat(refusal(weighing("+12h", "900")))
+        .isEqualTo(
+            "a.json, line 23, column 72: weighings[2].mass_g: a film of 300 g given, allowed at most"
+                + " the 150 g that were poured; check the mass, the plate's tare_g, and whether"
+                + " with_plate is right");
+    assertThat(refusal(weighing("2026-04-02T09:00", "700")))
+        .endsWith(
+            "a weighing 1 h before the pour given, allowed the time of the pour or later; check this"
+                + " time and poured_at");
+    assertThat(refusal(weighing("2026-04-02T16:00", "700")))
+        .endsWith(
+            "a second weighing at the same time given, allowed one weighing at a time; take one out,"
+                + " or correct its time");
+    assertThat(refusal(new Note.Rated(9))).contains("rating: 9 given, allowed 1 to 5");
+  }
+
+  @Test
+  void refusesPicturesThatAreNone() throws IOException {
+    Files.writeString(folder.resolve("text.jpg"), "no picture");
+    Files.write(
+        folder.resolve("phone.heic"), "\0\0\0\u0018ftypheic".getBytes(StandardCharsets.ISO_8859_1));
+    try (RandomAccessFile big = new RandomAccessFile(folder.resolve("big.png").toFile(), "rw")) {
+      big.setLength(200_000_000);
+    }
+    assertThat(refusal(new Note.Photographed("text.jpg")))
+        .isEqualTo(
+            "text.jpg: a file that is no picture given, allowed JPEG, PNG or GIF; name the picture itself");
+    assertThat(refusal(new Note.Photographed("phone.heic")))
+        .isEqualTo(
+            "phone.heic: a picture or film as telephones keep them given, allowed JPEG, PNG or GIF;"
+                + " export it as JPEG");
+    assertThat(refusal(new Note.Photographed("big.png")))
+        .isEqualTo("big.png: a picture of 200 MB given, allowed at most 30 MB; save it smaller");
+    assertThat(refusal(new Note.Photographed("gone.png")))
+        .isEqualTo("gone.png: there is no such picture; check its name and folder");
+    assertThat(refusal(new Note.Photographed("../plate.png")))
+        .isEqualTo(
+            "../plate.png: \"../plate.png\" given, allowed the name of a file beside this one or in a"
+                + " folder below it; move the file there and write its name with /");
+  }
+
+  @Test
+  void asksWhenAFilmSeemsToBeAnotherPlates() throws Exception {
+    NoteWriter.add(file, weighing("+12h", "700"));
+    assertThat(NoteWriter.add(file, weighing("+13h", "725")).notices())
+        .extracting(Notice::text)
+        .containsExactly("the film is 25 g heavier than 1 h before; was this the same plate?");
+  }
+
+  @Test
+  void aFileBrokenByHandIsLeftAsItIs() throws IOException {
+    Files.writeString(file, TrialText.SOUND.replace("\"name\": \"A\",", "\"name\": \"A\""));
+    assertThat(refusal(new Note.Rated(3)))
+        .isEqualTo(
+            "a.json, line 3, column 3: a field without a comma before it given, allowed JSON as RFC"
+                + " 8259 has it; put a comma after the field before");
+  }
+
+  @Test
+  void otherFaultsOfTheFileDoNotStandInTheWay() throws Exception {
+    Files.writeString(file, TrialText.with("room.rh_pct", "130"));
+    assertThat(NoteWriter.add(file, new Note.Rated(3)).trial()).isEmpty();
+    assertThat(Files.readString(file)).contains("\"rating\": 3");
+  }
+
+  @Test
+  void aNumberThatIsNoneStaysWithItsFault() throws Exception {
+    String odd = TrialText.SOUND.replace("\"name\"", "\"rating\": NaN, \"name\"");
+    Files.writeString(file, odd);
+    NoteWriter.add(file, new Note.Remarked("Seen."));
+    assertThat(Files.readString(file)).contains("NaN").contains("Seen.");
+  }
+
+  @Test
+  void noFileNoNote() {
+    file = folder.resolve("b.json");
+    NotWrittenException e =
+        catchThrowableOfType(
+            NotWrittenException.class, () -> NoteWriter.add(file, new Note.Rated(3)));
+    assertThat(e.getMessage()).endsWith("b.json: there is no such file; check its name and folder");
+    assertThat(file).doesNotExist();
+  }
+
+  private static Note weighing(String at, String grams) {
+    return new Note.Weighed(at, new BigDecimal(grams), Optional.empty());
+  }
+
+  /** The sentence of a refused note; the file must be untouched and nothing left beside it. */
+  private String refusal(Note note) {
+    try {
+      String before = Files.readString(file);
+      NotWrittenException e =
+          catchThrowableOfType(NotWrittenException.class, () -> NoteWriter.add(file, note));
+      assertThat(Files.readString(file)).isEqualTo(before);
+      assertThat(folder.resolve("a.json.before")).doesNotExist();
+      return e.getMessage().replace(folder.toString().replace('\\', '/') + "/", "");
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,178 @@
+package starchfilm.film.risk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.Milestone;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Spot;
+import starchfilm.film.risk.Remedy.Change;
+
+/** Risks of a plate and the change that helps most. */
+class RiskForecasterTest {
+  private static final RiskForecaster RISKS = new RiskForecaster(FactorModel.textbook());
+
+  @Test
+  void callsABrittleUnevenPlateLikelyToCrackAndAFlexibleOneNot() {
+    assertThat(crack(3, 0.05, 20, 50).level()).isGreaterThanOrEqualTo(RiskLevel.LIKELY);
+    assertThat(crack(3, 0.35, 20, 50).level()).isEqualTo(RiskLevel.LOW);
+  }
+
+  @Test
+  void findsAPlateOfAboutTheRightGlycerolTooBrittleInDryAir() {
+    CrackRisk risk = crack(3, 0.20, 20, 25);
+    assertThat(risk.level()).isGreaterThanOrEqualTo(RiskLevel.WATCH);
+    assertThat(risk.cause()).isPresent();
+  }
+
+  /** What a remedy promises is what a fresh forecast of the changed plate says. */
+  @Test
+  void promisesWhatTheChangedPlateDoes() {
+    DryingCase drying = Plates.plate(3, Plates.paste(0.06, 0.05), Plates.room(20, 50, 0.1), 60);
+    Remedy remedy = RISKS.forecast(drying).crack().remedy().orElseThrow();
+    DryingCase changed = PlateChange.apply(remedy.change(), drying).orElseThrow().drying();
+    CrackRisk then = RISKS.forecast(changed).crack();
+    assertThat(then.stretchNeeded() / then.stretchAvailable()).isEqualTo(remedy.riskAfter());
+    assertThat(remedy.riskAfter()).isLessThan(remedy.riskBefore());
+  }
+
+  @Test
+  void tellsTheSameFiguresWithoutRemedies() {
+    DryingCase drying = Plates.plate(3, Plates.paste(0.06, 0.05), Plates.room(20, 50, 0.1), 60);
+    PlateRisks whole = RISKS.forecast(drying);
+    PlateRisks alone = RISKS.withoutRemedies(drying);
+    assertThat(alone.crack().stretchNeeded()).isEqualTo(whole.crack().stretchNeeded());
+    assertThat(alone.crack().stretchAvailable()).isEqualTo(whole.crack().stretchAvailable());
+    assertThat(alone.crack().level()).isEqualTo(whole.crack().level());
+    assertThat(alone.mould().weightedHours()).isEqualTo(whole.mould().weightedHours());
+    assertThat(alone.crack().remedy()).isEmpty();
+    assertThat(alone.mould().remedy()).isEmpty();
+  }
+
+  @Test
+  void needsLessStretchOfALevelPlate() {
+    DryingCase uneven = Plates.plate(3, Plates.paste(0.06, 0.1), Plates.room(20, 50, 0.1), 60);
+    DryingCase level = PlateChange.apply(Change.LEVEL_BETTER, uneven).orElseThrow().drying();
+    assertThat(RISKS.forecast(level).crack().stretchNeeded())
+        .isLessThanOrEqualTo(RISKS.forecast(uneven).crack().stretchNeeded());
+  }
+
+  @Test
+  void expectsMouldOnAThickPlateInACoolDampShedAndNamesItsDay() {
+    MouldRisk risk = mould(10, 15, 75);
+    assertThat(risk.level()).isEqualTo(RiskLevel.EXPECTED);
+    assertThat(risk.growthFromS()).isBetween(2 * 86_400.0, 10 * 86_400.0);
+    assertThat(risk.remedy()).isPresent();
+  }
+
+  /**
+   * In saturated air of 24 °C a paste never dries and mould grows at full speed, one weighted hour
+   * an hour: two days until it may show, thirty days in all.
+   */
+  @Test
+  void countsMouldByTheClockWhereNothingSlowsIt() {
+    MouldRisk risk =
+        RISKS
+            .forecast(Plates.plate(5, Plates.paste(0.06, 0.3), Plates.room(24, 100, 0.1), 24))
+            .mould();
+    assertThat(risk.weightedHours()).isCloseTo(30 * 24, within(5.0));
+    assertThat(risk.growthFromS()).isCloseTo(48 * 3600, within(3600.0));
+  }
+
+  /** Film that holds half as much again at the same activity moulds by the same activity. */
+  @Test
+  void mouldGoesByActivityAndNotByMoisture() {
+    DryingCase damp = Plates.plate(6, Plates.paste(0.06, 0.3), Plates.room(18, 65, 0.1), 60);
+    double[] mean = new double[Factor.values().length];
+    mean[Factor.ISOTHERM.ordinal()] = Math.log(1.5);
+    FactorModel holdsMore = FactorModel.learnt(mean, FactorModel.textbook().covariance());
+    double usual = RISKS.withoutRemedies(damp).mould().weightedHours();
+    double more = new RiskForecaster(holdsMore).withoutRemedies(damp).mould().weightedHours();
+    assertThat(usual).isGreaterThan(24);
+    assertThat(more).isCloseTo(usual, within(0.25 * usual));
+  }
+
+  /**
+   * Of all changes that have a cause to name, the remedy against cracks is the one that helps most.
+   */
+  @Test
+  void choosesTheChangeThatHelpsMost() {
+    DryingCase drying = Plates.plate(3, Plates.paste(0.06, 0.05), Plates.room(20, 50, 0.1), 60);
+    CrackRisk now = RISKS.forecast(drying).crack();
+    Remedy remedy = now.remedy().orElseThrow();
+    assertThat(now.cause()).isPresent();
+    assertThat(now.worstAtS()).isBetween(3600.0, 2 * dryS(drying));
+    for (Change change :
+        List.of(
+            Change.POUR_THINNER, Change.MORE_GLYCEROL, Change.DRY_SLOWER, Change.LEVEL_BETTER)) {
+      CrackRisk then =
+          RISKS.forecast(PlateChange.apply(change, drying).orElseThrow().drying()).crack();
+      assertThat(then.stretchNeeded() / then.stretchAvailable())
+          .as("%s", change)
+          .isGreaterThanOrEqualTo(remedy.riskAfter());
+    }
+    DryingCase damp = Plates.plate(10, Plates.paste(0.06, 0.3), Plates.room(15, 75, 0.1), 60);
+    Remedy against = RISKS.forecast(damp).mould().remedy().orElseThrow();
+    for (Change change : Change.values()) {
+      PlateChange.apply(change, damp)
+          .ifPresent(
+              changed ->
+                  assertThat(RISKS.forecast(changed.drying()).mould().weightedHours())
+                      .as("%s", change)
+                      .isGreaterThanOrEqualTo(against.riskAfter()));
+    }
+  }
+
+  @Test
+  void fearsNoMouldOnAThinPlateInADryRoom() {
+    MouldRisk risk = mould(1, 20, 45);
+    assertThat(risk.level()).isEqualTo(RiskLevel.LOW);
+    assertThat(risk.growthFromS()).isInfinite();
+    assertThat(risk.remedy()).isEmpty();
+  }
+
+  /** Beuchat 1981, Cereal Foods World 26:345 (read in a copy): no mould grows below 0.61. */
+  @ParameterizedTest
+  @CsvSource({"0.60, 25", "0.70, 25", "0.74, 25", "0.95, 50"})
+  void countsNothingWhereNoMouldOfAPasteGrows(double activity, double celsius) {
+    assertThat(new MouldGrowth().speed(activity, celsius + 273.15)).isZero();
+  }
+
+  /** Sedlbauer 2001, isopleth of the optimum medium, 20 to 25 C (recalled). */
+  @ParameterizedTest
+  @CsvSource({"0.96, 1", "0.90, 2", "0.85, 4", "0.80, 8"})
+  void germinatesAsFastAsOnTheOptimumMedium(double activity, double days) {
+    assertThat(1 / new MouldGrowth().speed(activity, 296.15))
+        .isCloseTo(days, org.assertj.core.data.Offset.offset(1e-9));
+  }
+
+  private static double dryS(DryingCase drying) {
+    return new DryingForecaster(FactorModel.textbook(), DryingForecaster.FEWEST_DRAWS)
+        .middleCaseS(drying, Spot.NOMINAL, Milestone.DRY_THROUGH);
+  }
+
+  private static CrackRisk crack(
+      double wetMm, double glycerol, double celsius, double humidityPct) {
+    return RISKS
+        .forecast(
+            Plates.plate(
+                wetMm, Plates.paste(0.06, glycerol), Plates.room(celsius, humidityPct, 0.1), 60))
+        .crack();
+  }
+
+  private static MouldRisk mould(double wetMm, double celsius, double humidityPct) {
+    return RISKS
+        .forecast(
+            Plates.plate(
+                wetMm, Plates.paste(0.06, 0.3), Plates.room(celsius, humidityPct, 0.1), 60))
+        .mould();
+  }
+}

@@ -1,0 +1,261 @@
+package starchfilm.jar.assay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.material.ingredient.VolkKaehler2018;
+import starchfilm.jar.reagent.Acid;
+import starchfilm.jar.reagent.AcidDose;
+import starchfilm.jar.reagent.Lye;
+import starchfilm.jar.reagent.LyeDose;
+import starchfilm.jar.recovery.Alcohol;
+import starchfilm.jar.recovery.LaterAddition;
+import starchfilm.jar.recovery.OilBatch;
+import starchfilm.jar.recovery.OilKind;
+import starchfilm.jar.recovery.RecoveryLog;
+
+/** Three ways into an assay, what they say and what they refuse. */
+class AssayerTest {
+  private static final Estimate ROOM = new Estimate(293.15, 0.5);
+  private static final Estimate HALF_KILO = new Estimate(0.5, 0.001);
+  private static final Estimate NONE = Estimate.exact(0);
+  private final Assayer assayer = new Assayer();
+
+  @Test
+  void labelIsTakenAtItsWord() {
+    Assay assay = assayer.bought(HALF_KILO, 0.995, Optional.empty());
+
+    assertThat(assay.pureGlycerolKg().middle()).isCloseTo(0.4975, within(1e-9));
+    assertThat(assay.glycerol().high()).isLessThanOrEqualTo(1);
+    assertThat(assay.cautions()).contains(JarCaution.TAKES_UP_WATER, JarCaution.HOT_GLYCEROL);
+    assertThat(assay.saltAdvice().mostUnnoticed()).isEmpty();
+    assertThat(assay.alcoholLeft()).isEmpty();
+  }
+
+  @Test
+  void readingCountsForMoreThanTheLabel() {
+    Assay assay = assayer.bought(HALF_KILO, 0.995, Optional.of(density(0.85, 1)));
+
+    assertThat(assay.glycerol().middle()).isCloseTo(0.85, within(1e-6));
+    assertThat(assay.remarks().get(0))
+        .startsWith("The label says 99.5 % glycerol, the reading 85 %");
+  }
+
+  @Test
+  void rangeWidensWithTheReadingsError() {
+    Assay fine = assayer.measured(HALF_KILO, density(0.8, 0.5), Optional.empty(), false);
+    Assay coarse = assayer.measured(HALF_KILO, density(0.8, 10), Optional.empty(), false);
+
+    double fineWidth = fine.glycerol().high() - fine.glycerol().low();
+    double coarseWidth = coarse.glycerol().high() - coarse.glycerol().low();
+    // 10 kg/m3 over 2.7 kg/m3 a per cent, 1.28 standard deviations on each side.
+    assertThat(coarseWidth).isCloseTo(2 * 1.2816 * 10 / 270, within(0.006));
+    assertThat(fineWidth).isLessThan(coarseWidth / 8);
+  }
+
+  @Test
+  void recoveredJarOfUnknownHistoryIsTreatedWithCare() {
+    Assay assay = assayer.measured(HALF_KILO, density(0.8, 1), Optional.empty(), true);
+
+    assertThat(assay.cautions())
+        .contains(
+            JarCaution.ALCOHOL_UNKNOWN,
+            JarCaution.NEVER_FOR_FOOD,
+            JarCaution.LOCAL_RULES,
+            JarCaution.SALT_MAKES_READING_LIE,
+            JarCaution.ALCOHOL_MAKES_DENSITY_LIE);
+    assertThat(assay.glycerol().middle()).isLessThan(0.76);
+    assertThat(assay.salt().middle()).isCloseTo(0.03, within(1e-9));
+    assertThat(assay.remarks()).anyMatch(r -> r.startsWith("Nothing is known of its salt"));
+  }
+
+  @Test
+  void fractionsOfTheJarAddUp() {
+    Assay assay = assayer.measured(HALF_KILO, density(0.7, 2), Optional.of(NONE), true);
+
+    assertThat(assay.glycerol().middle() + assay.salt().middle() + assay.water().middle())
+        .isCloseTo(1, within(1e-12));
+    assertThat(assay.stock().glycerolFraction().value())
+        .isCloseTo(assay.glycerol().middle(), within(1e-12));
+  }
+
+  @Test
+  void densityBeyondPureGlycerolWithinItsErrorIsPure() {
+    DensityReading heavy = new DensityReading(new Estimate(1263, 2), ROOM);
+    Assay assay = assayer.measured(HALF_KILO, heavy, Optional.empty(), false);
+
+    assertThat(assay.glycerol().middle()).isEqualTo(1);
+    assertThat(assay.glycerol().low()).isBetween(0.98, 1.0);
+  }
+
+  @Test
+  void refusesADensityThatGlycerolAndWaterCannotHave() {
+    DensityReading heavy = new DensityReading(new Estimate(1300, 2), ROOM);
+
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () -> assayer.measured(HALF_KILO, heavy, Optional.empty(), false)))
+        .hasMessage(
+            "density: 1300.0 kg/m3 given, allowed 998.0 kg/m3 (water) to 1261.1 kg/m3 (pure"
+                + " glycerol) at 20.0 °C; read again without bubbles, and mind that dissolved salt"
+                + " or soap makes a jar heavier and alcohol lighter");
+  }
+
+  @Test
+  void refusesAHotJar() {
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () -> new DensityReading(new Estimate(1200, 2), new Estimate(333.15, 1))))
+        .hasMessage(
+            "temperature of the jar: 60 °C given, allowed 15 to 30 °C; let the jar stand in the"
+                + " room for a few hours and read again");
+  }
+
+  @Test
+  void refusesARefractiveIndexThatGlycerolAndWaterCannotHave() {
+    RefractometerReading glass = new RefractometerReading(new Estimate(1.52, 0.0002), ROOM);
+
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () -> assayer.measured(HALF_KILO, glass, Optional.empty(), false)))
+        .hasMessageStartingWith("refractive index: 1.5200 given, allowed 1.3330 (water) to 1.4740");
+  }
+
+  @Test
+  void refusesAnEmptyJarAndAnEmptyLabel() {
+    assertThrows(
+        IllegalArgumentException.class, () -> assayer.bought(NONE, 0.99, Optional.empty()));
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () -> assayer.bought(HALF_KILO, 0.00995, Optional.empty())))
+        .hasMessage(
+            "glycerol by the label: 0.995 % given, allowed 20 to 100 %; write the per cent of the mass,"
+                + " such as 99.5 %");
+  }
+
+  /** A bottle of 50 g, 250 g with water, 300 g with the sample: 1.25 times water, by hand. */
+  @Test
+  void bottleWeighedThreeTimesGivesTheDensity() {
+    Estimate gram = new Estimate(0, 0.0005);
+    DensityReading reading =
+        DensityReading.bottle(
+            gram.plus(Estimate.exact(0.050)),
+            gram.plus(Estimate.exact(0.250)),
+            gram.plus(Estimate.exact(0.300)),
+            ROOM);
+
+    assertThat(reading.densityKgPerM3().value()).isCloseTo(1.25 * 998.05, within(0.1));
+    // sqrt(0.5^2 + (1.25 x 0.5)^2 + (0.25 x 0.5)^2) g over 200 g of water.
+    assertThat(reading.densityKgPerM3().sd())
+        .isCloseTo(998.05 * Math.sqrt(0.25 + 0.390625 + 0.015625) / 200, within(0.01));
+  }
+
+  @Test
+  void refusesABottleLighterFullThanEmpty() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            DensityReading.bottle(
+                Estimate.exact(0.3), Estimate.exact(0.25), Estimate.exact(0.4), ROOM));
+  }
+
+  @Test
+  void recordAloneGivesAWideRangeAndAReadingNarrowsIt() {
+    RecoveryLog log = log(List.of());
+    Assay alone = assayer.recovered(log, Optional.empty());
+    Assay read = assayer.recovered(log, Optional.of(density(0.85, 2)));
+
+    assertThat(width(read)).isLessThan(width(alone) / 2);
+    assertThat(alone.salt().middle()).isBetween(0.03, 0.06);
+    assertThat(alone.cautions())
+        .startsWith(JarCaution.METHANOL_MAY_REMAIN, JarCaution.NEVER_FOR_FOOD)
+        .contains(JarCaution.LOCAL_RULES, JarCaution.HOT_GLYCEROL, JarCaution.ADD_TO_WATER);
+    assertThat(alone.alcoholLeft().orElseThrow().alcohol()).isEqualTo(Alcohol.METHANOL);
+    assertThat(alone.remarks()).anyMatch(r -> r.contains("treat it as present"));
+  }
+
+  @Test
+  void dryingSaltIsCountedAndWarnedOf() {
+    LaterAddition dryer =
+        new LaterAddition(LaterAddition.Agent.MAGNESIUM_SULFATE, Estimate.exact(0.01), NONE);
+    Assay plain = assayer.recovered(log(List.of()), Optional.empty());
+    Assay dried = assayer.recovered(log(List.of(dryer)), Optional.empty());
+
+    assertThat(dried.salt().middle()).isGreaterThan(plain.salt().middle() + 0.01);
+    assertThat(dried.cautions()).contains(JarCaution.HYGROSCOPIC_SALT);
+    assertThat(plain.cautions()).doesNotContain(JarCaution.HYGROSCOPIC_SALT);
+  }
+
+  @Test
+  void saysWhenTheReadingShowsMoreThanTheOilHeld() {
+    RecoveryLog heavyJar = withJar(log(List.of()), 0.150);
+    Assay assay = assayer.recovered(heavyJar, Optional.of(density(0.95, 1)));
+
+    assertThat(assay.remarks()).anyMatch(r -> r.startsWith("The reading means at least"));
+  }
+
+  /** 5 % salt beside 80 % glycerol at 30 g per 100 g: 0.0625 x 0.3 / (1.3 + 0.01875) = 1.42 %. */
+  @Test
+  void saltAdviceFollowsThePlasticiserLevel() {
+    SaltAdvice advice = SaltAdvice.of(0.05 / 0.80);
+
+    assertThat(advice.ofDrySolidsAtUsual()).isCloseTo(0.01422, within(1e-5));
+    double most = advice.mostUnnoticed().getAsDouble();
+    assertThat(0.0625 * most / (1 + most + 0.0625 * most)).isCloseTo(0.02, within(1e-12));
+    assertThat(advice.mostUsable().getAsDouble()).isGreaterThan(most);
+    assertThat(SaltAdvice.of(0.01).mostUnnoticed()).isEmpty();
+  }
+
+  private static double width(Assay assay) {
+    return assay.glycerol().high() - assay.glycerol().low();
+  }
+
+  private static DensityReading density(double glycerol, double sdKgPerM3) {
+    double kgPerM3 = new VolkKaehler2018().kgPerM3(glycerol, ROOM.value());
+    return new DensityReading(new Estimate(kgPerM3, sdKgPerM3), ROOM);
+  }
+
+  private static RecoveryLog log(List<LaterAddition> additions) {
+    return new RecoveryLog(
+        OilBatch.of(OilKind.SUNFLOWER, new Estimate(1, 0.005)),
+        Alcohol.METHANOL,
+        new Estimate(0.200, 0.002),
+        LyeDose.weighed(
+            Lye.SODIUM_HYDROXIDE, new Estimate(0.0035, 0.0001), Lye.SODIUM_HYDROXIDE.solidPurity()),
+        Optional.empty(),
+        Estimate.exact(1),
+        Optional.of(new AcidDose(Acid.HYDROCHLORIC, new Estimate(0.09, 0.002))),
+        true,
+        NONE,
+        Optional.empty(),
+        NONE,
+        additions,
+        new Estimate(0.125, 0.001));
+  }
+
+  private static RecoveryLog withJar(RecoveryLog log, double kg) {
+    return new RecoveryLog(
+        log.oil(),
+        log.alcohol(),
+        log.alcoholKg(),
+        log.catalyst(),
+        log.crudeLayerKg(),
+        log.shareWorkedUp(),
+        log.acid(),
+        log.fattyLayerTakenOff(),
+        log.saltTakenOutKg(),
+        log.lye(),
+        log.alcoholTakenOffKg(),
+        log.additions(),
+        Estimate.exact(kg));
+  }
+}

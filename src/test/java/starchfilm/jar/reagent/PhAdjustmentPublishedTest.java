@@ -1,0 +1,72 @@
+package starchfilm.jar.reagent;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+/**
+ * Acid and lye by the drop against the worked examples of general chemistry texts (recalled; the
+ * arithmetic stands beside each).
+ */
+class PhAdjustmentPublishedTest {
+  /** 25.0 mL of 0.100 mol/L HCl takes 25.0 mL of 0.100 mol/L NaOH to pH 7. */
+  @Test
+  void strongAcidTakesAsMuchStrongBase() {
+    PhAdjustment step = PhAdjustment.to(bath(25e-6, 1.0), 7, Lye.SODIUM_HYDROXIDE, 100);
+
+    assertThat(step.millilitres()).isCloseTo(25.0, within(0.001));
+  }
+
+  /** 1 L at pH 12 is 0.01 mol/L of hydroxide; 0.1 mol/L HCl neutralises it with 100 mL. */
+  @Test
+  void litreOfPhTwelveTakesAHundredMillilitres() {
+    PhAdjustment step = PhAdjustment.to(bath(1e-3, 12), 7, Acid.HYDROCHLORIC, 100);
+
+    assertThat(step.millilitres()).isCloseTo(100, within(0.01));
+  }
+
+  /** Sulfuric acid brings two protons: half the volume of the same concentration. */
+  @Test
+  void sulfuricAcidTakesHalfTheVolume() {
+    PhAdjustment step = PhAdjustment.to(bath(1e-3, 12), 7, Acid.SULFURIC, 100);
+
+    assertThat(step.millilitres()).isCloseTo(50, within(0.01));
+  }
+
+  /**
+   * The titration curve of 25.0 mL 0.1 mol/L HCl with 0.1 mol/L NaOH: pH 1.37 after 10.0 mL (1.5
+   * mmol left in 35 mL), 2.69 after 24.0 mL, 11.29 after 26.0 mL. Agreement: the second decimal.
+   */
+  @Test
+  void followsTheTitrationCurveOfTheTexts() {
+    Titration curve = new Titration(bath(25e-6, 1.0), Lye.SODIUM_HYDROXIDE);
+
+    assertThat(curve.phAfter(10e-6, 100)).isCloseTo(1.37, within(0.005));
+    assertThat(curve.phAfter(24e-6, 100)).isCloseTo(2.69, within(0.005));
+    assertThat(curve.phAfter(26e-6, 100)).isCloseTo(11.29, within(0.005));
+  }
+
+  /**
+   * Half of a buffer turned over: pH = pKa (Henderson and Hasselbalch). 0.01 mol of soap in 1 L at
+   * pH 9 takes 0.005 mol of strong acid to the pKa, 50 mL of 0.1 mol/L. Agreement: the free
+   * hydroxide at pH 9 and hydrogen at pH 4.9, 0.02 mmol, add 0.2 mL.
+   */
+  @Test
+  void halfTheSoapIsSplitAtItsPka() {
+    PhAdjustment.Bath soapy = new PhAdjustment.Bath(1e-3, 9, 0.01);
+    PhAdjustment step = PhAdjustment.to(soapy, PhAdjustment.SOAP_PKA, Acid.HYDROCHLORIC, 100);
+
+    assertThat(step.millilitres()).isCloseTo(50.2, within(0.1));
+  }
+
+  /** Citric acid's mean charge at pH 4.76, its middle pKa: 1.5, by the symmetry of its three. */
+  @Test
+  void citricAcidIsHalfwayAtItsMiddlePka() {
+    assertThat(Acid.CITRIC.chargeAt(4.76)).isCloseTo(1.5, within(0.01));
+  }
+
+  private static PhAdjustment.Bath bath(double volumeM3, double ph) {
+    return new PhAdjustment.Bath(volumeM3, ph, 0);
+  }
+}

@@ -1,0 +1,83 @@
+package starchfilm.jar.reagent;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The charge balance closes, and what cannot be reached is refused. */
+class PhAdjustmentTest {
+  @Test
+  void whatWasAddedGivesThePhWanted() {
+    Random random = new Random(7_001L);
+    for (int i = 0; i < 300; i++) {
+      double from = 7.5 + 5 * random.nextDouble();
+      double to = 4.5 + 2.9 * random.nextDouble();
+      Acid acid = Acid.values()[random.nextInt(Acid.values().length)];
+      double concentration = 50 + 950 * random.nextDouble();
+      PhAdjustment.Bath bath =
+          new PhAdjustment.Bath(
+              1e-4 + 5e-3 * random.nextDouble(), from, 0.05 * random.nextDouble());
+      double millilitres = PhAdjustment.to(bath, to, acid, concentration).millilitres();
+      Titration check = new Titration(bath, acid);
+
+      assertThat(check.phAfter(millilitres * 1e-6, concentration)).isCloseTo(to, within(1e-7));
+    }
+  }
+
+  @Test
+  void weakerSolutionOvershootsLess() {
+    PhAdjustment.Bath bath = new PhAdjustment.Bath(2e-4, 9, 0);
+    PhAdjustment step = PhAdjustment.to(bath, 6.5, Acid.HYDROCHLORIC, 1000);
+
+    assertThat(step.phOneDropOver()).isLessThan(5);
+    assertThat(step.phOneDropOverTenthStrength()).isBetween(step.phOneDropOver() + 0.5, 6.5);
+  }
+
+  @Test
+  void soapTakesUpAcidBeforeThePhFalls() {
+    PhAdjustment plain = PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0), 6, Acid.CITRIC, 100);
+    PhAdjustment soapy = PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0.02), 6, Acid.CITRIC, 100);
+
+    assertThat(soapy.millilitres()).isGreaterThan(plain.millilitres());
+  }
+
+  @Test
+  void refusesTheWrongDirection() {
+    PhAdjustment.Bath bath = new PhAdjustment.Bath(1e-3, 6, 0);
+
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () -> PhAdjustment.to(bath, 8, Acid.HYDROCHLORIC, 100)))
+        .hasMessage(
+            "pH wanted: 8.0 given, allowed below 6.0, the pH now, with hydrochloric acid; to go up"
+                + " take lye");
+    assertThrows(
+        IllegalArgumentException.class, () -> PhAdjustment.to(bath, 5, Lye.SODIUM_HYDROXIDE, 100));
+  }
+
+  @Test
+  void refusesWhatTheSolutionCannotReach() {
+    PhAdjustment.Bath bath = new PhAdjustment.Bath(1e-3, 7, 0);
+
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class, () -> PhAdjustment.to(bath, 2, Acid.ACETIC, 100)))
+        .hasMessage(
+            "pH wanted: 2 given, but acetic acid of 0.1 mol/L does not reach it, however much"
+                + " is added; ask for a pH nearer to 7 or take a stronger solution");
+  }
+
+  @Test
+  void refusesImpossibleFigures() {
+    assertThrows(IllegalArgumentException.class, () -> new PhAdjustment.Bath(0, 7, 0));
+    assertThrows(IllegalArgumentException.class, () -> new PhAdjustment.Bath(1, 15, 0));
+    assertThrows(IllegalArgumentException.class, () -> new PhAdjustment.Bath(1, Double.NaN, 0));
+    PhAdjustment.Bath bath = new PhAdjustment.Bath(1e-3, 9, 0);
+    assertThrows(
+        IllegalArgumentException.class, () -> PhAdjustment.to(bath, 6, Acid.HYDROCHLORIC, 0));
+  }
+}

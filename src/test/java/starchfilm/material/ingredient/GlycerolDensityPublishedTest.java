@@ -1,0 +1,46 @@
+package starchfilm.material.ingredient;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+/**
+ * Density of aqueous glycerol against Bosart and Snoddy 1927, Ind. Eng. Chem. 19:506. The formula
+ * of Volk and Kaehler was fitted to other measurements, so the table is an outside check.
+ *
+ * <p>Agreement: within 0.54 kg/m3 (0.05 %) everywhere, worst at 40 to 60 % and 25 to 30 C. The
+ * tolerance is that gap, rounded up.
+ */
+class GlycerolDensityPublishedTest {
+  private static final double KG_PER_M3 = 0.55;
+  private static final double GLYCEROL_PERCENT = 0.25;
+  private final GlycerolDensity density = new VolkKaehler2018();
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "bosart-snoddy-1927-density.csv", useHeadersInDisplayName = true)
+  void agreesWithTheTable(double percent, double at20, double at25, double at30) {
+    assertThat(density.kgPerM3(percent / 100, 293.15)).isCloseTo(at20, within(KG_PER_M3));
+    assertThat(density.kgPerM3(percent / 100, 298.15)).isCloseTo(at25, within(KG_PER_M3));
+    assertThat(density.kgPerM3(percent / 100, 303.15)).isCloseTo(at30, within(KG_PER_M3));
+  }
+
+  /** The gap of 0.54 kg/m3 over a slope of 2.4 to 2.8 kg/m3 a per cent is 0.22 % glycerol. */
+  @ParameterizedTest
+  @CsvFileSource(resources = "bosart-snoddy-1927-density.csv", useHeadersInDisplayName = true)
+  void invertsTheTable(double percent, double at20, double at25, double at30) {
+    assertThat(inverted(at20, 293.15)).isCloseTo(percent, within(GLYCEROL_PERCENT));
+    assertThat(inverted(at25, 298.15)).isCloseTo(percent, within(GLYCEROL_PERCENT));
+    assertThat(inverted(at30, 303.15)).isCloseTo(percent, within(GLYCEROL_PERCENT));
+  }
+
+  private double inverted(double kgPerM3, double temperatureK) {
+    // The measured ends lie a little outside the formula's own; the table is fed as far as it goes.
+    double low = density.kgPerM3(0, temperatureK);
+    double high = density.kgPerM3(1, temperatureK);
+    double inside = Math.min(high, Math.max(low, kgPerM3));
+    assertThat(inside).isCloseTo(kgPerM3, within(0.2));
+    return 100 * density.glycerolFraction(inside, temperatureK);
+  }
+}

@@ -1,0 +1,45 @@
+package starchfilm.material.ingredient;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every starch kind lies inside the handbook's ranges, and its own figures are in order. */
+class StarchKindPublishedTest {
+  @ParameterizedTest
+  @CsvFileSource(resources = "starch-handbook.csv", useHeadersInDisplayName = true)
+  void liesInsideTheHandbook(
+      String kind,
+      double amyloseFrom,
+      double amyloseTo,
+      double moistureFrom,
+      double moistureTo,
+      double gelFrom,
+      double gelTo) {
+    StarchKind starch =
+        Arrays.stream(StarchKind.values())
+            .filter(k -> k.tradeName().equals(kind))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(100 * starch.amyloseRange().min()).isGreaterThanOrEqualTo(amyloseFrom);
+    assertThat(100 * starch.amyloseRange().max()).isLessThanOrEqualTo(amyloseTo);
+    assertThat(100 * starch.powderMoistureFraction()).isBetween(moistureFrom, moistureTo);
+    assertThat(starch.gelatinisationOnsetK() - 273.15).isBetween(gelFrom, gelTo);
+    assertThat(starch.gelatinisationEndK() - 273.15).isBetween(gelFrom, gelTo);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void cooksAboveTheEndOfGelatinisation(StarchKind kind) {
+    assertThat(kind.gelatinisationOnsetK()).isLessThan(kind.gelatinisationPeakK());
+    assertThat(kind.gelatinisationPeakK()).isLessThan(kind.gelatinisationEndK());
+    assertThat(kind.cookGuide().topTemperatureK()).isGreaterThan(kind.gelatinisationEndK());
+    assertThat(kind.cookGuide().openPanWorks())
+        .isEqualTo(kind.cookGuide().topTemperatureK() < 373.15);
+    assertThat(kind.cookGuide().holdS()).isBetween(600.0, 1800.0);
+  }
+}

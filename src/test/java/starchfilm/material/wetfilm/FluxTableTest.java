@@ -1,0 +1,66 @@
+package starchfilm.material.wetfilm;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.numerics.diffusion.FluxPotential;
+import starchfilm.casting.Plates;
+import starchfilm.material.recipe.Composition;
+
+/** The tabulated potential of the water's flux against its integral, up to a boiling hot pour. */
+class FluxTableTest {
+  private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(20);
+
+  @ParameterizedTest
+  @CsvSource({"0.08, 0.3", "0.05, 0", "0.03, 1", "0.15, 0.1", "0.001, 100"})
+  void isWithinOneTenThousandthAtEveryTemperature(double starch, double glycerol) {
+    Composition paste = Plates.paste(starch, glycerol);
+    TemperatureLayers layers = new TemperatureLayers(278.15, 371.15);
+    FluxPotential.Reader reader = FilmMaterial.of(paste, layers).potential().reader(2);
+    WaterDiffusivity diffusivity = WaterDiffusivity.in(paste);
+    double wettest = paste.waterKgPerKgDry();
+    for (double temperature = 278.15; temperature < 371; temperature += 3.7) {
+      // Between a dry skin and the wet core, which is the flux that matters, and from the core up.
+      assertClose(reader, diffusivity, 0.1, 0.35, temperature);
+      assertClose(reader, diffusivity, 0.35, 0.5 * wettest, temperature);
+      assertClose(reader, diffusivity, 0.5 * wettest, wettest, temperature);
+    }
+  }
+
+  private static void assertClose(
+      FluxPotential.Reader reader,
+      WaterDiffusivity diffusivity,
+      double from,
+      double to,
+      double temperatureK) {
+    double[] potentials = reader.potentials(new double[] {from, to}, 2, temperatureK);
+    double exact = integral(diffusivity, from, to, temperatureK);
+    assertThat(potentials[1] - potentials[0])
+        .as("X %s to %s at %s K", from, to, temperatureK)
+        .isCloseTo(exact, org.assertj.core.data.Percentage.withPercentage(0.01));
+  }
+
+  /** The integral of D/v2 over X by Gauss quadrature in pieces. */
+  private static double integral(
+      WaterDiffusivity diffusivity, double from, double to, double temperatureK) {
+    int pieces = 40;
+    double sum = 0;
+    for (int piece = 0; piece < pieces; piece++) {
+      double low = from + (to - from) * piece / pieces;
+      double width = (to - from) / pieces;
+      sum +=
+          GAUSS.integrate(
+                  x -> {
+                    double moisture = low + width * (x + 1) / 2;
+                    double volume = diffusivity.volumeM3PerKgDry(moisture);
+                    return diffusivity.m2PerS(moisture, temperatureK) / (volume * volume);
+                  })
+              * width
+              / 2;
+    }
+    return sum;
+  }
+}
