@@ -76,7 +76,7 @@ public enum Adjustment {
   }
 
   private interface Ladder {
-    List<Step> steps(Scene scene, List<Place> otherPlaces);
+    List<Step> steps(FaultContext scene, List<Place> otherPlaces);
   }
 
   private final Thing thing;
@@ -101,7 +101,7 @@ public enum Adjustment {
   }
 
   /** The steps from a scene's set-up; empty where there is nothing to turn. */
-  List<Step> steps(Scene scene, List<Place> otherPlaces) {
+  List<Step> steps(FaultContext scene, List<Place> otherPlaces) {
     return ladder.steps(scene, otherPlaces);
   }
 }

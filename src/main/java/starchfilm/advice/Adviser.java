@@ -52,9 +52,9 @@ public final class Adviser {
     }
     List<Diagnosis> diagnoses = new ArrayList<>();
     List<Suspected> suspected = new ArrayList<>();
-    Outlook outlook = new Outlook(Setup.of(trial), knowledge);
+    ForecastCache outlook = new ForecastCache(Setup.of(trial), knowledge);
     for (ObservedFault fault : trial.faults()) {
-      Scene scene = Scene.of(trial, fault, forecast.drying(), outlook);
+      FaultContext scene = FaultContext.of(trial, fault, forecast.drying(), outlook);
       Diagnosis diagnosis = diagnosing.of(scene);
       diagnoses.add(diagnosis);
       if (diagnosis.tells()) {

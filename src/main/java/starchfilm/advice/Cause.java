@@ -63,11 +63,11 @@ public enum Cause {
   record PutRight(Setup setup, String words) {}
 
   private interface Figure {
-    Reading read(Scene scene);
+    Reading read(FaultContext scene);
   }
 
   private interface Righting {
-    Optional<PutRight> of(Scene scene);
+    Optional<PutRight> of(FaultContext scene);
   }
 
   private final Figure figure;
@@ -92,7 +92,7 @@ public enum Cause {
   }
 
   /** The cause's own figure. */
-  Reading read(Scene scene) {
+  Reading read(FaultContext scene) {
     return figure.read(scene);
   }
 
@@ -102,7 +102,7 @@ public enum Cause {
   }
 
   /** The scene's set-up with this cause put right; empty where it is right already. */
-  Optional<PutRight> putRight(Scene scene) {
+  Optional<PutRight> putRight(FaultContext scene) {
     if (righting == null) {
       throw new IllegalStateException(tableName() + " cannot be put right on paper");
     }

@@ -23,8 +23,8 @@ final class Contrasting {
   }
 
   Contrast of(TrialForecast before, TrialForecast after) {
-    Outlook was = new Outlook(Setup.of(before.trial()), knowledge);
-    Outlook is = new Outlook(Setup.of(after.trial()), knowledge);
+    ForecastCache was = new ForecastCache(Setup.of(before.trial()), knowledge);
+    ForecastCache is = new ForecastCache(Setup.of(after.trial()), knowledge);
     List<Rerun> reruns = new ArrayList<>();
     SingleChanges changes = SingleChanges.between(before.trial(), after.trial());
     for (SingleChange change : changes.found()) {
@@ -41,15 +41,15 @@ final class Contrasting {
   }
 
   /** One change alone and what the model makes of it. */
-  record Rerun(SingleChange change, Outlook outlook) {}
+  record Rerun(SingleChange change, ForecastCache outlook) {}
 
-  private static Difference difference(Outlook was, Rerun rerun) {
+  private static Difference difference(ForecastCache was, Rerun rerun) {
     SingleChange change = rerun.change();
     return new Difference(change.what(), change.from(), change.to(), effects(was, rerun.outlook()));
   }
 
   /** What moves in the middle case. */
-  private static List<Effect> effects(Outlook was, Outlook is) {
+  private static List<Effect> effects(ForecastCache was, ForecastCache is) {
     List<Effect> effects = new ArrayList<>();
     double driesWas = was.timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     double driesIs = is.timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);

@@ -19,7 +19,7 @@ final class CookAdjustments {
 
   private CookAdjustments() {}
 
-  static List<Step> hotter(Scene scene, List<Place> otherPlaces) {
+  static List<Step> hotter(FaultContext scene, List<Place> otherPlaces) {
     Setup setup = scene.setup();
     double from = CookCauses.topC(scene);
     double to =
@@ -30,7 +30,7 @@ final class CookAdjustments {
     return List.of(top(Adjustment.COOK_HOTTER, setup, from, to));
   }
 
-  static List<Step> cooler(Scene scene, List<Place> otherPlaces) {
+  static List<Step> cooler(FaultContext scene, List<Place> otherPlaces) {
     Setup setup = scene.setup();
     double from = CookCauses.topC(scene);
     double least = CookCauses.worst(setup, kind -> kind.cookGuide().topCelsius().min());
@@ -51,13 +51,13 @@ final class CookAdjustments {
         "top of the cook " + Told.number(fromC) + " → " + Told.number(toC) + " °C");
   }
 
-  static List<Step> longer(Scene scene, List<Place> otherPlaces) {
+  static List<Step> longer(FaultContext scene, List<Place> otherPlaces) {
     double from = scene.setup().cook().durationS().value() / MINUTE_S;
     double to = CookCauses.worst(scene.setup(), kind -> kind.cookGuide().holdMinutes().min());
     return to > from ? List.of(time(Adjustment.COOK_LONGER, scene.setup(), from, to)) : List.of();
   }
 
-  static List<Step> shorter(Scene scene, List<Place> otherPlaces) {
+  static List<Step> shorter(FaultContext scene, List<Place> otherPlaces) {
     double from = scene.setup().cook().durationS().value() / MINUTE_S;
     double to = CookCauses.worst(scene.setup(), kind -> kind.cookGuide().holdMinutes().min());
     return to < from ? List.of(time(Adjustment.COOK_SHORTER, scene.setup(), from, to)) : List.of();

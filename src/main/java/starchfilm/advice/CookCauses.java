@@ -28,11 +28,11 @@ final class CookCauses {
 
   private CookCauses() {}
 
-  static Reading undercooked(Scene scene) {
+  static Reading undercooked(FaultContext scene) {
     return temperatureTooLow(scene).orWorse(timeTooShort(scene));
   }
 
-  private static Reading temperatureTooLow(Scene scene) {
+  private static Reading temperatureTooLow(FaultContext scene) {
     if (!scene.notes("cook.top_C")) {
       return Reading.untold("how hot the paste got");
     }
@@ -52,7 +52,7 @@ final class CookCauses {
             + " °C to be sure");
   }
 
-  private static Reading timeTooShort(Scene scene) {
+  private static Reading timeTooShort(FaultContext scene) {
     if (!scene.notes("cook.minutes")) {
       return Reading.untold("how long it cooked");
     }
@@ -69,11 +69,11 @@ final class CookCauses {
             + " min");
   }
 
-  static Reading overcooked(Scene scene) {
+  static Reading overcooked(FaultContext scene) {
     return tooHot(scene).orWorse(tooLong(scene));
   }
 
-  private static Reading tooHot(Scene scene) {
+  private static Reading tooHot(FaultContext scene) {
     if (!scene.notes("cook.top_C")) {
       return Reading.untold("how hot the paste got");
     }
@@ -89,7 +89,7 @@ final class CookCauses {
             + " °C is usual for this starch");
   }
 
-  private static Reading tooLong(Scene scene) {
+  private static Reading tooLong(FaultContext scene) {
     if (!scene.notes("cook.minutes")) {
       return Reading.untold("how long it cooked");
     }
@@ -105,7 +105,7 @@ final class CookCauses {
             + " min is usual for this starch");
   }
 
-  static Reading boiled(Scene scene) {
+  static Reading boiled(FaultContext scene) {
     if (!scene.notes("cook.top_C")) {
       return Reading.untold("how hot the paste got");
     }
@@ -116,7 +116,7 @@ final class CookCauses {
         "cooked at " + Told.number(topC(scene)) + " °C; paste bubbles from about 95 °C on");
   }
 
-  static Reading acidCut(Scene scene) {
+  static Reading acidCut(FaultContext scene) {
     if (!scene.notes("recipe.vinegar.mass_g")
         || !scene.notes("cook.top_C")
         || !scene.notes("cook.minutes")) {
@@ -130,17 +130,17 @@ final class CookCauses {
         "hot acid leaves " + Told.percent(left) + " of the strength a film has without vinegar");
   }
 
-  static double topC(Scene scene) {
+  static double topC(FaultContext scene) {
     return scene.setup().cook().topTemperatureK().value() - HumidAir.ZERO_CELSIUS_K;
   }
 
-  private static double minutes(Scene scene) {
+  private static double minutes(FaultContext scene) {
     Cook cook = scene.setup().cook();
     return cook.durationS().value() / MINUTE_S;
   }
 
   /** The largest figure among the kinds in the pot; a blend is cooked for its hardest kind. */
-  private static double worst(Scene scene, ToDoubleFunction<StarchKind> figure) {
+  private static double worst(FaultContext scene, ToDoubleFunction<StarchKind> figure) {
     return worst(scene.setup(), figure);
   }
 

@@ -30,7 +30,7 @@ final class Diagnosing {
     this.book = book;
   }
 
-  Diagnosis of(Scene scene) {
+  Diagnosis of(FaultContext scene) {
     Map<Cause, Suspicion> found = new EnumMap<>(Cause.class);
     Set<String> notNoted = new LinkedHashSet<>();
     Set<Measure> measures = EnumSet.noneOf(Measure.class);
@@ -61,7 +61,7 @@ final class Diagnosing {
     return other.support() > one.support() ? other : one;
   }
 
-  private static Suspicion suspicion(Rule rule, Reading reading, Scene scene) {
+  private static Suspicion suspicion(Rule rule, Reading reading, FaultContext scene) {
     if (!rule.isRerun()) {
       return new Suspicion(rule, between0And1(reading.excess()), reading.words());
     }
@@ -71,7 +71,7 @@ final class Diagnosing {
     if (right.isEmpty() || trouble == 0) {
       return new Suspicion(rule, 0, reading.words());
     }
-    Scene mended = scene.with(scene.outlook().of(right.get().setup()));
+    FaultContext mended = scene.with(scene.outlook().of(right.get().setup()));
     double explained = between0And1((trouble - measure.trouble(mended)) / trouble);
     return new Suspicion(
         rule,
@@ -88,7 +88,7 @@ final class Diagnosing {
   }
 
   /** What the model says of the worst of the measures. */
-  private static String model(Scene scene, Set<Measure> measures) {
+  private static String model(FaultContext scene, Set<Measure> measures) {
     Optional<Measure> worst =
         measures.stream().max(Comparator.comparingDouble(measure -> measure.trouble(scene)));
     if (worst.isEmpty()) {

@@ -3,7 +3,7 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.SpotForecast;
@@ -24,9 +24,9 @@ public record Expectation(SpotForecast thickSpot, FilmForecast film, PlateRisks 
   /** A change of the middle by less than this is not told (ratio; judged). */
   private static final double VISIBLE = 0.05;
 
-  static Expectation of(Outlook outlook, Knowledge knowledge, int draws) {
+  static Expectation of(ForecastCache outlook, Knowledge knowledge, int draws) {
     Setup setup = outlook.setup();
-    FactorModel factors = setup.inPlace(knowledge.of(setup));
+    ParameterDistribution factors = setup.inPlace(knowledge.of(setup));
     return new Expectation(
         new DryingForecaster(factors, draws).forecast(setup.dryingCase(), Spot.THICK_SPOT),
         outlook.film(),

@@ -30,16 +30,16 @@ final class FaultOutcomes {
   private final RuleBook book;
   private final TrialForecast before;
   private final TrialForecast after;
-  private final Outlook was;
-  private final Outlook is;
+  private final ForecastCache was;
+  private final ForecastCache is;
   private final List<Rerun> reruns;
 
   FaultOutcomes(
       RuleBook book,
       TrialForecast before,
       TrialForecast after,
-      Outlook was,
-      Outlook is,
+      ForecastCache was,
+      ForecastCache is,
       List<Rerun> reruns) {
     this.book = book;
     this.before = before;
@@ -52,11 +52,11 @@ final class FaultOutcomes {
   List<Outcome> all() {
     List<Outcome> outcomes = new ArrayList<>();
     for (Kind kind : without(kinds(before.trial()), kinds(after.trial()))) {
-      Scene scene = Scene.of(before.trial(), first(before.trial(), kind), before.drying(), was);
+      FaultContext scene = FaultContext.of(before.trial(), first(before.trial(), kind), before.drying(), was);
       outcomes.add(outcome(scene, "was noted before and is not now", 1));
     }
     for (Kind kind : without(kinds(after.trial()), kinds(before.trial()))) {
-      Scene scene = Scene.of(after.trial(), first(after.trial(), kind), after.drying(), is);
+      FaultContext scene = FaultContext.of(after.trial(), first(after.trial(), kind), after.drying(), is);
       outcomes.add(outcome(scene, "is new", -1));
     }
     return outcomes;
@@ -69,7 +69,7 @@ final class FaultOutcomes {
     }
   }
 
-  private Outcome outcome(Scene scene, String what, int direction) {
+  private Outcome outcome(FaultContext scene, String what, int direction) {
     String name = scene.fault().kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     String seen = "“" + name + "” " + what + ".";
     List<Shift> shifts = shifts(scene, direction);
@@ -95,7 +95,7 @@ final class FaultOutcomes {
   }
 
   /** How every row moved of which both trials tell, furthest towards what was seen first. */
-  private List<Shift> shifts(Scene scene, int direction) {
+  private List<Shift> shifts(FaultContext scene, int direction) {
     List<Shift> shifts = new ArrayList<>();
     for (Rule rule : book.rulesFor(scene.fault().kind(), scene.fault().where())) {
       OptionalDouble from = rule.trouble(scene.with(was));
@@ -109,7 +109,7 @@ final class FaultOutcomes {
     return shifts;
   }
 
-  private String figures(Shift shift, Scene scene) {
+  private String figures(Shift shift, FaultContext scene) {
     Rule rule = shift.rule();
     if (rule.isRerun()) {
       Measure measure = rule.heldAgainst();
@@ -120,7 +120,7 @@ final class FaultOutcomes {
         + rule.cause().read(scene.with(worseNow ? is : was)).words();
   }
 
-  private String mostly(Shift shift, Scene scene) {
+  private String mostly(Shift shift, FaultContext scene) {
     Rerun strongest = null;
     double most = MOST_OF_IT;
     for (Rerun rerun : reruns) {

@@ -26,7 +26,7 @@ final class GlycerolCauses {
 
   private GlycerolCauses() {}
 
-  static Reading tooLittle(Scene scene) {
+  static Reading tooLittle(FaultContext scene) {
     if (!notedAmount(scene)) {
       return Reading.untold("how much glycerol went in");
     }
@@ -43,7 +43,7 @@ final class GlycerolCauses {
             + Told.level(limit));
   }
 
-  static Reading tooMuch(Scene scene) {
+  static Reading tooMuch(FaultContext scene) {
     if (!notedAmount(scene)) {
       return Reading.untold("how much glycerol went in");
     }
@@ -60,7 +60,7 @@ final class GlycerolCauses {
             + Told.level(limit));
   }
 
-  static Reading parted(Scene scene) {
+  static Reading parted(FaultContext scene) {
     if (!notedAmount(scene)) {
       return Reading.untold("how much glycerol went in");
     }
@@ -73,7 +73,7 @@ final class GlycerolCauses {
             + " they do");
   }
 
-  static Reading salt(Scene scene) {
+  static Reading salt(FaultContext scene) {
     double salt = scene.setup().composition().saltFractionOfDry();
     if (!scene.notes(GLYCEROL + ".salt_pct") || !notedAmount(scene)) {
       return Reading.untold("how much salt the glycerol holds");
@@ -87,18 +87,18 @@ final class GlycerolCauses {
             + " of the dry solids; under 2 % does not show, over 5 % does");
   }
 
-  static Optional<PutRight> comfortable(Scene scene) {
+  static Optional<PutRight> comfortable(FaultContext scene) {
     return Optional.of(
         new PutRight(
             scene.setup().with(Blend.of(scene.setup().composition()).withGlycerol(COMFORTABLE)),
             "with " + Told.level(COMFORTABLE) + " glycerol"));
   }
 
-  private static double level(Scene scene) {
+  private static double level(FaultContext scene) {
     return scene.setup().composition().glycerolPerDryStarch();
   }
 
-  private static boolean notedAmount(Scene scene) {
+  private static boolean notedAmount(FaultContext scene) {
     return scene.notes(GLYCEROL + ".mass_g");
   }
 }

@@ -1,6 +1,6 @@
 package starchfilm.advice;
 
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecaster;
 
 /** What is known of drying and film where and with what a plate is cast. */
@@ -12,7 +12,7 @@ public interface Knowledge {
    * @param setup the set-up; its room and its starch may be ones that something was learnt of
    * @return the factors
    */
-  FactorModel of(Setup setup);
+  ParameterDistribution of(Setup setup);
 
   /**
    * What forecasts the film of a set-up.
@@ -31,7 +31,7 @@ public interface Knowledge {
    * @return the same factors for every set-up
    */
   static Knowledge textbook() {
-    FactorModel textbook = FactorModel.textbook();
+    ParameterDistribution textbook = ParameterDistribution.textbook();
     return setup -> textbook;
   }
 }

@@ -121,15 +121,15 @@ public enum Measure {
 
   private final double harmless;
   private final double clear;
-  private final ToDoubleFunction<Scene> figure;
-  private final Function<Scene, String> words;
+  private final ToDoubleFunction<FaultContext> figure;
+  private final Function<FaultContext, String> words;
   private final BiFunction<Double, Double, String> moved;
 
   Measure(
       double harmless,
       double clear,
-      ToDoubleFunction<Scene> figure,
-      Function<Scene, String> words,
+      ToDoubleFunction<FaultContext> figure,
+      Function<FaultContext, String> words,
       BiFunction<Double, Double, String> moved) {
     this.harmless = harmless;
     this.clear = clear;
@@ -145,12 +145,12 @@ public enum Measure {
   }
 
   /** The figure, above 0. */
-  double figure(Scene scene) {
+  double figure(FaultContext scene) {
     return figure.applyAsDouble(scene);
   }
 
   /** The figure in a sentence, a clause. */
-  String words(Scene scene) {
+  String words(FaultContext scene) {
     return words.apply(scene);
   }
 
@@ -178,11 +178,11 @@ public enum Measure {
     return Math.max(0, Math.log(figure / harmless) / Math.log(clear / harmless));
   }
 
-  double trouble(Scene scene) {
+  double trouble(FaultContext scene) {
     return trouble(figure(scene));
   }
 
-  private static String skin(Scene scene) {
+  private static String skin(FaultContext scene) {
     CrackRisk crack = scene.outlook().risks().crack();
     return scene.outlook().crackRatio() == 0
         ? "no part of the film is firm long before the rest"
@@ -193,11 +193,11 @@ public enum Measure {
                 Told.span(crack.worstAtS()));
   }
 
-  private static double late(Scene scene, Milestone milestone) {
+  private static double late(FaultContext scene, Milestone milestone) {
     return scene.outlook().timeS(scene.spot(), milestone) / scene.seenAtS().orElseThrow();
   }
 
-  private static String lateness(Scene scene, Milestone milestone, String what) {
+  private static String lateness(FaultContext scene, Milestone milestone, String what) {
     double seen = scene.seenAtS().orElseThrow();
     return "the %s had %s probability of being %s %s, %s after the pour"
         .formatted(
@@ -222,27 +222,27 @@ public enum Measure {
     return SNAPS_AT / stretchOrFigure;
   }
 
-  private static double stretch(Scene scene) {
+  private static double stretch(FaultContext scene) {
     return scene
         .outlook()
         .stretchAtRest(scene.driestHumidity(), scene.setup().use().temperatureK());
   }
 
-  private static double glycerol(Scene scene) {
+  private static double glycerol(FaultContext scene) {
     return scene.setup().composition().glycerolPerDryStarch();
   }
 
-  private static double tackyAbove(Scene scene) {
+  private static double tackyAbove(FaultContext scene) {
     return PlasticiserWindow.tackyAbove(scene.dampestHumidity());
   }
 
-  private static double loadOnStripN(Scene scene) {
+  private static double loadOnStripN(FaultContext scene) {
     FilmForecast film = scene.outlook().film();
     double edge = film.dryThicknessM().middle() * (1 - scene.setup().casting().pour().unevenness());
     return film.tensileStrengthPa().middle() * edge * STRIP_M;
   }
 
-  private static double dryS(Scene scene, Spot spot) {
+  private static double dryS(FaultContext scene, Spot spot) {
     return scene.outlook().timeS(spot, Milestone.DRY_THROUGH);
   }
 }

@@ -43,10 +43,10 @@ final class NextTrialSearch {
   private final List<Suspected> suspected;
 
   /** A fault's scene and what explains it. */
-  record Suspected(Scene scene, List<Suspicion> suspicions) {}
+  record Suspected(FaultContext scene, List<Suspicion> suspicions) {}
 
   /** A state of the search: the scenes after the steps so far. */
-  private record State(List<Step> steps, List<Scene> scenes, double worth) {}
+  private record State(List<Step> steps, List<FaultContext> scenes, double worth) {}
 
   NextTrialSearch(RuleBook book, List<Place> otherPlaces, List<Suspected> suspected) {
     this.book = book;
@@ -55,11 +55,11 @@ final class NextTrialSearch {
   }
 
   /** The steps to take, one or two, and the scenes after them. */
-  record Found(List<Step> steps, List<Scene> scenes) {}
+  record Found(List<Step> steps, List<FaultContext> scenes) {}
 
   /** What to take; empty where nothing helps enough. */
   Optional<Found> find() {
-    List<Scene> now = suspected.stream().map(Suspected::scene).toList();
+    List<FaultContext> now = suspected.stream().map(Suspected::scene).toList();
     State start = new State(List.of(), now, -trouble(now));
     Optional<State> first = best(start);
     if (first.isEmpty() || first.get().worth() - start.worth() < LEAST_GAIN) {
@@ -82,7 +82,7 @@ final class NextTrialSearch {
     for (Adjustment adjustment : candidates(from)) {
       double cost = STEP_WEIGHT * from.steps().size();
       for (Step step : adjustment.steps(from.scenes().get(0), otherPlaces)) {
-        List<Scene> scenes = step.appliedTo(from.scenes());
+        List<FaultContext> scenes = step.appliedTo(from.scenes());
         double atMost = -trouble(scenes) - cost;
         cost += STEP_WEIGHT;
         // New trouble only costs, and is dear to compute: not where the step has lost already.
@@ -114,7 +114,7 @@ final class NextTrialSearch {
   }
 
   /** Trouble of the faults seen, each cause counted by its share of the support. */
-  private double trouble(List<Scene> scenes) {
+  private double trouble(List<FaultContext> scenes) {
     double sum = 0;
     for (int i = 0; i < scenes.size(); i++) {
       List<Suspicion> suspicions = suspected.get(i).suspicions();
@@ -131,7 +131,7 @@ final class NextTrialSearch {
   }
 
   /** What a changed set-up brings that was not there before. */
-  static double newTrouble(Scene before, Scene changed) {
+  static double newTrouble(FaultContext before, FaultContext changed) {
     double sum = 0;
     for (Measure measure : SIDE_EFFECTS) {
       double tolerated = Math.max(TOLERATED, measure.trouble(before));

@@ -52,8 +52,8 @@ final class NextTrials {
    */
   Optional<NextTrial> sooner(TrialForecast forecast, List<Trial> notebook) {
     Trial trial = forecast.trial();
-    Scene scene =
-        new Scene(
+    FaultContext scene =
+        new FaultContext(
             trial,
             new ObservedFault(
                 ObservedFault.Kind.STILL_WET,
@@ -61,14 +61,14 @@ final class NextTrials {
                 OptionalDouble.empty(),
                 Optional.empty()),
             forecast.drying(),
-            new Outlook(Setup.of(trial), knowledge),
+            new ForecastCache(Setup.of(trial), knowledge),
             OptionalDouble.empty());
     double now = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     List<Adjustment> quicker = new ArrayList<>(book.answersTo(Cause.POURED_TOO_THICK));
     quicker.addAll(book.answersTo(Cause.SLOW_ROOM));
     for (Adjustment adjustment : quicker) {
       for (Step step : adjustment.steps(scene, places(notebook))) {
-        Scene changed = step.appliedTo(List.of(scene)).get(0);
+        FaultContext changed = step.appliedTo(List.of(scene)).get(0);
         double then = changed.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
         if (then <= (1 - SOONER_BY) * now && NextTrialSearch.newTrouble(scene, changed) == 0) {
           return Optional.of(
@@ -81,7 +81,7 @@ final class NextTrials {
 
   private NextTrial next(
       List<Step> steps,
-      Outlook outlook,
+      ForecastCache outlook,
       List<String> against,
       List<String> aims,
       TrialForecast forecast) {
@@ -96,7 +96,7 @@ final class NextTrials {
             .orElse(OptionalDouble.empty()),
         against,
         aims,
-        Expectation.of(new Outlook(Setup.of(forecast.trial()), knowledge), knowledge, draws),
+        Expectation.of(new ForecastCache(Setup.of(forecast.trial()), knowledge), knowledge, draws),
         Expectation.of(outlook, knowledge, draws));
   }
 
@@ -122,8 +122,8 @@ final class NextTrials {
     Set<Measure> told = EnumSet.noneOf(Measure.class);
     List<String> aims = new ArrayList<>();
     for (int i = 0; i < suspected.size(); i++) {
-      Scene before = suspected.get(i).scene();
-      Scene after = found.scenes().get(i);
+      FaultContext before = suspected.get(i).scene();
+      FaultContext after = found.scenes().get(i);
       for (Suspicion suspicion : suspected.get(i).suspicions()) {
         Measure measure = suspicion.rule().heldAgainst();
         if (measure != Measure.OWN_FIGURE

@@ -29,15 +29,15 @@ final class PasteAdjustments {
 
   private PasteAdjustments() {}
 
-  static List<Step> moreGlycerol(Scene scene, List<Place> otherPlaces) {
+  static List<Step> moreGlycerol(FaultContext scene, List<Place> otherPlaces) {
     return glycerol(scene, Adjustment.MORE_GLYCEROL, 1);
   }
 
-  static List<Step> lessGlycerol(Scene scene, List<Place> otherPlaces) {
+  static List<Step> lessGlycerol(FaultContext scene, List<Place> otherPlaces) {
     return glycerol(scene, Adjustment.LESS_GLYCEROL, -1);
   }
 
-  private static List<Step> glycerol(Scene scene, Adjustment adjustment, int direction) {
+  private static List<Step> glycerol(FaultContext scene, Adjustment adjustment, int direction) {
     double from = scene.setup().composition().glycerolPerDryStarch();
     double humidity = scene.setup().use().relativeHumidity();
     double least = PlasticiserWindow.cracksBelow(humidity);
@@ -61,7 +61,7 @@ final class PasteAdjustments {
     return steps;
   }
 
-  private static String fromTheJar(Scene scene, double level) {
+  private static String fromTheJar(FaultContext scene, double level) {
     GlycerolPortion portion = scene.trial().recipe().glycerol();
     double purity = portion.stock().glycerolFraction().value();
     double starchKg = Paste.cooked(scene.trial().recipe()).totalDryStarchKg();
@@ -74,7 +74,7 @@ final class PasteAdjustments {
         : "";
   }
 
-  static List<Step> cleanerGlycerol(Scene scene, List<Place> otherPlaces) {
+  static List<Step> cleanerGlycerol(FaultContext scene, List<Place> otherPlaces) {
     double salt = scene.setup().composition().saltFractionOfDry();
     double ofTheJar = scene.trial().recipe().glycerol().stock().saltFraction().value();
     if (salt <= SALTY || ofTheJar == 0) {
@@ -92,12 +92,12 @@ final class PasteAdjustments {
                 + " of the dry solids"));
   }
 
-  private static double saltWithoutTheJar(Scene scene) {
+  private static double saltWithoutTheJar(FaultContext scene) {
     double added = scene.trial().recipe().saltKg().value();
     return added / Paste.cooked(scene.trial().recipe()).totalDryStarchKg();
   }
 
-  static List<Step> moreWater(Scene scene, List<Place> otherPlaces) {
+  static List<Step> moreWater(FaultContext scene, List<Place> otherPlaces) {
     PasteBody body = PasteBody.of(scene.setup().composition());
     List<Step> steps = new ArrayList<>();
     for (double share : new double[] {CAST_RANGE_ENDS, WELL_WITHIN_CAST_RANGE}) {
@@ -109,7 +109,7 @@ final class PasteAdjustments {
     return steps;
   }
 
-  static List<Step> lessWater(Scene scene, List<Place> otherPlaces) {
+  static List<Step> lessWater(FaultContext scene, List<Place> otherPlaces) {
     PasteBody body = PasteBody.of(scene.setup().composition());
     double to = CLEAR_OF_SETTLING * body.settlesBelow();
     return to > body.starchInPaste() && to < body.levelsUpTo()
@@ -117,7 +117,7 @@ final class PasteAdjustments {
         : List.of();
   }
 
-  private static Step watered(Scene scene, Adjustment adjustment, double from, double to) {
+  private static Step watered(FaultContext scene, Adjustment adjustment, double from, double to) {
     Blend changed = blend(scene).withStarchInPaste(to);
     double starchKg = Paste.cooked(scene.trial().recipe()).totalDryStarchKg();
     double grams = starchKg * (changed.waterPerStarch() - blend(scene).waterPerStarch());
@@ -134,7 +134,7 @@ final class PasteAdjustments {
             + " water to the same starch)");
   }
 
-  static List<Step> lessVinegar(Scene scene, List<Place> otherPlaces) {
+  static List<Step> lessVinegar(FaultContext scene, List<Place> otherPlaces) {
     double from = blend(scene).acidPerStarch();
     List<Step> steps = new ArrayList<>();
     if (from > 0) {
@@ -150,7 +150,7 @@ final class PasteAdjustments {
     return steps;
   }
 
-  static List<Step> clearerStarch(Scene scene, List<Place> otherPlaces) {
+  static List<Step> clearerStarch(FaultContext scene, List<Place> otherPlaces) {
     Map<StarchKind, Double> now = scene.setup().composition().starchShares();
     if (now.getOrDefault(StarchKind.TAPIOCA, 0.0) + now.getOrDefault(StarchKind.POTATO, 0.0)
         >= 1 - NOTICEABLE) {
@@ -165,7 +165,7 @@ final class PasteAdjustments {
                 + " starch"));
   }
 
-  private static Blend blend(Scene scene) {
+  private static Blend blend(FaultContext scene) {
     return Blend.of(scene.setup().composition());
   }
 }

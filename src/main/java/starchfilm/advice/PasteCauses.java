@@ -27,7 +27,7 @@ final class PasteCauses {
 
   private PasteCauses() {}
 
-  static Reading tooStiff(Scene scene) {
+  static Reading tooStiff(FaultContext scene) {
     if (!scene.notes("recipe.water")) {
       return Reading.untold("how much water went in");
     }
@@ -44,7 +44,7 @@ final class PasteCauses {
             + Told.percent(body.levelsUpTo()));
   }
 
-  static Reading settled(Scene scene) {
+  static Reading settled(FaultContext scene) {
     if (!scene.notes("recipe.water")) {
       return Reading.untold("how much water went in");
     }
@@ -60,7 +60,7 @@ final class PasteCauses {
             + " this starch settles");
   }
 
-  static Reading opaque(Scene scene) {
+  static Reading opaque(FaultContext scene) {
     double share =
         scene.setup().composition().starchShares().entrySet().stream()
             .filter(kind -> !CLEAR.contains(kind.getKey()))

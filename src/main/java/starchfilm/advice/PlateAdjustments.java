@@ -18,7 +18,7 @@ final class PlateAdjustments {
 
   private PlateAdjustments() {}
 
-  static List<Step> waitLonger(Scene scene, List<Place> otherPlaces) {
+  static List<Step> waitLonger(FaultContext scene, List<Place> otherPlaces) {
     if (scene.seenAtS().isEmpty()) {
       return List.of();
     }
@@ -41,7 +41,7 @@ final class PlateAdjustments {
                 + Told.span(scene.seenAtS().getAsDouble())));
   }
 
-  static List<Step> keep(Scene scene, List<Place> otherPlaces) {
+  static List<Step> keep(FaultContext scene, List<Place> otherPlaces) {
     if (scene.setup().casting().faces().isEmpty()) {
       return List.of();
     }
@@ -52,15 +52,15 @@ final class PlateAdjustments {
             "leave it on the plate until it is dry, without rack or turning"));
   }
 
-  static List<Step> lettingGo(Scene scene, List<Place> otherPlaces) {
+  static List<Step> lettingGo(FaultContext scene, List<Place> otherPlaces) {
     return onto(scene, Adjustment.A_PLATE_THAT_LETS_GO, PlateMaterial.POLYPROPYLENE);
   }
 
-  static List<Step> holdingOn(Scene scene, List<Place> otherPlaces) {
+  static List<Step> holdingOn(FaultContext scene, List<Place> otherPlaces) {
     return onto(scene, Adjustment.A_PLATE_THAT_HOLDS_ON, PlateMaterial.GLASS);
   }
 
-  private static List<Step> onto(Scene scene, Adjustment adjustment, PlateMaterial to) {
+  private static List<Step> onto(FaultContext scene, Adjustment adjustment, PlateMaterial to) {
     Plate plate = scene.setup().casting().plate();
     boolean clings = PlateCauses.grip(plate.material()) >= CLINGS_FROM;
     boolean wanted = PlateCauses.grip(to) >= CLINGS_FROM;

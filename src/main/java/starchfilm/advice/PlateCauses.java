@@ -27,7 +27,7 @@ final class PlateCauses {
 
   private PlateCauses() {}
 
-  static Reading lookedTooEarly(Scene scene) {
+  static Reading lookedTooEarly(FaultContext scene) {
     if (scene.seenAtS().isEmpty()) {
       return Reading.untold("when the plate was looked at");
     }
@@ -45,14 +45,14 @@ final class PlateCauses {
         true);
   }
 
-  static Reading peeledTooEarly(Scene scene) {
+  static Reading peeledTooEarly(FaultContext scene) {
     if (scene.seenAtS().isEmpty()) {
       return Reading.untold("when it was peeled");
     }
     return firmness(scene, scene.seenAtS().getAsDouble(), "peeled");
   }
 
-  static Reading movedTooEarly(Scene scene) {
+  static Reading movedTooEarly(FaultContext scene) {
     List<FaceChange> moves = scene.setup().casting().faces();
     if (moves.isEmpty()) {
       return Reading.of(0, 1, 2, "it stayed on its plate");
@@ -65,7 +65,7 @@ final class PlateCauses {
     return firmness(scene, moved, "moved");
   }
 
-  private static Reading firmness(Scene scene, double timeS, String what) {
+  private static Reading firmness(FaultContext scene, double timeS, String what) {
     double peelable = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE);
     double chance = Chance.by(scene.forecast().at(Spot.THICK_SPOT).at(Milestone.PEELABLE), timeS);
     return Reading.of(
@@ -80,7 +80,7 @@ final class PlateCauses {
             + " probability of being firm");
   }
 
-  static Reading holdsOn(Scene scene) {
+  static Reading holdsOn(FaultContext scene) {
     if (!scene.notes("pour.plate.material")) {
       return Reading.untold("what it was poured on");
     }
@@ -92,7 +92,7 @@ final class PlateCauses {
         "starch film clings to " + material.tradeName() + " " + manner(material));
   }
 
-  static Reading letsGo(Scene scene) {
+  static Reading letsGo(FaultContext scene) {
     if (!scene.notes("pour.plate.material")) {
       return Reading.untold("what it was poured on");
     }
@@ -121,7 +121,7 @@ final class PlateCauses {
     return grip == 0 ? "hardly" : grip < 0.5 ? "a little" : grip < 0.7 ? "sometimes" : "hard";
   }
 
-  static Reading aged(Scene scene) {
+  static Reading aged(FaultContext scene) {
     if (scene.fault().seenAtS().isEmpty()) {
       return Reading.untold("when the fault was seen");
     }

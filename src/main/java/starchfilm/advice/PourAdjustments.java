@@ -33,15 +33,15 @@ final class PourAdjustments {
 
   private PourAdjustments() {}
 
-  static List<Step> thinner(Scene scene, List<Place> otherPlaces) {
+  static List<Step> thinner(FaultContext scene, List<Place> otherPlaces) {
     return poured(scene, Adjustment.POUR_THINNER, THINNER);
   }
 
-  static List<Step> thicker(Scene scene, List<Place> otherPlaces) {
+  static List<Step> thicker(FaultContext scene, List<Place> otherPlaces) {
     return poured(scene, Adjustment.POUR_THICKER, THICKER);
   }
 
-  private static List<Step> poured(Scene scene, Adjustment adjustment, double[] factors) {
+  private static List<Step> poured(FaultContext scene, Adjustment adjustment, double[] factors) {
     Setup now = scene.setup();
     double from = now.wetThicknessM();
     double dryPerWet = scene.outlook().film().dryThicknessM().middle() / from;
@@ -75,7 +75,7 @@ final class PourAdjustments {
         + ")";
   }
 
-  static List<Step> level(Scene scene, List<Place> otherPlaces) {
+  static List<Step> level(FaultContext scene, List<Place> otherPlaces) {
     double from = scene.setup().casting().pour().unevenness();
     if (from <= LEVEL_ENOUGH || !scene.notes("pour.unevenness_pct")) {
       return List.of();
@@ -97,7 +97,7 @@ final class PourAdjustments {
     return steps;
   }
 
-  static List<Step> hotter(Scene scene, List<Place> otherPlaces) {
+  static List<Step> hotter(FaultContext scene, List<Place> otherPlaces) {
     double from = scene.setup().casting().pour().pasteTemperatureK();
     double most = scene.setup().cook().topTemperatureK().value();
     List<Step> steps = new ArrayList<>();

@@ -30,7 +30,7 @@ final class PourCauses {
 
   private PourCauses() {}
 
-  static Reading tooThick(Scene scene) {
+  static Reading tooThick(FaultContext scene) {
     if (!scene.notes("pour.wet_thickness_mm")) {
       return Reading.untold("how thick it was poured");
     }
@@ -46,7 +46,7 @@ final class PourCauses {
             + " of dry film; 50 to 250 µm are usual");
   }
 
-  static Optional<PutRight> thin(Scene scene) {
+  static Optional<PutRight> thin(FaultContext scene) {
     double wet = scene.setup().wetThicknessM() * MODEST_DRY_M / dryM(scene);
     if (wet >= scene.setup().wetThicknessM()) {
       return Optional.empty();
@@ -55,7 +55,7 @@ final class PourCauses {
         new PutRight(scene.setup().pouredTo(wet), "poured " + Told.millimetres(wet) + " wet"));
   }
 
-  static Reading tooThin(Scene scene) {
+  static Reading tooThin(FaultContext scene) {
     if (!scene.notes("pour.wet_thickness_mm")) {
       return Reading.untold("how thick it was poured");
     }
@@ -67,7 +67,7 @@ final class PourCauses {
         "the thin edge is " + Told.micrometres(edge) + " when dry; under 50 µm film tears easily");
   }
 
-  static Optional<PutRight> thicker(Scene scene) {
+  static Optional<PutRight> thicker(FaultContext scene) {
     double wet = scene.setup().wetThicknessM() * STURDY_EDGE_M / edgeM(scene);
     if (wet <= scene.setup().wetThicknessM()) {
       return Optional.empty();
@@ -76,7 +76,7 @@ final class PourCauses {
         new PutRight(scene.setup().pouredTo(wet), "poured " + Told.millimetres(wet) + " wet"));
   }
 
-  static Reading uneven(Scene scene) {
+  static Reading uneven(FaultContext scene) {
     double unevenness = scene.setup().casting().pour().unevenness();
     if (!scene.notes("pour.unevenness_pct")) {
       return Reading.untold("how uneven the pour was");
@@ -90,7 +90,7 @@ final class PourCauses {
             + " from the average; 10 % is level");
   }
 
-  static Optional<PutRight> level(Scene scene) {
+  static Optional<PutRight> level(FaultContext scene) {
     if (!scene.notes("pour.unevenness_pct")
         || scene.setup().casting().pour().unevenness() <= NEARLY_LEVEL) {
       return Optional.empty();
@@ -99,7 +99,7 @@ final class PourCauses {
         new PutRight(scene.setup().withUnevenness(NEARLY_LEVEL), "on a level plate"));
   }
 
-  static Reading tooCool(Scene scene) {
+  static Reading tooCool(FaultContext scene) {
     if (!scene.notes("pour.paste_C")) {
       return Reading.untold("how warm the paste was when poured");
     }
@@ -116,7 +116,7 @@ final class PourCauses {
   }
 
   /** Paste and plate mixed, the plate as warm as the room. */
-  private static double onPlateK(Scene scene) {
+  private static double onPlateK(FaultContext scene) {
     Setup setup = scene.setup();
     Composition paste = setup.composition();
     Pour pour = setup.casting().pour();
@@ -126,11 +126,11 @@ final class PourCauses {
     return (film * pour.pasteTemperatureK() + plate * airK) / (film + plate);
   }
 
-  private static double dryM(Scene scene) {
+  private static double dryM(FaultContext scene) {
     return scene.outlook().film().dryThicknessM().middle();
   }
 
-  private static double edgeM(Scene scene) {
+  private static double edgeM(FaultContext scene) {
     return dryM(scene) * (1 - scene.setup().casting().pour().unevenness());
   }
 }

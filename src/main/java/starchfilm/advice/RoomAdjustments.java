@@ -27,15 +27,15 @@ final class RoomAdjustments {
 
   private RoomAdjustments() {}
 
-  static List<Step> calmer(Scene scene, List<Place> otherPlaces) {
+  static List<Step> calmer(FaultContext scene, List<Place> otherPlaces) {
     return draught(scene, Adjustment.CALMER_AIR, BREEZE_M_PER_S, STILL_M_PER_S);
   }
 
-  static List<Step> fan(Scene scene, List<Place> otherPlaces) {
+  static List<Step> fan(FaultContext scene, List<Place> otherPlaces) {
     return draught(scene, Adjustment.FAN, BREEZE_M_PER_S, FAN_M_PER_S);
   }
 
-  private static List<Step> draught(Scene scene, Adjustment adjustment, double... speeds) {
+  private static List<Step> draught(FaultContext scene, Adjustment adjustment, double... speeds) {
     List<Step> steps = new ArrayList<>();
     if (scene.setup().place().room() instanceof ConstantRoom room) {
       double from = room.air().speedMPerS();
@@ -52,15 +52,15 @@ final class RoomAdjustments {
     return steps;
   }
 
-  static List<Step> cover(Scene scene, List<Place> otherPlaces) {
+  static List<Step> cover(FaultContext scene, List<Place> otherPlaces) {
     return humidity(scene, Adjustment.COVER_THE_PLATE, STEP_HUMIDITY, "a cover ajar: ");
   }
 
-  static List<Step> drier(Scene scene, List<Place> otherPlaces) {
+  static List<Step> drier(FaultContext scene, List<Place> otherPlaces) {
     return humidity(scene, Adjustment.DRIER_ROOM, -STEP_HUMIDITY, "");
   }
 
-  private static List<Step> humidity(Scene scene, Adjustment adjustment, double step, String how) {
+  private static List<Step> humidity(FaultContext scene, Adjustment adjustment, double step, String how) {
     List<Step> steps = new ArrayList<>();
     if (scene.setup().place().room() instanceof ConstantRoom room) {
       double from = room.air().relativeHumidity();
@@ -79,7 +79,7 @@ final class RoomAdjustments {
     return steps;
   }
 
-  static List<Step> warmer(Scene scene, List<Place> otherPlaces) {
+  static List<Step> warmer(FaultContext scene, List<Place> otherPlaces) {
     List<Step> steps = new ArrayList<>();
     if (scene.setup().place().room() instanceof ConstantRoom room) {
       for (int i = 1; i <= 2; i++) {
@@ -100,7 +100,7 @@ final class RoomAdjustments {
     return steps;
   }
 
-  static List<Step> another(Scene scene, List<Place> otherPlaces) {
+  static List<Step> another(FaultContext scene, List<Place> otherPlaces) {
     List<Step> steps = new ArrayList<>();
     Place here = scene.setup().place();
     for (Place place : otherPlaces) {
@@ -122,7 +122,7 @@ final class RoomAdjustments {
     return new AirState(air.temperatureK(), air.relativeHumidity(), speedMPerS);
   }
 
-  private static Setup inAir(Scene scene, AirState air) {
+  private static Setup inAir(FaultContext scene, AirState air) {
     Place place = scene.setup().place();
     if (!DryingLimits.AIR_TEMPERATURE.contains(air.temperatureK())) {
       throw new IllegalStateException("no room is advised at " + air.temperatureK() + " K");

@@ -10,7 +10,7 @@ import starchfilm.material.air.WagnerPruss1993;
 import starchfilm.drying.Milestone;
 import starchfilm.casting.Spot;
 import starchfilm.casting.ConstantRoom;
-import starchfilm.trial.Trial.RoomDoubt;
+import starchfilm.trial.Trial.RoomUncertainty;
 import starchfilm.trial.Trial.Use;
 
 /**
@@ -41,7 +41,7 @@ final class RoomCauses {
 
   private RoomCauses() {}
 
-  static Reading tooFast(Scene scene) {
+  static Reading tooFast(FaultContext scene) {
     if (!scene.notes("room.air_C") || !scene.notes("room.rh_pct")) {
       return Reading.untold("how warm and damp the room was");
     }
@@ -55,7 +55,7 @@ final class RoomCauses {
             + " g an hour and square metre on average; a still room takes 50 to 80 g");
   }
 
-  private static double evaporationKgPerM2H(Scene scene) {
+  private static double evaporationKgPerM2H(FaultContext scene) {
     Setup setup = scene.setup();
     double waterKgPerM2 =
         setup.wetThicknessM()
@@ -64,7 +64,7 @@ final class RoomCauses {
     return waterKgPerM2 / (scene.outlook().timeS(Spot.NOMINAL, Milestone.DRY_THROUGH) / HOUR_S);
   }
 
-  static Optional<PutRight> calm(Scene scene) {
+  static Optional<PutRight> calm(FaultContext scene) {
     AirState air = meanAir(scene);
     if (air.relativeHumidity() >= CALM_HUMIDITY && air.speedMPerS() <= STILL_M_PER_S) {
       return Optional.empty();
@@ -80,7 +80,7 @@ final class RoomCauses {
             "in still air of " + Told.percent(calm.relativeHumidity())));
   }
 
-  static Reading slow(Scene scene) {
+  static Reading slow(FaultContext scene) {
     if (!scene.notes("room.air_C") || !scene.notes("room.rh_pct")) {
       return Reading.untold("how warm and damp the room was");
     }
@@ -100,7 +100,7 @@ final class RoomCauses {
             + " of what a room of 20 °C and 50 % can");
   }
 
-  static Optional<PutRight> ordinary(Scene scene) {
+  static Optional<PutRight> ordinary(FaultContext scene) {
     AirState air = meanAir(scene);
     if (air.temperatureK() >= ORDINARY_K && air.relativeHumidity() <= ORDINARY_HUMIDITY) {
       return Optional.empty();
@@ -119,7 +119,7 @@ final class RoomCauses {
                 + Told.percent(ordinary.relativeHumidity())));
   }
 
-  static Reading damp(Scene scene) {
+  static Reading damp(FaultContext scene) {
     double humidity = scene.dampestHumidity();
     return Reading.of(
         humidity,
@@ -128,7 +128,7 @@ final class RoomCauses {
         "the film was in air of " + Told.percent(humidity) + " humidity; from 60 % on it softens");
   }
 
-  static Reading dry(Scene scene) {
+  static Reading dry(FaultContext scene) {
     double humidity = scene.driestHumidity();
     return Reading.of(
         humidity,
@@ -138,7 +138,7 @@ final class RoomCauses {
   }
 
   /** The same film in air of 50 %, on the plate and in use. */
-  static Optional<PutRight> middling(Scene scene) {
+  static Optional<PutRight> middling(FaultContext scene) {
     AirState air = meanAir(scene);
     AirState middling = new AirState(air.temperatureK(), ORDINARY_HUMIDITY, air.speedMPerS());
     Use use = scene.setup().use();
@@ -151,13 +151,13 @@ final class RoomCauses {
             "in air of 50 %"));
   }
 
-  private static Place in(Scene scene, AirState air) {
+  private static Place in(FaultContext scene, AirState air) {
     Place place = scene.setup().place();
-    return new Place(place.name(), new ConstantRoom(air), RoomDoubt.NONE, OptionalDouble.empty());
+    return new Place(place.name(), new ConstantRoom(air), RoomUncertainty.NONE, OptionalDouble.empty());
   }
 
   /** The air averaged over the first three days. */
-  static AirState meanAir(Scene scene) {
+  static AirState meanAir(FaultContext scene) {
     return meanAir(scene.setup().place());
   }
 

@@ -34,7 +34,7 @@ public record Rule(Kind fault, Set<Place> where, Measure heldAgainst, Cause caus
    * How much of the trouble this row speaks of a scene holds: 0 none, 1 clearly; empty where the
    * notebook does not tell.
    */
-  OptionalDouble trouble(Scene scene) {
+  OptionalDouble trouble(FaultContext scene) {
     if (heldAgainst.needsTime() && scene.seenAtS().isEmpty()) {
       return OptionalDouble.empty();
     }

@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmCase;
 import starchfilm.casting.DryingCase;
@@ -14,7 +14,7 @@ import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.Paste;
 import starchfilm.casting.Room;
 import starchfilm.trial.Trial;
-import starchfilm.trial.Trial.RoomDoubt;
+import starchfilm.trial.Trial.RoomUncertainty;
 import starchfilm.trial.Trial.Use;
 
 /**
@@ -59,7 +59,7 @@ public record Setup(
    * @param doubt how uncertain the notes leave the air
    * @param benchTemperatureK temperature of what the plate stands on (K), if noted
    */
-  public record Place(String name, Room room, RoomDoubt doubt, OptionalDouble benchTemperatureK) {}
+  public record Place(String name, Room room, RoomUncertainty doubt, OptionalDouble benchTemperatureK) {}
 
   /**
    * The set-up of a trial as it was noted.
@@ -124,7 +124,7 @@ public record Setup(
    * @param factors what is known apart from the room
    * @return the widened model
    */
-  public FactorModel inPlace(FactorModel factors) {
+  public ParameterDistribution inPlace(ParameterDistribution factors) {
     return place.doubt().addedTo(factors);
   }
 

@@ -18,13 +18,13 @@ record Step(Adjustment adjustment, Setup setup, OptionalDouble waitUntilS, Strin
   }
 
   /** The scenes as they are after this step; they share one view of the changed set-up. */
-  List<Scene> appliedTo(List<Scene> scenes) {
-    Outlook changed = scenes.get(0).outlook().of(setup);
+  List<FaultContext> appliedTo(List<FaultContext> scenes) {
+    ForecastCache changed = scenes.get(0).outlook().of(setup);
     return scenes.stream().map(scene -> appliedTo(scene, changed)).toList();
   }
 
-  private Scene appliedTo(Scene scene, Outlook changed) {
-    Scene after = scene.with(changed);
+  private FaultContext appliedTo(FaultContext scene, ForecastCache changed) {
+    FaultContext after = scene.with(changed);
     return waitUntilS.isPresent() ? after.lookedAtS(waitUntilS.getAsDouble()) : after;
   }
 }

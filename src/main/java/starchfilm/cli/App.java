@@ -18,7 +18,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
  * The program: its commands, and what happens when one of them fails.
  *
  * <p>To add a command, write a class that is a {@code Callable<Integer>} with a {@code @Command}
- * annotation and a constructor that takes {@link Surroundings}, and name it in {@link #COMMANDS}.
+ * annotation and a constructor that takes {@link CommandContext}, and name it in {@link #COMMANDS}.
  */
 @Command(
     name = "starchfilm",
@@ -40,7 +40,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in a file."
     })
 final class App implements Runnable {
-  private record Offered(String name, Function<Surroundings, Object> maker) {}
+  private record Offered(String name, Function<CommandContext, Object> maker) {}
 
   private static final List<Offered> COMMANDS =
       List.of(
@@ -56,7 +56,7 @@ final class App implements Runnable {
 
   private static final int LONGEST_SENTENCE = 400;
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Option(
       names = {"-h", "--help"},
@@ -79,7 +79,7 @@ final class App implements Runnable {
       description = "On an unexpected error, show where in the program it arose.")
   private boolean debug;
 
-  App(Surroundings surroundings) {
+  App(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

@@ -48,7 +48,7 @@ import starchfilm.report.plan.AssaySheet;
 final class AssayCommand implements Callable<Integer> {
   private static final double ROOM_K = 293.15;
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Option(
       names = "--mass",
@@ -80,7 +80,7 @@ final class AssayCommand implements Callable<Integer> {
   @ArgGroup(exclusive = false, heading = "%nHow it was recovered:%n")
   private @Nullable RecoveryOptions recovery;
 
-  AssayCommand(Surroundings surroundings) {
+  AssayCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 
@@ -90,7 +90,7 @@ final class AssayCommand implements Callable<Integer> {
    * @param surroundings what it touches
    * @return assay and assay ph
    */
-  static CommandLine withPh(Surroundings surroundings) {
+  static CommandLine withPh(CommandContext surroundings) {
     return new CommandLine(new AssayCommand(surroundings))
         .addSubcommand(new PhCommand(surroundings));
   }

@@ -27,7 +27,7 @@ import starchfilm.report.words.Plural;
       "Exit codes: 0 every file is sound, 2 a file has a fault."
     })
 final class CheckCommand implements Callable<Integer> {
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Parameters(
       arity = "1..*",
@@ -35,7 +35,7 @@ final class CheckCommand implements Callable<Integer> {
       description = "Trial files, or folders of them.")
   private List<Path> paths = List.of();
 
-  CheckCommand(Surroundings surroundings) {
+  CheckCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

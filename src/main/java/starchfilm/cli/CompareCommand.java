@@ -41,7 +41,7 @@ import starchfilm.report.words.Plural;
           + " all the same)."
     })
 final class CompareCommand implements Callable<Integer> {
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Parameters(
       arity = "1..*",
@@ -56,7 +56,7 @@ final class CompareCommand implements Callable<Integer> {
       description = "Where the page goes; - for standard output. Default: ${DEFAULT-VALUE}")
   private String out = "";
 
-  CompareCommand(Surroundings surroundings) {
+  CompareCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

@@ -54,7 +54,7 @@ import starchfilm.trial.Trial;
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in the file."
     })
 final class DryCommand implements Callable<Integer> {
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Parameters(arity = "0..1", paramLabel = "FILE", description = "A trial file.")
   private @Nullable Path file;
@@ -77,7 +77,7 @@ final class DryCommand implements Callable<Integer> {
   @ArgGroup(validate = false, heading = "%nThe trial, or what to change in it:%n")
   private RecipeOptions options = new RecipeOptions();
 
-  DryCommand(Surroundings surroundings) {
+  DryCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

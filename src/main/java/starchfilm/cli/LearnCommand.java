@@ -35,12 +35,12 @@ import starchfilm.files.saving.NotWrittenException;
           + " others were learnt from all the same)."
     })
 final class LearnCommand implements Callable<Integer> {
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Parameters(paramLabel = "FOLDER", description = "The folder that holds your trial files.")
   private Path folder = Path.of("");
 
-  LearnCommand(Surroundings surroundings) {
+  LearnCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import starchfilm.advice.Knowledge;
 import starchfilm.advice.Setup;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecaster;
 import starchfilm.learning.Workshop;
 
@@ -34,7 +34,7 @@ final class LearntKnowledge implements Knowledge {
   }
 
   @Override
-  public FactorModel of(Setup setup) {
+  public ParameterDistribution of(Setup setup) {
     return of(workshops.get(), setup)
         .factors(setup.place().name(), setup.composition().starchShares(), false);
   }

@@ -10,6 +10,6 @@ public final class Main {
    * @param args the words of the command line
    */
   public static void main(String[] args) {
-    System.exit(new App(Surroundings.ofThisProcess()).run(args));
+    System.exit(new App(CommandContext.ofThisProcess()).run(args));
   }
 }

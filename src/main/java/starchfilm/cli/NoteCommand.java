@@ -53,7 +53,7 @@ import starchfilm.trial.Trial;
 final class NoteCommand implements Callable<Integer> {
   private static final String NOW = "now";
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Parameters(arity = "1", paramLabel = "FILE", description = "The trial file.")
   private Path file = Path.of("");
@@ -113,7 +113,7 @@ final class NoteCommand implements Callable<Integer> {
       description = "A JPEG, PNG or GIF in the trial's folder. May be repeated.")
   private List<Path> photos = List.of();
 
-  NoteCommand(Surroundings surroundings) {
+  NoteCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

@@ -37,11 +37,11 @@ final class NoteQuestions {
   private static final Note NOTHING =
       new Note.Cooked(Optional.empty(), Optional.empty(), Optional.empty());
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
   private final NoteWords words;
   private final Path trial;
 
-  NoteQuestions(Surroundings surroundings, NoteWords words, Path trial) {
+  NoteQuestions(CommandContext surroundings, NoteWords words, Path trial) {
     this.surroundings = surroundings;
     this.words = words;
     this.trial = trial;

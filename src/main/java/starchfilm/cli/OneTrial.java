@@ -20,9 +20,9 @@ import starchfilm.trial.Trial;
 final class OneTrial {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
-  OneTrial(Surroundings surroundings) {
+  OneTrial(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

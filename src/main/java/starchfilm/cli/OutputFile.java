@@ -22,13 +22,13 @@ import starchfilm.files.saving.SafeFile;
 final class OutputFile {
   private static final String STANDARD_OUTPUT = "-";
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
   private final String typed;
 
   /** Empty for standard output. */
   private final Optional<Path> path;
 
-  private OutputFile(Surroundings surroundings, String typed, Optional<Path> path) {
+  private OutputFile(CommandContext surroundings, String typed, Optional<Path> path) {
     this.surroundings = surroundings;
     this.typed = typed;
     this.path = path;
@@ -61,7 +61,7 @@ final class OutputFile {
    * @param surroundings the working directory and standard output
    * @return the place
    */
-  static OutputFile of(String option, String typed, Kind kind, Surroundings surroundings) {
+  static OutputFile of(String option, String typed, Kind kind, CommandContext surroundings) {
     if (typed.equals(STANDARD_OUTPUT)) {
       return new OutputFile(surroundings, typed, Optional.empty());
     }

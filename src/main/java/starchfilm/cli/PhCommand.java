@@ -41,7 +41,7 @@ final class PhCommand implements Callable<Integer> {
   private static final double SOAP_KG_PER_MOL =
       MolarMass.OLEIC_ACID - MolarMass.HYDROGEN + MolarMass.SODIUM;
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Option(
       names = "--volume",
@@ -76,7 +76,7 @@ final class PhCommand implements Callable<Integer> {
       description = "Soap in the volume, if known; it takes up acid.")
   private @Nullable String soap;
 
-  PhCommand(Surroundings surroundings) {
+  PhCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

@@ -42,7 +42,7 @@ final class PlaceOptions {
       description = "How sure that must be. Default: 80%%.")
   private @Nullable String sure;
 
-  TypedRoom room(Surroundings surroundings) {
+  TypedRoom room(CommandContext surroundings) {
     if (room == null) {
       throw CommandFailure.wrongInput(
           "--room: not given; write the air beside the plates, such as --room 19C,55%");
@@ -65,7 +65,7 @@ final class PlaceOptions {
         : OptionalDouble.of(TypedAmounts.temperatureK("--bench", bench));
   }
 
-  OptionalDouble byS(Surroundings surroundings) {
+  OptionalDouble byS(CommandContext surroundings) {
     return by == null
         ? OptionalDouble.empty()
         : OptionalDouble.of(TypedDate.secondsFromNow("--by", by, surroundings.clock()));

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.findings.Fault;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.learning.Workshop;
@@ -53,7 +53,7 @@ import starchfilm.web.Questions;
       "Exit codes: 0 done, 1 nothing fits (what to give up is printed), 2 wrong input."
     })
 final class PlanCommand implements Callable<Integer> {
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @ArgGroup(validate = false, heading = "%nWhat is at hand:%n")
   private SupplyOptions supplies = new SupplyOptions();
@@ -80,7 +80,7 @@ final class PlanCommand implements Callable<Integer> {
       description = "Also write a trial file a recipe into this folder; nothing is written over.")
   private @Nullable String folder;
 
-  PlanCommand(Surroundings surroundings) {
+  PlanCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 
@@ -130,7 +130,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   /** What earlier trials taught, where the new ones go or else where the command is run. */
-  private FactorModel known() {
+  private ParameterDistribution known() {
     Path home = surroundings.resolve(folder == null ? Path.of("") : Path.of(folder));
     Workshops workshops = new Workshops();
     workshops.fault(home).map(Fault::sentence).ifPresent(surroundings.err()::println);

@@ -22,9 +22,9 @@ import starchfilm.files.saving.SafeFile;
 final class PlanFiles {
   private static final int MOST_NAMES = 1000;
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
-  PlanFiles(Surroundings surroundings) {
+  PlanFiles(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

@@ -46,7 +46,7 @@ final class ServeCommand implements Callable<Integer> {
 
   private static final int MOST_PORT = 65_535;
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Parameters(
       arity = "0..1",
@@ -73,7 +73,7 @@ final class ServeCommand implements Callable<Integer> {
       })
   private boolean shareOnLan;
 
-  ServeCommand(Surroundings surroundings) {
+  ServeCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

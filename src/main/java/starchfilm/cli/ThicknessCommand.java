@@ -8,7 +8,7 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshops;
 import starchfilm.planning.DryingPlace;
@@ -46,7 +46,7 @@ import starchfilm.trial.Trial;
 final class ThicknessCommand implements Callable<Integer> {
   private static final List<Double> SHARES = List.of(0.5, 0.9);
 
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
   @Parameters(arity = "0..1", paramLabel = "FILE", description = "A trial file.")
   private @Nullable Path file;
@@ -80,7 +80,7 @@ final class ThicknessCommand implements Callable<Integer> {
   @ArgGroup(validate = false, heading = "%nThe trial, or what to change in it:%n")
   private RecipeOptions options = new RecipeOptions();
 
-  ThicknessCommand(Surroundings surroundings) {
+  ThicknessCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 
@@ -111,7 +111,7 @@ final class ThicknessCommand implements Callable<Integer> {
   /**
    * What earlier trials taught; of another room than the file's, only what rooms have in common.
    */
-  private FactorModel known(Trial trial) {
+  private ParameterDistribution known(Trial trial) {
     Workshops workshops = new Workshops();
     workshops.faults(List.of(trial)).stream()
         .map(Fault::sentence)

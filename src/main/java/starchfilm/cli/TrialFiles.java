@@ -16,7 +16,7 @@ final class TrialFiles {
    * @param surroundings where the working directory is known
    * @return the trials and everything wrong
    */
-  static Notebook read(List<Path> typed, Surroundings surroundings) {
+  static Notebook read(List<Path> typed, CommandContext surroundings) {
     return NotebookReader.read(typed.stream().map(surroundings::resolve).toList());
   }
 }

@@ -9,9 +9,9 @@ import starchfilm.web.Questions;
 
 /** Answers the pages' questions with the commands themselves. */
 final class TypedQuestions implements Questions {
-  private final Surroundings surroundings;
+  private final CommandContext surroundings;
 
-  TypedQuestions(Surroundings surroundings) {
+  TypedQuestions(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
 

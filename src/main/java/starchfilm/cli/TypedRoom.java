@@ -60,7 +60,7 @@ record TypedRoom(Room room, ObjectNode section, Optional<Path> log) {
    * @param surroundings the folder of the log, and the time of the pour: now
    * @return the room
    */
-  static TypedRoom parse(String option, String typed, Surroundings surroundings) {
+  static TypedRoom parse(String option, String typed, CommandContext surroundings) {
     Optional<Path> file = file(typed, surroundings);
     if (file.isPresent()) {
       return logged(option, file.get());
@@ -98,7 +98,7 @@ record TypedRoom(Room room, ObjectNode section, Optional<Path> log) {
   }
 
   private static TypedRoom of(
-      Span air, Span humidity, double speedMPerS, Surroundings surroundings) {
+      Span air, Span humidity, double speedMPerS, CommandContext surroundings) {
     AirState mean =
         new AirState(air.middle() + ZERO_CELSIUS_K, humidity.middle() / 100, speedMPerS);
     ObjectNode section = JsonNodeFactory.instance.objectNode();
@@ -148,7 +148,7 @@ record TypedRoom(Room room, ObjectNode section, Optional<Path> log) {
     return Double.parseDouble(digits.replace(',', '.'));
   }
 
-  private static Optional<Path> file(String typed, Surroundings surroundings) {
+  private static Optional<Path> file(String typed, CommandContext surroundings) {
     try {
       Path path = surroundings.resolve(Path.of(typed));
       boolean named = typed.toLowerCase(java.util.Locale.ROOT).endsWith(".csv");

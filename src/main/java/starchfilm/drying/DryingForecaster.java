@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import starchfilm.material.air.HumidAir;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.numerics.evidence.Extrapolation;
@@ -21,7 +21,7 @@ import starchfilm.material.wetfilm.WaterDiffusivity;
  * Forecasts how a plate dries: solves its three spots in many likely cases and gives the 10, 50 and
  * 90 % points.
  *
- * <p>The cases come from a {@link FactorModel}; the same model, count and plate give the same
+ * <p>The cases come from a {@link ParameterDistribution}; the same model, count and plate give the same
  * forecast on every machine and with any number of threads. Immutable; safe to share.
  */
 public final class DryingForecaster {
@@ -57,7 +57,7 @@ public final class DryingForecaster {
   private static final int DRAWS_PER_TASK = 8;
   private static final double CURVE_BEYOND_DRY = 1.1;
 
-  private final FactorModel factors;
+  private final ParameterDistribution factors;
   private final int draws;
   private final boolean ofThisPlate;
 
@@ -67,11 +67,11 @@ public final class DryingForecaster {
    * @param factors what is known of the factors
    * @param draws how many likely cases to solve, at least 20
    */
-  public DryingForecaster(FactorModel factors, int draws) {
+  public DryingForecaster(ParameterDistribution factors, int draws) {
     this(factors, draws, false);
   }
 
-  private DryingForecaster(FactorModel factors, int draws, boolean ofThisPlate) {
+  private DryingForecaster(ParameterDistribution factors, int draws, boolean ofThisPlate) {
     if (draws < FEWEST_DRAWS) {
       throw new IllegalArgumentException(
           "a forecast needs at least " + FEWEST_DRAWS + " draws, not " + draws);
@@ -89,7 +89,7 @@ public final class DryingForecaster {
    * @param draws how many likely cases to solve, at least 20
    * @return the forecaster
    */
-  public static DryingForecaster ofOnePlate(FactorModel factors, int draws) {
+  public static DryingForecaster ofOnePlate(ParameterDistribution factors, int draws) {
     return new DryingForecaster(factors, draws, true);
   }
 
@@ -101,19 +101,19 @@ public final class DryingForecaster {
    */
   public DryingForecast forecast(DryingCase drying) {
     PreparedCase prepared = prepared(drying);
-    FactorModel model = forCase(prepared);
-    Deviations middle = model.mean();
-    SpotTrace first = solveOne(prepared, Spot.NOMINAL, middle, new double[0], FIRST_LOOK_S);
+    ParameterDistribution model = forCase(prepared);
+    ParameterSample middle = model.mean();
+    SpotSolution first = solveOne(prepared, Spot.NOMINAL, middle, new double[0], FIRST_LOOK_S);
     RoomVerdict verdict = RoomDamp.verdict(first.restingMoisture, first.startMoisture);
     boolean damp = verdict == RoomVerdict.TOO_DAMP;
     double horizonS = damp ? DAMP_HORIZON_S : HORIZON_S;
-    Deviations[] cases = cases(prepared, model, damp);
+    ParameterSample[] cases = cases(prepared, model, damp);
 
     double[] none = {};
-    SpotTrace[] edge = solve(prepared, Spot.THIN_EDGE, cases, none, horizonS);
-    SpotTrace[] thick = solve(prepared, Spot.THICK_SPOT, cases, none, horizonS);
+    SpotSolution[] edge = solve(prepared, Spot.THIN_EDGE, cases, none, horizonS);
+    SpotSolution[] thick = solve(prepared, Spot.THICK_SPOT, cases, none, horizonS);
     double[] curveTimesS = curveTimes(times(thick, Milestone.DRY_THROUGH), horizonS);
-    SpotTrace[] nominal = solve(prepared, Spot.NOMINAL, cases, curveTimesS, horizonS);
+    SpotSolution[] nominal = solve(prepared, Spot.NOMINAL, cases, curveTimesS, horizonS);
 
     SpotForecast thickSpot = spotForecast(drying, Spot.THICK_SPOT, thick, first.restingMoisture);
     return new DryingForecast(
@@ -148,12 +148,12 @@ public final class DryingForecaster {
    */
   public SpotForecast forecast(DryingCase drying, Spot spot) {
     PreparedCase prepared = prepared(drying);
-    FactorModel model = forCase(prepared);
+    ParameterDistribution model = forCase(prepared);
     double[] none = {};
-    SpotTrace first = solveOne(prepared, Spot.NOMINAL, model.mean(), none, FIRST_LOOK_S);
+    SpotSolution first = solveOne(prepared, Spot.NOMINAL, model.mean(), none, FIRST_LOOK_S);
     boolean damp =
         RoomDamp.verdict(first.restingMoisture, first.startMoisture) == RoomVerdict.TOO_DAMP;
-    SpotTrace[] traces =
+    SpotSolution[] traces =
         solve(
             prepared, spot, cases(prepared, model, damp), none, damp ? DAMP_HORIZON_S : HORIZON_S);
     return spotForecast(drying, spot, traces, first.restingMoisture);
@@ -179,18 +179,18 @@ public final class DryingForecaster {
   }
 
   /** Where nothing dries, a few cases show that as well as many. */
-  private Deviations[] cases(PreparedCase prepared, FactorModel model, boolean damp) {
+  private ParameterSample[] cases(PreparedCase prepared, ParameterDistribution model, boolean damp) {
     return damp ? model.draws(FEWEST_DRAWS) : LikelyCases.of(prepared, model, draws);
   }
 
   /** The factors with what this paste, pour and room add to their uncertainty. */
-  private FactorModel forCase(PreparedCase prepared) {
-    return ofThisPlate ? factors : CaseDoubt.addedTo(factors, prepared);
+  private ParameterDistribution forCase(PreparedCase prepared) {
+    return ofThisPlate ? factors : CastingUncertainty.addedTo(factors, prepared);
   }
 
-  static SpotTrace[] solve(
-      PreparedCase prepared, Spot spot, Deviations[] cases, double[] curveTimesS, double horizonS) {
-    SpotTrace[] traces = new SpotTrace[cases.length];
+  static SpotSolution[] solve(
+      PreparedCase prepared, Spot spot, ParameterSample[] cases, double[] curveTimesS, double horizonS) {
+    SpotSolution[] traces = new SpotSolution[cases.length];
     int tasks = (cases.length + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
     IntStream.range(0, tasks)
         .parallel()
@@ -199,20 +199,20 @@ public final class DryingForecaster {
               SpotSolver solver = new SpotSolver(prepared, curveTimesS);
               int end = Math.min(cases.length, (task + 1) * DRAWS_PER_TASK);
               for (int i = task * DRAWS_PER_TASK; i < end; i++) {
-                traces[i] = new SpotTrace();
+                traces[i] = new SpotSolution();
                 solver.solve(spot, cases[i], horizonS, traces[i]);
               }
             });
     return traces;
   }
 
-  static SpotTrace solveOne(
+  static SpotSolution solveOne(
       PreparedCase prepared,
       Spot spot,
-      Deviations deviations,
+      ParameterSample deviations,
       double[] curveTimesS,
       double horizonS) {
-    SpotTrace trace = new SpotTrace();
+    SpotSolution trace = new SpotSolution();
     new SpotSolver(prepared, curveTimesS).solve(spot, deviations, horizonS, trace);
     return trace;
   }
@@ -232,7 +232,7 @@ public final class DryingForecaster {
   }
 
   private static List<CurvePoint> curve(
-      double[] timesS, SpotTrace[] nominal, SpotTrace edge, SpotTrace thick) {
+      double[] timesS, SpotSolution[] nominal, SpotSolution edge, SpotSolution thick) {
     List<CurvePoint> points = new ArrayList<>(timesS.length);
     double[] column = new double[nominal.length];
     for (int i = 0; i < timesS.length; i++) {
@@ -245,7 +245,7 @@ public final class DryingForecaster {
   }
 
   private static SpotForecast spotForecast(
-      DryingCase drying, Spot spot, SpotTrace[] traces, double restingMoisture) {
+      DryingCase drying, Spot spot, SpotSolution[] traces, double restingMoisture) {
     Composition composition = drying.composition();
     double wetM =
         drying.pour().wetThicknessM().value() * spot.thicknessRatio(drying.pour().unevenness());
@@ -263,7 +263,7 @@ public final class DryingForecaster {
     return new SpotForecast(spot, wetM, dryM, milestones);
   }
 
-  static double[] times(SpotTrace[] traces, Milestone milestone) {
+  static double[] times(SpotSolution[] traces, Milestone milestone) {
     double[] times = new double[traces.length];
     for (int i = 0; i < times.length; i++) {
       times[i] = traces[i].milestoneS[milestone.ordinal()];

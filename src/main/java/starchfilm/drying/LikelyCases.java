@@ -1,8 +1,8 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.Spot;
 
 /** The likely cases of one plate, spread so that the range of its dry-through is met well. */
@@ -14,7 +14,7 @@ final class LikelyCases {
    * dry-through, which costs a solve for every factor. Where one step would keep that spot wet for
    * ever, the slope is that of the step back; where it is wet for ever anyway, they spread evenly.
    */
-  static Deviations[] of(PreparedCase prepared, FactorModel model, int count) {
+  static ParameterSample[] of(PreparedCase prepared, ParameterDistribution model, int count) {
     double middle = logDryS(prepared, model.mean())[0];
     double[] slopes = logDryS(prepared, model.steps(1));
     Arrays.setAll(slopes, k -> slopes[k] - middle);
@@ -30,8 +30,8 @@ final class LikelyCases {
     return Arrays.stream(values).allMatch(Double::isFinite);
   }
 
-  private static double[] logDryS(PreparedCase prepared, Deviations... cases) {
-    SpotTrace[] traces =
+  private static double[] logDryS(PreparedCase prepared, ParameterSample... cases) {
+    SpotSolution[] traces =
         DryingForecaster.solve(
             prepared, Spot.THICK_SPOT, cases, new double[0], DryingForecaster.HORIZON_S);
     return Arrays.stream(DryingForecaster.times(traces, Milestone.DRY_THROUGH))

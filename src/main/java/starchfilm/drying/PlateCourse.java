@@ -1,7 +1,7 @@
 package starchfilm.drying;
 
 import java.util.List;
-import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Spot;
 
@@ -36,9 +36,9 @@ public record PlateCourse(List<SpotMoment> edge, List<SpotMoment> thick) {
    * @param horizonS it is followed until then where its thick spot is not dry before (s)
    * @return its course
    */
-  public static PlateCourse of(DryingCase drying, Deviations deviations, double horizonS) {
+  public static PlateCourse of(DryingCase drying, ParameterSample deviations, double horizonS) {
     PreparedCase prepared = PreparedCase.of(drying, horizonS, Fineness.QUICK);
-    SpotTrace first = new SpotTrace();
+    SpotSolution first = new SpotSolution();
     new SpotSolver(prepared, new double[0]).solve(Spot.THICK_SPOT, deviations, horizonS, first);
     double dryS = first.milestoneS[Milestone.DRY_THROUGH.ordinal()];
     double endS = Double.isInfinite(dryS) ? horizonS : Math.min(horizonS, dryS * BEYOND_DRY);

@@ -5,8 +5,8 @@ import starchfilm.material.air.Harrison1963;
 import starchfilm.material.air.LatentHeat;
 import starchfilm.material.air.PlateTransfer;
 import starchfilm.numerics.diffusion.FaceExchange;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Plate;
@@ -93,13 +93,13 @@ final class PlateExchange implements FaceExchange {
   }
 
   /** Takes on one likely case. */
-  void become(Deviations deviations, FilmMaterial material, double solidsKgPerM2) {
+  void become(ParameterSample deviations, FilmMaterial material, double solidsKgPerM2) {
     isotherm = material.isotherm();
-    isothermFactor = deviations.multiplier(Factor.ISOTHERM);
-    benchWPerM2K = benchWPerM2K() * deviations.multiplier(Factor.BENCH);
-    humidityShift = deviations.of(Factor.HUMIDITY);
-    temperatureShiftK = deviations.of(Factor.AIR_TEMPERATURE);
-    double airSide = deviations.multiplier(Factor.AIR_SIDE);
+    isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);
+    benchWPerM2K = benchWPerM2K() * deviations.multiplier(UncertainParameter.BENCH);
+    humidityShift = deviations.of(UncertainParameter.HUMIDITY);
+    temperatureShiftK = deviations.of(UncertainParameter.AIR_TEMPERATURE);
+    double airSide = deviations.multiplier(UncertainParameter.AIR_SIDE);
     upperTransfer.setFactor(airSide);
     lowerTransfer.setFactor(airSide);
     solidsHeatJPerM2K = solidsKgPerM2 * SolidsHeat.jPerKgK(material.composition());

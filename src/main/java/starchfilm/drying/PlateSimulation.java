@@ -2,9 +2,9 @@ package starchfilm.drying;
 
 import java.util.Arrays;
 import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Spot;
 
@@ -38,7 +38,7 @@ public final class PlateSimulation {
   private final PreparedCase prepared;
   private final double[] timesS;
   private final SpotSolver solver;
-  private final SpotTrace trace = new SpotTrace();
+  private final SpotSolution trace = new SpotSolution();
 
   /**
    * A simulation of one plate.
@@ -70,8 +70,8 @@ public final class PlateSimulation {
    * @param factors what is known apart from this plate
    * @return what is known of this plate
    */
-  public FactorModel doubted(FactorModel factors) {
-    return CaseDoubt.addedTo(factors, prepared);
+  public ParameterDistribution doubted(ParameterDistribution factors) {
+    return CastingUncertainty.addedTo(factors, prepared);
   }
 
   /**
@@ -80,7 +80,7 @@ public final class PlateSimulation {
    * @param deviations the likely case
    * @param massesKg takes the masses (kg), one a time
    */
-  public void filmMassesKg(Deviations deviations, double[] massesKg) {
+  public void filmMassesKg(ParameterSample deviations, double[] massesKg) {
     Arrays.fill(massesKg, 0);
     if (timesS.length == 0) {
       return;
@@ -97,9 +97,9 @@ public final class PlateSimulation {
   }
 
   private void addMasses(
-      Deviations deviations, double thicknessRatio, double areaM2, double[] massesKg) {
-    double thickness = thicknessRatio * deviations.multiplier(Factor.THICKNESS);
-    solver.solve(Spot.NOMINAL, deviations.with(Factor.THICKNESS, thickness - 1), untilS(), trace);
+      ParameterSample deviations, double thicknessRatio, double areaM2, double[] massesKg) {
+    double thickness = thicknessRatio * deviations.multiplier(UncertainParameter.THICKNESS);
+    solver.solve(Spot.NOMINAL, deviations.with(UncertainParameter.THICKNESS, thickness - 1), untilS(), trace);
     for (int i = 0; i < timesS.length; i++) {
       massesKg[i] += areaM2 * trace.solidsKgPerM2 * (1 + trace.curve[i]);
     }
@@ -119,7 +119,7 @@ public final class PlateSimulation {
    * @return time since the pour (s), positive infinity where it does not come within {@link
    *     DryingForecaster#HORIZON_S}
    */
-  public double milestoneS(Milestone milestone, Spot spot, Deviations deviations) {
+  public double milestoneS(Milestone milestone, Spot spot, ParameterSample deviations) {
     solver.solve(spot, deviations, DryingForecaster.HORIZON_S, trace);
     return trace.milestoneS[milestone.ordinal()];
   }

@@ -1,7 +1,7 @@
 package starchfilm.drying;
 
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.casting.DryingCase;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.wetfilm.FilmMaterial;
@@ -55,8 +55,8 @@ record PreparedCase(
   }
 
   /** The tables of one likely case: its own where its glycerol differs, else the shared ones. */
-  FilmMaterial material(Deviations deviations) {
-    double plasticiser = deviations.multiplier(Factor.PLASTICISER);
+  FilmMaterial material(ParameterSample deviations) {
+    double plasticiser = deviations.multiplier(UncertainParameter.PLASTICISER);
     if (plasticiser == 1) {
       return material;
     }

@@ -1,7 +1,7 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Spot;
@@ -15,7 +15,7 @@ import starchfilm.casting.Spot;
  * times rise smoothly with its thickness. Immutable; safe to share.
  */
 public final class ReadyTimes {
-  private final FactorModel factors;
+  private final ParameterDistribution factors;
   private final int draws;
 
   /**
@@ -24,7 +24,7 @@ public final class ReadyTimes {
    * @param factors what is known of the factors
    * @param draws how many likely cases to solve, at least 1
    */
-  public ReadyTimes(FactorModel factors, int draws) {
+  public ReadyTimes(ParameterDistribution factors, int draws) {
     if (draws < 1) {
       throw new IllegalArgumentException("ready times need at least 1 draw, not " + draws);
     }
@@ -43,9 +43,9 @@ public final class ReadyTimes {
    */
   public double[] of(DryingCase drying, Spot spot) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.COMPARED);
-    FactorModel model = CaseDoubt.addedTo(factors, prepared);
+    ParameterDistribution model = CastingUncertainty.addedTo(factors, prepared);
     double[] none = {};
-    SpotTrace first =
+    SpotSolution first =
         DryingForecaster.solveOne(
             prepared, Spot.NOMINAL, model.mean(), none, DryingForecaster.FIRST_LOOK_S);
     double[] times = new double[draws];
@@ -53,7 +53,7 @@ public final class ReadyTimes {
       Arrays.fill(times, Double.POSITIVE_INFINITY);
       return times;
     }
-    SpotTrace[] traces =
+    SpotSolution[] traces =
         DryingForecaster.solve(
             prepared,
             spot,

@@ -24,7 +24,7 @@ final class RoomDamp {
     if (!dries(restingMoisture, startMoisture)) {
       return RoomVerdict.TOO_DAMP;
     }
-    return restingMoisture + MilestoneWatch.DRY_MARGIN > Milestone.FIRM_MOISTURE
+    return restingMoisture + MilestoneDetector.DRY_MARGIN > Milestone.FIRM_MOISTURE
         ? RoomVerdict.NEVER_PEELABLE
         : RoomVerdict.DRIES;
   }

@@ -9,8 +9,8 @@ import starchfilm.numerics.diffusion.Grid;
 import starchfilm.numerics.diffusion.RosenbrockIntegrator;
 import starchfilm.numerics.diffusion.StepListener;
 import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
@@ -37,7 +37,7 @@ final class SpotSolver {
   private final PlateExchange exchange;
   private final DiffusionSystem system;
   private final RosenbrockIntegrator integrator;
-  private final MilestoneWatch watch;
+  private final MilestoneDetector watch;
   private final double[] state;
   private final double longestStepS;
   private final int curvePoints;
@@ -69,7 +69,7 @@ final class SpotSolver {
             : RosenbrockIntegrator.ofThirdOrder(system, tolerance);
     boolean constant = drying.room() instanceof ConstantRoom;
     this.watch =
-        new MilestoneWatch(
+        new MilestoneDetector(
             grid.nodes(),
             prepared.resting(),
             constant,
@@ -91,7 +91,7 @@ final class SpotSolver {
    * Solves one spot in one likely case until it is dry through and the curve is read, or until the
    * horizon.
    */
-  void solve(Spot spot, Deviations deviations, double horizonS, SpotTrace trace) {
+  void solve(Spot spot, ParameterSample deviations, double horizonS, SpotSolution trace) {
     trace.clear(curvePoints);
     pour(spot, deviations, trace);
     advance(0, horizonS, FIRST_STEP_S, watch);
@@ -105,8 +105,8 @@ final class SpotSolver {
    * Solves one spot in one likely case and tells how it stands at given moments, each the end of a
    * step, so that even its skin is known exactly.
    */
-  List<SpotMoment> moments(Spot spot, Deviations deviations, double[] timesS) {
-    SpotTrace trace = new SpotTrace();
+  List<SpotMoment> moments(Spot spot, ParameterSample deviations, double[] timesS) {
+    SpotSolution trace = new SpotSolution();
     trace.clear(curvePoints);
     pour(spot, deviations, trace);
     List<SpotMoment> moments = new ArrayList<>(timesS.length);
@@ -137,19 +137,19 @@ final class SpotSolver {
   }
 
   /** Takes on one spot and one likely case, with the paste just poured. */
-  private void pour(Spot spot, Deviations deviations, SpotTrace trace) {
+  private void pour(Spot spot, ParameterSample deviations, SpotSolution trace) {
     FilmMaterial material = prepared.material(deviations);
     reader.switchTo(material.potential());
     Pour pour = prepared.drying().pour();
     Composition composition = material.composition();
-    double solidsFraction = composition.drySolids() * deviations.multiplier(Factor.SOLIDS);
+    double solidsFraction = composition.drySolids() * deviations.multiplier(UncertainParameter.SOLIDS);
     trace.startMoisture = (1 - solidsFraction) / solidsFraction;
     double wetThicknessM =
         pour.wetThicknessM().value()
             * spot.thicknessRatio(pour.unevenness())
-            * deviations.multiplier(Factor.THICKNESS);
+            * deviations.multiplier(UncertainParameter.THICKNESS);
     trace.solidsKgPerM2 = wetThicknessM / composition.volumeM3PerKgDry(trace.startMoisture);
-    system.setSize(trace.solidsKgPerM2, deviations.multiplier(Factor.DIFFUSIVITY));
+    system.setSize(trace.solidsKgPerM2, deviations.multiplier(UncertainParameter.DIFFUSIVITY));
     exchange.become(deviations, material, trace.solidsKgPerM2);
     watch.become(deviations, material, trace);
     setOpenFaces(OpenFaces.UPPER);

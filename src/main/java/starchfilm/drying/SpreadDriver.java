@@ -1,6 +1,6 @@
 package starchfilm.drying;
 
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.UncertainParameter;
 
 /**
  * How much one uncertain factor contributes to the range of the thick spot's dry-through.
@@ -8,4 +8,4 @@ import starchfilm.drying.uncertainty.Factor;
  * @param factor which
  * @param share its share of the variance of the logarithm of the time, 0 to 1
  */
-public record SpreadDriver(Factor factor, double share) {}
+public record SpreadDriver(UncertainParameter factor, double share) {}

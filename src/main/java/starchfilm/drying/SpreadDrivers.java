@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.linear.SingularMatrixException;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 
 /**
@@ -25,9 +25,9 @@ final class SpreadDrivers {
 
   private SpreadDrivers() {}
 
-  static List<SpreadDriver> of(FactorModel model, Deviations[] cases, SpotTrace[] thick) {
-    List<Factor> varied = new ArrayList<>();
-    for (Factor factor : Factor.values()) {
+  static List<SpreadDriver> of(ParameterDistribution model, ParameterSample[] cases, SpotSolution[] thick) {
+    List<UncertainParameter> varied = new ArrayList<>();
+    for (UncertainParameter factor : UncertainParameter.values()) {
       if (model.sd(factor) > 1e-6) {
         varied.add(factor);
       }
@@ -43,7 +43,7 @@ final class SpreadDrivers {
       if (Double.isFinite(times[draw]) && times[draw] > 0) {
         logTimes[rows] = Math.log(times[draw]);
         for (int k = 0; k < varied.size(); k++) {
-          Factor factor = varied.get(k);
+          UncertainParameter factor = varied.get(k);
           scaled[rows][k] = (cases[draw].of(factor) - model.mean().of(factor)) / model.sd(factor);
         }
         rows++;
@@ -56,7 +56,7 @@ final class SpreadDrivers {
   }
 
   private static List<SpreadDriver> shares(
-      List<Factor> varied, double[] logTimes, double[][] scaled) {
+      List<UncertainParameter> varied, double[] logTimes, double[][] scaled) {
     OLSMultipleLinearRegression regression = new OLSMultipleLinearRegression();
     double[] coefficients;
     try {

@@ -2,7 +2,7 @@ package starchfilm.forecast;
 
 import java.util.List;
 import java.util.function.BiFunction;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
@@ -45,7 +45,7 @@ public final class TrialForecaster {
    * @param factors what is known of the drying factors
    * @param draws how many likely cases a drying forecast solves
    */
-  public TrialForecaster(FactorModel factors, int draws) {
+  public TrialForecaster(ParameterDistribution factors, int draws) {
     this(TrialKnowledge.of(factors), draws);
   }
 
@@ -58,7 +58,7 @@ public final class TrialForecaster {
    *     is a sentence for the reader
    */
   public TrialForecast forecast(Trial trial) {
-    PlateFactors known = knowledge.drying(trial);
+    PlateParameters known = knowledge.drying(trial);
     FilmForecaster film = new FilmForecaster(knowledge.film(trial));
     DryingCase plate = trial.dryingCase();
     List<Lever> levers = new Levers(film).of(trial.filmCase());
@@ -108,7 +108,7 @@ public final class TrialForecaster {
 
   private TrialForecast of(
       Trial trial,
-      PlateFactors known,
+      PlateParameters known,
       FilmForecaster film,
       BiFunction<RiskForecaster, DryingCase, PlateRisks> risks,
       List<PulledLever> levers) {

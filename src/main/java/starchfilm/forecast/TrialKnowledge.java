@@ -1,6 +1,6 @@
 package starchfilm.forecast;
 
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.LearntFilm;
 import starchfilm.trial.Trial;
 
@@ -14,7 +14,7 @@ public interface TrialKnowledge {
    * @throws IllegalArgumentException where a figure of the trial lies outside what the drying model
    *     takes; the message is a sentence for the reader
    */
-  PlateFactors drying(Trial trial);
+  PlateParameters drying(Trial trial);
 
   /**
    * What is known of its film.
@@ -27,14 +27,14 @@ public interface TrialKnowledge {
   /**
    * The same factors for every trial.
    *
-   * @param factors such as {@link FactorModel#textbook()}
+   * @param factors such as {@link ParameterDistribution#textbook()}
    * @return that knowledge; nothing was learnt about film
    */
-  static TrialKnowledge of(FactorModel factors) {
+  static TrialKnowledge of(ParameterDistribution factors) {
     return new TrialKnowledge() {
       @Override
-      public PlateFactors drying(Trial trial) {
-        return new PlateFactors(trial.roomDoubt().addedTo(factors), false, 0);
+      public PlateParameters drying(Trial trial) {
+        return new PlateParameters(trial.roomDoubt().addedTo(factors), false, 0);
       }
 
       @Override
@@ -51,10 +51,10 @@ public interface TrialKnowledge {
    * @param film what strips taught
    * @return that knowledge, whatever trial is asked for
    */
-  static TrialKnowledge of(PlateFactors drying, LearntFilm film) {
+  static TrialKnowledge of(PlateParameters drying, LearntFilm film) {
     return new TrialKnowledge() {
       @Override
-      public PlateFactors drying(Trial trial) {
+      public PlateParameters drying(Trial trial) {
         return drying;
       }
 

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
-import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.Milestone;
 import starchfilm.casting.Spot;
 import starchfilm.trial.Trial;
@@ -40,8 +40,8 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
    * @param nameOf that name
    */
   static List<Hindsight> over(
-      List<Trial> trials, List<PlateLesson> lessons, Function<Trial, String> nameOf) {
-    Map<String, PlateLesson> byName = new HashMap<>();
+      List<Trial> trials, List<PlateLikelihood> lessons, Function<Trial, String> nameOf) {
+    Map<String, PlateLikelihood> byName = new HashMap<>();
     lessons.forEach(lesson -> byName.put(lesson.file(), lesson));
     List<Trial> inOrder =
         trials.stream()
@@ -49,23 +49,23 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
             .filter(trial -> byName.containsKey(nameOf.apply(trial)))
             .sorted(Comparator.comparing(trial -> trial.pouredAt().orElseThrow()))
             .toList();
-    LessonSum before =
-        LessonSum.nothing(new SharedSpace(lessons.stream().map(PlateLesson::plate).toList()));
+    SummedLikelihood before =
+        SummedLikelihood.nothing(new DesignMatrix(lessons.stream().map(PlateLikelihood::plate).toList()));
     List<Hindsight> looks = new ArrayList<>();
     for (Trial trial : inOrder) {
-      TaughtPlate plate = new TaughtPlate(trial, trial.weighings());
+      PlateModel plate = new PlateModel(trial, trial.weighings());
       looks.add(
           new Hindsight(
               trial,
               looks.size(),
-              guess(plate, SharedFactors.untaught()),
+              guess(plate, SharedParameters.untaught()),
               guess(plate, before.factors())));
       before = before.plus(Objects.requireNonNull(byName.get(nameOf.apply(trial))));
     }
     return List.copyOf(looks);
   }
 
-  private static Guess guess(TaughtPlate plate, SharedFactors shared) {
+  private static Guess guess(PlateModel plate, SharedParameters shared) {
     double[] middle = plate.before(shared).mean().toArray();
     PlateReadings readings = plate.readings();
     double[] expected = readings.expectedKg(middle);
@@ -73,7 +73,7 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
     for (int i = 0; i < misses.length; i++) {
       misses[i] = Math.abs(readings.massKg(i) - expected[i]);
     }
-    Deviations full = PlateReadings.full(middle);
+    ParameterSample full = PlateReadings.full(middle);
     return new Guess(
         new Median().evaluate(misses),
         readings.simulation().milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, full));

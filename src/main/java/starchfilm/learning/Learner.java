@@ -12,7 +12,7 @@ import starchfilm.trial.Trial;
 /**
  * Learns from all plates together: the most likely shared parts and each plate's own deviations.
  *
- * <p>Each round fits every plate on its own, turns the fit into its {@link PlateLesson}, adds the
+ * <p>Each round fits every plate on its own, turns the fit into its {@link PlateLikelihood}, adds the
  * lessons up, and gives every plate the new shared means. Where nothing changes any more, shared
  * and own deviations are together at the maximum of the posterior: the plates' slopes balance the
  * prior of the shared parts. With the plates' own deviations averaged out of every lesson, this is
@@ -34,9 +34,9 @@ final class Learner {
   private final List<LeftOut> leftOut;
 
   /** A plate that is learnt from. */
-  record Pupil(Trial trial, String file, TaughtPlate plate, PlateFit fit) {
-    PlateLesson lesson() {
-      return PlateLesson.of(file, plate.key(), plate.readings().count(), fit, plate.ownVariances());
+  record Pupil(Trial trial, String file, PlateModel plate, PlateFit fit) {
+    PlateLikelihood lesson() {
+      return PlateLikelihood.of(file, plate.key(), plate.readings().count(), fit, plate.ownVariances());
     }
 
     Pupil with(PlateFit next) {
@@ -60,20 +60,20 @@ final class Learner {
    */
   static Learner taughtBy(List<Trial> trials, Path folder) {
     List<Trial> weighed = trials.stream().filter(t -> !t.weighings().isEmpty()).toList();
-    SharedFactors untaught = SharedFactors.untaught();
+    SharedParameters untaught = SharedParameters.untaught();
     Learner learner =
         collected(
             weighed.parallelStream()
                 .map(trial -> first(trial, TrialName.from(folder, trial), untaught))
                 .toList(),
             List.of());
-    SharedFactors used = learner.shared();
+    SharedParameters used = learner.shared();
     double share = 1;
     double apartBefore = Double.POSITIVE_INFINITY;
     for (int round = 0; round < MOST_ROUNDS; round++) {
       int before = learner.pupils.size();
       learner = learner.again(used);
-      SharedFactors taught = learner.shared();
+      SharedParameters taught = learner.shared();
       if (learner.pupils.size() < before) {
         // A plate that cannot be fitted after all takes its parts with it: begin anew without.
         used = taught;
@@ -95,9 +95,9 @@ final class Learner {
         "learning did not settle in " + MOST_ROUNDS + " rounds over all plates");
   }
 
-  private static Outcome first(Trial trial, String file, SharedFactors untaught) {
+  private static Outcome first(Trial trial, String file, SharedParameters untaught) {
     try {
-      TaughtPlate plate = new TaughtPlate(trial, trial.weighings());
+      PlateModel plate = new PlateModel(trial, trial.weighings());
       PlateFit fit = PlateFit.of(plate.readings(), plate.before(untaught));
       return new Outcome(Optional.of(new Pupil(trial, file, plate, fit)), Optional.empty());
     } catch (IllegalArgumentException | IntegrationFailure e) {
@@ -106,13 +106,13 @@ final class Learner {
     }
   }
 
-  private Learner again(SharedFactors shared) {
+  private Learner again(SharedParameters shared) {
     return collected(pupils.parallelStream().map(pupil -> again(pupil, shared)).toList(), leftOut);
   }
 
-  private static Outcome again(Pupil pupil, SharedFactors shared) {
+  private static Outcome again(Pupil pupil, SharedParameters shared) {
     try {
-      TaughtPlate plate = pupil.plate();
+      PlateModel plate = pupil.plate();
       PlateFit fit = pupil.fit().again(plate.readings(), plate.beforeGivenMeans(shared));
       return new Outcome(Optional.of(pupil.with(fit)), Optional.empty());
     } catch (IntegrationFailure | UnsettledFitException e) {
@@ -132,25 +132,25 @@ final class Learner {
   }
 
   /** How far what was given to the plates is from what they teach, at its worst plate. */
-  private double apart(SharedFactors used, SharedFactors taught) {
+  private double apart(SharedParameters used, SharedParameters taught) {
     return pupils.stream().mapToDouble(pupil -> apart(pupil.plate(), used, taught)).max().orElse(0);
   }
 
-  private static double apart(TaughtPlate plate, SharedFactors used, SharedFactors taught) {
+  private static double apart(PlateModel plate, SharedParameters used, SharedParameters taught) {
     Normal now = plate.before(taught);
     RealVector difference = now.mean().subtract(plate.before(used).mean());
     double most = 0;
-    for (int i = 0; i < Sharing.COUNT; i++) {
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
       most = Math.max(most, Math.abs(difference.getEntry(i)) / now.sd(i));
     }
     return most;
   }
 
-  SharedFactors shared() {
-    return SharedFactors.after(lessons());
+  SharedParameters shared() {
+    return SharedParameters.after(lessons());
   }
 
-  List<PlateLesson> lessons() {
+  List<PlateLikelihood> lessons() {
     return pupils.stream().map(Pupil::lesson).toList();
   }
 

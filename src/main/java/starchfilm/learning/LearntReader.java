@@ -3,14 +3,14 @@ package starchfilm.learning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.learning.summary.DoubtedReading;
-import starchfilm.learning.summary.FactorLearnt;
+import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
@@ -76,13 +76,13 @@ final class LearntReader {
         factors(entry, "factors"));
   }
 
-  private static List<FactorLearnt> factors(Located entry, String key)
+  private static List<ParameterLearnt> factors(Located entry, String key)
       throws UnreadableFileException {
-    List<FactorLearnt> factors = new ArrayList<>();
+    List<ParameterLearnt> factors = new ArrayList<>();
     for (Located factor : entries(entry, key)) {
       factors.add(
-          new FactorLearnt(
-              Fields.constant(Fields.member(factor, "factor"), Factor.values(), WorkshopText::word),
+          new ParameterLearnt(
+              Fields.constant(Fields.member(factor, "factor"), UncertainParameter.values(), WorkshopText::word),
               number(factor, "deviation"),
               Fields.sd(Fields.member(factor, "sd")),
               Fields.sd(Fields.member(factor, "sd_before"))));

@@ -33,9 +33,9 @@ final class LessonCheck {
   static void requireInformation(Located place, RealMatrix precision)
       throws UnreadableFileException {
     RealMatrix scaled = precision.copy();
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      for (int j = 0; j < Sharing.COUNT; j++) {
-        scaled.multiplyEntry(i, j, Sharing.factor(i).spread() * Sharing.factor(j).spread());
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      for (int j = 0; j < VarianceShares.COUNT; j++) {
+        scaled.multiplyEntry(i, j, VarianceShares.factor(i).spread() * VarianceShares.factor(j).spread());
       }
     }
     double least = 0;
@@ -52,10 +52,10 @@ final class LessonCheck {
     }
   }
 
-  static void requireWithinReach(Located place, PlateLesson lesson) throws UnreadableFileException {
-    Normal alone = SharedFactors.after(List.of(lesson)).of(lesson.plate());
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      double spreads = Math.abs(alone.mean().getEntry(i)) / Sharing.factor(i).spread();
+  static void requireWithinReach(Located place, PlateLikelihood lesson) throws UnreadableFileException {
+    Normal alone = SharedParameters.after(List.of(lesson)).of(lesson.plate());
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      double spreads = Math.abs(alone.mean().getEntry(i)) / VarianceShares.factor(i).spread();
       if (!(spreads <= FARTHEST)) {
         throw Fields.wrong(place, "figures that the weighings of a plate can teach");
       }

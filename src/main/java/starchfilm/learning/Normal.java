@@ -4,8 +4,8 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 
 /**
  * A normal distribution of the fitted factors' deviations.
@@ -40,8 +40,8 @@ record Normal(RealVector mean, RealMatrix covariance) {
   }
 
   /** As the forecast takes it: the plasticiser is independent of what is fitted. */
-  FactorModel model(double plasticiserVariance) {
-    int all = Factor.values().length;
+  ParameterDistribution model(double plasticiserVariance) {
+    int all = UncertainParameter.values().length;
     double[] deviations = new double[all];
     double[][] matrix = new double[all][all];
     for (int i = 0; i < mean.getDimension(); i++) {
@@ -50,9 +50,9 @@ record Normal(RealVector mean, RealMatrix covariance) {
         matrix[i][j] = (covariance.getEntry(i, j) + covariance.getEntry(j, i)) / 2;
       }
     }
-    int plasticiser = Factor.PLASTICISER.ordinal();
+    int plasticiser = UncertainParameter.PLASTICISER.ordinal();
     matrix[plasticiser][plasticiser] = plasticiserVariance;
-    return FactorModel.learnt(deviations, matrix);
+    return ParameterDistribution.learnt(deviations, matrix);
   }
 
   /** A matrix without the unevenness that rounding leaves between its halves. */

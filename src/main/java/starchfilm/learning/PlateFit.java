@@ -47,7 +47,7 @@ record PlateFit(
   Normal posterior(Normal prior) {
     RealMatrix lower = prior.lower();
     RealMatrix bound =
-        MatrixUtils.createRealIdentityMatrix(Sharing.COUNT)
+        MatrixUtils.createRealIdentityMatrix(VarianceShares.COUNT)
             .add(lower.transpose().multiply(information).multiply(lower));
     RealMatrix inverse = new LUDecomposition(Normal.symmetric(bound)).getSolver().getInverse();
     return new Normal(

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.drying.PlateSimulation;
 import starchfilm.casting.DryingCase;
 import starchfilm.trial.Weighing;
@@ -103,18 +103,18 @@ final class PlateReadings {
   private static double distance(double[] one, double[] other) {
     double most = 0;
     for (int i = 0; i < one.length; i++) {
-      most = Math.max(most, Math.abs(one[i] - other[i]) / Sharing.factor(i).spread());
+      most = Math.max(most, Math.abs(one[i] - other[i]) / VarianceShares.factor(i).spread());
     }
     return most;
   }
 
   private double[][] freshSlopes(double[] deviations) {
     double[] here = expectedKg(deviations);
-    double[][] slopes = new double[timesS.length][Sharing.COUNT];
+    double[][] slopes = new double[timesS.length][VarianceShares.COUNT];
     double[] there = new double[timesS.length];
-    for (int factor = 0; factor < Sharing.COUNT; factor++) {
+    for (int factor = 0; factor < VarianceShares.COUNT; factor++) {
       double[] moved = deviations.clone();
-      double step = DERIVATIVE_STEP * Sharing.factor(factor).spread();
+      double step = DERIVATIVE_STEP * VarianceShares.factor(factor).spread();
       moved[factor] += step;
       simulation.filmMassesKg(full(moved), there);
       for (int reading = 0; reading < timesS.length; reading++) {
@@ -124,7 +124,7 @@ final class PlateReadings {
     return slopes;
   }
 
-  static Deviations full(double[] fitted) {
-    return Deviations.of(Arrays.copyOf(fitted, Factor.values().length));
+  static ParameterSample full(double[] fitted) {
+    return ParameterSample.of(Arrays.copyOf(fitted, UncertainParameter.values().length));
   }
 }

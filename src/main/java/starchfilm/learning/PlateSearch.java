@@ -93,7 +93,7 @@ final class PlateSearch {
 
   private RealVector leastSquares(RealVector start, RealVector weights) {
     int count = readings.count();
-    RealVector target = new ArrayRealVector(count + Sharing.COUNT);
+    RealVector target = new ArrayRealVector(count + VarianceShares.COUNT);
     for (int i = 0; i < count; i++) {
       target.setEntry(i, readings.massKg(i) * scale(i, weights));
     }
@@ -133,7 +133,7 @@ final class PlateSearch {
     for (int i = 0; i < expected.length; i++) {
       double precision = Math.pow(scale(i, weights), 2);
       residuals.setEntry(i, readings.massKg(i) - expected[i]);
-      for (int k = 0; k < Sharing.COUNT; k++) {
+      for (int k = 0; k < VarianceShares.COUNT; k++) {
         weighted.multiplyEntry(i, k, precision);
       }
     }

@@ -33,9 +33,9 @@ final class SharedStrips {
   private final RealVector mean;
   private final RealMatrix covariance;
 
-  private SharedStrips(double logScatter, List<StripLesson> lessons) {
+  private SharedStrips(double logScatter, List<StripLikelihood> lessons) {
     this.logScatter = logScatter;
-    for (StripLesson lesson : lessons) {
+    for (StripLikelihood lesson : lessons) {
       lesson.starchShares().keySet().forEach(kind -> places.put(kind, 0));
     }
     int next = 1;
@@ -45,7 +45,7 @@ final class SharedStrips {
     RealMatrix precision = MatrixUtils.createRealIdentityMatrix(next);
     RealVector pull = new ArrayRealVector(next);
     double filmVariance = FILM_SHARE * logScatter * logScatter;
-    for (StripLesson lesson : lessons) {
+    for (StripLikelihood lesson : lessons) {
       RealVector parts = parts(lesson.starchShares());
       double weight = 1 / (filmVariance + Math.pow(lesson.logFactor().sd(), 2));
       precision = precision.add(parts.outerProduct(parts).scalarMultiply(weight));
@@ -61,7 +61,7 @@ final class SharedStrips {
    * @param property strength or elongation
    * @param lessons of any property; those of others are passed over
    */
-  static SharedStrips after(FilmProperty property, Collection<StripLesson> lessons) {
+  static SharedStrips after(FilmProperty property, Collection<StripLikelihood> lessons) {
     return new SharedStrips(
         new FilmForecaster().logScatter(property),
         lessons.stream().filter(lesson -> lesson.property() == property).toList());

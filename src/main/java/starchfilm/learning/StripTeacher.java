@@ -28,7 +28,7 @@ final class StripTeacher {
 
   private static final double ELONGATION_SCATTER = 0.4;
 
-  private final List<StripLesson> lessons = new ArrayList<>();
+  private final List<StripLikelihood> lessons = new ArrayList<>();
   private final List<DoubtedReading> doubted = new ArrayList<>();
   private final List<LeftOut> leftOut = new ArrayList<>();
 
@@ -90,9 +90,9 @@ final class StripTeacher {
     }
     double[] logs =
         figures.stream().mapToDouble(f -> Math.log(f.value() / forecast.middle())).toArray();
-    StripLesson.SteadyMean steady = StripLesson.SteadyMean.of(logs, film.scatter());
+    StripLikelihood.SteadyMean steady = StripLikelihood.SteadyMean.of(logs, film.scatter());
     lessons.add(
-        new StripLesson(
+        new StripLikelihood(
             film.file(), film.starch(), film.property(), figures.size(), steady.mean()));
     for (int i = 0; i < figures.size(); i++) {
       double weight = steady.weights().get(i);
@@ -112,7 +112,7 @@ final class StripTeacher {
     return String.format(Locale.ROOT, "%.2g %s", value * film.shownFactor(), film.unit());
   }
 
-  List<StripLesson> lessons() {
+  List<StripLikelihood> lessons() {
     return List.copyOf(lessons);
   }
 

@@ -9,14 +9,14 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateSimulation;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.learning.summary.DoubtedReading;
-import starchfilm.learning.summary.FactorLearnt;
+import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
@@ -30,13 +30,13 @@ final class Summary {
   private static final double STEP = 0.5;
 
   private final Learner learner;
-  private final SharedFactors shared;
-  private final SharedFactors untaught;
+  private final SharedParameters shared;
+  private final SharedParameters untaught;
 
   private Summary(Learner learner) {
     this.learner = learner;
     this.shared = learner.shared();
-    this.untaught = SharedFactors.after(shared.space(), List.of());
+    this.untaught = SharedParameters.after(shared.space(), List.of());
   }
 
   static Learnt of(Learner learner, StripTeacher strips) {
@@ -75,7 +75,7 @@ final class Summary {
         pupils.size(),
         pupils.stream().mapToInt(pupil -> pupil.plate().readings().count()).sum(),
         logDryingTime(latest, shared.seenThrough(parts)),
-        factors(parts, factor -> Sharing.of(factor).room() > 0));
+        factors(parts, factor -> VarianceShares.of(factor).room() > 0));
   }
 
   /**
@@ -133,35 +133,35 @@ final class Summary {
                     kind,
                     count,
                     factors(
-                        shared.space().ofKind(kind), factor -> Sharing.of(factor).kind() > 0))));
+                        shared.space().ofKind(kind), factor -> VarianceShares.of(factor).kind() > 0))));
     return kinds;
   }
 
-  private List<FactorLearnt> pours() {
+  private List<ParameterLearnt> pours() {
     if (learner.pupils().isEmpty()) {
       return List.of();
     }
     return factors(
-        shared.space().common(), factor -> factor == Factor.THICKNESS || factor == Factor.SOLIDS);
+        shared.space().common(), factor -> factor == UncertainParameter.THICKNESS || factor == UncertainParameter.SOLIDS);
   }
 
-  private List<FactorLearnt> factors(RealMatrix parts, Predicate<Factor> wanted) {
+  private List<ParameterLearnt> factors(RealMatrix parts, Predicate<UncertainParameter> wanted) {
     Normal now = shared.seenThrough(parts);
     Normal before = untaught.seenThrough(parts);
-    List<FactorLearnt> factors = new ArrayList<>();
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      if (wanted.test(Sharing.factor(i))) {
+    List<ParameterLearnt> factors = new ArrayList<>();
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      if (wanted.test(VarianceShares.factor(i))) {
         factors.add(
-            new FactorLearnt(Sharing.factor(i), now.mean().getEntry(i), now.sd(i), before.sd(i)));
+            new ParameterLearnt(VarianceShares.factor(i), now.mean().getEntry(i), now.sd(i), before.sd(i)));
       }
     }
     return factors;
   }
 
-  private static List<FilmLearnt> films(List<StripLesson> lessons) {
+  private static List<FilmLearnt> films(List<StripLikelihood> lessons) {
     List<FilmLearnt> films = new ArrayList<>();
     for (FilmProperty property : List.of(FilmProperty.TENSILE_STRENGTH, FilmProperty.ELONGATION)) {
-      List<StripLesson> of = lessons.stream().filter(l -> l.property() == property).toList();
+      List<StripLikelihood> of = lessons.stream().filter(l -> l.property() == property).toList();
       if (of.isEmpty()) {
         continue;
       }
@@ -173,7 +173,7 @@ final class Summary {
         int strips =
             of.stream()
                 .filter(lesson -> lesson.starchShares().containsKey(kind))
-                .mapToInt(StripLesson::strips)
+                .mapToInt(StripLikelihood::strips)
                 .sum();
         films.add(
             new FilmLearnt(

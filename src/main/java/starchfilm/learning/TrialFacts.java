@@ -77,7 +77,7 @@ record TrialFacts(String file, String checksum) {
     sum.add(trial.pouredMassKg().isPresent() ? 1 : 0);
     sum.add(RoomLearnt.key(trial.roomName()));
     addRoom(sum, drying.room());
-    Trial.RoomDoubt doubt = trial.roomDoubt();
+    Trial.RoomUncertainty doubt = trial.roomDoubt();
     sum.add(doubt.temperatureSdK(), doubt.humiditySd(), doubt.speedRelativeSd());
     sum.add(drying.benchTemperatureK());
     for (FaceChange change : drying.faces()) {

@@ -1,7 +1,7 @@
 package starchfilm.learning;
 
 import java.util.List;
-import starchfilm.forecast.PlateFactors;
+import starchfilm.forecast.PlateParameters;
 import starchfilm.learning.summary.DoubtedReading;
 
 /**
@@ -10,7 +10,7 @@ import starchfilm.learning.summary.DoubtedReading;
  * @param factors its factors
  * @param doubted those that hardly count
  */
-public record WeighedPlate(PlateFactors factors, List<DoubtedReading> doubted) {
+public record WeighedPlate(PlateParameters factors, List<DoubtedReading> doubted) {
   /** Copies the list. */
   public WeighedPlate {
     doubted = List.copyOf(doubted);

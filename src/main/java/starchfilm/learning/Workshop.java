@@ -8,11 +8,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
-import starchfilm.forecast.PlateFactors;
+import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialKnowledge;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.files.json.UnreadableFileException;
@@ -36,24 +36,24 @@ public final class Workshop implements TrialKnowledge {
 
   private final Path folder;
   private final Learnt learnt;
-  private final List<PlateLesson> plates;
-  private final List<StripLesson> strips;
+  private final List<PlateLikelihood> plates;
+  private final List<StripLikelihood> strips;
   private final List<TrialFacts> facts;
-  private final LessonSum all;
-  private final SharedFactors shared;
+  private final SummedLikelihood all;
+  private final SharedParameters shared;
 
   private Workshop(
       Path folder,
       Learnt learnt,
-      List<PlateLesson> plates,
-      List<StripLesson> strips,
+      List<PlateLikelihood> plates,
+      List<StripLikelihood> strips,
       List<TrialFacts> facts) {
     this.folder = folder;
     this.learnt = learnt;
     this.plates = List.copyOf(plates);
     this.strips = List.copyOf(strips);
     this.facts = List.copyOf(facts);
-    this.all = LessonSum.of(plates);
+    this.all = SummedLikelihood.of(plates);
     this.shared = all.factors();
   }
 
@@ -163,9 +163,9 @@ public final class Workshop implements TrialKnowledge {
   }
 
   @Override
-  public PlateFactors drying(Trial trial) {
-    TaughtPlate plate = new TaughtPlate(trial, List.of());
-    return new PlateFactors(plate.model(plate.before(sharedWithout(trial))), true, 0);
+  public PlateParameters drying(Trial trial) {
+    PlateModel plate = new PlateModel(trial, List.of());
+    return new PlateParameters(plate.model(plate.before(sharedWithout(trial))), true, 0);
   }
 
   /**
@@ -180,11 +180,11 @@ public final class Workshop implements TrialKnowledge {
     if (trial.weighings().isEmpty()) {
       return new WeighedPlate(drying(trial), List.of());
     }
-    TaughtPlate plate = new TaughtPlate(trial, trial.weighings());
+    PlateModel plate = new PlateModel(trial, trial.weighings());
     Normal before = plate.before(sharedWithout(trial));
     PlateFit fit = PlateFit.of(plate.readings(), before);
     return new WeighedPlate(
-        new PlateFactors(plate.model(fit.posterior(before)), true, trial.weighings().size()),
+        new PlateParameters(plate.model(fit.posterior(before)), true, trial.weighings().size()),
         Doubts.of(TrialName.from(folder, trial), plate.readings(), fit));
   }
 
@@ -196,10 +196,10 @@ public final class Workshop implements TrialKnowledge {
    * @param pourWeighed whether its paste will be weighed when it is poured
    * @return the factors; a forecast adds what the plate's own paste, pour and room leave uncertain
    */
-  public FactorModel factors(
+  public ParameterDistribution factors(
       String roomName, Map<StarchKind, Double> starchShares, boolean pourWeighed) {
     PlateKey key = new PlateKey(RoomLearnt.key(roomName), starchShares, pourWeighed);
-    return shared.of(key).widened(TaughtPlate.ownVariances(pourWeighed)).model(0);
+    return shared.of(key).widened(PlateModel.ownVariances(pourWeighed)).model(0);
   }
 
   /**
@@ -212,10 +212,10 @@ public final class Workshop implements TrialKnowledge {
     return Hindsight.over(trials, plates, trial -> TrialName.from(folder, trial));
   }
 
-  private SharedFactors sharedWithout(Trial trial) {
+  private SharedParameters sharedWithout(Trial trial) {
     String name = TrialName.from(folder, trial);
-    LessonSum others = all;
-    for (PlateLesson lesson : plates) {
+    SummedLikelihood others = all;
+    for (PlateLikelihood lesson : plates) {
       if (lesson.file().equals(name)) {
         others = others.minus(lesson);
       }
@@ -226,15 +226,15 @@ public final class Workshop implements TrialKnowledge {
   @Override
   public LearntFilm film(Trial trial) {
     String name = TrialName.from(folder, trial);
-    List<StripLesson> others =
+    List<StripLikelihood> others =
         strips.stream().filter(lesson -> !lesson.file().equals(name)).toList();
     return film(others, trial.filmCase().composition().starchShares());
   }
 
-  private static LearntFilm film(List<StripLesson> lessons, Map<StarchKind, Double> starchShares) {
+  private static LearntFilm film(List<StripLikelihood> lessons, Map<StarchKind, Double> starchShares) {
     Map<FilmProperty, Estimate> factors = new EnumMap<>(FilmProperty.class);
     for (FilmProperty property : List.of(FilmProperty.TENSILE_STRENGTH, FilmProperty.ELONGATION)) {
-      List<StripLesson> of = new ArrayList<>(lessons);
+      List<StripLikelihood> of = new ArrayList<>(lessons);
       of.removeIf(lesson -> lesson.property() != property);
       if (!of.isEmpty()) {
         factors.put(property, SharedStrips.after(property, of).nextFilm(starchShares));

@@ -36,7 +36,7 @@ final class WorkshopReader {
    * @param facts of the trials it was learnt from; empty in a file from before they were kept
    */
   record Lessons(
-      Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips, List<TrialFacts> facts) {}
+      Learnt learnt, List<PlateLikelihood> plates, List<StripLikelihood> strips, List<TrialFacts> facts) {}
 
   static Lessons read(Path file) throws UnreadableFileException {
     Located root = tree(file);
@@ -45,18 +45,18 @@ final class WorkshopReader {
       throw Fields.wrong(format, "format " + WorkshopText.FORMAT);
     }
     Located lessons = Fields.member(root, "lessons");
-    List<Located> order = Fields.list(Fields.member(lessons, "factors"), Sharing.COUNT);
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      String factor = WorkshopText.word(Sharing.factor(i));
+    List<Located> order = Fields.list(Fields.member(lessons, "factors"), VarianceShares.COUNT);
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      String factor = WorkshopText.word(VarianceShares.factor(i));
       if (!Fields.text(order.get(i)).equals(factor)) {
         throw Fields.wrong(order.get(i), '"' + factor + '"');
       }
     }
-    List<PlateLesson> plates = new ArrayList<>();
+    List<PlateLikelihood> plates = new ArrayList<>();
     for (Located entry : Fields.list(Fields.member(lessons, "plates"), -1)) {
       plates.add(plate(entry));
     }
-    List<StripLesson> strips = new ArrayList<>();
+    List<StripLikelihood> strips = new ArrayList<>();
     for (Located entry : Fields.list(Fields.member(lessons, "strips"), -1)) {
       strips.add(strip(entry));
     }
@@ -96,10 +96,10 @@ final class WorkshopReader {
     }
   }
 
-  private static PlateLesson plate(Located entry) throws UnreadableFileException {
-    RealMatrix precision = new Array2DRowRealMatrix(Sharing.COUNT, Sharing.COUNT);
-    List<Located> triangle = Fields.list(Fields.member(entry, "precision"), Sharing.COUNT);
-    for (int i = 0; i < Sharing.COUNT; i++) {
+  private static PlateLikelihood plate(Located entry) throws UnreadableFileException {
+    RealMatrix precision = new Array2DRowRealMatrix(VarianceShares.COUNT, VarianceShares.COUNT);
+    List<Located> triangle = Fields.list(Fields.member(entry, "precision"), VarianceShares.COUNT);
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
       RealVector row = row(triangle.get(i), i + 1);
       for (int j = 0; j <= i; j++) {
         precision.setEntry(i, j, row.getEntry(j));
@@ -108,8 +108,8 @@ final class WorkshopReader {
     }
     LessonCheck.requireInformation(Fields.member(entry, "precision"), precision);
     Located pull = Fields.member(entry, "pull");
-    PlateLesson lesson =
-        new PlateLesson(
+    PlateLikelihood lesson =
+        new PlateLikelihood(
             Fields.text(Fields.member(entry, "file")),
             new PlateKey(
                 RoomLearnt.key(Fields.text(Fields.member(entry, "room"))),
@@ -117,13 +117,13 @@ final class WorkshopReader {
                 Fields.flag(Fields.member(entry, "pour_weighed"))),
             Fields.count(Fields.member(entry, "weighings")),
             precision,
-            row(pull, Sharing.COUNT));
+            row(pull, VarianceShares.COUNT));
     LessonCheck.requireWithinReach(pull, lesson);
     return lesson;
   }
 
-  private static StripLesson strip(Located entry) throws UnreadableFileException {
-    return new StripLesson(
+  private static StripLikelihood strip(Located entry) throws UnreadableFileException {
+    return new StripLikelihood(
         Fields.text(Fields.member(entry, "file")),
         starch(entry),
         Fields.constant(

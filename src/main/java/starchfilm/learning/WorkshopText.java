@@ -17,7 +17,7 @@ import org.apache.commons.math3.linear.RealVector;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.learning.summary.DoubtedReading;
-import starchfilm.learning.summary.FactorLearnt;
+import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
@@ -40,7 +40,7 @@ final class WorkshopText {
   private WorkshopText() {}
 
   static String of(
-      Learnt learnt, List<PlateLesson> plates, List<StripLesson> strips, List<TrialFacts> facts) {
+      Learnt learnt, List<PlateLikelihood> plates, List<StripLikelihood> strips, List<TrialFacts> facts) {
     ObjectNode root = JSON.objectNode();
     root.put("about", ABOUT).put("format", FORMAT);
     ArrayNode rooms = root.putArray("rooms");
@@ -79,9 +79,9 @@ final class WorkshopText {
     return node;
   }
 
-  private static ArrayNode factors(List<FactorLearnt> factors) {
+  private static ArrayNode factors(List<ParameterLearnt> factors) {
     ArrayNode nodes = JSON.arrayNode();
-    for (FactorLearnt factor : factors) {
+    for (ParameterLearnt factor : factors) {
       ObjectNode node = nodes.addObject().put("factor", word(factor.factor()));
       node.put("deviation", number(factor.deviation())).put("sd", number(factor.sd()));
       node.put("sd_before", number(factor.sdBefore()));
@@ -98,27 +98,27 @@ final class WorkshopText {
         .put("counts_for", number(reading.countsFor()));
   }
 
-  private static ObjectNode lessons(List<PlateLesson> plates, List<StripLesson> strips) {
+  private static ObjectNode lessons(List<PlateLikelihood> plates, List<StripLikelihood> strips) {
     ObjectNode lessons = JSON.objectNode();
     ArrayNode order = lessons.putArray("factors");
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      order.add(word(Sharing.factor(i)));
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      order.add(word(VarianceShares.factor(i)));
     }
     ArrayNode plateNodes = lessons.putArray("plates");
-    for (PlateLesson lesson : plates) {
+    for (PlateLikelihood lesson : plates) {
       ObjectNode node = plateNodes.addObject().put("file", lesson.file());
       node.put("room", lesson.plate().room()).put("pour_weighed", lesson.plate().pourWeighed());
       node.set("starch", starch(lesson.plate().starchShares()));
       node.put("weighings", lesson.weighings());
-      node.set("pull", row(lesson.pull(), Sharing.COUNT));
+      node.set("pull", row(lesson.pull(), VarianceShares.COUNT));
       ArrayNode triangle = node.putArray("precision");
       RealMatrix precision = lesson.precision();
-      for (int i = 0; i < Sharing.COUNT; i++) {
+      for (int i = 0; i < VarianceShares.COUNT; i++) {
         triangle.add(row(precision.getRowVector(i), i + 1));
       }
     }
     ArrayNode stripNodes = lessons.putArray("strips");
-    for (StripLesson lesson : strips) {
+    for (StripLikelihood lesson : strips) {
       ObjectNode node = stripNodes.addObject().put("file", lesson.file());
       node.put("property", word(lesson.property()));
       node.set("starch", starch(lesson.starchShares()));

@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import starchfilm.film.LearntFilm;
 import starchfilm.files.findings.Fault;
-import starchfilm.forecast.PlateFactors;
+import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialKnowledge;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.trial.Stage;
@@ -210,7 +210,7 @@ public final class Workshops implements TrialKnowledge {
   public TrialKnowledge soFar(Clock clock) {
     return new TrialKnowledge() {
       @Override
-      public PlateFactors drying(Trial trial) {
+      public PlateParameters drying(Trial trial) {
         boolean underWay = Stage.of(trial, LocalDateTime.now(clock)) == Stage.DRYING;
         return underWay ? of(trial).afterWeighings(trial).factors() : Workshops.this.drying(trial);
       }
@@ -223,7 +223,7 @@ public final class Workshops implements TrialKnowledge {
   }
 
   @Override
-  public PlateFactors drying(Trial trial) {
+  public PlateParameters drying(Trial trial) {
     return of(trial).drying(trial);
   }
 

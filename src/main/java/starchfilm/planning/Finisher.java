@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.numerics.evidence.Estimate;
@@ -24,7 +24,7 @@ final class Finisher {
   private final ReadyTimes times;
   private final FilmForecaster film = new FilmForecaster();
 
-  Finisher(PlanRequest request, FactorModel factors) {
+  Finisher(PlanRequest request, ParameterDistribution factors) {
     this.request = request;
     this.drying = new DryingForecaster(factors, DryingForecaster.CAREFUL_DRAWS);
     this.times = new ReadyTimes(factors, DryingForecaster.CAREFUL_DRAWS);

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.casting.Spot;
@@ -43,7 +43,7 @@ final class PlanSearch {
   private final ReadyTimes times;
   private final Map<Set<StarchKind>, DryingSurface> surfaces = new ConcurrentHashMap<>();
 
-  PlanSearch(PlanRequest base, FactorModel factors) {
+  PlanSearch(PlanRequest base, ParameterDistribution factors) {
     this.base = base;
     this.times = new ReadyTimes(factors, SURFACE_DRAWS);
   }

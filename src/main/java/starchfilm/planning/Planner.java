@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
@@ -27,14 +27,14 @@ public final class Planner {
 
   private static final int MOST_STEPS = 3;
 
-  private final FactorModel factors;
+  private final ParameterDistribution factors;
 
   /**
    * A planner.
    *
    * @param factors what is known of the factors of a drying forecast
    */
-  public Planner(FactorModel factors) {
+  public Planner(ParameterDistribution factors) {
     this.factors = factors;
   }
 

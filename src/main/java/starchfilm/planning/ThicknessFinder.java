@@ -3,7 +3,7 @@ package starchfilm.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
@@ -26,7 +26,7 @@ public final class ThicknessFinder {
    *
    * @param factors what is known of the factors of a drying forecast
    */
-  public ThicknessFinder(FactorModel factors) {
+  public ThicknessFinder(ParameterDistribution factors) {
     this.times = new ReadyTimes(factors, DryingForecaster.CAREFUL_DRAWS);
   }
 

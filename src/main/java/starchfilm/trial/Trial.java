@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmCase;
 import starchfilm.casting.DryingCase;
@@ -57,7 +57,7 @@ public record Trial(
     int plateCount,
     String roomName,
     Room room,
-    RoomDoubt roomDoubt,
+    RoomUncertainty roomDoubt,
     OptionalDouble benchTemperatureK,
     List<FaceChange> faces,
     Use use,
@@ -144,9 +144,9 @@ public record Trial(
    * @param humiditySd of the relative humidity (ratio)
    * @param speedRelativeSd of the air speed (ratio)
    */
-  public record RoomDoubt(double temperatureSdK, double humiditySd, double speedRelativeSd) {
+  public record RoomUncertainty(double temperatureSdK, double humiditySd, double speedRelativeSd) {
     /** A room that is noted in full. */
-    public static final RoomDoubt NONE = new RoomDoubt(0, 0, 0);
+    public static final RoomUncertainty NONE = new RoomUncertainty(0, 0, 0);
 
     /**
      * Transfer over a plate in forced flow grows with the square root of the air's speed, so a
@@ -162,11 +162,11 @@ public record Trial(
      * @param factors what is known apart from this room
      * @return the widened model
      */
-    public FactorModel addedTo(FactorModel factors) {
+    public ParameterDistribution addedTo(ParameterDistribution factors) {
       return factors
-          .widened(Factor.AIR_TEMPERATURE, temperatureSdK)
-          .widened(Factor.HUMIDITY, humiditySd)
-          .widened(Factor.AIR_SIDE, SPEED_TO_TRANSFER * speedRelativeSd);
+          .widened(UncertainParameter.AIR_TEMPERATURE, temperatureSdK)
+          .widened(UncertainParameter.HUMIDITY, humiditySd)
+          .widened(UncertainParameter.AIR_SIDE, SPEED_TO_TRANSFER * speedRelativeSd);
     }
   }
 

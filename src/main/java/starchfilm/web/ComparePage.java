@@ -9,7 +9,7 @@ import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.TrialForecasts;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -25,10 +25,10 @@ final class ComparePage {
   /** Work that ends this soon needs no page of its own (ms). */
   private static final long WORTH_A_PAGE_MS = 800;
 
-  private final Desk desk;
+  private final PageContext desk;
   private final ComparisonReport report;
 
-  ComparePage(Desk desk) {
+  ComparePage(PageContext desk) {
     this.desk = desk;
     this.report = new ComparisonReport(desk.renderer());
   }
@@ -66,7 +66,7 @@ final class ComparePage {
     }
     Comparison comparison = work.result();
     if (comparison.trials().isEmpty()) {
-      throw new Refusal(
+      throw new HttpError(
           422,
           "None of these trials can be laid side by side. "
               + String.join(" ", comparison.troubles()));
@@ -93,15 +93,15 @@ final class ComparePage {
   private Notebook chosen(Fields fields) {
     List<String> names = fields.all(TRIAL);
     if (names.isEmpty()) {
-      throw new Refusal(422, "No trial was chosen. Go back and tick at least one.");
+      throw new HttpError(422, "No trial was chosen. Go back and tick at least one.");
     }
     if (names.size() > MOST_TRIALS) {
-      throw new Refusal(422, "At most " + MOST_TRIALS + " trials fit on one page; choose fewer.");
+      throw new HttpError(422, "At most " + MOST_TRIALS + " trials fit on one page; choose fewer.");
     }
     List<Path> files = names.stream().distinct().map(desk.folder()::trialFile).toList();
     Notebook notebook = desk.folder().read(files);
     if (notebook.trials().isEmpty()) {
-      throw new Refusal(
+      throw new HttpError(
           422,
           "None of these files can be read. "
               + notebook.faults().stream()

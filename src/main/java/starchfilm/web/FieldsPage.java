@@ -15,7 +15,7 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialField;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -29,9 +29,9 @@ final class FieldsPage {
   /** What was typed into a field comes under its path with this in front. */
   private static final String MARK = "f.";
 
-  private final Desk desk;
+  private final PageContext desk;
 
-  FieldsPage(Desk desk) {
+  FieldsPage(PageContext desk) {
     this.desk = desk;
   }
 
@@ -152,7 +152,7 @@ final class FieldsPage {
     try {
       return FieldEdit.shown(text);
     } catch (NotWrittenException e) {
-      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
     }
   }
 
@@ -160,7 +160,7 @@ final class FieldsPage {
     try {
       return TrialFileText.of(file);
     } catch (NotWrittenException e) {
-      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
     }
   }
 }

@@ -21,9 +21,9 @@ final class JarPage {
   private static final List<String> ACIDS =
       Arrays.stream(Acid.values()).map(Acid::tradeName).toList();
 
-  private final Desk desk;
+  private final PageContext desk;
 
-  JarPage(Desk desk) {
+  JarPage(PageContext desk) {
     this.desk = desk;
   }
 

@@ -10,7 +10,7 @@ import starchfilm.learning.Workshop;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.report.learnt.LearntText;
 import starchfilm.files.saving.NotWrittenException;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -24,9 +24,9 @@ final class LearnPage {
   /** Learning that ends this soon needs no page of its own (ms). */
   private static final long WORTH_A_PAGE_MS = 800;
 
-  private final Desk desk;
+  private final PageContext desk;
 
-  LearnPage(Desk desk) {
+  LearnPage(PageContext desk) {
     this.desk = desk;
   }
 
@@ -72,7 +72,7 @@ final class LearnPage {
   private String learnt(Path root, Notebook notebook, Runnable beforeWriting) {
     Workshop workshop = desk.useCases().learner().apply(root, notebook.trials());
     if (!workshop.isTaught()) {
-      throw new Refusal(
+      throw new HttpError(
           422,
           "There is nothing to learn from yet: no sound trial has weighings that can be used, or"
               + " pulled strips. Two or three weighings in the first days teach most.");
@@ -81,7 +81,7 @@ final class LearnPage {
     try {
       workshop.write();
     } catch (NotWrittenException e) {
-      throw new Refusal(500, Workshop.FILE_NAME + ": " + String.join(" ", NoteDesk.sentences(e)));
+      throw new HttpError(500, Workshop.FILE_NAME + ": " + String.join(" ", NoteDesk.sentences(e)));
     }
     List<String> said = new ArrayList<>();
     said.add("Learnt; every forecast from now on uses it.");

@@ -15,9 +15,9 @@ import starchfilm.web.http.Fields;
 
 /** Writes what a form notes into a trial file. */
 final class NoteDesk {
-  private final Desk desk;
+  private final PageContext desk;
 
-  NoteDesk(Desk desk) {
+  NoteDesk(PageContext desk) {
     this.desk = desk;
   }
 

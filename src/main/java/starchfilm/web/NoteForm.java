@@ -13,7 +13,7 @@ import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.trial.ObservedFault;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 
 /** Reads the small forms that note something about a trial. */
 final class NoteForm {
@@ -66,7 +66,7 @@ final class NoteForm {
       case "rated" -> named("rating", () -> NoteWords.rated(fields.text("rating")));
       case "remark" ->
           named("remark", () -> new Note.Remarked(required("words", "a text of your own")));
-      default -> throw Refusal.malformed("This form notes nothing that is known here.");
+      default -> throw HttpError.malformed("This form notes nothing that is known here.");
     };
   }
 

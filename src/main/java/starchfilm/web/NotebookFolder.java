@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 
 /**
  * The folder of trial files that is served; nothing outside it is ever read or written.
@@ -60,7 +60,7 @@ record NotebookFolder(Path root) {
     requireThere();
     Path file = inside(name);
     if (!isTrialFile(file) || !Files.isRegularFile(file)) {
-      throw Refusal.notFound(
+      throw HttpError.notFound(
           "There is no trial file of this name in the notebook any more. The notebook lists those"
               + " that are there.");
     }
@@ -72,7 +72,7 @@ record NotebookFolder(Path root) {
    *
    * @param name the path from the folder, with / between folders
    * @return the path
-   * @throws Refusal where it leads out of the folder, be it by a link
+   * @throws HttpError where it leads out of the folder, be it by a link
    */
   Path inside(String name) {
     try {
@@ -90,7 +90,7 @@ record NotebookFolder(Path root) {
     } catch (InvalidPathException e) {
       // Falls through: such a name cannot be a file of the folder.
     }
-    throw Refusal.notFound("This name does not lie in the notebook's folder.");
+    throw HttpError.notFound("This name does not lie in the notebook's folder.");
   }
 
   /**
@@ -117,7 +117,7 @@ record NotebookFolder(Path root) {
   /** Refuses with a plain sentence where the folder was moved or unplugged while we ran. */
   void requireThere() {
     if (!Files.isDirectory(root)) {
-      throw new Refusal(
+      throw new HttpError(
           503,
           "The notebook's folder is not there any more: "
               + root

@@ -12,9 +12,9 @@ import starchfilm.web.http.Routes;
 
 /** <em>The notebook</em>: every trial of the folder, and what is wrong with the files of others. */
 final class NotebookPage {
-  private final Desk desk;
+  private final PageContext desk;
 
-  NotebookPage(Desk desk) {
+  NotebookPage(PageContext desk) {
     this.desk = desk;
   }
 

@@ -10,7 +10,7 @@ import starchfilm.trial.Trial;
 import starchfilm.web.http.PageServer;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
-import starchfilm.web.http.Seal;
+import starchfilm.web.http.CsrfFields;
 import starchfilm.web.http.Serving;
 import starchfilm.web.http.Site;
 import starchfilm.web.work.ForecastShelf;
@@ -46,10 +46,10 @@ public final class NotebookSite implements AutoCloseable {
     return new NotebookSite(serving, folder, clock, useCases);
   }
 
-  private Site site(NotebookFolder folder, Clock clock, UseCases useCases, Seal seal) {
+  private Site site(NotebookFolder folder, Clock clock, UseCases useCases, CsrfFields seal) {
     PageRenderer renderer = new PageRenderer();
-    Desk desk =
-        new Desk(
+    PageContext desk =
+        new PageContext(
             folder,
             clock,
             useCases,
@@ -57,7 +57,7 @@ public final class NotebookSite implements AutoCloseable {
             renderer,
             Assets.load(renderer),
             seal,
-            new Said(),
+            new FlashMessages(),
             new OwnSaves());
     Routes.Table table = Routes.table();
     new NotebookPage(desk).addTo(table);

@@ -13,7 +13,7 @@ import starchfilm.files.saving.Sketch;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -32,9 +32,9 @@ final class PlanPage {
   private static final double LEAST_PLASTICISER = 5;
   private static final double MOST_PLASTICISER = 70;
 
-  private final Desk desk;
+  private final PageContext desk;
 
-  PlanPage(Desk desk) {
+  PlanPage(PageContext desk) {
     this.desk = desk;
   }
 
@@ -139,7 +139,7 @@ final class PlanPage {
         return value;
       }
     }
-    throw new Refusal(
+    throw new HttpError(
         422,
         (name.equals(WET) ? "Wet thickness: \"" : "Plasticiser: \"")
             + (typed.length() > 20 ? typed.substring(0, 20) + "..." : typed)
@@ -170,7 +170,7 @@ final class PlanPage {
               : TrialFileText.of(desk.folder().trialFile(chosen)).text();
       return new Base(chosen, Sketch.read(desk.folder().root(), text), text);
     } catch (NotWrittenException e) {
-      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
     }
   }
 }

@@ -15,7 +15,7 @@ import starchfilm.report.TrialForecasts;
 import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -29,10 +29,10 @@ final class PlatesPage {
   private static final long AT_ONCE_MS = 600;
   private static final long PATIENCE_MS = 30_000;
 
-  private final Desk desk;
+  private final PageContext desk;
   private final NoteDesk notes;
 
-  PlatesPage(Desk desk) {
+  PlatesPage(PageContext desk) {
     this.desk = desk;
     this.notes = new NoteDesk(desk);
   }
@@ -126,7 +126,7 @@ final class PlatesPage {
         desk.folder().read(List.of(file)).trials().stream()
             .filter(t -> Stage.of(t, desk.now()) == Stage.DRYING)
             .findFirst();
-    Trial drying = trial.orElseThrow(() -> new Refusal(422, "This plate is not drying any more."));
+    Trial drying = trial.orElseThrow(() -> new HttpError(422, "This plate is not drying any more."));
     return desk.part(
         "plates", "due", Map.of("card", card(drying, request, PATIENCE_MS, "", List.of())));
   }

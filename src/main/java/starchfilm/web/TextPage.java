@@ -14,7 +14,7 @@ import starchfilm.files.saving.ChangedMeanwhileException;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -33,9 +33,9 @@ final class TextPage {
               "soft-wrap", "Soft wrap: tapioca, stretchy",
               "stiff-window", "Stiff window: corn, clear and flat"));
 
-  private final Desk desk;
+  private final PageContext desk;
 
-  TextPage(Desk desk) {
+  TextPage(PageContext desk) {
     this.desk = desk;
   }
 
@@ -131,7 +131,7 @@ final class TextPage {
                   NotebookFolder.address("/trial", desk.folder().name(file)),
                   List.of("The trial is in the notebook. Note its pour as soon as it is poured.")));
     } catch (NotWrittenException e) {
-      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
     }
   }
 
@@ -139,14 +139,14 @@ final class TextPage {
     try {
       return TrialFileText.of(file);
     } catch (NotWrittenException e) {
-      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
     }
   }
 
   /** The text of a starter recipe. */
   static String starterText(String starter) {
     if (!STARTERS.containsKey(starter)) {
-      throw Refusal.malformed("There is no starter recipe of this name.");
+      throw HttpError.malformed("There is no starter recipe of this name.");
     }
     String resource = "formulations/starter-" + starter + ".json";
     try (InputStream in = TextPage.class.getClassLoader().getResourceAsStream(resource)) {

@@ -16,7 +16,7 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -35,10 +35,10 @@ final class TrialPage {
   /** How long a part of a page, or a reader without script, waits for a forecast (ms). */
   private static final long PATIENCE_MS = 30_000;
 
-  private final Desk desk;
+  private final PageContext desk;
   private final NoteDesk notes;
 
-  TrialPage(Desk desk) {
+  TrialPage(PageContext desk) {
     this.desk = desk;
     this.notes = new NoteDesk(desk);
   }
@@ -106,7 +106,7 @@ final class TrialPage {
     Path file = desk.folder().trialFile(request.query().text(FILE));
     Notebook notebook = desk.folder().read(List.of(file));
     if (notebook.trials().isEmpty()) {
-      throw new Refusal(422, "The trial cannot be read any more; load the page again.");
+      throw new HttpError(422, "The trial cannot be read any more; load the page again.");
     }
     Map<String, Object> values = new HashMap<>(sheet(notebook.trials().get(0), PATIENCE_MS));
     values.put("forecastAddress", NotebookFolder.address(FORECAST, desk.folder().name(file)));
@@ -166,13 +166,13 @@ final class TrialPage {
     String number = request.query().text("n");
     List<Path> photos = trial.map(Trial::photos).orElse(List.of());
     if (!number.matches("[0-9]{1,4}") || Integer.parseInt(number) >= photos.size()) {
-      throw Refusal.notFound("The trial has no such photo.");
+      throw HttpError.notFound("The trial has no such photo.");
     }
     Path photo = desk.folder().inside(desk.folder().name(photos.get(Integer.parseInt(number))));
     try {
       return Response.passing(pictureType(photo), Files.readAllBytes(photo));
     } catch (IOException e) {
-      throw Refusal.notFound("The photo cannot be read any more.");
+      throw HttpError.notFound("The photo cannot be read any more.");
     }
   }
 

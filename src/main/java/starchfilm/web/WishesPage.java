@@ -14,7 +14,7 @@ import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -27,10 +27,10 @@ final class WishesPage {
   private static final List<String> MATERIALS =
       List.of("glass", "polypropylene", "acrylic", "ptfe", "silicone", "laminate", "steel");
 
-  private final Desk desk;
+  private final PageContext desk;
   private final PlanReport report;
 
-  WishesPage(Desk desk) {
+  WishesPage(PageContext desk) {
     this.desk = desk;
     this.report = new PlanReport(desk.renderer());
   }
@@ -103,7 +103,7 @@ final class WishesPage {
     Questions.Planned planned = answered(new Words(form));
     String number = form.text("number");
     if (!number.matches("[0-9]") || Integer.parseInt(number) >= planned.trialTexts().size()) {
-      throw Refusal.malformed("The plan has no such recipe; ask for the plan again.");
+      throw HttpError.malformed("The plan has no such recipe; ask for the plan again.");
     }
     desk.folder().requireThere();
     try {
@@ -122,9 +122,9 @@ final class WishesPage {
                   List.of(
                       "The recipe is in the notebook. Note its pour as soon as it is poured.")));
     } catch (FieldEdit.MistypedFields e) {
-      throw new Refusal(422, String.join(" ", e.sentences().values()));
+      throw new HttpError(422, String.join(" ", e.sentences().values()));
     } catch (NotWrittenException e) {
-      throw new Refusal(422, String.join(" ", NoteDesk.sentences(e)));
+      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
     }
   }
 
@@ -132,7 +132,7 @@ final class WishesPage {
     try {
       return planned(words);
     } catch (Questions.NotAnswered e) {
-      throw new Refusal(422, words.inTheFormsWords(e.sentence()));
+      throw new HttpError(422, words.inTheFormsWords(e.sentence()));
     }
   }
 

@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.material.air.AirState;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.casting.DryingLimits;
@@ -23,7 +23,7 @@ class AdvicePropertiesTest {
       new Adviser(RuleBook.packed(), Knowledge.textbook(), DRAWS);
   private static final List<Trial> NOTEBOOK = MadeUpTrials.drawn(20260501, TRIALS);
   private static final List<TrialForecast> FORECASTS =
-      NOTEBOOK.stream().map(new TrialForecaster(FactorModel.textbook(), DRAWS)::forecast).toList();
+      NOTEBOOK.stream().map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::forecast).toList();
   private static final List<TrialAdvice> ADVICE =
       FORECASTS.stream().map(each -> ADVISER.after(each, NOTEBOOK)).toList();
 

@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import java.nio.file.Path;
 import java.util.List;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.files.notebook.Notebook;
@@ -21,7 +21,7 @@ final class Garden {
 
   private static List<TrialForecast> forecasts() {
     Notebook notebook = NotebookReader.read(List.of(Path.of("formulations")));
-    TrialForecaster forecaster = new TrialForecaster(FactorModel.textbook(), DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(ParameterDistribution.textbook(), DRAWS);
     return notebook.trials().stream().map(forecaster::forecast).toList();
   }
 

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.advice.Outcome.Agreement;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.film.Feel;
@@ -107,12 +107,12 @@ class GardenAdviceTest {
   @Test
   void asItWasAndWithTheChangeAreWorkedOutFromTheSameKnowledge() {
     // As after weighings of a plate that dries at half the textbook's pace.
-    double[] slowAir = new double[Factor.values().length];
-    slowAir[Factor.AIR_SIDE.ordinal()] = Math.log(0.5);
+    double[] slowAir = new double[UncertainParameter.values().length];
+    slowAir[UncertainParameter.AIR_SIDE.ordinal()] = Math.log(0.5);
     List<TrialForecast> weighed =
         List.of(
             new TrialForecaster(
-                    FactorModel.learnt(slowAir, FactorModel.textbook().covariance()), 20)
+                    ParameterDistribution.learnt(slowAir, ParameterDistribution.textbook().covariance()), 20)
                 .forecast(Garden.trial(4).trial()));
 
     NextTrial next = Garden.ADVISER.over(weighed).orElseThrow().next().orElseThrow();
@@ -171,12 +171,12 @@ class GardenAdviceTest {
     NextTrial next = Garden.adviceAfter(number).next().orElseThrow();
     Setup setup = next.setup();
     DryingForecaster drying =
-        new DryingForecaster(setup.inPlace(FactorModel.textbook()), Garden.DRAWS);
+        new DryingForecaster(setup.inPlace(ParameterDistribution.textbook()), Garden.DRAWS);
     assertThat(next.after().thickSpot())
         .isEqualTo(drying.forecast(setup.dryingCase()).at(Spot.THICK_SPOT));
     assertThat(next.after().film()).isEqualTo(new FilmForecaster().forecast(setup.filmCase()));
     assertThat(next.after().risks())
-        .isEqualTo(new RiskForecaster(FactorModel.textbook()).withoutRemedies(setup.dryingCase()));
+        .isEqualTo(new RiskForecaster(ParameterDistribution.textbook()).withoutRemedies(setup.dryingCase()));
     assertThat(next.before().thickSpot())
         .isEqualTo(Garden.trial(number).drying().at(Spot.THICK_SPOT));
     next.effects().forEach(effect -> assertThat(next.sentence()).contains(effect.clause()));
@@ -187,12 +187,12 @@ class GardenAdviceTest {
    */
   @Test
   void theFactorsOfTheRoomItIsMovedToAreUsed() {
-    FactorModel quickKitchen =
-        FactorModel.learnt(quickAirSide(), FactorModel.textbook().covariance());
+    ParameterDistribution quickKitchen =
+        ParameterDistribution.learnt(quickAirSide(), ParameterDistribution.textbook().covariance());
     Adviser adviser =
         new Adviser(
             RuleBook.packed(),
-            setup -> setup.place().name().equals("kitchen") ? quickKitchen : FactorModel.textbook(),
+            setup -> setup.place().name().equals("kitchen") ? quickKitchen : ParameterDistribution.textbook(),
             Garden.DRAWS);
     NextTrial next = adviser.after(Garden.trial(1), Garden.trials()).next().orElseThrow();
     assertThat(next.setup().place().name()).isEqualTo("kitchen");
@@ -204,8 +204,8 @@ class GardenAdviceTest {
   }
 
   private static double[] quickAirSide() {
-    double[] mean = new double[Factor.values().length];
-    mean[Factor.AIR_SIDE.ordinal()] = Math.log(1.3);
+    double[] mean = new double[UncertainParameter.values().length];
+    mean[UncertainParameter.AIR_SIDE.ordinal()] = Math.log(1.3);
     return mean;
   }
 

@@ -107,7 +107,7 @@ final class MadeUpTrials {
         1,
         "room " + number % 3,
         room(),
-        Trial.RoomDoubt.NONE,
+        Trial.RoomUncertainty.NONE,
         OptionalDouble.empty(),
         random.nextInt(4) == 0
             ? List.of(new FaceChange(HOUR_S * between(5, 60), FaceChange.OpenFaces.BOTH))

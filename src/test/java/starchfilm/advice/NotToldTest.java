@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.trial.NotRecorded;
 import starchfilm.trial.ObservedFault;
@@ -73,7 +73,7 @@ class NotToldTest {
 
   @Test
   void whatOneOfTwoFilesLeavesOutIsNoDifferenceButIsNamed() {
-    TrialForecaster forecaster = new TrialForecaster(FactorModel.textbook(), 20);
+    TrialForecaster forecaster = new TrialForecaster(ParameterDistribution.textbook(), 20);
     List<Trial> two = MadeUpTrials.drawn(7, 2);
     Trial bare = MadeUpTrials.with(List.of(), missing("recipe.glycerol", "pour.paste_C"));
     Contrast contrast =
@@ -88,7 +88,7 @@ class NotToldTest {
 
   private static TrialAdvice advice(Trial trial) {
     return adviser()
-        .after(new TrialForecaster(FactorModel.textbook(), 20).forecast(trial), List.of(trial));
+        .after(new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(trial), List.of(trial));
   }
 
   private static Adviser adviser() {

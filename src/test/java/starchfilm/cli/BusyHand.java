@@ -41,6 +41,6 @@ final class BusyHand {
     Clock noon = Clock.fixed(Instant.parse("2026-04-20T12:00:00Z"), ZoneOffset.UTC);
     BufferedReader nobody = new BufferedReader(new StringReader(""));
     PrintWriter silent = new PrintWriter(PrintWriter.nullWriter());
-    return new App(new Surroundings(folder, noon, silent, errors, nobody)).run(words);
+    return new App(new CommandContext(folder, noon, silent, errors, nobody)).run(words);
   }
 }

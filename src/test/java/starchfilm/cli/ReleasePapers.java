@@ -21,7 +21,7 @@ public final class ReleasePapers {
    */
   public static void main(String[] words) throws IOException {
     Path folder = Path.of(words[0]);
-    CommandLine program = new App(Surroundings.ofThisProcess()).commandLine();
+    CommandLine program = new App(CommandContext.ofThisProcess()).commandLine();
     Path completion = Files.createDirectories(folder.resolve("completion"));
     Files.writeString(
         completion.resolve("starchfilm.bash"), AutoComplete.bash("starchfilm", program));

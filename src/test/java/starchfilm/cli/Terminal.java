@@ -32,8 +32,8 @@ final class Terminal {
     return new App(surroundings()).run(words);
   }
 
-  Surroundings surroundings() {
-    return new Surroundings(
+  CommandContext surroundings() {
+    return new CommandContext(
         directory,
         Clock.fixed(NOON, ZoneOffset.UTC),
         new PrintWriter(out, true),

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import starchfilm.material.air.HumidAir;
 import starchfilm.numerics.diffusion.Grid;
 import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Spot;
@@ -23,8 +23,8 @@ class AnyPlateTest {
   private static final Fineness REFERENCE =
       new Fineness(Fineness.FORECAST.nodes(), new Tolerance(1e-7, 1e-8, 1e-5), 3_600);
   private static final List<DryingCase> PLATES = plates(300);
-  private static final SpotTrace[] EXACT =
-      PLATES.stream().map(AnyPlateTest::exact).toArray(SpotTrace[]::new);
+  private static final SpotSolution[] EXACT =
+      PLATES.stream().map(AnyPlateTest::exact).toArray(SpotSolution[]::new);
 
   /** Of these plates nine in ten within 1e-3, the worst 2.4e-3, as DEVELOPERS.md says. */
   @Test
@@ -56,10 +56,10 @@ class AnyPlateTest {
   /** What two machines' last digits differ by must not show, however rough the room. */
   @Test
   void roundingDoesNotGrowInALoggedRoom() {
-    Deviations hair = Deviations.NONE.with(Factor.AIR_SIDE, 1e-13);
+    ParameterSample hair = ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, 1e-13);
     for (DryingCase plate : logged(40)) {
-      SpotTrace one = solve(plate, Fineness.QUICK);
-      SpotTrace other =
+      SpotSolution one = solve(plate, Fineness.QUICK);
+      SpotSolution other =
           DryingForecaster.solveOne(
               PreparedCase.of(plate, DryingForecaster.HORIZON_S, Fineness.QUICK),
               Spot.NOMINAL,
@@ -78,7 +78,7 @@ class AnyPlateTest {
         .toArray();
   }
 
-  private static double error(SpotTrace found, SpotTrace exact) {
+  private static double error(SpotSolution found, SpotSolution exact) {
     double worst = 0;
     for (int milestone = 0; milestone < exact.milestoneS.length; milestone++) {
       double reference = exact.milestoneS[milestone];
@@ -91,19 +91,19 @@ class AnyPlateTest {
     return worst;
   }
 
-  private static SpotTrace solve(DryingCase drying, Fineness fineness) {
+  private static SpotSolution solve(DryingCase drying, Fineness fineness) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, fineness);
     return DryingForecaster.solveOne(
-        prepared, Spot.NOMINAL, Deviations.NONE, new double[0], DryingForecaster.HORIZON_S);
+        prepared, Spot.NOMINAL, ParameterSample.NONE, new double[0], DryingForecaster.HORIZON_S);
   }
 
   /** By the other method, of order 4. */
-  private static SpotTrace exact(DryingCase drying) {
+  private static SpotSolution exact(DryingCase drying) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     Grid grid = SpotSolver.grid(drying, REFERENCE.nodes());
-    SpotTrace trace = new SpotTrace();
+    SpotSolution trace = new SpotSolution();
     new SpotSolver(prepared, new double[0], grid, REFERENCE.tolerance(), true)
-        .solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, trace);
+        .solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     return trace;
   }
 

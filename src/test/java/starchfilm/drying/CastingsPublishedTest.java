@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import starchfilm.material.air.HumidAir;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.StarchKind;
@@ -29,7 +29,7 @@ import starchfilm.material.recipe.Composition;
  */
 class CastingsPublishedTest {
   private static final DryingForecaster FORECASTER =
-      new DryingForecaster(FactorModel.textbook(), 200);
+      new DryingForecaster(ParameterDistribution.textbook(), 200);
 
   @ParameterizedTest
   @CsvFileSource(resources = "/starchfilm/drying/castings.csv", useHeadersInDisplayName = true)

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.material.air.Harrison1963;
 import starchfilm.material.air.PlateTransfer;
 import starchfilm.material.air.WagnerPruss1993;
-import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Spot;
@@ -71,7 +71,7 @@ class ConstantRatePublishedTest {
 
   private static List<SpotMoment> moments(DryingCase drying, double[] timesS) {
     PreparedCase prepared = PreparedCase.of(drying, 1e6);
-    return new SpotSolver(prepared, new double[0]).moments(Spot.NOMINAL, Deviations.NONE, timesS);
+    return new SpotSolver(prepared, new double[0]).moments(Spot.NOMINAL, ParameterSample.NONE, timesS);
   }
 
   private static double solidsKgPerM2(DryingCase drying) {

@@ -15,9 +15,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.material.air.AirState;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.casting.DryingCase;
@@ -33,7 +33,7 @@ import starchfilm.casting.SwingingRoom;
 
 /** What a user relies on in a drying forecast. */
 class DryingForecasterTest {
-  private static final DryingForecaster QUICK = new DryingForecaster(FactorModel.textbook(), 64);
+  private static final DryingForecaster QUICK = new DryingForecaster(ParameterDistribution.textbook(), 64);
 
   @Test
   void driesThinEdgeBeforeNominalBeforeThickSpot() {
@@ -142,9 +142,9 @@ class DryingForecasterTest {
     DryingCase drying =
         Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(celsius, humidityPct, 0.1), celsius);
     int dry = Milestone.DRY_THROUGH.ordinal();
-    double usual = Solved.spot(drying, Spot.NOMINAL, Deviations.NONE).milestoneS[dry];
+    double usual = Solved.spot(drying, Spot.NOMINAL, ParameterSample.NONE).milestoneS[dry];
     double halved =
-        Solved.spot(drying, Spot.NOMINAL, Deviations.NONE.with(Factor.DIFFUSIVITY, Math.log(0.5)))
+        Solved.spot(drying, Spot.NOMINAL, ParameterSample.NONE.with(UncertainParameter.DIFFUSIVITY, Math.log(0.5)))
             .milestoneS[dry];
     assertThat(halved / usual).isBetween(1.0, 1.10);
   }
@@ -186,9 +186,9 @@ class DryingForecasterTest {
             OptionalDouble.empty(),
             List.of());
     List<SpreadDriver> drivers = QUICK.forecast(unsure).spreadDrivers();
-    assertThat(drivers).anyMatch(d -> d.factor() == Factor.PLASTICISER && d.share() > 0);
+    assertThat(drivers).anyMatch(d -> d.factor() == UncertainParameter.PLASTICISER && d.share() > 0);
     assertThat(QUICK.forecast(sure).spreadDrivers())
-        .noneMatch(d -> d.factor() == Factor.PLASTICISER);
+        .noneMatch(d -> d.factor() == UncertainParameter.PLASTICISER);
   }
 
   private static double width(DryingForecast forecast) {
@@ -199,7 +199,7 @@ class DryingForecasterTest {
   @Test
   void namesTheAirAsWhatDrivesTheRangeInAStillRoom() {
     assertThat(QUICK.forecast(Plates.USUAL).spreadDrivers().get(0).factor())
-        .isEqualTo(Factor.AIR_SIDE);
+        .isEqualTo(UncertainParameter.AIR_SIDE);
   }
 
   @Test
@@ -298,7 +298,7 @@ class DryingForecasterTest {
                 100 * random.nextDouble(),
                 10 * random.nextDouble() * random.nextDouble()),
             1 + 97 * random.nextDouble());
-    DryingForecast forecast = new DryingForecaster(FactorModel.textbook(), 20).forecast(drying);
+    DryingForecast forecast = new DryingForecaster(ParameterDistribution.textbook(), 20).forecast(drying);
     for (SpotForecast spot : forecast.spots().values()) {
       assertThat(spot.dryThicknessM()).isPositive();
       for (MilestoneForecast milestone : spot.milestones().values()) {

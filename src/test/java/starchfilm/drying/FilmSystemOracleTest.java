@@ -10,7 +10,7 @@ import starchfilm.numerics.diffusion.DiffusionSystem;
 import starchfilm.numerics.diffusion.Grid;
 import starchfilm.numerics.diffusion.RosenbrockIntegrator;
 import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 
@@ -85,7 +85,7 @@ class FilmSystemOracleTest {
 
   private static PlateExchange exchange(DryingCase drying, PreparedCase prepared) {
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
-    exchange.become(Deviations.NONE, prepared.material(), solidsKgPerM2(drying));
+    exchange.become(ParameterSample.NONE, prepared.material(), solidsKgPerM2(drying));
     return exchange;
   }
 

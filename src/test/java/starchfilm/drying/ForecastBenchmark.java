@@ -12,8 +12,8 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Spot;
 import starchfilm.material.wetfilm.FilmMaterial;
@@ -39,7 +39,7 @@ public class ForecastBenchmark {
 
   private PreparedCase prepared;
   private SpotSolver solver;
-  private final SpotTrace trace = new SpotTrace();
+  private final SpotSolution trace = new SpotSolution();
 
   /** Prepares the tables. */
   @Setup
@@ -61,7 +61,7 @@ public class ForecastBenchmark {
    */
   @Benchmark
   public double solve() {
-    solver.solve(Spot.NOMINAL, Deviations.NONE, 10 * 86_400.0, trace);
+    solver.solve(Spot.NOMINAL, ParameterSample.NONE, 10 * 86_400.0, trace);
     return trace.milestoneS[Milestone.DRY_THROUGH.ordinal()];
   }
 
@@ -82,6 +82,6 @@ public class ForecastBenchmark {
    */
   @Benchmark
   public DryingForecast bandOfThousandDraws() {
-    return new DryingForecaster(FactorModel.textbook(), 1000).forecast(Plates.USUAL);
+    return new DryingForecaster(ParameterDistribution.textbook(), 1000).forecast(Plates.USUAL);
   }
 }

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
@@ -21,7 +21,7 @@ import starchfilm.material.recipe.Composition;
 class ForecastFiguresTest {
   private static final int DRAWS = 200;
   private static final DryingForecaster FORECASTER =
-      new DryingForecaster(FactorModel.textbook(), DRAWS);
+      new DryingForecaster(ParameterDistribution.textbook(), DRAWS);
   private final DryingForecast usual = FORECASTER.forecast(Plates.USUAL);
 
   @Test
@@ -40,7 +40,7 @@ class ForecastFiguresTest {
   @Test
   void theMiddleCaseIsOneSolve() {
     double middle = FORECASTER.middleCaseS(Plates.USUAL, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-    SpotTrace trace = Solved.spot(Plates.USUAL, Spot.THICK_SPOT, Deviations.NONE);
+    SpotSolution trace = Solved.spot(Plates.USUAL, Spot.THICK_SPOT, ParameterSample.NONE);
     double exact = trace.milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(middle).isCloseTo(exact, within(1e-3 * exact));
     Band band = usual.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
@@ -50,7 +50,7 @@ class ForecastFiguresTest {
   /** Dry times later than peelable ones everywhere, so their middle is that of the dry times. */
   @Test
   void readyTimesAreThoseOfTheForecast() {
-    double[] ready = new ReadyTimes(FactorModel.textbook(), DRAWS).of(Plates.USUAL, Spot.NOMINAL);
+    double[] ready = new ReadyTimes(ParameterDistribution.textbook(), DRAWS).of(Plates.USUAL, Spot.NOMINAL);
     assertThat(ready).hasSize(DRAWS);
     Band band = Quantiles.band(ready);
     Band forecast = usual.at(Spot.NOMINAL).at(Milestone.DRY_THROUGH).timeS();
@@ -58,12 +58,12 @@ class ForecastFiguresTest {
     assertThat(band.middle()).isCloseTo(forecast.middle(), within(2e-3 * forecast.middle()));
     assertThat(band.high()).isCloseTo(forecast.high(), within(2e-3 * forecast.high()));
     DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 100, 0.1), 20);
-    assertThat(new ReadyTimes(FactorModel.textbook(), 3).of(damp, Spot.NOMINAL))
+    assertThat(new ReadyTimes(ParameterDistribution.textbook(), 3).of(damp, Spot.NOMINAL))
         .containsExactly(
             Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
-    assertThatThrownBy(() -> new ReadyTimes(FactorModel.textbook(), 0))
+    assertThatThrownBy(() -> new ReadyTimes(ParameterDistribution.textbook(), 0))
         .hasMessage("ready times need at least 1 draw, not 0");
-    assertThatThrownBy(() -> new DryingForecaster(FactorModel.textbook(), 19))
+    assertThatThrownBy(() -> new DryingForecaster(ParameterDistribution.textbook(), 19))
         .hasMessage("a forecast needs at least 20 draws, not 19");
   }
 
@@ -71,7 +71,7 @@ class ForecastFiguresTest {
   @Test
   void readyIsDryAndPeelable() {
     DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.4), Plates.room(20, 84, 0.1), 20);
-    double[] ready = new ReadyTimes(FactorModel.textbook(), DRAWS).of(damp, Spot.NOMINAL);
+    double[] ready = new ReadyTimes(ParameterDistribution.textbook(), DRAWS).of(damp, Spot.NOMINAL);
     SpotForecast spot = FORECASTER.forecast(damp, Spot.NOMINAL);
     double latest =
         Math.max(
@@ -133,14 +133,14 @@ class ForecastFiguresTest {
   /** One factor alone varies, so it is the whole range; none, and nothing is said. */
   @Test
   void theRangeComesFromWhatVaries() {
-    for (Factor factor : List.of(Factor.AIR_SIDE, Factor.THICKNESS, Factor.HUMIDITY)) {
+    for (UncertainParameter factor : List.of(UncertainParameter.AIR_SIDE, UncertainParameter.THICKNESS, UncertainParameter.HUMIDITY)) {
       DryingForecast forecast =
           DryingForecaster.ofOnePlate(only(factor, 0.05), 64).forecast(Plates.USUAL);
       assertThat(forecast.spreadDrivers()).extracting(SpreadDriver::factor).containsExactly(factor);
       assertThat(forecast.spreadDrivers().get(0).share()).isCloseTo(1, within(1e-12));
     }
     assertThat(
-            DryingForecaster.ofOnePlate(only(Factor.AIR_SIDE, 1e-8), 64)
+            DryingForecaster.ofOnePlate(only(UncertainParameter.AIR_SIDE, 1e-8), 64)
                 .forecast(Plates.USUAL)
                 .spreadDrivers())
         .isEmpty();
@@ -152,15 +152,15 @@ class ForecastFiguresTest {
    */
   @Test
   void sharesAddUp() {
-    double[][] covariance = new double[Factor.values().length][Factor.values().length];
-    covariance[Factor.THICKNESS.ordinal()][Factor.THICKNESS.ordinal()] = 0.0025;
-    covariance[Factor.AIR_SIDE.ordinal()][Factor.AIR_SIDE.ordinal()] = 0.0004;
-    FactorModel model = FactorModel.learnt(new double[covariance.length], covariance);
+    double[][] covariance = new double[UncertainParameter.values().length][UncertainParameter.values().length];
+    covariance[UncertainParameter.THICKNESS.ordinal()][UncertainParameter.THICKNESS.ordinal()] = 0.0025;
+    covariance[UncertainParameter.AIR_SIDE.ordinal()][UncertainParameter.AIR_SIDE.ordinal()] = 0.0004;
+    ParameterDistribution model = ParameterDistribution.learnt(new double[covariance.length], covariance);
     List<SpreadDriver> drivers =
         DryingForecaster.ofOnePlate(model, 128).forecast(Plates.USUAL).spreadDrivers();
     assertThat(drivers)
         .extracting(SpreadDriver::factor)
-        .containsExactly(Factor.THICKNESS, Factor.AIR_SIDE);
+        .containsExactly(UncertainParameter.THICKNESS, UncertainParameter.AIR_SIDE);
     assertThat(drivers.get(0).share() + drivers.get(1).share()).isCloseTo(1, within(1e-12));
     assertThat(drivers.get(0).share()).isBetween(0.8, 0.99);
   }
@@ -168,13 +168,13 @@ class ForecastFiguresTest {
   @Test
   void fewCasesTellNoDrivers() {
     assertThat(
-            new DryingForecaster(FactorModel.textbook(), 20).forecast(Plates.USUAL).spreadDrivers())
+            new DryingForecaster(ParameterDistribution.textbook(), 20).forecast(Plates.USUAL).spreadDrivers())
         .isEmpty();
   }
 
-  private static FactorModel only(Factor factor, double sd) {
-    double[][] covariance = new double[Factor.values().length][Factor.values().length];
+  private static ParameterDistribution only(UncertainParameter factor, double sd) {
+    double[][] covariance = new double[UncertainParameter.values().length][UncertainParameter.values().length];
     covariance[factor.ordinal()][factor.ordinal()] = sd * sd;
-    return FactorModel.learnt(new double[covariance.length], covariance);
+    return ParameterDistribution.learnt(new double[covariance.length], covariance);
   }
 }

@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.casting.DryingCase;
@@ -17,7 +17,7 @@ import starchfilm.casting.Spot;
 
 /** A band of few likely cases against one of thousands that follow no slope. */
 class LikelyCasesTest {
-  private static final FactorModel TEXTBOOK = FactorModel.textbook();
+  private static final ParameterDistribution TEXTBOOK = ParameterDistribution.textbook();
 
   static Stream<DryingCase> plates() {
     return Stream.of(
@@ -40,9 +40,9 @@ class LikelyCasesTest {
 
   private static void isNear(DryingCase drying, int count, double share) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.QUICK);
-    FactorModel model = CaseDoubt.addedTo(TEXTBOOK, prepared);
-    SpotTrace[] few = solved(prepared, LikelyCases.of(prepared, model, count));
-    SpotTrace[] many = solved(prepared, model.draws(4096));
+    ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared);
+    SpotSolution[] few = solved(prepared, LikelyCases.of(prepared, model, count));
+    SpotSolution[] many = solved(prepared, model.draws(4096));
     for (Milestone milestone : Milestone.values()) {
       Band band = Quantiles.band(DryingForecaster.times(few, milestone));
       Band asked = Quantiles.band(DryingForecaster.times(many, milestone));
@@ -52,7 +52,7 @@ class LikelyCasesTest {
     }
   }
 
-  private static SpotTrace[] solved(PreparedCase prepared, Deviations[] cases) {
+  private static SpotSolution[] solved(PreparedCase prepared, ParameterSample[] cases) {
     return DryingForecaster.solve(
         prepared, Spot.THICK_SPOT, cases, new double[0], DryingForecaster.HORIZON_S);
   }
@@ -62,8 +62,8 @@ class LikelyCasesTest {
   void followsTheSlopeOfARoomThatIsAlmostTooDamp() {
     DryingCase drying = Plates.plate(2, Plates.paste(0.08, 0.2), Plates.room(20, 90, 0.1), 20);
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.QUICK);
-    FactorModel model = CaseDoubt.addedTo(TEXTBOOK, prepared);
-    Deviations[] cases = LikelyCases.of(prepared, model, DryingForecaster.QUICK_DRAWS);
+    ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared);
+    ParameterSample[] cases = LikelyCases.of(prepared, model, DryingForecaster.QUICK_DRAWS);
     assertThat(cases).isNotEqualTo(model.draws(DryingForecaster.QUICK_DRAWS));
     double[] few = DryingForecaster.times(solved(prepared, cases), Milestone.DRY_THROUGH);
     double[] many =

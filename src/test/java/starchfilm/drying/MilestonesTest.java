@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.material.air.AirState;
-import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
@@ -53,11 +53,11 @@ class MilestonesTest {
   @ParameterizedTest
   @MethodSource("plates")
   void comeWhenTheGoverningPartReachesThem(DryingCase drying) {
-    SpotTrace trace = Solved.spot(drying, Spot.THICK_SPOT, Deviations.NONE);
+    SpotSolution trace = Solved.spot(drying, Spot.THICK_SPOT, ParameterSample.NONE);
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     List<SpotMoment> moments =
         new SpotSolver(prepared, new double[0])
-            .moments(Spot.THICK_SPOT, Deviations.NONE, trace.milestoneS.clone());
+            .moments(Spot.THICK_SPOT, ParameterSample.NONE, trace.milestoneS.clone());
     assertThat(trace.milestoneS).isSorted();
     boolean racked = drying.faces().stream().anyMatch(face -> face.open() == OpenFaces.BOTH);
     double drier = racked && drying.faces().get(0).timeS() < trace.milestoneS[0] ? 0.03 : 0.01;
@@ -77,11 +77,11 @@ class MilestonesTest {
   void theCurveIsTheMeanMoisture(DryingCase drying) {
     double[] times = {0, HOUR_S, 5 * HOUR_S, 17 * HOUR_S, 40 * HOUR_S, 60 * HOUR_S};
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
-    SpotTrace trace = new SpotTrace();
+    SpotSolution trace = new SpotSolution();
     new SpotSolver(prepared, times)
-        .solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, trace);
+        .solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     List<SpotMoment> moments =
-        new SpotSolver(prepared, new double[0]).moments(Spot.NOMINAL, Deviations.NONE, times);
+        new SpotSolver(prepared, new double[0]).moments(Spot.NOMINAL, ParameterSample.NONE, times);
     for (int i = 0; i < times.length; i++) {
       assertThat(trace.curve[i])
           .as("after %s s", times[i])
@@ -122,6 +122,6 @@ class MilestonesTest {
             SpotSolver.grid(changed(20, OpenFaces.BOTH), Fineness.FORECAST.nodes()),
             Fineness.FORECAST.tolerance(),
             false)
-        .moments(Spot.NOMINAL, Deviations.NONE, timesS);
+        .moments(Spot.NOMINAL, ParameterSample.NONE, timesS);
   }
 }

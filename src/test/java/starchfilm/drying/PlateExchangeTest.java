@@ -13,8 +13,8 @@ import starchfilm.material.air.Harrison1963;
 import starchfilm.material.air.PlateTransfer;
 import starchfilm.numerics.diffusion.FaceExchange.Argument;
 import starchfilm.numerics.diffusion.FaceExchange.Result;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Plates;
@@ -23,13 +23,13 @@ import starchfilm.casting.SwingingRoom;
 
 /** The exchange of a plate: its derivatives against differences, its heat by hand. */
 class PlateExchangeTest {
-  private static final Deviations SOME =
-      Deviations.NONE
-          .with(Factor.AIR_SIDE, 0.3)
-          .with(Factor.ISOTHERM, 0.1)
-          .with(Factor.BENCH, 0.2)
-          .with(Factor.HUMIDITY, 0.04)
-          .with(Factor.AIR_TEMPERATURE, 1.5);
+  private static final ParameterSample SOME =
+      ParameterSample.NONE
+          .with(UncertainParameter.AIR_SIDE, 0.3)
+          .with(UncertainParameter.ISOTHERM, 0.1)
+          .with(UncertainParameter.BENCH, 0.2)
+          .with(UncertainParameter.HUMIDITY, 0.04)
+          .with(UncertainParameter.AIR_TEMPERATURE, 1.5);
   private static final double TIME_S = 9_000;
   private static final double LOWER = 0.6;
   private static final double UPPER = 0.3;
@@ -126,25 +126,25 @@ class PlateExchangeTest {
   @Test
   void bothFacesOfARackMeetTheAirOfTheMoment() {
     DryingCase windy = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 50, 3), 60);
-    double[] inWind = wetRack(windy, Deviations.NONE, 0);
+    double[] inWind = wetRack(windy, ParameterSample.NONE, 0);
     assertThat(inWind[0]).isCloseTo(inWind[1], within(0.02 * inWind[1]));
     DryingCase still = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 50, 0), 60);
-    double[] inStillAir = wetRack(still, Deviations.NONE, 0);
+    double[] inStillAir = wetRack(still, ParameterSample.NONE, 0);
     assertThat(inStillAir[0]).isGreaterThan(1.1 * inStillAir[1]);
-    double[] doubled = wetRack(still, Deviations.NONE.with(Factor.AIR_SIDE, Math.log(2)), 0);
+    double[] doubled = wetRack(still, ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(2)), 0);
     assertThat(doubled[0]).isCloseTo(2 * inStillAir[0], within(1e-9 * doubled[0]));
     assertThat(doubled[1]).isCloseTo(2 * inStillAir[1], within(1e-9 * doubled[1]));
     // Six hours into a swing of humidity that begins at its middle, the air is at its dampest.
     Room swing = new SwingingRoom(new AirState(293.15, 0.5, 3), 0, 0.3, 0);
     DryingCase swinging = Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60);
-    double[] before = wetRack(swinging, Deviations.NONE, 0);
-    double[] after = wetRack(swinging, Deviations.NONE, 6 * 3600);
+    double[] before = wetRack(swinging, ParameterSample.NONE, 0);
+    double[] after = wetRack(swinging, ParameterSample.NONE, 6 * 3600);
     assertThat(after[0] / before[0]).isCloseTo(after[1] / before[1], within(0.02));
     assertThat(after[0] / before[0]).isNotCloseTo(1, within(0.2));
   }
 
   /** Outflows of the lower and the upper face of a wet sheet of 290 K. */
-  private static double[] wetRack(DryingCase drying, Deviations deviations, double timeS) {
+  private static double[] wetRack(DryingCase drying, ParameterSample deviations, double timeS) {
     PreparedCase prepared = PreparedCase.of(drying, 1e6);
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
     exchange.become(deviations, prepared.material(), 0.3);

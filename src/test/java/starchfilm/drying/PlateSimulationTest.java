@@ -7,9 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Pour;
@@ -23,7 +23,7 @@ class PlateSimulationTest {
   @Test
   void atThePourTheScaleShowsThePaste() {
     double[] masses = new double[1];
-    new PlateSimulation(PLATE, 0).filmMassesKg(Deviations.NONE, masses);
+    new PlateSimulation(PLATE, 0).filmMassesKg(ParameterSample.NONE, masses);
 
     double poured =
         PLATE.pour().wetThicknessM().value()
@@ -37,9 +37,9 @@ class PlateSimulationTest {
     // In the constant-rate period the room alone sets the pace, whatever the thickness below.
     double[] uneven = new double[2];
     double[] even = new double[2];
-    new PlateSimulation(PLATE, 0, 12 * HOUR_S).filmMassesKg(Deviations.NONE, uneven);
+    new PlateSimulation(PLATE, 0, 12 * HOUR_S).filmMassesKg(ParameterSample.NONE, uneven);
     new PlateSimulation(withUnevenness(PLATE, 0), 0, 12 * HOUR_S)
-        .filmMassesKg(Deviations.NONE, even);
+        .filmMassesKg(ParameterSample.NONE, even);
 
     assertThat(uneven[0]).isCloseTo(even[0], within(1e-12));
     assertThat(uneven[0] - uneven[1]).isCloseTo(even[0] - even[1], within(0.01 * even[0]));
@@ -50,10 +50,10 @@ class PlateSimulationTest {
     double late = 40 * 24 * HOUR_S;
     PlateSimulation simulation = new PlateSimulation(PLATE, 0, late);
     double[] masses = new double[2];
-    simulation.filmMassesKg(Deviations.NONE, masses);
+    simulation.filmMassesKg(ParameterSample.NONE, masses);
 
     double resting =
-        new DryingForecaster(FactorModel.textbook(), 20).forecast(PLATE).equilibriumMoisture();
+        new DryingForecaster(ParameterDistribution.textbook(), 20).forecast(PLATE).equilibriumMoisture();
     double solids = masses[0] * PLATE.composition().drySolids();
     assertThat(masses[1]).isCloseTo(solids * (1 + resting), within(2e-3 * masses[1]));
   }
@@ -62,24 +62,24 @@ class PlateSimulationTest {
   void showsTheSameTwiceAndMoreOfAThickerPour() {
     PlateSimulation simulation = new PlateSimulation(PLATE, 0, 12 * HOUR_S);
     double[] once = new double[2];
-    simulation.filmMassesKg(Deviations.NONE, once);
+    simulation.filmMassesKg(ParameterSample.NONE, once);
     double[] twice = once.clone();
-    simulation.filmMassesKg(Deviations.NONE, twice);
+    simulation.filmMassesKg(ParameterSample.NONE, twice);
     assertThat(twice).containsExactly(once);
 
     double[] thicker = new double[2];
-    simulation.filmMassesKg(Deviations.NONE.with(Factor.THICKNESS, 0.1), thicker);
+    simulation.filmMassesKg(ParameterSample.NONE.with(UncertainParameter.THICKNESS, 0.1), thicker);
     assertThat(thicker[0]).isCloseTo(1.1 * once[0], within(1e-12));
   }
 
   @Test
   void aThickPartKeepsItsWaterWhenTheNominalSpotIsDry() {
     PlateSimulation even = new PlateSimulation(withUnevenness(PLATE, 0));
-    double dryS = even.milestoneS(Milestone.DRY_THROUGH, Spot.NOMINAL, Deviations.NONE);
+    double dryS = even.milestoneS(Milestone.DRY_THROUGH, Spot.NOMINAL, ParameterSample.NONE);
     double[] unevenMass = new double[1];
     double[] evenMass = new double[1];
-    new PlateSimulation(PLATE, dryS).filmMassesKg(Deviations.NONE, unevenMass);
-    new PlateSimulation(withUnevenness(PLATE, 0), dryS).filmMassesKg(Deviations.NONE, evenMass);
+    new PlateSimulation(PLATE, dryS).filmMassesKg(ParameterSample.NONE, unevenMass);
+    new PlateSimulation(withUnevenness(PLATE, 0), dryS).filmMassesKg(ParameterSample.NONE, evenMass);
 
     assertThat(unevenMass[0]).isGreaterThan(1.02 * evenMass[0]);
   }
@@ -87,13 +87,13 @@ class PlateSimulationTest {
   @Test
   void milestonesAreThoseOfTheForecastsMiddleCase() {
     double forecast =
-        new DryingForecaster(FactorModel.textbook(), 20)
+        new DryingForecaster(ParameterDistribution.textbook(), 20)
             .middleCaseS(PLATE, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
 
     // The simulation is solved more finely; a forecast's own time error is 1e-3.
     assertThat(
             new PlateSimulation(PLATE)
-                .milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, Deviations.NONE))
+                .milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, ParameterSample.NONE))
         .isCloseTo(forecast, within(2e-3 * forecast));
   }
 
@@ -103,22 +103,22 @@ class PlateSimulationTest {
     // the roughness of a coarse solve: at a forecast's tolerance it is 20 mg off and more.
     double[] timesS = {6 * HOUR_S, 24 * HOUR_S, 60 * HOUR_S};
     DryingCase even = withUnevenness(PLATE, 0);
-    Deviations more = Deviations.NONE.with(Factor.DIFFUSIVITY, 1);
+    ParameterSample more = ParameterSample.NONE.with(UncertainParameter.DIFFUSIVITY, 1);
     double[] base = new double[3];
     double[] moved = new double[3];
     PlateSimulation simulation = new PlateSimulation(even, timesS);
-    simulation.filmMassesKg(Deviations.NONE, base);
+    simulation.filmMassesKg(ParameterSample.NONE, base);
     simulation.filmMassesKg(more, moved);
 
-    double[] fineBase = fineMasses(even, timesS, Deviations.NONE);
+    double[] fineBase = fineMasses(even, timesS, ParameterSample.NONE);
     double[] fineMoved = fineMasses(even, timesS, more);
     for (int i = 0; i < timesS.length; i++) {
       assertThat(moved[i] - base[i]).isCloseTo(fineMoved[i] - fineBase[i], within(8e-6));
     }
   }
 
-  private static double[] fineMasses(DryingCase drying, double[] timesS, Deviations deviations) {
-    SpotTrace trace = new SpotTrace();
+  private static double[] fineMasses(DryingCase drying, double[] timesS, ParameterSample deviations) {
+    SpotSolution trace = new SpotSolution();
     new SpotSolver(
             PreparedCase.of(drying, DryingForecaster.HORIZON_S),
             timesS,

@@ -1,6 +1,6 @@
 package starchfilm.drying;
 
-import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Spot;
 
@@ -8,16 +8,16 @@ import starchfilm.casting.Spot;
 final class Solved {
   private Solved() {}
 
-  static SpotTrace spot(DryingCase drying, Spot spot, Deviations deviations) {
+  static SpotSolution spot(DryingCase drying, Spot spot, ParameterSample deviations) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
-    SpotTrace trace = new SpotTrace();
+    SpotSolution trace = new SpotSolution();
     new SpotSolver(prepared, new double[0])
         .solve(spot, deviations, DryingForecaster.HORIZON_S, trace);
     return trace;
   }
 
   static double hours(DryingCase drying, Milestone milestone) {
-    return spot(drying, Spot.NOMINAL, Deviations.NONE).milestoneS[milestone.ordinal()] / 3600;
+    return spot(drying, Spot.NOMINAL, ParameterSample.NONE).milestoneS[milestone.ordinal()] / 3600;
   }
 
   static double hoursToDry(DryingCase drying) {

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.material.air.AirState;
 import starchfilm.numerics.diffusion.Grid;
 import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
@@ -42,9 +42,9 @@ class SpotSolverTest {
   @ParameterizedTest
   @MethodSource("plates")
   void datesEveryMilestoneWithinOneThousandth(DryingCase drying) {
-    SpotTrace forecast =
+    SpotSolution forecast =
         solve(drying, Fineness.FORECAST.nodes(), Fineness.FORECAST.tolerance(), false);
-    SpotTrace exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
+    SpotSolution exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
     for (Milestone milestone : Milestone.values()) {
       double reference = exact.milestoneS[milestone.ordinal()];
       assertThat(forecast.milestoneS[milestone.ordinal()])
@@ -57,8 +57,8 @@ class SpotSolverTest {
   @MethodSource("plates")
   void datesEveryMilestoneOfAQuickSolveWithinTwoPercent(DryingCase drying) {
     Fineness quick = Fineness.QUICK;
-    SpotTrace coarse = solve(drying, quick.nodes(), quick.tolerance(), false);
-    SpotTrace exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
+    SpotSolution coarse = solve(drying, quick.nodes(), quick.tolerance(), false);
+    SpotSolution exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
     for (Milestone milestone : Milestone.values()) {
       double reference = exact.milestoneS[milestone.ordinal()];
       assertThat(coarse.milestoneS[milestone.ordinal()])
@@ -92,16 +92,16 @@ class SpotSolverTest {
   void allocatesNothingWhileItSteps() {
     PreparedCase prepared = PreparedCase.of(Plates.USUAL, DryingForecaster.HORIZON_S);
     SpotSolver solver = new SpotSolver(prepared, new double[0]);
-    SpotTrace trace = new SpotTrace();
+    SpotSolution trace = new SpotSolution();
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     assumeTrue(threads.isThreadAllocatedMemorySupported(), "this JVM does not count bytes");
     for (int i = 0; i < 300; i++) {
-      solver.solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, trace);
+      solver.solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     }
     int solves = 200;
     long before = threads.getCurrentThreadAllocatedBytes();
     for (int i = 0; i < solves; i++) {
-      solver.solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, trace);
+      solver.solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     }
     long each = (threads.getCurrentThreadAllocatedBytes() - before) / solves;
     assertThat(each).isLessThan(8L * Fineness.FORECAST.nodes());
@@ -118,7 +118,7 @@ class SpotSolverTest {
             60);
     double asked = Solved.hoursToDry(sweeter);
     double dryS =
-        Solved.spot(Plates.USUAL, Spot.NOMINAL, Deviations.NONE.with(Factor.PLASTICISER, 0.5))
+        Solved.spot(Plates.USUAL, Spot.NOMINAL, ParameterSample.NONE.with(UncertainParameter.PLASTICISER, 0.5))
             .milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(dryS / 3600).isCloseTo(asked, offset(1e-3 * asked));
     assertThat(Math.abs(asked / Solved.hoursToDry(Plates.USUAL) - 1)).isGreaterThan(3e-3);
@@ -129,15 +129,15 @@ class SpotSolverTest {
   void nothingOfACaseStaysForTheNext() {
     DryingCase drying = turned(OpenFaces.BOTH);
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
-    SpotTrace first = new SpotTrace();
-    SpotTrace again = new SpotTrace();
+    SpotSolution first = new SpotSolution();
+    SpotSolution again = new SpotSolution();
     SpotSolver solver = new SpotSolver(prepared, new double[0]);
-    solver.solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, first);
-    Deviations sweeter = Deviations.NONE.with(Factor.PLASTICISER, 0.5);
+    solver.solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, first);
+    ParameterSample sweeter = ParameterSample.NONE.with(UncertainParameter.PLASTICISER, 0.5);
     solver.solve(Spot.THIN_EDGE, sweeter, DryingForecaster.HORIZON_S, again);
     assertThat(again.milestoneS).isNotEqualTo(first.milestoneS);
     assertThat(again.milestoneS).isEqualTo(Solved.spot(drying, Spot.THIN_EDGE, sweeter).milestoneS);
-    solver.solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, again);
+    solver.solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, again);
     assertThat(again.milestoneS).isEqualTo(first.milestoneS);
     assertThat(again.balanceError).isEqualTo(first.balanceError).isLessThan(1e-9);
   }
@@ -169,13 +169,13 @@ class SpotSolverTest {
         List.of(new FaceChange(50 * 3600.0, open)));
   }
 
-  private static SpotTrace solve(
+  private static SpotSolution solve(
       DryingCase drying, int nodes, Tolerance tolerance, boolean fourthOrder) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     Grid grid = SpotSolver.grid(drying, nodes);
-    SpotTrace trace = new SpotTrace();
+    SpotSolution trace = new SpotSolution();
     new SpotSolver(prepared, new double[0], grid, tolerance, fourthOrder)
-        .solve(Spot.NOMINAL, Deviations.NONE, DryingForecaster.HORIZON_S, trace);
+        .solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     return trace;
   }
 }

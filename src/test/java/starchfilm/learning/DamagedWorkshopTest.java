@@ -25,8 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.findings.Fault;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.files.saving.NotWrittenException;
@@ -200,8 +200,8 @@ class DamagedWorkshopTest {
       Files.writeString(file(), text);
       Workshops workshops = new Workshops();
       List<Fault> faults = workshops.faults(List.of(trial));
-      FactorModel known = workshops.drying(trial).factors();
-      for (Factor factor : Factor.values()) {
+      ParameterDistribution known = workshops.drying(trial).factors();
+      for (UncertainParameter factor : UncertainParameter.values()) {
         assertThat(known.mean().of(factor)).as(text).isFinite();
         assertThat(known.sd(factor)).as(text).isFinite().isNotNegative();
       }
@@ -256,11 +256,11 @@ class DamagedWorkshopTest {
     assertThat(workshops.fault(folder)).contains(faults.get(0));
     assertThat(workshops.in(folder).factors("x", Map.of(StarchKind.CORN, 1.0), true).mean())
         .usingRecursiveComparison()
-        .isEqualTo(FactorModel.textbook().mean());
+        .isEqualTo(ParameterDistribution.textbook().mean());
     return faults.get(0);
   }
 
-  private void isTextbook(FactorModel known) {
+  private void isTextbook(ParameterDistribution known) {
     WorkshopFileTest.isSame(known, Workshop.untaught(folder).drying(trial).factors());
   }
 }

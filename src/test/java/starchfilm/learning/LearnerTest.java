@@ -12,9 +12,9 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.trial.Trial;
@@ -23,32 +23,32 @@ import starchfilm.trial.Weighing;
 /** What learning from many plates has to hold to, whatever the plates. */
 class LearnerTest {
   private static final double[] SIX_WEIGHINGS = {0.1, 0.25, 0.4, 0.55, 0.7, 0.9};
-  private static final Deviations SLOW_AIR = Deviations.NONE.with(Factor.AIR_SIDE, Math.log(0.6));
+  private static final ParameterSample SLOW_AIR = ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.6));
   private static final Path HERE = Path.of("");
   private static final Map<StarchKind, Double> POTATO = Map.of(StarchKind.POTATO, 1.0);
 
   private final SyntheticPlates plates = new SyntheticPlates(3);
 
-  private List<Trial> dried(int count, Deviations truth, String... rooms) {
+  private List<Trial> dried(int count, ParameterSample truth, String... rooms) {
     return Stream.generate(() -> SyntheticPlates.dried(plates.any(rooms), truth, SIX_WEIGHINGS))
         .limit(count)
         .toList();
   }
 
-  private static FactorModel inRoom(List<Trial> taught, String room) {
+  private static ParameterDistribution inRoom(List<Trial> taught, String room) {
     return Workshop.taughtBy(HERE, taught).factors(room, POTATO, false);
   }
 
-  private static double air(FactorModel model) {
-    return model.mean().of(Factor.AIR_SIDE);
+  private static double air(ParameterDistribution model) {
+    return model.mean().of(UncertainParameter.AIR_SIDE);
   }
 
   @Test
   void withoutTrialsAllIsTheTextbook() {
-    FactorModel known = Workshop.untaught(HERE).factors("shed", POTATO, false);
+    ParameterDistribution known = Workshop.untaught(HERE).factors("shed", POTATO, false);
 
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      Factor factor = Sharing.factor(i);
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      UncertainParameter factor = VarianceShares.factor(i);
       assertThat(known.mean().of(factor)).as("%s", factor).isZero();
       assertThat(known.sd(factor)).as("%s", factor).isCloseTo(factor.spread(), within(1e-9));
     }
@@ -57,35 +57,35 @@ class LearnerTest {
   @Test
   void aStrangeRoomIsTheTextbooksPlusWhatRoomsHaveInCommon() {
     List<Trial> taught = dried(4, SLOW_AIR, "shed");
-    FactorModel shed = inRoom(taught, "SHED ");
-    FactorModel attic = inRoom(taught, "attic");
+    ParameterDistribution shed = inRoom(taught, "SHED ");
+    ParameterDistribution attic = inRoom(taught, "attic");
 
     // Two fifths of what the shed's plates share may be of all rooms: shares 0.30 and 0.45.
     assertThat(air(shed)).isCloseTo(Math.log(0.6), within(0.15));
     assertThat(air(attic)).isBetween(air(shed) * 0.6, air(shed) * 0.2);
-    assertThat(attic.sd(Factor.AIR_SIDE))
-        .isGreaterThan(1.5 * shed.sd(Factor.AIR_SIDE))
-        .isLessThan(Factor.AIR_SIDE.spread());
+    assertThat(attic.sd(UncertainParameter.AIR_SIDE))
+        .isGreaterThan(1.5 * shed.sd(UncertainParameter.AIR_SIDE))
+        .isLessThan(UncertainParameter.AIR_SIDE.spread());
   }
 
   @Test
   void moreWeighingsTeachMoreSurely() {
     List<Trial> six = dried(6, SLOW_AIR, "shed");
-    double before = Factor.AIR_SIDE.spread();
+    double before = UncertainParameter.AIR_SIDE.spread();
     double apartBefore = Math.abs(Math.log(0.6));
     for (int count : new int[] {1, 3, 6}) {
-      FactorModel known = inRoom(six.subList(0, count), "shed");
+      ParameterDistribution known = inRoom(six.subList(0, count), "shed");
       double apart = Math.abs(air(known) - Math.log(0.6));
-      assertThat(known.sd(Factor.AIR_SIDE)).as("%d plates", count).isLessThan(before);
+      assertThat(known.sd(UncertainParameter.AIR_SIDE)).as("%d plates", count).isLessThan(before);
       assertThat(apart).as("%d plates", count).isLessThan(apartBefore);
-      before = known.sd(Factor.AIR_SIDE);
+      before = known.sd(UncertainParameter.AIR_SIDE);
       apartBefore = Math.max(apart, 0.05);
     }
   }
 
   @Test
   void aFewWeighingsInOneRoomAreHeldBackByTheManyOfAnother() {
-    List<Trial> many = new ArrayList<>(dried(5, Deviations.NONE, "kitchen"));
+    List<Trial> many = new ArrayList<>(dried(5, ParameterSample.NONE, "kitchen"));
     Trial lone = SyntheticPlates.dried(plates.any("shed"), SLOW_AIR, 0.3);
     double alone = air(inRoom(List.of(lone), "shed"));
     many.add(lone);
@@ -98,12 +98,12 @@ class LearnerTest {
   @Test
   void theOrderOfTrialsDoesNotMatter() {
     List<Trial> taught = new ArrayList<>(dried(4, SLOW_AIR, "shed", "kitchen"));
-    FactorModel one = inRoom(taught, "shed");
+    ParameterDistribution one = inRoom(taught, "shed");
     Collections.reverse(taught);
-    FactorModel other = inRoom(taught, "shed");
+    ParameterDistribution other = inRoom(taught, "shed");
 
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      Factor factor = Sharing.factor(i);
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      UncertainParameter factor = VarianceShares.factor(i);
       assertThat(other.mean().of(factor))
           .isCloseTo(one.mean().of(factor), within(1e-6 * factor.spread()));
       assertThat(other.sd(factor)).isCloseTo(one.sd(factor), within(1e-6 * factor.spread()));
@@ -127,18 +127,18 @@ class LearnerTest {
         .startsWith(sound.get(1).file() + ", weighing at +")
         .contains("would fit the others");
     assertThat(air(misled.factors("shed", POTATO, false)))
-        .isCloseTo(air(inRoom(sound, "shed")), within(0.25 * Factor.AIR_SIDE.spread()));
+        .isCloseTo(air(inRoom(sound, "shed")), within(0.25 * UncertainParameter.AIR_SIDE.spread()));
   }
 
   @Test
   void aTrialIsForecastWithoutItsOwnLesson() {
     List<Trial> taught = dried(4, SLOW_AIR, "shed");
     Trial last = taught.get(3);
-    FactorModel of = Workshop.taughtBy(HERE, taught).drying(last).factors();
-    FactorModel without = Workshop.taughtBy(HERE, taught.subList(0, 3)).drying(last).factors();
+    ParameterDistribution of = Workshop.taughtBy(HERE, taught).drying(last).factors();
+    ParameterDistribution without = Workshop.taughtBy(HERE, taught.subList(0, 3)).drying(last).factors();
 
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      Factor factor = Sharing.factor(i);
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      UncertainParameter factor = VarianceShares.factor(i);
       assertThat(of.mean().of(factor))
           .as("%s", factor)
           .isCloseTo(without.mean().of(factor), within(0.1 * factor.spread()));
@@ -159,7 +159,7 @@ class LearnerTest {
                   double[] shares = Arrays.copyOf(new double[] {0.15, 0.3, 0.5}, count);
                   Band band =
                       SyntheticPlates.forecast(
-                          SyntheticPlates.dried(next, SLOW_AIR, shares), SharedFactors.untaught());
+                          SyntheticPlates.dried(next, SLOW_AIR, shares), SharedParameters.untaught());
                   if (count > 0) {
                     assertThat(truthS).isBetween(band.low(), band.high());
                   }
@@ -173,10 +173,10 @@ class LearnerTest {
 
   @Test
   void plainWeighingsOfATextbookPlateTeachNothingWrong() {
-    FactorModel known = inRoom(dried(4, Deviations.NONE, "shed"), "shed");
+    ParameterDistribution known = inRoom(dried(4, ParameterSample.NONE, "shed"), "shed");
 
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      Factor factor = Sharing.factor(i);
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      UncertainParameter factor = VarianceShares.factor(i);
       assertThat(Math.abs(known.mean().of(factor)))
           .as("%s", factor)
           .isLessThan(0.25 * factor.spread());

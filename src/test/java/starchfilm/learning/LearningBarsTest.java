@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.trial.Trial;
 
 /**
@@ -20,8 +20,8 @@ import starchfilm.trial.Trial;
  */
 class LearningBarsTest {
   private static final int NOTEBOOKS = 7;
-  private static final Deviations TRUTH =
-      Deviations.NONE.with(Factor.AIR_SIDE, Math.log(0.6)).with(Factor.DIFFUSIVITY, Math.log(1.5));
+  private static final ParameterSample TRUTH =
+      ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.6)).with(UncertainParameter.DIFFUSIVITY, Math.log(1.5));
   private static final double[] SIX_WEIGHINGS = {0.1, 0.25, 0.4, 0.55, 0.7, 0.9};
 
   /** Relative errors of the thick spot's dry-through, its middle forecast against the truth. */
@@ -44,8 +44,8 @@ class LearningBarsTest {
     Trial next = plates.any("shed");
     double truthS = SyntheticPlates.dryThroughS(next, TRUTH);
     Trial weighedOnce = SyntheticPlates.dried(next, TRUTH, 0.25);
-    SharedFactors untaught = SharedFactors.untaught();
-    SharedFactors taught = Learner.taughtBy(first, Path.of("")).shared();
+    SharedParameters untaught = SharedParameters.untaught();
+    SharedParameters taught = Learner.taughtBy(first, Path.of("")).shared();
     return new Errors(
         error(SyntheticPlates.forecast(next, untaught).middle(), truthS),
         error(SyntheticPlates.forecast(next, taught).middle(), truthS),

@@ -13,8 +13,8 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.trial.Trial;
 
 /**
@@ -30,8 +30,8 @@ public class LearningBenchmark {
   private static final double[] TEN_WEIGHINGS = {0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1};
 
   private final SyntheticPlates plates = new SyntheticPlates(3);
-  private final Deviations truth =
-      Deviations.NONE.with(Factor.AIR_SIDE, Math.log(0.6)).with(Factor.DIFFUSIVITY, Math.log(1.5));
+  private final ParameterSample truth =
+      ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.6)).with(UncertainParameter.DIFFUSIVITY, Math.log(1.5));
   private final List<Trial> trials =
       Stream.generate(
               () -> SyntheticPlates.dried(plates.any("shed", "kitchen"), truth, TEN_WEIGHINGS))

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
 
@@ -35,9 +35,9 @@ final class MadeUpNotebook {
 
   /** A plate whose factors all depart from the textbook, weighed one to six times. */
   Trial trial() {
-    Deviations truth = Deviations.NONE;
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      Factor factor = Sharing.factor(i);
+    ParameterSample truth = ParameterSample.NONE;
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      UncertainParameter factor = VarianceShares.factor(i);
       truth = truth.with(factor, 0.7 * factor.spread() * random.nextGaussian());
     }
     double[] shares = new double[1 + random.nextInt(6)];

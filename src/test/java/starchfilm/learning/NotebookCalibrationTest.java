@@ -11,8 +11,8 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.trial.Trial;
 
@@ -54,7 +54,7 @@ class NotebookCalibrationTest {
     SyntheticPlates plates = new SyntheticPlates(seed);
     List<Trial> bare =
         Stream.generate(() -> plates.any("shed", "kitchen")).limit(TAUGHT_PLATES + 1).toList();
-    List<Deviations> truths = truths(bare, plates);
+    List<ParameterSample> truths = truths(bare, plates);
     List<Trial> taught = new ArrayList<>();
     for (int i = 0; i < TAUGHT_PLATES; i++) {
       taught.add(SyntheticPlates.dried(bare.get(i), truths.get(i), SIX_WEIGHINGS));
@@ -69,25 +69,25 @@ class NotebookCalibrationTest {
   }
 
   /** Shared parts drawn once a notebook, the plates' own parts once a plate. */
-  private static List<Deviations> truths(List<Trial> trials, SyntheticPlates chance) {
-    List<TaughtPlate> plates =
-        trials.stream().map(trial -> new TaughtPlate(trial, List.of())).toList();
-    SharedSpace space = new SharedSpace(plates.stream().map(TaughtPlate::key).toList());
+  private static List<ParameterSample> truths(List<Trial> trials, SyntheticPlates chance) {
+    List<PlateModel> plates =
+        trials.stream().map(trial -> new PlateModel(trial, List.of())).toList();
+    DesignMatrix space = new DesignMatrix(plates.stream().map(PlateModel::key).toList());
     RealVector parts = new ArrayRealVector(space.size());
     for (int i = 0; i < space.size(); i++) {
       parts.setEntry(i, chance.gaussian() * space.priorSd(i));
     }
-    List<Deviations> truths = new ArrayList<>();
-    for (TaughtPlate plate : plates) {
+    List<ParameterSample> truths = new ArrayList<>();
+    for (PlateModel plate : plates) {
       double[] deviations = space.partsOf(plate.key()).operate(parts).toArray();
       for (int i = 0; i < deviations.length; i++) {
         deviations[i] += chance.gaussian() * Math.sqrt(plate.ownVariances()[i]);
       }
       double plasticiserSd =
-          plate.model(plate.before(SharedFactors.untaught())).sd(Factor.PLASTICISER);
+          plate.model(plate.before(SharedParameters.untaught())).sd(UncertainParameter.PLASTICISER);
       truths.add(
           PlateReadings.full(deviations)
-              .with(Factor.PLASTICISER, chance.gaussian() * plasticiserSd));
+              .with(UncertainParameter.PLASTICISER, chance.gaussian() * plasticiserSd));
     }
     return truths;
   }

@@ -8,8 +8,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.PlateSimulation;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.trial.Trial;
@@ -52,7 +52,7 @@ class OtherLawPublishedTest {
     }
     Trial weighed = SyntheticPlates.weighed(bare, weighings);
 
-    FactorModel taught = Workshop.untaught(Path.of("")).afterWeighings(weighed).factors().factors();
+    ParameterDistribution taught = Workshop.untaught(Path.of("")).afterWeighings(weighed).factors().factors();
 
     double[][] likely = likelyMasses(weighed, taught, heldOut);
     int within = 0;
@@ -80,11 +80,11 @@ class OtherLawPublishedTest {
     return mass;
   }
 
-  private static double[][] likelyMasses(Trial trial, FactorModel model, double[] timesS) {
+  private static double[][] likelyMasses(Trial trial, ParameterDistribution model, double[] timesS) {
     PlateSimulation plate = new PlateSimulation(trial.dryingCase(), timesS);
     double[][] masses = new double[timesS.length][DRAWS];
     double[] one = new double[timesS.length];
-    Deviations[] draws = model.draws(DRAWS);
+    ParameterSample[] draws = model.draws(DRAWS);
     for (int draw = 0; draw < DRAWS; draw++) {
       plate.filmMassesKg(draws[draw], one);
       for (int i = 0; i < timesS.length; i++) {

@@ -53,8 +53,8 @@ class ShrinkagePublishedTest {
     double together = Math.pow(sdOfOne * unit, 2) / readings;
     int films = Math.max(1, (int) Math.ceil(filmVariance / together - 1e-9));
     double sd = Math.sqrt(Math.max(0, films * together - filmVariance));
-    StripLesson film =
-        new StripLesson(
+    StripLikelihood film =
+        new StripLikelihood(
             "film.json",
             POTATO,
             FilmProperty.TENSILE_STRENGTH,

@@ -79,12 +79,12 @@ class StripLessonsTest {
     teacher.hear(trial, "a.json");
 
     assertThat(teacher.lessons()).hasSize(2);
-    StripLesson strength = teacher.lessons().get(0);
+    StripLikelihood strength = teacher.lessons().get(0);
     assertThat(strength.property()).isEqualTo(FilmProperty.TENSILE_STRENGTH);
     assertThat(strength.strips()).isEqualTo(4);
     assertThat(strength.logFactor().value())
         .isCloseTo(Math.log(4.0e6 / rule.tensileStrengthPa().middle()), within(1e-9));
-    StripLesson elongation = teacher.lessons().get(1);
+    StripLikelihood elongation = teacher.lessons().get(1);
     assertThat(elongation.property()).isEqualTo(FilmProperty.ELONGATION);
     assertThat(elongation.logFactor().value())
         .isCloseTo(Math.log(0.5 / rule.elongationAtBreak().middle()), within(1e-9));
@@ -218,7 +218,7 @@ class StripLessonsTest {
             .mapToDouble(i -> 0.4 + sd * random.nextGaussian())
             .toArray();
 
-    double steady = StripLesson.SteadyMean.of(figures, sd).mean().value();
+    double steady = StripLikelihood.SteadyMean.of(figures, sd).mean().value();
 
     for (double aside : new double[] {-0.01, -0.001, 0.001, 0.01}) {
       assertThat(logLikelihood(figures, steady, sd))

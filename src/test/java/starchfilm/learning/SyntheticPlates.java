@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import starchfilm.material.air.AirState;
-import starchfilm.drying.uncertainty.Deviations;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateSimulation;
@@ -117,7 +117,7 @@ final class SyntheticPlates {
         1,
         roomName,
         room,
-        Trial.RoomDoubt.NONE,
+        Trial.RoomUncertainty.NONE,
         OptionalDouble.empty(),
         List.of(),
         new Trial.Use(0.5, 293.15, 0),
@@ -165,13 +165,13 @@ final class SyntheticPlates {
   }
 
   /** When the thick spot of a plate is dry through in a case (s). */
-  static double dryThroughS(Trial trial, Deviations truth) {
+  static double dryThroughS(Trial trial, ParameterSample truth) {
     return new PlateSimulation(trial.dryingCase())
         .milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, truth);
   }
 
   /** Dries a plate in a case and weighs it at shares of its drying time, to half a gram. */
-  static Trial dried(Trial trial, Deviations truth, double... sharesOfDryTime) {
+  static Trial dried(Trial trial, ParameterSample truth, double... sharesOfDryTime) {
     double dryS = dryThroughS(trial, truth);
     double[] timesS = Arrays.stream(sharesOfDryTime).map(share -> share * dryS).toArray();
     double[] masses = new double[timesS.length];
@@ -188,8 +188,8 @@ final class SyntheticPlates {
    * Forecast of a plate's dry-through in the thick spot (s) after what others taught and its own
    * weighings.
    */
-  static Band forecast(Trial trial, SharedFactors shared) {
-    TaughtPlate plate = new TaughtPlate(trial, trial.weighings());
+  static Band forecast(Trial trial, SharedParameters shared) {
+    PlateModel plate = new PlateModel(trial, trial.weighings());
     Normal known = plate.before(shared);
     if (!trial.weighings().isEmpty()) {
       known = PlateFit.of(plate.readings(), known).posterior(known);

@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
@@ -136,8 +136,8 @@ class WorkshopFileTest {
     Trial renamed =
         MadeUpNotebook.pulled(taught.get(0), folder.resolve("new.json"), taught.get(0).pulls());
 
-    assertThat(learnt.drying(renamed).factors().sd(Factor.AIR_SIDE))
-        .isLessThan(learnt.drying(taught.get(0)).factors().sd(Factor.AIR_SIDE));
+    assertThat(learnt.drying(renamed).factors().sd(UncertainParameter.AIR_SIDE))
+        .isLessThan(learnt.drying(taught.get(0)).factors().sd(UncertainParameter.AIR_SIDE));
   }
 
   /** Its old lesson is left out and its new readings are taken, so nothing stale touches it. */
@@ -147,7 +147,7 @@ class WorkshopFileTest {
     Workshop learnt = Workshop.taughtBy(folder, taught);
     Trial slow =
         SyntheticPlates.dried(
-            taught.get(0), Deviations.NONE.with(Factor.AIR_SIDE, Math.log(0.5)), 0.2, 0.5, 0.8);
+            taught.get(0), ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.5)), 0.2, 0.5, 0.8);
     Workshop asIfNew = Workshop.taughtBy(folder, List.of(taught.get(1), taught.get(2)));
 
     isNear(
@@ -156,13 +156,13 @@ class WorkshopFileTest {
         0.15);
   }
 
-  static void isSame(FactorModel one, FactorModel other) {
+  static void isSame(ParameterDistribution one, ParameterDistribution other) {
     isNear(one, other, TWELVE_FIGURES);
   }
 
-  private static void isNear(FactorModel one, FactorModel other, double spreads) {
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      Factor factor = Sharing.factor(i);
+  private static void isNear(ParameterDistribution one, ParameterDistribution other, double spreads) {
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      UncertainParameter factor = VarianceShares.factor(i);
       assertThat(one.mean().of(factor))
           .as("%s", factor)
           .isCloseTo(other.mean().of(factor), within(spreads * factor.spread()));

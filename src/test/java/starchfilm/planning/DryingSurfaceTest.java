@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.casting.Spot;
@@ -15,7 +15,7 @@ import starchfilm.casting.Spot;
 class DryingSurfaceTest {
   private static final double THINNEST_M = 0.5e-3;
   private static final double THICKEST_M = 8e-3;
-  private static final ReadyTimes TIMES = new ReadyTimes(FactorModel.textbook(), 16);
+  private static final ReadyTimes TIMES = new ReadyTimes(ParameterDistribution.textbook(), 16);
 
   private static PlanRequest request;
   private static StarchBlend blend;

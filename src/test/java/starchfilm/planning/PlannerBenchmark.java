@@ -11,7 +11,7 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.material.ingredient.StarchKind;
 
 /** How long a plan takes once the program is warm; never part of the test run. */
@@ -22,7 +22,7 @@ import starchfilm.material.ingredient.StarchKind;
 @Warmup(iterations = 3, time = 2)
 @Measurement(iterations = 3, time = 2)
 public class PlannerBenchmark {
-  private final Planner planner = new Planner(FactorModel.textbook());
+  private final Planner planner = new Planner(ParameterDistribution.textbook());
 
   /** One starch. */
   @Benchmark

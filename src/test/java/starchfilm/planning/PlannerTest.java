@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.Feel;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Paste;
@@ -21,7 +21,7 @@ import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 
 class PlannerTest {
-  private static final Planner PLANNER = new Planner(FactorModel.textbook());
+  private static final Planner PLANNER = new Planner(ParameterDistribution.textbook());
   private static final Plan GARDEN = PLANNER.plan(Requests.garden());
 
   @Test

@@ -82,7 +82,7 @@ class PouredCastingsPublishedTest {
                     Requests.recovered(), 0.25, java.util.List.of(Requests.plenty(kind)), 0));
 
     for (PlannedRecipe recipe :
-        new Planner(starchfilm.drying.uncertainty.FactorModel.textbook()).plan(request).recipes()) {
+        new Planner(starchfilm.drying.uncertainty.ParameterDistribution.textbook()).plan(request).recipes()) {
       // The balance shows tenths of a gram of about 10 g starch.
       assertThat(100 * recipe.composition().dryStarch())
           .isBetween(fromPercent * 0.98, toPercent * 1.02);

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import starchfilm.material.air.AirState;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
@@ -22,7 +22,7 @@ import starchfilm.material.recipe.Paste;
 import starchfilm.casting.ConstantRoom;
 
 class ThicknessFinderTest {
-  private final ThicknessFinder finder = new ThicknessFinder(FactorModel.textbook());
+  private final ThicknessFinder finder = new ThicknessFinder(ParameterDistribution.textbook());
 
   @Test
   void theForecastOfTheThicknessFoundMeetsTheDate() {
@@ -71,7 +71,7 @@ class ThicknessFinderTest {
 
   private static Band dryThrough(ThicknessRequest request, PourThickness pour) {
     DryingForecast forecast =
-        new DryingForecaster(FactorModel.textbook(), 400)
+        new DryingForecaster(ParameterDistribution.textbook(), 400)
             .forecast(request.pouredAt(pour.wetThicknessM()));
     return forecast.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
   }

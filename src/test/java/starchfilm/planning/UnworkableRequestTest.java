@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.Feel;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
 
 class UnworkableRequestTest {
-  private final Planner planner = new Planner(FactorModel.textbook());
+  private final Planner planner = new Planner(ParameterDistribution.textbook());
 
   @Test
   void refusesStrengthAndStretchThatNoGlycerolGivesTogether() {

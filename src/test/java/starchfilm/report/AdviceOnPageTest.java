@@ -16,7 +16,7 @@ import starchfilm.advice.Knowledge;
 import starchfilm.advice.NextTrial;
 import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.files.notebook.Notebook;
@@ -35,7 +35,7 @@ class AdviceOnPageTest {
 
   private static List<TrialForecast> garden() {
     Notebook notebook = NotebookReader.read(List.of(Path.of("formulations/garden")));
-    TrialForecaster forecaster = new TrialForecaster(FactorModel.textbook(), DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(ParameterDistribution.textbook(), DRAWS);
     return notebook.trials().stream().map(forecaster::forecast).toList();
   }
 

@@ -14,7 +14,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.files.json.UnreadableFileException;
@@ -32,7 +32,7 @@ class LearntOnPageTest {
   private static final List<Trial> TRIALS = NotebookReader.read(List.of(GARDEN)).trials();
   private static final Workshop TAUGHT = Workshop.taughtBy(GARDEN, TRIALS);
   private static final List<TrialForecast> FORECASTS =
-      TRIALS.stream().map(new TrialForecaster(FactorModel.textbook(), DRAWS)::sketch).toList();
+      TRIALS.stream().map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::sketch).toList();
 
   private static Document page(List<TrialForecast> trials, Workshop... workshops) {
     return Jsoup.parse(
@@ -117,7 +117,7 @@ class LearntOnPageTest {
     List<Trial> bare =
         NotebookReader.read(List.of(Path.of("formulations/starter-first-film.json"))).trials();
     List<TrialForecast> forecasts =
-        bare.stream().map(new TrialForecaster(FactorModel.textbook(), DRAWS)::sketch).toList();
+        bare.stream().map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::sketch).toList();
 
     assertThat(page(forecasts).select(".learnt")).isEmpty();
   }

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import starchfilm.material.air.AirState;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecast.RoomVerdict;
@@ -162,7 +162,7 @@ final class SampleTrial {
         2,
         "kitchen",
         new ConstantRoom(new AirState(294.15, 0.5, 0.1)),
-        Trial.RoomDoubt.NONE,
+        Trial.RoomUncertainty.NONE,
         OptionalDouble.empty(),
         List.of(),
         new Trial.Use(0.5, 294.15, 14 * DAY_S),
@@ -234,10 +234,10 @@ final class SampleTrial {
         0.16,
         verdict,
         List.of(
-            new SpreadDriver(Factor.AIR_SIDE, 0.61),
-            new SpreadDriver(Factor.HUMIDITY, 0.24),
-            new SpreadDriver(Factor.THICKNESS, 0.1),
-            new SpreadDriver(Factor.SOLIDS, 0.01)),
+            new SpreadDriver(UncertainParameter.AIR_SIDE, 0.61),
+            new SpreadDriver(UncertainParameter.HUMIDITY, 0.24),
+            new SpreadDriver(UncertainParameter.THICKNESS, 0.1),
+            new SpreadDriver(UncertainParameter.SOLIDS, 0.01)),
         List.of(),
         false);
   }

@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.files.notebook.NotebookReader;
@@ -22,7 +22,7 @@ import starchfilm.report.TrialList.Order;
 class TrialListTest {
   private static final List<TrialForecast> GARDEN =
       NotebookReader.read(List.of(Path.of("formulations"))).trials().stream()
-          .map(new TrialForecaster(FactorModel.textbook(), 20)::outline)
+          .map(new TrialForecaster(ParameterDistribution.textbook(), 20)::outline)
           .toList();
 
   private final TrialList list = TrialList.of(GARDEN);

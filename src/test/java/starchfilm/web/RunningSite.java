@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
@@ -55,7 +55,7 @@ final class RunningSite implements AutoCloseable {
                   beforeWork.run();
                   return forecaster.forecast(trial);
                 },
-                new TrialForecaster(FactorModel.textbook(), FEW_DRAWS)::sketch,
+                new TrialForecaster(ParameterDistribution.textbook(), FEW_DRAWS)::sketch,
                 FEW_DRAWS,
                 new Adviser(RuleBook.packed(), Knowledge.textbook(), FEW_DRAWS),
                 (root, trials) -> {

@@ -30,8 +30,8 @@ final class GlycerolReader {
     this.volumes = volumes;
   }
 
-  GlycerolPortion read(Section recipe, double starchKg) {
-    Optional<Section> found =
+  GlycerolPortion read(ObjectReader recipe, double starchKg) {
+    Optional<ObjectReader> found =
         recipe.section("glycerol", "write {\"mass_g\": 6, \"purity_pct\": 99}");
     if (found.isEmpty()) {
       if (!recipe.has("glycerol")) {
@@ -41,7 +41,7 @@ final class GlycerolReader {
       return new GlycerolPortion(
           Estimate.exact(0), new GlycerolStock(Estimate.exact(1), Estimate.exact(0)));
     }
-    Section section = found.get();
+    ObjectReader section = found.get();
     Amount purity = section.amount("purity_pct", PURITY);
     Amount salt = section.amount("salt_pct", SALT);
     Estimate purityFraction = purity.or(ASSUMED_PURITY_PCT).times(PERCENT);
@@ -65,7 +65,7 @@ final class GlycerolReader {
   }
 
   private GlycerolStock stock(
-      Section section, Estimate purityFraction, Amount purity, Amount salt) {
+      ObjectReader section, Estimate purityFraction, Amount purity, Amount salt) {
     double rest = Math.max(0, 1 - purityFraction.value());
     Estimate saltFraction;
     if (salt.isKnown()) {

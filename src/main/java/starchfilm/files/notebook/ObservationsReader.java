@@ -40,9 +40,9 @@ final class ObservationsReader {
     this.times = times;
   }
 
-  List<FaceChange> moved(Section trial) {
+  List<FaceChange> moved(ObjectReader trial) {
     List<FaceChange> changes = new ArrayList<>();
-    for (Section entry : trial.sections("moved", "write {\"at\": \"+48h\", \"faces\": \"both\"}")) {
+    for (ObjectReader entry : trial.sections("moved", "write {\"at\": \"+48h\", \"faces\": \"both\"}")) {
       OptionalDouble at = required(entry, "a move");
       Optional<FaceChange.OpenFaces> open = constant(entry, "faces", FaceChange.OpenFaces.values());
       if (open.isEmpty() && !entry.has("faces")) {
@@ -60,15 +60,15 @@ final class ObservationsReader {
     return changes;
   }
 
-  List<Double> dryThicknessM(Section trial) {
+  List<Double> dryThicknessM(ObjectReader trial) {
     return trial.numbers("dry_thickness_um", DRY_THICKNESS).stream()
         .map(um -> um * M_PER_UM)
         .toList();
   }
 
-  List<ObservedFault> faults(Section trial) {
+  List<ObservedFault> faults(ObjectReader trial) {
     List<ObservedFault> faults = new ArrayList<>();
-    for (Section entry :
+    for (ObjectReader entry :
         trial.sections("faults", "write {\"kind\": \"cracked\", \"where\": \"edge\"}")) {
       Optional<ObservedFault.Kind> kind = constant(entry, "kind", ObservedFault.Kind.values());
       if (kind.isEmpty() && !entry.has("kind")) {
@@ -88,9 +88,9 @@ final class ObservationsReader {
     return faults;
   }
 
-  List<PullTest> pulls(Section trial, List<Double> dryThicknessM) {
+  List<PullTest> pulls(ObjectReader trial, List<Double> dryThicknessM) {
     List<PullTest> pulls = new ArrayList<>();
-    for (Section entry : trial.sections("pulls", "write {\"load_N\": 12, \"width_mm\": 10, ..}")) {
+    for (ObjectReader entry : trial.sections("pulls", "write {\"load_N\": 12, \"width_mm\": 10, ..}")) {
       OptionalDouble newton = entry.number("load_N", LOAD);
       OptionalDouble hung = entry.number("load_kg", LOAD_KG);
       OptionalDouble width = entry.number("width_mm", STRIP_WIDTH);
@@ -119,7 +119,7 @@ final class ObservationsReader {
     return pulls;
   }
 
-  private void incomplete(Section entry, boolean thicknessKnown) {
+  private void incomplete(ObjectReader entry, boolean thicknessKnown) {
     List<String> missing = new ArrayList<>();
     if (!entry.has("load_N") && !entry.has("load_kg")) {
       missing.add("load_N");
@@ -138,15 +138,15 @@ final class ObservationsReader {
     }
   }
 
-  Optional<Integer> rating(Section trial) {
+  Optional<Integer> rating(ObjectReader trial) {
     return trial.count("rating", RATING);
   }
 
-  List<String> remarks(Section trial) {
+  List<String> remarks(ObjectReader trial) {
     return trial.texts("remarks", REMARK_LENGTH, "write each remark in double quotes");
   }
 
-  private OptionalDouble required(Section entry, String what) {
+  private OptionalDouble required(ObjectReader entry, String what) {
     OptionalDouble at = times.at(entry, what);
     if (at.isEmpty() && !entry.has("at")) {
       findings.fault(
@@ -155,7 +155,7 @@ final class ObservationsReader {
     return at;
   }
 
-  private static <E extends Enum<E>> Optional<E> constant(Section section, String key, E[] all) {
+  private static <E extends Enum<E>> Optional<E> constant(ObjectReader section, String key, E[] all) {
     return section.oneOf(key, FileWord.all(all)).flatMap(word -> FileWord.find(all, word));
   }
 }

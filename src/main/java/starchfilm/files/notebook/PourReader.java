@@ -74,12 +74,12 @@ final class PourReader {
       Optional<Estimate> pouredMassKg,
       Pour pour) {}
 
-  Poured read(Section trial, Optional<Paste> paste) {
-    Section pour =
+  Poured read(ObjectReader trial, Optional<Paste> paste) {
+    ObjectReader pour =
         trial
             .section("pour", "write {\"plate\": {..}, \"wet_thickness_mm\": 3}")
             .orElseGet(() -> trial.empty("pour"));
-    Section plate =
+    ObjectReader plate =
         pour.section("plate", "write {\"material\": \"glass\", \"length_mm\": 300, ..}")
             .orElseGet(() -> pour.empty("plate"));
     Plate read = plate(plate);
@@ -107,7 +107,7 @@ final class PourReader {
   }
 
   private Estimate wetThickness(
-      Section pour,
+      ObjectReader pour,
       Amount wetMm,
       Optional<Estimate> fromMass,
       Optional<Paste> paste,
@@ -155,7 +155,7 @@ final class PourReader {
     return ASSUMED_WET_M;
   }
 
-  private void notRecordedThickness(Section pour, Estimate taken, String how) {
+  private void notRecordedThickness(ObjectReader pour, Estimate taken, String how) {
     double half = taken.sd() * Math.sqrt(12) / 2;
     findings.notRecorded(
         pour.path("wet_thickness_mm"),
@@ -168,7 +168,7 @@ final class PourReader {
             + " pour");
   }
 
-  private Plate plate(Section section) {
+  private Plate plate(ObjectReader section) {
     OptionalDouble length = section.number("length_mm", SIDE);
     OptionalDouble width = section.number("width_mm", SIDE);
     OptionalDouble diameter = section.number("diameter_mm", SIDE);
@@ -198,7 +198,7 @@ final class PourReader {
     return new Plate(material, lengthM, widthM, thicknessM, rimM);
   }
 
-  private PlateMaterial material(Section section) {
+  private PlateMaterial material(ObjectReader section) {
     List<String> words =
         Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
     boolean given = section.has("material");
@@ -215,7 +215,7 @@ final class PourReader {
         .orElse(PlateMaterial.GLASS);
   }
 
-  private double plateThickness(Section section, PlateMaterial material) {
+  private double plateThickness(ObjectReader section, PlateMaterial material) {
     OptionalDouble given = section.number("thickness_mm", PLATE_THICKNESS);
     if (given.isPresent()) {
       return given.getAsDouble() * M_PER_MM;
@@ -231,7 +231,7 @@ final class PourReader {
     return assumedMm * M_PER_MM;
   }
 
-  private double unevenness(Section pour) {
+  private double unevenness(ObjectReader pour) {
     OptionalDouble given = pour.number("unevenness_pct", UNEVENNESS);
     if (given.isEmpty() && !pour.has("unevenness_pct")) {
       findings.notRecorded(
@@ -242,7 +242,7 @@ final class PourReader {
     return given.isPresent() ? given.getAsDouble() / 100 : Pour.DEFAULT_UNEVENNESS;
   }
 
-  private double pasteTemperature(Section pour) {
+  private double pasteTemperature(ObjectReader pour) {
     OptionalDouble given = pour.number("paste_C", PASTE_C);
     if (given.isEmpty() && !pour.has("paste_C")) {
       findings.notRecorded(

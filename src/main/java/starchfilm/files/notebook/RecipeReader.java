@@ -51,7 +51,7 @@ final class RecipeReader {
    * @param trial the whole trial
    * @return the recipe, or empty where the file gives none
    */
-  Optional<Recipe> read(Section trial) {
+  Optional<Recipe> read(ObjectReader trial) {
     if (!trial.has("recipe")) {
       findings.fault(
           trial.place(),
@@ -59,11 +59,11 @@ final class RecipeReader {
           "a trial with at least recipe and, in it, starch",
           "add the recipe, or move the file to another folder if it is no trial");
     }
-    Optional<Section> found = trial.section("recipe", "write {\"starch\": [..], ..}");
-    Section recipe = found.orElseGet(() -> trial.empty("recipe"));
+    Optional<ObjectReader> found = trial.section("recipe", "write {\"starch\": [..], ..}");
+    ObjectReader recipe = found.orElseGet(() -> trial.empty("recipe"));
     StarchReader starchReader = new StarchReader(findings, scale);
     List<StarchReader.Noted> noted = starchReader.starches(recipe, found.isPresent());
-    Optional<Section> water = recipe.section("water", "write {\"mass_g\": 400}");
+    Optional<ObjectReader> water = recipe.section("water", "write {\"mass_g\": 400}");
     Optional<Estimate> waterKg = water.flatMap(section -> volumes.massKg(section, Volumes.WATER));
     List<StarchPortion> starches = starchReader.weighedStarches(noted, waterKg);
     double starchKg = starches.stream().mapToDouble(s -> s.massKg().value()).sum();
@@ -79,13 +79,13 @@ final class RecipeReader {
         : Optional.of(new Recipe(starches, glycerol, vinegar, waterTaken, salt, cook));
   }
 
-  private VinegarPortion vinegar(Section recipe, Estimate waterKg) {
-    Optional<Section> found =
+  private VinegarPortion vinegar(ObjectReader recipe, Estimate waterKg) {
+    Optional<ObjectReader> found =
         recipe.section("vinegar", "write {\"mass_g\": 10, \"acidity_pct\": 5}");
     if (found.isEmpty()) {
       return new VinegarPortion(Estimate.exact(0), Estimate.exact(0.05));
     }
-    Section section = found.get();
+    ObjectReader section = found.get();
     Amount acidity = section.amount("acidity_pct", ACIDITY);
     Estimate acid = acidity.or(Estimate.between(4, 8)).times(PERCENT);
     if (!acidity.isKnown()) {
@@ -103,8 +103,8 @@ final class RecipeReader {
     return new VinegarPortion(massKg, acid);
   }
 
-  private Cook cook(Section trial, Estimate waterKg, double mostKg) {
-    Optional<Section> found =
+  private Cook cook(ObjectReader trial, Estimate waterKg, double mostKg) {
+    Optional<ObjectReader> found =
         trial.section("cook", "write {\"minutes\": 10, \"top_C\": 92, \"water_lost_g\": 25}");
     Amount missing = Amount.Missing.NOT_RECORDED;
     Amount minutes = found.map(cook -> cook.amount("minutes", MINUTES)).orElse(missing);

@@ -55,10 +55,10 @@ final class RoomReader {
    * @param doubt how uncertain the file leaves it
    * @param benchK temperature under the plate, if noted
    */
-  record Aired(String name, Room room, Trial.RoomDoubt doubt, OptionalDouble benchK) {}
+  record Aired(String name, Room room, Trial.RoomUncertainty doubt, OptionalDouble benchK) {}
 
-  Aired read(Section trial, Optional<LocalDateTime> pouredAt) {
-    Section room =
+  Aired read(ObjectReader trial, Optional<LocalDateTime> pouredAt) {
+    ObjectReader room =
         trial
             .section("room", "write {\"air_C\": 20, \"rh_pct\": 55}")
             .orElseGet(() -> trial.empty("room"));
@@ -79,7 +79,7 @@ final class RoomReader {
     double speedDoubt = speedTaken.value() > 0 ? speedTaken.sd() / speedTaken.value() : 0;
     Amount airC = room.amount("air_C", AIR_C);
     Amount rh = room.amount("rh_pct", RH);
-    Optional<Section> swing =
+    Optional<ObjectReader> swing =
         room.section("swing", "write {\"coolest_C\": 8, \"warmest_C\": 18, ..}");
     Optional<String> log =
         room.text("log_csv", 500, "write the name of the CSV file beside this one");
@@ -89,12 +89,12 @@ final class RoomReader {
           new RoomLog(findings, file)
               .read(room.placeOf("log_csv"), log.get(), pouredAt, speedTaken.value());
       if (logged.isPresent()) {
-        return new Aired(name, logged.get(), new Trial.RoomDoubt(0, 0, speedDoubt), benchK);
+        return new Aired(name, logged.get(), new Trial.RoomUncertainty(0, 0, speedDoubt), benchK);
       }
     } else if (swing.isPresent()) {
       leftAside(room, "swing", "air_C", "rh_pct");
       Room swinging = swinging(swing.get(), pouredAt, speedTaken.value());
-      return new Aired(name, swinging, new Trial.RoomDoubt(0, 0, speedDoubt), benchK);
+      return new Aired(name, swinging, new Trial.RoomUncertainty(0, 0, speedDoubt), benchK);
     }
     Estimate air = airC.or(ASSUMED_AIR_C);
     Estimate humidity = rh.or(ASSUMED_RH_PCT);
@@ -103,11 +103,11 @@ final class RoomReader {
     }
     AirState state =
         new AirState(air.value() + ZERO_CELSIUS_K, humidity.value() * PERCENT, speedTaken.value());
-    Trial.RoomDoubt doubt = new Trial.RoomDoubt(air.sd(), humidity.sd() * PERCENT, speedDoubt);
+    Trial.RoomUncertainty doubt = new Trial.RoomUncertainty(air.sd(), humidity.sd() * PERCENT, speedDoubt);
     return new Aired(name, new ConstantRoom(state), doubt, benchK);
   }
 
-  private void sayNotRecorded(Section room, Amount airC, Amount rh) {
+  private void sayNotRecorded(ObjectReader room, Amount airC, Amount rh) {
     if (!airC.isKnown()) {
       findings.notRecorded(
           room.path("air_C"),
@@ -122,7 +122,7 @@ final class RoomReader {
     }
   }
 
-  private void leftAside(Section room, String instead, String... keys) {
+  private void leftAside(ObjectReader room, String instead, String... keys) {
     for (String key : keys) {
       if (room.has(key)) {
         findings.notice(room.placeOf(key), "not used, since " + instead + " is given");
@@ -130,7 +130,7 @@ final class RoomReader {
     }
   }
 
-  private Room swinging(Section swing, Optional<LocalDateTime> pouredAt, double speedMPerS) {
+  private Room swinging(ObjectReader swing, Optional<LocalDateTime> pouredAt, double speedMPerS) {
     double coolest = required(swing, "coolest_C", AIR_C, 20);
     double warmest = required(swing, "warmest_C", AIR_C, 20);
     double driest = required(swing, "driest_rh_pct", RH, 50);
@@ -161,7 +161,7 @@ final class RoomReader {
   }
 
   /** A field the swing needs; after its fault, reading goes on with {@code meanwhile}. */
-  private double required(Section swing, String key, Allowed allowed, double meanwhile) {
+  private double required(ObjectReader swing, String key, Allowed allowed, double meanwhile) {
     OptionalDouble value = swing.number(key, allowed);
     if (value.isEmpty() && !swing.has(key)) {
       findings.fault(
@@ -173,7 +173,7 @@ final class RoomReader {
     return value.orElse(meanwhile);
   }
 
-  private void inverted(Section swing, String lower, String upper) {
+  private void inverted(ObjectReader swing, String lower, String upper) {
     findings.fault(
         swing.placeOf(lower),
         lower + " above " + upper,
@@ -181,7 +181,7 @@ final class RoomReader {
         "exchange the two");
   }
 
-  private LocalTime warmestAt(Section swing) {
+  private LocalTime warmestAt(ObjectReader swing) {
     Optional<String> text = swing.text("warmest_at", 8, "write the time of day, such as 15:00");
     if (text.isEmpty()) {
       return LocalTime.of(15, 0);

@@ -35,11 +35,11 @@ final class StarchReader {
   }
 
   /** One starch as noted, its mass perhaps missing. */
-  record Noted(Section section, StarchKind kind, Amount mass, Estimate moisture) {}
+  record Noted(ObjectReader section, StarchKind kind, Amount mass, Estimate moisture) {}
 
-  List<Noted> starches(Section recipe, boolean mustBeThere) {
+  List<Noted> starches(ObjectReader recipe, boolean mustBeThere) {
     List<Noted> noted = new ArrayList<>();
-    for (Section section : recipe.sections("starch", "write {\"kind\": .., \"mass_g\": ..}")) {
+    for (ObjectReader section : recipe.sections("starch", "write {\"kind\": .., \"mass_g\": ..}")) {
       StarchKind kind = kind(section);
       Amount mass = section.amount("mass_g", MASS);
       Amount moisture = section.amount("moisture_pct", MOISTURE);
@@ -64,7 +64,7 @@ final class StarchReader {
     return noted;
   }
 
-  private StarchKind kind(Section section) {
+  private StarchKind kind(ObjectReader section) {
     List<String> words = new ArrayList<>();
     Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).forEach(words::add);
     words.add(UNKNOWN_KIND);
@@ -109,7 +109,7 @@ final class StarchReader {
     return portions;
   }
 
-  Estimate assumedWater(Section recipe, List<Noted> noted, double starchKg) {
+  Estimate assumedWater(ObjectReader recipe, List<Noted> noted, double starchKg) {
     if (noted.isEmpty()) {
       return Estimate.exact(POT_KG);
     }

@@ -25,7 +25,7 @@ final class TimesReader {
   }
 
   /** When it was poured: ISO date and time, or a date alone. */
-  static Optional<LocalDateTime> pouredAt(Section trial, Findings findings) {
+  static Optional<LocalDateTime> pouredAt(ObjectReader trial, Findings findings) {
     Optional<String> text =
         trial.text("poured_at", LENGTH, "write date and time like \"2026-04-02T10:30\"");
     if (text.isEmpty()) {
@@ -59,7 +59,7 @@ final class TimesReader {
    * @param what what happened then, such as "a weighing"
    * @return seconds, 0 or more; empty where there is none or it is at fault
    */
-  OptionalDouble at(Section section, String what) {
+  OptionalDouble at(ObjectReader section, String what) {
     Optional<String> text = section.text("at", LENGTH, "write \"+6h\" or \"2026-04-02T18:30\"");
     if (text.isEmpty()) {
       return OptionalDouble.empty();

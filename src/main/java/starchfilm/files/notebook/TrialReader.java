@@ -77,7 +77,7 @@ public final class TrialReader {
       findings.fault(root, "one JSON object in { }", "write the trial as {\"recipe\": {..}, ..}");
       return Optional.empty();
     }
-    Section section = new Section(object, findings);
+    ObjectReader section = new ObjectReader(object, findings);
     Optional<Trial> trial = trial(section, file, findings);
     section.finish();
     return findings.faults().isEmpty() ? trial : Optional.empty();
@@ -97,7 +97,7 @@ public final class TrialReader {
     }
   }
 
-  private static Optional<Trial> trial(Section section, Path file, Findings findings) {
+  private static Optional<Trial> trial(ObjectReader section, Path file, Findings findings) {
     String name =
         section.text("name", NAME_LENGTH, "write what you call the trial").orElse(baseName(file));
     boolean invented = section.flag("invented").orElse(false);
@@ -175,8 +175,8 @@ public final class TrialReader {
     return new Estimate(solids, solids * paste.get().solidsRelativeSd());
   }
 
-  private static Trial.Use use(Section trial, Findings findings) {
-    Section use =
+  private static Trial.Use use(ObjectReader trial, Findings findings) {
+    ObjectReader use =
         trial
             .section("use", "write {\"rh_pct\": 50, \"air_C\": 20, \"after_days\": 7}")
             .orElseGet(() -> trial.empty("use"));
@@ -193,7 +193,7 @@ public final class TrialReader {
         days.isPresent() ? days.getAsDouble() * DAY_S : USUAL.ageS());
   }
 
-  private static List<Path> photos(Section trial, Path file, Findings findings) {
+  private static List<Path> photos(ObjectReader trial, Path file, Findings findings) {
     List<Path> photos = new ArrayList<>();
     for (Located entry : trial.entries("photos")) {
       if (!(entry instanceof Located.TextValue text)) {

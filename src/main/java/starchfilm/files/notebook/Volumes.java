@@ -52,7 +52,7 @@ final class Volumes {
    * @param densityKgPerM3 density of the ingredient
    * @return kg
    */
-  Optional<Estimate> massKg(Section section, double densityKgPerM3) {
+  Optional<Estimate> massKg(ObjectReader section, double densityKgPerM3) {
     Amount mass = section.amount("mass_g", MASS);
     Amount volume = section.amount("volume_ml", VOLUME);
     if (mass.isKnown()) {

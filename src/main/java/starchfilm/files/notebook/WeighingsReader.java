@@ -33,7 +33,7 @@ final class WeighingsReader {
     this.times = times;
   }
 
-  private record Placed(Section entry, Weighing weighing) {}
+  private record Placed(ObjectReader entry, Weighing weighing) {}
 
   /**
    * Reads the weighings.
@@ -44,10 +44,10 @@ final class WeighingsReader {
    * @param solids dry solids (kg per kg paste)
    * @return in order of time
    */
-  List<Weighing> read(Section trial, Optional<Estimate> tare, Estimate freshKg, Estimate solids) {
+  List<Weighing> read(ObjectReader trial, Optional<Estimate> tare, Estimate freshKg, Estimate solids) {
     List<Placed> placed = new ArrayList<>();
     int withoutTare = 0;
-    for (Section entry : trial.sections("weighings", "write {\"at\": \"+6h\", \"mass_g\": 412}")) {
+    for (ObjectReader entry : trial.sections("weighings", "write {\"at\": \"+6h\", \"mass_g\": 412}")) {
       OptionalDouble at = times.at(entry, "a weighing");
       if (at.isEmpty() && !entry.has("at")) {
         findings.fault(
@@ -85,7 +85,7 @@ final class WeighingsReader {
     return inOrder(placed);
   }
 
-  private boolean possible(Section entry, Estimate film, Estimate fresh, Estimate solids) {
+  private boolean possible(ObjectReader entry, Estimate film, Estimate fresh, Estimate solids) {
     double mostKg =
         fresh.value() * (1 + ROOM_FOR_ERROR) + SIGMAS * Math.hypot(fresh.sd(), film.sd());
     if (film.value() > mostKg) {

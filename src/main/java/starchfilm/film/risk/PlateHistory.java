@@ -1,8 +1,8 @@
 package starchfilm.film.risk;
 
 import java.util.List;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateCourse;
 import starchfilm.drying.SpotMoment;
@@ -31,17 +31,17 @@ final class PlateHistory {
   private double weightedHours;
   private double growthFromS = Double.POSITIVE_INFINITY;
 
-  private PlateHistory(Composition composition, Deviations middle, PlateCourse course) {
+  private PlateHistory(Composition composition, ParameterSample middle, PlateCourse course) {
     this.composition = composition;
     this.isotherm = FilmIsotherm.of(composition);
-    this.isothermFactor = middle.multiplier(Factor.ISOTHERM);
+    this.isothermFactor = middle.multiplier(UncertainParameter.ISOTHERM);
     this.edge = course.edge();
     this.thick = course.thick();
     findWorstStretch();
     addUpMould();
   }
 
-  static PlateHistory of(DryingCase drying, Deviations middle, double horizonS) {
+  static PlateHistory of(DryingCase drying, ParameterSample middle, double horizonS) {
     return new PlateHistory(drying.composition(), middle, PlateCourse.of(drying, middle, horizonS));
   }
 

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
 import starchfilm.film.risk.Remedy.Change;
 
@@ -22,14 +22,14 @@ public final class RiskForecaster {
    */
   private static final double HORIZON_S = 30 * 86_400.0;
 
-  private final Deviations middle;
+  private final ParameterSample middle;
 
   /**
    * A forecaster.
    *
    * @param factors what is known of the factors; the middle case is followed
    */
-  public RiskForecaster(FactorModel factors) {
+  public RiskForecaster(ParameterDistribution factors) {
     this.middle = factors.mean();
   }
 

@@ -10,7 +10,7 @@ import starchfilm.material.ingredient.StarchKind;
  * @param plates weighed plates that hold it
  * @param factors the film-side factors, what all kinds have in common counted in
  */
-public record KindLearnt(StarchKind kind, int plates, List<FactorLearnt> factors) {
+public record KindLearnt(StarchKind kind, int plates, List<ParameterLearnt> factors) {
   /** Copies the list. */
   public KindLearnt {
     factors = List.copyOf(factors);

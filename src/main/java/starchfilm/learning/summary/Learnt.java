@@ -15,7 +15,7 @@ import java.util.List;
 public record Learnt(
     List<RoomLearnt> rooms,
     List<KindLearnt> kinds,
-    List<FactorLearnt> pours,
+    List<ParameterLearnt> pours,
     List<FilmLearnt> films,
     List<DoubtedReading> doubted,
     List<LeftOut> leftOut) {

@@ -21,7 +21,7 @@ public record RoomLearnt(
     int plates,
     int weighings,
     Optional<Estimate> logDryingTime,
-    List<FactorLearnt> factors) {
+    List<ParameterLearnt> factors) {
   /** Copies the list. */
   public RoomLearnt {
     factors = List.copyOf(factors);

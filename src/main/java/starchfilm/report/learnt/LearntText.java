@@ -3,9 +3,9 @@ package starchfilm.report.learnt;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.learning.summary.FactorLearnt;
+import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
@@ -74,21 +74,21 @@ public final class LearntText {
   }
 
   /** The factors that were told, one sentence each. */
-  static List<String> told(List<FactorLearnt> factors) {
+  static List<String> told(List<ParameterLearnt> factors) {
     return factors.stream()
-        .filter(FactorLearnt::isTold)
+        .filter(ParameterLearnt::isTold)
         .map(factor -> name(factor.factor()) + ": " + told(factor))
         .toList();
   }
 
-  private static void factors(List<FactorLearnt> factors, List<String> lines) {
-    for (FactorLearnt factor : factors) {
+  private static void factors(List<ParameterLearnt> factors, List<String> lines) {
+    for (ParameterLearnt factor : factors) {
       lines.add(
           "  " + name(factor.factor()) + ": " + (factor.isTold() ? told(factor) : "not told"));
     }
   }
 
-  private static String name(Factor factor) {
+  private static String name(UncertainParameter factor) {
     return switch (factor) {
       case AIR_SIDE -> "exchange with the air, over the textbook";
       case DIFFUSIVITY -> "diffusivity of water in the film, over the textbook";
@@ -102,7 +102,7 @@ public final class LearntText {
     };
   }
 
-  private static String told(FactorLearnt factor) {
+  private static String told(ParameterLearnt factor) {
     Band now = Band.normal(factor.deviation(), factor.sd());
     Band before = Band.normal(0, factor.sdBefore());
     return switch (factor.factor()) {

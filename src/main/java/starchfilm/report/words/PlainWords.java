@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.drying.Milestone;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Extrapolation;
@@ -170,7 +170,7 @@ public final class PlainWords {
    * @param factor the factor
    * @return a noun, lower case
    */
-  public static String word(Factor factor) {
+  public static String word(UncertainParameter factor) {
     return switch (factor) {
       case AIR_SIDE -> "the air over the plate";
       case DIFFUSIVITY -> "how fast water moves inside the film";
@@ -190,7 +190,7 @@ public final class PlainWords {
    * @param factor the factor
    * @return one sentence in the imperative
    */
-  public static String howToSharpen(Factor factor) {
+  public static String howToSharpen(UncertainParameter factor) {
     return switch (factor) {
       case AIR_SIDE -> "Weigh the plate two or three times in the first day and note the grams.";
       case DIFFUSIVITY -> "Weigh the plate when the skin is dry and again a day later.";

@@ -52,7 +52,7 @@ record Body(Fields fields, List<SentFile> files) {
       case "multipart/form-data" -> parts(exchange, type);
       default -> {
         drain(exchange.getRequestBody());
-        throw new Refusal(
+        throw new HttpError(
             415, "Only forms are taken here. Open the page and send the form from there.");
       }
     };
@@ -95,7 +95,7 @@ record Body(Fields fields, List<SentFile> files) {
                   part.getFieldName(), Optional.ofNullable(part.getName()).orElse(""), bytes));
         }
         if (texts.size() + files.size() > MOST_PARTS) {
-          throw Refusal.malformed("The form has more than " + MOST_PARTS + " parts.");
+          throw HttpError.malformed("The form has more than " + MOST_PARTS + " parts.");
         }
       }
     } catch (FileUploadException | IOException | IllegalStateException e) {
@@ -103,7 +103,7 @@ record Body(Fields fields, List<SentFile> files) {
         throw tooLarge(in, MOST_FILE_BYTES);
       }
       drain(in);
-      throw Refusal.malformed(
+      throw HttpError.malformed(
           "The form broke off or is not what a browser sends; nothing was saved. Open the page again"
               + " and send the form from there.");
     }
@@ -124,13 +124,13 @@ record Body(Fields fields, List<SentFile> files) {
     try {
       return length == null ? -1 : Long.parseLong(length.strip());
     } catch (NumberFormatException e) {
-      throw Refusal.malformed("The length of the form is not a number.");
+      throw HttpError.malformed("The length of the form is not a number.");
     }
   }
 
-  private static Refusal tooLarge(InputStream in, int most) {
+  private static HttpError tooLarge(InputStream in, int most) {
     drain(in);
-    return new Refusal(
+    return new HttpError(
         413,
         "What was sent is larger than "
             + most / 1_000_000

@@ -10,5 +10,5 @@ public interface ErrorPages {
    * @param partial true where a script asked for a part of a page
    * @return a response with the refusal's status
    */
-  Response page(Refusal refusal, boolean partial);
+  Response page(HttpError refusal, boolean partial);
 }

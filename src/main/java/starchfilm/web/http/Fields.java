@@ -29,7 +29,7 @@ public final class Fields {
    */
   static Fields of(Map<String, List<String>> values) {
     if (values.size() > MOST) {
-      throw Refusal.malformed("The form has more than " + MOST + " fields; nothing was read.");
+      throw HttpError.malformed("The form has more than " + MOST + " fields; nothing was read.");
     }
     Map<String, List<String>> copy = new LinkedHashMap<>();
     values.forEach((name, texts) -> copy.put(name, List.copyOf(texts)));
@@ -41,7 +41,7 @@ public final class Fields {
    *
    * @param encoded such as {@code a=1&b=two%20words}; may be empty
    * @return the fields
-   * @throws Refusal where a per cent sign is not followed by two hexadecimal digits
+   * @throws HttpError where a per cent sign is not followed by two hexadecimal digits
    */
   static Fields parse(String encoded) {
     Map<String, List<String>> values = new LinkedHashMap<>();
@@ -107,7 +107,7 @@ public final class Fields {
     try {
       return URLDecoder.decode(text, StandardCharsets.UTF_8);
     } catch (IllegalArgumentException e) {
-      throw Refusal.malformed(
+      throw HttpError.malformed(
           "The form or address could not be read: a % sign must be followed by two hexadecimal"
               + " digits. Open the page again and send the form from there.");
     }

@@ -50,12 +50,12 @@ final class Guard {
     Headers headers = exchange.getRequestHeaders();
     List<String> host = headers.getOrDefault("Host", List.of());
     if (host.size() != 1 || !hosts.contains(host.get(0).toLowerCase(Locale.ROOT))) {
-      throw new Refusal(
+      throw new HttpError(
           421,
           "This notebook is not known by that name. Use the address printed where it was started.");
     }
     if (isOtherSite(headers) && !"navigate".equals(headers.getFirst("Sec-Fetch-Mode"))) {
-      throw new Refusal(403, "Another site may not use this notebook.");
+      throw new HttpError(403, "Another site may not use this notebook.");
     }
     if (exchange.getRemoteAddress().getAddress().isLoopbackAddress()) {
       return Optional.empty();
@@ -73,7 +73,7 @@ final class Guard {
     String origin = headers.getFirst("Origin");
     boolean foreign = origin != null && !origin.equals("null") && !isOwn(origin);
     if (foreign || isOtherSite(headers)) {
-      throw new Refusal(403, "Another site tried to change this notebook; nothing was changed.");
+      throw new HttpError(403, "Another site tried to change this notebook; nothing was changed.");
     }
   }
 
@@ -84,7 +84,7 @@ final class Guard {
    */
   void requireToken(Fields posted) {
     if (!Secret.matches(token, posted.text(TOKEN_FIELD))) {
-      throw new Refusal(
+      throw new HttpError(
           403,
           "This form comes from before the program was started anew, or from elsewhere; nothing was"
               + " changed. Open the page again and send the form from there.");
@@ -104,7 +104,7 @@ final class Guard {
 
   private Optional<Response> admitDevice(HttpExchange exchange) {
     if (key.isEmpty()) {
-      throw new Refusal(403, "This notebook is not shared.");
+      throw new HttpError(403, "This notebook is not shared.");
     }
     if (cookies(exchange).anyMatch(key.get()::knows)) {
       return Optional.empty();
@@ -119,7 +119,7 @@ final class Guard {
                     + "="
                     + device.orElseThrow(
                         () ->
-                            new Refusal(
+                            new HttpError(
                                 401,
                                 "This notebook lets in no one without its key. Open the address"
                                     + " printed where it was started; each key works once."))

@@ -43,7 +43,7 @@ final class OneTimeKey {
       return Optional.empty();
     }
     if (devices.size() >= MOST_DEVICES) {
-      throw new Refusal(
+      throw new HttpError(
           403,
           MOST_DEVICES + " devices share this notebook already; start it anew to let in more.");
     }

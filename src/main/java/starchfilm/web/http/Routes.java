@@ -7,9 +7,9 @@ import java.util.TreeMap;
 
 /** Which path is answered by what; a path counts only whole. Immutable once built. */
 public final class Routes {
-  private final Map<String, Map<String, Answer>> byPath;
+  private final Map<String, Map<String, Handler>> byPath;
 
-  private Routes(Map<String, Map<String, Answer>> byPath) {
+  private Routes(Map<String, Map<String, Handler>> byPath) {
     this.byPath = byPath;
   }
 
@@ -24,7 +24,7 @@ public final class Routes {
 
   /** A table of routes being written. */
   public static final class Table {
-    private final Map<String, Map<String, Answer>> byPath = new LinkedHashMap<>();
+    private final Map<String, Map<String, Handler>> byPath = new LinkedHashMap<>();
 
     private Table() {}
 
@@ -35,7 +35,7 @@ public final class Routes {
      * @param answer what answers
      * @return this table
      */
-    public Table read(String path, Answer answer) {
+    public Table read(String path, Handler answer) {
       return put("GET", path, answer);
     }
 
@@ -46,11 +46,11 @@ public final class Routes {
      * @param answer what answers
      * @return this table
      */
-    public Table send(String path, Answer answer) {
+    public Table send(String path, Handler answer) {
       return put("POST", path, answer);
     }
 
-    private Table put(String method, String path, Answer answer) {
+    private Table put(String method, String path, Handler answer) {
       if (byPath.computeIfAbsent(path, p -> new TreeMap<>()).put(method, answer) != null) {
         throw new IllegalStateException(method + " " + path + " is answered twice");
       }
@@ -63,20 +63,20 @@ public final class Routes {
      * @return the routes
      */
     public Routes done() {
-      Map<String, Map<String, Answer>> copy = new LinkedHashMap<>();
+      Map<String, Map<String, Handler>> copy = new LinkedHashMap<>();
       byPath.forEach((path, answers) -> copy.put(path, Map.copyOf(answers)));
       return new Routes(copy);
     }
   }
 
-  Answer find(String method, String path) {
-    Map<String, Answer> answers = byPath.get(path);
+  Handler find(String method, String path) {
+    Map<String, Handler> answers = byPath.get(path);
     if (answers == null) {
-      throw Refusal.notFound("There is no page of this name. The notebook has links to all pages.");
+      throw HttpError.notFound("There is no page of this name. The notebook has links to all pages.");
     }
-    Answer answer = answers.get(method.equals("HEAD") ? "GET" : method);
+    Handler answer = answers.get(method.equals("HEAD") ? "GET" : method);
     if (answer == null) {
-      throw new Refusal(
+      throw new HttpError(
           405,
           method.toUpperCase(Locale.ROOT).equals("GET")
               ? "This address only takes a form. Open the page and send the form from there."

@@ -3,7 +3,7 @@
  *
  * <p>Knows nothing of starch. Start from {@link starchfilm.web.http.PageServer}; what a page needs
  * are {@link starchfilm.web.http.Request}, {@link starchfilm.web.http.Response} and {@link
- * starchfilm.web.http.Refusal}.
+ * starchfilm.web.http.HttpError}.
  */
 @NullMarked
 package starchfilm.web.http;

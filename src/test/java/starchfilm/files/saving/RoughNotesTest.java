@@ -39,7 +39,7 @@ class RoughNotesTest {
     assertThat(trial.pour().unevenness()).isEqualTo(0.15);
     assertThat(trial.pour().pasteTemperatureK()).isEqualTo(333.15);
     assertThat(((ConstantRoom) trial.room()).air().relativeHumidity()).isEqualTo(0.5);
-    assertThat(trial.roomDoubt()).isEqualTo(Trial.RoomDoubt.NONE);
+    assertThat(trial.roomDoubt()).isEqualTo(Trial.RoomUncertainty.NONE);
     assertThat(trial.use()).isEqualTo(new Trial.Use(0.5, 293.15, 7 * 86_400));
   }
 

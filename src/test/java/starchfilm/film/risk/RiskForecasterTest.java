@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.casting.DryingCase;
@@ -18,7 +18,7 @@ import starchfilm.film.risk.Remedy.Change;
 
 /** Risks of a plate and the change that helps most. */
 class RiskForecasterTest {
-  private static final RiskForecaster RISKS = new RiskForecaster(FactorModel.textbook());
+  private static final RiskForecaster RISKS = new RiskForecaster(ParameterDistribution.textbook());
 
   @Test
   void callsABrittleUnevenPlateLikelyToCrackAndAFlexibleOneNot() {
@@ -91,9 +91,9 @@ class RiskForecasterTest {
   @Test
   void mouldGoesByActivityAndNotByMoisture() {
     DryingCase damp = Plates.plate(6, Plates.paste(0.06, 0.3), Plates.room(18, 65, 0.1), 60);
-    double[] mean = new double[Factor.values().length];
-    mean[Factor.ISOTHERM.ordinal()] = Math.log(1.5);
-    FactorModel holdsMore = FactorModel.learnt(mean, FactorModel.textbook().covariance());
+    double[] mean = new double[UncertainParameter.values().length];
+    mean[UncertainParameter.ISOTHERM.ordinal()] = Math.log(1.5);
+    ParameterDistribution holdsMore = ParameterDistribution.learnt(mean, ParameterDistribution.textbook().covariance());
     double usual = RISKS.withoutRemedies(damp).mould().weightedHours();
     double more = new RiskForecaster(holdsMore).withoutRemedies(damp).mould().weightedHours();
     assertThat(usual).isGreaterThan(24);
@@ -155,7 +155,7 @@ class RiskForecasterTest {
   }
 
   private static double dryS(DryingCase drying) {
-    return new DryingForecaster(FactorModel.textbook(), DryingForecaster.FEWEST_DRAWS)
+    return new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.FEWEST_DRAWS)
         .middleCaseS(drying, Spot.NOMINAL, Milestone.DRY_THROUGH);
   }
 

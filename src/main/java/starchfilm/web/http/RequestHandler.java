@@ -15,7 +15,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /** Where every request comes in: the guard, the routes, the headers of every answer. */
-final class Front implements HttpHandler {
+final class RequestHandler implements HttpHandler {
   /**
    * Nothing is loaded from elsewhere, no script or style stands in a page, no other page shows this
    * one in a frame.
@@ -29,10 +29,10 @@ final class Front implements HttpHandler {
   private final Guard guard;
   private final Site site;
   private final Consumer<Throwable> troubles;
-  private final OnceOnly onceOnly = new OnceOnly();
+  private final IdempotencyFilter onceOnly = new IdempotencyFilter();
   private final Semaphore underWay = new Semaphore(AT_ONCE);
 
-  Front(Guard guard, Site site, Consumer<Throwable> troubles) {
+  RequestHandler(Guard guard, Site site, Consumer<Throwable> troubles) {
     this.guard = guard;
     this.site = site;
     this.troubles = troubles;
@@ -65,12 +65,12 @@ final class Front implements HttpHandler {
     boolean partial = "true".equals(exchange.getRequestHeaders().getFirst("HX-Request"));
     try {
       return carriedOut(exchange, partial);
-    } catch (Refusal refusal) {
+    } catch (HttpError refusal) {
       return errorPage(refusal, partial);
     } catch (RuntimeException | Error e) {
       troubles.accept(e);
       return errorPage(
-          new Refusal(
+          new HttpError(
               500,
               "The program itself failed here; nothing of yours is wrong. What went wrong stands"
                   + " where the program was started."),
@@ -78,7 +78,7 @@ final class Front implements HttpHandler {
     }
   }
 
-  private Response errorPage(Refusal refusal, boolean partial) {
+  private Response errorPage(HttpError refusal, boolean partial) {
     try {
       return site.errors().page(refusal, partial);
     } catch (RuntimeException e) {
@@ -97,7 +97,7 @@ final class Front implements HttpHandler {
       return instead.get();
     }
     String method = exchange.getRequestMethod();
-    Answer answer = site.routes().find(method, exchange.getRequestURI().getPath());
+    Handler answer = site.routes().find(method, exchange.getRequestURI().getPath());
     Fields query =
         Fields.parse(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
     if (!method.equals("POST")) {

@@ -16,7 +16,7 @@ import java.util.function.Supplier;
  *
  * <p>Each form carries a number of its own, so two equal entries from two forms both count.
  */
-final class OnceOnly {
+final class IdempotencyFilter {
   static final String FORM_FIELD = "form";
   private static final int REMEMBERED = 500;
   private static final int SEE_OTHER = 303;
@@ -59,7 +59,7 @@ final class OnceOnly {
     try {
       return first.join();
     } catch (CompletionException e) {
-      throw e.getCause() instanceof Refusal refusal
+      throw e.getCause() instanceof HttpError refusal
           ? refusal
           : new IllegalStateException("the same form failed a moment ago", e.getCause());
     }

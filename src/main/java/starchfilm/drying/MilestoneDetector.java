@@ -4,8 +4,8 @@ import static starchfilm.drying.Milestone.FIRM_MOISTURE;
 
 import starchfilm.numerics.diffusion.Step;
 import starchfilm.numerics.diffusion.StepListener;
-import starchfilm.drying.uncertainty.Deviations;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.material.wetfilm.FilmMaterial;
@@ -15,7 +15,7 @@ import starchfilm.material.wetfilm.FilmMaterial;
  *
  * <p>One object serves one thread.
  */
-final class MilestoneWatch implements StepListener {
+final class MilestoneDetector implements StepListener {
   /** How close to its resting moisture a film is called dry through (kg/kg); ours. */
   static final double DRY_MARGIN = 0.02;
 
@@ -36,7 +36,7 @@ final class MilestoneWatch implements StepListener {
   private final RestingActivity resting;
   private final double[] curveTimesS;
   private OpenFaces open = OpenFaces.UPPER;
-  private SpotTrace trace = new SpotTrace();
+  private SpotSolution trace = new SpotSolution();
   private FilmIsotherm isotherm;
   private double isothermFactor;
   private double humidityShift;
@@ -45,7 +45,7 @@ final class MilestoneWatch implements StepListener {
   private final boolean constantRest;
   private double constantRestMoisture;
 
-  MilestoneWatch(
+  MilestoneDetector(
       int nodes,
       RestingActivity resting,
       boolean constantRest,
@@ -58,11 +58,11 @@ final class MilestoneWatch implements StepListener {
     this.curveTimesS = curveTimesS;
   }
 
-  void become(Deviations deviations, FilmMaterial material, SpotTrace target) {
+  void become(ParameterSample deviations, FilmMaterial material, SpotSolution target) {
     trace = target;
     isotherm = material.isotherm();
-    isothermFactor = deviations.multiplier(Factor.ISOTHERM);
-    humidityShift = deviations.of(Factor.HUMIDITY);
+    isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);
+    humidityShift = deviations.of(UncertainParameter.HUMIDITY);
     nextCurvePoint = 0;
     skinRetries = 0;
     if (constantRest) {

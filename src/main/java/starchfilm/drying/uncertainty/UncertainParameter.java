@@ -9,7 +9,7 @@ package starchfilm.drying.uncertainty;
  * (assumed, no source), but for those of {@link #SOLIDS} and {@link #PLASTICISER}, which the
  * weighing of the ingredients adds to.
  */
-public enum Factor {
+public enum UncertainParameter {
   /** Transfer between surface and air: correlations at low air speed differ by a factor of two. */
   AIR_SIDE(0.35, true),
   /** Diffusivity of water in the film. */
@@ -32,7 +32,7 @@ public enum Factor {
   private final double spread;
   private final boolean logNormal;
 
-  Factor(double spread, boolean logNormal) {
+  UncertainParameter(double spread, boolean logNormal) {
     this.spread = spread;
     this.logNormal = logNormal;
   }

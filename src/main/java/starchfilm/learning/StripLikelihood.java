@@ -18,7 +18,7 @@ import starchfilm.material.ingredient.StarchKind;
  * @param logFactor mean of the logarithm of measured over forecast, with the standard uncertainty
  *     that the scatter of the strips leaves
  */
-record StripLesson(
+record StripLikelihood(
     String file,
     Map<StarchKind, Double> starchShares,
     FilmProperty property,
@@ -29,7 +29,7 @@ record StripLesson(
   private static final double SETTLED = 1e-9;
 
   /** Copies the map. */
-  StripLesson {
+  StripLikelihood {
     Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
     copy.putAll(starchShares);
     starchShares = copy;

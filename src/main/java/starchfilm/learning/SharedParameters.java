@@ -11,29 +11,29 @@ import org.apache.commons.math3.linear.RealVector;
  *
  * <p>{@code Lambda = Lambda_0 + sum A' S A}, {@code mean = Lambda^-1 sum A' eta}, with the prior
  * precision Lambda_0, a plate's parts A, and its lesson's precision S and pull eta, added up in
- * {@link LessonSum}. Immutable.
+ * {@link SummedLikelihood}. Immutable.
  */
-final class SharedFactors {
-  private final SharedSpace space;
+final class SharedParameters {
+  private final DesignMatrix space;
   private final RealVector mean;
   private final RealMatrix covariance;
 
-  private SharedFactors(SharedSpace space, RealVector mean, RealMatrix covariance) {
+  private SharedParameters(DesignMatrix space, RealVector mean, RealMatrix covariance) {
     this.space = space;
     this.mean = mean;
     this.covariance = covariance;
   }
 
-  static SharedFactors after(Collection<PlateLesson> lessons) {
-    return LessonSum.of(lessons).factors();
+  static SharedParameters after(Collection<PlateLikelihood> lessons) {
+    return SummedLikelihood.of(lessons).factors();
   }
 
-  static SharedFactors after(SharedSpace space, Collection<PlateLesson> lessons) {
-    return LessonSum.of(space, lessons).factors();
+  static SharedParameters after(DesignMatrix space, Collection<PlateLikelihood> lessons) {
+    return SummedLikelihood.of(space, lessons).factors();
   }
 
   /** From precision and pull in parts divided by their prior standard deviations. */
-  static SharedFactors of(SharedSpace space, RealMatrix precision, RealVector pull) {
+  static SharedParameters of(DesignMatrix space, RealMatrix precision, RealVector pull) {
     RealMatrix inverse =
         new CholeskyDecomposition(Normal.symmetric(precision)).getSolver().getInverse();
     RealVector mean = inverse.operate(pull);
@@ -41,22 +41,22 @@ final class SharedFactors {
       mean.setEntry(i, mean.getEntry(i) * space.priorSd(i));
     }
     RealMatrix covariance = scaled(space, scaled(space, inverse).transpose());
-    return new SharedFactors(space, mean, Normal.symmetric(covariance));
+    return new SharedParameters(space, mean, Normal.symmetric(covariance));
   }
 
   /** Nothing learnt: every part at its prior. */
-  static SharedFactors untaught() {
+  static SharedParameters untaught() {
     return after(List.of());
   }
 
   /** These parts part of the way to others of the same space, with the others' covariance. */
-  SharedFactors movedTowards(SharedFactors others, double share) {
+  SharedParameters movedTowards(SharedParameters others, double share) {
     RealVector step = others.mean.subtract(mean).mapMultiply(share);
-    return new SharedFactors(space, mean.add(step), others.covariance);
+    return new SharedParameters(space, mean.add(step), others.covariance);
   }
 
   /** A matrix with its columns, one a part, multiplied by the parts' prior standard deviations. */
-  static RealMatrix scaled(SharedSpace space, RealMatrix byParts) {
+  static RealMatrix scaled(DesignMatrix space, RealMatrix byParts) {
     RealMatrix scaled = byParts.copy();
     for (int column = 0; column < scaled.getColumnDimension(); column++) {
       for (int row = 0; row < scaled.getRowDimension(); row++) {
@@ -77,7 +77,7 @@ final class SharedFactors {
         mapping.operate(mean), mapping.multiply(covariance).multiply(mapping.transpose()));
   }
 
-  SharedSpace space() {
+  DesignMatrix space() {
     return space;
   }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.linear.MatrixUtils;
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
@@ -14,7 +14,7 @@ import starchfilm.trial.Weighing;
  * One plate with its weighings, and what is uncertain about it alone. One object serves one thread
  * at a time.
  */
-final class TaughtPlate {
+final class PlateModel {
   /**
    * Relative spread of the thickness where the paste was weighed: the plate's area, the paste left
    * at its rim, and the steam of a hot pour before it lies still. The heat of 40 K would drive off
@@ -27,45 +27,45 @@ final class TaughtPlate {
   private final double[] ownVariances;
   private final double plasticiserVariance;
 
-  TaughtPlate(Trial trial, List<Weighing> weighings) {
+  PlateModel(Trial trial, List<Weighing> weighings) {
     DryingCase drying = trial.dryingCase();
     List<Weighing> inOrder = new ArrayList<>(weighings);
     inOrder.sort(Comparator.comparingDouble(Weighing::timeS));
     key = PlateKey.of(trial, drying.composition());
     readings = new PlateReadings(drying, inOrder);
     double[][] doubted = readings.simulation().doubted(alone(trial)).covariance();
-    ownVariances = new double[Sharing.COUNT];
+    ownVariances = new double[VarianceShares.COUNT];
     for (int i = 0; i < ownVariances.length; i++) {
       ownVariances[i] = doubted[i][i];
     }
-    int plasticiser = Factor.PLASTICISER.ordinal();
+    int plasticiser = UncertainParameter.PLASTICISER.ordinal();
     plasticiserVariance = doubted[plasticiser][plasticiser];
   }
 
   /** The plate's own share of the textbook's spread, and what the trial file leaves open. */
-  private static FactorModel alone(Trial trial) {
+  private static ParameterDistribution alone(Trial trial) {
     return trial.roomDoubt().addedTo(ownShare(trial.pouredMassKg().isPresent()));
   }
 
   /** The plate's own share of the textbook's spread. */
-  static FactorModel ownShare(boolean pourWeighed) {
+  static ParameterDistribution ownShare(boolean pourWeighed) {
     double[] variances = ownVariances(pourWeighed);
-    double[][] diagonal = new double[Factor.values().length][Factor.values().length];
-    for (int i = 0; i < Sharing.COUNT; i++) {
+    double[][] diagonal = new double[UncertainParameter.values().length][UncertainParameter.values().length];
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
       diagonal[i][i] = variances[i];
     }
-    return FactorModel.learnt(new double[diagonal.length], diagonal);
+    return ParameterDistribution.learnt(new double[diagonal.length], diagonal);
   }
 
   /** The same as variances of the fitted factors. */
   static double[] ownVariances(boolean pourWeighed) {
-    double[] variances = new double[Sharing.COUNT];
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      Factor factor = Sharing.factor(i);
+    double[] variances = new double[VarianceShares.COUNT];
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      UncertainParameter factor = VarianceShares.factor(i);
       variances[i] =
-          factor == Factor.THICKNESS && pourWeighed
+          factor == UncertainParameter.THICKNESS && pourWeighed
               ? WEIGHED_POUR_SD * WEIGHED_POUR_SD
-              : Sharing.variance(factor, Sharing.of(factor).plate());
+              : VarianceShares.variance(factor, VarianceShares.of(factor).plate());
     }
     return variances;
   }
@@ -83,18 +83,18 @@ final class TaughtPlate {
   }
 
   /** What is known of the plate before its weighings, from what the others taught. */
-  Normal before(SharedFactors shared) {
+  Normal before(SharedParameters shared) {
     return shared.of(key).widened(ownVariances);
   }
 
   /** What would be known of it if the shared parts were exactly at their means. */
-  Normal beforeGivenMeans(SharedFactors shared) {
+  Normal beforeGivenMeans(SharedParameters shared) {
     Normal known = shared.of(key);
     return new Normal(known.mean(), MatrixUtils.createRealDiagonalMatrix(ownVariances));
   }
 
   /** As the forecast takes it. */
-  FactorModel model(Normal known) {
+  ParameterDistribution model(Normal known) {
     return known.model(plasticiserVariance);
   }
 }

@@ -9,7 +9,7 @@ import starchfilm.web.http.Fields;
  * What a page says once after something was saved. The address that the browser is sent on to only
  * carries a number, so nobody can make a page say something by a link.
  */
-final class Said {
+final class FlashMessages {
   private static final String FIELD = "said";
   private static final int REMEMBERED = 100;
 

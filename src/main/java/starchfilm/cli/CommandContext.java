@@ -19,7 +19,7 @@ import java.time.ZoneId;
  * @param err faults and remarks
  * @param in answers to questions
  */
-record Surroundings(
+record CommandContext(
     Path workingDirectory, Clock clock, PrintWriter out, PrintWriter err, BufferedReader in) {
   private static final String WRITTEN = "µ°–·█";
 
@@ -28,9 +28,9 @@ record Surroundings(
    *
    * @return its directory, clock and streams
    */
-  static Surroundings ofThisProcess() {
+  static CommandContext ofThisProcess() {
     Charset charset = terminalCharset();
-    return new Surroundings(
+    return new CommandContext(
         Path.of(""),
         Clock.system(ZoneId.systemDefault()),
         new PrintWriter(System.out, true, charset),
@@ -53,8 +53,8 @@ record Surroundings(
    * @param directory what relative paths start from there
    * @return the surroundings
    */
-  Surroundings in(Path directory) {
-    return new Surroundings(directory, clock, out, err, in);
+  CommandContext in(Path directory) {
+    return new CommandContext(directory, clock, out, err, in);
   }
 
   /**

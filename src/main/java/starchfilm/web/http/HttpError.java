@@ -1,7 +1,7 @@
 package starchfilm.web.http;
 
 /** A request that is not carried out; the message is the sentence the reader gets. */
-public final class Refusal extends RuntimeException {
+public final class HttpError extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final int status;
@@ -12,7 +12,7 @@ public final class Refusal extends RuntimeException {
    * @param status HTTP status, 400 or above
    * @param sentence what is wrong and how to mend it
    */
-  public Refusal(int status, String sentence) {
+  public HttpError(int status, String sentence) {
     super(sentence);
     this.status = status;
   }
@@ -23,8 +23,8 @@ public final class Refusal extends RuntimeException {
    * @param sentence what is missing and where to go instead
    * @return a refusal with status 404
    */
-  public static Refusal notFound(String sentence) {
-    return new Refusal(404, sentence);
+  public static HttpError notFound(String sentence) {
+    return new HttpError(404, sentence);
   }
 
   /**
@@ -33,8 +33,8 @@ public final class Refusal extends RuntimeException {
    * @param sentence what is wrong and how to mend it
    * @return a refusal with status 400
    */
-  public static Refusal malformed(String sentence) {
-    return new Refusal(400, sentence);
+  public static HttpError malformed(String sentence) {
+    return new HttpError(400, sentence);
   }
 
   /**

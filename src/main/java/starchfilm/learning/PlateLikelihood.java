@@ -21,16 +21,16 @@ import org.apache.commons.math3.linear.RealVector;
  * @param precision S, symmetric
  * @param pull eta
  */
-record PlateLesson(
+record PlateLikelihood(
     String file, PlateKey plate, int weighings, RealMatrix precision, RealVector pull) {
-  static PlateLesson of(String file, PlateKey plate, int weighings, PlateFit fit, double[] own) {
+  static PlateLikelihood of(String file, PlateKey plate, int weighings, PlateFit fit, double[] own) {
     RealMatrix information = fit.information();
     RealMatrix mixed =
-        MatrixUtils.createRealIdentityMatrix(Sharing.COUNT)
+        MatrixUtils.createRealIdentityMatrix(VarianceShares.COUNT)
             .add(information.multiply(MatrixUtils.createRealDiagonalMatrix(own)));
     RealMatrix inverse = new LUDecomposition(mixed).getSolver().getInverse();
     RealMatrix precision = Normal.symmetric(inverse.multiply(information));
     RealVector pull = inverse.operate(fit.slope().add(information.operate(fit.deviations())));
-    return new PlateLesson(file, plate, weighings, precision, pull);
+    return new PlateLikelihood(file, plate, weighings, precision, pull);
   }
 }

@@ -13,58 +13,58 @@ import org.apache.commons.math3.linear.RealVector;
  * <p>Parts are counted in their prior standard deviations, where the prior precision is the unit
  * matrix and nothing can be singular.
  */
-final class LessonSum {
-  private final SharedSpace space;
+final class SummedLikelihood {
+  private final DesignMatrix space;
   private final RealMatrix precision;
   private final RealVector pull;
 
-  private LessonSum(SharedSpace space, RealMatrix precision, RealVector pull) {
+  private SummedLikelihood(DesignMatrix space, RealMatrix precision, RealVector pull) {
     this.space = space;
     this.precision = precision;
     this.pull = pull;
   }
 
   /** Nothing learnt yet of the parts of a space. */
-  static LessonSum nothing(SharedSpace space) {
-    return new LessonSum(
+  static SummedLikelihood nothing(DesignMatrix space) {
+    return new SummedLikelihood(
         space,
         MatrixUtils.createRealIdentityMatrix(space.size()),
         new ArrayRealVector(space.size()));
   }
 
   /** What lessons of plates of a space teach. */
-  static LessonSum of(SharedSpace space, Collection<PlateLesson> lessons) {
-    LessonSum sum = nothing(space);
-    for (PlateLesson lesson : lessons) {
+  static SummedLikelihood of(DesignMatrix space, Collection<PlateLikelihood> lessons) {
+    SummedLikelihood sum = nothing(space);
+    for (PlateLikelihood lesson : lessons) {
       sum = sum.with(lesson, 1);
     }
     return sum;
   }
 
   /** What lessons teach, in the space that their own plates span. */
-  static LessonSum of(Collection<PlateLesson> lessons) {
-    return of(new SharedSpace(lessons.stream().map(PlateLesson::plate).toList()), lessons);
+  static SummedLikelihood of(Collection<PlateLikelihood> lessons) {
+    return of(new DesignMatrix(lessons.stream().map(PlateLikelihood::plate).toList()), lessons);
   }
 
-  LessonSum plus(PlateLesson lesson) {
+  SummedLikelihood plus(PlateLikelihood lesson) {
     return with(lesson, 1);
   }
 
   /** The sum without a lesson that is in it. */
-  LessonSum minus(PlateLesson lesson) {
+  SummedLikelihood minus(PlateLikelihood lesson) {
     return with(lesson, -1);
   }
 
-  private LessonSum with(PlateLesson lesson, int times) {
-    RealMatrix parts = SharedFactors.scaled(space, space.partsOf(lesson.plate()));
+  private SummedLikelihood with(PlateLikelihood lesson, int times) {
+    RealMatrix parts = SharedParameters.scaled(space, space.partsOf(lesson.plate()));
     RealMatrix added = parts.transpose().multiply(lesson.precision()).multiply(parts);
-    return new LessonSum(
+    return new SummedLikelihood(
         space,
         precision.add(added.scalarMultiply(times)),
         pull.add(parts.transpose().operate(lesson.pull()).mapMultiply(times)));
   }
 
-  SharedFactors factors() {
-    return SharedFactors.of(space, precision, pull);
+  SharedParameters factors() {
+    return SharedParameters.of(space, precision, pull);
   }
 }

@@ -16,7 +16,7 @@ import starchfilm.material.sorption.FilmIsotherm;
  * What the model makes of one set-up in its middle case, each figure computed when first asked for.
  * One object serves one thread.
  */
-final class Outlook {
+final class ForecastCache {
   private final Setup setup;
   private final Knowledge knowledge;
   private final DryingForecaster drying;
@@ -24,15 +24,15 @@ final class Outlook {
   private @Nullable FilmForecast film;
   private @Nullable PlateRisks risks;
 
-  Outlook(Setup setup, Knowledge knowledge) {
+  ForecastCache(Setup setup, Knowledge knowledge) {
     this.setup = setup;
     this.knowledge = knowledge;
     this.drying = new DryingForecaster(knowledge.of(setup), DryingForecaster.QUICK_DRAWS);
   }
 
   /** The same model's view of another set-up. */
-  Outlook of(Setup other) {
-    return new Outlook(other, knowledge);
+  ForecastCache of(Setup other) {
+    return new ForecastCache(other, knowledge);
   }
 
   Setup setup() {

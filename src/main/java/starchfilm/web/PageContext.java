@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.Safety;
-import starchfilm.web.http.Refusal;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
-import starchfilm.web.http.Seal;
+import starchfilm.web.http.CsrfFields;
 import starchfilm.web.work.Workbench;
 
 /**
@@ -25,15 +25,15 @@ import starchfilm.web.work.Workbench;
  * @param said what pages say once after something was saved
  * @param ownSaves which version of a file a form saved
  */
-record Desk(
+record PageContext(
     NotebookFolder folder,
     Clock clock,
     UseCases useCases,
     Workbench bench,
     PageRenderer renderer,
     Assets assets,
-    Seal seal,
-    Said said,
+    CsrfFields seal,
+    FlashMessages said,
     OwnSaves ownSaves) {
   private static final List<Place> PLACES =
       List.of(
@@ -117,7 +117,7 @@ record Desk(
    * @param partial true where only a part of a page was asked for
    * @return a page with the refusal's status
    */
-  Response errorPage(Refusal refusal, boolean partial) {
+  Response errorPage(HttpError refusal, boolean partial) {
     Map<String, Object> values = Map.of("sentence", refusal.sentence());
     String html =
         partial ? renderer.render("web/error", "part", values) : html("error", "", values);

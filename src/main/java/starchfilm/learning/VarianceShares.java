@@ -1,6 +1,6 @@
 package starchfilm.learning;
 
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.UncertainParameter;
 
 /**
  * How the textbook's spread of a factor divides into a part common to all plates, a part of the
@@ -15,30 +15,30 @@ import starchfilm.drying.uncertainty.Factor;
  * @param kind share of the starch kind
  * @param plate share of the plate alone
  */
-record Sharing(double common, double room, double kind, double plate) {
+record VarianceShares(double common, double room, double kind, double plate) {
   /** Factors that weighings are fitted with; the plasticiser is left as weighed. */
-  static final int COUNT = Factor.PLASTICISER.ordinal();
+  static final int COUNT = UncertainParameter.PLASTICISER.ordinal();
 
-  static Sharing of(Factor factor) {
+  static VarianceShares of(UncertainParameter factor) {
     return switch (factor) {
-      case AIR_SIDE -> new Sharing(0.30, 0.45, 0, 0.25);
-      case DIFFUSIVITY -> new Sharing(0.50, 0, 0.35, 0.15);
-      case ISOTHERM -> new Sharing(0.45, 0, 0.40, 0.15);
-      case BENCH -> new Sharing(0.35, 0.40, 0, 0.25);
-      case HUMIDITY, AIR_TEMPERATURE -> new Sharing(0, 0.5, 0, 0.5);
-      case THICKNESS -> new Sharing(0.40, 0, 0, 0.60);
-      case SOLIDS -> new Sharing(0.25, 0, 0, 0.75);
-      case PLASTICISER -> new Sharing(0, 0, 0, 1);
+      case AIR_SIDE -> new VarianceShares(0.30, 0.45, 0, 0.25);
+      case DIFFUSIVITY -> new VarianceShares(0.50, 0, 0.35, 0.15);
+      case ISOTHERM -> new VarianceShares(0.45, 0, 0.40, 0.15);
+      case BENCH -> new VarianceShares(0.35, 0.40, 0, 0.25);
+      case HUMIDITY, AIR_TEMPERATURE -> new VarianceShares(0, 0.5, 0, 0.5);
+      case THICKNESS -> new VarianceShares(0.40, 0, 0, 0.60);
+      case SOLIDS -> new VarianceShares(0.25, 0, 0, 0.75);
+      case PLASTICISER -> new VarianceShares(0, 0, 0, 1);
     };
   }
 
   /** Variance of a share of a factor's spread. */
-  static double variance(Factor factor, double share) {
+  static double variance(UncertainParameter factor, double share) {
     return share * factor.spread() * factor.spread();
   }
 
   /** The fitted factor at an index. */
-  static Factor factor(int index) {
-    return Factor.values()[index];
+  static UncertainParameter factor(int index) {
+    return UncertainParameter.values()[index];
   }
 }

@@ -8,40 +8,40 @@ import org.junit.jupiter.api.Test;
 import starchfilm.numerics.evidence.Band;
 
 /** Deviations by value, and draws against the covariance they are drawn from. */
-class FactorModelTest {
+class ParameterDistributionTest {
   @Test
   void deviationsAreEqualByValue() {
-    Deviations some = Deviations.NONE.with(Factor.HUMIDITY, 0.1);
-    Deviations same = Deviations.NONE.with(Factor.HUMIDITY, 0.1);
-    assertThat(some).isEqualTo(same).hasSameHashCodeAs(same).isNotEqualTo(Deviations.NONE);
+    ParameterSample some = ParameterSample.NONE.with(UncertainParameter.HUMIDITY, 0.1);
+    ParameterSample same = ParameterSample.NONE.with(UncertainParameter.HUMIDITY, 0.1);
+    assertThat(some).isEqualTo(same).hasSameHashCodeAs(same).isNotEqualTo(ParameterSample.NONE);
     assertThat(some).isNotEqualTo("0.1");
-    assertThat(some.hashCode()).isNotEqualTo(Deviations.NONE.hashCode());
+    assertThat(some.hashCode()).isNotEqualTo(ParameterSample.NONE.hashCode());
     assertThat(some.toString()).contains("0.1");
-    assertThat(some.multiplier(Factor.HUMIDITY)).isEqualTo(1.1);
-    assertThat(Deviations.NONE.with(Factor.BENCH, Math.log(2)).multiplier(Factor.BENCH))
+    assertThat(some.multiplier(UncertainParameter.HUMIDITY)).isEqualTo(1.1);
+    assertThat(ParameterSample.NONE.with(UncertainParameter.BENCH, Math.log(2)).multiplier(UncertainParameter.BENCH))
         .isCloseTo(2, within(1e-12));
   }
 
   /** What goes in as a covariance comes out as one, of the model and of what it draws. */
   @Test
   void drawsHaveTheCovarianceTheyAreDrawnFrom() {
-    int n = Factor.values().length;
-    double[][] covariance = FactorModel.textbook().covariance();
-    int air = Factor.AIR_SIDE.ordinal();
-    int bench = Factor.BENCH.ordinal();
+    int n = UncertainParameter.values().length;
+    double[][] covariance = ParameterDistribution.textbook().covariance();
+    int air = UncertainParameter.AIR_SIDE.ordinal();
+    int bench = UncertainParameter.BENCH.ordinal();
     covariance[air][bench] = covariance[bench][air] = -0.6 * 0.35 * 0.5;
     double[] mean = new double[n];
     mean[air] = 0.2;
-    FactorModel model = FactorModel.learnt(mean, covariance);
-    assertThat(model.sd(Factor.BENCH)).isCloseTo(0.5, within(1e-9));
-    assertThat(model.mean().of(Factor.AIR_SIDE)).isEqualTo(0.2);
-    Deviations[] draws = model.draws(4096);
+    ParameterDistribution model = ParameterDistribution.learnt(mean, covariance);
+    assertThat(model.sd(UncertainParameter.BENCH)).isCloseTo(0.5, within(1e-9));
+    assertThat(model.mean().of(UncertainParameter.AIR_SIDE)).isEqualTo(0.2);
+    ParameterSample[] draws = model.draws(4096);
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
         assertThat(model.covariance()[i][j]).isCloseTo(covariance[i][j], within(1e-12));
         double sum = 0;
-        for (Deviations draw : draws) {
-          sum += (draw.of(Factor.values()[i]) - mean[i]) * (draw.of(Factor.values()[j]) - mean[j]);
+        for (ParameterSample draw : draws) {
+          sum += (draw.of(UncertainParameter.values()[i]) - mean[i]) * (draw.of(UncertainParameter.values()[j]) - mean[j]);
         }
         if (covariance[i][i] == 0 || covariance[j][j] == 0) {
           continue; // the plasticiser, which varies only with its jar
@@ -52,15 +52,15 @@ class FactorModelTest {
             .isCloseTo(covariance[i][j] / scale, within(0.03));
       }
     }
-    assertThat(model.widened(Factor.BENCH, 1.2).sd(Factor.BENCH)).isCloseTo(1.3, within(1e-9));
+    assertThat(model.widened(UncertainParameter.BENCH, 1.2).sd(UncertainParameter.BENCH)).isCloseTo(1.3, within(1e-9));
   }
 
   /** A linear outcome is normal, so its tenth is 1.2816 of its deviations off (any table). */
   @Test
   void aFewDrawsAlongAnOutcomesSlopeGiveItsRange() {
-    FactorModel model = FactorModel.textbook().widened(Factor.THICKNESS, 0.1);
+    ParameterDistribution model = ParameterDistribution.textbook().widened(UncertainParameter.THICKNESS, 0.1);
     double middle = outcome(model.mean());
-    double[] slopes = new double[Factor.values().length];
+    double[] slopes = new double[UncertainParameter.values().length];
     double variance = 0;
     for (int k = 0; k < slopes.length; k++) {
       slopes[k] = outcome(model.steps(1)[k]) - middle;
@@ -68,7 +68,7 @@ class FactorModelTest {
     }
     double sd = Math.sqrt(variance);
     double[] outcomes =
-        Arrays.stream(model.draws(48, slopes)).mapToDouble(FactorModelTest::outcome).toArray();
+        Arrays.stream(model.draws(48, slopes)).mapToDouble(ParameterDistributionTest::outcome).toArray();
     Band band = Quantiles.band(outcomes);
     assertThat(band.low()).isCloseTo(middle - 1.2816 * sd, within(0.03 * sd));
     assertThat(band.middle()).isCloseTo(middle, within(0.03 * sd));
@@ -77,11 +77,11 @@ class FactorModelTest {
 
   @Test
   void drawsAlongASlopeHaveTheSameCovariance() {
-    FactorModel model = FactorModel.textbook();
+    ParameterDistribution model = ParameterDistribution.textbook();
     double[] slopes = {0.3, -0.2, 0.1, 0, 0.4, -0.1, 0.2, 0.3, 0};
-    Deviations[] draws = model.draws(4096, slopes);
-    for (Factor one : Factor.values()) {
-      for (Factor other : Factor.values()) {
+    ParameterSample[] draws = model.draws(4096, slopes);
+    for (UncertainParameter one : UncertainParameter.values()) {
+      for (UncertainParameter other : UncertainParameter.values()) {
         double scale = model.sd(one) * model.sd(other);
         if (scale > 0) {
           double product =
@@ -95,10 +95,10 @@ class FactorModelTest {
     }
   }
 
-  private static double outcome(Deviations of) {
+  private static double outcome(ParameterSample of) {
     return 3
-        - 0.4 * of.of(Factor.AIR_SIDE)
-        - 0.7 * of.of(Factor.DIFFUSIVITY)
-        + of.of(Factor.THICKNESS);
+        - 0.4 * of.of(UncertainParameter.AIR_SIDE)
+        - 0.7 * of.of(UncertainParameter.DIFFUSIVITY)
+        + of.of(UncertainParameter.THICKNESS);
   }
 }

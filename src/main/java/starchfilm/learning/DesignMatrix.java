@@ -6,7 +6,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.RealMatrix;
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.ingredient.StarchKind;
 
 /**
@@ -15,14 +15,14 @@ import starchfilm.material.ingredient.StarchKind;
  *
  * <p>A plate of mixed starch takes each kind's part by its share of the dry starch. Immutable.
  */
-final class SharedSpace {
+final class DesignMatrix {
   private enum Level {
     COMMON,
     ROOM,
     KIND
   }
 
-  private record Part(Level level, Factor factor, String owner, double priorVariance) {}
+  private record Part(Level level, UncertainParameter factor, String owner, double priorVariance) {}
 
   private final SortedSet<String> rooms = new TreeSet<>();
   private final SortedSet<String> kinds = new TreeSet<>();
@@ -33,23 +33,23 @@ final class SharedSpace {
    *
    * @param plates whose rooms and kinds it has parts for
    */
-  SharedSpace(Iterable<PlateKey> plates) {
+  DesignMatrix(Iterable<PlateKey> plates) {
     for (PlateKey plate : plates) {
       rooms.add(plate.room());
       plate.starchShares().keySet().forEach(kind -> kinds.add(kind.name()));
     }
-    for (int i = 0; i < Sharing.COUNT; i++) {
-      Factor factor = Sharing.factor(i);
-      Sharing sharing = Sharing.of(factor);
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      UncertainParameter factor = VarianceShares.factor(i);
+      VarianceShares sharing = VarianceShares.of(factor);
       add(Level.COMMON, factor, "", sharing.common());
       rooms.forEach(room -> add(Level.ROOM, factor, room, sharing.room()));
       kinds.forEach(kind -> add(Level.KIND, factor, kind, sharing.kind()));
     }
   }
 
-  private void add(Level level, Factor factor, String owner, double share) {
+  private void add(Level level, UncertainParameter factor, String owner, double share) {
     if (share > 0) {
-      parts.add(new Part(level, factor, owner, Sharing.variance(factor, share)));
+      parts.add(new Part(level, factor, owner, VarianceShares.variance(factor, share)));
     }
   }
 
@@ -65,7 +65,7 @@ final class SharedSpace {
   RealMatrix partsOf(PlateKey plate) {
     return mapping(
         part ->
-            part.factor() == Factor.THICKNESS && plate.pourWeighed()
+            part.factor() == UncertainParameter.THICKNESS && plate.pourWeighed()
                 ? 0
                 : switch (part.level()) {
                   case COMMON -> 1;
@@ -84,7 +84,7 @@ final class SharedSpace {
   RealMatrix ofRoom(String room) {
     return mapping(
         part ->
-            Sharing.of(part.factor()).room() > 0
+            VarianceShares.of(part.factor()).room() > 0
                     && (part.level() == Level.COMMON || part.owner().equals(room))
                 ? 1
                 : 0);
@@ -94,7 +94,7 @@ final class SharedSpace {
   RealMatrix ofKind(StarchKind kind) {
     return mapping(
         part ->
-            Sharing.of(part.factor()).kind() > 0
+            VarianceShares.of(part.factor()).kind() > 0
                     && (part.level() == Level.COMMON || part.owner().equals(kind.name()))
                 ? 1
                 : 0);
@@ -105,7 +105,7 @@ final class SharedSpace {
   }
 
   private RealMatrix mapping(Weight weight) {
-    RealMatrix mapping = new Array2DRowRealMatrix(Sharing.COUNT, parts.size());
+    RealMatrix mapping = new Array2DRowRealMatrix(VarianceShares.COUNT, parts.size());
     for (int i = 0; i < parts.size(); i++) {
       Part part = parts.get(i);
       mapping.setEntry(part.factor().ordinal(), i, weight.of(part));
@@ -115,17 +115,17 @@ final class SharedSpace {
 
   /** Variance of the parts of a plate's room and kinds that this space has no place for. */
   double[] variancesOfStrangers(PlateKey plate) {
-    double[] variances = new double[Sharing.COUNT];
+    double[] variances = new double[VarianceShares.COUNT];
     for (int i = 0; i < variances.length; i++) {
-      Factor factor = Sharing.factor(i);
-      Sharing sharing = Sharing.of(factor);
+      UncertainParameter factor = VarianceShares.factor(i);
+      VarianceShares sharing = VarianceShares.of(factor);
       if (!rooms.contains(plate.room())) {
-        variances[i] += Sharing.variance(factor, sharing.room());
+        variances[i] += VarianceShares.variance(factor, sharing.room());
       }
       for (var share : plate.starchShares().entrySet()) {
         if (!kinds.contains(share.getKey().name())) {
           variances[i] +=
-              share.getValue() * share.getValue() * Sharing.variance(factor, sharing.kind());
+              share.getValue() * share.getValue() * VarianceShares.variance(factor, sharing.kind());
         }
       }
     }

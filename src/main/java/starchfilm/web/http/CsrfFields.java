@@ -5,10 +5,10 @@ package starchfilm.web.http;
  *
  * <p>Safe to share between threads.
  */
-public final class Seal {
+public final class CsrfFields {
   private final String token;
 
-  Seal(String token) {
+  CsrfFields(String token) {
     this.token = token;
   }
 

@@ -3,33 +3,33 @@ package starchfilm.drying.uncertainty;
 import java.util.Arrays;
 
 /**
- * One likely case: how far each {@link Factor} is from its middle.
+ * One likely case: how far each {@link UncertainParameter} is from its middle.
  *
  * <p>A deviation is a natural logarithm for a log-normal factor; points over 100, kelvin or a
  * relative share for the others.
  */
-public final class Deviations {
+public final class ParameterSample {
   /** Every factor at its middle. */
-  public static final Deviations NONE = new Deviations(new double[Factor.values().length]);
+  public static final ParameterSample NONE = new ParameterSample(new double[UncertainParameter.values().length]);
 
   private final double[] values;
 
-  private Deviations(double[] values) {
+  private ParameterSample(double[] values) {
     this.values = values;
   }
 
   /**
-   * Deviations in the order of {@link Factor}.
+   * Deviations in the order of {@link UncertainParameter}.
    *
    * @param values one a factor
    * @return the deviations
    */
-  public static Deviations of(double... values) {
-    if (values.length != Factor.values().length) {
+  public static ParameterSample of(double... values) {
+    if (values.length != UncertainParameter.values().length) {
       throw new IllegalArgumentException(
           "deviations need one value a factor, not " + values.length);
     }
-    return new Deviations(values.clone());
+    return new ParameterSample(values.clone());
   }
 
   /**
@@ -39,10 +39,10 @@ public final class Deviations {
    * @param value its new deviation
    * @return the changed deviations
    */
-  public Deviations with(Factor factor, double value) {
+  public ParameterSample with(UncertainParameter factor, double value) {
     double[] changed = values.clone();
     changed[factor.ordinal()] = value;
-    return new Deviations(changed);
+    return new ParameterSample(changed);
   }
 
   /**
@@ -51,7 +51,7 @@ public final class Deviations {
    * @param factor of which factor
    * @return the deviation
    */
-  public double of(Factor factor) {
+  public double of(UncertainParameter factor) {
     return values[factor.ordinal()];
   }
 
@@ -61,14 +61,14 @@ public final class Deviations {
    * @param factor which
    * @return the exponential of its deviation where it is log-normal, else 1 plus its deviation
    */
-  public double multiplier(Factor factor) {
+  public double multiplier(UncertainParameter factor) {
     double value = of(factor);
     return factor.isLogNormal() ? Math.exp(value) : 1 + value;
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Deviations that && Arrays.equals(values, that.values);
+    return other instanceof ParameterSample that && Arrays.equals(values, that.values);
   }
 
   @Override

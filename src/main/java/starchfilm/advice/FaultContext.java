@@ -17,14 +17,14 @@ import starchfilm.trial.Weighing;
  * @param outlook the set-up that is looked at: the trial's own or a changed one
  * @param seenAtS when the plate was looked at, since the pour (s), if known
  */
-record Scene(
+record FaultContext(
     Trial trial,
     ObservedFault fault,
     DryingForecast forecast,
-    Outlook outlook,
+    ForecastCache outlook,
     OptionalDouble seenAtS) {
-  static Scene of(Trial trial, ObservedFault fault, DryingForecast forecast, Outlook outlook) {
-    return new Scene(trial, fault, forecast, outlook, seenAtS(trial, fault));
+  static FaultContext of(Trial trial, ObservedFault fault, DryingForecast forecast, ForecastCache outlook) {
+    return new FaultContext(trial, fault, forecast, outlook, seenAtS(trial, fault));
   }
 
   /** As noted; else the last time the plate was in somebody's hands, if that is known. */
@@ -34,12 +34,12 @@ record Scene(
         : trial.weighings().stream().mapToDouble(Weighing::timeS).max();
   }
 
-  Scene with(Outlook other) {
-    return new Scene(trial, fault, forecast, other, seenAtS);
+  FaultContext with(ForecastCache other) {
+    return new FaultContext(trial, fault, forecast, other, seenAtS);
   }
 
-  Scene lookedAtS(double timeS) {
-    return new Scene(trial, fault, forecast, outlook, OptionalDouble.of(timeS));
+  FaultContext lookedAtS(double timeS) {
+    return new FaultContext(trial, fault, forecast, outlook, OptionalDouble.of(timeS));
   }
 
   Setup setup() {

@@ -1,18 +1,18 @@
 package starchfilm.drying;
 
-import starchfilm.drying.uncertainty.Factor;
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
 
 /** What one paste, pour and room add to the uncertainty of the factors. */
-final class CaseDoubt {
+final class CastingUncertainty {
   /** Below this relative spread of the plasticiser its tables are not rebuilt for every draw. */
   private static final double NEGLIGIBLE_PLASTICISER_SD = 0.005;
 
-  private CaseDoubt() {}
+  private CastingUncertainty() {}
 
   /** The factors with what this paste, pour and room add to their uncertainty. */
-  static FactorModel addedTo(FactorModel factors, PreparedCase prepared) {
+  static ParameterDistribution addedTo(ParameterDistribution factors, PreparedCase prepared) {
     DryingCase drying = prepared.drying();
     double thickness = drying.pour().wetThicknessM().sd() / drying.pour().wetThicknessM().value();
     double isotherm =
@@ -20,15 +20,15 @@ final class CaseDoubt {
             .material()
             .isotherm()
             .bandFactor(Math.min(RoomDamp.DAMPEST, prepared.resting().at(0)));
-    FactorModel model =
+    ParameterDistribution model =
         factors
-            .widened(Factor.THICKNESS, thickness)
-            .widened(Factor.SOLIDS, drying.solidsRelativeSd())
+            .widened(UncertainParameter.THICKNESS, thickness)
+            .widened(UncertainParameter.SOLIDS, drying.solidsRelativeSd())
             .widened(
-                Factor.ISOTHERM,
-                Factor.ISOTHERM.spread() * Math.sqrt(Math.max(0, isotherm * isotherm - 1)));
+                UncertainParameter.ISOTHERM,
+                UncertainParameter.ISOTHERM.spread() * Math.sqrt(Math.max(0, isotherm * isotherm - 1)));
     return drying.plasticiserRelativeSd() > NEGLIGIBLE_PLASTICISER_SD
-        ? model.widened(Factor.PLASTICISER, drying.plasticiserRelativeSd())
+        ? model.widened(UncertainParameter.PLASTICISER, drying.plasticiserRelativeSd())
         : model;
   }
 }

@@ -3,7 +3,7 @@ package starchfilm.drying;
 import java.util.Arrays;
 
 /** What one solve of one spot gave; filled by {@link SpotSolver}, one a thread. */
-final class SpotTrace {
+final class SpotSolution {
   /** Time of each milestone (s), positive infinity where it did not come. */
   final double[] milestoneS = new double[Milestone.values().length];
 

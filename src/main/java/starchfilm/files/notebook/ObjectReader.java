@@ -31,7 +31,7 @@ import starchfilm.files.json.Located.WordValue;
  * nobody asked for. They are welcome, unless they look like a slip of the pen for one that bears on
  * the forecast.
  */
-final class Section {
+final class ObjectReader {
   private static final String UNKNOWN = "unknown";
   private static final Pattern TYPED_NUMBER = Pattern.compile("\\s*(-?\\d+(?:[.,]\\d+)?)\\b.*");
 
@@ -42,9 +42,9 @@ final class Section {
   private final ObjectValue object;
   private final Findings findings;
   private final Set<String> known = new LinkedHashSet<>();
-  private final List<Section> children = new ArrayList<>();
+  private final List<ObjectReader> children = new ArrayList<>();
 
-  Section(ObjectValue object, Findings findings) {
+  ObjectReader(ObjectValue object, Findings findings) {
     this.object = object;
     this.findings = findings;
     for (Place twice : object.repeated()) {
@@ -53,9 +53,9 @@ final class Section {
   }
 
   /** A section that the file does not have, to be asked all the same. */
-  Section empty(String key) {
+  ObjectReader empty(String key) {
     Place here = object.place();
-    return new Section(
+    return new ObjectReader(
         new ObjectValue(new Place(path(key), here.line(), here.column()), Map.of(), List.of()),
         findings);
   }
@@ -84,14 +84,14 @@ final class Section {
     return Optional.ofNullable(object.members().get(key)).map(Member::value);
   }
 
-  Optional<Section> section(String key, String mend) {
+  Optional<ObjectReader> section(String key, String mend) {
     return value(key).flatMap(value -> child(value, mend));
   }
 
   /** Objects of a list; a single object stands for a list of one. */
-  List<Section> sections(String key, String mend) {
+  List<ObjectReader> sections(String key, String mend) {
     Optional<Located> value = value(key);
-    List<Section> sections = new ArrayList<>();
+    List<ObjectReader> sections = new ArrayList<>();
     if (value.isPresent() && value.get() instanceof ListValue list) {
       list.entries().forEach(entry -> child(entry, mend).ifPresent(sections::add));
     } else {
@@ -100,9 +100,9 @@ final class Section {
     return sections;
   }
 
-  private Optional<Section> child(Located value, String mend) {
+  private Optional<ObjectReader> child(Located value, String mend) {
     if (value instanceof ObjectValue child) {
-      Section section = new Section(child, findings);
+      ObjectReader section = new ObjectReader(child, findings);
       children.add(section);
       return Optional.of(section);
     }
@@ -125,7 +125,7 @@ final class Section {
       return Amount.Missing.UNKNOWN;
     }
     if (value.get() instanceof ObjectValue range) {
-      Section ends = new Section(range, findings);
+      ObjectReader ends = new ObjectReader(range, findings);
       children.add(ends);
       OptionalDouble from = ends.end("from", allowed);
       OptionalDouble to = ends.end("to", allowed);
@@ -291,7 +291,7 @@ final class Section {
   /** Looks at the fields nobody asked for, here and in every object below. */
   void finish() {
     object.members().forEach(this::lookAtStranger);
-    children.forEach(Section::finish);
+    children.forEach(ObjectReader::finish);
   }
 
   private void lookAtStranger(String key, Member member) {

@@ -1,6 +1,6 @@
 package starchfilm.forecast;
 
-import starchfilm.drying.uncertainty.FactorModel;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecaster;
 
 /**
@@ -11,7 +11,7 @@ import starchfilm.drying.DryingForecaster;
  *     uncertain, as after its weighings; false where a forecast has yet to add that
  * @param weighings how many of the plate's own weighings were taken in
  */
-public record PlateFactors(FactorModel factors, boolean wholly, int weighings) {
+public record PlateParameters(ParameterDistribution factors, boolean wholly, int weighings) {
   /**
    * A forecaster with these factors.
    *

@@ -2,13 +2,13 @@ package starchfilm.web.http;
 
 /** Answers one kind of request. */
 @FunctionalInterface
-public interface Answer {
+public interface Handler {
   /**
    * Answers a request.
    *
    * @param request what was asked for
    * @return what goes back
-   * @throws Refusal where it is not carried out
+   * @throws HttpError where it is not carried out
    */
   Response to(Request request);
 }

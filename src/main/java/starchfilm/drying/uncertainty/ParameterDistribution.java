@@ -16,8 +16,8 @@ import org.apache.commons.math3.random.SobolSequenceGenerator;
  * SIAM J. Numer. Anal. 13:904, recalled), put through the inverse normal distribution: the same
  * count gives the same draws on every machine. Immutable.
  */
-public final class FactorModel {
-  private static final int COUNT = Factor.values().length;
+public final class ParameterDistribution {
+  private static final int COUNT = UncertainParameter.values().length;
 
   /** Added to the diagonal so that a factor without spread does not stop the factoring. */
   private static final double TINY_VARIANCE = 1e-18;
@@ -30,7 +30,7 @@ public final class FactorModel {
   private final double[] mean;
   private final double[][] lower;
 
-  private FactorModel(double[] mean, double[][] lower) {
+  private ParameterDistribution(double[] mean, double[][] lower) {
     this.mean = mean;
     this.lower = lower;
   }
@@ -40,28 +40,28 @@ public final class FactorModel {
    *
    * @return the model
    */
-  public static FactorModel textbook() {
+  public static ParameterDistribution textbook() {
     double[][] lower = new double[COUNT][COUNT];
-    for (Factor factor : Factor.values()) {
+    for (UncertainParameter factor : UncertainParameter.values()) {
       lower[factor.ordinal()][factor.ordinal()] = factor.spread();
     }
-    return new FactorModel(new double[COUNT], lower);
+    return new ParameterDistribution(new double[COUNT], lower);
   }
 
   /**
    * The factors after something was learnt.
    *
-   * @param mean the most likely deviations, in the order of {@link Factor}
+   * @param mean the most likely deviations, in the order of {@link UncertainParameter}
    * @param covariance their covariance, symmetric and not negative
    * @return the model
    */
-  public static FactorModel learnt(double[] mean, double[][] covariance) {
+  public static ParameterDistribution learnt(double[] mean, double[][] covariance) {
     RealMatrix padded = new Array2DRowRealMatrix(covariance);
     for (int i = 0; i < COUNT; i++) {
       padded.addToEntry(i, i, TINY_VARIANCE);
     }
     double[][] lower = new CholeskyDecomposition(padded, 1e-9, 1e-30).getL().getData();
-    return new FactorModel(mean.clone(), lower);
+    return new ParameterDistribution(mean.clone(), lower);
   }
 
   /**
@@ -71,7 +71,7 @@ public final class FactorModel {
    * @param sd standard deviation to add in squares, in the factor's deviation
    * @return the widened model
    */
-  public FactorModel widened(Factor factor, double sd) {
+  public ParameterDistribution widened(UncertainParameter factor, double sd) {
     if (sd == 0) {
       return this;
     }
@@ -85,8 +85,8 @@ public final class FactorModel {
    *
    * @return the mean of every factor
    */
-  public Deviations mean() {
-    return Deviations.of(mean);
+  public ParameterSample mean() {
+    return ParameterSample.of(mean);
   }
 
   /**
@@ -95,14 +95,14 @@ public final class FactorModel {
    * @param factor which
    * @return in the factor's deviation
    */
-  public double sd(Factor factor) {
+  public double sd(UncertainParameter factor) {
     return norm(lower[factor.ordinal()]);
   }
 
   /**
    * Covariance of the deviations.
    *
-   * @return a new matrix in the order of {@link Factor}
+   * @return a new matrix in the order of {@link UncertainParameter}
    */
   public double[][] covariance() {
     double[][] covariance = new double[COUNT][COUNT];
@@ -123,8 +123,8 @@ public final class FactorModel {
    * @param sds by how many of its standard deviations a part is moved
    * @return one case a part, in the order {@link #draws(int, double[])} takes the slopes in
    */
-  public Deviations[] steps(double sds) {
-    Deviations[] steps = new Deviations[COUNT];
+  public ParameterSample[] steps(double sds) {
+    ParameterSample[] steps = new ParameterSample[COUNT];
     for (int k = 0; k < COUNT; k++) {
       double[] z = new double[COUNT];
       z[k] = sds;
@@ -139,7 +139,7 @@ public final class FactorModel {
    * @param count how many, at least 1
    * @return the draws, always the same for the same count and model
    */
-  public Deviations[] draws(int count) {
+  public ParameterSample[] draws(int count) {
     double[] first = new double[COUNT];
     first[0] = 1;
     return draws(count, first);
@@ -156,13 +156,13 @@ public final class FactorModel {
    *     deviation each; finite and not all 0
    * @return the draws, always the same for the same arguments
    */
-  public Deviations[] draws(int count, double[] slopes) {
+  public ParameterSample[] draws(int count, double[] slopes) {
     double[] mirror = mirror(slopes);
     SobolSequenceGenerator sobol = new SobolSequenceGenerator(COUNT);
     double[][] points = Stream.generate(sobol::nextVector).limit(count).toArray(double[][]::new);
     double[] firsts = Arrays.stream(points).mapToDouble(point -> point[0]).sorted().toArray();
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
-    Deviations[] draws = new Deviations[count];
+    ParameterSample[] draws = new ParameterSample[count];
     for (int draw = 0; draw < count; draw++) {
       double[] z = points[draw];
       double across = 0;
@@ -205,13 +205,13 @@ public final class FactorModel {
   }
 
   /** The case at a point of independent standard normal parts. */
-  private Deviations at(double[] z) {
+  private ParameterSample at(double[] z) {
     double[] values = mean.clone();
     for (int i = 0; i < COUNT; i++) {
       for (int k = 0; k <= i; k++) {
         values[i] += lower[i][k] * z[k];
       }
     }
-    return Deviations.of(values);
+    return ParameterSample.of(values);
   }
 }

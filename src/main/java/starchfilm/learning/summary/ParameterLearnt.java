@@ -1,6 +1,6 @@
 package starchfilm.learning.summary;
 
-import starchfilm.drying.uncertainty.Factor;
+import starchfilm.drying.uncertainty.UncertainParameter;
 
 /**
  * What was learnt of one factor, in the factor's deviation: a natural logarithm where it
@@ -11,7 +11,7 @@ import starchfilm.drying.uncertainty.Factor;
  * @param sd its standard deviation now
  * @param sdBefore its standard deviation in the textbook, for the same parts
  */
-public record FactorLearnt(Factor factor, double deviation, double sd, double sdBefore) {
+public record ParameterLearnt(UncertainParameter factor, double deviation, double sd, double sdBefore) {
   private static final double HARDLY = 0.9;
 
   /**
