@@ -1,17 +1,18 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.advice.SingleChanges.SingleChange;
+import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.casting.Spot;
 import starchfilm.trial.Trial;
 
 /** Holds two trials against each other: reruns every change alone, and asks what was seen. */
 final class Contrasting {
   private static final double VISIBLE = 0.05;
-  private static final double PERCENT = 100;
   private static final double PA_PER_MPA = 1e6;
 
   private final RuleBook book;
@@ -74,8 +75,8 @@ final class Contrasting {
     add(
         effects,
         "stretch at break",
-        PERCENT * was.film().elongationAtBreak().middle(),
-        PERCENT * is.film().elongationAtBreak().middle(),
+        PERCENT_PER_UNIT * was.film().elongationAtBreak().middle(),
+        PERCENT_PER_UNIT * is.film().elongationAtBreak().middle(),
         " %");
     add(
         effects,

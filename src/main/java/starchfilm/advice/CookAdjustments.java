@@ -1,10 +1,12 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.Units.MINUTE_S;
+
 import java.util.List;
 import starchfilm.advice.Setup.Place;
-import starchfilm.material.air.HumidAir;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.recipe.Cook;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Units;
 
 /**
  * What can be changed at the stove: to the guide of the starch that needs most, never to a boil. A
@@ -15,7 +17,6 @@ final class CookAdjustments {
   static final double HOTTEST_C = 95;
 
   private static final double NOTICEABLE_K = 1;
-  private static final double MINUTE_S = 60;
 
   private CookAdjustments() {}
 
@@ -44,7 +45,7 @@ final class CookAdjustments {
 
   private static Step top(Adjustment adjustment, Setup setup, double fromC, double toC) {
     Cook cook = setup.cook();
-    Estimate to = new Estimate(toC + HumidAir.ZERO_CELSIUS_K, cook.topTemperatureK().sd());
+    Estimate to = new Estimate(toC + Units.ZERO_CELSIUS_K, cook.topTemperatureK().sd());
     return Step.to(
         adjustment,
         setup.with(new Cook(cook.durationS(), to, cook.waterLostKg())),

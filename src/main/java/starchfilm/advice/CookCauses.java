@@ -1,11 +1,13 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.Units.MINUTE_S;
+
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import starchfilm.material.air.HumidAir;
 import starchfilm.material.ingredient.CookGuide;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
+import starchfilm.numerics.units.Units;
 
 /**
  * The cook, held against gelatinisation and the cook guide of its starches.
@@ -16,7 +18,6 @@ import starchfilm.material.recipe.Cook;
  */
 final class CookCauses {
   private static final double TRACE = 0.02;
-  private static final double MINUTE_S = 60;
   private static final double ENOUGH_OF_THE_TIME = 0.8;
   private static final double FAR_TOO_SHORT = 0.4;
   private static final double FAR_TOO_HOT_K = 6;
@@ -37,7 +38,7 @@ final class CookCauses {
       return Reading.untold("how hot the paste got");
     }
     double top = topC(scene);
-    double end = worst(scene, kind -> kind.gelatinisationEndK() - HumidAir.ZERO_CELSIUS_K);
+    double end = worst(scene, kind -> kind.gelatinisationEndK() - Units.ZERO_CELSIUS_K);
     double guide = worst(scene, kind -> kind.cookGuide().topCelsius().min());
     return Reading.of(
         top,
@@ -131,7 +132,7 @@ final class CookCauses {
   }
 
   static double topC(FaultContext scene) {
-    return scene.setup().cook().topTemperatureK().value() - HumidAir.ZERO_CELSIUS_K;
+    return scene.setup().cook().topTemperatureK().value() - Units.ZERO_CELSIUS_K;
   }
 
   private static double minutes(FaultContext scene) {

@@ -3,15 +3,15 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.SpotForecast;
-import starchfilm.numerics.evidence.Band;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecast;
-import starchfilm.casting.Spot;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * What the model expects of a set-up, with bands.

@@ -1,9 +1,9 @@
 package starchfilm.advice;
 
 import java.util.OptionalDouble;
-import starchfilm.material.air.AirState;
-import starchfilm.drying.DryingForecast;
 import starchfilm.casting.Spot;
+import starchfilm.drying.DryingForecast;
+import starchfilm.material.air.AirState;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
@@ -23,7 +23,8 @@ record FaultContext(
     DryingForecast forecast,
     ForecastCache outlook,
     OptionalDouble seenAtS) {
-  static FaultContext of(Trial trial, ObservedFault fault, DryingForecast forecast, ForecastCache outlook) {
+  static FaultContext of(
+      Trial trial, ObservedFault fault, DryingForecast forecast, ForecastCache outlook) {
     return new FaultContext(trial, fault, forecast, outlook, seenAtS(trial, fault));
   }
 

@@ -52,11 +52,13 @@ final class FaultOutcomes {
   List<Outcome> all() {
     List<Outcome> outcomes = new ArrayList<>();
     for (Kind kind : without(kinds(before.trial()), kinds(after.trial()))) {
-      FaultContext scene = FaultContext.of(before.trial(), first(before.trial(), kind), before.drying(), was);
+      FaultContext scene =
+          FaultContext.of(before.trial(), first(before.trial(), kind), before.drying(), was);
       outcomes.add(outcome(scene, "was noted before and is not now", 1));
     }
     for (Kind kind : without(kinds(after.trial()), kinds(before.trial()))) {
-      FaultContext scene = FaultContext.of(after.trial(), first(after.trial(), kind), after.drying(), is);
+      FaultContext scene =
+          FaultContext.of(after.trial(), first(after.trial(), kind), after.drying(), is);
       outcomes.add(outcome(scene, "is new", -1));
     }
     return outcomes;

@@ -5,10 +5,10 @@ import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.PlasticiserWindow;
-import starchfilm.casting.Spot;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.MouldRisk;
 

@@ -24,7 +24,8 @@ final class MeasuredOutcomes {
 
   private MeasuredOutcomes() {}
 
-  static List<Outcome> of(TrialForecast before, TrialForecast after, ForecastCache was, ForecastCache is) {
+  static List<Outcome> of(
+      TrialForecast before, TrialForecast after, ForecastCache was, ForecastCache is) {
     List<Outcome> outcomes = new ArrayList<>();
     OptionalDouble weighedWas = halfDryS(before);
     OptionalDouble weighedIs = halfDryS(after);

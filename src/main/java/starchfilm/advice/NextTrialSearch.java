@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import starchfilm.advice.Setup.Place;
-import starchfilm.drying.Milestone;
 import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
 
 /**
  * Finds the one or two changes that take most of the trouble away.

@@ -11,9 +11,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.advice.NextTrialSearch.Suspected;
 import starchfilm.advice.Setup.Place;
+import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.casting.Spot;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.Trial;
 

@@ -3,11 +3,11 @@ package starchfilm.advice;
 import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.advice.Setup.Place;
-import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.Milestone;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Spot;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.Milestone;
 
 /** What can be changed about the plate and what is done with it. */
 final class PlateAdjustments {

@@ -1,11 +1,13 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.drying.Milestone;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
 
 /**
  * What became of the plate after the pour: what it was poured on, when it was peeled, moved and
@@ -16,7 +18,6 @@ import starchfilm.casting.Spot;
  * Where the middle case would be ready after 0.68 of the time given, 9 in 10 plates are ready.
  */
 final class PlateCauses {
-  private static final double DAY_S = 86_400;
   private static final double SURELY_READY = 0.68;
   private static final double HALF_READY = 1;
   private static final double ORDINARY_DRYING_S = 2.5 * DAY_S;

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.advice.Setup.Place;
-import starchfilm.material.air.AirState;
-import starchfilm.casting.DryingLimits;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingLimits;
+import starchfilm.material.air.AirState;
 
 /**
  * What can be changed about the air over the plate.
@@ -60,7 +60,8 @@ final class RoomAdjustments {
     return humidity(scene, Adjustment.DRIER_ROOM, -STEP_HUMIDITY, "");
   }
 
-  private static List<Step> humidity(FaultContext scene, Adjustment adjustment, double step, String how) {
+  private static List<Step> humidity(
+      FaultContext scene, Adjustment adjustment, double step, String how) {
     List<Step> steps = new ArrayList<>();
     if (scene.setup().place().room() instanceof ConstantRoom room) {
       double from = room.air().relativeHumidity();

@@ -1,15 +1,17 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.advice.Cause.PutRight;
 import starchfilm.advice.Setup.Place;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
 import starchfilm.material.air.AirState;
 import starchfilm.material.air.SaturationPressure;
 import starchfilm.material.air.WagnerPruss1993;
-import starchfilm.drying.Milestone;
-import starchfilm.casting.Spot;
-import starchfilm.casting.ConstantRoom;
 import starchfilm.trial.Trial.RoomUncertainty;
 import starchfilm.trial.Trial.Use;
 
@@ -23,7 +25,6 @@ import starchfilm.trial.Trial.Use;
 final class RoomCauses {
   private static final SaturationPressure SATURATION = new WagnerPruss1993();
   private static final double STILL_M_PER_S = 0.1;
-  private static final double HOUR_S = 3_600;
 
   private static final double STILL_ROOM_KG_PER_M2H = 0.07;
   private static final double FAN_KG_PER_M2H = 0.2;
@@ -153,7 +154,8 @@ final class RoomCauses {
 
   private static Place in(FaultContext scene, AirState air) {
     Place place = scene.setup().place();
-    return new Place(place.name(), new ConstantRoom(air), RoomUncertainty.NONE, OptionalDouble.empty());
+    return new Place(
+        place.name(), new ConstantRoom(air), RoomUncertainty.NONE, OptionalDouble.empty());
   }
 
   /** The air averaged over the first three days. */

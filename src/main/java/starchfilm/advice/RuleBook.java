@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
-import starchfilm.numerics.evidence.Check;
-import starchfilm.numerics.evidence.Source;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ListValue;
 import starchfilm.files.json.Located.ObjectValue;
@@ -16,6 +14,8 @@ import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.PackedText;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
 import starchfilm.trial.ObservedFault.Kind;
 import starchfilm.trial.ObservedFault.Place;
 

@@ -2,17 +2,17 @@ package starchfilm.advice;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.film.FilmCase;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Pour;
+import starchfilm.casting.Room;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.film.FilmCase;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.Paste;
-import starchfilm.casting.Room;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Trial.RoomUncertainty;
 import starchfilm.trial.Trial.Use;
@@ -59,7 +59,8 @@ public record Setup(
    * @param doubt how uncertain the notes leave the air
    * @param benchTemperatureK temperature of what the plate stands on (K), if noted
    */
-  public record Place(String name, Room room, RoomUncertainty doubt, OptionalDouble benchTemperatureK) {}
+  public record Place(
+      String name, Room room, RoomUncertainty doubt, OptionalDouble benchTemperatureK) {}
 
   /**
    * The set-up of a trial as it was noted.

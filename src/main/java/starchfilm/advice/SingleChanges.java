@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import starchfilm.advice.Setup.Casting;
+import starchfilm.casting.ConstantRoom;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.Cook;
-import starchfilm.casting.ConstantRoom;
 import starchfilm.trial.Trial;
 
 /**

@@ -1,14 +1,15 @@
 package starchfilm.advice;
 
-import starchfilm.material.air.HumidAir;
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
+import static starchfilm.numerics.units.Units.MINUTE_S;
+
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.units.Units;
 
 /** Figures as they stand in a sentence of advice: two that count, in the reader's units. */
 final class Told {
-  private static final double MINUTE_S = 60;
-  private static final double HOUR_S = 3_600;
-  private static final double DAY_S = 86_400;
 
   /** Up to here hours are the better unit (s). */
   private static final double HOURS_UP_TO_S = 2 * DAY_S;
@@ -54,7 +55,7 @@ final class Told {
   }
 
   static String degrees(double kelvin) {
-    return Long.toString(Math.round(kelvin - HumidAir.ZERO_CELSIUS_K));
+    return Long.toString(Math.round(kelvin - Units.ZERO_CELSIUS_K));
   }
 
   static String grams(double kg) {

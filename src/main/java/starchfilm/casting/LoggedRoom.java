@@ -1,5 +1,7 @@
 package starchfilm.casting;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.material.air.AirState;
@@ -15,7 +17,6 @@ import starchfilm.material.air.AirState;
  * @param speedMPerS air speed, which hygrometers do not log (m/s)
  */
 public record LoggedRoom(List<Reading> readings, double speedMPerS) implements Room {
-  private static final double DAY_S = 86_400;
 
   /**
    * One line of the log.

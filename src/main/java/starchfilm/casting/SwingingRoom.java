@@ -1,5 +1,7 @@
 package starchfilm.casting;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import starchfilm.material.air.AirState;
 
 /**
@@ -17,7 +19,6 @@ import starchfilm.material.air.AirState;
 public record SwingingRoom(
     AirState mean, double temperatureHalfSwingK, double humidityHalfSwing, double warmestAfterPourS)
     implements Room {
-  private static final double DAY_S = 86_400;
 
   @Override
   public AirState at(double timeS) {

@@ -11,8 +11,8 @@ import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.Assayer;
 import starchfilm.jar.assay.DensityReading;
 import starchfilm.jar.assay.JarReading;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.VolkKaehler2018;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.plan.AssaySheet;
 
 /** Says what is in a jar of glycerol. */

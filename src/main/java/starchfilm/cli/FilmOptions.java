@@ -1,5 +1,7 @@
 package starchfilm.cli;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,7 +21,6 @@ final class FilmOptions {
   private static final Pattern MEGAPASCALS =
       Pattern.compile("([0-9]+(?:[.,][0-9]+)?)\\s*MPa", Pattern.CASE_INSENSITIVE);
   private static final double PA_PER_MPA = 1e6;
-  private static final double ZERO_CELSIUS_K = 273.15;
 
   /** The standard atmosphere of ISO 291, a week on. */
   private static final String USUAL_USE = "50%,23C";

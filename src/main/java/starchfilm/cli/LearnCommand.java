@@ -7,11 +7,11 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.files.notebook.Notebook;
 import starchfilm.report.learnt.LearntText;
-import starchfilm.files.saving.NotWrittenException;
 
 /** Learns from the weighings and pulled strips of a folder. */
 @Command(

@@ -3,9 +3,9 @@ package starchfilm.cli;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import starchfilm.casting.Room;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
-import starchfilm.casting.Room;
 
 /** Reads a hygrometer log as a trial file beside it would. */
 final class LoggedRooms {

@@ -9,12 +9,12 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import starchfilm.jar.assay.JarCaution;
-import starchfilm.numerics.evidence.Figures;
-import starchfilm.material.ingredient.MolarMass;
 import starchfilm.jar.reagent.Acid;
 import starchfilm.jar.reagent.Lye;
 import starchfilm.jar.reagent.PhAdjustment;
 import starchfilm.jar.reagent.Reagent;
+import starchfilm.material.ingredient.MolarMass;
+import starchfilm.numerics.evidence.Figures;
 
 /** Says how much dilute acid or lye goes from one pH to another. */
 @Command(

@@ -11,12 +11,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.SafeFile;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.report.plan.PlannedTrial;
 import starchfilm.report.words.PlanWords;
-import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.SafeFile;
 
 /** Writes planned recipes as trial files, each under a name that is still free. */
 final class PlanFiles {

@@ -1,5 +1,9 @@
 package starchfilm.cli;
 
+import static starchfilm.numerics.units.Units.G_PER_KG;
+import static starchfilm.numerics.units.Units.MM_PER_M;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -12,9 +16,6 @@ import picocli.CommandLine.Option;
  * "what if"; without one they are the whole trial.
  */
 final class RecipeOptions {
-  private static final double G_PER_KG = 1e3;
-  private static final double MM_PER_M = 1e3;
-  private static final double ZERO_CELSIUS_K = 273.15;
 
   @Option(
       names = "--starch",

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.jar.reagent.Acid;
 import starchfilm.jar.reagent.AcidDose;
 import starchfilm.jar.reagent.Lye;
@@ -15,6 +14,7 @@ import starchfilm.jar.recovery.LaterAddition;
 import starchfilm.jar.recovery.OilBatch;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.jar.recovery.RecoveryLog;
+import starchfilm.numerics.evidence.Estimate;
 
 /** The record of how a jar was recovered, as options. */
 final class RecoveryOptions {

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.GlycerolStock;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.planning.StarchAtHand;
 import starchfilm.planning.Supplies;
-import starchfilm.material.recipe.GlycerolStock;
 
 /** What is in the cupboard, as options. */
 final class SupplyOptions {

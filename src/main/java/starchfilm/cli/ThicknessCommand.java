@@ -8,18 +8,18 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import starchfilm.casting.Plate;
+import starchfilm.casting.Room;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshops;
+import starchfilm.material.recipe.Paste;
 import starchfilm.planning.DryingPlace;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.planning.ThicknessFinder;
 import starchfilm.planning.ThicknessRequest;
 import starchfilm.planning.UseAir;
-import starchfilm.casting.Plate;
-import starchfilm.material.recipe.Paste;
 import starchfilm.report.plan.ThicknessText;
-import starchfilm.casting.Room;
 import starchfilm.trial.Trial;
 
 /** Says how thick a paste may be poured for a date. */

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
-import starchfilm.files.amount.Measure;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.files.amount.Measure;
 
 /**
  * Plates as people type them: {@code 4x300x200mm glass}, {@code 2 x 24cm round steel}, {@code

@@ -1,5 +1,8 @@
 package starchfilm.cli;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
@@ -9,10 +12,10 @@ import java.time.LocalTime;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import starchfilm.material.air.AirState;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.material.air.AirState;
 
 /**
  * A room as people type it: {@code 19C,55%}, {@code 8-18C,50-80%} for a day and night, or the name
@@ -31,7 +34,6 @@ record TypedRoom(Room room, ObjectNode section, Optional<Path> log) {
       Pattern.compile(
           "[\\s,;]*" + NUMBER + "(?:\\s*(?:-|\u2013|to)\\s*" + NUMBER + ")?\\s*(\u00B0?C|%|m/s)",
           Pattern.CASE_INSENSITIVE);
-  private static final double ZERO_CELSIUS_K = 273.15;
   private static final double COLDEST_C = 1;
   private static final double WARMEST_C = 90;
   private static final double FASTEST_M_PER_S = 20;
@@ -40,7 +42,6 @@ record TypedRoom(Room room, ObjectNode section, Optional<Path> log) {
   private static final double STILL_M_PER_S = 0.1;
 
   private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
-  private static final double DAY_S = 86_400;
 
   private record Span(double from, double to) {
     double middle() {

@@ -1,5 +1,7 @@
 package starchfilm.cli;
 
+import static starchfilm.numerics.units.Units.G_PER_KG;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -14,7 +16,6 @@ import starchfilm.files.amount.WeighedSoFar;
 final class WeighingOptions {
   private static final MathContext FIGURES = new MathContext(9);
   private static final double MIN_S = 60;
-  private static final double GRAMS = 1000;
 
   @Option(
       names = "--weighed",
@@ -49,7 +50,7 @@ final class WeighingOptions {
       WeighedSoFar weighing = parsed(typed);
       ObjectNode entry = noted.addObject();
       entry.put("at", "+" + plain(weighing.timeS() / MIN_S).toPlainString() + "min");
-      entry.set("mass_g", DecimalNode.valueOf(plain(weighing.massKg() * GRAMS)));
+      entry.set("mass_g", DecimalNode.valueOf(plain(weighing.massKg() * G_PER_KG)));
       if (filmOnly) {
         entry.put("with_plate", false);
       }

@@ -1,8 +1,8 @@
 package starchfilm.drying;
 
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.UncertainParameter;
 
 /** What one paste, pour and room add to the uncertainty of the factors. */
 final class CastingUncertainty {
@@ -26,7 +26,8 @@ final class CastingUncertainty {
             .widened(UncertainParameter.SOLIDS, drying.solidsRelativeSd())
             .widened(
                 UncertainParameter.ISOTHERM,
-                UncertainParameter.ISOTHERM.spread() * Math.sqrt(Math.max(0, isotherm * isotherm - 1)));
+                UncertainParameter.ISOTHERM.spread()
+                    * Math.sqrt(Math.max(0, isotherm * isotherm - 1)));
     return drying.plasticiserRelativeSd() > NEGLIGIBLE_PLASTICISER_SD
         ? model.widened(UncertainParameter.PLASTICISER, drying.plasticiserRelativeSd())
         : model;

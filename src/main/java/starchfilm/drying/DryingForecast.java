@@ -3,8 +3,8 @@ package starchfilm.drying;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.casting.Spot;
+import starchfilm.numerics.evidence.Extrapolation;
 
 /**
  * How a plate dries.

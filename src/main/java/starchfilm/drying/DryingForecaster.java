@@ -5,24 +5,24 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import starchfilm.material.air.HumidAir;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.uncertainty.Quantiles;
-import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.casting.DryingCase;
-import starchfilm.casting.Spot;
-import starchfilm.material.recipe.Composition;
 import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.Spot;
+import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.Quantiles;
+import starchfilm.material.recipe.Composition;
 import starchfilm.material.wetfilm.WaterDiffusivity;
+import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.numerics.units.Units;
 
 /**
  * Forecasts how a plate dries: solves its three spots in many likely cases and gives the 10, 50 and
  * 90 % points.
  *
- * <p>The cases come from a {@link ParameterDistribution}; the same model, count and plate give the same
- * forecast on every machine and with any number of threads. Immutable; safe to share.
+ * <p>The cases come from a {@link ParameterDistribution}; the same model, count and plate give the
+ * same forecast on every machine and with any number of threads. Immutable; safe to share.
  */
 public final class DryingForecaster {
   /** Nothing is followed longer than this: 60 days. */
@@ -179,7 +179,8 @@ public final class DryingForecaster {
   }
 
   /** Where nothing dries, a few cases show that as well as many. */
-  private ParameterSample[] cases(PreparedCase prepared, ParameterDistribution model, boolean damp) {
+  private ParameterSample[] cases(
+      PreparedCase prepared, ParameterDistribution model, boolean damp) {
     return damp ? model.draws(FEWEST_DRAWS) : LikelyCases.of(prepared, model, draws);
   }
 
@@ -189,7 +190,11 @@ public final class DryingForecaster {
   }
 
   static SpotSolution[] solve(
-      PreparedCase prepared, Spot spot, ParameterSample[] cases, double[] curveTimesS, double horizonS) {
+      PreparedCase prepared,
+      Spot spot,
+      ParameterSample[] cases,
+      double[] curveTimesS,
+      double horizonS) {
     SpotSolution[] traces = new SpotSolution[cases.length];
     int tasks = (cases.length + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
     IntStream.range(0, tasks)
@@ -273,7 +278,7 @@ public final class DryingForecaster {
 
   private static List<Extrapolation> extrapolations(PreparedCase prepared) {
     double airK = prepared.drying().room().at(0).temperatureK();
-    double airC = airK - HumidAir.ZERO_CELSIUS_K;
+    double airC = airK - Units.ZERO_CELSIUS_K;
     List<Extrapolation> found =
         new ArrayList<>(
             prepared

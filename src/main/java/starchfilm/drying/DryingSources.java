@@ -3,8 +3,8 @@ package starchfilm.drying;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.material.air.PlateTransfer;
-import starchfilm.numerics.evidence.Source;
 import starchfilm.material.wetfilm.WaterDiffusivity;
+import starchfilm.numerics.evidence.Source;
 
 /** What every drying forecast rests on, besides the film's own isotherm and its risks. */
 public final class DryingSources {

@@ -1,5 +1,7 @@
 package starchfilm.drying;
 
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import starchfilm.numerics.diffusion.Tolerance;
 
 /**
@@ -11,7 +13,6 @@ import starchfilm.numerics.diffusion.Tolerance;
  *     weather (s)
  */
 record Fineness(int nodes, Tolerance tolerance, double longestStepS) {
-  private static final double HOUR_S = 3_600;
 
   /** From so many likely cases on the ends of a band are known to about 1 %. */
   private static final int MANY_DRAWS = 200;

@@ -1,9 +1,9 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
 
 /** The likely cases of one plate, spread so that the range of its dry-through is met well. */
 final class LikelyCases {

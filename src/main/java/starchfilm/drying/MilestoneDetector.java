@@ -2,13 +2,13 @@ package starchfilm.drying;
 
 import static starchfilm.drying.Milestone.FIRM_MOISTURE;
 
-import starchfilm.numerics.diffusion.Step;
-import starchfilm.numerics.diffusion.StepListener;
+import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.material.wetfilm.FilmMaterial;
+import starchfilm.numerics.diffusion.Step;
+import starchfilm.numerics.diffusion.StepListener;
 
 /**
  * Follows one integration: finds the milestones between the steps and reads off the drying curve.

@@ -1,9 +1,9 @@
 package starchfilm.drying;
 
 import java.util.List;
-import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterSample;
 
 /**
  * How the thin edge and the thick spot of a plate stand from the pour until the thick spot is dry

@@ -1,20 +1,20 @@
 package starchfilm.drying;
 
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.casting.Plate;
+import starchfilm.casting.Room;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.air.AirState;
 import starchfilm.material.air.Harrison1963;
 import starchfilm.material.air.LatentHeat;
 import starchfilm.material.air.PlateTransfer;
-import starchfilm.numerics.diffusion.FaceExchange;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.FaceChange.OpenFaces;
-import starchfilm.casting.Plate;
-import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.Room;
 import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.material.wetfilm.FilmMaterial;
 import starchfilm.material.wetfilm.SolidsHeat;
+import starchfilm.numerics.diffusion.FaceExchange;
 
 /**
  * What a film on its plate exchanges with the room, and the heat balance of film and plate.

@@ -1,12 +1,12 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.numerics.diffusion.Tolerance;
 
 /**
  * One plate solved for one likely case after another: what a scale under it would show, and when
@@ -99,7 +99,11 @@ public final class PlateSimulation {
   private void addMasses(
       ParameterSample deviations, double thicknessRatio, double areaM2, double[] massesKg) {
     double thickness = thicknessRatio * deviations.multiplier(UncertainParameter.THICKNESS);
-    solver.solve(Spot.NOMINAL, deviations.with(UncertainParameter.THICKNESS, thickness - 1), untilS(), trace);
+    solver.solve(
+        Spot.NOMINAL,
+        deviations.with(UncertainParameter.THICKNESS, thickness - 1),
+        untilS(),
+        trace);
     for (int i = 0; i < timesS.length; i++) {
       massesKg[i] += areaM2 * trace.solidsKgPerM2 * (1 + trace.curve[i]);
     }

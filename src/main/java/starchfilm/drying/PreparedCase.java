@@ -1,8 +1,10 @@
 package starchfilm.drying;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
+import starchfilm.casting.DryingCase;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.casting.DryingCase;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.wetfilm.FilmMaterial;
 import starchfilm.material.wetfilm.TemperatureLayers;
@@ -27,7 +29,6 @@ record PreparedCase(
   private static final double MOST_COOLING_K = 12;
 
   private static final double MARGIN_K = 4;
-  private static final double DAY_S = 86_400;
 
   static PreparedCase of(DryingCase drying, double horizonS) {
     return of(drying, horizonS, Fineness.FORECAST);

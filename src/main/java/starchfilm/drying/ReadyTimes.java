@@ -1,10 +1,10 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Spot;
+import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 
 /**
  * When one spot of a plate is ready in many likely cases, and nothing else: what a search asks

@@ -1,13 +1,15 @@
 package starchfilm.drying;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.util.OptionalDouble;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plate;
 import starchfilm.material.air.AirState;
 import starchfilm.material.air.PlateTransfer;
 import starchfilm.material.air.SaturationPressure;
 import starchfilm.material.air.WagnerPruss1993;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plate;
-import starchfilm.casting.ConstantRoom;
 
 /**
  * The water activity a film comes to rest at: {@code a = p_v/p_sat(T_film)} at the film's own
@@ -16,7 +18,6 @@ import starchfilm.casting.ConstantRoom;
  * <p>In a varying room it is the mean of that over the 24 h before. Immutable.
  */
 final class RestingActivity {
-  private static final double DAY_S = 86_400;
   private static final double SAMPLE_S = 1_800;
   private static final SaturationPressure SATURATION = new WagnerPruss1993();
   private static final int STEADY_ROUNDS = 60;

@@ -3,22 +3,22 @@ package starchfilm.drying;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.wetfilm.FilmMaterial;
 import starchfilm.numerics.diffusion.DiffusionSystem;
 import starchfilm.numerics.diffusion.FluxPotential;
 import starchfilm.numerics.diffusion.Grid;
 import starchfilm.numerics.diffusion.RosenbrockIntegrator;
 import starchfilm.numerics.diffusion.StepListener;
 import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.FaceChange;
-import starchfilm.casting.FaceChange.OpenFaces;
-import starchfilm.casting.Pour;
-import starchfilm.casting.Spot;
-import starchfilm.material.recipe.Composition;
-import starchfilm.casting.ConstantRoom;
-import starchfilm.material.wetfilm.FilmMaterial;
 
 /**
  * Solves the moisture equations for one spot of a plate in one likely case after another.
@@ -142,7 +142,8 @@ final class SpotSolver {
     reader.switchTo(material.potential());
     Pour pour = prepared.drying().pour();
     Composition composition = material.composition();
-    double solidsFraction = composition.drySolids() * deviations.multiplier(UncertainParameter.SOLIDS);
+    double solidsFraction =
+        composition.drySolids() * deviations.multiplier(UncertainParameter.SOLIDS);
     trace.startMoisture = (1 - solidsFraction) / solidsFraction;
     double wetThicknessM =
         pour.wetThicknessM().value()

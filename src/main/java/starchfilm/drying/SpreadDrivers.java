@@ -6,10 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.linear.SingularMatrixException;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.Quantiles;
+import starchfilm.drying.uncertainty.UncertainParameter;
 
 /**
  * What the range of a forecast comes from.
@@ -25,7 +25,8 @@ final class SpreadDrivers {
 
   private SpreadDrivers() {}
 
-  static List<SpreadDriver> of(ParameterDistribution model, ParameterSample[] cases, SpotSolution[] thick) {
+  static List<SpreadDriver> of(
+      ParameterDistribution model, ParameterSample[] cases, SpotSolution[] thick) {
     List<UncertainParameter> varied = new ArrayList<>();
     for (UncertainParameter factor : UncertainParameter.values()) {
       if (model.sd(factor) > 1e-6) {

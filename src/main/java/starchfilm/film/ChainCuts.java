@@ -1,13 +1,16 @@
 package starchfilm.film;
 
+import static starchfilm.numerics.units.Nature.GAS_CONSTANT_J_PER_MOL_K;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.List;
+import starchfilm.material.ingredient.AceticAcid;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Cook;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
-import starchfilm.material.ingredient.AceticAcid;
-import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Cook;
 
 /**
  * Hot acid cuts the starch chains while the paste cooks, and shorter amylose makes weaker film.
@@ -38,11 +41,6 @@ final class ChainCuts implements FilmInfluence {
   private static final double AMYLOSE_LENGTH = 1000;
   private static final double STRENGTH_SHARE = 0.5;
 
-  /** Gas constant (J/(mol K)); exact, SI 2019. */
-  private static final double GAS_CONSTANT = 8.31446261815324;
-
-  private static final double ZERO_CELSIUS_K = 273.15;
-
   private static final List<Source> SOURCES =
       List.of(
           AceticAcid.SOURCE,
@@ -68,7 +66,7 @@ final class ChainCuts implements FilmInfluence {
     topTemperatureK = cook.topTemperatureK().value();
     boolean acid = composition.aceticAcid() > 0;
     ph = AceticAcid.ph(AceticAcid.molPerM3(composition.aceticAcid(), pasteM3));
-    double perK = ACTIVATION_J_PER_MOL / GAS_CONSTANT;
+    double perK = ACTIVATION_J_PER_MOL / GAS_CONSTANT_J_PER_MOL_K;
     double rate = RATE_L_PER_MOL_S * Math.exp(perK * (1 / RATE_AT_K - 1 / topTemperatureK));
     double hydrogenMolPerL = Math.pow(10, -ph);
     double timeS = cook.durationS().value();

@@ -1,9 +1,9 @@
 package starchfilm.film;
 
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.recipe.Composition;
 
 /**
  * Thickness of the dry film from the pour, by mass balance and by adding volumes.

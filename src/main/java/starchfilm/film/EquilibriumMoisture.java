@@ -2,11 +2,11 @@ package starchfilm.film;
 
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.sorption.FilmIsotherm;
 
 /**
  * Moisture the film holds in the air of use: the figure of {@code sorption}, which here gets its

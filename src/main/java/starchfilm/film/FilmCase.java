@@ -1,8 +1,8 @@
 package starchfilm.film;
 
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Everything a film forecast needs to know.

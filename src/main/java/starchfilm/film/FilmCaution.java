@@ -1,8 +1,8 @@
 package starchfilm.film;
 
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.ingredient.StarchKind;
 
 /** What the film rules warn of, each with its basis. */
 public enum FilmCaution {

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.recipe.Composition;
 
 /**
  * Forecasts the dry film from the paste, the pour, the cook and the air of use.

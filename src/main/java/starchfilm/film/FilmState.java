@@ -1,8 +1,11 @@
 package starchfilm.film;
 
-import starchfilm.numerics.evidence.ValidRange;
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.sorption.FilmIsotherm;
+import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * A dry film at rest with the air it is used in: what the rules look at.
@@ -21,9 +24,6 @@ record FilmState(
     double waterKgPerKgDry,
     double relativeHumidity,
     double temperatureK) {
-
-  private static final double ZERO_CELSIUS_K = 273.15;
-  private static final double PERCENT = 100;
 
   /**
    * The film that a paste leaves, at rest with the air.
@@ -74,21 +74,21 @@ record FilmState(
   static Limit plasticiser(double min, double max) {
     return new Limit(
         new ValidRange("plasticiser", min, max, "g glycerol per 100 g dry starch"),
-        film -> PERCENT * film.glycerolPerDryStarch());
+        film -> PERCENT_PER_UNIT * film.glycerolPerDryStarch());
   }
 
   /** A limit on the relative humidity of the air, in %. */
   static Limit humidity(double min, double max) {
     return new Limit(
         new ValidRange("relative humidity", min, max, "%"),
-        film -> PERCENT * film.relativeHumidity());
+        film -> PERCENT_PER_UNIT * film.relativeHumidity());
   }
 
   /** A limit on the amylose in the dry starch, in %. */
   static Limit amylose(double min, double max) {
     return new Limit(
         new ValidRange("amylose", min, max, "% of dry starch"),
-        film -> PERCENT * film.amyloseFraction());
+        film -> PERCENT_PER_UNIT * film.amyloseFraction());
   }
 
   /** A limit on the temperature of use, in degrees Celsius. */

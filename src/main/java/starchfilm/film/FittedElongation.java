@@ -1,5 +1,7 @@
 package starchfilm.film;
 
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+
 import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
@@ -31,7 +33,6 @@ final class FittedElongation implements FilmRule {
   private static final double MIDDLE = 0.26;
   private static final double WIDTH = 0.04;
   private static final double BAND_FACTOR = 2.0;
-  private static final double PERCENT = 100;
 
   private static final List<Source> SOURCES =
       List.of(
@@ -52,7 +53,7 @@ final class FittedElongation implements FilmRule {
   @Override
   public double predict(FilmState film) {
     double share = 1 / (1 + Math.exp(-(film.glycerolPerDryStarch() - MIDDLE) / WIDTH));
-    return (BRITTLE_PERCENT + GAIN_PERCENT * share) / PERCENT;
+    return (BRITTLE_PERCENT + GAIN_PERCENT * share) / PERCENT_PER_UNIT;
   }
 
   @Override

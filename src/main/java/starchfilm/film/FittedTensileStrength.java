@@ -1,5 +1,7 @@
 package starchfilm.film;
 
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+
 import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
@@ -31,7 +33,6 @@ final class FittedTensileStrength implements FilmRule {
   private static final double LEVEL_BELOW_PERCENT = 50;
   private static final double BAND_FACTOR = 1.9;
 
-  private static final double PERCENT = 100;
   private static final double PA_PER_MPA = 1e6;
 
   /**
@@ -58,7 +59,7 @@ final class FittedTensileStrength implements FilmRule {
 
   @Override
   public double predict(FilmState film) {
-    double humidityPercent = PERCENT * film.relativeHumidity();
+    double humidityPercent = PERCENT_PER_UNIT * film.relativeHumidity();
     double exponent =
         PER_GLYCEROL * film.glycerolPerDryStarch()
             + PER_AMYLOSE * (film.amyloseFraction() - AMYLOSE_OF_NORMAL_STARCH)

@@ -1,5 +1,7 @@
 package starchfilm.film;
 
+import static starchfilm.numerics.units.Units.KG_PER_G;
+
 import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
@@ -26,7 +28,6 @@ final class FittedVapourPermeability implements FilmRule {
   private static final double LEAST_AT = 0.2;
   private static final double LAST_G = 0.5;
   private static final double BAND_FACTOR = 2.7;
-  private static final double KG_PER_G = 1e-3;
 
   private static final List<Source> SOURCES =
       List.of(

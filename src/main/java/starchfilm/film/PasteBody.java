@@ -2,10 +2,10 @@ package starchfilm.film;
 
 import java.util.Map;
 import java.util.OptionalDouble;
-import starchfilm.numerics.evidence.Check;
-import starchfilm.numerics.evidence.Source;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
 
 /**
  * Whether a paste has body enough to hold its granules, and little enough to level on the plate.

@@ -1,8 +1,10 @@
 package starchfilm.film;
 
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.recipe.Composition;
 
 /**
  * How far the skin of a drying film can stretch before it breaks, at the moisture and temperature
@@ -38,7 +40,6 @@ public final class SkinStretch {
 
   private static final double MIDDLE_K = 3;
   private static final double WIDTH_K = 8.4;
-  private static final double PERCENT = 100;
 
   private final FilmRule glassTransition = new CouchmanKaraszTransition();
   private final FilmState dry;
@@ -83,7 +84,7 @@ public final class SkinStretch {
     double share = 1 / (1 + Math.exp(-above / WIDTH_K));
     return workmanship
         * (FittedElongation.BRITTLE_PERCENT + FittedElongation.GAIN_PERCENT * share)
-        / PERCENT;
+        / PERCENT_PER_UNIT;
   }
 
   /**

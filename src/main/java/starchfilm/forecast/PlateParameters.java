@@ -1,7 +1,7 @@
 package starchfilm.forecast;
 
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 
 /**
  * What is known of the drying factors for the plates of one trial.

@@ -4,9 +4,9 @@ import java.util.List;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.Lever;
+import starchfilm.film.risk.PlateRisks;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
-import starchfilm.film.risk.PlateRisks;
 import starchfilm.trial.Trial;
 
 /**

@@ -2,20 +2,20 @@ package starchfilm.forecast;
 
 import java.util.List;
 import java.util.function.BiFunction;
-import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.Lever;
 import starchfilm.film.Levers;
-import starchfilm.forecast.TrialForecast.PulledLever;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Spot;
-import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Paste;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskForecaster;
+import starchfilm.forecast.TrialForecast.PulledLever;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Paste;
 import starchfilm.trial.Trial;
 
 /**

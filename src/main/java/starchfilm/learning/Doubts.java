@@ -1,13 +1,14 @@
 package starchfilm.learning;
 
+import static starchfilm.numerics.units.Units.G_PER_KG;
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import java.util.List;
 import java.util.Locale;
 import starchfilm.learning.summary.DoubtedReading;
 
 /** Says which weighings of a plate hardly count. */
 final class Doubts {
-  private static final double GRAMS = 1000;
-  private static final double HOUR_S = 3600;
 
   private Doubts() {}
 
@@ -29,6 +30,6 @@ final class Doubts {
   }
 
   private static String grams(double kg) {
-    return String.format(Locale.ROOT, "%.1f g", kg * GRAMS);
+    return String.format(Locale.ROOT, "%.1f g", kg * G_PER_KG);
   }
 }

@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Takes the fields of a workshop file apart; whatever is not as learn writes it is refused. */
 final class Fields {

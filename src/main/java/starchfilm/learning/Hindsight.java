@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.Milestone;
 import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.trial.Trial;
 
 /**
@@ -50,7 +50,8 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
             .sorted(Comparator.comparing(trial -> trial.pouredAt().orElseThrow()))
             .toList();
     SummedLikelihood before =
-        SummedLikelihood.nothing(new DesignMatrix(lessons.stream().map(PlateLikelihood::plate).toList()));
+        SummedLikelihood.nothing(
+            new DesignMatrix(lessons.stream().map(PlateLikelihood::plate).toList()));
     List<Hindsight> looks = new ArrayList<>();
     for (Trial trial : inOrder) {
       PlateModel plate = new PlateModel(trial, trial.weighings());

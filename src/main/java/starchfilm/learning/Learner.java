@@ -5,19 +5,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.learning.summary.LeftOut;
+import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.trial.Trial;
 
 /**
  * Learns from all plates together: the most likely shared parts and each plate's own deviations.
  *
- * <p>Each round fits every plate on its own, turns the fit into its {@link PlateLikelihood}, adds the
- * lessons up, and gives every plate the new shared means. Where nothing changes any more, shared
- * and own deviations are together at the maximum of the posterior: the plates' slopes balance the
- * prior of the shared parts. With the plates' own deviations averaged out of every lesson, this is
- * Gauss and Newton's method on all unknowns at once, at a cost that grows with the plates and not
- * with their cube. The result does not depend on the number of threads.
+ * <p>Each round fits every plate on its own, turns the fit into its {@link PlateLikelihood}, adds
+ * the lessons up, and gives every plate the new shared means. Where nothing changes any more,
+ * shared and own deviations are together at the maximum of the posterior: the plates' slopes
+ * balance the prior of the shared parts. With the plates' own deviations averaged out of every
+ * lesson, this is Gauss and Newton's method on all unknowns at once, at a cost that grows with the
+ * plates and not with their cube. The result does not depend on the number of threads.
  */
 final class Learner {
   private static final int MOST_ROUNDS = 40;
@@ -36,7 +36,8 @@ final class Learner {
   /** A plate that is learnt from. */
   record Pupil(Trial trial, String file, PlateModel plate, PlateFit fit) {
     PlateLikelihood lesson() {
-      return PlateLikelihood.of(file, plate.key(), plate.readings().count(), fit, plate.ownVariances());
+      return PlateLikelihood.of(
+          file, plate.key(), plate.readings().count(), fit, plate.ownVariances());
     }
 
     Pupil with(PlateFit next) {

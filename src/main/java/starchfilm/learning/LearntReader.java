@@ -4,18 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.film.FilmProperty;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.film.FilmProperty;
 import starchfilm.learning.summary.DoubtedReading;
-import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.LeftOut;
+import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Reads the part of a workshop file that is shown. */
 final class LearntReader {
@@ -82,7 +82,8 @@ final class LearntReader {
     for (Located factor : entries(entry, key)) {
       factors.add(
           new ParameterLearnt(
-              Fields.constant(Fields.member(factor, "factor"), UncertainParameter.values(), WorkshopText::word),
+              Fields.constant(
+                  Fields.member(factor, "factor"), UncertainParameter.values(), WorkshopText::word),
               number(factor, "deviation"),
               Fields.sd(Fields.member(factor, "sd")),
               Fields.sd(Fields.member(factor, "sd_before"))));

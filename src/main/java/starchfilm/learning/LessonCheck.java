@@ -35,7 +35,8 @@ final class LessonCheck {
     RealMatrix scaled = precision.copy();
     for (int i = 0; i < VarianceShares.COUNT; i++) {
       for (int j = 0; j < VarianceShares.COUNT; j++) {
-        scaled.multiplyEntry(i, j, VarianceShares.factor(i).spread() * VarianceShares.factor(j).spread());
+        scaled.multiplyEntry(
+            i, j, VarianceShares.factor(i).spread() * VarianceShares.factor(j).spread());
       }
     }
     double least = 0;
@@ -52,7 +53,8 @@ final class LessonCheck {
     }
   }
 
-  static void requireWithinReach(Located place, PlateLikelihood lesson) throws UnreadableFileException {
+  static void requireWithinReach(Located place, PlateLikelihood lesson)
+      throws UnreadableFileException {
     Normal alone = SharedParameters.after(List.of(lesson)).of(lesson.plate());
     for (int i = 0; i < VarianceShares.COUNT; i++) {
       double spreads = Math.abs(alone.mean().getEntry(i)) / VarianceShares.factor(i).spread();

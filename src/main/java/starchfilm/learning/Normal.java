@@ -4,8 +4,8 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.UncertainParameter;
 
 /**
  * A normal distribution of the fitted factors' deviations.

@@ -24,7 +24,11 @@ final class Outdated {
   private final Map<String, Integer> strips = new HashMap<>();
   private final Map<String, TrialFacts> facts = new HashMap<>();
 
-  Outdated(Path folder, List<PlateLikelihood> plates, List<StripLikelihood> films, List<TrialFacts> facts) {
+  Outdated(
+      Path folder,
+      List<PlateLikelihood> plates,
+      List<StripLikelihood> films,
+      List<TrialFacts> facts) {
     this.folder = folder;
     plates.forEach(lesson -> weighings.put(lesson.file(), lesson.weighings()));
     films.stream()

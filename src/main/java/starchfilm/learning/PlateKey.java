@@ -2,8 +2,8 @@ package starchfilm.learning;
 
 import java.util.EnumMap;
 import java.util.Map;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.trial.Trial;
 

@@ -23,7 +23,8 @@ import org.apache.commons.math3.linear.RealVector;
  */
 record PlateLikelihood(
     String file, PlateKey plate, int weighings, RealMatrix precision, RealVector pull) {
-  static PlateLikelihood of(String file, PlateKey plate, int weighings, PlateFit fit, double[] own) {
+  static PlateLikelihood of(
+      String file, PlateKey plate, int weighings, PlateFit fit, double[] own) {
     RealMatrix information = fit.information();
     RealMatrix mixed =
         MatrixUtils.createRealIdentityMatrix(VarianceShares.COUNT)

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.linear.MatrixUtils;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
 
@@ -50,7 +50,8 @@ final class PlateModel {
   /** The plate's own share of the textbook's spread. */
   static ParameterDistribution ownShare(boolean pourWeighed) {
     double[] variances = ownVariances(pourWeighed);
-    double[][] diagonal = new double[UncertainParameter.values().length][UncertainParameter.values().length];
+    double[][] diagonal =
+        new double[UncertainParameter.values().length][UncertainParameter.values().length];
     for (int i = 0; i < VarianceShares.COUNT; i++) {
       diagonal[i][i] = variances[i];
     }

@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import starchfilm.casting.DryingCase;
+import starchfilm.drying.PlateSimulation;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.PlateSimulation;
-import starchfilm.casting.DryingCase;
 import starchfilm.trial.Weighing;
 
 /**

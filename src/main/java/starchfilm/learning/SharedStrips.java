@@ -9,10 +9,10 @@ import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * One property's factor after some strips: a part common to all films of this hand, a part of each

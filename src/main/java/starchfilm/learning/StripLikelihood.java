@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * What the strips of one film teach of one property.

@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.StripTest;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.LeftOut;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
 

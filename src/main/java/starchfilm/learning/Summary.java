@@ -9,20 +9,20 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateSimulation;
-import starchfilm.numerics.evidence.Estimate;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.FilmProperty;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.learning.summary.DoubtedReading;
-import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.LeftOut;
+import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
-import starchfilm.casting.Spot;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Puts what was learnt into the figures that are shown. */
 final class Summary {
@@ -133,7 +133,8 @@ final class Summary {
                     kind,
                     count,
                     factors(
-                        shared.space().ofKind(kind), factor -> VarianceShares.of(factor).kind() > 0))));
+                        shared.space().ofKind(kind),
+                        factor -> VarianceShares.of(factor).kind() > 0))));
     return kinds;
   }
 
@@ -142,7 +143,8 @@ final class Summary {
       return List.of();
     }
     return factors(
-        shared.space().common(), factor -> factor == UncertainParameter.THICKNESS || factor == UncertainParameter.SOLIDS);
+        shared.space().common(),
+        factor -> factor == UncertainParameter.THICKNESS || factor == UncertainParameter.SOLIDS);
   }
 
   private List<ParameterLearnt> factors(RealMatrix parts, Predicate<UncertainParameter> wanted) {
@@ -152,7 +154,8 @@ final class Summary {
     for (int i = 0; i < VarianceShares.COUNT; i++) {
       if (wanted.test(VarianceShares.factor(i))) {
         factors.add(
-            new ParameterLearnt(VarianceShares.factor(i), now.mean().getEntry(i), now.sd(i), before.sd(i)));
+            new ParameterLearnt(
+                VarianceShares.factor(i), now.mean().getEntry(i), now.sd(i), before.sd(i)));
       }
     }
     return factors;

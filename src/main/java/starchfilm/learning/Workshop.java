@@ -9,18 +9,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.numerics.evidence.Estimate;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.SafeFile;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialKnowledge;
-import starchfilm.material.ingredient.StarchKind;
-import starchfilm.files.json.UnreadableFileException;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.RoomLearnt;
-import starchfilm.files.notebook.NotebookReader;
-import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.SafeFile;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.trial.Trial;
 
 /**
@@ -231,7 +231,8 @@ public final class Workshop implements TrialKnowledge {
     return film(others, trial.filmCase().composition().starchShares());
   }
 
-  private static LearntFilm film(List<StripLikelihood> lessons, Map<StarchKind, Double> starchShares) {
+  private static LearntFilm film(
+      List<StripLikelihood> lessons, Map<StarchKind, Double> starchShares) {
     Map<FilmProperty, Estimate> factors = new EnumMap<>(FilmProperty.class);
     for (FilmProperty property : List.of(FilmProperty.TENSILE_STRENGTH, FilmProperty.ELONGATION)) {
       List<StripLikelihood> of = new ArrayList<>(lessons);

@@ -11,14 +11,14 @@ import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.film.FilmProperty;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.files.json.FileText;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.film.FilmProperty;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.material.ingredient.StarchKind;
 
 /** Reads the lessons of a workshop file; whatever is not as learn writes it is refused. */
 final class WorkshopReader {
@@ -36,7 +36,10 @@ final class WorkshopReader {
    * @param facts of the trials it was learnt from; empty in a file from before they were kept
    */
   record Lessons(
-      Learnt learnt, List<PlateLikelihood> plates, List<StripLikelihood> strips, List<TrialFacts> facts) {}
+      Learnt learnt,
+      List<PlateLikelihood> plates,
+      List<StripLikelihood> strips,
+      List<TrialFacts> facts) {}
 
   static Lessons read(Path file) throws UnreadableFileException {
     Located root = tree(file);

@@ -14,14 +14,14 @@ import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.learning.summary.DoubtedReading;
-import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * The text of a workshop file: first what a reader wants to see, then the lessons that later
@@ -40,7 +40,10 @@ final class WorkshopText {
   private WorkshopText() {}
 
   static String of(
-      Learnt learnt, List<PlateLikelihood> plates, List<StripLikelihood> strips, List<TrialFacts> facts) {
+      Learnt learnt,
+      List<PlateLikelihood> plates,
+      List<StripLikelihood> strips,
+      List<TrialFacts> facts) {
     ObjectNode root = JSON.objectNode();
     root.put("about", ABOUT).put("format", FORMAT);
     ArrayNode rooms = root.putArray("rooms");

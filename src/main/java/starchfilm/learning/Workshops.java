@@ -16,11 +16,11 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import starchfilm.film.LearntFilm;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.film.LearntFilm;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialKnowledge;
-import starchfilm.files.json.UnreadableFileException;
 import starchfilm.trial.Stage;
 import starchfilm.trial.Trial;
 

@@ -1,13 +1,16 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.Units.MINUTE_S;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.ValidRange;
 import starchfilm.material.ingredient.CookGuide;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * How a starch or a blend is cooked: every kind in it must be done.
@@ -24,8 +27,6 @@ public record CookSteps(
     ValidRange topCelsius,
     ValidRange holdMinutes,
     List<String> remarks) {
-  private static final double ZERO_CELSIUS_K = 273.15;
-  private static final double MINUTE_S = 60;
 
   /** Copies the list. */
   public CookSteps {

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import starchfilm.drying.ReadyTimes;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
+import starchfilm.drying.ReadyTimes;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * When the thick spot of one blend's paste is ready, over the whole of the recipe space.

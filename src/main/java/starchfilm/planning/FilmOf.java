@@ -1,9 +1,9 @@
 package starchfilm.planning;
 
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmCase;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Forecasts the film of a design for one request, its composition taken as exact: a search compares

@@ -4,18 +4,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.ReadyTimes;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.film.FilmCase;
-import starchfilm.film.FilmForecast;
-import starchfilm.film.FilmForecaster;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.film.FilmCase;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmForecaster;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Rounds a design to the balance and forecasts in full what was rounded. */
 final class Finisher {

@@ -1,5 +1,7 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.Nature.GRAVITY_M_PER_S2;
+
 import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
@@ -41,8 +43,6 @@ public record Levelling(double viscosityPaS, double levelsFromM, double standsUp
                   + " ten times that at the thick end; 5 minutes until it sets; ridges 50 mm apart:"
                   + " assumed, no source",
               Check.JUDGED));
-
-  private static final double GRAVITY_M_PER_S2 = 9.80665;
 
   /** Surface tension of water at 60 C (N/m). Source: IAPWS R1-76 (recalled), 66.24 mN/m. */
   private static final double SURFACE_TENSION_N_PER_M = 0.06624;

@@ -1,5 +1,7 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -9,10 +11,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.ReadyTimes;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.casting.Spot;
+import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 
 /**
@@ -29,7 +31,6 @@ final class PlanSearch {
   private static final double BEYOND = 1.25;
 
   private static final double LONG_AFTER = 2.5;
-  private static final double DAY_S = 86_400;
   private static final double ANY_PLASTICISER = 0.3;
   private static final double ANY_POUR_M = 2e-3;
 

@@ -4,10 +4,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import starchfilm.drying.DryingForecast;
-import starchfilm.film.FilmForecast;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Pour;
+import starchfilm.drying.DryingForecast;
+import starchfilm.film.FilmForecast;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
 

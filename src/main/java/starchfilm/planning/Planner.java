@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.uncertainty.Quantiles;
+import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.planning.PlanSearch.Found;
-import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.material.recipe.Composition;
+import starchfilm.planning.PlanSearch.Found;
 
 /**
  * Finds a few recipes that differ, each best at something, from what is at hand.

@@ -1,5 +1,7 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -15,7 +17,6 @@ final class Relaxations {
   private static final double MORE = 1.25;
   private static final double LESS = 0.8;
   private static final double LARGER_POT = 1.5;
-  private static final double DAY_S = 86_400;
   private static final double NOTICEABLE = 0.01;
 
   private final PlanSearch search;

@@ -2,12 +2,12 @@ package starchfilm.planning;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Turns a design into grams that the balance can show.

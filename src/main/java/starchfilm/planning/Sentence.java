@@ -1,12 +1,13 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** The one sentence somebody gets whose request cannot be met. */
 final class Sentence {
   private static final MathContext THREE_FIGURES = new MathContext(3);
-  private static final double DAY_S = 86_400;
 
   private Sentence() {}
 

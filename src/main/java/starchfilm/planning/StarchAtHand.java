@@ -1,8 +1,8 @@
 package starchfilm.planning;
 
 import java.util.OptionalDouble;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Starch in the cupboard.

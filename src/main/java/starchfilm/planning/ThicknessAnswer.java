@@ -1,9 +1,9 @@
 package starchfilm.planning;
 
 import java.util.List;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.PasteBody;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * How thick a paste may be poured for a date.

@@ -3,13 +3,13 @@ package starchfilm.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.numerics.evidence.Band;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.PasteBody;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.planning.PourThickness.Reach;
 
 /**

@@ -1,13 +1,13 @@
 package starchfilm.planning;
 
 import java.util.OptionalDouble;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.film.FilmCase;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Pour;
+import starchfilm.film.FilmCase;
 import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.Paste;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * A paste that is ready, a plate, a room and a date: how thick may it be poured?

@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import starchfilm.drying.uncertainty.Quantiles;
-import starchfilm.drying.ReadyTimes;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Spot;
+import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.uncertainty.Quantiles;
 
 /**
  * Finds the wet thickness whose thick spot is ready by a moment in a given share of the likely

@@ -2,9 +2,9 @@ package starchfilm.planning;
 
 import java.util.function.Predicate;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecast;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * The plasticiser levels that make the film asked for, in the air it is used in.

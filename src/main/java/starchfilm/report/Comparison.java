@@ -7,9 +7,9 @@ import java.util.concurrent.ForkJoinTask;
 import starchfilm.advice.Adviser;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Notice;
+import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
-import starchfilm.files.notebook.Notebook;
 import starchfilm.report.advice.Advised;
 import starchfilm.report.learnt.LearntSoFar;
 

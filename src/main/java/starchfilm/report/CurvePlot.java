@@ -1,11 +1,14 @@
 package starchfilm.report;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import starchfilm.drying.CurvePoint;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.words.Figures;
@@ -17,8 +20,6 @@ final class CurvePlot {
   private static final int COLUMNS = 64;
   private static final int ROWS = 15;
   private static final int ROWS_PER_LABEL = 7;
-  private static final double DAY_S = 86_400;
-  private static final double HOUR_S = 3_600;
   private static final double HOURS_UP_TO_S = 2.5 * DAY_S;
 
   private final TrialForecast trial;

@@ -3,8 +3,8 @@ package starchfilm.report;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.drying.CurvePoint;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
 
 /** Reads a drying curve between its points, and in grams on the plate. */
 final class CurveReading {

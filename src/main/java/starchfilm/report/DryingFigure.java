@@ -1,13 +1,16 @@
 package starchfilm.report;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import starchfilm.casting.Spot;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.casting.Spot;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.CurveFigure.Frame;
 import starchfilm.report.chart.CurveFigure.Lane;
@@ -35,8 +38,6 @@ final class DryingFigure {
   private static final int FIRST_LANE = 364;
   private static final int LANE_STEP = 30;
   private static final int HEIGHT = 440;
-  private static final double DAY_S = 86_400;
-  private static final double HOUR_S = 3_600;
 
   /** Shorter axes count hours (s). */
   private static final double HOURS_UP_TO_S = 2.5 * DAY_S;

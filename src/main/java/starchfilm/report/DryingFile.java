@@ -1,5 +1,8 @@
 package starchfilm.report;
 
+import static starchfilm.numerics.units.Units.G_PER_KG;
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -12,20 +15,18 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import starchfilm.casting.Spot;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.casting.Spot;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * A drying forecast for other programs. Every name carries its unit; figures are not rounded for
  * reading, and a time that never comes is left empty or null.
  */
 public final class DryingFile {
-  private static final double HOUR_S = 3_600;
-  private static final double G_PER_KG = 1e3;
   private static final int DECIMALS = 4;
   private static final String CSV_HEAD =
       "time_h,at,film_g_low,film_g,film_g_high,water_kg_per_kg_dry_thin_edge,"

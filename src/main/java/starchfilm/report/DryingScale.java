@@ -1,11 +1,14 @@
 package starchfilm.report;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.drying.Milestone;
-import starchfilm.numerics.evidence.Band;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
@@ -18,9 +21,6 @@ import starchfilm.report.words.Spans;
  */
 record DryingScale(Scale scale) {
   private static final int AXIS_TICKS = 12;
-  private static final double DAY_S = 86_400;
-
-  private static final double HOUR_S = 3_600;
 
   /** Where every plate is ready as it is poured, the axis shows this much (s). */
   private static final double SHORTEST_S = HOUR_S;

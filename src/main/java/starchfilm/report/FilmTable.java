@@ -1,5 +1,7 @@
 package starchfilm.report;
 
+import static starchfilm.numerics.units.Nature.GRAVITY_M_PER_S2;
+
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.film.FilmForecast;
@@ -32,9 +34,6 @@ record FilmTable(
     List<String> warnings) {
   /** Width of the strip that strength is told for (m); the width many test strips have. */
   private static final double STRIP_WIDTH_M = 0.015;
-
-  /** Standard acceleration of gravity (m/s2). Source: 3rd CGPM 1901, exact. */
-  private static final double GRAVITY = 9.80665;
 
   private static final int TICKS = 9;
 
@@ -85,8 +84,8 @@ record FilmTable(
 
   private static String inUse(FilmForecast film) {
     double areaM2 = STRIP_WIDTH_M * film.dryThicknessM().middle();
-    double low = film.tensileStrengthPa().low() * areaM2 / GRAVITY;
-    double high = film.tensileStrengthPa().high() * areaM2 / GRAVITY;
+    double low = film.tensileStrengthPa().low() * areaM2 / GRAVITY_M_PER_S2;
+    double high = film.tensileStrengthPa().high() * areaM2 / GRAVITY_M_PER_S2;
     return "A strip 15 mm wide should hold "
         + Figures.range(Figures.two(low), Figures.two(high))
         + " kg, and 10 cm of it stretch by "

@@ -1,8 +1,8 @@
 package starchfilm.report;
 
 import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;

@@ -2,10 +2,10 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.casting.Spot;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;

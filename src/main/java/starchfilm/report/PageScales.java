@@ -3,8 +3,8 @@ package starchfilm.report;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.casting.Spot;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.Scale;
 
 /**

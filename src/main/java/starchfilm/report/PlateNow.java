@@ -1,13 +1,16 @@
 package starchfilm.report;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
@@ -35,8 +38,6 @@ public record PlateNow(
     String axisTitle,
     String lastWeighed,
     String advice) {
-  private static final double DAY_S = 86_400;
-  private static final double HOUR_S = 3_600;
   private static final int AXIS_TICKS = 8;
 
   /** Shorter axes count hours (s). */

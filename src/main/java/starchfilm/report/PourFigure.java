@@ -1,8 +1,8 @@
 package starchfilm.report;
 
 import java.util.List;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.casting.Spot;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.words.Figures;

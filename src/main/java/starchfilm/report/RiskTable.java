@@ -2,15 +2,15 @@ package starchfilm.report;
 
 import java.util.Arrays;
 import java.util.List;
-import starchfilm.forecast.TrialForecast;
-import starchfilm.report.words.Figures;
-import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.film.risk.CrackCause;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.Remedy;
 import starchfilm.film.risk.RiskLevel;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.ReaderUnit;
 
 /** How a plate may fail while it dries, and the change that would help most. */
 final class RiskTable {

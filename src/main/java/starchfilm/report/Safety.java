@@ -2,8 +2,8 @@ package starchfilm.report;
 
 import java.util.List;
 import java.util.function.Predicate;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.film.risk.RiskLevel;
+import starchfilm.forecast.TrialForecast;
 
 /** The cautions, and the trials they apply to in particular. */
 public enum Safety {

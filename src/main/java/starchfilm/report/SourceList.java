@@ -7,11 +7,11 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
 import starchfilm.drying.DryingSources;
-import starchfilm.numerics.evidence.Source;
+import starchfilm.film.risk.PlateRisks;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Source;
 import starchfilm.report.words.PlainWords;
-import starchfilm.film.risk.PlateRisks;
 
 /**
  * The publications the page's figures rest on, each once, numbered.

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
+import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.trial.Trial;
 
 /**

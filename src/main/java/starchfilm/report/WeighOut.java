@@ -2,11 +2,11 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;

@@ -6,17 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.film.FilmCase;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Pour;
+import starchfilm.casting.Room;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.film.FilmCase;
 import starchfilm.material.recipe.Paste;
 import starchfilm.material.recipe.Recipe;
-import starchfilm.casting.Room;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * One trial: what was weighed, cooked and poured, where it dried, and what came of it.

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.Safety;
+import starchfilm.web.http.CsrfFields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
-import starchfilm.web.http.CsrfFields;
 import starchfilm.web.work.Workbench;
 
 /**

@@ -126,7 +126,8 @@ final class PlatesPage {
         desk.folder().read(List.of(file)).trials().stream()
             .filter(t -> Stage.of(t, desk.now()) == Stage.DRYING)
             .findFirst();
-    Trial drying = trial.orElseThrow(() -> new HttpError(422, "This plate is not drying any more."));
+    Trial drying =
+        trial.orElseThrow(() -> new HttpError(422, "This plate is not drying any more."));
     return desk.part(
         "plates", "due", Map.of("card", card(drying, request, PATIENCE_MS, "", List.of())));
   }

@@ -7,12 +7,12 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.material.air.AirState;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingLimits;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.casting.DryingLimits;
-import starchfilm.casting.ConstantRoom;
+import starchfilm.material.air.AirState;
 import starchfilm.trial.Trial;
 
 /** What holds of advice whatever was noted. */
@@ -23,7 +23,9 @@ class AdvicePropertiesTest {
       new Adviser(RuleBook.packed(), Knowledge.textbook(), DRAWS);
   private static final List<Trial> NOTEBOOK = MadeUpTrials.drawn(20260501, TRIALS);
   private static final List<TrialForecast> FORECASTS =
-      NOTEBOOK.stream().map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::forecast).toList();
+      NOTEBOOK.stream()
+          .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::forecast)
+          .toList();
   private static final List<TrialAdvice> ADVICE =
       FORECASTS.stream().map(each -> ADVISER.after(each, NOTEBOOK)).toList();
 

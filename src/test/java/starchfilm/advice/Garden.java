@@ -3,10 +3,10 @@ package starchfilm.advice;
 import java.nio.file.Path;
 import java.util.List;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialForecaster;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.trial.Trial;
 
 /** The notebook that comes with the program, forecast once for all tests of advice. */

@@ -8,17 +8,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.advice.Outcome.Agreement;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecaster;
-import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialForecaster;
-import starchfilm.casting.Spot;
 import starchfilm.film.risk.RiskForecaster;
 import starchfilm.film.risk.RiskLevel;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
 
 /** Each trial of the demo was made to fail in a known way; the advice finds that way. */
 class GardenAdviceTest {
@@ -112,7 +112,9 @@ class GardenAdviceTest {
     List<TrialForecast> weighed =
         List.of(
             new TrialForecaster(
-                    ParameterDistribution.learnt(slowAir, ParameterDistribution.textbook().covariance()), 20)
+                    ParameterDistribution.learnt(
+                        slowAir, ParameterDistribution.textbook().covariance()),
+                    20)
                 .forecast(Garden.trial(4).trial()));
 
     NextTrial next = Garden.ADVISER.over(weighed).orElseThrow().next().orElseThrow();
@@ -176,7 +178,9 @@ class GardenAdviceTest {
         .isEqualTo(drying.forecast(setup.dryingCase()).at(Spot.THICK_SPOT));
     assertThat(next.after().film()).isEqualTo(new FilmForecaster().forecast(setup.filmCase()));
     assertThat(next.after().risks())
-        .isEqualTo(new RiskForecaster(ParameterDistribution.textbook()).withoutRemedies(setup.dryingCase()));
+        .isEqualTo(
+            new RiskForecaster(ParameterDistribution.textbook())
+                .withoutRemedies(setup.dryingCase()));
     assertThat(next.before().thickSpot())
         .isEqualTo(Garden.trial(number).drying().at(Spot.THICK_SPOT));
     next.effects().forEach(effect -> assertThat(next.sentence()).contains(effect.clause()));
@@ -192,7 +196,10 @@ class GardenAdviceTest {
     Adviser adviser =
         new Adviser(
             RuleBook.packed(),
-            setup -> setup.place().name().equals("kitchen") ? quickKitchen : ParameterDistribution.textbook(),
+            setup ->
+                setup.place().name().equals("kitchen")
+                    ? quickKitchen
+                    : ParameterDistribution.textbook(),
             Garden.DRAWS);
     NextTrial next = adviser.after(Garden.trial(1), Garden.trials()).next().orElseThrow();
     assertThat(next.setup().place().name()).isEqualTo("kitchen");

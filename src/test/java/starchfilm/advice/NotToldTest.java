@@ -88,7 +88,9 @@ class NotToldTest {
 
   private static TrialAdvice advice(Trial trial) {
     return adviser()
-        .after(new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(trial), List.of(trial));
+        .after(
+            new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(trial),
+            List.of(trial));
   }
 
   private static Adviser adviser() {

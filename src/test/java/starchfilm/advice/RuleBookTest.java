@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import starchfilm.numerics.evidence.Check;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.numerics.evidence.Check;
 import starchfilm.trial.ObservedFault.Kind;
 import starchfilm.trial.ObservedFault.Place;
 

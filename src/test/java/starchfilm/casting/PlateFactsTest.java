@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Small facts of plates, by hand, and what is refused as none. */
 class PlateFactsTest {

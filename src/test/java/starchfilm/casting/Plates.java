@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import starchfilm.material.air.AirState;
-import starchfilm.material.air.HumidAir;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Units;
 
 /** Plates to test with, in the units people speak in. */
 public final class Plates {
@@ -27,7 +27,7 @@ public final class Plates {
 
   public static Room room(double celsius, double humidityPct, double speedMPerS) {
     return new ConstantRoom(
-        new AirState(celsius + HumidAir.ZERO_CELSIUS_K, humidityPct / 100, speedMPerS));
+        new AirState(celsius + Units.ZERO_CELSIUS_K, humidityPct / 100, speedMPerS));
   }
 
   public static DryingCase plate(double wetMm, Composition paste, Room room, double pasteC) {
@@ -46,10 +46,10 @@ public final class Plates {
         0,
         0,
         new Plate(PlateMaterial.GLASS, 0.2, 0.2, 0.004, 0),
-        new Pour(Estimate.exact(wetMm / 1000), 0.25, pasteC + HumidAir.ZERO_CELSIUS_K),
+        new Pour(Estimate.exact(wetMm / 1000), 0.25, pasteC + Units.ZERO_CELSIUS_K),
         room,
         benchC.isPresent()
-            ? OptionalDouble.of(benchC.getAsDouble() + HumidAir.ZERO_CELSIUS_K)
+            ? OptionalDouble.of(benchC.getAsDouble() + Units.ZERO_CELSIUS_K)
             : OptionalDouble.empty(),
         faces);
   }

@@ -8,8 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.material.air.AirState;
 import starchfilm.casting.LoggedRoom.Reading;
+import starchfilm.material.air.AirState;
 
 /** Air between the readings of a log and beyond them, and over a day's swing; by hand. */
 class RoomsTest {

@@ -19,9 +19,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.forecast.TrialForecaster;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.proof.Cases;
 import starchfilm.proof.DemoTrials;
 import starchfilm.proof.RoughJson;
@@ -32,7 +32,8 @@ import starchfilm.report.TrialForecasts;
 
 /** Whatever stands in a trial file or a room log, the commands end in order and lose nothing. */
 class RoughTrialFilesTest {
-  private static final TrialForecaster FEW_DRAWS = new TrialForecaster(ParameterDistribution.textbook(), 20);
+  private static final TrialForecaster FEW_DRAWS =
+      new TrialForecaster(ParameterDistribution.textbook(), 20);
   private static final ObjectMapper JSON =
       JsonMapper.builder().enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS).build();
 

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.material.air.AirState;
 import starchfilm.casting.Room;
+import starchfilm.material.air.AirState;
 
 class TypedRoomTest {
   @TempDir private Path folder;

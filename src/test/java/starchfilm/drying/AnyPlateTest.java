@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import starchfilm.material.air.HumidAir;
-import starchfilm.numerics.diffusion.Grid;
-import starchfilm.numerics.diffusion.Tolerance;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Room;
+import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
-import starchfilm.casting.Spot;
-import starchfilm.casting.LoggedRoom;
-import starchfilm.casting.Room;
+import starchfilm.numerics.diffusion.Grid;
+import starchfilm.numerics.diffusion.Tolerance;
+import starchfilm.numerics.units.Units;
 
 /** The error in time of plates nobody chose, against the same cells integrated far more finely. */
 class AnyPlateTest {
@@ -122,7 +122,7 @@ class AnyPlateTest {
 
   /** Nine days of half-hours: a daily swing and what a cheap hygrometer adds. */
   private static Room log(Random random) {
-    double kelvin = between(random, 12, 32) + HumidAir.ZERO_CELSIUS_K;
+    double kelvin = between(random, 12, 32) + Units.ZERO_CELSIUS_K;
     double humidity = between(random, 0.2, 0.65);
     double swingK = between(random, 0, 6);
     List<LoggedRoom.Reading> readings = new ArrayList<>();

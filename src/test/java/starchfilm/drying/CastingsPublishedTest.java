@@ -8,18 +8,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import starchfilm.material.air.HumidAir;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Units;
 
 /**
  * Published castings against the forecast's 10 to 90 % range.
@@ -62,11 +62,9 @@ class CastingsPublishedTest {
         new Pour(
             Estimate.exact(row.getDouble(5) / 1000),
             Pour.DEFAULT_UNEVENNESS,
-            60 + HumidAir.ZERO_CELSIUS_K),
+            60 + Units.ZERO_CELSIUS_K),
         Plates.room(row.getDouble(9), row.getDouble(10), row.getDouble(11)),
-        benchC == null
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(benchC + HumidAir.ZERO_CELSIUS_K),
+        benchC == null ? OptionalDouble.empty() : OptionalDouble.of(benchC + Units.ZERO_CELSIUS_K),
         List.of());
   }
 

@@ -7,13 +7,13 @@ import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.material.air.Harrison1963;
-import starchfilm.material.air.PlateTransfer;
-import starchfilm.material.air.WagnerPruss1993;
-import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.material.air.Harrison1963;
+import starchfilm.material.air.PlateTransfer;
+import starchfilm.material.air.WagnerPruss1993;
 
 /**
  * The constant-rate period of the whole model against balances solved on their own and published
@@ -71,7 +71,8 @@ class ConstantRatePublishedTest {
 
   private static List<SpotMoment> moments(DryingCase drying, double[] timesS) {
     PreparedCase prepared = PreparedCase.of(drying, 1e6);
-    return new SpotSolver(prepared, new double[0]).moments(Spot.NOMINAL, ParameterSample.NONE, timesS);
+    return new SpotSolver(prepared, new double[0])
+        .moments(Spot.NOMINAL, ParameterSample.NONE, timesS);
   }
 
   private static double solidsKgPerM2(DryingCase drying) {

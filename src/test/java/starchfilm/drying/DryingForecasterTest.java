@@ -14,26 +14,27 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.material.air.AirState;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.DryingForecast.RoomVerdict;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
+import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Pour;
-import starchfilm.casting.Spot;
-import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
+import starchfilm.casting.Spot;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.material.air.AirState;
+import starchfilm.numerics.evidence.Band;
 
 /** What a user relies on in a drying forecast. */
 class DryingForecasterTest {
-  private static final DryingForecaster QUICK = new DryingForecaster(ParameterDistribution.textbook(), 64);
+  private static final DryingForecaster QUICK =
+      new DryingForecaster(ParameterDistribution.textbook(), 64);
 
   @Test
   void driesThinEdgeBeforeNominalBeforeThickSpot() {
@@ -144,7 +145,10 @@ class DryingForecasterTest {
     int dry = Milestone.DRY_THROUGH.ordinal();
     double usual = Solved.spot(drying, Spot.NOMINAL, ParameterSample.NONE).milestoneS[dry];
     double halved =
-        Solved.spot(drying, Spot.NOMINAL, ParameterSample.NONE.with(UncertainParameter.DIFFUSIVITY, Math.log(0.5)))
+        Solved.spot(
+                drying,
+                Spot.NOMINAL,
+                ParameterSample.NONE.with(UncertainParameter.DIFFUSIVITY, Math.log(0.5)))
             .milestoneS[dry];
     assertThat(halved / usual).isBetween(1.0, 1.10);
   }
@@ -186,7 +190,8 @@ class DryingForecasterTest {
             OptionalDouble.empty(),
             List.of());
     List<SpreadDriver> drivers = QUICK.forecast(unsure).spreadDrivers();
-    assertThat(drivers).anyMatch(d -> d.factor() == UncertainParameter.PLASTICISER && d.share() > 0);
+    assertThat(drivers)
+        .anyMatch(d -> d.factor() == UncertainParameter.PLASTICISER && d.share() > 0);
     assertThat(QUICK.forecast(sure).spreadDrivers())
         .noneMatch(d -> d.factor() == UncertainParameter.PLASTICISER);
   }
@@ -298,7 +303,8 @@ class DryingForecasterTest {
                 100 * random.nextDouble(),
                 10 * random.nextDouble() * random.nextDouble()),
             1 + 97 * random.nextDouble());
-    DryingForecast forecast = new DryingForecaster(ParameterDistribution.textbook(), 20).forecast(drying);
+    DryingForecast forecast =
+        new DryingForecaster(ParameterDistribution.textbook(), 20).forecast(drying);
     for (SpotForecast spot : forecast.spots().values()) {
       assertThat(spot.dryThicknessM()).isPositive();
       for (MilestoneForecast milestone : spot.milestones().values()) {

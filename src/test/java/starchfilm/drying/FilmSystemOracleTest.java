@@ -6,13 +6,13 @@ import static org.assertj.core.data.Offset.offset;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.Plates;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.numerics.diffusion.DiffusionSystem;
 import starchfilm.numerics.diffusion.Grid;
 import starchfilm.numerics.diffusion.RosenbrockIntegrator;
 import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
 
 /**
  * The equations of a drying film integrated by our method and by a general-purpose library method

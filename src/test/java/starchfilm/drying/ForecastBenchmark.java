@@ -12,10 +12,10 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.material.wetfilm.FilmMaterial;
 
 /**

@@ -6,16 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.uncertainty.Quantiles;
-import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.Quantiles;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Extrapolation;
 
 /** How the figures of one forecast belong together. */
 class ForecastFiguresTest {
@@ -50,7 +50,8 @@ class ForecastFiguresTest {
   /** Dry times later than peelable ones everywhere, so their middle is that of the dry times. */
   @Test
   void readyTimesAreThoseOfTheForecast() {
-    double[] ready = new ReadyTimes(ParameterDistribution.textbook(), DRAWS).of(Plates.USUAL, Spot.NOMINAL);
+    double[] ready =
+        new ReadyTimes(ParameterDistribution.textbook(), DRAWS).of(Plates.USUAL, Spot.NOMINAL);
     assertThat(ready).hasSize(DRAWS);
     Band band = Quantiles.band(ready);
     Band forecast = usual.at(Spot.NOMINAL).at(Milestone.DRY_THROUGH).timeS();
@@ -133,7 +134,11 @@ class ForecastFiguresTest {
   /** One factor alone varies, so it is the whole range; none, and nothing is said. */
   @Test
   void theRangeComesFromWhatVaries() {
-    for (UncertainParameter factor : List.of(UncertainParameter.AIR_SIDE, UncertainParameter.THICKNESS, UncertainParameter.HUMIDITY)) {
+    for (UncertainParameter factor :
+        List.of(
+            UncertainParameter.AIR_SIDE,
+            UncertainParameter.THICKNESS,
+            UncertainParameter.HUMIDITY)) {
       DryingForecast forecast =
           DryingForecaster.ofOnePlate(only(factor, 0.05), 64).forecast(Plates.USUAL);
       assertThat(forecast.spreadDrivers()).extracting(SpreadDriver::factor).containsExactly(factor);
@@ -152,10 +157,14 @@ class ForecastFiguresTest {
    */
   @Test
   void sharesAddUp() {
-    double[][] covariance = new double[UncertainParameter.values().length][UncertainParameter.values().length];
-    covariance[UncertainParameter.THICKNESS.ordinal()][UncertainParameter.THICKNESS.ordinal()] = 0.0025;
-    covariance[UncertainParameter.AIR_SIDE.ordinal()][UncertainParameter.AIR_SIDE.ordinal()] = 0.0004;
-    ParameterDistribution model = ParameterDistribution.learnt(new double[covariance.length], covariance);
+    double[][] covariance =
+        new double[UncertainParameter.values().length][UncertainParameter.values().length];
+    covariance[UncertainParameter.THICKNESS.ordinal()][UncertainParameter.THICKNESS.ordinal()] =
+        0.0025;
+    covariance[UncertainParameter.AIR_SIDE.ordinal()][UncertainParameter.AIR_SIDE.ordinal()] =
+        0.0004;
+    ParameterDistribution model =
+        ParameterDistribution.learnt(new double[covariance.length], covariance);
     List<SpreadDriver> drivers =
         DryingForecaster.ofOnePlate(model, 128).forecast(Plates.USUAL).spreadDrivers();
     assertThat(drivers)
@@ -168,12 +177,15 @@ class ForecastFiguresTest {
   @Test
   void fewCasesTellNoDrivers() {
     assertThat(
-            new DryingForecaster(ParameterDistribution.textbook(), 20).forecast(Plates.USUAL).spreadDrivers())
+            new DryingForecaster(ParameterDistribution.textbook(), 20)
+                .forecast(Plates.USUAL)
+                .spreadDrivers())
         .isEmpty();
   }
 
   private static ParameterDistribution only(UncertainParameter factor, double sd) {
-    double[][] covariance = new double[UncertainParameter.values().length][UncertainParameter.values().length];
+    double[][] covariance =
+        new double[UncertainParameter.values().length][UncertainParameter.values().length];
     covariance[factor.ordinal()][factor.ordinal()] = sd * sd;
     return ParameterDistribution.learnt(new double[covariance.length], covariance);
   }

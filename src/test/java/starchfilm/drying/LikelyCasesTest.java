@@ -7,13 +7,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.uncertainty.Quantiles;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.Quantiles;
+import starchfilm.numerics.evidence.Band;
 
 /** A band of few likely cases against one of thousands that follow no slope. */
 class LikelyCasesTest {

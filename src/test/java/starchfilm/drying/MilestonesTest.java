@@ -9,15 +9,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.material.air.AirState;
-import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Plates;
-import starchfilm.casting.Spot;
 import starchfilm.casting.Room;
+import starchfilm.casting.Spot;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.material.air.AirState;
 
 /** What a milestone's moment means, read back from a solve that stops exactly there. */
 class MilestonesTest {

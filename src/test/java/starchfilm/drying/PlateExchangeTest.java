@@ -8,18 +8,18 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import starchfilm.material.air.AirState;
-import starchfilm.material.air.Harrison1963;
-import starchfilm.material.air.PlateTransfer;
-import starchfilm.numerics.diffusion.FaceExchange.Argument;
-import starchfilm.numerics.diffusion.FaceExchange.Result;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.material.air.AirState;
+import starchfilm.material.air.Harrison1963;
+import starchfilm.material.air.PlateTransfer;
+import starchfilm.numerics.diffusion.FaceExchange.Argument;
+import starchfilm.numerics.diffusion.FaceExchange.Result;
 
 /** The exchange of a plate: its derivatives against differences, its heat by hand. */
 class PlateExchangeTest {
@@ -131,7 +131,8 @@ class PlateExchangeTest {
     DryingCase still = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 50, 0), 60);
     double[] inStillAir = wetRack(still, ParameterSample.NONE, 0);
     assertThat(inStillAir[0]).isGreaterThan(1.1 * inStillAir[1]);
-    double[] doubled = wetRack(still, ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(2)), 0);
+    double[] doubled =
+        wetRack(still, ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(2)), 0);
     assertThat(doubled[0]).isCloseTo(2 * inStillAir[0], within(1e-9 * doubled[0]));
     assertThat(doubled[1]).isCloseTo(2 * inStillAir[1], within(1e-9 * doubled[1]));
     // Six hours into a swing of humidity that begins at its middle, the air is at its dampest.

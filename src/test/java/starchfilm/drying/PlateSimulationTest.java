@@ -6,14 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
-import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.numerics.diffusion.Tolerance;
 
 /** What a scale under a plate shows, out of the same equations as the forecast. */
 class PlateSimulationTest {
@@ -53,7 +53,9 @@ class PlateSimulationTest {
     simulation.filmMassesKg(ParameterSample.NONE, masses);
 
     double resting =
-        new DryingForecaster(ParameterDistribution.textbook(), 20).forecast(PLATE).equilibriumMoisture();
+        new DryingForecaster(ParameterDistribution.textbook(), 20)
+            .forecast(PLATE)
+            .equilibriumMoisture();
     double solids = masses[0] * PLATE.composition().drySolids();
     assertThat(masses[1]).isCloseTo(solids * (1 + resting), within(2e-3 * masses[1]));
   }
@@ -79,7 +81,8 @@ class PlateSimulationTest {
     double[] unevenMass = new double[1];
     double[] evenMass = new double[1];
     new PlateSimulation(PLATE, dryS).filmMassesKg(ParameterSample.NONE, unevenMass);
-    new PlateSimulation(withUnevenness(PLATE, 0), dryS).filmMassesKg(ParameterSample.NONE, evenMass);
+    new PlateSimulation(withUnevenness(PLATE, 0), dryS)
+        .filmMassesKg(ParameterSample.NONE, evenMass);
 
     assertThat(unevenMass[0]).isGreaterThan(1.02 * evenMass[0]);
   }
@@ -117,7 +120,8 @@ class PlateSimulationTest {
     }
   }
 
-  private static double[] fineMasses(DryingCase drying, double[] timesS, ParameterSample deviations) {
+  private static double[] fineMasses(
+      DryingCase drying, double[] timesS, ParameterSample deviations) {
     SpotSolution trace = new SpotSolution();
     new SpotSolver(
             PreparedCase.of(drying, DryingForecaster.HORIZON_S),

@@ -9,14 +9,14 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.DryingCase;
+import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.Plates;
+import starchfilm.casting.Room;
+import starchfilm.casting.SwingingRoom;
 import starchfilm.material.air.AirState;
 import starchfilm.material.air.PlateTransfer;
 import starchfilm.material.air.WagnerPruss1993;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
-import starchfilm.casting.LoggedRoom;
-import starchfilm.casting.Room;
-import starchfilm.casting.SwingingRoom;
 
 /** What activity a film comes to rest at: nothing leaves it there and its heat balances. */
 class RestingActivityTest {

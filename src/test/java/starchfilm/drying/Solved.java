@@ -1,8 +1,8 @@
 package starchfilm.drying;
 
-import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Spot;
+import starchfilm.drying.uncertainty.ParameterSample;
 
 /** Plates solved in one case. */
 final class Solved {

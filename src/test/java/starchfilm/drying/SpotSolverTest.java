@@ -12,19 +12,19 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.material.air.AirState;
-import starchfilm.numerics.diffusion.Grid;
-import starchfilm.numerics.diffusion.Tolerance;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Plates;
-import starchfilm.casting.Spot;
 import starchfilm.casting.Room;
+import starchfilm.casting.Spot;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.material.air.AirState;
 import starchfilm.material.wetfilm.FilmMaterial;
+import starchfilm.numerics.diffusion.Grid;
+import starchfilm.numerics.diffusion.Tolerance;
 
 /** The numerical promises of a forecast: balance, error in time, error of the grid. */
 class SpotSolverTest {
@@ -118,7 +118,10 @@ class SpotSolverTest {
             60);
     double asked = Solved.hoursToDry(sweeter);
     double dryS =
-        Solved.spot(Plates.USUAL, Spot.NOMINAL, ParameterSample.NONE.with(UncertainParameter.PLASTICISER, 0.5))
+        Solved.spot(
+                Plates.USUAL,
+                Spot.NOMINAL,
+                ParameterSample.NONE.with(UncertainParameter.PLASTICISER, 0.5))
             .milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(dryS / 3600).isCloseTo(asked, offset(1e-3 * asked));
     assertThat(Math.abs(asked / Solved.hoursToDry(Plates.USUAL) - 1)).isGreaterThan(3e-3);

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 
 class ChainCutsTest {
   private final Composition sour = Pastes.paste(StarchKind.CORN, 0.04, 30, 0, 0.005);

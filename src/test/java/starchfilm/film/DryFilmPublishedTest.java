@@ -8,12 +8,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.AceticAcid;
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Density, thickness, moisture and pH of film and paste against published figures. */
 class DryFilmPublishedTest {

@@ -15,11 +15,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Extrapolation;
-import starchfilm.material.ingredient.StarchKind;
-import starchfilm.material.recipe.Composition;
 
 class FilmForecasterTest {
   private static final double DAY_S = 86_400;

@@ -1,10 +1,10 @@
 package starchfilm.film;
 
 import java.util.Map;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Pastes and cases for the tests of this room. */
 final class Pastes {

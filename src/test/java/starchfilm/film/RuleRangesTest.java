@@ -9,13 +9,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Cook;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
-import starchfilm.material.ingredient.StarchKind;
-import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Cook;
 
 /** The ranges and sources that a forecast names, as each rule's own page states them. */
 class RuleRangesTest {

@@ -12,18 +12,19 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
 
 /** What learning from many plates has to hold to, whatever the plates. */
 class LearnerTest {
   private static final double[] SIX_WEIGHINGS = {0.1, 0.25, 0.4, 0.55, 0.7, 0.9};
-  private static final ParameterSample SLOW_AIR = ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.6));
+  private static final ParameterSample SLOW_AIR =
+      ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.6));
   private static final Path HERE = Path.of("");
   private static final Map<StarchKind, Double> POTATO = Map.of(StarchKind.POTATO, 1.0);
 
@@ -135,7 +136,8 @@ class LearnerTest {
     List<Trial> taught = dried(4, SLOW_AIR, "shed");
     Trial last = taught.get(3);
     ParameterDistribution of = Workshop.taughtBy(HERE, taught).drying(last).factors();
-    ParameterDistribution without = Workshop.taughtBy(HERE, taught.subList(0, 3)).drying(last).factors();
+    ParameterDistribution without =
+        Workshop.taughtBy(HERE, taught.subList(0, 3)).drying(last).factors();
 
     for (int i = 0; i < VarianceShares.COUNT; i++) {
       UncertainParameter factor = VarianceShares.factor(i);
@@ -159,7 +161,8 @@ class LearnerTest {
                   double[] shares = Arrays.copyOf(new double[] {0.15, 0.3, 0.5}, count);
                   Band band =
                       SyntheticPlates.forecast(
-                          SyntheticPlates.dried(next, SLOW_AIR, shares), SharedParameters.untaught());
+                          SyntheticPlates.dried(next, SLOW_AIR, shares),
+                          SharedParameters.untaught());
                   if (count > 0) {
                     assertThat(truthS).isBetween(band.low(), band.high());
                   }

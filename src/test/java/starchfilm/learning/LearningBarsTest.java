@@ -21,7 +21,9 @@ import starchfilm.trial.Trial;
 class LearningBarsTest {
   private static final int NOTEBOOKS = 7;
   private static final ParameterSample TRUTH =
-      ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.6)).with(UncertainParameter.DIFFUSIVITY, Math.log(1.5));
+      ParameterSample.NONE
+          .with(UncertainParameter.AIR_SIDE, Math.log(0.6))
+          .with(UncertainParameter.DIFFUSIVITY, Math.log(1.5));
   private static final double[] SIX_WEIGHINGS = {0.1, 0.25, 0.4, 0.55, 0.7, 0.9};
 
   /** Relative errors of the thick spot's dry-through, its middle forecast against the truth. */

@@ -31,7 +31,9 @@ public class LearningBenchmark {
 
   private final SyntheticPlates plates = new SyntheticPlates(3);
   private final ParameterSample truth =
-      ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.6)).with(UncertainParameter.DIFFUSIVITY, Math.log(1.5));
+      ParameterSample.NONE
+          .with(UncertainParameter.AIR_SIDE, Math.log(0.6))
+          .with(UncertainParameter.DIFFUSIVITY, Math.log(1.5));
   private final List<Trial> trials =
       Stream.generate(
               () -> SyntheticPlates.dried(plates.any("shed", "kitchen"), truth, TEN_WEIGHINGS))

@@ -8,9 +8,9 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.PlateSimulation;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.trial.Trial;
 import starchfilm.trial.Weighing;
@@ -52,7 +52,8 @@ class OtherLawPublishedTest {
     }
     Trial weighed = SyntheticPlates.weighed(bare, weighings);
 
-    ParameterDistribution taught = Workshop.untaught(Path.of("")).afterWeighings(weighed).factors().factors();
+    ParameterDistribution taught =
+        Workshop.untaught(Path.of("")).afterWeighings(weighed).factors().factors();
 
     double[][] likely = likelyMasses(weighed, taught, heldOut);
     int within = 0;
@@ -80,7 +81,8 @@ class OtherLawPublishedTest {
     return mass;
   }
 
-  private static double[][] likelyMasses(Trial trial, ParameterDistribution model, double[] timesS) {
+  private static double[][] likelyMasses(
+      Trial trial, ParameterDistribution model, double[] timesS) {
     PlateSimulation plate = new PlateSimulation(trial.dryingCase(), timesS);
     double[][] masses = new double[timesS.length][DRAWS];
     double[] one = new double[timesS.length];

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Learning from films of one kind against a worked example: two physicists who differ about a

@@ -15,14 +15,14 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.material.air.AirState;
-import starchfilm.numerics.evidence.Band;
+import starchfilm.casting.ConstantRoom;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
+import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.casting.ConstantRoom;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
 

@@ -16,14 +16,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.numerics.evidence.Estimate;
+import starchfilm.files.saving.NotWrittenException;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.files.saving.NotWrittenException;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.trial.Trial;
 
 /** What was learnt is the same after it was written and read. */
@@ -147,7 +147,11 @@ class WorkshopFileTest {
     Workshop learnt = Workshop.taughtBy(folder, taught);
     Trial slow =
         SyntheticPlates.dried(
-            taught.get(0), ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.5)), 0.2, 0.5, 0.8);
+            taught.get(0),
+            ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, Math.log(0.5)),
+            0.2,
+            0.5,
+            0.8);
     Workshop asIfNew = Workshop.taughtBy(folder, List.of(taught.get(1), taught.get(2)));
 
     isNear(
@@ -160,7 +164,8 @@ class WorkshopFileTest {
     isNear(one, other, TWELVE_FIGURES);
   }
 
-  private static void isNear(ParameterDistribution one, ParameterDistribution other, double spreads) {
+  private static void isNear(
+      ParameterDistribution one, ParameterDistribution other, double spreads) {
     for (int i = 0; i < VarianceShares.COUNT; i++) {
       UncertainParameter factor = VarianceShares.factor(i);
       assertThat(one.mean().of(factor))

@@ -7,10 +7,10 @@ import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.ReadyTimes;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.casting.Spot;
+import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.material.ingredient.StarchKind;
 
 class DryingSurfaceTest {
   private static final double THINNEST_M = 0.5e-3;

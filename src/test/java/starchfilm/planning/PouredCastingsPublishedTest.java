@@ -5,15 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.material.air.AirState;
-import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.film.FilmForecaster;
-import starchfilm.material.ingredient.StarchKind;
+import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.film.FilmForecaster;
+import starchfilm.material.air.AirState;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Paste;
-import starchfilm.casting.ConstantRoom;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Castings whose wet amount and dry thickness were published; from grams on a plate to wet
@@ -82,7 +82,9 @@ class PouredCastingsPublishedTest {
                     Requests.recovered(), 0.25, java.util.List.of(Requests.plenty(kind)), 0));
 
     for (PlannedRecipe recipe :
-        new Planner(starchfilm.drying.uncertainty.ParameterDistribution.textbook()).plan(request).recipes()) {
+        new Planner(starchfilm.drying.uncertainty.ParameterDistribution.textbook())
+            .plan(request)
+            .recipes()) {
       // The balance shows tenths of a gram of about 10 g starch.
       assertThat(100 * recipe.composition().dryStarch())
           .isBetween(fromPercent * 0.98, toPercent * 1.02);

@@ -3,14 +3,14 @@ package starchfilm.planning;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.material.air.AirState;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.film.Feel;
-import starchfilm.material.ingredient.StarchKind;
+import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.film.Feel;
+import starchfilm.material.air.AirState;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolStock;
-import starchfilm.casting.ConstantRoom;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Requests for the tests of this room: four glass plates in a room of 19 C and 55 %. */
 final class Requests {

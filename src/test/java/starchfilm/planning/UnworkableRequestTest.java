@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.Feel;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.casting.Plate;
-import starchfilm.casting.PlateMaterial;
 
 class UnworkableRequestTest {
   private final Planner planner = new Planner(ParameterDistribution.textbook());

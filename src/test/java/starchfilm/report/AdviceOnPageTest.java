@@ -17,10 +17,10 @@ import starchfilm.advice.NextTrial;
 import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialForecaster;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.trial.Trial;
 
 /** What the notebook advises stands on the comparison page as the adviser says it. */

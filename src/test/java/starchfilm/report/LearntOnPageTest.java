@@ -15,14 +15,14 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.files.json.UnreadableFileException;
 import starchfilm.learning.Hindsight;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.RoomLearnt;
-import starchfilm.files.notebook.NotebookReader;
 import starchfilm.trial.Trial;
 
 /** What the invented garden taught, and how the comparison page tells it. */
@@ -32,7 +32,9 @@ class LearntOnPageTest {
   private static final List<Trial> TRIALS = NotebookReader.read(List.of(GARDEN)).trials();
   private static final Workshop TAUGHT = Workshop.taughtBy(GARDEN, TRIALS);
   private static final List<TrialForecast> FORECASTS =
-      TRIALS.stream().map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::sketch).toList();
+      TRIALS.stream()
+          .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::sketch)
+          .toList();
 
   private static Document page(List<TrialForecast> trials, Workshop... workshops) {
     return Jsoup.parse(
@@ -117,7 +119,9 @@ class LearntOnPageTest {
     List<Trial> bare =
         NotebookReader.read(List.of(Path.of("formulations/starter-first-film.json"))).trials();
     List<TrialForecast> forecasts =
-        bare.stream().map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::sketch).toList();
+        bare.stream()
+            .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::sketch)
+            .toList();
 
     assertThat(page(forecasts).select(".learnt")).isEmpty();
   }

@@ -13,9 +13,9 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.files.notebook.NotebookReader;
 import starchfilm.report.TrialList.Order;
 
 /** The list that hundreds of trials begin with, on the demo notebook. */

@@ -10,7 +10,8 @@ import java.util.Arrays;
  */
 public final class ParameterSample {
   /** Every factor at its middle. */
-  public static final ParameterSample NONE = new ParameterSample(new double[UncertainParameter.values().length]);
+  public static final ParameterSample NONE =
+      new ParameterSample(new double[UncertainParameter.values().length]);
 
   private final double[] values;
 

@@ -34,8 +34,8 @@ public final class Quantiles {
 
   /**
    * Linear between the order statistics, each in the middle of its share of the sample, as the
-   * cases of {@link ParameterDistribution} stand; infinite as soon as the upper one is. Source: Hyndman and
-   * Fan 1996, The American Statistician 50:361, definition 5 (recalled).
+   * cases of {@link ParameterDistribution} stand; infinite as soon as the upper one is. Source:
+   * Hyndman and Fan 1996, The American Statistician 50:361, definition 5 (recalled).
    */
   private static double at(double[] sorted, double share) {
     double place = Math.max(0, Math.min(sorted.length - 1.0, share * sorted.length - 0.5));

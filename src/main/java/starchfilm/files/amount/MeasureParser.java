@@ -1,5 +1,7 @@
 package starchfilm.files.amount;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
@@ -10,7 +12,6 @@ import java.util.regex.Pattern;
 /** The grammar of typed amounts: {@code number unit}, and {@code 1d 6h 30min} for spans. */
 final class MeasureParser {
   private static final String KNOWN_UNITS = "mg g kg ml l um mm cm m cm2 m2 C min h d % N";
-  private static final double ZERO_CELSIUS_K = 273.15;
   private static final double MAX_LENGTH = 60;
 
   private static final Pattern ONE =

@@ -4,7 +4,8 @@
  *
  * <p>Only a short list of units is known, a decimal comma is read as one, and anything that could
  * be read in two ways is refused with a sentence that says how to write it. What comes out is SI.
- * Start from {@link starchfilm.files.amount.Measure} and {@link starchfilm.files.amount.MomentParser}.
+ * Start from {@link starchfilm.files.amount.Measure} and {@link
+ * starchfilm.files.amount.MomentParser}.
  */
 @NullMarked
 package starchfilm.files.amount;

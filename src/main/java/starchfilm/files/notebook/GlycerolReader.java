@@ -1,17 +1,18 @@
 package starchfilm.files.notebook;
 
+import static starchfilm.numerics.units.Units.PERCENT;
+
 import java.util.Optional;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Reads {@code recipe.glycerol}. What is assumed where nothing is noted is judged, no source. */
 final class GlycerolReader {
-  private static final double PERCENT = 1e-2;
 
   private static final Allowed PURITY =
       Allowed.percent(100, "write the glycerol in the jar in per cent, such as 85");

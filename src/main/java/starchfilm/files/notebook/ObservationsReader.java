@@ -1,12 +1,14 @@
 package starchfilm.files.notebook;
 
+import static starchfilm.numerics.units.Nature.GRAVITY_M_PER_S2;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.casting.FaceChange;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
-import starchfilm.casting.FaceChange;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.PullTest;
 
@@ -15,9 +17,6 @@ final class ObservationsReader {
   private static final double M_PER_MM = 1e-3;
   private static final double M_PER_UM = 1e-6;
   private static final int REMARK_LENGTH = 5000;
-
-  /** Standard gravity (m/s2). Source: 3rd CGPM 1901, exact. */
-  private static final double GRAVITY_M_PER_S2 = 9.80665;
 
   private static final Allowed DRY_THICKNESS =
       Allowed.between(1, 5000, "um", "write the dry film's thickness in micrometres");
@@ -42,7 +41,8 @@ final class ObservationsReader {
 
   List<FaceChange> moved(ObjectReader trial) {
     List<FaceChange> changes = new ArrayList<>();
-    for (ObjectReader entry : trial.sections("moved", "write {\"at\": \"+48h\", \"faces\": \"both\"}")) {
+    for (ObjectReader entry :
+        trial.sections("moved", "write {\"at\": \"+48h\", \"faces\": \"both\"}")) {
       OptionalDouble at = required(entry, "a move");
       Optional<FaceChange.OpenFaces> open = constant(entry, "faces", FaceChange.OpenFaces.values());
       if (open.isEmpty() && !entry.has("faces")) {
@@ -90,7 +90,8 @@ final class ObservationsReader {
 
   List<PullTest> pulls(ObjectReader trial, List<Double> dryThicknessM) {
     List<PullTest> pulls = new ArrayList<>();
-    for (ObjectReader entry : trial.sections("pulls", "write {\"load_N\": 12, \"width_mm\": 10, ..}")) {
+    for (ObjectReader entry :
+        trial.sections("pulls", "write {\"load_N\": 12, \"width_mm\": 10, ..}")) {
       OptionalDouble newton = entry.number("load_N", LOAD);
       OptionalDouble hung = entry.number("load_kg", LOAD_KG);
       OptionalDouble width = entry.number("width_mm", STRIP_WIDTH);
@@ -155,7 +156,8 @@ final class ObservationsReader {
     return at;
   }
 
-  private static <E extends Enum<E>> Optional<E> constant(ObjectReader section, String key, E[] all) {
+  private static <E extends Enum<E>> Optional<E> constant(
+      ObjectReader section, String key, E[] all) {
     return section.oneOf(key, FileWord.all(all)).flatMap(word -> FileWord.find(all, word));
   }
 }

@@ -1,17 +1,19 @@
 package starchfilm.files.notebook;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.files.findings.Allowed;
-import starchfilm.files.findings.Findings;
-import starchfilm.files.findings.Words;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Pour;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.Words;
 import starchfilm.material.recipe.Paste;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Reads {@code pour}: plate, thickness and heat of the paste.
@@ -22,7 +24,6 @@ import starchfilm.material.recipe.Paste;
  */
 final class PourReader {
   private static final double M_PER_MM = 1e-3;
-  private static final double ZERO_CELSIUS_K = 273.15;
 
   private static final Allowed SIDE =
       Allowed.between(10, 5000, "mm", "write the side in millimetres");

@@ -1,8 +1,11 @@
 package starchfilm.files.notebook;
 
+import static starchfilm.numerics.units.Units.MINUTE_S;
+import static starchfilm.numerics.units.Units.PERCENT;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.List;
 import java.util.Optional;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
@@ -11,6 +14,7 @@ import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Reads {@code recipe} and {@code cook}: what went into the pot.
@@ -19,9 +23,6 @@ import starchfilm.material.recipe.VinegarPortion;
  * bands.
  */
 final class RecipeReader {
-  private static final double PERCENT = 1e-2;
-  private static final double ZERO_CELSIUS_K = 273.15;
-  private static final double MINUTE_S = 60;
 
   private static final Allowed ACIDITY =
       Allowed.percent(100, "write the acid on the label in per cent, such as 5");

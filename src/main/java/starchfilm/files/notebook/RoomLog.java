@@ -3,9 +3,9 @@ package starchfilm.files.notebook;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Optional;
+import starchfilm.casting.Room;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located.Place;
-import starchfilm.casting.Room;
 import starchfilm.files.roomlog.RoomLogReader;
 
 /** Finds and reads the room log that a trial file names. */

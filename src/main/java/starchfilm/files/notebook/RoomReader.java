@@ -1,25 +1,26 @@
 package starchfilm.files.notebook;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.PERCENT;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.material.air.AirState;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.files.findings.Allowed;
-import starchfilm.files.findings.Findings;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.findings.Findings;
+import starchfilm.material.air.AirState;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.trial.Trial;
 
 /** Reads {@code room}: constant, swinging by day and night, or logged in a CSV file. */
 final class RoomReader {
-  private static final double ZERO_CELSIUS_K = 273.15;
-  private static final double PERCENT = 1e-2;
-  private static final double DAY_S = 86_400;
   private static final int NAME_LENGTH = 100;
 
   static final Allowed AIR_C =
@@ -103,7 +104,8 @@ final class RoomReader {
     }
     AirState state =
         new AirState(air.value() + ZERO_CELSIUS_K, humidity.value() * PERCENT, speedTaken.value());
-    Trial.RoomUncertainty doubt = new Trial.RoomUncertainty(air.sd(), humidity.sd() * PERCENT, speedDoubt);
+    Trial.RoomUncertainty doubt =
+        new Trial.RoomUncertainty(air.sd(), humidity.sd() * PERCENT, speedDoubt);
     return new Aired(name, new ConstantRoom(state), doubt, benchK);
   }
 

@@ -1,8 +1,10 @@
 package starchfilm.files.notebook;
 
+import static starchfilm.numerics.units.Units.KG_PER_G;
+
 import java.util.OptionalDouble;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.files.findings.Allowed;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * What a reading of the kitchen scale is worth.
@@ -14,7 +16,6 @@ import starchfilm.files.findings.Allowed;
  * @param stepG the step of the display (g), if the file gives it
  */
 record Scale(OptionalDouble stepG) {
-  private static final double KG_PER_G = 1e-3;
 
   static final Allowed STEP =
       Allowed.above(0, 100, "g", "write the step of the scale's display, such as 1 or 0.1");

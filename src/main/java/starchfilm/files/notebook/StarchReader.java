@@ -1,15 +1,17 @@
 package starchfilm.files.notebook;
 
+import static starchfilm.numerics.units.Units.PERCENT;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.StarchPortion;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Reads {@code recipe.starch}, and what starch and water say of each other where one is missing:
@@ -17,7 +19,6 @@ import starchfilm.material.recipe.StarchPortion;
  */
 final class StarchReader {
   private static final String UNKNOWN_KIND = "unknown";
-  private static final double PERCENT = 1e-2;
 
   /** The pot taken where neither starch nor water is known; only the concentration matters. */
   private static final double POT_KG = 0.5;

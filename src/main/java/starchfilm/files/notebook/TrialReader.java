@@ -1,5 +1,8 @@
 package starchfilm.files.notebook;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -8,7 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.FileText;
@@ -17,6 +19,7 @@ import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.material.recipe.Paste;
 import starchfilm.material.recipe.Recipe;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.trial.ObservedFault;
 import starchfilm.trial.PullTest;
 import starchfilm.trial.Trial;
@@ -27,8 +30,6 @@ public final class TrialReader {
   /** The largest trial file that is read; 2,000 weighings need a tenth of it. */
   public static final long MAX_BYTES = 2_000_000;
 
-  private static final double ZERO_CELSIUS_K = 273.15;
-  private static final double DAY_S = 86_400;
   private static final int NAME_LENGTH = 200;
   private static final Allowed AFTER_DAYS =
       Allowed.between(0, 730, "days", "write the days between drying and use");

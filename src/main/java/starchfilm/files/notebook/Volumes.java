@@ -1,11 +1,11 @@
 package starchfilm.files.notebook;
 
 import java.util.Optional;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Reads an ingredient that was weighed, or measured in a jug. */
 final class Volumes {

@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.trial.Weighing;
 
 /** Reads {@code weighings}: takes the plate off, puts them in order, and refuses the impossible. */
@@ -44,10 +44,12 @@ final class WeighingsReader {
    * @param solids dry solids (kg per kg paste)
    * @return in order of time
    */
-  List<Weighing> read(ObjectReader trial, Optional<Estimate> tare, Estimate freshKg, Estimate solids) {
+  List<Weighing> read(
+      ObjectReader trial, Optional<Estimate> tare, Estimate freshKg, Estimate solids) {
     List<Placed> placed = new ArrayList<>();
     int withoutTare = 0;
-    for (ObjectReader entry : trial.sections("weighings", "write {\"at\": \"+6h\", \"mass_g\": 412}")) {
+    for (ObjectReader entry :
+        trial.sections("weighings", "write {\"at\": \"+6h\", \"mass_g\": 412}")) {
       OptionalDouble at = times.at(entry, "a weighing");
       if (at.isEmpty() && !entry.has("at")) {
         findings.fault(

@@ -1,5 +1,8 @@
 package starchfilm.files.roomlog;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -9,11 +12,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import starchfilm.casting.LoggedRoom;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.files.json.UnreadableFileException;
-import starchfilm.casting.LoggedRoom;
 
 /**
  * Reads a hygrometer log: rows of time, degrees Celsius and per cent relative humidity.
@@ -23,7 +26,6 @@ import starchfilm.casting.LoggedRoom;
  * reading, and dates whose day and month nothing in the file tells apart.
  */
 public final class RoomLogReader {
-  private static final double ZERO_CELSIUS_K = 273.15;
   private static final Allowed AIR =
       Allowed.between(-30, 90, "\u00B0C", "take the row out if the sensor failed");
   private static final Allowed HUMIDITY =
@@ -33,7 +35,6 @@ public final class RoomLogReader {
   private static final double LEAST_C = 1;
 
   private static final int FAULTS_LISTED = 10;
-  private static final double DAY_S = 86_400;
 
   private final Findings log;
 

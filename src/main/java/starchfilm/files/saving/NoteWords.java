@@ -6,13 +6,13 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import starchfilm.casting.FaceChange;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.NearMiss;
 import starchfilm.files.amount.TypedNumber;
 import starchfilm.files.notebook.FileWord;
-import starchfilm.casting.FaceChange;
 import starchfilm.trial.ObservedFault;
 
 /**

@@ -2,9 +2,9 @@ package starchfilm.film.risk;
 
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
-import starchfilm.material.air.HumidAir;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.units.Units;
 
 /**
  * How fast mould gets going on a rich medium, against its fastest.
@@ -51,7 +51,7 @@ final class MouldGrowth {
    * @return 0 to 1
    */
   double speed(double activity, double temperatureK) {
-    double celsius = temperatureK - HumidAir.ZERO_CELSIUS_K;
+    double celsius = temperatureK - Units.ZERO_CELSIUS_K;
     if (activity < ACTIVITY[0] || celsius >= TOO_HOT_C) {
       return 0;
     }

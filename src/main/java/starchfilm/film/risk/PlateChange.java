@@ -3,16 +3,16 @@ package starchfilm.film.risk;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.material.air.AirState;
-import starchfilm.material.air.SaturationPressure;
-import starchfilm.material.air.WagnerPruss1993;
+import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Pour;
-import starchfilm.material.recipe.Composition;
-import starchfilm.film.risk.Remedy.Change;
-import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.Room;
+import starchfilm.film.risk.Remedy.Change;
+import starchfilm.material.air.AirState;
+import starchfilm.material.air.SaturationPressure;
+import starchfilm.material.air.WagnerPruss1993;
+import starchfilm.material.recipe.Composition;
 
 /**
  * One plate with one thing changed, as a person could change it: a quarter less paste, ten grams

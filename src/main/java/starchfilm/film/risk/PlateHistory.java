@@ -1,13 +1,15 @@
 package starchfilm.film.risk;
 
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import java.util.List;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.casting.DryingCase;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateCourse;
 import starchfilm.drying.SpotMoment;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.SkinStretch;
-import starchfilm.casting.DryingCase;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.sorption.FilmIsotherm;
 
@@ -16,7 +18,6 @@ import starchfilm.material.sorption.FilmIsotherm;
  * and the risks read from it.
  */
 final class PlateHistory {
-  private static final double HOUR_S = 3_600;
   private static final MouldGrowth GROWTH = new MouldGrowth();
 
   private final Composition composition;

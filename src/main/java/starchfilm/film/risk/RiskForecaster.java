@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.casting.DryingCase;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.film.risk.Remedy.Change;
 
 /**

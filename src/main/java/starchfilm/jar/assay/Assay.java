@@ -2,12 +2,12 @@ package starchfilm.jar.assay;
 
 import java.util.List;
 import java.util.Optional;
+import starchfilm.jar.recovery.AlcoholLeft;
+import starchfilm.jar.recovery.RecoveryBalance;
+import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.recipe.GlycerolStock;
-import starchfilm.jar.recovery.AlcoholLeft;
-import starchfilm.jar.recovery.RecoveryBalance;
 
 /**
  * What is in a jar of glycerol.

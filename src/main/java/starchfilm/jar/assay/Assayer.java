@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import starchfilm.jar.recovery.AlcoholLeft;
+import starchfilm.jar.recovery.RecoveryBalance;
+import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.jar.recovery.AlcoholLeft;
-import starchfilm.jar.recovery.RecoveryBalance;
-import starchfilm.jar.recovery.RecoveryLog;
 
 /** Says what is in a jar of glycerol, by its label, a reading, or the record of its recovery. */
 public final class Assayer {

@@ -1,13 +1,15 @@
 package starchfilm.jar.assay;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.Locale;
+import starchfilm.material.ingredient.GlycerolDensity;
+import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Propagation;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.ingredient.GlycerolDensity;
-import starchfilm.material.ingredient.VolkKaehler2018;
 
 /**
  * The density of a jar's content at a temperature.
@@ -28,7 +30,6 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
   private static final GlycerolDensity RULE = new VolkKaehler2018();
   private static final Estimate SALT_M3_PER_KG = Estimate.between(0.15e-3, 0.5e-3);
   private static final Estimate FATTY_M3_PER_KG = Estimate.between(0.95e-3, 1.13e-3);
-  private static final double ZERO_CELSIUS_K = 273.15;
 
   /** Mean of water (2.1e-4/K) and glycerol (4.9e-4/K) near 20 C, from the rule itself. */
   private static final double EXPANSION_PER_K = 4.0e-4;

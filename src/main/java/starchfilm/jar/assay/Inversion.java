@@ -1,5 +1,7 @@
 package starchfilm.jar.assay;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import starchfilm.numerics.evidence.Band;
@@ -22,8 +24,6 @@ record Inversion(DoubleUnaryOperator rule, DoubleUnaryOperator back) {
 
   /** Temperatures for which density and refractive index are known (C). */
   private static final ValidRange CELSIUS = new ValidRange("temperature of the jar", 15, 30, "°C");
-
-  private static final double ZERO_CELSIUS_K = 273.15;
 
   static void requireTemperature(double temperatureK) {
     double celsius = temperatureK - ZERO_CELSIUS_K;

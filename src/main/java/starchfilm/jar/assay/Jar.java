@@ -3,13 +3,13 @@ package starchfilm.jar.assay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import starchfilm.jar.recovery.AlcoholLeft;
+import starchfilm.jar.recovery.RecoveryBalance;
+import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.recipe.GlycerolStock;
-import starchfilm.jar.recovery.AlcoholLeft;
-import starchfilm.jar.recovery.RecoveryBalance;
 
 /**
  * A jar's content on the way to an assay: glycerol and what stays, water for the rest.

@@ -3,12 +3,12 @@ package starchfilm.jar.assay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.jar.recovery.Alcohol;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.LaterAddition;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
+import starchfilm.numerics.evidence.Figures;
 
 /** What to mind, and what to say, about a jar whose recovery was written down. */
 final class RecoveryCautions {

@@ -1,12 +1,14 @@
 package starchfilm.jar.assay;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.Locale;
+import starchfilm.material.ingredient.GlycerolRefractiveIndex;
+import starchfilm.material.ingredient.Hoyt1934;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Propagation;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.ingredient.GlycerolRefractiveIndex;
-import starchfilm.material.ingredient.Hoyt1934;
 
 /**
  * The refractive index of a jar's content at a temperature.
@@ -26,7 +28,6 @@ public record RefractometerReading(Estimate index, Estimate temperatureK) implem
   private static final GlycerolRefractiveIndex RULE = new Hoyt1934();
   private static final Estimate INDEX_PER_SALT = Estimate.between(0.11, 0.18);
   private static final Estimate INDEX_PER_FATTY = Estimate.between(0, 0.15);
-  private static final double ZERO_CELSIUS_K = 273.15;
   private static final double STEP_K = 0.5;
 
   /** Checks the temperature. */

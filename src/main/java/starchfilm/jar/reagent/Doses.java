@@ -1,10 +1,11 @@
 package starchfilm.jar.reagent;
 
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+
 import starchfilm.numerics.evidence.Estimate;
 
 /** The rules every dose of acid or lye obeys. */
 final class Doses {
-  private static final double PERCENT = 100;
 
   private Doses() {}
 
@@ -21,7 +22,7 @@ final class Doses {
           "strength of the "
               + what
               + ": "
-              + strength.value() * PERCENT
+              + strength.value() * PERCENT_PER_UNIT
               + " % given, allowed more than 0 to 100 %; write the per cent of its mass");
     }
   }

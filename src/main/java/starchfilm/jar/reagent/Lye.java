@@ -1,7 +1,7 @@
 package starchfilm.jar.reagent;
 
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.MolarMass;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * The strong bases of the trade.

@@ -1,9 +1,9 @@
 package starchfilm.jar.recovery;
 
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.material.ingredient.MolarMass;
 import starchfilm.jar.reagent.AcidDose;
 import starchfilm.jar.reagent.LyeDose;
+import starchfilm.material.ingredient.MolarMass;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * What acid and lye made of the alkali in the crude layer, by moles of charge.

@@ -1,8 +1,8 @@
 package starchfilm.jar.recovery;
 
+import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
-import starchfilm.material.ingredient.MolarMass;
 
 /**
  * The oil of one batch.

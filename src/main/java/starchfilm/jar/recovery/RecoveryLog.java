@@ -3,10 +3,10 @@ package starchfilm.jar.recovery;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.jar.reagent.AcidDose;
 import starchfilm.jar.reagent.LyeDose;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
 
 /**
  * What the maker of a jar of recovered glycerol did, in the order it was done.

@@ -6,8 +6,8 @@
  * the glycerol free; lye speeds it up and makes some soap on the way. Acid then splits the soap
  * into fatty acid, which floats and is taken off, and salt, which stays in the glycerol; a little
  * lye brings the pH back. {@link starchfilm.jar.recovery.RecoveryLog} is what the maker did, {@link
- * starchfilm.jar.recovery.RecoveryBalance} what that must have given, by moles. Amounts of acid and lye
- * are counted in moles of charge.
+ * starchfilm.jar.recovery.RecoveryBalance} what that must have given, by moles. Amounts of acid and
+ * lye are counted in moles of charge.
  *
  * <p>This package describes what somebody has done; it is no instruction. Local rules and a
  * supervising teacher or licensed practice come first.

@@ -1,7 +1,7 @@
 package starchfilm.learning.summary;
 
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.film.FilmProperty;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * What pull tests taught of one property of the films of one starch kind.

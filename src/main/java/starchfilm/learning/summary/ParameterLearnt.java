@@ -11,7 +11,8 @@ import starchfilm.drying.uncertainty.UncertainParameter;
  * @param sd its standard deviation now
  * @param sdBefore its standard deviation in the textbook, for the same parts
  */
-public record ParameterLearnt(UncertainParameter factor, double deviation, double sd, double sdBefore) {
+public record ParameterLearnt(
+    UncertainParameter factor, double deviation, double sd, double sdBefore) {
   private static final double HARDLY = 0.9;
 
   /**

@@ -2,7 +2,8 @@
  * What was learnt from a notebook, as it is shown: of each room, of each starch, of the films, and
  * which readings were doubted or left out.
  *
- * <p>{@code starchfilm.learning} finds it out. Start from {@link starchfilm.learning.summary.Learnt}.
+ * <p>{@code starchfilm.learning} finds it out. Start from {@link
+ * starchfilm.learning.summary.Learnt}.
  */
 @NullMarked
 package starchfilm.learning.summary;

@@ -1,6 +1,7 @@
 package starchfilm.material.air;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import starchfilm.numerics.units.Units;
 
 /**
  * The thermodynamic wet-bulb temperature: that of air brought to saturation by water of the same
@@ -44,11 +45,11 @@ public final class AdiabaticSaturation {
   public double wetBulbK(double temperatureK, double relativeHumidity) {
     double humidityRatio =
         HumidAir.humidityRatio(relativeHumidity * saturation.pa(temperatureK), pressurePa);
-    double lowestK = HumidAir.ZERO_CELSIUS_K;
+    double lowestK = Units.ZERO_CELSIUS_K;
     if (!(humidityRatioAt(temperatureK, lowestK) <= humidityRatio)) {
       throw new IllegalArgumentException(
           "wet bulb: air at "
-              + (temperatureK - HumidAir.ZERO_CELSIUS_K)
+              + (temperatureK - Units.ZERO_CELSIUS_K)
               + " C and relative humidity "
               + relativeHumidity
               + " has its wet bulb below 0 C, where water freezes; allowed are wet bulbs above 0"
@@ -73,8 +74,8 @@ public final class AdiabaticSaturation {
    * @return kg vapour per kg dry air; negative where no air has this pair
    */
   public double humidityRatioAt(double temperatureK, double wetBulbK) {
-    double dryC = temperatureK - HumidAir.ZERO_CELSIUS_K;
-    double wetC = wetBulbK - HumidAir.ZERO_CELSIUS_K;
+    double dryC = temperatureK - Units.ZERO_CELSIUS_K;
+    double wetC = wetBulbK - Units.ZERO_CELSIUS_K;
     double saturated = HumidAir.humidityRatio(saturation.pa(wetBulbK), pressurePa);
     return ((2501 - 2.326 * wetC) * saturated - 1.006 * (dryC - wetC))
         / (2501 + 1.86 * dryC - 4.186 * wetC);

@@ -3,6 +3,7 @@ package starchfilm.material.air;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.numerics.units.Units;
 
 /**
  * Latent heat of vaporisation of water as a straight line.
@@ -28,7 +29,7 @@ public final class Harrison1963 implements LatentHeat {
 
   @Override
   public double jPerKg(double temperatureK) {
-    return AT_ZERO_J_PER_KG + SLOPE_J_PER_KG_K * (temperatureK - HumidAir.ZERO_CELSIUS_K);
+    return AT_ZERO_J_PER_KG + SLOPE_J_PER_KG_K * (temperatureK - Units.ZERO_CELSIUS_K);
   }
 
   @Override

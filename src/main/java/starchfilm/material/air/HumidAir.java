@@ -1,19 +1,16 @@
 package starchfilm.material.air;
 
+import static starchfilm.numerics.units.Nature.GAS_CONSTANT_J_PER_MOL_K;
+
 /**
  * Air and water vapour as a mixture of ideal gases.
  *
  * <p>Valid for: rooms near one atmosphere and up to 100 C, where the ideal law is good to 0.5 %.
  */
 public final class HumidAir {
-  /** Zero of the Celsius scale (K). Source: by definition. */
-  public static final double ZERO_CELSIUS_K = 273.15;
 
   /** One standard atmosphere (Pa). Source: by definition. */
   public static final double STANDARD_PRESSURE_PA = 101325;
-
-  /** Molar gas constant (J/(mol K)). Source: CODATA 2018, exact. */
-  public static final double GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
 
   /** Molar mass of water (kg/mol). Source: ASHRAE Handbook Fundamentals 2017, chapter 1. */
   public static final double WATER_KG_PER_MOL = 18.015268e-3;

@@ -1,5 +1,7 @@
 package starchfilm.material.air;
 
+import static starchfilm.numerics.units.Nature.GRAVITY_M_PER_S2;
+
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
@@ -36,7 +38,6 @@ final class NaturalFlow {
               + " read in a teaching text, the last one's authors recalled)",
           Check.READ);
 
-  private static final double GRAVITY_M_PER_S2 = 9.80665;
   private static final double UNSTABLE_TO_FOURTH = 0.54 * 0.54 * 0.54 * 0.54;
   private static final double TURBULENT_TO_TWELFTH = Math.pow(0.15, 12);
   private static final double STABLE_TO_FIFTH = Math.pow(0.52, 5);

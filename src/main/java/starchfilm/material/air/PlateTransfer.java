@@ -3,6 +3,8 @@ package starchfilm.material.air;
 import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.units.Nature;
+import starchfilm.numerics.units.Units;
 
 /**
  * Exchange of vapour and heat between one face of a horizontal plate and the air of a room.
@@ -91,7 +93,7 @@ public final class PlateTransfer {
     this.thinness = HumidAir.STANDARD_PRESSURE_PA / pressurePa;
     this.forced = new ForcedFlow(lengthM * widthM, thinness);
     this.natural = new NaturalFlow(lengthM * widthM, 2 * (lengthM + widthM), thinness);
-    setAir(HumidAir.ZERO_CELSIUS_K + 20, 0.5, 0);
+    setAir(Units.ZERO_CELSIUS_K + 20, 0.5, 0);
   }
 
   /**
@@ -177,7 +179,7 @@ public final class PlateTransfer {
     massTransferMPerS = sheltered;
     vapourFluxKgPerM2S =
         sheltered
-            * (pressurePa * HumidAir.WATER_KG_PER_MOL / HumidAir.GAS_CONSTANT_J_PER_MOL_K)
+            * (pressurePa * HumidAir.WATER_KG_PER_MOL / Nature.GAS_CONSTANT_J_PER_MOL_K)
             / filmK
             * Math.log((pressurePa - airVapourPressurePa) / (pressurePa - surfacePa));
     convectionWPerM2K =

@@ -1,5 +1,7 @@
 package starchfilm.material.ingredient;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
@@ -27,7 +29,6 @@ import starchfilm.numerics.evidence.ValidRange;
  * <p>Deviation: none; within 3 % of the measured table of Segur and Oberstar 1951 at 20 and 30 C.
  */
 public final class Cheng2008 implements GlycerolViscosity {
-  private static final double ZERO_CELSIUS_K = 273.15;
   private static final double PASCAL_SECONDS_PER_MPAS = 1e-3;
 
   private static final Source SOURCE =

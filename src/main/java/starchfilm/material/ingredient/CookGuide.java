@@ -1,5 +1,7 @@
 package starchfilm.material.ingredient;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import starchfilm.numerics.evidence.ValidRange;
 
 /**
@@ -12,7 +14,6 @@ import starchfilm.numerics.evidence.ValidRange;
  */
 public record CookGuide(
     ValidRange topCelsius, ValidRange holdMinutes, boolean openPanWorks, String remark) {
-  private static final double ZERO_CELSIUS_K = 273.15;
   private static final double SECONDS_PER_MINUTE = 60;
 
   static CookGuide openPan(

@@ -1,5 +1,7 @@
 package starchfilm.material.ingredient;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.List;
 import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
@@ -29,7 +31,6 @@ import starchfilm.numerics.evidence.ValidRange;
  * on.
  */
 public final class Hoyt1934 implements GlycerolRefractiveIndex {
-  private static final double ZERO_CELSIUS_K = 273.15;
   private static final double TABLE_CELSIUS = 20;
   private static final double WATER_PER_K = -1.0e-4;
   private static final double GLYCEROL_MORE_PER_K = -1.3e-4;

@@ -1,5 +1,7 @@
 package starchfilm.material.ingredient;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.OptionalDouble;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
@@ -98,8 +100,6 @@ public enum StarchKind {
   /** Where the remarks to the cook come from. */
   public static final Source COOKING_SOURCE =
       new Source("common practice, no source", Check.JUDGED);
-
-  private static final double ZERO_CELSIUS_K = 273.15;
 
   private final String tradeName;
   private final ValidRange amylose;

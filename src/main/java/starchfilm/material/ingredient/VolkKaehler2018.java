@@ -1,5 +1,7 @@
 package starchfilm.material.ingredient;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
@@ -28,7 +30,6 @@ import starchfilm.numerics.evidence.ValidRange;
  * its own accuracy; there the inverse returns one of two mixtures that differ by less than 1e-4.
  */
 public final class VolkKaehler2018 implements GlycerolDensity {
-  private static final double ZERO_CELSIUS_K = 273.15;
 
   /** The largest gap to the table of Bosart and Snoddy, 0.54 kg/m3, read as half a rectangle. */
   private static final double SD_KG_PER_M3 = 0.54 / Math.sqrt(3);

@@ -3,9 +3,9 @@ package starchfilm.material.recipe;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
-import starchfilm.material.ingredient.StarchKind;
 
 /**
  * The sums over one recipe: what went in, what stays, and how sure both are.

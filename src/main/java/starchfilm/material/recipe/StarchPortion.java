@@ -1,7 +1,7 @@
 package starchfilm.material.recipe;
 
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Starch powder as weighed.

@@ -1,18 +1,20 @@
 package starchfilm.material.sorption;
 
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.numerics.evidence.Check;
-import starchfilm.numerics.evidence.Extrapolation;
-import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.evidence.ValidRange;
 import starchfilm.material.ingredient.FittedGlycerolActivity;
 import starchfilm.material.ingredient.GlycerolActivity;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * The moisture a film of one composition holds at a water activity, and back.
@@ -63,7 +65,6 @@ public final class FilmIsotherm {
 
   private static final String RULE = "equilibrium moisture content";
   private static final double NUMERICAL_WATER = 0.001;
-  private static final double ZERO_CELSIUS_K = 273.15;
   private static final GlycerolActivity GLYCEROL_WATER = new FittedGlycerolActivity();
 
   private static final double WIDER_FROM = 0.75;

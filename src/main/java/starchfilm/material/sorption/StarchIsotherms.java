@@ -1,8 +1,8 @@
 package starchfilm.material.sorption;
 
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.ingredient.StarchKind;
 
 /**
  * The isotherm of each starch near 25 C, one row a kind.

@@ -1,8 +1,8 @@
 package starchfilm.material.wetfilm;
 
-import starchfilm.numerics.diffusion.FluxPotential;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.sorption.FilmIsotherm;
+import starchfilm.numerics.diffusion.FluxPotential;
 
 /**
  * One paste's tables: what its film holds at what activity, and the potential of the water's flux.

@@ -1,6 +1,7 @@
 package starchfilm.material.wetfilm;
 
 import starchfilm.numerics.diffusion.Layers;
+import starchfilm.numerics.units.Nature;
 
 /**
  * Five temperatures, equally spaced in 1/T, at which the flux potential is tabulated.
@@ -14,7 +15,7 @@ public final class TemperatureLayers implements Layers {
   private static final int COUNT = 5;
   private static final double MIDDLE_ENERGY_J_PER_MOL = 27_000;
   private static final double MIDDLE_OVER_GAS =
-      MIDDLE_ENERGY_J_PER_MOL / WaterDiffusivity.GAS_CONSTANT_J_PER_MOL_K;
+      MIDDLE_ENERGY_J_PER_MOL / Nature.GAS_CONSTANT_J_PER_MOL_K;
 
   private final double[] inverseK = new double[COUNT];
   private final double[] scale = new double[COUNT];

@@ -1,10 +1,12 @@
 package starchfilm.material.wetfilm;
 
+import static starchfilm.numerics.units.Nature.GAS_CONSTANT_J_PER_MOL_K;
+
 import java.util.List;
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
-import starchfilm.material.recipe.Composition;
 
 /**
  * Mutual diffusivity of water in starch, glycerol and water, in the volume-fixed frame.
@@ -39,7 +41,6 @@ public final class WaterDiffusivity {
   /** Temperatures it may be used at. */
   public static final ValidRange TEMPERATURE = new ValidRange("film temperature", 5, 90, "°C");
 
-  static final double GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
   private static final double WATER_AT_REFERENCE_M2_PER_S = 2.299e-9;
   private static final double REFERENCE_K = 298.15;
   private static final double STARCH_HINDRANCE = 3.96;

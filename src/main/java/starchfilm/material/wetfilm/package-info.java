@@ -3,8 +3,8 @@
  * what it holds, and the heat its solids store.
  *
  * <p>X is kg water per kg dry solids. The coordinate is fixed to the solids, so that the film may
- * shrink. Start from {@link starchfilm.material.wetfilm.WaterDiffusivity} for the physics, from {@link
- * starchfilm.material.wetfilm.FilmMaterial} for what the solver reads.
+ * shrink. Start from {@link starchfilm.material.wetfilm.WaterDiffusivity} for the physics, from
+ * {@link starchfilm.material.wetfilm.FilmMaterial} for what the solver reads.
  */
 @NullMarked
 package starchfilm.material.wetfilm;

@@ -13,8 +13,8 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.Contrast;
 import starchfilm.advice.NotebookAdvice;
 import starchfilm.advice.TrialAdvice;
-import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.trial.Trial;
 
 /**

@@ -1,20 +1,21 @@
 package starchfilm.report.learnt;
 
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.numerics.evidence.Band;
-import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.Plural;
 
 /** What a notebook taught, for a terminal: plain lines that need no colour. */
 public final class LearntText {
-  private static final double PERCENT = 100;
 
   private LearntText() {}
 
@@ -107,9 +108,9 @@ public final class LearntText {
     Band before = Band.normal(0, factor.sdBefore());
     return switch (factor.factor()) {
       case AIR_SIDE, DIFFUSIVITY, ISOTHERM, BENCH -> times(now, before);
-      case HUMIDITY -> difference(now, before, PERCENT, "points");
+      case HUMIDITY -> difference(now, before, PERCENT_PER_UNIT, "points");
       case AIR_TEMPERATURE -> difference(now, before, 1, "\u00B0C");
-      case THICKNESS, SOLIDS, PLASTICISER -> difference(now, before, PERCENT, "%");
+      case THICKNESS, SOLIDS, PLASTICISER -> difference(now, before, PERCENT_PER_UNIT, "%");
     };
   }
 

@@ -1,5 +1,12 @@
 package starchfilm.report.plan;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.G_PER_KG;
+import static starchfilm.numerics.units.Units.MINUTE_S;
+import static starchfilm.numerics.units.Units.MM_PER_M;
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
@@ -8,15 +15,15 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.planning.PlannedRecipe;
-import starchfilm.planning.Potful;
-import starchfilm.planning.UseAir;
 import starchfilm.casting.Plate;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.planning.PlannedRecipe;
+import starchfilm.planning.Potful;
+import starchfilm.planning.UseAir;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.RecipeWords;
 
@@ -25,12 +32,6 @@ import starchfilm.report.words.RecipeWords;
  * poured on.
  */
 public final class PlannedTrial {
-  private static final double G_PER_KG = 1e3;
-  private static final double MM_PER_M = 1e3;
-  private static final double PERCENT = 100;
-  private static final double ZERO_CELSIUS_K = 273.15;
-  private static final double MINUTE_S = 60;
-  private static final double DAY_S = 86_400;
   private static final int DECIMALS = 6;
 
   /** Half the width of a rectangle over its standard deviation. */
@@ -70,7 +71,7 @@ public final class PlannedTrial {
     trial.set("pour", pour(recipe, potful));
     trial.set("room", room);
     ObjectNode film = trial.putObject("use");
-    put(film, "rh_pct", use.relativeHumidity() * PERCENT);
+    put(film, "rh_pct", use.relativeHumidity() * PERCENT_PER_UNIT);
     put(film, "air_C", use.temperatureK() - ZERO_CELSIUS_K);
     put(film, "after_days", use.ageS() / DAY_S);
     trial
@@ -86,18 +87,18 @@ public final class PlannedTrial {
       ObjectNode starch = starches.addObject();
       starch.put("kind", portion.kind().tradeName());
       put(starch, "mass_g", portion.massKg().value() * G_PER_KG);
-      put(starch, "moisture_pct", portion.moistureFraction().times(PERCENT));
+      put(starch, "moisture_pct", portion.moistureFraction().times(PERCENT_PER_UNIT));
     }
     GlycerolPortion glycerol = recipe.glycerol();
     ObjectNode jar = node.putObject("glycerol");
     put(jar, "mass_g", glycerol.massKg().value() * G_PER_KG);
-    put(jar, "purity_pct", glycerol.stock().glycerolFraction().times(PERCENT));
-    put(jar, "salt_pct", glycerol.stock().saltFraction().times(PERCENT));
+    put(jar, "purity_pct", glycerol.stock().glycerolFraction().times(PERCENT_PER_UNIT));
+    put(jar, "salt_pct", glycerol.stock().saltFraction().times(PERCENT_PER_UNIT));
     VinegarPortion vinegar = recipe.vinegar();
     if (vinegar.massKg().value() > 0) {
       ObjectNode sour = node.putObject("vinegar");
       put(sour, "mass_g", vinegar.massKg().value() * G_PER_KG);
-      put(sour, "acidity_pct", vinegar.acidityFraction().times(PERCENT));
+      put(sour, "acidity_pct", vinegar.acidityFraction().times(PERCENT_PER_UNIT));
     }
     put(node.putObject("water"), "mass_g", recipe.waterKg().value() * G_PER_KG);
     return node;
@@ -114,7 +115,7 @@ public final class PlannedTrial {
     put(on, "rim_mm", plate.rimHeightM() * MM_PER_M);
     node.put("plates", potful.plates());
     put(node, "poured_g", recipe.pourKg() * G_PER_KG);
-    put(node, "unevenness_pct", recipe.pour().unevenness() * PERCENT);
+    put(node, "unevenness_pct", recipe.pour().unevenness() * PERCENT_PER_UNIT);
     put(node, "paste_C", recipe.pour().pasteTemperatureK() - ZERO_CELSIUS_K);
     return node;
   }

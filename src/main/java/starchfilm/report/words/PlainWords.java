@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
-import starchfilm.numerics.evidence.Check;
-import starchfilm.numerics.evidence.Extrapolation;
-import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmCaution;
 import starchfilm.film.Ingredient;
-import starchfilm.casting.Spot;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.numerics.evidence.ValidRange;
 import starchfilm.trial.ObservedFault;
 
 /** What the rooms below find out, in plain words. */

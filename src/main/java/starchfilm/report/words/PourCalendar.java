@@ -1,5 +1,7 @@
 package starchfilm.report.words;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -13,7 +15,6 @@ import java.util.Optional;
  * @param pouredAt when it was poured, by the clock on the wall, if noted
  */
 public record PourCalendar(Optional<LocalDateTime> pouredAt) {
-  private static final double DAY_S = 86_400;
   private static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
   private static final DateTimeFormatter DATE_AND_YEAR =

@@ -2,11 +2,11 @@ package starchfilm.report.words;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import starchfilm.material.air.AirState;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.material.air.AirState;
 
 /** A room's air in a few words. */
 public final class RoomWords {

@@ -1,12 +1,13 @@
 package starchfilm.report.words;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
+import static starchfilm.numerics.units.Units.MINUTE_S;
+
 import starchfilm.numerics.evidence.Band;
 
 /** Lengths of time as text. */
 public final class Spans {
-  private static final double MINUTE_S = 60;
-  private static final double HOUR_S = 3_600;
-  private static final double DAY_S = 86_400;
 
   /** Up to here hours are the better unit (s). */
   private static final double HOURS_UP_TO_S = 2 * DAY_S;

@@ -55,7 +55,8 @@ public final class PageServer implements AutoCloseable {
    * @throws BindException where another program has the port
    * @throws IOException where the system gives no port
    */
-  public static PageServer start(Serving serving, Function<CsrfFields, Site> site) throws IOException {
+  public static PageServer start(Serving serving, Function<CsrfFields, Site> site)
+      throws IOException {
     tellTheLibrary();
     // A null address means every address of this machine.
     InetAddress reach = serving.lan() ? null : InetAddress.getLoopbackAddress();
@@ -66,7 +67,8 @@ public final class PageServer implements AutoCloseable {
         serving.lan() ? Optional.of(new OneTimeKey(serving.newKey())) : Optional.empty();
     String token = Secret.ofMachine();
     Guard guard = new Guard(OwnNames.hosts(port, serving.lan()), token, key);
-    RequestHandler front = new RequestHandler(guard, site.apply(new CsrfFields(token)), serving.troubles());
+    RequestHandler front =
+        new RequestHandler(guard, site.apply(new CsrfFields(token)), serving.troubles());
     ExecutorService threads = Executors.newFixedThreadPool(THREADS, new Named());
     server.createContext("/", front);
     server.setExecutor(threads);

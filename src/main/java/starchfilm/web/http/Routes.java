@@ -72,7 +72,8 @@ public final class Routes {
   Handler find(String method, String path) {
     Map<String, Handler> answers = byPath.get(path);
     if (answers == null) {
-      throw HttpError.notFound("There is no page of this name. The notebook has links to all pages.");
+      throw HttpError.notFound(
+          "There is no page of this name. The notebook has links to all pages.");
     }
     Handler answer = answers.get(method.equals("HEAD") ? "GET" : method);
     if (answer == null) {

@@ -18,7 +18,10 @@ class ParameterDistributionTest {
     assertThat(some.hashCode()).isNotEqualTo(ParameterSample.NONE.hashCode());
     assertThat(some.toString()).contains("0.1");
     assertThat(some.multiplier(UncertainParameter.HUMIDITY)).isEqualTo(1.1);
-    assertThat(ParameterSample.NONE.with(UncertainParameter.BENCH, Math.log(2)).multiplier(UncertainParameter.BENCH))
+    assertThat(
+            ParameterSample.NONE
+                .with(UncertainParameter.BENCH, Math.log(2))
+                .multiplier(UncertainParameter.BENCH))
         .isCloseTo(2, within(1e-12));
   }
 
@@ -41,7 +44,9 @@ class ParameterDistributionTest {
         assertThat(model.covariance()[i][j]).isCloseTo(covariance[i][j], within(1e-12));
         double sum = 0;
         for (ParameterSample draw : draws) {
-          sum += (draw.of(UncertainParameter.values()[i]) - mean[i]) * (draw.of(UncertainParameter.values()[j]) - mean[j]);
+          sum +=
+              (draw.of(UncertainParameter.values()[i]) - mean[i])
+                  * (draw.of(UncertainParameter.values()[j]) - mean[j]);
         }
         if (covariance[i][i] == 0 || covariance[j][j] == 0) {
           continue; // the plasticiser, which varies only with its jar
@@ -52,13 +57,15 @@ class ParameterDistributionTest {
             .isCloseTo(covariance[i][j] / scale, within(0.03));
       }
     }
-    assertThat(model.widened(UncertainParameter.BENCH, 1.2).sd(UncertainParameter.BENCH)).isCloseTo(1.3, within(1e-9));
+    assertThat(model.widened(UncertainParameter.BENCH, 1.2).sd(UncertainParameter.BENCH))
+        .isCloseTo(1.3, within(1e-9));
   }
 
   /** A linear outcome is normal, so its tenth is 1.2816 of its deviations off (any table). */
   @Test
   void aFewDrawsAlongAnOutcomesSlopeGiveItsRange() {
-    ParameterDistribution model = ParameterDistribution.textbook().widened(UncertainParameter.THICKNESS, 0.1);
+    ParameterDistribution model =
+        ParameterDistribution.textbook().widened(UncertainParameter.THICKNESS, 0.1);
     double middle = outcome(model.mean());
     double[] slopes = new double[UncertainParameter.values().length];
     double variance = 0;
@@ -68,7 +75,9 @@ class ParameterDistributionTest {
     }
     double sd = Math.sqrt(variance);
     double[] outcomes =
-        Arrays.stream(model.draws(48, slopes)).mapToDouble(ParameterDistributionTest::outcome).toArray();
+        Arrays.stream(model.draws(48, slopes))
+            .mapToDouble(ParameterDistributionTest::outcome)
+            .toArray();
     Band band = Quantiles.band(outcomes);
     assertThat(band.low()).isCloseTo(middle - 1.2816 * sd, within(0.03 * sd));
     assertThat(band.middle()).isCloseTo(middle, within(0.03 * sd));

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.files.findings.Fault;
-import starchfilm.proof.DemoTrials;
 import starchfilm.material.recipe.Paste;
+import starchfilm.proof.DemoTrials;
 import starchfilm.trial.Trial;
 
 /** However a file is mangled, it gives a sound trial or a fault, never an exception or a hang. */

@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.casting.LoggedRoom;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.TrialText;
-import starchfilm.casting.LoggedRoom;
 
 /** Hygrometer logs as loggers and people write them. Every trial here is poured at 10:00. */
 class RoomLogTest {

@@ -8,17 +8,17 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.material.air.AirState;
-import starchfilm.material.air.WagnerPruss1993;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.material.ingredient.StarchKind;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Pour;
-import starchfilm.material.recipe.Composition;
-import starchfilm.film.risk.Remedy.Change;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.film.risk.Remedy.Change;
+import starchfilm.material.air.AirState;
+import starchfilm.material.air.WagnerPruss1993;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Estimate;
 
 /** What each remedy changes, by how much, and where there is nothing left to change. */
 class PlateChangeTest {

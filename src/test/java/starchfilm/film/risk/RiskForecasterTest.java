@@ -7,13 +7,13 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.Milestone;
 import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plates;
 import starchfilm.casting.Spot;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.risk.Remedy.Change;
 
 /** Risks of a plate and the change that helps most. */
@@ -93,7 +93,8 @@ class RiskForecasterTest {
     DryingCase damp = Plates.plate(6, Plates.paste(0.06, 0.3), Plates.room(18, 65, 0.1), 60);
     double[] mean = new double[UncertainParameter.values().length];
     mean[UncertainParameter.ISOTHERM.ordinal()] = Math.log(1.5);
-    ParameterDistribution holdsMore = ParameterDistribution.learnt(mean, ParameterDistribution.textbook().covariance());
+    ParameterDistribution holdsMore =
+        ParameterDistribution.learnt(mean, ParameterDistribution.textbook().covariance());
     double usual = RISKS.withoutRemedies(damp).mould().weightedHours();
     double more = new RiskForecaster(holdsMore).withoutRemedies(damp).mould().weightedHours();
     assertThat(usual).isGreaterThan(24);

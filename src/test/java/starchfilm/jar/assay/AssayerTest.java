@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.jar.reagent.Acid;
 import starchfilm.jar.reagent.AcidDose;
 import starchfilm.jar.reagent.Lye;
@@ -18,6 +16,8 @@ import starchfilm.jar.recovery.LaterAddition;
 import starchfilm.jar.recovery.OilBatch;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.jar.recovery.RecoveryLog;
+import starchfilm.material.ingredient.VolkKaehler2018;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Three ways into an assay, what they say and what they refuse. */
 class AssayerTest {

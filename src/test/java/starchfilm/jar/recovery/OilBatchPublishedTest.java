@@ -8,8 +8,8 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.material.ingredient.MolarMass;
+import starchfilm.numerics.evidence.Estimate;
 
 /** The glycerol bound in an oil, against molar masses, a standard and the trade's rule of thumb. */
 class OilBatchPublishedTest {

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.jar.reagent.Acid;
 import starchfilm.jar.reagent.AcidDose;
 import starchfilm.jar.reagent.Lye;
 import starchfilm.jar.reagent.LyeDose;
+import starchfilm.numerics.evidence.Estimate;
 
 /** The sums over one batch, by moles worked out on paper. */
 class RecoveryBalanceTest {

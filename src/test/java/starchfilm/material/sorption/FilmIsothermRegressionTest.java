@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.material.ingredient.StarchKind;
 
 /**
  * A tripwire, not evidence: a coarser rule of ours for an average starch, good to 15 % (judged).

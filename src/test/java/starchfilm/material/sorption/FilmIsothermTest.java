@@ -9,12 +9,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.numerics.evidence.Check;
-import starchfilm.numerics.evidence.Extrapolation;
-import starchfilm.numerics.evidence.Source;
 import starchfilm.material.ingredient.FittedGlycerolActivity;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.numerics.evidence.Source;
 
 class FilmIsothermTest {
   static Stream<Composition> films() {

@@ -6,9 +6,9 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.numerics.diffusion.FluxPotential;
 import starchfilm.casting.Plates;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.diffusion.FluxPotential;
 
 /** The tabulated potential of the water's flux against its integral, up to a boiling hot pour. */
 class FluxTableTest {
