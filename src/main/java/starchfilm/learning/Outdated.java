@@ -15,8 +15,7 @@ import starchfilm.trial.Trial;
 
 /**
  * What has changed among the trials of a workshop since it was learnt: files that are gone or have
- * another name, trials with more or fewer readings, and trials of which another fact was edited
- * (not told by a workshop file from before {@link TrialFacts} were kept).
+ * another name, trials with more or fewer readings, and trials of which another fact was edited .
  */
 final class Outdated {
   private final Path folder;

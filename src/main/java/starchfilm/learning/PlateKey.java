@@ -15,11 +15,28 @@ import starchfilm.trial.Trial;
  * @param pourWeighed whether the poured paste was weighed, so that no bias of pouring applies
  */
 record PlateKey(String room, Map<StarchKind, Double> starchShares, boolean pourWeighed) {
+  private static final double ALL_SHARES = 1e-6;
+
   /** Copies the map. */
   PlateKey {
     Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
     copy.putAll(starchShares);
     starchShares = copy;
+    requireWhole(starchShares);
+  }
+
+  /** Refuses shares that are no shares of a whole. */
+  static void requireWhole(Map<StarchKind, Double> shares) {
+    double sum = 0;
+    for (double share : shares.values()) {
+      if (!(share >= 0)) {
+        throw new IllegalArgumentException("shares are 0 or more");
+      }
+      sum += share;
+    }
+    if (!(Math.abs(sum - 1) <= ALL_SHARES)) {
+      throw new IllegalArgumentException("shares add up to 1");
+    }
   }
 
   static PlateKey of(Trial trial, Composition composition) {

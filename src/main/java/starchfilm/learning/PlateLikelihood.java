@@ -1,5 +1,9 @@
 package starchfilm.learning;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -23,6 +27,27 @@ import org.apache.commons.math3.linear.RealVector;
  */
 record PlateLikelihood(
     String file, PlateKey plate, int weighings, RealMatrix precision, RealVector pull) {
+  /** How far below 0, over the largest eigenvalue, twelve figures can leave one that is 0. */
+  private static final double ROUNDING = 1e-9;
+
+  /**
+   * How far one plate alone can pull the shared deviations, in the textbook's standard deviations;
+   * the fit of a plate stops at 8 of its prior.
+   */
+  private static final double FARTHEST = 12;
+
+  /**
+   * The most that weighings can bind a deviation, over the inverse of the textbook's variance. A
+   * plate's own part is averaged out, and is never less than a sixteenth.
+   */
+  private static final double MOST_BOUND = 100;
+
+  PlateLikelihood {
+    if (weighings < 1 || pull.getDimension() != VarianceShares.COUNT) {
+      throw new IllegalArgumentException("a plate teaches every parameter by its weighings");
+    }
+  }
+
   static PlateLikelihood of(
       String file, PlateKey plate, int weighings, PlateFit fit, double[] own) {
     RealMatrix information = fit.information();
@@ -33,5 +58,30 @@ record PlateLikelihood(
     RealMatrix precision = Normal.symmetric(inverse.multiply(information));
     RealVector pull = inverse.operate(fit.slope().add(information.operate(fit.deviations())));
     return new PlateLikelihood(file, plate, weighings, precision, pull);
+  }
+
+  /**
+   * Whether weighings can have taught this; with anything else a forecast would end in a matrix
+   * that cannot be inverted, or in a plate of less than no thickness.
+   */
+  boolean isTeachable() {
+    RealMatrix scaled = precision.copy();
+    for (int i = 0; i < VarianceShares.COUNT; i++) {
+      for (int j = 0; j < VarianceShares.COUNT; j++) {
+        scaled.multiplyEntry(
+            i, j, VarianceShares.factor(i).spread() * VarianceShares.factor(j).spread());
+      }
+    }
+    double[] eigenvalues = new EigenDecomposition(scaled).getRealEigenvalues();
+    double least = Arrays.stream(eigenvalues).min().orElse(0);
+    double most = Arrays.stream(eigenvalues).max().orElse(0);
+    if (least < -ROUNDING * Math.max(1, most) || most > MOST_BOUND) {
+      return false;
+    }
+    Normal alone = SharedParameters.after(List.of(this)).of(plate);
+    return IntStream.range(0, VarianceShares.COUNT)
+        .allMatch(
+            i ->
+                Math.abs(alone.mean().getEntry(i)) <= FARTHEST * VarianceShares.factor(i).spread());
   }
 }

@@ -33,6 +33,10 @@ record StripLikelihood(
     Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
     copy.putAll(starchShares);
     starchShares = copy;
+    PlateKey.requireWhole(starchShares);
+    if (strips < 1) {
+      throw new IllegalArgumentException("a strip likelihood needs a strip");
+    }
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingCase;
@@ -34,6 +35,14 @@ import starchfilm.trial.Weighing;
  * @param checksum CRC-32 of the figures, eight hexadecimal digits
  */
 record TrialFacts(String file, String checksum) {
+  private static final Pattern CHECKSUM = Pattern.compile("[0-9a-f]{8}");
+
+  TrialFacts {
+    if (!CHECKSUM.matcher(checksum).matches()) {
+      throw new IllegalArgumentException("no checksum: " + checksum);
+    }
+  }
+
   /** The facts of all trials that can teach. */
   static List<TrialFacts> ofAll(Path folder, List<Trial> trials) {
     return trials.stream()

@@ -100,9 +100,8 @@ public final class Workshop implements TrialKnowledge {
     if (!Files.exists(file)) {
       return untaught(folder);
     }
-    WorkshopReader.Lessons lessons = WorkshopReader.read(file);
-    return new Workshop(
-        folder, lessons.learnt(), lessons.plates(), lessons.strips(), lessons.facts());
+    WorkshopFile read = WorkshopFile.read(file);
+    return new Workshop(folder, read.learnt(), read.plates(), read.strips(), read.learntFrom());
   }
 
   /**
@@ -112,7 +111,8 @@ public final class Workshop implements TrialKnowledge {
    * @throws NotWrittenException where it cannot be written; an older file is as it was
    */
   public Path write() throws NotWrittenException {
-    byte[] text = WorkshopText.of(learnt, plates, strips, facts).getBytes(StandardCharsets.UTF_8);
+    byte[] text =
+        new WorkshopFile(learnt, plates, strips, facts).text().getBytes(StandardCharsets.UTF_8);
     SafeFile.rewrite(file(folder), before -> text);
     return file(folder);
   }

@@ -202,7 +202,9 @@ class LearntInUseTest {
 
     assertThat(learnt).isGreaterThan(1.15 * figure(served("slow", TRIAL), told));
     assertThat(served("slow", "/learnt"))
-        .contains("workshop.json, line 1: format: 7 given, allowed format 1; " + MEND)
+        .contains(
+            "workshop.json, line 1: another value of about given, allowed a file as learn writes it; "
+                + MEND)
         .contains("Nothing yet");
   }
 
@@ -264,7 +266,9 @@ class LearntInUseTest {
       assertThat(outcome.err().lines().toList()).as(words[0]).hasSize(1);
       assertThat(outcome.err())
           .as(words[0])
-          .contains("slow/workshop.json, line 1: format: 7 given, allowed format 1; " + MEND);
+          .contains(
+              "slow/workshop.json, line 1: another value of about given, allowed a file as learn writes it; "
+                  + MEND);
     }
     assertThat(dryThrough("slow/next.json")).isCloseTo(textbook, within(1e-6 * textbook));
   }

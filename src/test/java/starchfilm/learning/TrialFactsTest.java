@@ -103,24 +103,6 @@ class TrialFactsTest {
     assertThat(facts(root.toString())).isPresent().isNotEqualTo(facts(TRIAL));
   }
 
-  /** A workshop file from before the facts were kept has readings to go by alone. */
-  @Test
-  void ofOldFilesAreNotAskedFor() throws Exception {
-    List<Trial> trials = List.of(trial(TRIAL));
-    Path file = Workshop.taughtBy(folder, trials).write();
-    List<Trial> edited = List.of(trial(edited("/room/rh_pct", "55")));
-    assertThat(Workshop.read(folder).outdated(trials)).isEmpty();
-    assertThat(Workshop.read(folder).outdated(edited).orElse(""))
-        .contains("edited since it was learnt: trial.json;");
-
-    ObjectNode root = (ObjectNode) JSON.readTree(Files.readString(file));
-    root.remove("learnt_from");
-    Files.writeString(file, root.toString());
-
-    assertThat(Workshop.read(folder).isTaught()).isTrue();
-    assertThat(Workshop.read(folder).outdated(edited)).isEmpty();
-  }
-
   private static String edited(String place, String value) throws IOException {
     ObjectNode root = (ObjectNode) JSON.readTree(TRIAL);
     int last = place.lastIndexOf('/');

@@ -15,6 +15,13 @@ public record ParameterLearnt(
     UncertainParameter factor, double deviation, double sd, double sdBefore) {
   private static final double HARDLY = 0.9;
 
+  /** Checks that neither standard deviation is negative. */
+  public ParameterLearnt {
+    if (!(sd >= 0 && sdBefore >= 0)) {
+      throw new IllegalArgumentException("a standard deviation is 0 or more");
+    }
+  }
+
   /**
    * Whether the weighings tell anything of it.
    *

@@ -24,6 +24,9 @@ public record RoomLearnt(
     List<ParameterLearnt> factors) {
   /** Copies the list. */
   public RoomLearnt {
+    if (plates < 1 || weighings < 1) {
+      throw new IllegalArgumentException("a room is learnt from at least one weighing");
+    }
     factors = List.copyOf(factors);
   }
 
