@@ -116,7 +116,7 @@ final class Learner {
       PlateModel plate = pupil.plate();
       PlateFit fit = pupil.fit().again(plate.readings(), plate.beforeGivenMeans(shared));
       return new Outcome(Optional.of(pupil.with(fit)), Optional.empty());
-    } catch (IntegrationFailure | UnsettledFitException e) {
+    } catch (IllegalArgumentException | IntegrationFailure e) {
       return new Outcome(
           Optional.empty(), Optional.of(new LeftOut(pupil.file(), String.valueOf(e.getMessage()))));
     }

@@ -3,12 +3,12 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
-import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.trial.Trial;
 
 /**
@@ -89,9 +89,22 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures, bo
   private static Outcome outcome(Trial trial, Function<Trial, TrialForecast> forecaster) {
     try {
       return new Outcome(Optional.of(forecaster.apply(trial)), "");
-    } catch (IllegalArgumentException | IntegrationFailure failure) {
-      // Both carry a sentence written for the reader; anything else is a fault of the program.
-      return new Outcome(Optional.empty(), trial.file() + ": no forecast: " + failure.getMessage());
+    } catch (CancellationException stopped) {
+      throw stopped;
+    } catch (RuntimeException failure) {
+      // Whatever it is, the other trials go through.
+      return new Outcome(Optional.empty(), trial.file() + ": no forecast: " + why(failure));
     }
+  }
+
+  /**
+   * A refused figure comes with a sentence for the reader; a solver's words are of no use to one.
+   */
+  private static String why(RuntimeException failure) {
+    return failure instanceof IllegalArgumentException && failure.getCause() == null
+        ? String.valueOf(failure.getMessage())
+        : "these amounts, or ranges as wide as these, cannot be computed ("
+            + failure.getMessage()
+            + "); narrow the ranges, or check the amounts";
   }
 }

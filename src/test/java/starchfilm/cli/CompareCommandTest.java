@@ -128,4 +128,25 @@ class CompareCommandTest {
     assertThat(terminal.run("compare", "hardly-wet.json", "--out", "-")).isZero();
     assertThat(terminal.out()).contains("Hardly wet").doesNotContain("NaN");
   }
+
+  @Test
+  void aHalfWrittenTrialLeavesTheOthersAlone() throws IOException {
+    Files.copy(STARTER, folder.resolve("good.json"));
+    Files.writeString(
+        folder.resolve("half.json"),
+        "{\"recipe\": {\"starch\": [{\"kind\": \"potato\"}], \"water\": {\"mass_g\": 0}}}");
+
+    assertThat(terminal.run("check", ".")).isEqualTo(2);
+    assertThat(terminal.out()).contains("1 trial sound, 1 file with 1 fault.");
+    assertThat(terminal.err())
+        .endsWith(
+            String.format(
+                "half.json, line 1, column 23: recipe.starch: neither the grams of starch nor water"
+                    + " to reckon them from given, allowed at least one of the two; write the grams"
+                    + " of powder weighed as mass_g%n"));
+    assertThat(terminal.run("compare", ".", "--out", "page.html")).isEqualTo(2);
+    assertThat(terminal.out()).endsWith(String.format("1 trial on page.html.%n"));
+    terminal.run("learn", ".");
+    assertThat(terminal.err()).doesNotContain("the program itself failed");
+  }
 }

@@ -70,6 +70,19 @@ final class ObjectReader {
     return member == null ? object.place() : member.value().place();
   }
 
+  /** The same of a field of an object in this one; its path names the field even if missing. */
+  Place placeOf(String outer, String inner) {
+    Member member = object.members().get(outer);
+    if (member == null || !(member.value() instanceof ObjectValue section)) {
+      return placeOf(outer);
+    }
+    Member field = section.members().get(inner);
+    Place around = section.place();
+    return field == null
+        ? new Place(path(outer) + "." + inner, around.line(), around.column())
+        : field.value().place();
+  }
+
   /** The path of a field, whether it is there or not. */
   String path(String key) {
     return object.place().path().isEmpty() ? key : object.place().path() + "." + key;

@@ -23,7 +23,8 @@ final class StarchReader {
   /** The pot taken where neither starch nor water is known; only the concentration matters. */
   private static final double POT_KG = 0.5;
 
-  private static final Allowed MASS = Allowed.above(0, 100_000, "g", "write the grams weighed");
+  private static final Allowed MASS =
+      Allowed.between(0.01, 100_000, "g", "write the grams weighed");
   private static final Allowed MOISTURE =
       Allowed.percent(30, "write the powder's moisture in per cent, such as 12");
 

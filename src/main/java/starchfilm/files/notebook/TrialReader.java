@@ -34,6 +34,10 @@ public final class TrialReader {
   private static final Allowed AFTER_DAYS =
       Allowed.between(0, 730, "days", "write the days between drying and use");
 
+  /** In saturated air a film never comes to rest, so that no figure of it can be forecast. */
+  private static final Allowed USE_RH =
+      Allowed.percent(99, "write the relative humidity where the film is used, such as 50");
+
   /** Where a film is used if nobody says: the standard atmosphere of ISO 291, a week on. */
   private static final Trial.Use USUAL = new Trial.Use(0.5, 23 + ZERO_CELSIUS_K, 7 * DAY_S);
 
@@ -79,7 +83,18 @@ public final class TrialReader {
       return Optional.empty();
     }
     ObjectReader section = new ObjectReader(object, findings);
-    Optional<Trial> trial = trial(section, file, findings);
+    Optional<Trial> trial;
+    try {
+      trial = trial(section, file, findings);
+    } catch (RuntimeException failure) {
+      // A net: whatever one file does to us is a fault of that file, and the others go through.
+      findings.fault(
+          root.place(),
+          "a trial this program cannot reckon with (" + failure.getMessage() + ")",
+          "",
+          "undo what was changed last in it, and please report this");
+      return Optional.empty();
+    }
     section.finish();
     return findings.faults().isEmpty() ? trial : Optional.empty();
   }
@@ -107,7 +122,9 @@ public final class TrialReader {
     Scale scale = new Scale(step);
     Optional<Recipe> recipe = new RecipeReader(findings, scale).read(section);
     Optional<Paste> paste =
-        findings.faults().isEmpty() ? recipe.map(Paste::cooked) : Optional.empty();
+        findings.faults().isEmpty()
+            ? recipe.flatMap(whole -> new PasteReader(findings).cooked(section, whole))
+            : Optional.empty();
     PourReader.Poured poured = new PourReader(findings, scale).read(section, paste);
     // A fault above makes every weighing look wrong; one sentence is enough.
     Optional<Paste> trusted = findings.faults().isEmpty() ? paste : Optional.empty();
@@ -181,7 +198,7 @@ public final class TrialReader {
         trial
             .section("use", "write {\"rh_pct\": 50, \"air_C\": 20, \"after_days\": 7}")
             .orElseGet(() -> trial.empty("use"));
-    OptionalDouble humidity = use.number("rh_pct", RoomReader.RH);
+    OptionalDouble humidity = use.number("rh_pct", USE_RH);
     OptionalDouble air = use.number("air_C", RoomReader.AIR_C);
     OptionalDouble days = use.number("after_days", AFTER_DAYS);
     if (!use.has("rh_pct")) {

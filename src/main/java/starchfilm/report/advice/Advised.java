@@ -72,7 +72,7 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
     List<Integer> latest = poured.subList(Math.max(0, poured.size() - MOST), poured.size());
     OptionalInt best = Adviser.best(trials).stream().mapToInt(trials::indexOf).findFirst();
     ForkJoinTask<Optional<NotebookAdvice>> over =
-        ForkJoinPool.commonPool().submit(() -> adviser.over(trials));
+        ForkJoinPool.commonPool().submit(() -> over(adviser, trials));
     Map<Integer, OfTrial> after =
         latest.parallelStream()
             .collect(
@@ -80,6 +80,15 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
                     index -> index,
                     index -> ofTrial(adviser, trials, index, before(poured, index), best)));
     return new Advised(over.join(), new HashMap<>(after), poured.size() - latest.size());
+  }
+
+  /** None where it cannot be computed; the advice on that trial itself then says why. */
+  private static Optional<NotebookAdvice> over(Adviser adviser, List<TrialForecast> trials) {
+    try {
+      return adviser.over(trials);
+    } catch (IllegalArgumentException | IntegrationFailure failure) {
+      return Optional.empty();
+    }
   }
 
   private static OptionalInt before(List<Integer> poured, int index) {

@@ -1,0 +1,51 @@
+package starchfilm.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.trial.Trial;
+
+class TrialForecastsTest {
+  private static final List<Trial> TRIALS =
+      NotebookReader.read(List.of(Path.of("formulations/garden"))).trials();
+  private static final TrialForecaster FEW =
+      new TrialForecaster(ParameterDistribution.textbook(), 20);
+
+  @Test
+  void whateverFailsInOneTrialLeavesTheOthers() {
+    TrialForecasts forecasts =
+        TrialForecasts.of(
+            TRIALS, trial -> failing(trial, new ArithmeticException("a step too small")));
+
+    assertThat(forecasts.done()).hasSize(TRIALS.size() - 1);
+    assertThat(forecasts.failures())
+        .singleElement()
+        .asString()
+        .isEqualTo(
+            "formulations/garden/4-blend.json: no forecast: these amounts, or ranges as wide as"
+                + " these, cannot be computed (a step too small); narrow the ranges, or check the"
+                + " amounts");
+  }
+
+  @Test
+  void aReaderWhoStopsTheWorkStopsAllOfIt() {
+    assertThatThrownBy(
+            () -> TrialForecasts.of(TRIALS, trial -> failing(trial, new CancellationException())))
+        .isInstanceOf(CancellationException.class);
+  }
+
+  private static TrialForecast failing(Trial trial, RuntimeException failure) {
+    if (trial.file().endsWith("4-blend.json")) {
+      throw failure;
+    }
+    return FEW.outline(trial);
+  }
+}
