@@ -35,6 +35,13 @@ class ChanceTest {
     assertThat(Chance.by(dry(new Band(FOREVER, FOREVER, FOREVER), 0), 1e6)).isZero();
   }
 
+  /** Between two cases a point of the band is never as soon as one of them is. */
+  @Test
+  void isAtMostTenPerCentBeforeTheTenPerCentPoint() {
+    assertThat(Chance.by(dry(new Band(FOREVER, FOREVER, FOREVER), 0.11), 1e6)).isEqualTo(0.1);
+    assertThat(Chance.by(dry(new Band(5, FOREVER, FOREVER), 0.3), 4)).isEqualTo(0.1);
+  }
+
   @Test
   void neverFallsWithTime() {
     for (Band band :
