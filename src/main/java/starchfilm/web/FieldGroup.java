@@ -16,7 +16,7 @@ record FieldGroup(String title, List<Entry> entries) {
    *
    * @param path its path
    * @param label its name on the page, with its unit
-   * @param choice which words it offers: kinds, materials, or none
+   * @param choice which words it offers: kinds, materials, origins, or none
    */
   record Entry(String path, String label, String choice) {}
 
@@ -41,6 +41,7 @@ record FieldGroup(String title, List<Entry> entries) {
                 entry("recipe.glycerol.volume_ml", "or by volume, ml"),
                 entry("recipe.glycerol.purity_pct", "glycerol in the jar, %"),
                 entry("recipe.glycerol.salt_pct", "salt in the jar, %"),
+                new Entry("recipe.glycerol.origin", "Glycerol comes from", "origins"),
                 entry("recipe.vinegar.mass_g", "Vinegar, g"),
                 entry("recipe.vinegar.volume_ml", "or by volume, ml (vinegar)"),
                 entry("recipe.vinegar.acidity_pct", "its acid, %"),

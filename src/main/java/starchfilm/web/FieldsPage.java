@@ -2,18 +2,21 @@ package starchfilm.web;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.ChangedMeanwhileException;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialField;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -131,10 +134,14 @@ final class FieldsPage {
     values.put("theirs", theirs);
     values.put("why", why);
     values.put(
-        "kinds", java.util.Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).toList());
-    values.put(
-        "materials",
-        java.util.Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList());
+        "choices",
+        Map.of(
+            "kinds",
+            Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).toList(),
+            "materials",
+            Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList(),
+            "origins",
+            FileWord.all(GlycerolOrigin.values())));
     return Response.page(status, desk.html("fields", "notebook", values));
   }
 

@@ -7,6 +7,7 @@ import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Estimate;
@@ -52,7 +53,8 @@ final class GlycerolReader {
           "80 to 100 % glycerol",
           "stretch and stickiness are known only within this range");
     }
-    GlycerolStock stock = stock(section, purityFraction, purity, salt);
+    GlycerolOrigin origin = origin(section, salt);
+    GlycerolStock stock = stock(section, purityFraction, purity, salt, origin);
     Optional<Estimate> mass =
         volumes.massKg(section, Volumes.aqueousGlycerol(purityFraction.value()));
     Estimate massKg = mass.orElseGet(() -> ASSUMED_PER_STARCH.times(starchKg));
@@ -66,7 +68,11 @@ final class GlycerolReader {
   }
 
   private GlycerolStock stock(
-      ObjectReader section, Estimate purityFraction, Amount purity, Amount salt) {
+      ObjectReader section,
+      Estimate purityFraction,
+      Amount purity,
+      Amount salt,
+      GlycerolOrigin origin) {
     double rest = Math.max(0, 1 - purityFraction.value());
     Estimate saltFraction;
     if (salt.isKnown()) {
@@ -92,8 +98,24 @@ final class GlycerolReader {
         return new GlycerolStock(Estimate.exact(1), Estimate.exact(0));
       }
       return new GlycerolStock(
-          new Estimate(1 - saltFraction.value(), purityFraction.sd()), saltFraction);
+          new Estimate(1 - saltFraction.value(), purityFraction.sd()), saltFraction, origin);
     }
-    return new GlycerolStock(purityFraction, saltFraction);
+    return new GlycerolStock(purityFraction, saltFraction, origin);
+  }
+
+  private GlycerolOrigin origin(ObjectReader section, Amount salt) {
+    Optional<GlycerolOrigin> stated =
+        section
+            .oneOf("origin", FileWord.all(GlycerolOrigin.values()))
+            .flatMap(word -> FileWord.find(GlycerolOrigin.values(), word));
+    if (stated.equals(Optional.of(GlycerolOrigin.BOUGHT))
+        && salt.or(Estimate.exact(0)).value() > 0) {
+      findings.fault(
+          section.placeOf("origin"),
+          "bought, beside salt in the jar",
+          "recovered or unknown with salt",
+          "write \"recovered\", or take salt_pct out: glycerol bought with a label holds none");
+    }
+    return GlycerolOrigin.of(stated, salt.isKnown());
   }
 }

@@ -32,6 +32,7 @@ public record TrialField(String path, FieldKind kind, String unit) {
     }
     all.add(amount("recipe.glycerol.purity_pct", "%"));
     all.add(amount("recipe.glycerol.salt_pct", "%"));
+    all.add(words("recipe.glycerol.origin"));
     all.add(amount("recipe.vinegar.acidity_pct", "%"));
     all.add(amount("cook.minutes", "minutes"));
     all.add(amount("cook.top_C", "C"));

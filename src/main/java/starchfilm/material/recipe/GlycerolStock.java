@@ -8,8 +8,10 @@ import starchfilm.numerics.evidence.Estimate;
  * @param glycerolFraction glycerol (kg per kg of the jar's content, 0 to 1)
  * @param saltFraction salt and soap that stay in the film (kg per kg of the jar's content, 0 to 1);
  *     the two fractions add up to at most 1
+ * @param origin where it comes from
  */
-public record GlycerolStock(Estimate glycerolFraction, Estimate saltFraction) {
+public record GlycerolStock(
+    Estimate glycerolFraction, Estimate saltFraction, GlycerolOrigin origin) {
   /** Checks that the parts do not exceed the whole. */
   public GlycerolStock {
     if (glycerolFraction.value() < 0
@@ -18,5 +20,15 @@ public record GlycerolStock(Estimate glycerolFraction, Estimate saltFraction) {
       throw new IllegalArgumentException(
           "glycerol and salt in a jar must each be 0 or more and at most 1 together");
     }
+  }
+
+  /**
+   * A jar of unknown origin.
+   *
+   * @param glycerolFraction glycerol (kg per kg)
+   * @param saltFraction salt and soap (kg per kg)
+   */
+  public GlycerolStock(Estimate glycerolFraction, Estimate saltFraction) {
+    this(glycerolFraction, saltFraction, GlycerolOrigin.UNKNOWN);
   }
 }

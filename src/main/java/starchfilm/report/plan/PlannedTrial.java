@@ -16,6 +16,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import starchfilm.casting.Plate;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
@@ -94,6 +95,7 @@ public final class PlannedTrial {
     put(jar, "mass_g", glycerol.massKg().value() * G_PER_KG);
     put(jar, "purity_pct", glycerol.stock().glycerolFraction().times(PERCENT_PER_UNIT));
     put(jar, "salt_pct", glycerol.stock().saltFraction().times(PERCENT_PER_UNIT));
+    jar.put("origin", FileWord.of(glycerol.stock().origin()));
     VinegarPortion vinegar = recipe.vinegar();
     if (vinegar.massKg().value() > 0) {
       ObjectNode sour = node.putObject("vinegar");
