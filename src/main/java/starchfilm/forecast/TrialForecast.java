@@ -51,12 +51,7 @@ public record TrialForecast(
    * @return kg; as weighed, or else from wet thickness, area and the paste's density
    */
   public double pouredKgPerPlate() {
-    if (trial.pouredMassKg().isPresent()) {
-      return trial.pouredMassKg().get().value();
-    }
-    return trial.pour().wetThicknessM().value()
-        * trial.plate().areaM2()
-        * composition.pasteDensityKgPerM3();
+    return trial.pouredPasteKgPerPlate();
   }
 
   /**

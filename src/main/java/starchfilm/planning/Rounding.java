@@ -46,18 +46,9 @@ final class Rounding {
     double perPlateKg = pourKg() * (1 + PotRules.LEFT_IN_POT);
     Composition paste = design.composition(request.supplies());
     double withSteam = perPlateKg * (1 + PotRules.STEAM.value() * paste.water());
-    double potKg = request.kitchen().potM3() * Kitchen.FILLED * Composition.WATER_KG_PER_M3;
-    // Rounding may push the last plate a hair over the brim mark; that plate still fits.
-    int fits = Math.max(1, (int) Math.floor(potKg / withSteam + 0.01));
-    int count = (design.plates() + fits - 1) / fits;
-    int plates = design.plates() / count;
-    int larger = design.plates() % count;
-    List<Potful> potfuls = new ArrayList<>();
-    if (larger > 0) {
-      potfuls.add(potful(plates + 1, larger, perPlateKg));
-    }
-    potfuls.add(potful(plates, count - larger, perPlateKg));
-    return potfuls;
+    return PotShare.of(withSteam, request.kitchen().potM3(), design.plates()).stream()
+        .map(share -> potful(share.plates(), share.times(), perPlateKg))
+        .toList();
   }
 
   private Potful potful(int plates, int times, double perPlateKg) {

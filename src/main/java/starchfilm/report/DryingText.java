@@ -40,6 +40,9 @@ public final class DryingText {
             + "; "
             + view.pour().dryLabel()
             + ".");
+    if (!view.weighOut().shortfall().isEmpty()) {
+      lines.add(view.weighOut().shortfall());
+    }
     lines.add("");
     lines.add(view.headline());
     lines.add("");

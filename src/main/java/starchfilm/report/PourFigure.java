@@ -36,6 +36,8 @@ record PourFigure(
 
   private static final int MARKS = 5;
 
+  private static final double TENTHS_BELOW_G = 10;
+
   /**
    * A mark of the ruler.
    *
@@ -81,7 +83,7 @@ record PourFigure(
         RoundTicks.linear(0, 1e3 * tallest, MARKS).stream()
             .map(tick -> new Mark(upright.place(tick.value() / 1e3), tick.label()))
             .toList(),
-        sentence(trial));
+        sentence(trial, trial.trial().plateCount()));
   }
 
   private static String outline(Scale upright, double thinM, double thickM) {
@@ -105,16 +107,23 @@ record PourFigure(
         "Z");
   }
 
-  private static String sentence(TrialForecast trial) {
-    int plates = trial.trial().plateCount();
+  /** How much to pour on each of so many plates. */
+  static String sentence(TrialForecast trial, int plates) {
     return "Pour "
-        + Figures.two(ReaderUnit.GRAM.of(trial.pouredKgPerPlate()))
+        + grams(trial.pouredKgPerPlate())
         + " g of paste on "
         + (plates == 1 ? "the plate" : "each of the " + plates + " plates")
         + "; "
         + Figures.two(
             ReaderUnit.GRAM.of(
                 trial.drySolidsKgPerPlate() * (1 + trial.drying().equilibriumMoisture())))
-        + " g of film will be left.";
+        + " g of film will be left"
+        + (plates == 1 ? "." : " on each.");
+  }
+
+  /** As a kitchen scale shows it: two digits would be grams off. */
+  private static String grams(double kg) {
+    double grams = ReaderUnit.GRAM.of(kg);
+    return grams < TENTHS_BELOW_G ? Figures.three(grams) : Figures.whole(grams);
   }
 }

@@ -16,4 +16,15 @@ public final class TrialSheet {
   public static Map<String, Object> whole(TrialForecast forecast) {
     return Map.of("trial", TrialView.of(forecast));
   }
+
+  /**
+   * How a trial's paste is poured.
+   *
+   * @param forecast the trial
+   * @param plates plates poured, from one potful or several
+   * @return a sentence
+   */
+  public static String pour(TrialForecast forecast, int plates) {
+    return PourFigure.sentence(forecast, plates);
+  }
 }

@@ -8,8 +8,10 @@ import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
+import starchfilm.trial.Trial;
 
 /**
  * What goes on the scale and into the pot.
@@ -18,8 +20,15 @@ import starchfilm.report.words.RecipeWords;
  * @param total everything in the pot before the cook
  * @param cook how it is cooked, in one sentence
  * @param paste what that gives, in one sentence
+ * @param shortfall that it is too little for the plates; empty where it is enough
  */
-record WeighOut(List<Line> lines, String total, String cook, String paste) {
+record WeighOut(List<Line> lines, String total, String cook, String paste, String shortfall) {
+  /** What figures rounded by hand may miss by (ratio). */
+  private static final double ROUNDED = 0.01;
+
+  /** Paste that stays in the pot, over what is poured; assumed, no source. */
+  private static final double LEFT_IN_POT = 0.05;
+
   /**
    * An ingredient.
    *
@@ -53,7 +62,12 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
         recipe.vinegar().massKg(),
         percent(recipe.vinegar().acidityFraction()) + " acid");
     add(lines, "salt", recipe.saltKg(), "");
-    return new WeighOut(lines, total(recipe), cook(recipe), paste(trial));
+    return new WeighOut(
+        lines,
+        ReaderUnit.GRAM.noted(recipe.massKg()),
+        cook(recipe),
+        paste(trial),
+        shortfall(trial.trial()));
   }
 
   private static void add(List<Line> lines, String name, Estimate massKg, String note) {
@@ -68,16 +82,6 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
 
   private static String percent(Estimate fraction) {
     return Figures.noted(100 * fraction.value()) + " %";
-  }
-
-  private static String total(Recipe recipe) {
-    double sum =
-        recipe.starches().stream().mapToDouble(portion -> portion.massKg().value()).sum()
-            + recipe.waterKg().value()
-            + recipe.glycerol().massKg().value()
-            + recipe.vinegar().massKg().value()
-            + recipe.saltKg().value();
-    return ReaderUnit.GRAM.noted(sum);
   }
 
   private static String cook(Recipe recipe) {
@@ -110,5 +114,31 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
         + ", pH about "
         + Figures.two(trial.film().acid().pastePh())
         + ".";
+  }
+
+  private static String shortfall(Trial trial) {
+    double needed = trial.pouredPasteKg();
+    double cooked = trial.cookedPasteKg();
+    if (needed <= cooked * (1 + ROUNDED)) {
+      return "";
+    }
+    double each = trial.pouredPasteKgPerPlate();
+    int filled = (int) Math.floor(cooked / each);
+    String plates = Plural.of(trial.plateCount(), "plate");
+    return "Too little paste: "
+        + plates
+        + (trial.plateCount() == 1 ? " takes " : " of " + grams(each) + " g take ")
+        + grams(needed)
+        + " g, and these amounts make about "
+        + grams(cooked)
+        + " g, "
+        + (filled == 0 ? "not enough for one plate" : "enough for " + Plural.of(filled, "plate"))
+        + ". Weigh out "
+        + Figures.two(needed * (1 + LEFT_IN_POT) / cooked)
+        + " times as much, or pour thinner; if it is poured already, correct what is noted.";
+  }
+
+  private static String grams(double kg) {
+    return Figures.whole(ReaderUnit.GRAM.of(kg));
   }
 }

@@ -97,6 +97,37 @@ public record Trial(
   }
 
   /**
+   * Paste on all plates together.
+   *
+   * @return kg; as weighed, or else from wet thickness, area and the paste's density
+   */
+  public double pouredPasteKg() {
+    return plateCount * pouredPasteKgPerPlate();
+  }
+
+  /**
+   * Paste on one plate.
+   *
+   * @return kg; as weighed, or else from wet thickness, area and the paste's density
+   */
+  public double pouredPasteKgPerPlate() {
+    return pouredMassKg.isPresent()
+        ? pouredMassKg.get().value()
+        : pour.wetThicknessM().value()
+            * plate.areaM2()
+            * Paste.cooked(recipe).composition().pasteDensityKgPerM3();
+  }
+
+  /**
+   * Paste in the pot after the cook.
+   *
+   * @return kg
+   */
+  public double cookedPasteKg() {
+    return Paste.cooked(recipe).massKg();
+  }
+
+  /**
    * What a drying forecast needs to know of one plate of this trial.
    *
    * @return the plate, its paste as cooked

@@ -10,7 +10,10 @@ import starchfilm.files.saving.Sketch;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.diffusion.IntegrationFailure;
+import starchfilm.planning.PotShare;
 import starchfilm.report.TrialSheet;
+import starchfilm.report.plan.SharedPotfuls;
+import starchfilm.report.words.Figures;
 import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
@@ -24,6 +27,8 @@ final class PlanPage {
   private static final String BASE = "base";
   private static final String WET = "wet";
   private static final String PLASTICISER = "plasticiser";
+  private static final String PLATES = "plates";
+  private static final String POT = "pot";
 
   /** Ends of the sliders; what people cast at home (common practice, no source). */
   private static final double THINNEST_MM = 0.5;
@@ -31,6 +36,11 @@ final class PlanPage {
   private static final double THICKEST_MM = 12;
   private static final double LEAST_PLASTICISER = 5;
   private static final double MOST_PLASTICISER = 70;
+  private static final int MOST_PLATES = 50;
+  private static final double SMALLEST_POT_L = 0.2;
+  private static final double LARGEST_POT_L = 50;
+  private static final double USUAL_POT_L = 2;
+  private static final double M3_PER_LITRE = 1e-3;
 
   private final PageContext desk;
 
@@ -47,6 +57,22 @@ final class PlanPage {
   record Start(String key, String name) {}
 
   private record Base(String key, Trial trial, String text) {}
+
+  /** What the sliders and fields say. */
+  private record Moved(double wetMm, double plasticiser, int plates, double potL) {
+    Sketch sketch() {
+      return new Sketch(wetMm, plasticiser);
+    }
+  }
+
+  /**
+   * A moved recipe in potfuls.
+   *
+   * @param shares how its plates are shared out over potfuls
+   * @param texts for each share the text of a trial file
+   * @param trials for each share the trial
+   */
+  private record Cooked(List<PotShare> shares, List<String> texts, List<Trial> trials) {}
 
   void addTo(Routes.Table table) {
     table
@@ -76,26 +102,23 @@ final class PlanPage {
   }
 
   private Map<String, Object> values(Base base, Fields fields) {
-    Sketch now = Sketch.of(base.trial());
-    // Sliders of another recipe say nothing about this one.
-    boolean moved = fields.text("was").equals(base.key());
-    double wet = moved ? slider(fields, WET, THINNEST_MM, THICKEST_MM) : now.wetThicknessMm();
-    double plasticiser =
-        moved && Sketch.canMovePlasticiser(base.trial())
-            ? slider(fields, PLASTICISER, LEAST_PLASTICISER, MOST_PLASTICISER)
-            : now.plasticiserPer100();
+    Moved moved = moved(base, fields);
     Map<String, Object> values = new HashMap<>();
     values.put(BASE, base.key());
-    values.put(WET, wet);
-    values.put(PLASTICISER, plasticiser);
+    values.put(WET, moved.wetMm());
+    values.put(PLASTICISER, moved.plasticiser());
+    values.put(PLATES, moved.plates());
+    values.put(POT, moved.potL());
     values.put("canMovePlasticiser", Sketch.canMovePlasticiser(base.trial()));
     values.put("cases", desk.useCases().sketchCases());
     try {
-      String text =
-          new Sketch(wet, plasticiser).applied(base.trial(), base.text(), base.trial().name());
-      TrialForecast forecast =
-          desk.useCases().sketch().apply(Sketch.read(desk.folder().root(), text));
+      Cooked cooked = cooked(base, moved, base.trial().name());
+      TrialForecast forecast = desk.useCases().sketch().apply(cooked.trials().get(0));
       values.putAll(TrialSheet.whole(forecast));
+      values.put("pour", TrialSheet.pour(forecast, moved.plates()));
+      values.put(
+          "pots", SharedPotfuls.of(moved.potL() * M3_PER_LITRE, cooked.shares(), cooked.trials()));
+      values.put("kept", cooked.shares().get(0).plates());
       values.put("failure", "");
     } catch (NotWrittenException e) {
       values.put("failure", String.join(" ", NoteDesk.sentences(e)));
@@ -105,6 +128,44 @@ final class PlanPage {
     return values;
   }
 
+  /** The sliders of a form; those of another recipe say nothing about this one. */
+  private static Moved moved(Base base, Fields fields) {
+    Sketch now = Sketch.of(base.trial());
+    boolean moved = fields.text("was").equals(base.key());
+    return new Moved(
+        moved ? number(fields, WET, THINNEST_MM, THICKEST_MM) : now.wetThicknessMm(),
+        moved && Sketch.canMovePlasticiser(base.trial())
+            ? number(fields, PLASTICISER, LEAST_PLASTICISER, MOST_PLASTICISER)
+            : now.plasticiserPer100(),
+        moved && fields.has(PLATES)
+            ? (int) number(fields, PLATES, 1, MOST_PLATES)
+            : base.trial().plateCount(),
+        fields.has(POT) ? number(fields, POT, SMALLEST_POT_L, LARGEST_POT_L) : USUAL_POT_L);
+  }
+
+  private Cooked cooked(Base base, Moved moved, String name) throws NotWrittenException {
+    double inPotKg =
+        trial(applied(base, moved, name, moved.plates())).recipe().massKg() / moved.plates();
+    List<PotShare> shares = PotShare.of(inPotKg, moved.potL() * M3_PER_LITRE, moved.plates());
+    List<String> texts = new ArrayList<>();
+    List<Trial> trials = new ArrayList<>();
+    for (PotShare share : shares) {
+      String text = applied(base, moved, name, share.plates());
+      texts.add(text);
+      trials.add(trial(text));
+    }
+    return new Cooked(shares, texts, trials);
+  }
+
+  private static String applied(Base base, Moved moved, String name, int plates)
+      throws NotWrittenException {
+    return moved.sketch().applied(base.trial(), base.text(), name, plates, PotShare.LEFT_IN_POT);
+  }
+
+  private Trial trial(String text) throws NotWrittenException {
+    return Sketch.read(desk.folder().root(), text);
+  }
+
   private Response keep(Request request) {
     Fields posted = request.posted();
     Base base = base(posted.text(BASE));
@@ -112,14 +173,9 @@ final class PlanPage {
     if (name.isEmpty()) {
       return page(422, posted, List.of("The new trial needs a name; write what you call it."));
     }
-    double wet = slider(posted, WET, THINNEST_MM, THICKEST_MM);
-    double plasticiser =
-        Sketch.canMovePlasticiser(base.trial())
-            ? slider(posted, PLASTICISER, LEAST_PLASTICISER, MOST_PLASTICISER)
-            : Sketch.of(base.trial()).plasticiserPer100();
     desk.folder().requireThere();
     try {
-      String text = new Sketch(wet, plasticiser).applied(base.trial(), base.text(), name);
+      String text = cooked(base, moved(base, posted), name).texts().get(0);
       Path file = TrialFileText.create(desk.folder().root(), name, text);
       return Response.seeOther(
           desk.said()
@@ -131,24 +187,39 @@ final class PlanPage {
     }
   }
 
-  private static double slider(Fields fields, String name, double least, double most) {
+  private static double number(Fields fields, String name, double least, double most) {
     String typed = fields.text(name).replace(',', '.');
-    if (typed.matches("[0-9]{1,4}(\\.[0-9]{1,4})?")) {
+    String form = name.equals(PLATES) ? "[0-9]{1,4}" : "[0-9]{1,4}(\\.[0-9]{1,4})?";
+    if (typed.matches(form)) {
       double value = Double.parseDouble(typed);
       if (value >= least && value <= most) {
         return value;
       }
     }
+    String label =
+        switch (name) {
+          case WET -> "Wet thickness";
+          case PLASTICISER -> "Glycerol";
+          case PLATES -> "Plates";
+          default -> "The pot holds";
+        };
+    String unit =
+        switch (name) {
+          case WET -> " mm; move the slider there.";
+          case PLASTICISER -> " g per 100 g dry starch; move the slider there.";
+          case PLATES -> "; write a whole number.";
+          default -> " l; write how much it holds when brim-full.";
+        };
     throw new HttpError(
         422,
-        (name.equals(WET) ? "Wet thickness: \"" : "Plasticiser: \"")
+        label
+            + ": \""
             + (typed.length() > 20 ? typed.substring(0, 20) + "..." : typed)
             + "\" given, allowed "
-            + least
+            + Figures.noted(least)
             + " to "
-            + most
-            + (name.equals(WET) ? " mm" : " g per 100 g dry starch")
-            + "; move the slider there.");
+            + Figures.noted(most)
+            + unit);
   }
 
   private List<Start> starts() {
@@ -168,7 +239,7 @@ final class PlanPage {
           chosen.startsWith(STARTER_MARK)
               ? TextPage.starterText(chosen.substring(STARTER_MARK.length()))
               : TrialFileText.of(desk.folder().trialFile(chosen)).text();
-      return new Base(chosen, Sketch.read(desk.folder().root(), text), text);
+      return new Base(chosen, trial(text), text);
     } catch (NotWrittenException e) {
       throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
     }

@@ -42,6 +42,24 @@ class DryCommandTest {
   }
 
   @Test
+  void saysWhereThePlatesTakeMorePasteThanWasCooked() throws IOException {
+    Files.writeString(
+        folder.resolve("five.json"),
+        Files.readString(Path.of("formulations", "starter-first-film.json"))
+            .replace("\"plates\": 2", "\"plates\": 5"));
+
+    assertThat(terminal.run("dry", "five.json")).isZero();
+    // 5 x 150 g poured; 395 g in the pot less 2 to 12 % of the 360 g of water, in the middle 25 g.
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains("5 plates of 150 g take 750 g, and these amounts make about 370 g, enough for 2");
+
+    assertThat(terminal.run("compare", "five.json", "--out", "page.html")).isZero();
+    assertThat(Files.readString(folder.resolve("page.html"))).contains("Too little paste");
+    assertThat(terminal.run("compare", BLEND, "--out", "enough.html")).isZero();
+    assertThat(Files.readString(folder.resolve("enough.html"))).doesNotContain("Too little paste");
+  }
+
+  @Test
   void aRecipeCanBeTyped() {
     int exitCode =
         terminal.run(

@@ -29,4 +29,38 @@ public record Recipe(
     Amounts.requireMass("water", waterKg);
     Amounts.requireMass("salt", saltKg);
   }
+
+  /**
+   * The same recipe, more or less of it.
+   *
+   * @param factor how many times as much
+   * @return with every mass, and the water lost in the pot, times that
+   */
+  public Recipe times(double factor) {
+    return new Recipe(
+        starches.stream()
+            .map(
+                portion ->
+                    new StarchPortion(
+                        portion.kind(), portion.massKg().times(factor), portion.moistureFraction()))
+            .toList(),
+        new GlycerolPortion(glycerol.massKg().times(factor), glycerol.stock()),
+        new VinegarPortion(vinegar.massKg().times(factor), vinegar.acidityFraction()),
+        waterKg.times(factor),
+        saltKg.times(factor),
+        new Cook(cook.durationS(), cook.topTemperatureK(), cook.waterLostKg().times(factor)));
+  }
+
+  /**
+   * Everything that goes into the pot.
+   *
+   * @return kg, before the cook
+   */
+  public double massKg() {
+    return starches.stream().mapToDouble(portion -> portion.massKg().value()).sum()
+        + glycerol.massKg().value()
+        + vinegar.massKg().value()
+        + waterKg.value()
+        + saltKg.value();
+  }
 }

@@ -50,7 +50,7 @@ public final class PlanSheets {
         number,
         PlanWords.title(recipe.goals()),
         summary(recipe),
-        recipe.potfuls().stream().map(potful -> PotfulLines.of(potful, recipe)).toList(),
+        potfuls(recipe.potfuls()),
         cook(recipe.cook()),
         topUp(recipe.potfuls()),
         pour(recipe),
@@ -65,6 +65,13 @@ public final class PlanSheets {
             .limit(MOST_LIMITS)
             .toList(),
         warnings(recipe, plan));
+  }
+
+  private static List<PlanSheet.Potful> potfuls(List<Potful> potfuls) {
+    boolean alone = potfuls.size() == 1 && potfuls.get(0).times() == 1;
+    return potfuls.stream()
+        .map(potful -> PotfulLines.of(potful, PotfulLines.heading(potful, alone)))
+        .toList();
   }
 
   private static String summary(PlannedRecipe recipe) {

@@ -7,7 +7,6 @@ import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
-import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
@@ -27,7 +26,7 @@ final class PotfulLines {
 
   private PotfulLines() {}
 
-  static PlanSheet.Potful of(Potful potful, PlannedRecipe planned) {
+  static PlanSheet.Potful of(Potful potful, String heading) {
     Recipe recipe = potful.recipe();
     List<PlanSheet.Line> lines = new ArrayList<>();
     for (StarchPortion portion : recipe.starches()) {
@@ -60,22 +59,20 @@ final class PotfulLines {
         Composition.WATER_KG_PER_M3,
         Figures.two(ReaderUnit.GRAM.of(recipe.cook().waterLostKg().value()))
             + " g of it for the steam");
-    double total =
-        recipe.starches().stream().mapToDouble(s -> s.massKg().value()).sum()
-            + recipe.glycerol().massKg().value()
-            + recipe.vinegar().massKg().value()
-            + recipe.waterKg().value();
+    if (recipe.saltKg().value() > 0) {
+      lines.add(new PlanSheet.Line("salt", ReaderUnit.GRAM.noted(recipe.saltKg().value()), "", ""));
+    }
     return new PlanSheet.Potful(
-        heading(potful, planned),
+        heading,
         lines,
-        ReaderUnit.GRAM.noted(total),
+        ReaderUnit.GRAM.noted(recipe.massKg()),
         ReaderUnit.GRAM.noted(potful.cookedKg()));
   }
 
-  private static String heading(Potful potful, PlannedRecipe planned) {
+  /** For which plates, and how often. */
+  static String heading(Potful potful, boolean alone) {
     String plates = Plural.of(potful.plates(), "plate");
-    boolean all = planned.potfuls().size() == 1 && potful.times() == 1;
-    if (all) {
+    if (alone) {
       return "One potful for " + (potful.plates() == 1 ? plates : "all " + plates);
     }
     return potful.times() == 1

@@ -1,0 +1,65 @@
+package starchfilm.report.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.planning.PotShare;
+import starchfilm.planning.Potful;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.Plural;
+import starchfilm.trial.Trial;
+
+/**
+ * What goes into a pot for trials that are cooked several times over.
+ *
+ * @param potfuls what is weighed out for each kind of potful
+ * @param sentence why it is more than one; empty where one potful is enough
+ */
+public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
+  private static final double LITRES_PER_M3 = 1e3;
+
+  /** Copies the list. */
+  public SharedPotfuls {
+    potfuls = List.copyOf(potfuls);
+  }
+
+  /**
+   * Potfuls in words.
+   *
+   * @param potM3 volume of the pot, brim-full (m3)
+   * @param shares how the plates are shared out
+   * @param trials for each share the trial that it cooks
+   * @return the weigh-outs
+   */
+  public static SharedPotfuls of(double potM3, List<PotShare> shares, List<Trial> trials) {
+    List<PlanSheet.Potful> potfuls = new ArrayList<>();
+    boolean alone = shares.size() == 1 && shares.get(0).times() * shares.get(0).parts() == 1;
+    int count = 0;
+    for (int i = 0; i < shares.size(); i++) {
+      PotShare share = shares.get(i);
+      Trial trial = trials.get(i);
+      int times = share.times() * share.parts();
+      count += times;
+      Potful potful =
+          new Potful(
+              share.plates(),
+              times,
+              trial.recipe().times(1.0 / share.parts()),
+              trial.cookedPasteKg() / share.parts());
+      String heading =
+          share.parts() == 1
+              ? PotfulLines.heading(potful, alone)
+              : "Each of " + times + " potfuls, " + share.parts() + " for each plate";
+      potfuls.add(PotfulLines.of(potful, heading));
+    }
+    return new SharedPotfuls(potfuls, count == 1 ? "" : sentence(potM3, count));
+  }
+
+  private static String sentence(double potM3, int count) {
+    double litres = LITRES_PER_M3 * potM3;
+    return "The pot is too small for all of it: a pot of "
+        + Figures.noted(litres)
+        + " l is filled to three quarters at most, because paste heaves and spits. Cook "
+        + Plural.of(count, "potful")
+        + ".";
+  }
+}

@@ -1,0 +1,71 @@
+package starchfilm.files.saving;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.trial.Trial;
+
+class SketchTest {
+  private static final double SPARE = 0.05;
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void thePotHoldsWhatIsPouredOverTheWholeRange(Path file) throws Exception {
+    String text = Files.readString(file);
+    Trial base = Sketch.read(file.toAbsolutePath().getParent(), text);
+    double now = Sketch.of(base).plasticiserPer100();
+    for (int tenths = 5; tenths <= 120; tenths++) {
+      for (int plates : new int[] {1, 2, 5}) {
+        for (double plasticiser : new double[] {5, now, 70}) {
+          Sketch sketch = new Sketch(tenths / 10.0, plasticiser);
+          Trial moved =
+              Sketch.read(
+                  file.toAbsolutePath().getParent(),
+                  sketch.applied(base, text, "moved", plates, SPARE));
+          assertThat(moved.cookedPasteKg() / moved.pouredPasteKg())
+              .as("%s on %d plates: paste in the pot over paste poured", sketch, plates)
+              .isBetween(1.03, 1.3);
+        }
+      }
+    }
+  }
+
+  @Test
+  void scalesVolumesAndRangesAndLeavesWhatIsTheMakersOwn() throws Exception {
+    String text =
+        """
+        {"recipe": {
+           "starch": {"kind": "tapioca", "mass_g": {"from": 20, "to": 24}},
+           "glycerol": {"volume_ml": 6.5, "purity_pct": 99}, "water": {"volume_ml": 370},
+           "_mine_g": 7},
+         "cook": {"minutes": 10, "water_lost_g": 20},
+         "pour": {"plates": 1, "wet_thickness_mm": 5,
+                  "plate": {"length_mm": 300, "width_mm": 200}}}
+        """;
+    Trial base = Sketch.read(Path.of("").toAbsolutePath(), text);
+
+    String twice =
+        new Sketch(5, Sketch.of(base).plasticiserPer100()).applied(base, text, "twice", 2, SPARE);
+
+    assertThat(twice.replaceAll("\\s", ""))
+        .contains("\"from\":40.0,\"to\":48.0", "\"volume_ml\":13.0", "\"volume_ml\":740")
+        .contains("\"water_lost_g\":40.0", "\"_mine_g\":7", "\"minutes\":10");
+  }
+
+  static List<Path> trials() throws IOException {
+    try (Stream<Path> starters = Files.list(Path.of("formulations"));
+        Stream<Path> garden = Files.list(Path.of("formulations/garden"))) {
+      return Stream.concat(starters, garden)
+          .filter(file -> file.toString().endsWith(".json") && !file.endsWith("workshop.json"))
+          .sorted()
+          .toList();
+    }
+  }
+}
