@@ -45,12 +45,39 @@ final class JarPage {
     try {
       Assay assay = desk.useCases().questions().assay(words(words, form));
       values.put("sheet", AssaySheet.of(assay));
+      values.put("asked", asked(form));
       values.put("planAddress", planAddress(assay));
     } catch (Questions.NotAnswered e) {
       values.put("why", List.of(words.inTheFormsWords(e.sentence())));
       return Response.page(422, desk.html("jar", "jar", values));
     }
     return desk.page("jar", "jar", values);
+  }
+
+  /** What was asked, in a line. */
+  private static String asked(Fields form) {
+    String origin =
+        switch (form.text("origin")) {
+          case "recorded" -> "recovered as noted";
+          case "unknown" -> "recovered, not written down how";
+          default -> "bought";
+        };
+    String label = form.text("label");
+    String reading =
+        switch (form.text("reading")) {
+          case "density" -> ", read with a hydrometer";
+          case "bottle" -> ", a bottle weighed";
+          case "sample" -> ", a volume weighed";
+          case "index" -> ", read with a refractometer";
+          default -> "";
+        };
+    return Words.withUnit(form.text("amount"), "g")
+        + ", "
+        + origin
+        + (origin.equals("bought") && !label.isEmpty()
+            ? ", " + Words.withUnit(label, "%") + " by the label"
+            : "")
+        + reading;
   }
 
   /** The form of wishes, with the jar filled in; a jar without salt says nothing of it. */

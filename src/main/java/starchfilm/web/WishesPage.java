@@ -77,9 +77,27 @@ final class WishesPage {
     values.put("sheets", sheets);
     values.put("nothingFits", nothingFits);
     values.put("remarks", remarks);
+    values.put("asked", sheets.isEmpty() && nothingFits.isEmpty() ? "" : asked(form));
     values.put("starchKinds", STARCHES);
     values.put("materials", MATERIALS);
     return Response.page(status, desk.html("wishes", "plan", values));
+  }
+
+  /** What was asked, in a line. */
+  private static String asked(Fields form) {
+    String by = form.text("by");
+    return Words.withUnit(form.text("glycerol"), "g")
+        + " of glycerol, "
+        + form.text("starch")
+        + " starch, plates: "
+        + form.text("plates")
+        + " of "
+        + form.text("length")
+        + " × "
+        + Words.withUnit(form.text("width"), "mm")
+        + ", "
+        + form.text("feel")
+        + (by.isEmpty() ? "" : ", ready after " + Words.withUnit(by, "days"));
   }
 
   private static List<String> nothingFits(Plan plan) {

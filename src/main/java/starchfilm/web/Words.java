@@ -108,7 +108,8 @@ final class Words {
     return typed;
   }
 
-  private static String withUnit(String typed, String unit) {
+  /** A bare number with its unit; anything else as it was typed. */
+  static String withUnit(String typed, String unit) {
     return typed.matches("[0-9][0-9.,]*") && !unit.isEmpty() ? typed + " " + unit : typed;
   }
 }

@@ -101,6 +101,19 @@ final class PageChecks {
     return wide.intValue();
   }
 
+  /** An element lies whole within the window, without scrolling. */
+  void assertInSight(String css) {
+    Object box =
+        driver.executeScript(
+            """
+            const box = document.querySelector(arguments[0]).getBoundingClientRect();
+            return box.top >= 0 && box.bottom <= innerHeight && box.left >= 0
+              ? 'in sight' : 'from ' + box.top + ' to ' + box.bottom + ' px';
+            """,
+            css);
+    assertThat(box).as(css).isEqualTo("in sight");
+  }
+
   void assertFits() {
     assertThat(pixelsBeyond()).as("pixels beyond the window").isZero();
   }

@@ -1,0 +1,84 @@
+package starchfilm.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.web.Served.Content;
+
+/** After each main button the answer is in sight and has the focus, on a desk and on a phone. */
+@ExtendWith(Chrome.class)
+class AnswerFirstInBrowserTest {
+  @ParameterizedTest
+  @CsvSource({"false,99.5", "true,99.5"})
+  void theJarIsAnsweredInSight(
+      boolean phone, String label, @Chrome.WithoutScript Window window, @Served RunningSite site) {
+    open(window, site, "/jar", phone);
+    window.write("What the jar holds", "250");
+    window.write("Glycerol by the label", label);
+    window.send("Say what is in it");
+
+    assertAnswered(window, "In the jar");
+    assertThat(window.find(".asked summary").getText()).contains("250 g, bought, 99.5 %");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "false,10,What can be made",
+    "true,10,What can be made",
+    "false,0.01,Nothing fits all of it",
+    "true,0.01,Nothing fits all of it"
+  })
+  void aPlanIsAnsweredInSight(
+      boolean phone,
+      String days,
+      String heading,
+      @Chrome.WithoutScript Window window,
+      @Served RunningSite site) {
+    open(window, site, "/plan/wishes", phone);
+    window.write("Glycerol in the jar", "250");
+    window.write("Ready after, days", days);
+    window.send("Find recipes");
+
+    assertAnswered(window, heading);
+    window.fold("change").click();
+    assertThat(window.field("Ready after, days").getDomProperty("value")).isEqualTo(days);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"false", "true"})
+  void aRefusalIsInSight(
+      boolean phone, @Chrome.WithoutScript Window window, @Served RunningSite site) {
+    open(window, site, "/jar", phone);
+    window.write("What the jar holds", "much");
+    window.send("Say what is in it");
+
+    window.checks().assertInSight(".refusal");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"false", "true"})
+  void aComparisonIsAnsweredInSight(
+      boolean phone, Window window, @Served(Content.GARDEN) RunningSite site) {
+    open(window, site, "/compare", phone);
+    window.button("Lay them side by side").click();
+    window.awaitText("back to the choice");
+
+    window.checks().assertInSight("h1");
+  }
+
+  private static void open(Window window, RunningSite site, String path, boolean phone) {
+    if (phone) {
+      window.onPhone();
+    }
+    window.open(site, path);
+  }
+
+  private static void assertAnswered(Window window, String heading) {
+    window.awaitText(heading);
+    window.checks().assertInSight("#answer");
+    assertThat(window.find("#answer").getText()).isEqualTo(heading);
+    assertThat(window.focused().strip()).startsWith(heading);
+  }
+}
