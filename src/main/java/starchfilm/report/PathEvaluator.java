@@ -6,122 +6,95 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.thymeleaf.context.IExpressionContext;
 import org.thymeleaf.exceptions.TemplateProcessingException;
 import org.thymeleaf.standard.expression.IStandardVariableExpression;
 import org.thymeleaf.standard.expression.IStandardVariableExpressionEvaluator;
-import org.thymeleaf.standard.expression.OGNLVariableExpressionEvaluator;
 import org.thymeleaf.standard.expression.StandardExpressionExecutionContext;
 
 /**
- * Evaluates the plain paths of templates, such as <code>trial.film.rows</code>, by calling the
- * accessors they name; anything else is left to the library's own evaluator.
+ * Evaluates the paths of templates by calling the accessors they name.
  *
- * <p>The library takes its quick way only for bean getters, which records do not have, and its slow
- * way costs several times as much as all the rest of a page. Safe to share between threads.
+ * <p>The library's own evaluator brings two more libraries, and takes its quick way only for bean
+ * getters, which records do not have; its slow way costs several times as much as all the rest of a
+ * page. Safe to share between threads.
  */
 final class PathEvaluator implements IStandardVariableExpressionEvaluator {
-  private static final Pattern PATH =
-      Pattern.compile("[A-Za-z][A-Za-z0-9]*(\\.[A-Za-z][A-Za-z0-9]*(\\(\\))?)*");
+  private record Call(Class<?> owner, String name, int arguments) {}
 
-  /** Words that mean something else than a name to the library's evaluator. */
-  private static final Pattern LITERAL = Pattern.compile("true|false|null|this");
-
-  private final IStandardVariableExpressionEvaluator otherwise =
-      new OGNLVariableExpressionEvaluator(true);
-  private final Map<String, Optional<String[]>> paths = new ConcurrentHashMap<>();
-  private final Map<Class<?>, Map<String, Method>> accessors = new ConcurrentHashMap<>();
+  private final Map<String, TemplatePath> paths = new ConcurrentHashMap<>();
+  private final Map<Call, Method> accessors = new ConcurrentHashMap<>();
 
   @Override
   public @Nullable Object evaluate(
       IExpressionContext context,
       IStandardVariableExpression expression,
       StandardExpressionExecutionContext how) {
-    Optional<String[]> path =
-        paths.computeIfAbsent(expression.getExpression(), PathEvaluator::split);
-    if (path.isEmpty() || !context.containsVariable(path.get()[0])) {
-      return otherwise.evaluate(context, expression, how);
-    }
-    Object value = context.getVariable(path.get()[0]);
-    for (int i = 1; i < path.get().length; i++) {
-      if (value == null || !knows(value, path.get()[i])) {
-        return otherwise.evaluate(context, expression, how);
+    return walk(context, paths.computeIfAbsent(expression.getExpression(), TemplatePath::of));
+  }
+
+  private @Nullable Object walk(IExpressionContext context, TemplatePath path) {
+    String head = path.head();
+    Object value =
+        head.startsWith("#")
+            ? context.getExpressionObjects().getObject(head.substring(1))
+            : context.getVariable(head);
+    for (TemplatePath.Step step : path.steps()) {
+      if (value == null) {
+        throw new TemplateProcessingException(
+            "nothing to ask for \"" + step.name() + "\" in " + path);
       }
-      value = step(value, path.get()[i]);
+      Object[] arguments =
+          step.arguments().stream()
+              .map(given -> given instanceof TemplatePath inner ? walk(context, inner) : given)
+              .toArray();
+      value = call(value, step.name(), arguments);
     }
     return value;
   }
 
-  private static Optional<String[]> split(String expression) {
-    return PATH.matcher(expression).matches() && !LITERAL.matcher(expression).matches()
-        ? Optional.of(expression.replace("()", "").split("\\.", -1))
-        : Optional.empty();
-  }
-
-  /** Classes of the platform do not let themselves be reflected on; three of them are met often. */
-  private static boolean knows(Object owner, String name) {
-    return switch (name) {
-      case "size", "empty", "isEmpty", "present", "isPresent", "get" ->
-          owner instanceof Collection
-              || owner instanceof Optional
-              || owner instanceof String
-              || !isOfPlatform(owner);
-      default -> !isOfPlatform(owner);
-    };
-  }
-
-  private static boolean isOfPlatform(Object owner) {
-    return owner.getClass().getName().startsWith("java.");
-  }
-
-  private @Nullable Object step(Object owner, String name) {
-    if (owner instanceof Collection<?> collection) {
-      return name.equals("size") ? collection.size() : collection.isEmpty();
+  private @Nullable Object call(Object owner, String name, Object[] arguments) {
+    Method accessor =
+        accessors.computeIfAbsent(
+            new Call(visible(owner), name, arguments.length), PathEvaluator::find);
+    try {
+      return accessor.invoke(owner, arguments);
+    } catch (InvocationTargetException thrown) {
+      throw new TemplateProcessingException(accessor + " failed", thrown.getCause());
+    } catch (IllegalAccessException impossible) {
+      throw new IllegalStateException("made accessible below", impossible);
     }
-    if (owner instanceof String text) {
-      return text.isEmpty();
-    }
-    if (owner instanceof Optional<?> optional) {
-      return switch (name) {
-        case "present", "isPresent" -> optional.isPresent();
-        case "get" -> optional.orElseThrow();
-        default -> optional.isEmpty();
-      };
-    }
-    return call(accessor(owner.getClass(), name), owner);
   }
 
-  private Method accessor(Class<?> type, String name) {
-    return accessors
-        .computeIfAbsent(type, unknown -> new ConcurrentHashMap<>())
-        .computeIfAbsent(name, unknown -> find(type, name));
+  /** The platform's collections hide their classes; what they can do stands in their interfaces. */
+  private static Class<?> visible(Object owner) {
+    if (owner instanceof List<?>) {
+      return List.class;
+    }
+    if (owner instanceof Collection<?>) {
+      return Collection.class;
+    }
+    if (owner instanceof Map<?, ?>) {
+      return Map.class;
+    }
+    return owner instanceof Map.Entry<?, ?> ? Map.Entry.class : owner.getClass();
   }
 
-  private static Method find(Class<?> type, String name) {
-    String capital = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
-    for (String candidate : List.of(name, "get" + capital, "is" + capital)) {
-      for (Method method : type.getMethods()) {
-        if (method.getParameterCount() == 0 && method.getName().equals(candidate)) {
+  private static Method find(Call call) {
+    String capital =
+        call.name().substring(0, 1).toUpperCase(Locale.ROOT) + call.name().substring(1);
+    for (String candidate : List.of(call.name(), "get" + capital, "is" + capital)) {
+      for (Method method : call.owner().getMethods()) {
+        if (method.getParameterCount() == call.arguments() && method.getName().equals(candidate)) {
           // A view may be visible to its own package only; its accessors are public all the same.
           method.setAccessible(true);
           return method;
         }
       }
     }
-    throw new TemplateProcessingException(type.getSimpleName() + " has no \"" + name + "\"");
-  }
-
-  private static @Nullable Object call(Method accessor, Object owner) {
-    try {
-      return accessor.invoke(owner);
-    } catch (InvocationTargetException thrown) {
-      throw new TemplateProcessingException(accessor + " failed", thrown.getCause());
-    } catch (IllegalAccessException impossible) {
-      throw new IllegalStateException("made accessible above", impossible);
-    }
+    throw new TemplateProcessingException(
+        call.owner().getSimpleName() + " has no \"" + call.name() + "\"");
   }
 }
