@@ -24,7 +24,9 @@ import starchfilm.advice.NotebookAdvice;
 import starchfilm.advice.RuleBook;
 import starchfilm.advice.Suspicion;
 import starchfilm.advice.TrialAdvice;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
@@ -41,7 +43,6 @@ import starchfilm.material.recipe.Paste;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.planning.DryingPlace;
 import starchfilm.planning.Kitchen;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
@@ -52,9 +53,7 @@ import starchfilm.planning.StarchAtHand;
 import starchfilm.planning.Supplies;
 import starchfilm.planning.ThicknessFinder;
 import starchfilm.planning.ThicknessRequest;
-import starchfilm.planning.UseAir;
 import starchfilm.planning.Wish;
-import starchfilm.trial.Trial;
 
 /**
  * A tripwire, not evidence: what the program answers for some invented castings, held at 0.5 %.
@@ -200,21 +199,13 @@ class TripwireRegressionTest {
 
   /** As the command thickness has it with {@code --by 3d}. */
   private void thickness(Trial trial, Workshop workshop) {
-    Paste paste = Paste.cooked(trial.recipe());
-    ThicknessRequest request =
-        new ThicknessRequest(
-            paste,
-            trial.recipe().cook(),
-            trial.plate(),
-            rimM(trial),
-            trial.pour().unevenness(),
-            trial.pour().pasteTemperatureK(),
-            place(trial),
-            3 * DAY_S,
-            use(trial));
+    ThicknessRequest request = new ThicknessRequest(trial.casting(), rimM(trial), 3 * DAY_S);
     ThicknessFinder finder =
         new ThicknessFinder(
-            workshop.factors(trial.roomName(), paste.composition().starchShares(), false));
+            workshop.factors(
+                trial.casting().place().name(),
+                trial.casting().composition().starchShares(),
+                false));
     for (PourThickness pour : finder.find(request, List.of(0.5, 0.9)).pours()) {
       String quantity = "thickness." + Math.round(100 * pour.sure()) + "_of_100";
       found.text(name(trial), quantity + ".reach", word(pour.reach()));
@@ -223,17 +214,12 @@ class TripwireRegressionTest {
   }
 
   private static double rimM(Trial trial) {
-    double above = trial.plate().rimHeightM();
-    return above == 0 ? 0 : above + trial.pour().wetThicknessM().value();
+    double above = trial.casting().plate().rimHeightM();
+    return above == 0 ? 0 : above + trial.casting().pour().wetThicknessM().value();
   }
 
   private static DryingPlace place(Trial trial) {
-    return new DryingPlace(trial.room(), trial.benchTemperatureK());
-  }
-
-  private static UseAir use(Trial trial) {
-    return new UseAir(
-        trial.use().relativeHumidity(), trial.use().temperatureK(), trial.use().ageS());
+    return new DryingPlace(trial.casting().room(), trial.casting().benchTemperatureK());
   }
 
   /** As the command plan has it for the casting's own glycerol, starch, plates and room. */
@@ -254,10 +240,10 @@ class TripwireRegressionTest {
             new Kitchen(
                 2e-3,
                 1e-3,
-                trial.plate(),
+                trial.casting().plate(),
                 rimM(trial),
-                trial.plateCount(),
-                trial.pour().unevenness()),
+                trial.casting().pour().plates(),
+                trial.casting().pour().unevenness()),
             new Wish(
                 Optional.of(Feel.FLEXIBLE),
                 OptionalDouble.empty(),
@@ -266,11 +252,13 @@ class TripwireRegressionTest {
             place(trial),
             OptionalDouble.of(8 * DAY_S),
             PlanRequest.USUALLY_SURE,
-            use(trial));
+            trial.casting().use());
     Plan plan =
         new Planner(
                 workshop.factors(
-                    trial.roomName(), Paste.cooked(recipe).composition().starchShares(), false))
+                    trial.casting().place().name(),
+                    Paste.cooked(recipe).composition().starchShares(),
+                    false))
             .plan(request);
     String casting = name(trial);
     if (plan.recipes().isEmpty()) {
@@ -285,7 +273,7 @@ class TripwireRegressionTest {
         G * pot.starches().stream().mapToDouble(starch -> starch.massKg().value()).sum());
     found.number(casting, "plan.glycerol_g", G * pot.glycerol().massKg().value());
     found.number(casting, "plan.water_g", G * pot.waterKg().value());
-    found.number(casting, "plan.wet_mm", MM * first.pour().wetThicknessM().value());
+    found.number(casting, "plan.wet_mm", MM * first.casting().pour().wetThicknessM().value());
     found.number(casting, "plan.plates", first.plates());
   }
 

@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import java.util.List;
 import java.util.Locale;
-import starchfilm.advice.Setup.Place;
+import starchfilm.casting.DryingPlace;
 
 /**
  * One thing a person can turn, with the steps worth trying, mildest first, none beyond what is
@@ -76,7 +76,7 @@ public enum Adjustment {
   }
 
   private interface Ladder {
-    List<Step> steps(FaultContext scene, List<Place> otherPlaces);
+    List<Step> steps(FaultContext scene, List<DryingPlace> otherPlaces);
   }
 
   private final Thing thing;
@@ -101,7 +101,7 @@ public enum Adjustment {
   }
 
   /** The steps from a scene's set-up; empty where there is nothing to turn. */
-  List<Step> steps(FaultContext scene, List<Place> otherPlaces) {
+  List<Step> steps(FaultContext scene, List<DryingPlace> otherPlaces) {
     return ladder.steps(scene, otherPlaces);
   }
 }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.advice.NextTrialSearch.Suspected;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.Trial;
 
 /**
  * Tells what to try next after a trial or after all of them, and what the changes between two
@@ -47,13 +47,13 @@ public final class Adviser {
     if (!trial.hasHistory()) {
       return TrialAdvice.nothing("Nothing is noted yet; the notebook tells nothing of it.");
     }
-    if (trial.faults().isEmpty()) {
+    if (trial.seen().faults().isEmpty()) {
       return TrialAdvice.nothing("No fault is noted; the notebook gives no reason to change it.");
     }
     List<Diagnosis> diagnoses = new ArrayList<>();
     List<Suspected> suspected = new ArrayList<>();
-    ForecastCache outlook = new ForecastCache(Setup.of(trial), knowledge);
-    for (ObservedFault fault : trial.faults()) {
+    ForecastCache outlook = new ForecastCache(trial.casting(), knowledge);
+    for (ObservedFault fault : trial.seen().faults()) {
       FaultContext scene = FaultContext.of(trial, fault, forecast.drying(), outlook);
       Diagnosis diagnosis = diagnosing.of(scene);
       diagnoses.add(diagnosis);
@@ -94,7 +94,7 @@ public final class Adviser {
             best ->
                 NotebookAdvice.of(
                     best,
-                    best.trial().faults().isEmpty()
+                    best.trial().seen().faults().isEmpty()
                         ? nextTrials.sooner(best, notebook)
                         : after(best, notebook).next(),
                     Taught.by(forecasts)));

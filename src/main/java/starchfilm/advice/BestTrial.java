@@ -13,9 +13,9 @@ final class BestTrial {
 
   static Optional<TrialForecast> of(List<TrialForecast> forecasts) {
     Comparator<TrialForecast> byRating =
-        Comparator.comparingInt(each -> each.trial().rating().orElse(0));
+        Comparator.comparingInt(each -> each.trial().seen().rating().orElse(0));
     Comparator<TrialForecast> byFaults =
-        Comparator.comparingInt(each -> -each.trial().faults().size());
+        Comparator.comparingInt(each -> -each.trial().seen().faults().size());
     Comparator<TrialForecast> order = byRating.thenComparing(byFaults);
     return forecasts.stream()
         .filter(each -> each.trial().hasHistory())

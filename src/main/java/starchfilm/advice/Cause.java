@@ -3,6 +3,7 @@ package starchfilm.advice;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import starchfilm.casting.Casting;
 
 /** What may be behind a fault, each with a figure the model or the notebook has for it. */
 public enum Cause {
@@ -60,7 +61,7 @@ public enum Cause {
   STIRRING(scene -> Reading.untold("how it was stirred"));
 
   /** A cause put right on paper. */
-  record PutRight(Setup setup, String words) {}
+  record PutRight(Casting setup, String words) {}
 
   private interface Figure {
     Reading read(FaultContext scene);

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.trial.Trial;
 
 /** Holds two trials against each other: reruns every change alone, and asks what was seen. */
 final class Contrasting {
@@ -24,8 +24,8 @@ final class Contrasting {
   }
 
   Contrast of(TrialForecast before, TrialForecast after) {
-    ForecastCache was = new ForecastCache(Setup.of(before.trial()), knowledge);
-    ForecastCache is = new ForecastCache(Setup.of(after.trial()), knowledge);
+    ForecastCache was = new ForecastCache(before.trial().casting(), knowledge);
+    ForecastCache is = new ForecastCache(after.trial().casting(), knowledge);
     List<Rerun> reruns = new ArrayList<>();
     SingleChanges changes = SingleChanges.between(before.trial(), after.trial());
     for (SingleChange change : changes.found()) {
@@ -104,11 +104,11 @@ final class Contrasting {
   }
 
   private static String verdict(Trial before, Trial after) {
-    if (before.rating().isEmpty() || after.rating().isEmpty()) {
+    if (before.seen().rating().isEmpty() || after.seen().rating().isEmpty()) {
       return "Not both are rated, so the notebook does not tell which was better.";
     }
-    int was = before.rating().getAsInt();
-    int is = after.rating().getAsInt();
+    int was = before.seen().rating().getAsInt();
+    int is = after.seen().rating().getAsInt();
     String word = is > was ? "Better" : is < was ? "Worse" : "Rated the same";
     return word + (is == was ? ": " + is + " of 5." : ": rated " + was + " → " + is + " of 5.");
   }

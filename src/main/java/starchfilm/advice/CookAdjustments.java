@@ -3,7 +3,8 @@ package starchfilm.advice;
 import static starchfilm.numerics.units.Units.MINUTE_S;
 
 import java.util.List;
-import starchfilm.advice.Setup.Place;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
 import starchfilm.material.recipe.Cook;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.units.Units;
@@ -20,8 +21,8 @@ final class CookAdjustments {
 
   private CookAdjustments() {}
 
-  static List<Step> hotter(FaultContext scene, List<Place> otherPlaces) {
-    Setup setup = scene.setup();
+  static List<Step> hotter(FaultContext scene, List<DryingPlace> otherPlaces) {
+    Casting setup = scene.setup();
     double from = CookCauses.topC(scene);
     double to =
         Math.min(HOTTEST_C, CookCauses.worst(setup, kind -> kind.cookGuide().topCelsius().min()));
@@ -31,8 +32,8 @@ final class CookAdjustments {
     return List.of(top(Adjustment.COOK_HOTTER, setup, from, to));
   }
 
-  static List<Step> cooler(FaultContext scene, List<Place> otherPlaces) {
-    Setup setup = scene.setup();
+  static List<Step> cooler(FaultContext scene, List<DryingPlace> otherPlaces) {
+    Casting setup = scene.setup();
     double from = CookCauses.topC(scene);
     double least = CookCauses.worst(setup, kind -> kind.cookGuide().topCelsius().min());
     double most = CookCauses.worst(setup, kind -> kind.cookGuide().topCelsius().max());
@@ -43,7 +44,7 @@ final class CookAdjustments {
     return List.of(top(Adjustment.COOK_COOLER, setup, from, to));
   }
 
-  private static Step top(Adjustment adjustment, Setup setup, double fromC, double toC) {
+  private static Step top(Adjustment adjustment, Casting setup, double fromC, double toC) {
     Cook cook = setup.cook();
     Estimate to = new Estimate(toC + Units.ZERO_CELSIUS_K, cook.topTemperatureK().sd());
     return Step.to(
@@ -52,19 +53,19 @@ final class CookAdjustments {
         "top of the cook " + Told.number(fromC) + " → " + Told.number(toC) + " °C");
   }
 
-  static List<Step> longer(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> longer(FaultContext scene, List<DryingPlace> otherPlaces) {
     double from = scene.setup().cook().durationS().value() / MINUTE_S;
     double to = CookCauses.worst(scene.setup(), kind -> kind.cookGuide().holdMinutes().min());
     return to > from ? List.of(time(Adjustment.COOK_LONGER, scene.setup(), from, to)) : List.of();
   }
 
-  static List<Step> shorter(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> shorter(FaultContext scene, List<DryingPlace> otherPlaces) {
     double from = scene.setup().cook().durationS().value() / MINUTE_S;
     double to = CookCauses.worst(scene.setup(), kind -> kind.cookGuide().holdMinutes().min());
     return to < from ? List.of(time(Adjustment.COOK_SHORTER, scene.setup(), from, to)) : List.of();
   }
 
-  private static Step time(Adjustment adjustment, Setup setup, double fromMin, double toMin) {
+  private static Step time(Adjustment adjustment, Casting setup, double fromMin, double toMin) {
     Cook cook = setup.cook();
     Estimate to = new Estimate(toMin * MINUTE_S, cook.durationS().sd());
     return Step.to(

@@ -4,6 +4,7 @@ import static starchfilm.numerics.units.Units.MINUTE_S;
 
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import starchfilm.casting.Casting;
 import starchfilm.material.ingredient.CookGuide;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
@@ -145,7 +146,7 @@ final class CookCauses {
     return worst(scene.setup(), figure);
   }
 
-  static double worst(Setup setup, ToDoubleFunction<StarchKind> figure) {
+  static double worst(Casting setup, ToDoubleFunction<StarchKind> figure) {
     return setup.composition().starchShares().entrySet().stream()
         .filter(kind -> kind.getValue() > TRACE)
         .map(Map.Entry::getKey)
@@ -155,7 +156,7 @@ final class CookCauses {
   }
 
   /** Whether an open pan can cook all kinds in the pot. */
-  static boolean openPanWorks(Setup setup) {
+  static boolean openPanWorks(Casting setup) {
     return setup.composition().starchShares().entrySet().stream()
         .filter(kind -> kind.getValue() > TRACE)
         .map(kind -> kind.getKey().cookGuide())

@@ -1,7 +1,7 @@
 package starchfilm.advice;
 
 import java.util.List;
-import starchfilm.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault;
 
 /**
  * A fault and what may be behind it.

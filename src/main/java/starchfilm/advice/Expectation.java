@@ -3,11 +3,11 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.SpotForecast;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
@@ -25,10 +25,9 @@ public record Expectation(SpotForecast thickSpot, FilmForecast film, PlateRisks 
   private static final double VISIBLE = 0.05;
 
   static Expectation of(ForecastCache outlook, Knowledge knowledge, int draws) {
-    Setup setup = outlook.setup();
-    ParameterDistribution factors = setup.inPlace(knowledge.of(setup));
+    Casting setup = outlook.setup();
     return new Expectation(
-        new DryingForecaster(factors, draws).forecast(setup.dryingCase(), Spot.THICK_SPOT),
+        new DryingForecaster(knowledge.of(setup), draws).forecast(setup, Spot.THICK_SPOT),
         outlook.film(),
         outlook.risks());
   }

@@ -1,12 +1,13 @@
 package starchfilm.advice;
 
 import java.util.OptionalDouble;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.DryingForecast;
 import starchfilm.material.air.AirState;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /**
  * A fault, the trial it was seen in, and what the model makes of it.
@@ -32,7 +33,7 @@ record FaultContext(
   private static OptionalDouble seenAtS(Trial trial, ObservedFault fault) {
     return fault.seenAtS().isPresent()
         ? fault.seenAtS()
-        : trial.weighings().stream().mapToDouble(Weighing::timeS).max();
+        : trial.seen().weighings().stream().mapToDouble(Weighing::timeS).max();
   }
 
   FaultContext with(ForecastCache other) {
@@ -43,7 +44,7 @@ record FaultContext(
     return new FaultContext(trial, fault, forecast, outlook, OptionalDouble.of(timeS));
   }
 
-  Setup setup() {
+  Casting setup() {
     return outlook.setup();
   }
 

@@ -9,10 +9,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.advice.Contrasting.Rerun;
 import starchfilm.advice.Outcome.Agreement;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.ObservedFault.Kind;
-import starchfilm.trial.Trial;
 
 /**
  * Faults that went or came between two trials, held against what the model says of both.
@@ -157,11 +157,14 @@ final class FaultOutcomes {
 
   private static Set<Kind> kinds(Trial trial) {
     Set<Kind> kinds = new LinkedHashSet<>();
-    trial.faults().forEach(fault -> kinds.add(fault.kind()));
+    trial.seen().faults().forEach(fault -> kinds.add(fault.kind()));
     return kinds;
   }
 
   private static ObservedFault first(Trial trial, Kind kind) {
-    return trial.faults().stream().filter(fault -> fault.kind() == kind).findFirst().orElseThrow();
+    return trial.seen().faults().stream()
+        .filter(fault -> fault.kind() == kind)
+        .findFirst()
+        .orElseThrow();
   }
 }

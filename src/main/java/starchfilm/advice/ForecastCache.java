@@ -3,6 +3,7 @@ package starchfilm.advice;
 import java.util.EnumMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
@@ -17,32 +18,32 @@ import starchfilm.material.sorption.FilmIsotherm;
  * One object serves one thread.
  */
 final class ForecastCache {
-  private final Setup setup;
+  private final Casting setup;
   private final Knowledge knowledge;
   private final DryingForecaster drying;
   private final Map<Spot, Map<Milestone, Double>> timesS = new EnumMap<>(Spot.class);
   private @Nullable FilmForecast film;
   private @Nullable PlateRisks risks;
 
-  ForecastCache(Setup setup, Knowledge knowledge) {
+  ForecastCache(Casting setup, Knowledge knowledge) {
     this.setup = setup;
     this.knowledge = knowledge;
     this.drying = new DryingForecaster(knowledge.of(setup), DryingForecaster.QUICK_DRAWS);
   }
 
   /** The same model's view of another set-up. */
-  ForecastCache of(Setup other) {
+  ForecastCache of(Casting other) {
     return new ForecastCache(other, knowledge);
   }
 
-  Setup setup() {
+  Casting setup() {
     return setup;
   }
 
   FilmForecast film() {
     FilmForecast known = film;
     if (known == null) {
-      known = knowledge.film(setup).forecast(setup.filmCase());
+      known = knowledge.film(setup).forecast(setup);
       film = known;
     }
     return known;
@@ -51,7 +52,7 @@ final class ForecastCache {
   PlateRisks risks() {
     PlateRisks known = risks;
     if (known == null) {
-      known = new RiskForecaster(knowledge.of(setup)).withoutRemedies(setup.dryingCase());
+      known = new RiskForecaster(knowledge.of(setup)).withoutRemedies(setup);
       risks = known;
     }
     return known;
@@ -70,8 +71,7 @@ final class ForecastCache {
             milestone,
             none ->
                 Math.min(
-                    2 * DryingForecaster.HORIZON_S,
-                    drying.middleCaseS(setup.dryingCase(), spot, milestone)));
+                    2 * DryingForecaster.HORIZON_S, drying.middleCaseS(setup, spot, milestone)));
   }
 
   /** Needed over available stretch of the skin at its worst moment. */

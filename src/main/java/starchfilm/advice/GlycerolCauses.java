@@ -3,6 +3,8 @@ package starchfilm.advice;
 import java.util.Optional;
 import starchfilm.advice.Cause.PutRight;
 import starchfilm.film.PlasticiserWindow;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
 
 /**
  * Glycerol, and the salt that comes with it.
@@ -90,7 +92,7 @@ final class GlycerolCauses {
   static Optional<PutRight> comfortable(FaultContext scene) {
     return Optional.of(
         new PutRight(
-            scene.setup().with(Blend.of(scene.setup().composition()).withGlycerol(COMFORTABLE)),
+            scene.setup().with(withGlycerol(scene.setup().composition())),
             "with " + Told.level(COMFORTABLE) + " glycerol"));
   }
 
@@ -100,5 +102,9 @@ final class GlycerolCauses {
 
   private static boolean notedAmount(FaultContext scene) {
     return scene.notes(GLYCEROL + ".mass_g");
+  }
+
+  private static Composition withGlycerol(Composition paste) {
+    return paste.with(Ingredient.GLYCEROL, COMFORTABLE * paste.dryStarch());
   }
 }

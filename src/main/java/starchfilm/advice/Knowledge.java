@@ -1,5 +1,6 @@
 package starchfilm.advice;
 
+import starchfilm.casting.Casting;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecaster;
 
@@ -12,7 +13,7 @@ public interface Knowledge {
    * @param setup the set-up; its room and its starch may be ones that something was learnt of
    * @return the factors
    */
-  ParameterDistribution of(Setup setup);
+  ParameterDistribution of(Casting setup);
 
   /**
    * What forecasts the film of a set-up.
@@ -21,7 +22,7 @@ public interface Knowledge {
    * @return a forecaster that knows what strips of such film taught; without strips the published
    *     rules alone
    */
-  default FilmForecaster film(Setup setup) {
+  default FilmForecaster film(Casting setup) {
     return new FilmForecaster();
   }
 

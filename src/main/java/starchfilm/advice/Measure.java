@@ -238,7 +238,7 @@ public enum Measure {
 
   private static double loadOnStripN(FaultContext scene) {
     FilmForecast film = scene.outlook().film();
-    double edge = film.dryThicknessM().middle() * (1 - scene.setup().casting().pour().unevenness());
+    double edge = film.dryThicknessM().middle() * (1 - scene.setup().pour().unevenness());
     return film.tensileStrengthPa().middle() * edge * STRIP_M;
   }
 

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import starchfilm.advice.Outcome.Agreement;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /**
  * What was measured on two trials, held against what the model says of both: how fast half of the
@@ -92,11 +92,11 @@ final class MeasuredOutcomes {
   }
 
   private static OptionalDouble mean(Trial trial, ToDoubleFunction<PullTest> figure) {
-    return trial.pulls().stream().mapToDouble(figure).average();
+    return trial.seen().pulls().stream().mapToDouble(figure).average();
   }
 
   private static OptionalDouble stretch(Trial trial) {
-    return trial.pulls().stream()
+    return trial.seen().pulls().stream()
         .map(PullTest::stretchAtBreak)
         .flatMapToDouble(OptionalDouble::stream)
         .average();
@@ -108,7 +108,7 @@ final class MeasuredOutcomes {
     double half = solids + HALF * (forecast.pouredKgPerPlate() - solids);
     double timeS = 0;
     double mass = forecast.pouredKgPerPlate();
-    for (Weighing weighing : forecast.trial().weighings()) {
+    for (Weighing weighing : forecast.trial().seen().weighings()) {
       if (weighing.filmMassKg() <= half && weighing.filmMassKg() < mass) {
         double share = (mass - half) / (mass - weighing.filmMassKg());
         return OptionalDouble.of(timeS + share * (weighing.timeS() - timeS));

@@ -3,6 +3,7 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import starchfilm.casting.Casting;
 import starchfilm.film.FilmCaution;
 
 /**
@@ -20,7 +21,7 @@ import starchfilm.film.FilmCaution;
 public record NextTrial(
     List<Adjustment> adjustments,
     List<String> changes,
-    Setup setup,
+    Casting setup,
     OptionalDouble waitUntilS,
     List<String> against,
     List<String> aims,

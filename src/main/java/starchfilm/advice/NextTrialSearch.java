@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import starchfilm.advice.Setup.Place;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 
@@ -39,7 +39,7 @@ final class NextTrialSearch {
   private static final double SECOND_GAIN = 0.3;
 
   private final RuleBook book;
-  private final List<Place> otherPlaces;
+  private final List<DryingPlace> otherPlaces;
   private final List<Suspected> suspected;
 
   /** A fault's scene and what explains it. */
@@ -48,7 +48,7 @@ final class NextTrialSearch {
   /** A state of the search: the scenes after the steps so far. */
   private record State(List<Step> steps, List<FaultContext> scenes, double worth) {}
 
-  NextTrialSearch(RuleBook book, List<Place> otherPlaces, List<Suspected> suspected) {
+  NextTrialSearch(RuleBook book, List<DryingPlace> otherPlaces, List<Suspected> suspected) {
     this.book = book;
     this.otherPlaces = otherPlaces;
     this.suspected = suspected;

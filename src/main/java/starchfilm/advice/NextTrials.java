@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.advice.NextTrialSearch.Suspected;
-import starchfilm.advice.Setup.Place;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.Trial;
 
 /** Puts a next trial together: the steps found, and what the model expects of them. */
 final class NextTrials {
@@ -61,7 +61,7 @@ final class NextTrials {
                 OptionalDouble.empty(),
                 Optional.empty()),
             forecast.drying(),
-            new ForecastCache(Setup.of(trial), knowledge),
+            new ForecastCache(trial.casting(), knowledge),
             OptionalDouble.empty());
     double now = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     List<Adjustment> quicker = new ArrayList<>(book.answersTo(Cause.POURED_TOO_THICK));
@@ -96,7 +96,7 @@ final class NextTrials {
             .orElse(OptionalDouble.empty()),
         against,
         aims,
-        Expectation.of(new ForecastCache(Setup.of(forecast.trial()), knowledge), knowledge, draws),
+        Expectation.of(new ForecastCache(forecast.trial().casting(), knowledge), knowledge, draws),
         Expectation.of(outlook, knowledge, draws));
   }
 
@@ -137,17 +137,17 @@ final class NextTrials {
   }
 
   /** The rooms of the notebook, each as it was in its best-rated trial, or else the last. */
-  private static List<Place> places(List<Trial> notebook) {
+  private static List<DryingPlace> places(List<Trial> notebook) {
     Map<String, Trial> best = new LinkedHashMap<>();
     for (Trial trial : notebook) {
       if (trial.hasHistory()) {
-        best.merge(trial.roomName(), trial, NextTrials::better);
+        best.merge(trial.casting().place().name(), trial, NextTrials::better);
       }
     }
-    return best.values().stream().map(Setup::placeOf).toList();
+    return best.values().stream().map(trial -> trial.casting().place()).toList();
   }
 
   private static Trial better(Trial earlier, Trial later) {
-    return later.rating().orElse(0) >= earlier.rating().orElse(0) ? later : earlier;
+    return later.seen().rating().orElse(0) >= earlier.seen().rating().orElse(0) ? later : earlier;
   }
 }

@@ -2,8 +2,8 @@ package starchfilm.advice;
 
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.trial.Trial;
 
 /**
  * What to try next over a whole notebook.
@@ -25,11 +25,11 @@ public record NotebookAdvice(
   }
 
   private static String verdict(Trial best, Optional<NextTrial> next) {
-    boolean rated = best.rating().isPresent();
-    if (!best.faults().isEmpty()) {
+    boolean rated = best.seen().rating().isPresent();
+    if (!best.seen().faults().isEmpty()) {
       String why =
           rated
-              ? "It is the best rated, " + best.rating().getAsInt() + " of 5, and has"
+              ? "It is the best rated, " + best.seen().rating().getAsInt() + " of 5, and has"
               : "No trial is rated; this one has the fewest faults, but still";
       return next.isPresent()
           ? why + " a fault to mend."
@@ -37,7 +37,7 @@ public record NotebookAdvice(
     }
     String why =
         rated
-            ? "It is the best rated, " + best.rating().getAsInt() + " of 5, and has no fault"
+            ? "It is the best rated, " + best.seen().rating().getAsInt() + " of 5, and has no fault"
             : "No trial is rated; this one has no fault";
     return next.isPresent()
         ? why + ": keep it. To have it sooner, change one thing:"

@@ -1,6 +1,6 @@
 package starchfilm.advice;
 
-import starchfilm.trial.Trial;
+import starchfilm.casting.trial.Trial;
 
 /** What a trial file says and what was merely assumed for it. */
 final class Notes {

@@ -3,12 +3,13 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import starchfilm.advice.Setup.Place;
+import starchfilm.casting.DryingPlace;
 import starchfilm.film.PasteBody;
 import starchfilm.film.PlasticiserWindow;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.GlycerolPortion;
-import starchfilm.material.recipe.Paste;
+import starchfilm.material.recipe.Ingredient;
 
 /**
  * What can be changed in the pot, each ingredient on its own, the grams of all others kept.
@@ -29,11 +30,11 @@ final class PasteAdjustments {
 
   private PasteAdjustments() {}
 
-  static List<Step> moreGlycerol(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> moreGlycerol(FaultContext scene, List<DryingPlace> otherPlaces) {
     return glycerol(scene, Adjustment.MORE_GLYCEROL, 1);
   }
 
-  static List<Step> lessGlycerol(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> lessGlycerol(FaultContext scene, List<DryingPlace> otherPlaces) {
     return glycerol(scene, Adjustment.LESS_GLYCEROL, -1);
   }
 
@@ -49,7 +50,7 @@ final class PasteAdjustments {
         steps.add(
             Step.to(
                 adjustment,
-                scene.setup().with(blend(scene).withGlycerol(to)),
+                scene.setup().with(withPerStarch(scene, Ingredient.GLYCEROL, to)),
                 "glycerol "
                     + Told.number(100 * from)
                     + " → "
@@ -64,7 +65,7 @@ final class PasteAdjustments {
   private static String fromTheJar(FaultContext scene, double level) {
     GlycerolPortion portion = scene.trial().recipe().glycerol();
     double purity = portion.stock().glycerolFraction().value();
-    double starchKg = Paste.cooked(scene.trial().recipe()).totalDryStarchKg();
+    double starchKg = scene.trial().casting().paste().kg(Ingredient.STARCH);
     return purity > 0
         ? " ("
             + Told.grams(level * starchKg / purity)
@@ -74,13 +75,13 @@ final class PasteAdjustments {
         : "";
   }
 
-  static List<Step> cleanerGlycerol(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> cleanerGlycerol(FaultContext scene, List<DryingPlace> otherPlaces) {
     double salt = scene.setup().composition().saltFractionOfDry();
     double ofTheJar = scene.trial().recipe().glycerol().stock().saltFraction().value();
     if (salt <= SALTY || ofTheJar == 0) {
       return List.of();
     }
-    Blend clean = blend(scene).withSalt(saltWithoutTheJar(scene));
+    Composition clean = withPerStarch(scene, Ingredient.SALT, saltWithoutTheJar(scene));
     return List.of(
         Step.to(
             Adjustment.CLEANER_GLYCEROL,
@@ -88,16 +89,16 @@ final class PasteAdjustments {
             "glycerol without salt: salt "
                 + Told.percent(salt)
                 + " → "
-                + Told.percent(clean.composition().saltFractionOfDry())
+                + Told.percent(clean.saltFractionOfDry())
                 + " of the dry solids"));
   }
 
   private static double saltWithoutTheJar(FaultContext scene) {
     double added = scene.trial().recipe().saltKg().value();
-    return added / Paste.cooked(scene.trial().recipe()).totalDryStarchKg();
+    return added / scene.trial().casting().paste().kg(Ingredient.STARCH);
   }
 
-  static List<Step> moreWater(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> moreWater(FaultContext scene, List<DryingPlace> otherPlaces) {
     PasteBody body = PasteBody.of(scene.setup().composition());
     List<Step> steps = new ArrayList<>();
     for (double share : new double[] {CAST_RANGE_ENDS, WELL_WITHIN_CAST_RANGE}) {
@@ -109,7 +110,7 @@ final class PasteAdjustments {
     return steps;
   }
 
-  static List<Step> lessWater(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> lessWater(FaultContext scene, List<DryingPlace> otherPlaces) {
     PasteBody body = PasteBody.of(scene.setup().composition());
     double to = CLEAR_OF_SETTLING * body.settlesBelow();
     return to > body.starchInPaste() && to < body.levelsUpTo()
@@ -118,9 +119,10 @@ final class PasteAdjustments {
   }
 
   private static Step watered(FaultContext scene, Adjustment adjustment, double from, double to) {
-    Blend changed = blend(scene).withStarchInPaste(to);
-    double starchKg = Paste.cooked(scene.trial().recipe()).totalDryStarchKg();
-    double grams = starchKg * (changed.waterPerStarch() - blend(scene).waterPerStarch());
+    Composition changed = paste(scene).withStarchInPaste(to);
+    double starchKg = scene.trial().casting().paste().kg(Ingredient.STARCH);
+    double grams =
+        starchKg * (changed.perStarch(Ingredient.WATER) - paste(scene).perStarch(Ingredient.WATER));
     return Step.to(
         adjustment,
         scene.setup().with(changed),
@@ -134,23 +136,25 @@ final class PasteAdjustments {
             + " water to the same starch)");
   }
 
-  static List<Step> lessVinegar(FaultContext scene, List<Place> otherPlaces) {
-    double from = blend(scene).acidPerStarch();
+  static List<Step> lessVinegar(FaultContext scene, List<DryingPlace> otherPlaces) {
+    double from = paste(scene).perStarch(Ingredient.VINEGAR);
     List<Step> steps = new ArrayList<>();
     if (from > 0) {
       steps.add(
           Step.to(
               Adjustment.LESS_VINEGAR,
-              scene.setup().with(blend(scene).withAcid(from / 2)),
+              scene.setup().with(paste(scene).times(0.5, Ingredient.VINEGAR)),
               "half the vinegar"));
       steps.add(
           Step.to(
-              Adjustment.LESS_VINEGAR, scene.setup().with(blend(scene).withAcid(0)), "no vinegar"));
+              Adjustment.LESS_VINEGAR,
+              scene.setup().with(paste(scene).with(Ingredient.VINEGAR, 0)),
+              "no vinegar"));
     }
     return steps;
   }
 
-  static List<Step> clearerStarch(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> clearerStarch(FaultContext scene, List<DryingPlace> otherPlaces) {
     Map<StarchKind, Double> now = scene.setup().composition().starchShares();
     if (now.getOrDefault(StarchKind.TAPIOCA, 0.0) + now.getOrDefault(StarchKind.POTATO, 0.0)
         >= 1 - NOTICEABLE) {
@@ -159,13 +163,18 @@ final class PasteAdjustments {
     return List.of(
         Step.to(
             Adjustment.CLEARER_STARCH,
-            scene.setup().with(blend(scene).withStarch(Map.of(StarchKind.TAPIOCA, 1.0))),
+            scene.setup().with(paste(scene).withStarches(Map.of(StarchKind.TAPIOCA, 1.0))),
             "tapioca instead of "
                 + String.join(" and ", now.keySet().stream().map(StarchKind::tradeName).toList())
                 + " starch"));
   }
 
-  private static Blend blend(FaultContext scene) {
-    return Blend.of(scene.setup().composition());
+  private static Composition withPerStarch(
+      FaultContext scene, Ingredient ingredient, double perStarch) {
+    return paste(scene).with(ingredient, perStarch * paste(scene).dryStarch());
+  }
+
+  private static Composition paste(FaultContext scene) {
+    return scene.setup().composition();
   }
 }

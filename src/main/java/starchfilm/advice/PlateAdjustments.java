@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import starchfilm.advice.Setup.Place;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Spot;
@@ -18,7 +18,7 @@ final class PlateAdjustments {
 
   private PlateAdjustments() {}
 
-  static List<Step> waitLonger(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> waitLonger(FaultContext scene, List<DryingPlace> otherPlaces) {
     if (scene.seenAtS().isEmpty()) {
       return List.of();
     }
@@ -41,38 +41,36 @@ final class PlateAdjustments {
                 + Told.span(scene.seenAtS().getAsDouble())));
   }
 
-  static List<Step> keep(FaultContext scene, List<Place> otherPlaces) {
-    if (scene.setup().casting().faces().isEmpty()) {
+  static List<Step> keep(FaultContext scene, List<DryingPlace> otherPlaces) {
+    if (scene.setup().faces().isEmpty()) {
       return List.of();
     }
     return List.of(
         Step.to(
             Adjustment.KEEP_IT_ON_THE_PLATE,
-            scene.setup().withFaces(List.of()),
+            scene.setup().with(List.of()),
             "leave it on the plate until it is dry, without rack or turning"));
   }
 
-  static List<Step> lettingGo(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> lettingGo(FaultContext scene, List<DryingPlace> otherPlaces) {
     return onto(scene, Adjustment.A_PLATE_THAT_LETS_GO, PlateMaterial.POLYPROPYLENE);
   }
 
-  static List<Step> holdingOn(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> holdingOn(FaultContext scene, List<DryingPlace> otherPlaces) {
     return onto(scene, Adjustment.A_PLATE_THAT_HOLDS_ON, PlateMaterial.GLASS);
   }
 
   private static List<Step> onto(FaultContext scene, Adjustment adjustment, PlateMaterial to) {
-    Plate plate = scene.setup().casting().plate();
+    Plate plate = scene.setup().plate();
     boolean clings = PlateCauses.grip(plate.material()) >= CLINGS_FROM;
     boolean wanted = PlateCauses.grip(to) >= CLINGS_FROM;
     if (clings == wanted) {
       return List.of();
     }
-    Plate other =
-        new Plate(to, plate.lengthM(), plate.widthM(), plate.thicknessM(), plate.rimHeightM());
     return List.of(
         Step.to(
             adjustment,
-            scene.setup().with(other),
+            scene.setup().with(plate.of(to)),
             "a plate of " + to.tradeName() + " instead of " + plate.material().tradeName()));
   }
 }

@@ -54,7 +54,7 @@ final class PlateCauses {
   }
 
   static Reading movedTooEarly(FaultContext scene) {
-    List<FaceChange> moves = scene.setup().casting().faces();
+    List<FaceChange> moves = scene.setup().faces();
     if (moves.isEmpty()) {
       return Reading.of(0, 1, 2, "it stayed on its plate");
     }
@@ -85,7 +85,7 @@ final class PlateCauses {
     if (!scene.notes("pour.plate.material")) {
       return Reading.untold("what it was poured on");
     }
-    PlateMaterial material = scene.setup().casting().plate().material();
+    PlateMaterial material = scene.setup().plate().material();
     return Reading.of(
         grip(material),
         0,
@@ -97,7 +97,7 @@ final class PlateCauses {
     if (!scene.notes("pour.plate.material")) {
       return Reading.untold("what it was poured on");
     }
-    PlateMaterial material = scene.setup().casting().plate().material();
+    PlateMaterial material = scene.setup().plate().material();
     return Reading.of(
         grip(material) == 0 ? SLIPPERY : 0,
         0,

@@ -2,7 +2,8 @@ package starchfilm.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.advice.Setup.Place;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
 
 /**
@@ -33,16 +34,16 @@ final class PourAdjustments {
 
   private PourAdjustments() {}
 
-  static List<Step> thinner(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> thinner(FaultContext scene, List<DryingPlace> otherPlaces) {
     return poured(scene, Adjustment.POUR_THINNER, THINNER);
   }
 
-  static List<Step> thicker(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> thicker(FaultContext scene, List<DryingPlace> otherPlaces) {
     return poured(scene, Adjustment.POUR_THICKER, THICKER);
   }
 
   private static List<Step> poured(FaultContext scene, Adjustment adjustment, double[] factors) {
-    Setup now = scene.setup();
+    Casting now = scene.setup();
     double from = now.wetThicknessM();
     double dryPerWet = scene.outlook().film().dryThicknessM().middle() / from;
     List<Step> steps = new ArrayList<>();
@@ -61,8 +62,8 @@ final class PourAdjustments {
     return steps;
   }
 
-  private static String words(Setup setup, double fromM, double toM) {
-    Plate plate = setup.casting().plate();
+  private static String words(Casting setup, double fromM, double toM) {
+    Plate plate = setup.plate();
     double kgPerM = plate.areaM2() * setup.composition().pasteDensityKgPerM3();
     return "wet thickness "
         + Told.number(1e3 * fromM)
@@ -75,8 +76,8 @@ final class PourAdjustments {
         + ")";
   }
 
-  static List<Step> level(FaultContext scene, List<Place> otherPlaces) {
-    double from = scene.setup().casting().pour().unevenness();
+  static List<Step> level(FaultContext scene, List<DryingPlace> otherPlaces) {
+    double from = scene.setup().pour().unevenness();
     if (from <= LEVEL_ENOUGH || !scene.notes("pour.unevenness_pct")) {
       return List.of();
     }
@@ -86,7 +87,7 @@ final class PourAdjustments {
         steps.add(
             Step.to(
                 Adjustment.LEVEL_THE_PLATE,
-                scene.setup().withUnevenness(to),
+                scene.setup().with(scene.setup().pour().withUnevenness(to)),
                 "a level plate: thin edge and thick spot "
                     + Told.percent(from)
                     + " → "
@@ -97,8 +98,8 @@ final class PourAdjustments {
     return steps;
   }
 
-  static List<Step> hotter(FaultContext scene, List<Place> otherPlaces) {
-    double from = scene.setup().casting().pour().pasteTemperatureK();
+  static List<Step> hotter(FaultContext scene, List<DryingPlace> otherPlaces) {
+    double from = scene.setup().pour().pasteTemperatureK();
     double most = scene.setup().cook().topTemperatureK().value();
     List<Step> steps = new ArrayList<>();
     for (double to : HOT_K) {
@@ -106,7 +107,7 @@ final class PourAdjustments {
         steps.add(
             Step.to(
                 Adjustment.POUR_HOTTER,
-                scene.setup().withPasteTemperature(to),
+                scene.setup().with(scene.setup().pour().withPasteTemperature(to)),
                 "paste poured at " + Told.degrees(from) + " → " + Told.celsius(to)));
       }
     }

@@ -2,6 +2,7 @@ package starchfilm.advice;
 
 import java.util.Optional;
 import starchfilm.advice.Cause.PutRight;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Pour;
 import starchfilm.material.recipe.Composition;
 
@@ -77,7 +78,7 @@ final class PourCauses {
   }
 
   static Reading uneven(FaultContext scene) {
-    double unevenness = scene.setup().casting().pour().unevenness();
+    double unevenness = scene.setup().pour().unevenness();
     if (!scene.notes("pour.unevenness_pct")) {
       return Reading.untold("how uneven the pour was");
     }
@@ -91,19 +92,20 @@ final class PourCauses {
   }
 
   static Optional<PutRight> level(FaultContext scene) {
-    if (!scene.notes("pour.unevenness_pct")
-        || scene.setup().casting().pour().unevenness() <= NEARLY_LEVEL) {
+    if (!scene.notes("pour.unevenness_pct") || scene.setup().pour().unevenness() <= NEARLY_LEVEL) {
       return Optional.empty();
     }
     return Optional.of(
-        new PutRight(scene.setup().withUnevenness(NEARLY_LEVEL), "on a level plate"));
+        new PutRight(
+            scene.setup().with(scene.setup().pour().withUnevenness(NEARLY_LEVEL)),
+            "on a level plate"));
   }
 
   static Reading tooCool(FaultContext scene) {
     if (!scene.notes("pour.paste_C")) {
       return Reading.untold("how warm the paste was when poured");
     }
-    double poured = scene.setup().casting().pour().pasteTemperatureK();
+    double poured = scene.setup().pour().pasteTemperatureK();
     return Reading.of(
         poured,
         FLOWS_K,
@@ -117,11 +119,11 @@ final class PourCauses {
 
   /** Paste and plate mixed, the plate as warm as the room. */
   private static double onPlateK(FaultContext scene) {
-    Setup setup = scene.setup();
+    Casting setup = scene.setup();
     Composition paste = setup.composition();
-    Pour pour = setup.casting().pour();
+    Pour pour = setup.pour();
     double film = pour.wetThicknessM().value() * paste.pasteDensityKgPerM3() * PASTE_J_PER_KG_K;
-    double plate = setup.casting().plate().heatCapacityJPerM2K();
+    double plate = setup.plate().heatCapacityJPerM2K();
     double airK = setup.place().room().at(0).temperatureK();
     return (film * pour.pasteTemperatureK() + plate * airK) / (film + plate);
   }
@@ -131,6 +133,6 @@ final class PourCauses {
   }
 
   private static double edgeM(FaultContext scene) {
-    return dryM(scene) * (1 - scene.setup().casting().pour().unevenness());
+    return dryM(scene) * (1 - scene.setup().pour().unevenness());
   }
 }

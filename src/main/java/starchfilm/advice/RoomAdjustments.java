@@ -3,9 +3,10 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.advice.Setup.Place;
+import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingLimits;
+import starchfilm.casting.DryingPlace;
 import starchfilm.material.air.AirState;
 
 /**
@@ -27,11 +28,11 @@ final class RoomAdjustments {
 
   private RoomAdjustments() {}
 
-  static List<Step> calmer(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> calmer(FaultContext scene, List<DryingPlace> otherPlaces) {
     return draught(scene, Adjustment.CALMER_AIR, BREEZE_M_PER_S, STILL_M_PER_S);
   }
 
-  static List<Step> fan(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> fan(FaultContext scene, List<DryingPlace> otherPlaces) {
     return draught(scene, Adjustment.FAN, BREEZE_M_PER_S, FAN_M_PER_S);
   }
 
@@ -52,11 +53,11 @@ final class RoomAdjustments {
     return steps;
   }
 
-  static List<Step> cover(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> cover(FaultContext scene, List<DryingPlace> otherPlaces) {
     return humidity(scene, Adjustment.COVER_THE_PLATE, STEP_HUMIDITY, "a cover ajar: ");
   }
 
-  static List<Step> drier(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> drier(FaultContext scene, List<DryingPlace> otherPlaces) {
     return humidity(scene, Adjustment.DRIER_ROOM, -STEP_HUMIDITY, "");
   }
 
@@ -80,7 +81,7 @@ final class RoomAdjustments {
     return steps;
   }
 
-  static List<Step> warmer(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> warmer(FaultContext scene, List<DryingPlace> otherPlaces) {
     List<Step> steps = new ArrayList<>();
     if (scene.setup().place().room() instanceof ConstantRoom room) {
       for (int i = 1; i <= 2; i++) {
@@ -101,10 +102,10 @@ final class RoomAdjustments {
     return steps;
   }
 
-  static List<Step> another(FaultContext scene, List<Place> otherPlaces) {
+  static List<Step> another(FaultContext scene, List<DryingPlace> otherPlaces) {
     List<Step> steps = new ArrayList<>();
-    Place here = scene.setup().place();
-    for (Place place : otherPlaces) {
+    DryingPlace here = scene.setup().place();
+    for (DryingPlace place : otherPlaces) {
       if (!place.name().equals(here.name())) {
         steps.add(
             Step.to(
@@ -123,16 +124,12 @@ final class RoomAdjustments {
     return new AirState(air.temperatureK(), air.relativeHumidity(), speedMPerS);
   }
 
-  private static Setup inAir(FaultContext scene, AirState air) {
-    Place place = scene.setup().place();
+  private static Casting inAir(FaultContext scene, AirState air) {
+    DryingPlace place = scene.setup().place();
     if (!DryingLimits.AIR_TEMPERATURE.contains(air.temperatureK())) {
       throw new IllegalStateException("no room is advised at " + air.temperatureK() + " K");
     }
-    return scene
-        .setup()
-        .with(
-            new Place(
-                place.name(), new ConstantRoom(air), place.doubt(), place.benchTemperatureK()));
+    return scene.setup().with(place.with(new ConstantRoom(air)));
   }
 
   private static String whole(double ratio) {

@@ -5,15 +5,16 @@ import static starchfilm.numerics.units.Units.HOUR_S;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.advice.Cause.PutRight;
-import starchfilm.advice.Setup.Place;
+import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Spot;
+import starchfilm.casting.Use;
 import starchfilm.drying.Milestone;
 import starchfilm.material.air.AirState;
 import starchfilm.material.air.SaturationPressure;
 import starchfilm.material.air.WagnerPruss1993;
-import starchfilm.trial.Trial.RoomUncertainty;
-import starchfilm.trial.Trial.Use;
 
 /**
  * The air a plate dries in and the air the film is used in.
@@ -57,7 +58,7 @@ final class RoomCauses {
   }
 
   private static double evaporationKgPerM2H(FaultContext scene) {
-    Setup setup = scene.setup();
+    Casting setup = scene.setup();
     double waterKgPerM2 =
         setup.wetThicknessM()
             * setup.composition().pasteDensityKgPerM3()
@@ -152,9 +153,9 @@ final class RoomCauses {
             "in air of 50 %"));
   }
 
-  private static Place in(FaultContext scene, AirState air) {
-    Place place = scene.setup().place();
-    return new Place(
+  private static DryingPlace in(FaultContext scene, AirState air) {
+    DryingPlace place = scene.setup().place();
+    return new DryingPlace(
         place.name(), new ConstantRoom(air), RoomUncertainty.NONE, OptionalDouble.empty());
   }
 
@@ -163,7 +164,7 @@ final class RoomCauses {
     return meanAir(scene.setup().place());
   }
 
-  static AirState meanAir(Place place) {
+  static AirState meanAir(DryingPlace place) {
     int hours = 72;
     double temperature = 0;
     double humidity = 0;

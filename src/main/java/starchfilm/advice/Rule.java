@@ -2,9 +2,9 @@ package starchfilm.advice;
 
 import java.util.OptionalDouble;
 import java.util.Set;
+import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.trial.ObservedFault.Kind;
-import starchfilm.trial.ObservedFault.Place;
 
 /**
  * One row of the table of causes.

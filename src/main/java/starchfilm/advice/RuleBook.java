@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ListValue;
 import starchfilm.files.json.Located.ObjectValue;
@@ -16,8 +18,6 @@ import starchfilm.files.json.PackedText;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.trial.ObservedFault.Kind;
-import starchfilm.trial.ObservedFault.Place;
 
 /**
  * The table of rules: which causes a fault may have, and what answers a cause.

@@ -1,5 +1,6 @@
 package starchfilm.advice;
 
+import starchfilm.casting.Casting;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Plate;
 
@@ -10,7 +11,7 @@ final class SetupWords {
 
   private SetupWords() {}
 
-  static String starch(Setup setup) {
+  static String starch(Casting setup) {
     return String.join(
         " and ",
         setup.composition().starchShares().entrySet().stream()
@@ -22,8 +23,8 @@ final class SetupWords {
             .toList());
   }
 
-  static String plate(Setup setup) {
-    Plate plate = setup.casting().plate();
+  static String plate(Casting setup) {
+    Plate plate = setup.plate();
     return plate.material().tradeName()
         + ", "
         + Math.round(1e3 * plate.lengthM())
@@ -33,11 +34,11 @@ final class SetupWords {
         + (plate.rimHeightM() > 0 ? ", rim " + Told.millimetres(plate.rimHeightM()) : "");
   }
 
-  static String faces(Setup setup) {
-    if (setup.casting().faces().isEmpty()) {
+  static String faces(Casting setup) {
+    if (setup.faces().isEmpty()) {
       return "no";
     }
-    FaceChange first = setup.casting().faces().get(0);
+    FaceChange first = setup.faces().get(0);
     String how =
         switch (first.open()) {
           case UPPER -> "back on its plate";
@@ -47,11 +48,11 @@ final class SetupWords {
     return how + " after " + Told.span(first.timeS());
   }
 
-  static String room(Setup setup) {
+  static String room(Casting setup) {
     return setup.place().name() + ", " + RoomCauses.words(RoomCauses.meanAir(setup.place()));
   }
 
-  static String use(Setup setup) {
+  static String use(Casting setup) {
     return Told.celsius(setup.use().temperatureK())
         + " and "
         + Told.percent(setup.use().relativeHumidity())

@@ -3,11 +3,14 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import starchfilm.advice.Setup.Casting;
+import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Pour;
+import starchfilm.casting.trial.Trial;
 import starchfilm.material.air.AirState;
+import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
-import starchfilm.trial.Trial;
+import starchfilm.material.recipe.Ingredient;
 
 /**
  * The differences between two trials, each with the first trial changed in that alone.
@@ -26,19 +29,19 @@ final class SingleChanges {
 
   private final Trial earlier;
   private final Trial later;
-  private final Setup before;
-  private final Setup after;
+  private final Casting before;
+  private final Casting after;
   private final List<SingleChange> found = new ArrayList<>();
   private final List<String> notNoted = new ArrayList<>();
 
   /** One difference and the first set-up with it alone. */
-  record SingleChange(String what, String from, String to, Setup alone) {}
+  record SingleChange(String what, String from, String to, Casting alone) {}
 
   private SingleChanges(Trial earlier, Trial later) {
     this.earlier = earlier;
     this.later = later;
-    this.before = Setup.of(earlier);
-    this.after = Setup.of(later);
+    this.before = earlier.casting();
+    this.after = later.casting();
   }
 
   static SingleChanges between(Trial earlier, Trial later) {
@@ -60,38 +63,48 @@ final class SingleChanges {
   }
 
   private void inThePot() {
-    Blend was = Blend.of(before.composition());
-    Blend is = Blend.of(after.composition());
+    Composition was = before.composition();
+    Composition is = after.composition();
     if (!SetupWords.starch(before).equals(SetupWords.starch(after))) {
-      add("starch", SetupWords::starch, before.with(was.withStarch(is.starchShares())));
+      add("starch", SetupWords::starch, before.with(was.withStarches(is.starchShares())));
     }
-    if (noted("recipe.water", "water") && differ(was.waterPerStarch(), is.waterPerStarch())) {
+    if (noted("recipe.water", "water")
+        && differ(was.perStarch(Ingredient.WATER), is.perStarch(Ingredient.WATER))) {
       add(
           "dry starch in the paste",
           setup -> Told.percent(setup.composition().dryStarch()),
-          before.with(was.withWater(is.waterPerStarch())));
+          alike(Ingredient.WATER));
     }
     if (noted("recipe.glycerol.mass_g", "glycerol")
-        && differ(was.glycerolPerStarch(), is.glycerolPerStarch())) {
+        && differ(was.perStarch(Ingredient.GLYCEROL), is.perStarch(Ingredient.GLYCEROL))) {
       add(
           "glycerol to 100 g dry starch",
           setup -> Told.level(setup.composition().glycerolPerDryStarch()),
-          before.with(was.withGlycerol(is.glycerolPerStarch())));
+          alike(Ingredient.GLYCEROL));
     }
     if (noted("recipe.glycerol.salt_pct", "salt")
-        && Math.abs(is.saltPerStarch() - was.saltPerStarch()) > SAME_PER_STARCH) {
+        && Math.abs(is.perStarch(Ingredient.SALT) - was.perStarch(Ingredient.SALT))
+            > SAME_PER_STARCH) {
       add(
           "salt of the dry solids",
           setup -> Told.percent(setup.composition().saltFractionOfDry()),
-          before.with(was.withSalt(is.saltPerStarch())));
+          alike(Ingredient.SALT));
     }
     if (noted("recipe.vinegar.mass_g", "vinegar")
-        && Math.abs(is.acidPerStarch() - was.acidPerStarch()) > SAME_PER_STARCH) {
+        && Math.abs(is.perStarch(Ingredient.VINEGAR) - was.perStarch(Ingredient.VINEGAR))
+            > SAME_PER_STARCH) {
       add(
           "acid to 100 g dry starch",
-          setup -> Told.level(Blend.of(setup.composition()).acidPerStarch()),
-          before.with(was.withAcid(is.acidPerStarch())));
+          setup -> Told.level(setup.composition().perStarch(Ingredient.VINEGAR)),
+          alike(Ingredient.VINEGAR));
     }
+  }
+
+  /** The first with as much of an ingredient to the same starch as the second. */
+  private Casting alike(Ingredient ingredient) {
+    Composition paste = before.composition();
+    return before.with(
+        paste.with(ingredient, after.composition().perStarch(ingredient) * paste.dryStarch()));
   }
 
   private void atTheStove() {
@@ -114,8 +127,8 @@ final class SingleChanges {
   }
 
   private void atThePour() {
-    Casting was = before.casting();
-    Casting is = after.casting();
+    Pour was = before.pour();
+    Pour is = after.pour();
     if (noted("pour.wet_thickness_mm", "thickness of the pour")
         && differ(before.wetThicknessM(), after.wetThicknessM())) {
       add(
@@ -124,25 +137,25 @@ final class SingleChanges {
           before.pouredTo(after.wetThicknessM()));
     }
     if (noted("pour.unevenness_pct", "unevenness")
-        && apart(was.pour().unevenness(), is.pour().unevenness(), SAME_UNEVENNESS)) {
+        && apart(was.unevenness(), is.unevenness(), SAME_UNEVENNESS)) {
       add(
           "unevenness",
-          setup -> Told.percent(setup.casting().pour().unevenness()),
-          before.withUnevenness(is.pour().unevenness()));
+          setup -> Told.percent(setup.pour().unevenness()),
+          before.with(was.withUnevenness(is.unevenness())));
     }
     if (noted("pour.paste_C", "warmth of the paste")
-        && apart(was.pour().pasteTemperatureK(), is.pour().pasteTemperatureK(), SAME_K)) {
+        && apart(was.pasteTemperatureK(), is.pasteTemperatureK(), SAME_K)) {
       add(
           "paste when poured",
-          setup -> Told.celsius(setup.casting().pour().pasteTemperatureK()),
-          before.withPasteTemperature(is.pour().pasteTemperatureK()));
+          setup -> Told.celsius(setup.pour().pasteTemperatureK()),
+          before.with(was.withPasteTemperature(is.pasteTemperatureK())));
     }
     if (noted("pour.plate.material", "plate")
         && !SetupWords.plate(before).equals(SetupWords.plate(after))) {
-      add("plate", SetupWords::plate, before.with(is.plate()));
+      add("plate", SetupWords::plate, before.with(after.plate()));
     }
-    if (!was.faces().equals(is.faces())) {
-      add("turned or racked", SetupWords::faces, before.withFaces(is.faces()));
+    if (!before.faces().equals(after.faces())) {
+      add("turned or racked", SetupWords::faces, before.with(after.faces()));
     }
   }
 
@@ -185,7 +198,7 @@ final class SingleChanges {
     return both;
   }
 
-  private void add(String what, Function<Setup, String> words, Setup alone) {
+  private void add(String what, Function<Casting, String> words, Casting alone) {
     found.add(new SingleChange(what, words.apply(before), words.apply(after), alone));
   }
 

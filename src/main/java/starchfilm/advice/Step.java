@@ -2,6 +2,7 @@ package starchfilm.advice;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import starchfilm.casting.Casting;
 
 /**
  * One thing changed by one step.
@@ -12,8 +13,8 @@ import java.util.OptionalDouble;
  *     what changes
  * @param words the change in a clause, such as {@code wet thickness 3.2 → 2.4 mm}
  */
-record Step(Adjustment adjustment, Setup setup, OptionalDouble waitUntilS, String words) {
-  static Step to(Adjustment adjustment, Setup setup, String words) {
+record Step(Adjustment adjustment, Casting setup, OptionalDouble waitUntilS, String words) {
+  static Step to(Adjustment adjustment, Casting setup, String words) {
     return new Step(adjustment, setup, OptionalDouble.empty(), words);
   }
 

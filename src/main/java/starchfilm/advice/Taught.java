@@ -9,9 +9,9 @@ import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.ObservedFault.Kind;
 
 /**
  * What the faults of a notebook teach together: below which glycerol its films broke and above
@@ -54,7 +54,7 @@ final class Taught {
     Taught thickness =
         new Taught(
             poured,
-            each -> each.trial().pour().wetThicknessM().value(),
+            each -> each.trial().casting().pour().wetThicknessM().value(),
             Told::millimetres,
             " of paste");
     return Stream.of(
@@ -95,6 +95,8 @@ final class Taught {
   }
 
   private static boolean shows(TrialForecast each, Set<Kind> faults) {
-    return each.trial().faults().stream().map(ObservedFault::kind).anyMatch(faults::contains);
+    return each.trial().seen().faults().stream()
+        .map(ObservedFault::kind)
+        .anyMatch(faults::contains);
   }
 }

@@ -37,7 +37,23 @@ public final class DryingLimits {
 
   private DryingLimits() {}
 
-  static void require(ValidRange range, double given) {
+  /**
+   * Refuses a casting whose drying the model does not take.
+   *
+   * @param casting the casting
+   * @throws IllegalArgumentException where a figure lies outside; the message is a sentence for the
+   *     reader
+   */
+  public static void require(Casting casting) {
+    require(WET_THICKNESS, casting.wetThicknessM());
+    require(UNEVENNESS, casting.pour().unevenness());
+    require(PASTE_TEMPERATURE, casting.pour().pasteTemperatureK());
+    require(START_MOISTURE, casting.composition().waterKgPerKgDry());
+    casting.benchTemperatureK().ifPresent(given -> require(PASTE_TEMPERATURE, given));
+    require(casting.room().at(0));
+  }
+
+  private static void require(ValidRange range, double given) {
     if (!range.contains(given)) {
       throw new IllegalArgumentException(
           range.quantity()
@@ -51,7 +67,7 @@ public final class DryingLimits {
     }
   }
 
-  static void require(AirState air) {
+  private static void require(AirState air) {
     require(AIR_TEMPERATURE, air.temperatureK());
     require(HUMIDITY, air.relativeHumidity());
     require(AIR_SPEED, air.speedMPerS());

@@ -29,4 +29,19 @@ public record Plate(
   public double heatCapacityJPerM2K() {
     return material.heatCapacityJPerM3K() * thicknessM;
   }
+
+  /** The same of another material. */
+  public Plate of(PlateMaterial other) {
+    return new Plate(other, lengthM, widthM, thicknessM, rimHeightM);
+  }
+
+  /**
+   * The same with what its rim leaves above a pour.
+   *
+   * @param rimM height of the rim above the plate's floor (m); 0 for none
+   * @param wetThicknessM wet thickness of the pour (m)
+   */
+  public Plate filledTo(double wetThicknessM, double rimM) {
+    return new Plate(material, lengthM, widthM, thicknessM, Math.max(0, rimM - wetThicknessM));
+  }
 }

@@ -1,5 +1,6 @@
 package starchfilm.casting;
 
+import java.util.Optional;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -9,8 +10,41 @@ import starchfilm.numerics.evidence.Estimate;
  * @param unevenness how far the thin edge is below and the thick spot above that average, as a
  *     fraction of it (0 to 0.9); 0.25 where nobody measured (assumed, no source)
  * @param pasteTemperatureK temperature of the paste when poured (K)
+ * @param weighedKg paste on one plate (kg), if it was weighed
+ * @param plates plates poured from the pot; at least 1
  */
-public record Pour(Estimate wetThicknessM, double unevenness, double pasteTemperatureK) {
+public record Pour(
+    Estimate wetThicknessM,
+    double unevenness,
+    double pasteTemperatureK,
+    Optional<Estimate> weighedKg,
+    int plates) {
   /** Unevenness where nobody measured; assumed, no source. */
   public static final double DEFAULT_UNEVENNESS = 0.25;
+
+  /** A single plate, its paste not weighed. */
+  public Pour(Estimate wetThicknessM, double unevenness, double pasteTemperatureK) {
+    this(wetThicknessM, unevenness, pasteTemperatureK, Optional.empty(), 1);
+  }
+
+  /** The same to another wet thickness (m), known as well as before. */
+  public Pour to(double otherM) {
+    double factor = otherM / wetThicknessM.value();
+    return new Pour(
+        wetThicknessM.times(factor),
+        unevenness,
+        pasteTemperatureK,
+        weighedKg.map(kg -> kg.times(factor)),
+        plates);
+  }
+
+  /** The same with another unevenness (ratio). */
+  public Pour withUnevenness(double other) {
+    return new Pour(wetThicknessM, other, pasteTemperatureK, weighedKg, plates);
+  }
+
+  /** The same with the paste at another temperature (K). */
+  public Pour withPasteTemperature(double otherK) {
+    return new Pour(wetThicknessM, unevenness, otherK, weighedKg, plates);
+  }
 }

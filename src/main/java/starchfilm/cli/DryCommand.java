@@ -11,6 +11,7 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.Fault;
 import starchfilm.forecast.TrialForecast;
@@ -24,7 +25,6 @@ import starchfilm.report.DryingFile;
 import starchfilm.report.DryingText;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.words.Plural;
-import starchfilm.trial.Trial;
 
 /** Says when one plate is dry. */
 @Command(
@@ -142,7 +142,7 @@ final class DryCommand implements Callable<Integer> {
       plate.doubted().forEach(reading -> lines.add("Doubted: " + reading.sentence() + "."));
     }
     workshop.learnt().rooms().stream()
-        .filter(room -> room.isCalled(trial.roomName()))
+        .filter(room -> room.isCalled(trial.casting().place().name()))
         .forEach(room -> lines.add("Learnt from your trials: " + room.sentence() + "."));
     return lines;
   }

@@ -10,10 +10,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import starchfilm.casting.Use;
 import starchfilm.files.amount.Measure;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.film.Feel;
-import starchfilm.planning.UseAir;
 import starchfilm.planning.Wish;
 
 /** The film wanted, and where it will be used, as options. */
@@ -76,7 +76,7 @@ final class FilmOptions {
   }
 
   /** The air of use; the same words as for a room, humidity first or last. */
-  UseAir use() {
+  Use use() {
     try {
       String[] parts = use.split("[,;\\s]+(?=[-0-9])", -1);
       double humidity = Double.NaN;
@@ -94,7 +94,7 @@ final class FilmOptions {
       if (Double.isNaN(humidity)) {
         throw new MistypedException(use, "humidity and temperature", "");
       }
-      return new UseAir(humidity, kelvin, Measure.span(after).s());
+      return new Use(humidity, kelvin, Measure.span(after).s());
     } catch (MistypedException e) {
       throw CommandFailure.wrongInput(
           "--use or --after: "

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
 import starchfilm.advice.Knowledge;
-import starchfilm.advice.Setup;
+import starchfilm.casting.Casting;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecaster;
 import starchfilm.learning.Workshop;
@@ -23,7 +23,7 @@ final class LearntKnowledge implements Knowledge {
   }
 
   /** The workshop that knows a set-up's room; where there is but one, that one for any room. */
-  private Workshop of(List<Workshop> known, Setup setup) {
+  private Workshop of(List<Workshop> known, Casting setup) {
     return known.stream()
         .filter(
             workshop ->
@@ -34,13 +34,13 @@ final class LearntKnowledge implements Knowledge {
   }
 
   @Override
-  public ParameterDistribution of(Setup setup) {
+  public ParameterDistribution of(Casting setup) {
     return of(workshops.get(), setup)
         .factors(setup.place().name(), setup.composition().starchShares(), false);
   }
 
   @Override
-  public FilmForecaster film(Setup setup) {
+  public FilmForecaster film(Casting setup) {
     return new FilmForecaster(of(workshops.get(), setup).film(setup.composition().starchShares()));
   }
 }

@@ -36,6 +36,6 @@ final class LoggedRooms {
     if (notebook.trials().isEmpty()) {
       throw CommandFailure.wrongInput(option + ": " + notebook.faults().get(0).sentence());
     }
-    return notebook.trials().get(0).room();
+    return notebook.trials().get(0).casting().room();
   }
 }

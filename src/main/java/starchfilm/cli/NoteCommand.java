@@ -13,6 +13,7 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Fault;
@@ -23,7 +24,6 @@ import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NoteWriter;
 import starchfilm.files.saving.SafeFile;
-import starchfilm.trial.Trial;
 
 /** Writes what was weighed, measured or seen into a trial file. */
 @Command(

@@ -9,12 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import starchfilm.casting.trial.ObservedFault;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedNumber;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
-import starchfilm.trial.ObservedFault;
 
 /**
  * Asks for notes one by one; an answer that cannot be read is asked for again, an empty one takes

@@ -9,10 +9,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
-import starchfilm.trial.Trial;
 
 /**
  * The one trial a command is about: out of a file, out of options, or a file with options over it.

@@ -8,19 +8,17 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import starchfilm.casting.Plate;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshops;
-import starchfilm.material.recipe.Paste;
-import starchfilm.planning.DryingPlace;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.planning.ThicknessFinder;
 import starchfilm.planning.ThicknessRequest;
-import starchfilm.planning.UseAir;
 import starchfilm.report.plan.ThicknessText;
-import starchfilm.trial.Trial;
 
 /** Says how thick a paste may be poured for a date. */
 @Command(
@@ -119,24 +117,21 @@ final class ThicknessCommand implements Callable<Integer> {
     return workshops
         .of(trial)
         .factors(
-            room == null ? trial.roomName() : "",
-            Paste.cooked(trial.recipe()).composition().starchShares(),
+            room == null ? trial.casting().place().name() : "",
+            trial.casting().composition().starchShares(),
             false);
   }
 
   private ThicknessRequest request(Trial trial, double byS) {
-    Plate on = plate == null ? trial.plate() : TypedPlates.parse("--plate", plate).plate();
-    Room air = room == null ? trial.room() : TypedRoom.parse("--room", room, surroundings).room();
-    return new ThicknessRequest(
-        Paste.cooked(trial.recipe()),
-        trial.recipe().cook(),
-        on,
-        rimM(trial),
-        trial.pour().unevenness(),
-        trial.pour().pasteTemperatureK(),
-        new DryingPlace(air, trial.benchTemperatureK()),
-        byS,
-        new UseAir(trial.use().relativeHumidity(), trial.use().temperatureK(), trial.use().ageS()));
+    Casting casting = trial.casting();
+    if (plate != null) {
+      casting = casting.with(TypedPlates.parse("--plate", plate).plate());
+    }
+    if (room != null) {
+      Room air = TypedRoom.parse("--room", room, surroundings).room();
+      casting = casting.with(new DryingPlace(air, casting.benchTemperatureK()));
+    }
+    return new ThicknessRequest(casting, rimM(trial), byS);
   }
 
   /** A trial notes the rim above its paste; here it counts from the plate. */
@@ -144,8 +139,8 @@ final class ThicknessCommand implements Callable<Integer> {
     if (rim != null) {
       return TypedAmounts.lengthM("--rim", rim);
     }
-    return plate != null || trial.plate().rimHeightM() == 0
+    return plate != null || trial.casting().plate().rimHeightM() == 0
         ? 0
-        : trial.plate().rimHeightM() + trial.pour().wetThicknessM().value();
+        : trial.casting().plate().rimHeightM() + trial.casting().pour().wetThicknessM().value();
   }
 }

@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecast.RoomVerdict;
@@ -99,7 +99,7 @@ public final class DryingForecaster {
    * @param drying the plate
    * @return when it is dry, with bands
    */
-  public DryingForecast forecast(DryingCase drying) {
+  public DryingForecast forecast(Casting drying) {
     PreparedCase prepared = prepared(drying);
     ParameterDistribution model = forCase(prepared);
     ParameterSample middle = model.mean();
@@ -140,13 +140,13 @@ public final class DryingForecaster {
 
   /**
    * Forecasts one spot of a plate and nothing else; the figures are those of {@link
-   * #forecast(DryingCase)}.
+   * #forecast(Casting)}.
    *
    * @param drying the plate
    * @param spot which spot of it
    * @return when it is dry, with bands
    */
-  public SpotForecast forecast(DryingCase drying, Spot spot) {
+  public SpotForecast forecast(Casting drying, Spot spot) {
     PreparedCase prepared = prepared(drying);
     ParameterDistribution model = forCase(prepared);
     double[] none = {};
@@ -168,13 +168,13 @@ public final class DryingForecaster {
    * @param milestone which milestone
    * @return time since the pour (s); positive infinity where it does not come
    */
-  public double middleCaseS(DryingCase drying, Spot spot, Milestone milestone) {
+  public double middleCaseS(Casting drying, Spot spot, Milestone milestone) {
     PreparedCase prepared = PreparedCase.of(drying, HORIZON_S, Fineness.COMPARED);
     return solveOne(prepared, spot, factors.mean(), new double[0], HORIZON_S)
         .milestoneS[milestone.ordinal()];
   }
 
-  private PreparedCase prepared(DryingCase drying) {
+  private PreparedCase prepared(Casting drying) {
     return PreparedCase.of(drying, HORIZON_S, Fineness.of(draws));
   }
 
@@ -250,7 +250,7 @@ public final class DryingForecaster {
   }
 
   private static SpotForecast spotForecast(
-      DryingCase drying, Spot spot, SpotSolution[] traces, double restingMoisture) {
+      Casting drying, Spot spot, SpotSolution[] traces, double restingMoisture) {
     Composition composition = drying.composition();
     double wetM =
         drying.pour().wetThicknessM().value() * spot.thicknessRatio(drying.pour().unevenness());

@@ -1,7 +1,7 @@
 package starchfilm.drying;
 
 import java.util.List;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterSample;
 
@@ -36,7 +36,7 @@ public record PlateCourse(List<SpotMoment> edge, List<SpotMoment> thick) {
    * @param horizonS it is followed until then where its thick spot is not dry before (s)
    * @return its course
    */
-  public static PlateCourse of(DryingCase drying, ParameterSample deviations, double horizonS) {
+  public static PlateCourse of(Casting drying, ParameterSample deviations, double horizonS) {
     PreparedCase prepared = PreparedCase.of(drying, horizonS, Fineness.QUICK);
     SpotSolution first = new SpotSolution();
     new SpotSolver(prepared, new double[0]).solve(Spot.THICK_SPOT, deviations, horizonS, first);

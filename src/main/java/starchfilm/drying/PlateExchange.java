@@ -1,7 +1,7 @@
 package starchfilm.drying;
 
+import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Room;
@@ -79,7 +79,7 @@ final class PlateExchange implements FaceExchange {
   private double borderRate;
   private final double[][] slopes = new double[Result.values().length][Argument.values().length];
 
-  PlateExchange(DryingCase drying, FilmIsotherm isotherm) {
+  PlateExchange(Casting drying, FilmIsotherm isotherm) {
     this.room = drying.room();
     this.constantRoom = room instanceof ConstantRoom;
     this.benchFollowsAir = drying.benchTemperatureK().isEmpty();

@@ -1,7 +1,7 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -46,7 +46,7 @@ public final class PlateSimulation {
    * @param drying the plate
    * @param timesS when it is weighed: times since the pour (s, 0 or more), in order; may be empty
    */
-  public PlateSimulation(DryingCase drying, double... timesS) {
+  public PlateSimulation(Casting drying, double... timesS) {
     this(PreparedCase.of(drying, DryingForecaster.HORIZON_S), timesS.clone());
   }
 
@@ -59,7 +59,7 @@ public final class PlateSimulation {
     }
     this.prepared = prepared;
     this.timesS = timesS;
-    DryingCase drying = prepared.drying();
+    Casting drying = prepared.drying();
     this.solver = new SpotSolver(prepared, timesS, SpotSolver.grid(drying, NODES), SMOOTH, true);
   }
 

@@ -2,10 +2,12 @@ package starchfilm.drying;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingLimits;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
 import starchfilm.material.wetfilm.FilmMaterial;
 import starchfilm.material.wetfilm.TemperatureLayers;
 
@@ -20,7 +22,7 @@ import starchfilm.material.wetfilm.TemperatureLayers;
  * @param fineness how finely it is solved
  */
 record PreparedCase(
-    DryingCase drying,
+    Casting drying,
     TemperatureLayers layers,
     FilmMaterial material,
     RestingActivity resting,
@@ -30,11 +32,12 @@ record PreparedCase(
 
   private static final double MARGIN_K = 4;
 
-  static PreparedCase of(DryingCase drying, double horizonS) {
+  static PreparedCase of(Casting drying, double horizonS) {
     return of(drying, horizonS, Fineness.FORECAST);
   }
 
-  static PreparedCase of(DryingCase drying, double horizonS, Fineness fineness) {
+  static PreparedCase of(Casting drying, double horizonS, Fineness fineness) {
+    DryingLimits.require(drying);
     double coldest = Double.POSITIVE_INFINITY;
     double warmest = drying.pour().pasteTemperatureK();
     // A room is looked at over its first three days; beyond, the layers extrapolate mildly.
@@ -61,7 +64,7 @@ record PreparedCase(
     if (plasticiser == 1) {
       return material;
     }
-    Composition changed = FilmMaterial.withGlycerol(drying.composition(), plasticiser);
+    Composition changed = drying.composition().times(plasticiser, Ingredient.GLYCEROL);
     return FilmMaterial.of(changed, layers);
   }
 }

@@ -1,7 +1,7 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -41,7 +41,7 @@ public final class ReadyTimes {
    *     infinity where it is not ready within {@link DryingForecaster#HORIZON_S}, and in every case
    *     where the room is too damp to dry the film at all
    */
-  public double[] of(DryingCase drying, Spot spot) {
+  public double[] of(Casting drying, Spot spot) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.COMPARED);
     ParameterDistribution model = CastingUncertainty.addedTo(factors, prepared);
     double[] none = {};

@@ -3,8 +3,8 @@ package starchfilm.drying;
 import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.OptionalDouble;
+import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.DryingCase;
 import starchfilm.casting.Plate;
 import starchfilm.material.air.AirState;
 import starchfilm.material.air.PlateTransfer;
@@ -30,7 +30,7 @@ final class RestingActivity {
     this.trailingMeans = trailingMeans;
   }
 
-  static RestingActivity in(DryingCase drying, double horizonS) {
+  static RestingActivity in(Casting drying, double horizonS) {
     if (drying.room() instanceof ConstantRoom constant) {
       return new RestingActivity(new double[] {of(constant.air(), drying)});
     }
@@ -59,7 +59,7 @@ final class RestingActivity {
     return trailingMeans[i] + share * (trailingMeans[i + 1] - trailingMeans[i]);
   }
 
-  private static double of(AirState air, DryingCase drying) {
+  private static double of(AirState air, Casting drying) {
     OptionalDouble bench = drying.benchTemperatureK();
     if (bench.isEmpty() || bench.getAsDouble() == air.temperatureK()) {
       return air.relativeHumidity();

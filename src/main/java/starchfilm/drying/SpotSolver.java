@@ -3,8 +3,8 @@ package starchfilm.drying;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.DryingCase;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Pour;
@@ -59,7 +59,7 @@ final class SpotSolver {
       Tolerance tolerance,
       boolean fourthOrder) {
     this.prepared = prepared;
-    DryingCase drying = prepared.drying();
+    Casting drying = prepared.drying();
     this.reader = prepared.material().potential().reader(grid.nodes());
     this.exchange = new PlateExchange(drying, prepared.material().isotherm());
     this.system = new DiffusionSystem(grid, reader, exchange, 1);
@@ -81,7 +81,7 @@ final class SpotSolver {
   }
 
   /** A grid that is fine at every face that is ever open. */
-  static Grid grid(DryingCase drying, int nodes) {
+  static Grid grid(Casting drying, int nodes) {
     return drying.faces().isEmpty()
         ? Grid.fineAtUpperFace(nodes, COARSENESS)
         : Grid.fineAtBothFaces(nodes, COARSENESS);

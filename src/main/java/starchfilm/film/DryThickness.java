@@ -1,5 +1,6 @@
 package starchfilm.film;
 
+import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
@@ -32,20 +33,21 @@ final class DryThickness {
   /**
    * The dry thickness.
    *
-   * @param filmCase the pour and its paste
+   * @param casting the pour and its paste
    * @param moisture equilibrium moisture (kg per kg dry solids) with its band
    * @return 10, 50 and 90 % points (m)
    */
-  static Band of(FilmCase filmCase, Band moisture) {
-    Composition paste = filmCase.composition();
+  static Band of(Casting casting, Band moisture) {
+    Composition paste = casting.composition();
     double solidsKgPerM2 =
-        filmCase.wetThicknessM().value() * paste.pasteDensityKgPerM3() * paste.drySolids();
+        casting.wetThicknessM() * paste.pasteDensityKgPerM3() * paste.drySolids();
     double middle = paste.volumeM3PerKgDry(moisture.middle());
     double fromMoisture =
         Math.log(paste.volumeM3PerKgDry(moisture.high()) / paste.volumeM3PerKgDry(moisture.low()))
             / (2 * Band.Z90);
-    double fromPour = filmCase.wetThicknessM().sd() / filmCase.wetThicknessM().value();
-    double logSd = Math.hypot(Math.hypot(fromPour, filmCase.solidsRelativeSd()), fromMoisture);
+    double fromPour = casting.pour().wetThicknessM().sd() / casting.wetThicknessM();
+    double logSd =
+        Math.hypot(Math.hypot(fromPour, casting.paste().solidsRelativeSd()), fromMoisture);
     return Band.logNormal(solidsKgPerM2 * middle, Math.exp(logSd));
   }
 }

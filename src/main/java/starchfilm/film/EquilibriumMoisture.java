@@ -2,6 +2,7 @@ package starchfilm.film;
 
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.casting.Casting;
 import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
@@ -27,11 +28,11 @@ final class EquilibriumMoisture {
   /**
    * The moisture of one film.
    *
-   * @param filmCase the paste it comes from
+   * @param casting the paste it comes from
    * @param film the film at rest
    */
-  EquilibriumMoisture(FilmCase filmCase, FilmState film) {
-    this.isotherm = FilmIsotherm.of(filmCase.composition());
+  EquilibriumMoisture(Casting casting, FilmState film) {
+    this.isotherm = FilmIsotherm.of(casting.composition());
     this.film = film;
   }
 

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import starchfilm.casting.Casting;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
@@ -32,7 +33,7 @@ final class FilmCautions {
   /**
    * The cautions of a forecast, in the order of the enum.
    *
-   * @param filmCase what was asked
+   * @param casting what was asked
    * @param film the film at rest with its air
    * @param glassTransitionK middle of its glass transition (K)
    * @param acid what the vinegar did
@@ -40,19 +41,19 @@ final class FilmCautions {
    * @return the cautions that apply
    */
   static List<FilmCaution> of(
-      FilmCase filmCase,
+      Casting casting,
       FilmState film,
       double glassTransitionK,
       AcidEffect acid,
       double dryThicknessM) {
     Set<FilmCaution> cautions = EnumSet.noneOf(FilmCaution.class);
-    if (filmCase.composition().dryStarch() == 0) {
+    if (casting.composition().dryStarch() == 0) {
       cautions.add(FilmCaution.NO_FILM);
     }
     addForPlasticiser(cautions, film, film.temperatureK() < glassTransitionK);
     addForSalt(cautions, film.saltFractionOfDry());
-    addForCook(cautions, filmCase.composition(), filmCase.cook());
-    PasteBody body = PasteBody.of(filmCase.composition());
+    addForCook(cautions, casting.composition(), casting.cook());
+    PasteBody body = PasteBody.of(casting.composition());
     if (body.tooThickToLevel()) {
       cautions.add(FilmCaution.TOO_THICK_TO_LEVEL);
     }

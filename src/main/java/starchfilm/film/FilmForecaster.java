@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
@@ -58,24 +60,27 @@ public final class FilmForecaster {
   /**
    * Forecasts a film.
    *
-   * @param filmCase paste, pour, cook and air of use
+   * @param casting paste, pour, cook and air of use
    * @return every property with its band, the feel, the cautions, and what the figures rest on
    */
-  public FilmForecast forecast(FilmCase filmCase) {
-    Films films = Films.of(filmCase);
-    ChainCuts cuts = new ChainCuts(filmCase.composition(), filmCase.cook());
+  public FilmForecast forecast(Casting casting) {
+    FilmLimits.require(casting);
+    Films films = Films.of(casting);
+    ChainCuts cuts = new ChainCuts(casting.composition(), casting.cook());
     List<FilmInfluence> influences =
         List.of(
-            cuts, new Salt(), new Ageing(filmCase.ageS(), rules.of(FilmProperty.GLASS_TRANSITION)));
-    EquilibriumMoisture rest = new EquilibriumMoisture(filmCase, films.middle());
+            cuts,
+            new Salt(),
+            new Ageing(casting.use().ageS(), rules.of(FilmProperty.GLASS_TRANSITION)));
+    EquilibriumMoisture rest = new EquilibriumMoisture(casting, films.middle());
     Band moisture = rest.band(films.below().waterKgPerKgDry(), films.above().waterKgPerKgDry());
-    Band thickness = DryThickness.of(filmCase, moisture);
+    Band thickness = DryThickness.of(casting, moisture);
     Band glassTransition = band(FilmProperty.GLASS_TRANSITION, films, influences);
     Band elongation = band(FilmProperty.ELONGATION, films, influences);
     AcidEffect acid = cuts.acidEffect();
     List<FilmCaution> cautions =
         FilmCautions.of(
-            filmCase, films.middle(), glassTransition.middle(), acid, thickness.middle());
+            casting, films.middle(), glassTransition.middle(), acid, thickness.middle());
     return new FilmForecast(
         moisture,
         thickness,
@@ -103,24 +108,21 @@ public final class FilmForecaster {
 
   /** The film as forecast, and with one standard deviation less and more plasticiser. */
   private record Films(FilmState below, FilmState middle, FilmState above) {
-    static Films of(FilmCase filmCase) {
-      FilmState middle = atRest(filmCase, filmCase.composition());
-      double sd = filmCase.plasticiserRelativeSd();
-      if (sd == 0 || filmCase.composition().glycerol() == 0) {
+    static Films of(Casting casting) {
+      FilmState middle = atRest(casting, casting.composition());
+      double sd = casting.paste().plasticiserRelativeSd();
+      if (sd == 0 || casting.composition().glycerol() == 0) {
         return new Films(middle, middle, middle);
       }
       return new Films(
-          atRest(filmCase, plasticiserTimes(Math.exp(-sd), filmCase.composition())),
+          atRest(casting, casting.composition().times(Math.exp(-sd), Ingredient.GLYCEROL)),
           middle,
-          atRest(filmCase, plasticiserTimes(Math.exp(sd), filmCase.composition())));
+          atRest(casting, casting.composition().times(Math.exp(sd), Ingredient.GLYCEROL)));
     }
 
-    private static Composition plasticiserTimes(double factor, Composition paste) {
-      return PasteChange.times(factor, Ingredient.GLYCEROL, paste).appliedTo(paste);
-    }
-
-    private static FilmState atRest(FilmCase filmCase, Composition paste) {
-      return FilmState.atRest(paste, filmCase.relativeHumidity(), filmCase.temperatureK());
+    private static FilmState atRest(Casting casting, Composition paste) {
+      return FilmState.atRest(
+          paste, casting.use().relativeHumidity(), casting.use().temperatureK());
     }
   }
 

@@ -1,6 +1,7 @@
 package starchfilm.film;
 
 import java.util.Optional;
+import starchfilm.material.recipe.Ingredient;
 
 /**
  * What more of one ingredient does to one property.

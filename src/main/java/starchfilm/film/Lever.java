@@ -2,6 +2,7 @@ package starchfilm.film;
 
 import java.util.List;
 import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
 
 /**
  * What more of one ingredient does to every property, all other amounts and the wet thickness kept.
@@ -28,7 +29,7 @@ public record Lever(
    * @return the changed paste, per kilogram
    */
   public Composition pulled(Composition paste) {
-    return new PasteChange(ingredient, fromKgPerKgPaste, toKgPerKgPaste).appliedTo(paste);
+    return paste.with(ingredient, toKgPerKgPaste);
   }
 
   /**

@@ -5,7 +5,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
 
 /**
  * What each ingredient moves, found by forecasting again with more of it.
@@ -15,6 +17,9 @@ import starchfilm.material.recipe.Composition;
  * per 100 g dry starch, or 5 g acetic acid per kg paste (10 mL of common vinegar per 100 mL).
  */
 public final class Levers {
+  private static final List<Ingredient> INGREDIENTS =
+      List.of(Ingredient.STARCH, Ingredient.GLYCEROL, Ingredient.VINEGAR, Ingredient.WATER);
+
   private static final double MORE = 1.1;
   private static final double MORE_VINEGAR = 2;
   private static final double FIRST_GLYCEROL_PER_STARCH = 0.1;
@@ -38,36 +43,39 @@ public final class Levers {
   /**
    * What each of the four ingredients moves.
    *
-   * @param filmCase the case as it is
+   * @param casting the case as it is
    * @return one lever per ingredient, in their order
    */
-  public List<Lever> of(FilmCase filmCase) {
-    Map<FilmProperty, Double> before = figures(filmCase);
+  public List<Lever> of(Casting casting) {
+    Map<FilmProperty, Double> before = figures(casting);
     List<Lever> levers = new ArrayList<>();
-    for (Ingredient ingredient : Ingredient.values()) {
-      levers.add(lever(change(ingredient, filmCase.composition()), filmCase, before));
+    for (Ingredient ingredient : INGREDIENTS) {
+      levers.add(lever(ingredient, casting, before));
     }
     return levers;
   }
 
-  private Lever lever(PasteChange change, FilmCase filmCase, Map<FilmProperty, Double> before) {
-    Map<FilmProperty, Double> after =
-        figures(filmCase.with(change.appliedTo(filmCase.composition())));
+  private Lever lever(Ingredient ingredient, Casting casting, Map<FilmProperty, Double> before) {
+    Composition paste = casting.composition();
+    double toKg = changed(ingredient, paste);
+    Map<FilmProperty, Double> after = figures(casting.with(paste.with(ingredient, toKg)));
     List<IngredientEffect> effects = new ArrayList<>();
     for (FilmProperty property : FilmProperty.values()) {
       double from = before.getOrDefault(property, 0.0);
       double to = after.getOrDefault(property, 0.0);
       Optional<Unmoved> unmoved =
-          visible(property, from, to) ? Optional.empty() : Optional.of(reason(change, property));
-      effects.add(new IngredientEffect(change.ingredient(), property, from, to, unmoved));
+          visible(property, from, to)
+              ? Optional.empty()
+              : Optional.of(reason(ingredient, toKg, property));
+      effects.add(new IngredientEffect(ingredient, property, from, to, unmoved));
     }
-    return new Lever(change.ingredient(), change.fromKg(), change.toKg(), effects);
+    return new Lever(ingredient, paste.amount(ingredient), toKg, effects);
   }
 
-  private Map<FilmProperty, Double> figures(FilmCase filmCase) {
-    FilmForecast forecast = forecaster.forecast(filmCase);
+  private Map<FilmProperty, Double> figures(Casting casting) {
+    FilmForecast forecast = forecaster.forecast(casting);
     Map<FilmProperty, Double> figures = new EnumMap<>(FilmProperty.class);
-    figures.put(FilmProperty.STARCH_IN_PASTE, filmCase.composition().dryStarch());
+    figures.put(FilmProperty.STARCH_IN_PASTE, casting.composition().dryStarch());
     figures.put(FilmProperty.PASTE_PH, forecast.acid().pastePh());
     figures.put(FilmProperty.EQUILIBRIUM_MOISTURE, forecast.equilibriumMoisture().middle());
     figures.put(FilmProperty.DRY_THICKNESS, forecast.dryThicknessM().middle());
@@ -79,16 +87,16 @@ public final class Levers {
     return figures;
   }
 
-  private static PasteChange change(Ingredient ingredient, Composition paste) {
-    double present = PasteChange.amount(ingredient, paste);
+  /** How much there is then of an ingredient, beside what else a kilogram of paste holds (kg). */
+  private static double changed(Ingredient ingredient, Composition paste) {
+    double present = paste.amount(ingredient);
     if (present == 0 && ingredient == Ingredient.GLYCEROL) {
-      return new PasteChange(ingredient, 0, FIRST_GLYCEROL_PER_STARCH * paste.dryStarch());
+      return FIRST_GLYCEROL_PER_STARCH * paste.dryStarch();
     }
     if (present == 0 && ingredient == Ingredient.VINEGAR) {
-      return new PasteChange(ingredient, 0, FIRST_ACID_PER_PASTE);
+      return FIRST_ACID_PER_PASTE;
     }
-    return PasteChange.times(
-        ingredient == Ingredient.VINEGAR ? MORE_VINEGAR : MORE, ingredient, paste);
+    return present * (ingredient == Ingredient.VINEGAR ? MORE_VINEGAR : MORE);
   }
 
   private static boolean visible(FilmProperty property, double from, double to) {
@@ -100,11 +108,11 @@ public final class Levers {
     };
   }
 
-  private static Unmoved reason(PasteChange change, FilmProperty property) {
-    if (change.toKg() == 0) {
+  private static Unmoved reason(Ingredient ingredient, double toKg, FilmProperty property) {
+    if (toKg == 0) {
       return Unmoved.NONE_IN_RECIPE;
     }
-    return switch (change.ingredient()) {
+    return switch (ingredient) {
       case WATER -> property == FilmProperty.PASTE_PH ? Unmoved.TOO_SMALL : Unmoved.WATER_LEAVES;
       case VINEGAR ->
           switch (property) {
@@ -114,7 +122,7 @@ public final class Levers {
             case PASTE_PH -> Unmoved.TOO_SMALL;
             default -> Unmoved.ACID_LEAVES;
           };
-      case STARCH, GLYCEROL ->
+      case STARCH, GLYCEROL, SALT ->
           property == FilmProperty.PASTE_PH ? Unmoved.NOT_ACID : Unmoved.TOO_SMALL;
     };
   }

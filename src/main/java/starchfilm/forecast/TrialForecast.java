@@ -1,13 +1,13 @@
 package starchfilm.forecast;
 
 import java.util.List;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.Lever;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
-import starchfilm.trial.Trial;
 
 /**
  * A trial and what the program makes of it.
@@ -51,7 +51,7 @@ public record TrialForecast(
    * @return kg; as weighed, or else from wet thickness, area and the paste's density
    */
   public double pouredKgPerPlate() {
-    return trial.pouredPasteKgPerPlate();
+    return trial.casting().pouredKg();
   }
 
   /**

@@ -2,8 +2,9 @@ package starchfilm.forecast;
 
 import java.util.List;
 import java.util.function.BiFunction;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
@@ -14,9 +15,7 @@ import starchfilm.film.Levers;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskForecaster;
 import starchfilm.forecast.TrialForecast.PulledLever;
-import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
-import starchfilm.trial.Trial;
 
 /**
  * Forecasts a whole trial: the film, the drying, its risks, and what more of each ingredient would
@@ -60,8 +59,8 @@ public final class TrialForecaster {
   public TrialForecast forecast(Trial trial) {
     PlateParameters known = knowledge.drying(trial);
     FilmForecaster film = new FilmForecaster(knowledge.film(trial));
-    DryingCase plate = trial.dryingCase();
-    List<Lever> levers = new Levers(film).of(trial.filmCase());
+    Casting plate = trial.casting();
+    List<Lever> levers = new Levers(film).of(trial.casting());
     return of(
         trial,
         known,
@@ -110,15 +109,15 @@ public final class TrialForecaster {
       Trial trial,
       PlateParameters known,
       FilmForecaster film,
-      BiFunction<RiskForecaster, DryingCase, PlateRisks> risks,
+      BiFunction<RiskForecaster, Casting, PlateRisks> risks,
       List<PulledLever> levers) {
-    Paste paste = Paste.cooked(trial.recipe());
-    DryingCase plate = trial.dryingCase();
+    Paste paste = trial.casting().paste();
+    Casting plate = trial.casting();
     return new TrialForecast(
         trial,
         paste,
         paste.composition(),
-        film.forecast(trial.filmCase()),
+        film.forecast(trial.casting()),
         known.forecaster(draws).forecast(plate),
         risks.apply(new RiskForecaster(known.factors()), plate),
         levers,
@@ -134,11 +133,11 @@ public final class TrialForecaster {
    *     is a sentence for the reader
    */
   public DryingForecast drying(Trial trial) {
-    return knowledge.drying(trial).forecaster(draws).forecast(trial.dryingCase());
+    return knowledge.drying(trial).forecaster(draws).forecast(trial.casting());
   }
 
   private static List<PulledLever> pulled(
-      DryingCase plate, List<Lever> filmLevers, DryingForecaster forecaster) {
+      Casting plate, List<Lever> filmLevers, DryingForecaster forecaster) {
     double nowS = dryThroughS(forecaster, plate);
     return filmLevers.stream()
         .map(
@@ -146,23 +145,11 @@ public final class TrialForecaster {
                 new PulledLever(
                     lever,
                     nowS,
-                    dryThroughS(forecaster, with(lever.pulled(plate.composition()), plate))))
+                    dryThroughS(forecaster, plate.with(lever.pulled(plate.composition())))))
         .toList();
   }
 
-  private static DryingCase with(Composition paste, DryingCase plate) {
-    return new DryingCase(
-        paste,
-        plate.solidsRelativeSd(),
-        plate.plasticiserRelativeSd(),
-        plate.plate(),
-        plate.pour(),
-        plate.room(),
-        plate.benchTemperatureK(),
-        plate.faces());
-  }
-
-  private static double dryThroughS(DryingForecaster forecaster, DryingCase plate) {
+  private static double dryThroughS(DryingForecaster forecaster, Casting plate) {
     return forecaster.middleCaseS(plate, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
   }
 }

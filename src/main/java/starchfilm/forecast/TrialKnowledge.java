@@ -1,8 +1,8 @@
 package starchfilm.forecast;
 
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.LearntFilm;
-import starchfilm.trial.Trial;
 
 /** What is known before a trial is forecast: the textbook, or what earlier trials taught. */
 public interface TrialKnowledge {
@@ -10,7 +10,7 @@ public interface TrialKnowledge {
    * What is known of how its plates dry.
    *
    * @param trial the trial
-   * @return the factors, the doubt of the trial's room included
+   * @return the factors
    * @throws IllegalArgumentException where a figure of the trial lies outside what the drying model
    *     takes; the message is a sentence for the reader
    */
@@ -34,7 +34,7 @@ public interface TrialKnowledge {
     return new TrialKnowledge() {
       @Override
       public PlateParameters drying(Trial trial) {
-        return new PlateParameters(trial.roomDoubt().addedTo(factors), false, 0);
+        return new PlateParameters(factors, false, 0);
       }
 
       @Override

@@ -9,9 +9,9 @@ import java.util.Objects;
 import java.util.function.Function;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterSample;
-import starchfilm.trial.Trial;
 
 /**
  * How near a trial could have been forecast on the day of its pour: by the textbook, and with what
@@ -45,7 +45,7 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
     lessons.forEach(lesson -> byName.put(lesson.file(), lesson));
     List<Trial> inOrder =
         trials.stream()
-            .filter(trial -> trial.pouredAt().isPresent() && !trial.weighings().isEmpty())
+            .filter(trial -> trial.pouredAt().isPresent() && !trial.seen().weighings().isEmpty())
             .filter(trial -> byName.containsKey(nameOf.apply(trial)))
             .sorted(Comparator.comparing(trial -> trial.pouredAt().orElseThrow()))
             .toList();
@@ -54,7 +54,7 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
             new DesignMatrix(lessons.stream().map(PlateLikelihood::plate).toList()));
     List<Hindsight> looks = new ArrayList<>();
     for (Trial trial : inOrder) {
-      PlateModel plate = new PlateModel(trial, trial.weighings());
+      PlateModel plate = new PlateModel(trial, trial.seen().weighings());
       looks.add(
           new Hindsight(
               trial,

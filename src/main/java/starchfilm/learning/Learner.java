@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.linear.RealVector;
+import starchfilm.casting.trial.Trial;
 import starchfilm.learning.summary.LeftOut;
 import starchfilm.numerics.diffusion.IntegrationFailure;
-import starchfilm.trial.Trial;
 
 /**
  * Learns from all plates together: the most likely shared parts and each plate's own deviations.
@@ -60,7 +60,7 @@ final class Learner {
    * @return every plate at its best fit
    */
   static Learner taughtBy(List<Trial> trials, Path folder) {
-    List<Trial> weighed = trials.stream().filter(t -> !t.weighings().isEmpty()).toList();
+    List<Trial> weighed = trials.stream().filter(t -> !t.seen().weighings().isEmpty()).toList();
     SharedParameters untaught = SharedParameters.untaught();
     Learner learner =
         collected(
@@ -98,7 +98,7 @@ final class Learner {
 
   private static Outcome first(Trial trial, String file, SharedParameters untaught) {
     try {
-      PlateModel plate = new PlateModel(trial, trial.weighings());
+      PlateModel plate = new PlateModel(trial, trial.seen().weighings());
       PlateFit fit = PlateFit.of(plate.readings(), plate.before(untaught));
       return new Outcome(Optional.of(new Pupil(trial, file, plate, fit)), Optional.empty());
     } catch (IllegalArgumentException | IntegrationFailure e) {

@@ -1,6 +1,6 @@
 package starchfilm.learning;
 
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 
 /**
  * What the model itself misses of the weight of a plate under way, beside the scale's error.
@@ -24,11 +24,8 @@ record ModelMiss(double pouredKg, double waterKg, double unevenness) {
   /** Moisture a film keeps (kg/kg), roughly; judged. */
   private static final double KEPT_MOISTURE = 0.15;
 
-  static ModelMiss of(DryingCase drying) {
-    double poured =
-        drying.pour().wetThicknessM().value()
-            * drying.plate().areaM2()
-            * drying.composition().pasteDensityKgPerM3();
+  static ModelMiss of(Casting drying) {
+    double poured = drying.pastePerPlateKg();
     double film = poured * drying.composition().drySolids() * (1 + KEPT_MOISTURE);
     return new ModelMiss(poured, Math.max(0, poured - film), drying.pour().unevenness());
   }

@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import starchfilm.casting.trial.Trial;
 import starchfilm.film.FilmProperty;
 import starchfilm.learning.summary.Learnt;
-import starchfilm.trial.Trial;
 
 /**
  * What has changed among the trials of a workshop since it was learnt: files that are gone or have
@@ -65,8 +65,8 @@ final class Outdated {
   }
 
   private boolean hasAsManyReadings(Trial trial, String name) {
-    return weighings.getOrDefault(name, 0) == trial.weighings().size()
-        && strips.getOrDefault(name, 0) == trial.pulls().size();
+    return weighings.getOrDefault(name, 0) == trial.seen().weighings().size()
+        && strips.getOrDefault(name, 0) == trial.seen().pulls().size();
   }
 
   private boolean isEdited(Trial trial, String name) {

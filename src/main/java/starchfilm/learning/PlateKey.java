@@ -2,10 +2,10 @@ package starchfilm.learning;
 
 import java.util.EnumMap;
 import java.util.Map;
+import starchfilm.casting.trial.Trial;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
-import starchfilm.trial.Trial;
 
 /**
  * What decides which shared parts a plate takes.
@@ -41,8 +41,8 @@ record PlateKey(String room, Map<StarchKind, Double> starchShares, boolean pourW
 
   static PlateKey of(Trial trial, Composition composition) {
     return new PlateKey(
-        RoomLearnt.key(trial.roomName()),
+        RoomLearnt.key(trial.casting().place().name()),
         composition.starchShares(),
-        trial.pouredMassKg().isPresent());
+        trial.casting().pour().weighedKg().isPresent());
   }
 }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.linear.MatrixUtils;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /**
  * One plate with its weighings, and what is uncertain about it alone. One object serves one thread
@@ -28,23 +28,19 @@ final class PlateModel {
   private final double plasticiserVariance;
 
   PlateModel(Trial trial, List<Weighing> weighings) {
-    DryingCase drying = trial.dryingCase();
+    Casting drying = trial.casting();
     List<Weighing> inOrder = new ArrayList<>(weighings);
     inOrder.sort(Comparator.comparingDouble(Weighing::timeS));
     key = PlateKey.of(trial, drying.composition());
     readings = new PlateReadings(drying, inOrder);
-    double[][] doubted = readings.simulation().doubted(alone(trial)).covariance();
+    double[][] doubted =
+        readings.simulation().doubted(ownShare(drying.pour().weighedKg().isPresent())).covariance();
     ownVariances = new double[VarianceShares.COUNT];
     for (int i = 0; i < ownVariances.length; i++) {
       ownVariances[i] = doubted[i][i];
     }
     int plasticiser = UncertainParameter.PLASTICISER.ordinal();
     plasticiserVariance = doubted[plasticiser][plasticiser];
-  }
-
-  /** The plate's own share of the textbook's spread, and what the trial file leaves open. */
-  private static ParameterDistribution alone(Trial trial) {
-    return trial.roomDoubt().addedTo(ownShare(trial.pouredMassKg().isPresent()));
   }
 
   /** The plate's own share of the textbook's spread. */

@@ -4,11 +4,11 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.PlateSimulation;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.trial.Weighing;
 
 /**
  * The weighings of one plate beside what the model gives for them.
@@ -37,7 +37,7 @@ final class PlateReadings {
   private double[] lastSlopesAt = new double[0];
   private double[][] lastSlopes = new double[0][];
 
-  PlateReadings(DryingCase drying, List<Weighing> weighings) {
+  PlateReadings(Casting drying, List<Weighing> weighings) {
     int count = weighings.size();
     timesS = new double[count];
     massesKg = new double[count];

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
@@ -12,8 +14,6 @@ import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.LeftOut;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
 
 /**
  * Turns the pulled strips of trials into lessons on tensile strength and elongation at break. A
@@ -39,22 +39,22 @@ final class StripTeacher {
    * @param file its name in the lessons
    */
   void hear(Trial trial, String file) {
-    if (trial.pulls().isEmpty()) {
+    if (trial.seen().pulls().isEmpty()) {
       return;
     }
     FilmForecast forecast;
     Map<StarchKind, Double> starch;
     try {
-      forecast = new FilmForecaster().forecast(trial.filmCase());
-      starch = trial.filmCase().composition().starchShares();
+      forecast = new FilmForecaster().forecast(trial.casting());
+      starch = trial.casting().composition().starchShares();
     } catch (IllegalArgumentException e) {
       leftOut.add(new LeftOut(file, "its strips: " + e.getMessage()));
       return;
     }
     List<Figure> strengths = new ArrayList<>();
     List<Figure> elongations = new ArrayList<>();
-    for (int i = 0; i < trial.pulls().size(); i++) {
-      PullTest pull = trial.pulls().get(i);
+    for (int i = 0; i < trial.seen().pulls().size(); i++) {
+      PullTest pull = trial.seen().pulls().get(i);
       StripTest strip =
           new StripTest(
               pull.loadN(), pull.widthM(), pull.thicknessM(), 1, pull.stretchAtBreak().orElse(0));

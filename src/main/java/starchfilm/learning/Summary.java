@@ -71,7 +71,7 @@ final class Summary {
     RealMatrix parts = shared.space().ofRoom(key);
     Learner.Pupil latest = pupils.get(pupils.size() - 1);
     return new RoomLearnt(
-        pupils.get(0).trial().roomName().strip(),
+        pupils.get(0).trial().casting().place().name().strip(),
         pupils.size(),
         pupils.stream().mapToInt(pupil -> pupil.plate().readings().count()).sum(),
         logDryingTime(latest, shared.seenThrough(parts)),
@@ -84,7 +84,7 @@ final class Summary {
    * wherever a room is damp, and not on the room's pace.
    */
   private static Optional<Estimate> logDryingTime(Learner.Pupil pupil, Normal room) {
-    PlateSimulation plate = new PlateSimulation(pupil.trial().dryingCase());
+    PlateSimulation plate = new PlateSimulation(pupil.trial().casting());
     RealVector mean = room.mean();
     double textbook = peelableS(plate, mean.mapMultiply(0));
     double there = peelableS(plate, mean);

@@ -9,22 +9,23 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
+import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.DryingLimits;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Room;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
-import starchfilm.film.FilmCase;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /**
  * A mark of everything in a trial that learning reads, by which an edited trial is known: its
@@ -46,7 +47,7 @@ record TrialFacts(String file, String checksum) {
   /** The facts of all trials that can teach. */
   static List<TrialFacts> ofAll(Path folder, List<Trial> trials) {
     return trials.stream()
-        .filter(trial -> !(trial.weighings().isEmpty() && trial.pulls().isEmpty()))
+        .filter(trial -> !(trial.seen().weighings().isEmpty() && trial.seen().pulls().isEmpty()))
         .flatMap(trial -> of(folder, trial).stream())
         .toList();
   }
@@ -61,10 +62,10 @@ record TrialFacts(String file, String checksum) {
   static Optional<TrialFacts> of(Path folder, Trial trial) {
     Sum sum = new Sum();
     try {
-      if (!trial.weighings().isEmpty()) {
+      if (!trial.seen().weighings().isEmpty()) {
         addPlate(sum, trial);
       }
-      if (!trial.pulls().isEmpty()) {
+      if (!trial.seen().pulls().isEmpty()) {
         addStrips(sum, trial);
       }
     } catch (IllegalArgumentException impossible) {
@@ -75,38 +76,39 @@ record TrialFacts(String file, String checksum) {
   }
 
   private static void addPlate(Sum sum, Trial trial) {
-    DryingCase drying = trial.dryingCase();
+    Casting drying = trial.casting();
+    DryingLimits.require(drying);
     addPaste(sum, drying.composition());
-    sum.add(drying.solidsRelativeSd(), drying.plasticiserRelativeSd());
+    sum.add(drying.paste().solidsRelativeSd(), drying.paste().plasticiserRelativeSd());
     Plate plate = drying.plate();
     sum.add(plate.material().tradeName());
     sum.add(plate.lengthM(), plate.widthM(), plate.thicknessM(), plate.rimHeightM());
     sum.add(drying.pour().wetThicknessM());
     sum.add(drying.pour().unevenness(), drying.pour().pasteTemperatureK());
-    sum.add(trial.pouredMassKg().isPresent() ? 1 : 0);
-    sum.add(RoomLearnt.key(trial.roomName()));
+    sum.add(drying.pour().weighedKg().isPresent() ? 1 : 0);
+    sum.add(RoomLearnt.key(drying.place().name()));
     addRoom(sum, drying.room());
-    Trial.RoomUncertainty doubt = trial.roomDoubt();
+    RoomUncertainty doubt = drying.place().uncertainty();
     sum.add(doubt.temperatureSdK(), doubt.humiditySd(), doubt.speedRelativeSd());
     sum.add(drying.benchTemperatureK());
     for (FaceChange change : drying.faces()) {
       sum.add(change.timeS());
       sum.add(change.open().name());
     }
-    for (Weighing weighing : trial.weighings()) {
+    for (Weighing weighing : trial.seen().weighings()) {
       sum.add(weighing.timeS(), weighing.filmMassKg(), weighing.massSdKg());
     }
   }
 
   private static void addStrips(Sum sum, Trial trial) {
-    FilmCase film = trial.filmCase();
+    Casting film = trial.casting();
     addPaste(sum, film.composition());
     Cook cook = film.cook();
     sum.add(cook.durationS());
     sum.add(cook.topTemperatureK());
-    sum.add(film.wetThicknessM());
-    sum.add(film.relativeHumidity(), film.temperatureK(), film.ageS());
-    for (PullTest pull : trial.pulls()) {
+    sum.add(film.pour().wetThicknessM());
+    sum.add(film.use().relativeHumidity(), film.use().temperatureK(), film.use().ageS());
+    for (PullTest pull : trial.seen().pulls()) {
       sum.add(pull.loadN(), pull.widthM(), pull.thicknessM());
       sum.add(pull.stretchAtBreak());
     }

@@ -1,7 +1,7 @@
 package starchfilm.learning;
 
 import java.nio.file.Path;
-import starchfilm.trial.Trial;
+import starchfilm.casting.trial.Trial;
 
 /** Names trials by their file from the folder of the workshop file. */
 final class TrialName {

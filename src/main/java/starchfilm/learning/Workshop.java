@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.NotebookReader;
@@ -21,7 +22,6 @@ import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.trial.Trial;
 
 /**
  * What the trials of one folder have taught, kept in the file {@value #FILE_NAME} beside them.
@@ -177,14 +177,15 @@ public final class Workshop implements TrialKnowledge {
    *     what the drying model takes; the message is a sentence for the reader
    */
   public WeighedPlate afterWeighings(Trial trial) {
-    if (trial.weighings().isEmpty()) {
+    if (trial.seen().weighings().isEmpty()) {
       return new WeighedPlate(drying(trial), List.of());
     }
-    PlateModel plate = new PlateModel(trial, trial.weighings());
+    PlateModel plate = new PlateModel(trial, trial.seen().weighings());
     Normal before = plate.before(sharedWithout(trial));
     PlateFit fit = PlateFit.of(plate.readings(), before);
     return new WeighedPlate(
-        new PlateParameters(plate.model(fit.posterior(before)), true, trial.weighings().size()),
+        new PlateParameters(
+            plate.model(fit.posterior(before)), true, trial.seen().weighings().size()),
         Doubts.of(TrialName.from(folder, trial), plate.readings(), fit));
   }
 
@@ -228,7 +229,7 @@ public final class Workshop implements TrialKnowledge {
     String name = TrialName.from(folder, trial);
     List<StripLikelihood> others =
         strips.stream().filter(lesson -> !lesson.file().equals(name)).toList();
-    return film(others, trial.filmCase().composition().starchShares());
+    return film(others, trial.casting().composition().starchShares());
   }
 
   private static LearntFilm film(

@@ -16,13 +16,13 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import starchfilm.casting.trial.Stage;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.film.LearntFilm;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialKnowledge;
-import starchfilm.trial.Stage;
-import starchfilm.trial.Trial;
 
 /**
  * Finds for each trial the workshop it belongs to: the workshop file in the trial's folder, or else

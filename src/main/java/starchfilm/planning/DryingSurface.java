@@ -1,15 +1,11 @@
 package starchfilm.planning;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
 import starchfilm.drying.ReadyTimes;
-import starchfilm.numerics.evidence.Estimate;
 
 /**
  * When the thick spot of one blend's paste is ready, over the whole of the recipe space.
@@ -109,7 +105,7 @@ final class DryingSurface {
               Design design =
                   new Design(
                       blend, starch.at(x), plasticiser.at(y), 0, Math.exp(logThickness.at(z)), 1);
-              double[] ready = times.of(dryingCase(request, design), Spot.THICK_SPOT);
+              double[] ready = times.of(request.casting(design), Spot.THICK_SPOT);
               double[] logs =
                   Arrays.stream(ready).filter(Double::isFinite).map(Math::log).toArray();
               double mean = Arrays.stream(logs).average().orElse(Math.log(NEVER_S));
@@ -132,22 +128,6 @@ final class DryingSurface {
   /** A root of Chebyshev's polynomial, between -1 and 1. */
   private static double chebyshev(int node, int count) {
     return -Math.cos(Math.PI * (node + 0.5) / count);
-  }
-
-  /** The plate that a design makes, its composition taken as exact. */
-  static DryingCase dryingCase(PlanRequest request, Design design) {
-    return new DryingCase(
-        design.composition(request.supplies()),
-        0,
-        0,
-        request.kitchen().platePoured(design.wetThicknessM()),
-        new Pour(
-            Estimate.exact(design.wetThicknessM()),
-            request.kitchen().unevenness(),
-            PotRules.POURED_AT_K),
-        request.place().room(),
-        request.place().benchTemperatureK(),
-        List.of());
   }
 
   double thinnestM() {

@@ -4,13 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Pour;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.film.FilmCase;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.material.recipe.Composition;
@@ -32,75 +30,43 @@ final class Finisher {
 
   PlannedRecipe finish(
       Design design, Set<Goal> goals, WishWindow window, List<BindingLimit> limits) {
-    Rounded rounded = rounded(design);
-    DryingCase dryingCase =
-        new DryingCase(
-            rounded.paste().composition(),
-            rounded.paste().solidsRelativeSd(),
-            rounded.paste().plasticiserRelativeSd(),
-            request.kitchen().platePoured(rounded.pour().wetThicknessM().value()),
-            rounded.pour(),
-            request.place().room(),
-            request.place().benchTemperatureK(),
-            List.of());
-    Composition composition = rounded.paste().composition();
-    return new PlannedRecipe(
-        goals,
-        rounded.potfuls(),
-        CookSteps.of(design.blend().shares()),
-        rounded.paste(),
-        dryingCase.plate(),
-        rounded.pour(),
-        rounded.pourKg(),
-        design.plates(),
-        rounded.film(),
-        drying.forecast(dryingCase),
-        chance(dryingCase),
-        WishWindow.meets(request.wish(), rounded.film()),
-        window.chance(rounded.film().glassTransitionK()),
-        Levelling.of(design.blend(), composition.dryStarch(), composition.pasteDensityKgPerM3()),
-        design.plates()
-            * rounded.pourKg()
-            * composition.drySolids()
-            * (1 + rounded.film().equilibriumMoisture().middle()),
-        limits);
-  }
-
-  private record Rounded(
-      List<Potful> potfuls, Paste paste, double pourKg, Pour pour, FilmForecast film) {}
-
-  private Rounded rounded(Design design) {
     Rounding rounding = new Rounding(request, design);
     List<Potful> potfuls = rounding.potfuls();
     double pourKg = rounding.pourKg();
     Paste paste = Paste.cooked(potfuls.get(0).recipe());
-    double wetM =
-        pourKg / (request.kitchen().plate().areaM2() * paste.composition().pasteDensityKgPerM3());
+    Composition composition = paste.composition();
+    double wetM = pourKg / (request.kitchen().plate().areaM2() * composition.pasteDensityKgPerM3());
     double wetSd = wetM * request.kitchen().scaleStepKg() / Math.sqrt(12) / pourKg;
-    Pour pour =
-        new Pour(new Estimate(wetM, wetSd), request.kitchen().unevenness(), PotRules.POURED_AT_K);
-    FilmForecast forecast = film.forecast(filmCase(potfuls.get(0), paste, pour));
-    return new Rounded(potfuls, paste, pourKg, pour, forecast);
+    Casting casting =
+        request.casting(
+            paste, potfuls.get(0).recipe().cook(), new Estimate(wetM, wetSd), design.plates());
+    FilmForecast forecast = film.forecast(casting);
+    return new PlannedRecipe(
+        goals,
+        potfuls,
+        CookSteps.of(design.blend().shares()),
+        casting,
+        pourKg,
+        forecast,
+        drying.forecast(casting),
+        new PlannedRecipe.Chances(
+            byDate(casting),
+            WishWindow.meets(request.wish(), forecast),
+            window.chance(forecast.glassTransitionK())),
+        Levelling.of(design.blend(), composition.dryStarch(), composition.pasteDensityKgPerM3()),
+        design.plates()
+            * pourKg
+            * composition.drySolids()
+            * (1 + forecast.equilibriumMoisture().middle()),
+        limits);
   }
 
-  private FilmCase filmCase(Potful potful, Paste paste, Pour pour) {
-    return new FilmCase(
-        paste.composition(),
-        paste.plasticiserRelativeSd(),
-        paste.solidsRelativeSd(),
-        potful.recipe().cook(),
-        pour.wetThicknessM(),
-        request.use().relativeHumidity(),
-        request.use().temperatureK(),
-        request.use().ageS());
-  }
-
-  private OptionalDouble chance(DryingCase dryingCase) {
+  private OptionalDouble byDate(Casting casting) {
     if (request.byS().isEmpty()) {
       return OptionalDouble.empty();
     }
     double byS = request.byS().getAsDouble();
-    double[] ready = times.of(dryingCase, Spot.THICK_SPOT);
+    double[] ready = times.of(casting, Spot.THICK_SPOT);
     return OptionalDouble.of(
         (double) Arrays.stream(ready).filter(time -> time <= byS).count() / ready.length);
   }

@@ -75,12 +75,7 @@ public record Kitchen(
 
   /** The plate with what its rim leaves above a pour. */
   Plate platePoured(double wetThicknessM) {
-    return new Plate(
-        plate.material(),
-        plate.lengthM(),
-        plate.widthM(),
-        plate.thicknessM(),
-        Math.max(0, rimM - wetThicknessM));
+    return plate.filledTo(wetThicknessM, rimM);
   }
 
   /** The same kitchen with another pot. */

@@ -1,6 +1,14 @@
 package starchfilm.planning;
 
+import java.util.List;
 import java.util.OptionalDouble;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Use;
+import starchfilm.material.recipe.Cook;
+import starchfilm.material.recipe.Paste;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Everything a plan needs to know.
@@ -20,15 +28,16 @@ public record PlanRequest(
     DryingPlace place,
     OptionalDouble byS,
     double sure,
-    UseAir use) {
+    Use use) {
   /** How sure a plan is of its date where nobody says; ours. */
   public static final double USUALLY_SURE = 0.8;
 
   private static final double LEAST_SURE = 0.05;
   private static final double MOST_SURE = 0.99;
 
-  /** Checks date and sureness. */
+  /** Checks air of use, date and sureness. */
   public PlanRequest {
+    UseAir.require(use);
     if (byS.isPresent() && !(byS.getAsDouble() > 0)) {
       throw new UnworkableRequestException(
           Sentence.of(
@@ -45,6 +54,34 @@ public record PlanRequest(
               "5 to 99 %",
               "80 % is a usual choice"));
     }
+  }
+
+  /**
+   * The casting that a design makes, its paste and pour taken as exact: a search compares middles.
+   */
+  Casting casting(Design design) {
+    return casting(
+        Paste.exactly(design.composition(supplies)),
+        CookSteps.of(design.blend().shares()).cook(Estimate.exact(0)),
+        Estimate.exact(design.wetThicknessM()),
+        1);
+  }
+
+  /** A paste poured in this kitchen on so many plates. */
+  Casting casting(Paste paste, Cook cook, Estimate wetThicknessM, int plates) {
+    return new Casting(
+        paste,
+        cook,
+        kitchen.platePoured(wetThicknessM.value()),
+        new Pour(
+            wetThicknessM,
+            kitchen.unevenness(),
+            PotRules.POURED_AT_K,
+            java.util.Optional.empty(),
+            plates),
+        List.of(),
+        place,
+        use);
   }
 
   PlanRequest with(Supplies other) {

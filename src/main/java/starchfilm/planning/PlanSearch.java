@@ -148,7 +148,7 @@ final class PlanSearch {
     }
     double starch = (blend.castFrom() + blend.levelsUpTo()) / 2;
     Design any = new Design(blend, starch, ANY_PLASTICISER, 0, ANY_POUR_M, 1);
-    double[] ready = times.of(DryingSurface.dryingCase(base, any), Spot.THICK_SPOT);
+    double[] ready = times.of(base.casting(any), Spot.THICK_SPOT);
     Arrays.sort(ready);
     double latest = LONG_AFTER * (base.byS().getAsDouble() + DAY_S);
     // Time rises a little faster than thickness, so this is on the thick side.

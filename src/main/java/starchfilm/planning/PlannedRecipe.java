@@ -4,12 +4,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import starchfilm.casting.Plate;
-import starchfilm.casting.Pour;
+import starchfilm.casting.Casting;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
-import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Paste;
 
 /**
  * A recipe ready to be weighed out. Every forecast is of the rounded grams.
@@ -17,17 +14,11 @@ import starchfilm.material.recipe.Paste;
  * @param goals what it is best at; at least one
  * @param potfuls what goes into the pot, the largest first
  * @param cook how it is cooked
- * @param paste the first potful after the cook
- * @param plate one plate, with what its rim leaves above the paste
- * @param pour how it is poured
+ * @param casting the first potful on a plate
  * @param pourKg paste on one plate (kg)
- * @param plates plates poured in all
  * @param film the dry film
  * @param drying how it dries, in the three spots
- * @param chance share of the likely cases in which the thick spot is ready by the date; empty
- *     without a date
- * @param asWished true where the film forecast from the rounded grams is still as asked
- * @param wishChance how likely the film is as asked, by the band of its glass transition, 0 to 1
+ * @param chances how likely it is as asked
  * @param levelling between which wet thicknesses the paste levels and stays on the plate
  * @param filmKg film from all plates, at rest with the air of use (kg)
  * @param limits what keeps it from giving more
@@ -36,19 +27,24 @@ public record PlannedRecipe(
     Set<Goal> goals,
     List<Potful> potfuls,
     CookSteps cook,
-    Paste paste,
-    Plate plate,
-    Pour pour,
+    Casting casting,
     double pourKg,
-    int plates,
     FilmForecast film,
     DryingForecast drying,
-    OptionalDouble chance,
-    boolean asWished,
-    double wishChance,
+    Chances chances,
     Levelling levelling,
     double filmKg,
     List<BindingLimit> limits) {
+  /**
+   * How likely a recipe is as asked.
+   *
+   * @param byDate share of the likely cases in which the thick spot is ready by the date; empty
+   *     without a date
+   * @param asWished true where the film forecast from the rounded grams is still as asked
+   * @param wish how likely the film is as asked, by the band of its glass transition, 0 to 1
+   */
+  public record Chances(OptionalDouble byDate, boolean asWished, double wish) {}
+
   /** Copies the collections. */
   public PlannedRecipe {
     goals = EnumSet.copyOf(goals);
@@ -62,12 +58,12 @@ public record PlannedRecipe(
   }
 
   /**
-   * The paste per kilogram.
+   * Plates poured.
    *
-   * @return of the first potful
+   * @return in all
    */
-  public Composition composition() {
-    return paste.composition();
+  public int plates() {
+    return casting.pour().plates();
   }
 
   /**
@@ -79,14 +75,5 @@ public record PlannedRecipe(
     return potfuls.stream()
         .mapToDouble(p -> p.times() * p.recipe().glycerol().massKg().value())
         .sum();
-  }
-
-  /**
-   * Film area, over all plates.
-   *
-   * @return m2
-   */
-  public double filmAreaM2() {
-    return plates * plate.areaM2();
   }
 }

@@ -120,8 +120,7 @@ public final class Planner {
     ReadyTimes times = new ReadyTimes(factors, DryingForecaster.CAREFUL_DRAWS);
     double wetM = design.wetThicknessM();
     for (int step = 0; step < MOST_STEPS; step++) {
-      double[] ready =
-          times.of(DryingSurface.dryingCase(request, design.poured(wetM)), Spot.THICK_SPOT);
+      double[] ready = times.of(request.casting(design.poured(wetM)), Spot.THICK_SPOT);
       double late = Math.log(Quantiles.of(ready, request.sure()) / byS.getAsDouble());
       if (!Double.isFinite(late)) {
         break;

@@ -39,7 +39,7 @@ public final class ThicknessFinder {
    * @return one pour a share
    */
   public ThicknessAnswer find(ThicknessRequest request, List<Double> shares) {
-    ThicknessRoot root = new ThicknessRoot(times, request::pouredAt);
+    ThicknessRoot root = new ThicknessRoot(times, request::pouredTo);
     List<PourThickness> pours = new ArrayList<>();
     for (double sure : shares) {
       pours.add(pour(request, sure, root.thickest(request.byS(), sure)));
@@ -48,13 +48,14 @@ public final class ThicknessFinder {
     return new ThicknessAnswer(
         request,
         pours,
-        film.forecast(request.filmAt(pours.get(0).wetThicknessM())),
+        film.forecast(request.pouredTo(pours.get(0).wetThicknessM())),
         band(root.ready(last.wetThicknessM())),
-        PasteBody.of(request.paste().composition()),
+        PasteBody.of(request.casting().composition()),
         Levelling.of(
-            StarchBlend.of(request.paste().composition().starchShares(), Double.POSITIVE_INFINITY),
-            request.paste().composition().dryStarch(),
-            request.paste().composition().pasteDensityKgPerM3()));
+            StarchBlend.of(
+                request.casting().composition().starchShares(), Double.POSITIVE_INFINITY),
+            request.casting().composition().dryStarch(),
+            request.casting().composition().pasteDensityKgPerM3()));
   }
 
   private PourThickness pour(ThicknessRequest request, double sure, OptionalDouble found) {
@@ -67,8 +68,8 @@ public final class ThicknessFinder {
         sure,
         reach,
         wetM,
-        request.pourKg(wetM),
-        film.forecast(request.filmAt(wetM)).dryThicknessM());
+        request.pouredTo(wetM).pastePerPlateKg(),
+        film.forecast(request.pouredTo(wetM)).dryThicknessM());
   }
 
   private static Band band(double[] ready) {

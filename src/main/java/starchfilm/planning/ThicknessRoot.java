@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.ReadyTimes;
 import starchfilm.drying.uncertainty.Quantiles;
@@ -48,10 +48,10 @@ final class ThicknessRoot {
   private static final double NEVER_LOG = 30;
 
   private final ReadyTimes times;
-  private final DoubleFunction<DryingCase> pouredAt;
+  private final DoubleFunction<Casting> pouredAt;
   private final Map<Double, double[]> known = new TreeMap<>();
 
-  ThicknessRoot(ReadyTimes times, DoubleFunction<DryingCase> pouredAt) {
+  ThicknessRoot(ReadyTimes times, DoubleFunction<Casting> pouredAt) {
     this.times = times;
     this.pouredAt = pouredAt;
   }

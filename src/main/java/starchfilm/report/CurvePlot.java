@@ -6,6 +6,7 @@ import static starchfilm.numerics.units.Units.HOUR_S;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
@@ -13,7 +14,6 @@ import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.trial.Weighing;
 
 /** A drying curve drawn with characters that every terminal has. */
 final class CurvePlot {
@@ -53,7 +53,7 @@ final class CurvePlot {
     for (int column = 0; column < COLUMNS; column++) {
       draw(column);
     }
-    for (Weighing weighing : trial.trial().weighings()) {
+    for (Weighing weighing : trial.trial().seen().weighings()) {
       int column = (int) Math.round(weighing.timeS() / endS * (COLUMNS - 1));
       if (column < COLUMNS) {
         cells[row(reading.moisture(weighing.filmMassKg()))][column] = '+';
@@ -69,7 +69,7 @@ final class CurvePlot {
     lines.add(
         " ".repeat(7)
             + "* average, : 8 in 10 cases, < thin edge, > thick spot"
-            + (trial.trial().weighings().isEmpty() ? "" : ", + weighed"));
+            + (trial.trial().seen().weighings().isEmpty() ? "" : ", + weighed"));
     return lines;
   }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
@@ -25,7 +26,6 @@ import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.trial.Weighing;
 
 /**
  * The drying curve of a trial.
@@ -100,7 +100,7 @@ final class DryingFigure {
         }
       }
     }
-    for (Weighing weighing : trial.trial().weighings()) {
+    for (Weighing weighing : trial.trial().seen().weighings()) {
       last = Math.max(last, weighing.timeS());
     }
     List<CurvePoint> curve = trial.drying().curve();
@@ -175,7 +175,7 @@ final class DryingFigure {
   }
 
   private List<Mark> marks() {
-    return trial.trial().weighings().stream()
+    return trial.trial().seen().weighings().stream()
         .map(
             weighing ->
                 new Mark(

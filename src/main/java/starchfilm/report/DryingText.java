@@ -26,17 +26,17 @@ public final class DryingText {
     List<String> lines = new ArrayList<>();
     lines.add(view.name() + " (" + view.poured() + ")");
     lines.add(
-        trial.trial().roomName()
+        trial.trial().casting().place().name()
             + ": "
-            + RoomWords.temperature(trial.trial().room())
+            + RoomWords.temperature(trial.trial().casting().room())
             + ", "
-            + RoomWords.humidity(trial.trial().room())
+            + RoomWords.humidity(trial.trial().casting().room())
             + ", air at "
-            + RoomWords.speed(trial.trial().room()));
+            + RoomWords.speed(trial.trial().casting().room()));
     lines.add(
         view.pour().wetLabel()
             + " on "
-            + RecipeWords.plate(trial.trial().plate())
+            + RecipeWords.plate(trial.trial().casting().plate())
             + "; "
             + view.pour().dryLabel()
             + ".");

@@ -68,11 +68,11 @@ record FilmTable(
     }
     return new FilmTable(
         "in use at "
-            + ReaderUnit.CELSIUS.two(trial.trial().use().temperatureK())
+            + ReaderUnit.CELSIUS.two(trial.trial().casting().use().temperatureK())
             + " °C and "
-            + Figures.whole(100 * trial.trial().use().relativeHumidity())
+            + Figures.whole(100 * trial.trial().casting().use().relativeHumidity())
             + " % RH, "
-            + Spans.of(trial.trial().use().ageS())
+            + Spans.of(trial.trial().casting().use().ageS())
             + " after it has dried",
         PlainWords.word(film.feel()),
         "The film " + PlainWords.inTheHand(film.feel()) + ".",

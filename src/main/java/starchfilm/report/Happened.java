@@ -3,6 +3,9 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.Figures;
@@ -10,9 +13,6 @@ import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /**
  * What came of a trial, held against its forecast.
@@ -61,15 +61,15 @@ record Happened(
     PourCalendar calendar = new PourCalendar(trial.pouredAt());
     CurveReading reading = new CurveReading(forecast);
     List<Weighed> weighings = new ArrayList<>();
-    for (Weighing weighing : trial.weighings()) {
+    for (Weighing weighing : trial.seen().weighings()) {
       weighings.add(weighed(weighing, reading, calendar));
     }
     return new Happened(
         weighings,
         Measured.of(forecast),
-        trial.faults().stream().map(fault -> seen(fault, calendar)).toList(),
-        trial.rating().orElse(0),
-        trial.remarks());
+        trial.seen().faults().stream().map(fault -> seen(fault, calendar)).toList(),
+        trial.seen().rating().orElse(0),
+        trial.seen().remarks());
   }
 
   /**

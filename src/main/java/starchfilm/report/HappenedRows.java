@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.SideBySide.Cell;
 import starchfilm.report.SideBySide.Changed;
@@ -14,7 +15,6 @@ import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.trial.Trial;
 
 /** The rows of the head table that say what came of the trials. */
 final class HappenedRows {
@@ -51,25 +51,25 @@ final class HappenedRows {
 
   private static String faults(TrialForecast forecast) {
     Trial trial = forecast.trial();
-    if (trial.faults().isEmpty()) {
+    if (trial.seen().faults().isEmpty()) {
       return NOTHING;
     }
-    return trial.faults().stream()
+    return trial.seen().faults().stream()
         .map(fault -> PlainWords.sentence(fault, new PourCalendar(trial.pouredAt())))
         .collect(Collectors.joining("; "));
   }
 
   private static String rating(TrialForecast forecast) {
-    OptionalInt rating = forecast.trial().rating();
+    OptionalInt rating = forecast.trial().seen().rating();
     return rating.isPresent() ? rating.getAsInt() + " of 5" : NOTHING;
   }
 
   private static String thickness(TrialForecast forecast) {
     Trial trial = forecast.trial();
-    if (trial.measuredDryThicknessM().isEmpty()) {
+    if (trial.seen().dryThicknessesM().isEmpty()) {
       return NOTHING;
     }
-    return trial.measuredDryThicknessM().stream()
+    return trial.seen().dryThicknessesM().stream()
             .map(metres -> Figures.noted(ReaderUnit.MICROMETRE.of(metres)))
             .collect(Collectors.joining(", "))
         + " µm";
@@ -77,7 +77,7 @@ final class HappenedRows {
 
   /** How often each verdict was given, in the order they were first given. */
   private static String weighings(TrialForecast forecast) {
-    if (forecast.trial().weighings().isEmpty()) {
+    if (forecast.trial().seen().weighings().isEmpty()) {
       return NOTHING;
     }
     Map<String, Long> counts =

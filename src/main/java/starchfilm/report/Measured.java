@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
 
 /**
  * One property of the dry film as it was measured.
@@ -33,17 +33,17 @@ record Measured(FilmFigure property, double mean, String values, String expected
   static List<Measured> of(TrialForecast forecast) {
     Trial trial = forecast.trial();
     List<Measured> measured = new ArrayList<>();
-    of(FilmFigure.THICKNESS, trial.measuredDryThicknessM(), forecast).ifPresent(measured::add);
+    of(FilmFigure.THICKNESS, trial.seen().dryThicknessesM(), forecast).ifPresent(measured::add);
     of(
             FilmFigure.STRENGTH,
-            trial.pulls().stream()
+            trial.seen().pulls().stream()
                 .map(pull -> pull.loadN() / (pull.widthM() * pull.thicknessM()))
                 .toList(),
             forecast)
         .ifPresent(measured::add);
     of(
             FilmFigure.ELONGATION,
-            trial.pulls().stream()
+            trial.seen().pulls().stream()
                 .map(PullTest::stretchAtBreak)
                 .filter(OptionalDouble::isPresent)
                 .map(OptionalDouble::getAsDouble)
@@ -60,7 +60,7 @@ record Measured(FilmFigure property, double mean, String values, String expected
    * @return one sentence, or nothing where there are none or enough
    */
   static String pullNote(Trial trial) {
-    int strips = trial.pulls().size();
+    int strips = trial.seen().pulls().size();
     return strips == 0 || strips >= ENOUGH_STRIPS
         ? ""
         : "From "

@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.GlycerolPortion;
@@ -10,7 +11,6 @@ import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
-import starchfilm.trial.Trial;
 
 /**
  * One thing a maker decided or measured, the same label for every trial, so that trials can be laid
@@ -53,19 +53,31 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
         acidLevel(forecast),
         sized("dry solids in the paste", Figures.two(100 * solids) + " %", solids, Weight.MAIN),
         wetThickness(trial),
-        ordered("unevenness", "± " + percent(trial.pour().unevenness()), trial.pour().unevenness()),
-        kind("plate", RecipeWords.plate(trial.plate())),
-        kind("room", trial.roomName()),
-        ordered("air", RoomWords.temperature(trial.room()), RoomWords.warmth(trial.room())),
-        ordered("humidity", RoomWords.humidity(trial.room()), RoomWords.dampness(trial.room())),
-        ordered("air speed", RoomWords.speed(trial.room()), RoomWords.draught(trial.room())),
-        kind("turned or racked", RecipeWords.faces(trial.faces())),
+        ordered(
+            "unevenness",
+            "± " + percent(trial.casting().pour().unevenness()),
+            trial.casting().pour().unevenness()),
+        kind("plate", RecipeWords.plate(trial.casting().plate())),
+        kind("room", trial.casting().place().name()),
+        ordered(
+            "air",
+            RoomWords.temperature(trial.casting().room()),
+            RoomWords.warmth(trial.casting().room())),
+        ordered(
+            "humidity",
+            RoomWords.humidity(trial.casting().room()),
+            RoomWords.dampness(trial.casting().room())),
+        ordered(
+            "air speed",
+            RoomWords.speed(trial.casting().room()),
+            RoomWords.draught(trial.casting().room())),
+        kind("turned or racked", RecipeWords.faces(trial.casting().faces())),
         detail(
             "bench",
-            trial.benchTemperatureK().isPresent()
-                ? celsius(trial.benchTemperatureK().getAsDouble())
+            trial.casting().benchTemperatureK().isPresent()
+                ? celsius(trial.casting().benchTemperatureK().getAsDouble())
                 : "as warm as the air",
-            trial.benchTemperatureK()),
+            trial.casting().benchTemperatureK()),
         grams("starch powder", starchKg),
         glycerol(trial.recipe().glycerol()),
         side("glycerol jar", RecipeWords.jar(trial.recipe().glycerol())),
@@ -89,17 +101,17 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
             Weight.SIDE),
         detail(
             "plates poured",
-            Integer.toString(trial.plateCount()),
-            OptionalDouble.of(trial.plateCount())),
+            Integer.toString(trial.casting().pour().plates()),
+            OptionalDouble.of(trial.casting().pour().plates())),
         detail(
             "paste when poured",
-            celsius(trial.pour().pasteTemperatureK()),
-            OptionalDouble.of(trial.pour().pasteTemperatureK())),
+            celsius(trial.casting().pour().pasteTemperatureK()),
+            OptionalDouble.of(trial.casting().pour().pasteTemperatureK())),
         side(
             "used at",
-            celsius(trial.use().temperatureK())
+            celsius(trial.casting().use().temperatureK())
                 + ", "
-                + percent(trial.use().relativeHumidity())
+                + percent(trial.casting().use().relativeHumidity())
                 + " RH"));
   }
 
@@ -147,9 +159,9 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
 
   /** A thickness that follows from the grams poured is not known to four figures. */
   private static Noted wetThickness(Trial trial) {
-    double metres = trial.pour().wetThicknessM().value();
+    double metres = trial.casting().pour().wetThicknessM().value();
     String text =
-        trial.pouredMassKg().isPresent()
+        trial.casting().pour().weighedKg().isPresent()
             ? ReaderUnit.MILLIMETRE.two(metres) + " mm"
             : ReaderUnit.MILLIMETRE.noted(metres);
     return sized("wet thickness", text, metres, Weight.MAIN);

@@ -83,7 +83,7 @@ record PourFigure(
         RoundTicks.linear(0, 1e3 * tallest, MARKS).stream()
             .map(tick -> new Mark(upright.place(tick.value() / 1e3), tick.label()))
             .toList(),
-        sentence(trial, trial.trial().plateCount()));
+        sentence(trial, trial.trial().casting().pour().plates()));
   }
 
   private static String outline(Scale upright, double thinM, double thickM) {

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
-import starchfilm.trial.Trial;
 
 /**
  * The forecasts of many trials, computed side by side on all cores, in the order of the trials.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Figures;
@@ -11,7 +12,6 @@ import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.Trial;
 
 /**
  * Every trial in a line, to be put in order by the reader: the page of hundreds of trials begins
@@ -29,7 +29,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
     /** By the alphabet. */
     NAME("name", Comparator.comparing(trial -> trial.trial().name())),
     /** Those of one room together. */
-    ROOM("room", Comparator.comparing(trial -> trial.trial().roomName())),
+    ROOM("room", Comparator.comparing(trial -> trial.trial().casting().place().name())),
     /** Least plasticiser first. */
     GLYCEROL("glycerol", Comparator.comparing(TrialList::glycerol)),
     /** Thinnest pour first. */
@@ -37,9 +37,9 @@ record TrialList(List<Order> orders, List<Row> rows) {
     /** Soonest dry first. */
     DRY("time to dry", Comparator.comparing(trial -> DryingScale.dryThrough(trial).middle())),
     /** Best first, those without a rating last. */
-    RATING("rating", Comparator.comparing(trial -> -trial.trial().rating().orElse(0))),
+    RATING("rating", Comparator.comparing(trial -> -trial.trial().seen().rating().orElse(0))),
     /** Most first. */
-    FAULTS("faults seen", Comparator.comparing(trial -> -trial.trial().faults().size()));
+    FAULTS("faults seen", Comparator.comparing(trial -> -trial.trial().seen().faults().size()));
 
     private final String words;
     private final Comparator<TrialForecast> comparator;
@@ -116,16 +116,18 @@ record TrialList(List<Order> orders, List<Row> rows) {
 
   private static List<String> facts(TrialForecast forecast) {
     Trial trial = forecast.trial();
-    int faults = trial.faults().size();
+    int faults = trial.seen().faults().size();
     return List.of(
         new PourCalendar(trial.pouredAt()).pour(),
-        trial.roomName(),
+        trial.casting().place().name(),
         forecast.composition().dryStarch() > 0
             ? Figures.two(100 * glycerol(forecast)) + " g glycerol"
             : "no starch",
         ReaderUnit.MILLIMETRE.two(wetThicknessM(forecast)) + " mm",
         "dry " + Spans.of(DryingScale.dryThrough(forecast)),
-        trial.rating().isPresent() ? trial.rating().getAsInt() + " of 5" : "not rated",
+        trial.seen().rating().isPresent()
+            ? trial.seen().rating().getAsInt() + " of 5"
+            : "not rated",
         faults == 0 ? "no fault" : Plural.of(faults, "fault"));
   }
 
@@ -134,6 +136,6 @@ record TrialList(List<Order> orders, List<Row> rows) {
   }
 
   private static double wetThicknessM(TrialForecast trial) {
-    return trial.trial().pour().wetThicknessM().value();
+    return trial.trial().casting().pour().wetThicknessM().value();
   }
 }

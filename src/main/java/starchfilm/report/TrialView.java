@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.trial.NotRecorded;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Extrapolation;
@@ -14,7 +15,6 @@ import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
-import starchfilm.trial.NotRecorded;
 
 /**
  * One trial on the page.
@@ -149,7 +149,7 @@ record TrialView(
             .map(advised -> TrialAdviceView.of(trial.trial(), advised))
             .stream()
             .toList(),
-        trial.trial().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList(),
+        trial.trial().seen().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList(),
         sharpen(trial),
         LeverTable.of(trial),
         trial.trial().notRecorded(),

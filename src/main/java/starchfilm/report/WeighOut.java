@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Recipe;
@@ -11,7 +12,6 @@ import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
-import starchfilm.trial.Trial;
 
 /**
  * What goes on the scale and into the pot.
@@ -117,17 +117,17 @@ record WeighOut(List<Line> lines, String total, String cook, String paste, Strin
   }
 
   private static String shortfall(Trial trial) {
-    double needed = trial.pouredPasteKg();
-    double cooked = trial.cookedPasteKg();
+    double needed = trial.casting().pouredOnAllKg();
+    double cooked = trial.casting().paste().massKg();
     if (needed <= cooked * (1 + ROUNDED)) {
       return "";
     }
-    double each = trial.pouredPasteKgPerPlate();
+    double each = trial.casting().pouredKg();
     int filled = (int) Math.floor(cooked / each);
-    String plates = Plural.of(trial.plateCount(), "plate");
+    String plates = Plural.of(trial.casting().pour().plates(), "plate");
     return "Too little paste: "
         + plates
-        + (trial.plateCount() == 1 ? " takes " : " of " + grams(each) + " g take ")
+        + (trial.casting().pour().plates() == 1 ? " takes " : " of " + grams(each) + " g take ")
         + grams(needed)
         + " g, and these amounts make about "
         + grams(cooked)

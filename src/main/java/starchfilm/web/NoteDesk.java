@@ -5,12 +5,12 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.NoteWriter;
-import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
 
 /** Writes what a form notes into a trial file. */

@@ -5,13 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import starchfilm.casting.trial.ObservedFault;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.TypedNumber;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
-import starchfilm.trial.ObservedFault;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Sketch;
 import starchfilm.files.saving.TrialFileText;
@@ -14,7 +15,6 @@ import starchfilm.planning.PotShare;
 import starchfilm.report.TrialSheet;
 import starchfilm.report.plan.SharedPotfuls;
 import starchfilm.report.words.Figures;
-import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -139,7 +139,7 @@ final class PlanPage {
             : now.plasticiserPer100(),
         moved && fields.has(PLATES)
             ? (int) number(fields, PLATES, 1, MOST_PLATES)
-            : base.trial().plateCount(),
+            : base.trial().casting().pour().plates(),
         fields.has(POT) ? number(fields, POT, SMALLEST_POT_L, LARGEST_POT_L) : USUAL_POT_L);
   }
 

@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.casting.trial.Stage;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
-import starchfilm.trial.Stage;
-import starchfilm.trial.Trial;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -156,7 +156,7 @@ final class TrialPage {
   }
 
   private static List<Integer> photoNumbers(Trial trial) {
-    return java.util.stream.IntStream.range(0, trial.photos().size()).boxed().toList();
+    return java.util.stream.IntStream.range(0, trial.seen().photos().size()).boxed().toList();
   }
 
   /** Only pictures that a trial names are shown, by their number. */
@@ -164,7 +164,7 @@ final class TrialPage {
     Path file = desk.folder().trialFile(request.query().text(FILE));
     Optional<Trial> trial = desk.folder().read(List.of(file)).trials().stream().findFirst();
     String number = request.query().text("n");
-    List<Path> photos = trial.map(Trial::photos).orElse(List.of());
+    List<Path> photos = trial.map(read -> read.seen().photos()).orElse(List.of());
     if (!number.matches("[0-9]{1,4}") || Integer.parseInt(number) >= photos.size()) {
       throw HttpError.notFound("The trial has no such photo.");
     }

@@ -2,10 +2,10 @@ package starchfilm.web;
 
 import java.time.LocalDateTime;
 import java.util.Locale;
+import starchfilm.casting.trial.Stage;
+import starchfilm.casting.trial.Trial;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
-import starchfilm.trial.Stage;
-import starchfilm.trial.Trial;
 
 /**
  * A trial in a list.
@@ -44,16 +44,16 @@ record TrialRow(
           case DRYING -> "drying";
           case ENDED -> "off the plate";
         },
-        trial.rating().orElse(0),
+        trial.seen().rating().orElse(0),
         noted(trial));
   }
 
   private static String noted(Trial trial) {
-    return counted(trial.weighings().size(), "weighing")
+    return counted(trial.seen().weighings().size(), "weighing")
         + ", "
-        + counted(trial.faults().size(), "fault")
+        + counted(trial.seen().faults().size(), "fault")
         + ", "
-        + counted(trial.photos().size(), "photo");
+        + counted(trial.seen().photos().size(), "photo");
   }
 
   private static String counted(int count, String one) {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import starchfilm.advice.Adviser;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.trial.Trial;
 
 /**
  * What the pages ask the program, as the commands ask it.

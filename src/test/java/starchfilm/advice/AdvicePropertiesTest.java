@@ -7,13 +7,14 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingLimits;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.material.air.AirState;
-import starchfilm.trial.Trial;
 
 /** What holds of advice whatever was noted. */
 class AdvicePropertiesTest {
@@ -37,7 +38,7 @@ class AdvicePropertiesTest {
   @MethodSource("trials")
   void everyFaultIsDiagnosedWithCausesFromBestToLeast(int index) {
     TrialAdvice advice = ADVICE.get(index);
-    assertThat(advice.diagnoses()).hasSameSizeAs(NOTEBOOK.get(index).faults());
+    assertThat(advice.diagnoses()).hasSameSizeAs(NOTEBOOK.get(index).seen().faults());
     for (Diagnosis diagnosis : advice.diagnoses()) {
       double before = 1;
       for (Suspicion suspicion : diagnosis.suspicions()) {
@@ -73,13 +74,13 @@ class AdvicePropertiesTest {
   @ParameterizedTest
   @MethodSource("trials")
   void nothingIsAdvisedBeyondWhatIsSensible(int index) {
-    Setup was = Setup.of(NOTEBOOK.get(index));
+    Casting was = NOTEBOOK.get(index).casting();
     ADVICE
         .get(index)
         .next()
         .ifPresent(
             next -> {
-              Setup is = next.setup();
+              Casting is = next.setup();
               double glycerolWas = was.composition().glycerolPerDryStarch();
               double glycerol = is.composition().glycerolPerDryStarch();
               assertThat(glycerol)
@@ -90,8 +91,7 @@ class AdvicePropertiesTest {
                         PourAdjustments.THINNEST_WET_M - 1e-12,
                         PourAdjustments.THICKEST_WET_M + 1e-12);
               }
-              assertThat(is.casting().pour().unevenness())
-                  .isBetween(0.0, was.casting().pour().unevenness());
+              assertThat(is.pour().unevenness()).isBetween(0.0, was.pour().unevenness());
               assertThat(is.cook().topTemperatureK().value())
                   .isLessThanOrEqualTo(
                       Math.max(
@@ -101,7 +101,7 @@ class AdvicePropertiesTest {
             });
   }
 
-  private static void assertRoomIsSensible(Setup setup) {
+  private static void assertRoomIsSensible(Casting setup) {
     if (setup.place().room() instanceof ConstantRoom room) {
       AirState air = room.air();
       assertThat(DryingLimits.AIR_TEMPERATURE.contains(air.temperatureK())).isTrue();

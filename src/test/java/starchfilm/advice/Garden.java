@@ -2,12 +2,12 @@ package starchfilm.advice;
 
 import java.nio.file.Path;
 import java.util.List;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.trial.Trial;
 
 /** The notebook that comes with the program, forecast once for all tests of advice. */
 final class Garden {

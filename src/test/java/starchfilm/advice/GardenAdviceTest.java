@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.advice.Outcome.Agreement;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
@@ -171,16 +172,12 @@ class GardenAdviceTest {
   @ValueSource(ints = {1, 2, 3, 5, 6})
   void theEffectToldIsAFreshForecastOfTheChange(int number) {
     NextTrial next = Garden.adviceAfter(number).next().orElseThrow();
-    Setup setup = next.setup();
-    DryingForecaster drying =
-        new DryingForecaster(setup.inPlace(ParameterDistribution.textbook()), Garden.DRAWS);
-    assertThat(next.after().thickSpot())
-        .isEqualTo(drying.forecast(setup.dryingCase()).at(Spot.THICK_SPOT));
-    assertThat(next.after().film()).isEqualTo(new FilmForecaster().forecast(setup.filmCase()));
+    Casting setup = next.setup();
+    DryingForecaster drying = new DryingForecaster(ParameterDistribution.textbook(), Garden.DRAWS);
+    assertThat(next.after().thickSpot()).isEqualTo(drying.forecast(setup).at(Spot.THICK_SPOT));
+    assertThat(next.after().film()).isEqualTo(new FilmForecaster().forecast(setup));
     assertThat(next.after().risks())
-        .isEqualTo(
-            new RiskForecaster(ParameterDistribution.textbook())
-                .withoutRemedies(setup.dryingCase()));
+        .isEqualTo(new RiskForecaster(ParameterDistribution.textbook()).withoutRemedies(setup));
     assertThat(next.before().thickSpot())
         .isEqualTo(Garden.trial(number).drying().at(Spot.THICK_SPOT));
     next.effects().forEach(effect -> assertThat(next.sentence()).contains(effect.clause()));
@@ -205,8 +202,8 @@ class GardenAdviceTest {
     assertThat(next.setup().place().name()).isEqualTo("kitchen");
     assertThat(next.after().thickSpot())
         .isEqualTo(
-            new DryingForecaster(next.setup().inPlace(quickKitchen), Garden.DRAWS)
-                .forecast(next.setup().dryingCase())
+            new DryingForecaster(quickKitchen, Garden.DRAWS)
+                .forecast(next.setup())
                 .at(Spot.THICK_SPOT));
   }
 

@@ -8,13 +8,21 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Room;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.casting.trial.NotRecorded;
+import starchfilm.casting.trial.Observations;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.Trial;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
@@ -24,9 +32,6 @@ import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.trial.NotRecorded;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.Trial;
 
 /** Trials as different as people may note them, drawn from a seed. */
 final class MadeUpTrials {
@@ -92,34 +97,39 @@ final class MadeUpTrials {
                 Estimate.exact(60 * between(2, 40)),
                 Estimate.exact(ZERO_CELSIUS_K + between(60, 100)),
                 Estimate.exact(between(0, 0.03))));
+    Plate plate = new Plate(any(PlateMaterial.values()), 0.3, 0.2, 0.003, 0);
+    Pour pour =
+        new Pour(
+            new Estimate(wetThicknessM, 0.02 * wetThicknessM),
+            between(0, 0.5),
+            ZERO_CELSIUS_K + between(25, 80));
+    Room room = room();
+    List<FaceChange> faces =
+        random.nextInt(4) == 0
+            ? List.of(new FaceChange(HOUR_S * between(5, 60), FaceChange.OpenFaces.BOTH))
+            : List.of();
     return new Trial(
         Path.of("made-up-" + number + ".json"),
         "Made up " + number,
         true,
         Optional.of(LocalDateTime.of(2026, 1, 1, 12, 0).plusDays(number)),
         recipe,
-        new Plate(any(PlateMaterial.values()), 0.3, 0.2, 0.003, 0),
-        new Pour(
-            new Estimate(wetThicknessM, 0.02 * wetThicknessM),
-            between(0, 0.5),
-            ZERO_CELSIUS_K + between(25, 80)),
-        Optional.empty(),
-        1,
-        "room " + number % 3,
-        room(),
-        Trial.RoomUncertainty.NONE,
-        OptionalDouble.empty(),
-        random.nextInt(4) == 0
-            ? List.of(new FaceChange(HOUR_S * between(5, 60), FaceChange.OpenFaces.BOTH))
-            : List.of(),
-        new Trial.Use(between(0.25, 0.8), ZERO_CELSIUS_K + 20, 7 * 24 * HOUR_S),
-        List.of(),
-        faults,
-        List.of(),
-        List.of(),
-        OptionalInt.of(1 + random.nextInt(5)),
-        List.of(),
-        List.of(),
+        Casting.of(
+            recipe,
+            plate,
+            pour,
+            faces,
+            new DryingPlace(
+                "room " + number % 3, room, RoomUncertainty.NONE, OptionalDouble.empty()),
+            Castings.use(between(0.25, 0.8), 20, 7)),
+        new Observations(
+            List.of(),
+            faults,
+            List.of(),
+            List.of(),
+            OptionalInt.of(1 + random.nextInt(5)),
+            List.of(),
+            List.of()),
         notRecorded);
   }
 

@@ -6,10 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.ObservedFault;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.trial.ObservedFault;
 
 /** What a change costs beside the trouble it is made against. */
 class NextTrialSearchTest {
@@ -40,11 +41,11 @@ class NextTrialSearchTest {
             OptionalDouble.empty(),
             Optional.empty()),
         forecast.drying(),
-        new ForecastCache(Setup.of(forecast.trial()), Knowledge.textbook()));
+        new ForecastCache(forecast.trial().casting(), Knowledge.textbook()));
   }
 
   private static FaultContext poured(FaultContext before, double times) {
-    Setup setup = before.setup();
+    Casting setup = before.setup();
     return before.with(before.outlook().of(setup.pouredTo(times * setup.wetThicknessM())));
   }
 

@@ -7,13 +7,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.trial.NotRecorded;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.trial.NotRecorded;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.ObservedFault.Kind;
-import starchfilm.trial.ObservedFault.Place;
-import starchfilm.trial.Trial;
 
 /** Where the notebook does not hold the figures, it does not tell, and says what to note. */
 class NotToldTest {

@@ -10,10 +10,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.numerics.evidence.Check;
-import starchfilm.trial.ObservedFault.Kind;
-import starchfilm.trial.ObservedFault.Place;
 
 /** The table of rules that comes with the program is whole, and a broken one is refused. */
 class RuleBookTest {

@@ -47,17 +47,11 @@ class PlateFactsTest {
       double speed,
       double solids,
       String words) {
-    assertThatThrownBy(
-            () ->
-                new DryingCase(
-                    Plates.paste(solids, 0),
-                    0,
-                    0,
-                    Plates.USUAL.plate(),
-                    new Pour(Estimate.exact(0.003), unevenness, pasteC + 273.15),
-                    Plates.room(airC, humidityPct, speed),
-                    OptionalDouble.empty(),
-                    List.of()))
+    Casting casting =
+        Castings.plate(
+                3, Castings.paste(solids, 0), Castings.room(airC, humidityPct, speed), pasteC)
+            .with(new Pour(Estimate.exact(0.003), unevenness, pasteC + 273.15));
+    assertThatThrownBy(() -> DryingLimits.require(casting))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageStartingWith(words);
   }
@@ -67,15 +61,16 @@ class PlateFactsTest {
     List<FaceChange> turns =
         List.of(new FaceChange(20, OpenFaces.BOTH), new FaceChange(10, OpenFaces.TURNED));
     assertThat(bench(40, turns).faces()).extracting(FaceChange::timeS).containsExactly(10.0, 20.0);
-    assertThatThrownBy(() -> bench(120, turns))
+    Casting boiling = bench(120, turns);
+    assertThatThrownBy(() -> DryingLimits.require(boiling))
         .hasMessageStartingWith("paste or bench temperature: 393.15");
   }
 
-  private static DryingCase bench(double celsius, List<FaceChange> turns) {
-    return Plates.plate(
+  private static Casting bench(double celsius, List<FaceChange> turns) {
+    return Castings.plate(
         3,
-        Plates.paste(0.08, 0.3),
-        Plates.room(20, 50, 0.1),
+        Castings.paste(0.08, 0.3),
+        Castings.room(20, 50, 0.1),
         60,
         OptionalDouble.of(celsius),
         turns);

@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
-import starchfilm.trial.Trial;
 
 class PlanCommandTest {
   @TempDir private Path folder;
@@ -55,7 +55,7 @@ class PlanCommandTest {
     assertThat(notebook.trials()).hasSize(2 * first.size());
     assertThat(contents(first)).isEqualTo(before);
     for (Trial trial : notebook.trials()) {
-      assertThat(trial.plateCount()).isEqualTo(4);
+      assertThat(trial.casting().pour().plates()).isEqualTo(4);
       assertThat(trial.hasHistory()).isFalse();
       assertThat(trial.recipe().glycerol().stock().saltFraction().value())
           .isCloseTo(0.03, within(1e-9));

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.LoggedRoom;
-import starchfilm.casting.Plates;
 import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -22,7 +22,7 @@ import starchfilm.numerics.units.Units;
 class AnyPlateTest {
   private static final Fineness REFERENCE =
       new Fineness(Fineness.FORECAST.nodes(), new Tolerance(1e-7, 1e-8, 1e-5), 3_600);
-  private static final List<DryingCase> PLATES = plates(300);
+  private static final List<Casting> PLATES = plates(300);
   private static final SpotSolution[] EXACT =
       PLATES.stream().map(AnyPlateTest::exact).toArray(SpotSolution[]::new);
 
@@ -57,7 +57,7 @@ class AnyPlateTest {
   @Test
   void roundingDoesNotGrowInALoggedRoom() {
     ParameterSample hair = ParameterSample.NONE.with(UncertainParameter.AIR_SIDE, 1e-13);
-    for (DryingCase plate : logged(40)) {
+    for (Casting plate : logged(40)) {
       SpotSolution one = solve(plate, Fineness.QUICK);
       SpotSolution other =
           DryingForecaster.solveOne(
@@ -91,14 +91,14 @@ class AnyPlateTest {
     return worst;
   }
 
-  private static SpotSolution solve(DryingCase drying, Fineness fineness) {
+  private static SpotSolution solve(Casting drying, Fineness fineness) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, fineness);
     return DryingForecaster.solveOne(
         prepared, Spot.NOMINAL, ParameterSample.NONE, new double[0], DryingForecaster.HORIZON_S);
   }
 
   /** By the other method, of order 4. */
-  private static SpotSolution exact(DryingCase drying) {
+  private static SpotSolution exact(Casting drying) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     Grid grid = SpotSolver.grid(drying, REFERENCE.nodes());
     SpotSolution trace = new SpotSolution();
@@ -107,15 +107,15 @@ class AnyPlateTest {
     return trace;
   }
 
-  private static List<DryingCase> plates(int count) {
+  private static List<Casting> plates(int count) {
     Random random = new Random(5);
     return IntStream.range(0, count)
         .mapToObj(
-            i -> plate(random, Plates.room(celsius(random), humidityPct(random), speed(random))))
+            i -> plate(random, Castings.room(celsius(random), humidityPct(random), speed(random))))
         .toList();
   }
 
-  private static List<DryingCase> logged(int count) {
+  private static List<Casting> logged(int count) {
     Random random = new Random(6);
     return IntStream.range(0, count).mapToObj(i -> plate(random, log(random))).toList();
   }
@@ -137,10 +137,10 @@ class AnyPlateTest {
     return new LoggedRoom(readings, speed(random));
   }
 
-  private static DryingCase plate(Random random, Room room) {
+  private static Casting plate(Random random, Room room) {
     double wetMm = between(random, 0.5, 8);
-    var paste = Plates.paste(between(random, 0.03, 0.13), between(random, 0, 0.6));
-    return Plates.plate(wetMm, paste, room, between(random, 20, 80));
+    var paste = Castings.paste(between(random, 0.03, 0.13), between(random, 0, 0.6));
+    return Castings.plate(wetMm, paste, room, between(random, 20, 80));
   }
 
   private static double celsius(Random random) {

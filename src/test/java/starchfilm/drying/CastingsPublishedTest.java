@@ -8,10 +8,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
-import starchfilm.casting.Plates;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -48,13 +48,13 @@ class CastingsPublishedTest {
         .isEqualTo(row.getString(15));
   }
 
-  private static DryingCase casting(ArgumentsAccessor row) {
+  private static Casting casting(ArgumentsAccessor row) {
     double solids = row.getDouble(3) / 100;
     double glycerol = row.getDouble(4) / 100;
     double side = row.getDouble(6) / 1000;
     Double benchC = row.getDouble(8);
-    Composition paste = Plates.paste(StarchKind.CORN, solids / (1 + glycerol), glycerol);
-    return new DryingCase(
+    Composition paste = Castings.paste(StarchKind.CORN, solids / (1 + glycerol), glycerol);
+    return Castings.of(
         paste,
         0,
         0,
@@ -63,7 +63,7 @@ class CastingsPublishedTest {
             Estimate.exact(row.getDouble(5) / 1000),
             Pour.DEFAULT_UNEVENNESS,
             60 + Units.ZERO_CELSIUS_K),
-        Plates.room(row.getDouble(9), row.getDouble(10), row.getDouble(11)),
+        Castings.room(row.getDouble(9), row.getDouble(10), row.getDouble(11)),
         benchC == null ? OptionalDouble.empty() : OptionalDouble.of(benchC + Units.ZERO_CELSIUS_K),
         List.of());
   }
@@ -76,9 +76,9 @@ class CastingsPublishedTest {
    */
   @Test
   void missesThatFastAirDidNotSpeedUpTapeCastStarch() {
-    Composition paste = Plates.paste(StarchKind.TAPIOCA, 0.05, 0.2);
-    double slow = Solved.hoursToDry(Plates.plate(3, paste, Plates.room(22, 60, 4), 60));
-    double fast = Solved.hoursToDry(Plates.plate(3, paste, Plates.room(22, 60, 8), 60));
+    Composition paste = Castings.paste(StarchKind.TAPIOCA, 0.05, 0.2);
+    double slow = Solved.hoursToDry(Castings.plate(3, paste, Castings.room(22, 60, 4), 60));
+    double fast = Solved.hoursToDry(Castings.plate(3, paste, Castings.room(22, 60, 8), 60));
     assertThat(fast / slow).isBetween(0.65, 0.85);
   }
 }

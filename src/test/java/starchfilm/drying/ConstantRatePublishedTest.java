@@ -7,8 +7,8 @@ import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.material.air.Harrison1963;
@@ -28,8 +28,9 @@ class ConstantRatePublishedTest {
   @ParameterizedTest
   @CsvSource({"20, 50, 0.1", "20, 50, 0", "25, 40, 0.5", "30, 40, 1", "40, 20, 2"})
   void followsThePsychrometricBalance(double celsius, double humidityPct, double speed) {
-    DryingCase drying =
-        Plates.plate(3, Plates.paste(0.05, 0.3), Plates.room(celsius, humidityPct, speed), celsius);
+    Casting drying =
+        Castings.plate(
+            3, Castings.paste(0.05, 0.3), Castings.room(celsius, humidityPct, speed), celsius);
     double[] times = {3 * 3600, 3.2 * 3600};
     List<SpotMoment> moments = moments(drying, times);
     SpotMoment moment = moments.get(1);
@@ -55,8 +56,9 @@ class ConstantRatePublishedTest {
   @ParameterizedTest
   @CsvSource({"20, 50", "25, 50", "25, 40", "30, 40"})
   void evaporatesInStillAirAsShahReports(double celsius, double humidityPct) {
-    DryingCase drying =
-        Plates.plate(3, Plates.paste(0.03, 0.3), Plates.room(celsius, humidityPct, 0), celsius);
+    Casting drying =
+        Castings.plate(
+            3, Castings.paste(0.03, 0.3), Castings.room(celsius, humidityPct, 0), celsius);
     double[] times = {3 * 3600, 4 * 3600};
     List<SpotMoment> moments = moments(drying, times);
     double lost = moments.get(0).meanMoisture() - moments.get(1).meanMoisture();
@@ -69,18 +71,18 @@ class ConstantRatePublishedTest {
     assertThat(ratePerHour).isBetween(0.75 * shah, 1.25 * shah);
   }
 
-  private static List<SpotMoment> moments(DryingCase drying, double[] timesS) {
+  private static List<SpotMoment> moments(Casting drying, double[] timesS) {
     PreparedCase prepared = PreparedCase.of(drying, 1e6);
     return new SpotSolver(prepared, new double[0])
         .moments(Spot.NOMINAL, ParameterSample.NONE, timesS);
   }
 
-  private static double solidsKgPerM2(DryingCase drying) {
+  private static double solidsKgPerM2(Casting drying) {
     double moisture = drying.composition().waterKgPerKgDry();
     return drying.pour().wetThicknessM().value() / drying.composition().volumeM3PerKgDry(moisture);
   }
 
-  private static PlateTransfer transfer(DryingCase drying) {
+  private static PlateTransfer transfer(Casting drying) {
     PlateTransfer transfer =
         new PlateTransfer(drying.plate().lengthM(), drying.plate().widthM(), 0);
     transfer.setAir(drying.room().at(0));

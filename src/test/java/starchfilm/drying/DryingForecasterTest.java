@@ -14,12 +14,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Plate;
-import starchfilm.casting.Plates;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
@@ -38,7 +38,7 @@ class DryingForecasterTest {
 
   @Test
   void driesThinEdgeBeforeNominalBeforeThickSpot() {
-    DryingForecast forecast = QUICK.forecast(Plates.USUAL);
+    DryingForecast forecast = QUICK.forecast(Castings.USUAL);
     for (Milestone milestone : Milestone.values()) {
       double edge = forecast.at(Spot.THIN_EDGE).at(milestone).timeS().middle();
       double nominal = forecast.at(Spot.NOMINAL).at(milestone).timeS().middle();
@@ -50,7 +50,7 @@ class DryingForecasterTest {
 
   @Test
   void reachesSkinDryThenPeelableThenDryThrough() {
-    DryingForecast forecast = QUICK.forecast(Plates.USUAL);
+    DryingForecast forecast = QUICK.forecast(Castings.USUAL);
     for (Spot spot : Spot.values()) {
       Band skin = forecast.at(spot).at(Milestone.SKIN_DRY).timeS();
       Band peel = forecast.at(spot).at(Milestone.PEELABLE).timeS();
@@ -62,39 +62,39 @@ class DryingForecasterTest {
 
   @ParameterizedTest
   @MethodSource("slower")
-  void driesSlower(String why, DryingCase slower, DryingCase faster) {
+  void driesSlower(String why, Casting slower, Casting faster) {
     assertThat(Solved.hoursToDry(slower)).as(why).isGreaterThan(Solved.hoursToDry(faster));
   }
 
   static Stream<Arguments> slower() {
-    var paste = Plates.paste(0.08, 0.3);
-    var room = Plates.room(20, 50, 0.1);
-    DryingCase usual = Plates.plate(3, paste, room, 20);
+    var paste = Castings.paste(0.08, 0.3);
+    var room = Castings.room(20, 50, 0.1);
+    Casting usual = Castings.plate(3, paste, room, 20);
     return Stream.of(
-        Arguments.of("thicker", Plates.plate(3.3, paste, room, 20), usual),
-        Arguments.of("damper", Plates.plate(3, paste, Plates.room(20, 60, 0.1), 20), usual),
-        Arguments.of("cooler", Plates.plate(3, paste, Plates.room(17, 50, 0.1), 20), usual),
-        Arguments.of("stiller", Plates.plate(3, paste, Plates.room(20, 50, 0), 20), usual),
-        Arguments.of("cool paste", usual, Plates.plate(3, paste, room, 90)),
+        Arguments.of("thicker", Castings.plate(3.3, paste, room, 20), usual),
+        Arguments.of("damper", Castings.plate(3, paste, Castings.room(20, 60, 0.1), 20), usual),
+        Arguments.of("cooler", Castings.plate(3, paste, Castings.room(17, 50, 0.1), 20), usual),
+        Arguments.of("stiller", Castings.plate(3, paste, Castings.room(20, 50, 0), 20), usual),
+        Arguments.of("cool paste", usual, Castings.plate(3, paste, room, 90)),
         Arguments.of("no heated bench", usual, heated(3, 40)),
         Arguments.of("rim", rimmed(), usual),
         Arguments.of("left on its plate", usual, peeledAtOnceHalfDry()));
   }
 
-  private static DryingCase heated(double wetMm, double benchC) {
-    return Plates.plate(
+  private static Casting heated(double wetMm, double benchC) {
+    return Castings.plate(
         wetMm,
-        Plates.paste(0.08, 0.3),
-        Plates.room(20, 50, 0.1),
+        Castings.paste(0.08, 0.3),
+        Castings.room(20, 50, 0.1),
         20,
         OptionalDouble.of(benchC),
         List.of());
   }
 
-  private static DryingCase rimmed() {
-    DryingCase usual = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 50, 0.1), 20);
+  private static Casting rimmed() {
+    Casting usual = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 50, 0.1), 20);
     Plate flat = usual.plate();
-    return new DryingCase(
+    return Castings.of(
         usual.composition(),
         0,
         0,
@@ -105,11 +105,11 @@ class DryingForecasterTest {
         List.of());
   }
 
-  private static DryingCase peeledAtOnceHalfDry() {
-    return Plates.plate(
+  private static Casting peeledAtOnceHalfDry() {
+    return Castings.plate(
         3,
-        Plates.paste(0.08, 0.3),
-        Plates.room(20, 50, 0.1),
+        Castings.paste(0.08, 0.3),
+        Castings.room(20, 50, 0.1),
         20,
         OptionalDouble.empty(),
         List.of(new FaceChange(40 * 3600.0, OpenFaces.BOTH)));
@@ -122,13 +122,13 @@ class DryingForecasterTest {
   @ParameterizedTest
   @CsvSource({"0.10", "0.12", "0.15"})
   void leavesACentimetreWetAfterAWeekWhoseThinEdgesAreDone(double starch) {
-    Room room = Plates.room(20, 50, 0.1);
+    Room room = Castings.room(20, 50, 0.1);
     double week = 7 * 24;
-    assertThat(Solved.hoursToDry(Plates.plate(10, Plates.paste(starch, 0.3), room, 60)))
+    assertThat(Solved.hoursToDry(Castings.plate(10, Castings.paste(starch, 0.3), room, 60)))
         .isGreaterThan(week);
-    assertThat(Solved.hoursToDry(Plates.plate(2, Plates.paste(starch, 0.3), room, 60)))
+    assertThat(Solved.hoursToDry(Castings.plate(2, Castings.paste(starch, 0.3), room, 60)))
         .isLessThan(week);
-    assertThat(Solved.hoursToDry(Plates.plate(3, Plates.paste(starch, 0.3), room, 60)))
+    assertThat(Solved.hoursToDry(Castings.plate(3, Castings.paste(starch, 0.3), room, 60)))
         .isLessThan(week);
   }
 
@@ -140,8 +140,9 @@ class DryingForecasterTest {
   @ParameterizedTest
   @CsvSource({"20, 50", "25, 50", "20, 70"})
   void leavesThePaceOfARoomDryingToTheRoom(double celsius, double humidityPct) {
-    DryingCase drying =
-        Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(celsius, humidityPct, 0.1), celsius);
+    Casting drying =
+        Castings.plate(
+            3, Castings.paste(0.08, 0.3), Castings.room(celsius, humidityPct, 0.1), celsius);
     int dry = Milestone.DRY_THROUGH.ordinal();
     double usual = Solved.spot(drying, Spot.NOMINAL, ParameterSample.NONE).milestoneS[dry];
     double halved =
@@ -155,16 +156,16 @@ class DryingForecasterTest {
 
   @Test
   void givesTheSameForecastWithOneThreadAndWithMany() throws Exception {
-    DryingForecast alone = new ForkJoinPool(1).submit(() -> QUICK.forecast(Plates.USUAL)).get();
-    DryingForecast many = new ForkJoinPool(7).submit(() -> QUICK.forecast(Plates.USUAL)).get();
+    DryingForecast alone = new ForkJoinPool(1).submit(() -> QUICK.forecast(Castings.USUAL)).get();
+    DryingForecast many = new ForkJoinPool(7).submit(() -> QUICK.forecast(Castings.USUAL)).get();
     assertThat(many).isEqualTo(alone);
   }
 
   @Test
   void widensTheBandWhereThicknessIsUncertain() {
-    DryingCase usual = Plates.USUAL;
-    DryingCase unsure =
-        new DryingCase(
+    Casting usual = Castings.USUAL;
+    Casting unsure =
+        Castings.of(
             usual.composition(),
             0,
             0,
@@ -178,9 +179,9 @@ class DryingForecasterTest {
 
   @Test
   void widensTheBandWhereGlycerolIsUncertainInADampRoom() {
-    DryingCase sure = Plates.plate(3, Plates.paste(0.08, 0.4), Plates.room(20, 75, 0.1), 20);
-    DryingCase unsure =
-        new DryingCase(
+    Casting sure = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 75, 0.1), 20);
+    Casting unsure =
+        Castings.of(
             sure.composition(),
             0,
             0.4,
@@ -203,7 +204,7 @@ class DryingForecasterTest {
 
   @Test
   void namesTheAirAsWhatDrivesTheRangeInAStillRoom() {
-    assertThat(QUICK.forecast(Plates.USUAL).spreadDrivers().get(0).factor())
+    assertThat(QUICK.forecast(Castings.USUAL).spreadDrivers().get(0).factor())
         .isEqualTo(UncertainParameter.AIR_SIDE);
   }
 
@@ -216,14 +217,16 @@ class DryingForecasterTest {
 
   private static RoomVerdict verdict(double humidityPct) {
     return QUICK
-        .forecast(Plates.plate(3, Plates.paste(0.08, 0.4), Plates.room(20, humidityPct, 0.1), 20))
+        .forecast(
+            Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, humidityPct, 0.1), 20))
         .verdict();
   }
 
   @Test
   void neverDatesAMilestoneInSaturatedAir() {
     DryingForecast forecast =
-        QUICK.forecast(Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 100, 0.1), 20));
+        QUICK.forecast(
+            Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 100, 0.1), 20));
     Band dry = forecast.at(Spot.NOMINAL).at(Milestone.DRY_THROUGH).timeS();
     assertThat(dry.middle()).isInfinite();
   }
@@ -231,9 +234,11 @@ class DryingForecasterTest {
   @Test
   void comesToRestWithTheDaysMeanInASwingingRoom() {
     Room swing = new SwingingRoom(new AirState(291.15, 0.55, 0.1), 5, 0.15, 0);
-    DryingForecast swinging = QUICK.forecast(Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60));
+    DryingForecast swinging =
+        QUICK.forecast(Castings.plate(3, Castings.paste(0.08, 0.3), swing, 60));
     DryingForecast steady =
-        QUICK.forecast(Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(18, 55, 0.1), 60));
+        QUICK.forecast(
+            Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(18, 55, 0.1), 60));
     assertThat(swinging.equilibriumMoisture())
         .isCloseTo(steady.equilibriumMoisture(), org.assertj.core.data.Offset.offset(0.01));
     double ratio = dryS(swinging) / dryS(steady);
@@ -252,7 +257,7 @@ class DryingForecasterTest {
                 new LoggedRoom.Reading(0, 293.15, 0.5),
                 new LoggedRoom.Reading(20 * 3600, 293.15, 0.5)),
             0.1);
-    assertThat(QUICK.forecast(Plates.plate(3, Plates.paste(0.08, 0.3), log, 60)).logEndsEarly())
+    assertThat(QUICK.forecast(Castings.plate(3, Castings.paste(0.08, 0.3), log, 60)).logEndsEarly())
         .isTrue();
   }
 
@@ -264,15 +269,16 @@ class DryingForecasterTest {
                 .mapToObj(hour -> new LoggedRoom.Reading(hour * 3600.0, 293.15, 0.5))
                 .toList(),
             0.1);
-    double logged = Solved.hoursToDry(Plates.plate(3, Plates.paste(0.08, 0.3), log, 60));
-    assertThat(logged / Solved.hoursToDry(Plates.USUAL)).isBetween(0.998, 1.002);
+    double logged = Solved.hoursToDry(Castings.plate(3, Castings.paste(0.08, 0.3), log, 60));
+    assertThat(logged / Solved.hoursToDry(Castings.USUAL)).isBetween(0.998, 1.002);
   }
 
   @ParameterizedTest
   @MethodSource("impossible")
   void refusesWhatTheModelDoesNotTake(double wetMm, double airC, double pasteC, String sentence) {
-    assertThatThrownBy(
-            () -> Plates.plate(wetMm, Plates.paste(0.08, 0.3), Plates.room(airC, 50, 0.1), pasteC))
+    Casting casting =
+        Castings.plate(wetMm, Castings.paste(0.08, 0.3), Castings.room(airC, 50, 0.1), pasteC);
+    assertThatThrownBy(() -> PreparedCase.of(casting, 1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(sentence);
   }
@@ -294,11 +300,11 @@ class DryingForecasterTest {
     double starch = Math.pow(10, -2.5 + 2 * random.nextDouble());
     double glycerol = random.nextInt(4) == 0 ? 0 : Math.pow(10, -1.5 + 2.5 * random.nextDouble());
     double solids = Math.min(0.8, starch * (1 + glycerol));
-    DryingCase drying =
-        Plates.plate(
+    Casting drying =
+        Castings.plate(
             Math.pow(10, -2 + 3.69 * random.nextDouble()),
-            Plates.paste(solids / (1 + glycerol), glycerol),
-            Plates.room(
+            Castings.paste(solids / (1 + glycerol), glycerol),
+            Castings.room(
                 1.1 + 88 * random.nextDouble(),
                 100 * random.nextDouble(),
                 10 * random.nextDouble() * random.nextDouble()),

@@ -6,8 +6,8 @@ import static org.assertj.core.data.Offset.offset;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.numerics.diffusion.DiffusionSystem;
 import starchfilm.numerics.diffusion.Grid;
@@ -25,7 +25,7 @@ class FilmSystemOracleTest {
 
   @Test
   void agreesWithALibraryIntegrator() {
-    DryingCase drying = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 50, 0.1), 70);
+    Casting drying = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 50, 0.1), 70);
     double[] ours = ours(drying);
     double[] library = library(drying);
     for (int i = 0; i < HOURS.length; i++) {
@@ -33,7 +33,7 @@ class FilmSystemOracleTest {
     }
   }
 
-  private static double[] ours(DryingCase drying) {
+  private static double[] ours(Casting drying) {
     DiffusionSystem system = system(drying);
     double[] state = start(drying);
     double[] means = new double[HOURS.length];
@@ -48,7 +48,7 @@ class FilmSystemOracleTest {
     return means;
   }
 
-  private static double[] library(DryingCase drying) {
+  private static double[] library(Casting drying) {
     DiffusionSystem system = system(drying);
     double[] state = start(drying);
     FirstOrderDifferentialEquations equations =
@@ -74,22 +74,22 @@ class FilmSystemOracleTest {
     return means;
   }
 
-  private static double startMoisture(DryingCase drying) {
+  private static double startMoisture(Casting drying) {
     return drying.composition().waterKgPerKgDry();
   }
 
-  private static double solidsKgPerM2(DryingCase drying) {
+  private static double solidsKgPerM2(Casting drying) {
     return drying.pour().wetThicknessM().value()
         / drying.composition().volumeM3PerKgDry(startMoisture(drying));
   }
 
-  private static PlateExchange exchange(DryingCase drying, PreparedCase prepared) {
+  private static PlateExchange exchange(Casting drying, PreparedCase prepared) {
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
     exchange.become(ParameterSample.NONE, prepared.material(), solidsKgPerM2(drying));
     return exchange;
   }
 
-  private static DiffusionSystem system(DryingCase drying) {
+  private static DiffusionSystem system(Casting drying) {
     PreparedCase prepared = PreparedCase.of(drying, 1e7);
     return new DiffusionSystem(
         Grid.fineAtUpperFace(NODES, 2),
@@ -98,7 +98,7 @@ class FilmSystemOracleTest {
         solidsKgPerM2(drying));
   }
 
-  private static double[] start(DryingCase drying) {
+  private static double[] start(Casting drying) {
     PreparedCase prepared = PreparedCase.of(drying, 1e7);
     double[] state = new double[NODES + 2];
     java.util.Arrays.fill(state, 0, NODES, startMoisture(drying));

@@ -12,7 +12,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import starchfilm.casting.Plates;
+import starchfilm.casting.Castings;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -44,12 +44,12 @@ public class ForecastBenchmark {
   /** Prepares the tables. */
   @Setup
   public void prepare() {
-    prepared = PreparedCase.of(Plates.USUAL, DryingForecaster.HORIZON_S);
+    prepared = PreparedCase.of(Castings.USUAL, DryingForecaster.HORIZON_S);
     solver =
         new SpotSolver(
             prepared,
             new double[0],
-            SpotSolver.grid(Plates.USUAL, nodes),
+            SpotSolver.grid(Castings.USUAL, nodes),
             Fineness.FORECAST.tolerance(),
             false);
   }
@@ -72,7 +72,7 @@ public class ForecastBenchmark {
    */
   @Benchmark
   public Object tables() {
-    return FilmMaterial.of(Plates.USUAL.composition(), prepared.layers());
+    return FilmMaterial.of(Castings.USUAL.composition(), prepared.layers());
   }
 
   /**
@@ -82,6 +82,6 @@ public class ForecastBenchmark {
    */
   @Benchmark
   public DryingForecast bandOfThousandDraws() {
-    return new DryingForecaster(ParameterDistribution.textbook(), 1000).forecast(Plates.USUAL);
+    return new DryingForecaster(ParameterDistribution.textbook(), 1000).forecast(Castings.USUAL);
   }
 }

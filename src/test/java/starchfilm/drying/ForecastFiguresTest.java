@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -22,25 +22,25 @@ class ForecastFiguresTest {
   private static final int DRAWS = 200;
   private static final DryingForecaster FORECASTER =
       new DryingForecaster(ParameterDistribution.textbook(), DRAWS);
-  private final DryingForecast usual = FORECASTER.forecast(Plates.USUAL);
+  private final DryingForecast usual = FORECASTER.forecast(Castings.USUAL);
 
   @Test
   void oneSpotAloneIsTheSameAsAmongThree() {
     for (Spot spot : Spot.values()) {
-      SpotForecast alone = FORECASTER.forecast(Plates.USUAL, spot);
+      SpotForecast alone = FORECASTER.forecast(Castings.USUAL, spot);
       assertThat(alone).isEqualTo(usual.at(spot));
       assertThat(alone.milestones()).hasSize(Milestone.values().length);
     }
     assertThat(usual.spots()).containsOnlyKeys(Spot.values());
-    DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 100, 0.1), 20);
+    Casting damp = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 100, 0.1), 20);
     assertThat(FORECASTER.forecast(damp, Spot.NOMINAL))
         .isEqualTo(FORECASTER.forecast(damp).at(Spot.NOMINAL));
   }
 
   @Test
   void theMiddleCaseIsOneSolve() {
-    double middle = FORECASTER.middleCaseS(Plates.USUAL, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-    SpotSolution trace = Solved.spot(Plates.USUAL, Spot.THICK_SPOT, ParameterSample.NONE);
+    double middle = FORECASTER.middleCaseS(Castings.USUAL, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+    SpotSolution trace = Solved.spot(Castings.USUAL, Spot.THICK_SPOT, ParameterSample.NONE);
     double exact = trace.milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(middle).isCloseTo(exact, within(1e-3 * exact));
     Band band = usual.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
@@ -51,14 +51,14 @@ class ForecastFiguresTest {
   @Test
   void readyTimesAreThoseOfTheForecast() {
     double[] ready =
-        new ReadyTimes(ParameterDistribution.textbook(), DRAWS).of(Plates.USUAL, Spot.NOMINAL);
+        new ReadyTimes(ParameterDistribution.textbook(), DRAWS).of(Castings.USUAL, Spot.NOMINAL);
     assertThat(ready).hasSize(DRAWS);
     Band band = Quantiles.band(ready);
     Band forecast = usual.at(Spot.NOMINAL).at(Milestone.DRY_THROUGH).timeS();
     assertThat(band.low()).isCloseTo(forecast.low(), within(2e-3 * forecast.low()));
     assertThat(band.middle()).isCloseTo(forecast.middle(), within(2e-3 * forecast.middle()));
     assertThat(band.high()).isCloseTo(forecast.high(), within(2e-3 * forecast.high()));
-    DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 100, 0.1), 20);
+    Casting damp = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 100, 0.1), 20);
     assertThat(new ReadyTimes(ParameterDistribution.textbook(), 3).of(damp, Spot.NOMINAL))
         .containsExactly(
             Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
@@ -71,7 +71,7 @@ class ForecastFiguresTest {
   /** Where it is peelable last, as in a damp room, that is when it is ready. */
   @Test
   void readyIsDryAndPeelable() {
-    DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.4), Plates.room(20, 84, 0.1), 20);
+    Casting damp = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 84, 0.1), 20);
     double[] ready = new ReadyTimes(ParameterDistribution.textbook(), DRAWS).of(damp, Spot.NOMINAL);
     SpotForecast spot = FORECASTER.forecast(damp, Spot.NOMINAL);
     double latest =
@@ -105,7 +105,7 @@ class ForecastFiguresTest {
   /** Solids stay: thickness goes with the volume per kilogram of them. Densities as in `recipe`. */
   @Test
   void thicknessFollowsTheVolume() {
-    Composition paste = Plates.USUAL.composition();
+    Composition paste = Castings.USUAL.composition();
     double wet = volume(paste.waterKgPerKgDry());
     double dry = volume(usual.equilibriumMoisture());
     double[] ratios = {0.75, 1, 1.25};
@@ -124,7 +124,8 @@ class ForecastFiguresTest {
   @Test
   void flagsColdAirAndDampAir() {
     DryingForecast cold =
-        FORECASTER.forecast(Plates.plate(1, Plates.paste(0.08, 0.3), Plates.room(3, 95, 0.1), 20));
+        FORECASTER.forecast(
+            Castings.plate(1, Castings.paste(0.08, 0.3), Castings.room(3, 95, 0.1), 20));
     assertThat(cold.extrapolations())
         .extracting(Extrapolation::rule)
         .contains("diffusivity of water", "equilibrium moisture content");
@@ -140,13 +141,13 @@ class ForecastFiguresTest {
             UncertainParameter.THICKNESS,
             UncertainParameter.HUMIDITY)) {
       DryingForecast forecast =
-          DryingForecaster.ofOnePlate(only(factor, 0.05), 64).forecast(Plates.USUAL);
+          DryingForecaster.ofOnePlate(only(factor, 0.05), 64).forecast(Castings.USUAL);
       assertThat(forecast.spreadDrivers()).extracting(SpreadDriver::factor).containsExactly(factor);
       assertThat(forecast.spreadDrivers().get(0).share()).isCloseTo(1, within(1e-12));
     }
     assertThat(
             DryingForecaster.ofOnePlate(only(UncertainParameter.AIR_SIDE, 1e-8), 64)
-                .forecast(Plates.USUAL)
+                .forecast(Castings.USUAL)
                 .spreadDrivers())
         .isEmpty();
   }
@@ -166,7 +167,7 @@ class ForecastFiguresTest {
     ParameterDistribution model =
         ParameterDistribution.learnt(new double[covariance.length], covariance);
     List<SpreadDriver> drivers =
-        DryingForecaster.ofOnePlate(model, 128).forecast(Plates.USUAL).spreadDrivers();
+        DryingForecaster.ofOnePlate(model, 128).forecast(Castings.USUAL).spreadDrivers();
     assertThat(drivers)
         .extracting(SpreadDriver::factor)
         .containsExactly(UncertainParameter.THICKNESS, UncertainParameter.AIR_SIDE);
@@ -178,7 +179,7 @@ class ForecastFiguresTest {
   void fewCasesTellNoDrivers() {
     assertThat(
             new DryingForecaster(ParameterDistribution.textbook(), 20)
-                .forecast(Plates.USUAL)
+                .forecast(Castings.USUAL)
                 .spreadDrivers())
         .isEmpty();
   }

@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -19,26 +19,26 @@ import starchfilm.numerics.evidence.Band;
 class LikelyCasesTest {
   private static final ParameterDistribution TEXTBOOK = ParameterDistribution.textbook();
 
-  static Stream<DryingCase> plates() {
+  static Stream<Casting> plates() {
     return Stream.of(
-        Plates.USUAL,
-        Plates.plate(1, Plates.paste(0.05, 0.2), Plates.room(25, 35, 0.4), 60),
-        Plates.plate(6, Plates.paste(0.06, 0.35), Plates.room(18, 55, 0), 70));
+        Castings.USUAL,
+        Castings.plate(1, Castings.paste(0.05, 0.2), Castings.room(25, 35, 0.4), 60),
+        Castings.plate(6, Castings.paste(0.06, 0.35), Castings.room(18, 55, 0), 70));
   }
 
   @ParameterizedTest
   @MethodSource("plates")
-  void twentyGiveTheRangeOfThousandsWithinTenPercent(DryingCase drying) {
+  void twentyGiveTheRangeOfThousandsWithinTenPercent(Casting drying) {
     isNear(drying, DryingForecaster.FEWEST_DRAWS, 0.1);
   }
 
   @ParameterizedTest
   @MethodSource("plates")
-  void fortyEightGiveItWithinSixPercent(DryingCase drying) {
+  void fortyEightGiveItWithinSixPercent(Casting drying) {
     isNear(drying, DryingForecaster.QUICK_DRAWS, 0.06);
   }
 
-  private static void isNear(DryingCase drying, int count, double share) {
+  private static void isNear(Casting drying, int count, double share) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.QUICK);
     ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared);
     SpotSolution[] few = solved(prepared, LikelyCases.of(prepared, model, count));
@@ -60,7 +60,7 @@ class LikelyCasesTest {
   /** Five points more of humidity would keep it wet, so the slope is found the other way. */
   @Test
   void followsTheSlopeOfARoomThatIsAlmostTooDamp() {
-    DryingCase drying = Plates.plate(2, Plates.paste(0.08, 0.2), Plates.room(20, 90, 0.1), 20);
+    Casting drying = Castings.plate(2, Castings.paste(0.08, 0.2), Castings.room(20, 90, 0.1), 20);
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.QUICK);
     ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared);
     ParameterSample[] cases = LikelyCases.of(prepared, model, DryingForecaster.QUICK_DRAWS);
@@ -77,7 +77,7 @@ class LikelyCasesTest {
   /** Where the thick spot never dries in the likeliest case there is no slope to follow. */
   @Test
   void spreadsEvenlyWhereNothingDries() {
-    DryingCase damp = Plates.plate(3, Plates.paste(0.08, 0.4), Plates.room(20, 95, 0.1), 20);
+    Casting damp = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 95, 0.1), 20);
     PreparedCase prepared = PreparedCase.of(damp, DryingForecaster.HORIZON_S, Fineness.QUICK);
     assertThat(LikelyCases.of(prepared, TEXTBOOK, 32)).isEqualTo(TEXTBOOK.draws(32));
   }

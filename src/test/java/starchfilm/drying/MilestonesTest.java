@@ -9,10 +9,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
-import starchfilm.casting.Plates;
 import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
 import starchfilm.casting.SwingingRoom;
@@ -23,12 +23,12 @@ import starchfilm.material.air.AirState;
 class MilestonesTest {
   private static final double HOUR_S = 3_600;
 
-  static Stream<DryingCase> plates() {
+  static Stream<Casting> plates() {
     Room swing = new SwingingRoom(new AirState(293.15, 0.5, 0.1), 4, 0.1, 6 * HOUR_S);
     return Stream.of(
-        Plates.USUAL,
-        Plates.plate(1, Plates.paste(0.05, 0.4), Plates.room(22, 55, 0.1), 22),
-        Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60),
+        Castings.USUAL,
+        Castings.plate(1, Castings.paste(0.05, 0.4), Castings.room(22, 55, 0.1), 22),
+        Castings.plate(3, Castings.paste(0.08, 0.3), swing, 60),
         changed(1, OpenFaces.TURNED),
         changed(0, OpenFaces.BOTH),
         changed(1, OpenFaces.BOTH),
@@ -36,11 +36,11 @@ class MilestonesTest {
         changed(40, OpenFaces.TURNED));
   }
 
-  private static DryingCase changed(double hours, OpenFaces open) {
-    return Plates.plate(
+  private static Casting changed(double hours, OpenFaces open) {
+    return Castings.plate(
         3,
-        Plates.paste(0.08, 0.3),
-        Plates.room(20, 50, 0.1),
+        Castings.paste(0.08, 0.3),
+        Castings.room(20, 50, 0.1),
         60,
         OptionalDouble.empty(),
         List.of(new FaceChange(hours * HOUR_S, open)));
@@ -52,7 +52,7 @@ class MilestonesTest {
    */
   @ParameterizedTest
   @MethodSource("plates")
-  void comeWhenTheGoverningPartReachesThem(DryingCase drying) {
+  void comeWhenTheGoverningPartReachesThem(Casting drying) {
     SpotSolution trace = Solved.spot(drying, Spot.THICK_SPOT, ParameterSample.NONE);
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     List<SpotMoment> moments =
@@ -74,7 +74,7 @@ class MilestonesTest {
    */
   @ParameterizedTest
   @MethodSource("plates")
-  void theCurveIsTheMeanMoisture(DryingCase drying) {
+  void theCurveIsTheMeanMoisture(Casting drying) {
     double[] times = {0, HOUR_S, 5 * HOUR_S, 17 * HOUR_S, 40 * HOUR_S, 60 * HOUR_S};
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     SpotSolution trace = new SpotSolution();
@@ -96,14 +96,14 @@ class MilestonesTest {
     double atOnce = Solved.hoursToDry(changed(0, OpenFaces.BOTH));
     double later = Solved.hoursToDry(changed(20, OpenFaces.BOTH));
     assertThat(atOnce).isLessThan(0.9 * later);
-    assertThat(later).isLessThan(0.95 * Solved.hoursToDry(Plates.USUAL));
+    assertThat(later).isLessThan(0.95 * Solved.hoursToDry(Castings.USUAL));
   }
 
   /** Until the plate is turned nothing tells that it will be; turned back, it is as if never. */
   @Test
   void aChangeActsFromItsMomentOn() {
     double[] times = {10 * HOUR_S, 20 * HOUR_S, 30 * HOUR_S};
-    List<SpotMoment> never = moments(Plates.USUAL, times);
+    List<SpotMoment> never = moments(Castings.USUAL, times);
     List<SpotMoment> racked = moments(changed(20, OpenFaces.BOTH), times);
     for (int i = 0; i < 2; i++) {
       assertThat(racked.get(i).meanMoisture())
@@ -114,7 +114,7 @@ class MilestonesTest {
     assertThat(racked.get(2).coreMoisture()).isGreaterThanOrEqualTo(racked.get(2).meanMoisture());
   }
 
-  private static List<SpotMoment> moments(DryingCase drying, double[] timesS) {
+  private static List<SpotMoment> moments(Casting drying, double[] timesS) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     return new SpotSolver(
             prepared,

@@ -8,9 +8,9 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.FaceChange.OpenFaces;
-import starchfilm.casting.Plates;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -39,14 +39,14 @@ class PlateExchangeTest {
   @ParameterizedTest
   @EnumSource(OpenFaces.class)
   void derivativesAreThoseOfTheExchange(OpenFaces faces) {
-    assertDerivatives(Plates.USUAL, faces);
+    assertDerivatives(Castings.USUAL, faces);
     Room swing = new SwingingRoom(new AirState(293.15, 0.5, 0.3), 5, 0.1, 0);
     assertDerivatives(
-        Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60, OptionalDouble.of(40), List.of()),
+        Castings.plate(3, Castings.paste(0.08, 0.3), swing, 60, OptionalDouble.of(40), List.of()),
         faces);
   }
 
-  private static void assertDerivatives(DryingCase drying, OpenFaces faces) {
+  private static void assertDerivatives(Casting drying, OpenFaces faces) {
     PlateExchange exchange = exchange(drying, faces);
     exchange.linearise(TIME_S, LOWER, UPPER, MEAN, KELVIN);
     double[][] slopes = new double[Result.values().length][Argument.values().length];
@@ -98,7 +98,7 @@ class PlateExchangeTest {
   @Test
   void linearisesWhereItIsAskedTo() {
     Room swing = new SwingingRoom(new AirState(293.15, 0.5, 0.3), 5, 0.1, 0);
-    DryingCase drying = Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60);
+    Casting drying = Castings.plate(3, Castings.paste(0.08, 0.3), swing, 60);
     double[][] moves = {
       {0, 0, 0, 0, 0},
       {900, 0, 0, 0, 0},
@@ -125,10 +125,10 @@ class PlateExchangeTest {
    */
   @Test
   void bothFacesOfARackMeetTheAirOfTheMoment() {
-    DryingCase windy = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 50, 3), 60);
+    Casting windy = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 50, 3), 60);
     double[] inWind = wetRack(windy, ParameterSample.NONE, 0);
     assertThat(inWind[0]).isCloseTo(inWind[1], within(0.02 * inWind[1]));
-    DryingCase still = Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 50, 0), 60);
+    Casting still = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 50, 0), 60);
     double[] inStillAir = wetRack(still, ParameterSample.NONE, 0);
     assertThat(inStillAir[0]).isGreaterThan(1.1 * inStillAir[1]);
     double[] doubled =
@@ -137,7 +137,7 @@ class PlateExchangeTest {
     assertThat(doubled[1]).isCloseTo(2 * inStillAir[1], within(1e-9 * doubled[1]));
     // Six hours into a swing of humidity that begins at its middle, the air is at its dampest.
     Room swing = new SwingingRoom(new AirState(293.15, 0.5, 3), 0, 0.3, 0);
-    DryingCase swinging = Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60);
+    Casting swinging = Castings.plate(3, Castings.paste(0.08, 0.3), swing, 60);
     double[] before = wetRack(swinging, ParameterSample.NONE, 0);
     double[] after = wetRack(swinging, ParameterSample.NONE, 6 * 3600);
     assertThat(after[0] / before[0]).isCloseTo(after[1] / before[1], within(0.02));
@@ -145,7 +145,7 @@ class PlateExchangeTest {
   }
 
   /** Outflows of the lower and the upper face of a wet sheet of 290 K. */
-  private static double[] wetRack(DryingCase drying, ParameterSample deviations, double timeS) {
+  private static double[] wetRack(Casting drying, ParameterSample deviations, double timeS) {
     PreparedCase prepared = PreparedCase.of(drying, 1e6);
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
     exchange.become(deviations, prepared.material(), 0.3);
@@ -160,13 +160,13 @@ class PlateExchangeTest {
    */
   @Test
   void balancesHeat() {
-    PlateExchange exchange = exchange(Plates.USUAL, OpenFaces.UPPER);
+    PlateExchange exchange = exchange(Castings.USUAL, OpenFaces.UPPER);
     exchange.evaluate(0, LOWER, UPPER, MEAN, KELVIN);
     double airK = 293.15 + 1.5;
     PlateTransfer transfer = new PlateTransfer(0.2, 0.2, 0);
     transfer.setFactor(Math.exp(0.3));
     transfer.setAir(airK, 0.54, 0.1);
-    var isotherm = PreparedCase.of(Plates.USUAL, 1e6).material().isotherm();
+    var isotherm = PreparedCase.of(Castings.USUAL, 1e6).material().isotherm();
     transfer.evaluate(KELVIN, isotherm.activity(UPPER / Math.exp(0.1)));
     double flux = transfer.vapourFluxKgPerM2S();
     double heat =
@@ -184,7 +184,7 @@ class PlateExchangeTest {
   /** 0.3 kg/m2 of solids with twice their weight of water at 333.15 K on glass at 294.65 K. */
   @Test
   void mixesPasteAndPlate() {
-    PlateExchange exchange = exchange(Plates.USUAL, OpenFaces.UPPER);
+    PlateExchange exchange = exchange(Castings.USUAL, OpenFaces.UPPER);
     double film = 0.3 * ((1550 + 0.3 * 2430) / 1.3 + 2 * 4180);
     double plate = 2500 * 750 * 0.004;
     assertThat(exchange.startTemperatureK(333.15, 2))
@@ -194,19 +194,19 @@ class PlateExchangeTest {
   /** Two open faces lose more than one, and a face turned up loses what the upper one would. */
   @Test
   void opensTheFacesThatAreNamed() {
-    double[] upper = results(exchange(Plates.USUAL, OpenFaces.UPPER), 0, 0, 0, 0, 0);
-    double[] turned = results(exchange(Plates.USUAL, OpenFaces.TURNED), 0, 0, 0, 0, 0);
-    double[] both = results(exchange(Plates.USUAL, OpenFaces.BOTH), 0, 0, 0, 0, 0);
+    double[] upper = results(exchange(Castings.USUAL, OpenFaces.UPPER), 0, 0, 0, 0, 0);
+    double[] turned = results(exchange(Castings.USUAL, OpenFaces.TURNED), 0, 0, 0, 0, 0);
+    double[] both = results(exchange(Castings.USUAL, OpenFaces.BOTH), 0, 0, 0, 0, 0);
     assertThat(upper[0]).isZero();
     assertThat(turned[1]).isZero();
     assertThat(both[1]).isEqualTo(upper[1]);
     assertThat(both[0]).isPositive();
-    PlateExchange swapped = exchange(Plates.USUAL, OpenFaces.TURNED);
+    PlateExchange swapped = exchange(Castings.USUAL, OpenFaces.TURNED);
     swapped.evaluate(TIME_S, UPPER, LOWER, MEAN, KELVIN);
     assertThat(swapped.lowerOutflow()).isEqualTo(upper[1]);
   }
 
-  private static PlateExchange exchange(DryingCase drying, OpenFaces faces) {
+  private static PlateExchange exchange(Casting drying, OpenFaces faces) {
     PreparedCase prepared = PreparedCase.of(drying, 1e6);
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
     exchange.become(SOME, prepared.material(), 0.3);

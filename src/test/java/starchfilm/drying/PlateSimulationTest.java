@@ -6,9 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
-import starchfilm.casting.Pour;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -18,7 +17,7 @@ import starchfilm.numerics.diffusion.Tolerance;
 /** What a scale under a plate shows, out of the same equations as the forecast. */
 class PlateSimulationTest {
   private static final double HOUR_S = 3_600;
-  private static final DryingCase PLATE = Plates.USUAL;
+  private static final Casting PLATE = Castings.USUAL;
 
   @Test
   void atThePourTheScaleShowsThePaste() {
@@ -105,7 +104,7 @@ class PlateSimulationTest {
     // Water's diffusivity hardly moves a weight under way, so its slope is the first to drown in
     // the roughness of a coarse solve: at a forecast's tolerance it is 20 mg off and more.
     double[] timesS = {6 * HOUR_S, 24 * HOUR_S, 60 * HOUR_S};
-    DryingCase even = withUnevenness(PLATE, 0);
+    Casting even = withUnevenness(PLATE, 0);
     ParameterSample more = ParameterSample.NONE.with(UncertainParameter.DIFFUSIVITY, 1);
     double[] base = new double[3];
     double[] moved = new double[3];
@@ -120,8 +119,7 @@ class PlateSimulationTest {
     }
   }
 
-  private static double[] fineMasses(
-      DryingCase drying, double[] timesS, ParameterSample deviations) {
+  private static double[] fineMasses(Casting drying, double[] timesS, ParameterSample deviations) {
     SpotSolution trace = new SpotSolution();
     new SpotSolver(
             PreparedCase.of(drying, DryingForecaster.HORIZON_S),
@@ -135,17 +133,8 @@ class PlateSimulationTest {
         .toArray();
   }
 
-  private static DryingCase withUnevenness(DryingCase drying, double unevenness) {
-    Pour pour = drying.pour();
-    return new DryingCase(
-        drying.composition(),
-        drying.solidsRelativeSd(),
-        drying.plasticiserRelativeSd(),
-        drying.plate(),
-        new Pour(pour.wetThicknessM(), unevenness, pour.pasteTemperatureK()),
-        drying.room(),
-        drying.benchTemperatureK(),
-        drying.faces());
+  private static Casting withUnevenness(Casting drying, double unevenness) {
+    return drying.with(drying.pour().withUnevenness(unevenness));
   }
 
   @Test

@@ -9,9 +9,9 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.LoggedRoom;
-import starchfilm.casting.Plates;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.material.air.AirState;
@@ -25,7 +25,7 @@ class RestingActivityTest {
 
   @Test
   void isTheHumidityWhereTheBenchIsAsWarmAsTheAir() {
-    assertThat(resting(Plates.USUAL).at(0)).isEqualTo(0.5);
+    assertThat(resting(Castings.USUAL).at(0)).isEqualTo(0.5);
     assertThat(resting(onBench(20)).at(1e6)).isEqualTo(0.5);
   }
 
@@ -36,7 +36,7 @@ class RestingActivityTest {
   @ParameterizedTest
   @CsvSource({"30", "40", "60", "17"})
   void balancesOnAKeptBench(double benchC) {
-    DryingCase drying = onBench(benchC);
+    Casting drying = onBench(benchC);
     double activity = resting(drying).at(0);
     double airK = 293.15;
     double vapourPa = 0.5 * SATURATION.pa(airK);
@@ -59,7 +59,7 @@ class RestingActivityTest {
   @CsvSource({"3", "6", "10.25", "18", "24", "30", "71.9"})
   void isTheMeanOfTheDayBefore(double hours) {
     Room room = new SwingingRoom(new AirState(293.15, 0.55, 0.1), 0, 0.15, 0);
-    DryingCase drying = Plates.plate(3, Plates.paste(0.08, 0.3), room, 60);
+    Casting drying = Castings.plate(3, Castings.paste(0.08, 0.3), room, 60);
     double phase = 2 * Math.PI * hours / 24;
     double mean = hours >= 24 ? 0.55 : 0.55 - 0.15 * Math.sin(phase) / phase;
     // The mean is one of half-hourly samples, the first of which is the crest.
@@ -76,22 +76,22 @@ class RestingActivityTest {
                 new LoggedRoom.Reading(0, 293.15, 0.3),
                 new LoggedRoom.Reading(100 * HOUR_S, 293.15, 0.8)),
             0.1);
-    RestingActivity resting = resting(Plates.plate(3, Plates.paste(0.08, 0.3), room, 60));
+    RestingActivity resting = resting(Castings.plate(3, Castings.paste(0.08, 0.3), room, 60));
     assertThat(resting.at(10 * HOUR_S)).isCloseTo(0.3 + 0.005 * 5, within(1e-9));
     assertThat(resting.at(10.25 * HOUR_S)).isCloseTo(0.3 + 0.005 * 5.125, within(1e-9));
     // 48 samples, the last of them now: on average 11.75 hours old.
     assertThat(resting.at(60 * HOUR_S)).isCloseTo(0.3 + 0.005 * (60 - 11.75), within(1e-9));
   }
 
-  private static RestingActivity resting(DryingCase drying) {
+  private static RestingActivity resting(Casting drying) {
     return RestingActivity.in(drying, 80 * HOUR_S);
   }
 
-  private static DryingCase onBench(double celsius) {
-    return Plates.plate(
+  private static Casting onBench(double celsius) {
+    return Castings.plate(
         3,
-        Plates.paste(0.08, 0.3),
-        Plates.room(20, 50, 0.1),
+        Castings.paste(0.08, 0.3),
+        Castings.room(20, 50, 0.1),
         60,
         OptionalDouble.of(celsius),
         List.of());

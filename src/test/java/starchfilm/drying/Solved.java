@@ -1,6 +1,6 @@
 package starchfilm.drying;
 
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterSample;
 
@@ -8,7 +8,7 @@ import starchfilm.drying.uncertainty.ParameterSample;
 final class Solved {
   private Solved() {}
 
-  static SpotSolution spot(DryingCase drying, Spot spot, ParameterSample deviations) {
+  static SpotSolution spot(Casting drying, Spot spot, ParameterSample deviations) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     SpotSolution trace = new SpotSolution();
     new SpotSolver(prepared, new double[0])
@@ -16,11 +16,11 @@ final class Solved {
     return trace;
   }
 
-  static double hours(DryingCase drying, Milestone milestone) {
+  static double hours(Casting drying, Milestone milestone) {
     return spot(drying, Spot.NOMINAL, ParameterSample.NONE).milestoneS[milestone.ordinal()] / 3600;
   }
 
-  static double hoursToDry(DryingCase drying) {
+  static double hoursToDry(Casting drying) {
     return hours(drying, Milestone.DRY_THROUGH);
   }
 }

@@ -12,17 +12,17 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
-import starchfilm.casting.Plates;
 import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.air.AirState;
-import starchfilm.material.wetfilm.FilmMaterial;
+import starchfilm.material.recipe.Ingredient;
 import starchfilm.numerics.diffusion.Grid;
 import starchfilm.numerics.diffusion.Tolerance;
 
@@ -30,18 +30,18 @@ import starchfilm.numerics.diffusion.Tolerance;
 class SpotSolverTest {
   private static final Tolerance EXACT = new Tolerance(1e-9, 1e-10, 1e-7);
 
-  static Stream<DryingCase> plates() {
+  static Stream<Casting> plates() {
     return Stream.of(
-        Plates.USUAL,
-        Plates.plate(1, Plates.paste(0.05, 0.4), Plates.room(22, 55, 0.1), 22),
-        Plates.plate(3, Plates.paste(0.08, 0.3), Plates.room(20, 70, 0), 80),
-        Plates.plate(8, Plates.paste(0.06, 0.3), Plates.room(25, 40, 0.2), 60),
-        Plates.plate(2, Plates.paste(0.08, 0), Plates.room(40, 20, 0.5), 40));
+        Castings.USUAL,
+        Castings.plate(1, Castings.paste(0.05, 0.4), Castings.room(22, 55, 0.1), 22),
+        Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 70, 0), 80),
+        Castings.plate(8, Castings.paste(0.06, 0.3), Castings.room(25, 40, 0.2), 60),
+        Castings.plate(2, Castings.paste(0.08, 0), Castings.room(40, 20, 0.5), 40));
   }
 
   @ParameterizedTest
   @MethodSource("plates")
-  void datesEveryMilestoneWithinOneThousandth(DryingCase drying) {
+  void datesEveryMilestoneWithinOneThousandth(Casting drying) {
     SpotSolution forecast =
         solve(drying, Fineness.FORECAST.nodes(), Fineness.FORECAST.tolerance(), false);
     SpotSolution exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
@@ -55,7 +55,7 @@ class SpotSolverTest {
 
   @ParameterizedTest
   @MethodSource("plates")
-  void datesEveryMilestoneOfAQuickSolveWithinTwoPercent(DryingCase drying) {
+  void datesEveryMilestoneOfAQuickSolveWithinTwoPercent(Casting drying) {
     Fineness quick = Fineness.QUICK;
     SpotSolution coarse = solve(drying, quick.nodes(), quick.tolerance(), false);
     SpotSolution exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
@@ -69,7 +69,7 @@ class SpotSolverTest {
 
   @ParameterizedTest
   @MethodSource("plates")
-  void halvingTheCellsMovesDryThroughByLessThanThreePerThousand(DryingCase drying) {
+  void halvingTheCellsMovesDryThroughByLessThanThreePerThousand(Casting drying) {
     int dry = Milestone.DRY_THROUGH.ordinal();
     Tolerance tight = new Tolerance(1e-6, 1e-7, 1e-4);
     double forecast = solve(drying, Fineness.FORECAST.nodes(), tight, true).milestoneS[dry];
@@ -79,7 +79,7 @@ class SpotSolverTest {
 
   @ParameterizedTest
   @MethodSource("plates")
-  void closesTheWaterBalanceForAnyTolerance(DryingCase drying) {
+  void closesTheWaterBalanceForAnyTolerance(Casting drying) {
     for (double loose : new double[] {1e-6, 1e-4, 1e-3, 1e-2}) {
       Tolerance tolerance = new Tolerance(loose, loose / 5, 100 * loose);
       assertThat(solve(drying, Fineness.FORECAST.nodes(), tolerance, false).balanceError)
@@ -90,7 +90,7 @@ class SpotSolverTest {
   /** Fewer bytes a solve than one array of the state would take: nothing is made step by step. */
   @Test
   void allocatesNothingWhileItSteps() {
-    PreparedCase prepared = PreparedCase.of(Plates.USUAL, DryingForecaster.HORIZON_S);
+    PreparedCase prepared = PreparedCase.of(Castings.USUAL, DryingForecaster.HORIZON_S);
     SpotSolver solver = new SpotSolver(prepared, new double[0]);
     SpotSolution trace = new SpotSolution();
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
@@ -110,27 +110,27 @@ class SpotSolverTest {
   /** More glycerol as a likely case is the same as a plate of a paste that has it. */
   @Test
   void aCaseWithMoreGlycerolIsThatPaste() {
-    DryingCase sweeter =
-        Plates.plate(
+    Casting sweeter =
+        Castings.plate(
             3,
-            FilmMaterial.withGlycerol(Plates.USUAL.composition(), 1.5),
-            Plates.room(20, 50, 0.1),
+            Castings.USUAL.composition().times(1.5, Ingredient.GLYCEROL),
+            Castings.room(20, 50, 0.1),
             60);
     double asked = Solved.hoursToDry(sweeter);
     double dryS =
         Solved.spot(
-                Plates.USUAL,
+                Castings.USUAL,
                 Spot.NOMINAL,
                 ParameterSample.NONE.with(UncertainParameter.PLASTICISER, 0.5))
             .milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(dryS / 3600).isCloseTo(asked, offset(1e-3 * asked));
-    assertThat(Math.abs(asked / Solved.hoursToDry(Plates.USUAL) - 1)).isGreaterThan(3e-3);
+    assertThat(Math.abs(asked / Solved.hoursToDry(Castings.USUAL) - 1)).isGreaterThan(3e-3);
   }
 
   /** One object solves one case after another, each as if it were the first. */
   @Test
   void nothingOfACaseStaysForTheNext() {
-    DryingCase drying = turned(OpenFaces.BOTH);
+    Casting drying = turned(OpenFaces.BOTH);
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     SpotSolution first = new SpotSolution();
     SpotSolution again = new SpotSolution();
@@ -147,33 +147,33 @@ class SpotSolverTest {
 
   @ParameterizedTest
   @MethodSource("varyingPlates")
-  void closesTheWaterBalanceInVaryingRoomsAndWhenTurned(DryingCase drying) {
+  void closesTheWaterBalanceInVaryingRoomsAndWhenTurned(Casting drying) {
     assertThat(
             solve(drying, Fineness.FORECAST.nodes(), Fineness.FORECAST.tolerance(), false)
                 .balanceError)
         .isLessThan(1e-9);
   }
 
-  static Stream<DryingCase> varyingPlates() {
+  static Stream<Casting> varyingPlates() {
     Room swing = new SwingingRoom(new AirState(288.15, 0.65, 0.1), 6, 0.2, 6 * 3600.0);
     return Stream.of(
-        Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60),
+        Castings.plate(3, Castings.paste(0.08, 0.3), swing, 60),
         turned(OpenFaces.TURNED),
         turned(OpenFaces.BOTH));
   }
 
-  private static DryingCase turned(OpenFaces open) {
-    return Plates.plate(
+  private static Casting turned(OpenFaces open) {
+    return Castings.plate(
         4,
-        Plates.paste(0.08, 0.3),
-        Plates.room(20, 50, 0.1),
+        Castings.paste(0.08, 0.3),
+        Castings.room(20, 50, 0.1),
         60,
         OptionalDouble.empty(),
         List.of(new FaceChange(50 * 3600.0, open)));
   }
 
   private static SpotSolution solve(
-      DryingCase drying, int nodes, Tolerance tolerance, boolean fourthOrder) {
+      Casting drying, int nodes, Tolerance tolerance, boolean fourthOrder) {
     PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
     Grid grid = SpotSolver.grid(drying, nodes);
     SpotSolution trace = new SpotSolution();

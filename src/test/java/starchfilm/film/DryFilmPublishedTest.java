@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.AceticAcid;
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.material.ingredient.StarchKind;
@@ -36,8 +38,8 @@ class DryFilmPublishedTest {
   @Test
   void massBalanceGivesThePublishedThickness() {
     Composition paste = new Composition(Map.of(StarchKind.CORN, 1.0), 0.010, 0.005, 0, 0, 0.985);
-    FilmCase pour =
-        new FilmCase(paste, 0, Pastes.cook(15, 95), Estimate.exact(3.00e-3), 0, Pastes.ROOM_K, 0);
+    Casting pour =
+        Castings.film(paste, 0, Pastes.cook(15, 95), Estimate.exact(3.00e-3), 0, Pastes.ROOM_K, 0);
 
     assertThat(DryThickness.of(pour, new Band(0, 0, 0)).middle())
         .isCloseTo(32e-6, within(0.15 * 32e-6));
@@ -46,7 +48,7 @@ class DryFilmPublishedTest {
   /** 2 mm of 5 % starch with 30 g glycerol per 100 g: about 0.11 mm (our own worked example). */
   @Test
   void twoMillimetresOfFivePercentStarchDryToATenth() {
-    FilmCase pour = Pastes.fresh(Pastes.paste(StarchKind.CORN, 0.05, 30, 0, 0));
+    Casting pour = Pastes.fresh(Pastes.paste(StarchKind.CORN, 0.05, 30, 0, 0));
 
     assertThat(new FilmForecaster().forecast(pour).dryThicknessM().middle())
         .isCloseTo(0.11e-3, within(0.01e-3));

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
@@ -45,8 +47,8 @@ class FeelAndCautionsTest {
   @Test
   void coldMakesAFlexibleFilmStiff() {
     Composition paste = Pastes.paste(StarchKind.CORN, 28);
-    FilmCase shed =
-        new FilmCase(paste, 0, Pastes.cook(15, 95), Estimate.exact(2e-3), 0.5, 278.15, 0);
+    Casting shed =
+        Castings.film(paste, 0, Pastes.cook(15, 95), Estimate.exact(2e-3), 0.5, 278.15, 0);
 
     assertThat(forecaster.forecast(shed).feel()).isIn(Feel.STIFF, Feel.BRITTLE);
   }
@@ -128,8 +130,8 @@ class FeelAndCautionsTest {
 
   @Test
   void warnsOfThickFilmThinnedPasteAndNoStarch() {
-    FilmCase thick =
-        new FilmCase(
+    Casting thick =
+        Castings.film(
             Pastes.paste(StarchKind.CORN, 0.05, 30, 0, 0),
             0,
             Pastes.cook(15, 95),
@@ -163,7 +165,7 @@ class FeelAndCautionsTest {
   private List<FilmCaution> cooked(Composition paste, double celsius) {
     return forecaster
         .forecast(
-            new FilmCase(
+            Castings.film(
                 paste, 0, Pastes.cook(15, celsius), Estimate.exact(2e-3), 0.5, Pastes.ROOM_K, 0))
         .cautions();
   }

@@ -11,6 +11,8 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -24,8 +26,8 @@ import starchfilm.numerics.evidence.Estimate;
 public class FilmForecasterBenchmark {
   private final FilmForecaster forecaster = new FilmForecaster();
   private final Levers levers = new Levers(forecaster);
-  private final FilmCase unsure =
-      new FilmCase(
+  private final Casting unsure =
+      Castings.film(
           Pastes.paste(StarchKind.POTATO, 0.04, 30, 0.01, 0.005),
           0.1,
           0.03,

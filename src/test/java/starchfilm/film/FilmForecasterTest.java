@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
@@ -68,7 +70,7 @@ class FilmForecasterTest {
 
   @Test
   void homeFilmIsWeakerThanLaboratoryFilmAndLessSure() {
-    FilmCase film = Pastes.fresh(Pastes.paste(StarchKind.CORN, 30));
+    Casting film = Pastes.fresh(Pastes.paste(StarchKind.CORN, 30));
     FilmForecast home = forecaster.forecast(film);
     FilmForecast laboratory = new FilmForecaster(Workmanship.LABORATORY).forecast(film);
 
@@ -85,12 +87,12 @@ class FilmForecasterTest {
   @Test
   void unsurePlasticiserWidensEveryBandThatFollowsIt() {
     Composition paste = Pastes.paste(StarchKind.CORN, 25);
-    FilmCase sure = Pastes.fresh(paste);
+    Casting sure = Pastes.fresh(paste);
     FilmForecast exact = forecaster.forecast(sure);
     FilmForecast rough =
         forecaster.forecast(
-            new FilmCase(
-                paste, 0.2, sure.cook(), sure.wetThicknessM(), 0.5, Pastes.ROOM_K, sure.ageS()));
+            Castings.film(
+                paste, 0.2, sure.cook(), sure.pour().wetThicknessM(), 0.5, Pastes.ROOM_K, 0));
 
     for (Function<FilmForecast, Band> figure :
         List.<Function<FilmForecast, Band>>of(
@@ -110,9 +112,9 @@ class FilmForecasterTest {
   @Test
   void unsureSolidsAndPourWidenTheThickness() {
     Composition paste = Pastes.paste(StarchKind.CORN, 30);
-    FilmCase sure = Pastes.fresh(paste);
-    FilmCase rough =
-        new FilmCase(
+    Casting sure = Pastes.fresh(paste);
+    Casting rough =
+        Castings.film(
             paste, 0, 0.06, sure.cook(), new Estimate(2e-3, 0.16e-3), 0.5, Pastes.ROOM_K, 0);
 
     Band exact = forecaster.forecast(sure).dryThicknessM();
@@ -202,7 +204,7 @@ class FilmForecasterTest {
 
   @ParameterizedTest
   @MethodSource("extremeFilms")
-  void neverGivesAFigureThatIsNoNumber(FilmCase film) {
+  void neverGivesAFigureThatIsNoNumber(Casting film) {
     FilmForecast forecast = forecaster.forecast(film);
 
     for (Band band : bands(forecast)) {
@@ -215,7 +217,7 @@ class FilmForecasterTest {
   }
 
   /** Seeded, so that a failure repeats: extremes first, then anything. */
-  static Stream<FilmCase> extremeFilms() {
+  static Stream<Casting> extremeFilms() {
     Random random = new Random(1939);
     return IntStream.range(0, 400)
         .mapToObj(
@@ -234,7 +236,7 @@ class FilmForecasterTest {
                       salt,
                       acid,
                       1 - starch - glycerol - salt - acid);
-              return new FilmCase(
+              return Castings.film(
                   paste,
                   random.nextDouble(),
                   random.nextDouble(),
@@ -255,8 +257,8 @@ class FilmForecasterTest {
                 + " 1; film never comes to rest in saturated air, give a drier room");
   }
 
-  private static FilmCase aged(double days, Composition paste) {
-    return new FilmCase(
+  private static Casting aged(double days, Composition paste) {
+    return Castings.film(
         paste, 0, Pastes.cook(15, 95), Estimate.exact(2e-3), 0.5, Pastes.ROOM_K, days * DAY_S);
   }
 

@@ -8,8 +8,11 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -58,8 +61,8 @@ class FilmRulesTest {
   @Test
   void unsureMoistureWidensTheThickness() {
     Composition paste = Pastes.paste(StarchKind.CORN, 30);
-    FilmCase pour =
-        new FilmCase(
+    Casting pour =
+        Castings.film(
             paste, 0, Pastes.cook(15, 95), new Estimate(2e-3, 0.16e-3), 0.5, Pastes.ROOM_K, 0);
     Band dry = DryThickness.of(pour, new Band(0.05, 0.1, 0.3));
     double dryVolume = (1 / 1.3) / 1500 + (0.3 / 1.3) / 1258;
@@ -72,7 +75,7 @@ class FilmRulesTest {
   @Test
   void leversTellWhyNothingMoves() {
     Levers levers = new Levers(new FilmForecaster());
-    FilmCase plain = Pastes.fresh(Pastes.paste(StarchKind.CORN, 0.05, 28, 0, 0));
+    Casting plain = Pastes.fresh(Pastes.paste(StarchKind.CORN, 0.05, 28, 0, 0));
     Lever water = levers.of(plain).get(Ingredient.WATER.ordinal());
     Lever starch = levers.of(plain).get(Ingredient.STARCH.ordinal());
     assertThat(water.on(FilmProperty.PASTE_PH).unmoved()).contains(Unmoved.TOO_SMALL);

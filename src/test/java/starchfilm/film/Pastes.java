@@ -1,6 +1,8 @@
 package starchfilm.film;
 
 import java.util.Map;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
@@ -32,12 +34,12 @@ final class Pastes {
   }
 
   /** A fresh film, 2 mm wet, well cooked, in a room of 50 % and 23 C. */
-  static FilmCase fresh(Composition composition) {
+  static Casting fresh(Composition composition) {
     return in(0.5, composition);
   }
 
-  static FilmCase in(double relativeHumidity, Composition composition) {
-    return new FilmCase(
+  static Casting in(double relativeHumidity, Composition composition) {
+    return Castings.film(
         composition, 0, cook(15, 95), Estimate.exact(2e-3), relativeHumidity, ROOM_K, 0);
   }
 }

@@ -1,12 +1,15 @@
 package starchfilm.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -34,15 +37,18 @@ class RefusedFilmTest {
       double kelvin,
       double ageS,
       String words) {
-    assertThatThrownBy(() -> film(plasticiserSd, solidsSd, wetM, humidity, kelvin, ageS))
+    Casting film = film(plasticiserSd, solidsSd, wetM, humidity, kelvin, ageS);
+    assertThatThrownBy(() -> FilmLimits.require(film))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageStartingWith("film forecast, " + words + " given, allowed ");
   }
 
   @Test
   void takesTheEndsOfAFilm() {
-    assertThat(film(0, 0, 1e-9, 0, 233, 0).ageS()).isZero();
-    assertThat(film(0, 0, 1e-9, 0.999, 373, 0).temperatureK()).isEqualTo(373);
+    assertThatCode(() -> FilmLimits.require(film(0, 0, 1e-9, 0, 233, 0)))
+        .doesNotThrowAnyException();
+    assertThatCode(() -> FilmLimits.require(film(0, 0, 1e-9, 0.999, 373, 0)))
+        .doesNotThrowAnyException();
   }
 
   @ParameterizedTest
@@ -86,14 +92,14 @@ class RefusedFilmTest {
     assertThat(new Workmanship(0.001, 1).bandWidening()).isEqualTo(1);
   }
 
-  private static FilmCase film(
+  private static Casting film(
       double plasticiserSd,
       double solidsSd,
       double wetM,
       double humidity,
       double kelvin,
       double ageS) {
-    return new FilmCase(
+    return Castings.film(
         Pastes.paste(StarchKind.CORN, 30),
         plasticiserSd,
         solidsSd,

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
@@ -72,8 +74,8 @@ class RuleRangesTest {
   }
 
   /** 70 g glycerol, 90 % relative humidity, 35 °C. */
-  private static FilmCase outside() {
-    return new FilmCase(
+  private static Casting outside() {
+    return Castings.film(
         Pastes.paste(StarchKind.CORN, 70),
         0,
         Pastes.cook(15, 95),
@@ -158,7 +160,7 @@ class RuleRangesTest {
     return forecast.sources().stream().anyMatch(source -> source.citation().contains(words));
   }
 
-  private static FilmCase film(Composition paste, Cook cook, double humidity, double ageS) {
-    return new FilmCase(paste, 0, cook, Estimate.exact(2e-3), humidity, Pastes.ROOM_K, ageS);
+  private static Casting film(Composition paste, Cook cook, double humidity, double ageS) {
+    return Castings.film(paste, 0, cook, Estimate.exact(2e-3), humidity, Pastes.ROOM_K, ageS);
   }
 }

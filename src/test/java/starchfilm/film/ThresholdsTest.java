@@ -8,6 +8,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
@@ -154,8 +156,8 @@ class ThresholdsTest {
 
   private static List<FilmCaution> cautions(
       FilmState film, double glassK, Composition paste, double cookedC, double dryM) {
-    FilmCase filmCase =
-        new FilmCase(
+    Casting filmCase =
+        Castings.film(
             paste,
             0,
             Pastes.cook(15, cookedC),

@@ -12,13 +12,13 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /** What learning from many plates has to hold to, whatever the plates. */
 class LearnerTest {
@@ -115,7 +115,7 @@ class LearnerTest {
   void aWildReadingIsNamedAndHardlyMovesWhatIsLearnt() {
     List<Trial> sound = dried(3, SLOW_AIR, "shed");
     List<Trial> wild = new ArrayList<>(sound);
-    List<Weighing> weighings = new ArrayList<>(sound.get(1).weighings());
+    List<Weighing> weighings = new ArrayList<>(sound.get(1).seen().weighings());
     Weighing slip = weighings.get(2);
     // A slip of the pen: 40 g too little.
     weighings.set(2, new Weighing(slip.timeS(), slip.filmMassKg() - 0.040, slip.massSdKg()));

@@ -13,9 +13,9 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.trial.Trial;
 
 /**
  * How long a notebook of 50 trials of 10 weighings takes to learn from; never part of the tests.

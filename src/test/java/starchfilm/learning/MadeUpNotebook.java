@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
 
 /** Whole notebooks made up from a seed: plates of a few rooms, weighed, and strips of some. */
 final class MadeUpNotebook {
@@ -59,6 +59,6 @@ final class MadeUpNotebook {
 
   /** The same trial in a file of its own, with strips. */
   static Trial pulled(Trial trial, Path file, List<PullTest> pulls) {
-    return SyntheticPlates.with(trial, file, trial.weighings(), pulls);
+    return SyntheticPlates.with(trial, file, trial.seen().weighings(), pulls);
   }
 }

@@ -11,10 +11,10 @@ import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.trial.Trial;
 
 /**
  * Whether the ranges hold as many plates as they say, once a notebook has taught.

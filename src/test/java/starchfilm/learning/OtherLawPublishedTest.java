@@ -8,12 +8,12 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.PlateSimulation;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /**
  * Plates that dry by another law than the model's: the two periods of the textbooks of drying, a
@@ -35,8 +35,8 @@ class OtherLawPublishedTest {
   void weighingsOfTheFirstHalfForetellThoseOfTheSecond(
       double gramsPerHour, double criticalMoisture, double restingMoisture) {
     Trial bare = new SyntheticPlates(17).any("shed");
-    double poured = bare.pouredMassKg().orElseThrow().value();
-    double solids = poured * bare.dryingCase().composition().drySolids();
+    double poured = bare.casting().pour().weighedKg().orElseThrow().value();
+    double solids = poured * bare.casting().composition().drySolids();
     double rateKgPerS = gramsPerHour / 1000 / HOUR_S;
     double waterS = (poured - solids * (1 + criticalMoisture)) / rateKgPerS;
     double[] known =
@@ -62,7 +62,7 @@ class OtherLawPublishedTest {
           massKg(heldOut[i], poured, solids, rateKgPerS, criticalMoisture, restingMoisture);
       double low = likely[i][DRAWS / 10];
       double high = likely[i][DRAWS - 1 - DRAWS / 10];
-      double miss = Band.Z90 * ModelMiss.of(weighed.dryingCase()).sdKg(truth);
+      double miss = Band.Z90 * ModelMiss.of(weighed.casting()).sdKg(truth);
       if (truth >= low - miss && truth <= high + miss) {
         within++;
       }
@@ -83,7 +83,7 @@ class OtherLawPublishedTest {
 
   private static double[][] likelyMasses(
       Trial trial, ParameterDistribution model, double[] timesS) {
-    PlateSimulation plate = new PlateSimulation(trial.dryingCase(), timesS);
+    PlateSimulation plate = new PlateSimulation(trial.casting(), timesS);
     double[][] masses = new double[timesS.length][DRAWS];
     double[] one = new double[timesS.length];
     ParameterSample[] draws = model.draws(DRAWS);

@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
@@ -23,8 +25,6 @@ import starchfilm.film.LearntFilm;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
 
 /** What pulled strips teach of the film rules. */
 class StripLessonsTest {
@@ -45,7 +45,7 @@ class StripLessonsTest {
 
   /** Strips so many times as strong and as stretchy as the rules say of that film. */
   private Trial film(StarchKind kind, double... times) {
-    FilmForecast rule = new FilmForecaster().forecast(filmOf(kind).filmCase());
+    FilmForecast rule = new FilmForecaster().forecast(filmOf(kind).casting());
     return filmOf(
         kind,
         Arrays.stream(times)
@@ -73,7 +73,7 @@ class StripLessonsTest {
   void aLessonIsTheLogarithmOfMeasuredOverForecast() {
     PullTest strip = new PullTest(6.0, 15e-3, 0.1e-3, OptionalDouble.of(0.5));
     Trial trial = filmOf(StarchKind.POTATO, strip, strip, strip, strip);
-    FilmForecast rule = new FilmForecaster().forecast(trial.filmCase());
+    FilmForecast rule = new FilmForecaster().forecast(trial.casting());
     StripTeacher teacher = new StripTeacher();
 
     teacher.hear(trial, "a.json");
@@ -187,8 +187,8 @@ class StripLessonsTest {
     Trial next = filmOf(StarchKind.POTATO);
     LearntFilm learnt = Workshop.taughtBy(HERE, List.of(taught)).film(next);
 
-    FilmForecast before = new FilmForecaster().forecast(next.filmCase());
-    FilmForecast after = new FilmForecaster(learnt).forecast(next.filmCase());
+    FilmForecast before = new FilmForecaster().forecast(next.casting());
+    FilmForecast after = new FilmForecaster(learnt).forecast(next.casting());
 
     double factor = learnt.logFactors().get(FilmProperty.TENSILE_STRENGTH).value();
     assertThat(after.tensileStrengthPa().middle())

@@ -6,14 +6,21 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Random;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Room;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.Observations;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateSimulation;
@@ -29,9 +36,6 @@ import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /** Plates that were never cast: trials made up from a seed, dried by the model itself. */
 final class SyntheticPlates {
@@ -86,24 +90,6 @@ final class SyntheticPlates {
             new Cook(Estimate.exact(600), Estimate.exact(363.15), gram.plus(Estimate.exact(0.05))));
     double density = Paste.cooked(recipe).composition().pasteDensityKgPerM3();
     Estimate poured = new Estimate(pouredKg, SCALE_SD_KG);
-    return withPoured(
-        recipe,
-        plate,
-        roomName,
-        room,
-        new Pour(poured.times(1 / (density * plate.areaM2())), 0.25, 333.15),
-        Optional.of(poured),
-        List.of());
-  }
-
-  private Trial withPoured(
-      Recipe recipe,
-      Plate plate,
-      String roomName,
-      Room room,
-      Pour pour,
-      Optional<Estimate> poured,
-      List<Weighing> weighings) {
     made++;
     return new Trial(
         Path.of("plate-" + made + ".json"),
@@ -111,29 +97,21 @@ final class SyntheticPlates {
         true,
         Optional.empty(),
         recipe,
-        plate,
-        pour,
-        poured,
-        1,
-        roomName,
-        room,
-        Trial.RoomUncertainty.NONE,
-        OptionalDouble.empty(),
-        List.of(),
-        new Trial.Use(0.5, 293.15, 0),
-        weighings,
-        List.of(),
-        List.of(),
-        List.of(),
-        OptionalInt.empty(),
-        List.of(),
-        List.of(),
+        Casting.of(
+            recipe,
+            plate,
+            new Pour(
+                poured.times(1 / (density * plate.areaM2())), 0.25, 333.15, Optional.of(poured), 1),
+            List.of(),
+            new DryingPlace(roomName, room, RoomUncertainty.NONE, OptionalDouble.empty()),
+            Castings.use(0.5, 20, 0)),
+        Observations.NONE,
         List.of());
   }
 
   /** The same trial with its weighings. */
   static Trial weighed(Trial trial, List<Weighing> weighings) {
-    return with(trial, trial.file(), weighings, trial.pulls());
+    return with(trial, trial.file(), weighings, trial.seen().pulls());
   }
 
   /** The same trial in a file of its own, with weighings and strips. */
@@ -144,29 +122,21 @@ final class SyntheticPlates {
         trial.invented(),
         trial.pouredAt(),
         trial.recipe(),
-        trial.plate(),
-        trial.pour(),
-        trial.pouredMassKg(),
-        trial.plateCount(),
-        trial.roomName(),
-        trial.room(),
-        trial.roomDoubt(),
-        trial.benchTemperatureK(),
-        trial.faces(),
-        trial.use(),
-        weighings,
-        trial.faults(),
-        pulls,
-        trial.measuredDryThicknessM(),
-        trial.rating(),
-        trial.remarks(),
-        trial.photos(),
+        trial.casting(),
+        new Observations(
+            weighings,
+            trial.seen().faults(),
+            pulls,
+            trial.seen().dryThicknessesM(),
+            trial.seen().rating(),
+            trial.seen().remarks(),
+            trial.seen().photos()),
         trial.notRecorded());
   }
 
   /** When the thick spot of a plate is dry through in a case (s). */
   static double dryThroughS(Trial trial, ParameterSample truth) {
-    return new PlateSimulation(trial.dryingCase())
+    return new PlateSimulation(trial.casting())
         .milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, truth);
   }
 
@@ -175,7 +145,7 @@ final class SyntheticPlates {
     double dryS = dryThroughS(trial, truth);
     double[] timesS = Arrays.stream(sharesOfDryTime).map(share -> share * dryS).toArray();
     double[] masses = new double[timesS.length];
-    new PlateSimulation(trial.dryingCase(), timesS).filmMassesKg(truth, masses);
+    new PlateSimulation(trial.casting(), timesS).filmMassesKg(truth, masses);
     List<Weighing> weighings = new ArrayList<>();
     for (int i = 0; i < timesS.length; i++) {
       double shown = Math.rint(masses[i] / SCALE_STEP_KG) * SCALE_STEP_KG;
@@ -189,13 +159,13 @@ final class SyntheticPlates {
    * weighings.
    */
   static Band forecast(Trial trial, SharedParameters shared) {
-    PlateModel plate = new PlateModel(trial, trial.weighings());
+    PlateModel plate = new PlateModel(trial, trial.seen().weighings());
     Normal known = plate.before(shared);
-    if (!trial.weighings().isEmpty()) {
+    if (!trial.seen().weighings().isEmpty()) {
       known = PlateFit.of(plate.readings(), known).posterior(known);
     }
     return DryingForecaster.ofOnePlate(plate.model(known), FORECAST_DRAWS)
-        .forecast(trial.dryingCase(), Spot.THICK_SPOT)
+        .forecast(trial.casting(), Spot.THICK_SPOT)
         .at(Milestone.DRY_THROUGH)
         .timeS();
   }

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.NotebookReader;
-import starchfilm.trial.Trial;
 
 /** An edited trial is known by the facts that learning reads, and by no others. */
 class TrialFactsTest {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
@@ -24,7 +25,6 @@ import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.trial.Trial;
 
 /** What was learnt is the same after it was written and read. */
 class WorkshopFileTest {
@@ -134,7 +134,8 @@ class WorkshopFileTest {
     List<Trial> taught = new MadeUpNotebook(12, folder).trials(3);
     Workshop learnt = Workshop.taughtBy(folder, taught);
     Trial renamed =
-        MadeUpNotebook.pulled(taught.get(0), folder.resolve("new.json"), taught.get(0).pulls());
+        MadeUpNotebook.pulled(
+            taught.get(0), folder.resolve("new.json"), taught.get(0).seen().pulls());
 
     assertThat(learnt.drying(renamed).factors().sd(UncertainParameter.AIR_SIDE))
         .isLessThan(learnt.drying(taught.get(0)).factors().sd(UncertainParameter.AIR_SIDE));

@@ -42,7 +42,7 @@ class DryingSurfaceTest {
               0,
               THINNEST_M * Math.pow(THICKEST_M / THINNEST_M, random.nextDouble()),
               1);
-      double[] real = TIMES.of(DryingSurface.dryingCase(request, design), Spot.THICK_SPOT);
+      double[] real = TIMES.of(request.casting(design), Spot.THICK_SPOT);
       double logMean = Arrays.stream(real).map(Math::log).average().orElseThrow();
       // All of these are within 0.15 %; what is found is forecast again in full.
       assertThat(Math.log(surface.middleS(design))).isCloseTo(logMean, within(0.005));

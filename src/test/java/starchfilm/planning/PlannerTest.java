@@ -60,7 +60,7 @@ class PlannerTest {
     assertThat(plan.recipes()).isNotEmpty();
     for (PlannedRecipe recipe : plan.recipes()) {
       assertThat(recipe.film().feel()).isEqualTo(feel);
-      assertThat(recipe.asWished()).isTrue();
+      assertThat(recipe.chances().asWished()).isTrue();
     }
   }
 
@@ -68,7 +68,8 @@ class PlannerTest {
   void theDateIsMetAsSurelyAsAsked() {
     for (PlannedRecipe recipe : GARDEN.recipes()) {
       // Half a gram of rounding and 200 cases leave this much.
-      assertThat(recipe.chance().orElseThrow()).isGreaterThan(PlanRequest.USUALLY_SURE - 0.03);
+      assertThat(recipe.chances().byDate().orElseThrow())
+          .isGreaterThan(PlanRequest.USUALLY_SURE - 0.03);
     }
   }
 
@@ -141,9 +142,9 @@ class PlannerTest {
   void whatIsForecastIsWhatIsWeighedOut() {
     for (PlannedRecipe recipe : GARDEN.recipes()) {
       Paste paste = Paste.cooked(recipe.potfuls().get(0).recipe());
-      assertThat(recipe.paste()).isEqualTo(paste);
+      assertThat(recipe.casting().paste()).isEqualTo(paste);
       double wetM = recipe.pourKg() / (0.3 * 0.2 * paste.composition().pasteDensityKgPerM3());
-      assertThat(recipe.pour().wetThicknessM().value()).isCloseTo(wetM, within(1e-12));
+      assertThat(recipe.casting().pour().wetThicknessM().value()).isCloseTo(wetM, within(1e-12));
     }
   }
 

@@ -2,14 +2,17 @@ package starchfilm.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.Pour;
 import starchfilm.film.FilmForecaster;
-import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Band;
@@ -40,29 +43,19 @@ class PouredCastingsPublishedTest {
       double fromUm,
       double toUm) {
     double side = Math.sqrt(areaCm2) / 100;
-    Paste paste =
-        new Paste(
-            Map.of(kind, starch),
-            starch * plasticiser,
-            0,
-            0,
-            1 - starch * (1 + plasticiser),
-            0.03,
-            0);
-    ThicknessRequest request =
-        new ThicknessRequest(
-            paste,
+    Casting casting =
+        new Casting(
+            new Paste(Castings.paste(kind, starch, plasticiser), 1, 0.03, 0),
             CookSteps.of(Map.of(kind, 1.0)).cook(Estimate.exact(0)),
             new Plate(PlateMaterial.ACRYLIC, side, side, 0.002, 0),
-            0,
-            0,
-            333.15,
-            new DryingPlace(new ConstantRoom(new AirState(313.15, 0.3, 0.5)), Requests.NONE),
-            Requests.DAY_S,
-            new UseAir(0.5, 296.15, 0));
+            new Pour(Estimate.exact(1), 0, 333.15),
+            List.of(),
+            new DryingPlace(Castings.room(40, 30, 0.5), Requests.NONE),
+            Castings.use(0.5, 23, 0));
 
-    double wetM = pouredG / 1000 / request.pourKg(1);
-    Band dry = new FilmForecaster().forecast(request.filmAt(wetM)).dryThicknessM();
+    double wetM = pouredG / 1000 / casting.pastePerPlateKg();
+    Casting poured = new ThicknessRequest(casting, 0, Requests.DAY_S).pouredTo(wetM);
+    Band dry = new FilmForecaster().forecast(poured).dryThicknessM();
 
     assertThat(dry.high() * 1e6).isGreaterThan(fromUm);
     assertThat(dry.low() * 1e6).isLessThan(toUm);
@@ -77,16 +70,14 @@ class PouredCastingsPublishedTest {
     PlanRequest request =
         Requests.garden()
             .with(Requests.kitchen(0.002, 0.0001, 4))
-            .with(
-                new Supplies(
-                    Requests.recovered(), 0.25, java.util.List.of(Requests.plenty(kind)), 0));
+            .with(new Supplies(Requests.recovered(), 0.25, List.of(Requests.plenty(kind)), 0));
 
     for (PlannedRecipe recipe :
         new Planner(starchfilm.drying.uncertainty.ParameterDistribution.textbook())
             .plan(request)
             .recipes()) {
       // The balance shows tenths of a gram of about 10 g starch.
-      assertThat(100 * recipe.composition().dryStarch())
+      assertThat(100 * recipe.casting().composition().dryStarch())
           .isBetween(fromPercent * 0.98, toPercent * 1.02);
     }
   }

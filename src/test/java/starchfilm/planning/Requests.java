@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.Use;
 import starchfilm.film.Feel;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
@@ -28,7 +30,7 @@ final class Requests {
         new DryingPlace(new ConstantRoom(new AirState(19 + ZERO_CELSIUS_K, 0.55, 0.1)), NONE),
         OptionalDouble.of(5 * DAY_S),
         PlanRequest.USUALLY_SURE,
-        new UseAir(0.5, 23 + ZERO_CELSIUS_K, 7 * DAY_S));
+        new Use(0.5, 23 + ZERO_CELSIUS_K, 7 * DAY_S));
   }
 
   /** Plenty of potato starch, and so much of a recovered glycerol (kg). */

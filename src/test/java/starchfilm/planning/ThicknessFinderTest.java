@@ -6,15 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Band;
@@ -53,7 +55,7 @@ class ThicknessFinderTest {
     ThicknessRequest request = request(4 * Requests.DAY_S, 0.5);
     PourThickness pour = finder.find(request, List.of(0.5)).pours().get(0);
 
-    double density = request.paste().composition().pasteDensityKgPerM3();
+    double density = request.casting().composition().pasteDensityKgPerM3();
     assertThat(pour.pourKg()).isCloseTo(0.06 * pour.wetThicknessM() * density, within(1e-9));
     assertThat(pour.dryThicknessM().middle()).isBetween(0.03 * pour.wetThicknessM(), 1e-3);
   }
@@ -72,24 +74,22 @@ class ThicknessFinderTest {
   private static Band dryThrough(ThicknessRequest request, PourThickness pour) {
     DryingForecast forecast =
         new DryingForecaster(ParameterDistribution.textbook(), 400)
-            .forecast(request.pouredAt(pour.wetThicknessM()));
+            .forecast(request.pouredTo(pour.wetThicknessM()));
     return forecast.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
   }
 
   private static ThicknessRequest request(double byS, double humidity) {
     double airC = humidity < 0.2 ? 35 : 20;
-    return new ThicknessRequest(
-        new Paste(Map.of(StarchKind.CORN, 0.04), 0.012, 0, 0, 0.948, 0.01, 0),
-        CookSteps.of(Map.of(StarchKind.CORN, 1.0)).cook(Estimate.exact(0)),
-        new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0),
-        0.03,
-        0.25,
-        ThicknessRequest.USUAL_PASTE_K,
-        new DryingPlace(
-            new ConstantRoom(
-                new AirState(airC + Requests.ZERO_CELSIUS_K, humidity, humidity < 0.2 ? 1 : 0.1)),
-            Requests.NONE),
-        byS,
-        new UseAir(0.5, 296.15, 0));
+    Casting casting =
+        new Casting(
+            new Paste(Castings.paste(StarchKind.CORN, 0.04, 0.3), 1, 0.01, 0),
+            CookSteps.of(Map.of(StarchKind.CORN, 1.0)).cook(Estimate.exact(0)),
+            new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0),
+            new Pour(Estimate.exact(1), 0.25, PotRules.POURED_AT_K),
+            List.of(),
+            new DryingPlace(
+                Castings.room(airC, 100 * humidity, humidity < 0.2 ? 1 : 0.1), Requests.NONE),
+            Castings.use(0.5, 23, 0));
+    return new ThicknessRequest(casting, 0.03, byS);
   }
 }

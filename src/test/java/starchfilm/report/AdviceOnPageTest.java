@@ -16,12 +16,12 @@ import starchfilm.advice.Knowledge;
 import starchfilm.advice.NextTrial;
 import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.trial.Trial;
 
 /** What the notebook advises stands on the comparison page as the adviser says it. */
 class AdviceOnPageTest {

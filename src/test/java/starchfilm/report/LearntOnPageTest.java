@@ -14,6 +14,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.NotebookReader;
@@ -23,7 +24,6 @@ import starchfilm.learning.Hindsight;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.RoomLearnt;
-import starchfilm.trial.Trial;
 
 /** What the invented garden taught, and how the comparison page tells it. */
 class LearntOnPageTest {

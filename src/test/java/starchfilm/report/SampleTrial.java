@@ -10,11 +10,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Pour;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.NotRecorded;
+import starchfilm.casting.trial.Observations;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecast.RoomVerdict;
@@ -28,7 +37,6 @@ import starchfilm.film.Feel;
 import starchfilm.film.FilmCaution;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
-import starchfilm.film.Ingredient;
 import starchfilm.film.IngredientEffect;
 import starchfilm.film.Lever;
 import starchfilm.film.Unmoved;
@@ -40,11 +48,11 @@ import starchfilm.film.risk.Remedy;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecast.PulledLever;
-import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
+import starchfilm.material.recipe.Ingredient;
 import starchfilm.material.recipe.Paste;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
@@ -55,11 +63,6 @@ import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
-import starchfilm.trial.NotRecorded;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /**
  * A trial with its forecast, made by hand: the pages show whatever the rooms below found, so the
@@ -156,30 +159,37 @@ final class SampleTrial {
         true,
         pouredAt,
         recipe,
-        new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0),
-        new Pour(new Estimate(wetMm / 1e3, 0.1e-3), Pour.DEFAULT_UNEVENNESS, 333.15),
-        Optional.empty(),
-        2,
-        "kitchen",
-        new ConstantRoom(new AirState(294.15, 0.5, 0.1)),
-        Trial.RoomUncertainty.NONE,
-        OptionalDouble.empty(),
-        List.of(),
-        new Trial.Use(0.5, 294.15, 14 * DAY_S),
-        tried ? weighings() : List.of(),
-        tried
-            ? List.of(
-                new ObservedFault(
-                    ObservedFault.Kind.STILL_WET,
-                    ObservedFault.Place.MIDDLE,
-                    OptionalDouble.of(5 * DAY_S),
-                    Optional.of(remark)))
-            : List.of(),
-        tried ? List.of(new PullTest(9.5, 0.015, 0.00011, OptionalDouble.of(0.4))) : List.of(),
-        tried ? List.of(0.00011, 0.000125) : List.of(),
-        tried ? OptionalInt.of(3) : OptionalInt.empty(),
-        tried ? List.of(remark) : List.of(),
-        photos,
+        Casting.of(
+            recipe,
+            new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0),
+            new Pour(
+                new Estimate(wetMm / 1e3, 0.1e-3),
+                Pour.DEFAULT_UNEVENNESS,
+                333.15,
+                Optional.empty(),
+                2),
+            List.of(),
+            new DryingPlace(
+                "kitchen",
+                Castings.room(21, 50, 0.1),
+                RoomUncertainty.NONE,
+                OptionalDouble.empty()),
+            Castings.use(0.5, 21, 14)),
+        new Observations(
+            tried ? weighings() : List.of(),
+            tried
+                ? List.of(
+                    new ObservedFault(
+                        ObservedFault.Kind.STILL_WET,
+                        ObservedFault.Place.MIDDLE,
+                        OptionalDouble.of(5 * DAY_S),
+                        Optional.of(remark)))
+                : List.of(),
+            tried ? List.of(new PullTest(9.5, 0.015, 0.00011, OptionalDouble.of(0.4))) : List.of(),
+            tried ? List.of(0.00011, 0.000125) : List.of(),
+            tried ? OptionalInt.of(3) : OptionalInt.empty(),
+            tried ? List.of(remark) : List.of(),
+            photos),
         List.of(
             new NotRecorded(
                 "cook.water_lost_g",

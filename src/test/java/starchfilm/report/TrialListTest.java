@@ -40,16 +40,16 @@ class TrialListTest {
   @Test
   void putsWordsInTheOrderOfTheAlphabet() {
     assertThat(sorted(Order.NAME, trial -> trial.trial().name())).isSorted();
-    assertThat(sorted(Order.ROOM, trial -> trial.trial().roomName())).isSorted();
+    assertThat(sorted(Order.ROOM, trial -> trial.trial().casting().place().name())).isSorted();
   }
 
   @Test
   void putsFiguresInTheOrderThatIsLookedFor() {
     assertRising(Order.GLYCEROL, trial -> trial.composition().glycerolPerDryStarch());
-    assertRising(Order.THICKNESS, trial -> trial.trial().pour().wetThicknessM().value());
+    assertRising(Order.THICKNESS, trial -> trial.trial().casting().pour().wetThicknessM().value());
     assertRising(Order.DRY, trial -> DryingScale.dryThrough(trial).middle());
-    assertRising(Order.RATING, trial -> -trial.trial().rating().orElse(0));
-    assertRising(Order.FAULTS, trial -> -trial.trial().faults().size());
+    assertRising(Order.RATING, trial -> -trial.trial().seen().rating().orElse(0));
+    assertRising(Order.FAULTS, trial -> -trial.trial().seen().faults().size());
   }
 
   private void assertRising(Order order, ToDoubleFunction<TrialForecast> figure) {

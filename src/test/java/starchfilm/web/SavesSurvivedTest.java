@@ -17,12 +17,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.learning.Workshop;
 import starchfilm.proof.Kills;
 import starchfilm.proof.OwnJava;
-import starchfilm.trial.Trial;
 
 /**
  * The served program killed while four readers send forms: what it said was saved is there, every

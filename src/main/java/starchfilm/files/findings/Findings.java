@@ -3,10 +3,10 @@ package starchfilm.files.findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import starchfilm.casting.trial.NotRecorded;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
-import starchfilm.trial.NotRecorded;
 
 /** What turns up while one file is read: faults, notices, and what is not recorded. */
 public final class Findings {

@@ -1,9 +1,9 @@
 package starchfilm.files.notebook;
 
 import java.util.List;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Notice;
-import starchfilm.trial.Trial;
 
 /**
  * The trials of a folder or a list of files, and everything wrong with the rest.

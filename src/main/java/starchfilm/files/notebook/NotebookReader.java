@@ -14,10 +14,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
-import starchfilm.trial.Trial;
 
 /**
  * Reads trial files into a notebook.

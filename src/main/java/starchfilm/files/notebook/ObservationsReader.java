@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.FaceChange;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.PullTest;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.PullTest;
 
 /** Reads what was seen and measured after the pour, the weighings apart. */
 final class ObservationsReader {

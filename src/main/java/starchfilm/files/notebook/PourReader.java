@@ -64,16 +64,9 @@ final class PourReader {
    *
    * @param plate the plate
    * @param tare the empty plate, if weighed
-   * @param plateCount plates poured
-   * @param pouredMassKg paste on one plate, if weighed
-   * @param pour thickness, unevenness and heat
+   * @param pour how it was poured
    */
-  record Poured(
-      Plate plate,
-      Optional<Estimate> tare,
-      int plateCount,
-      Optional<Estimate> pouredMassKg,
-      Pour pour) {}
+  record Poured(Plate plate, Optional<Estimate> tare, Pour pour) {}
 
   Poured read(ObjectReader trial, Optional<Paste> paste) {
     ObjectReader pour =
@@ -99,8 +92,9 @@ final class PourReader {
             ? pouredKg.map(kg -> kg.times(1 / (density(paste.get()) * read.areaM2())))
             : Optional.empty();
     Estimate wetM = wetThickness(pour, wetMm, fromMass, paste, read, count, areaKnown);
-    Pour result = new Pour(wetM, unevenness(pour), pasteTemperature(pour) + ZERO_CELSIUS_K);
-    return new Poured(read, tare, count, pouredKg, result);
+    double unevenness = unevenness(pour);
+    double pasteK = pasteTemperature(pour) + ZERO_CELSIUS_K;
+    return new Poured(read, tare, new Pour(wetM, unevenness, pasteK, pouredKg, count));
   }
 
   private static double density(Paste paste) {

@@ -11,13 +11,14 @@ import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.material.air.AirState;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.trial.Trial;
 
 /** Reads {@code room}: constant, swinging by day and night, or logged in a CSV file. */
 final class RoomReader {
@@ -48,17 +49,7 @@ final class RoomReader {
     this.file = file;
   }
 
-  /**
-   * What was read.
-   *
-   * @param name what its maker calls the room
-   * @param room the air
-   * @param doubt how uncertain the file leaves it
-   * @param benchK temperature under the plate, if noted
-   */
-  record Aired(String name, Room room, Trial.RoomUncertainty doubt, OptionalDouble benchK) {}
-
-  Aired read(ObjectReader trial, Optional<LocalDateTime> pouredAt) {
+  DryingPlace read(ObjectReader trial, Optional<LocalDateTime> pouredAt) {
     ObjectReader room =
         trial
             .section("room", "write {\"air_C\": 20, \"rh_pct\": 55}")
@@ -90,12 +81,12 @@ final class RoomReader {
           new RoomLog(findings, file)
               .read(room.placeOf("log_csv"), log.get(), pouredAt, speedTaken.value());
       if (logged.isPresent()) {
-        return new Aired(name, logged.get(), new Trial.RoomUncertainty(0, 0, speedDoubt), benchK);
+        return new DryingPlace(name, logged.get(), new RoomUncertainty(0, 0, speedDoubt), benchK);
       }
     } else if (swing.isPresent()) {
       leftAside(room, "swing", "air_C", "rh_pct");
       Room swinging = swinging(swing.get(), pouredAt, speedTaken.value());
-      return new Aired(name, swinging, new Trial.RoomUncertainty(0, 0, speedDoubt), benchK);
+      return new DryingPlace(name, swinging, new RoomUncertainty(0, 0, speedDoubt), benchK);
     }
     Estimate air = airC.or(ASSUMED_AIR_C);
     Estimate humidity = rh.or(ASSUMED_RH_PCT);
@@ -104,9 +95,8 @@ final class RoomReader {
     }
     AirState state =
         new AirState(air.value() + ZERO_CELSIUS_K, humidity.value() * PERCENT, speedTaken.value());
-    Trial.RoomUncertainty doubt =
-        new Trial.RoomUncertainty(air.sd(), humidity.sd() * PERCENT, speedDoubt);
-    return new Aired(name, new ConstantRoom(state), doubt, benchK);
+    RoomUncertainty doubt = new RoomUncertainty(air.sd(), humidity.sd() * PERCENT, speedDoubt);
+    return new DryingPlace(name, new ConstantRoom(state), doubt, benchK);
   }
 
   private void sayNotRecorded(ObjectReader room, Amount airC, Amount rh) {

@@ -11,6 +11,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.Use;
+import starchfilm.casting.trial.Observations;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.FileText;
@@ -20,10 +28,6 @@ import starchfilm.files.json.UnreadableFileException;
 import starchfilm.material.recipe.Paste;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /** Reads one trial file. */
 public final class TrialReader {
@@ -39,7 +43,7 @@ public final class TrialReader {
       Allowed.percent(99, "write the relative humidity where the film is used, such as 50");
 
   /** Where a film is used if nobody says: the standard atmosphere of ISO 291, a week on. */
-  private static final Trial.Use USUAL = new Trial.Use(0.5, 23 + ZERO_CELSIUS_K, 7 * DAY_S);
+  private static final Use USUAL = new Use(0.5, 23 + ZERO_CELSIUS_K, 7 * DAY_S);
 
   private final LocatedReader json = new LocatedReader();
 
@@ -128,7 +132,7 @@ public final class TrialReader {
     PourReader.Poured poured = new PourReader(findings, scale).read(section, paste);
     // A fault above makes every weighing look wrong; one sentence is enough.
     Optional<Paste> trusted = findings.faults().isEmpty() ? paste : Optional.empty();
-    RoomReader.Aired aired = new RoomReader(findings, file).read(section, pouredAt);
+    DryingPlace place = new RoomReader(findings, file).read(section, pouredAt);
     TimesReader times = new TimesReader(findings, pouredAt);
     ObservationsReader seen = new ObservationsReader(findings, times);
     Estimate fresh = fresh(poured, trusted);
@@ -139,36 +143,30 @@ public final class TrialReader {
     List<ObservedFault> faults = seen.faults(section);
     List<PullTest> pulls = seen.pulls(section, dryThickness);
     var moved = seen.moved(section);
-    Trial.Use use = use(section, findings);
+    Use use = use(section, findings);
     Optional<Integer> rating = seen.rating(section);
     List<String> remarks = seen.remarks(section);
     List<Path> photos = photos(section, file, findings);
-    return recipe.map(
-        whole ->
-            new Trial(
-                file,
-                name,
-                invented,
-                pouredAt,
-                whole,
-                poured.plate(),
-                poured.pour(),
-                poured.pouredMassKg(),
-                poured.plateCount(),
-                aired.name(),
-                aired.room(),
-                aired.doubt(),
-                aired.benchK(),
-                moved,
-                use,
+    if (recipe.isEmpty() || !findings.faults().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Trial(
+            file,
+            name,
+            invented,
+            pouredAt,
+            recipe.get(),
+            Casting.of(recipe.get(), poured.plate(), poured.pour(), moved, place, use),
+            new Observations(
                 weighings,
                 faults,
                 pulls,
                 dryThickness,
                 rating.map(OptionalInt::of).orElse(OptionalInt.empty()),
                 remarks,
-                photos,
-                findings.notRecorded()));
+                photos),
+            findings.notRecorded()));
   }
 
   /** The paste on one plate: as weighed, or from its thickness with the doubt of a ruler. */
@@ -176,8 +174,8 @@ public final class TrialReader {
     if (paste.isEmpty()) {
       return Estimate.exact(1e6);
     }
-    if (poured.pouredMassKg().isPresent()) {
-      return poured.pouredMassKg().get();
+    if (poured.pour().weighedKg().isPresent()) {
+      return poured.pour().weighedKg().get();
     }
     double perM = paste.get().composition().pasteDensityKgPerM3() * poured.plate().areaM2();
     Estimate mass = poured.pour().wetThicknessM().times(perM);
@@ -193,7 +191,7 @@ public final class TrialReader {
     return new Estimate(solids, solids * paste.get().solidsRelativeSd());
   }
 
-  private static Trial.Use use(ObjectReader trial, Findings findings) {
+  private static Use use(ObjectReader trial, Findings findings) {
     ObjectReader use =
         trial
             .section("use", "write {\"rh_pct\": 50, \"air_C\": 20, \"after_days\": 7}")
@@ -205,7 +203,7 @@ public final class TrialReader {
       findings.notRecorded(
           use.path("rh_pct"), "50 %", "in drier air the film is stiffer, in damper air softer");
     }
-    return new Trial.Use(
+    return new Use(
         humidity.isPresent() ? humidity.getAsDouble() / 100 : USUAL.relativeHumidity(),
         air.isPresent() ? air.getAsDouble() + ZERO_CELSIUS_K : USUAL.temperatureK(),
         days.isPresent() ? days.getAsDouble() * DAY_S : USUAL.ageS());

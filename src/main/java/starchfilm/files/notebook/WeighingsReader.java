@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.trial.Weighing;
 
 /** Reads {@code weighings}: takes the plate off, puts them in order, and refuses the impossible. */
 final class WeighingsReader {

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.FaceChange;
-import starchfilm.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault;
 
 /**
  * One thing to write into a trial file, in the units of its fields and with the digits as typed:

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import starchfilm.casting.FaceChange;
+import starchfilm.casting.trial.ObservedFault;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.NearMiss;
 import starchfilm.files.amount.TypedNumber;
 import starchfilm.files.notebook.FileWord;
-import starchfilm.trial.ObservedFault;
 
 /**
  * Makes notes out of typed words; whatever cannot be read is a {@link MistypedException}, whose

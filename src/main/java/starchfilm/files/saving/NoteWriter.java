@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
@@ -18,7 +19,6 @@ import starchfilm.files.json.Located;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.BesideFile;
 import starchfilm.files.notebook.TrialReader;
-import starchfilm.trial.Trial;
 
 /**
  * Writes notes into trial files.

@@ -3,10 +3,10 @@ package starchfilm.files.saving;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.findings.Words;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /** Says when a new weighing may be of another plate: a film that gained more than it can have. */
 final class PlateDoubt {
@@ -21,12 +21,13 @@ final class PlateDoubt {
     if (was.isEmpty() || is.isEmpty()) {
       return List.of();
     }
-    List<Weighing> weighings = is.get().weighings();
+    List<Weighing> weighings = is.get().seen().weighings();
     for (int i = 1; i < weighings.size(); i++) {
       Weighing before = weighings.get(i - 1);
       Weighing next = weighings.get(i);
       boolean fresh =
-          !was.get().weighings().contains(before) || !was.get().weighings().contains(next);
+          !was.get().seen().weighings().contains(before)
+              || !was.get().seen().weighings().contains(next);
       double most =
           before.filmMassKg() * (1 + GAIN)
               + SIGMAS * Math.hypot(before.massSdKg(), next.massSdKg());

@@ -9,12 +9,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
-import starchfilm.trial.Trial;
 
 /**
  * A trial with another wet thickness and another plasticiser level, to be looked at before anybody
@@ -44,7 +44,7 @@ public record Sketch(double wetThicknessMm, double plasticiserPer100) {
   public static Sketch of(Trial trial) {
     Composition paste = Paste.cooked(trial.recipe()).composition();
     return new Sketch(
-        Math.round(1e4 * trial.pour().wetThicknessM().value()) / 10.0,
+        Math.round(1e4 * trial.casting().pour().wetThicknessM().value()) / 10.0,
         Math.round(100 * paste.glycerolPerDryStarch()));
   }
 
@@ -107,9 +107,9 @@ public record Sketch(double wetThicknessMm, double plasticiserPer100) {
 
   /** How many times the amounts of a trial are needed; the base's own spare paste is kept. */
   private static double factor(Trial base, Trial unscaled, double leastSpare) {
-    double spare = base.cookedPasteKg() / base.pouredPasteKg() - 1;
+    double spare = base.casting().paste().massKg() / base.casting().pouredOnAllKg() - 1;
     double kept = Math.max(leastSpare, Math.min(MOST_SPARE, spare));
-    return unscaled.pouredPasteKg() * (1 + kept) / unscaled.cookedPasteKg();
+    return unscaled.casting().pouredOnAllKg() * (1 + kept) / unscaled.casting().paste().massKg();
   }
 
   /** Multiplies whatever is in grams or millilitres; a field of the maker's own stays. */

@@ -1,18 +1,15 @@
 package starchfilm.film.risk;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.FaceChange;
 import starchfilm.casting.Pour;
-import starchfilm.casting.Room;
 import starchfilm.film.risk.Remedy.Change;
 import starchfilm.material.air.AirState;
 import starchfilm.material.air.SaturationPressure;
 import starchfilm.material.air.WagnerPruss1993;
 import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
 
 /**
  * One plate with one thing changed, as a person could change it: a quarter less paste, ten grams
@@ -23,7 +20,7 @@ import starchfilm.material.recipe.Composition;
  * @param from the figure before
  * @param to the figure after
  */
-record PlateChange(DryingCase drying, double from, double to) {
+record PlateChange(Casting drying, double from, double to) {
   private static final double THINNER = 0.75;
   private static final double MORE_GLYCEROL = 0.10;
   private static final double MOST_GLYCEROL = 0.45;
@@ -38,7 +35,7 @@ record PlateChange(DryingCase drying, double from, double to) {
   private static final double WARMEST_K = 308.15;
   private static final SaturationPressure SATURATION = new WagnerPruss1993();
 
-  static Optional<PlateChange> apply(Change change, DryingCase drying) {
+  static Optional<PlateChange> apply(Change change, Casting drying) {
     return switch (change) {
       case POUR_THINNER -> thinner(drying);
       case MORE_GLYCEROL -> moreGlycerol(drying);
@@ -50,47 +47,32 @@ record PlateChange(DryingCase drying, double from, double to) {
     };
   }
 
-  private static Optional<PlateChange> thinner(DryingCase drying) {
-    Pour pour = drying.pour();
-    double from = pour.wetThicknessM().value();
-    Pour changed =
-        new Pour(pour.wetThicknessM().times(THINNER), pour.unevenness(), pour.pasteTemperatureK());
-    return Optional.of(
-        new PlateChange(
-            with(drying, drying.composition(), changed, drying.room()), from, from * THINNER));
+  private static Optional<PlateChange> thinner(Casting drying) {
+    double from = drying.wetThicknessM();
+    double to = from * THINNER;
+    return Optional.of(new PlateChange(drying.pouredTo(to), from, to));
   }
 
-  private static Optional<PlateChange> moreGlycerol(DryingCase drying) {
+  private static Optional<PlateChange> moreGlycerol(Casting drying) {
     double from = drying.composition().glycerolPerDryStarch();
     double to = Math.min(MOST_GLYCEROL, from + MORE_GLYCEROL);
     if (!(to > from)) {
       return Optional.empty();
     }
-    Composition old = drying.composition();
-    double glycerol = to * old.dryStarch();
-    double total = 1 + glycerol - old.glycerol();
-    Composition changed =
-        new Composition(
-            old.starchShares(),
-            old.dryStarch() / total,
-            glycerol / total,
-            old.salt() / total,
-            old.aceticAcid() / total,
-            old.water() / total);
+    Composition paste = drying.composition();
     return Optional.of(
-        new PlateChange(with(drying, changed, drying.pour(), drying.room()), from, to));
+        new PlateChange(
+            drying.with(paste.with(Ingredient.GLYCEROL, to * paste.dryStarch())), from, to));
   }
 
-  private static Optional<PlateChange> leveller(DryingCase drying) {
+  private static Optional<PlateChange> leveller(Casting drying) {
     Pour pour = drying.pour();
     double from = pour.unevenness();
     if (from < LEVEL_ENOUGH) {
       return Optional.empty();
     }
-    Pour changed = new Pour(pour.wetThicknessM(), from * LEVELLER, pour.pasteTemperatureK());
-    return Optional.of(
-        new PlateChange(
-            with(drying, drying.composition(), changed, drying.room()), from, from * LEVELLER));
+    double to = from * LEVELLER;
+    return Optional.of(new PlateChange(drying.with(pour.withUnevenness(to)), from, to));
   }
 
   private interface OfAir {
@@ -99,7 +81,7 @@ record PlateChange(DryingCase drying, double from, double to) {
 
   private record ChangedAir(AirState air, double from, double to) {}
 
-  private static Optional<PlateChange> air(DryingCase drying, OfAir change) {
+  private static Optional<PlateChange> air(Casting drying, OfAir change) {
     if (!(drying.room() instanceof ConstantRoom room)) {
       return Optional.empty();
     }
@@ -108,11 +90,7 @@ record PlateChange(DryingCase drying, double from, double to) {
         .map(
             changed ->
                 new PlateChange(
-                    with(
-                        drying,
-                        drying.composition(),
-                        drying.pour(),
-                        new ConstantRoom(changed.air())),
+                    drying.with(drying.place().with(new ConstantRoom(changed.air()))),
                     changed.from(),
                     changed.to()));
   }
@@ -154,19 +132,5 @@ record PlateChange(DryingCase drying, double from, double to) {
         air.relativeHumidity() * SATURATION.pa(air.temperatureK()) / SATURATION.pa(to);
     return Optional.of(
         new ChangedAir(new AirState(to, humidity, air.speedMPerS()), air.temperatureK(), to));
-  }
-
-  private static DryingCase with(DryingCase old, Composition composition, Pour pour, Room room) {
-    OptionalDouble bench = old.benchTemperatureK();
-    List<FaceChange> faces = old.faces();
-    return new DryingCase(
-        composition,
-        old.solidsRelativeSd(),
-        old.plasticiserRelativeSd(),
-        old.plate(),
-        pour,
-        room,
-        bench,
-        faces);
   }
 }

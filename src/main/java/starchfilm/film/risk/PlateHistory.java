@@ -3,7 +3,7 @@ package starchfilm.film.risk;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
 import java.util.List;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateCourse;
 import starchfilm.drying.SpotMoment;
@@ -42,7 +42,7 @@ final class PlateHistory {
     addUpMould();
   }
 
-  static PlateHistory of(DryingCase drying, ParameterSample middle, double horizonS) {
+  static PlateHistory of(Casting drying, ParameterSample middle, double horizonS) {
     return new PlateHistory(drying.composition(), middle, PlateCourse.of(drying, middle, horizonS));
   }
 

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import starchfilm.casting.DryingCase;
+import starchfilm.casting.Casting;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.film.risk.Remedy.Change;
@@ -39,7 +39,7 @@ public final class RiskForecaster {
    * @param drying the plate
    * @return cracking and mould
    */
-  public PlateRisks forecast(DryingCase drying) {
+  public PlateRisks forecast(Casting drying) {
     PlateHistory now = PlateHistory.of(drying, middle, HORIZON_S);
     Map<Change, PlateHistory> then = new TreeMap<>();
     RiskLevel crackLevel = CrackRisk.level(now.crackRatio());
@@ -61,13 +61,12 @@ public final class RiskForecaster {
    * @param drying the plate
    * @return cracking and mould with their figures and levels
    */
-  public PlateRisks withoutRemedies(DryingCase drying) {
+  public PlateRisks withoutRemedies(Casting drying) {
     PlateHistory now = PlateHistory.of(drying, middle, HORIZON_S);
     return new PlateRisks(crack(drying, now, Map.of()), mould(drying, now, Map.of()));
   }
 
-  private static CrackRisk crack(
-      DryingCase drying, PlateHistory now, Map<Change, PlateHistory> then) {
+  private static CrackRisk crack(Casting drying, PlateHistory now, Map<Change, PlateHistory> then) {
     RiskLevel level = CrackRisk.level(now.crackRatio());
     Optional<Change> best =
         level == RiskLevel.LOW
@@ -82,8 +81,7 @@ public final class RiskForecaster {
         best.flatMap(change -> remedy(drying, change, now, then, PlateHistory::crackRatio)));
   }
 
-  private static MouldRisk mould(
-      DryingCase drying, PlateHistory now, Map<Change, PlateHistory> then) {
+  private static MouldRisk mould(Casting drying, PlateHistory now, Map<Change, PlateHistory> then) {
     RiskLevel level = MouldRisk.level(now.weightedMouldHours());
     Optional<Change> best =
         level == RiskLevel.LOW
@@ -111,7 +109,7 @@ public final class RiskForecaster {
   }
 
   private static Optional<Remedy> remedy(
-      DryingCase drying,
+      Casting drying,
       Change change,
       PlateHistory now,
       Map<Change, PlateHistory> then,

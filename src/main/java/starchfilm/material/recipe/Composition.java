@@ -56,6 +56,82 @@ public record Composition(
   }
 
   /**
+   * A paste of these amounts, counted per kilogram.
+   *
+   * @param starchShares share of each kind in the dry starch; adds up to 1
+   * @param dryStarch dry starch, in any unit of mass
+   * @param glycerol glycerol, in the same unit
+   * @param salt salt, in the same unit
+   * @param aceticAcid acetic acid, in the same unit
+   * @param water water, in the same unit
+   * @return its mass fractions
+   */
+  public static Composition of(
+      Map<StarchKind, Double> starchShares,
+      double dryStarch,
+      double glycerol,
+      double salt,
+      double aceticAcid,
+      double water) {
+    double total = dryStarch + glycerol + salt + aceticAcid + water;
+    return new Composition(
+        starchShares,
+        dryStarch / total,
+        glycerol / total,
+        salt / total,
+        aceticAcid / total,
+        water / total);
+  }
+
+  /** The same with other kinds of starch, as much of it. */
+  public Composition withStarches(Map<StarchKind, Double> shares) {
+    return new Composition(shares, dryStarch, glycerol, salt, aceticAcid, water);
+  }
+
+  /**
+   * The same with another amount of one ingredient and the grams of all others kept.
+   *
+   * @param ingredient what is changed
+   * @param kg how much of it there is then beside what else a kilogram of this paste holds (kg)
+   * @return the paste, again per kilogram
+   */
+  public Composition with(Ingredient ingredient, double kg) {
+    return of(
+        starchShares,
+        ingredient == Ingredient.STARCH ? kg : dryStarch,
+        ingredient == Ingredient.GLYCEROL ? kg : glycerol,
+        ingredient == Ingredient.SALT ? kg : salt,
+        ingredient == Ingredient.VINEGAR ? kg : aceticAcid,
+        ingredient == Ingredient.WATER ? kg : water);
+  }
+
+  /** The same with one ingredient multiplied and the grams of all others kept. */
+  public Composition times(double factor, Ingredient ingredient) {
+    return with(ingredient, factor * amount(ingredient));
+  }
+
+  /** The same with so much water that dry starch is a given share of the paste (kg/kg). */
+  public Composition withStarchInPaste(double share) {
+    return with(Ingredient.WATER, dryStarch / share - drySolids() - aceticAcid);
+  }
+
+  /** How much of an ingredient a kilogram of paste holds (kg). */
+  public double amount(Ingredient ingredient) {
+    return switch (ingredient) {
+      case STARCH -> dryStarch;
+      case GLYCEROL -> glycerol;
+      case SALT -> salt;
+      case VINEGAR -> aceticAcid;
+      case WATER -> water;
+    };
+  }
+
+  /** How much of an ingredient there is beside dry starch (kg per kg). */
+  public double perStarch(Ingredient ingredient) {
+    return amount(ingredient) / dryStarch;
+  }
+
+  /**
    * Dry solids.
    *
    * @return kg dry starch, glycerol and salt per kg paste

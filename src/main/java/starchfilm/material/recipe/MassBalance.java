@@ -65,12 +65,11 @@ final class MassBalance {
   }
 
   Paste paste() {
+    Map<StarchKind, Double> shares = new EnumMap<>(StarchKind.class);
+    dryStarchKg.forEach((kind, kg) -> shares.put(kind, kg / dryStarch));
     return new Paste(
-        dryStarchKg,
-        glycerol,
-        salt,
-        aceticAcid,
-        water,
+        Composition.of(shares, dryStarch, glycerol, salt, aceticAcid, water),
+        dryStarch + glycerol + salt + aceticAcid + water,
         solidsRelativeSd(),
         plasticiserRelativeSd());
   }

@@ -1,42 +1,17 @@
 package starchfilm.material.recipe;
 
-import java.util.EnumMap;
-import java.util.Map;
-import starchfilm.material.ingredient.StarchKind;
-
 /**
  * What is in the pot after the cook.
  *
- * @param dryStarchKg dry starch of each kind (kg)
- * @param glycerolKg pure glycerol (kg)
- * @param saltKg salt (kg)
- * @param aceticAcidKg acetic acid (kg); none is taken to leave with the steam
- * @param waterKg water from every ingredient, less what boiled away (kg)
+ * @param composition the paste per kilogram
+ * @param massKg all of it (kg)
  * @param solidsRelativeSd relative standard uncertainty of the dry solids per kg paste that the
- *     weighing of the ingredients leaves
+ *     weighing of the ingredients leaves; joins the model's own 3 %
  * @param plasticiserRelativeSd relative standard uncertainty of glycerol per dry starch that the
  *     weighing and the jar leave; 0 without glycerol
  */
 public record Paste(
-    Map<StarchKind, Double> dryStarchKg,
-    double glycerolKg,
-    double saltKg,
-    double aceticAcidKg,
-    double waterKg,
-    double solidsRelativeSd,
-    double plasticiserRelativeSd) {
-  /** Copies the map. */
-  public Paste {
-    Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
-    copy.putAll(dryStarchKg);
-    dryStarchKg = copy;
-  }
-
-  @Override
-  public Map<StarchKind, Double> dryStarchKg() {
-    return new EnumMap<>(dryStarchKg);
-  }
-
+    Composition composition, double massKg, double solidsRelativeSd, double plasticiserRelativeSd) {
   /**
    * The paste that a recipe gives.
    *
@@ -54,39 +29,21 @@ public record Paste(
   }
 
   /**
-   * Dry starch of every kind together.
+   * A kilogram of a paste that is known exactly.
    *
-   * @return kg
+   * @param composition the paste
    */
-  public double totalDryStarchKg() {
-    return dryStarchKg.values().stream().mapToDouble(Double::doubleValue).sum();
+  public static Paste exactly(Composition composition) {
+    return new Paste(composition, 1, 0, 0);
   }
 
-  /**
-   * Everything in the pot.
-   *
-   * @return kg
-   */
-  public double massKg() {
-    return totalDryStarchKg() + glycerolKg + saltKg + aceticAcidKg + waterKg;
+  /** As much of another paste, known as well as this. */
+  public Paste with(Composition other) {
+    return new Paste(other, massKg, solidsRelativeSd, plasticiserRelativeSd);
   }
 
-  /**
-   * The paste per kilogram and on the dry basis.
-   *
-   * @return mass fractions that add up to 1
-   */
-  public Composition composition() {
-    double dryStarch = totalDryStarchKg();
-    double mass = massKg();
-    Map<StarchKind, Double> shares = new EnumMap<>(StarchKind.class);
-    dryStarchKg.forEach((kind, kg) -> shares.put(kind, kg / dryStarch));
-    return new Composition(
-        shares,
-        dryStarch / mass,
-        glycerolKg / mass,
-        saltKg / mass,
-        aceticAcidKg / mass,
-        waterKg / mass);
+  /** How much of an ingredient is in the pot (kg). */
+  public double kg(Ingredient ingredient) {
+    return massKg * composition.amount(ingredient);
   }
 }

@@ -39,23 +39,4 @@ public record FilmMaterial(
             TABLE_INTERVALS);
     return new FilmMaterial(composition, FilmIsotherm.of(composition), potential);
   }
-
-  /**
-   * The same paste with its glycerol multiplied.
-   *
-   * @param composition the paste
-   * @param multiplier of its glycerol; above 0
-   * @return the paste with the other parts as they were beside each other
-   */
-  public static Composition withGlycerol(Composition composition, double multiplier) {
-    double glycerol = composition.glycerol() * multiplier;
-    double total = 1 + glycerol - composition.glycerol();
-    return new Composition(
-        composition.starchShares(),
-        composition.dryStarch() / total,
-        glycerol / total,
-        composition.salt() / total,
-        composition.aceticAcid() / total,
-        composition.water() / total);
-  }
 }

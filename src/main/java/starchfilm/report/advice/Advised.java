@@ -13,9 +13,9 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.Contrast;
 import starchfilm.advice.NotebookAdvice;
 import starchfilm.advice.TrialAdvice;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.diffusion.IntegrationFailure;
-import starchfilm.trial.Trial;
 
 /**
  * What the notebook advises, computed on all cores.

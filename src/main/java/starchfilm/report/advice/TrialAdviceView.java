@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.advice.Diagnosis;
 import starchfilm.advice.Suspicion;
+import starchfilm.casting.trial.Trial;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.trial.Trial;
 
 /**
  * What the notebook has to say of one trial.

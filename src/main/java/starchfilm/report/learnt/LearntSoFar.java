@@ -1,11 +1,11 @@
 package starchfilm.report.learnt;
 
 import java.util.List;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Hindsight;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.summary.Learnt;
-import starchfilm.trial.Trial;
 
 /**
  * What the trials of one folder taught, and how much nearer that brought their forecasts.
@@ -41,7 +41,8 @@ public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsigh
                         workshop.folderName(), workshop.learnt(), workshop.hindsight(lookedBackOn)))
             .toList();
     boolean teachable =
-        trials.stream().anyMatch(t -> !t.weighings().isEmpty() || !t.pulls().isEmpty());
+        trials.stream()
+            .anyMatch(t -> !t.seen().weighings().isEmpty() || !t.seen().pulls().isEmpty());
     return taught.isEmpty() && teachable
         ? List.of(new LearntSoFar("", Learnt.NOTHING, List.of()))
         : taught;

@@ -81,7 +81,7 @@ public final class PlanSheets {
         + " starch on "
         + Plural.of(recipe.plates(), "plate")
         + " of "
-        + RecipeWords.plate(recipe.plate())
+        + RecipeWords.plate(recipe.casting().plate())
         + ": "
         + PlainWords.word(recipe.film().feel())
         + " film of about "
@@ -125,11 +125,11 @@ public final class PlanSheets {
 
   private static List<String> pour(PlannedRecipe recipe) {
     Levelling levelling = recipe.levelling();
-    double wet = recipe.pour().wetThicknessM().value();
+    double wet = recipe.casting().pour().wetThicknessM().value();
     List<String> pour = new ArrayList<>();
     pour.add(
         "Let bubbles rise. At about "
-            + Figures.whole(ReaderUnit.CELSIUS.of(recipe.pour().pasteTemperatureK()))
+            + Figures.whole(ReaderUnit.CELSIUS.of(recipe.casting().pour().pasteTemperatureK()))
             + " °C pour "
             + ReaderUnit.GRAM.noted(recipe.pourKg())
             + " on each level plate, on the scale: "
@@ -141,7 +141,8 @@ public final class PlanSheets {
               + ReaderUnit.MILLIMETRE.two(levelling.levelsFromM())
               + " mm this paste hardly levels by itself before it sets (viscosity assumed).");
     }
-    if (recipe.plate().rimHeightM() == 0 && wet > RUNS_OVER_SHARE * levelling.standsUpToM()) {
+    if (recipe.casting().plate().rimHeightM() == 0
+        && wet > RUNS_OVER_SHARE * levelling.standsUpToM()) {
       pour.add(
           "A plate without a rim holds about "
               + ReaderUnit.MILLIMETRE.two(levelling.standsUpToM())
@@ -156,20 +157,20 @@ public final class PlanSheets {
             "feel",
             PlainWords.word(recipe.film().feel())
                 + ", as asked in "
-                + PlanWords.chance(recipe.wishChance())
+                + PlanWords.chance(recipe.chances().wish())
                 + " likely cases"),
         new Figure("dry thickness", ReaderUnit.MILLIMETRE.band(recipe.film().dryThicknessM())),
         new Figure("strength", ReaderUnit.MEGAPASCAL.band(recipe.film().tensileStrengthPa())),
         new Figure("stretch at break", ReaderUnit.PERCENT.band(recipe.film().elongationAtBreak())),
         new Figure(
             "plasticiser",
-            Figures.two(100 * recipe.composition().glycerolPerDryStarch())
+            Figures.two(100 * recipe.casting().composition().glycerolPerDryStarch())
                 + " g glycerol per 100 g dry starch"),
         new Figure(
             "paste",
-            Figures.two(100 * recipe.composition().dryStarch())
+            Figures.two(100 * recipe.casting().composition().dryStarch())
                 + " % starch, "
-                + Figures.two(100 * recipe.composition().drySolids())
+                + Figures.two(100 * recipe.casting().composition().drySolids())
                 + " % dry solids, pH about "
                 + Figures.two(recipe.film().acid().pastePh())));
   }
@@ -191,26 +192,26 @@ public final class PlanSheets {
   }
 
   private static String byDate(PlannedRecipe recipe, Plan plan) {
-    if (recipe.chance().isEmpty()) {
+    if (recipe.chances().byDate().isEmpty()) {
       return "";
     }
     return "Ready by your date, "
         + Spans.of(plan.request().byS().orElseThrow())
         + " after the pour, in "
-        + PlanWords.chance(recipe.chance().getAsDouble())
+        + PlanWords.chance(recipe.chances().byDate().getAsDouble())
         + " likely cases.";
   }
 
   private static List<String> warnings(PlannedRecipe recipe, Plan plan) {
     List<String> warnings = new ArrayList<>();
-    if (!recipe.asWished()) {
+    if (!recipe.chances().asWished()) {
       warnings.add(
           "The balance is too coarse for so little: rounded, the film is "
               + PlainWords.word(recipe.film().feel())
               + " and no longer as asked. Weigh out more at once, or take a finer balance.");
     }
-    if (recipe.chance().isPresent()
-        && recipe.chance().getAsDouble() < plan.request().sure() - NOTICEABLE) {
+    if (recipe.chances().byDate().isPresent()
+        && recipe.chances().byDate().getAsDouble() < plan.request().sure() - NOTICEABLE) {
       warnings.add(
           "Rounded to the balance the date is met less surely than asked; pour a little less.");
     }

@@ -16,6 +16,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import starchfilm.casting.Plate;
+import starchfilm.casting.Use;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Recipe;
@@ -24,7 +25,6 @@ import starchfilm.material.recipe.VinegarPortion;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
-import starchfilm.planning.UseAir;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.RecipeWords;
 
@@ -51,7 +51,7 @@ public final class PlannedTrial {
    * @param use where the film will be used
    * @return its text
    */
-  public static String text(PlannedRecipe recipe, double scaleStepKg, ObjectNode room, UseAir use) {
+  public static String text(PlannedRecipe recipe, double scaleStepKg, ObjectNode room, Use use) {
     Potful potful = recipe.potfuls().get(0);
     ObjectNode trial = MAPPER.createObjectNode();
     trial.put(
@@ -108,7 +108,7 @@ public final class PlannedTrial {
 
   private static ObjectNode pour(PlannedRecipe recipe, Potful potful) {
     ObjectNode node = MAPPER.createObjectNode();
-    Plate plate = recipe.plate();
+    Plate plate = recipe.casting().plate();
     ObjectNode on = node.putObject("plate");
     on.put("material", plate.material().tradeName());
     put(on, "length_mm", plate.lengthM() * MM_PER_M);
@@ -117,8 +117,8 @@ public final class PlannedTrial {
     put(on, "rim_mm", plate.rimHeightM() * MM_PER_M);
     node.put("plates", potful.plates());
     put(node, "poured_g", recipe.pourKg() * G_PER_KG);
-    put(node, "unevenness_pct", recipe.pour().unevenness() * PERCENT_PER_UNIT);
-    put(node, "paste_C", recipe.pour().pasteTemperatureK() - ZERO_CELSIUS_K);
+    put(node, "unevenness_pct", recipe.casting().pour().unevenness() * PERCENT_PER_UNIT);
+    put(node, "paste_C", recipe.casting().pour().pasteTemperatureK() - ZERO_CELSIUS_K);
     return node;
   }
 

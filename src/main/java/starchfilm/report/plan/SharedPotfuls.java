@@ -2,11 +2,11 @@ package starchfilm.report.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.casting.trial.Trial;
 import starchfilm.planning.PotShare;
 import starchfilm.planning.Potful;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
-import starchfilm.trial.Trial;
 
 /**
  * What goes into a pot for trials that are cooked several times over.
@@ -44,7 +44,7 @@ public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
               share.plates(),
               times,
               trial.recipe().times(1.0 / share.parts()),
-              trial.cookedPasteKg() / share.parts());
+              trial.casting().paste().massKg() / share.parts());
       String heading =
           share.parts() == 1
               ? PotfulLines.heading(potful, alone)

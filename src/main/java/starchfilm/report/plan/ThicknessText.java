@@ -41,13 +41,13 @@ public final class ThicknessText {
         "Dry through, thick spot and all, within "
             + Spans.of(request.byS())
             + " on "
-            + RecipeWords.plate(request.plate())
+            + RecipeWords.plate(request.casting().plate())
             + ", in "
-            + RoomWords.humidity(request.place().room())
+            + RoomWords.humidity(request.casting().room())
             + " and "
-            + RoomWords.temperature(request.place().room())
+            + RoomWords.temperature(request.casting().room())
             + ", air at "
-            + RoomWords.speed(request.place().room())
+            + RoomWords.speed(request.casting().room())
             + ":");
     lines.add("");
     answer.pours().forEach(pour -> lines.add(line(pour)));

@@ -8,15 +8,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.ObservedFault;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmCaution;
-import starchfilm.film.Ingredient;
+import starchfilm.material.recipe.Ingredient;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.ValidRange;
-import starchfilm.trial.ObservedFault;
 
 /** What the rooms below find out, in plain words. */
 public final class PlainWords {

@@ -3,10 +3,10 @@ package starchfilm.web.work;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.report.Comparison;
 import starchfilm.report.TrialForecasts;
-import starchfilm.trial.Trial;
 
 /**
  * Where long work is done and the last of it remembered. Single trials have a line of their own, so

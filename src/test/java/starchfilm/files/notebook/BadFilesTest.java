@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.json.LocatedReader;
-import starchfilm.trial.Trial;
 
 /** Files that are no trial at all, and what is said of them, word for word. */
 class BadFilesTest {

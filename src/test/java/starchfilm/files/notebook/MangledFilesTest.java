@@ -12,10 +12,10 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.material.recipe.Paste;
 import starchfilm.proof.DemoTrials;
-import starchfilm.trial.Trial;
 
 /** However a file is mangled, it gives a sound trial or a fault, never an exception or a hang. */
 @Timeout(120)
@@ -98,7 +98,7 @@ class MangledFilesTest {
         .isEqualTo(1);
     for (Trial trial : notebook.trials()) {
       assertThat(Paste.cooked(trial.recipe()).composition().drySolids()).as(text).isPositive();
-      assertThat(trial.pour().wetThicknessM().value()).as(text).isPositive();
+      assertThat(trial.casting().pour().wetThicknessM().value()).as(text).isPositive();
     }
     for (Fault fault : notebook.faults()) {
       assertThat(fault.sentence())

@@ -210,7 +210,7 @@ class RoomLogTest {
   private LoggedRoom room(byte[] csv) {
     Notebook notebook = read(csv);
     assertThat(TrialText.sentences(folder, notebook)).isEmpty();
-    return (LoggedRoom) notebook.trials().get(0).room();
+    return (LoggedRoom) notebook.trials().get(0).casting().room();
   }
 
   private List<String> faults(String csv) {

@@ -16,12 +16,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.casting.FaceChange;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
-import starchfilm.trial.ObservedFault;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 class NoteWriterTest {
   private static final byte[] PNG = {
@@ -40,9 +40,9 @@ class NoteWriterTest {
   @Test
   void addsAWeighingAndNothingElse() throws Exception {
     Trial trial = NoteWriter.add(file, weighing("+12h", "712.0")).trial().orElseThrow();
-    assertThat(trial.weighings()).hasSize(2);
+    assertThat(trial.seen().weighings()).hasSize(2);
     // The digits typed are kept: the scale showed tenths of a gram, the plate's tare whole ones.
-    assertThat(trial.weighings().get(1).massSdKg())
+    assertThat(trial.seen().weighings().get(1).massSdKg())
         .isCloseTo(Math.hypot(1e-4, 1e-3) / Math.sqrt(12), within(1e-15));
     assertThat(Files.readString(file))
         .isEqualTo(
@@ -96,16 +96,17 @@ class NoteWriterTest {
     assertThat(NotebookReader.read(List.of(file)).trials()).containsExactly(trial);
     assertThat(trial.pouredAt().orElseThrow()).hasToString("2026-04-02T11:00");
     assertThat(trial.recipe().cook().durationS().value()).isEqualTo(720);
-    assertThat(trial.weighings())
+    assertThat(trial.seen().weighings())
         .extracting(Weighing::timeS)
         .containsExactly(21_600.0, 32_400.0, 108_000.0);
-    assertThat(trial.measuredDryThicknessM()).hasSize(2);
-    assertThat(trial.pulls()).hasSize(2);
-    assertThat(trial.faults().get(0).remark()).contains("like \"jelly\"");
-    assertThat(trial.faces()).containsExactly(new FaceChange(180_000, FaceChange.OpenFaces.BOTH));
-    assertThat(trial.rating()).hasValue(4);
-    assertThat(trial.remarks()).containsExactly("Smells of vinegar.\nGone after a day.");
-    assertThat(trial.photos()).hasSize(1);
+    assertThat(trial.seen().dryThicknessesM()).hasSize(2);
+    assertThat(trial.seen().pulls()).hasSize(2);
+    assertThat(trial.seen().faults().get(0).remark()).contains("like \"jelly\"");
+    assertThat(trial.casting().faces())
+        .containsExactly(new FaceChange(180_000, FaceChange.OpenFaces.BOTH));
+    assertThat(trial.seen().rating()).hasValue(4);
+    assertThat(trial.seen().remarks()).containsExactly("Smells of vinegar.\nGone after a day.");
+    assertThat(trial.seen().photos()).hasSize(1);
   }
 
   @Test

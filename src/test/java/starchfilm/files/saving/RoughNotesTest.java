@@ -10,17 +10,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.casting.Use;
+import starchfilm.casting.trial.NotRecorded;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.trial.NotRecorded;
-import starchfilm.trial.PullTest;
-import starchfilm.trial.Trial;
-import starchfilm.trial.Weighing;
 
 /** What people note roughly, and what becomes of it. */
 class RoughNotesTest {
@@ -33,14 +35,14 @@ class RoughNotesTest {
     Trial trial = only(TrialText.SOUND);
     assertThat(trial.notRecorded()).isEmpty();
     assertThat(trial.pouredAt()).contains(LocalDateTime.of(2026, 4, 2, 10, 0));
-    assertThat(trial.plate().material()).isEqualTo(PlateMaterial.GLASS);
-    assertThat(trial.plate().areaM2()).isCloseTo(0.06, within(ROUNDING));
-    assertThat(trial.plateCount()).isEqualTo(2);
-    assertThat(trial.pour().unevenness()).isEqualTo(0.15);
-    assertThat(trial.pour().pasteTemperatureK()).isEqualTo(333.15);
-    assertThat(((ConstantRoom) trial.room()).air().relativeHumidity()).isEqualTo(0.5);
-    assertThat(trial.roomDoubt()).isEqualTo(Trial.RoomUncertainty.NONE);
-    assertThat(trial.use()).isEqualTo(new Trial.Use(0.5, 293.15, 7 * 86_400));
+    assertThat(trial.casting().plate().material()).isEqualTo(PlateMaterial.GLASS);
+    assertThat(trial.casting().plate().areaM2()).isCloseTo(0.06, within(ROUNDING));
+    assertThat(trial.casting().pour().plates()).isEqualTo(2);
+    assertThat(trial.casting().pour().unevenness()).isEqualTo(0.15);
+    assertThat(trial.casting().pour().pasteTemperatureK()).isEqualTo(333.15);
+    assertThat(((ConstantRoom) trial.casting().room()).air().relativeHumidity()).isEqualTo(0.5);
+    assertThat(trial.casting().place().uncertainty()).isEqualTo(RoomUncertainty.NONE);
+    assertThat(trial.casting().use()).isEqualTo(new Use(0.5, 293.15, 7 * 86_400));
   }
 
   @Test
@@ -133,17 +135,17 @@ class RoughNotesTest {
   void pouredMassAndAreaStandForWetThickness() {
     Trial trial = only(TrialText.SOUND);
     double density = Paste.cooked(trial.recipe()).composition().pasteDensityKgPerM3();
-    assertThat(trial.pour().wetThicknessM().value())
+    assertThat(trial.casting().pour().wetThicknessM().value())
         .isCloseTo(0.150 / density / 0.06, within(ROUNDING));
-    assertThat(trial.pouredMassKg()).isPresent();
+    assertThat(trial.casting().pour().weighedKg()).isPresent();
   }
 
   @Test
   void wetThicknessAloneIsTaken() {
     String text = TrialText.without(TrialText.with("pour.wet_thickness_mm", "3"), "pour.poured_g");
     Trial trial = only(text);
-    assertThat(trial.pour().wetThicknessM()).isEqualTo(Estimate.exact(0.003));
-    assertThat(trial.pouredMassKg()).isEmpty();
+    assertThat(trial.casting().pour().wetThicknessM()).isEqualTo(Estimate.exact(0.003));
+    assertThat(trial.casting().pour().weighedKg()).isEmpty();
   }
 
   @Test
@@ -151,7 +153,8 @@ class RoughNotesTest {
     Trial trial = only(TrialText.without(TrialText.SOUND, "pour.poured_g"));
     Paste paste = Paste.cooked(trial.recipe());
     double whole = paste.massKg() / paste.composition().pasteDensityKgPerM3() / 2 / 0.06;
-    assertThat(trial.pour().wetThicknessM().value()).isCloseTo(0.875 * whole, within(1e-9));
+    assertThat(trial.casting().pour().wetThicknessM().value())
+        .isCloseTo(0.875 * whole, within(1e-9));
   }
 
   @Test
@@ -161,7 +164,7 @@ class RoughNotesTest {
             TrialText.without(
                 TrialText.with("pour.plate.diameter_mm", "200"), "pour.plate.width_mm"),
             "pour.plate.length_mm");
-    assertThat(only(text).plate().areaM2()).isCloseTo(Math.PI * 0.01, within(1e-9));
+    assertThat(only(text).casting().plate().areaM2()).isCloseTo(Math.PI * 0.01, within(1e-9));
   }
 
   @Test
@@ -178,8 +181,9 @@ class RoughNotesTest {
   @Test
   void aRoughRoomIsDoubted() {
     Trial trial = only(TrialText.with("room.rh_pct", "{\"from\": 40, \"to\": 60}"));
-    assertThat(((ConstantRoom) trial.room()).air().relativeHumidity()).isEqualTo(0.5);
-    assertThat(trial.roomDoubt().humiditySd()).isCloseTo(0.2 / Math.sqrt(12), within(ROUNDING));
+    assertThat(((ConstantRoom) trial.casting().room()).air().relativeHumidity()).isEqualTo(0.5);
+    assertThat(trial.casting().place().uncertainty().humiditySd())
+        .isCloseTo(0.2 / Math.sqrt(12), within(ROUNDING));
   }
 
   @Test
@@ -190,7 +194,7 @@ class RoughNotesTest {
                 "room.swing",
                 "{\"coolest_C\": 6, \"warmest_C\": 16, \"driest_rh_pct\": 50,"
                     + " \"dampest_rh_pct\": 80, \"warmest_at\": \"15:00\"}"));
-    SwingingRoom room = (SwingingRoom) trial.room();
+    SwingingRoom room = (SwingingRoom) trial.casting().room();
     // Poured at 10:00, so five hours on.
     assertThat(room.at(5 * 3600).temperatureK()).isCloseTo(289.15, within(1e-9));
     assertThat(room.at(5 * 3600).relativeHumidity()).isCloseTo(0.5, within(1e-9));
@@ -205,12 +209,14 @@ class RoughNotesTest {
                 "weighings",
                 "[{\"at\": \"2026-04-03T10:00\", \"mass_g\": 680},"
                     + " {\"at\": \"+6h\", \"mass_g\": 130, \"with_plate\": false}]"));
-    assertThat(trial.weighings()).extracting(Weighing::timeS).containsExactly(21_600.0, 86_400.0);
-    assertThat(trial.weighings())
+    assertThat(trial.seen().weighings())
+        .extracting(Weighing::timeS)
+        .containsExactly(21_600.0, 86_400.0);
+    assertThat(trial.seen().weighings())
         .extracting(w -> Math.round(w.filmMassKg() * 1e6))
         .containsExactly(130_000L, 80_000L);
     // Two readings of 1 g steps: plate with film, and plate.
-    assertThat(trial.weighings().get(1).massSdKg())
+    assertThat(trial.seen().weighings().get(1).massSdKg())
         .isCloseTo(0.001 * Math.sqrt(2.0 / 12), within(1e-9));
   }
 
@@ -222,7 +228,7 @@ class RoughNotesTest {
                 TrialText.with(
                     "weighings", "[{\"at\": \"+6h\", \"mass_g\": 730, \"with_plate\": true}]"),
                 "pour.plate.tare_g"));
-    assertThat(trial.weighings()).isEmpty();
+    assertThat(trial.seen().weighings()).isEmpty();
     assertThat(trial.notRecorded())
         .containsExactly(
             new NotRecorded(
@@ -237,7 +243,7 @@ class RoughNotesTest {
         only(
             TrialText.with("pulls", "[{\"load_kg\": 1, \"width_mm\": 10, \"thickness_um\": 100}]"));
     // Standard gravity, 3rd CGPM 1901.
-    assertThat(trial.pulls())
+    assertThat(trial.seen().pulls())
         .containsExactly(new PullTest(9.80665, 0.01, 100 * 1e-6, java.util.OptionalDouble.empty()));
   }
 

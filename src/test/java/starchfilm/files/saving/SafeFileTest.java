@@ -204,7 +204,7 @@ class SafeFileTest {
   private List<String> remarks() {
     Notebook notebook = NotebookReader.read(List.of(file));
     assertThat(notebook.faults()).isEmpty();
-    return notebook.trials().get(0).remarks();
+    return notebook.trials().get(0).seen().remarks();
   }
 
   private void write(String text) {

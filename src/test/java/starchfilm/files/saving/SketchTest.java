@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import starchfilm.trial.Trial;
+import starchfilm.casting.trial.Trial;
 
 class SketchTest {
   private static final double SPARE = 0.05;
@@ -29,7 +29,7 @@ class SketchTest {
               Sketch.read(
                   file.toAbsolutePath().getParent(),
                   sketch.applied(base, text, "moved", plates, SPARE));
-          assertThat(moved.cookedPasteKg() / moved.pouredPasteKg())
+          assertThat(moved.casting().paste().massKg() / moved.casting().pouredOnAllKg())
               .as("%s on %d plates: paste in the pot over paste poured", sketch, plates)
               .isBetween(1.03, 1.3);
         }

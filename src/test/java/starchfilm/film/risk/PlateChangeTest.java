@@ -8,8 +8,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
@@ -33,10 +33,10 @@ class PlateChangeTest {
     "WARMER_ROOM, 293.15, 298.15"
   })
   void changesOneThing(Change change, double from, double to) {
-    PlateChange changed = PlateChange.apply(change, Plates.USUAL).orElseThrow();
+    PlateChange changed = PlateChange.apply(change, Castings.USUAL).orElseThrow();
     assertThat(changed.from()).isCloseTo(from, within(1e-12));
     assertThat(changed.to()).isCloseTo(to, within(1e-12));
-    assertThat(figure(change, Plates.USUAL)).isCloseTo(from, within(1e-12));
+    assertThat(figure(change, Castings.USUAL)).isCloseTo(from, within(1e-12));
     assertThat(figure(change, changed.drying())).isCloseTo(to, within(1e-12));
     for (Change other : Change.values()) {
       // Warmed air keeps its vapour; more glycerol dilutes nothing but the shares of a kilogram.
@@ -44,7 +44,7 @@ class PlateChangeTest {
       if (other != change && !(isHumidity(other) && isHumidity(change)) && !bound) {
         assertThat(figure(other, changed.drying()))
             .as("%s", other)
-            .isEqualTo(figure(other, Plates.USUAL));
+            .isEqualTo(figure(other, Castings.USUAL));
       }
     }
   }
@@ -53,7 +53,7 @@ class PlateChangeTest {
     return change == Change.DRY_SLOWER || change == Change.DRIER_ROOM;
   }
 
-  private static double figure(Change change, DryingCase drying) {
+  private static double figure(Change change, Casting drying) {
     AirState air = drying.room().at(0);
     return switch (change) {
       case POUR_THINNER -> drying.pour().wetThicknessM().value();
@@ -68,7 +68,7 @@ class PlateChangeTest {
   @Test
   void keepsTheVapourOfWarmedAir() {
     AirState warmed =
-        PlateChange.apply(Change.WARMER_ROOM, Plates.USUAL).orElseThrow().drying().room().at(0);
+        PlateChange.apply(Change.WARMER_ROOM, Castings.USUAL).orElseThrow().drying().room().at(0);
     WagnerPruss1993 saturation = new WagnerPruss1993();
     assertThat(warmed.relativeHumidity() * saturation.pa(298.15))
         .isCloseTo(0.5 * saturation.pa(293.15), within(1e-9));
@@ -83,7 +83,7 @@ class PlateChangeTest {
         new Composition(Map.of(StarchKind.RICE, 1.0), 0.08, 0.024, 0.004, 0.006, 0.886);
     Composition more =
         PlateChange.apply(
-                Change.MORE_GLYCEROL, Plates.plate(3, paste, Plates.room(20, 50, 0.1), 60))
+                Change.MORE_GLYCEROL, Castings.plate(3, paste, Castings.room(20, 50, 0.1), 60))
             .orElseThrow()
             .drying()
             .composition();
@@ -109,8 +109,9 @@ class PlateChangeTest {
 
   private static double to(
       Change change, double glycerol, double celsius, double humidityPct, double speed) {
-    DryingCase drying =
-        Plates.plate(3, Plates.paste(0.06, glycerol), Plates.room(celsius, humidityPct, speed), 60);
+    Casting drying =
+        Castings.plate(
+            3, Castings.paste(0.06, glycerol), Castings.room(celsius, humidityPct, speed), 60);
     return PlateChange.apply(change, drying).map(PlateChange::to).orElse(Double.NaN);
   }
 
@@ -120,9 +121,9 @@ class PlateChangeTest {
     assertThat(PlateChange.apply(Change.LEVEL_BETTER, uneven(0.05))).isPresent();
   }
 
-  private static DryingCase uneven(double unevenness) {
-    DryingCase usual = Plates.USUAL;
-    return new DryingCase(
+  private static Casting uneven(double unevenness) {
+    Casting usual = Castings.USUAL;
+    return Castings.of(
         usual.composition(),
         0,
         0,
@@ -136,7 +137,7 @@ class PlateChangeTest {
   @Test
   void leavesTheAirOfAVaryingRoomAlone() {
     Room swing = new SwingingRoom(new AirState(293.15, 0.5, 0.1), 5, 0.1, 0);
-    DryingCase drying = Plates.plate(3, Plates.paste(0.08, 0.3), swing, 60);
+    Casting drying = Castings.plate(3, Castings.paste(0.08, 0.3), swing, 60);
     assertThat(PlateChange.apply(Change.DRIER_ROOM, drying)).isEmpty();
     assertThat(PlateChange.apply(Change.MORE_AIR, drying)).isEmpty();
     assertThat(PlateChange.apply(Change.POUR_THINNER, drying)).isPresent();

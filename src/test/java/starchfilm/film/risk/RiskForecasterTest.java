@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.casting.DryingCase;
-import starchfilm.casting.Plates;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
@@ -36,9 +36,9 @@ class RiskForecasterTest {
   /** What a remedy promises is what a fresh forecast of the changed plate says. */
   @Test
   void promisesWhatTheChangedPlateDoes() {
-    DryingCase drying = Plates.plate(3, Plates.paste(0.06, 0.05), Plates.room(20, 50, 0.1), 60);
+    Casting drying = Castings.plate(3, Castings.paste(0.06, 0.05), Castings.room(20, 50, 0.1), 60);
     Remedy remedy = RISKS.forecast(drying).crack().remedy().orElseThrow();
-    DryingCase changed = PlateChange.apply(remedy.change(), drying).orElseThrow().drying();
+    Casting changed = PlateChange.apply(remedy.change(), drying).orElseThrow().drying();
     CrackRisk then = RISKS.forecast(changed).crack();
     assertThat(then.stretchNeeded() / then.stretchAvailable()).isEqualTo(remedy.riskAfter());
     assertThat(remedy.riskAfter()).isLessThan(remedy.riskBefore());
@@ -46,7 +46,7 @@ class RiskForecasterTest {
 
   @Test
   void tellsTheSameFiguresWithoutRemedies() {
-    DryingCase drying = Plates.plate(3, Plates.paste(0.06, 0.05), Plates.room(20, 50, 0.1), 60);
+    Casting drying = Castings.plate(3, Castings.paste(0.06, 0.05), Castings.room(20, 50, 0.1), 60);
     PlateRisks whole = RISKS.forecast(drying);
     PlateRisks alone = RISKS.withoutRemedies(drying);
     assertThat(alone.crack().stretchNeeded()).isEqualTo(whole.crack().stretchNeeded());
@@ -59,8 +59,8 @@ class RiskForecasterTest {
 
   @Test
   void needsLessStretchOfALevelPlate() {
-    DryingCase uneven = Plates.plate(3, Plates.paste(0.06, 0.1), Plates.room(20, 50, 0.1), 60);
-    DryingCase level = PlateChange.apply(Change.LEVEL_BETTER, uneven).orElseThrow().drying();
+    Casting uneven = Castings.plate(3, Castings.paste(0.06, 0.1), Castings.room(20, 50, 0.1), 60);
+    Casting level = PlateChange.apply(Change.LEVEL_BETTER, uneven).orElseThrow().drying();
     assertThat(RISKS.forecast(level).crack().stretchNeeded())
         .isLessThanOrEqualTo(RISKS.forecast(uneven).crack().stretchNeeded());
   }
@@ -81,7 +81,7 @@ class RiskForecasterTest {
   void countsMouldByTheClockWhereNothingSlowsIt() {
     MouldRisk risk =
         RISKS
-            .forecast(Plates.plate(5, Plates.paste(0.06, 0.3), Plates.room(24, 100, 0.1), 24))
+            .forecast(Castings.plate(5, Castings.paste(0.06, 0.3), Castings.room(24, 100, 0.1), 24))
             .mould();
     assertThat(risk.weightedHours()).isCloseTo(30 * 24, within(5.0));
     assertThat(risk.growthFromS()).isCloseTo(48 * 3600, within(3600.0));
@@ -90,7 +90,7 @@ class RiskForecasterTest {
   /** Film that holds half as much again at the same activity moulds by the same activity. */
   @Test
   void mouldGoesByActivityAndNotByMoisture() {
-    DryingCase damp = Plates.plate(6, Plates.paste(0.06, 0.3), Plates.room(18, 65, 0.1), 60);
+    Casting damp = Castings.plate(6, Castings.paste(0.06, 0.3), Castings.room(18, 65, 0.1), 60);
     double[] mean = new double[UncertainParameter.values().length];
     mean[UncertainParameter.ISOTHERM.ordinal()] = Math.log(1.5);
     ParameterDistribution holdsMore =
@@ -106,7 +106,7 @@ class RiskForecasterTest {
    */
   @Test
   void choosesTheChangeThatHelpsMost() {
-    DryingCase drying = Plates.plate(3, Plates.paste(0.06, 0.05), Plates.room(20, 50, 0.1), 60);
+    Casting drying = Castings.plate(3, Castings.paste(0.06, 0.05), Castings.room(20, 50, 0.1), 60);
     CrackRisk now = RISKS.forecast(drying).crack();
     Remedy remedy = now.remedy().orElseThrow();
     assertThat(now.cause()).isPresent();
@@ -120,7 +120,7 @@ class RiskForecasterTest {
           .as("%s", change)
           .isGreaterThanOrEqualTo(remedy.riskAfter());
     }
-    DryingCase damp = Plates.plate(10, Plates.paste(0.06, 0.3), Plates.room(15, 75, 0.1), 60);
+    Casting damp = Castings.plate(10, Castings.paste(0.06, 0.3), Castings.room(15, 75, 0.1), 60);
     Remedy against = RISKS.forecast(damp).mould().remedy().orElseThrow();
     for (Change change : Change.values()) {
       PlateChange.apply(change, damp)
@@ -155,7 +155,7 @@ class RiskForecasterTest {
         .isCloseTo(days, org.assertj.core.data.Offset.offset(1e-9));
   }
 
-  private static double dryS(DryingCase drying) {
+  private static double dryS(Casting drying) {
     return new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.FEWEST_DRAWS)
         .middleCaseS(drying, Spot.NOMINAL, Milestone.DRY_THROUGH);
   }
@@ -164,16 +164,19 @@ class RiskForecasterTest {
       double wetMm, double glycerol, double celsius, double humidityPct) {
     return RISKS
         .forecast(
-            Plates.plate(
-                wetMm, Plates.paste(0.06, glycerol), Plates.room(celsius, humidityPct, 0.1), 60))
+            Castings.plate(
+                wetMm,
+                Castings.paste(0.06, glycerol),
+                Castings.room(celsius, humidityPct, 0.1),
+                60))
         .crack();
   }
 
   private static MouldRisk mould(double wetMm, double celsius, double humidityPct) {
     return RISKS
         .forecast(
-            Plates.plate(
-                wetMm, Plates.paste(0.06, 0.3), Plates.room(celsius, humidityPct, 0.1), 60))
+            Castings.plate(
+                wetMm, Castings.paste(0.06, 0.3), Castings.room(celsius, humidityPct, 0.1), 60))
         .mould();
   }
 }

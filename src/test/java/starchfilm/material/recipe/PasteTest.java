@@ -32,11 +32,11 @@ class PasteTest {
                 0.400,
                 0.030));
 
-    assertThat(paste.totalDryStarchKg()).isCloseTo(0.034, within(1e-15));
-    assertThat(paste.glycerolKg()).isCloseTo(0.008, within(1e-15));
-    assertThat(paste.saltKg()).isCloseTo(0.0002, within(1e-15));
-    assertThat(paste.aceticAcidKg()).isCloseTo(0.001, within(1e-15));
-    assertThat(paste.waterKg()).isCloseTo(0.006 + 0.0018 + 0.019 + 0.370, within(1e-15));
+    assertThat(paste.kg(Ingredient.STARCH)).isCloseTo(0.034, within(1e-15));
+    assertThat(paste.kg(Ingredient.GLYCEROL)).isCloseTo(0.008, within(1e-15));
+    assertThat(paste.kg(Ingredient.SALT)).isCloseTo(0.0002, within(1e-15));
+    assertThat(paste.kg(Ingredient.VINEGAR)).isCloseTo(0.001, within(1e-15));
+    assertThat(paste.kg(Ingredient.WATER)).isCloseTo(0.006 + 0.0018 + 0.019 + 0.370, within(1e-15));
     assertThat(paste.massKg()).isCloseTo(0.440, within(1e-15));
   }
 
@@ -60,7 +60,7 @@ class PasteTest {
     Composition composition = paste.composition();
 
     assertThat(paste.massKg()).isCloseTo(in, within(1e-14 * Math.max(1, in)));
-    assertThat(paste.waterKg()).isNotNegative();
+    assertThat(paste.kg(Ingredient.WATER)).isNotNegative();
     assertThat(composition.drySolids() + composition.water() + composition.aceticAcid())
         .isCloseTo(1, within(1e-14));
     assertThat(composition.starchShares().values().stream().mapToDouble(x -> x).sum())
@@ -87,8 +87,8 @@ class PasteTest {
     StarchPortion half = portion(StarchKind.CORN, 0.010, 0.1);
     Paste paste = Paste.cooked(plain(List.of(half, half)));
 
-    assertThat(paste.dryStarchKg()).containsOnlyKeys(StarchKind.CORN);
-    assertThat(paste.totalDryStarchKg()).isCloseTo(0.018, within(1e-15));
+    assertThat(paste.composition().starchShares()).containsOnlyKeys(StarchKind.CORN);
+    assertThat(paste.kg(Ingredient.STARCH)).isCloseTo(0.018, within(1e-15));
   }
 
   @Test

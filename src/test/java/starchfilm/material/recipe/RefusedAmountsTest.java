@@ -70,7 +70,7 @@ class RefusedAmountsTest {
                 NONE,
                 cook(all)));
 
-    assertThat(paste.waterKg()).isZero();
+    assertThat(paste.kg(Ingredient.WATER)).isZero();
     assertThat(paste.massKg()).isEqualTo(0.01);
   }
 

@@ -6,7 +6,7 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.casting.Plates;
+import starchfilm.casting.Castings;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.diffusion.FluxPotential;
 
@@ -17,7 +17,7 @@ class FluxTableTest {
   @ParameterizedTest
   @CsvSource({"0.08, 0.3", "0.05, 0", "0.03, 1", "0.15, 0.1", "0.001, 100"})
   void isWithinOneTenThousandthAtEveryTemperature(double starch, double glycerol) {
-    Composition paste = Plates.paste(starch, glycerol);
+    Composition paste = Castings.paste(starch, glycerol);
     TemperatureLayers layers = new TemperatureLayers(278.15, 371.15);
     FluxPotential.Reader reader = FilmMaterial.of(paste, layers).potential().reader(2);
     WaterDiffusivity diffusivity = WaterDiffusivity.in(paste);

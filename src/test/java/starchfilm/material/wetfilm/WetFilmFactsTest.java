@@ -4,8 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import starchfilm.casting.Plates;
+import starchfilm.casting.Castings;
 import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
 
 /** Small facts of pastes, by hand. */
 class WetFilmFactsTest {
@@ -14,10 +15,10 @@ class WetFilmFactsTest {
    */
   @Test
   void solidsHeatIsMixedByMass() {
-    assertThat(SolidsHeat.jPerKgK(Plates.paste(0.1, 0.3)))
+    assertThat(SolidsHeat.jPerKgK(Castings.paste(0.1, 0.3)))
         .isCloseTo((10 * 1550 + 3 * 2430) / 13.0, within(1e-9));
     Composition salty =
-        new Composition(Plates.paste(0.1, 0.3).starchShares(), 0.06, 0.03, 0.04, 0.01, 0.86);
+        new Composition(Castings.paste(0.1, 0.3).starchShares(), 0.06, 0.03, 0.04, 0.01, 0.86);
     assertThat(SolidsHeat.jPerKgK(salty)).isCloseTo((10 * 1550 + 3 * 2430) / 13.0, within(1e-9));
   }
 
@@ -25,8 +26,8 @@ class WetFilmFactsTest {
   @Test
   void glycerolIsMultipliedBesideTheRest() {
     Composition paste =
-        new Composition(Plates.paste(0.1, 0.3).starchShares(), 0.08, 0.024, 0.004, 0.006, 0.886);
-    Composition more = FilmMaterial.withGlycerol(paste, 1.1);
+        new Composition(Castings.paste(0.1, 0.3).starchShares(), 0.08, 0.024, 0.004, 0.006, 0.886);
+    Composition more = paste.times(1.1, Ingredient.GLYCEROL);
     assertThat(more.glycerolPerDryStarch()).isCloseTo(0.33, within(1e-12));
     assertThat(more.salt() / more.dryStarch()).isCloseTo(0.05, within(1e-12));
     assertThat(more.aceticAcid() / more.dryStarch()).isCloseTo(0.075, within(1e-12));

@@ -1,4 +1,4 @@
-package starchfilm.trial;
+package starchfilm.casting.trial;
 
 import java.time.LocalDateTime;
 
@@ -20,9 +20,9 @@ public enum Stage {
    */
   public static Stage of(Trial trial, LocalDateTime now) {
     boolean finished =
-        trial.rating().isPresent()
-            || !trial.pulls().isEmpty()
-            || !trial.measuredDryThicknessM().isEmpty();
+        trial.seen().rating().isPresent()
+            || !trial.seen().pulls().isEmpty()
+            || !trial.seen().dryThicknessesM().isEmpty();
     if (finished) {
       return ENDED;
     }

@@ -1,4 +1,4 @@
-package starchfilm.trial;
+package starchfilm.casting.trial;
 
 /**
  * One weighing of a plate with its film.

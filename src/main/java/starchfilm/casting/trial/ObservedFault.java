@@ -1,4 +1,4 @@
-package starchfilm.trial;
+package starchfilm.casting.trial;
 
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,4 +1,4 @@
-package starchfilm.trial;
+package starchfilm.casting.trial;
 
 /**
  * Something a trial file does not say, what was taken instead, and what that costs.

@@ -1,4 +1,4 @@
-package starchfilm.film;
+package starchfilm.material.recipe;
 
 /** What a maker can take more or less of. */
 public enum Ingredient {
@@ -9,5 +9,7 @@ public enum Ingredient {
   /** Vinegar, counted by its acetic acid. */
   VINEGAR,
   /** Water. */
-  WATER
+  WATER,
+  /** Salt: what was added, and what the jar of glycerol holds. */
+  SALT
 }

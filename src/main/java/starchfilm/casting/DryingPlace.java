@@ -1,0 +1,30 @@
+package starchfilm.casting;
+
+import java.util.OptionalDouble;
+
+/**
+ * Where a plate dries.
+ *
+ * @param name what its maker calls the room, such as "shed"; learning is kept per room
+ * @param room the air, from the pour on
+ * @param uncertainty how uncertain the notes leave the air
+ * @param benchTemperatureK temperature of what the plate stands on (K), or empty for the air's; a
+ *     heated bench is warmer
+ */
+public record DryingPlace(
+    String name, Room room, RoomUncertainty uncertainty, OptionalDouble benchTemperatureK) {
+  /**
+   * A room that nobody named, whose air is known.
+   *
+   * @param room the air
+   * @param benchTemperatureK temperature of what the plate stands on (K), or empty for the air's
+   */
+  public DryingPlace(Room room, OptionalDouble benchTemperatureK) {
+    this("room", room, RoomUncertainty.NONE, benchTemperatureK);
+  }
+
+  /** The same place with other air. */
+  public DryingPlace with(Room other) {
+    return new DryingPlace(name, other, uncertainty, benchTemperatureK);
+  }
+}

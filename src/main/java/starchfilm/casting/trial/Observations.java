@@ -1,0 +1,40 @@
+package starchfilm.casting.trial;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * What was seen and measured of a casting.
+ *
+ * @param weighings in order of time
+ * @param faults what went wrong
+ * @param pulls strips pulled
+ * @param dryThicknessesM measured thicknesses of the dry film (m)
+ * @param rating the maker's rating, 1 to 5, if given
+ * @param remarks in the maker's words
+ * @param photos photos beside the file
+ */
+public record Observations(
+    List<Weighing> weighings,
+    List<ObservedFault> faults,
+    List<PullTest> pulls,
+    List<Double> dryThicknessesM,
+    OptionalInt rating,
+    List<String> remarks,
+    List<Path> photos) {
+  /** Nothing was noted. */
+  public static final Observations NONE =
+      new Observations(
+          List.of(), List.of(), List.of(), List.of(), OptionalInt.empty(), List.of(), List.of());
+
+  /** Copies the lists. */
+  public Observations {
+    weighings = List.copyOf(weighings);
+    faults = List.copyOf(faults);
+    pulls = List.copyOf(pulls);
+    dryThicknessesM = List.copyOf(dryThicknessesM);
+    remarks = List.copyOf(remarks);
+    photos = List.copyOf(photos);
+  }
+}

@@ -1,0 +1,127 @@
+package starchfilm.casting;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import starchfilm.material.air.AirState;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Cook;
+import starchfilm.material.recipe.Paste;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Units;
+
+/** Castings to test with, in the units people speak in. */
+public final class Castings {
+  /** A quarter of an hour at 95 C, without steam. */
+  public static final Cook COOKED = cook(15, 95);
+
+  /** A week on, in the standard air of 50 % and 23 C. */
+  public static final Use USED = use(0.5, 23, 7);
+
+  public static final Plate GLASS = new Plate(PlateMaterial.GLASS, 0.2, 0.2, 0.004, 0);
+
+  /** 3 mm of an 8 % rice paste with 30 g glycerol per 100 g, 20 C, 50 %, a still room. */
+  public static final Casting USUAL = plate(3, paste(0.08, 0.3), room(20, 50, 0.1), 60);
+
+  private Castings() {}
+
+  public static Composition paste(double dryStarch, double glycerolPerDryStarch) {
+    return paste(StarchKind.RICE, dryStarch, glycerolPerDryStarch);
+  }
+
+  public static Composition paste(StarchKind kind, double dryStarch, double glycerolPerDryStarch) {
+    double glycerol = dryStarch * glycerolPerDryStarch;
+    return new Composition(Map.of(kind, 1.0), dryStarch, glycerol, 0, 0, 1 - dryStarch - glycerol);
+  }
+
+  public static Cook cook(double minutes, double celsius) {
+    return new Cook(
+        Estimate.exact(60 * minutes),
+        Estimate.exact(celsius + Units.ZERO_CELSIUS_K),
+        Estimate.exact(0));
+  }
+
+  public static Use use(double relativeHumidity, double celsius, double days) {
+    return new Use(relativeHumidity, celsius + Units.ZERO_CELSIUS_K, days * Units.DAY_S);
+  }
+
+  public static Room room(double celsius, double humidityPct, double speedMPerS) {
+    return new ConstantRoom(
+        new AirState(celsius + Units.ZERO_CELSIUS_K, humidityPct / 100, speedMPerS));
+  }
+
+  public static Casting plate(double wetMm, Composition paste, Room room, double pasteC) {
+    return plate(wetMm, paste, room, pasteC, OptionalDouble.empty(), List.of());
+  }
+
+  public static Casting plate(
+      double wetMm,
+      Composition paste,
+      Room room,
+      double pasteC,
+      OptionalDouble benchC,
+      List<FaceChange> faces) {
+    return of(
+        paste,
+        0,
+        0,
+        GLASS,
+        new Pour(Estimate.exact(wetMm / 1000), 0.25, pasteC + Units.ZERO_CELSIUS_K),
+        room,
+        benchC.isPresent()
+            ? OptionalDouble.of(benchC.getAsDouble() + Units.ZERO_CELSIUS_K)
+            : OptionalDouble.empty(),
+        faces);
+  }
+
+  /** A plate that dries, well cooked and used in standard air. */
+  public static Casting of(
+      Composition paste,
+      double solidsRelativeSd,
+      double plasticiserRelativeSd,
+      Plate plate,
+      Pour pour,
+      Room room,
+      OptionalDouble benchTemperatureK,
+      List<FaceChange> faces) {
+    return new Casting(
+        new Paste(paste, 1, solidsRelativeSd, plasticiserRelativeSd),
+        COOKED,
+        plate,
+        pour,
+        faces,
+        new DryingPlace(room, benchTemperatureK),
+        USED);
+  }
+
+  /** A film that is used, dried in a usual room. */
+  public static Casting film(
+      Composition paste,
+      double plasticiserRelativeSd,
+      double solidsRelativeSd,
+      Cook cook,
+      Estimate wetThicknessM,
+      double relativeHumidity,
+      double temperatureK,
+      double ageS) {
+    return USUAL
+        .with(new Pour(wetThicknessM, 0.25, 60 + Units.ZERO_CELSIUS_K))
+        .with(new Use(relativeHumidity, temperatureK, ageS))
+        .with(cook)
+        .with(new Paste(paste, 1, solidsRelativeSd, plasticiserRelativeSd));
+  }
+
+  /** The same of a paste whose solids content is known exactly. */
+  public static Casting film(
+      Composition paste,
+      double plasticiserRelativeSd,
+      Cook cook,
+      Estimate wetThicknessM,
+      double relativeHumidity,
+      double temperatureK,
+      double ageS) {
+    return film(
+        paste, plasticiserRelativeSd, 0, cook, wetThicknessM, relativeHumidity, temperatureK, ageS);
+  }
+}
