@@ -53,7 +53,9 @@ final class CompareCommand implements Callable<Integer> {
       names = {"-o", "--out"},
       paramLabel = "PAGE",
       defaultValue = "starchfilm.html",
-      description = "Where the page goes; - for standard output. Default: ${DEFAULT-VALUE}")
+      description =
+          "Where the page goes; - for standard output. An earlier page is kept as PAGE.before. Default:"
+              + " ${DEFAULT-VALUE}")
   private String out = "";
 
   CompareCommand(CommandContext surroundings) {
@@ -62,7 +64,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    OutputFile page = OutputFile.of("--out", out, OutputFile.Kind.PAGE, surroundings);
+    OutputFile page = OutputFile.of("--out", out, OutputFile.Kind.COMPARISON, surroundings);
     Notebook notebook = TrialFiles.read(paths, surroundings);
     notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
     Workshops workshops = new Workshops();

@@ -1,5 +1,6 @@
 package starchfilm.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -23,7 +24,6 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NoteWriter;
-import starchfilm.files.saving.SafeFile;
 
 /** Writes what was weighed, measured or seen into a trial file. */
 @Command(
@@ -145,7 +145,7 @@ final class NoteCommand implements Callable<Integer> {
       NoteWriter.Written written = NoteWriter.add(trial, new Note.Several(notes));
       surroundings.out().println("Noted in " + file + ":");
       notes.forEach(note -> surroundings.out().println("  " + NoteSentence.of(note)));
-      surroundings.out().println("The version before is kept in " + file + SafeFile.BEFORE + ".");
+      written.before().ifPresent(before -> surroundings.out().println(kept(trial, before)));
       written.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
       if (written.trial().isEmpty()) {
         surroundings
@@ -155,6 +155,13 @@ final class NoteCommand implements Callable<Integer> {
     } catch (NotWrittenException e) {
       throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
     }
+  }
+
+  /** Beside the file as typed, or, where that is a link, beside what it leads to. */
+  private String kept(Path trial, Path before) {
+    Path beside = file.resolveSibling(String.valueOf(before.getFileName()));
+    Path shown = Files.isSymbolicLink(trial) ? before : beside;
+    return "The version before is kept in " + shown + ".";
   }
 
   /** A file at fault is mended before anybody answers questions about it. */

@@ -1,54 +1,72 @@
 package starchfilm.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.Locale;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Supplier;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.SafeFile;
 
 /**
  * Where a result goes: a file, replaced in one step so that nobody finds half of it, or standard
  * output.
  *
- * <p>Only a result of the same kind is ever written over; a trial file, say, is left alone.
+ * <p>Only a result of the same kind is ever written over, and the one before is kept; a trial file
+ * or a page of the user's own, say, is left alone.
  */
 final class OutputFile {
   private static final String STANDARD_OUTPUT = "-";
 
   private final CommandContext surroundings;
   private final String typed;
+  private final Kind kind;
 
   /** Empty for standard output. */
   private final Optional<Path> path;
 
-  private OutputFile(CommandContext surroundings, String typed, Optional<Path> path) {
+  private OutputFile(CommandContext surroundings, String typed, Kind kind, Optional<Path> path) {
     this.surroundings = surroundings;
     this.typed = typed;
+    this.kind = kind;
     this.path = path;
   }
 
-  /** What is written, and how a file of the kind begins. */
+  /** What is written, and the mark by which a file of the kind is known. */
   enum Kind {
-    /** An HTML page. */
-    PAGE("page", "<!DOCTYPE html>"),
+    /** The page of {@code compare}. */
+    COMPARISON(
+        "comparison page of this program",
+        "<meta name=\"generator\" content=\"starchfilm comparison page\">"),
+    /** The weigh-out sheets of {@code plan}. */
+    SHEETS(
+        "weigh-out sheets of this program",
+        "<meta name=\"generator\" content=\"starchfilm weigh-out sheets\">"),
     /** A drying curve as CSV. */
     CURVE("table of a drying curve", "time_h,at,film_g_low"),
     /** A drying forecast as JSON. */
     FORECAST("drying forecast", "{\n  \"what\" : \"drying forecast\"");
 
-    private final String words;
-    private final String start;
+    /** The mark stands within this much of the beginning (bytes). */
+    private static final int HEAD = 2_000;
 
-    Kind(String words, String start) {
+    private final String words;
+    private final String mark;
+
+    Kind(String words, String mark) {
       this.words = words;
-      this.start = start;
+      this.mark = mark;
+    }
+
+    /** An empty file may be written over: there is nothing to lose. */
+    private boolean mayReplace(byte[] there) {
+      byte[] head = Arrays.copyOf(there, Math.min(there.length, HEAD));
+      return head.length == 0 || new String(head, StandardCharsets.UTF_8).contains(mark);
     }
   }
 
@@ -63,21 +81,44 @@ final class OutputFile {
    */
   static OutputFile of(String option, String typed, Kind kind, CommandContext surroundings) {
     if (typed.equals(STANDARD_OUTPUT)) {
-      return new OutputFile(surroundings, typed, Optional.empty());
+      return new OutputFile(surroundings, typed, kind, Optional.empty());
     }
     String given = option + " " + typed;
-    Path path = surroundings.resolve(path(given, typed)).toAbsolutePath();
+    Path path = surroundings.resolve(path(given, typed)).toAbsolutePath().normalize();
     if (Files.isDirectory(path)) {
       throw refused(given, "is a folder; name a file in it");
     }
-    if (!Files.isDirectory(folder(path))) {
+    if (!Files.isDirectory(path.resolveSibling("."))) {
       throw refused(given, "has no folder to go to; make the folder first");
     }
-    if (Files.exists(path) && !isOfKind(path, kind)) {
-      throw refused(
-          given, "is there and is no " + kind.words + "; it was left alone, choose another name");
+    if (NotebookReader.isWorkshop(path)) {
+      throw refused(given, "is the name of what learn keeps; choose another name");
     }
-    return new OutputFile(surroundings, typed, Optional.of(path));
+    if (Files.isSymbolicLink(path) && !Files.exists(path)) {
+      throw refused(given, "is a link that leads nowhere; choose another name");
+    }
+    // The system's names for open files look like files themselves when those are redirected.
+    if (path.resolveSibling("x").equals(Path.of("/dev/x"))
+        || path.startsWith("/proc")
+        || (Files.exists(path) && !Files.isRegularFile(path))) {
+      throw refused(given, "is a device or a pipe, no file; write - for standard output");
+    }
+    if (Files.exists(path) && !mayReplace(given, path, kind)) {
+      throw refused(given, noneOf(kind));
+    }
+    return new OutputFile(surroundings, typed, kind, Optional.of(path));
+  }
+
+  private static String noneOf(Kind kind) {
+    return "is there and is no " + kind.words + "; it was left alone, choose another name";
+  }
+
+  private static boolean mayReplace(String given, Path path, Kind kind) {
+    try (java.io.InputStream in = Files.newInputStream(path)) {
+      return kind.mayReplace(in.readNBytes(Kind.HEAD));
+    } catch (IOException unreadable) {
+      throw refused(given, "is there and may not be read; choose another name");
+    }
   }
 
   /**
@@ -109,22 +150,22 @@ final class OutputFile {
       surroundings.out().flush();
       return;
     }
-    Path target = path.get();
-    // Beside the result, so that the move stays within one file system; with the usual permissions,
-    // which a file made for secrets would not have.
-    Path half = folder(target).resolve("." + target.getFileName() + ".part");
-    String text = result.get();
+    byte[] text = result.get().getBytes(StandardCharsets.UTF_8);
     try {
-      try {
-        Files.writeString(half, text);
-        Files.move(half, target, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(half);
-      }
-    } catch (AccessDeniedException denied) {
-      throw CommandFailure.notComputed(typed + ": may not be written there; choose another place.");
-    } catch (IOException failure) {
-      throw CommandFailure.notComputed(typed + ": " + SafeFile.why(failure) + ".");
+      SafeFile.Written written =
+          SafeFile.replace(
+              path.get(),
+              before -> {
+                // It may have come while the result was computed.
+                if (before.isPresent() && !kind.mayReplace(before.get())) {
+                  throw CommandFailure.notComputed(typed + " " + noneOf(kind) + ".");
+                }
+                return text;
+              });
+      written.remarks().forEach(remark -> surroundings.err().println(typed + ": " + remark));
+    } catch (NotWrittenException refused) {
+      Fault why = refused.faults().get(0);
+      throw CommandFailure.notComputed(typed + ": " + why.given() + "; " + why.mend() + ".");
     }
   }
 
@@ -133,25 +174,6 @@ final class OutputFile {
       return Path.of(typed);
     } catch (InvalidPathException impossible) {
       throw refused(given, "is no file name here; choose another");
-    }
-  }
-
-  private static Path folder(Path path) {
-    Path parent = path.getParent();
-    if (parent == null) {
-      throw new IllegalArgumentException(path + " has no folder");
-    }
-    return parent;
-  }
-
-  /** An empty file may be written over: there is nothing to lose. */
-  private static boolean isOfKind(Path path, Kind kind) {
-    try (InputStream in = Files.newInputStream(path)) {
-      String start = new String(in.readNBytes(kind.start.length()), StandardCharsets.UTF_8);
-      return start.isEmpty()
-          || start.toLowerCase(Locale.ROOT).equals(kind.start.toLowerCase(Locale.ROOT));
-    } catch (IOException unreadable) {
-      return false;
     }
   }
 

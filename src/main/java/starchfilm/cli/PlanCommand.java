@@ -88,7 +88,7 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() {
     Optional<OutputFile> page =
         Optional.ofNullable(sheet)
-            .map(name -> OutputFile.of("--sheet", name, OutputFile.Kind.PAGE, surroundings));
+            .map(name -> OutputFile.of("--sheet", name, OutputFile.Kind.SHEETS, surroundings));
     Plan plan;
     TypedRoom room;
     try {

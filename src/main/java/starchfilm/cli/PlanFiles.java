@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.SafeFile;
+import starchfilm.files.saving.WriteFailure;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.report.plan.PlannedTrial;
@@ -57,7 +58,7 @@ final class PlanFiles {
     } catch (NotWrittenException refused) {
       throw CommandFailure.notComputed("--save " + typed + ": " + refused.getMessage());
     } catch (IOException failure) {
-      throw CommandFailure.notComputed("--save " + typed + ": " + SafeFile.why(failure) + ".");
+      throw CommandFailure.notComputed("--save " + typed + ": " + WriteFailure.why(failure) + ".");
     }
     return written;
   }

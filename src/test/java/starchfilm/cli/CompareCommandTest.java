@@ -67,8 +67,8 @@ class CompareCommandTest {
 
     assertThat(terminal.err())
         .isEqualToNormalizingNewlines(
-            "starchfilm: --out mine.json is there and is no page; it was left alone, choose another"
-                + " name.\n");
+            "starchfilm: --out mine.json is there and is no comparison page of this program; it was"
+                + " left alone, choose another name.\n");
     assertThat(trial).hasSameTextualContentAs(STARTER);
   }
 

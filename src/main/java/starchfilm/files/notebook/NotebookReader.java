@@ -160,10 +160,20 @@ public final class NotebookReader {
     return files;
   }
 
+  /**
+   * Whether a file is the one in which the program keeps what it learned.
+   *
+   * @param file a file
+   * @return true where it has that name, in capitals or not
+   */
+  public static boolean isWorkshop(Path file) {
+    return String.valueOf(file.getFileName()).equalsIgnoreCase(WORKSHOP_FILE);
+  }
+
   private static boolean isTrialFile(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     return name.endsWith(".json")
-        && !name.equals(WORKSHOP_FILE)
+        && !isWorkshop(file)
         && !isHidden(file)
         && Files.isRegularFile(file);
   }

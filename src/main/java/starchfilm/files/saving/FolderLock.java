@@ -2,12 +2,13 @@ package starchfilm.files.saving;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
-import org.jspecify.annotations.Nullable;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.ReentrantLock;
 
 /**
  * Keeps other threads and other processes of this program from writing in a folder meanwhile.
@@ -22,12 +23,22 @@ final class FolderLock implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofSeconds(20);
   private static final long PAUSE_MS = 5;
 
-  private final FileChannel channel;
-  private final FileLock lock;
+  /**
+   * One thread of this program at a time: some systems take the lock off as soon as any thread
+   * closes the file, whoever holds it.
+   */
+  private static final ReentrantLock IN_THIS_PROGRAM = new ReentrantLock(true);
 
-  private FolderLock(FileChannel channel, FileLock lock) {
+  private final Path folder;
+  private final FileChannel channel;
+
+  private FolderLock(Path folder, FileChannel channel) {
+    this.folder = folder;
     this.channel = channel;
-    this.lock = lock;
+  }
+
+  Path folder() {
+    return folder;
   }
 
   /**
@@ -39,15 +50,37 @@ final class FolderLock implements AutoCloseable {
    * @throws IOException where the folder cannot be written to
    */
   static FolderLock around(Path file) throws IOException, NotWrittenException {
+    long end = System.nanoTime() + PATIENCE.toNanos();
+    Path folder = file.resolveSibling(".");
+    try {
+      if (!IN_THIS_PROGRAM.tryLock(PATIENCE.toNanos(), TimeUnit.NANOSECONDS)) {
+        throw busy(file);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw busy(file);
+    }
+    try {
+      return new FolderLock(folder, locked(file, folder.resolve(NAME), end));
+    } catch (IOException | NotWrittenException | RuntimeException e) {
+      IN_THIS_PROGRAM.unlock();
+      throw e;
+    }
+  }
+
+  private static FileChannel locked(Path file, Path name, long end)
+      throws IOException, NotWrittenException {
+    if (Files.exists(name, LinkOption.NOFOLLOW_LINKS)
+        && !Files.isRegularFile(name, LinkOption.NOFOLLOW_LINKS)) {
+      throw NotWrittenException.because(name, "a link, a device or a pipe", "delete it");
+    }
     FileChannel channel =
         FileChannel.open(
-            file.resolveSibling(NAME), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            name, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
     try {
-      long end = System.nanoTime() + PATIENCE.toNanos();
       while (System.nanoTime() < end) {
-        FileLock lock = tryLock(channel);
-        if (lock != null) {
-          return new FolderLock(channel, lock);
+        if (channel.tryLock() != null) {
+          return channel;
         }
         Thread.sleep(PAUSE_MS);
       }
@@ -58,24 +91,25 @@ final class FolderLock implements AutoCloseable {
       throw e;
     }
     channel.close();
-    throw NotWrittenException.because(
+    throw busy(file);
+  }
+
+  private static NotWrittenException busy(Path file) {
+    return NotWrittenException.because(
         file,
         "another program has been writing in this folder for " + PATIENCE.toSeconds() + " s",
         "wait until it is done and try again");
   }
 
-  /** Another process holding the lock gives null, another thread of this one an exception. */
-  private static @Nullable FileLock tryLock(FileChannel channel) throws IOException {
-    try {
-      return channel.tryLock();
-    } catch (OverlappingFileLockException e) {
-      return null;
-    }
-  }
-
   @Override
-  public void close() throws IOException {
-    lock.release();
-    channel.close();
+  public void close() {
+    try {
+      // With the channel goes its lock.
+      channel.close();
+    } catch (IOException e) {
+      // The system takes the lock off with the process at the latest; the file is written.
+    } finally {
+      IN_THIS_PROGRAM.unlock();
+    }
   }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
@@ -36,9 +37,10 @@ public final class NoteWriter {
    * What came of a note.
    *
    * @param trial the trial as it now stands; empty where the file has other faults, from before
-   * @param notices what looks odd about the new note
+   * @param notices what looks odd about the new note, and what its owner should know of the file
+   * @param before where the version before is kept; empty where nothing changed
    */
-  public record Written(Optional<Trial> trial, List<Notice> notices) {
+  public record Written(Optional<Trial> trial, List<Notice> notices, Optional<Path> before) {
     /** Copies the list. */
     public Written {
       notices = List.copyOf(notices);
@@ -62,22 +64,31 @@ public final class NoteWriter {
       throw NotWrittenException.because(file, "a folder is named", "name one trial file in it");
     }
     checkPictures(file, note);
-    List<Written> written = new ArrayList<>();
-    SafeFile.rewrite(
-        file,
-        before -> {
-          Changed changed = changed(file, before.orElse(new byte[0]), note);
-          written.clear();
-          written.add(changed.written());
-          return changed.text().getBytes(StandardCharsets.UTF_8);
-        });
-    return written.get(0);
+    List<Changed> made = new ArrayList<>();
+    SafeFile.Written written =
+        SafeFile.rewrite(
+            file,
+            before -> {
+              Changed changed = changed(file, before.orElse(new byte[0]), note);
+              made.clear();
+              made.add(changed);
+              return changed.text().getBytes(StandardCharsets.UTF_8);
+            });
+    List<Notice> notices = new ArrayList<>(made.get(0).notices());
+    for (String remark : written.remarks()) {
+      notices.add(new Notice(shown(file), OptionalInt.empty(), "", remark));
+    }
+    return new Written(made.get(0).trial(), notices, written.before());
   }
 
-  private record Changed(String text, Written written) {}
+  private record Changed(String text, Optional<Trial> trial, List<Notice> notices) {}
+
+  private static String shown(Path file) {
+    return file.toString().replace('\\', '/');
+  }
 
   private static Changed changed(Path file, byte[] before, Note note) throws NotWrittenException {
-    String shown = file.toString().replace('\\', '/');
+    String shown = shown(file);
     Findings old = new Findings(shown);
     try {
       if (before.length > TrialReader.MAX_BYTES) {
@@ -94,7 +105,10 @@ public final class NoteWriter {
         throw new NotWrittenException(fresh.isEmpty() ? old.faults() : fresh);
       }
       String mark = FileText.hasUtf8Mark(before) ? MARK : "";
-      return new Changed(mark + after, new Written(is, PlateDoubt.notices(shown, was, is)));
+      List<Notice> notices = new ArrayList<>(PlateDoubt.notices(shown, was, is));
+      Set<String> earlier = old.notices().stream().map(Notice::text).collect(Collectors.toSet());
+      now.notices().stream().filter(n -> !earlier.contains(n.text())).forEach(notices::add);
+      return new Changed(mark + after, is, notices);
     } catch (UnreadableFileException e) {
       old.fault(e);
       throw new NotWrittenException(old.faults());
@@ -129,7 +143,7 @@ public final class NoteWriter {
     if (!(note instanceof Note.Photographed photo)) {
       return;
     }
-    Findings findings = new Findings(file.toString().replace('\\', '/'));
+    Findings findings = new Findings(shown(file));
     Located.Place place = new Located.Place("photos", 1, 1);
     Optional<Path> picture = BesideFile.find(file, photo.name(), place, findings);
     if (picture.isEmpty()) {

@@ -1,20 +1,17 @@
 package starchfilm.files.saving;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 
@@ -25,12 +22,11 @@ import java.util.concurrent.atomic.AtomicBoolean;
  * <p>A rename within a folder happens at once or not at all, so whoever reads the file, even after
  * a kill or a power cut, finds the old or the new one whole. Two writers, threads or processes,
  * wait for each other. A file that somebody changed by other means while it was being rewritten is
- * read again first.
+ * read again first. Where the file is a link, what it leads to is rewritten, and the copy lies
+ * beside that.
  */
 public final class SafeFile {
-  /** What the copy of the last version has after the name of the file. */
-  public static final String BEFORE = ".before";
-
+  private static final String BEFORE = ".before";
   private static final int TRIES = 5;
 
   private SafeFile() {}
@@ -49,29 +45,53 @@ public final class SafeFile {
   }
 
   /**
-   * Rewrites a file, or writes it for the first time.
+   * What was written.
    *
-   * @param file the file; where it is a link, what it leads to is rewritten
+   * @param before where the version before is kept; empty where there was none, or nothing changed
+   * @param remarks what its owner should know, each a clause about the file
+   */
+  public record Written(Optional<Path> before, List<String> remarks) {
+    /** Copies the list. */
+    public Written {
+      remarks = List.copyOf(remarks);
+    }
+  }
+
+  /**
+   * Rewrites a file that others of our programs may be rewriting, or writes it for the first time.
+   *
+   * @param file the file
    * @param change makes the new content; called again if the file changes meanwhile
+   * @return where the version before is, and remarks
    * @throws NotWrittenException where it cannot be written; the file is as it was
    */
-  public static void rewrite(Path file, Change change) throws NotWrittenException {
+  public static Written rewrite(Path file, Change change) throws NotWrittenException {
     try {
-      Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath().normalize();
-      FolderLock held = FolderLock.around(target);
-      try {
-        for (int i = 0; i < TRIES; i++) {
-          if (tried(target, change)) {
-            return;
-          }
-        }
-      } finally {
-        held.close();
+      Path target = target(file);
+      try (FolderLock held = FolderLock.around(target)) {
+        ScratchFile.clear(held.folder(), true);
+        return written(file, target, change);
       }
-      throw NotWrittenException.because(
-          file, "another program keeps changing this file", "close it there and try again");
     } catch (IOException | ReadOnlyFileSystemException e) {
-      throw NotWrittenException.because(file, given(e), mend(e));
+      throw NotWrittenException.because(file, WriteFailure.given(e), WriteFailure.mend(e));
+    }
+  }
+
+  /**
+   * Writes a result that stands by itself; the folder, which may be any, gets no lock.
+   *
+   * @param file the file
+   * @param change makes the content, or refuses to replace what is there
+   * @return where the version before is, and remarks
+   * @throws NotWrittenException where it cannot be written; the file is as it was
+   */
+  public static Written replace(Path file, Change change) throws NotWrittenException {
+    try {
+      Path target = target(file);
+      ScratchFile.clear(target.resolveSibling("."), false);
+      return written(file, target, change);
+    } catch (IOException | ReadOnlyFileSystemException e) {
+      throw NotWrittenException.because(file, WriteFailure.given(e), WriteFailure.mend(e));
     }
   }
 
@@ -84,7 +104,7 @@ public final class SafeFile {
    * @throws NotWrittenException where it cannot be written
    */
   static boolean create(Path file, byte[] content) throws NotWrittenException {
-    if (Files.exists(file)) {
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       return false;
     }
     AtomicBoolean taken = new AtomicBoolean();
@@ -98,44 +118,67 @@ public final class SafeFile {
     return !taken.get();
   }
 
-  /** Writes once; false where the file changed after it was read. */
-  private static boolean tried(Path file, Change change) throws IOException, NotWrittenException {
+  private static Path target(Path file) throws IOException, NotWrittenException {
+    if (!Files.exists(file)) {
+      if (Files.isSymbolicLink(file)) {
+        throw NotWrittenException.because(
+            file, "a link that leads nowhere", "plug in the disk it leads to, or delete the link");
+      }
+      return file.toAbsolutePath().normalize();
+    }
+    Path target = file.toRealPath();
+    if (!Files.isRegularFile(target)) {
+      throw NotWrittenException.because(
+          file, "a folder, a device or a pipe", "name a file, or a name that is free");
+    }
+    return target;
+  }
+
+  private static Written written(Path file, Path target, Change change)
+      throws IOException, NotWrittenException {
+    for (int i = 0; i < TRIES; i++) {
+      Optional<Written> written = tried(target, change);
+      if (written.isPresent()) {
+        return written.get();
+      }
+    }
+    throw NotWrittenException.because(
+        file, "another program keeps changing this file", "close it there and try again");
+  }
+
+  /** Writes once; empty where the file changed after it was read. */
+  private static Optional<Written> tried(Path file, Change change)
+      throws IOException, NotWrittenException {
     Optional<byte[]> before = read(file);
     byte[] after = change.apply(before);
     if (before.isPresent() && Arrays.equals(before.get(), after)) {
-      return true;
+      return Optional.of(new Written(Optional.empty(), List.of()));
     }
     if (before.isPresent() && !Files.isWritable(file)) {
       throw new AccessDeniedException(file.toString());
     }
-    Path fresh = sibling(file, ".new");
-    Path copy = sibling(file, ".copy");
-    try {
-      write(fresh, after, file);
+    List<String> remarks = new ArrayList<>();
+    Optional<Path> kept = before.map(old -> file.resolveSibling(file.getFileName() + BEFORE));
+    try (ScratchFile fresh = ScratchFile.beside(file, after)) {
       if (before.isPresent()) {
-        write(copy, before.get(), file);
-        Optional<byte[]> now = read(file);
-        if (now.isEmpty() || !Arrays.equals(now.get(), before.get())) {
-          return false;
+        fresh.takeAfter(file, remarks);
+        try (ScratchFile copy = ScratchFile.beside(file, before.get())) {
+          copy.takeAfter(file, new ArrayList<>());
+          Optional<byte[]> now = read(file);
+          if (now.isEmpty() || !Arrays.equals(now.get(), before.get())) {
+            return Optional.empty();
+          }
+          copy.moveTo(kept.orElseThrow());
         }
-        Files.move(
-            copy,
-            file.resolveSibling(file.getFileName() + BEFORE),
-            StandardCopyOption.ATOMIC_MOVE,
-            StandardCopyOption.REPLACE_EXISTING);
       }
-      Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-      forceFolder(file);
-      return true;
-    } finally {
-      Files.deleteIfExists(fresh);
-      Files.deleteIfExists(copy);
+      fresh.moveTo(file);
     }
-  }
-
-  /** Hidden, and not ending in .json, so that no half-written file is ever taken for a trial. */
-  private static Path sibling(Path file, String ending) {
-    return file.resolveSibling("." + file.getFileName() + ending);
+    // From here on the file is written, whatever else may fail.
+    if (!forced(file)) {
+      remarks.add(
+          "it is written, but the system does not say whether that has reached the disk yet");
+    }
+    return Optional.of(new Written(kept, remarks));
   }
 
   private static Optional<byte[]> read(Path file) throws IOException {
@@ -146,76 +189,19 @@ public final class SafeFile {
     }
   }
 
-  private static void write(Path fresh, byte[] bytes, Path like) throws IOException {
-    // A leftover of a killed program; nobody else writes here while we hold the lock.
-    Files.deleteIfExists(fresh);
-    try (FileChannel channel =
-        FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-      ByteBuffer buffer = ByteBuffer.wrap(bytes);
-      while (buffer.hasRemaining()) {
-        channel.write(buffer);
-      }
-      channel.force(true);
-    }
-    PosixFileAttributeView rights =
-        Files.getFileAttributeView(fresh, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
-    if (rights != null && Files.exists(like)) {
-      rights.setPermissions(Files.getPosixFilePermissions(like));
-    }
-  }
-
   /** Makes the rename itself last; systems that cannot open a folder do so on their own. */
-  private static void forceFolder(Path file) throws IOException {
-    Path folder = file.getParent();
-    if (folder == null || !Files.getFileStore(folder).supportsFileAttributeView("posix")) {
-      return;
+  private static boolean forced(Path file) {
+    Path folder = file.resolveSibling(".");
+    try {
+      if (!Files.getFileStore(folder).supportsFileAttributeView("posix")) {
+        return true;
+      }
+      try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+        channel.force(true);
+      }
+      return true;
+    } catch (IOException e) {
+      return false;
     }
-    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-      channel.force(true);
-    }
-  }
-
-  /**
-   * Why a file could not be written, and what to do.
-   *
-   * @param e what the system threw
-   * @return such as {@code the disk is full; nothing was changed; make room and try again}
-   */
-  public static String why(Exception e) {
-    return given(e) + "; " + mend(e);
-  }
-
-  static String given(Exception e) {
-    if (e instanceof AccessDeniedException || e instanceof ReadOnlyFileSystemException) {
-      return "this file or its folder may not be written to";
-    }
-    if (e instanceof NoSuchFileException) {
-      return "there is no such folder";
-    }
-    String reason =
-        e instanceof FileSystemException named && named.getReason() != null
-            ? named.getReason()
-            : String.valueOf(e.getMessage());
-    String small = reason.toLowerCase(Locale.ROOT);
-    if (small.contains("no space left") || small.contains("not enough space")) {
-      return "the disk is full";
-    }
-    if (small.contains("read-only")) {
-      return "this file or its folder may not be written to";
-    }
-    if (small.contains("too large") || small.contains("quota")) {
-      return "the system does not let this file grow";
-    }
-    return "the system could not write the file";
-  }
-
-  static String mend(Exception e) {
-    return switch (given(e)) {
-      case "the disk is full" -> "nothing was changed; make room and try again";
-      case "there is no such folder" -> "make the folder, or check its name";
-      case "this file or its folder may not be written to" ->
-          "nothing was changed; give yourself the right to write there, or use another folder";
-      default -> "nothing was changed; check the disk and try again";
-    };
   }
 }

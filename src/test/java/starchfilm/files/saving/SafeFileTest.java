@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
@@ -146,6 +147,47 @@ class SafeFileTest {
   }
 
   @Test
+  void saysWhereTheVersionBeforeOfALinkedFileIs(@TempDir Path elsewhere) throws Exception {
+    Path link = Files.createSymbolicLink(elsewhere.resolve("sym.json"), file);
+    NoteWriter.Written written = NoteWriter.add(link, new Note.Rated(2));
+    assertThat(written.before().orElseThrow()).exists().hasContent(TrialText.SOUND);
+  }
+
+  @Test
+  void saysThatTheOtherNamesOfAFileStayAsTheyWere() throws Exception {
+    Path other = Files.createLink(folder.resolve("h2.json"), file);
+    NoteWriter.Written written = NoteWriter.add(file, new Note.Rated(2));
+    assertThat(written.notices())
+        .singleElement()
+        .extracting(Notice::text)
+        .isEqualTo("it had 2 names (hard links); under the others stays the version before");
+    assertThat(other).hasContent(TrialText.SOUND);
+  }
+
+  @Test
+  void refusesALinkThatLeadsNowhere() throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("ln.json"), Path.of("gone.json"));
+    NotWrittenException e =
+        catchThrowableOfType(
+            NotWrittenException.class, () -> SafeFile.rewrite(link, before -> new byte[] {1}));
+    assertThat(e.getMessage()).contains("ln.json: a link that leads nowhere");
+    assertThat(link).isSymbolicLink();
+  }
+
+  @Test
+  void aNameTooLongForTheVersionBeforeIsSaidToBe() throws IOException {
+    Path longest = Files.copy(file, folder.resolve("a".repeat(246) + ".json"));
+    NotWrittenException e =
+        catchThrowableOfType(
+            NotWrittenException.class, () -> NoteWriter.add(longest, new Note.Rated(2)));
+    assertThat(e.getMessage())
+        .endsWith(
+            "the name of the file is too long for the version before to be kept beside it; nothing"
+                + " was changed; give it a name of fewer than 240 bytes");
+    assertThat(longest).hasContent(TrialText.SOUND);
+  }
+
+  @Test
   void folderThatMayNotBeWrittenTo() throws Exception {
     Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-xr-xr-x"));
     try {
@@ -166,16 +208,18 @@ class SafeFileTest {
   @Test
   void saysWhatTheSystemSaid() {
     IOException full = new FileSystemException("a.json", null, "No space left on device");
-    assertThat(SafeFile.given(full) + "; " + SafeFile.mend(full))
+    assertThat(WriteFailure.given(full) + "; " + WriteFailure.mend(full))
         .isEqualTo("the disk is full; nothing was changed; make room and try again");
     IOException plain = new IOException("No space left on device");
-    assertThat(SafeFile.given(plain)).isEqualTo("the disk is full");
+    assertThat(WriteFailure.given(plain)).isEqualTo("the disk is full");
     IOException denied = new AccessDeniedException("a.json");
-    assertThat(SafeFile.given(denied)).isEqualTo("this file or its folder may not be written to");
+    assertThat(WriteFailure.given(denied))
+        .isEqualTo("this file or its folder may not be written to");
     IOException readOnly = new FileSystemException("a.json", null, "Read-only file system");
-    assertThat(SafeFile.given(readOnly)).isEqualTo("this file or its folder may not be written to");
+    assertThat(WriteFailure.given(readOnly))
+        .isEqualTo("this file or its folder may not be written to");
     IOException other = new IOException("Input/output error");
-    assertThat(SafeFile.given(other) + "; " + SafeFile.mend(other))
+    assertThat(WriteFailure.given(other) + "; " + WriteFailure.mend(other))
         .isEqualTo(
             "the system could not write the file; nothing was changed; check the disk and try"
                 + " again");
