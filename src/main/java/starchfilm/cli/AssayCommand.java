@@ -7,11 +7,13 @@ import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.Assayer;
 import starchfilm.jar.assay.DensityReading;
 import starchfilm.jar.assay.JarReading;
 import starchfilm.material.ingredient.VolkKaehler2018;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.plan.AssaySheet;
 
@@ -21,7 +23,7 @@ import starchfilm.report.plan.AssaySheet;
     sortOptions = false,
     customSynopsis = {
       "starchfilm assay --mass AMOUNT --label SHARE [a reading]",
-      "       starchfilm assay --mass AMOUNT [--recovered] [--salt SHARE] a reading",
+      "       starchfilm assay --mass AMOUNT [--origin ORIGIN] [--salt SHARE] a reading",
       "       starchfilm assay --mass MASS a record of recovery [a reading]",
       "       starchfilm assay ph ..."
     },
@@ -37,7 +39,8 @@ import starchfilm.report.plan.AssaySheet;
       "",
       "Examples:",
       "  starchfilm assay --mass \"500 g\" --label \"99.5 %%\"",
-      "  starchfilm assay --mass \"500 g\" --bottle \"52 g\" \"258 g\" \"303 g\" --at \"20 C\"",
+      "  starchfilm assay --mass \"500 g\" --origin recovered --bottle \"52 g\" \"258 g\" \"303 g\" \\",
+      "      --at \"20 C\"",
       "  starchfilm assay --mass \"125 g\" --oil sunflower \"1 l\" --alcohol methanol \"220 ml\""
           + " \\",
       "      --catalyst NaOH \"3.5 g\" --acid HCl \"30 ml\" \"10 %%\" --density \"1.24 g/ml\" --at \"21"
@@ -64,9 +67,10 @@ final class AssayCommand implements Callable<Integer> {
   private @Nullable String label;
 
   @Option(
-      names = "--recovered",
-      description = "It was recovered from oil, but nobody wrote down how.")
-  private boolean recovered;
+      names = TypedOrigin.NAME,
+      paramLabel = TypedOrigin.LABEL,
+      description = TypedOrigin.DESCRIPTION)
+  private @Nullable String origin;
 
   @Option(
       names = "--salt",
@@ -122,13 +126,15 @@ final class AssayCommand implements Callable<Integer> {
             "--label and --salt: given beside a record of recovery, which tells both; leave them"
                 + " out");
       }
+      requireOrigin(GlycerolOrigin.RECOVERED, "a record of recovery");
       return assayer.recovered(recovery.log(TypedAmounts.massKg("--mass", amount)), read);
     }
     if (label != null) {
-      if (recovered || salt != null) {
+      if (salt != null) {
         throw CommandFailure.wrongInput(
-            "--label: given beside --recovered or --salt; a bought jar has neither, leave one out");
+            "--label: given beside --salt; a bought jar holds none, leave one out");
       }
+      requireOrigin(GlycerolOrigin.BOUGHT, "--label");
       double share = TypedAmounts.share("--label", label);
       Estimate mass = jarKg(amount, read, share);
       return assayer.bought(mass, share, read);
@@ -140,7 +146,24 @@ final class AssayCommand implements Callable<Integer> {
     }
     Optional<Estimate> knownSalt =
         Optional.ofNullable(salt).map(s -> Estimate.exact(TypedAmounts.share("--salt", s)));
-    return assayer.measured(jarKg(amount, read, 1), read.get(), knownSalt, recovered);
+    return assayer.measured(
+        jarKg(amount, read, 1), read.get(), knownSalt, TypedOrigin.of(origin, salt));
+  }
+
+  private void requireOrigin(GlycerolOrigin only, String because) {
+    TypedOrigin.stated(origin)
+        .filter(stated -> stated != only)
+        .ifPresent(
+            stated -> {
+              throw CommandFailure.wrongInput(
+                  "--origin: "
+                      + FileWord.of(stated)
+                      + " given beside "
+                      + because
+                      + ", which means "
+                      + FileWord.of(only)
+                      + "; leave one out");
+            });
   }
 
   /** Mass as weighed, or from the volume by the density read, else by that of the label. */

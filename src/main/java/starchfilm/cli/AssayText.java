@@ -2,6 +2,7 @@ package starchfilm.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import starchfilm.report.caution.Caution;
 import starchfilm.report.plan.AssaySheet;
 
 /** Writes an assay for the terminal. */
@@ -28,7 +29,7 @@ final class AssayText {
     out.println(sheet.salt());
     sheet.saltLimits().forEach(this::item);
     section("What the figures say:", sheet.remarks());
-    section("Mind:", sheet.cautions());
+    section("Take care:", sheet.cautions().stream().map(Caution::sentence).toList());
     section("Sources:", sheet.sources());
   }
 

@@ -8,13 +8,13 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import starchfilm.jar.assay.JarCaution;
 import starchfilm.jar.reagent.Acid;
 import starchfilm.jar.reagent.Lye;
 import starchfilm.jar.reagent.PhAdjustment;
 import starchfilm.jar.reagent.Reagent;
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.report.caution.Cautions;
 
 /** Says how much dilute acid or lye goes from one pH to another. */
 @Command(
@@ -125,8 +125,7 @@ final class PhCommand implements Callable<Integer> {
     write(
         "Surer: take a tenth of it, count the drops to the pH wanted, and add nine times as many to"
             + " the rest.");
-    write(JarCaution.ADD_TO_WATER.sentence());
-    write(JarCaution.LOCAL_RULES.sentence());
+    Cautions.ofAcidsAndLyes().forEach(caution -> write("! " + caution.sentence()));
   }
 
   private void write(String sentence) {

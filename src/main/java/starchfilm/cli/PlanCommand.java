@@ -46,8 +46,8 @@ import starchfilm.web.Questions;
     footer = {
       "",
       "Example:",
-      "  starchfilm plan --glycerol 250g --purity 82%% --salt 3%% --starch potato \\",
-      "      --plates \"4x300x200mm glass\" --feel flexible --room 19C,55%% --by 5d \\",
+      "  starchfilm plan --glycerol 250g --purity 82%% --salt 3%% --origin recovered \\",
+      "      --starch potato --plates \"4x300x200mm glass\" --feel flexible --room 19C,55%% --by 5d \\",
       "      --sheet sheets.html --save trials",
       "",
       "Exit codes: 0 done, 1 nothing fits (what to give up is printed), 2 wrong input."
@@ -106,11 +106,7 @@ final class PlanCommand implements Callable<Integer> {
       throw CommandFailure.notComputed("no recipe fits everything that was asked.");
     }
     page.ifPresent(
-        file ->
-            file.write(
-                () ->
-                    new PlanReport(new PageRenderer())
-                        .html(plan, remarks(), supplies.isRecovered())));
+        file -> file.write(() -> new PlanReport(new PageRenderer()).html(plan, remarks())));
     if (folder != null) {
       List<String> written = new PlanFiles(surroundings).write(folder, plan, room);
       if (toTerminal) {
@@ -153,7 +149,6 @@ final class PlanCommand implements Callable<Integer> {
     return new Questions.Planned(
         plan,
         remarks(),
-        supplies.isRecovered(),
         plan.recipes().stream()
             .map(
                 recipe ->

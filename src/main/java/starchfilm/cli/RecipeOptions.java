@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import starchfilm.files.notebook.FileWord;
 
 /**
  * A trial as options: what was weighed, poured and where it dries. Put over a trial file they ask
@@ -36,6 +37,12 @@ final class RecipeOptions {
       paramLabel = "SHARE",
       description = "Glycerol in the jar, such as 88 %%.")
   private @Nullable String purity;
+
+  @Option(
+      names = TypedOrigin.NAME,
+      paramLabel = TypedOrigin.LABEL,
+      description = TypedOrigin.DESCRIPTION)
+  private @Nullable String origin;
 
   @Option(names = "--vinegar", paramLabel = "MASS", description = "Vinegar; \"0 g\" for none.")
   private @Nullable String vinegar;
@@ -124,6 +131,9 @@ final class RecipeOptions {
     }
     put(trial, "glycerol", "mass_g", glycerol == null ? null : grams("--glycerol", glycerol));
     put(trial, "glycerol", "purity_pct", purity == null ? null : percent("--purity", purity));
+    TypedOrigin.stated(origin)
+        .ifPresent(
+            from -> section(section(trial, "recipe"), "glycerol").put("origin", FileWord.of(from)));
     put(trial, "vinegar", "mass_g", vinegar == null ? null : grams("--vinegar", vinegar));
     put(trial, "vinegar", "acidity_pct", acidity == null ? null : percent("--acidity", acidity));
     put(trial, "water", "mass_g", water == null ? null : grams("--water", water));

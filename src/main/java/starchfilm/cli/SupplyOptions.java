@@ -46,6 +46,12 @@ final class SupplyOptions {
   private @Nullable String salt;
 
   @Option(
+      names = TypedOrigin.NAME,
+      paramLabel = TypedOrigin.LABEL,
+      description = TypedOrigin.DESCRIPTION)
+  private @Nullable String origin;
+
+  @Option(
       names = "--starch",
       arity = "1..3",
       paramLabel = "KIND [MASS [MOISTURE]]",
@@ -62,11 +68,6 @@ final class SupplyOptions {
 
   boolean isPurityKnown() {
     return purity != null || pure != null || glycerol.equals(NONE);
-  }
-
-  /** Salt tells a recovered jar, which is to be handled as one. */
-  boolean isRecovered() {
-    return salt != null;
   }
 
   void requireGiven() {
@@ -103,7 +104,8 @@ final class SupplyOptions {
               + " beside the glycerol makes more than 100 % of the jar, allowed 100 % together;"
               + " what is left is water");
     }
-    return new GlycerolStock(glycerolFraction, Estimate.exact(saltFraction));
+    return new GlycerolStock(
+        glycerolFraction, Estimate.exact(saltFraction), TypedOrigin.of(origin, salt));
   }
 
   private Estimate purity(double jarKg, double saltFraction) {

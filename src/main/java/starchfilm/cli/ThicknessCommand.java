@@ -3,6 +3,7 @@ package starchfilm.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -18,6 +19,7 @@ import starchfilm.learning.Workshops;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.planning.ThicknessFinder;
 import starchfilm.planning.ThicknessRequest;
+import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.ThicknessText;
 
 /** Says how thick a paste may be poured for a date. */
@@ -100,7 +102,9 @@ final class ThicknessCommand implements Callable<Integer> {
       // The domain refuses impossible requests in one sentence meant for the reader.
       throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
     }
-    ThicknessText.of(answer).stream()
+    Stream.concat(
+            ThicknessText.of(answer).stream(),
+            Cautions.of(trial).stream().map(caution -> "! " + caution.sentence()))
         .flatMap(line -> Paragraph.of(line, "", "  ").stream())
         .forEach(surroundings.out()::println);
     return ThicknessText.isAnyFound(answer) ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;

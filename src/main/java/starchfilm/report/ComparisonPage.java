@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.advice.NotebookAdviceView;
+import starchfilm.report.caution.Caution;
+import starchfilm.report.caution.Cautions;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.learnt.LearntView;
 import starchfilm.report.words.Anchor;
@@ -29,7 +31,7 @@ import starchfilm.report.words.Spans;
  * @param earlier how many trials stand only in the table
  * @param open true where the trials are few enough to be shown unfolded
  * @param sources what the figures rest on
- * @param safety every caution
+ * @param safety what its trials call for
  */
 record ComparisonPage(
     String title,
@@ -47,7 +49,7 @@ record ComparisonPage(
     int earlier,
     boolean open,
     SourceList sources,
-    List<Safety> safety) {
+    List<Caution> safety) {
   /** With more trials than this, each is folded until asked for. */
   private static final int OPEN_UP_TO = 12;
 
@@ -126,7 +128,7 @@ record ComparisonPage(
         earlier,
         trials.size() <= OPEN_UP_TO,
         SourceList.of(comparison),
-        List.of(Safety.values()));
+        Cautions.of(trials));
   }
 
   /**

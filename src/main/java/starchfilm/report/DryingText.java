@@ -76,7 +76,7 @@ public final class DryingText {
     if (trial.drying().logEndsEarly()) {
       lines.add(TrialView.LOG_ENDS_EARLY);
     }
-    view.safety().forEach(safety -> lines.add("! " + safety.subject() + " " + safety.text()));
+    view.safety().forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
 

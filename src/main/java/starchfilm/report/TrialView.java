@@ -8,6 +8,8 @@ import starchfilm.drying.SpreadDriver;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.report.advice.TrialAdviceView;
+import starchfilm.report.caution.Caution;
+import starchfilm.report.caution.Cautions;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Figures;
@@ -69,7 +71,7 @@ record TrialView(
     List<Sharpen> sharpen,
     LeverTable levers,
     List<NotRecorded> notRecorded,
-    List<Safety> safety,
+    List<Caution> safety,
     List<String> extrapolations) {
   /** What is said where a room log was repeated. */
   static final String LOG_ENDS_EARLY =
@@ -153,7 +155,7 @@ record TrialView(
         sharpen(trial),
         LeverTable.of(trial),
         trial.trial().notRecorded(),
-        Safety.of(trial),
+        Cautions.of(trial),
         extrapolations(trial));
   }
 

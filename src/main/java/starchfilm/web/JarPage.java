@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.reagent.Acid;
 import starchfilm.jar.recovery.OilKind;
@@ -87,6 +88,8 @@ final class JarPage {
         + Figures.grams(assay.massKg().value())
         + "&share="
         + Figures.percent(assay.glycerol().middle())
+        + "&origin="
+        + FileWord.of(assay.stock().origin())
         + (salt > 0 ? "&salted=" + Figures.percent(salt) : "");
   }
 
@@ -97,16 +100,17 @@ final class JarPage {
         .named("--oil", "Oil")
         .named("--salt", "Salt and soap")
         .named("--at", "Temperature then")
-        .named("--recovered", "It was")
+        .named("--origin", "It was")
         .option("--mass", "amount", "g", "What the jar holds");
-    boolean recorded = form.text("origin").equals("recorded");
-    if (form.text("origin").equals("bought")) {
-      words.option("--label", "label", "%", "Glycerol by the label");
-    } else if (!recorded) {
-      words.flag("--recovered", "origin", "It was");
-      words.option("--salt", "salt", "%", "Salt and soap");
-    } else {
+    if (form.text("origin").equals("recorded")) {
       record(words);
+    } else {
+      words.option("--origin", "origin", "It was");
+      if (form.text("origin").equals("bought")) {
+        words.option("--label", "label", "%", "Glycerol by the label");
+      } else {
+        words.option("--salt", "salt", "%", "Salt and soap");
+      }
     }
     String reading = form.text("reading");
     if (!reading.isEmpty()) {

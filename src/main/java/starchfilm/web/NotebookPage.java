@@ -44,6 +44,8 @@ final class NotebookPage {
             rows,
             "starters",
             TextPage.starters(),
+            "origins",
+            OriginChoice.WORDS,
             "troubles",
             FileTrouble.of(notebook.faults(), desk.folder()),
             "remarks",

@@ -6,7 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.report.PageRenderer;
-import starchfilm.report.Safety;
+import starchfilm.report.caution.Caution;
+import starchfilm.report.caution.Cautions;
 import starchfilm.web.http.CsrfFields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
@@ -63,7 +64,7 @@ record PageContext(
    * @param safety what to take care of
    */
   record Frame(
-      String here, List<Place> places, Assets assets, String folder, List<Safety> safety) {}
+      String here, List<Place> places, Assets assets, String folder, List<Caution> safety) {}
 
   /**
    * Fills a page.
@@ -91,9 +92,7 @@ record PageContext(
 
   private Map<String, Object> framed(String here, Map<String, Object> values) {
     Map<String, Object> all = new HashMap<>(values);
-    all.put(
-        "frame",
-        new Frame(here, PLACES, assets, folder.root().toString(), List.of(Safety.values())));
+    all.put("frame", new Frame(here, PLACES, assets, folder.root().toString(), Cautions.general()));
     all.put("seal", seal);
     return all;
   }

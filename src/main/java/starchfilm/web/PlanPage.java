@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Sketch;
 import starchfilm.files.saving.TrialFileText;
@@ -59,7 +60,7 @@ final class PlanPage {
   private record Base(String key, Trial trial, String text) {}
 
   /** What the sliders and fields say. */
-  private record Moved(double wetMm, double plasticiser, int plates, double potL) {
+  private record Moved(double wetMm, double plasticiser, int plates, double potL, String origin) {
     Sketch sketch() {
       return new Sketch(wetMm, plasticiser);
     }
@@ -110,6 +111,8 @@ final class PlanPage {
     values.put(PLATES, moved.plates());
     values.put(POT, moved.potL());
     values.put("canMovePlasticiser", Sketch.canMovePlasticiser(base.trial()));
+    values.put("origins", OriginChoice.WORDS);
+    values.put(OriginChoice.FIELD, moved.origin());
     values.put("cases", desk.useCases().sketchCases());
     try {
       Cooked cooked = cooked(base, moved, base.trial().name());
@@ -140,7 +143,10 @@ final class PlanPage {
         moved && fields.has(PLATES)
             ? (int) number(fields, PLATES, 1, MOST_PLATES)
             : base.trial().casting().pour().plates(),
-        fields.has(POT) ? number(fields, POT, SMALLEST_POT_L, LARGEST_POT_L) : USUAL_POT_L);
+        fields.has(POT) ? number(fields, POT, SMALLEST_POT_L, LARGEST_POT_L) : USUAL_POT_L,
+        moved && fields.has(OriginChoice.FIELD)
+            ? fields.text(OriginChoice.FIELD)
+            : FileWord.of(base.trial().recipe().glycerol().stock().origin()));
   }
 
   private Cooked cooked(Base base, Moved moved, String name) throws NotWrittenException {
@@ -159,7 +165,11 @@ final class PlanPage {
 
   private static String applied(Base base, Moved moved, String name, int plates)
       throws NotWrittenException {
-    return moved.sketch().applied(base.trial(), base.text(), name, plates, PotShare.LEFT_IN_POT);
+    String text =
+        moved.sketch().applied(base.trial(), base.text(), name, plates, PotShare.LEFT_IN_POT);
+    return Sketch.canMovePlasticiser(base.trial())
+        ? OriginChoice.applied(moved.origin(), text)
+        : text;
   }
 
   private Trial trial(String text) throws NotWrittenException {

@@ -32,10 +32,9 @@ public interface Questions {
    *
    * @param plan the plan
    * @param remarks what was assumed, a sentence each
-   * @param recovered true where the glycerol may be recovered
    * @param trialTexts for each recipe the text of a trial file
    */
-  record Planned(Plan plan, List<String> remarks, boolean recovered, List<String> trialTexts) {
+  record Planned(Plan plan, List<String> remarks, List<String> trialTexts) {
     /** Copies the lists. */
     public Planned {
       remarks = List.copyOf(remarks);

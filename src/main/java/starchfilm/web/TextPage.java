@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import starchfilm.files.saving.ChangedMeanwhileException;
+import starchfilm.files.saving.FreshTrial;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.web.http.Fields;
@@ -110,18 +111,20 @@ final class TextPage {
 
   private Response start(Request request) {
     String starter = request.posted().text("starter");
-    return created(starterText(starter), request.posted().text("name"));
+    return created(request.posted(), starterText(starter));
   }
 
   private Response again(Request request) {
     Path file = desk.folder().trialFile(request.posted().text(FILE));
-    return created(textOf(file).text(), request.posted().text("name"));
+    return created(request.posted(), textOf(file).text());
   }
 
-  private Response created(String from, String typedName) {
+  private Response created(Fields posted, String from) {
+    String typedName = posted.text("name");
     desk.folder().requireThere();
     try {
-      String text = starchfilm.files.saving.FreshTrial.from(from, typedName);
+      String text =
+          OriginChoice.applied(posted.text(OriginChoice.FIELD), FreshTrial.from(from, typedName));
       Path file =
           TrialFileText.create(
               desk.folder().root(), typedName.isEmpty() ? "trial" : typedName, text);

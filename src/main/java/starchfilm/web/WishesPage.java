@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.planning.Plan;
+import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.PlanReport;
-import starchfilm.report.plan.PlanSheet;
 import starchfilm.report.plan.PlanSheets;
 import starchfilm.report.words.PlanWords;
 import starchfilm.web.http.Fields;
@@ -45,39 +46,35 @@ final class WishesPage {
   private Response wishes(Request request) {
     Fields form = request.query();
     if (!form.has("glycerol")) {
-      return page(200, form, List.of(), List.of(), List.of(), List.of());
+      return page(200, form, List.of(), Optional.empty());
     }
     Words words = new Words(form);
     try {
       Questions.Planned planned = planned(words);
-      Plan plan = planned.plan();
+      List<String> remarks = planned.remarks().stream().map(words::inTheFormsWords).toList();
       return page(
           200,
           form,
           List.of(),
-          PlanSheets.of(plan),
-          plan.recipes().isEmpty() ? nothingFits(plan) : List.of(),
-          planned.remarks().stream().map(words::inTheFormsWords).toList());
+          Optional.of(new Questions.Planned(planned.plan(), remarks, planned.trialTexts())));
     } catch (Questions.NotAnswered e) {
-      return page(
-          422, form, List.of(words.inTheFormsWords(e.sentence())), List.of(), List.of(), List.of());
+      return page(422, form, List.of(words.inTheFormsWords(e.sentence())), Optional.empty());
     }
   }
 
   private Response page(
-      int status,
-      Fields form,
-      List<String> why,
-      List<PlanSheet> sheets,
-      List<String> nothingFits,
-      List<String> remarks) {
+      int status, Fields form, List<String> why, Optional<Questions.Planned> planned) {
+    Optional<Plan> plan = planned.map(Questions.Planned::plan);
     Map<String, Object> values = new HashMap<>();
     values.put("form", form);
     values.put("why", why);
-    values.put("sheets", sheets);
-    values.put("nothingFits", nothingFits);
-    values.put("remarks", remarks);
-    values.put("asked", sheets.isEmpty() && nothingFits.isEmpty() ? "" : asked(form));
+    values.put("sheets", plan.map(PlanSheets::of).orElse(List.of()));
+    values.put("cautions", plan.map(one -> Cautions.of(one.request())).orElse(List.of()));
+    values.put(
+        "nothingFits",
+        plan.filter(one -> one.recipes().isEmpty()).map(WishesPage::nothingFits).orElse(List.of()));
+    values.put("remarks", planned.map(Questions.Planned::remarks).orElse(List.of()));
+    values.put("asked", plan.isEmpty() ? "" : asked(form));
     values.put("starchKinds", STARCHES);
     values.put("materials", MATERIALS);
     return Response.page(status, desk.html("wishes", "plan", values));
@@ -112,7 +109,7 @@ final class WishesPage {
   private Response sheets(Request request) {
     Words words = new Words(request.query());
     Questions.Planned planned = answered(words);
-    return Documents.page(report.html(planned.plan(), planned.remarks(), planned.recovered()));
+    return Documents.page(report.html(planned.plan(), planned.remarks()));
   }
 
   /** The recipe is planned again from the same wishes, which gives the same recipe. */
@@ -159,6 +156,7 @@ final class WishesPage {
         .named("starchfilm assay --help", "The jar")
         .option("--glycerol", "glycerol", "g", "Glycerol in the jar")
         .option("--purity", "purity", "%", "Purity")
+        .option("--origin", "origin", "It was")
         .option("--salt", "salt", "%", "Salt and soap")
         .option("--starch", "starch", "Starch")
         .option("--vinegar", "vinegar", "%", "Vinegar")

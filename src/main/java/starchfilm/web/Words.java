@@ -58,15 +58,6 @@ final class Words {
     return this;
   }
 
-  /** An option that is there or not. */
-  Words flag(String option, String field, String label) {
-    labels.put(option, label);
-    if (fields.has(field)) {
-      words.add(option);
-    }
-    return this;
-  }
-
   /** A value made of several fields. */
   Words made(String option, String value, String label) {
     labels.put(option, label);

@@ -21,11 +21,12 @@ class AssayCommandTest {
     assertThat(run("assay|--help")).isZero();
     assertThat(terminal.out())
         .contains("starchfilm assay --mass \"500 g\" --label \"99.5 %\"")
-        .contains("--bottle \"52 g\" \"258 g\" \"303 g\" --at \"20 C\"")
+        .contains("--origin recovered --bottle \"52 g\" \"258 g\" \"303 g\"")
         .contains("Exit codes");
 
     assertThat(run("assay|--mass|500 g|--label|99.5 %")).isZero();
-    assertThat(run("assay|--mass|500 g|--bottle|52 g|258 g|303 g|--at|20 C")).isZero();
+    assertThat(run("assay|--mass|500 g|--origin|recovered|--bottle|52 g|258 g|303 g|--at|20 C"))
+        .isZero();
     assertThat(run(RECORD + "|--acid|HCl|30 ml|10 %|--density|1.24 g/ml|--at|21 C")).isZero();
     assertThat(terminal.err()).isEmpty();
   }
@@ -33,7 +34,7 @@ class AssayCommandTest {
   /** 206 g of water and 251 g of sample: 1.2184 x 998.05 = 1216.1 kg/m3, 82.9 % by the tables. */
   @Test
   void bottleGivesGlycerolWithARange() {
-    run("assay|--mass|500 g|--bottle|52 g|258 g|303 g|--at|20 C");
+    run("assay|--mass|500 g|--origin|bought|--bottle|52 g|258 g|303 g|--at|20 C");
 
     assertThat(terminal.out())
         .containsPattern("glycerol +82\\.9 % +\\(81\\.\\d to 84(\\.\\d)?\\)")
@@ -45,11 +46,11 @@ class AssayCommandTest {
   void recoveredJarWarnsOfMethanolFirst() {
     run(RECORD + "|--acid|HCl|30 ml|10 %");
 
-    String mind = terminal.out().substring(terminal.out().indexOf("Mind:"));
-    assertThat(mind).startsWith("Mind:" + System.lineSeparator() + "  - May hold methanol");
-    assertThat(oneLine(mind))
+    String care = oneLine(terminal.out().substring(terminal.out().indexOf("Take care:")));
+    assertThat(care)
+        .startsWith("Take care: - Recovered glycerol may still hold methanol")
         .contains("never for food, skin, cosmetics or toys")
-        .contains("Local rules and a supervising teacher or licensed practice come first");
+        .contains("Local rules, and a supervising teacher or licensed practice, come before");
     assertThat(oneLine(terminal.out())).contains("Methanol left: unknown, anything from none to ");
   }
 
@@ -65,7 +66,7 @@ class AssayCommandTest {
                     + "|--added|water|20 ml|--taken-out|calcium chloride|3 g|--fatty-layer-left"))
         .isZero();
     assertThat(oneLine(terminal.out()))
-        .contains("May hold ethanol")
+        .contains("may still hold ethanol")
         .contains("Drying salt was left behind")
         .contains("The crude layer held about");
   }
@@ -144,7 +145,7 @@ class AssayCommandTest {
         .startsWith("Add about 100 ml of hydrochloric acid (0.1 mol/l), a little at a time")
         .contains("No buffer was assumed, so this is the least it takes")
         .contains("That is why a weaker solution does not overshoot.")
-        .contains("goggles and gloves, add them to water");
+        .contains("Add them to water, never water to them");
   }
 
   /** 4 % NaOH is 1.04 mol/L (CRC Handbook); from pH 2 to 7 a litre takes 0.01 mol, 9.6 mL. */

@@ -89,7 +89,11 @@ class PlanCommandTest {
     assertThat(page.split("<article", -1).length - 1).isEqualTo((int) recipes);
     assertThat(page)
         .startsWith("<!DOCTYPE html>")
-        .contains("Take care.", "Recovered glycerol may still hold methanol", "empty pot", "tick")
+        .contains(
+            "Take care.",
+            "Recovered glycerol</b> <span>may still hold methanol",
+            "empty pot",
+            "tick")
         .doesNotContain(" th:", "NaN", "null");
   }
 

@@ -50,6 +50,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecast.PulledLever;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.material.recipe.Ingredient;
@@ -148,7 +149,8 @@ final class SampleTrial {
                     kind, grams(starchG, 0.3), new Estimate(kind.powderMoistureFraction(), 0.01))),
             new GlycerolPortion(
                 grams(glycerolG, 0.3),
-                new GlycerolStock(new Estimate(0.88, 0.03), new Estimate(0.03, 0.01))),
+                new GlycerolStock(
+                    new Estimate(0.88, 0.03), new Estimate(0.03, 0.01), GlycerolOrigin.RECOVERED)),
             new VinegarPortion(grams(vinegarG, 0.5), Estimate.exact(0.05)),
             grams(700, 5),
             Estimate.exact(0),

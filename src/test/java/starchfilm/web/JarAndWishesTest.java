@@ -41,7 +41,10 @@ class JarAndWishesTest {
   void saysWhatIsInAJar(String query) {
     HttpResponse<String> answer = site.get("/jar?" + query);
 
-    assertThat(answer.body()).contains("In the jar").contains("pure glycerol").contains("Mind");
+    assertThat(answer.body())
+        .contains("In the jar")
+        .contains("pure glycerol")
+        .contains("Take care");
     assertThat(answer.statusCode()).isEqualTo(200);
   }
 

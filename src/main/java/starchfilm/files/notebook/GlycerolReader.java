@@ -108,14 +108,14 @@ final class GlycerolReader {
         section
             .oneOf("origin", FileWord.all(GlycerolOrigin.values()))
             .flatMap(word -> FileWord.find(GlycerolOrigin.values(), word));
-    if (stated.equals(Optional.of(GlycerolOrigin.BOUGHT))
-        && salt.or(Estimate.exact(0)).value() > 0) {
+    boolean saltStated = salt.isKnown() && salt.or(Estimate.exact(0)).value() > 0;
+    if (stated.equals(Optional.of(GlycerolOrigin.BOUGHT)) && saltStated) {
       findings.fault(
           section.placeOf("origin"),
           "bought, beside salt in the jar",
           "recovered or unknown with salt",
           "write \"recovered\", or take salt_pct out: glycerol bought with a label holds none");
     }
-    return GlycerolOrigin.of(stated, salt.isKnown());
+    return GlycerolOrigin.of(stated, saltStated);
   }
 }

@@ -21,7 +21,6 @@ import starchfilm.numerics.evidence.Source;
  * @param alcoholLeft alcohol that may be in it; empty for a bought jar, or where nothing is known
  * @param saltAdvice what the salt does to a film
  * @param recovery the sums over the batch, for a recovered jar
- * @param cautions what to mind
  * @param remarks what the figures say beside that, a sentence each
  * @param sources where the figures come from
  */
@@ -35,12 +34,10 @@ public record Assay(
     Optional<AlcoholLeft> alcoholLeft,
     SaltAdvice saltAdvice,
     Optional<RecoveryBalance> recovery,
-    List<JarCaution> cautions,
     List<String> remarks,
     List<Source> sources) {
   /** Copies the lists. */
   public Assay {
-    cautions = List.copyOf(cautions);
     remarks = List.copyOf(remarks);
     sources = List.copyOf(sources);
   }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
@@ -19,6 +20,10 @@ public final class Assayer {
 
   /** How far a label may be off (kg per kg); judged, no source. */
   public static final double LABEL_GOOD_TO = 0.005;
+
+  private static final String TAKES_UP_WATER =
+      "An opened jar takes water out of the air: if it stood open, take a density reading instead of"
+          + " the label.";
 
   /** Below this a label is a fraction typed for per cent, or no glycerol worth the name. */
   private static final double LEAST_LABEL = 0.2;
@@ -43,9 +48,8 @@ public final class Assayer {
         Estimate.between(labelFraction - LABEL_GOOD_TO, Math.min(1, labelFraction + LABEL_GOOD_TO));
     Estimate none = Estimate.exact(0);
     if (reading.isEmpty()) {
-      Jar jar = new Jar(massKg, label, none);
-      return jar.assay(
-          List.of(JarCaution.TAKES_UP_WATER, JarCaution.HOT_GLYCEROL), List.of(), List.of());
+      return new Jar(massKg, label, none, GlycerolOrigin.BOUGHT)
+          .assay(List.of(TAKES_UP_WATER), List.of());
     }
     Band mixture = reading.get().glycerolInMixture(Dissolved.NOTHING);
     List<String> remarks = new ArrayList<>();
@@ -60,8 +64,8 @@ public final class Assayer {
               Figures.percent(mixture.low()),
               Figures.percent(mixture.high())));
     }
-    return new Jar(massKg, mixture, none)
-        .assay(List.of(JarCaution.HOT_GLYCEROL), remarks, List.of(reading.get().source()));
+    return new Jar(massKg, mixture, none, GlycerolOrigin.BOUGHT)
+        .assay(remarks, List.of(reading.get().source()));
   }
 
   /**
@@ -70,30 +74,35 @@ public final class Assayer {
    * @param massKg what the jar holds (kg)
    * @param reading the reading
    * @param salt salt and soap in it (kg per kg), if known
-   * @param recovered whether it was recovered from oil
+   * @param origin where it comes from; where nobody knows, it is read as recovered
    * @return what is in it
    */
   public Assay measured(
-      Estimate massKg, JarReading reading, Optional<Estimate> salt, boolean recovered) {
-    Estimate taken = salt.orElse(recovered ? UNKNOWN_SALT : Estimate.exact(0));
-    List<JarCaution> cautions = new ArrayList<>();
+      Estimate massKg, JarReading reading, Optional<Estimate> salt, GlycerolOrigin origin) {
+    Estimate taken =
+        salt.orElse(origin == GlycerolOrigin.BOUGHT ? Estimate.exact(0) : UNKNOWN_SALT);
     List<String> remarks = new ArrayList<>();
-    if (recovered) {
-      cautions.add(JarCaution.ALCOHOL_UNKNOWN);
-      cautions.add(JarCaution.NEVER_FOR_FOOD);
-      cautions.add(JarCaution.LOCAL_RULES);
-      if (salt.isEmpty()) {
-        remarks.add(
-            String.format(
-                Locale.ROOT,
-                "Nothing is known of its salt, so 0 to %s %% is taken (judged).",
-                Figures.percent(UNKNOWN_SALT.value() + Math.sqrt(3) * UNKNOWN_SALT.sd())));
-      }
+    if (origin == GlycerolOrigin.UNKNOWN && salt.isEmpty()) {
+      Band bought = reading.glycerolInMixture(Dissolved.NOTHING);
+      remarks.add(
+          String.format(
+              Locale.ROOT,
+              "Nobody said where it comes from, so it is read as recovered. If it was bought and"
+                  + " holds no salt, the same reading means %s %% glycerol (%s to %s).",
+              Figures.percent(bought.middle()),
+              Figures.percent(bought.low()),
+              Figures.percent(bought.high())));
     }
-    readingLies(reading, taken, recovered, cautions, remarks);
-    cautions.add(JarCaution.HOT_GLYCEROL);
-    return new Jar(massKg, reading.glycerolInMixture(Dissolved.salt(taken)), taken)
-        .assay(cautions, remarks, List.of(reading.source()));
+    if (origin != GlycerolOrigin.BOUGHT && salt.isEmpty()) {
+      remarks.add(
+          String.format(
+              Locale.ROOT,
+              "Nothing is known of its salt, so 0 to %s %% is taken (judged).",
+              Figures.percent(UNKNOWN_SALT.value() + Math.sqrt(3) * UNKNOWN_SALT.sd())));
+    }
+    readingLies(reading, taken, origin, remarks);
+    return new Jar(massKg, reading.glycerolInMixture(Dissolved.salt(taken)), taken, origin)
+        .assay(remarks, List.of(reading.source()));
   }
 
   /**
@@ -117,14 +126,18 @@ public final class Assayer {
               Figures.grams(log.jarKg().value()),
               Figures.grams(stays.value() * log.jarKg().value())));
     }
-    List<JarCaution> cautions = RecoveryCautions.of(log, balance);
-    List<String> remarks = new ArrayList<>(RecoveryCautions.remarks(balance));
+    List<String> remarks = new ArrayList<>(RecoveryRemarks.of(log, balance));
     List<Source> sources = new ArrayList<>(List.of(RecoveryBalance.SOURCE));
     Jar jar;
     if (reading.isPresent()) {
-      readingLies(reading.get(), salt, true, cautions, remarks);
+      readingLies(reading.get(), salt, GlycerolOrigin.RECOVERED, remarks);
       Dissolved dissolved = new Dissolved(salt, fatty);
-      jar = new Jar(log.jarKg(), reading.get().glycerolInMixture(dissolved), stays);
+      jar =
+          new Jar(
+              log.jarKg(),
+              reading.get().glycerolInMixture(dissolved),
+              stays,
+              GlycerolOrigin.RECOVERED);
       sources.add(reading.get().source());
       Band most = jar.pureGlycerolKg();
       double bound = balance.boundGlycerolKg().value() + 2 * balance.boundGlycerolKg().sd();
@@ -138,25 +151,22 @@ public final class Assayer {
                 Figures.grams(bound)));
       }
     } else {
-      jar = new Jar(log.jarKg(), balance.glycerolKg().over(log.jarKg()), stays);
+      jar =
+          new Jar(
+              log.jarKg(), balance.glycerolKg().over(log.jarKg()), stays, GlycerolOrigin.RECOVERED);
       remarks.add(
           "Without a density or refractometer reading the glycerol is only as sure as the share"
               + " that was recovered, 70 to 98 % (judged); a reading narrows it.");
     }
     // Whatever the reading did not take for glycerol bounds the alcohol, which reads as water.
     AlcoholLeft alcohol = balance.alcoholLeft().atMost(jar.mostVolatileKg());
-    remarks.add(RecoveryCautions.alcoholRemark(alcohol));
-    return jar.assay(cautions, remarks, sources, balance, alcohol);
+    remarks.add(RecoveryRemarks.alcohol(alcohol));
+    return jar.assay(remarks, sources, balance, alcohol);
   }
 
   private static void readingLies(
-      JarReading reading,
-      Estimate salt,
-      boolean recovered,
-      List<JarCaution> cautions,
-      List<String> remarks) {
+      JarReading reading, Estimate salt, GlycerolOrigin origin, List<String> remarks) {
     if (salt.value() + salt.sd() > 0) {
-      cautions.add(JarCaution.SALT_MAKES_READING_LIE);
       remarks.add(
           String.format(
               Locale.ROOT,
@@ -165,8 +175,10 @@ public final class Assayer {
               reading.falseGlycerolPerSalt(),
               Figures.percent(salt.value())));
     }
-    if (recovered && reading instanceof DensityReading) {
-      cautions.add(JarCaution.ALCOHOL_MAKES_DENSITY_LIE);
+    if (origin.mayHoldMethanol() && reading instanceof DensityReading) {
+      remarks.add(
+          "Alcohol makes the density show less glycerol than there is: about 2 % less for each"
+              + " 1 %.");
     }
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
@@ -18,8 +19,9 @@ import starchfilm.numerics.evidence.Source;
  * @param glycerol glycerol (kg per kg jar)
  * @param range its range (kg per kg jar)
  * @param stays salt, soap and whatever else stays in a film (kg per kg jar)
+ * @param origin where it comes from
  */
-record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays) {
+record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays, GlycerolOrigin origin) {
   /** Checks the mass. */
   Jar {
     if (!(massKg.value() > 0)) {
@@ -31,12 +33,12 @@ record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays) {
   }
 
   /** From a figure for the whole jar. */
-  Jar(Estimate massKg, Estimate glycerol, Estimate stays) {
-    this(massKg, glycerol, within(glycerol, mostBeside(stays)), stays);
+  Jar(Estimate massKg, Estimate glycerol, Estimate stays, GlycerolOrigin origin) {
+    this(massKg, glycerol, within(glycerol, mostBeside(stays)), stays, origin);
   }
 
   /** From the mixture of glycerol and water that is left when what stays is left out. */
-  Jar(Estimate massKg, Band mixture, Estimate stays) {
+  Jar(Estimate massKg, Band mixture, Estimate stays, GlycerolOrigin origin) {
     this(
         massKg,
         new Estimate(
@@ -45,29 +47,25 @@ record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays) {
                 (mixture.high() - mixture.low()) / (2 * Band.Z90) * (1 - stays.value()),
                 mixture.middle() * stays.sd())),
         mixture.times(1 - stays.value()),
-        stays);
+        stays,
+        origin);
   }
 
-  Assay assay(List<JarCaution> cautions, List<String> remarks, List<Source> sources) {
-    return assay(cautions, remarks, sources, Optional.empty(), Optional.empty());
+  Assay assay(List<String> remarks, List<Source> sources) {
+    return assay(remarks, sources, Optional.empty(), Optional.empty());
   }
 
   Assay assay(
-      List<JarCaution> cautions,
-      List<String> remarks,
-      List<Source> sources,
-      RecoveryBalance recovery,
-      AlcoholLeft alcohol) {
-    return assay(cautions, remarks, sources, Optional.of(recovery), Optional.of(alcohol));
+      List<String> remarks, List<Source> sources, RecoveryBalance recovery, AlcoholLeft alcohol) {
+    return assay(remarks, sources, Optional.of(recovery), Optional.of(alcohol));
   }
 
   private Assay assay(
-      List<JarCaution> cautions,
       List<String> remarks,
       List<Source> sources,
       Optional<RecoveryBalance> recovery,
       Optional<AlcoholLeft> alcohol) {
-    GlycerolStock stock = new GlycerolStock(glycerol, stays);
+    GlycerolStock stock = new GlycerolStock(glycerol, stays, origin);
     List<Source> all = new ArrayList<>(sources);
     if (stays.value() > 0) {
       all.add(SaltAdvice.SOURCE);
@@ -86,7 +84,6 @@ record Jar(Estimate massKg, Estimate glycerol, Band range, Estimate stays) {
         alcohol,
         SaltAdvice.of(glycerol.value() > 0 ? stays.value() / glycerol.value() : 0),
         recovery,
-        cautions,
         remarks,
         all);
   }

@@ -196,7 +196,12 @@ public record RecoveryBalance(
         log.jarKg().value()
             - (glycerol.value() - Band.Z90 * glycerol.sd())
             - (salt.value() - Band.Z90 * salt.sd());
-    return new AlcoholLeft(log.alcohol(), Math.max(0, Math.min(most, room)));
+    // Where both may be left, the jar is handled for the poisonous one.
+    boolean methanol =
+        log.alcohol() == Alcohol.METHANOL
+            || thinners.stream().anyMatch(a -> a.agent() == LaterAddition.Agent.METHANOL);
+    return new AlcoholLeft(
+        methanol ? Alcohol.METHANOL : Alcohol.ETHANOL, Math.max(0, Math.min(most, room)));
   }
 
   private static double excess(

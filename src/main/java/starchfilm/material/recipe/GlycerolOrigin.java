@@ -15,15 +15,16 @@ public enum GlycerolOrigin {
   UNKNOWN;
 
   /**
-   * The origin of a jar: what was stated, else recovered where its salt was stated, because bought
-   * glycerol gives no reason to state any, else unknown.
+   * The origin of a jar: what was stated; where that is unknown or nothing, recovered if salt was
+   * stated, because glycerol bought with a label holds none.
    *
    * @param stated what was said, if anything
-   * @param saltStated whether a salt content was given
+   * @param saltStated whether a salt content above zero was given
    * @return the origin to handle it by
    */
   public static GlycerolOrigin of(Optional<GlycerolOrigin> stated, boolean saltStated) {
-    return stated.orElse(saltStated ? RECOVERED : UNKNOWN);
+    GlycerolOrigin said = stated.orElse(UNKNOWN);
+    return said == UNKNOWN && saltStated ? RECOVERED : said;
   }
 
   /**

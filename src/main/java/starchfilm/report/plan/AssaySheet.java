@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.jar.assay.Assay;
-import starchfilm.jar.assay.JarCaution;
 import starchfilm.jar.assay.SaltAdvice;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Source;
+import starchfilm.report.caution.Caution;
+import starchfilm.report.caution.Cautions;
 
 /**
  * What is in a jar, in the reader's units.
@@ -25,7 +26,7 @@ public record AssaySheet(
     String salt,
     List<String> saltLimits,
     List<String> remarks,
-    List<String> cautions,
+    List<Caution> cautions,
     List<String> sources) {
   private static final int FIGURES = 3;
 
@@ -68,7 +69,7 @@ public record AssaySheet(
         salt(assay.saltAdvice(), assay.salt().middle()),
         saltLimits(assay.saltAdvice(), assay.salt().middle()),
         assay.remarks(),
-        assay.cautions().stream().map(JarCaution::sentence).toList(),
+        Cautions.of(assay),
         assay.sources().stream().map(Source::citation).toList());
   }
 
@@ -109,7 +110,7 @@ public record AssaySheet(
   }
 
   private static boolean mayHoldAlcohol(Assay assay) {
-    return assay.alcoholLeft().isPresent() || assay.cautions().contains(JarCaution.ALCOHOL_UNKNOWN);
+    return assay.stock().origin().mayHoldMethanol();
   }
 
   private static boolean isAboveUse(OptionalDouble plasticiser) {

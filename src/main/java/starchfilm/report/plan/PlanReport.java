@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import starchfilm.planning.Plan;
 import starchfilm.report.PageRenderer;
+import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.RoomWords;
 
 /** Makes the weigh-out sheets of a plan: one HTML file, one A4 page a recipe. */
@@ -24,10 +25,9 @@ public final class PlanReport {
    *
    * @param plan a plan with at least one recipe
    * @param remarks what was taken for granted, in sentences
-   * @param recovered whether the glycerol was recovered from oil
    * @return an HTML document; the same for the same plan, byte for byte
    */
-  public String html(Plan plan, List<String> remarks, boolean recovered) {
+  public String html(Plan plan, List<String> remarks) {
     return renderer.render(
         "weigh-out",
         Map.of(
@@ -41,7 +41,7 @@ public final class PlanReport {
                 + RoomWords.speed(plan.request().place().room()),
             "remarks",
             remarks,
-            "recovered",
-            recovered));
+            "cautions",
+            Cautions.of(plan.request())));
   }
 }

@@ -8,6 +8,7 @@ import starchfilm.planning.GiveUp;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Supplies;
+import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.PlanSheet.Figure;
 import starchfilm.report.plan.PlanSheet.Line;
 import starchfilm.report.words.PlanWords;
@@ -43,12 +44,8 @@ public final class PlanText {
     sheets.forEach(sheet -> add(lines, sheet));
     addCooking(lines, sheets, plan);
     lines.add("");
-    lines.add("Ranges hold in 8 likely cases of 10. Hot paste burns: stir with a long spoon.");
-    if (plan.request().supplies().jar().saltFraction().value() > 0) {
-      lines.add(
-          "! Recovered glycerol may still hold methanol, lye and soap: ventilate, gloves, no open"
-              + " flame; never for food, skin or toys.");
-    }
+    lines.add("Ranges hold in 8 likely cases of 10.");
+    Cautions.of(plan.request()).forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
 

@@ -19,9 +19,9 @@ class GlycerolOriginTest {
           "origin": "bought";                     BOUGHT
           "origin": "bought", "salt_pct": 0;      BOUGHT
           "origin": "recovered";                  RECOVERED
-          "origin": "unknown", "salt_pct": 3;     UNKNOWN
+          "origin": "unknown", "salt_pct": 3;     RECOVERED
           "salt_pct": 3;                          RECOVERED
-          "salt_pct": 0;                          RECOVERED
+          "salt_pct": 0;                          UNKNOWN
           "salt_pct": "unknown";                  UNKNOWN
           "purity_pct": 82;                       UNKNOWN
           """)

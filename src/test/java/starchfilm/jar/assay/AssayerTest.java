@@ -17,6 +17,7 @@ import starchfilm.jar.recovery.OilBatch;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.material.ingredient.VolkKaehler2018;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Three ways into an assay, what they say and what they refuse. */
@@ -32,7 +33,8 @@ class AssayerTest {
 
     assertThat(assay.pureGlycerolKg().middle()).isCloseTo(0.4975, within(1e-9));
     assertThat(assay.glycerol().high()).isLessThanOrEqualTo(1);
-    assertThat(assay.cautions()).contains(JarCaution.TAKES_UP_WATER, JarCaution.HOT_GLYCEROL);
+    assertThat(assay.stock().origin()).isEqualTo(GlycerolOrigin.BOUGHT);
+    assertThat(assay.remarks()).anyMatch(r -> r.startsWith("An opened jar takes water"));
     assertThat(assay.saltAdvice().mostUnnoticed()).isEmpty();
     assertThat(assay.alcoholLeft()).isEmpty();
   }
@@ -48,8 +50,10 @@ class AssayerTest {
 
   @Test
   void rangeWidensWithTheReadingsError() {
-    Assay fine = assayer.measured(HALF_KILO, density(0.8, 0.5), Optional.empty(), false);
-    Assay coarse = assayer.measured(HALF_KILO, density(0.8, 10), Optional.empty(), false);
+    Assay fine =
+        assayer.measured(HALF_KILO, density(0.8, 0.5), Optional.empty(), GlycerolOrigin.BOUGHT);
+    Assay coarse =
+        assayer.measured(HALF_KILO, density(0.8, 10), Optional.empty(), GlycerolOrigin.BOUGHT);
 
     double fineWidth = fine.glycerol().high() - fine.glycerol().low();
     double coarseWidth = coarse.glycerol().high() - coarse.glycerol().low();
@@ -60,15 +64,13 @@ class AssayerTest {
 
   @Test
   void recoveredJarOfUnknownHistoryIsTreatedWithCare() {
-    Assay assay = assayer.measured(HALF_KILO, density(0.8, 1), Optional.empty(), true);
+    Assay assay =
+        assayer.measured(HALF_KILO, density(0.8, 1), Optional.empty(), GlycerolOrigin.RECOVERED);
 
-    assertThat(assay.cautions())
-        .contains(
-            JarCaution.ALCOHOL_UNKNOWN,
-            JarCaution.NEVER_FOR_FOOD,
-            JarCaution.LOCAL_RULES,
-            JarCaution.SALT_MAKES_READING_LIE,
-            JarCaution.ALCOHOL_MAKES_DENSITY_LIE);
+    assertThat(assay.stock().origin()).isEqualTo(GlycerolOrigin.RECOVERED);
+    assertThat(assay.remarks())
+        .anyMatch(r -> r.startsWith("Each 1 % of salt"))
+        .anyMatch(r -> r.startsWith("Alcohol makes the density"));
     assertThat(assay.glycerol().middle()).isLessThan(0.76);
     assertThat(assay.salt().middle()).isCloseTo(0.03, within(1e-9));
     assertThat(assay.remarks()).anyMatch(r -> r.startsWith("Nothing is known of its salt"));
@@ -76,7 +78,8 @@ class AssayerTest {
 
   @Test
   void fractionsOfTheJarAddUp() {
-    Assay assay = assayer.measured(HALF_KILO, density(0.7, 2), Optional.of(NONE), true);
+    Assay assay =
+        assayer.measured(HALF_KILO, density(0.7, 2), Optional.of(NONE), GlycerolOrigin.RECOVERED);
 
     assertThat(assay.glycerol().middle() + assay.salt().middle() + assay.water().middle())
         .isCloseTo(1, within(1e-12));
@@ -87,7 +90,7 @@ class AssayerTest {
   @Test
   void densityBeyondPureGlycerolWithinItsErrorIsPure() {
     DensityReading heavy = new DensityReading(new Estimate(1263, 2), ROOM);
-    Assay assay = assayer.measured(HALF_KILO, heavy, Optional.empty(), false);
+    Assay assay = assayer.measured(HALF_KILO, heavy, Optional.empty(), GlycerolOrigin.BOUGHT);
 
     assertThat(assay.glycerol().middle()).isEqualTo(1);
     assertThat(assay.glycerol().low()).isBetween(0.98, 1.0);
@@ -100,7 +103,7 @@ class AssayerTest {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> assayer.measured(HALF_KILO, heavy, Optional.empty(), false)))
+                () -> assayer.measured(HALF_KILO, heavy, Optional.empty(), GlycerolOrigin.BOUGHT)))
         .hasMessage(
             "density: 1300.0 kg/m3 given, allowed 998.0 kg/m3 (water) to 1261.1 kg/m3 (pure"
                 + " glycerol) at 20.0 °C; read again without bubbles, and mind that dissolved salt"
@@ -125,7 +128,7 @@ class AssayerTest {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> assayer.measured(HALF_KILO, glass, Optional.empty(), false)))
+                () -> assayer.measured(HALF_KILO, glass, Optional.empty(), GlycerolOrigin.BOUGHT)))
         .hasMessageStartingWith("refractive index: 1.5200 given, allowed 1.3330 (water) to 1.4740");
   }
 
@@ -176,9 +179,6 @@ class AssayerTest {
 
     assertThat(width(read)).isLessThan(width(alone) / 2);
     assertThat(alone.salt().middle()).isBetween(0.03, 0.06);
-    assertThat(alone.cautions())
-        .startsWith(JarCaution.METHANOL_MAY_REMAIN, JarCaution.NEVER_FOR_FOOD)
-        .contains(JarCaution.LOCAL_RULES, JarCaution.HOT_GLYCEROL, JarCaution.ADD_TO_WATER);
     assertThat(alone.alcoholLeft().orElseThrow().alcohol()).isEqualTo(Alcohol.METHANOL);
     assertThat(alone.remarks()).anyMatch(r -> r.contains("treat it as present"));
   }
@@ -191,8 +191,8 @@ class AssayerTest {
     Assay dried = assayer.recovered(log(List.of(dryer)), Optional.empty());
 
     assertThat(dried.salt().middle()).isGreaterThan(plain.salt().middle() + 0.01);
-    assertThat(dried.cautions()).contains(JarCaution.HYGROSCOPIC_SALT);
-    assertThat(plain.cautions()).doesNotContain(JarCaution.HYGROSCOPIC_SALT);
+    assertThat(dried.remarks()).anyMatch(r -> r.startsWith("Drying salt was left behind"));
+    assertThat(plain.remarks()).noneMatch(r -> r.startsWith("Drying salt was left behind"));
   }
 
   @Test

@@ -3,55 +3,19 @@ package starchfilm.jar.assay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.jar.recovery.Alcohol;
 import starchfilm.jar.recovery.AlcoholLeft;
-import starchfilm.jar.recovery.LaterAddition;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.numerics.evidence.Figures;
 
-/** What to mind, and what to say, about a jar whose recovery was written down. */
-final class RecoveryCautions {
+/** What the figures say of a jar whose recovery was written down. */
+final class RecoveryRemarks {
   /** Alcohol per fat below this runs slowly and stops early; common practice, no source. */
   private static final double USUAL_ALCOHOL_PER_FAT = 6;
 
-  private RecoveryCautions() {}
+  private RecoveryRemarks() {}
 
-  static List<JarCaution> of(RecoveryLog log, RecoveryBalance balance) {
-    List<JarCaution> cautions = new ArrayList<>();
-    boolean methanol =
-        log.alcohol() == Alcohol.METHANOL || added(log, LaterAddition.Agent.METHANOL);
-    cautions.add(methanol ? JarCaution.METHANOL_MAY_REMAIN : JarCaution.ETHANOL_MAY_REMAIN);
-    cautions.add(JarCaution.NEVER_FOR_FOOD);
-    if (balance.neutralisation().isNearBalance()) {
-      cautions.add(JarCaution.MEASURE_PH);
-    } else if (balance.neutralisation().netAcidMol().value() > 0) {
-      cautions.add(JarCaution.SOUR);
-    } else {
-      cautions.add(JarCaution.ALKALINE);
-    }
-    cautions.add(JarCaution.ADD_TO_WATER);
-    cautions.add(JarCaution.HOT_GLYCEROL);
-    cautions.add(JarCaution.LOCAL_RULES);
-    if (balance.hygroscopicSalt()) {
-      cautions.add(JarCaution.HYGROSCOPIC_SALT);
-    }
-    if (balance.soapKg().value() + balance.fattyAcidKg().value() > 0) {
-      cautions.add(JarCaution.FATTY_RESIDUE);
-    }
-    if (balance.finesLikely()) {
-      cautions.add(JarCaution.FINES);
-    }
-    if (balance.alcoholPerFat() < RecoveryBalance.ALCOHOL_PER_FAT) {
-      cautions.add(JarCaution.ALCOHOL_SHORT);
-    }
-    if (log.oil().freeAcidMol().value() >= log.catalyst().mol().value()) {
-      cautions.add(JarCaution.CATALYST_USED_UP);
-    }
-    return cautions;
-  }
-
-  static List<String> remarks(RecoveryBalance balance) {
+  static List<String> of(RecoveryLog log, RecoveryBalance balance) {
     List<String> remarks = new ArrayList<>();
     remarks.add(
         String.format(
@@ -79,18 +43,35 @@ final class RecoveryCautions {
                         Locale.ROOT,
                         "The crude layer held about %s %% glycerol.",
                         Figures.percent(fraction))));
+    if (balance.hygroscopicSalt()) {
+      remarks.add(
+          "Drying salt was left behind: it draws water out of the air, so the film stays damp and"
+              + " tacky and dries later than forecast.");
+    }
+    if (balance.soapKg().value() + balance.fattyAcidKg().value() > 0) {
+      remarks.add("Soap or fatty acid is left: it clouds the film, foams and weakens it.");
+    }
+    if (balance.finesLikely()) {
+      remarks.add("Fines of the adsorbent pass a filter: the film may be cloudy or grey.");
+    }
+    if (balance.alcoholPerFat() < RecoveryBalance.ALCOHOL_PER_FAT) {
+      remarks.add(
+          "Less alcohol was used than the oil takes up, so part of the fat never gave its"
+              + " glycerol.");
+    }
+    if (log.oil().freeAcidMol().value() >= log.catalyst().mol().value()) {
+      remarks.add(
+          "The free acid of the oil used up the catalyst, so the reaction may not have run; the"
+              + " glycerol counted here may not be there.");
+    }
     return remarks;
   }
 
-  static String alcoholRemark(AlcoholLeft alcohol) {
+  static String alcohol(AlcoholLeft alcohol) {
     return capital(alcohol.alcohol().tradeName())
         + " left: unknown, anything from none to "
         + Figures.of(alcohol.mostKg() * 1000, 2)
         + " g; treat it as present.";
-  }
-
-  private static boolean added(RecoveryLog log, LaterAddition.Agent agent) {
-    return log.additions().stream().anyMatch(a -> a.agent() == agent);
   }
 
   private static String capital(String word) {

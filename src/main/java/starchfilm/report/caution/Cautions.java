@@ -1,0 +1,199 @@
+package starchfilm.report.caution;
+
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import starchfilm.casting.Room;
+import starchfilm.casting.trial.Trial;
+import starchfilm.film.risk.RiskLevel;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.jar.assay.Assay;
+import starchfilm.jar.recovery.Alcohol;
+import starchfilm.jar.recovery.Neutralisation;
+import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.planning.PlanRequest;
+import starchfilm.report.words.RoomWords;
+
+/** Which cautions the facts call for. */
+public final class Cautions {
+  /** Vinegar stronger than this is treated as an acid (kg/kg); judged, no source. */
+  private static final double STRONG_ACIDITY = 0.1;
+
+  /** Above this a plate burns and a plastic one softens (K); judged, no source. */
+  private static final double HOT_K = 60 + ZERO_CELSIUS_K;
+
+  /** Air that moves faster than in a still room is moved by a fan (m/s); judged, no source. */
+  private static final double FAN_M_PER_S = 0.3;
+
+  private final Set<Caution> apply = EnumSet.noneOf(Caution.class);
+
+  private Cautions() {}
+
+  /**
+   * What anybody who casts film should know, whatever is in the jar.
+   *
+   * @return every caution that needs no particular jar
+   */
+  public static List<Caution> general() {
+    return List.copyOf(
+        EnumSet.complementOf(
+            EnumSet.of(
+                Caution.RECOVERED_WITH_ETHANOL,
+                Caution.ALKALINE_JAR,
+                Caution.SOUR_JAR,
+                Caution.UNCERTAIN_PH)));
+  }
+
+  /**
+   * What a jar calls for.
+   *
+   * @param assay what is in it
+   * @return the cautions, in their order
+   */
+  public static List<Caution> of(Assay assay) {
+    Cautions cautions = new Cautions();
+    cautions.glycerol(assay.stock().origin(), assay.alcoholLeft().map(left -> left.alcohol()));
+    assay.recovery().ifPresent(balance -> cautions.acidity(balance.neutralisation()));
+    cautions.apply.add(Caution.HOT_GLYCEROL);
+    if (assay.stock().origin().mayHoldMethanol()) {
+      cautions.apply.add(Caution.FANS_AND_HEATERS);
+    }
+    return cautions.list();
+  }
+
+  /**
+   * What handling acids and lyes calls for.
+   *
+   * @return the cautions, in their order
+   */
+  public static List<Caution> ofAcidsAndLyes() {
+    return List.of(Caution.LYE_AND_ACID, Caution.VINEGAR, Caution.RULES);
+  }
+
+  /**
+   * What a plan calls for.
+   *
+   * @param request what was asked
+   * @return the cautions, in their order
+   */
+  public static List<Caution> of(PlanRequest request) {
+    Cautions cautions = new Cautions();
+    if (request.supplies().glycerolKg() > 0) {
+      cautions.glycerol(request.supplies().jar().origin(), Optional.empty());
+    }
+    cautions.vinegar(request.supplies().vinegarAcidityFraction());
+    cautions.place(request.place().room(), request.place().benchTemperatureK());
+    cautions.apply.addAll(
+        List.of(Caution.HOT_GLYCEROL, Caution.MOULD, Caution.CLAIMS, Caution.RULES));
+    return cautions.list();
+  }
+
+  /**
+   * What a trial gives particular reason for.
+   *
+   * @param trial the trial
+   * @return the cautions, in their order; none for a plain recipe of bought glycerol
+   */
+  public static List<Caution> of(Trial trial) {
+    Cautions cautions = new Cautions();
+    cautions.trial(trial);
+    return cautions.list();
+  }
+
+  /**
+   * What a forecast trial gives particular reason for.
+   *
+   * @param forecast the trial with its forecast
+   * @return the cautions, in their order; none for a plain recipe of bought glycerol
+   */
+  public static List<Caution> of(TrialForecast forecast) {
+    Cautions cautions = new Cautions();
+    cautions.forecast(forecast);
+    return cautions.list();
+  }
+
+  /**
+   * What a page of trials calls for.
+   *
+   * @param forecasts the trials
+   * @return the cautions of all of them, and those that any film calls for
+   */
+  public static List<Caution> of(List<TrialForecast> forecasts) {
+    Cautions cautions = new Cautions();
+    forecasts.forEach(cautions::forecast);
+    cautions.apply.addAll(
+        List.of(
+            Caution.HOT_GLYCEROL, Caution.VINEGAR, Caution.MOULD, Caution.CLAIMS, Caution.RULES));
+    return cautions.list();
+  }
+
+  private void forecast(TrialForecast forecast) {
+    trial(forecast.trial());
+    if (forecast.risks().mould().level() != RiskLevel.LOW) {
+      apply.add(Caution.FANS_AND_HEATERS);
+      apply.add(Caution.MOULD);
+    }
+  }
+
+  private void trial(Trial trial) {
+    if (trial.recipe().glycerol().massKg().value() > 0) {
+      glycerol(trial.recipe().glycerol().stock().origin(), Optional.empty());
+    }
+    if (trial.recipe().vinegar().massKg().value() > 0
+        && trial.recipe().vinegar().acidityFraction().value() > STRONG_ACIDITY) {
+      apply.add(Caution.LYE_AND_ACID);
+    }
+    place(trial.casting().room(), trial.casting().benchTemperatureK());
+  }
+
+  private void glycerol(GlycerolOrigin origin, Optional<Alcohol> alcohol) {
+    switch (origin) {
+      case BOUGHT -> {}
+      case UNKNOWN -> apply.add(Caution.GLYCEROL_OF_UNKNOWN_ORIGIN);
+      case RECOVERED -> {
+        apply.add(
+            alcohol.equals(Optional.of(Alcohol.ETHANOL))
+                ? Caution.RECOVERED_WITH_ETHANOL
+                : Caution.RECOVERED_GLYCEROL);
+        apply.addAll(
+            List.of(Caution.HEATING_RECOVERED, Caution.UTENSILS, Caution.FANS_AND_HEATERS));
+        apply.add(Caution.RULES);
+      }
+    }
+  }
+
+  private void acidity(Neutralisation neutralisation) {
+    apply.add(Caution.LYE_AND_ACID);
+    if (neutralisation.isNearBalance()) {
+      apply.add(Caution.UNCERTAIN_PH);
+    } else {
+      apply.add(neutralisation.netAcidMol().value() > 0 ? Caution.SOUR_JAR : Caution.ALKALINE_JAR);
+    }
+  }
+
+  private void vinegar(double acidityFraction) {
+    if (acidityFraction > 0) {
+      apply.add(Caution.VINEGAR);
+    }
+    if (acidityFraction > STRONG_ACIDITY) {
+      apply.add(Caution.LYE_AND_ACID);
+    }
+  }
+
+  private void place(Room room, OptionalDouble benchK) {
+    if (RoomWords.hottestK(room) > HOT_K || benchK.orElse(0) > HOT_K) {
+      apply.add(Caution.HOT_PLACE);
+    }
+    if (RoomWords.draught(room) > FAN_M_PER_S || benchK.isPresent()) {
+      apply.add(Caution.FANS_AND_HEATERS);
+    }
+  }
+
+  private List<Caution> list() {
+    return List.copyOf(apply);
+  }
+}
