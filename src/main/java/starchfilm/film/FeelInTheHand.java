@@ -4,16 +4,15 @@ import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
 /**
- * What a film is like in the hand, from its glass transition, its stretch and its plasticiser.
+ * What a film is like in the hand, from its plasticiser and its distance from the glass transition.
  *
- * <p>With d = temperature of use less glass transition:
+ * <p>With x = T - Tg of the film, aged as it is:
  *
  * <ul>
  *   <li>sticky: more plasticiser than {@link PlasticiserWindow#tackyAbove};
- *   <li>brittle: d below -10 K, or a glass (d below 0) that stretches less than a tenth;
- *   <li>stiff: any other glass;
- *   <li>stretchy: d of 20 K or more, which is about 36 g glycerol per 100 g at 50 % relative
- *       humidity and 23 °C, and a stretch of 0.35 or more;
+ *   <li>brittle: x below -5 K, which is below 20 g glycerol per 100 g at 50 % relative humidity;
+ *   <li>stiff: x below 6 K, up to 25 g there;
+ *   <li>stretchy: x of 26 K or more, from 36 g there;
  *   <li>flexible: everything else.
  * </ul>
  *
@@ -30,34 +29,31 @@ final class FeelInTheHand {
               + " humidity: judged",
           Check.JUDGED);
 
-  private static final double DEEP_IN_GLASS_K = -10;
-  private static final double FAR_ABOVE_GLASS_K = 20;
-  private static final double LEAST_STRETCH = 0.10;
-  private static final double MUCH_STRETCH = 0.35;
+  private static final double BRITTLE_BELOW_K = -5;
+  private static final double STIFF_BELOW_K = 6;
+  private static final double STRETCHY_FROM_K = 26;
 
   private FeelInTheHand() {}
+
+  /** Whether the plasticiser alone makes a film tacky. */
+  static boolean sticky(FilmState film) {
+    return film.glycerolPerDryStarch() > PlasticiserWindow.tackyAbove(film.relativeHumidity());
+  }
 
   /**
    * The feel.
    *
-   * @param film the film at rest with its air
-   * @param glassTransitionK middle of its glass transition (K)
-   * @param elongation middle of its elongation at break (ratio)
+   * @param aboveGlassK x of the film, aged as it is (K)
+   * @param sticky whether the plasticiser alone makes it tacky
    * @return the word for it
    */
-  static Feel of(FilmState film, double glassTransitionK, double elongation) {
-    double aboveGlassK = film.temperatureK() - glassTransitionK;
-    if (film.glycerolPerDryStarch() > PlasticiserWindow.tackyAbove(film.relativeHumidity())) {
+  static Feel of(double aboveGlassK, boolean sticky) {
+    if (sticky) {
       return Feel.STICKY;
     }
-    if (aboveGlassK < DEEP_IN_GLASS_K || (aboveGlassK < 0 && elongation < LEAST_STRETCH)) {
-      return Feel.BRITTLE;
+    if (aboveGlassK < STIFF_BELOW_K) {
+      return aboveGlassK < BRITTLE_BELOW_K ? Feel.BRITTLE : Feel.STIFF;
     }
-    if (aboveGlassK < 0) {
-      return Feel.STIFF;
-    }
-    return aboveGlassK >= FAR_ABOVE_GLASS_K && elongation >= MUCH_STRETCH
-        ? Feel.STRETCHY
-        : Feel.FLEXIBLE;
+    return aboveGlassK >= STRETCHY_FROM_K ? Feel.STRETCHY : Feel.FLEXIBLE;
   }
 }

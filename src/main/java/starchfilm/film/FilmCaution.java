@@ -14,6 +14,12 @@ public enum FilmCaution {
           "brittle below 20 g glycerol per 100 g starch at 50 % relative humidity, below 25 g under"
               + " 35 %: judged from the elongation rows and the glass transition",
           Check.JUDGED)),
+  /** So dry that it breaks at its first flaw. */
+  BREAKS_AT_FLAWS(
+      new Source(
+          "Shogren and Jasberg 1994, corn film half as strong at 20 % relative humidity as at 50 %;"
+              + " Chang et al. 2000, tapioca film strongest at 4 to 8 % water",
+          Check.READ)),
   /** A little glycerol may make the film more brittle than none. */
   ANTIPLASTICISED(
       new Source(

@@ -51,6 +51,9 @@ final class FilmCautions {
       cautions.add(FilmCaution.NO_FILM);
     }
     addForPlasticiser(cautions, film, film.temperatureK() < glassTransitionK);
+    if (film.aboveGlassK() < StrengthRule.FLAWS_FROM_K) {
+      cautions.add(FilmCaution.BREAKS_AT_FLAWS);
+    }
     addForSalt(cautions, film.saltFractionOfDry());
     addForCook(cautions, casting.composition(), casting.cook());
     PasteBody body = PasteBody.of(casting.composition());
@@ -103,18 +106,41 @@ final class FilmCautions {
   }
 
   private static void addForCook(Set<FilmCaution> cautions, Composition composition, Cook cook) {
-    double liquid = composition.water() + composition.aceticAcid() + composition.glycerol();
-    double shiftK =
-        liquid > 0 ? SHIFT_K_PER_GLYCEROL_FRACTION * composition.glycerol() / liquid : 0;
     for (Map.Entry<StarchKind, Double> share : composition.starchShares().entrySet()) {
       StarchKind kind = share.getKey();
-      double endK = kind.gelatinisationEndK() + shiftK;
-      if (share.getValue() > TRACE && cook.topTemperatureK().value() < endK) {
+      if (share.getValue() > TRACE && uncooked(kind, composition, cook) > 0) {
         cautions.add(
             kind.cookGuide().openPanWorks()
                 ? FilmCaution.UNDERCOOKED
                 : FilmCaution.NEEDS_PRESSURE_COOK);
       }
     }
+  }
+
+  /**
+   * How much of the starch has not gelatinised.
+   *
+   * @param composition the paste; a trace of a starch does not count
+   * @param cook its top temperature
+   * @return mass fraction, 0 to 1: 0 from the end of gelatinisation on, 1 up to its peak, straight
+   *     between (judged)
+   */
+  static double uncooked(Composition composition, Cook cook) {
+    double uncooked = 0;
+    for (Map.Entry<StarchKind, Double> share : composition.starchShares().entrySet()) {
+      if (share.getValue() > TRACE) {
+        uncooked += share.getValue() * uncooked(share.getKey(), composition, cook);
+      }
+    }
+    return uncooked;
+  }
+
+  private static double uncooked(StarchKind kind, Composition composition, Cook cook) {
+    double liquid = composition.water() + composition.aceticAcid() + composition.glycerol();
+    double shiftK =
+        liquid > 0 ? SHIFT_K_PER_GLYCEROL_FRACTION * composition.glycerol() / liquid : 0;
+    double belowEndK = kind.gelatinisationEndK() + shiftK - cook.topTemperatureK().value();
+    double range = kind.gelatinisationEndK() - kind.gelatinisationPeakK();
+    return Math.min(1, Math.max(0, belowEndK / range));
   }
 }

@@ -1,6 +1,9 @@
 package starchfilm.film;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
@@ -17,6 +20,8 @@ import starchfilm.numerics.evidence.Source;
  * @param vapourPermeability water-vapour permeability (kg/(m s Pa))
  * @param acid what the vinegar did to paste and chains
  * @param feel what it is like in the hand
+ * @param feelChances how likely each feel is
+ * @param withheld figures that are not to be stated, and why; their bands are what the rules give
  * @param cautions what the film rules warn of, such as salt or phase separation
  * @param extrapolations rules used outside their range
  * @param sources where the rules come from
@@ -31,13 +36,60 @@ public record FilmForecast(
     Band vapourPermeability,
     AcidEffect acid,
     Feel feel,
+    FeelChances feelChances,
+    Map<FilmProperty, Withheld> withheld,
     List<FilmCaution> cautions,
     List<Extrapolation> extrapolations,
     List<Source> sources) {
-  /** Copies the lists. */
+  /** Copies map and lists. */
   public FilmForecast {
+    Map<FilmProperty, Withheld> copy = new EnumMap<>(FilmProperty.class);
+    copy.putAll(withheld);
+    withheld = copy;
     cautions = List.copyOf(cautions);
     extrapolations = List.copyOf(extrapolations);
     sources = List.copyOf(sources);
+  }
+
+  @Override
+  public Map<FilmProperty, Withheld> withheld() {
+    return new EnumMap<>(withheld);
+  }
+
+  /**
+   * Whether a figure is not to be stated.
+   *
+   * @param property the figure
+   * @return why; empty where it may be stated
+   */
+  public Optional<Withheld> withheld(FilmProperty property) {
+    return Optional.ofNullable(withheld.get(property));
+  }
+
+  /**
+   * The same film with what a pull test measures withheld, for a reason that only the maker knows.
+   *
+   * @param why the reason
+   * @return the forecast; a figure that is withheld already keeps its reason
+   */
+  public FilmForecast withholding(Withheld why) {
+    Map<FilmProperty, Withheld> more = new EnumMap<>(FilmProperty.class);
+    Withholding.MECHANICAL.forEach(property -> more.put(property, why));
+    more.putAll(withheld);
+    return new FilmForecast(
+        equilibriumMoisture,
+        dryThicknessM,
+        glassTransitionK,
+        tensileStrengthPa,
+        elongationAtBreak,
+        youngsModulusPa,
+        vapourPermeability,
+        acid,
+        feel,
+        feelChances,
+        more,
+        cautions,
+        extrapolations,
+        sources);
   }
 }

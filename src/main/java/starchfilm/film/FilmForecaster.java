@@ -67,16 +67,13 @@ public final class FilmForecaster {
     FilmLimits.require(casting);
     Films films = Films.of(casting);
     ChainCuts cuts = new ChainCuts(casting.composition(), casting.cook());
-    List<FilmInfluence> influences =
-        List.of(
-            cuts,
-            new Salt(),
-            new Ageing(casting.use().ageS(), rules.of(FilmProperty.GLASS_TRANSITION)));
+    Ageing ageing = new Ageing(casting.use().ageS(), rules);
+    List<FilmInfluence> influences = List.of(cuts, new Salt(), ageing);
     EquilibriumMoisture rest = new EquilibriumMoisture(casting, films.middle());
     Band moisture = rest.band(films.below().waterKgPerKgDry(), films.above().waterKgPerKgDry());
     Band thickness = DryThickness.of(casting, moisture);
     Band glassTransition = band(FilmProperty.GLASS_TRANSITION, films, influences);
-    Band elongation = band(FilmProperty.ELONGATION, films, influences);
+    double uncooked = FilmCautions.uncooked(casting.composition(), casting.cook());
     AcidEffect acid = cuts.acidEffect();
     List<FilmCaution> cautions =
         FilmCautions.of(
@@ -85,12 +82,16 @@ public final class FilmForecaster {
         moisture,
         thickness,
         glassTransition,
-        band(FilmProperty.TENSILE_STRENGTH, films, influences),
-        elongation,
-        band(FilmProperty.YOUNGS_MODULUS, films, influences),
+        lowered(band(FilmProperty.TENSILE_STRENGTH, films, influences), uncooked),
+        lowered(band(FilmProperty.ELONGATION, films, influences), uncooked),
+        lowered(band(FilmProperty.YOUNGS_MODULUS, films, influences), uncooked),
         band(FilmProperty.VAPOUR_PERMEABILITY, films, influences),
         acid,
-        FeelInTheHand.of(films.middle(), glassTransition.middle(), elongation.middle()),
+        FeelInTheHand.of(
+            Ageing.aged(films.middle().aboveGlassK(), ageing.mostK(films.middle())),
+            FeelInTheHand.sticky(films.middle())),
+        feelChances(films.middle(), glassTransition, ageing),
+        Withholding.of(films.middle(), uncooked),
         cautions,
         extrapolations(rest, films.middle(), influences),
         sources(rest, films.middle(), influences, cautions));
@@ -132,13 +133,28 @@ public final class FilmForecaster {
     for (FilmInfluence influence : influences) {
       logVariance += Math.pow(influence.on(property, films.middle()).logSd(), 2);
     }
-    return learnt
-        .left(property, workmanship.widened(property, rule.scatter()))
-        .band(
-            value(rule, films.middle(), influences),
-            value(rule, films.below(), influences),
-            value(rule, films.above(), influences),
-            Math.sqrt(logVariance));
+    Band band =
+        learnt
+            .left(property, workmanship.widened(property, rule.scatter()))
+            .band(
+                value(rule, films.middle(), influences),
+                value(rule, films.below(), influences),
+                value(rule, films.above(), influences),
+                Math.sqrt(logVariance));
+    return new Band(band.low() / rule.lowEndDividedBy(films.middle()), band.middle(), band.high());
+  }
+
+  /** Starch that did not gelatinise binds nothing: the low end falls with it (judged). */
+  private static Band lowered(Band band, double uncooked) {
+    return new Band(band.low() / (1 + 2 * uncooked), band.middle(), band.high());
+  }
+
+  private static FeelChances feelChances(FilmState film, Band glassTransition, Ageing ageing) {
+    return new FeelChances(
+        film.aboveGlassK(),
+        (glassTransition.high() - glassTransition.low()) / (2 * Band.Z90),
+        ageing.mostK(film),
+        FeelInTheHand.sticky(film));
   }
 
   private double value(FilmRule rule, FilmState film, List<FilmInfluence> influences) {

@@ -22,6 +22,16 @@ interface FilmRule {
   /** How far a new laboratory lies from it. */
   Scatter scatter();
 
+  /**
+   * How much further down the band reaches where the rule is known to be too high for some films.
+   *
+   * @param film the film at rest with its air
+   * @return what the low end is divided by (ratio, 1 or more)
+   */
+  default double lowEndDividedBy(FilmState film) {
+    return 1;
+  }
+
   /** Every range it holds for; outside, the value is an extrapolation. */
   List<Limit> limits();
 

@@ -25,9 +25,9 @@ final class FilmRules {
     return new FilmRules(
         List.of(
             new CouchmanKaraszTransition(),
-            new FittedTensileStrength(),
-            new FittedElongation(),
-            new PelegModulus(),
+            new StrengthRule(),
+            new StretchRule(),
+            new StiffnessRule(),
             new FittedVapourPermeability()));
   }
 

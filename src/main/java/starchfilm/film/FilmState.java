@@ -34,7 +34,7 @@ record FilmState(
    * @return the film with its equilibrium moisture
    */
   static FilmState atRest(Composition composition, double relativeHumidity, double temperatureK) {
-    double moisture = FilmIsotherm.of(composition).moisture(relativeHumidity);
+    double moisture = FilmIsotherm.of(composition).moisture(relativeHumidity, temperatureK);
     return of(composition, moisture, relativeHumidity, temperatureK);
   }
 
@@ -62,6 +62,16 @@ record FilmState(
   }
 
   /**
+   * The state that stiffness, strength and stretch follow: how far the film lies above its glass
+   * transition.
+   *
+   * @return x = T - Tg of the fresh film (K); below 0 it is a glass
+   */
+  double aboveGlassK() {
+    return temperatureK - CouchmanKaraszTransition.kelvin(this);
+  }
+
+  /**
    * Plasticiser level.
    *
    * @return kg glycerol per kg dry starch; positive infinity without starch
@@ -82,13 +92,6 @@ record FilmState(
     return new Limit(
         new ValidRange("relative humidity", min, max, "%"),
         film -> PERCENT_PER_UNIT * film.relativeHumidity());
-  }
-
-  /** A limit on the amylose in the dry starch, in %. */
-  static Limit amylose(double min, double max) {
-    return new Limit(
-        new ValidRange("amylose", min, max, "% of dry starch"),
-        film -> PERCENT_PER_UNIT * film.amyloseFraction());
   }
 
   /** A limit on the temperature of use, in degrees Celsius. */

@@ -4,14 +4,17 @@ import java.util.List;
 import java.util.function.BiFunction;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.Lever;
 import starchfilm.film.Levers;
+import starchfilm.film.Withheld;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskForecaster;
 import starchfilm.forecast.TrialForecast.PulledLever;
@@ -117,11 +120,19 @@ public final class TrialForecaster {
         trial,
         paste,
         paste.composition(),
-        film.forecast(trial.casting()),
+        film(film, trial),
         known.forecaster(draws).forecast(plate),
         risks.apply(new RiskForecaster(known.factors()), plate),
         levers,
         known.weighings());
+  }
+
+  private static FilmForecast film(FilmForecaster film, Trial trial) {
+    FilmForecast sound = film.forecast(trial.casting());
+    return trial.seen().faults().stream()
+            .anyMatch(fault -> fault.kind() == ObservedFault.Kind.SCORCHED)
+        ? sound.withholding(Withheld.SCORCHED)
+        : sound;
   }
 
   /**

@@ -4,7 +4,10 @@ import static starchfilm.numerics.units.Nature.GRAVITY_M_PER_S2;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmProperty;
+import starchfilm.film.Withheld;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
@@ -62,8 +65,8 @@ record FilmTable(
       rows.add(
           new Row(
               property.label(),
-              property.unit().two(property.of(film).middle()) + " " + property.unit().symbol(),
-              property.unit().range(property.of(film)),
+              property.middle(film, " " + property.unit().symbol()),
+              property.range(film),
               property.strip(trial, scale, TICKS)));
     }
     return new FilmTable(
@@ -75,7 +78,11 @@ record FilmTable(
             + Spans.of(trial.trial().casting().use().ageS())
             + " after it has dried",
         PlainWords.word(film.feel()),
-        "The film " + PlainWords.inTheHand(film.feel()) + ".",
+        ("The film "
+                + PlainWords.inTheHand(film.feel())
+                + ". "
+                + PlainWords.sentence(film.feelChances()))
+            .strip(),
         inUse(film),
         rows,
         vinegar(trial),
@@ -83,6 +90,12 @@ record FilmTable(
   }
 
   private static String inUse(FilmForecast film) {
+    Optional<Withheld> withheld = film.withheld(FilmProperty.TENSILE_STRENGTH);
+    if (withheld.isPresent()) {
+      return "Strength, stretch and stiffness are not stated: "
+          + PlainWords.reason(withheld.get())
+          + ".";
+    }
     double areaM2 = STRIP_WIDTH_M * film.dryThicknessM().middle();
     double low = film.tensileStrengthPa().low() * areaM2 / GRAVITY_M_PER_S2;
     double high = film.tensileStrengthPa().high() * areaM2 / GRAVITY_M_PER_S2;

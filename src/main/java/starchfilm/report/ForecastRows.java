@@ -70,11 +70,10 @@ final class ForecastRows {
     Scale scale = property.scale(trials);
     List<Cell> cells = new ArrayList<>();
     for (TrialForecast trial : trials) {
-      Band band = property.of(trial.film());
       cells.add(
           new Cell(
-              property.unit().two(band.middle()),
-              property.unit().range(band),
+              property.middle(trial.film(), ""),
+              property.range(trial.film()),
               Changed.SAME,
               CellFigure.strip(property.strip(trial, scale, 0))));
     }

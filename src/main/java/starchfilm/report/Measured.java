@@ -84,7 +84,7 @@ record Measured(FilmFigure property, double mean, String values, String expected
             property,
             mean,
             shown + " " + unit.symbol(),
-            unit.band(expected),
+            property.band(forecast.film()),
             verdict(mean, expected)));
   }
 

@@ -73,7 +73,6 @@ class FurryPublishedTest {
   }
 
   private static double strength(StarchKind kind) {
-    return new FittedTensileStrength()
-        .predict(new FilmState(0, kind.amyloseFraction(), 0, 0.13, 0.5, Pastes.ROOM_K));
+    return new StrengthRule().predict(FilmState.atRest(Pastes.paste(kind, 0), 0.5, Pastes.ROOM_K));
   }
 }

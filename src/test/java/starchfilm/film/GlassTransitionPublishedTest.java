@@ -10,9 +10,10 @@ import starchfilm.material.ingredient.StarchKind;
 /**
  * The glass transition against published points.
  *
- * <p>Source: glass-transitions.csv (Pyda and Wunderlich 2001, read; Averous et al., recalled). The
- * heat-capacity step of starch was fitted to these six, so they calibrate the rule and do not
- * validate it. Agreement reached: -7, -16, 0, +10, +8 and +1 K, root mean square 9 K.
+ * <p>Source: glass-transitions.csv (Pyda and Wunderlich 2001 and Zeleznak and Hoseney 1987, read;
+ * Kalichevsky et al. 1992 and Averous et al., recalled). Two heat-capacity steps were fitted to
+ * these nine, so they calibrate the rule and do not validate it. Agreement reached: 12, -2, -8, 8,
+ * 0, 0, 6, 3 and -4 K, root mean square 6 K.
  *
  * <p>A miss, not in the table: waxy-corn film of 70 parts starch with 30/0, 25/5 and 20/10 parts
  * glycerol and water, peaks of dynamic mechanical tests at 30, 23 and 40 °C (data set figshare
@@ -24,7 +25,7 @@ class GlassTransitionPublishedTest {
   private final FilmRule rule = new CouchmanKaraszTransition();
 
   @Test
-  void sixPublishedPointsAreMetWithinTheStatedTenKelvin() {
+  void ninePublishedPointsAreMetWithinHalfTheStatedBand() {
     double squares = 0;
     List<PublishedTable.Row> rows = PublishedTable.read("glass-transitions.csv");
     List<Double> residuals = new ArrayList<>();
@@ -34,7 +35,7 @@ class GlassTransitionPublishedTest {
       squares += residual * residual;
     }
 
-    assertThat(rows).hasSize(6);
+    assertThat(rows).hasSize(9);
     assertThat(Math.sqrt(squares / rows.size())).as("residuals %s", residuals).isLessThan(10);
     assertThat(residuals).allSatisfy(r -> assertThat(Math.abs(r)).isLessThan(20));
   }

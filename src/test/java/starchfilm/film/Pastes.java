@@ -42,4 +42,10 @@ final class Pastes {
     return Castings.film(
         composition, 0, cook(15, 95), Estimate.exact(2e-3), relativeHumidity, ROOM_K, 0);
   }
+
+  /** The same, cooked as any starch needs at most. */
+  static Casting cookedUnderPressure(double relativeHumidity, Composition composition) {
+    return Castings.film(
+        composition, 0, cook(15, 130), Estimate.exact(2e-3), relativeHumidity, ROOM_K, 0);
+  }
 }

@@ -4,111 +4,150 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
+import java.util.function.BiFunction;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
+import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.util.Pair;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import starchfilm.material.ingredient.StarchKind;
 
 /**
- * The mechanical rules against the published films they were fitted to and some they were not.
+ * The mechanical rules against the published films they were fitted to, each source also left out.
  *
- * <p>Source: published-tensile.csv, 97 figures of 26 publications, each named in its row. Nothing
- * is tuned here; the rules come with their constants. Most rows went into the fit of the constants,
- * so this checks the formulas and the width of the bands, not the rules' worth on new film; the
- * bands were stated for a publication left out of the fit.
+ * <p>Source: published-tensile.csv, 97 figures of 26 publications, each named in its row. The
+ * moisture of a film is not published and is the isotherm's. Most rows went into the fit of the
+ * constants, so the rows within the bands check formulas and widths; what a rule is worth on new
+ * film is said by the sources left out.
  *
- * <p>Agreement reached: strength 38 of 39 rows within two standard deviations, elongation 21 of 22,
- * modulus 14 of 14; a normal scatter would give 95 %.
+ * <p>Agreement reached, rows within the 80 % band of laboratory film: strength 34 of 39, elongation
+ * 25 of 28, modulus 13 of 14; a normal scatter would give 80 %.
  */
 class TensilePublishedTest {
   private final FilmRules rules = FilmRules.published();
 
-  @ParameterizedTest
-  @CsvSource({
-    "tensile_strength, TENSILE_STRENGTH, 39, 1",
-    "elongation_at_break, ELONGATION, 22, 1",
-    "youngs_modulus, YOUNGS_MODULUS, 14, 0"
-  })
-  void publishedFilmsLieInTheBands(
-      String published, FilmProperty property, int rows, int missesStated) {
-    List<PublishedTable.Row> held = heldAgainst(published, property);
+  /** A rule with its constants free, to be fitted again. */
+  private enum Refit {
+    STRENGTH(
+        FilmProperty.TENSILE_STRENGTH,
+        "tensile_strength",
+        new double[] {42, -24.6, 17.2, 1.3, 0.80},
+        (q, film) ->
+            Math.log(q[0] * glassy(film, q[1], q[2]) + Math.abs(q[3]))
+                + q[4] * (film.amyloseFraction() - 0.25)),
+    STRETCH(
+        FilmProperty.ELONGATION,
+        "elongation_at_break",
+        new double[] {5.2, 70, 12.8},
+        (q, film) -> Math.log(Math.abs(q[0]) + Math.abs(q[1]) * (1 - glassy(film, q[2], 8)))),
+    STIFFNESS(
+        FilmProperty.YOUNGS_MODULUS,
+        "youngs_modulus",
+        new double[] {-19, 11.7, 9.9},
+        (q, film) -> Math.log(2000 * glassy(film, q[0], q[1]) + Math.abs(q[2])));
 
-    assertThat(held).hasSize(rows);
-    assertThat(held.stream().filter(row -> Math.abs(sigmas(row, property)) > 2))
-        .as("rows outside two standard deviations")
-        .hasSize(missesStated);
-    assertThat(held.stream().filter(row -> Math.abs(sigmas(row, property)) <= 1).count())
-        .as("rows within one standard deviation; a normal scatter gives 68 %")
-        .isGreaterThanOrEqualTo(Math.round(0.60 * rows));
+    private final FilmProperty property;
+    private final String published;
+    private final double[] printed;
+    private final BiFunction<double[], FilmState, Double> log;
+
+    Refit(
+        FilmProperty property,
+        String published,
+        double[] printed,
+        BiFunction<double[], FilmState, Double> log) {
+      this.property = property;
+      this.published = published;
+      this.printed = printed;
+      this.log = log;
+    }
+
+    private static double glassy(FilmState film, double middleK, double widthK) {
+      return 1 / (1 + Math.exp((film.aboveGlassK() - middleK) / widthK));
+    }
   }
 
   /**
-   * Ordinary least squares on the logarithms of the table, humidity term fixed: 36.3 MPa, 6.23 and
-   * 1.12, which the rule rounds.
+   * The fit repeated without one publication misses that publication by this factor. It is the
+   * band's standard deviation, within its rounding; an 80 % band is 1.28 of it.
    */
-  @Test
-  void leastSquaresOnTheTableGiveTheStrengthRuleBack() {
-    double[] fitted = fit(heldAgainst("tensile_strength", FilmProperty.TENSILE_STRENGTH));
-
-    assertThat(Math.exp(fitted[0])).isCloseTo(37, within(1.0));
-    assertThat(fitted[1]).isCloseTo(-6.3, within(0.1));
-    assertThat(fitted[2]).isCloseTo(1.1, within(0.05));
-  }
-
-  /** The fit repeated without one publication misses that publication by a factor of 1.92. */
-  @Test
-  void strengthBandIsWhatAPublicationLeftOutIsMissedBy() {
-    List<PublishedTable.Row> all = heldAgainst("tensile_strength", FilmProperty.TENSILE_STRENGTH);
+  @ParameterizedTest
+  @CsvSource({"STRENGTH, 2.1", "STRETCH, 2.3", "STIFFNESS, 3.0"})
+  void bandIsWhatAPublicationLeftOutIsMissedBy(Refit refit, double noWorseThan) {
+    List<PublishedTable.Row> all = rows(refit);
     double squares = 0;
     for (PublishedTable.Row row : all) {
       double[] others =
-          fit(all.stream().filter(o -> !o.text("source").equals(row.text("source"))).toList());
-      double[] terms = terms(row);
-      double miss =
-          logStrengthAt50Percent(row) - others[0] - others[1] * terms[0] - others[2] * terms[1];
+          fit(refit, all.stream().filter(o -> !o.text("source").equals(row.text("source"))));
+      double miss = Math.log(row.number("value")) - refit.log.apply(others, film(row));
       squares += miss * miss;
     }
 
     double factor = Math.exp(Math.sqrt(squares / all.size()));
-    assertThat(rules.of(FilmProperty.TENSILE_STRENGTH).scatter().oneSigma())
-        .isCloseTo(factor, within(0.05));
+    assertThat(factor).isLessThan(noWorseThan);
+    assertThat(rules.of(refit.property).scatter().oneSigma()).isCloseTo(factor, within(0.1));
+  }
+
+  /** The printed constants are as good as the best on these rows, within a twentieth. */
+  @ParameterizedTest
+  @EnumSource
+  void printedConstantsAreAsGoodAsTheBestFit(Refit refit) {
+    List<PublishedTable.Row> all = rows(refit);
+
+    assertThat(scatter(refit, refit.printed, all))
+        .isLessThan(1.05 * scatter(refit, fit(refit, all.stream()), all));
+    assertThat(refit.log.apply(refit.printed, film(all.get(0))))
+        .as("the formula here is the rule's")
+        .isCloseTo(Math.log(predicted(all.get(0), refit.property)), within(1e-9));
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "tensile_strength, TENSILE_STRENGTH",
-    "elongation_at_break, ELONGATION",
-    "youngs_modulus, YOUNGS_MODULUS"
-  })
-  void scatterOfTheTableIsNoWiderThanTheBand(String published, FilmProperty property) {
-    double meanSquare =
-        heldAgainst(published, property).stream()
-            .mapToDouble(row -> Math.pow(sigmas(row, property), 2))
-            .average()
-            .orElseThrow();
+  @CsvSource({"STRENGTH, 39, 34", "STRETCH, 28, 25", "STIFFNESS, 14, 13"})
+  void eightyPercentBandsHoldTheShareStated(Refit refit, int rows, int held) {
+    List<PublishedTable.Row> all = rows(refit);
 
-    assertThat(Math.sqrt(meanSquare)).isBetween(0.5, 1.1);
-  }
-
-  @Test
-  void missesAreTheTwoThatAreStated() {
-    assertThat(misses("tensile_strength", FilmProperty.TENSILE_STRENGTH))
-        .containsExactly("Shapii et al. NanotechnolRev");
-    assertThat(misses("elongation_at_break", FilmProperty.ELONGATION))
-        .containsExactly("Dias et al. JCerealSci51:213");
+    assertThat(all).hasSize(rows);
+    assertThat(all.stream().filter(row -> Math.abs(sigmas(row, refit.property)) <= 1.2816).count())
+        .isEqualTo(held);
   }
 
   @Test
   void rowsThatAreReadAndNotRecalledFareNoWorse() {
     List<PublishedTable.Row> read =
-        heldAgainst("tensile_strength", FilmProperty.TENSILE_STRENGTH).stream()
-            .filter(row -> row.text("flag").startsWith("read"))
-            .toList();
+        rows(Refit.STRENGTH).stream().filter(row -> row.text("flag").startsWith("read")).toList();
 
     assertThat(read).hasSizeGreaterThanOrEqualTo(15);
     assertThat(
             read.stream().filter(row -> Math.abs(sigmas(row, FilmProperty.TENSILE_STRENGTH)) <= 2))
         .hasSizeGreaterThanOrEqualTo((int) Math.ceil(0.9 * read.size()));
+  }
+
+  /**
+   * Corn and high-amylose ribbons without glycerol at 20, 50 and 80 % relative humidity: 25, 40, 15
+   * and 65, 50, 35 MPa. The rule cannot give the weak film of the driest air, so the band reaches
+   * further down there.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "CORN, 20, 25",
+    "CORN, 50, 40",
+    "CORN, 80, 15",
+    "HIGH_AMYLOSE_CORN, 20, 65",
+    "HIGH_AMYLOSE_CORN, 50, 50",
+    "HIGH_AMYLOSE_CORN, 80, 35"
+  })
+  void ribbonsOfShogrenAndJasbergLieInTheBand(
+      StarchKind kind, double humidity, double megapascals) {
+    FilmForecast film =
+        new FilmForecaster(Workmanship.LABORATORY)
+            .forecast(Pastes.cookedUnderPressure(humidity / 100, Pastes.paste(kind, 0)));
+
+    assertThat(1e6 * megapascals)
+        .isBetween(film.tensileStrengthPa().low(), film.tensileStrengthPa().high());
   }
 
   @Test
@@ -121,58 +160,95 @@ class TensilePublishedTest {
         .isCloseTo(6083.60, within(0.005));
   }
 
-  private static double[] fit(List<PublishedTable.Row> rows) {
-    OLSMultipleLinearRegression regression = new OLSMultipleLinearRegression();
-    regression.newSampleData(
-        rows.stream().mapToDouble(TensilePublishedTest::logStrengthAt50Percent).toArray(),
-        rows.stream().map(TensilePublishedTest::terms).toArray(double[][]::new));
-    return regression.estimateRegressionParameters();
+  private static double[] fit(Refit refit, java.util.stream.Stream<PublishedTable.Row> rows) {
+    List<FilmState> films = new java.util.ArrayList<>();
+    List<Double> logs = new java.util.ArrayList<>();
+    rows.forEach(
+        row -> {
+          films.add(film(row));
+          logs.add(Math.log(row.number("value")));
+        });
+    return new LevenbergMarquardtOptimizer()
+        .optimize(
+            new LeastSquaresBuilder()
+                .start(refit.printed)
+                .target(logs.stream().mapToDouble(Double::doubleValue).toArray())
+                .model(point -> model(refit, point.toArray(), films))
+                .maxEvaluations(10_000)
+                .maxIterations(10_000)
+                .build())
+        .getPoint()
+        .toArray();
   }
 
-  private static double[] terms(PublishedTable.Row row) {
-    return new double[] {
-      row.number("glycerol_g_per_100g_starch") / 100, row.number("amylose_pct") / 100 - 0.25
-    };
+  private static Pair<
+          org.apache.commons.math3.linear.RealVector, org.apache.commons.math3.linear.RealMatrix>
+      model(Refit refit, double[] q, List<FilmState> films) {
+    double[] values = new double[films.size()];
+    double[][] slopes = new double[films.size()][q.length];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = refit.log.apply(q, films.get(i));
+      for (int j = 0; j < q.length; j++) {
+        double[] moved = q.clone();
+        moved[j] += 1e-6 * Math.max(1, Math.abs(q[j]));
+        slopes[i][j] = (refit.log.apply(moved, films.get(i)) - values[i]) / (moved[j] - q[j]);
+      }
+    }
+    return Pair.create(new ArrayRealVector(values), new Array2DRowRealMatrix(slopes));
   }
 
-  private static double logStrengthAt50Percent(PublishedTable.Row row) {
-    return Math.log(row.number("value")) + 0.010 * Math.max(row.number("rh_pct") - 50, 0);
+  private static double scatter(Refit refit, double[] q, List<PublishedTable.Row> rows) {
+    return Math.sqrt(
+        rows.stream()
+            .mapToDouble(
+                row -> Math.pow(Math.log(row.number("value")) - refit.log.apply(q, film(row)), 2))
+            .average()
+            .orElseThrow());
   }
 
-  private List<String> misses(String published, FilmProperty property) {
-    return heldAgainst(published, property).stream()
-        .filter(row -> Math.abs(sigmas(row, property)) > 2)
-        .map(row -> row.text("source"))
-        .toList();
-  }
-
-  /** The rows that are not left out and lie in the rule's own range. */
-  private List<PublishedTable.Row> heldAgainst(String published, FilmProperty property) {
-    List<Limit> limits = rules.of(property).limits();
+  private static List<PublishedTable.Row> rows(Refit refit) {
     return table().stream()
-        .filter(row -> row.text("property").equals(published))
+        .filter(row -> row.text("property").equals(refit.published))
         .filter(row -> row.text("left_out_because").isEmpty())
-        .filter(row -> Limit.outside("", limits, film(row)).findAny().isEmpty())
         .toList();
+  }
+
+  private double predicted(PublishedTable.Row row, FilmProperty property) {
+    return rules.of(property).predict(film(row)) / (row.text("unit").equals("MPa") ? 1e6 : 0.01);
   }
 
   private double sigmas(PublishedTable.Row row, FilmProperty property) {
-    FilmRule rule = rules.of(property);
-    FilmState film = film(row);
-    double toSi = row.text("unit").equals("MPa") ? 1e6 : 0.01;
-    double value = row.number("value") * toSi;
-    return Math.log(value / rule.predict(film)) / Math.log(rule.scatter().oneSigma());
+    return Math.log(row.number("value") / predicted(row, property))
+        / Math.log(rules.of(property).scatter().oneSigma());
   }
 
   private static FilmState film(PublishedTable.Row row) {
-    double plasticiser = row.number("glycerol_g_per_100g_starch") / 100;
+    double amylose = row.number("amylose_pct") / 100;
+    FilmState film =
+        FilmState.atRest(
+            Pastes.paste(
+                kind(row.text("starch"), amylose), row.number("glycerol_g_per_100g_starch")),
+            row.number("rh_pct") / 100,
+            row.number("temperature_C") + Pastes.ZERO_CELSIUS_K);
     return new FilmState(
-        plasticiser / (1 + plasticiser),
-        row.number("amylose_pct") / 100,
+        film.glycerolFraction(),
+        amylose,
         0,
-        0.12,
-        row.number("rh_pct") / 100,
-        row.number("temperature_C") + Pastes.ZERO_CELSIUS_K);
+        film.waterKgPerKgDry(),
+        film.relativeHumidity(),
+        film.temperatureK());
+  }
+
+  /** The isotherm that stands for a starch; those the program does not know get the likest. */
+  private static StarchKind kind(String starch, double amylose) {
+    return switch (starch) {
+      case "corn" -> StarchKind.CORN;
+      case "potato" -> StarchKind.POTATO;
+      case "tapioca", "arrowroot" -> StarchKind.TAPIOCA;
+      case "rice" -> StarchKind.RICE;
+      case "wheat", "wheat_or_corn", "barley" -> StarchKind.WHEAT;
+      default -> amylose > 0.5 ? StarchKind.HIGH_AMYLOSE_CORN : StarchKind.WAXY_CORN;
+    };
   }
 
   private static List<PublishedTable.Row> table() {

@@ -20,24 +20,20 @@ class ThresholdsTest {
   private static final AcidEffect NO_ACID = new AcidEffect(7, new Band(0, 0, 0), new Band(1, 1, 1));
 
   /**
-   * "d below -10 K", "a glass that stretches less than a tenth", "20 K or more", "0.35 or more".
+   * "x below -5 K", "x below 6 K", "x of 26 K or more"; the plasticiser's own limit comes first.
    */
   @ParameterizedTest
   @CsvSource({
-    "-10.001, 0.5, BRITTLE",
-    "-10, 0.5, STIFF",
-    "-10, 0.0999, BRITTLE",
-    "-0.001, 0.1, STIFF",
-    "-0.001, 0.0999, BRITTLE",
-    "0, 0.05, FLEXIBLE",
-    "19.999, 0.5, FLEXIBLE",
-    "20, 0.35, STRETCHY",
-    "20, 0.3499, FLEXIBLE"
+    "-5.001, false, BRITTLE",
+    "-5, false, STIFF",
+    "5.999, false, STIFF",
+    "6, false, FLEXIBLE",
+    "25.999, false, FLEXIBLE",
+    "26, false, STRETCHY",
+    "-40, true, STICKY"
   })
-  void feel(double aboveGlassK, double elongation, Feel feel) {
-    // A temperature of whole kelvins, so that no rounding moves the difference.
-    FilmState film = new FilmState(0.2, 0.25, 0, 0.1, 0.5, 300);
-    assertThat(FeelInTheHand.of(film, 300 - aboveGlassK, elongation)).isEqualTo(feel);
+  void feel(double aboveGlassK, boolean sticky, Feel feel) {
+    assertThat(FeelInTheHand.of(aboveGlassK, sticky)).isEqualTo(feel);
   }
 
   @ParameterizedTest

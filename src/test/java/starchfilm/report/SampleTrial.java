@@ -34,6 +34,7 @@ import starchfilm.drying.SpreadDriver;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.AcidEffect;
 import starchfilm.film.Feel;
+import starchfilm.film.FeelChances;
 import starchfilm.film.FilmCaution;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
@@ -218,6 +219,8 @@ final class SampleTrial {
         Band.logNormal(2.6e-13, 2.7),
         new AcidEffect(2.9, Band.logNormal(1.3e-4, 3), new Band(0.85, 0.94, 0.98)),
         feel,
+        new FeelChances(12, 20, 0, false),
+        Map.of(),
         List.of(FilmCaution.SALT_NOTICEABLE),
         List.of(
             new Extrapolation(

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.drying.Milestone;
+import starchfilm.film.FilmProperty;
 import starchfilm.planning.CookSteps;
 import starchfilm.planning.Levelling;
 import starchfilm.planning.Plan;
@@ -160,8 +161,16 @@ public final class PlanSheets {
                 + PlanWords.chance(recipe.chances().wish())
                 + " likely cases"),
         new Figure("dry thickness", ReaderUnit.MILLIMETRE.band(recipe.film().dryThicknessM())),
-        new Figure("strength", ReaderUnit.MEGAPASCAL.band(recipe.film().tensileStrengthPa())),
-        new Figure("stretch at break", ReaderUnit.PERCENT.band(recipe.film().elongationAtBreak())),
+        figure(
+            "strength",
+            FilmProperty.TENSILE_STRENGTH,
+            ReaderUnit.MEGAPASCAL.band(recipe.film().tensileStrengthPa()),
+            recipe),
+        figure(
+            "stretch at break",
+            FilmProperty.ELONGATION,
+            ReaderUnit.PERCENT.band(recipe.film().elongationAtBreak()),
+            recipe),
         new Figure(
             "plasticiser",
             Figures.two(100 * recipe.casting().composition().glycerolPerDryStarch())
@@ -173,6 +182,11 @@ public final class PlanSheets {
                 + Figures.two(100 * recipe.casting().composition().drySolids())
                 + " % dry solids, pH about "
                 + Figures.two(recipe.film().acid().pastePh())));
+  }
+
+  private static Figure figure(
+      String name, FilmProperty property, String figure, PlannedRecipe recipe) {
+    return new Figure(name, PlainWords.unlessWithheld(recipe.film(), property, figure));
   }
 
   private static List<Figure> drying(PlannedRecipe recipe) {

@@ -12,7 +12,11 @@ import starchfilm.casting.trial.ObservedFault;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.Feel;
+import starchfilm.film.FeelChances;
 import starchfilm.film.FilmCaution;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmProperty;
+import starchfilm.film.Withheld;
 import starchfilm.material.recipe.Ingredient;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Extrapolation;
@@ -59,6 +63,9 @@ public final class PlainWords {
     return switch (caution) {
       case NO_FILM -> "Without starch there is no film: the glycerol stays a liquid.";
       case MAY_CRACK_OFF -> "So little glycerol that the film may crack off the plate by itself.";
+      case BREAKS_AT_FLAWS ->
+          "So dry that it is brittle and breaks at its first flaw, such as a bubble or a nick: half"
+              + " the strength is possible.";
       case ANTIPLASTICISED ->
           "A little glycerol can make film more brittle than none; either leave it out or use more.";
       case MAY_SEPARATE ->
@@ -84,6 +91,55 @@ public final class PlainWords {
               + " weaker.";
       case THICK_FILM -> "Over 0.3 mm when dry: slow to dry, and more likely to curl and crack.";
     };
+  }
+
+  /**
+   * Why a figure of the film is not stated.
+   *
+   * @param why the reason
+   * @return a clause that follows "not stated:"
+   */
+  public static String reason(Withheld why) {
+    return switch (why) {
+      case NO_STARCH -> "without starch there is no film";
+      case UNDERCOOKED -> "the cook left half the starch or more whole, so the film is weak";
+      case SCORCHED -> "the paste scorched, and nobody tested such film";
+      case LIMP_IN_DAMP_AIR -> "limp and tacky in air above 75 % RH, where films were not tested";
+      case LEATHERY_IN_DAMP_AIR ->
+          "soft as leather in air above 75 % RH, where hardly any film was tested";
+      case NEARLY_SATURATED_AIR -> "nobody knows what a film holds in air above 90 % RH";
+      case TOO_MUCH_GLYCEROL ->
+          "more glycerol than starch, and no film with more than 60 g per 100 g was tested";
+      case OUTSIDE_TESTED_TEMPERATURES ->
+          "films were tested near 23 °C, and nothing is known below -20 °C or above 60 °C";
+    };
+  }
+
+  /**
+   * A figure of the film, or why it is not stated.
+   *
+   * @param film the forecast
+   * @param property the figure's property
+   * @param figure the figure in words
+   * @return the figure, or a clause that begins "not stated:"
+   */
+  public static String unlessWithheld(FilmForecast film, FilmProperty property, String figure) {
+    return film.withheld(property).map(why -> "not stated: " + reason(why)).orElse(figure);
+  }
+
+  /**
+   * How likely each feel is.
+   *
+   * @param chances of the film
+   * @return such as {@code Of 100 such films about 48 would be flexible and 30 stiff.}
+   */
+  public static String sentence(FeelChances chances) {
+    List<String> parts =
+        chances.ofHundred().entrySet().stream()
+            .sorted(Map.Entry.<Feel, Integer>comparingByValue().reversed())
+            .map(each -> each.getValue() + " " + word(each.getKey()))
+            .toList();
+    return parts.size() == 1 ? "" : "Of 100 such films about " + list(parts) + ".";
   }
 
   /**

@@ -1,0 +1,110 @@
+package starchfilm.film;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
+
+/** Where a figure of the film is not stated, and why. */
+class WithheldTest {
+  private final FilmForecaster forecaster = new FilmForecaster();
+
+  @ParameterizedTest
+  @CsvSource({
+    "30, 75, 23, 95, ",
+    "30, 76, 23, 95, LIMP_IN_DAMP_AIR",
+    "0, 76, 23, 95, LEATHERY_IN_DAMP_AIR",
+    "30, 91, 23, 95, NEARLY_SATURATED_AIR",
+    "110, 50, 23, 95, TOO_MUCH_GLYCEROL",
+    "30, 50, 70, 95, OUTSIDE_TESTED_TEMPERATURES",
+    "30, 50, -25, 95, OUTSIDE_TESTED_TEMPERATURES",
+    "30, 50, 23, 65, UNDERCOOKED",
+    "30, 80, 23, 65, UNDERCOOKED",
+    "30, 50, 23, 76, "
+  })
+  void whatAPullTestMeasuresIsWithheld(
+      double glycerol, double humidity, double celsius, double cookC, Withheld why) {
+    FilmForecast film =
+        forecaster.forecast(
+            film(Pastes.paste(StarchKind.CORN, glycerol), humidity / 100, celsius, cookC));
+
+    assertThat(film.withheld(FilmProperty.TENSILE_STRENGTH).orElse(null)).isEqualTo(why);
+    assertThat(film.withheld(FilmProperty.ELONGATION).orElse(null)).isEqualTo(why);
+    assertThat(film.withheld(FilmProperty.YOUNGS_MODULUS).orElse(null)).isEqualTo(why);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"90, ", "90.1, NEARLY_SATURATED_AIR"})
+  void noMoistureIsStatedAboveNinetyPercent(double humidity, Withheld why) {
+    FilmForecast film = forecaster.forecast(Pastes.in(humidity / 100, paste()));
+
+    assertThat(film.withheld(FilmProperty.EQUILIBRIUM_MOISTURE).orElse(null)).isEqualTo(why);
+    assertThat(film.withheld(FilmProperty.DRY_THICKNESS).orElse(null)).isEqualTo(why);
+  }
+
+  @Test
+  void glycerolAloneIsNoFilm() {
+    Composition syrup = new Composition(Map.of(), 0, 0.05, 0, 0, 0.95);
+    FilmForecast film = forecaster.forecast(Pastes.fresh(syrup));
+
+    assertThat(film.withheld().values()).containsOnly(Withheld.NO_STARCH);
+    assertThat(film.withheld(FilmProperty.TENSILE_STRENGTH)).contains(Withheld.NO_STARCH);
+    assertThat(film.withheld(FilmProperty.PASTE_PH)).isEmpty();
+  }
+
+  /** Corn gelatinises fastest at 69 and ends at 75 °C, glycerol of a thin paste a kelvin later. */
+  @Test
+  void aCookShortOfTheEndLowersTheLowEndAlone() {
+    Band done = forecaster.forecast(film(paste(), 0.5, 23, 95)).tensileStrengthPa();
+    Band shorter = forecaster.forecast(film(paste(), 0.5, 23, 74)).tensileStrengthPa();
+
+    assertThat(shorter.low()).isLessThan(0.8 * done.low());
+    assertThat(shorter.middle()).isEqualTo(done.middle());
+    assertThat(shorter.high()).isEqualTo(done.high());
+  }
+
+  @Test
+  void aReasonOfTheMakersKeepsThoseThatAreThere() {
+    FilmForecast damp = forecaster.forecast(Pastes.in(0.8, paste()));
+    FilmForecast sound = forecaster.forecast(Pastes.fresh(paste()));
+
+    assertThat(damp.withholding(Withheld.SCORCHED).withheld(FilmProperty.ELONGATION))
+        .contains(Withheld.LIMP_IN_DAMP_AIR);
+    assertThat(sound.withholding(Withheld.SCORCHED).withheld(FilmProperty.ELONGATION))
+        .contains(Withheld.SCORCHED);
+    assertThat(sound.withholding(Withheld.SCORCHED).withheld(FilmProperty.DRY_THICKNESS)).isEmpty();
+  }
+
+  @Test
+  void feelsOfAHundredFilmsAddUp() {
+    FilmForecast film = forecaster.forecast(Pastes.fresh(paste()));
+
+    assertThat(film.feelChances().ofHundred().values().stream().mapToInt(each -> each).sum())
+        .isEqualTo(100);
+    assertThat(film.feelChances().ofHundred()).containsKeys(Feel.BRITTLE, film.feel());
+    assertThat(new FeelChances(12, 20, 0, true).ofHundred()).isEqualTo(Map.of(Feel.STICKY, 100));
+  }
+
+  private static Composition paste() {
+    return Pastes.paste(StarchKind.CORN, 30);
+  }
+
+  private static Casting film(Composition paste, double humidity, double celsius, double cookC) {
+    return Castings.film(
+        paste,
+        0,
+        Pastes.cook(15, cookC),
+        Estimate.exact(2e-3),
+        humidity,
+        celsius + Pastes.ZERO_CELSIUS_K,
+        0);
+  }
+}
