@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -136,7 +137,8 @@ final class BusyReaders {
   }
 
   private void edit(Visitor visitor, Random random) {
-    String water = String.valueOf(10_000 + number.incrementAndGet());
+    // Each edit has a figure of its own, and each is water that makes a paste.
+    String water = String.format(Locale.ROOT, "300.%05d1", number.incrementAndGet());
     if (random.nextInt(3) == 0) {
       String page = visitor.get("/trial/text?file=" + FILE).body();
       String text = Jsoup.parse(page).select("textarea").first().wholeText();

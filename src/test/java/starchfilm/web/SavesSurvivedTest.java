@@ -37,7 +37,7 @@ class SavesSurvivedTest {
       Pattern.compile(
           "[a-z0-9-]+\\.json(\\.before)?|drying-photo-\\d+\\.png|\\.starchfilm\\.lock"
               // What a killed program was about to put in place; the next save takes it away.
-              + "|\\.[a-z0-9-]+\\.(json|png)\\.(new|copy)");
+              + "|\\.starchfilm-[0-9a-f-]+\\.new");
 
   private static final Pattern PHOTO_NUMBER = Pattern.compile("photo (\\d+)\n");
 
