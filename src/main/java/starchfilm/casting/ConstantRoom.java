@@ -12,4 +12,9 @@ public record ConstantRoom(AirState air) implements Room {
   public AirState at(double timeS) {
     return air;
   }
+
+  @Override
+  public double warmestK() {
+    return air.temperatureK();
+  }
 }

@@ -94,4 +94,9 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
   private AirState air(Reading reading) {
     return new AirState(reading.temperatureK(), reading.relativeHumidity(), speedMPerS);
   }
+
+  @Override
+  public double warmestK() {
+    return readings.stream().mapToDouble(Reading::temperatureK).max().orElseThrow();
+  }
 }

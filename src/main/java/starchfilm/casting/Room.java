@@ -11,4 +11,7 @@ public sealed interface Room permits ConstantRoom, SwingingRoom, LoggedRoom {
    * @return the air then
    */
   AirState at(double timeS);
+
+  /** The highest temperature it reaches (K). */
+  double warmestK();
 }

@@ -28,4 +28,9 @@ public record SwingingRoom(
         mean.relativeHumidity() - humidityHalfSwing * swing,
         mean.speedMPerS());
   }
+
+  @Override
+  public double warmestK() {
+    return mean.temperatureK() + temperatureHalfSwingK;
+  }
 }

@@ -1,6 +1,5 @@
 package starchfilm.cli;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -20,7 +19,7 @@ final class KnownNames {
    * @param <E> what is looked for
    * @return the one that carries the name
    */
-  static <E> E find(String option, String typed, E[] known, Function<E, List<String>> names) {
+  static <E> E find(String option, String typed, List<E> known, Function<E, List<String>> names) {
     String plain = plain(typed);
     for (E one : known) {
       if (names.apply(one).stream().anyMatch(name -> plain(name).equals(plain))) {
@@ -32,9 +31,7 @@ final class KnownNames {
             + ": \""
             + typed
             + "\" given, allowed one of "
-            + Arrays.stream(known)
-                .map(one -> names.apply(one).get(0))
-                .collect(Collectors.joining(", "))
+            + known.stream().map(one -> names.apply(one).get(0)).collect(Collectors.joining(", "))
             + "; write one of these");
   }
 

@@ -1,15 +1,13 @@
 package starchfilm.cli;
 
-import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import starchfilm.jar.reagent.Acid;
-import starchfilm.jar.reagent.Lye;
 import starchfilm.jar.reagent.PhAdjustment;
 import starchfilm.jar.reagent.Reagent;
 import starchfilm.material.ingredient.MolarMass;
@@ -29,8 +27,7 @@ import starchfilm.report.caution.Cautions;
     footer = {
       "",
       "Example:",
-      "  starchfilm assay ph --volume \"500 ml\" --from 9.5 --to 6.5 --with HCl --strength \"0.1"
-          + " mol/l\"",
+      "  starchfilm assay ph --volume \"500 ml\" --from 9.5 --to 6.5 --with vinegar --strength \"5 %%\"",
       "",
       "Exit codes: 0 done, 2 wrong input."
     })
@@ -40,6 +37,12 @@ final class PhCommand implements Callable<Integer> {
   /** Sodium oleate stands for soap (kg/mol). */
   private static final double SOAP_KG_PER_MOL =
       MolarMass.OLEIC_ACID - MolarMass.HYDROGEN + MolarMass.SODIUM;
+
+  /** Nothing stronger is dosed by the millilitre (kg per kg); judged, no source. */
+  private static final double STRONGEST = 0.1;
+
+  private static final Set<Reagent> STRONG_ACIDS =
+      EnumSet.of(Reagent.PHOSPHORIC, Reagent.HYDROCHLORIC, Reagent.SULFURIC);
 
   private final CommandContext surroundings;
 
@@ -60,14 +63,16 @@ final class PhCommand implements Callable<Integer> {
       names = "--with",
       required = true,
       paramLabel = "WHAT",
-      description = "HCl, H2SO4, H3PO4, vinegar (acetic), citric, NaOH or KOH.")
+      description =
+          "At home vinegar, citric (acid) or baking soda; under supervision also H3PO4, HCl, H2SO4,"
+              + " NaOH or KOH.")
   private String with = "";
 
   @Option(
       names = "--strength",
       required = true,
       paramLabel = "STRENGTH",
-      description = "Its strength: 0.1 mol/l, or 4 %% of its mass.")
+      description = "Its strength: 0.1 mol/l, or 4 %% of its mass; at most 10 %%.")
   private String strength = "";
 
   @Option(
@@ -100,7 +105,11 @@ final class PhCommand implements Callable<Integer> {
             soapMol);
     double target = TypedAmounts.number("--to", to, PH);
     Reagent reagent =
-        KnownNames.find("--with", with, reagents(), one -> List.of(one.formula(), one.tradeName()));
+        KnownNames.find(
+            "--with",
+            with,
+            List.of(Reagent.values()),
+            one -> List.of(one.formula(), one.tradeName()));
     PhAdjustment step = PhAdjustment.to(bath, target, reagent, molPerM3(reagent, strength));
     write(
         "Add about "
@@ -115,6 +124,16 @@ final class PhCommand implements Callable<Integer> {
             ? "Soap was counted as the only buffer; carbonate and other salts take up more."
             : "No buffer was assumed, so this is the least it takes: soap, fatty acid, carbonate and"
                 + " phosphate take up more.");
+    if (reagent == Reagent.BAKING_SODA) {
+      write(
+          "Its carbon dioxide was taken to stay dissolved: as it escapes the pH rises further, so"
+              + " stir and wait an hour before adding more.");
+    } else if (reagent.isLye() || STRONG_ACIDS.contains(reagent)) {
+      write(
+          "At home "
+              + (reagent.isAcid() ? "vinegar or citric acid does" : "baking soda does")
+              + " the same with less danger.");
+    }
     write(
         String.format(
             Locale.ROOT,
@@ -123,8 +142,7 @@ final class PhCommand implements Callable<Integer> {
             step.phOneDropOver(),
             step.phOneDropOverTenthStrength()));
     write(
-        "Surer: take a tenth of it, count the drops to the pH wanted, and add nine times as many to"
-            + " the rest.");
+        "Safer: test on a tenth of it, count the drops, then add nine times as many to the rest.");
     Cautions.ofAcidsAndLyes().forEach(caution -> write("! " + caution.sentence()));
   }
 
@@ -132,16 +150,24 @@ final class PhCommand implements Callable<Integer> {
     Paragraph.of(sentence, "", "").forEach(surroundings.out()::println);
   }
 
-  private static Reagent[] reagents() {
-    return Stream.concat(Arrays.stream(Acid.values()), Arrays.stream(Lye.values()))
-        .toArray(Reagent[]::new);
-  }
-
   private static double molPerM3(Reagent reagent, String strength) {
-    if (TypedAmounts.isConcentration(strength)) {
-      return TypedAmounts.molPerM3("--strength", strength);
+    boolean molar = TypedAmounts.isConcentration(strength);
+    double share =
+        molar
+            ? reagent.massShare(TypedAmounts.molPerM3("--strength", strength))
+            : TypedAmounts.share("--strength", strength);
+    if (share > STRONGEST) {
+      throw CommandFailure.wrongInput(
+          "--strength: "
+              + strength
+              + " of "
+              + reagent.tradeName()
+              + (molar ? " (" + Figures.percent(share) + " %)" : "")
+              + " given, allowed up to 10 %; dilute it first, acid or lye into water and never water"
+              + " into it, and ask again");
     }
-    double share = TypedAmounts.share("--strength", strength);
-    return share * reagent.solutionKgPerM3(share) / reagent.kgPerMol();
+    return molar
+        ? TypedAmounts.molPerM3("--strength", strength)
+        : share * reagent.solutionKgPerM3(share) / reagent.kgPerMol();
   }
 }

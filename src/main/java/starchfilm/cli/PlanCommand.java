@@ -12,6 +12,7 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import starchfilm.casting.DryingPlace;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshop;
@@ -165,7 +166,11 @@ final class PlanCommand implements Callable<Integer> {
         supplies.supplies(),
         kitchen.kitchen(),
         film.wish(),
-        new DryingPlace(room.room(), place.benchK()),
+        new DryingPlace(
+            place.roomName().isBlank() ? "room" : place.roomName(),
+            room.room(),
+            RoomUncertainty.NONE,
+            place.benchK()),
         place.byS(surroundings),
         place.sure(),
         film.use());

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import starchfilm.jar.reagent.Acid;
-import starchfilm.jar.reagent.AcidDose;
-import starchfilm.jar.reagent.Lye;
-import starchfilm.jar.reagent.LyeDose;
+import starchfilm.jar.reagent.Dose;
+import starchfilm.jar.reagent.Reagent;
 import starchfilm.jar.recovery.Alcohol;
 import starchfilm.jar.recovery.LaterAddition;
 import starchfilm.jar.recovery.OilBatch;
@@ -124,7 +122,10 @@ final class RecoveryOptions {
     List<String> catalystWords = required("--catalyst", catalyst, "NaOH \"3.5 g\"");
     Alcohol alcoholKind =
         KnownNames.find(
-            "--alcohol", alcoholWords.get(0), Alcohol.values(), a -> List.of(a.tradeName()));
+            "--alcohol",
+            alcoholWords.get(0),
+            List.of(Alcohol.values()),
+            a -> List.of(a.tradeName()));
     return new RecoveryLog(
         oilBatch(oilWords),
         alcoholKind,
@@ -145,7 +146,8 @@ final class RecoveryOptions {
 
   private OilBatch oilBatch(List<String> words) {
     OilKind kind =
-        KnownNames.find("--oil", words.get(0), OilKind.values(), o -> List.of(o.tradeName()));
+        KnownNames.find(
+            "--oil", words.get(0), List.of(OilKind.values()), o -> List.of(o.tradeName()));
     double density = (kind.densityKgPerM3().min() + kind.densityKgPerM3().max()) / 2;
     OilBatch batch = OilBatch.of(kind, TypedAmounts.massKg("--oil", words.get(1), density));
     if (acidValue == null) {
@@ -156,45 +158,45 @@ final class RecoveryOptions {
     return new OilBatch(batch.massKg(), batch.saponificationMgPerG(), Estimate.exact(value));
   }
 
-  private LyeDose catalystDose(List<String> words) {
-    Lye kind = lyeKind("--catalyst", words.get(0));
+  private Dose catalystDose(List<String> words) {
+    Reagent kind = lyeKind("--catalyst", words.get(0));
     Estimate purity =
         catalystPurity == null
             ? kind.solidPurity()
             : Estimate.exact(TypedAmounts.share("--catalyst-purity", catalystPurity));
-    return LyeDose.weighed(kind, TypedAmounts.massKg("--catalyst", words.get(1)), purity);
+    return Dose.weighed(kind, TypedAmounts.massKg("--catalyst", words.get(1)), purity);
   }
 
-  private static AcidDose acidDose(List<String> words) {
-    Acid kind =
+  private static Dose acidDose(List<String> words) {
+    Reagent kind =
         KnownNames.find(
-            "--acid", words.get(0), Acid.values(), a -> List.of(a.tradeName(), a.formula()));
+            "--acid", words.get(0), Reagent.acids(), a -> List.of(a.tradeName(), a.formula()));
     if (TypedAmounts.isConcentration(words.get(2))) {
-      return AcidDose.measured(
+      return Dose.measured(
           kind,
           jug(TypedAmounts.volumeM3("--acid", words.get(1))),
           Estimate.exact(TypedAmounts.molPerM3("--acid", words.get(2))));
     }
     double strength = TypedAmounts.share("--acid", words.get(2));
-    return AcidDose.weighed(
+    return Dose.weighed(
         kind,
         TypedAmounts.massKg("--acid", words.get(1), kind.solutionKgPerM3(strength)),
         Estimate.exact(strength));
   }
 
-  private static LyeDose lyeDose(List<String> words) {
-    Lye kind = lyeKind("--lye", words.get(0));
+  private static Dose lyeDose(List<String> words) {
+    Reagent kind = lyeKind("--lye", words.get(0));
     if (words.get(2).equals(SOLID)) {
-      return LyeDose.weighed(kind, TypedAmounts.massKg("--lye", words.get(1)), kind.solidPurity());
+      return Dose.weighed(kind, TypedAmounts.massKg("--lye", words.get(1)), kind.solidPurity());
     }
     if (TypedAmounts.isConcentration(words.get(2))) {
-      return LyeDose.measured(
+      return Dose.measured(
           kind,
           jug(TypedAmounts.volumeM3("--lye", words.get(1))),
           Estimate.exact(TypedAmounts.molPerM3("--lye", words.get(2))));
     }
     double strength = TypedAmounts.share("--lye", words.get(2));
-    return LyeDose.weighed(
+    return Dose.weighed(
         kind,
         TypedAmounts.massKg("--lye", words.get(1), kind.solutionKgPerM3(strength)),
         Estimate.exact(strength));
@@ -237,11 +239,11 @@ final class RecoveryOptions {
 
   private static LaterAddition.Agent agent(String option, String typed) {
     return KnownNames.find(
-        option, typed, LaterAddition.Agent.values(), a -> List.of(a.tradeName()));
+        option, typed, List.of(LaterAddition.Agent.values()), a -> List.of(a.tradeName()));
   }
 
-  private static Lye lyeKind(String option, String typed) {
-    return KnownNames.find(option, typed, Lye.values(), l -> List.of(l.tradeName(), l.formula()));
+  private static Reagent lyeKind(String option, String typed) {
+    return KnownNames.find(option, typed, Reagent.lyes(), l -> List.of(l.tradeName(), l.formula()));
   }
 
   private static Estimate jug(double m3) {

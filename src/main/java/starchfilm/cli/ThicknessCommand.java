@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.casting.Casting;
+import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
 import starchfilm.casting.trial.Trial;
@@ -134,6 +135,17 @@ final class ThicknessCommand implements Callable<Integer> {
     if (room != null) {
       Room air = TypedRoom.parse("--room", room, surroundings).room();
       casting = casting.with(new DryingPlace(air, casting.benchTemperatureK()));
+      ClosedHeat.of(trial.recipe().glycerol(), casting.place())
+          .ifPresent(
+              closed -> {
+                throw CommandFailure.wrongInput(
+                    "--room: "
+                        + closed
+                        + " given, allowed "
+                        + ClosedHeat.allowed()
+                        + "; "
+                        + ClosedHeat.mend());
+              });
     }
     return new ThicknessRequest(casting, rimM(trial), byS);
   }

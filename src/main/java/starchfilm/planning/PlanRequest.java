@@ -3,10 +3,12 @@ package starchfilm.planning;
 import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
+import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Use;
 import starchfilm.material.recipe.Cook;
+import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -38,6 +40,12 @@ public record PlanRequest(
   /** Checks air of use, date and sureness. */
   public PlanRequest {
     UseAir.require(use);
+    ClosedHeat.of(new GlycerolPortion(Estimate.exact(supplies.glycerolKg()), supplies.jar()), place)
+        .ifPresent(
+            closed -> {
+              throw new UnworkableRequestException(
+                  Sentence.of("room", closed, ClosedHeat.allowed(), ClosedHeat.mend()));
+            });
     if (byS.isPresent() && !(byS.getAsDouble() > 0)) {
       throw new UnworkableRequestException(
           Sentence.of(

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
-import starchfilm.jar.reagent.Acid;
+import starchfilm.jar.reagent.Reagent;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.report.plan.AssaySheet;
@@ -20,7 +20,7 @@ final class JarPage {
   private static final List<String> OILS =
       Arrays.stream(OilKind.values()).map(OilKind::tradeName).toList();
   private static final List<String> ACIDS =
-      Arrays.stream(Acid.values()).map(Acid::tradeName).toList();
+      Reagent.acids().stream().map(Reagent::tradeName).toList();
 
   private final PageContext desk;
 

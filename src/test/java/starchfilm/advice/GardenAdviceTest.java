@@ -193,11 +193,11 @@ class GardenAdviceTest {
     Adviser adviser =
         new Adviser(
             RuleBook.packed(),
-            setup -> setup.place().name().equals("kitchen") ? kitchen : shed,
+            setup -> setup.place().name().equals("workroom") ? kitchen : shed,
             Garden.DRAWS);
     for (int trial : new int[] {1, 2}) {
       NextTrial next = adviser.after(Garden.trial(trial), Garden.trials()).next().orElseThrow();
-      boolean inKitchen = next.setup().place().name().equals("kitchen");
+      boolean inKitchen = next.setup().place().name().equals("workroom");
       assertThat(next.after().thickSpot())
           .isEqualTo(
               new DryingForecaster(inKitchen ? kitchen : shed, Garden.DRAWS)

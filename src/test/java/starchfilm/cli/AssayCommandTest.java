@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The assay command as a person types it. */
@@ -154,6 +155,39 @@ class AssayCommandTest {
     run("assay|ph|--volume|1 l|--from|2|--to|7|--with|NaOH|--strength|4 %|--soap|0 g");
 
     assertThat(terminal.out()).startsWith("Add about 9.6 ml of sodium hydroxide");
+  }
+
+  /** 5 mol/l of HCl is 16.8 %, 2.9 mol/l 10.1 % (CRC Handbook: 10 % is 2.87 mol/l). */
+  @ParameterizedTest
+  @CsvSource({
+    "H2SO4, 98 %, 8",
+    "NaOH, 40 %, 4",
+    "HCl, 5 mol/l, 8",
+    "HCl, 2.95 mol/l, 8",
+    "vinegar, 25 %, 8",
+    "citric, 50 %, 8",
+    "baking soda, 100 %, 4"
+  })
+  void phRefusesToDoseWhatIsStrongerThanTenPerCent(String what, String strength, String from) {
+    assertThat(
+            run(
+                "assay|ph|--volume|500 ml|--from|%s|--to|6.5|--with|%s|--strength|%s"
+                    .formatted(from, what, strength)))
+        .isEqualTo(2);
+    assertThat(terminal.out()).isEmpty();
+    assertThat(terminal.err())
+        .contains("allowed up to 10 %; dilute it first, acid or lye into water and never water");
+  }
+
+  @Test
+  void phOffersWhatAHomeHasBeforeLye() {
+    run("assay|ph|--volume|1 l|--from|4|--to|6.5|--with|NaOH|--strength|1 %");
+    assertThat(oneLine(terminal.out())).contains("At home baking soda does the same");
+
+    run("assay|ph|--volume|1 l|--from|4|--to|6.5|--with|baking soda|--strength|5 %");
+    assertThat(oneLine(terminal.out()))
+        .contains("Add about", "ml of baking soda (5 %)", "as it escapes the pH rises further")
+        .doesNotContain("no instruction");
   }
 
   private int run(String words) {

@@ -53,7 +53,7 @@ class LearnCommandTest {
     assertThat(learn.exit()).isZero();
     assertThat(learn.err()).isEmpty();
     assertThat(learn.out())
-        .containsPattern("Your room \"kitchen\" dries \\d+ % (slower|faster) than a textbook room")
+        .containsPattern("Your room \"workroom\" dries \\d+ % (slower|faster) than a textbook room")
         .containsPattern("Your room \"shed\" dries \\d+ % (slower|faster) than a textbook room")
         .contains("from 4 plates and 19 weighings", "from 2 plates and 15 weighings")
         .contains("exchange with the air, over the textbook: times ")

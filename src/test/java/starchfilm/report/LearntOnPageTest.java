@@ -70,7 +70,7 @@ class LearntOnPageTest {
 
     assertThat(page.select(".learnt .rooms li b").eachText())
         .allMatch(
-            sentence -> sentence.matches("Your room \"(kitchen|shed)\" dries .* \\(±\\d+ %\\)\\."))
+            sentence -> sentence.matches("Your room \"(workroom|shed)\" dries .* \\(±\\d+ %\\)\\."))
         .hasSize(2);
     List<Element> rows = page.select(".looks tbody tr");
     assertThat(rows).hasSize(TRIALS.size());

@@ -44,7 +44,7 @@ class LearnPageTest {
     String page = site.get(pressed.headers().firstValue("Location").orElse("")).body();
     assertThat(page)
         .contains("Learnt; every forecast from now on uses it.")
-        .contains("Your room &quot;kitchen&quot; dries")
+        .contains("Your room &quot;workroom&quot; dries")
         .contains("Doubted, and hardly counted");
     assertThat(site.folder().resolve("workshop.json")).exists();
     assertThat(kitchenPlate()).isNotEqualTo(textbook);

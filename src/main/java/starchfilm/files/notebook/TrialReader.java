@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import starchfilm.casting.Casting;
+import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Use;
 import starchfilm.casting.trial.Observations;
@@ -147,6 +148,12 @@ public final class TrialReader {
     Optional<Integer> rating = seen.rating(section);
     List<String> remarks = seen.remarks(section);
     List<Path> photos = photos(section, file, findings);
+    recipe
+        .flatMap(whole -> ClosedHeat.of(whole.glycerol(), place))
+        .ifPresent(
+            closed ->
+                findings.fault(
+                    section.placeOf("room"), closed, ClosedHeat.allowed(), ClosedHeat.mend()));
     if (recipe.isEmpty() || !findings.faults().isEmpty()) {
       return Optional.empty();
     }

@@ -59,7 +59,7 @@ final class RecoveryRemarks {
           "Less alcohol was used than the oil takes up, so part of the fat never gave its"
               + " glycerol.");
     }
-    if (log.oil().freeAcidMol().value() >= log.catalyst().mol().value()) {
+    if (log.oil().freeAcidMol().value() >= log.catalyst().chargeMol().value()) {
       remarks.add(
           "The free acid of the oil used up the catalyst, so the reaction may not have run; the"
               + " glycerol counted here may not be there.");

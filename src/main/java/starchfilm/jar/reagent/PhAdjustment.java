@@ -65,7 +65,7 @@ public record PhAdjustment(
   public static PhAdjustment to(Bath bath, double targetPh, Reagent reagent, double molPerM3) {
     requirePh("pH wanted", targetPh);
     requireStrength(reagent.tradeName(), molPerM3);
-    boolean down = reagent instanceof Acid;
+    boolean down = reagent.isAcid();
     if (down ? !(targetPh < bath.ph()) : !(targetPh > bath.ph())) {
       throw new IllegalArgumentException(
           "pH wanted: "

@@ -1,7 +1,6 @@
 package starchfilm.jar.recovery;
 
-import starchfilm.jar.reagent.AcidDose;
-import starchfilm.jar.reagent.LyeDose;
+import starchfilm.jar.reagent.Dose;
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -29,14 +28,14 @@ public record Neutralisation(
     Estimate netAcidMol) {
 
   static Neutralisation of(RecoveryLog log) {
-    double alkali = log.catalyst().mol().value() * log.shareWorkedUp().value();
+    double alkali = log.catalyst().chargeMol().value() * log.shareWorkedUp().value();
     double leastSoap =
         Math.min(alkali, log.oil().freeAcidMol().value() * log.shareWorkedUp().value());
     Ends few = new Ends(log, alkali, leastSoap);
     Ends many = new Ends(log, alkali, alkali);
-    Estimate alkaliMol = log.catalyst().mol().times(log.shareWorkedUp());
-    Estimate acidMol = log.acid().map(AcidDose::chargeMol).orElse(Estimate.exact(0));
-    Estimate lyeMol = log.lye().map(LyeDose::mol).orElse(Estimate.exact(0));
+    Estimate alkaliMol = log.catalyst().chargeMol().times(log.shareWorkedUp());
+    Estimate acidMol = log.acid().map(Dose::chargeMol).orElse(Estimate.exact(0));
+    Estimate lyeMol = log.lye().map(Dose::chargeMol).orElse(Estimate.exact(0));
     return new Neutralisation(
         saltKg(log, alkaliMol, acidMol, lyeMol),
         Estimate.between(few.soap, many.soap),
@@ -51,8 +50,8 @@ public record Neutralisation(
     if (log.acid().isEmpty()) {
       return Estimate.exact(0);
     }
-    double rest = log.acid().get().acid().restKgPerMolOfCharge();
-    double catalystMetal = log.catalyst().lye().metalKgPerMol();
+    double rest = log.acid().get().reagent().ionKgPerMolOfCharge();
+    double catalystMetal = log.catalyst().reagent().ionKgPerMolOfCharge();
     if (acidMol.value() <= alkaliMol.value()) {
       return acidMol.times(catalystMetal + rest);
     }
@@ -60,7 +59,7 @@ public record Neutralisation(
     if (log.lye().isEmpty()) {
       return salt;
     }
-    double metal = log.lye().get().lye().metalKgPerMol();
+    double metal = log.lye().get().reagent().ionKgPerMolOfCharge();
     Estimate excess = acidMol.minus(alkaliMol);
     return salt.plus((lyeMol.value() < excess.value() ? lyeMol : excess).times(metal + rest));
   }
@@ -68,7 +67,9 @@ public record Neutralisation(
   /** Mass of the soap, as the soap of the catalyst's metal (kg). */
   Estimate soapKg(RecoveryLog log) {
     return soapMol.times(
-        log.oil().fattyAcidKgPerMol() - MolarMass.HYDROGEN + log.catalyst().lye().metalKgPerMol());
+        log.oil().fattyAcidKgPerMol()
+            - MolarMass.HYDROGEN
+            + log.catalyst().reagent().ionKgPerMolOfCharge());
   }
 
   /** Mass of the fatty acid set free (kg). */
@@ -99,7 +100,7 @@ public record Neutralisation(
       acid -= split;
       soap -= split;
       fattyAcid = split;
-      double lye = log.lye().map(dose -> dose.mol().value()).orElse(0.0);
+      double lye = log.lye().map(dose -> dose.chargeMol().value()).orElse(0.0);
       met = Math.min(acid, lye);
       acid -= met;
       lye -= met;

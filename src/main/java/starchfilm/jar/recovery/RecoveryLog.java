@@ -3,8 +3,7 @@ package starchfilm.jar.recovery;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import starchfilm.jar.reagent.AcidDose;
-import starchfilm.jar.reagent.LyeDose;
+import starchfilm.jar.reagent.Dose;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
 
@@ -29,13 +28,13 @@ public record RecoveryLog(
     OilBatch oil,
     Alcohol alcohol,
     Estimate alcoholKg,
-    LyeDose catalyst,
+    Dose catalyst,
     Optional<Estimate> crudeLayerKg,
     Estimate shareWorkedUp,
-    Optional<AcidDose> acid,
+    Optional<Dose> acid,
     boolean fattyLayerTakenOff,
     Estimate saltTakenOutKg,
-    Optional<LyeDose> lye,
+    Optional<Dose> lye,
     Estimate alcoholTakenOffKg,
     List<LaterAddition> additions,
     Estimate jarKg) {
@@ -55,7 +54,7 @@ public record RecoveryLog(
     double allIn =
         oil.massKg().value()
             + alcoholKg.value()
-            + catalyst.mol().value() * catalyst.lye().kgPerMol();
+            + catalyst.chargeMol().value() * catalyst.reagent().kgPerMol();
     crudeLayerKg.ifPresent(
         kg -> {
           if (kg.value() > allIn) {

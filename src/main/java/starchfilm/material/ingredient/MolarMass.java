@@ -50,6 +50,9 @@ public final class MolarMass {
   /** Potassium hydroxide, KOH (kg/mol). */
   public static final double POTASSIUM_HYDROXIDE = POTASSIUM + O + H;
 
+  /** Sodium bicarbonate, baking soda, NaHCO3 (kg/mol). */
+  public static final double SODIUM_BICARBONATE = SODIUM + H + C + 3 * O;
+
   /** Hydrogen chloride, HCl (kg/mol). */
   public static final double HYDROGEN_CHLORIDE = H + CHLORINE;
 

@@ -71,7 +71,8 @@ public final class Cautions {
    * @return the cautions, in their order
    */
   public static List<Caution> ofAcidsAndLyes() {
-    return List.of(Caution.LYE_AND_ACID, Caution.VINEGAR, Caution.RULES);
+    return List.of(
+        Caution.RECOVERED_GLYCEROL, Caution.LYE_AND_ACID, Caution.VINEGAR, Caution.RULES);
   }
 
   /**
@@ -185,7 +186,7 @@ public final class Cautions {
   }
 
   private void place(Room room, OptionalDouble benchK) {
-    if (RoomWords.hottestK(room) > HOT_K || benchK.orElse(0) > HOT_K) {
+    if (room.warmestK() > HOT_K || benchK.orElse(0) > HOT_K) {
       apply.add(Caution.HOT_PLACE);
     }
     if (RoomWords.draught(room) > FAN_M_PER_S || benchK.isPresent()) {

@@ -70,16 +70,6 @@ public final class RoomWords {
   }
 
   /**
-   * How warm it gets.
-   *
-   * @param room the room
-   * @return highest temperature (K)
-   */
-  public static double hottestK(Room room) {
-    return temperatureReach(room).high();
-  }
-
-  /**
    * How damp it is.
    *
    * @param room the room

@@ -7,10 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import starchfilm.jar.reagent.Acid;
-import starchfilm.jar.reagent.AcidDose;
-import starchfilm.jar.reagent.Lye;
-import starchfilm.jar.reagent.LyeDose;
+import starchfilm.jar.reagent.Dose;
+import starchfilm.jar.reagent.Reagent;
 import starchfilm.jar.recovery.Alcohol;
 import starchfilm.jar.recovery.LaterAddition;
 import starchfilm.jar.recovery.OilBatch;
@@ -229,11 +227,13 @@ class AssayerTest {
         OilBatch.of(OilKind.SUNFLOWER, new Estimate(1, 0.005)),
         Alcohol.METHANOL,
         new Estimate(0.200, 0.002),
-        LyeDose.weighed(
-            Lye.SODIUM_HYDROXIDE, new Estimate(0.0035, 0.0001), Lye.SODIUM_HYDROXIDE.solidPurity()),
+        Dose.weighed(
+            Reagent.SODIUM_HYDROXIDE,
+            new Estimate(0.0035, 0.0001),
+            Reagent.SODIUM_HYDROXIDE.solidPurity()),
         Optional.empty(),
         Estimate.exact(1),
-        Optional.of(new AcidDose(Acid.HYDROCHLORIC, new Estimate(0.09, 0.002))),
+        Optional.of(new Dose(Reagent.HYDROCHLORIC, new Estimate(0.09, 0.002))),
         true,
         NONE,
         Optional.empty(),

@@ -15,7 +15,7 @@ class PhAdjustmentTest {
     for (int i = 0; i < 300; i++) {
       double from = 7.5 + 5 * random.nextDouble();
       double to = 4.5 + 2.9 * random.nextDouble();
-      Acid acid = Acid.values()[random.nextInt(Acid.values().length)];
+      Reagent acid = Reagent.acids().get(random.nextInt(Reagent.acids().size()));
       double concentration = 50 + 950 * random.nextDouble();
       PhAdjustment.Bath bath =
           new PhAdjustment.Bath(
@@ -30,7 +30,7 @@ class PhAdjustmentTest {
   @Test
   void weakerSolutionOvershootsLess() {
     PhAdjustment.Bath bath = new PhAdjustment.Bath(2e-4, 9, 0);
-    PhAdjustment step = PhAdjustment.to(bath, 6.5, Acid.HYDROCHLORIC, 1000);
+    PhAdjustment step = PhAdjustment.to(bath, 6.5, Reagent.HYDROCHLORIC, 1000);
 
     assertThat(step.phOneDropOver()).isLessThan(5);
     assertThat(step.phOneDropOverTenthStrength()).isBetween(step.phOneDropOver() + 0.5, 6.5);
@@ -38,8 +38,9 @@ class PhAdjustmentTest {
 
   @Test
   void soapTakesUpAcidBeforeThePhFalls() {
-    PhAdjustment plain = PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0), 6, Acid.CITRIC, 100);
-    PhAdjustment soapy = PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0.02), 6, Acid.CITRIC, 100);
+    PhAdjustment plain = PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0), 6, Reagent.CITRIC, 100);
+    PhAdjustment soapy =
+        PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0.02), 6, Reagent.CITRIC, 100);
 
     assertThat(soapy.millilitres()).isGreaterThan(plain.millilitres());
   }
@@ -51,12 +52,13 @@ class PhAdjustmentTest {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> PhAdjustment.to(bath, 8, Acid.HYDROCHLORIC, 100)))
+                () -> PhAdjustment.to(bath, 8, Reagent.HYDROCHLORIC, 100)))
         .hasMessage(
             "pH wanted: 8.0 given, allowed below 6.0, the pH now, with hydrochloric acid; to go up"
                 + " take lye");
     assertThrows(
-        IllegalArgumentException.class, () -> PhAdjustment.to(bath, 5, Lye.SODIUM_HYDROXIDE, 100));
+        IllegalArgumentException.class,
+        () -> PhAdjustment.to(bath, 5, Reagent.SODIUM_HYDROXIDE, 100));
   }
 
   @Test
@@ -65,7 +67,8 @@ class PhAdjustmentTest {
 
     assertThat(
             assertThrows(
-                IllegalArgumentException.class, () -> PhAdjustment.to(bath, 2, Acid.ACETIC, 100)))
+                IllegalArgumentException.class,
+                () -> PhAdjustment.to(bath, 2, Reagent.ACETIC, 100)))
         .hasMessage(
             "pH wanted: 2 given, but acetic acid of 0.1 mol/L does not reach it, however much"
                 + " is added; ask for a pH nearer to 7 or take a stronger solution");
@@ -78,6 +81,6 @@ class PhAdjustmentTest {
     assertThrows(IllegalArgumentException.class, () -> new PhAdjustment.Bath(1, Double.NaN, 0));
     PhAdjustment.Bath bath = new PhAdjustment.Bath(1e-3, 9, 0);
     assertThrows(
-        IllegalArgumentException.class, () -> PhAdjustment.to(bath, 6, Acid.HYDROCHLORIC, 0));
+        IllegalArgumentException.class, () -> PhAdjustment.to(bath, 6, Reagent.HYDROCHLORIC, 0));
   }
 }

@@ -8,16 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import starchfilm.jar.reagent.Acid;
-import starchfilm.jar.reagent.AcidDose;
-import starchfilm.jar.reagent.Lye;
-import starchfilm.jar.reagent.LyeDose;
+import starchfilm.jar.reagent.Dose;
+import starchfilm.jar.reagent.Reagent;
 import starchfilm.numerics.evidence.Estimate;
 
 /** The sums over one batch, by moles worked out on paper. */
 class RecoveryBalanceTest {
   private static final Estimate NONE = Estimate.exact(0);
-  private static final Optional<LyeDose> NO_LYE = Optional.empty();
+  private static final Optional<Dose> NO_LYE = Optional.empty();
 
   /** 1 kg sunflower oil: 190.5 - 0.3 mg/g over 3 x 56.105 g/mol is 1.130 mol, 104.1 g glycerol. */
   @Test
@@ -204,7 +202,7 @@ class RecoveryBalanceTest {
                 + " it out");
     assertThrows(
         IllegalArgumentException.class,
-        () -> AcidDose.weighed(Acid.CITRIC, Estimate.exact(0.01), Estimate.exact(20)));
+        () -> Dose.weighed(Reagent.CITRIC, Estimate.exact(0.01), Estimate.exact(20)));
     assertThrows(
         IllegalArgumentException.class, () -> OilBatch.of(OilKind.CORN, Estimate.exact(0)));
   }
@@ -212,16 +210,16 @@ class RecoveryBalanceTest {
   /** 10 mL of 0.1 mol/L hydrochloric acid, neutralised with NaOH, makes 58 mg salt. */
   @Test
   void tenMillilitresOfDecinormalAcidMakeFiftyEightMilligrams() {
-    AcidDose measured =
-        AcidDose.measured(Acid.HYDROCHLORIC, Estimate.exact(10e-6), Estimate.exact(100));
-    AcidDose weighed =
-        AcidDose.weighed(Acid.HYDROCHLORIC, Estimate.exact(0.36461e-3), Estimate.exact(0.1));
+    Dose measured = Dose.measured(Reagent.HYDROCHLORIC, Estimate.exact(10e-6), Estimate.exact(100));
+    Dose weighed =
+        Dose.weighed(Reagent.HYDROCHLORIC, Estimate.exact(0.36461e-3), Estimate.exact(0.1));
 
     assertThat(measured.chargeMol().value()).isCloseTo(1e-3, within(1e-12));
     assertThat(weighed.chargeMol().value()).isCloseTo(1e-3, within(1e-7));
     assertThat(
             1e-3
-                * (Lye.SODIUM_HYDROXIDE.metalKgPerMol() + Acid.HYDROCHLORIC.restKgPerMolOfCharge()))
+                * (Reagent.SODIUM_HYDROXIDE.ionKgPerMolOfCharge()
+                    + Reagent.HYDROCHLORIC.ionKgPerMolOfCharge()))
         .isCloseTo(58.4e-6, within(0.1e-6));
   }
 
@@ -231,14 +229,15 @@ class RecoveryBalanceTest {
         OilBatch.of(OilKind.values()[random.nextInt(14)], estimate(random, 0.5, 2)),
         Alcohol.values()[random.nextInt(2)],
         estimate(random, 0.05, 0.6),
-        LyeDose.weighed(
-            Lye.values()[random.nextInt(2)],
+        Dose.weighed(
+            Reagent.lyes().get(random.nextInt(2)),
             estimate(random, 0.002, 0.02),
             Estimate.between(0.85, 0.99)),
         Optional.empty(),
         Estimate.exact(0.2 + 0.8 * random.nextDouble()),
         random.nextBoolean()
-            ? Optional.of(new AcidDose(Acid.values()[random.nextInt(5)], estimate(random, 0, 0.4)))
+            ? Optional.of(
+                new Dose(Reagent.acids().get(random.nextInt(5)), estimate(random, 0, 0.4)))
             : Optional.empty(),
         random.nextBoolean(),
         estimate(random, 0, 0.005),
@@ -277,12 +276,12 @@ class RecoveryBalanceTest {
         log.jarKg());
   }
 
-  private static RecoveryLog batch(Optional<AcidDose> acid, Optional<LyeDose> lye, double jarKg) {
+  private static RecoveryLog batch(Optional<Dose> acid, Optional<Dose> lye, double jarKg) {
     return new RecoveryLog(
         OilBatch.of(OilKind.SUNFLOWER, Estimate.exact(1)),
         Alcohol.METHANOL,
         Estimate.exact(0.200),
-        LyeDose.weighed(Lye.SODIUM_HYDROXIDE, Estimate.exact(0.0035), Estimate.exact(1)),
+        Dose.weighed(Reagent.SODIUM_HYDROXIDE, Estimate.exact(0.0035), Estimate.exact(1)),
         Optional.empty(),
         Estimate.exact(1),
         acid,
@@ -294,11 +293,11 @@ class RecoveryBalanceTest {
         Estimate.exact(jarKg));
   }
 
-  private static Optional<AcidDose> acid(double mol) {
-    return Optional.of(new AcidDose(Acid.HYDROCHLORIC, Estimate.exact(mol)));
+  private static Optional<Dose> acid(double mol) {
+    return Optional.of(new Dose(Reagent.HYDROCHLORIC, Estimate.exact(mol)));
   }
 
-  private static Optional<LyeDose> lye(double mol) {
-    return Optional.of(new LyeDose(Lye.SODIUM_HYDROXIDE, Estimate.exact(mol)));
+  private static Optional<Dose> lye(double mol) {
+    return Optional.of(new Dose(Reagent.SODIUM_HYDROXIDE, Estimate.exact(mol)));
   }
 }

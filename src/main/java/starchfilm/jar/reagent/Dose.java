@@ -1,0 +1,57 @@
+package starchfilm.jar.reagent;
+
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+
+import starchfilm.numerics.evidence.Estimate;
+
+/**
+ * Acid or lye that was added.
+ *
+ * @param reagent which
+ * @param chargeMol protons it can give off or take up (mol)
+ */
+public record Dose(Reagent reagent, Estimate chargeMol) {
+  /** Checks the amount. */
+  public Dose {
+    if (chargeMol.value() < 0) {
+      throw new IllegalArgumentException(
+          reagent.tradeName()
+              + ": "
+              + chargeMol.value()
+              + " mol given, allowed 0 mol or more; write what was added");
+    }
+  }
+
+  /**
+   * A weighed solid, or a weighed solution of known strength.
+   *
+   * @param reagent which
+   * @param massKg what was weighed (kg)
+   * @param strength its share of that (kg per kg, 0 to 1); of a solid, its purity
+   * @return the dose
+   */
+  public static Dose weighed(Reagent reagent, Estimate massKg, Estimate strength) {
+    if (!(strength.value() > 0 && strength.value() <= 1)) {
+      throw new IllegalArgumentException(
+          "strength of the "
+              + reagent.tradeName()
+              + ": "
+              + strength.value() * PERCENT_PER_UNIT
+              + " % given, allowed more than 0 to 100 %; write the per cent of its mass");
+    }
+    return new Dose(
+        reagent, massKg.times(strength).times(reagent.chargesPerMol() / reagent.kgPerMol()));
+  }
+
+  /**
+   * A measured volume of known concentration.
+   *
+   * @param reagent which
+   * @param solutionM3 the solution (m3)
+   * @param molPerM3 its concentration (mol/m3)
+   * @return the dose
+   */
+  public static Dose measured(Reagent reagent, Estimate solutionM3, Estimate molPerM3) {
+    return new Dose(reagent, solutionM3.times(molPerM3).times(reagent.chargesPerMol()));
+  }
+}
