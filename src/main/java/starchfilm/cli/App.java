@@ -92,6 +92,14 @@ final class App implements Runnable {
   int run(String... args) {
     int exitCode = commandLine(asked(args)).execute(args);
     surroundings.out().flush();
+    if (!surroundings.out().arrived()) {
+      surroundings
+          .err()
+          .println(
+              "starchfilm: the output could not be written: the disk is full, or the program that"
+                  + " reads it has ended.");
+      exitCode = exitCode == ExitCodes.DONE ? ExitCodes.NOT_COMPUTED : exitCode;
+    }
     surroundings.err().flush();
     return exitCode;
   }
@@ -118,6 +126,8 @@ final class App implements Runnable {
     CommandLine line = new CommandLine(this);
     commands.forEach(command -> line.addSubcommand(command.maker().apply(surroundings)));
     return line.registerConverter(Path.class, App::path)
+        // What begins with @ is a remark or a name like any other.
+        .setExpandAtFiles(false)
         .setOut(surroundings.out())
         .setErr(surroundings.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

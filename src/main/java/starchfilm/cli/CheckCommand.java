@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
+import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.report.words.Plural;
 
@@ -42,7 +43,7 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Notebook notebook = TrialFiles.read(paths, surroundings);
-    notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
+    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     notebook.notices().forEach(notice -> surroundings.out().println(notice.sentence()));
     int sound = notebook.trials().size();
     long faulty = notebook.faults().stream().map(fault -> fault.file()).distinct().count();

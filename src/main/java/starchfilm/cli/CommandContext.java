@@ -20,8 +20,22 @@ import java.time.ZoneId;
  * @param in answers to questions
  */
 record CommandContext(
-    Path workingDirectory, Clock clock, PrintWriter out, PrintWriter err, BufferedReader in) {
+    Path workingDirectory, Clock clock, PlainPrinter out, PlainPrinter err, BufferedReader in) {
   private static final String WRITTEN = "µ°–·█";
+
+  /**
+   * Surroundings with any printers.
+   *
+   * @param workingDirectory what relative paths start from
+   * @param clock the clock on the wall, in the reader's zone
+   * @param out results
+   * @param err faults and remarks
+   * @param in answers to questions
+   */
+  CommandContext(
+      Path workingDirectory, Clock clock, PrintWriter out, PrintWriter err, BufferedReader in) {
+    this(workingDirectory, clock, new PlainPrinter(out), new PlainPrinter(err), in);
+  }
 
   /**
    * The surroundings of the running program.

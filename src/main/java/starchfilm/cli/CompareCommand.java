@@ -10,6 +10,7 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
@@ -66,7 +67,7 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     OutputFile page = OutputFile.of("--out", out, OutputFile.Kind.COMPARISON, surroundings);
     Notebook notebook = TrialFiles.read(paths, surroundings);
-    notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
+    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     Workshops workshops = new Workshops();
     List<Fault> unread = workshops.faults(notebook.trials());
     unread.forEach(fault -> surroundings.err().println(fault.sentence()));

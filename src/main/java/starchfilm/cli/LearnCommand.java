@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
@@ -52,7 +52,7 @@ final class LearnCommand implements Callable<Integer> {
           folder + ": no folder; name the folder that holds your trials, such as learn .");
     }
     Notebook notebook = TrialFiles.read(List.of(folder), surroundings);
-    notebook.faults().stream().map(Fault::sentence).forEach(surroundings.err()::println);
+    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     Workshop workshop = Workshop.taughtBy(home, notebook.trials());
     if (!workshop.isTaught()) {
       workshop

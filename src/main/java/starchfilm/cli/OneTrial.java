@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 
@@ -57,7 +58,7 @@ final class OneTrial {
       String needs) {
     weighed.requireWhole();
     Notebook notebook = notebook(file, options, weighed, command, needs);
-    notebook.faults().forEach(fault -> surroundings.err().println(fault.sentence()));
+    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     notebook.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
     if (notebook.trials().size() == 1) {
       return notebook.trials().get(0);

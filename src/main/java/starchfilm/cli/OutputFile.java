@@ -146,8 +146,7 @@ final class OutputFile {
    */
   void write(Supplier<String> result) {
     if (path.isEmpty()) {
-      surroundings.out().print(result.get());
-      surroundings.out().flush();
+      surroundings.out().printResult(result.get());
       return;
     }
     byte[] text = result.get().getBytes(StandardCharsets.UTF_8);

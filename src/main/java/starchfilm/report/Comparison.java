@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import starchfilm.advice.Adviser;
-import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
@@ -98,7 +98,7 @@ public record Comparison(
    */
   public static Comparison of(Notebook notebook, TrialForecasts forecasts) {
     List<String> troubles = new ArrayList<>();
-    notebook.faults().stream().map(Fault::sentence).forEach(troubles::add);
+    troubles.addAll(FirstFaults.sentences(notebook.faults()));
     troubles.addAll(forecasts.failures());
     List<String> remarks = new ArrayList<>(forecasts.remarks());
     notebook.notices().stream().map(Notice::sentence).forEach(remarks::add);

@@ -7,6 +7,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecaster;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
@@ -93,7 +94,9 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures, bo
       throw stopped;
     } catch (RuntimeException failure) {
       // Whatever it is, the other trials go through.
-      return new Outcome(Optional.empty(), trial.file() + ": no forecast: " + why(failure));
+      return new Outcome(
+          Optional.empty(),
+          PlainLine.of(trial.file().toString()) + ": no forecast: " + why(failure));
     }
   }
 

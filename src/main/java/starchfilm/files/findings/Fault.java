@@ -21,6 +21,15 @@ public record Fault(
     String given,
     String allowed,
     String mend) {
+  private static final int LONGEST = 300;
+
+  /** Makes one line of what stands in the file, and shortens it. */
+  public Fault {
+    given = PlainLine.of(given, LONGEST);
+    allowed = PlainLine.of(allowed, LONGEST);
+    mend = PlainLine.of(mend, LONGEST);
+  }
+
   /**
    * The fault as one sentence.
    *
@@ -28,12 +37,12 @@ public record Fault(
    *     100000 g; write the grams weighed}
    */
   public String sentence() {
-    StringBuilder text = new StringBuilder(file);
+    StringBuilder text = new StringBuilder(PlainLine.of(file));
     line.ifPresent(number -> text.append(", line ").append(number));
     column.ifPresent(number -> text.append(", column ").append(number));
     text.append(": ");
     if (!field.isEmpty()) {
-      text.append(field).append(": ");
+      text.append(PlainLine.of(field, LONGEST)).append(": ");
     }
     text.append(given);
     if (!allowed.isEmpty()) {

@@ -11,17 +11,24 @@ import java.util.OptionalInt;
  * @param text what is odd and what was done about it
  */
 public record Notice(String file, OptionalInt line, String field, String text) {
+  private static final int LONGEST = 500;
+
+  /** Makes one line of it, and shortens it. */
+  public Notice {
+    text = PlainLine.of(text, LONGEST);
+  }
+
   /**
    * The notice as one sentence.
    *
    * @return such as {@code shed.csv, line 40: no reading for 9.5 h; read as a straight line}
    */
   public String sentence() {
-    StringBuilder sentence = new StringBuilder(file);
+    StringBuilder sentence = new StringBuilder(PlainLine.of(file));
     line.ifPresent(number -> sentence.append(", line ").append(number));
     sentence.append(": ");
     if (!field.isEmpty()) {
-      sentence.append(field).append(": ");
+      sentence.append(PlainLine.of(field, LONGEST)).append(": ");
     }
     return sentence.append(text).toString();
   }

@@ -33,7 +33,7 @@ public final class FileText {
     if (!Files.exists(file)) {
       throw new UnreadableFileException("there is no such file", "", "check its name and folder");
     }
-    if (!Files.isRegularFile(file)) {
+    if (!Files.isRegularFile(file) || isOfTheSystem(file)) {
       throw new UnreadableFileException(
           "something that is neither file nor folder", "a file", "name a file or a folder");
     }
@@ -55,6 +55,16 @@ public final class FileText {
     } catch (IOException e) {
       throw new UnreadableFileException(
           "the system could not read the file", "", "check the disk and try again");
+    }
+  }
+
+  /** A file that the system makes up while it is read may never end. */
+  private static boolean isOfTheSystem(Path file) {
+    try {
+      return Files.getFileStore(file).type().equals("proc");
+    } catch (IOException unknown) {
+      // Whoever reads the file is told why it cannot be read.
+      return false;
     }
   }
 

@@ -40,7 +40,7 @@ public final class TextEdit {
    * Sets a field; objects on the way to it are added where they are missing.
    *
    * @param text a JSON object
-   * @param path names of the fields from the outside in
+   * @param path names of the fields from the outside in; of an entry of a list its place, from 0
    * @param value what the field is to hold
    * @return the changed text
    * @throws UnreadableFileException where something on the way is no object
@@ -49,7 +49,7 @@ public final class TextEdit {
       throws UnreadableFileException {
     TextSpans at = TextSpans.of(text);
     for (int i = 0; i < path.size(); i++) {
-      if (at.kind() != TextSpans.Kind.OBJECT) {
+      if (at.kind() == TextSpans.Kind.PLAIN) {
         throw notAnObject(path.subList(0, i));
       }
       TextSpans next = at.members().get(path.get(i));
@@ -58,7 +58,8 @@ public final class TextEdit {
         for (int j = path.size() - 1; j > i; j--) {
           json = "{" + quoted(path.get(j)) + ": " + json + "}";
         }
-        return insert(text, at, quoted(path.get(i)) + ": " + json);
+        String name = at.kind() == TextSpans.Kind.OBJECT ? quoted(path.get(i)) + ": " : "";
+        return insert(text, at, name + json);
       }
       at = next;
     }

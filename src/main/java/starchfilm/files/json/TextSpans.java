@@ -13,7 +13,7 @@ import java.util.Map;
  * @param kind object, list or anything else
  * @param start first character
  * @param end character after the last
- * @param members of an object: its fields
+ * @param members of an object: its fields; of a list: its entries by their place, from 0
  * @param lastEnd of an object or list: where its last entry ends; else {@code start}
  * @param lastStart of an object or list: where its last entry begins; else {@code start}
  */
@@ -67,9 +67,7 @@ record TextSpans(
       }
       TextSpans value = span(parser);
       lastEnd = value.end;
-      if (isObject) {
-        members.put(name, value);
-      }
+      members.put(isObject ? name : String.valueOf(members.size()), value);
     }
     int end = start(parser) + 1;
     return new TextSpans(

@@ -52,7 +52,7 @@ public final class NotebookReader {
     List<Notice> notices = new ArrayList<>();
     List<Trial> trials = new ArrayList<>();
     TrialReader reader = new TrialReader();
-    for (Path file : files(filesOrFolders, faults)) {
+    for (Path file : files(filesOrFolders, faults, notices)) {
       Findings findings = new Findings(shown(file));
       reader.read(file, findings).ifPresent(trials::add);
       findings.faults().stream()
@@ -80,12 +80,14 @@ public final class NotebookReader {
     return new Notebook(trials, findings.faults(), findings.notices());
   }
 
-  private static List<Path> files(List<Path> filesOrFolders, List<Fault> faults) {
+  private static List<Path> files(
+      List<Path> filesOrFolders, List<Fault> faults, List<Notice> notices) {
     Map<Path, Path> byRealPath = new LinkedHashMap<>();
     for (Path named : filesOrFolders) {
       if (Files.isDirectory(named)) {
+        int before = faults.size();
         List<Path> found = trialFiles(named, faults);
-        if (found.isEmpty()) {
+        if (found.isEmpty() && faults.size() == before) {
           faults.add(
               wholeFile(
                   named,
@@ -94,6 +96,10 @@ public final class NotebookReader {
                   "name the folder that holds your trials"));
         }
         found.forEach(file -> byRealPath.putIfAbsent(real(file), file));
+      } else if (isWorkshop(named) && Files.exists(named)) {
+        notices.add(
+            new Notice(
+                shown(named), OptionalInt.empty(), "", "what learn keeps, no trial; passed over"));
       } else {
         byRealPath.putIfAbsent(real(named), named);
       }
@@ -133,6 +139,15 @@ public final class NotebookReader {
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
               if (isTrialFile(file)) {
                 files.add(file);
+              } else if (attributes.isSymbolicLink()
+                  && isNamedAsTrial(file)
+                  && !Files.exists(file)) {
+                faults.add(
+                    wholeFile(
+                        file,
+                        "a link that leads nowhere",
+                        "",
+                        "plug in the disk it leads to, or delete the link"));
               }
               return FileVisitResult.CONTINUE;
             }
@@ -171,11 +186,12 @@ public final class NotebookReader {
   }
 
   private static boolean isTrialFile(Path file) {
+    return isNamedAsTrial(file) && Files.isRegularFile(file);
+  }
+
+  private static boolean isNamedAsTrial(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    return name.endsWith(".json")
-        && !isWorkshop(file)
-        && !isHidden(file)
-        && Files.isRegularFile(file);
+    return name.endsWith(".json") && !isWorkshop(file) && !isHidden(file);
   }
 
   private static boolean isHidden(Path path) {

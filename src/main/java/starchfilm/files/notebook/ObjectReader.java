@@ -8,13 +8,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import starchfilm.files.amount.NearMiss;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ListValue;
 import starchfilm.files.json.Located.Member;
@@ -28,12 +31,20 @@ import starchfilm.files.json.Located.WordValue;
  * An object of a trial file, asked field by field.
  *
  * <p>Each question names a field and so makes it known; {@link #finish} then looks at the fields
- * nobody asked for. They are welcome, unless they look like a slip of the pen for one that bears on
- * the forecast.
+ * nobody asked for. They are welcome and named once, unless they look like a slip of the pen for
+ * one that bears on the forecast.
  */
 final class ObjectReader {
   private static final String UNKNOWN = "unknown";
   private static final Pattern TYPED_NUMBER = Pattern.compile("\\s*(-?\\d+(?:[.,]\\d+)?)\\b.*");
+
+  /** Unknown fields that are named, with at most so many characters each. */
+  private static final int NAMED = 10;
+
+  private static final int LONGEST_NAMED = 40;
+
+  /** Unknown fields of a file that are held against the known ones. */
+  private static final int LOOKED_AT = 1_000;
 
   /** Fields whose loss costs no forecast anything. */
   private static final Set<String> WORDS_ONLY =
@@ -303,16 +314,38 @@ final class ObjectReader {
 
   /** Looks at the fields nobody asked for, here and in every object below. */
   void finish() {
-    object.members().forEach(this::lookAtStranger);
-    children.forEach(ObjectReader::finish);
+    List<String> notUsed = new ArrayList<>();
+    AtomicInteger strangers = new AtomicInteger();
+    finish(notUsed, strangers);
+    if (strangers.get() > 0) {
+      int more = strangers.get() - notUsed.size();
+      findings.notice(
+          OptionalInt.empty(),
+          "not used: "
+              + String.join(", ", notUsed)
+              + (more > 0 ? " and " + more + " more" : "")
+              + "; begin the names of fields of your own with _"
+              + (strangers.get() > LOOKED_AT
+                  ? ". Only the first " + LOOKED_AT + " were looked at for slips of the pen"
+                  : ""));
+    }
   }
 
-  private void lookAtStranger(String key, Member member) {
+  private void finish(List<String> notUsed, AtomicInteger strangers) {
+    object.members().forEach((key, member) -> lookAt(key, member, notUsed, strangers));
+    children.forEach(child -> child.finish(notUsed, strangers));
+  }
+
+  private void lookAt(String key, Member member, List<String> notUsed, AtomicInteger strangers) {
     if (known.contains(key) || key.startsWith("_") || key.startsWith("$")) {
       return;
     }
-    Optional<String> meant = NearMiss.of(key, known);
+    Optional<String> meant =
+        strangers.get() < LOOKED_AT ? NearMiss.of(key, known) : Optional.empty();
     if (meant.isEmpty()) {
+      if (strangers.incrementAndGet() <= NAMED) {
+        notUsed.add(PlainLine.of(path(key), LONGEST_NAMED));
+      }
       return;
     }
     String word = meant.get();

@@ -31,6 +31,8 @@ final class PourReader {
       Allowed.between(0.05, 100, "mm", "write the plate's own thickness in millimetres");
   private static final Allowed RIM =
       Allowed.between(0, 200, "mm", "write how far the rim stands above the paste, 0 for none");
+  private static final Allowed RIM_HEIGHT =
+      Allowed.between(0, 200, "mm", "write how high the rim stands above the plate, 0 for none");
   private static final Allowed TARE =
       Allowed.between(0, 100_000, "g", "write the grams of the empty plate");
   private static final Allowed COUNT =
@@ -94,7 +96,24 @@ final class PourReader {
     Estimate wetM = wetThickness(pour, wetMm, fromMass, paste, read, count, areaKnown);
     double unevenness = unevenness(pour);
     double pasteK = pasteTemperature(pour) + ZERO_CELSIUS_K;
-    return new Poured(read, tare, new Pour(wetM, unevenness, pasteK, pouredKg, count));
+    return new Poured(
+        rimmed(plate, read, wetM), tare, new Pour(wetM, unevenness, pasteK, pouredKg, count));
+  }
+
+  /** The rim as measured on the empty plate, less the paste poured. */
+  private Plate rimmed(ObjectReader section, Plate plate, Estimate wetM) {
+    OptionalDouble height = section.number("rim_height_mm", RIM_HEIGHT);
+    if (height.isEmpty()) {
+      return plate;
+    }
+    if (section.has("rim_mm")) {
+      findings.fault(
+          section.placeOf("rim_height_mm"),
+          "rim_height_mm beside rim_mm",
+          "one of them: height above the empty plate, or what the paste leaves of it",
+          "take one of them out");
+    }
+    return plate.filledTo(wetM.value(), height.getAsDouble() * M_PER_MM);
   }
 
   private static double density(Paste paste) {

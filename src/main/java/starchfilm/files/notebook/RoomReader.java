@@ -17,6 +17,7 @@ import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.material.air.AirState;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -54,7 +55,8 @@ final class RoomReader {
         trial
             .section("room", "write {\"air_C\": 20, \"rh_pct\": 55}")
             .orElseGet(() -> trial.empty("room"));
-    String name = room.text("name", NAME_LENGTH, "write what you call the room").orElse("room");
+    String name =
+        PlainLine.of(room.text("name", NAME_LENGTH, "write what you call the room").orElse("room"));
     Amount speed = room.amount("air_speed_m_per_s", SPEED);
     Estimate speedTaken = speed.or(Estimate.exact(STILL_M_PER_S));
     if (!speed.isKnown()) {

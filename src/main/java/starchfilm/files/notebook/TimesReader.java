@@ -1,6 +1,7 @@
 package starchfilm.files.notebook;
 
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.files.amount.MistypedException;
@@ -15,6 +16,7 @@ final class TimesReader {
   private static final double MOST_S = 2 * 365.25 * 86_400;
 
   private static final int LENGTH = 60;
+  private static final int FIRST_YEAR = 1950;
 
   private final Findings findings;
   private final Optional<LocalDateTime> pouredAt;
@@ -38,6 +40,12 @@ final class TimesReader {
         if (dateAlone) {
           findings.notRecorded(
               "poured_at", "noon of that day", "times by the clock may be half a day off");
+        }
+        if (clock.time().isAfter(LocalDateTime.now(ZoneId.systemDefault()).plusYears(1))
+            || clock.time().getYear() < FIRST_YEAR) {
+          findings.notice(
+              trial.placeOf("poured_at"),
+              clock.time().toLocalDate() + " is far from today; is the year right?");
         }
         return Optional.of(clock.time());
       }

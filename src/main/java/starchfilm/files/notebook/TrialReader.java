@@ -22,6 +22,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.FileText;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.LocatedReader;
@@ -120,7 +121,10 @@ public final class TrialReader {
 
   private static Optional<Trial> trial(ObjectReader section, Path file, Findings findings) {
     String name =
-        section.text("name", NAME_LENGTH, "write what you call the trial").orElse(baseName(file));
+        PlainLine.of(
+            section
+                .text("name", NAME_LENGTH, "write what you call the trial")
+                .orElse(baseName(file)));
     boolean invented = section.flag("invented").orElse(false);
     Optional<LocalDateTime> pouredAt = TimesReader.pouredAt(section, findings);
     OptionalDouble step = section.number("scale_g", Scale.STEP);

@@ -85,7 +85,7 @@ public final class FieldEdit {
     Map<String, String> shown = shown(text);
     Map<String, String> wrong = new LinkedHashMap<>();
     ArrayNode starches = starches(tree(text));
-    boolean starchesChanged = false;
+    Map<String, JsonNode> ofStarches = new LinkedHashMap<>();
     String changed = text;
     for (TrialField field : TrialField.ALL) {
       String is = typed.getOrDefault(field.path(), "").strip();
@@ -97,7 +97,7 @@ public final class FieldEdit {
         JsonNode value = field.kind().read(is, field.unit());
         if (field.path().startsWith(STARCH)) {
           putStarch(starches, field.path(), value);
-          starchesChanged = true;
+          ofStarches.put(field.path(), value);
         } else {
           changed = TextEdit.set(changed, List.of(field.path().split("\\.", -1)), value);
         }
@@ -110,18 +110,31 @@ public final class FieldEdit {
     if (!wrong.isEmpty()) {
       throw new MistypedFields(wrong);
     }
-    return starchesChanged ? withStarches(changed, starches) : changed;
+    return ofStarches.isEmpty() ? changed : withStarches(changed, starches, ofStarches);
   }
 
-  private static String withStarches(String text, ArrayNode starches) throws NotWrittenException {
+  /** Field by field, so that the list stays laid out as it is; anew where it has other entries. */
+  private static String withStarches(String text, ArrayNode starches, Map<String, JsonNode> changes)
+      throws NotWrittenException {
+    int typed = starches.size();
     for (int i = starches.size() - 1; i >= 0; i--) {
       // A row without a kind, or emptied of it, is no starch.
       if (starches.get(i).path("kind").asText("").isEmpty()) {
         starches.remove(i);
       }
     }
+    JsonNode was = tree(text).path("recipe").path("starch");
+    boolean oneAlone = was.isObject() && typed == 1;
     try {
-      return TextEdit.set(text, List.of("recipe", "starch"), starches);
+      if (starches.size() < typed || !(was.isArray() || oneAlone)) {
+        return TextEdit.set(text, List.of("recipe", "starch"), starches);
+      }
+      String changed = text;
+      for (Map.Entry<String, JsonNode> change : changes.entrySet()) {
+        String path = oneAlone ? change.getKey().replace(".0.", ".") : change.getKey();
+        changed = TextEdit.set(changed, List.of(path.split("\\.", -1)), change.getValue());
+      }
+      return changed;
     } catch (UnreadableFileException e) {
       throw NotWrittenException.because(java.nio.file.Path.of("the file"), e.given(), e.mend());
     }

@@ -129,7 +129,7 @@ public final class SafeFile {
     Path target = file.toRealPath();
     if (!Files.isRegularFile(target)) {
       throw NotWrittenException.because(
-          file, "a folder, a device or a pipe", "name a file, or a name that is free");
+          file, "a folder, a device or a pipe", "nothing was changed; name a file");
     }
     return target;
   }

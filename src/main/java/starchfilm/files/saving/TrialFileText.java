@@ -57,8 +57,8 @@ public record TrialFileText(Path file, String text, String version) {
   public static String replace(Path file, String text, String version)
       throws ChangedMeanwhileException, NotWrittenException {
     requireSound(file, text);
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     List<TrialFileText> other = new ArrayList<>();
+    List<String> versions = new ArrayList<>();
     SafeFile.rewrite(
         file,
         before -> {
@@ -72,12 +72,25 @@ public record TrialFileText(Path file, String text, String version) {
             other.add(read(file, old));
             return old;
           }
+          byte[] bytes = likeBefore(old, text);
+          versions.clear();
+          versions.add(version(bytes));
           return bytes;
         });
     if (!other.isEmpty()) {
       throw new ChangedMeanwhileException(other.get(0));
     }
-    return version(bytes);
+    return versions.get(0);
+  }
+
+  /** A form loses the mark at the beginning of a file and the kind of its line ends. */
+  private static byte[] likeBefore(byte[] old, String text) {
+    String was = new String(old, StandardCharsets.UTF_8);
+    int windows = was.split("\r\n", -1).length - 1;
+    int lines = was.split("\n", -1).length - 1;
+    boolean lostLineEnds = !text.contains("\r") && windows > lines / 2;
+    String like = lostLineEnds ? text.replace("\n", "\r\n") : text;
+    return ((FileText.hasUtf8Mark(old) ? "\uFEFF" : "") + like).getBytes(StandardCharsets.UTF_8);
   }
 
   /**

@@ -114,7 +114,11 @@ public final class PlannedTrial {
     put(on, "length_mm", plate.lengthM() * MM_PER_M);
     put(on, "width_mm", plate.widthM() * MM_PER_M);
     put(on, "thickness_mm", plate.thicknessM() * MM_PER_M);
-    put(on, "rim_mm", plate.rimHeightM() * MM_PER_M);
+    // As measured on the empty plate; the forecast's plate has what the pour leaves of it.
+    if (plate.rimHeightM() > 0) {
+      double rimM = plate.rimHeightM() + recipe.casting().pour().wetThicknessM().value();
+      on.put("rim_height_mm", Math.round(rimM * MM_PER_M * 100) / 100.0);
+    }
     node.put("plates", potful.plates());
     put(node, "poured_g", recipe.pourKg() * G_PER_KG);
     put(node, "unevenness_pct", recipe.casting().pour().unevenness() * PERCENT_PER_UNIT);

@@ -92,7 +92,7 @@ class TrialFaultsTest {
 
   @Test
   void fieldsOfOnesOwnAreLeftAlone() {
-    Notebook notebook = TrialText.read(folder, TrialText.with("weather", "\"rain\""));
+    Notebook notebook = TrialText.read(folder, TrialText.with("_weather", "\"rain\""));
     assertThat(notebook.faults()).isEmpty();
     assertThat(notebook.notices()).isEmpty();
   }

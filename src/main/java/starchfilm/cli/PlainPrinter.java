@@ -1,0 +1,59 @@
+package starchfilm.cli;
+
+import java.io.PrintWriter;
+import starchfilm.files.findings.PlainLine;
+
+/**
+ * Where everything the program says goes out. A file's or a user's words in it cannot command the
+ * terminal: in place of a control character stands U+FFFD.
+ */
+final class PlainPrinter extends PrintWriter {
+  private static final char IN_PLACE = '\uFFFD';
+
+  private final PrintWriter end;
+
+  /**
+   * Prints what is plain.
+   *
+   * @param out where it goes
+   */
+  PlainPrinter(PrintWriter out) {
+    super(out, true);
+    this.end = out;
+  }
+
+  /** Prints a result as it is, such as a page or a table that another program will read. */
+  void printResult(String text) {
+    end.write(text);
+    end.flush();
+  }
+
+  @Override
+  public void write(int c) {
+    write(String.valueOf((char) c), 0, 1);
+  }
+
+  @Override
+  public void write(char[] buffer, int offset, int length) {
+    write(String.valueOf(buffer, offset, length), 0, length);
+  }
+
+  @Override
+  public void write(String text, int offset, int length) {
+    StringBuilder plain = new StringBuilder(text.substring(offset, offset + length));
+    for (int i = 0; i < plain.length(); i++) {
+      char c = plain.charAt(i);
+      boolean ofLineEnd =
+          c == '\n' || (c == '\r' && i + 1 < plain.length() && plain.charAt(i + 1) == '\n');
+      if (PlainLine.commands(c) && c != '\t' && !ofLineEnd) {
+        plain.setCharAt(i, IN_PLACE);
+      }
+    }
+    super.write(plain.toString(), 0, plain.length());
+  }
+
+  /** Whether nothing was lost on the way: the disk may be full, or the reader gone. */
+  boolean arrived() {
+    return !end.checkError();
+  }
+}

@@ -1,0 +1,55 @@
+package starchfilm.files.saving;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import starchfilm.files.notebook.TrialText;
+
+/** What an edit of a trial's text or fields leaves as it was. */
+class TextKeptTest {
+  private static final String WINDOWS = "\uFEFF" + TrialText.SOUND.replace("\n", "\r\n");
+
+  @TempDir private Path folder;
+  private Path file;
+
+  @BeforeEach
+  void write() throws IOException {
+    file = Files.writeString(folder.resolve("a.json"), WINDOWS);
+  }
+
+  @Test
+  void aTextFromAFormKeepsLineEndsAndByteOrderMark() throws Exception {
+    TrialFileText there = TrialFileText.of(file);
+    String asPosted = there.text().replace("\r\n", "\n");
+    TrialFileText.replace(file, asPosted, there.version());
+    assertThat(Files.readString(file)).isEqualTo(WINDOWS);
+    String edited = asPosted.replace("\"name\": \"A\"", "\"name\": \"B\"");
+    String version = TrialFileText.replace(file, edited, there.version());
+    assertThat(Files.readString(file)).isEqualTo(WINDOWS.replace("\"A\"", "\"B\""));
+    assertThat(TrialFileText.of(file).version()).isEqualTo(version);
+  }
+
+  @Test
+  void fieldsOfAStarchAreSetWhereTheyStand() throws Exception {
+    String text =
+        TrialText.SOUND.replace(
+            "[{\"kind\": \"potato\", \"mass_g\": 20.0, \"moisture_pct\": 17.5}]",
+            "[\n      {\"kind\": \"potato\",  \"_bag\": 3, \"mass_g\": 20.0}\n    ]");
+    assertThat(text).contains("_bag");
+    assertThat(FieldEdit.with(text, Map.of("recipe.starch.0.mass_g", "21.0")))
+        .isEqualTo(text.replace("20.0", "21.0"));
+    assertThat(
+            FieldEdit.with(
+                text, Map.of("recipe.starch.1.kind", "corn", "recipe.starch.1.mass_g", "5")))
+        .isEqualTo(text.replace("20.0}\n", "20.0},\n      {\"kind\": \"corn\", \"mass_g\": 5}\n"));
+    String single = text.replace("[\n", "\n").replace("\n    ],", ",");
+    assertThat(FieldEdit.with(single, Map.of("recipe.starch.0.mass_g", "21.0")))
+        .isEqualTo(single.replace("20.0", "21.0"));
+  }
+}
