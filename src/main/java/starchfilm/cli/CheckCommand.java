@@ -4,9 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.TrialField;
+import starchfilm.files.notebook.TrialSchema;
 import starchfilm.report.words.Plural;
 
 /** Says everything that is wrong with trial files. */
@@ -24,11 +27,24 @@ import starchfilm.report.words.Plural;
       "",
       "Example:",
       "  starchfilm check formulations/garden",
+      "  starchfilm check --keys",
       "",
       "Exit codes: 0 every file is sound, 2 a file has a fault."
     })
 final class CheckCommand implements Callable<Integer> {
   private final CommandContext surroundings;
+
+  @Option(
+      names = "--keys",
+      help = true,
+      description = "List every field of a trial file with its range, meaning and an example.")
+  private boolean keys;
+
+  @Option(
+      names = "--schema",
+      help = true,
+      description = "Print the JSON Schema of a trial file, for editors.")
+  private boolean schema;
 
   @Parameters(
       arity = "1..*",
@@ -42,6 +58,14 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (schema) {
+      surroundings.out().printResult(TrialSchema.text());
+      return ExitCodes.DONE;
+    }
+    if (keys) {
+      TrialField.TRIAL.all().forEach(this::tell);
+      return ExitCodes.DONE;
+    }
     Notebook notebook = TrialFiles.read(paths, surroundings);
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     notebook.notices().forEach(notice -> surroundings.out().println(notice.sentence()));
@@ -60,5 +84,11 @@ final class CheckCommand implements Callable<Integer> {
                         + Plural.of(notebook.faults().size(), "fault")
                         + "."));
     return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+  }
+
+  private void tell(TrialField field) {
+    surroundings.out().println(field.path() + ": " + field.allowedWords());
+    Paragraph.of(field.sentence(), "    ", "    ").forEach(surroundings.out()::println);
+    surroundings.out().println("    " + field.written());
   }
 }

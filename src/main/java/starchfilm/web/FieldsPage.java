@@ -2,21 +2,16 @@ package starchfilm.web;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import starchfilm.casting.PlateMaterial;
 import starchfilm.files.findings.Fault;
-import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.ChangedMeanwhileException;
 import starchfilm.files.saving.FieldEdit;
+import starchfilm.files.saving.FormField;
 import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.TrialField;
 import starchfilm.files.saving.TrialFileText;
-import starchfilm.material.ingredient.StarchKind;
-import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -133,21 +128,12 @@ final class FieldsPage {
     values.put("wrong", wrong);
     values.put("theirs", theirs);
     values.put("why", why);
-    values.put(
-        "choices",
-        Map.of(
-            "kinds",
-            Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).toList(),
-            "materials",
-            Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList(),
-            "origins",
-            FileWord.all(GlycerolOrigin.values())));
     return Response.page(status, desk.html("fields", "notebook", values));
   }
 
   private static Map<String, String> typed(Fields posted) {
     Map<String, String> typed = new LinkedHashMap<>();
-    for (TrialField field : TrialField.ALL) {
+    for (FormField field : FormField.ALL) {
       if (posted.has(MARK + field.path())) {
         typed.put(field.path(), posted.text(MARK + field.path()));
       }

@@ -3,7 +3,6 @@ package starchfilm.files.notebook;
 import static starchfilm.numerics.units.Units.PERCENT;
 
 import java.util.Optional;
-import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located;
@@ -14,11 +13,6 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** Reads {@code recipe.glycerol}. What is assumed where nothing is noted is judged, no source. */
 final class GlycerolReader {
-
-  private static final Allowed PURITY =
-      Allowed.percent(100, "write the glycerol in the jar in per cent, such as 85");
-  private static final Allowed SALT =
-      Allowed.between(0, 100, "%", "write the salt in the jar in per cent, such as 3");
 
   private static final Estimate ASSUMED_PURITY_PCT = Estimate.between(80, 100);
   private static final Estimate ASSUMED_PER_STARCH = Estimate.between(0.15, 0.5);
@@ -33,8 +27,7 @@ final class GlycerolReader {
   }
 
   GlycerolPortion read(ObjectReader recipe, double starchKg) {
-    Optional<ObjectReader> found =
-        recipe.section("glycerol", "write {\"mass_g\": 6, \"purity_pct\": 99}");
+    Optional<ObjectReader> found = recipe.section("glycerol");
     if (found.isEmpty()) {
       if (!recipe.has("glycerol")) {
         findings.notRecorded(
@@ -44,8 +37,8 @@ final class GlycerolReader {
           Estimate.exact(0), new GlycerolStock(Estimate.exact(1), Estimate.exact(0)));
     }
     ObjectReader section = found.get();
-    Amount purity = section.amount("purity_pct", PURITY);
-    Amount salt = section.amount("salt_pct", SALT);
+    Amount purity = section.amount("purity_pct");
+    Amount salt = section.amount("salt_pct");
     Estimate purityFraction = purity.or(ASSUMED_PURITY_PCT).times(PERCENT);
     if (!purity.isKnown()) {
       findings.notRecorded(
@@ -105,9 +98,7 @@ final class GlycerolReader {
 
   private GlycerolOrigin origin(ObjectReader section, Amount salt) {
     Optional<GlycerolOrigin> stated =
-        section
-            .oneOf("origin", FileWord.all(GlycerolOrigin.values()))
-            .flatMap(word -> FileWord.find(GlycerolOrigin.values(), word));
+        section.oneOf("origin").flatMap(word -> FileWord.find(GlycerolOrigin.values(), word));
     boolean saltStated = salt.isKnown() && salt.or(Estimate.exact(0)).value() > 0;
     if (stated.equals(Optional.of(GlycerolOrigin.BOUGHT)) && saltStated) {
       findings.fault(

@@ -2,7 +2,6 @@ package starchfilm.files.notebook;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -30,9 +29,9 @@ import starchfilm.files.json.Located.WordValue;
 /**
  * An object of a trial file, asked field by field.
  *
- * <p>Each question names a field and so makes it known; {@link #finish} then looks at the fields
- * nobody asked for. They are welcome and named once, unless they look like a slip of the pen for
- * one that bears on the forecast.
+ * <p>Each question names a declared field; {@link #finish} then looks at those that are not. They
+ * are welcome and named once, unless they look like a slip of the pen for one that bears on the
+ * forecast.
  */
 final class ObjectReader {
   private static final String UNKNOWN = "unknown";
@@ -51,12 +50,13 @@ final class ObjectReader {
       Set.of("name", "remarks", "remark", "photos", "rating", "invented");
 
   private final ObjectValue object;
+  private final TrialField declared;
   private final Findings findings;
-  private final Set<String> known = new LinkedHashSet<>();
   private final List<ObjectReader> children = new ArrayList<>();
 
-  ObjectReader(ObjectValue object, Findings findings) {
+  ObjectReader(ObjectValue object, TrialField declared, Findings findings) {
     this.object = object;
+    this.declared = declared;
     this.findings = findings;
     for (Place twice : object.repeated()) {
       findings.fault(twice, "the same field twice", "every field once", "take one of the two out");
@@ -68,6 +68,7 @@ final class ObjectReader {
     Place here = object.place();
     return new ObjectReader(
         new ObjectValue(new Place(path(key), here.line(), here.column()), Map.of(), List.of()),
+        declared.field(key),
         findings);
   }
 
@@ -104,38 +105,43 @@ final class ObjectReader {
   }
 
   Optional<Located> value(String key) {
-    known.add(key);
-    return Optional.ofNullable(object.members().get(key)).map(Member::value);
+    return Optional.ofNullable(object.members().get(declared.field(key).key())).map(Member::value);
   }
 
-  Optional<ObjectReader> section(String key, String mend) {
-    return value(key).flatMap(value -> child(value, mend));
+  /** The range of a number. */
+  Allowed allowed(String key) {
+    return declared.field(key).allowed().orElseThrow();
+  }
+
+  Optional<ObjectReader> section(String key) {
+    return value(key).flatMap(value -> child(value, key));
   }
 
   /** Objects of a list; a single object stands for a list of one. */
-  List<ObjectReader> sections(String key, String mend) {
+  List<ObjectReader> sections(String key) {
     Optional<Located> value = value(key);
     List<ObjectReader> sections = new ArrayList<>();
     if (value.isPresent() && value.get() instanceof ListValue list) {
-      list.entries().forEach(entry -> child(entry, mend).ifPresent(sections::add));
+      list.entries().forEach(entry -> child(entry, key).ifPresent(sections::add));
     } else {
-      value.flatMap(single -> child(single, mend)).ifPresent(sections::add);
+      value.flatMap(single -> child(single, key)).ifPresent(sections::add);
     }
     return sections;
   }
 
-  private Optional<ObjectReader> child(Located value, String mend) {
+  private Optional<ObjectReader> child(Located value, String key) {
     if (value instanceof ObjectValue child) {
-      ObjectReader section = new ObjectReader(child, findings);
+      ObjectReader section = new ObjectReader(child, declared.field(key), findings);
       children.add(section);
       return Optional.of(section);
     }
-    findings.fault(value, "an object in { }", mend);
+    findings.fault(value, "an object in { }", declared.field(key).mend());
     return Optional.empty();
   }
 
   /** A number, a range or the word "unknown". */
-  Amount amount(String key, Allowed allowed) {
+  Amount amount(String key) {
+    Allowed allowed = allowed(key);
     Optional<Located> value = value(key);
     if (value.isEmpty()) {
       return Amount.Missing.NOT_RECORDED;
@@ -149,10 +155,10 @@ final class ObjectReader {
       return Amount.Missing.UNKNOWN;
     }
     if (value.get() instanceof ObjectValue range) {
-      ObjectReader ends = new ObjectReader(range, findings);
+      ObjectReader ends = new ObjectReader(range, declared.field(key).range(), findings);
       children.add(ends);
-      OptionalDouble from = ends.end("from", allowed);
-      OptionalDouble to = ends.end("to", allowed);
+      OptionalDouble from = ends.end("from");
+      OptionalDouble to = ends.end("to");
       return from.isPresent() && to.isPresent()
           ? new Amount.Between(from.getAsDouble(), to.getAsDouble())
           : Amount.Missing.NOT_RECORDED;
@@ -164,18 +170,18 @@ final class ObjectReader {
     return Amount.Missing.NOT_RECORDED;
   }
 
-  private OptionalDouble end(String key, Allowed allowed) {
+  private OptionalDouble end(String key) {
     if (!has(key)) {
       findings.fault(
-          object.place(), "a range without " + key, "both ends, from and to", allowed.mend());
+          object.place(), "a range without " + key, "both ends, from and to", allowed(key).mend());
       return OptionalDouble.empty();
     }
-    return number(key, allowed);
+    return number(key);
   }
 
   /** A number and nothing else. */
-  OptionalDouble number(String key, Allowed allowed) {
-    return value(key).map(value -> number(value, allowed)).orElse(OptionalDouble.empty());
+  OptionalDouble number(String key) {
+    return value(key).map(value -> number(value, allowed(key))).orElse(OptionalDouble.empty());
   }
 
   private OptionalDouble number(Located value, Allowed allowed) {
@@ -187,16 +193,17 @@ final class ObjectReader {
   }
 
   /** A list of numbers; a single number stands for a list of one. */
-  List<Double> numbers(String key, Allowed allowed) {
+  List<Double> numbers(String key) {
     List<Double> numbers = new ArrayList<>();
     for (Located entry : entries(key)) {
-      number(entry, allowed).ifPresent(numbers::add);
+      number(entry, allowed(key)).ifPresent(numbers::add);
     }
     return numbers;
   }
 
   /** A whole number and nothing else. */
-  Optional<Integer> count(String key, Allowed allowed) {
+  Optional<Integer> count(String key) {
+    Allowed allowed = allowed(key);
     Optional<Located> value = value(key);
     if (value.isPresent()
         && value.get() instanceof NumberValue number
@@ -204,35 +211,35 @@ final class ObjectReader {
       findings.fault(number, "a whole number, " + allowed.words(), allowed.mend());
       return Optional.empty();
     }
-    OptionalDouble number = number(key, allowed);
+    OptionalDouble number = number(key);
     return number.isPresent() ? Optional.of((int) number.getAsDouble()) : Optional.empty();
   }
 
-  Optional<String> text(String key, int maxLength, String mend) {
-    return value(key).flatMap(value -> text(value, maxLength, mend));
+  Optional<String> text(String key) {
+    return value(key).flatMap(value -> text(value, declared.field(key)));
   }
 
-  private Optional<String> text(Located value, int maxLength, String mend) {
+  private Optional<String> text(Located value, TrialField field) {
     if (value instanceof TextValue text && !text.text().isBlank()) {
-      if (text.text().length() <= maxLength) {
+      if (text.text().length() <= field.longest()) {
         return Optional.of(text.text().strip());
       }
       findings.fault(
           text.place(),
           text.text().length() + " characters",
-          "a text of at most " + maxLength + " characters",
+          "a text of at most " + field.longest() + " characters",
           "shorten it");
       return Optional.empty();
     }
-    findings.fault(value, "a text in double quotes, not empty", mend);
+    findings.fault(value, "a text in double quotes, not empty", field.mend());
     return Optional.empty();
   }
 
   /** A list of texts; a single text stands for a list of one. */
-  List<String> texts(String key, int maxLength, String mend) {
+  List<String> texts(String key) {
     List<String> texts = new ArrayList<>();
     for (Located entry : entries(key)) {
-      text(entry, maxLength, mend).ifPresent(texts::add);
+      text(entry, declared.field(key)).ifPresent(texts::add);
     }
     return texts;
   }
@@ -257,7 +264,8 @@ final class ObjectReader {
   }
 
   /** One word out of a few. */
-  Optional<String> oneOf(String key, List<String> words) {
+  Optional<String> oneOf(String key) {
+    List<String> words = declared.field(key).choices();
     Optional<Located> value = value(key);
     if (value.isEmpty()) {
       return Optional.empty();
@@ -337,11 +345,13 @@ final class ObjectReader {
   }
 
   private void lookAt(String key, Member member, List<String> notUsed, AtomicInteger strangers) {
-    if (known.contains(key) || key.startsWith("_") || key.startsWith("$")) {
+    if (declared.fields().containsKey(key) || key.startsWith("_") || key.startsWith("$")) {
       return;
     }
     Optional<String> meant =
-        strangers.get() < LOOKED_AT ? NearMiss.of(key, known) : Optional.empty();
+        strangers.get() < LOOKED_AT
+            ? NearMiss.of(key, declared.fields().keySet())
+            : Optional.empty();
     if (meant.isEmpty()) {
       if (strangers.incrementAndGet() <= NAMED) {
         notUsed.add(PlainLine.of(path(key), LONGEST_NAMED));

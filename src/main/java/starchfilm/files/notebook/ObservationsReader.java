@@ -9,27 +9,12 @@ import java.util.OptionalDouble;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PullTest;
-import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 
 /** Reads what was seen and measured after the pour, the weighings apart. */
 final class ObservationsReader {
   private static final double M_PER_MM = 1e-3;
   private static final double M_PER_UM = 1e-6;
-  private static final int REMARK_LENGTH = 5000;
-
-  private static final Allowed DRY_THICKNESS =
-      Allowed.between(1, 5000, "um", "write the dry film's thickness in micrometres");
-  private static final Allowed LOAD =
-      Allowed.above(0, 5000, "N", "write the load at break in newtons");
-  private static final Allowed LOAD_KG =
-      Allowed.above(0, 500, "kg", "write the mass that hung on the strip when it broke");
-  private static final Allowed STRIP_WIDTH =
-      Allowed.between(0.5, 500, "mm", "write the strip's width in millimetres");
-  private static final Allowed STRETCH =
-      Allowed.between(0, 1000, "%", "write the stretch at break in per cent");
-  private static final Allowed RATING =
-      Allowed.between(1, 5, "", "write 1 for a failure to 5 for a film you want again");
 
   private final Findings findings;
   private final TimesReader times;
@@ -41,8 +26,7 @@ final class ObservationsReader {
 
   List<FaceChange> moved(ObjectReader trial) {
     List<FaceChange> changes = new ArrayList<>();
-    for (ObjectReader entry :
-        trial.sections("moved", "write {\"at\": \"+48h\", \"faces\": \"both\"}")) {
+    for (ObjectReader entry : trial.sections("moved")) {
       OptionalDouble at = required(entry, "a move");
       Optional<FaceChange.OpenFaces> open = constant(entry, "faces", FaceChange.OpenFaces.values());
       if (open.isEmpty() && !entry.has("faces")) {
@@ -61,15 +45,12 @@ final class ObservationsReader {
   }
 
   List<Double> dryThicknessM(ObjectReader trial) {
-    return trial.numbers("dry_thickness_um", DRY_THICKNESS).stream()
-        .map(um -> um * M_PER_UM)
-        .toList();
+    return trial.numbers("dry_thickness_um").stream().map(um -> um * M_PER_UM).toList();
   }
 
   List<ObservedFault> faults(ObjectReader trial) {
     List<ObservedFault> faults = new ArrayList<>();
-    for (ObjectReader entry :
-        trial.sections("faults", "write {\"kind\": \"cracked\", \"where\": \"edge\"}")) {
+    for (ObjectReader entry : trial.sections("faults")) {
       Optional<ObservedFault.Kind> kind = constant(entry, "kind", ObservedFault.Kind.values());
       if (kind.isEmpty() && !entry.has("kind")) {
         findings.fault(
@@ -81,8 +62,7 @@ final class ObservationsReader {
       ObservedFault.Place where =
           constant(entry, "where", ObservedFault.Place.values()).orElse(ObservedFault.Place.ALL);
       OptionalDouble seen = times.at(entry, "a fault");
-      Optional<String> remark =
-          entry.text("remark", REMARK_LENGTH, "write your remark in double quotes");
+      Optional<String> remark = entry.text("remark");
       kind.ifPresent(k -> faults.add(new ObservedFault(k, where, seen, remark)));
     }
     return faults;
@@ -90,13 +70,12 @@ final class ObservationsReader {
 
   List<PullTest> pulls(ObjectReader trial, List<Double> dryThicknessM) {
     List<PullTest> pulls = new ArrayList<>();
-    for (ObjectReader entry :
-        trial.sections("pulls", "write {\"load_N\": 12, \"width_mm\": 10, ..}")) {
-      OptionalDouble newton = entry.number("load_N", LOAD);
-      OptionalDouble hung = entry.number("load_kg", LOAD_KG);
-      OptionalDouble width = entry.number("width_mm", STRIP_WIDTH);
-      OptionalDouble thickness = entry.number("thickness_um", DRY_THICKNESS);
-      OptionalDouble stretch = entry.number("stretch_pct", STRETCH);
+    for (ObjectReader entry : trial.sections("pulls")) {
+      OptionalDouble newton = entry.number("load_N");
+      OptionalDouble hung = entry.number("load_kg");
+      OptionalDouble width = entry.number("width_mm");
+      OptionalDouble thickness = entry.number("thickness_um");
+      OptionalDouble stretch = entry.number("stretch_pct");
       OptionalDouble load =
           newton.isPresent() || hung.isEmpty()
               ? newton
@@ -140,11 +119,11 @@ final class ObservationsReader {
   }
 
   Optional<Integer> rating(ObjectReader trial) {
-    return trial.count("rating", RATING);
+    return trial.count("rating");
   }
 
   List<String> remarks(ObjectReader trial) {
-    return trial.texts("remarks", REMARK_LENGTH, "write each remark in double quotes");
+    return trial.texts("remarks");
   }
 
   private OptionalDouble required(ObjectReader entry, String what) {
@@ -158,6 +137,6 @@ final class ObservationsReader {
 
   private static <E extends Enum<E>> Optional<E> constant(
       ObjectReader section, String key, E[] all) {
-    return section.oneOf(key, FileWord.all(all)).flatMap(word -> FileWord.find(all, word));
+    return section.oneOf(key).flatMap(word -> FileWord.find(all, word));
   }
 }

@@ -3,7 +3,6 @@ package starchfilm.files.notebook;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.Plate;
@@ -24,28 +23,6 @@ import starchfilm.numerics.evidence.Estimate;
  */
 final class PourReader {
   private static final double M_PER_MM = 1e-3;
-
-  private static final Allowed SIDE =
-      Allowed.between(10, 5000, "mm", "write the side in millimetres");
-  private static final Allowed PLATE_THICKNESS =
-      Allowed.between(0.05, 100, "mm", "write the plate's own thickness in millimetres");
-  private static final Allowed RIM =
-      Allowed.between(0, 200, "mm", "write how far the rim stands above the paste, 0 for none");
-  private static final Allowed RIM_HEIGHT =
-      Allowed.between(0, 200, "mm", "write how high the rim stands above the plate, 0 for none");
-  private static final Allowed TARE =
-      Allowed.between(0, 100_000, "g", "write the grams of the empty plate");
-  private static final Allowed COUNT =
-      Allowed.between(1, 1000, "plates", "write how many plates were poured");
-  private static final Allowed WET =
-      Allowed.between(0.05, 50, "mm", "write the thickness of the fresh paste in millimetres");
-  private static final Allowed POURED =
-      Allowed.above(0, 100_000, "g", "write the grams of paste on one plate");
-  private static final Allowed UNEVENNESS =
-      Allowed.percent(
-          90, "write how far the thin edge is below the average, in per cent, such as 25");
-  private static final Allowed PASTE_C =
-      Allowed.between(5, 98, "\u00B0C", "write the paste's temperature in degrees Celsius");
 
   private static final double ASSUMED_LENGTH_M = 0.30;
   private static final double ASSUMED_WIDTH_M = 0.20;
@@ -71,24 +48,19 @@ final class PourReader {
   record Poured(Plate plate, Optional<Estimate> tare, Pour pour) {}
 
   Poured read(ObjectReader trial, Optional<Paste> paste) {
-    ObjectReader pour =
-        trial
-            .section("pour", "write {\"plate\": {..}, \"wet_thickness_mm\": 3}")
-            .orElseGet(() -> trial.empty("pour"));
-    ObjectReader plate =
-        pour.section("plate", "write {\"material\": \"glass\", \"length_mm\": 300, ..}")
-            .orElseGet(() -> pour.empty("plate"));
+    ObjectReader pour = trial.section("pour").orElseGet(() -> trial.empty("pour"));
+    ObjectReader plate = pour.section("plate").orElseGet(() -> pour.empty("plate"));
     Plate read = plate(plate);
     boolean areaKnown =
         plate.has("diameter_mm") || (plate.has("length_mm") && plate.has("width_mm"));
-    Amount tareG = plate.amount("tare_g", TARE);
+    Amount tareG = plate.amount("tare_g");
     Optional<Estimate> tare =
         tareG.isKnown() ? Optional.of(scale.kg(tareG, Estimate.exact(0))) : Optional.empty();
-    int count = pour.count("plates", COUNT).orElse(1);
-    Amount pouredG = pour.amount("poured_g", POURED);
+    int count = pour.count("plates").orElse(1);
+    Amount pouredG = pour.amount("poured_g");
     Optional<Estimate> pouredKg =
         pouredG.isKnown() ? Optional.of(scale.kg(pouredG, Estimate.exact(0))) : Optional.empty();
-    Amount wetMm = pour.amount("wet_thickness_mm", WET);
+    Amount wetMm = pour.amount("wet_thickness_mm");
     Optional<Estimate> fromMass =
         areaKnown && paste.isPresent()
             ? pouredKg.map(kg -> kg.times(1 / (density(paste.get()) * read.areaM2())))
@@ -102,7 +74,7 @@ final class PourReader {
 
   /** The rim as measured on the empty plate, less the paste poured. */
   private Plate rimmed(ObjectReader section, Plate plate, Estimate wetM) {
-    OptionalDouble height = section.number("rim_height_mm", RIM_HEIGHT);
+    OptionalDouble height = section.number("rim_height_mm");
     if (height.isEmpty()) {
       return plate;
     }
@@ -128,13 +100,14 @@ final class PourReader {
       Plate plate,
       int count,
       boolean areaKnown) {
+    Allowed wet = pour.allowed("wet_thickness_mm");
     if (fromMass.isPresent()) {
       double massMm = fromMass.get().value() / M_PER_MM;
-      if (!WET.contains(massMm)) {
+      if (!wet.contains(massMm)) {
         findings.fault(
             pour.placeOf("poured_g"),
             "a pour that makes " + Words.number(massMm) + " mm on this plate",
-            WET.words(),
+            wet.words(),
             "check poured_g and the plate's sides");
         return ASSUMED_WET_M;
       }
@@ -159,7 +132,7 @@ final class PourReader {
     }
     if (areaKnown && paste.isPresent()) {
       double mostM = paste.get().massKg() / (count * density(paste.get()) * plate.areaM2());
-      if (WET.contains(mostM / M_PER_MM) && WET.contains(0.75 * mostM / M_PER_MM)) {
+      if (wet.contains(mostM / M_PER_MM) && wet.contains(0.75 * mostM / M_PER_MM)) {
         Estimate whole = Estimate.between(0.75 * mostM, mostM);
         notRecordedThickness(pour, whole, ", from all of the paste on all plates");
         return whole;
@@ -183,9 +156,9 @@ final class PourReader {
   }
 
   private Plate plate(ObjectReader section) {
-    OptionalDouble length = section.number("length_mm", SIDE);
-    OptionalDouble width = section.number("width_mm", SIDE);
-    OptionalDouble diameter = section.number("diameter_mm", SIDE);
+    OptionalDouble length = section.number("length_mm");
+    OptionalDouble width = section.number("width_mm");
+    OptionalDouble diameter = section.number("diameter_mm");
     double lengthM = ASSUMED_LENGTH_M;
     double widthM = ASSUMED_WIDTH_M;
     if (diameter.isPresent()) {
@@ -208,15 +181,13 @@ final class PourReader {
     }
     PlateMaterial material = material(section);
     double thicknessM = plateThickness(section, material);
-    double rimM = section.number("rim_mm", RIM).orElse(0) * M_PER_MM;
+    double rimM = section.number("rim_mm").orElse(0) * M_PER_MM;
     return new Plate(material, lengthM, widthM, thicknessM, rimM);
   }
 
   private PlateMaterial material(ObjectReader section) {
-    List<String> words =
-        Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
     boolean given = section.has("material");
-    Optional<String> word = section.oneOf("material", words);
+    Optional<String> word = section.oneOf("material");
     if (!given) {
       findings.notRecorded(
           section.path("material"), "glass", "a little of the first hours; how the film lets go");
@@ -230,7 +201,7 @@ final class PourReader {
   }
 
   private double plateThickness(ObjectReader section, PlateMaterial material) {
-    OptionalDouble given = section.number("thickness_mm", PLATE_THICKNESS);
+    OptionalDouble given = section.number("thickness_mm");
     if (given.isPresent()) {
       return given.getAsDouble() * M_PER_MM;
     }
@@ -246,7 +217,7 @@ final class PourReader {
   }
 
   private double unevenness(ObjectReader pour) {
-    OptionalDouble given = pour.number("unevenness_pct", UNEVENNESS);
+    OptionalDouble given = pour.number("unevenness_pct");
     if (given.isEmpty() && !pour.has("unevenness_pct")) {
       findings.notRecorded(
           pour.path("unevenness_pct"),
@@ -257,7 +228,7 @@ final class PourReader {
   }
 
   private double pasteTemperature(ObjectReader pour) {
-    OptionalDouble given = pour.number("paste_C", PASTE_C);
+    OptionalDouble given = pour.number("paste_C");
     if (given.isEmpty() && !pour.has("paste_C")) {
       findings.notRecorded(
           pour.path("paste_C"),

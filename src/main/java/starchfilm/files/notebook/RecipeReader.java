@@ -6,7 +6,6 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.List;
 import java.util.Optional;
-import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.material.recipe.Cook;
@@ -23,13 +22,6 @@ import starchfilm.numerics.evidence.Estimate;
  * bands.
  */
 final class RecipeReader {
-
-  private static final Allowed ACIDITY =
-      Allowed.percent(100, "write the acid on the label in per cent, such as 5");
-  private static final Allowed MINUTES =
-      Allowed.between(0, 600, "min", "write the minutes at the top temperature");
-  private static final Allowed TOP_C =
-      Allowed.between(20, 130, "\u00B0C", "write the highest temperature in degrees Celsius");
 
   private static final Estimate COOK_MINUTES = Estimate.between(5, 20);
   private static final Estimate COOK_TOP_C = Estimate.between(85, 98);
@@ -60,11 +52,11 @@ final class RecipeReader {
           "a trial with at least recipe and, in it, starch",
           "add the recipe, or move the file to another folder if it is no trial");
     }
-    Optional<ObjectReader> found = trial.section("recipe", "write {\"starch\": [..], ..}");
+    Optional<ObjectReader> found = trial.section("recipe");
     ObjectReader recipe = found.orElseGet(() -> trial.empty("recipe"));
     StarchReader starchReader = new StarchReader(findings, scale);
     List<StarchReader.Noted> noted = starchReader.starches(recipe, found.isPresent());
-    Optional<ObjectReader> water = recipe.section("water", "write {\"mass_g\": 400}");
+    Optional<ObjectReader> water = recipe.section("water");
     Optional<Estimate> waterKg = water.flatMap(section -> volumes.massKg(section, Volumes.WATER));
     List<StarchPortion> starches = starchReader.weighedStarches(noted, waterKg);
     double starchKg = starches.stream().mapToDouble(s -> s.massKg().value()).sum();
@@ -72,7 +64,7 @@ final class RecipeReader {
         waterKg.orElseGet(() -> starchReader.assumedWater(recipe, noted, starchKg));
     GlycerolPortion glycerol = new GlycerolReader(findings, volumes).read(recipe, starchKg);
     VinegarPortion vinegar = vinegar(recipe, waterTaken);
-    Estimate salt = scale.kg(recipe.amount("salt_g", Volumes.MASS), Estimate.exact(0));
+    Estimate salt = scale.kg(recipe.amount("salt_g"), Estimate.exact(0));
     Cook cook = cook(trial, waterTaken, waterTaken.value() + vinegar.massKg().value());
     // Without starch there is no recipe, but the other faults of the file are found all the same.
     return starches.isEmpty()
@@ -81,13 +73,12 @@ final class RecipeReader {
   }
 
   private VinegarPortion vinegar(ObjectReader recipe, Estimate waterKg) {
-    Optional<ObjectReader> found =
-        recipe.section("vinegar", "write {\"mass_g\": 10, \"acidity_pct\": 5}");
+    Optional<ObjectReader> found = recipe.section("vinegar");
     if (found.isEmpty()) {
       return new VinegarPortion(Estimate.exact(0), Estimate.exact(0.05));
     }
     ObjectReader section = found.get();
-    Amount acidity = section.amount("acidity_pct", ACIDITY);
+    Amount acidity = section.amount("acidity_pct");
     Estimate acid = acidity.or(Estimate.between(4, 8)).times(PERCENT);
     if (!acidity.isKnown()) {
       findings.notRecorded(
@@ -105,12 +96,11 @@ final class RecipeReader {
   }
 
   private Cook cook(ObjectReader trial, Estimate waterKg, double mostKg) {
-    Optional<ObjectReader> found =
-        trial.section("cook", "write {\"minutes\": 10, \"top_C\": 92, \"water_lost_g\": 25}");
+    Optional<ObjectReader> found = trial.section("cook");
     Amount missing = Amount.Missing.NOT_RECORDED;
-    Amount minutes = found.map(cook -> cook.amount("minutes", MINUTES)).orElse(missing);
-    Amount top = found.map(cook -> cook.amount("top_C", TOP_C)).orElse(missing);
-    Amount lost = found.map(cook -> cook.amount("water_lost_g", Volumes.MASS)).orElse(missing);
+    Amount minutes = found.map(cook -> cook.amount("minutes")).orElse(missing);
+    Amount top = found.map(cook -> cook.amount("top_C")).orElse(missing);
+    Amount lost = found.map(cook -> cook.amount("water_lost_g")).orElse(missing);
     Estimate lostKg =
         scale.kg(
             lost,

@@ -15,7 +15,6 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
-import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.material.air.AirState;
@@ -23,17 +22,6 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** Reads {@code room}: constant, swinging by day and night, or logged in a CSV file. */
 final class RoomReader {
-  private static final int NAME_LENGTH = 100;
-
-  static final Allowed AIR_C =
-      Allowed.between(
-          1, 90, "\u00B0C", "write degrees Celsius; in frost or steam no film can be forecast");
-  static final Allowed RH =
-      Allowed.percent(100, "write the relative humidity in per cent, such as 55");
-  private static final Allowed SPEED =
-      Allowed.between(0, 20, "m/s", "write 0.1 for a still room, 1 near a fan");
-  private static final Allowed BENCH_C =
-      Allowed.between(1, 98, "\u00B0C", "write the temperature under the plate");
 
   /** Air speed of a still room; model of this program, judged, band 0.05 to 0.2. */
   private static final double STILL_M_PER_S = 0.1;
@@ -51,13 +39,9 @@ final class RoomReader {
   }
 
   DryingPlace read(ObjectReader trial, Optional<LocalDateTime> pouredAt) {
-    ObjectReader room =
-        trial
-            .section("room", "write {\"air_C\": 20, \"rh_pct\": 55}")
-            .orElseGet(() -> trial.empty("room"));
-    String name =
-        PlainLine.of(room.text("name", NAME_LENGTH, "write what you call the room").orElse("room"));
-    Amount speed = room.amount("air_speed_m_per_s", SPEED);
+    ObjectReader room = trial.section("room").orElseGet(() -> trial.empty("room"));
+    String name = PlainLine.of(room.text("name").orElse("room"));
+    Amount speed = room.amount("air_speed_m_per_s");
     Estimate speedTaken = speed.or(Estimate.exact(STILL_M_PER_S));
     if (!speed.isKnown()) {
       findings.notRecorded(
@@ -65,18 +49,16 @@ final class RoomReader {
           "0.1 m/s, a still room",
           "air speed moves the drying time most of all that is not weighed");
     }
-    OptionalDouble bench = room.number("bench_C", BENCH_C);
+    OptionalDouble bench = room.number("bench_C");
     OptionalDouble benchK =
         bench.isPresent()
             ? OptionalDouble.of(bench.getAsDouble() + ZERO_CELSIUS_K)
             : OptionalDouble.empty();
     double speedDoubt = speedTaken.value() > 0 ? speedTaken.sd() / speedTaken.value() : 0;
-    Amount airC = room.amount("air_C", AIR_C);
-    Amount rh = room.amount("rh_pct", RH);
-    Optional<ObjectReader> swing =
-        room.section("swing", "write {\"coolest_C\": 8, \"warmest_C\": 18, ..}");
-    Optional<String> log =
-        room.text("log_csv", 500, "write the name of the CSV file beside this one");
+    Amount airC = room.amount("air_C");
+    Amount rh = room.amount("rh_pct");
+    Optional<ObjectReader> swing = room.section("swing");
+    Optional<String> log = room.text("log_csv");
     if (log.isPresent()) {
       leftAside(room, "log_csv", "air_C", "rh_pct", "swing");
       Optional<Room> logged =
@@ -125,10 +107,10 @@ final class RoomReader {
   }
 
   private Room swinging(ObjectReader swing, Optional<LocalDateTime> pouredAt, double speedMPerS) {
-    double coolest = required(swing, "coolest_C", AIR_C, 20);
-    double warmest = required(swing, "warmest_C", AIR_C, 20);
-    double driest = required(swing, "driest_rh_pct", RH, 50);
-    double dampest = required(swing, "dampest_rh_pct", RH, 50);
+    double coolest = required(swing, "coolest_C", 20);
+    double warmest = required(swing, "warmest_C", 20);
+    double driest = required(swing, "driest_rh_pct", 50);
+    double dampest = required(swing, "dampest_rh_pct", 50);
     if (coolest > warmest) {
       inverted(swing, "coolest_C", "warmest_C");
     }
@@ -155,14 +137,14 @@ final class RoomReader {
   }
 
   /** A field the swing needs; after its fault, reading goes on with {@code meanwhile}. */
-  private double required(ObjectReader swing, String key, Allowed allowed, double meanwhile) {
-    OptionalDouble value = swing.number(key, allowed);
+  private double required(ObjectReader swing, String key, double meanwhile) {
+    OptionalDouble value = swing.number(key);
     if (value.isEmpty() && !swing.has(key)) {
       findings.fault(
           swing.place(),
           "a swing without " + key,
           "coolest_C, warmest_C, driest_rh_pct and dampest_rh_pct",
-          allowed.mend());
+          swing.allowed(key).mend());
     }
     return value.orElse(meanwhile);
   }
@@ -176,7 +158,7 @@ final class RoomReader {
   }
 
   private LocalTime warmestAt(ObjectReader swing) {
-    Optional<String> text = swing.text("warmest_at", 8, "write the time of day, such as 15:00");
+    Optional<String> text = swing.text("warmest_at");
     if (text.isEmpty()) {
       return LocalTime.of(15, 0);
     }

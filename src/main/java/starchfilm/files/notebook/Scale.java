@@ -3,7 +3,6 @@ package starchfilm.files.notebook;
 import static starchfilm.numerics.units.Units.KG_PER_G;
 
 import java.util.OptionalDouble;
-import starchfilm.files.findings.Allowed;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -16,9 +15,6 @@ import starchfilm.numerics.evidence.Estimate;
  * @param stepG the step of the display (g), if the file gives it
  */
 record Scale(OptionalDouble stepG) {
-
-  static final Allowed STEP =
-      Allowed.above(0, 100, "g", "write the step of the scale's display, such as 1 or 0.1");
 
   /** Standard uncertainty of a reading (kg). */
   double sdKg(double lastDigitG) {

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.material.ingredient.StarchKind;
@@ -18,15 +17,8 @@ import starchfilm.numerics.evidence.Estimate;
  * paste is cast at a usual concentration, see {@link StarchKind#usualCast()}.
  */
 final class StarchReader {
-  private static final String UNKNOWN_KIND = "unknown";
-
   /** The pot taken where neither starch nor water is known; only the concentration matters. */
   private static final double POT_KG = 0.5;
-
-  private static final Allowed MASS =
-      Allowed.between(0.01, 100_000, "g", "write the grams weighed");
-  private static final Allowed MOISTURE =
-      Allowed.percent(30, "write the powder's moisture in per cent, such as 12");
 
   private final Findings findings;
   private final Scale scale;
@@ -41,10 +33,10 @@ final class StarchReader {
 
   List<Noted> starches(ObjectReader recipe, boolean mustBeThere) {
     List<Noted> noted = new ArrayList<>();
-    for (ObjectReader section : recipe.sections("starch", "write {\"kind\": .., \"mass_g\": ..}")) {
+    for (ObjectReader section : recipe.sections("starch")) {
       StarchKind kind = kind(section);
-      Amount mass = section.amount("mass_g", MASS);
-      Amount moisture = section.amount("moisture_pct", MOISTURE);
+      Amount mass = section.amount("mass_g");
+      Amount moisture = section.amount("moisture_pct");
       Estimate usual = new Estimate(kind.powderMoistureFraction(), kind.powderMoistureSd());
       if (!moisture.isKnown()) {
         findings.notRecorded(
@@ -67,12 +59,9 @@ final class StarchReader {
   }
 
   private StarchKind kind(ObjectReader section) {
-    List<String> words = new ArrayList<>();
-    Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).forEach(words::add);
-    words.add(UNKNOWN_KIND);
     boolean given = section.has("kind");
-    Optional<String> word = section.oneOf("kind", words);
-    if (word.isPresent() && !word.get().equals(UNKNOWN_KIND)) {
+    Optional<String> word = section.oneOf("kind");
+    if (word.isPresent() && !word.get().equals(TrialFieldTable.UNKNOWN)) {
       return Arrays.stream(StarchKind.values())
           .filter(kind -> kind.tradeName().equals(word.get()))
           .findFirst()

@@ -15,7 +15,6 @@ final class TimesReader {
   /** Two years; nothing is noted about a film later than that. */
   private static final double MOST_S = 2 * 365.25 * 86_400;
 
-  private static final int LENGTH = 60;
   private static final int FIRST_YEAR = 1950;
 
   private final Findings findings;
@@ -28,8 +27,7 @@ final class TimesReader {
 
   /** When it was poured: ISO date and time, or a date alone. */
   static Optional<LocalDateTime> pouredAt(ObjectReader trial, Findings findings) {
-    Optional<String> text =
-        trial.text("poured_at", LENGTH, "write date and time like \"2026-04-02T10:30\"");
+    Optional<String> text = trial.text("poured_at");
     if (text.isEmpty()) {
       return Optional.empty();
     }
@@ -68,7 +66,7 @@ final class TimesReader {
    * @return seconds, 0 or more; empty where there is none or it is at fault
    */
   OptionalDouble at(ObjectReader section, String what) {
-    Optional<String> text = section.text("at", LENGTH, "write \"+6h\" or \"2026-04-02T18:30\"");
+    Optional<String> text = section.text("at");
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }

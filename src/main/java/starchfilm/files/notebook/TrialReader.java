@@ -20,7 +20,6 @@ import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
-import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.FileText;
@@ -35,14 +34,6 @@ import starchfilm.numerics.evidence.Estimate;
 public final class TrialReader {
   /** The largest trial file that is read; 2,000 weighings need a tenth of it. */
   public static final long MAX_BYTES = 2_000_000;
-
-  private static final int NAME_LENGTH = 200;
-  private static final Allowed AFTER_DAYS =
-      Allowed.between(0, 730, "days", "write the days between drying and use");
-
-  /** In saturated air a film never comes to rest, so that no figure of it can be forecast. */
-  private static final Allowed USE_RH =
-      Allowed.percent(99, "write the relative humidity where the film is used, such as 50");
 
   /** Where a film is used if nobody says: the standard atmosphere of ISO 291, a week on. */
   private static final Use USUAL = new Use(0.5, 23 + ZERO_CELSIUS_K, 7 * DAY_S);
@@ -88,7 +79,7 @@ public final class TrialReader {
       findings.fault(root, "one JSON object in { }", "write the trial as {\"recipe\": {..}, ..}");
       return Optional.empty();
     }
-    ObjectReader section = new ObjectReader(object, findings);
+    ObjectReader section = new ObjectReader(object, TrialField.TRIAL, findings);
     Optional<Trial> trial;
     try {
       trial = trial(section, file, findings);
@@ -120,14 +111,10 @@ public final class TrialReader {
   }
 
   private static Optional<Trial> trial(ObjectReader section, Path file, Findings findings) {
-    String name =
-        PlainLine.of(
-            section
-                .text("name", NAME_LENGTH, "write what you call the trial")
-                .orElse(baseName(file)));
+    String name = PlainLine.of(section.text("name").orElse(baseName(file)));
     boolean invented = section.flag("invented").orElse(false);
     Optional<LocalDateTime> pouredAt = TimesReader.pouredAt(section, findings);
-    OptionalDouble step = section.number("scale_g", Scale.STEP);
+    OptionalDouble step = section.number("scale_g");
     Scale scale = new Scale(step);
     Optional<Recipe> recipe = new RecipeReader(findings, scale).read(section);
     Optional<Paste> paste =
@@ -203,13 +190,10 @@ public final class TrialReader {
   }
 
   private static Use use(ObjectReader trial, Findings findings) {
-    ObjectReader use =
-        trial
-            .section("use", "write {\"rh_pct\": 50, \"air_C\": 20, \"after_days\": 7}")
-            .orElseGet(() -> trial.empty("use"));
-    OptionalDouble humidity = use.number("rh_pct", USE_RH);
-    OptionalDouble air = use.number("air_C", RoomReader.AIR_C);
-    OptionalDouble days = use.number("after_days", AFTER_DAYS);
+    ObjectReader use = trial.section("use").orElseGet(() -> trial.empty("use"));
+    OptionalDouble humidity = use.number("rh_pct");
+    OptionalDouble air = use.number("air_C");
+    OptionalDouble days = use.number("after_days");
     if (!use.has("rh_pct")) {
       findings.notRecorded(
           use.path("rh_pct"), "50 %", "in drier air the film is stiffer, in damper air softer");

@@ -1,7 +1,6 @@
 package starchfilm.files.notebook;
 
 import java.util.Optional;
-import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.Composition;
@@ -15,9 +14,6 @@ final class Volumes {
   /** Relative standard uncertainty of a kitchen jug or spoon; judged, no source. */
   static final double JUG_RELATIVE_SD = 0.03;
 
-  static final Allowed MASS = Allowed.between(0, 100_000, "g", "write the grams weighed");
-  private static final Allowed VOLUME =
-      Allowed.between(0, 100_000, "ml", "write the millilitres measured");
   private static final double ROOM_K = 293.15;
   private static final double M3_PER_ML = 1e-6;
 
@@ -53,8 +49,8 @@ final class Volumes {
    * @return kg
    */
   Optional<Estimate> massKg(ObjectReader section, double densityKgPerM3) {
-    Amount mass = section.amount("mass_g", MASS);
-    Amount volume = section.amount("volume_ml", VOLUME);
+    Amount mass = section.amount("mass_g");
+    Amount volume = section.amount("volume_ml");
     if (mass.isKnown()) {
       if (volume.isKnown()) {
         findings.notice(

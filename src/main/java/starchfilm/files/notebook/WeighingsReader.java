@@ -13,7 +13,6 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** Reads {@code weighings}: takes the plate off, puts them in order, and refuses the impossible. */
 final class WeighingsReader {
-  private static final Allowed MASS = Allowed.above(0, 200_000, "g", "write what the scale showed");
 
   /** How far a film may seem heavier than poured before it cannot be true; judged, no source. */
   private static final double ROOM_FOR_ERROR = 0.05;
@@ -48,8 +47,7 @@ final class WeighingsReader {
       ObjectReader trial, Optional<Estimate> tare, Estimate freshKg, Estimate solids) {
     List<Placed> placed = new ArrayList<>();
     int withoutTare = 0;
-    for (ObjectReader entry :
-        trial.sections("weighings", "write {\"at\": \"+6h\", \"mass_g\": 412}")) {
+    for (ObjectReader entry : trial.sections("weighings")) {
       OptionalDouble at = times.at(entry, "a weighing");
       if (at.isEmpty() && !entry.has("at")) {
         findings.fault(
@@ -58,9 +56,10 @@ final class WeighingsReader {
             "a time",
             "add \"at\": \"+6h\" or date and time");
       }
-      Amount mass = entry.amount("mass_g", MASS);
+      Amount mass = entry.amount("mass_g");
       if (!mass.isKnown() && !entry.has("mass_g")) {
-        findings.fault(entry.place(), "a weighing without mass_g", MASS.words(), MASS.mend());
+        Allowed allowed = entry.allowed("mass_g");
+        findings.fault(entry.place(), "a weighing without mass_g", allowed.words(), allowed.mend());
       }
       boolean withPlate = entry.flag("with_plate").orElse(tare.isPresent());
       if (mass == Amount.Missing.UNKNOWN) {

@@ -65,8 +65,8 @@ public final class FieldEdit {
   public static Map<String, String> shown(String text) throws NotWrittenException {
     JsonNode root = tree(text);
     Map<String, String> shown = new LinkedHashMap<>();
-    for (TrialField field : TrialField.ALL) {
-      shown.put(field.path(), FieldKind.shown(at(root, field.path())));
+    for (FormField field : FormField.ALL) {
+      shown.put(field.path(), FieldInput.shown(at(root, field.path())));
     }
     return shown;
   }
@@ -87,14 +87,14 @@ public final class FieldEdit {
     ArrayNode starches = starches(tree(text));
     Map<String, JsonNode> ofStarches = new LinkedHashMap<>();
     String changed = text;
-    for (TrialField field : TrialField.ALL) {
+    for (FormField field : FormField.ALL) {
       String is = typed.getOrDefault(field.path(), "").strip();
       String was = shown.getOrDefault(field.path(), "");
       if (!typed.containsKey(field.path()) || is.equals(was)) {
         continue;
       }
       try {
-        JsonNode value = field.kind().read(is, field.unit());
+        JsonNode value = FieldInput.of(field.field(), is);
         if (field.path().startsWith(STARCH)) {
           putStarch(starches, field.path(), value);
           ofStarches.put(field.path(), value);

@@ -8,7 +8,6 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import com.networknt.schema.ValidationMessage;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -177,15 +176,64 @@ class TrialSchemaTest {
     assertThat(TrialText.faults(folder, text)).as("reader").isNotEmpty();
   }
 
+  static List<TrialField> fields() {
+    return TrialField.TRIAL.all();
+  }
+
+  @ParameterizedTest
+  @MethodSource("fields")
+  void everyExampleIsWhatItsFieldMayHold(TrialField field) {
+    if (field.example().contains("..")) {
+      return;
+    }
+    String path = field.path();
+    String json = field.example();
+    // An entry of a list is told whole: what it needs beside the field stands in its own example.
+    TrialField around = around(path);
+    if (around.many() && !around.path().isEmpty()) {
+      json = field.kind() == TrialField.Kind.SECTION ? json : entry(around, field);
+      path = around.path();
+    }
+    if (path.startsWith("room.swing")) {
+      path = "room.swing";
+      json =
+          "{\"coolest_C\": 8, \"warmest_C\": 18, \"driest_rh_pct\": 50, \"dampest_rh_pct\": 85, "
+              + "\"warmest_at\": \"15:00\"}";
+    }
+    String text = TrialText.with(path, json);
+    assertThat(complaints(text)).as("schema").isEmpty();
+    if (!field.key().equals("diameter_mm")
+        && !field.key().equals("rim_height_mm")
+        && !field.key().equals("log_csv")) {
+      assertThat(TrialText.faults(folder, text)).as("reader").isEmpty();
+    }
+  }
+
+  private static TrialField around(String path) {
+    return path.contains(".")
+        ? fields().stream()
+            .filter(field -> field.path().equals(path.substring(0, path.lastIndexOf('.'))))
+            .findFirst()
+            .orElseThrow()
+        : TrialField.TRIAL;
+  }
+
+  private static String entry(TrialField list, TrialField field) {
+    StringBuilder entry = new StringBuilder("{\"" + field.key() + "\": " + field.example());
+    for (TrialField other : list.fields().values()) {
+      if (other.required() && !other.equals(field)) {
+        entry.append(", \"").append(other.key()).append("\": ").append(other.example());
+      }
+    }
+    return entry.append("}").toString();
+  }
+
   private static Set<ValidationMessage> complaints(String text) {
     return SCHEMA.validate(text, InputFormat.JSON);
   }
 
   private static JsonSchema schema() {
-    try (InputStream in = TrialSchemaTest.class.getResourceAsStream("trial.schema.json")) {
-      return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(in);
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
+    return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+        .getSchema(TrialSchema.text());
   }
 }

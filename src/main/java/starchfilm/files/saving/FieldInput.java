@@ -10,49 +10,48 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.notebook.TrialField;
 
-/** What a field of a trial file may hold, and how a person types it. */
-public enum FieldKind {
-  /** Words. */
-  WORDS {
-    @Override
-    JsonNode read(String typed, String unit) {
-      return TextNode.valueOf(typed);
-    }
-  },
-  /** One number. */
-  NUMBER {
-    @Override
-    JsonNode read(String typed, String unit) {
-      return DecimalNode.valueOf(number(typed, unit));
-    }
-  },
-  /**
-   * A number, a range such as {@code 5 to 7}, or {@code unknown}, which an empty field means too.
-   */
-  AMOUNT {
-    @Override
-    JsonNode read(String typed, String unit) {
-      if (typed.isEmpty() || typed.equalsIgnoreCase(UNKNOWN) || typed.equals("?")) {
-        return TextNode.valueOf(UNKNOWN);
-      }
-      Matcher range = RANGE.matcher(typed);
-      if (!range.matches()) {
-        return DecimalNode.valueOf(number(typed, unit));
-      }
-      ObjectNode ends = JsonNodeFactory.instance.objectNode();
-      ends.set("from", DecimalNode.valueOf(number(range.group(1), unit)));
-      ends.set("to", DecimalNode.valueOf(number(range.group(2), unit)));
-      return ends;
-    }
-  };
-
+/** What a person types into a field of a form, and how what stands there is shown. */
+final class FieldInput {
   private static final String UNKNOWN = "unknown";
   private static final Pattern RANGE =
       Pattern.compile("(-?[0-9][0-9.,]*[^0-9]*?)\\s*(?:to|\u2013|(?<=[0-9])-)\\s*(-?[0-9].*)");
   private static final Pattern PLAIN = Pattern.compile("-?[0-9]+([.,][0-9]+)?");
 
-  abstract JsonNode read(String typed, String unit);
+  private FieldInput() {}
+
+  /**
+   * What was typed, as the file keeps it.
+   *
+   * @param field the field
+   * @param typed what was typed; of an amount a number, a range such as {@code 5 to 7}, or {@code
+   *     unknown}, which an empty field means too
+   * @return the field's value
+   * @throws MistypedException where it cannot be read
+   */
+  static JsonNode of(TrialField field, String typed) {
+    String unit = field.unit().replace("\u00B0", "");
+    return switch (field.kind()) {
+      case AMOUNT -> amount(typed, unit);
+      case NUMBER, COUNT -> DecimalNode.valueOf(number(typed, unit));
+      default -> TextNode.valueOf(typed);
+    };
+  }
+
+  private static JsonNode amount(String typed, String unit) {
+    if (typed.isEmpty() || typed.equalsIgnoreCase(UNKNOWN) || typed.equals("?")) {
+      return TextNode.valueOf(UNKNOWN);
+    }
+    Matcher range = RANGE.matcher(typed);
+    if (!range.matches()) {
+      return DecimalNode.valueOf(number(typed, unit));
+    }
+    ObjectNode ends = JsonNodeFactory.instance.objectNode();
+    ends.set("from", DecimalNode.valueOf(number(range.group(1), unit)));
+    ends.set("to", DecimalNode.valueOf(number(range.group(2), unit)));
+    return ends;
+  }
 
   /**
    * What stands in a field, as a person would type it.

@@ -1,0 +1,154 @@
+package starchfilm.files.notebook;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import starchfilm.files.findings.Allowed;
+
+/**
+ * A field of a trial file, declared once: reader, form, schema and list of keys follow from it. A
+ * new field is a line in {@code trial-fields.txt} and the place that reads it.
+ *
+ * @param path its name behind those of the objects around it, with dots; empty for the whole trial
+ * @param kind what stands in it
+ * @param required whether the object around it makes no sense without it
+ * @param many whether a list of it may stand there, too
+ * @param allowed of a number: its range
+ * @param longest of words: the most characters
+ * @param choices of a choice: the words
+ * @param sentence what it says
+ * @param example how it is written in JSON
+ * @param mend what to write instead of something else
+ * @param label its name on a form; of a section the title of its fields; empty where no form has it
+ * @param fields of a section: its fields by their names
+ */
+public record TrialField(
+    String path,
+    Kind kind,
+    boolean required,
+    boolean many,
+    Optional<Allowed> allowed,
+    int longest,
+    List<String> choices,
+    String sentence,
+    String example,
+    String mend,
+    String label,
+    Map<String, TrialField> fields) {
+  /** The whole trial. */
+  public static final TrialField TRIAL = TrialFieldTable.read();
+
+  /** What may stand in a field. */
+  public enum Kind {
+    /** Words. */
+    WORDS,
+    /** True or false. */
+    FLAG,
+    /** One word of a few. */
+    CHOICE,
+    /** A number. */
+    NUMBER,
+    /** A whole number. */
+    COUNT,
+    /** A number, a range or the word unknown. */
+    AMOUNT,
+    /** A date, perhaps with its time. */
+    CLOCK,
+    /** A time by the clock or counted from the pour. */
+    MOMENT,
+    /** A time on any day. */
+    DAYTIME,
+    /** An object with fields. */
+    SECTION;
+
+    /** As it is said and as the table has it. */
+    String words() {
+      return FileWord.of(this);
+    }
+  }
+
+  /** Copies the collections. */
+  public TrialField {
+    choices = List.copyOf(choices);
+    fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
+  }
+
+  /**
+   * Its own name.
+   *
+   * @return the last part of the path
+   */
+  String key() {
+    return path.substring(path.lastIndexOf('.') + 1);
+  }
+
+  /**
+   * The unit of its numbers.
+   *
+   * @return empty for whatever has none
+   */
+  public String unit() {
+    return allowed.map(Allowed::unit).orElse("");
+  }
+
+  /**
+   * What may stand in it.
+   *
+   * @return such as {@code amount, 0 to 100000 g} or {@code list of section}
+   */
+  public String allowedWords() {
+    String range = allowed.map(numbers -> ", " + numbers.words()).orElse("");
+    String words = choices.isEmpty() ? "" : " of " + String.join(", ", choices);
+    return (required ? "required " : "") + (many ? "list of " : "") + kind.words() + range + words;
+  }
+
+  /**
+   * How it is written.
+   *
+   * @return its name and the example, as they stand in a file
+   */
+  public String written() {
+    return "\"" + key() + "\": " + (many ? "[" + example + "]" : example);
+  }
+
+  /** A field of this section. */
+  TrialField field(String key) {
+    TrialField field = fields.get(key);
+    if (field == null) {
+      throw new IllegalArgumentException("no field " + key + " in " + path);
+    }
+    return field;
+  }
+
+  /** The range that may stand for this amount: two numbers. */
+  TrialField range() {
+    Map<String, TrialField> ends = new LinkedHashMap<>();
+    for (String end : List.of("from", "to")) {
+      ends.put(end, with(path + "." + end, Kind.NUMBER, Map.of()));
+    }
+    return with(path, Kind.SECTION, ends);
+  }
+
+  private TrialField with(String newPath, Kind newKind, Map<String, TrialField> newFields) {
+    return new TrialField(
+        newPath, newKind, true, false, allowed, longest, choices, sentence, example, mend, label,
+        newFields);
+  }
+
+  /**
+   * Every field below this one, sections before what is in them.
+   *
+   * @return in the order of the table
+   */
+  public List<TrialField> all() {
+    List<TrialField> all = new ArrayList<>();
+    for (TrialField field : fields.values()) {
+      all.add(field);
+      all.addAll(field.all());
+    }
+    return all;
+  }
+}

@@ -1,0 +1,119 @@
+package starchfilm.files.notebook;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.files.findings.Allowed;
+import starchfilm.files.json.PackedText;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.GlycerolOrigin;
+
+/** Reads the table of {@link TrialField}s. */
+final class TrialFieldTable {
+  /** The word for a starch that nobody knows. */
+  static final String UNKNOWN = "unknown";
+
+  private static final int COLUMNS = 7;
+  private static final Pattern KIND =
+      Pattern.compile("(required )?(list of )?([a-z ]+?)( of ([a-z ]+))?");
+  private static final Pattern RANGE =
+      Pattern.compile("(above |percent )?([0-9.]+ )?to ([0-9.]+)( .+)?");
+
+  private final List<List<String>> rows;
+
+  private TrialFieldTable(List<List<String>> rows) {
+    this.rows = rows;
+  }
+
+  static TrialField read() {
+    List<List<String>> rows =
+        PackedText.of(TrialFieldTable.class, "trial-fields.txt")
+            .lines()
+            .filter(line -> !line.startsWith("#"))
+            .map(line -> Arrays.stream(line.split("\\|", COLUMNS)).map(String::strip).toList())
+            .toList();
+    return new TrialFieldTable(rows).field(rows.get(0));
+  }
+
+  private TrialField field(List<String> row) {
+    String path = row.get(0);
+    Matcher kind = matched(KIND, row.get(1));
+    String word = kind.group(3);
+    boolean isChoice = kind.group(5) != null;
+    String range = row.get(2);
+    boolean isNumber = range.contains("to ");
+    String mend = row.get(5);
+    Map<String, TrialField> fields = new LinkedHashMap<>();
+    for (List<String> other : rows) {
+      if (!other.get(0).isEmpty() && around(other.get(0)).equals(path)) {
+        TrialField field = field(other);
+        fields.put(field.key(), field);
+      }
+    }
+    return new TrialField(
+        path,
+        TrialField.Kind.valueOf(word.replace(' ', '_').toUpperCase(Locale.ROOT)),
+        kind.group(1) != null,
+        kind.group(2) != null,
+        isNumber ? Optional.of(allowed(range, mend)) : Optional.empty(),
+        isNumber || range.isEmpty() ? 0 : Integer.parseInt(range),
+        isChoice ? choices(kind.group(5)) : List.of(),
+        row.get(3),
+        row.get(4),
+        mend.isEmpty() ? "write " + row.get(4) : mend,
+        row.get(6),
+        fields);
+  }
+
+  private static String around(String path) {
+    return path.substring(0, Math.max(0, path.lastIndexOf('.')));
+  }
+
+  private static Allowed allowed(String range, String mend) {
+    Matcher parts = matched(RANGE, range);
+    double max = Double.parseDouble(parts.group(3));
+    String unit = parts.group(4) == null ? "" : parts.group(4).strip();
+    if ("percent ".equals(parts.group(1))) {
+      return Allowed.percent(max, mend);
+    }
+    double min = Double.parseDouble(parts.group(2).strip());
+    return parts.group(1) == null
+        ? Allowed.between(min, max, unit, mend)
+        : Allowed.above(min, max, unit, mend);
+  }
+
+  private static List<String> choices(String name) {
+    return switch (name) {
+      case "starch kinds" -> {
+        List<String> kinds = new ArrayList<>();
+        Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).forEach(kinds::add);
+        kinds.add(UNKNOWN);
+        yield kinds;
+      }
+      case "plate materials" ->
+          Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
+      case "origins" -> FileWord.all(GlycerolOrigin.values());
+      case "open faces" -> FileWord.all(FaceChange.OpenFaces.values());
+      case "faults" -> FileWord.all(ObservedFault.Kind.values());
+      case "places" -> FileWord.all(ObservedFault.Place.values());
+      default -> throw new IllegalStateException("no choice of " + name);
+    };
+  }
+
+  private static Matcher matched(Pattern pattern, String text) {
+    Matcher matcher = pattern.matcher(text);
+    if (!matcher.matches()) {
+      throw new IllegalStateException("in the table of fields: " + text);
+    }
+    return matcher;
+  }
+}

@@ -1,0 +1,61 @@
+package starchfilm.files.saving;
+
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.files.notebook.TrialField;
+
+/**
+ * A field of a trial file on a form.
+ *
+ * @param path its path, as faults name it; an entry of a list by its place, from 0
+ * @param label its name
+ * @param group the title of the fields it stands with
+ * @param field what may stand in it
+ */
+public record FormField(String path, String label, String group, TrialField field) {
+  /** How the starches are called that a form shows; a file may hold more, which stay. */
+  private static final List<String> ROWS = List.of("Starch", "Second starch", "Third starch");
+
+  private static final String ROW = "{}";
+
+  /** Every field a form shows, in the order of a file. */
+  public static final List<FormField> ALL = all();
+
+  /**
+   * The words it may hold.
+   *
+   * @return empty where any text may stand
+   */
+  public List<String> choices() {
+    return field.choices();
+  }
+
+  private static List<FormField> all() {
+    List<FormField> all = new ArrayList<>();
+    addAll(TrialField.TRIAL, "", all);
+    return List.copyOf(all);
+  }
+
+  private static void addAll(TrialField section, String groupAround, List<FormField> all) {
+    String group = section.label().isEmpty() ? groupAround : section.label();
+    if (section.many()) {
+      for (int i = 0; i < ROWS.size(); i++) {
+        for (TrialField field : section.fields().values()) {
+          if (!field.label().isEmpty()) {
+            String path =
+                section.path() + "." + i + field.path().substring(section.path().length());
+            all.add(new FormField(path, field.label().replace(ROW, ROWS.get(i)), group, field));
+          }
+        }
+      }
+      return;
+    }
+    for (TrialField field : section.fields().values()) {
+      if (field.kind() == TrialField.Kind.SECTION) {
+        addAll(field, group, all);
+      } else if (!field.label().isEmpty()) {
+        all.add(new FormField(field.path(), field.label(), group, field));
+      }
+    }
+  }
+}
