@@ -58,7 +58,8 @@ final class PlanFiles {
     } catch (NotWrittenException refused) {
       throw CommandFailure.notComputed("--save " + typed + ": " + refused.getMessage());
     } catch (IOException failure) {
-      throw CommandFailure.notComputed("--save " + typed + ": " + WriteFailure.why(failure) + ".");
+      throw CommandFailure.notComputed(
+          "--save " + typed + ": " + WriteFailure.of(failure).sentence() + ".");
     }
     return written;
   }

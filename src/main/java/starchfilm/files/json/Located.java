@@ -28,8 +28,21 @@ public sealed interface Located {
    *     entries of a list are counted from 1, as lines are
    * @param line line, from 1
    * @param column column, from 1
+   * @param start where it begins, in characters from 0
+   * @param end the character after its last
    */
-  record Place(String path, int line, int column) {}
+  record Place(String path, int line, int column, int start, int end) {
+    /**
+     * A place that is only told, not edited.
+     *
+     * @param path as above
+     * @param line as above
+     * @param column as above
+     */
+    public Place(String path, int line, int column) {
+      this(path, line, column, 0, 0);
+    }
+  }
 
   /**
    * A field of an object.

@@ -80,21 +80,26 @@ public final class LocatedReader {
   }
 
   private static Located value(JsonParser parser, String path) throws IOException {
-    Place place = place(parser, path);
+    JsonLocation at = parser.currentTokenLocation();
     JsonToken token = parser.currentToken();
     return switch (token) {
-      case START_OBJECT -> object(parser, place);
-      case START_ARRAY -> list(parser, place);
-      case VALUE_STRING -> new Located.TextValue(place, parser.getText());
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser, place);
-      case VALUE_TRUE -> new Located.WordValue(place, Word.TRUE);
-      case VALUE_FALSE -> new Located.WordValue(place, Word.FALSE);
-      case VALUE_NULL -> new Located.WordValue(place, Word.NULL);
-      default -> throw new IllegalStateException("unexpected " + token + " at " + place);
+      case START_OBJECT -> object(parser, at, path);
+      case START_ARRAY -> list(parser, at, path);
+      case VALUE_STRING -> {
+        // The parser reads texts lazily; asking for it moves the parser to the end of the text.
+        String text = parser.getText();
+        yield new Located.TextValue(to(parser.currentLocation().getCharOffset(), at, path), text);
+      }
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser, at, path);
+      case VALUE_TRUE -> new Located.WordValue(word(parser, at, path), Word.TRUE);
+      case VALUE_FALSE -> new Located.WordValue(word(parser, at, path), Word.FALSE);
+      case VALUE_NULL -> new Located.WordValue(word(parser, at, path), Word.NULL);
+      default -> throw new IllegalStateException("unexpected " + token + " at " + path);
     };
   }
 
-  private static Located number(JsonParser parser, Place place) throws IOException {
+  private static Located number(JsonParser parser, JsonLocation at, String path)
+      throws IOException {
     String literal = parser.getText();
     double value =
         switch (literal) {
@@ -103,34 +108,42 @@ public final class LocatedReader {
           case "-Infinity", "-INF" -> Double.NEGATIVE_INFINITY;
           default -> Double.parseDouble(literal);
         };
-    return new Located.NumberValue(place, literal, value);
+    return new Located.NumberValue(word(parser, at, path), literal, value);
   }
 
-  private static Located object(JsonParser parser, Place place) throws IOException {
+  private static Located object(JsonParser parser, JsonLocation at, String path)
+      throws IOException {
     Map<String, Located.Member> members = new LinkedHashMap<>();
     List<Place> repeated = new ArrayList<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       String name = parser.currentName();
-      Place key = place(parser, place.path().isEmpty() ? name : place.path() + "." + name);
+      Place key = to(0, parser.currentTokenLocation(), path.isEmpty() ? name : path + "." + name);
       parser.nextToken();
       Located value = value(parser, key.path());
       if (members.putIfAbsent(name, new Located.Member(key, value)) != null) {
         repeated.add(key);
       }
     }
-    return new Located.ObjectValue(place, members, repeated);
+    return new Located.ObjectValue(closed(parser, at, path), members, repeated);
   }
 
-  private static Located list(JsonParser parser, Place place) throws IOException {
+  private static Located list(JsonParser parser, JsonLocation at, String path) throws IOException {
     List<Located> entries = new ArrayList<>();
     while (parser.nextToken() != JsonToken.END_ARRAY) {
-      entries.add(value(parser, place.path() + "[" + (entries.size() + 1) + "]"));
+      entries.add(value(parser, path + "[" + (entries.size() + 1) + "]"));
     }
-    return new Located.ListValue(place, entries);
+    return new Located.ListValue(closed(parser, at, path), entries);
   }
 
-  private static Place place(JsonParser parser, String path) {
-    JsonLocation at = parser.currentTokenLocation();
-    return new Place(path, at.getLineNr(), at.getColumnNr());
+  private static Place word(JsonParser parser, JsonLocation at, String path) throws IOException {
+    return to(at.getCharOffset() + parser.getTextLength(), at, path);
+  }
+
+  private static Place closed(JsonParser parser, JsonLocation at, String path) {
+    return to(parser.currentTokenLocation().getCharOffset() + 1, at, path);
+  }
+
+  private static Place to(long end, JsonLocation at, String path) {
+    return new Place(path, at.getLineNr(), at.getColumnNr(), (int) at.getCharOffset(), (int) end);
   }
 }

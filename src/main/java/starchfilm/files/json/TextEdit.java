@@ -8,6 +8,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
+import starchfilm.files.json.Located.ListValue;
+import starchfilm.files.json.Located.Member;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
 
 /**
  * Changes a JSON text in one place and leaves every other character as its writer left it: fields
@@ -15,6 +20,7 @@ import java.util.List;
  */
 public final class TextEdit {
   private static final String STEP = "  ";
+  private static final LocatedReader READER = new LocatedReader();
   private static final ObjectWriter ONE_LINE =
       new ObjectMapper()
           .writer(printer())
@@ -47,23 +53,37 @@ public final class TextEdit {
    */
   public static String set(String text, List<String> path, JsonNode value)
       throws UnreadableFileException {
-    TextSpans at = TextSpans.of(text);
+    Located at = READER.read(text);
     for (int i = 0; i < path.size(); i++) {
-      if (at.kind() == TextSpans.Kind.PLAIN) {
+      if (!(at instanceof ObjectValue || at instanceof ListValue)) {
         throw notAnObject(path.subList(0, i));
       }
-      TextSpans next = at.members().get(path.get(i));
-      if (next == null) {
+      Optional<Located> next = within(at, path.get(i));
+      if (next.isEmpty()) {
         String json = oneLine(value);
         for (int j = path.size() - 1; j > i; j--) {
           json = "{" + quoted(path.get(j)) + ": " + json + "}";
         }
-        String name = at.kind() == TextSpans.Kind.OBJECT ? quoted(path.get(i)) + ": " : "";
-        return insert(text, at, name + json);
+        return insert(
+            text, at, at instanceof ObjectValue ? quoted(path.get(i)) + ": " + json : json);
       }
-      at = next;
+      at = next.get();
     }
-    return text.substring(0, at.start()) + oneLine(value) + text.substring(at.end());
+    return replaced(text, at.place(), oneLine(value));
+  }
+
+  private static Optional<Located> within(Located holder, String name) {
+    if (holder instanceof ListValue list) {
+      int place = Integer.parseInt(name);
+      return place < list.entries().size()
+          ? Optional.of(list.entries().get(place))
+          : Optional.empty();
+    }
+    return Optional.ofNullable(((ObjectValue) holder).members().get(name)).map(Member::value);
+  }
+
+  private static String replaced(String text, Place place, String by) {
+    return text.substring(0, place.start()) + by + text.substring(place.end());
   }
 
   /**
@@ -78,51 +98,58 @@ public final class TextEdit {
    */
   public static String append(String text, String field, JsonNode entry)
       throws UnreadableFileException {
-    TextSpans root = TextSpans.of(text);
-    if (root.kind() != TextSpans.Kind.OBJECT) {
+    if (!(READER.read(text) instanceof ObjectValue root)) {
       throw notAnObject(List.of());
     }
-    TextSpans list = root.members().get(field);
+    Optional<Located> there = within(root, field);
     String json = oneLine(entry);
-    if (list == null) {
-      String outer = ownLine(text, root) ? newLine(text) + indent(text, root.lastStart()) : "";
+    if (there.isEmpty()) {
+      String outer = lineOfLast(text, root).map(indent -> newLine(text) + indent).orElse("");
       String inner = outer.isEmpty() ? json : outer + STEP + json + outer;
       return insert(text, root, quoted(field) + ": [" + inner + "]");
     }
-    if (list.kind() == TextSpans.Kind.LIST) {
+    if (there.get() instanceof ListValue list) {
       return insert(text, list, json);
     }
-    String single = text.substring(list.start(), list.end());
-    return text.substring(0, list.start())
-        + "["
-        + single
-        + ", "
-        + json
-        + "]"
-        + text.substring(list.end());
+    Place single = there.get().place();
+    return replaced(
+        text, single, "[" + text.substring(single.start(), single.end()) + ", " + json + "]");
   }
 
   /** Puts a new last entry into an object or list, laid out like the one before it. */
-  private static String insert(String text, TextSpans into, String entry) {
-    if (into.isEmpty()) {
-      return text.substring(0, into.start() + 1) + entry + text.substring(into.end() - 1);
+  private static String insert(String text, Located into, String entry) {
+    Optional<Last> last = last(into);
+    if (last.isEmpty()) {
+      Place place = into.place();
+      return text.substring(0, place.start() + 1) + entry + text.substring(place.end() - 1);
     }
     String between =
-        ownLine(text, into) ? "," + newLine(text) + indent(text, into.lastStart()) : ", ";
-    return text.substring(0, into.lastEnd()) + between + entry + text.substring(into.lastEnd());
+        lineOfLast(text, into).map(indent -> "," + newLine(text) + indent).orElse(", ");
+    int end = last.get().end();
+    return text.substring(0, end) + between + entry + text.substring(end);
   }
 
-  /** True where the last entry stands on a line of its own. */
-  private static boolean ownLine(String text, TextSpans holder) {
-    if (holder.isEmpty()) {
-      return false;
+  private record Last(int start, int end) {}
+
+  private static Optional<Last> last(Located holder) {
+    if (holder instanceof ListValue list) {
+      return list.entries().stream()
+          .reduce((first, second) -> second)
+          .map(entry -> new Last(entry.place().start(), entry.place().end()));
     }
-    int lineStart = text.lastIndexOf('\n', holder.lastStart()) + 1;
-    return lineStart > holder.start() && text.substring(lineStart, holder.lastStart()).isBlank();
+    return ((ObjectValue) holder)
+        .members().values().stream()
+            .reduce((first, second) -> second)
+            .map(member -> new Last(member.key().start(), member.value().place().end()));
   }
 
-  private static String indent(String text, int start) {
-    return text.substring(text.lastIndexOf('\n', start) + 1, start);
+  /** How far the last entry is indented, where it stands on a line of its own. */
+  private static Optional<String> lineOfLast(String text, Located holder) {
+    return last(holder)
+        .map(Last::start)
+        .filter(start -> text.lastIndexOf('\n', start) + 1 > holder.place().start())
+        .map(start -> text.substring(text.lastIndexOf('\n', start) + 1, start))
+        .filter(String::isBlank);
   }
 
   private static String newLine(String text) {

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -320,42 +319,39 @@ final class ObjectReader {
     return allowed.mend();
   }
 
-  /** Looks at the fields nobody asked for, here and in every object below. */
+  /** Looks at the fields that are not declared, here and in every object below. */
   void finish() {
     List<String> notUsed = new ArrayList<>();
-    AtomicInteger strangers = new AtomicInteger();
-    finish(notUsed, strangers);
-    if (strangers.get() > 0) {
-      int more = strangers.get() - notUsed.size();
+    finish(notUsed);
+    if (!notUsed.isEmpty()) {
+      int more = Math.max(0, notUsed.size() - NAMED);
       findings.notice(
           OptionalInt.empty(),
           "not used: "
-              + String.join(", ", notUsed)
+              + notUsed.stream().limit(NAMED).collect(Collectors.joining(", "))
               + (more > 0 ? " and " + more + " more" : "")
               + "; begin the names of fields of your own with _"
-              + (strangers.get() > LOOKED_AT
+              + (notUsed.size() > LOOKED_AT
                   ? ". Only the first " + LOOKED_AT + " were looked at for slips of the pen"
                   : ""));
     }
   }
 
-  private void finish(List<String> notUsed, AtomicInteger strangers) {
-    object.members().forEach((key, member) -> lookAt(key, member, notUsed, strangers));
-    children.forEach(child -> child.finish(notUsed, strangers));
+  private void finish(List<String> notUsed) {
+    object.members().forEach((key, member) -> lookAt(key, member, notUsed));
+    children.forEach(child -> child.finish(notUsed));
   }
 
-  private void lookAt(String key, Member member, List<String> notUsed, AtomicInteger strangers) {
+  private void lookAt(String key, Member member, List<String> notUsed) {
     if (declared.fields().containsKey(key) || key.startsWith("_") || key.startsWith("$")) {
       return;
     }
     Optional<String> meant =
-        strangers.get() < LOOKED_AT
+        notUsed.size() < LOOKED_AT
             ? NearMiss.of(key, declared.fields().keySet())
             : Optional.empty();
     if (meant.isEmpty()) {
-      if (strangers.incrementAndGet() <= NAMED) {
-        notUsed.add(PlainLine.of(path(key), LONGEST_NAMED));
-      }
+      notUsed.add(PlainLine.of(path(key), LONGEST_NAMED));
       return;
     }
     String word = meant.get();

@@ -29,16 +29,10 @@ final class FolderLock implements AutoCloseable {
    */
   private static final ReentrantLock IN_THIS_PROGRAM = new ReentrantLock(true);
 
-  private final Path folder;
   private final FileChannel channel;
 
-  private FolderLock(Path folder, FileChannel channel) {
-    this.folder = folder;
+  private FolderLock(FileChannel channel) {
     this.channel = channel;
-  }
-
-  Path folder() {
-    return folder;
   }
 
   /**
@@ -51,7 +45,6 @@ final class FolderLock implements AutoCloseable {
    */
   static FolderLock around(Path file) throws IOException, NotWrittenException {
     long end = System.nanoTime() + PATIENCE.toNanos();
-    Path folder = file.resolveSibling(".");
     try {
       if (!IN_THIS_PROGRAM.tryLock(PATIENCE.toNanos(), TimeUnit.NANOSECONDS)) {
         throw busy(file);
@@ -61,7 +54,7 @@ final class FolderLock implements AutoCloseable {
       throw busy(file);
     }
     try {
-      return new FolderLock(folder, locked(file, folder.resolve(NAME), end));
+      return new FolderLock(locked(file, file.resolveSibling(NAME), end));
     } catch (IOException | NotWrittenException | RuntimeException e) {
       IN_THIS_PROGRAM.unlock();
       throw e;

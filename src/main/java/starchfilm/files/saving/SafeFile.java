@@ -66,15 +66,7 @@ public final class SafeFile {
    * @throws NotWrittenException where it cannot be written; the file is as it was
    */
   public static Written rewrite(Path file, Change change) throws NotWrittenException {
-    try {
-      Path target = target(file);
-      try (FolderLock held = FolderLock.around(target)) {
-        ScratchFile.clear(held.folder(), true);
-        return written(file, target, change);
-      }
-    } catch (IOException | ReadOnlyFileSystemException e) {
-      throw NotWrittenException.because(file, WriteFailure.given(e), WriteFailure.mend(e));
-    }
+    return written(file, change, true);
   }
 
   /**
@@ -86,13 +78,7 @@ public final class SafeFile {
    * @throws NotWrittenException where it cannot be written; the file is as it was
    */
   public static Written replace(Path file, Change change) throws NotWrittenException {
-    try {
-      Path target = target(file);
-      ScratchFile.clear(target.resolveSibling("."), false);
-      return written(file, target, change);
-    } catch (IOException | ReadOnlyFileSystemException e) {
-      throw NotWrittenException.because(file, WriteFailure.given(e), WriteFailure.mend(e));
-    }
+    return written(file, change, false);
   }
 
   /**
@@ -134,13 +120,22 @@ public final class SafeFile {
     return target;
   }
 
-  private static Written written(Path file, Path target, Change change)
-      throws IOException, NotWrittenException {
-    for (int i = 0; i < TRIES; i++) {
-      Optional<Written> written = tried(target, change);
-      if (written.isPresent()) {
-        return written.get();
+  private static Written written(Path file, Change change, boolean alone)
+      throws NotWrittenException {
+    try {
+      Path target = target(file);
+      try (FolderLock held = alone ? FolderLock.around(target) : null) {
+        ScratchFile.clear(target.resolveSibling("."), held != null);
+        for (int i = 0; i < TRIES; i++) {
+          Optional<Written> written = tried(target, change);
+          if (written.isPresent()) {
+            return written.get();
+          }
+        }
       }
+    } catch (IOException | ReadOnlyFileSystemException e) {
+      WriteFailure why = WriteFailure.of(e);
+      throw NotWrittenException.because(file, why.given(), why.mend());
     }
     throw NotWrittenException.because(
         file, "another program keeps changing this file", "close it there and try again");

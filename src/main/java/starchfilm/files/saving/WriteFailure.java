@@ -6,29 +6,30 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.util.Locale;
 
-/** What the system said when a file could not be written, in a sentence for its owner. */
-public final class WriteFailure {
-  private static final String NO_RIGHT = "this file or its folder may not be written to";
-  private static final String CHECK_DISK = "nothing was changed; check the disk and try again";
-
-  private WriteFailure() {}
+/**
+ * What the system said when a file could not be written, in words for its owner.
+ *
+ * @param given what stands in the way
+ * @param mend what was left as it was, and what to do
+ */
+public record WriteFailure(String given, String mend) {
+  private static final WriteFailure NO_RIGHT =
+      new WriteFailure(
+          "this file or its folder may not be written to",
+          "nothing was changed; give yourself the right to write there, or use another folder");
 
   /**
-   * Why a file could not be written, and what to do.
+   * Why a file could not be written.
    *
    * @param e what the system threw
-   * @return such as {@code the disk is full; nothing was changed; make room and try again}
+   * @return the reason
    */
-  public static String why(Exception e) {
-    return given(e) + "; " + mend(e);
-  }
-
-  static String given(Exception e) {
+  public static WriteFailure of(Exception e) {
     if (e instanceof AccessDeniedException || e instanceof ReadOnlyFileSystemException) {
       return NO_RIGHT;
     }
     if (e instanceof NoSuchFileException) {
-      return "there is no such folder";
+      return new WriteFailure("there is no such folder", "make the folder, or check its name");
     }
     String reason =
         e instanceof FileSystemException named && named.getReason() != null
@@ -36,29 +37,29 @@ public final class WriteFailure {
             : String.valueOf(e.getMessage());
     String small = reason.toLowerCase(Locale.ROOT);
     if (small.contains("no space left") || small.contains("not enough space")) {
-      return "the disk is full";
+      return new WriteFailure("the disk is full", "nothing was changed; make room and try again");
     }
     if (small.contains("read-only") || small.contains("not permitted")) {
       return NO_RIGHT;
     }
     if (small.contains("name too long")) {
-      return "the name of the file is too long for the version before to be kept beside it";
+      return new WriteFailure(
+          "the name of the file is too long for the version before to be kept beside it",
+          "nothing was changed; give it a name of fewer than 240 bytes");
     }
-    if (small.contains("too large") || small.contains("quota")) {
-      return "the system does not let this file grow";
-    }
-    return "the system could not write the file";
+    return new WriteFailure(
+        small.contains("too large") || small.contains("quota")
+            ? "the system does not let this file grow"
+            : "the system could not write the file",
+        "nothing was changed; check the disk and try again");
   }
 
-  static String mend(Exception e) {
-    return switch (given(e)) {
-      case "the disk is full" -> "nothing was changed; make room and try again";
-      case "there is no such folder" -> "make the folder, or check its name";
-      case NO_RIGHT ->
-          "nothing was changed; give yourself the right to write there, or use another folder";
-      case "the name of the file is too long for the version before to be kept beside it" ->
-          "nothing was changed; give it a name of fewer than 240 bytes";
-      default -> CHECK_DISK;
-    };
+  /**
+   * The reason in one sentence.
+   *
+   * @return such as {@code the disk is full; nothing was changed; make room and try again}
+   */
+  public String sentence() {
+    return given + "; " + mend;
   }
 }

@@ -208,18 +208,18 @@ class SafeFileTest {
   @Test
   void saysWhatTheSystemSaid() {
     IOException full = new FileSystemException("a.json", null, "No space left on device");
-    assertThat(WriteFailure.given(full) + "; " + WriteFailure.mend(full))
+    assertThat(WriteFailure.of(full).sentence())
         .isEqualTo("the disk is full; nothing was changed; make room and try again");
     IOException plain = new IOException("No space left on device");
-    assertThat(WriteFailure.given(plain)).isEqualTo("the disk is full");
+    assertThat(WriteFailure.of(plain).given()).isEqualTo("the disk is full");
     IOException denied = new AccessDeniedException("a.json");
-    assertThat(WriteFailure.given(denied))
+    assertThat(WriteFailure.of(denied).given())
         .isEqualTo("this file or its folder may not be written to");
     IOException readOnly = new FileSystemException("a.json", null, "Read-only file system");
-    assertThat(WriteFailure.given(readOnly))
+    assertThat(WriteFailure.of(readOnly).given())
         .isEqualTo("this file or its folder may not be written to");
     IOException other = new IOException("Input/output error");
-    assertThat(WriteFailure.given(other) + "; " + WriteFailure.mend(other))
+    assertThat(WriteFailure.of(other).sentence())
         .isEqualTo(
             "the system could not write the file; nothing was changed; check the disk and try"
                 + " again");
