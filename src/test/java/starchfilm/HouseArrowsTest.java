@@ -73,6 +73,9 @@ class HouseArrowsTest {
       advice               material.ingredient material.recipe material.sorption material.air \
                            casting drying drying.uncertainty film film.risk casting.trial forecast \
                            files.json
+      request              material.ingredient material.recipe material.air casting jar.assay \
+                           jar.reagent jar.recovery files.amount files.findings files.notebook \
+                           files.roomlog film learning planning
       """
           .lines()
           .map(line -> List.of(line.split(" +")))
@@ -80,7 +83,7 @@ class HouseArrowsTest {
               Collectors.toMap(words -> words.get(0), words -> words.subList(1, words.size())));
 
   private static final List<String> ROOMS_WITH_THE_OUTSIDE =
-      List.of("files", "casting.trial", "learning", "report", "cli", "web");
+      List.of("files", "casting.trial", "learning", "request", "report", "cli", "web");
 
   static Stream<Arguments> rooms() {
     return MAY_KNOW.entrySet().stream().map(e -> Arguments.of(e.getKey(), e.getValue()));

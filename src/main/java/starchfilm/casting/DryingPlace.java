@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
  */
 public record DryingPlace(
     String name, Room room, RoomUncertainty uncertainty, OptionalDouble benchTemperatureK) {
+  /** What a room is called that nobody named. */
+  public static final String UNNAMED = "room";
+
   /**
    * A room that nobody named, whose air is known.
    *
@@ -20,7 +23,7 @@ public record DryingPlace(
    * @param benchTemperatureK temperature of what the plate stands on (K), or empty for the air's
    */
   public DryingPlace(Room room, OptionalDouble benchTemperatureK) {
-    this("room", room, RoomUncertainty.NONE, benchTemperatureK);
+    this(UNNAMED, room, RoomUncertainty.NONE, benchTemperatureK);
   }
 
   /** The same place with other air. */

@@ -13,6 +13,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import starchfilm.request.RefusedRequestException;
 
 /**
  * The program: its commands, and what happens when one of them fails.
@@ -49,9 +50,9 @@ final class App implements Runnable {
           new Offered("check", CheckCommand::new),
           new Offered("note", NoteCommand::new),
           new Offered("learn", LearnCommand::new),
-          new Offered("plan", PlanCommand::new),
+          new Offered("plan", PlanCommand::of),
           new Offered("thickness", ThicknessCommand::new),
-          new Offered("assay", AssayCommand::withPh),
+          new Offered("assay", AssayCommand::of),
           new Offered("serve", ServeCommand::new));
 
   private static final int LONGEST_SENTENCE = 400;
@@ -170,6 +171,10 @@ final class App implements Runnable {
     if (exception instanceof CommandFailure failure) {
       line.getErr().println("starchfilm: " + failure.getMessage());
       return failure.exitCode();
+    }
+    if (exception instanceof RefusedRequestException refused) {
+      refused.sentences().forEach(sentence -> line.getErr().println("starchfilm: " + sentence));
+      return ExitCodes.WRONG_INPUT;
     }
     line.getErr()
         .println(

@@ -17,8 +17,9 @@ final class AssayText {
    * Writes it.
    *
    * @param sheet what is in the jar
+   * @param assumptions what was taken for granted
    */
-  void write(AssaySheet sheet) {
+  void write(AssaySheet sheet, List<String> assumptions) {
     out.println("In the jar (middle, and the range that holds in 8 cases of 10):");
     for (AssaySheet.Row row : sheet.rows()) {
       out.printf(
@@ -29,6 +30,7 @@ final class AssayText {
     out.println(sheet.salt());
     sheet.saltLimits().forEach(this::item);
     section("What the figures say:", sheet.remarks());
+    section("Assumed:", assumptions);
     section("Take care:", sheet.cautions().stream().map(Caution::sentence).toList());
     section("Sources:", sheet.sources());
   }

@@ -18,6 +18,7 @@ import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.report.plan.PlannedTrial;
 import starchfilm.report.words.PlanWords;
+import starchfilm.request.PlanQuestion;
 
 /** Writes planned recipes as trial files, each under a name that is still free. */
 final class PlanFiles {
@@ -34,24 +35,19 @@ final class PlanFiles {
    *
    * @param typed the folder as typed; made where it is missing
    * @param plan the plan
-   * @param room the room as typed; its log is copied beside the files
+   * @param question what was asked; a log of its room is copied beside the files
    * @return the names written, with the folder as typed
    */
-  List<String> write(String typed, Plan plan, TypedRoom room) {
+  List<String> write(String typed, Plan plan, PlanQuestion question) {
     Path folder = folder(typed);
     List<String> written = new ArrayList<>();
     try {
       Files.createDirectories(folder);
-      if (room.log().isPresent()) {
-        copyLog(room.log().get(), folder);
+      if (question.log().isPresent()) {
+        copyLog(question.log().get(), folder);
       }
       for (PlannedRecipe recipe : plan.recipes()) {
-        String text =
-            PlannedTrial.text(
-                recipe,
-                plan.request().kitchen().scaleStepKg(),
-                room.section().deepCopy(),
-                plan.request().use());
+        String text = PlannedTrial.text(recipe, plan.request(), question.log());
         String name = PlanWords.title(recipe.goals()).toLowerCase(java.util.Locale.ROOT);
         written.add(typed + "/" + writeNew(folder, name.replaceAll("[^a-z]+", "-"), text));
       }

@@ -117,8 +117,7 @@ final class ServeCommand implements Callable<Integer> {
                 new LearntKnowledge(() -> List.of(workshops.in(root))),
                 DryingForecaster.QUICK_DRAWS),
             Workshop::taughtBy,
-            workshops,
-            new TypedQuestions(surroundings.in(root)));
+            workshops);
     Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
     try {
       return NotebookSite.start(serving, root, surroundings.clock(), useCases);

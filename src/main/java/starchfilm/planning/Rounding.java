@@ -62,7 +62,8 @@ final class Rounding {
     double water = cookedKg - powders - glycerolKg - vinegarKg;
     double waterInPaste = cookedKg * design.composition(supplies).water();
     double steam = waterInPaste * PotRules.STEAM.value() / (1 - PotRules.STEAM.value());
-    double waterKg = nearest(water + steam);
+    // On a coarse balance the nearest step may be less than the paste itself holds.
+    double waterKg = Math.max(nearest(water + steam), Math.ceil(water / stepKg) * stepKg);
     double lost = waterKg - water;
     Recipe recipe =
         new Recipe(

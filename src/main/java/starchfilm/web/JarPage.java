@@ -10,6 +10,9 @@ import starchfilm.jar.reagent.Reagent;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.report.plan.AssaySheet;
+import starchfilm.request.AssayRequest;
+import starchfilm.request.Field;
+import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
@@ -42,17 +45,30 @@ final class JarPage {
     if (!form.has("amount")) {
       return desk.page("jar", "jar", values);
     }
-    Words words = new Words(form);
     try {
-      Assay assay = desk.useCases().questions().assay(words(words, form));
+      AssayRequest jar = AssayRequest.read(entries(form));
+      Assay assay = jar.answer();
       values.put("sheet", AssaySheet.of(assay));
+      values.put("assumptions", jar.assumptions());
       values.put("asked", asked(form));
       values.put("planAddress", planAddress(assay));
-    } catch (Questions.NotAnswered e) {
-      values.put("why", List.of(words.inTheFormsWords(e.sentence())));
+    } catch (RefusedRequestException e) {
+      values.put("why", FormEntries.why(e));
       return Response.page(422, desk.html("jar", "jar", values));
     }
     return desk.page("jar", "jar", values);
+  }
+
+  /** Choices of the form say which of its fields are meant. */
+  private static FormEntries entries(Fields form) {
+    List<Field> jar =
+        switch (form.text("origin")) {
+          case "bought" -> AssayRequest.BOUGHT;
+          case "recorded" -> AssayRequest.RECORDED;
+          default -> AssayRequest.MEASURED;
+        };
+    List<Field> reading = AssayRequest.reading(form.text("reading"));
+    return new FormEntries(form, field -> jar.contains(field) || reading.contains(field));
   }
 
   /** What was asked, in a line. */
@@ -60,7 +76,8 @@ final class JarPage {
     String origin =
         switch (form.text("origin")) {
           case "recorded" -> "recovered as noted";
-          case "unknown" -> "recovered, not written down how";
+          case "recovered" -> "recovered, not written down how";
+          case "unknown" -> "of unknown origin";
           default -> "bought";
         };
     String label = form.text("label");
@@ -72,11 +89,11 @@ final class JarPage {
           case "index" -> ", read with a refractometer";
           default -> "";
         };
-    return Words.withUnit(form.text("amount"), "g")
+    return FormEntries.withUnit(form.text("amount"), "g")
         + ", "
         + origin
         + (origin.equals("bought") && !label.isEmpty()
-            ? ", " + Words.withUnit(label, "%") + " by the label"
+            ? ", " + FormEntries.withUnit(label, "%") + " by the label"
             : "")
         + reading;
   }
@@ -91,67 +108,5 @@ final class JarPage {
         + "&origin="
         + FileWord.of(assay.stock().origin())
         + (salt > 0 ? "&salted=" + Figures.percent(salt) : "");
-  }
-
-  private static List<String> words(Words words, Fields form) {
-    words
-        .named("--label", "Glycerol by the label")
-        .named("--density", "Hydrometer")
-        .named("--oil", "Oil")
-        .named("--salt", "Salt and soap")
-        .named("--at", "Temperature then")
-        .named("--origin", "It was")
-        .option("--mass", "amount", "g", "What the jar holds");
-    if (form.text("origin").equals("recorded")) {
-      record(words);
-    } else {
-      words.option("--origin", "origin", "It was");
-      if (form.text("origin").equals("bought")) {
-        words.option("--label", "label", "%", "Glycerol by the label");
-      } else {
-        words.option("--salt", "salt", "%", "Salt and soap");
-      }
-    }
-    String reading = form.text("reading");
-    if (!reading.isEmpty()) {
-      words.option("--at", "at", "C", "Temperature then");
-    }
-    return switch (reading) {
-      case "density" -> words.option("--density", "density", "Hydrometer").list();
-      case "bottle" ->
-          words
-              .option(
-                  "--bottle",
-                  List.of("bottle_empty", "bottle_water", "bottle_sample"),
-                  List.of("g", "g", "g"),
-                  "Bottle weighed three times")
-              .list();
-      case "sample" ->
-          words
-              .option(
-                  "--sample",
-                  List.of("sample_mass", "sample_volume"),
-                  List.of("g", "ml"),
-                  "Mass and volume of a sample")
-              .list();
-      case "index" -> words.option("--index", "index", "Refractive index").list();
-      default -> words.list();
-    };
-  }
-
-  private static void record(Words words) {
-    words
-        .option("--oil", List.of("oil", "oil_amount"), List.of("", "ml"), "Oil")
-        .option("--alcohol", List.of("alcohol", "alcohol_amount"), List.of("", "ml"), "Alcohol")
-        .option("--catalyst", List.of("catalyst", "catalyst_mass"), List.of("", "g"), "Lye used")
-        .option("--crude", "crude", "g", "Dark lower layer");
-    // Without an amount no acid was used, whatever stands in the choice of acids.
-    if (!words.typed("acid_amount", "Acid").isEmpty()) {
-      words.option(
-          "--acid",
-          List.of("acid", "acid_amount", "acid_strength"),
-          List.of("", "ml", "%"),
-          "Acid that split the soap");
-    }
   }
 }

@@ -20,7 +20,6 @@ import starchfilm.learning.Workshops;
  * @param adviser tells what to try next
  * @param learner learns from the trials of a folder; writes nothing
  * @param workshops what was learnt from the trials of the folder
- * @param questions what the commands answer too
  */
 public record UseCases(
     Function<Trial, TrialForecast> forecast,
@@ -28,5 +27,4 @@ public record UseCases(
     int sketchCases,
     Adviser adviser,
     BiFunction<Path, List<Trial>, Workshop> learner,
-    Workshops workshops,
-    Questions questions) {}
+    Workshops workshops) {}

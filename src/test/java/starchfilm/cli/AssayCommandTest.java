@@ -75,7 +75,7 @@ class AssayCommandTest {
   static Stream<Arguments> wrong() {
     return Stream.of(
         Arguments.of(
-            "assay", "--mass: not given; write what the jar holds, such as --mass \"500 g\""),
+            "assay|--label|99 %", "--mass: not given; write what the jar holds, such as 500g"),
         Arguments.of(
             "assay|--mass|500|--label|99 %",
             "--mass: \"500\" given, allowed a mass or a volume, such as 250 g or 200 ml; add the unit"),
@@ -85,11 +85,10 @@ class AssayCommandTest {
                 + " mass, such as 99.5 %"),
         Arguments.of(
             "assay|--mass|500 g|--density|1.2",
-            "--at: not given; write the temperature of the jar when it was read, such as --at \"20"
-                + " C\""),
+            "--at: not given; write the temperature of the jar when it was read, such as 20C"),
         Arguments.of(
             "assay|--mass|500 g|--at|20 C",
-            "--at: a temperature alone given; add --density, --bottle, --sample or --index"),
+            "--at: a temperature alone given; add one of --density, --bottle, --sample, --index"),
         Arguments.of(
             "assay|--mass|500 g|--density|heavy|--at|20 C",
             "--density: \"heavy\" given, allowed a density in g/ml or kg/m3, or a specific gravity"
@@ -100,12 +99,11 @@ class AssayCommandTest {
                 + " take the one you trust most"),
         Arguments.of(
             RECORD + "|--label|99 %",
-            "--label and --salt: given beside a record of recovery, which tells both; leave them"
-                + " out"),
+            "--label: given beside a record of recovery, which tells it; leave it out"),
         Arguments.of(
-            "assay|--mass|120 g|--oil|sunflower|1 l",
-            "--alcohol: not given, but a recovered jar needs it; write it like --alcohol methanol"
-                + " \"200 ml\""),
+            "assay|--mass|120 g|--oil|sunflower|1 l|--alcohol|methanol|200 ml",
+            "--catalyst: not given; write lye and mass, such as NaOH \"3.5 g\"; a recovered jar needs"
+                + " it"),
         Arguments.of(
             RECORD + "|--taken-out|adsorbent|3 g",
             "--taken-out: adsorbent given, but none was added; write --added adsorbent with its"
@@ -128,12 +126,35 @@ class AssayCommandTest {
   }
 
   @Test
+  void everyMistakeIsToldAtOnce() {
+    assertThat(run("assay|--mass|lots|--bottle|52 g|258|303 g")).isEqualTo(2);
+    assertThat(terminal.err().lines())
+        .containsExactly(
+            "starchfilm: --at: not given; write the temperature of the jar when it was read, such"
+                + " as 20C",
+            "starchfilm: --bottle: \"258\" given, allowed a mass in mg, g or kg, such as 412 g; add"
+                + " the unit",
+            "starchfilm: --mass: \"lots\" given, allowed a mass or a volume, such as 250 g or 200 ml;"
+                + " write one number with its unit");
+  }
+
+  @Test
+  void saysWhatItTookForGranted() {
+    run("assay|--mass|400 ml|--label|99.5 %");
+    assertThat(oneLine(terminal.out()))
+        .contains("the jar measured at 20 °C, with the density of 99.5 % glycerol");
+    run(RECORD);
+    assertThat(oneLine(terminal.out()))
+        .contains("an acid value of the oil of 0.3 mg KOH/g", "sodium hydroxide pellets of 9");
+  }
+
+  @Test
   void unknownOilListsTheKnown() {
     assertThat(
             run("assay|--mass|120 g|--oil|walnut|1 l|--alcohol|methanol|220 ml|--catalyst|KOH|9 g"))
         .isEqualTo(2);
     assertThat(terminal.err())
-        .startsWith("starchfilm: --oil: \"walnut\" given, allowed one of rapeseed, sunflower,");
+        .startsWith("starchfilm: --oil: \"walnut\" given, allowed rapeseed, sunflower,");
   }
 
   /** 1 L at pH 12 takes 100 mL of 0.1 mol/L acid: a general chemistry exercise. */

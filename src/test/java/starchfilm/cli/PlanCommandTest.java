@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
@@ -165,9 +166,8 @@ class PlanCommandTest {
             + " high-amylose corn, potato, tapioca, wheat, rice; did you mean potato?",
         "--starch    | maize             | --starch: \"maize\" given, allowed corn, waxy corn,"
             + " high-amylose corn, potato, tapioca, wheat, rice; did you mean corn?",
-        "--by        | 2026-04-01        | --by: \"2026-04-01\" given, which is past, allowed a"
-            + " moment after now, 2026-04-20 12:00; write a time from now, such as 5d, or a later"
-            + " day",
+        "--by        | 2026-04-01        | --by: \"2026-04-01\" given, allowed a moment after now,"
+            + " 2026-04-20 12:00; it is past; write a time from now, such as 5d, or a later day",
         "--by        | soonish           | --by: \"soonish\" given, allowed a time from now, such as"
             + " 5d or 36h, or a day to come, such as friday, 2026-12-01 or 1.12.2026 18:00; write it"
             + " like one of these",
@@ -184,11 +184,11 @@ class PlanCommandTest {
             + " acrylic, ptfe, silicone, laminate, steel; did you mean glass?",
         "--room      | 19C               | --room: \"19C\" given, allowed temperature and humidity,"
             + " such as 19C,55% or 8-18C,50-80%, or a hygrometer log, such as shed.csv; write it"
-            + " like one of these",
-        "--room      | -5C,55%           | --room: -5 °C given, allowed 1 to 90 °C; write the air"
-            + " beside the plates",
-        "--room      | 19C,150%          | --room: 150 % given, allowed 0 to 100 %; write the air"
-            + " beside the plates",
+            + " like this",
+        "--room      | -5C,55%           | --room: \"-5C,55%\" given, allowed 1 to 90 °C; write the"
+            + " air beside the plates",
+        "--room      | 19C,150%          | --room: \"19C,150%\" given, allowed 0 to 100 %; write the"
+            + " air beside the plates",
         "--feel      | brittle           | --feel: \"brittle\" given, allowed stiff, flexible,"
             + " stretchy; write one of these",
         "--thickness | 5cm               | dry thickness: 50 mm given, allowed 0.01 to 1 mm; cast"
@@ -197,8 +197,8 @@ class PlanCommandTest {
             + " 100 g; write the smallest step its display shows, such as 1 g or 0.1 g",
         "--sure      | 100%              | how sure the date must be: 100 % given, allowed 5 to 99 %;"
             + " 80 % is a usual choice",
-        "--use       | damp              | --use or --after: \"damp\" given, allowed air such as"
-            + " 50%,23C and a time such as 7d; write it like these",
+        "--use       | damp              | --use: \"damp\" given, allowed humidity and temperature,"
+            + " such as 50%,23C; write both",
       })
   void badInputGetsOneSentence(String option, String given, String sentence) {
     List<String> words = new ArrayList<>(Arrays.asList(words()));
@@ -233,9 +233,62 @@ class PlanCommandTest {
   }
 
   @Test
-  void whatIsNeededIsAskedFor() {
-    assertThat(terminal.run("plan", "--starch", "potato")).isEqualTo(2);
-    assertThat(terminal.err()).contains("--glycerol: not given; write what the jar holds");
+  void whatIsNeededIsAskedForAllTogether() {
+    assertThat(terminal.run("plan", "--starch", "pottato", "--by", "noon")).isEqualTo(2);
+    assertThat(terminal.err())
+        .contains(
+            "--glycerol: not given; write what the jar holds",
+            "--starch: \"pottato\" given",
+            "--plates: not given",
+            "--room: not given",
+            "--by: \"noon\" given");
+  }
+
+  @Test
+  void anOptionWrittenTwiceIsToldAndNothingElse() {
+    assertThat(plan("--plates", "2x 24cm round steel", "--glycerol", "3g")).isEqualTo(2);
+    assertThat(terminal.err().lines())
+        .containsExactly(
+            "starchfilm: --glycerol: given more than once, allowed once; leave all but one out",
+            "starchfilm: --plates: given more than once, allowed once; leave all but one out");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1x 5x5cm glass", "1x 5cm round", "1x 6cm round"})
+  void smallDishesOnACoarseBalanceArePlanned(String dish) {
+    List<String> words = new ArrayList<>(Arrays.asList(words()));
+    words.set(words.indexOf("--plates") + 1, dish);
+
+    assertThat(terminal.run(words.toArray(String[]::new))).isBetween(0, 1);
+    assertThat(terminal.err()).doesNotContain("given");
+  }
+
+  @Test
+  void airHumidityAndSpeedMayBeWrittenOneByOneAndASpeedBesideARoom() {
+    assertThat(plan("--rh", "40%")).isEqualTo(2);
+    assertThat(terminal.err()).contains("--rh: given beside --room, which says it too");
+    List<String> words = new ArrayList<>(Arrays.asList(words("--air", "19C", "--rh", "55%")));
+    words.remove("--room");
+    words.remove("19C,55%");
+
+    assertThat(plan("--speed", "0.5")).isZero();
+    Terminal again = new Terminal(folder);
+    words.addAll(List.of("--speed", "0.5"));
+    assertThat(again.run(words.toArray(String[]::new))).isZero();
+
+    assertThat(again.out()).isEqualTo(terminal.out()).doesNotContain("a still room");
+  }
+
+  @Test
+  void saysWhatItTookForGranted() {
+    plan();
+
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains(
+            "Not given, so assumed: vinegar of 5 % acid; plates without a rim; thin edge and thick"
+                + " spot 25 % from the average; a pot that holds 2 l; a balance that shows 1 g; a"
+                + " still room, 0.1 m/s; a film used in air of 50 % and 23 °C; 7 days after it"
+                + " dried.");
   }
 
   private int plan(String... more) {

@@ -62,8 +62,7 @@ final class RunningSite implements AutoCloseable {
                   beforeWork.run();
                   return Workshop.taughtBy(root, trials);
                 },
-                workshops,
-                starchfilm.cli.CommandQuestions.over(folder)));
+                workshops));
     this.visitor = new Visitor(address());
   }
 

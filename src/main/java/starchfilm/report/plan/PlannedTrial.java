@@ -15,14 +15,20 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.Optional;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
+import starchfilm.casting.SwingingRoom;
 import starchfilm.casting.Use;
 import starchfilm.files.notebook.FileWord;
+import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
 import starchfilm.report.words.PlanWords;
@@ -46,12 +52,12 @@ public final class PlannedTrial {
    * The file.
    *
    * @param recipe the recipe
-   * @param scaleStepKg step of the balance (kg)
-   * @param room the field {@code room} of the file
-   * @param use where the film will be used
+   * @param request what was asked
+   * @param log the log of its room, where that has one
    * @return its text
    */
-  public static String text(PlannedRecipe recipe, double scaleStepKg, ObjectNode room, Use use) {
+  public static String text(PlannedRecipe recipe, PlanRequest request, Optional<Path> log) {
+    Use use = request.use();
     Potful potful = recipe.potfuls().get(0);
     ObjectNode trial = MAPPER.createObjectNode();
     trial.put(
@@ -60,7 +66,7 @@ public final class PlannedTrial {
             + ": "
             + RecipeWords.starchKinds(potful.recipe())
             + " starch");
-    put(trial, "scale_g", scaleStepKg * G_PER_KG);
+    put(trial, "scale_g", request.kitchen().scaleStepKg() * G_PER_KG);
     trial.set("recipe", recipe(potful.recipe()));
     ObjectNode cook = trial.putObject("cook");
     put(cook, "minutes", potful.recipe().cook().durationS().times(1 / MINUTE_S));
@@ -70,7 +76,7 @@ public final class PlannedTrial {
         potful.recipe().cook().topTemperatureK().plus(Estimate.exact(-ZERO_CELSIUS_K)));
     put(cook, "water_lost_g", potful.recipe().cook().waterLostKg().times(G_PER_KG));
     trial.set("pour", pour(recipe, potful));
-    trial.set("room", room);
+    trial.set("room", room(request.place(), log));
     ObjectNode film = trial.putObject("use");
     put(film, "rh_pct", use.relativeHumidity() * PERCENT_PER_UNIT);
     put(film, "air_C", use.temperatureK() - ZERO_CELSIUS_K);
@@ -103,6 +109,34 @@ public final class PlannedTrial {
       put(sour, "acidity_pct", vinegar.acidityFraction().times(PERCENT_PER_UNIT));
     }
     put(node.putObject("water"), "mass_g", recipe.waterKg().value() * G_PER_KG);
+    return node;
+  }
+
+  private static ObjectNode room(DryingPlace place, Optional<Path> log) {
+    ObjectNode node = MAPPER.createObjectNode();
+    if (!place.name().equals(DryingPlace.UNNAMED)) {
+      // So that what is poured there teaches of that room.
+      node.put("name", place.name());
+    }
+    AirState air = place.room().at(0);
+    put(node, "air_speed_m_per_s", air.speedMPerS());
+    if (log.isPresent()) {
+      node.put("log_csv", String.valueOf(log.get().getFileName()));
+    } else if (place.room() instanceof SwingingRoom swinging) {
+      double warmth = swinging.mean().temperatureK() - ZERO_CELSIUS_K;
+      double humidity = swinging.mean().relativeHumidity();
+      double warmer = swinging.temperatureHalfSwingK();
+      double damper = swinging.humidityHalfSwing();
+      ObjectNode swing = node.putObject("swing");
+      put(swing, "coolest_C", warmth - warmer);
+      put(swing, "warmest_C", warmth + warmer);
+      put(swing, "driest_rh_pct", (humidity - damper) * PERCENT_PER_UNIT);
+      put(swing, "dampest_rh_pct", (humidity + damper) * PERCENT_PER_UNIT);
+    } else {
+      put(node, "air_C", air.temperatureK() - ZERO_CELSIUS_K);
+      put(node, "rh_pct", air.relativeHumidity() * PERCENT_PER_UNIT);
+    }
+    place.benchTemperatureK().ifPresent(kelvin -> put(node, "bench_C", kelvin - ZERO_CELSIUS_K));
     return node;
   }
 

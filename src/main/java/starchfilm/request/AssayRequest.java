@@ -1,0 +1,215 @@
+package starchfilm.request;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import starchfilm.files.notebook.FileWord;
+import starchfilm.jar.assay.Assay;
+import starchfilm.jar.assay.Assayer;
+import starchfilm.jar.assay.DensityReading;
+import starchfilm.jar.assay.JarReading;
+import starchfilm.jar.recovery.RecoveryLog;
+import starchfilm.material.ingredient.VolkKaehler2018;
+import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
+
+/**
+ * What is in this jar?
+ *
+ * @param massKg what it holds (kg); of a jar with a record, the record has it too
+ * @param record how it was recovered, if that was written down
+ * @param label glycerol by the label (kg per kg), of a bought jar
+ * @param reading a reading, if there is one
+ * @param salt salt and soap in it (kg per kg), if known
+ * @param origin where it comes from
+ * @param assumptions what was taken for granted, a sentence each
+ */
+public record AssayRequest(
+    Estimate massKg,
+    Optional<RecoveryLog> record,
+    OptionalDouble label,
+    Optional<JarReading> reading,
+    Optional<Estimate> salt,
+    GlycerolOrigin origin,
+    List<String> assumptions) {
+  static final Field MASS =
+      Field.option(
+              "--mass",
+              "AMOUNT",
+              "What the jar holds, without the jar: 500 g, or 400 ml where it was not weighed.")
+          .onPage("What the jar holds", "amount g");
+  static final Field LABEL =
+      Field.option("--label", "SHARE", "Glycerol by the label of a bought jar, such as 99.5 %%.")
+          .onPage("Glycerol by the label", "label %");
+  static final Field SALT =
+      Field.option("--salt", "SHARE", "Salt and soap in it, if known, such as 3 %%.")
+          .onPage("Salt and soap", "salt %");
+
+  /** What may be written, as a command shows it. */
+  public static final List<Field.Section> SECTIONS =
+      List.of(
+          new Field.Section("", List.of(MASS, LABEL, JarOrigin.ORIGIN, SALT)),
+          new Field.Section("A reading of the jar", JarReadings.FIELDS),
+          new Field.Section("How it was recovered", RecoveryRecord.FIELDS));
+
+  /** What is written of a bought jar, beside a reading. */
+  public static final List<Field> BOUGHT = List.of(MASS, LABEL, JarOrigin.ORIGIN);
+
+  /** What is written of a jar without label and record, beside a reading. */
+  public static final List<Field> MEASURED = List.of(MASS, SALT, JarOrigin.ORIGIN);
+
+  /** What is written of a jar with a record, beside a reading. */
+  public static final List<Field> RECORDED =
+      List.of(
+          MASS,
+          RecoveryRecord.OIL,
+          RecoveryRecord.ALCOHOL,
+          RecoveryRecord.CATALYST,
+          RecoveryRecord.CRUDE,
+          RecoveryRecord.ACID);
+
+  private static final double ROOM_K = 293.15;
+
+  /** Copies the list. */
+  public AssayRequest {
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /**
+   * What is written of one kind of reading.
+   *
+   * @param key the input that asks for it, or for its first part, up to a line: density, bottle,
+   *     sample or index
+   * @return its fields; empty for no such reading
+   */
+  public static List<Field> reading(String key) {
+    return JarReadings.of(key);
+  }
+
+  /**
+   * Reads what was written.
+   *
+   * @param entries what was written
+   * @return the request
+   * @throws RefusedRequestException where it cannot be meant
+   */
+  public static AssayRequest read(Entries entries) {
+    EntryReader in = new EntryReader(entries);
+    in.require(MASS, "what the jar holds, such as 500g");
+    Optional<JarReading> reading = JarReadings.read(in);
+    if (RecoveryRecord.isWritten(in)) {
+      return recorded(in, reading);
+    }
+    OptionalDouble label = in.number(LABEL, Quantities::share);
+    if (label.isEmpty() && reading.isEmpty() && !JarReadings.isWritten(in)) {
+      in.refuse(
+          "nothing to go by given; add "
+              + in.quoted(LABEL)
+              + ", a reading such as "
+              + in.quoted(JarReadings.DENSITY)
+              + ", or the record of recovery beginning with "
+              + in.quoted(RecoveryRecord.OIL));
+    }
+    Optional<Estimate> salt = in.one(SALT, typed -> Estimate.exact(Quantities.share(typed)));
+    if (label.isPresent() && salt.isPresent()) {
+      in.refuse(
+          LABEL, "given beside " + in.quoted(SALT) + "; a bought jar holds none, leave one out");
+    }
+    if (label.isPresent()) {
+      requireOrigin(in, GlycerolOrigin.BOUGHT, in.quoted(LABEL));
+    }
+    GlycerolOrigin origin =
+        label.isPresent()
+            ? GlycerolOrigin.BOUGHT
+            : JarOrigin.of(in, SALT, salt.map(Estimate::value).orElse(0.0));
+    Optional<Estimate> massKg = massKg(in, reading, label);
+    return in.finished(
+        () ->
+            new AssayRequest(
+                massKg.orElseThrow(),
+                Optional.empty(),
+                label,
+                reading,
+                salt,
+                origin,
+                in.assumptions()));
+  }
+
+  private static AssayRequest recorded(EntryReader in, Optional<JarReading> reading) {
+    for (Field told : List.of(LABEL, SALT)) {
+      if (in.has(told)) {
+        in.refuse(told, "given beside a record of recovery, which tells it; leave it out");
+      }
+    }
+    requireOrigin(in, GlycerolOrigin.RECOVERED, "a record of recovery");
+    Optional<Estimate> massKg = in.one(MASS, Quantities::massKg);
+    Optional<RecoveryLog> record = RecoveryRecord.read(in, massKg.orElse(Estimate.exact(1)));
+    return in.finished(
+        () ->
+            new AssayRequest(
+                massKg.orElseThrow(),
+                record,
+                OptionalDouble.empty(),
+                reading,
+                Optional.empty(),
+                GlycerolOrigin.RECOVERED,
+                in.assumptions()));
+  }
+
+  private static void requireOrigin(EntryReader in, GlycerolOrigin only, String because) {
+    JarOrigin.stated(in)
+        .filter(stated -> stated != only)
+        .ifPresent(
+            stated ->
+                in.refuse(
+                    JarOrigin.ORIGIN,
+                    FileWord.of(stated)
+                        + " given beside "
+                        + because
+                        + ", which means "
+                        + FileWord.of(only)
+                        + "; leave one out"));
+  }
+
+  /** Mass as weighed, or from the volume by the density read, else by that of the label. */
+  private static Optional<Estimate> massKg(
+      EntryReader in, Optional<JarReading> reading, OptionalDouble label) {
+    double labelled = label.orElse(1);
+    double fraction = labelled > 0 && labelled <= 1 ? labelled : 1;
+    boolean read = reading.isPresent() && reading.get() instanceof DensityReading;
+    double kgPerM3 =
+        reading.isPresent() && reading.get() instanceof DensityReading measured
+            ? measured.densityKgPerM3().value()
+            : new VolkKaehler2018().kgPerM3(fraction, ROOM_K);
+    Optional<Estimate> mass = in.one(MASS, typed -> Quantities.massKg(typed, kgPerM3));
+    if (mass.isPresent() && !read && in.one(MASS, Quantities::isVolume, false)) {
+      in.assume(
+          "the jar measured at 20 \u00B0C, with the density of "
+              + Figures.percent(fraction)
+              + " % glycerol");
+    }
+    return mass;
+  }
+
+  /**
+   * What is in the jar.
+   *
+   * @return the assay
+   * @throws RefusedRequestException where there can be no such jar
+   */
+  public Assay answer() {
+    Assayer assayer = new Assayer();
+    try {
+      if (record.isPresent()) {
+        return assayer.recovered(record.get(), reading);
+      }
+      return label.isPresent()
+          ? assayer.bought(massKg, label.getAsDouble(), reading)
+          : assayer.measured(massKg, reading.orElseThrow(), salt, origin);
+    } catch (IllegalArgumentException e) {
+      // The domain refuses impossible jars in one sentence meant for the reader.
+      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
+    }
+  }
+}

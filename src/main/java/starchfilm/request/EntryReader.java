@@ -1,0 +1,155 @@
+package starchfilm.request;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import starchfilm.files.amount.MistypedException;
+
+/**
+ * Reads entries one by one; mistakes are kept, so that all are told together, and so is what was
+ * assumed.
+ *
+ * <p>After a mistake reading goes on with what stands for a field that was left out, or NaN;
+ * nothing is made of it, for {@link #finished} refuses.
+ */
+final class EntryReader {
+  private final Entries entries;
+  private final List<String> mistakes = new ArrayList<>();
+  private final List<String> remarks = new ArrayList<>();
+  private final List<String> usual = new ArrayList<>();
+
+  EntryReader(Entries entries) {
+    this.entries = entries;
+  }
+
+  boolean has(Field field) {
+    return !entries.words(field).isEmpty();
+  }
+
+  String quoted(Field field) {
+    return entries.quoted(field);
+  }
+
+  /** Names of fields in a row, as a sentence lists them. */
+  String quoted(Field... fields) {
+    return Stream.of(fields).map(entries::quoted).collect(Collectors.joining(", "));
+  }
+
+  /** What several words mean. */
+  <T> Optional<T> all(Field field, Function<List<String>, T> meaning) {
+    List<String> words = entries.words(field);
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    int before = mistakes.size();
+    try {
+      if (words.stream().anyMatch(String::isBlank)) {
+        refuse(field, "nothing given in one of its places; fill in all of them");
+      } else if (words.size() > field.most() && !field.isRepeatable()) {
+        refuse(field, "given more than once, allowed once; leave all but one out");
+      } else {
+        return Optional.of(meaning.apply(words));
+      }
+    } catch (MistypedException e) {
+      refuse(field, String.valueOf(e.getMessage()));
+    } catch (IllegalArgumentException e) {
+      refuseAfter(before, e);
+    }
+    return Optional.empty();
+  }
+
+  /** What one word means. */
+  <T> Optional<T> one(Field field, Function<String, T> meaning) {
+    return all(field, words -> meaning.apply(words.get(0)));
+  }
+
+  <T> T one(Field field, Function<String, T> meaning, T otherwise) {
+    return one(field, meaning).orElse(otherwise);
+  }
+
+  /** A number; NaN where it was mistyped. */
+  OptionalDouble number(Field field, ToDoubleFunction<String> meaning) {
+    return has(field)
+        ? OptionalDouble.of(one(field, meaning::applyAsDouble, Double.NaN))
+        : OptionalDouble.empty();
+  }
+
+  /** A number that is usually this, and was taken so where nothing is written. */
+  double usually(Field field, ToDoubleFunction<String> meaning, double value, String words) {
+    OptionalDouble given = number(field, meaning);
+    if (given.isEmpty()) {
+      usual.add(words);
+    }
+    return given.orElse(value);
+  }
+
+  /** Notes that a field must be written. */
+  void require(Field field, String ask) {
+    if (!has(field)) {
+      refuse(field, "not given; write " + ask);
+    }
+  }
+
+  void refuse(Field field, String why) {
+    mistakes.add(entries.name(field) + ": " + why);
+  }
+
+  void refuse(String sentence) {
+    mistakes.add(sentence);
+  }
+
+  void remark(String sentence) {
+    remarks.add(sentence);
+  }
+
+  /** Notes what is taken where nobody says, as a phrase. */
+  void assume(String phrase) {
+    usual.add(phrase);
+  }
+
+  /** A part of a request, unless what is read for it holds a mistake. */
+  <T> Optional<T> made(Supplier<T> part) {
+    int before = mistakes.size();
+    try {
+      T made = part.get();
+      return mistakes.size() == before ? Optional.of(made) : Optional.empty();
+    } catch (IllegalArgumentException e) {
+      refuseAfter(before, e);
+    } catch (NoSuchElementException e) {
+      // A field above that was mistyped, or not given where it must be.
+      if (mistakes.isEmpty()) {
+        throw e;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A mistake above is reason enough for whatever came of it. */
+  private void refuseAfter(int before, IllegalArgumentException e) {
+    if (mistakes.size() == before) {
+      mistakes.add(String.valueOf(e.getMessage()));
+    }
+  }
+
+  /** The whole request, or every mistake. */
+  <T> T finished(Supplier<T> whole) {
+    Optional<T> made = mistakes.isEmpty() ? made(whole) : Optional.empty();
+    return made.orElseThrow(() -> new RefusedRequestException(mistakes));
+  }
+
+  /** What was taken for granted, in sentences. */
+  List<String> assumptions() {
+    List<String> all = new ArrayList<>(remarks);
+    if (!usual.isEmpty()) {
+      all.add("Not given, so assumed: " + String.join("; ", usual) + ".");
+    }
+    return all;
+  }
+}

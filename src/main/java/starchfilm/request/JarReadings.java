@@ -1,0 +1,147 @@
+package starchfilm.request;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.jar.assay.DensityReading;
+import starchfilm.jar.assay.JarReading;
+import starchfilm.jar.assay.RefractometerReading;
+import starchfilm.numerics.evidence.Estimate;
+
+/** A reading of a jar: hydrometer, weighed bottle, weighed volume or refractometer. */
+final class JarReadings {
+  static final Field DENSITY =
+      Field.option(
+              "--density",
+              "DENSITY",
+              "Hydrometer reading: 1.231 g/ml, 1231 kg/m3, or 1.231 alone for specific gravity"
+                  + " 20/20.")
+          .onPage("Hydrometer", "density");
+  static final Field BOTTLE =
+      Field.option(
+              "--bottle",
+              "MASS",
+              "One small bottle weighed empty, brimful of water, and brimful of the jar's content,"
+                  + " all at the same temperature. The best way with a kitchen scale.")
+          .words(3, 3)
+          .onPage(
+              "Bottle weighed three times", "bottle_empty g", "bottle_water g", "bottle_sample g");
+  static final Field SAMPLE =
+      Field.option(
+              "--sample",
+              "AMOUNT",
+              "Mass and volume of a sample in a measuring cylinder (good to about 1 %%).")
+          .words(2, 2)
+          .onPage("Mass and volume of a sample", "sample_mass g", "sample_volume ml");
+  static final Field INDEX =
+      Field.option("--index", "INDEX", "Refractive index, such as 1.4429.")
+          .onPage("Refractive index", "index");
+  static final Field AT =
+      Field.option("--at", "TEMPERATURE", "Temperature of the jar when it was read, 15 to 30 C.")
+          .onPage("Temperature then", "at C");
+  static final List<Field> FIELDS = List.of(DENSITY, BOTTLE, SAMPLE, INDEX, AT);
+
+  private static final Field[] KINDS = {DENSITY, BOTTLE, SAMPLE, INDEX};
+
+  /** A stand-in, so that other mistakes are found beside a missing temperature. */
+  private static final double ROOM_K = 293.15;
+
+  /** A thermometer read to 1 C. */
+  private static final double TEMPERATURE_SD = 1 / Math.sqrt(12);
+
+  /** A hydrometer with a scale mark every 0.002 g/ml, read to a mark. */
+  private static final double HYDROMETER_SD_KG_PER_M3 = 1;
+
+  /** A hand refractometer with a mark every 0.0005. */
+  private static final double REFRACTOMETER_SD = 0.0003;
+
+  /** A measuring cylinder: about one per cent; judged. */
+  private static final double CYLINDER_RELATIVE_SD = 0.01;
+
+  /** Water at 20 C, what specific gravity 20/20 is counted from (kg/m3). */
+  private static final double WATER_AT_20C = 998.2;
+
+  private static final Pattern TYPED_DENSITY =
+      Pattern.compile("([0-9]+(?:[.,][0-9]+)?)\\s*(g/ml|g/cm3|kg/l|kg/m3|)");
+
+  private JarReadings() {}
+
+  /** The fields of the reading whose first input has this name, up to a line. */
+  static List<Field> of(String key) {
+    return Stream.of(KINDS)
+        .filter(kind -> kind.parts().get(0).key().split("_", 2)[0].equals(key))
+        .findFirst()
+        .map(kind -> List.of(kind, AT))
+        .orElse(List.of());
+  }
+
+  static boolean isWritten(EntryReader in) {
+    return FIELDS.stream().anyMatch(in::has);
+  }
+
+  /** The reading; empty where none was given, or none that can be read. */
+  static Optional<JarReading> read(EntryReader in) {
+    List<Field> given = List.of(KINDS).stream().filter(in::has).toList();
+    if (given.isEmpty()) {
+      if (in.has(AT)) {
+        in.refuse(AT, "a temperature alone given; add one of " + in.quoted(KINDS));
+      }
+      return Optional.empty();
+    }
+    if (given.size() > 1) {
+      in.refuse(
+          "more than one reading given, allowed one of "
+              + in.quoted(KINDS)
+              + "; take the one you trust most");
+    }
+    in.require(AT, "the temperature of the jar when it was read, such as 20C");
+    double kelvin = in.one(AT, Quantities::temperatureK, ROOM_K);
+    Field kind = given.get(0);
+    return in.all(kind, words -> reading(kind, words, new Estimate(kelvin, TEMPERATURE_SD)));
+  }
+
+  private static JarReading reading(Field kind, List<String> words, Estimate temperatureK) {
+    if (kind.equals(DENSITY)) {
+      return new DensityReading(
+          new Estimate(densityKgPerM3(words.get(0)), HYDROMETER_SD_KG_PER_M3), temperatureK);
+    }
+    if (kind.equals(BOTTLE)) {
+      return DensityReading.bottle(
+          Quantities.massKg(words.get(0)),
+          Quantities.massKg(words.get(1)),
+          Quantities.massKg(words.get(2)),
+          temperatureK);
+    }
+    if (kind.equals(SAMPLE)) {
+      int volume = Quantities.isVolume(words.get(0)) ? 0 : 1;
+      double m3 = Quantities.volumeM3(words.get(volume));
+      return DensityReading.weighedVolume(
+          Quantities.massKg(words.get(1 - volume)),
+          new Estimate(m3, CYLINDER_RELATIVE_SD * m3),
+          temperatureK);
+    }
+    double index = Quantities.number(words.get(0), "a refractive index, 1.333 to 1.474");
+    return new RefractometerReading(new Estimate(index, REFRACTOMETER_SD), temperatureK);
+  }
+
+  private static double densityKgPerM3(String text) {
+    Matcher matcher = TYPED_DENSITY.matcher(text.strip().toLowerCase(Locale.ROOT));
+    if (!matcher.matches()) {
+      throw new MistypedException(
+          text,
+          "a density in g/ml or kg/m3, or a specific gravity without unit",
+          "write it like 1.231 g/ml");
+    }
+    double number = Double.parseDouble(matcher.group(1).replace(',', '.'));
+    return switch (matcher.group(2)) {
+      case "kg/m3" -> number;
+      // Above 10 a bare number can only be in kg/m3.
+      case "" -> number < 10 ? number * WATER_AT_20C : number;
+      default -> number * 1000;
+    };
+  }
+}

@@ -1,0 +1,129 @@
+package starchfilm.request;
+
+import java.util.List;
+import java.util.Optional;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.jar.reagent.PhAdjustment;
+import starchfilm.jar.reagent.Reagent;
+import starchfilm.material.ingredient.MolarMass;
+import starchfilm.numerics.evidence.Figures;
+
+/**
+ * How much of a dilute acid or lye takes a volume from one pH to another?
+ *
+ * @param bath what is adjusted
+ * @param target the pH wanted
+ * @param reagent what is added
+ * @param molPerM3 its concentration (mol/m3)
+ * @param strength its strength as written
+ */
+public record PhRequest(
+    PhAdjustment.Bath bath, double target, Reagent reagent, double molPerM3, String strength) {
+  private static final Field VOLUME =
+      Field.option("--volume", "VOLUME", "The volume to adjust, such as 500 ml.");
+  private static final Field FROM = Field.option("--from", "PH", "The pH now.");
+  private static final Field TO = Field.option("--to", "PH", "The pH wanted.");
+  private static final Field WITH =
+      Field.option(
+          "--with",
+          "WHAT",
+          "At home vinegar, citric (acid) or baking soda; under supervision also H3PO4, HCl, H2SO4,"
+              + " NaOH or KOH.");
+  private static final Field STRENGTH =
+      Field.option(
+          "--strength", "STRENGTH", "Its strength: 0.1 mol/l, or 4 %% of its mass; at most 10 %%.");
+  private static final Field SOAP =
+      Field.option("--soap", "MASS", "Soap in the volume, if known; it takes up acid.");
+
+  /** What may be written, as a command shows it. */
+  public static final List<Field.Section> SECTIONS =
+      List.of(new Field.Section("", List.of(VOLUME, FROM, TO, WITH, STRENGTH, SOAP)));
+
+  private static final String PH = "a pH, 0 to 14";
+
+  /** Sodium oleate stands for soap (kg/mol). */
+  private static final double SOAP_KG_PER_MOL =
+      MolarMass.OLEIC_ACID - MolarMass.HYDROGEN + MolarMass.SODIUM;
+
+  /** Nothing stronger is dosed by the millilitre (kg per kg); judged, no source. */
+  private static final double STRONGEST = 0.1;
+
+  /**
+   * Reads what was written.
+   *
+   * @param entries what was written
+   * @return the request
+   * @throws RefusedRequestException where it cannot be meant
+   */
+  public static PhRequest read(Entries entries) {
+    EntryReader in = new EntryReader(entries);
+    in.require(VOLUME, "the volume to adjust, such as 500ml");
+    in.require(FROM, "the pH now, such as 9.5");
+    in.require(TO, "the pH wanted, such as 6.5");
+    in.require(WITH, "what is added, such as vinegar");
+    in.require(STRENGTH, "its strength, such as 5%");
+    double m3 = in.one(VOLUME, Quantities::volumeM3, Double.NaN);
+    double from = in.one(FROM, typed -> Quantities.number(typed, PH), Double.NaN);
+    double to = in.one(TO, typed -> Quantities.number(typed, PH), Double.NaN);
+    double soapKg = in.one(SOAP, typed -> Quantities.massKg(typed).value(), 0.0);
+    Optional<Reagent> reagent =
+        in.one(
+            WITH,
+            typed ->
+                KnownName.find(
+                    typed,
+                    List.of(Reagent.values()),
+                    one -> List.of(one.formula(), one.tradeName())));
+    Optional<Double> molPerM3 =
+        reagent.flatMap(with -> in.one(STRENGTH, typed -> molPerM3(with, typed)));
+    return in.finished(
+        () ->
+            new PhRequest(
+                new PhAdjustment.Bath(m3, from, soapKg / SOAP_KG_PER_MOL),
+                to,
+                reagent.orElseThrow(),
+                molPerM3.orElseThrow(),
+                in.one(STRENGTH, String::strip, "")));
+  }
+
+  private static double molPerM3(Reagent reagent, String strength) {
+    boolean molar = Quantities.isConcentration(strength);
+    double share =
+        molar ? reagent.massShare(Quantities.molPerM3(strength)) : Quantities.share(strength);
+    if (share > STRONGEST) {
+      throw new MistypedException(
+          strength
+              + " of "
+              + reagent.tradeName()
+              + (molar ? ", " + Figures.percent(share) + " %" : ""),
+          "up to 10 %",
+          "dilute it first, acid or lye into water and never water into it, and ask again");
+    }
+    return molar
+        ? Quantities.molPerM3(strength)
+        : share * reagent.solutionKgPerM3(share) / reagent.kgPerMol();
+  }
+
+  /**
+   * Whether soap was counted.
+   *
+   * @return false where none was named
+   */
+  public boolean countsSoap() {
+    return bath.soapMol() > 0;
+  }
+
+  /**
+   * How much it takes.
+   *
+   * @return the step
+   * @throws RefusedRequestException where the reagent cannot go there
+   */
+  public PhAdjustment answer() {
+    try {
+      return PhAdjustment.to(bath, target, reagent, molPerM3);
+    } catch (IllegalArgumentException e) {
+      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
+    }
+  }
+}

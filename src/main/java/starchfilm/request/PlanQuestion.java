@@ -1,0 +1,115 @@
+package starchfilm.request;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.Use;
+import starchfilm.learning.Workshop;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.planning.Kitchen;
+import starchfilm.planning.Plan;
+import starchfilm.planning.PlanRequest;
+import starchfilm.planning.Planner;
+import starchfilm.planning.StarchAtHand;
+import starchfilm.planning.Supplies;
+import starchfilm.planning.Wish;
+
+/**
+ * What can be made of what is at hand?
+ *
+ * @param request what the planner is asked
+ * @param log the log of the room, where it has one
+ * @param assumptions what was taken for granted, a sentence each
+ */
+public record PlanQuestion(PlanRequest request, Optional<Path> log, List<String> assumptions) {
+  static final Field BY =
+      Field.option(
+              "--by",
+              "WHEN",
+              "When it must be ready: 5d after the pour, friday, 2026-12-01 18:00. Not given: any"
+                  + " time.")
+          .onPage("Ready after", "by d");
+  static final Field SURE =
+      Field.option("--sure", "SHARE", "How sure that must be. Default: 80%%.");
+
+  /** What may be written, as a command shows it. */
+  public static final List<Field.Section> SECTIONS =
+      List.of(
+          new Field.Section("What is at hand", WrittenSupplies.FIELDS),
+          new Field.Section("Plates, pot and balance", WrittenKitchen.FIELDS),
+          new Field.Section("The film wanted", WrittenWish.FIELDS),
+          new Field.Section("Where it dries", WrittenPlace.FIELDS),
+          new Field.Section("By when", List.of(BY, SURE)));
+
+  /** Copies the list. */
+  public PlanQuestion {
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /**
+   * Reads what was written.
+   *
+   * @param entries what was written
+   * @param folder where a room log lies
+   * @param clock the clock on the wall: the pour is now
+   * @return the question
+   * @throws RefusedRequestException where it cannot be meant
+   */
+  public static PlanQuestion read(Entries entries, Path folder, Clock clock) {
+    EntryReader in = new EntryReader(entries);
+    Optional<Supplies> supplies = WrittenSupplies.read(in);
+    Optional<Kitchen> kitchen = WrittenKitchen.read(in);
+    Optional<Wish> wish = WrittenWish.read(in);
+    Optional<WrittenPlace> place = WrittenPlace.read(in, folder, clock);
+    OptionalDouble byS = in.number(BY, typed -> WrittenDate.secondsFromNow(typed, clock));
+    double sure = in.one(SURE, Quantities::share, PlanRequest.USUALLY_SURE);
+    if (byS.isPresent() && !in.has(SURE)) {
+      in.assume("ready in 80 of 100 likely cases");
+    }
+    Optional<Use> use = WrittenWish.use(in);
+    return in.finished(
+        () ->
+            new PlanQuestion(
+                new PlanRequest(
+                    supplies.orElseThrow(),
+                    kitchen.orElseThrow(),
+                    wish.orElseThrow(),
+                    place.orElseThrow().place(),
+                    byS,
+                    sure,
+                    use.orElseThrow()),
+                place.get().log(),
+                in.assumptions()));
+  }
+
+  /** Of a room that nobody named, only what rooms have in common is known. */
+  private String learntRoom() {
+    String name = request.place().name();
+    return name.equals(DryingPlace.UNNAMED) ? "" : name;
+  }
+
+  /**
+   * Plans.
+   *
+   * @param workshop what earlier trials taught
+   * @return the plan
+   * @throws RefusedRequestException where the wishes contradict each other
+   */
+  public Plan answer(Workshop workshop) {
+    List<StarchAtHand> starches = request.supplies().starches();
+    Map<StarchKind, Double> evenShares =
+        starches.stream()
+            .collect(Collectors.toMap(StarchAtHand::kind, starch -> 1.0 / starches.size()));
+    try {
+      return new Planner(workshop.factors(learntRoom(), evenShares, false)).plan(request);
+    } catch (IllegalArgumentException e) {
+      // The domain refuses impossible requests in one sentence meant for the reader.
+      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
+    }
+  }
+}

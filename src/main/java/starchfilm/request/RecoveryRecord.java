@@ -1,0 +1,267 @@
+package starchfilm.request;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import starchfilm.jar.reagent.Dose;
+import starchfilm.jar.reagent.Reagent;
+import starchfilm.jar.recovery.Alcohol;
+import starchfilm.jar.recovery.LaterAddition;
+import starchfilm.jar.recovery.LaterAddition.Agent;
+import starchfilm.jar.recovery.OilBatch;
+import starchfilm.jar.recovery.OilKind;
+import starchfilm.jar.recovery.RecoveryLog;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
+
+/** The record of how a jar was recovered from oil. */
+final class RecoveryRecord {
+  static final Field OIL =
+      Field.option("--oil", "WHAT", "Kind and amount of the oil: sunflower \"1 l\".")
+          .words(2, 2)
+          .onPage("Oil", "oil", "oil_amount ml");
+  static final Field ACID_VALUE =
+      Field.option(
+          "--acid-value",
+          "MG-KOH-PER-G",
+          "Free acid of the oil; left out, that of its kind is taken.");
+  static final Field ALCOHOL =
+      Field.option("--alcohol", "WHAT", "Kind and amount of the alcohol: methanol \"200 ml\".")
+          .words(2, 2)
+          .onPage("Alcohol", "alcohol", "alcohol_amount ml");
+  static final Field CATALYST =
+      Field.option("--catalyst", "WHAT", "Lye and mass: NaOH \"3.5 g\".")
+          .words(2, 2)
+          .onPage("Lye used", "catalyst", "catalyst_mass g");
+  static final Field CATALYST_PURITY =
+      Field.option(
+          "--catalyst-purity", "SHARE", "Purity of that lye; left out, that of pellets is taken.");
+  static final Field CRUDE =
+      Field.option("--crude", "MASS", "The dark lower layer as drawn off.")
+          .onPage("Dark lower layer", "crude g");
+  static final Field SHARE =
+      Field.option(
+          "--share", "SHARE", "How much of that layer went into this jar. Default: 100 %%");
+  static final Field ACID =
+      Field.option(
+              "--acid",
+              "WHAT",
+              "Acid that split the soap, amount, strength: HCl \"40 ml\" \"10 %%\", or in mol/l.")
+          .words(3, 3)
+          .onPage("Acid that split the soap", "acid", "acid_amount ml", "acid_strength %");
+  static final Field LYE =
+      Field.option(
+              "--lye",
+              "WHAT",
+              "Lye that brought the pH back, amount, strength: NaOH \"5 ml\" \"4 %%\"; solid for"
+                  + " pellets.")
+          .words(3, 3);
+  static final Field FATTY_LAYER_LEFT =
+      Field.flag("--fatty-layer-left", "The fatty acid that floated up was not taken off.");
+  static final Field SALT_OUT = Field.option("--salt-out", "MASS", "Salt filtered off, dry.");
+  static final Field ALCOHOL_OUT =
+      Field.option("--alcohol-out", "AMOUNT", "Alcohol caught when it was driven off.");
+  static final Field ADDED =
+      Field.option(
+              "--added",
+              "WHAT",
+              "Something added later: methanol \"50 ml\", magnesium-sulfate \"10 g\", adsorbent \"20"
+                  + " g\". May be repeated.")
+          .words(2, 2)
+          .repeatable();
+  static final Field TAKEN_OUT =
+      Field.option(
+              "--taken-out", "WHAT", "How much of that was taken out again, dry. May be repeated.")
+          .words(2, 2)
+          .repeatable();
+  static final List<Field> FIELDS =
+      List.of(
+          OIL,
+          ACID_VALUE,
+          ALCOHOL,
+          CATALYST,
+          CATALYST_PURITY,
+          CRUDE,
+          SHARE,
+          ACID,
+          LYE,
+          FATTY_LAYER_LEFT,
+          SALT_OUT,
+          ALCOHOL_OUT,
+          ADDED,
+          TAKEN_OUT);
+
+  private static final Estimate NONE = Estimate.exact(0);
+  private static final String SOLID = "solid";
+  private static final double WATER_KG_PER_M3 = 998;
+
+  private record Portion(Agent agent, Estimate massKg) {}
+
+  private RecoveryRecord() {}
+
+  static boolean isWritten(EntryReader in) {
+    return FIELDS.stream().anyMatch(in::has);
+  }
+
+  /** The record of a jar that now holds this mass (kg); empty where there is a mistake in it. */
+  static Optional<RecoveryLog> read(EntryReader in, Estimate jarKg) {
+    return in.made(() -> log(in, jarKg));
+  }
+
+  private static RecoveryLog log(EntryReader in, Estimate jarKg) {
+    in.require(OIL, "kind and amount, such as sunflower \"1 l\"; a recovered jar needs it");
+    in.require(ALCOHOL, "kind and amount, such as methanol \"200 ml\"; a recovered jar needs it");
+    in.require(CATALYST, "lye and mass, such as NaOH \"3.5 g\"; a recovered jar needs it");
+    Optional<OilBatch> oil = oil(in);
+    Optional<Alcohol> alcohol =
+        in.one(ALCOHOL, typed -> known(typed, Alcohol.values(), Alcohol::tradeName));
+    double alcoholKgPerM3 = alcohol.orElse(Alcohol.METHANOL).kgPerM3();
+    Optional<Estimate> alcoholKg =
+        in.all(ALCOHOL, words -> Quantities.massKg(words.get(1), alcoholKgPerM3));
+    Optional<Dose> catalyst = catalyst(in);
+    Optional<Estimate> crude = in.one(CRUDE, Quantities::massKg);
+    double share = in.one(SHARE, Quantities::share, 1.0);
+    Optional<Dose> acid = in.all(ACID, words -> dose(words, Reagent.acids()));
+    Optional<Dose> lye = in.all(LYE, words -> dose(words, Reagent.lyes()));
+    Estimate saltOut = in.one(SALT_OUT, Quantities::massKg, NONE);
+    Estimate alcoholOut =
+        in.one(ALCOHOL_OUT, typed -> Quantities.massKg(typed, alcoholKgPerM3), NONE);
+    List<LaterAddition> additions = additions(in);
+    return new RecoveryLog(
+        oil.orElseThrow(),
+        alcohol.orElseThrow(),
+        alcoholKg.orElseThrow(),
+        catalyst.orElseThrow(),
+        crude,
+        Estimate.exact(share),
+        acid,
+        !in.has(FATTY_LAYER_LEFT),
+        saltOut,
+        lye,
+        alcoholOut,
+        additions,
+        jarKg);
+  }
+
+  private static Optional<OilBatch> oil(EntryReader in) {
+    Optional<Estimate> acidValue =
+        in.one(
+            ACID_VALUE,
+            typed ->
+                Estimate.exact(Quantities.number(typed, "an acid value in mg KOH/g, such as 2.5")));
+    Optional<OilBatch> oil =
+        in.all(
+            OIL,
+            words -> {
+              OilKind kind = known(words.get(0), OilKind.values(), OilKind::tradeName);
+              double density = (kind.densityKgPerM3().min() + kind.densityKgPerM3().max()) / 2;
+              OilBatch batch = OilBatch.of(kind, Quantities.massKg(words.get(1), density));
+              return new OilBatch(
+                  batch.massKg(),
+                  batch.saponificationMgPerG(),
+                  acidValue.orElse(batch.acidMgPerG()));
+            });
+    if (acidValue.isEmpty()) {
+      oil.ifPresent(
+          batch ->
+              in.assume(
+                  "an acid value of the oil of "
+                      + Figures.of(batch.acidMgPerG().value(), 2)
+                      + " mg KOH/g, as usual for its kind"));
+    }
+    return oil;
+  }
+
+  private static Optional<Dose> catalyst(EntryReader in) {
+    Optional<Double> purity = in.one(CATALYST_PURITY, Quantities::share);
+    return in.all(
+        CATALYST,
+        words -> {
+          Reagent kind = reagent(words.get(0), Reagent.lyes());
+          if (purity.isEmpty()) {
+            in.assume(
+                kind.tradeName()
+                    + " pellets of "
+                    + Figures.percent(kind.solidPurity().value())
+                    + " % purity");
+          }
+          return Dose.weighed(
+              kind,
+              Quantities.massKg(words.get(1)),
+              purity.map(Estimate::exact).orElse(kind.solidPurity()));
+        });
+  }
+
+  /** Kind, amount and strength of an acid or a lye. */
+  private static Dose dose(List<String> words, List<Reagent> kinds) {
+    Reagent kind = reagent(words.get(0), kinds);
+    String amount = words.get(1);
+    String strength = words.get(2);
+    if (kind.isLye() && strength.equals(SOLID)) {
+      return Dose.weighed(kind, Quantities.massKg(amount), kind.solidPurity());
+    }
+    if (Quantities.isConcentration(strength)) {
+      return Dose.measured(
+          kind, Quantities.jugM3(amount), Estimate.exact(Quantities.molPerM3(strength)));
+    }
+    double share = Quantities.share(strength);
+    return Dose.weighed(
+        kind, Quantities.massKg(amount, kind.solutionKgPerM3(share)), Estimate.exact(share));
+  }
+
+  private static List<LaterAddition> additions(EntryReader in) {
+    List<Portion> out = in.all(TAKEN_OUT, RecoveryRecord::portions).orElse(List.of());
+    List<Portion> added = in.all(ADDED, RecoveryRecord::portions).orElse(List.of());
+    for (Portion taken : out) {
+      if (added.stream().noneMatch(portion -> portion.agent() == taken.agent())) {
+        in.refuse(
+            TAKEN_OUT,
+            taken.agent().tradeName()
+                + " given, but none was added; write "
+                + in.quoted(ADDED)
+                + " "
+                + taken.agent().tradeName().replace(' ', '-')
+                + " with its amount");
+      }
+    }
+    return added.stream()
+        .map(
+            portion ->
+                new LaterAddition(
+                    portion.agent(),
+                    portion.massKg(),
+                    out.stream()
+                        .filter(taken -> taken.agent() == portion.agent())
+                        .reduce((one, last) -> last)
+                        .map(Portion::massKg)
+                        .orElse(NONE)))
+        .toList();
+  }
+
+  private static List<Portion> portions(List<String> words) {
+    List<Portion> portions = new ArrayList<>();
+    for (int i = 0; i + 1 < words.size(); i += 2) {
+      Agent agent = known(words.get(i), Agent.values(), Agent::tradeName);
+      String amount = words.get(i + 1);
+      portions.add(
+          new Portion(
+              agent,
+              switch (agent) {
+                case METHANOL -> Quantities.massKg(amount, Alcohol.METHANOL.kgPerM3());
+                case ETHANOL -> Quantities.massKg(amount, Alcohol.ETHANOL.kgPerM3());
+                case WATER -> Quantities.massKg(amount, WATER_KG_PER_M3);
+                default -> Quantities.massKg(amount);
+              }));
+    }
+    return portions;
+  }
+
+  private static Reagent reagent(String typed, List<Reagent> kinds) {
+    return KnownName.find(typed, kinds, one -> List.of(one.tradeName(), one.formula()));
+  }
+
+  private static <E> E known(String typed, E[] all, Function<E, String> name) {
+    return KnownName.find(typed, List.of(all), one -> List.of(name.apply(one)));
+  }
+}

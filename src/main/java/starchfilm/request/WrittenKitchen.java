@@ -1,0 +1,88 @@
+package starchfilm.request;
+
+import java.util.List;
+import java.util.Optional;
+import starchfilm.files.amount.Measure;
+import starchfilm.planning.Kitchen;
+
+/** Pot, balance and plates, as written. */
+final class WrittenKitchen {
+  static final Field PLATES =
+      Field.option(
+              "--plates",
+              "PLATES",
+              "Number, sides and material: \"4x300x200mm glass\", \"2x 24cm round steel\". Known: glass,"
+                  + " polypropylene, acrylic, ptfe, silicone, laminate, steel.")
+          .onPage("Plates");
+  static final Field RIM =
+      Field.option("--rim", "LENGTH", "Height of the plates' rim, such as 10mm. Not given: none.")
+          .onPage("Rim", "rim mm");
+  static final Field UNEVEN =
+      Field.option(
+          "--uneven",
+          "SHARE",
+          "How far thin edge and thick spot are from the average. Default: 25%%.");
+  static final Field POT =
+      Field.option("--pot", "VOLUME", "What the pot holds, brim-full. Default: 2l.")
+          .onPage("Pot", "pot l");
+  static final Field SCALE =
+      Field.option("--scale", "MASS", "Smallest step the balance shows. Default: 1g.")
+          .onPage("Step of the balance", "scale g");
+
+  /** The parts of plates, which only a form asks for one by one. */
+  private static final Field COUNT = Field.input("Plates", "plates");
+
+  private static final Field LENGTH = Field.input("Length of a plate", "length mm");
+  private static final Field WIDTH = Field.input("Width of a plate", "width mm");
+  private static final Field MATERIAL = Field.input("Material", "material");
+
+  static final List<Field> FIELDS = List.of(PLATES, RIM, UNEVEN, POT, SCALE);
+
+  private static final double USUAL_POT_M3 = 2e-3;
+  private static final double USUAL_STEP_KG = 1e-3;
+  private static final double USUALLY_UNEVEN = 0.25;
+
+  private WrittenKitchen() {}
+
+  static Optional<Kitchen> read(EntryReader in) {
+    return in.made(
+        () -> {
+          Optional<WrittenPlates> plates = plates(in);
+          double rimM = in.usually(RIM, Quantities::lengthM, 0, "plates without a rim");
+          double uneven =
+              in.usually(
+                  UNEVEN,
+                  Quantities::share,
+                  USUALLY_UNEVEN,
+                  "thin edge and thick spot 25 % from the average");
+          double potM3 =
+              in.usually(POT, Quantities::volumeM3, USUAL_POT_M3, "a pot that holds 2 l");
+          double stepKg =
+              in.usually(
+                  SCALE,
+                  typed -> Measure.mass(typed).kg(),
+                  USUAL_STEP_KG,
+                  "a balance that shows 1 g");
+          WrittenPlates poured = plates.orElseThrow();
+          if (poured.isRound()) {
+            in.remark("A round plate is counted as the square of the same area.");
+          }
+          return new Kitchen(potM3, stepKg, poured.plate(), rimM, poured.count(), uneven);
+        });
+  }
+
+  private static Optional<WrittenPlates> plates(EntryReader in) {
+    if (!in.has(COUNT) && !in.has(LENGTH) && !in.has(WIDTH)) {
+      in.require(PLATES, "your plates, such as \"4x300x200mm glass\"");
+      return in.one(PLATES, WrittenPlates::parse);
+    }
+    for (Field part : List.of(COUNT, LENGTH, WIDTH)) {
+      in.require(part, "a number, such as 2");
+    }
+    int count =
+        in.one(COUNT, typed -> (int) Quantities.number(typed, "a whole number, such as 2"), 1);
+    double lengthM = in.one(LENGTH, Quantities::lengthM, Double.NaN);
+    double widthM = in.one(WIDTH, Quantities::lengthM, Double.NaN);
+    return in.one(MATERIAL, typed -> WrittenPlates.of(count, lengthM, widthM, typed));
+  }
+}

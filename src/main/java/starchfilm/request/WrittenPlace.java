@@ -1,0 +1,273 @@
+package starchfilm.request;
+
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.PERCENT;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.Room;
+import starchfilm.casting.RoomUncertainty;
+import starchfilm.casting.SwingingRoom;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.Notice;
+import starchfilm.files.roomlog.RoomLogReader;
+import starchfilm.material.air.AirState;
+
+/**
+ * Where plates dry, as people write it: {@code 19C,55%}, {@code 8-18C,50-80%} for a day and night,
+ * or the name of a hygrometer log; or its air, humidity and speed one by one.
+ *
+ * @param place the place, its air from now on
+ * @param log the log, where one was named
+ */
+record WrittenPlace(DryingPlace place, Optional<Path> log) {
+  static final Field ROOM =
+      Field.option(
+              "--room",
+              "AIR",
+              "The air beside the plates: 19C,55%%, or 8-18C,50-80%% by night and day, or a hygrometer"
+                  + " log such as shed.csv; add 0.5m/s near a fan.")
+          .onPage("Room");
+  static final Field AIR =
+      Field.option("--air", "TEMPERATURE", "Or the air's temperature alone, such as 20C.")
+          .onPage("Air temperature", "air C");
+  static final Field HUMIDITY =
+      Field.option("--rh", "SHARE", "And its relative humidity, such as 50%%.")
+          .onPage("Relative humidity", "rh %");
+  static final Field SPEED =
+      Field.option("--speed", "M/S", "And its speed: 0.1 in a still room, 1 by a fan.")
+          .onPage("Air speed", "speed m/s");
+  static final Field NAME =
+      Field.option(
+              "--room-name",
+              "NAME",
+              "What your trials call that room, for what the command learn has found of it. Not"
+                  + " given: only what your rooms have in common.")
+          .onPage("What you call the room", "room_name");
+  static final Field BENCH =
+      Field.option(
+          "--bench",
+          "TEMPERATURE",
+          "Temperature of what the plates stand on. Not given: the air's.");
+  static final List<Field> FIELDS = List.of(ROOM, AIR, HUMIDITY, SPEED, NAME, BENCH);
+
+  private static final String ALLOWED =
+      "temperature and humidity, such as 19C,55% or 8-18C,50-80%, or a hygrometer log, such as"
+          + " shed.csv";
+  private static final String NUMBER = "(-?[0-9]+(?:[.,][0-9]+)?)";
+  private static final Pattern PART =
+      Pattern.compile(
+          "[\\s,;]*" + NUMBER + "(?:\\s*(?:-|\u2013|to)\\s*" + NUMBER + ")?\\s*(\u00B0?C|%|m/s)",
+          Pattern.CASE_INSENSITIVE);
+  private static final double COLDEST_C = 1;
+  private static final double WARMEST_C = 90;
+  private static final double FASTEST_M_PER_S = 20;
+
+  /** Air speed of a still room; judged, as for a trial file. */
+  private static final double STILL_M_PER_S = 0.1;
+
+  private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
+
+  private record Span(double from, double to) {
+    double middle() {
+      return (from + to) / 2;
+    }
+
+    double half() {
+      return (to - from) / 2;
+    }
+
+    static Span of(double one, double other) {
+      return new Span(Math.min(one, other), Math.max(one, other));
+    }
+  }
+
+  /** The words of a room, taken apart. */
+  private record Parts(@Nullable Span air, @Nullable Span humidity, @Nullable Span speed) {}
+
+  /** Whether anything is said of the air. */
+  static boolean isWritten(EntryReader in) {
+    return in.has(ROOM) || in.has(AIR) || in.has(HUMIDITY);
+  }
+
+  /**
+   * Reads a room; nothing where there is a mistake in it.
+   *
+   * @param folder where a log lies
+   * @param clock tells the time of the pour: now
+   */
+  static Optional<WrittenPlace> read(EntryReader in, Path folder, Clock clock) {
+    return in.made(
+        () -> {
+          OptionalDouble benchK = in.number(BENCH, Quantities::temperatureK);
+          String name =
+              in.one(NAME, String::strip)
+                  .filter(given -> !given.isEmpty())
+                  .orElse(DryingPlace.UNNAMED);
+          Optional<Path> log = in.one(ROOM, typed -> file(typed, folder)).flatMap(file -> file);
+          Room room = log.isPresent() ? logged(in, log.get()) : aired(in, clock);
+          return new WrittenPlace(new DryingPlace(name, room, RoomUncertainty.NONE, benchK), log);
+        });
+  }
+
+  private static Room aired(EntryReader in, Clock clock) {
+    if (!in.has(ROOM)) {
+      Field missing = in.has(AIR) ? HUMIDITY : in.has(HUMIDITY) ? AIR : ROOM;
+      if (!in.has(missing)) {
+        in.require(
+            missing,
+            "the air beside the plates, such as "
+                + (missing.equals(AIR) ? "19C" : missing.equals(HUMIDITY) ? "55%" : "19C,55%"));
+      }
+    } else if (in.has(AIR) || in.has(HUMIDITY)) {
+      beside(in, in.has(AIR) ? AIR : HUMIDITY);
+    }
+    Optional<Parts> whole = in.one(ROOM, WrittenPlace::whole);
+    Optional<Span> air =
+        in.one(AIR, typed -> alone(typed, "a temperature, such as 20 C", Parts::air));
+    Optional<Span> humidity =
+        in.one(
+            HUMIDITY, typed -> alone(typed, "a share in per cent, such as 50 %", Parts::humidity));
+    Optional<Span> said = whole.flatMap(parts -> Optional.ofNullable(parts.speed()));
+    if (said.isPresent() && in.has(SPEED)) {
+      beside(in, SPEED);
+    }
+    return room(
+        air.or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.air()))).orElseThrow(),
+        humidity
+            .or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.humidity())))
+            .orElseThrow(),
+        said.isPresent() ? said.get().middle() : speedMPerS(in),
+        clock);
+  }
+
+  private static void beside(EntryReader in, Field field) {
+    in.refuse(field, "given beside " + in.quoted(ROOM) + ", which says it too; leave one out");
+  }
+
+  private static double speedMPerS(EntryReader in) {
+    return in.usually(SPEED, WrittenPlace::speed, STILL_M_PER_S, "a still room, 0.1 m/s");
+  }
+
+  private static Parts whole(String typed) {
+    Parts parts = parts(typed, ALLOWED);
+    if (parts.air() == null || parts.humidity() == null) {
+      throw unreadable(typed, ALLOWED);
+    }
+    return parts;
+  }
+
+  private static Parts parts(String typed, String allowed) {
+    Span air = null;
+    Span humidity = null;
+    Span speed = null;
+    Matcher matcher = PART.matcher(typed);
+    int end = 0;
+    while (matcher.lookingAt()) {
+      double from = number(matcher.group(1));
+      double to = matcher.group(2) == null ? from : number(matcher.group(2));
+      Span span = Span.of(from, to);
+      String unit = matcher.group(3);
+      if (unit.equals("%")) {
+        humidity = within(typed, span, 0, 100, " %");
+      } else if (unit.equalsIgnoreCase("m/s")) {
+        speed = within(typed, span, 0, FASTEST_M_PER_S, " m/s");
+      } else {
+        air = within(typed, span, COLDEST_C, WARMEST_C, " \u00B0C");
+      }
+      end = matcher.end();
+      matcher.region(end, typed.length());
+    }
+    if (end == 0 || !typed.substring(end).isBlank()) {
+      throw unreadable(typed, allowed);
+    }
+    return new Parts(air, humidity, speed);
+  }
+
+  private static MistypedException unreadable(String typed, String allowed) {
+    return new MistypedException(typed, allowed, "write it like this");
+  }
+
+  private static Span alone(String typed, String allowed, Function<Parts, @Nullable Span> part) {
+    Span span = part.apply(parts(typed, allowed));
+    if (span == null) {
+      throw new MistypedException(typed, allowed, "write it with its unit");
+    }
+    return span;
+  }
+
+  private static double speed(String typed) {
+    double speed = Quantities.speedMPerS(typed);
+    within(typed, new Span(speed, speed), 0, FASTEST_M_PER_S, " m/s");
+    return speed;
+  }
+
+  private static Room room(Span air, Span humidity, double speedMPerS, Clock clock) {
+    AirState mean =
+        new AirState(air.middle() + ZERO_CELSIUS_K, humidity.middle() * PERCENT, speedMPerS);
+    if (air.half() == 0 && humidity.half() == 0) {
+      return new ConstantRoom(mean);
+    }
+    double now = LocalTime.now(clock).toSecondOfDay();
+    double untilWarmest = (WARMEST_AT.toSecondOfDay() - now + DAY_S) % DAY_S;
+    return new SwingingRoom(mean, air.half(), humidity.half() * PERCENT, untilWarmest);
+  }
+
+  private static Span within(String typed, Span span, double least, double most, String unit) {
+    if (span.from() < least || span.to() > most) {
+      throw new MistypedException(
+          typed,
+          Math.round(least) + " to " + Math.round(most) + unit,
+          "write the air beside the plates");
+    }
+    return span;
+  }
+
+  private static double number(String digits) {
+    return Double.parseDouble(digits.replace(',', '.'));
+  }
+
+  private static Optional<Path> file(String typed, Path folder) {
+    try {
+      Path path = folder.resolve(typed);
+      boolean named = typed.toLowerCase(Locale.ROOT).endsWith(".csv");
+      return named || Files.isRegularFile(path) ? Optional.of(path) : Optional.empty();
+    } catch (InvalidPathException noFile) {
+      return Optional.empty();
+    }
+  }
+
+  /** The log is taken to begin with the pour. */
+  private static Room logged(EntryReader in, Path file) {
+    for (Field other : List.of(AIR, HUMIDITY)) {
+      if (in.has(other)) {
+        beside(in, other);
+      }
+    }
+    Findings findings = new Findings(file.toString().replace('\\', '/'));
+    Optional<LoggedRoom> room =
+        new RoomLogReader(new Findings(findings.file()))
+            .read(file, Optional.empty(), speedMPerS(in), findings);
+    findings.faults().stream().map(Fault::sentence).forEach(fault -> in.refuse(ROOM, fault));
+    findings.notices().stream().map(Notice::sentence).forEach(in::remark);
+    in.assume("the pour at the first line of the log");
+    return room.orElseThrow();
+  }
+}

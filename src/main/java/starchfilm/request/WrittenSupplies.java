@@ -1,0 +1,179 @@
+package starchfilm.request;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.material.recipe.GlycerolStock;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.planning.StarchAtHand;
+import starchfilm.planning.Supplies;
+
+/** What is in the cupboard, as written. */
+final class WrittenSupplies {
+  static final Field GLYCEROL =
+      Field.option(
+              "--glycerol",
+              "MASS",
+              "What the jar of glycerol holds, such as 250g; none for no glycerol.")
+          .onPage("Glycerol in the jar", "glycerol g");
+  static final Field PURITY =
+      Field.option(
+              "--purity",
+              "SHARE",
+              "Glycerol in the jar, such as 82%% (see starchfilm assay). Not given: 80 to 100 %%.")
+          .onPage("Purity", "purity %");
+  static final Field PURE =
+      Field.option("--pure", "MASS", "Or the pure glycerol in the jar, such as 205g.");
+  static final Field SALT =
+      Field.option("--salt", "SHARE", "Salt and soap in the jar, such as 3%%. Not given: none.")
+          .onPage("Salt and soap", "salt %");
+  static final Field STARCH =
+      Field.option(
+              "--starch",
+              "KIND [MASS [MOISTURE]]",
+              "A starch, and how much there is: potato, or potato 400g; may be repeated. Known:"
+                  + " corn, waxy corn, high-amylose corn, potato, tapioca, wheat, rice.")
+          .words(1, 3)
+          .repeatable()
+          .onPage("Starch", "starch");
+  static final Field VINEGAR =
+      Field.option(
+              "--vinegar",
+              "SHARE",
+              "Acid in the vinegar as labelled; none for no vinegar. Default: 5%%.")
+          .onPage("Vinegar", "vinegar %");
+  static final List<Field> FIELDS =
+      List.of(GLYCEROL, PURITY, PURE, SALT, JarOrigin.ORIGIN, STARCH, VINEGAR);
+
+  private static final String NONE = "none";
+
+  /** A jar that nobody assayed holds this much glycerol; assumed, as for a trial file. */
+  private static final Estimate UNKNOWN_PURITY = Estimate.between(0.8, 1);
+
+  private WrittenSupplies() {}
+
+  static Optional<Supplies> read(EntryReader in) {
+    in.require(GLYCEROL, "what the jar holds, such as 250g, or none");
+    in.require(STARCH, "a starch you have, such as potato");
+    return in.made(
+        () -> {
+          double jarKg = in.one(GLYCEROL, WrittenSupplies::massKgOrNone, Double.NaN);
+          GlycerolStock jar = jar(in, jarKg);
+          double acidity =
+              in.usually(VINEGAR, WrittenSupplies::shareOrNone, 0.05, "vinegar of 5 % acid");
+          List<StarchAtHand> starches = in.all(STARCH, WrittenSupplies::starches).orElse(List.of());
+          return new Supplies(jar, jarKg, starches, acidity);
+        });
+  }
+
+  private static double massKgOrNone(String typed) {
+    return isNone(typed) ? 0 : Quantities.massKg(typed).value();
+  }
+
+  private static double shareOrNone(String typed) {
+    return isNone(typed) ? 0 : Quantities.share(typed);
+  }
+
+  private static boolean isNone(String typed) {
+    return typed.strip().equalsIgnoreCase(NONE);
+  }
+
+  private static GlycerolStock jar(EntryReader in, double jarKg) {
+    if (in.has(PURITY) && in.has(PURE)) {
+      in.refuse(in.quoted(PURITY) + " and " + in.quoted(PURE) + " say the same; leave one out");
+    }
+    double salt = in.one(SALT, Quantities::share, 0.0);
+    GlycerolOrigin origin = JarOrigin.of(in, SALT, salt);
+    Estimate glycerol = purity(in, jarKg, salt);
+    if (glycerol.value() <= 1 && glycerol.value() + salt > 1 + 1e-9) {
+      in.refuse(
+          SALT,
+          in.one(SALT, String::strip, "")
+              + " beside the glycerol makes more than 100 % of the jar, allowed 100 % together;"
+              + " what is left is water");
+    }
+    return new GlycerolStock(glycerol, Estimate.exact(salt), origin);
+  }
+
+  private static Estimate purity(EntryReader in, double jarKg, double salt) {
+    if (in.has(PURE)) {
+      double pureKg = in.one(PURE, typed -> Quantities.massKg(typed).value(), Double.NaN);
+      if (pureKg > jarKg || pureKg < 0) {
+        String held = in.one(GLYCEROL, String::strip, "");
+        in.refuse(
+            PURE,
+            in.one(PURE, String::strip, "")
+                + " of pure glycerol given in a jar of "
+                + held
+                + ", allowed 0 g to "
+                + held
+                + "; check both, or assay the jar");
+      }
+      return Estimate.exact(jarKg > 0 ? pureKg / jarKg : 1);
+    }
+    if (in.has(PURITY)) {
+      double share = in.one(PURITY, Quantities::share, Double.NaN);
+      if (share <= 0 || share > 1) {
+        in.refuse(
+            PURITY,
+            in.one(PURITY, String::strip, "")
+                + " given, allowed more than 0 to 100 %; write the glycerol in the jar in per cent,"
+                + " such as 82%");
+      }
+      return Estimate.exact(share);
+    }
+    double rest = 1 - salt;
+    if (jarKg == 0) {
+      return Estimate.exact(rest);
+    }
+    in.remark(
+        "The jar's purity was not given; 80 to 100 % glycerol is taken, which widens every range."
+            + " Assay the jar to narrow them.");
+    return UNKNOWN_PURITY.value() <= rest
+        ? UNKNOWN_PURITY
+        : new Estimate(Math.max(0, rest), UNKNOWN_PURITY.sd());
+  }
+
+  /** Each kind is followed by what is known of it, so a word that is no amount begins a new one. */
+  private static List<StarchAtHand> starches(List<String> typed) {
+    // A whole entry may stand in one pair of quotes, as a plate does.
+    List<String> words = new ArrayList<>();
+    for (String word : typed) {
+      int amount = word.replaceFirst("\\s+[0-9].*", "").length();
+      words.add(word.substring(0, amount));
+      if (amount < word.length()) {
+        words.addAll(List.of(word.substring(amount).strip().split("\\s+(?=[0-9])")));
+      }
+    }
+    List<StarchAtHand> list = new ArrayList<>();
+    int i = 0;
+    while (i < words.size()) {
+      StarchKind kind = starch(words.get(i++));
+      OptionalDouble mass = OptionalDouble.empty();
+      Estimate moisture = kind.powderMoisture();
+      if (i < words.size() && isAmount(words.get(i)) && !isShare(words.get(i))) {
+        mass = OptionalDouble.of(Quantities.massKg(words.get(i++)).value());
+      }
+      if (i < words.size() && isShare(words.get(i))) {
+        moisture = Estimate.exact(Quantities.share(words.get(i++)));
+      }
+      list.add(new StarchAtHand(kind, mass, moisture));
+    }
+    return list;
+  }
+
+  static StarchKind starch(String typed) {
+    return KnownName.find(typed, List.of(StarchKind.values()), kind -> List.of(kind.tradeName()));
+  }
+
+  private static boolean isAmount(String typed) {
+    return !typed.isEmpty() && "+-0123456789".indexOf(typed.charAt(0)) >= 0;
+  }
+
+  private static boolean isShare(String typed) {
+    return isAmount(typed) && typed.strip().endsWith("%");
+  }
+}

@@ -1,0 +1,96 @@
+package starchfilm.request;
+
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import starchfilm.casting.Use;
+import starchfilm.files.amount.Measure;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.film.Feel;
+import starchfilm.planning.Wish;
+
+/** The film wanted, and where it will be used, as written. */
+final class WrittenWish {
+  static final Field FEEL =
+      Field.option(
+              "--feel",
+              "WORD",
+              "stiff, flexible or stretchy. Default: flexible, if no number is asked for.")
+          .onPage("Feel", "feel");
+  static final Field STRENGTH =
+      Field.option("--strength", "MPA", "Tensile strength of at least, such as 5MPa.");
+  static final Field STRETCH =
+      Field.option("--stretch", "SHARE", "Stretch at break of at least, such as 40%%.");
+  static final Field THICKNESS =
+      Field.option(
+              "--thickness",
+              "LENGTH",
+              "Thickness of the dry film, such as 0.12mm. Default: 0.05 to 0.25 mm.")
+          .onPage("Dry thickness", "thickness mm");
+  static final Field USE =
+      Field.option("--use", "AIR", "Air the film is used in. Default: 50%%,23C.");
+  static final Field AFTER =
+      Field.option("--after", "TIME", "Time from drying to use. Default: 7d.");
+  static final List<Field> FIELDS = List.of(FEEL, STRENGTH, STRETCH, THICKNESS, USE, AFTER);
+
+  /** The standard atmosphere of ISO 291. */
+  private static final Air USUAL_AIR = new Air(0.5, 23 + ZERO_CELSIUS_K);
+
+  private record Air(double humidity, double kelvin) {}
+
+  private WrittenWish() {}
+
+  static Optional<Wish> read(EntryReader in) {
+    return in.made(
+        () ->
+            new Wish(
+                in.one(FEEL, WrittenWish::feel),
+                in.number(STRENGTH, Quantities::strengthPa),
+                in.number(STRETCH, Quantities::share),
+                in.number(THICKNESS, Quantities::lengthM)));
+  }
+
+  static Optional<Use> use(EntryReader in) {
+    return in.made(
+        () -> {
+          Optional<Air> air = in.one(USE, WrittenWish::air);
+          if (!in.has(USE)) {
+            in.assume("a film used in air of 50 % and 23 \u00B0C");
+          }
+          double ageS = in.usually(AFTER, Quantities::spanS, 7 * DAY_S, "7 days after it dried");
+          Air used = air.orElse(USUAL_AIR);
+          return new Use(used.humidity(), used.kelvin(), ageS);
+        });
+  }
+
+  /** The same words as for a room, humidity first or last. */
+  private static Air air(String typed) {
+    double humidity = Double.NaN;
+    double kelvin = USUAL_AIR.kelvin();
+    try {
+      for (String part : typed.split("[,;\\s]+(?=[-0-9])", -1)) {
+        if (part.strip().endsWith("%")) {
+          humidity = Measure.share(part).fraction();
+        } else {
+          kelvin = Measure.temperature(part).k();
+        }
+      }
+    } catch (MistypedException e) {
+      humidity = Double.NaN;
+    }
+    if (Double.isNaN(humidity)) {
+      throw new MistypedException(typed, "humidity and temperature, such as 50%,23C", "write both");
+    }
+    return new Air(humidity, kelvin);
+  }
+
+  private static Feel feel(String typed) {
+    return KnownName.find(
+        typed,
+        List.of(Feel.STIFF, Feel.FLEXIBLE, Feel.STRETCHY),
+        known -> List.of(known.name().toLowerCase(Locale.ROOT)));
+  }
+}

@@ -1,0 +1,57 @@
+package starchfilm.web;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import starchfilm.request.Entries;
+import starchfilm.request.Field;
+import starchfilm.request.RefusedRequestException;
+import starchfilm.web.http.Fields;
+
+/**
+ * What was written into a form.
+ *
+ * @param form the form
+ * @param asked which fields it asks for; what stands in others is not read
+ */
+record FormEntries(Fields form, Predicate<Field> asked) implements Entries {
+  FormEntries(Fields form) {
+    this(form, field -> true);
+  }
+
+  /** A choice always says something; whether it is meant, the amounts beside it tell. */
+  @Override
+  public List<String> words(Field field) {
+    List<Field.Part> parts = field.parts();
+    boolean written =
+        parts.stream()
+            .filter(part -> parts.size() == 1 || !part.unit().isEmpty())
+            .anyMatch(part -> !form.text(part.key()).isEmpty());
+    return written && asked.test(field)
+        ? parts.stream().map(part -> withUnit(form.text(part.key()), part.unit())).toList()
+        : List.of();
+  }
+
+  @Override
+  public String name(Field field) {
+    return field.label();
+  }
+
+  @Override
+  public String quoted(Field field) {
+    return "\u201C" + field.label() + "\u201D";
+  }
+
+  /** A bare number with its unit; anything else as it was typed. */
+  static String withUnit(String typed, String unit) {
+    return typed.matches("[0-9][0-9.,]*") && !unit.isEmpty() ? typed + " " + unit : typed;
+  }
+
+  /** Why a form was refused, as sentences of a page. */
+  static List<String> why(RefusedRequestException refused) {
+    return refused.sentences().stream()
+        .map(one -> one.substring(0, 1).toUpperCase(Locale.ROOT) + one.substring(1))
+        .map(one -> one.matches(".*[.?]") ? one : one + ".")
+        .toList();
+  }
+}
