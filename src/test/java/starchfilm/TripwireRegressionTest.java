@@ -36,7 +36,6 @@ import starchfilm.film.FilmProperty;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.material.recipe.Paste;
@@ -147,10 +146,7 @@ class TripwireRegressionTest {
   /** As the command dry has it. */
   private void dry(Trial trial, Workshop workshop) {
     TrialForecast forecast =
-        new TrialForecaster(
-                TrialKnowledge.of(workshop.afterWeighings(trial).factors(), workshop.film(trial)),
-                DryingForecaster.CAREFUL_DRAWS)
-            .forecast(trial);
+        new TrialForecaster(workshop, DryingForecaster.CAREFUL_DRAWS).forecast(trial);
     forecasts.add(forecast);
     String casting = name(trial);
     found.text(casting, "verdict", word(forecast.drying().verdict()));

@@ -12,19 +12,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.casting.trial.Trial;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.Fault;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialForecaster;
-import starchfilm.forecast.TrialKnowledge;
-import starchfilm.learning.WeighedPlate;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
-import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.report.DryingFile;
 import starchfilm.report.DryingText;
 import starchfilm.report.TrialForecasts;
-import starchfilm.report.words.Plural;
 
 /** Says when one plate is dry. */
 @Command(
@@ -100,14 +94,7 @@ final class DryCommand implements Callable<Integer> {
     Workshop workshop = workshops.of(trial);
     // Its own readings are taken in anyhow; a file that changed its name may count twice.
     workshop.outdated(List.of()).ifPresent(surroundings.err()::println);
-    WeighedPlate plate = soFar(workshop, trial);
-    TrialForecasts forecasts =
-        TrialForecasts.of(
-            List.of(trial),
-            new TrialForecaster(
-                    TrialKnowledge.of(plate.factors(), workshop.film(trial)),
-                    DryingForecaster.CAREFUL_DRAWS)
-                ::forecast);
+    TrialForecasts forecasts = TrialForecasts.of(List.of(trial), workshops);
     if (!forecasts.failures().isEmpty()) {
       throw CommandFailure.notComputed(forecasts.failures().get(0));
     }
@@ -115,32 +102,16 @@ final class DryCommand implements Callable<Integer> {
     table.ifPresent(file -> file.write(() -> DryingFile.csv(forecast)));
     data.ifPresent(file -> file.write(() -> DryingFile.json(forecast)));
     if (Stream.of(table, data).flatMap(Optional::stream).noneMatch(OutputFile::isStandardOutput)) {
-      Stream.concat(DryingText.of(forecast).stream(), told(workshop, trial, plate).stream())
+      Stream.concat(DryingText.of(forecast).stream(), told(workshop, trial).stream())
           .flatMap(line -> Paragraph.of(line, "", "  ").stream())
           .forEach(surroundings.out()::println);
     }
     return ExitCodes.DONE;
   }
 
-  private static WeighedPlate soFar(Workshop workshop, Trial trial) {
-    try {
-      return workshop.afterWeighings(trial);
-    } catch (IllegalArgumentException | IntegrationFailure e) {
-      // Both carry a sentence written for the reader.
-      throw CommandFailure.notComputed(trial.file() + ": no forecast: " + e.getMessage());
-    }
-  }
-
-  /** What the forecast rests on beside the trial's own recipe and room. */
-  private static List<String> told(Workshop workshop, Trial trial, WeighedPlate plate) {
+  /** What the forecast rests on beside the trial's own recipe, room and weighings. */
+  private static List<String> told(Workshop workshop, Trial trial) {
     List<String> lines = new ArrayList<>();
-    if (plate.factors().weighings() > 0) {
-      lines.add(
-          "Taken in: "
-              + Plural.of(plate.factors().weighings(), "weighing")
-              + " of this plate so far.");
-      plate.doubted().forEach(reading -> lines.add("Doubted: " + reading.sentence() + "."));
-    }
     workshop.learnt().rooms().stream()
         .filter(room -> room.isCalled(trial.casting().place().name()))
         .forEach(room -> lines.add("Learnt from your trials: " + room.sentence() + "."));

@@ -108,8 +108,7 @@ final class ServeCommand implements Callable<Integer> {
     surroundings.err().flush();
     UseCases useCases =
         new UseCases(
-            new TrialForecaster(workshops.soFar(surroundings.clock()), DryingForecaster.QUICK_DRAWS)
-                ::forecast,
+            new TrialForecaster(workshops, DryingForecaster.CAREFUL_DRAWS)::forecast,
             new TrialForecaster(workshops, SKETCH_CASES)::sketch,
             SKETCH_CASES,
             new Adviser(

@@ -1,5 +1,6 @@
 package starchfilm.forecast;
 
+import java.util.List;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 
@@ -10,8 +11,20 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
  * @param wholly true where it holds already what the plate's own paste, pour and room leave
  *     uncertain, as after its weighings; false where a forecast has yet to add that
  * @param weighings how many of the plate's own weighings were taken in
+ * @param questions what is odd about its weighings, a sentence each with the question to answer
  */
-public record PlateParameters(ParameterDistribution factors, boolean wholly, int weighings) {
+public record PlateParameters(
+    ParameterDistribution factors, boolean wholly, int weighings, List<String> questions) {
+  /** Copies the list. */
+  public PlateParameters {
+    questions = List.copyOf(questions);
+  }
+
+  /** What is known without any weighing of the plate. */
+  public PlateParameters(ParameterDistribution factors, boolean wholly) {
+    this(factors, wholly, 0, List.of());
+  }
+
   /**
    * A forecaster with these factors.
    *

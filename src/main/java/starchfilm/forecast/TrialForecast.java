@@ -1,6 +1,7 @@
 package starchfilm.forecast;
 
 import java.util.List;
+import java.util.Optional;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
@@ -19,8 +20,7 @@ import starchfilm.material.recipe.Paste;
  * @param drying how a plate of it dries
  * @param risks how a plate of it may crack or mould
  * @param levers what more of each ingredient would do, one an ingredient
- * @param weighingsTakenIn how many of its own weighings the drying forecast rests on; 0 for a
- *     forecast that can be held against them
+ * @param weighed what the drying forecast has from the trial's own weighings
  */
 public record TrialForecast(
     Trial trial,
@@ -30,7 +30,26 @@ public record TrialForecast(
     DryingForecast drying,
     PlateRisks risks,
     List<PulledLever> levers,
-    int weighingsTakenIn) {
+    OwnWeighings weighed) {
+  /**
+   * What a forecast has from the weighings of its plate.
+   *
+   * @param takenIn how many it rests on
+   * @param questions what is odd about them, a sentence each with the question to answer
+   * @param atThePour the forecast without them, which they are held against; empty where there are
+   *     none
+   */
+  public record OwnWeighings(
+      int takenIn, List<String> questions, Optional<DryingForecast> atThePour) {
+    /** Nothing was weighed. */
+    public static final OwnWeighings NONE = new OwnWeighings(0, List.of(), Optional.empty());
+
+    /** Copies the list. */
+    public OwnWeighings {
+      questions = List.copyOf(questions);
+    }
+  }
+
   /**
    * What more of one ingredient would do, poured equally thick.
    *
@@ -43,6 +62,15 @@ public record TrialForecast(
   /** Copies the list. */
   public TrialForecast {
     levers = List.copyOf(levers);
+  }
+
+  /**
+   * The drying as forecast at the pour, whatever was weighed since.
+   *
+   * @return the forecast that weighings are held against
+   */
+  public DryingForecast dryingAtThePour() {
+    return weighed.atThePour().orElse(drying);
   }
 
   /**

@@ -1,6 +1,7 @@
 package starchfilm.forecast;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
@@ -17,6 +18,7 @@ import starchfilm.film.Levers;
 import starchfilm.film.Withheld;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskForecaster;
+import starchfilm.forecast.TrialForecast.OwnWeighings;
 import starchfilm.forecast.TrialForecast.PulledLever;
 import starchfilm.material.recipe.Paste;
 
@@ -124,7 +126,14 @@ public final class TrialForecaster {
         known.forecaster(draws).forecast(plate),
         risks.apply(new RiskForecaster(known.factors()), plate),
         levers,
-        known.weighings());
+        trial.seen().weighings().isEmpty() ? OwnWeighings.NONE : weighed(trial, known));
+  }
+
+  private OwnWeighings weighed(Trial trial, PlateParameters known) {
+    return new OwnWeighings(
+        known.weighings(),
+        known.questions(),
+        Optional.of(knowledge.atThePour(trial).forecaster(draws).forecast(trial.casting())));
   }
 
   private static FilmForecast film(FilmForecaster film, Trial trial) {

@@ -7,7 +7,8 @@ import starchfilm.film.LearntFilm;
 /** What is known before a trial is forecast: the textbook, or what earlier trials taught. */
 public interface TrialKnowledge {
   /**
-   * What is known of how its plates dry.
+   * What is known of how its plates dry, with the trial's own weighings taken in. Every figure that
+   * is shown of a trial rests on this, whichever command or page shows it.
    *
    * @param trial the trial
    * @return the factors
@@ -15,6 +16,16 @@ public interface TrialKnowledge {
    *     takes; the message is a sentence for the reader
    */
   PlateParameters drying(Trial trial);
+
+  /**
+   * The same as it was known when the trial was poured, without its own weighings: what they are
+   * held against.
+   *
+   * @param trial the trial
+   * @return the factors
+   * @throws IllegalArgumentException as {@link #drying}
+   */
+  PlateParameters atThePour(Trial trial);
 
   /**
    * What is known of its film.
@@ -34,33 +45,17 @@ public interface TrialKnowledge {
     return new TrialKnowledge() {
       @Override
       public PlateParameters drying(Trial trial) {
-        return new PlateParameters(factors, false, 0);
+        return atThePour(trial);
+      }
+
+      @Override
+      public PlateParameters atThePour(Trial trial) {
+        return new PlateParameters(factors, false);
       }
 
       @Override
       public LearntFilm film(Trial trial) {
         return LearntFilm.NOTHING;
-      }
-    };
-  }
-
-  /**
-   * What is known of one trial.
-   *
-   * @param drying the factors of its plates
-   * @param film what strips taught
-   * @return that knowledge, whatever trial is asked for
-   */
-  static TrialKnowledge of(PlateParameters drying, LearntFilm film) {
-    return new TrialKnowledge() {
-      @Override
-      public PlateParameters drying(Trial trial) {
-        return drying;
-      }
-
-      @Override
-      public LearntFilm film(Trial trial) {
-        return film;
       }
     };
   }

@@ -26,9 +26,9 @@ import starchfilm.numerics.evidence.Estimate;
 /**
  * What the trials of one folder have taught, kept in the file {@value #FILE_NAME} beside them.
  *
- * <p>Asked about a trial it has learnt from, it leaves that trial's own lesson out: a forecast that
- * is held against a plate's weighings has not seen them. {@link #afterWeighings} takes them in, as
- * the forecast of a plate that is drying now should. Immutable; safe to share.
+ * <p>Asked about a trial it has learnt from, it leaves that trial's own lesson out, so that the
+ * trial's weighings count once in {@link #drying} and not at all in {@link #atThePour}. Immutable;
+ * safe to share.
  */
 public final class Workshop implements TrialKnowledge {
   /** The file what was learnt is kept in. */
@@ -163,30 +163,26 @@ public final class Workshop implements TrialKnowledge {
   }
 
   @Override
-  public PlateParameters drying(Trial trial) {
+  public PlateParameters atThePour(Trial trial) {
     PlateModel plate = new PlateModel(trial, List.of());
-    return new PlateParameters(plate.model(plate.before(sharedWithout(trial))), true, 0);
+    return new PlateParameters(plate.model(plate.before(sharedWithout(trial))), true);
   }
 
-  /**
-   * What is known of a plate once its weighings are taken in.
-   *
-   * @param trial the trial, with its weighings so far
-   * @return its factors, and what became of the weighings
-   * @throws IllegalArgumentException where the weighings cannot be fitted, or a figure lies outside
-   *     what the drying model takes; the message is a sentence for the reader
-   */
-  public WeighedPlate afterWeighings(Trial trial) {
+  @Override
+  public PlateParameters drying(Trial trial) {
     if (trial.seen().weighings().isEmpty()) {
-      return new WeighedPlate(drying(trial), List.of());
+      return atThePour(trial);
     }
     PlateModel plate = new PlateModel(trial, trial.seen().weighings());
     Normal before = plate.before(sharedWithout(trial));
     PlateFit fit = PlateFit.of(plate.readings(), before);
-    return new WeighedPlate(
-        new PlateParameters(
-            plate.model(fit.posterior(before)), true, trial.seen().weighings().size()),
-        Doubts.of(TrialName.from(folder, trial), plate.readings(), fit));
+    return new PlateParameters(
+        plate.model(fit.posterior(before)),
+        true,
+        trial.seen().weighings().size(),
+        Doubts.of(TrialName.from(folder, trial), plate.readings(), fit).stream()
+            .map(reading -> "Doubted: " + reading.sentence() + ".")
+            .toList());
   }
 
   /**

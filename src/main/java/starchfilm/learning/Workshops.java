@@ -5,8 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
-import java.time.Clock;
-import java.time.LocalDateTime;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +14,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.json.UnreadableFileException;
@@ -200,31 +197,14 @@ public final class Workshops implements TrialKnowledge {
     return Optional.empty();
   }
 
-  /**
-   * The same knowledge, but of a plate that is drying now its own weighings are taken in. A plate
-   * that has come to its end is forecast without them, so that they can be held against it.
-   *
-   * @param clock tells which pours still lie ahead
-   * @return knowledge for a notebook in use
-   */
-  public TrialKnowledge soFar(Clock clock) {
-    return new TrialKnowledge() {
-      @Override
-      public PlateParameters drying(Trial trial) {
-        boolean underWay = Stage.of(trial, LocalDateTime.now(clock)) == Stage.DRYING;
-        return underWay ? of(trial).afterWeighings(trial).factors() : Workshops.this.drying(trial);
-      }
-
-      @Override
-      public LearntFilm film(Trial trial) {
-        return Workshops.this.film(trial);
-      }
-    };
-  }
-
   @Override
   public PlateParameters drying(Trial trial) {
     return of(trial).drying(trial);
+  }
+
+  @Override
+  public PlateParameters atThePour(Trial trial) {
+    return of(trial).atThePour(trial);
   }
 
   @Override

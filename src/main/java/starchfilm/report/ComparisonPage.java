@@ -80,6 +80,7 @@ record ComparisonPage(
    * @param strip both moments on the axis
    * @param peelable the first, in words
    * @param dry the second, in words
+   * @param atThePour the second as forecast at the pour, where it was weighed since; else empty
    */
   record Ready(
       int number,
@@ -88,7 +89,8 @@ record ComparisonPage(
       String poured,
       Strip strip,
       String peelable,
-      String dry) {}
+      String dry,
+      String atThePour) {}
 
   /**
    * The trials that have photos.
@@ -159,7 +161,10 @@ record ComparisonPage(
               calendar.pour(),
               scale.strip(trial),
               Spans.of(DryingScale.peelable(trial)),
-              Spans.of(DryingScale.dryThrough(trial))));
+              Spans.of(DryingScale.dryThrough(trial)),
+              trial.weighed().takenIn() == 0
+                  ? ""
+                  : Spans.of(DryingScale.dryThrough(trial.dryingAtThePour()))));
     }
     return rows;
   }

@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.drying.CurvePoint;
+import starchfilm.drying.DryingForecast;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 
@@ -12,8 +13,17 @@ final class CurveReading {
   private final List<CurvePoint> curve;
 
   CurveReading(TrialForecast trial) {
+    this(trial, trial.drying());
+  }
+
+  private CurveReading(TrialForecast trial, DryingForecast drying) {
     this.trial = trial;
-    this.curve = trial.drying().curve();
+    this.curve = drying.curve();
+  }
+
+  /** Reads the curve as it was forecast at the pour. */
+  static CurveReading atThePour(TrialForecast trial) {
+    return new CurveReading(trial, trial.dryingAtThePour());
   }
 
   /**

@@ -6,6 +6,7 @@ import static starchfilm.numerics.units.Units.HOUR_S;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.casting.Spot;
+import starchfilm.drying.DryingForecast;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
@@ -82,7 +83,11 @@ record DryingScale(Scale scale) {
    * @return the band of the nominal thickness (s)
    */
   static Band peelable(TrialForecast trial) {
-    return trial.drying().at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS();
+    return peelable(trial.drying());
+  }
+
+  static Band peelable(DryingForecast drying) {
+    return drying.at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS();
   }
 
   /**
@@ -92,7 +97,11 @@ record DryingScale(Scale scale) {
    * @return the band of the thick spot (s)
    */
   static Band dryThrough(TrialForecast trial) {
-    return trial.drying().at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+    return dryThrough(trial.drying());
+  }
+
+  static Band dryThrough(DryingForecast drying) {
+    return drying.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
   }
 
   /**

@@ -45,6 +45,10 @@ public final class DryingText {
     }
     lines.add("");
     lines.add(view.headline());
+    if (!view.takenIn().isEmpty()) {
+      lines.add(view.takenIn());
+    }
+    lines.addAll(view.questions());
     lines.add("");
     lines.addAll(milestones(view.milestones()));
     lines.add("");

@@ -17,7 +17,7 @@ import starchfilm.report.words.Spans;
 /**
  * What came of a trial, held against its forecast.
  *
- * @param weighings each weighing beside the forecast
+ * @param weighings each weighing beside the forecast at the pour, which has not seen it
  * @param measured what was measured on the dry film, beside the forecast
  * @param faults what was seen
  * @param rating 0 where none was given
@@ -59,7 +59,7 @@ record Happened(
   static Happened of(TrialForecast forecast) {
     Trial trial = forecast.trial();
     PourCalendar calendar = new PourCalendar(trial.pouredAt());
-    CurveReading reading = new CurveReading(forecast);
+    CurveReading reading = CurveReading.atThePour(forecast);
     List<Weighed> weighings = new ArrayList<>();
     for (Weighing weighing : trial.seen().weighings()) {
       weighings.add(weighed(weighing, reading, calendar));

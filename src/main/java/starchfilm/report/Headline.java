@@ -34,13 +34,21 @@ final class Headline {
     return peelable(trial) + "; " + dryThrough(trial) + ".";
   }
 
-  /** What the drying forecast of a plate under way rests on beside; empty for others. */
+  /** What the plate's own weighings did to the drying; empty where none were taken in. */
   static String takenIn(TrialForecast trial) {
-    return trial.weighingsTakenIn() == 0
+    return trial.weighed().takenIn() == 0
         ? ""
-        : "Still drying: the forecast has "
-            + Plural.of(trial.weighingsTakenIn(), "weighing")
-            + " of this plate taken in.";
+        : "With "
+            + Plural.of(trial.weighed().takenIn(), "weighing")
+            + " of this plate; forecast at the pour: peelable "
+            + after(DryingScale.peelable(trial.dryingAtThePour()))
+            + ", thick spot dry through "
+            + after(DryingScale.dryThrough(trial.dryingAtThePour()))
+            + ".";
+  }
+
+  private static String after(Band band) {
+    return Double.isInfinite(band.low()) ? "never" : "after " + Spans.of(band);
   }
 
   private static String peelable(TrialForecast trial) {

@@ -27,6 +27,7 @@ import starchfilm.report.words.Spans;
  * @param strip both moments, and now, on one axis
  * @param axisTitle what that axis counts
  * @param lastWeighed what the last weighing said; may be empty
+ * @param questions what is odd about its weighings, each with the question to answer
  * @param advice what the room makes of it, where it does not simply dry; may be empty
  */
 public record PlateNow(
@@ -37,6 +38,7 @@ public record PlateNow(
     Strip strip,
     String axisTitle,
     String lastWeighed,
+    List<String> questions,
     String advice) {
   private static final int AXIS_TICKS = 8;
 
@@ -53,9 +55,10 @@ public record PlateNow(
    */
   public record Due(String kind, String what, String when, boolean past) {}
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public PlateNow {
     due = List.copyOf(due);
+    questions = List.copyOf(questions);
   }
 
   /**
@@ -87,6 +90,7 @@ public record PlateNow(
         strip(forecast, nowS, hours ? HOUR_S : DAY_S),
         (hours ? "hours" : "days") + " since the pour",
         lastWeighed(forecast),
+        forecast.weighed().questions(),
         forecast.drying().verdict() == RoomVerdict.DRIES ? "" : Headline.of(forecast));
   }
 
@@ -173,7 +177,7 @@ public record PlateNow(
         + last.grams()
         + " of film, "
         + last.verdict()
-        + " ("
+        + " at the pour ("
         + last.expected()
         + ").";
   }

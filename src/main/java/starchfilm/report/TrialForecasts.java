@@ -39,7 +39,7 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures, bo
    */
   public static TrialForecasts of(List<Trial> trials, TrialKnowledge knowledge) {
     if (trials.size() <= FULL_UP_TO) {
-      return of(trials, new TrialForecaster(knowledge, DryingForecaster.QUICK_DRAWS)::forecast);
+      return of(trials, new TrialForecaster(knowledge, DryingForecaster.CAREFUL_DRAWS)::forecast);
     }
     TrialForecasts outlines =
         of(trials, new TrialForecaster(knowledge, DryingForecaster.FEWEST_DRAWS)::outline);
@@ -59,7 +59,7 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures, bo
                 + " trials, so that each forecast rests on "
                 + DryingForecaster.FEWEST_DRAWS
                 + " likely cases instead of "
-                + DryingForecaster.QUICK_DRAWS
+                + DryingForecaster.CAREFUL_DRAWS
                 + " and does not say what more of an ingredient would do or what would lower a risk;"
                 + " compare fewer at a time for that.")
         : List.of();

@@ -28,7 +28,8 @@ import starchfilm.report.words.Spans;
  * @param invented true where it is made up as an example
  * @param poured when it was poured
  * @param headline its drying in one sentence
- * @param takenIn what its drying forecast rests on beside; may be empty
+ * @param takenIn what its own weighings did to the drying forecast; may be empty
+ * @param questions what is odd about its weighings, each with the question to answer
  * @param changes what was done differently from the trial before
  * @param weighOut what goes into the pot
  * @param pour the plate from the side
@@ -56,6 +57,7 @@ record TrialView(
     String poured,
     String headline,
     String takenIn,
+    List<String> questions,
     List<String> changes,
     WeighOut weighOut,
     PourFigure pour,
@@ -137,6 +139,7 @@ record TrialView(
         new PourCalendar(trial.trial().pouredAt()).pour(),
         Headline.of(trial),
         Headline.takenIn(trial),
+        trial.weighed().questions(),
         index == 0 ? List.of() : SideBySide.changes(trials.get(index - 1), trial),
         WeighOut.of(trial),
         PourFigure.of(trial, scales),

@@ -143,9 +143,10 @@ class LearntInUseTest {
 
     String learnt = page(".");
 
-    String forecast = "dry through in the thick spot: ([0-9.]+ (?:hours|days))";
+    String forecast = "dry as forecast at the pour ([0-9.]+ (?:hours|days))";
     assertThat(figure(learnt, forecast)).isGreaterThan(1.15 * figure(textbook, forecast));
-    String advice = "expected as it was with the change dry through ([0-9.]+ (?:hours|days)) \\(";
+    String advice =
+        "expected poured again as it was with the change dry through ([0-9.]+ (?:hours|days)) \\(";
     assertThat(figure(learnt, advice)).isGreaterThan(1.2 * figure(textbook, advice));
   }
 
@@ -170,6 +171,24 @@ class LearntInUseTest {
     assertThat(days).hasSize(2);
     assertThat(Math.max(days.get(0), days.get(1)))
         .isGreaterThan(1.7 * Math.min(days.get(0), days.get(1)));
+  }
+
+  /** One plate of two measured: it is not over, and its weighings count wherever it is shown. */
+  @Test
+  void aWeighedPlateHasOneFigureAtEveryDoor() throws Exception {
+    learnt("slow", "shed", SLOW);
+    ObjectNode measured = Kitchen.weighed("shed", FAST);
+    measured.withArray("dry_thickness_um").add(112);
+    Kitchen.write(folder.resolve("slow/next.json"), measured);
+
+    String dry = Outcome.of(folder, "dry", "slow/next.json").out().replaceAll("\\s+", " ");
+
+    String figures =
+        dry.replaceFirst(".*?(Peelable about .*?thick spot dry through after .*?\\)\\.) .*", "$1");
+    assertThat(figures).contains("With 6 weighings of this plate; forecast at the pour: peelable");
+    assertThat(page("slow/next.json")).contains(figures);
+    assertThat(served("slow", TRIAL)).contains(figures);
+    assertThat(served("slow", "/plates/all")).contains("drying for");
   }
 
   @Test

@@ -203,7 +203,7 @@ class DamagedWorkshopTest {
       Files.writeString(file(), text);
       Workshops workshops = new Workshops();
       List<Fault> faults = workshops.faults(List.of(trial));
-      ParameterDistribution known = workshops.drying(trial).factors();
+      ParameterDistribution known = workshops.atThePour(trial).factors();
       for (UncertainParameter factor : UncertainParameter.values()) {
         assertThat(known.mean().of(factor)).as(text).isFinite();
         assertThat(known.sd(factor)).as(text).isFinite().isNotNegative();
@@ -251,7 +251,7 @@ class DamagedWorkshopTest {
   /** The one fault, after the forecasts were seen to be the textbook's. */
   private Fault fault() {
     Workshops workshops = new Workshops();
-    isTextbook(workshops.drying(trial).factors());
+    isTextbook(workshops.atThePour(trial).factors());
     assertThat(workshops.film(trial).logFactors()).isEmpty();
     assertThat(workshops.in(folder).isTaught()).isFalse();
     List<Fault> faults = workshops.faults(List.of(trial));
@@ -264,6 +264,6 @@ class DamagedWorkshopTest {
   }
 
   private void isTextbook(ParameterDistribution known) {
-    WorkshopFileTest.isSame(known, Workshop.untaught(folder).drying(trial).factors());
+    WorkshopFileTest.isSame(known, Workshop.untaught(folder).atThePour(trial).factors());
   }
 }

@@ -135,9 +135,9 @@ class LearnerTest {
   void aTrialIsForecastWithoutItsOwnLesson() {
     List<Trial> taught = dried(4, SLOW_AIR, "shed");
     Trial last = taught.get(3);
-    ParameterDistribution of = Workshop.taughtBy(HERE, taught).drying(last).factors();
+    ParameterDistribution of = Workshop.taughtBy(HERE, taught).atThePour(last).factors();
     ParameterDistribution without =
-        Workshop.taughtBy(HERE, taught.subList(0, 3)).drying(last).factors();
+        Workshop.taughtBy(HERE, taught.subList(0, 3)).atThePour(last).factors();
 
     for (int i = 0; i < VarianceShares.COUNT; i++) {
       UncertainParameter factor = VarianceShares.factor(i);

@@ -52,8 +52,7 @@ class OtherLawPublishedTest {
     }
     Trial weighed = SyntheticPlates.weighed(bare, weighings);
 
-    ParameterDistribution taught =
-        Workshop.untaught(Path.of("")).afterWeighings(weighed).factors().factors();
+    ParameterDistribution taught = Workshop.untaught(Path.of("")).drying(weighed).factors();
 
     double[][] likely = likelyMasses(weighed, taught, heldOut);
     int within = 0;

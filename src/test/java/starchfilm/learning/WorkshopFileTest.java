@@ -46,10 +46,8 @@ class WorkshopFileTest {
     List<Trial> asked = new ArrayList<>(taught);
     asked.addAll(notebook.trials(2));
     for (Trial trial : asked) {
+      isSame(read.atThePour(trial).factors(), learnt.atThePour(trial).factors());
       isSame(read.drying(trial).factors(), learnt.drying(trial).factors());
-      isSame(
-          read.afterWeighings(trial).factors().factors(),
-          learnt.afterWeighings(trial).factors().factors());
       isSame(read.film(trial), learnt.film(trial));
     }
     isSame(
@@ -111,7 +109,8 @@ class WorkshopFileTest {
 
     assertThat(Workshop.read(folder).isTaught()).isFalse();
     isSame(
-        new Workshops().drying(trial).factors(), Workshop.untaught(folder).drying(trial).factors());
+        new Workshops().atThePour(trial).factors(),
+        Workshop.untaught(folder).atThePour(trial).factors());
     assertThat(new Workshops().film(trial)).isEqualTo(LearntFilm.NOTHING);
   }
 
@@ -123,7 +122,7 @@ class WorkshopFileTest {
     assertThatThrownBy(() -> Workshop.taughtBy(folder, List.of(trial)).write())
         .isInstanceOf(NotWrittenException.class)
         .hasMessageContaining("workshop.json")
-        .hasMessageContaining("nothing was changed");
+        .hasMessageContaining("a folder");
     assertThat(inTheWay).isDirectory();
     assertThat(new Workshops().faults(List.of(trial))).isEmpty();
   }
@@ -137,8 +136,8 @@ class WorkshopFileTest {
         MadeUpNotebook.pulled(
             taught.get(0), folder.resolve("new.json"), taught.get(0).seen().pulls());
 
-    assertThat(learnt.drying(renamed).factors().sd(UncertainParameter.AIR_SIDE))
-        .isLessThan(learnt.drying(taught.get(0)).factors().sd(UncertainParameter.AIR_SIDE));
+    assertThat(learnt.atThePour(renamed).factors().sd(UncertainParameter.AIR_SIDE))
+        .isLessThan(learnt.atThePour(taught.get(0)).factors().sd(UncertainParameter.AIR_SIDE));
   }
 
   /** Its old lesson is left out and its new readings are taken, so nothing stale touches it. */
@@ -155,10 +154,7 @@ class WorkshopFileTest {
             0.8);
     Workshop asIfNew = Workshop.taughtBy(folder, List.of(taught.get(1), taught.get(2)));
 
-    isNear(
-        learnt.afterWeighings(slow).factors().factors(),
-        asIfNew.afterWeighings(slow).factors().factors(),
-        0.15);
+    isNear(learnt.drying(slow).factors(), asIfNew.drying(slow).factors(), 0.15);
   }
 
   static void isSame(ParameterDistribution one, ParameterDistribution other) {

@@ -54,8 +54,8 @@ class LearntOnPageTest {
         .extracting(DoubtedReading::sentence)
         .isEqualTo(TAUGHT.learnt().doubted().stream().map(DoubtedReading::sentence).toList());
     for (Trial trial : TRIALS) {
-      double[][] was = kept.drying(trial).factors().covariance();
-      double[][] is = TAUGHT.drying(trial).factors().covariance();
+      double[][] was = kept.atThePour(trial).factors().covariance();
+      double[][] is = TAUGHT.atThePour(trial).factors().covariance();
       for (int i = 0; i < is.length; i++) {
         assertThat(was[i])
             .as("%s, factor %d", trial.name(), i)

@@ -97,7 +97,14 @@ final class SampleTrial {
     Trial trial = trial();
     Paste paste = Paste.cooked(trial.recipe());
     return new TrialForecast(
-        trial, paste, paste.composition(), film(), drying(), risks(), levers(), 0);
+        trial,
+        paste,
+        paste.composition(),
+        film(),
+        drying(),
+        risks(),
+        levers(),
+        TrialForecast.OwnWeighings.NONE);
   }
 
   private PlateRisks risks() {

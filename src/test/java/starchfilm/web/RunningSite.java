@@ -44,7 +44,7 @@ final class RunningSite implements AutoCloseable {
     this.folder = folder;
     Workshops workshops = new Workshops();
     Clock clock = Clock.fixed(NOON, ZoneOffset.UTC);
-    TrialForecaster forecaster = new TrialForecaster(workshops.soFar(clock), FEW_DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(workshops, FEW_DRAWS);
     this.site =
         NotebookSite.start(
             new Serving(0, lan, keys::add, troubles::add),

@@ -8,7 +8,10 @@ public enum Stage {
   PLANNED,
   /** On the plate: poured, and nothing noted yet that only a finished film has. */
   DRYING,
-  /** Off the plate: a dry thickness, a pulled strip or a rating is noted. */
+  /**
+   * Off the plate: a rating is noted, or, of a trial of one plate, a dry thickness or pulled strip.
+   * Of several plates one may be measured while the others still dry.
+   */
   ENDED;
 
   /**
@@ -19,10 +22,10 @@ public enum Stage {
    * @return its stage; a pour that lies in the future is still planned
    */
   public static Stage of(Trial trial, LocalDateTime now) {
+    boolean measured =
+        !(trial.seen().pulls().isEmpty() && trial.seen().dryThicknessesM().isEmpty());
     boolean finished =
-        trial.seen().rating().isPresent()
-            || !trial.seen().pulls().isEmpty()
-            || !trial.seen().dryThicknessesM().isEmpty();
+        trial.seen().rating().isPresent() || (measured && trial.casting().pour().plates() == 1);
     if (finished) {
       return ENDED;
     }
