@@ -70,7 +70,7 @@ class HouseArrowsTest {
                            files.findings files.notebook files.saving forecast learning.summary
       planning             material.ingredient material.recipe casting drying drying.uncertainty \
                            film
-      advice               material.ingredient material.recipe material.sorption material.air \
+      advice               material.ingredient material.recipe material.air \
                            casting drying drying.uncertainty film film.risk casting.trial forecast \
                            files.json
       request              material.ingredient material.recipe material.air casting jar.assay \

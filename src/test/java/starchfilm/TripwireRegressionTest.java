@@ -164,7 +164,14 @@ class TripwireRegressionTest {
     }
     found.text(casting, "film.feel", word(forecast.film().feel()));
     found.text(casting, "crack.level", word(forecast.risks().crack().level()));
-    found.number(casting, "crack.needed_over_available", ratio(forecast.risks().crack()));
+    found.number(casting, "crack.energy_over_toughness", ratio(forecast.risks().crack()));
+    found.number(
+        casting,
+        "crack.critical_dry_thickness_mm",
+        MM * forecast.risks().crack().criticalDryThicknessM());
+    found.text(casting, "curl.level", word(forecast.risks().curl().level()));
+    found.number(casting, "curl.pull_over_adhesion", forecast.risks().curl().pullOverAdhesion());
+    found.number(casting, "curl.shrinking", forecast.risks().curl().shrinking());
     found.text(casting, "mould.level", word(forecast.risks().mould().level()));
     found.number(casting, "mould.weighted_h", forecast.risks().mould().weightedHours());
     for (TrialForecast.PulledLever lever : forecast.levers()) {
@@ -190,7 +197,7 @@ class TripwireRegressionTest {
   }
 
   private static double ratio(CrackRisk crack) {
-    return crack.stretchNeeded() / crack.stretchAvailable();
+    return crack.energyOverToughness();
   }
 
   /** As the command thickness has it with {@code --by 3d}. */
@@ -327,7 +334,7 @@ class TripwireRegressionTest {
           "advice.thick_spot.dry_through.h",
           next.get().after().thickSpotS(Milestone.DRY_THROUGH).times(1 / HOUR_S));
       found.number(
-          casting, "advice.crack.needed_over_available", ratio(next.get().after().risks().crack()));
+          casting, "advice.crack.energy_over_toughness", ratio(next.get().after().risks().crack()));
       band(casting, "advice.film.elongation", next.get().after().film().elongationAtBreak());
       next.get()
           .waitUntilS()

@@ -5,13 +5,12 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
+import starchfilm.casting.Use;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
-import starchfilm.film.SkinStretch;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskForecaster;
-import starchfilm.material.sorption.FilmIsotherm;
 
 /**
  * What the model makes of one set-up in its middle case, each figure computed when first asked for.
@@ -74,17 +73,14 @@ final class ForecastCache {
                     2 * DryingForecaster.HORIZON_S, drying.middleCaseS(setup, spot, milestone)));
   }
 
-  /** Needed over available stretch of the skin at its worst moment. */
+  /** Energy of a crack over the film's toughness, at most. */
   double crackRatio() {
-    return risks().crack().stretchNeeded() / risks().crack().stretchAvailable();
+    return risks().crack().energyOverToughness();
   }
 
-  /**
-   * How far the film stretches at rest with some air: the skin's own rule, which knows that water
-   * and warmth soften as glycerol does.
-   */
+  /** How far the film stretches at rest with some air. */
   double stretchAtRest(double relativeHumidity, double temperatureK) {
-    double moisture = FilmIsotherm.of(setup.composition()).moisture(relativeHumidity);
-    return SkinStretch.of(setup.composition()).stretchAtBreak(moisture, temperatureK);
+    Use air = new Use(relativeHumidity, temperatureK, 0);
+    return knowledge.film(setup).forecast(setup.with(air)).elongationAtBreak().middle();
   }
 }

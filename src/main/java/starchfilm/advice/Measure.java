@@ -20,13 +20,14 @@ import starchfilm.film.risk.MouldRisk;
  * the levels of {@link starchfilm.film.risk.RiskLevel}; all others are judged, no source.
  */
 public enum Measure {
-  /** What the skin must stretch over what it can; limits from low to likely. */
-  CRACK_STRAIN(
-      0.3,
+  /** Energy of a crack over the film's toughness; limits from low to likely. */
+  CRACK_ENERGY(
+      0.2,
       1,
       scene -> scene.outlook().crackRatio(),
-      Measure::skin,
-      moved("the skin must stretch %s instead of %s times what it can", Told::number)),
+      Measure::crack,
+      moved(
+          "a crack would be pulled open with %s instead of %s times what it takes", Told::number)),
 
   /** Time to dry through over the time the plate was given; harmless where 9 in 10 are dry. */
   NOT_DRY(
@@ -167,7 +168,7 @@ public enum Measure {
   /**
    * The name of the measure in the table of rules.
    *
-   * @return lower case, such as "crack strain"
+   * @return lower case, such as "crack energy"
    */
   public String tableName() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
@@ -182,15 +183,12 @@ public enum Measure {
     return trouble(figure(scene));
   }
 
-  private static String skin(FaultContext scene) {
+  private static String crack(FaultContext scene) {
     CrackRisk crack = scene.outlook().risks().crack();
-    return scene.outlook().crackRatio() == 0
-        ? "no part of the film is firm long before the rest"
-        : "the skin must stretch by %s and can by %s at the worst moment, %s after the pour"
-            .formatted(
-                Told.percent(crack.stretchNeeded()),
-                Told.percent(crack.stretchAvailable()),
-                Told.span(crack.worstAtS()));
+    return "film of this paste should hold up to about %s dry, and its thick spot has %s"
+        .formatted(
+            Told.micrometres(crack.criticalDryThicknessM()),
+            Told.micrometres(crack.dryThicknessM()));
   }
 
   private static double late(FaultContext scene, Milestone milestone) {

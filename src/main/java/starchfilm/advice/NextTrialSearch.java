@@ -22,7 +22,7 @@ import starchfilm.drying.Milestone;
 final class NextTrialSearch {
   private static final List<Measure> SIDE_EFFECTS =
       List.of(
-          Measure.CRACK_STRAIN,
+          Measure.CRACK_ENERGY,
           Measure.MOULD_HOURS,
           Measure.SNAPPING,
           Measure.TACK,

@@ -72,10 +72,14 @@ final class CouchmanKaraszTransition implements FilmRule {
 
   /** The glass transition (K) of a film. */
   static double kelvin(FilmState film) {
-    double solids = 1 - film.saltFractionOfDry();
-    double starch = solids * (1 - film.glycerolFraction()) * STARCH_STEP;
-    double glycerol = solids * film.glycerolFraction() * GLYCEROL_STEP;
-    double water = film.waterKgPerKgDry() * WATER_STEP;
+    return kelvin(film.glycerolFraction(), film.saltFractionOfDry(), film.waterKgPerKgDry());
+  }
+
+  /** The glass transition (K); glycerol in starch and glycerol, salt and water per dry solids. */
+  static double kelvin(double glycerolFraction, double salt, double waterKgPerKgDry) {
+    double starch = (1 - salt) * (1 - glycerolFraction) * STARCH_STEP;
+    double glycerol = (1 - salt) * glycerolFraction * GLYCEROL_STEP;
+    double water = waterKgPerKgDry * WATER_STEP;
     // The common divisor that turns masses into mass fractions cancels.
     return (starch * STARCH_K + glycerol * GLYCEROL_K + water * WATER_K)
         / (starch + glycerol + water);

@@ -59,6 +59,12 @@ public enum FilmCaution {
           "less than a tenth of the amylopectin's length left: recalled rate of acid hydrolysis,"
               + " threshold judged",
           Check.JUDGED)),
+  /** Kept so damp that the dry film itself moulds. */
+  MOULDS_IN_USE(
+      new Source(
+          "lower limits of moulds, 75 to 80 % relative humidity: Beuchat 1981, Cereal Foods World"
+              + " 26:345",
+          Check.READ)),
   /** The dry film is over 0.3 mm: slow, curling, cracking. */
   THICK_FILM(
       new Source(

@@ -19,6 +19,7 @@ final class FilmCautions {
   private static final double MAY_SEPARATE_FROM = 0.30;
   private static final double SEPARATES_ABOVE = 0.50;
   private static final double MAY_SWEAT_ABOVE = 0.50;
+  private static final double MOULDS_ABOVE = 0.75;
   private static final double THICK_M = 0.3e-3;
   private static final double THINS_BELOW_LENGTH_LEFT = 0.1;
 
@@ -65,6 +66,9 @@ final class FilmCautions {
     }
     if (acid.amylopectinLengthLeft() < THINS_BELOW_LENGTH_LEFT) {
       cautions.add(FilmCaution.PASTE_THINS);
+    }
+    if (film.relativeHumidity() > MOULDS_ABOVE) {
+      cautions.add(FilmCaution.MOULDS_IN_USE);
     }
     if (dryThicknessM > THICK_M) {
       cautions.add(FilmCaution.THICK_FILM);

@@ -9,8 +9,8 @@
  * recipes and do not promise megapascals.
  *
  * <p>Start from {@link starchfilm.film.FilmForecaster}. {@link starchfilm.film.Levers} says what
- * each ingredient moves and why not where not; {@link starchfilm.film.SkinStretch} what the skin of
- * a drying film can bear; {@link starchfilm.film.StripTests} what a pull test at home says.
+ * each ingredient moves and why not where not; {@link starchfilm.film.DryingMechanics} how stiff
+ * and tough a drying film is; {@link starchfilm.film.StripTests} what a pull test at home says.
  */
 @NullMarked
 package starchfilm.film;

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import starchfilm.film.risk.CrackCause;
 import starchfilm.film.risk.CrackRisk;
+import starchfilm.film.risk.CurlRisk;
 import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.Remedy;
 import starchfilm.film.risk.RiskLevel;
@@ -27,27 +28,40 @@ final class RiskTable {
    */
   record Row(String name, String level, List<Boolean> steps, String reason, String remedy) {}
 
+  private static final double SHOWS = 0.01;
+  private static final double LIFT_SHOWS_M = 1e-3;
+
+  /** Beyond this a critical thickness is no longer told apart (m); no pour of paste gets there. */
+  private static final double THICKEST_TOLD_M = 5e-3;
+
   /**
    * The risks of a trial.
    *
    * @param trial the trial
-   * @return cracks, then mould
+   * @return cracks, curling, then mould
    */
   static List<Row> of(TrialForecast trial) {
+    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
     return List.of(
         crack(trial.risks().crack()),
-        mould(trial.risks().mould(), new PourCalendar(trial.trial().pouredAt())));
+        curl(
+            trial.risks().curl(), trial.trial().casting().plate().material().tradeName(), calendar),
+        mould(trial.risks().mould(), calendar));
   }
 
   private static Row crack(CrackRisk risk) {
     String reason =
-        "While it shrinks the skin must stretch by "
-            + ReaderUnit.PERCENT.two(risk.stretchNeeded())
-            + " % and can by "
-            + ReaderUnit.PERCENT.two(risk.stretchAvailable())
-            + " %"
+        "Stuck to its plate and dried so, film of this paste should hold up to "
+            + criticalThickness(risk)
+            + " (within a factor of 5); its thick spot will be "
+            + ReaderUnit.MILLIMETRE.two(risk.dryThicknessM())
+            + " mm"
             + risk.cause().map(cause -> ": " + words(cause)).orElse("")
-            + ".";
+            + "."
+            + (risk.mayTearAtRim() ? " It lets go, and may tear where the rim holds it." : "")
+            + (risk.level() == RiskLevel.LOW || risk.criticalDryThicknessM() > THICKEST_TOLD_M
+                ? ""
+                : " More glycerol, damper air or a warmer room let thicker film hold.");
     return new Row(
         "Cracks",
         word(risk.level()),
@@ -57,13 +71,63 @@ final class RiskTable {
             .map(
                 remedy ->
                     sentence(remedy)
-                        + ": needed over available stretch "
+                        + ": pull over toughness "
                         + Figures.two(remedy.riskBefore())
                         + " → "
                         + Figures.two(remedy.riskAfter())
                         + ".")
             .orElse(""));
   }
+
+  private static String criticalThickness(CrackRisk risk) {
+    return risk.criticalDryThicknessM() > THICKEST_TOLD_M
+        ? "more than 5 mm dry"
+        : "about " + ReaderUnit.MILLIMETRE.two(risk.criticalDryThicknessM()) + " mm dry";
+  }
+
+  private static Row curl(CurlRisk risk, String material, PourCalendar calendar) {
+    String shrinks =
+        risk.shrinking() < SHOWS
+            ? "keeps its size"
+            : "shrinks by "
+                + (risk.leastShrinking() < SHOWS
+                    ? "up to " + ReaderUnit.PERCENT.two(risk.shrinking())
+                    : Figures.range(
+                        ReaderUnit.PERCENT.two(risk.leastShrinking()),
+                        ReaderUnit.PERCENT.two(risk.shrinking())))
+                + " % in length and width";
+    String lifts =
+        risk.edgeLiftM() < LIFT_SHOWS_M
+            ? ""
+            : "; its edges lift by about "
+                + ReaderUnit.MILLIMETRE.two(risk.edgeLiftM())
+                + " mm (within a factor of 2)";
+    String reason =
+        risk.looseFromS().isPresent()
+            ? "It comes loose from the "
+                + material
+                + " about "
+                + calendar.moment(risk.looseFromS().getAsDouble())
+                + ", and then "
+                + shrinks
+                + lifts
+                + "."
+            : "It should stay on the "
+                + material
+                + " and dry flat. Peeled as soon as it is firm it still "
+                + shrinks
+                + " and curls; peeled at dry-through it stays flat.";
+    return new Row(
+        "Lifting and curling",
+        word(risk.level()),
+        steps(risk.level()),
+        reason,
+        risk.level() == RiskLevel.LOW ? "" : AGAINST_CURLING);
+  }
+
+  private static final String AGAINST_CURLING =
+      "What people do (common practice, no source): weights or tape on the edges, a frame, a mesh"
+          + " on both sides; or peel it limp and let it dry pressed under a board, turned daily.";
 
   private static Row mould(MouldRisk risk, PourCalendar calendar) {
     String reason =

@@ -36,7 +36,7 @@ public class FilmForecasterBenchmark {
           0.5,
           Pastes.ROOM_K,
           86_400);
-  private final SkinStretch skin = SkinStretch.of(unsure.composition());
+  private final DryingMechanics skin = DryingMechanics.of(unsure.composition());
   private double moisture = 0.1;
 
   @Benchmark
@@ -52,6 +52,6 @@ public class FilmForecasterBenchmark {
   @Benchmark
   public double skinStretch() {
     moisture = moisture > 1 ? 0.1 : moisture + 1e-4;
-    return skin.stretchAtBreak(moisture, 293);
+    return skin.modulusPa(moisture, 293);
   }
 }

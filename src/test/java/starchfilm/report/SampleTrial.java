@@ -43,6 +43,7 @@ import starchfilm.film.Lever;
 import starchfilm.film.Unmoved;
 import starchfilm.film.risk.CrackCause;
 import starchfilm.film.risk.CrackRisk;
+import starchfilm.film.risk.CurlRisk;
 import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.Remedy;
@@ -112,11 +113,14 @@ final class SampleTrial {
     return new PlateRisks(
         new CrackRisk(
             RiskLevel.LIKELY,
-            0.04,
-            0.029,
+            1.4,
+            0.2e-3,
+            0.28e-3,
             3 * DAY_S,
+            false,
             Optional.of(CrackCause.TOO_BRITTLE),
             Optional.of(new Remedy(Remedy.Change.MORE_GLYCEROL, 0.1, 0.2, 1.4, 0.5))),
+        new CurlRisk(RiskLevel.LIKELY, 1.6, OptionalDouble.of(2 * DAY_S), 0.04, 0.12, 0.02),
         new MouldRisk(RiskLevel.WATCH, 90, 4 * DAY_S, Optional.of(thinner)));
   }
 

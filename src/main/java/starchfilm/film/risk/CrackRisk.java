@@ -1,55 +1,48 @@
 package starchfilm.film.risk;
 
 import java.util.Optional;
-import starchfilm.numerics.evidence.Check;
-import starchfilm.numerics.evidence.Source;
 
 /**
  * The risk that a film cracks while it dries on its plate.
  *
- * <p>A part of the film that is already firm would shrink on, but hangs on a part that is wetter
- * and shrinks later: the skin on the core, the thin edge on the thick spot. What it must stretch is
- * {@code (1/3) ln[v(X_wet)/v(X_skin)]}, a third of the volume's strain, X_wet counted up to 0.35
- * kg/kg because a wetter part is a gel that yields. That is held against what the skin can stretch
- * at its own moisture and temperature; the worst moment counts.
+ * <p>The energy that a crack sets free is held against the film's toughness ({@link FilmStress});
+ * the largest ratio over the whole course counts, for cracks do not heal. The levels are those of a
+ * critical thickness that is known within a factor of 5 (judged): below a fifth low, to 1 watch, to
+ * 5 likely, beyond expected. A film that lets go of its plate cracks no more, unless a rim holds
+ * it: then it may, and is watched.
  *
- * <p>Limits: no stress is computed, nothing relaxes, adhesion to the plate is not known, and the
- * ends of a sheet, bubbles and lumps, where cracks start, are not in the model. The levels (below
- * 0.3 low, to 1 watch, to 2 likely) are judged.
+ * <p>Limits: the ends of a sheet, bubbles and lumps, where cracks start, are not in the model.
  *
  * @param level how likely
- * @param stretchNeeded the strain at the worst moment (ratio)
- * @param stretchAvailable what the skin can stretch then (ratio)
+ * @param energyOverToughness the largest ratio until the film lets go
+ * @param criticalDryThicknessM dry thickness up to which a film of this paste, stuck and dried so,
+ *     should hold (m, within a factor of 5)
+ * @param dryThicknessM dry thickness of the thick spot (m)
  * @param worstAtS the worst moment, since the pour (s)
+ * @param mayTearAtRim whether it lets go but is held at its rim, and may tear there
  * @param cause what makes it crack; empty at a low risk
- * @param remedy the change that lowers the risk most, if one does; its measure is needed over
- *     available stretch
+ * @param remedy the change that lowers the risk most, if one does; its measure is energy over
+ *     toughness
  */
 public record CrackRisk(
     RiskLevel level,
-    double stretchNeeded,
-    double stretchAvailable,
+    double energyOverToughness,
+    double criticalDryThicknessM,
+    double dryThicknessM,
     double worstAtS,
+    boolean mayTearAtRim,
     Optional<CrackCause> cause,
     Optional<Remedy> remedy) {
-  /** Where the rule comes from. */
-  static final Source SOURCE =
-      new Source(
-          "crack rule: shrinkage that skin and core, or edge and middle, do not share, against the"
-              + " stretch of the skin; assumed, no source",
-          Check.JUDGED);
+  /** The band of the critical thickness: times or divided by. */
+  private static final double BAND = 5;
 
-  private static final double WATCH_FROM = 0.3;
-  private static final double LIKELY_FROM = 1;
-  private static final double EXPECTED_FROM = 2;
-
-  static RiskLevel level(double neededOverAvailable) {
-    if (neededOverAvailable < WATCH_FROM) {
+  static RiskLevel level(double energyOverToughness) {
+    if (energyOverToughness < 1 / BAND) {
       return RiskLevel.LOW;
     }
-    if (neededOverAvailable < LIKELY_FROM) {
+    if (energyOverToughness < 1) {
       return RiskLevel.WATCH;
     }
-    return neededOverAvailable < EXPECTED_FROM ? RiskLevel.LIKELY : RiskLevel.EXPECTED;
+    return energyOverToughness < BAND ? RiskLevel.LIKELY : RiskLevel.EXPECTED;
   }
 }

@@ -8,7 +8,7 @@ import java.util.Optional;
  * <p>The hours in which the wettest part of the thick spot lets mould grow are added up, each
  * weighted with its speed by {@link MouldGrowth}. Below 24 weighted hours the risk is low, to 48
  * watch, to 96 likely, beyond expected (judged; a freshly boiled paste in a clean kitchen is
- * assumed, and no preservative; the acid of a little vinegar is not counted on).
+ * assumed, and no preservative but the vinegar's acid).
  *
  * @param level how likely
  * @param weightedHours hours at full growing speed that the drying amounts to

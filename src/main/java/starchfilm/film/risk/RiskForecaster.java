@@ -37,7 +37,7 @@ public final class RiskForecaster {
    * The risks of one plate.
    *
    * @param drying the plate
-   * @return cracking and mould
+   * @return cracking, curling and mould
    */
   public PlateRisks forecast(Casting drying) {
     PlateHistory now = PlateHistory.of(drying, middle, HORIZON_S);
@@ -45,25 +45,27 @@ public final class RiskForecaster {
     RiskLevel crackLevel = CrackRisk.level(now.crackRatio());
     RiskLevel mouldLevel = MouldRisk.level(now.weightedMouldHours());
     if (crackLevel == RiskLevel.LOW && mouldLevel == RiskLevel.LOW) {
-      return new PlateRisks(crack(drying, now, then), mould(drying, now, then));
+      return new PlateRisks(
+          crack(drying, now, then), now.stress().curl(), mould(drying, now, then));
     }
     for (Change change : Change.values()) {
       PlateChange.apply(change, drying)
           .ifPresent(
               changed -> then.put(change, PlateHistory.of(changed.drying(), middle, HORIZON_S)));
     }
-    return new PlateRisks(crack(drying, now, then), mould(drying, now, then));
+    return new PlateRisks(crack(drying, now, then), now.stress().curl(), mould(drying, now, then));
   }
 
   /**
    * The risks of one plate alone, at the cost of one rerun: no causes and no remedies.
    *
    * @param drying the plate
-   * @return cracking and mould with their figures and levels
+   * @return cracking, curling and mould with their figures and levels
    */
   public PlateRisks withoutRemedies(Casting drying) {
     PlateHistory now = PlateHistory.of(drying, middle, HORIZON_S);
-    return new PlateRisks(crack(drying, now, Map.of()), mould(drying, now, Map.of()));
+    return new PlateRisks(
+        crack(drying, now, Map.of()), now.stress().curl(), mould(drying, now, Map.of()));
   }
 
   private static CrackRisk crack(Casting drying, PlateHistory now, Map<Change, PlateHistory> then) {
@@ -73,10 +75,12 @@ public final class RiskForecaster {
             ? Optional.empty()
             : best(now, then, PlateHistory::crackRatio, change -> cause(change).isPresent());
     return new CrackRisk(
-        level,
-        now.stretchNeeded(),
-        now.stretchAvailable(),
-        now.worstAtS(),
+        now.stress().mayTearAtRim() && level == RiskLevel.LOW ? RiskLevel.WATCH : level,
+        now.crackRatio(),
+        now.stress().criticalDryThicknessM(),
+        now.stress().dryThicknessM(),
+        now.stress().worstAtS(),
+        now.stress().mayTearAtRim(),
         best.flatMap(RiskForecaster::cause),
         best.flatMap(change -> remedy(drying, change, now, then, PlateHistory::crackRatio)));
   }

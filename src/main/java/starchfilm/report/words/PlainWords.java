@@ -89,6 +89,8 @@ public final class PlainWords {
       case PASTE_THINS ->
           "The acid cuts the long chains so short that the paste thins, well before the film gets"
               + " weaker.";
+      case MOULDS_IN_USE ->
+          "Kept for weeks in air above 75–80 % RH the dry film itself moulds; below 60 % it is safe.";
       case THICK_FILM -> "Over 0.3 mm when dry: slow to dry, and more likely to curl and crack.";
     };
   }
