@@ -23,18 +23,26 @@ final class Chance {
    */
   static double by(MilestoneForecast milestone, double timeS) {
     Band band = milestone.timeS();
+    double share = milestone.shareReached();
+    // A band that ends is that of the cases in which it comes; one without end is that of all.
+    return Double.isInfinite(band.high())
+        ? Math.min(share, ifItComes(band, timeS))
+        : share * ifItComes(band, timeS);
+  }
+
+  private static double ifItComes(Band band, double timeS) {
     if (Double.isInfinite(band.low())) {
-      return Math.min(0.1, milestone.shareReached());
+      return 0.1;
     }
     if (Double.isInfinite(band.middle())) {
-      return timeS < band.low() ? 0.1 : Math.min(0.5, milestone.shareReached());
+      return timeS < band.low() ? 0.1 : 0.5;
     }
     double distance = Math.log(timeS / band.middle());
-    if (distance <= 0 || Double.isInfinite(band.high())) {
-      double lower = normal(distance / Math.log(band.middle() / band.low()) * Band.Z90);
-      return Math.min(lower, milestone.shareReached());
-    }
-    return normal(distance / Math.log(band.high() / band.middle()) * Band.Z90);
+    double half =
+        distance <= 0 || Double.isInfinite(band.high())
+            ? band.middle() / band.low()
+            : band.high() / band.middle();
+    return normal(distance / Math.log(half) * Band.Z90);
   }
 
   private static double normal(double z) {

@@ -1,5 +1,6 @@
 package starchfilm.casting;
 
+import java.util.function.Function;
 import starchfilm.material.air.AirState;
 
 /**
@@ -14,7 +15,20 @@ public record ConstantRoom(AirState air) implements Room {
   }
 
   @Override
+  public double coolestK() {
+    return air.temperatureK();
+  }
+
+  @Override
   public double warmestK() {
     return air.temperatureK();
+  }
+
+  @Override
+  public <T> T map(
+      Function<ConstantRoom, T> constant,
+      Function<SwingingRoom, T> swinging,
+      Function<LoggedRoom, T> logged) {
+    return constant.apply(this);
   }
 }

@@ -10,10 +10,45 @@ public record FaceChange(double timeS, OpenFaces open) {
   /** Which faces of the film exchange with the air. */
   public enum OpenFaces {
     /** On its plate: the upper face only. */
-    UPPER,
+    UPPER(true, false),
     /** Peeled and turned over on the plate: what was below is open, what was above is not. */
-    TURNED,
+    TURNED(false, true),
     /** On a rack, a mesh or a line: both, and the bench no longer warms it. */
-    BOTH
+    BOTH(true, true);
+
+    private final boolean upper;
+    private final boolean lower;
+
+    OpenFaces(boolean upper, boolean lower) {
+      this.upper = upper;
+      this.lower = lower;
+    }
+
+    /**
+     * Whether the face that was poured uppermost is open.
+     *
+     * @return true for {@link #UPPER} and {@link #BOTH}
+     */
+    public boolean upper() {
+      return upper;
+    }
+
+    /**
+     * Whether the face that was poured onto the plate is open.
+     *
+     * @return true for {@link #TURNED} and {@link #BOTH}
+     */
+    public boolean lower() {
+      return lower;
+    }
+
+    /**
+     * Whether the film lies on its plate, and the plate on its bench.
+     *
+     * @return false where both faces are open
+     */
+    public boolean onPlate() {
+      return !(upper && lower);
+    }
   }
 }

@@ -4,6 +4,8 @@ import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import starchfilm.material.air.AirState;
 
 /**
@@ -40,18 +42,36 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
     }
   }
 
-  /**
-   * When the log ends.
-   *
-   * @return time since the pour (s)
-   */
-  public double endS() {
+  @Override
+  public double knownUntilS() {
     return readings.get(readings.size() - 1).timeS();
   }
 
   @Override
+  public double coolestK() {
+    return temperaturesK().min().getAsDouble();
+  }
+
+  @Override
+  public double warmestK() {
+    return temperaturesK().max().getAsDouble();
+  }
+
+  @Override
+  public <T> T map(
+      Function<ConstantRoom, T> constant,
+      Function<SwingingRoom, T> swinging,
+      Function<LoggedRoom, T> logged) {
+    return logged.apply(this);
+  }
+
+  private DoubleStream temperaturesK() {
+    return readings.stream().mapToDouble(Reading::temperatureK);
+  }
+
+  @Override
   public AirState at(double timeS) {
-    double time = timeS <= endS() ? timeS : repeated(timeS);
+    double time = timeS <= knownUntilS() ? timeS : repeated(timeS);
     int next = firstAfter(time);
     if (next == 0) {
       return air(readings.get(0));
@@ -69,12 +89,12 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
   }
 
   private double repeated(double timeS) {
-    double length = Math.min(DAY_S, endS() - readings.get(0).timeS());
+    double length = Math.min(DAY_S, knownUntilS() - readings.get(0).timeS());
     if (length <= 0) {
-      return endS();
+      return knownUntilS();
     }
-    double past = (timeS - endS()) % length;
-    return endS() - length + past;
+    double past = (timeS - knownUntilS()) % length;
+    return knownUntilS() - length + past;
   }
 
   private int firstAfter(double timeS) {
@@ -93,10 +113,5 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
 
   private AirState air(Reading reading) {
     return new AirState(reading.temperatureK(), reading.relativeHumidity(), speedMPerS);
-  }
-
-  @Override
-  public double warmestK() {
-    return readings.stream().mapToDouble(Reading::temperatureK).max().orElseThrow();
   }
 }

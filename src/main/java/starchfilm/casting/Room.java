@@ -1,5 +1,6 @@
 package starchfilm.casting;
 
+import java.util.function.Function;
 import starchfilm.material.air.AirState;
 
 /** The air around the plates, from the pour onwards. */
@@ -12,6 +13,50 @@ public sealed interface Room permits ConstantRoom, SwingingRoom, LoggedRoom {
    */
   AirState at(double timeS);
 
-  /** The highest temperature it reaches (K). */
+  /**
+   * Until when the air is known; later days are taken to be like the last one.
+   *
+   * @return time since the pour (s); positive infinity for a room whose every day is the same
+   */
+  default double knownUntilS() {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * The coolest air from the pour on.
+   *
+   * @return K
+   */
+  double coolestK();
+
+  /**
+   * The warmest air from the pour on.
+   *
+   * @return K
+   */
   double warmestK();
+
+  /**
+   * What depends on the kind of room. A new kind takes a function more here, and so does not
+   * compile until everything that tells kinds apart knows it.
+   *
+   * @param constant for a room whose air stays the same
+   * @param swinging for a room that warms by day and cools by night
+   * @param logged for a room as a hygrometer logged it
+   * @param <T> what is found
+   * @return what the function of its kind gives
+   */
+  <T> T map(
+      Function<ConstantRoom, T> constant,
+      Function<SwingingRoom, T> swinging,
+      Function<LoggedRoom, T> logged);
+
+  /**
+   * Whether the air never changes.
+   *
+   * @return true for a constant room
+   */
+  default boolean isConstant() {
+    return map(constant -> true, swinging -> false, logged -> false);
+  }
 }

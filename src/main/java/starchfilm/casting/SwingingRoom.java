@@ -2,6 +2,7 @@ package starchfilm.casting;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 
+import java.util.function.Function;
 import starchfilm.material.air.AirState;
 
 /**
@@ -30,7 +31,20 @@ public record SwingingRoom(
   }
 
   @Override
+  public double coolestK() {
+    return mean.temperatureK() - temperatureHalfSwingK;
+  }
+
+  @Override
   public double warmestK() {
     return mean.temperatureK() + temperatureHalfSwingK;
+  }
+
+  @Override
+  public <T> T map(
+      Function<ConstantRoom, T> constant,
+      Function<SwingingRoom, T> swinging,
+      Function<LoggedRoom, T> logged) {
+    return swinging.apply(this);
   }
 }

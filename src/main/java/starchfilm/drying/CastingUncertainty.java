@@ -20,29 +20,36 @@ final class CastingUncertainty {
 
   private CastingUncertainty() {}
 
-  /** The factors with what this paste, pour and room add to their uncertainty. */
-  static ParameterDistribution addedTo(ParameterDistribution factors, PreparedCase prepared) {
+  /** The factors with what is added, the middle case telling the activity it comes to rest at. */
+  static ParameterDistribution addedTo(
+      ParameterDistribution factors, PreparedCase prepared, SpotSolution middle) {
     Casting drying = prepared.drying();
     double thickness = drying.pour().wetThicknessM().sd() / drying.pour().wetThicknessM().value();
-    double isotherm =
-        prepared
-            .material()
-            .isotherm()
-            .bandFactor(Math.min(RoomDamp.DAMPEST, prepared.resting().at(0)));
+    double isotherm = prepared.material().isotherm().bandFactor(middle.restingActivity);
     RoomUncertainty room = drying.place().uncertainty();
     ParameterDistribution model =
         factors
             .widened(UncertainParameter.AIR_TEMPERATURE, room.temperatureSdK())
             .widened(UncertainParameter.HUMIDITY, room.humiditySd())
             .widened(UncertainParameter.AIR_SIDE, SPEED_TO_TRANSFER * room.speedRelativeSd())
-            .widened(UncertainParameter.THICKNESS, thickness)
-            .widened(UncertainParameter.SOLIDS, drying.paste().solidsRelativeSd())
+            .widened(UncertainParameter.THICKNESS, sdOfLog(thickness))
+            .widened(UncertainParameter.SOLIDS, sdOfLog(drying.paste().solidsRelativeSd()))
             .widened(
                 UncertainParameter.ISOTHERM,
                 UncertainParameter.ISOTHERM.spread()
                     * Math.sqrt(Math.max(0, isotherm * isotherm - 1)));
     return drying.paste().plasticiserRelativeSd() > NEGLIGIBLE_PLASTICISER_SD
-        ? model.widened(UncertainParameter.PLASTICISER, drying.paste().plasticiserRelativeSd())
+        ? model.widened(
+            UncertainParameter.PLASTICISER, sdOfLog(drying.paste().plasticiserRelativeSd()))
         : model;
+  }
+
+  /**
+   * The spread of the logarithm of a positive figure that is known to a relative standard deviation
+   * r, {@code sqrt[ln(1 + r^2)]}. What was noted is taken as the middle, so that the mean of a
+   * figure known to 50 % lies 12 % above it. Source: any text on the log-normal distribution.
+   */
+  private static double sdOfLog(double relativeSd) {
+    return Math.sqrt(Math.log1p(relativeSd * relativeSd));
   }
 }

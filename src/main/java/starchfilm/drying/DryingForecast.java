@@ -12,8 +12,9 @@ import starchfilm.numerics.evidence.Extrapolation;
  * @param spots the thin edge, the nominal thickness and the thick spot
  * @param curve the drying curve, from the pour on
  * @param startMoisture moisture of the fresh paste (kg water per kg dry solids)
- * @param equilibriumMoisture moisture it will keep in this room (kg/kg)
- * @param verdict whether the room dries it at all
+ * @param equilibriumMoisture moisture it will keep, in the middle case: with the air of the day
+ *     before it is dry and as it lies then (kg/kg)
+ * @param verdict whether it dries at all
  * @param spreadDrivers what the range comes from, largest first
  * @param extrapolations rules used outside their range
  * @param logEndsEarly true where a room log ended before the film was dry and was repeated
@@ -23,7 +24,7 @@ public record DryingForecast(
     List<CurvePoint> curve,
     double startMoisture,
     double equilibriumMoisture,
-    RoomVerdict verdict,
+    DryingVerdict verdict,
     List<SpreadDriver> spreadDrivers,
     List<Extrapolation> extrapolations,
     boolean logEndsEarly) {
@@ -52,15 +53,5 @@ public record DryingForecast(
       throw new IllegalArgumentException("no forecast for " + spot);
     }
     return found;
-  }
-
-  /** Whether a room can dry the film. */
-  public enum RoomVerdict {
-    /** The film becomes peelable and dry through. */
-    DRIES,
-    /** The film comes to rest with the room but is still too moist to peel then. */
-    NEVER_PEELABLE,
-    /** The air is so damp that the film hardly dries or takes up water. */
-    TOO_DAMP
   }
 }

@@ -1,19 +1,19 @@
 package starchfilm.drying;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import starchfilm.casting.Casting;
-import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Spot;
-import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.wetfilm.WaterDiffusivity;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.units.Units;
 
@@ -47,12 +47,11 @@ public final class DryingForecaster {
    */
   public static final int FEWEST_DRAWS = 20;
 
-  /** How long a room that dries nothing is followed: 20 days. */
-  private static final double DAMP_HORIZON_S = 20 * 86_400.0;
+  /** How much of the curve is drawn where nothing dries: 20 days. */
+  private static final double DAMP_CURVE_S = 20 * 86_400.0;
 
-  /** Long enough to see a day's mean of a varying room. */
-  static final double FIRST_LOOK_S = 3 * 86_400.0;
-
+  private static final Band NEVER =
+      new Band(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
   private static final int CURVE_POINTS = 72;
   private static final int DRAWS_PER_TASK = 8;
   private static final double CURVE_BEYOND_DRY = 1.1;
@@ -100,42 +99,36 @@ public final class DryingForecaster {
    * @return when it is dry, with bands
    */
   public DryingForecast forecast(Casting drying) {
-    PreparedCase prepared = prepared(drying);
-    ParameterDistribution model = forCase(prepared);
-    ParameterSample middle = model.mean();
-    SpotSolution first = solveOne(prepared, Spot.NOMINAL, middle, new double[0], FIRST_LOOK_S);
-    RoomVerdict verdict = RoomDamp.verdict(first.restingMoisture, first.startMoisture);
-    boolean damp = verdict == RoomVerdict.TOO_DAMP;
-    double horizonS = damp ? DAMP_HORIZON_S : HORIZON_S;
-    ParameterSample[] cases = cases(prepared, model, damp);
+    PreparedCase prepared = PreparedCase.of(drying);
+    SpotSolution middle = solveOne(prepared, Spot.NOMINAL, factors.mean());
+    ParameterDistribution model = forCase(prepared, middle);
+    ParameterSample[] cases = LikelyCases.of(prepared, model, draws);
 
-    double[] none = {};
-    SpotSolution[] edge = solve(prepared, Spot.THIN_EDGE, cases, none, horizonS);
-    SpotSolution[] thick = solve(prepared, Spot.THICK_SPOT, cases, none, horizonS);
-    double[] curveTimesS = curveTimes(times(thick, Milestone.DRY_THROUGH), horizonS);
-    SpotSolution[] nominal = solve(prepared, Spot.NOMINAL, cases, curveTimesS, horizonS);
+    SpotSolution[] edge = solve(prepared, Spot.THIN_EDGE, cases);
+    SpotSolution[] thick = solve(prepared, Spot.THICK_SPOT, cases);
+    double[] curveTimesS = curveTimes(thick);
+    SpotSolution[] nominal = solve(prepared, Spot.NOMINAL, cases, curveTimesS);
 
-    SpotForecast thickSpot = spotForecast(drying, Spot.THICK_SPOT, thick, first.restingMoisture);
+    SpotForecast thickSpot = spotForecast(drying, Spot.THICK_SPOT, thick, middle.restingMoisture);
     return new DryingForecast(
         Map.of(
             Spot.THIN_EDGE,
-            spotForecast(drying, Spot.THIN_EDGE, edge, first.restingMoisture),
+            spotForecast(drying, Spot.THIN_EDGE, edge, middle.restingMoisture),
             Spot.NOMINAL,
-            spotForecast(drying, Spot.NOMINAL, nominal, first.restingMoisture),
+            spotForecast(drying, Spot.NOMINAL, nominal, middle.restingMoisture),
             Spot.THICK_SPOT,
             thickSpot),
         curve(
             curveTimesS,
             nominal,
-            solveOne(prepared, Spot.THIN_EDGE, middle, curveTimesS, horizonS),
-            solveOne(prepared, Spot.THICK_SPOT, middle, curveTimesS, horizonS)),
-        first.startMoisture,
-        first.restingMoisture,
-        verdict,
+            solveOne(prepared, Spot.THIN_EDGE, model.mean(), curveTimesS),
+            solveOne(prepared, Spot.THICK_SPOT, model.mean(), curveTimesS)),
+        middle.startMoisture,
+        middle.restingMoisture,
+        DryingVerdict.ofBest(edge, nominal, thick),
         SpreadDrivers.of(model, cases, thick),
-        extrapolations(prepared),
-        drying.room() instanceof LoggedRoom log
-            && log.endS() < thickSpot.at(Milestone.DRY_THROUGH).timeS().high());
+        extrapolations(prepared, middle),
+        drying.room().knownUntilS() < thickSpot.at(Milestone.DRY_THROUGH).timeS().high());
   }
 
   /**
@@ -147,16 +140,10 @@ public final class DryingForecaster {
    * @return when it is dry, with bands
    */
   public SpotForecast forecast(Casting drying, Spot spot) {
-    PreparedCase prepared = prepared(drying);
-    ParameterDistribution model = forCase(prepared);
-    double[] none = {};
-    SpotSolution first = solveOne(prepared, Spot.NOMINAL, model.mean(), none, FIRST_LOOK_S);
-    boolean damp =
-        RoomDamp.verdict(first.restingMoisture, first.startMoisture) == RoomVerdict.TOO_DAMP;
-    SpotSolution[] traces =
-        solve(
-            prepared, spot, cases(prepared, model, damp), none, damp ? DAMP_HORIZON_S : HORIZON_S);
-    return spotForecast(drying, spot, traces, first.restingMoisture);
+    PreparedCase prepared = PreparedCase.of(drying);
+    SpotSolution middle = solveOne(prepared, Spot.NOMINAL, factors.mean());
+    ParameterSample[] cases = LikelyCases.of(prepared, forCase(prepared, middle), draws);
+    return spotForecast(drying, spot, solve(prepared, spot, cases), middle.restingMoisture);
   }
 
   /**
@@ -169,32 +156,16 @@ public final class DryingForecaster {
    * @return time since the pour (s); positive infinity where it does not come
    */
   public double middleCaseS(Casting drying, Spot spot, Milestone milestone) {
-    PreparedCase prepared = PreparedCase.of(drying, HORIZON_S, Fineness.COMPARED);
-    return solveOne(prepared, spot, factors.mean(), new double[0], HORIZON_S)
-        .milestoneS[milestone.ordinal()];
-  }
-
-  private PreparedCase prepared(Casting drying) {
-    return PreparedCase.of(drying, HORIZON_S, Fineness.of(draws));
-  }
-
-  /** Where nothing dries, a few cases show that as well as many. */
-  private ParameterSample[] cases(
-      PreparedCase prepared, ParameterDistribution model, boolean damp) {
-    return damp ? model.draws(FEWEST_DRAWS) : LikelyCases.of(prepared, model, draws);
+    return solveOne(PreparedCase.of(drying), spot, factors.mean()).at(milestone);
   }
 
   /** The factors with what this paste, pour and room add to their uncertainty. */
-  private ParameterDistribution forCase(PreparedCase prepared) {
-    return ofThisPlate ? factors : CastingUncertainty.addedTo(factors, prepared);
+  private ParameterDistribution forCase(PreparedCase prepared, SpotSolution middle) {
+    return ofThisPlate ? factors : CastingUncertainty.addedTo(factors, prepared, middle);
   }
 
   static SpotSolution[] solve(
-      PreparedCase prepared,
-      Spot spot,
-      ParameterSample[] cases,
-      double[] curveTimesS,
-      double horizonS) {
+      PreparedCase prepared, Spot spot, ParameterSample[] cases, double... curveTimesS) {
     SpotSolution[] traces = new SpotSolution[cases.length];
     int tasks = (cases.length + DRAWS_PER_TASK - 1) / DRAWS_PER_TASK;
     IntStream.range(0, tasks)
@@ -205,30 +176,30 @@ public final class DryingForecaster {
               int end = Math.min(cases.length, (task + 1) * DRAWS_PER_TASK);
               for (int i = task * DRAWS_PER_TASK; i < end; i++) {
                 traces[i] = new SpotSolution();
-                solver.solve(spot, cases[i], horizonS, traces[i]);
+                solver.solve(spot, cases[i], HORIZON_S, traces[i]);
               }
             });
     return traces;
   }
 
   static SpotSolution solveOne(
-      PreparedCase prepared,
-      Spot spot,
-      ParameterSample deviations,
-      double[] curveTimesS,
-      double horizonS) {
+      PreparedCase prepared, Spot spot, ParameterSample deviations, double... curveTimesS) {
     SpotSolution trace = new SpotSolution();
-    new SpotSolver(prepared, curveTimesS).solve(spot, deviations, horizonS, trace);
+    new SpotSolver(prepared, curveTimesS).solve(spot, deviations, HORIZON_S, trace);
     return trace;
   }
 
   /** Times of the curve: from the pour until a little after the thick spot is nearly surely dry. */
-  private static double[] curveTimes(double[] thickDryS, double horizonS) {
+  private static double[] curveTimes(SpotSolution[] thick) {
+    double[] thickDryS = times(thick, Milestone.DRY_THROUGH);
     double end = Quantiles.of(thickDryS, 0.9);
     if (Double.isInfinite(end)) {
       end = Quantiles.of(thickDryS, 0.5);
     }
-    end = Math.min(horizonS, end * CURVE_BEYOND_DRY);
+    end =
+        DryingVerdict.of(thick) == DryingVerdict.TOO_DAMP
+            ? DAMP_CURVE_S
+            : Math.min(HORIZON_S, end * CURVE_BEYOND_DRY);
     double[] times = new double[CURVE_POINTS + 1];
     for (int i = 0; i <= CURVE_POINTS; i++) {
       times[i] = end * i / CURVE_POINTS;
@@ -259,32 +230,33 @@ public final class DryingForecaster {
             * composition.volumeM3PerKgDry(restingMoisture)
             / composition.volumeM3PerKgDry(composition.waterKgPerKgDry());
     Map<Milestone, MilestoneForecast> milestones = new EnumMap<>(Milestone.class);
+    DryingVerdict verdict = DryingVerdict.of(traces);
     for (Milestone milestone : Milestone.values()) {
-      double[] times = times(traces, milestone);
+      double[] told =
+          Arrays.stream(traces)
+              .filter(trace -> verdict.tells(milestone, trace.outcome()))
+              .mapToDouble(trace -> trace.at(milestone))
+              .toArray();
       milestones.put(
           milestone,
-          new MilestoneForecast(milestone, Quantiles.band(times), Quantiles.finiteShare(times)));
+          new MilestoneForecast(
+              milestone,
+              told.length == 0 ? NEVER : Quantiles.band(told),
+              Quantiles.finiteShare(times(traces, milestone))));
     }
     return new SpotForecast(spot, wetM, dryM, milestones);
   }
 
   static double[] times(SpotSolution[] traces, Milestone milestone) {
-    double[] times = new double[traces.length];
-    for (int i = 0; i < times.length; i++) {
-      times[i] = traces[i].milestoneS[milestone.ordinal()];
-    }
-    return times;
+    return Arrays.stream(traces).mapToDouble(trace -> trace.at(milestone)).toArray();
   }
 
-  private static List<Extrapolation> extrapolations(PreparedCase prepared) {
+  private static List<Extrapolation> extrapolations(PreparedCase prepared, SpotSolution middle) {
     double airK = prepared.drying().room().at(0).temperatureK();
     double airC = airK - Units.ZERO_CELSIUS_K;
     List<Extrapolation> found =
         new ArrayList<>(
-            prepared
-                .material()
-                .isotherm()
-                .extrapolations(Math.min(RoomDamp.DAMPEST, prepared.resting().at(0)), airK));
+            prepared.material().isotherm().extrapolations(middle.restingActivity, airK));
     if (!WaterDiffusivity.TEMPERATURE.contains(airC)) {
       found.add(new Extrapolation("diffusivity of water", WaterDiffusivity.TEMPERATURE, airC));
     }

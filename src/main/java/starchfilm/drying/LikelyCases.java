@@ -31,9 +31,7 @@ final class LikelyCases {
   }
 
   private static double[] logDryS(PreparedCase prepared, ParameterSample... cases) {
-    SpotSolution[] traces =
-        DryingForecaster.solve(
-            prepared, Spot.THICK_SPOT, cases, new double[0], DryingForecaster.HORIZON_S);
+    SpotSolution[] traces = DryingForecaster.solve(prepared, Spot.THICK_SPOT, cases);
     return Arrays.stream(DryingForecaster.times(traces, Milestone.DRY_THROUGH))
         .map(Math::log)
         .toArray();

@@ -1,7 +1,9 @@
 package starchfilm.drying;
 
 import static starchfilm.drying.Milestone.FIRM_MOISTURE;
+import static starchfilm.numerics.units.Units.DAY_S;
 
+import java.util.Arrays;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
@@ -29,32 +31,49 @@ final class MilestoneDetector implements StepListener {
   private static final int ROOT_ROUNDS = 60;
   private static final double ROOT_RELATIVE = 1e-9;
 
+  /** What is looked for in every step. */
+  private enum Mark {
+    /** The open face is firm; of two the wetter one. */
+    SKIN_FIRM,
+    /** The wettest point is firm. */
+    FIRM,
+    /** The wettest point is about as dry as air and place would make it at that time. */
+    AT_REST,
+    /** Both at once. */
+    FIRM_AND_AT_REST
+  }
+
   /** Kept, for {@code values()} makes a new array at every call, and this is called every step. */
-  private static final Milestone[] MILESTONES = Milestone.values();
+  private static final Mark[] MARKS = Mark.values();
 
   private final int nodes;
+  private final PlateExchange exchange;
   private final RestingActivity resting;
+  private final double settledFromS;
   private final double[] curveTimesS;
-  private OpenFaces open = OpenFaces.UPPER;
   private SpotSolution trace = new SpotSolution();
   private FilmIsotherm isotherm;
   private double isothermFactor;
-  private double humidityShift;
   private int nextCurvePoint;
   private int skinRetries;
-  private final boolean constantRest;
+
+  /** When each mark was reached (s), positive infinity until then. */
+  private final double[] reachedS = new double[MARKS.length];
+
+  /** Moisture at rest in a constant room as the film lies now (kg/kg). */
   private double constantRestMoisture;
 
   MilestoneDetector(
       int nodes,
-      RestingActivity resting,
-      boolean constantRest,
-      FilmIsotherm isotherm,
+      PlateExchange exchange,
+      double settledFromS,
+      FilmMaterial material,
       double[] curveTimesS) {
     this.nodes = nodes;
-    this.resting = resting;
-    this.constantRest = constantRest;
-    this.isotherm = isotherm;
+    this.exchange = exchange;
+    this.resting = new RestingActivity(exchange);
+    this.settledFromS = settledFromS;
+    this.isotherm = material.isotherm();
     this.curveTimesS = curveTimesS;
   }
 
@@ -62,26 +81,50 @@ final class MilestoneDetector implements StepListener {
     trace = target;
     isotherm = material.isotherm();
     isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);
-    humidityShift = deviations.of(UncertainParameter.HUMIDITY);
     nextCurvePoint = 0;
     skinRetries = 0;
-    if (constantRest) {
-      constantRestMoisture = restingAt(0);
-    }
+    Arrays.fill(reachedS, Double.POSITIVE_INFINITY);
+    facesChanged(0);
   }
 
-  void setOpenFaces(OpenFaces faces) {
-    open = faces;
+  /** The film lies otherwise from now on, and comes to rest with something else. */
+  void facesChanged(double timeS) {
+    resting.restart(timeS);
+    constantRestMoisture = exchange.inConstantRoom() ? moistureAt(resting.at(timeS)) : Double.NaN;
   }
 
   /** Moisture at rest with the room, over the day before a moment (kg/kg). */
-  double restingMoisture(double timeS) {
-    return constantRest ? constantRestMoisture : restingAt(timeS);
+  private double restingMoisture(double timeS) {
+    return exchange.inConstantRoom() ? constantRestMoisture : moistureAt(resting.at(timeS));
   }
 
-  private double restingAt(double timeS) {
-    double activity = resting.at(timeS) + humidityShift;
-    return isothermFactor * isotherm.moisture(Math.min(RoomDamp.DAMPEST, Math.max(0, activity)));
+  private double moistureAt(double activity) {
+    return isothermFactor * isotherm.moisture(Math.min(DryingVerdict.DAMPEST, activity));
+  }
+
+  /**
+   * Says what the film keeps in the end, and when it was dry through: when it was firm and at rest,
+   * or, where it comes to rest too moist to be firm, when it came to rest.
+   */
+  void finish(double endS) {
+    double timeS = Math.max(endS, DAY_S);
+    trace.restingActivity = Math.min(DryingVerdict.DAMPEST, resting.at(timeS));
+    trace.restingMoisture = restingMoisture(timeS);
+    double firmS = reachedS[Mark.FIRM.ordinal()];
+    double dryS = reachedS[Mark.FIRM_AND_AT_REST.ordinal()];
+    boolean soft = trace.restingMoisture > FIRM_MOISTURE;
+    if (soft && Double.isInfinite(dryS)) {
+      double restS = reachedS[Mark.AT_REST.ordinal()];
+      dryS = reached(Mark.FIRM) ? Math.max(firmS, restS) : restS;
+    }
+    trace.staysSoft = soft && !reached(Mark.FIRM);
+    trace.milestoneS[Milestone.SKIN_DRY.ordinal()] = reachedS[Mark.SKIN_FIRM.ordinal()];
+    trace.milestoneS[Milestone.PEELABLE.ordinal()] = firmS;
+    trace.milestoneS[Milestone.DRY_THROUGH.ordinal()] = dryS;
+  }
+
+  private boolean reached(Mark mark) {
+    return reachedS[mark.ordinal()] < Double.POSITIVE_INFINITY;
   }
 
   @Override
@@ -89,17 +132,24 @@ final class MilestoneDetector implements StepListener {
     if (approachesSkinDry(step)) {
       return true;
     }
-    for (Milestone milestone : MILESTONES) {
-      int index = milestone.ordinal();
-      if (trace.milestoneS[index] == Double.POSITIVE_INFINITY
-          && excess(milestone, step, step.end(), governing(milestone, step)) <= 0) {
-        trace.milestoneS[index] = crossing(milestone, step);
+    int wettest = wettest(step);
+    for (Mark mark : MARKS) {
+      if (reachedS[mark.ordinal()] == Double.POSITIVE_INFINITY) {
+        int node = mark == Mark.SKIN_FIRM ? slowestFace(step) : wettest;
+        if (excess(mark, step, step.end(), node) <= 0) {
+          reachedS[mark.ordinal()] = crossing(mark, step, node);
+        }
       }
     }
+    double rest = restingMoisture(step.end());
     readCurve(step);
     trace.steps++;
-    return trace.milestoneS[Milestone.DRY_THROUGH.ordinal()] == Double.POSITIVE_INFINITY
-        || nextCurvePoint < curveTimesS.length;
+    boolean softForEver =
+        step.end() >= settledFromS
+            && rest > FIRM_MOISTURE
+            && (reached(Mark.AT_REST) || !DryingVerdict.dries(rest, trace.startMoisture));
+    boolean done = softForEver || reached(Mark.FIRM_AND_AT_REST);
+    return !done || nextCurvePoint < curveTimesS.length;
   }
 
   /**
@@ -107,11 +157,10 @@ final class MilestoneDetector implements StepListener {
    * milestone is asked for again, up to where the milestone should be, a few times over.
    */
   private boolean approachesSkinDry(Step step) {
-    if (trace.milestoneS[Milestone.SKIN_DRY.ordinal()] != Double.POSITIVE_INFINITY
-        || skinRetries == MOST_SKIN_RETRIES) {
+    if (reached(Mark.SKIN_FIRM) || skinRetries == MOST_SKIN_RETRIES) {
       return false;
     }
-    int node = governing(Milestone.SKIN_DRY, step);
+    int node = slowestFace(step);
     double atEnd = step.atEnd(node) - FIRM_MOISTURE;
     double atStart = step.atStart(node) - FIRM_MOISTURE;
     if (atEnd > 0 || atStart <= 0 || atEnd > -NEAR_ENOUGH) {
@@ -134,15 +183,14 @@ final class MilestoneDetector implements StepListener {
     }
   }
 
-  /** The node whose moisture decides on a milestone at the end of a step. */
-  private int governing(Milestone milestone, Step step) {
-    if (milestone == Milestone.SKIN_DRY) {
-      return switch (open) {
-        case UPPER -> nodes - 1;
-        case TURNED -> 0;
-        case BOTH -> step.atEnd(0) > step.atEnd(nodes - 1) ? 0 : nodes - 1;
-      };
-    }
+  /** The open face that is wetter at the end of a step. */
+  private int slowestFace(Step step) {
+    OpenFaces open = exchange.openFaces();
+    int upper = nodes - 1;
+    return open.lower() && (!open.upper() || step.atEnd(0) > step.atEnd(upper)) ? 0 : upper;
+  }
+
+  private int wettest(Step step) {
     int wettest = 0;
     for (int i = 1; i < nodes; i++) {
       if (step.atEnd(i) > step.atEnd(wettest)) {
@@ -152,34 +200,36 @@ final class MilestoneDetector implements StepListener {
     return wettest;
   }
 
-  /** How far a node is above a milestone's moisture; at most 0 once it is reached. */
-  private double excess(Milestone milestone, Step step, double timeS, int node) {
+  /** How far a node is above a mark's moisture; at most 0 once it is reached. */
+  private double excess(Mark mark, Step step, double timeS, int node) {
     double moisture = timeS == step.end() ? step.atEnd(node) : step.at(node, timeS);
-    if (milestone != Milestone.DRY_THROUGH) {
-      return moisture - FIRM_MOISTURE;
+    double aboveFirm = moisture - FIRM_MOISTURE;
+    if (mark == Mark.SKIN_FIRM || mark == Mark.FIRM) {
+      return aboveFirm;
     }
     double rest = restingMoisture(timeS);
-    return RoomDamp.dries(rest, trace.startMoisture)
-        ? moisture - rest - DRY_MARGIN
-        : Double.POSITIVE_INFINITY;
+    if (!DryingVerdict.dries(rest, trace.startMoisture)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double aboveRest = moisture - rest - DRY_MARGIN;
+    return mark == Mark.AT_REST ? aboveRest : Math.max(aboveFirm, aboveRest);
   }
 
   /**
-   * When a milestone that a step ends beyond was reached within it, by the Illinois rule. Source:
-   * Dowell and Jarratt 1971, BIT 11:168 (recalled).
+   * When a mark that a step ends beyond was reached within it, by the Illinois rule. Source: Dowell
+   * and Jarratt 1971, BIT 11:168 (recalled).
    */
-  private double crossing(Milestone milestone, Step step) {
-    int node = governing(milestone, step);
+  private double crossing(Mark mark, Step step, int node) {
     double other = step.start();
     double latest = step.end();
-    double atOther = excess(milestone, step, other, node);
-    double atLatest = excess(milestone, step, latest, node);
+    double atOther = excess(mark, step, other, node);
+    double atLatest = excess(mark, step, latest, node);
     if (atOther <= 0 || Double.isInfinite(atOther)) {
       return atOther <= 0 ? other : latest;
     }
     for (int round = 0; round < ROOT_ROUNDS; round++) {
       double next = latest - atLatest * (latest - other) / (atLatest - atOther);
-      double atNext = excess(milestone, step, next, node);
+      double atNext = excess(mark, step, next, node);
       if (atNext <= 0 == atLatest <= 0) {
         atOther /= 2;
       } else {

@@ -37,7 +37,7 @@ public record PlateCourse(List<SpotMoment> edge, List<SpotMoment> thick) {
    * @return its course
    */
   public static PlateCourse of(Casting drying, ParameterSample deviations, double horizonS) {
-    PreparedCase prepared = PreparedCase.of(drying, horizonS, Fineness.QUICK);
+    PreparedCase prepared = PreparedCase.of(drying);
     SpotSolution first = new SpotSolution();
     new SpotSolver(prepared, new double[0]).solve(Spot.THICK_SPOT, deviations, horizonS, first);
     double dryS = first.milestoneS[Milestone.DRY_THROUGH.ordinal()];

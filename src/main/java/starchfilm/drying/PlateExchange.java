@@ -1,7 +1,6 @@
 package starchfilm.drying;
 
 import starchfilm.casting.Casting;
-import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Room;
@@ -11,6 +10,8 @@ import starchfilm.material.air.AirState;
 import starchfilm.material.air.Harrison1963;
 import starchfilm.material.air.LatentHeat;
 import starchfilm.material.air.PlateTransfer;
+import starchfilm.material.air.SaturationPressure;
+import starchfilm.material.air.WagnerPruss1993;
 import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.material.wetfilm.FilmMaterial;
 import starchfilm.material.wetfilm.SolidsHeat;
@@ -28,7 +29,10 @@ import starchfilm.numerics.diffusion.FaceExchange;
  * kg/(m2 s). One object serves one thread.
  */
 final class PlateExchange implements FaceExchange {
-  /** Heat passed by a bench at the room's temperature (W/(m2 K)); assumed, no source. */
+  /**
+   * Heat passed by a bench that takes on the room's temperature (W/(m2 K)), its own resistance
+   * included; assumed, no source.
+   */
   static final double BENCH_W_PER_M2K = 3;
 
   /**
@@ -36,6 +40,13 @@ final class PlateExchange implements FaceExchange {
    * W/(m K), between it and a plate that lies on it; assumed, no source.
    */
   static final double KEPT_BENCH_W_PER_M2K = 30;
+
+  /**
+   * A bench that differs from the air by much more than this is kept warm or cool by something (K);
+   * one that differs by much less has merely been measured. Between them the conductance goes over
+   * without a jump, {@code U = 3 + 27 [1 - exp(-(T_bench - T_air)^2/(3 K)^2)]}; judged, no source.
+   */
+  private static final double KEPT_FROM_K = 3;
 
   /** Specific heat of liquid water near 25 C. Source: any steam table (recalled). */
   private static final double WATER_J_PER_KG_K = 4180;
@@ -49,6 +60,12 @@ final class PlateExchange implements FaceExchange {
   /** Step of the numeric derivatives in time (s); short against any change of a room. */
   private static final double TIME_STEP_S = 30;
 
+  /** The steady temperature is found to this (K). */
+  private static final double STEADY_K = 1e-9;
+
+  private static final int STEADY_ROUNDS = 60;
+
+  private static final SaturationPressure SATURATION = new WagnerPruss1993();
   private static final LatentHeat LATENT_HEAT = new Harrison1963();
 
   private final Room room;
@@ -62,7 +79,9 @@ final class PlateExchange implements FaceExchange {
   private FilmIsotherm isotherm;
   private OpenFaces open = OpenFaces.UPPER;
   private double isothermFactor = 1;
+  private double benchFactor = 1;
   private double benchWPerM2K = BENCH_W_PER_M2K;
+  private double benchHereK;
   private double humidityShift;
   private double temperatureShiftK;
   private double solidsHeatJPerM2K;
@@ -74,6 +93,7 @@ final class PlateExchange implements FaceExchange {
   private double knownMean;
   private double knownTemperatureK;
   private double airTemperatureK;
+  private double airHumidity;
   private double lowerOutflow;
   private double upperOutflow;
   private double borderRate;
@@ -81,7 +101,7 @@ final class PlateExchange implements FaceExchange {
 
   PlateExchange(Casting drying, FilmIsotherm isotherm) {
     this.room = drying.room();
-    this.constantRoom = room instanceof ConstantRoom;
+    this.constantRoom = room.isConstant();
     this.benchFollowsAir = drying.benchTemperatureK().isEmpty();
     this.benchTemperatureK = drying.benchTemperatureK().orElse(Double.NaN);
     Plate plate = drying.plate();
@@ -96,7 +116,7 @@ final class PlateExchange implements FaceExchange {
   void become(ParameterSample deviations, FilmMaterial material, double solidsKgPerM2) {
     isotherm = material.isotherm();
     isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);
-    benchWPerM2K = benchWPerM2K() * deviations.multiplier(UncertainParameter.BENCH);
+    benchFactor = deviations.multiplier(UncertainParameter.BENCH);
     humidityShift = deviations.of(UncertainParameter.HUMIDITY);
     temperatureShiftK = deviations.of(UncertainParameter.AIR_TEMPERATURE);
     double airSide = deviations.multiplier(UncertainParameter.AIR_SIDE);
@@ -113,6 +133,43 @@ final class PlateExchange implements FaceExchange {
     knownTimeS = Double.NaN;
   }
 
+  /** Which faces are open now. */
+  OpenFaces openFaces() {
+    return open;
+  }
+
+  /** Whether the air never changes. */
+  boolean inConstantRoom() {
+    return constantRoom;
+  }
+
+  /**
+   * The water activity a film would come to rest at in the air of a moment, lying as it does now:
+   * {@code p_v/p_sat(T_film)} at the temperature at which air and bench keep a film that loses
+   * nothing. It is the air's humidity but on a bench that is warmer or cooler.
+   */
+  double restingActivity(double timeS) {
+    if (!constantRoom) {
+      setAir(timeS);
+    }
+    if (!open.onPlate() || benchHereK == airTemperatureK) {
+      return airHumidity;
+    }
+    double vapourPa = upperTransfer.airVapourPressurePa();
+    double filmK = airTemperatureK;
+    for (int round = 0; round < STEADY_ROUNDS; round++) {
+      upperTransfer.evaluate(filmK, Math.min(1, vapourPa / SATURATION.pa(filmK)));
+      double fromAir = upperTransfer.convectionWPerM2K() + upperTransfer.radiationWPerM2K();
+      double next =
+          (fromAir * airTemperatureK + benchWPerM2K * benchHereK) / (fromAir + benchWPerM2K);
+      if (Math.abs(next - filmK) < STEADY_K) {
+        break;
+      }
+      filmK = next;
+    }
+    return Math.min(1, vapourPa / SATURATION.pa(filmK));
+  }
+
   /** The temperature of film and plate at once after the pour (K); the plate had the air's. */
   double startTemperatureK(double pasteTemperatureK, double startMoisture) {
     double film = solidsHeatJPerM2K + startMoisture * waterHeatJPerM2K;
@@ -120,23 +177,23 @@ final class PlateExchange implements FaceExchange {
         / (film + plateHeatJPerM2K);
   }
 
-  /** The air as this case has it: shifted, its humidity kept within 0 and 1. */
+  /**
+   * The air as this case has it: shifted, its humidity cut off at 0 and 1, beyond which no air is.
+   * The bench is shifted alike, for what was noted is how much warmer it is than the air.
+   */
   private void setAir(double timeS) {
     AirState air = room.at(timeS);
     airTemperatureK = air.temperatureK() + temperatureShiftK;
-    double humidity = Math.min(1, Math.max(0, air.relativeHumidity() + humidityShift));
-    upperTransfer.setAir(airTemperatureK, humidity, air.speedMPerS());
-    if (constantRoom || open == OpenFaces.BOTH) {
-      lowerTransfer.setAir(airTemperatureK, humidity, air.speedMPerS());
+    airHumidity = Math.min(1, Math.max(0, air.relativeHumidity() + humidityShift));
+    upperTransfer.setAir(airTemperatureK, airHumidity, air.speedMPerS());
+    if (constantRoom || !open.onPlate()) {
+      lowerTransfer.setAir(airTemperatureK, airHumidity, air.speedMPerS());
     }
-  }
-
-  private double benchWPerM2K() {
-    return benchFollowsAir ? BENCH_W_PER_M2K : KEPT_BENCH_W_PER_M2K;
-  }
-
-  private double benchK() {
-    return benchFollowsAir ? airTemperatureK : benchTemperatureK;
+    benchHereK = benchFollowsAir ? airTemperatureK : benchTemperatureK + temperatureShiftK;
+    double apart = (benchHereK - airTemperatureK) / KEPT_FROM_K;
+    double kept = apart == 0 ? 0 : -Math.expm1(-apart * apart);
+    benchWPerM2K =
+        benchFactor * (BENCH_W_PER_M2K + kept * (KEPT_BENCH_W_PER_M2K - BENCH_W_PER_M2K));
   }
 
   private double activity(double moisture) {
@@ -176,18 +233,18 @@ final class PlateExchange implements FaceExchange {
     double capacity = solidsHeatJPerM2K + mean * waterHeatJPerM2K;
     lowerOutflow = 0;
     upperOutflow = 0;
-    if (open != OpenFaces.BOTH) {
-      heat += benchWPerM2K * (benchK() - temperatureK);
+    if (open.onPlate()) {
+      heat += benchWPerM2K * (benchHereK - temperatureK);
       capacity += plateHeatJPerM2K;
     }
     double latent = LATENT_HEAT.jPerKg(temperatureK);
-    if (open != OpenFaces.TURNED) {
+    if (open.upper()) {
       upperTransfer.evaluate(temperatureK, upperActivity);
       upperOutflow = upperTransfer.vapourFluxKgPerM2S();
       heat += received(upperTransfer, temperatureK) - latent * upperOutflow;
     }
-    if (open != OpenFaces.UPPER) {
-      PlateTransfer transfer = open == OpenFaces.TURNED ? upperTransfer : lowerTransfer;
+    if (open.lower()) {
+      PlateTransfer transfer = open.upper() ? lowerTransfer : upperTransfer;
       transfer.evaluate(temperatureK, lowerActivity);
       lowerOutflow = transfer.vapourFluxKgPerM2S();
       heat += received(transfer, temperatureK) - latent * lowerOutflow;
@@ -219,11 +276,11 @@ final class PlateExchange implements FaceExchange {
     }
     exchange(atLower, atUpper, mean, temperatureK + TEMPERATURE_STEP_K);
     keep(Argument.BORDER);
-    if (open != OpenFaces.UPPER) {
+    if (open.lower()) {
       exchange(atLower - ACTIVITY_STEP, atUpper, mean, temperatureK);
       keep(Argument.LOWER);
     }
-    if (open != OpenFaces.TURNED) {
+    if (open.upper()) {
       exchange(atLower, atUpper - ACTIVITY_STEP, mean, temperatureK);
       keep(Argument.UPPER);
     }
@@ -232,13 +289,10 @@ final class PlateExchange implements FaceExchange {
     borderRate = borderRateHere;
     difference(Argument.TIME, constantRoom ? 0 : 1 / TIME_STEP_S);
     difference(Argument.BORDER, 1 / TEMPERATURE_STEP_K);
-    difference(Argument.LOWER, open == OpenFaces.UPPER ? 0 : -activitySlope(lower) / ACTIVITY_STEP);
-    difference(
-        Argument.UPPER, open == OpenFaces.TURNED ? 0 : -activitySlope(upper) / ACTIVITY_STEP);
+    difference(Argument.LOWER, open.lower() ? -activitySlope(lower) / ACTIVITY_STEP : 0);
+    difference(Argument.UPPER, open.upper() ? -activitySlope(upper) / ACTIVITY_STEP : 0);
     double capacity =
-        solidsHeatJPerM2K
-            + mean * waterHeatJPerM2K
-            + (open == OpenFaces.BOTH ? 0 : plateHeatJPerM2K);
+        solidsHeatJPerM2K + mean * waterHeatJPerM2K + (open.onPlate() ? plateHeatJPerM2K : 0);
     slopes[Result.BORDER_RATE.ordinal()][Argument.MEAN.ordinal()] =
         -borderRate * waterHeatJPerM2K / capacity;
   }

@@ -47,7 +47,7 @@ public final class PlateSimulation {
    * @param timesS when it is weighed: times since the pour (s, 0 or more), in order; may be empty
    */
   public PlateSimulation(Casting drying, double... timesS) {
-    this(PreparedCase.of(drying, DryingForecaster.HORIZON_S), timesS.clone());
+    this(PreparedCase.of(drying), timesS.clone());
   }
 
   private PlateSimulation(PreparedCase prepared, double[] timesS) {
@@ -71,7 +71,8 @@ public final class PlateSimulation {
    * @return what is known of this plate
    */
   public ParameterDistribution doubted(ParameterDistribution factors) {
-    return CastingUncertainty.addedTo(factors, prepared);
+    return CastingUncertainty.addedTo(
+        factors, prepared, DryingForecaster.solveOne(prepared, Spot.NOMINAL, factors.mean()));
   }
 
   /**
@@ -98,12 +99,9 @@ public final class PlateSimulation {
 
   private void addMasses(
       ParameterSample deviations, double thicknessRatio, double areaM2, double[] massesKg) {
-    double thickness = thicknessRatio * deviations.multiplier(UncertainParameter.THICKNESS);
+    double thickness = deviations.of(UncertainParameter.THICKNESS) + Math.log(thicknessRatio);
     solver.solve(
-        Spot.NOMINAL,
-        deviations.with(UncertainParameter.THICKNESS, thickness - 1),
-        untilS(),
-        trace);
+        Spot.NOMINAL, deviations.with(UncertainParameter.THICKNESS, thickness), untilS(), trace);
     for (int i = 0; i < timesS.length; i++) {
       massesKg[i] += areaM2 * trace.solidsKgPerM2 * (1 + trace.curve[i]);
     }

@@ -3,7 +3,6 @@ package starchfilm.drying;
 import java.util.Arrays;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
-import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 
 /**
@@ -38,31 +37,16 @@ public final class ReadyTimes {
    * @param drying the plate
    * @param spot which of its spots
    * @return time since the pour (s), one a likely case, in the order of the draws; positive
-   *     infinity where it is not ready within {@link DryingForecaster#HORIZON_S}, and in every case
-   *     where the room is too damp to dry the film at all
+   *     infinity where it is not ready within {@link DryingForecaster#HORIZON_S}
    */
   public double[] of(Casting drying, Spot spot) {
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.COMPARED);
-    ParameterDistribution model = CastingUncertainty.addedTo(factors, prepared);
-    double[] none = {};
-    SpotSolution first =
-        DryingForecaster.solveOne(
-            prepared, Spot.NOMINAL, model.mean(), none, DryingForecaster.FIRST_LOOK_S);
-    double[] times = new double[draws];
-    if (RoomDamp.verdict(first.restingMoisture, first.startMoisture) == RoomVerdict.TOO_DAMP) {
-      Arrays.fill(times, Double.POSITIVE_INFINITY);
-      return times;
-    }
+    PreparedCase prepared = PreparedCase.of(drying);
+    SpotSolution middle = DryingForecaster.solveOne(prepared, Spot.NOMINAL, factors.mean());
+    ParameterDistribution model = CastingUncertainty.addedTo(factors, prepared, middle);
     SpotSolution[] traces =
-        DryingForecaster.solve(
-            prepared,
-            spot,
-            LikelyCases.of(prepared, model, draws),
-            none,
-            DryingForecaster.HORIZON_S);
-    double[] dryThrough = DryingForecaster.times(traces, Milestone.DRY_THROUGH);
-    double[] peelable = DryingForecaster.times(traces, Milestone.PEELABLE);
-    Arrays.setAll(times, i -> Math.max(dryThrough[i], peelable[i]));
-    return times;
+        DryingForecaster.solve(prepared, spot, LikelyCases.of(prepared, model, draws));
+    return Arrays.stream(traces)
+        .mapToDouble(one -> Math.max(one.at(Milestone.PEELABLE), one.at(Milestone.DRY_THROUGH)))
+        .toArray();
   }
 }

@@ -2,84 +2,66 @@ package starchfilm.drying;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 
-import java.util.OptionalDouble;
-import starchfilm.casting.Casting;
-import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.Plate;
-import starchfilm.material.air.AirState;
-import starchfilm.material.air.PlateTransfer;
-import starchfilm.material.air.SaturationPressure;
-import starchfilm.material.air.WagnerPruss1993;
+import java.util.Arrays;
 
 /**
- * The water activity a film comes to rest at: {@code a = p_v/p_sat(T_film)} at the film's own
- * steady temperature, which is the air's unless the bench is warmer or cooler.
+ * The water activity the film of one likely case comes to rest at, lying as it does now.
  *
- * <p>In a varying room it is the mean of that over the 24 h before. Immutable.
+ * <p>In a varying room it is the mean, over the 24 h before a moment, of what {@link
+ * PlateExchange#restingActivity} gives for the air of each half hour. One object serves one thread.
  */
 final class RestingActivity {
   private static final double SAMPLE_S = 1_800;
-  private static final SaturationPressure SATURATION = new WagnerPruss1993();
-  private static final int STEADY_ROUNDS = 60;
-  private static final double STEADY_K = 1e-9;
+  private static final int WINDOW = (int) (DAY_S / SAMPLE_S);
 
-  /** Means over the day before, one each {@link #SAMPLE_S}; one alone for a constant room. */
-  private final double[] trailingMeans;
+  private final PlateExchange exchange;
+  private double constant;
 
-  private RestingActivity(double[] trailingMeans) {
-    this.trailingMeans = trailingMeans;
+  /** Sums of the samples before each, from {@link #first} to {@link #known}. */
+  private double[] sums = new double[4 * WINDOW];
+
+  private int first;
+  private int known;
+
+  RestingActivity(PlateExchange exchange) {
+    this.exchange = exchange;
   }
 
-  static RestingActivity in(Casting drying, double horizonS) {
-    if (drying.room() instanceof ConstantRoom constant) {
-      return new RestingActivity(new double[] {of(constant.air(), drying)});
+  /** Forgets what another case, or other open faces, came to rest at. */
+  void restart(double timeS) {
+    if (exchange.inConstantRoom()) {
+      constant = exchange.restingActivity(timeS);
+      return;
     }
-    int count = (int) Math.ceil(horizonS / SAMPLE_S) + 2;
-    int window = (int) (DAY_S / SAMPLE_S);
-    double[] sums = new double[count + 1];
-    for (int i = 0; i < count; i++) {
-      sums[i + 1] = sums[i] + of(drying.room().at(i * SAMPLE_S), drying);
-    }
-    double[] means = new double[count];
-    for (int i = 0; i < count; i++) {
-      int from = Math.max(0, i + 1 - window);
-      means[i] = (sums[i + 1] - sums[from]) / (i + 1 - from);
-    }
-    return new RestingActivity(means);
+    first = Math.max(0, (int) (timeS / SAMPLE_S) + 1 - WINDOW);
+    known = first;
+    reserve(first);
+    sums[first] = 0;
   }
 
-  /** The activity at rest at a moment, over the day before it. */
+  /** The activity at rest at a moment no earlier than the restart (ratio). */
   double at(double timeS) {
-    if (trailingMeans.length == 1) {
-      return trailingMeans[0];
+    if (exchange.inConstantRoom()) {
+      return constant;
     }
-    double place = Math.min(timeS / SAMPLE_S, trailingMeans.length - 1.0);
-    int i = Math.min((int) place, trailingMeans.length - 2);
-    double share = place - i;
-    return trailingMeans[i] + share * (trailingMeans[i + 1] - trailingMeans[i]);
+    double place = timeS / SAMPLE_S;
+    int i = (int) place;
+    double before = mean(i);
+    return before + (place - i) * (mean(i + 1) - before);
   }
 
-  private static double of(AirState air, Casting drying) {
-    OptionalDouble bench = drying.benchTemperatureK();
-    if (bench.isEmpty() || bench.getAsDouble() == air.temperatureK()) {
-      return air.relativeHumidity();
+  private double mean(int sample) {
+    reserve(sample + 1);
+    for (; known <= sample; known++) {
+      sums[known + 1] = sums[known] + exchange.restingActivity(known * SAMPLE_S);
     }
-    Plate plate = drying.plate();
-    PlateTransfer transfer = new PlateTransfer(plate.lengthM(), plate.widthM(), plate.rimHeightM());
-    transfer.setAir(air);
-    double filmK = air.temperatureK();
-    for (int round = 0; round < STEADY_ROUNDS; round++) {
-      double activity = Math.min(1, transfer.airVapourPressurePa() / SATURATION.pa(filmK));
-      transfer.evaluate(filmK, activity);
-      double fromAir = transfer.convectionWPerM2K() + transfer.radiationWPerM2K();
-      double next =
-          (fromAir * air.temperatureK() + PlateExchange.KEPT_BENCH_W_PER_M2K * bench.getAsDouble())
-              / (fromAir + PlateExchange.KEPT_BENCH_W_PER_M2K);
-      if (Math.abs(next - filmK) < STEADY_K) {
-        break;
-      }
-      filmK = next;
+    int from = Math.max(first, sample + 1 - WINDOW);
+    return (sums[sample + 1] - sums[from]) / (sample + 1 - from);
+  }
+
+  private void reserve(int index) {
+    if (index >= sums.length) {
+      sums = Arrays.copyOf(sums, Math.max(index + 1, 2 * sums.length));
     }
-    return Math.min(1, transfer.airVapourPressurePa() / SATURATION.pa(filmK));
   }
 }

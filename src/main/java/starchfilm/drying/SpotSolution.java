@@ -13,8 +13,14 @@ final class SpotSolution {
   /** Moisture of the fresh paste (kg/kg). */
   double startMoisture;
 
-  /** Moisture it keeps in the end (kg/kg). */
+  /** Moisture it keeps in the end, as the air and its place on bench or rack are then (kg/kg). */
   double restingMoisture;
+
+  /** Whether it comes to rest too moist to peel. */
+  boolean staysSoft;
+
+  /** Water activity at that moisture, before the case's own spread of the isotherm (ratio). */
+  double restingActivity;
 
   /** Moisture averaged over the thickness (kg/kg) at the times asked for. */
   double[] curve = new double[0];
@@ -24,6 +30,20 @@ final class SpotSolution {
 
   /** Steps the integrator took. */
   long steps;
+
+  double at(Milestone milestone) {
+    return milestoneS[milestone.ordinal()];
+  }
+
+  /** How this case ends. */
+  DryingVerdict.Outcome outcome() {
+    if (!staysSoft) {
+      return DryingVerdict.Outcome.FIRM;
+    }
+    return at(Milestone.DRY_THROUGH) < Double.POSITIVE_INFINITY
+        ? DryingVerdict.Outcome.SOFT
+        : DryingVerdict.Outcome.WET;
+  }
 
   void clear(int curvePoints) {
     steps = 0;

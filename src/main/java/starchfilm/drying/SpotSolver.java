@@ -1,10 +1,12 @@
 package starchfilm.drying;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import starchfilm.casting.Casting;
-import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Pour;
@@ -29,6 +31,15 @@ import starchfilm.numerics.diffusion.Tolerance;
  * object serves one thread; a solve allocates nothing but for a change of the paste itself.
  */
 final class SpotSolver {
+  /** Nodes of every grid; what more of them change stands in DEVELOPERS.md. */
+  static final int NODES = 13;
+
+  /** How far one step in time may be off. */
+  static final Tolerance TOLERANCE = new Tolerance(5e-4, 1e-4, 0.1);
+
+  /** No step over a room that varies is longer, lest it pass over a change of weather (s). */
+  private static final double LONGEST_STEP_S = HOUR_S;
+
   private static final double COARSENESS = 12;
   private static final double FIRST_STEP_S = 2;
 
@@ -41,15 +52,9 @@ final class SpotSolver {
   private final double[] state;
   private final double longestStepS;
   private final int curvePoints;
-  private OpenFaces open = OpenFaces.UPPER;
 
   SpotSolver(PreparedCase prepared, double[] curveTimesS) {
-    this(
-        prepared,
-        curveTimesS,
-        grid(prepared.drying(), prepared.fineness().nodes()),
-        prepared.fineness().tolerance(),
-        false);
+    this(prepared, curveTimesS, grid(prepared.drying(), NODES), TOLERANCE, false);
   }
 
   SpotSolver(
@@ -67,16 +72,11 @@ final class SpotSolver {
         fourthOrder
             ? RosenbrockIntegrator.ofFourthOrder(system, tolerance)
             : RosenbrockIntegrator.ofThirdOrder(system, tolerance);
-    boolean constant = drying.room() instanceof ConstantRoom;
     this.watch =
         new MilestoneDetector(
-            grid.nodes(),
-            prepared.resting(),
-            constant,
-            prepared.material().isotherm(),
-            curveTimesS);
+            grid.nodes(), exchange, settledFromS(drying), prepared.material(), curveTimesS);
     this.state = new double[grid.nodes() + 2];
-    this.longestStepS = constant ? Double.MAX_VALUE : prepared.fineness().longestStepS();
+    this.longestStepS = drying.room().isConstant() ? Double.MAX_VALUE : LONGEST_STEP_S;
     this.curvePoints = curveTimesS.length;
   }
 
@@ -87,6 +87,19 @@ final class SpotSolver {
         : Grid.fineAtBothFaces(nodes, COARSENESS);
   }
 
+  /** From when on every day is like the one before and no face is opened any more (s). */
+  private static double settledFromS(Casting drying) {
+    double known = drying.room().knownUntilS();
+    double settled =
+        drying.room().isConstant()
+            ? 0
+            : DAY_S + (Double.isInfinite(known) ? 0 : Math.max(0, known));
+    for (FaceChange change : drying.faces()) {
+      settled = Math.max(settled, change.timeS());
+    }
+    return settled;
+  }
+
   /**
    * Solves one spot in one likely case until it is dry through and the curve is read, or until the
    * horizon.
@@ -94,8 +107,7 @@ final class SpotSolver {
   void solve(Spot spot, ParameterSample deviations, double horizonS, SpotSolution trace) {
     trace.clear(curvePoints);
     pour(spot, deviations, trace);
-    advance(0, horizonS, FIRST_STEP_S, watch);
-    trace.restingMoisture = watch.restingMoisture(horizonS);
+    watch.finish(advance(0, horizonS, FIRST_STEP_S, watch));
     double left = system.mean(state) * trace.solidsKgPerM2 + state[state.length - 1];
     double start = trace.startMoisture * trace.solidsKgPerM2;
     trace.balanceError = Math.abs(left - start) / start;
@@ -127,12 +139,11 @@ final class SpotSolver {
     for (int i = 1; i < nodes; i++) {
       wettest = Math.max(wettest, state[i]);
     }
+    OpenFaces open = exchange.openFaces();
     double skin =
-        switch (open) {
-          case UPPER -> state[nodes - 1];
-          case TURNED -> state[0];
-          case BOTH -> Math.min(state[0], state[nodes - 1]);
-        };
+        Math.min(
+            open.upper() ? state[nodes - 1] : Double.POSITIVE_INFINITY,
+            open.lower() ? state[0] : Double.POSITIVE_INFINITY);
     return new SpotMoment(timeS, system.mean(state), skin, wettest, state[nodes]);
   }
 
@@ -142,9 +153,7 @@ final class SpotSolver {
     reader.switchTo(material.potential());
     Pour pour = prepared.drying().pour();
     Composition composition = material.composition();
-    double solidsFraction =
-        composition.drySolids() * deviations.multiplier(UncertainParameter.SOLIDS);
-    trace.startMoisture = (1 - solidsFraction) / solidsFraction;
+    trace.startMoisture = PreparedCase.startMoisture(composition, deviations);
     double wetThicknessM =
         pour.wetThicknessM().value()
             * spot.thicknessRatio(pour.unevenness())
@@ -152,40 +161,41 @@ final class SpotSolver {
     trace.solidsKgPerM2 = wetThicknessM / composition.volumeM3PerKgDry(trace.startMoisture);
     system.setSize(trace.solidsKgPerM2, deviations.multiplier(UncertainParameter.DIFFUSIVITY));
     exchange.become(deviations, material, trace.solidsKgPerM2);
+    exchange.setOpenFaces(OpenFaces.UPPER);
     watch.become(deviations, material, trace);
-    setOpenFaces(OpenFaces.UPPER);
     int nodes = system.nodes();
     Arrays.fill(state, 0, nodes, trace.startMoisture);
     state[nodes] = exchange.startTemperatureK(pour.pasteTemperatureK(), trace.startMoisture);
     state[nodes + 1] = 0;
   }
 
-  /** Integrates over a stretch of time, opening the faces as the plate's owner did. */
-  private void advance(double fromS, double untilS, double firstStepS, StepListener listener) {
+  /**
+   * Integrates over a stretch of time, opening the faces as the plate's owner did; time reached.
+   */
+  private double advance(double fromS, double untilS, double firstStepS, StepListener listener) {
     double time = fromS;
     double firstStep = firstStepS;
     for (FaceChange change : prepared.drying().faces()) {
       if (change.timeS() <= time && change.timeS() >= fromS) {
-        setOpenFaces(change.open());
+        open(change);
       } else if (change.timeS() > time && change.timeS() < untilS) {
         double reached =
             integrator.integrate(time, change.timeS(), firstStep, longestStepS, state, listener);
         if (reached < change.timeS()) {
-          return;
+          return reached;
         }
         time = change.timeS();
         firstStep = FIRST_STEP_S;
-        setOpenFaces(change.open());
+        open(change);
       }
     }
-    if (time < untilS) {
-      integrator.integrate(time, untilS, firstStep, longestStepS, state, listener);
-    }
+    return time < untilS
+        ? integrator.integrate(time, untilS, firstStep, longestStepS, state, listener)
+        : time;
   }
 
-  private void setOpenFaces(OpenFaces faces) {
-    open = faces;
-    exchange.setOpenFaces(faces);
-    watch.setOpenFaces(faces);
+  private void open(FaceChange change) {
+    exchange.setOpenFaces(change.open());
+    watch.facesChanged(change.timeS());
   }
 }

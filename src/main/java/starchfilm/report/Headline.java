@@ -1,6 +1,9 @@
 package starchfilm.report;
 
-import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.casting.Spot;
+import starchfilm.drying.DryingVerdict;
+import starchfilm.drying.Milestone;
+import starchfilm.drying.MilestoneForecast;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.Figures;
@@ -10,6 +13,9 @@ import starchfilm.report.words.Spans;
 
 /** One trial's drying in one sentence. */
 final class Headline {
+  /** What fails in one case of ten is not told in the head. */
+  private static final double OFTEN = 0.9;
+
   private Headline() {}
 
   /**
@@ -20,18 +26,18 @@ final class Headline {
    *     spot after 6–9 days.}
    */
   static String of(TrialForecast trial) {
-    RoomVerdict verdict = trial.drying().verdict();
-    if (verdict == RoomVerdict.TOO_DAMP) {
+    DryingVerdict verdict = trial.drying().verdict();
+    if (verdict == DryingVerdict.TOO_DAMP) {
       return "This room is too damp to dry the film: it would come to rest with "
           + moisture(trial)
           + ". Drier or warmer air is needed.";
     }
-    if (verdict == RoomVerdict.NEVER_PEELABLE) {
+    if (verdict == DryingVerdict.NEVER_PEELABLE) {
       return "Never peelable in this room: the film comes to rest with "
           + moisture(trial)
           + ", too soft and moist to peel. Drier air or less glycerol is needed.";
     }
-    return peelable(trial) + "; " + dryThrough(trial) + ".";
+    return peelable(trial) + "; " + dryThrough(trial) + "." + softCases(trial);
   }
 
   /** What the plate's own weighings did to the drying; empty where none were taken in. */
@@ -74,6 +80,19 @@ final class Headline {
     return "dry through in the thick spot after "
         + Spans.rough(band)
         + (Double.isInfinite(band.high()) ? ", and perhaps never" : "");
+  }
+
+  /** How often it stays too soft to peel, where that is to be reckoned with; may be empty. */
+  private static String softCases(TrialForecast trial) {
+    MilestoneForecast peelable = trial.drying().at(Spot.THICK_SPOT).at(Milestone.PEELABLE);
+    double peels = peelable.shareReached();
+    if (peels > OFTEN || Double.isInfinite(peelable.timeS().high())) {
+      return "";
+    }
+    return " In about "
+        + Math.round(10 * (1 - peels))
+        + " of 10 likely cases the thick spot never becomes firm enough to peel in this room; the"
+        + " times are those of the others. Drier air or less glycerol makes sure.";
   }
 
   private static String moisture(TrialForecast trial) {

@@ -78,6 +78,8 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows) {
     return new When(
         calendar.moment(forecast.timeS().middle()),
         Spans.of(forecast.timeS()),
-        share > 0 && share < 0.995 ? "in " + Math.round(100 * share) + " of 100 likely cases" : "");
+        share > 0 && share < 0.995 && Double.isFinite(forecast.timeS().low())
+            ? "in " + Math.round(100 * share) + " of 100 likely cases"
+            : "");
   }
 }

@@ -8,7 +8,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.Scale;
@@ -91,7 +91,7 @@ public record PlateNow(
         (hours ? "hours" : "days") + " since the pour",
         lastWeighed(forecast),
         forecast.weighed().questions(),
-        forecast.drying().verdict() == RoomVerdict.DRIES ? "" : Headline.of(forecast));
+        forecast.drying().verdict() == DryingVerdict.DRIES ? "" : Headline.of(forecast));
   }
 
   private static List<Due> due(TrialForecast forecast, PourCalendar calendar, double nowS) {

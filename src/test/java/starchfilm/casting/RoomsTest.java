@@ -40,7 +40,7 @@ class RoomsTest {
     assertThat(air.temperatureK()).isCloseTo(kelvin, within(1e-9));
     assertThat(air.relativeHumidity()).isCloseTo(humidity, within(1e-9));
     assertThat(air.speedMPerS()).isEqualTo(0.1);
-    assertThat(log.endS()).isEqualTo(32 * HOUR_S);
+    assertThat(log.knownUntilS()).isEqualTo(32 * HOUR_S);
   }
 
   /** A log of 12 hours has no day to repeat, so it repeats itself: hour 16 is hour 4. */

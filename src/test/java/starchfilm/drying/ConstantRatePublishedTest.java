@@ -38,8 +38,7 @@ class ConstantRatePublishedTest {
     double solids = solidsKgPerM2(drying);
     double rate = moistureLost * solids / (times[1] - times[0]);
 
-    double activity =
-        PreparedCase.of(drying, 1e6).material().isotherm().activity(moment.skinMoisture());
+    double activity = PreparedCase.of(drying).material().isotherm().activity(moment.skinMoisture());
     PlateTransfer transfer = transfer(drying);
     double surfaceK = steadyK(transfer, drying.room().at(0).temperatureK(), activity);
 
@@ -72,7 +71,7 @@ class ConstantRatePublishedTest {
   }
 
   private static List<SpotMoment> moments(Casting drying, double[] timesS) {
-    PreparedCase prepared = PreparedCase.of(drying, 1e6);
+    PreparedCase prepared = PreparedCase.of(drying);
     return new SpotSolver(prepared, new double[0])
         .moments(Spot.NOMINAL, ParameterSample.NONE, timesS);
   }

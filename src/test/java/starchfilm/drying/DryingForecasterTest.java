@@ -24,7 +24,6 @@ import starchfilm.casting.Pour;
 import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
 import starchfilm.casting.SwingingRoom;
-import starchfilm.drying.DryingForecast.RoomVerdict;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
@@ -210,12 +209,13 @@ class DryingForecasterTest {
 
   @Test
   void tellsADampRoomFromADryOne() {
-    assertThat(verdict(50)).isEqualTo(RoomVerdict.DRIES);
-    assertThat(verdict(88)).isEqualTo(RoomVerdict.NEVER_PEELABLE);
-    assertThat(verdict(100)).isEqualTo(RoomVerdict.TOO_DAMP);
+    assertThat(verdict(50)).isEqualTo(DryingVerdict.DRIES);
+    assertThat(verdict(84)).isEqualTo(DryingVerdict.MAY_STAY_SOFT);
+    assertThat(verdict(94)).isEqualTo(DryingVerdict.NEVER_PEELABLE);
+    assertThat(verdict(100)).isEqualTo(DryingVerdict.TOO_DAMP);
   }
 
-  private static RoomVerdict verdict(double humidityPct) {
+  private static DryingVerdict verdict(double humidityPct) {
     return QUICK
         .forecast(
             Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, humidityPct, 0.1), 20))
@@ -278,7 +278,7 @@ class DryingForecasterTest {
   void refusesWhatTheModelDoesNotTake(double wetMm, double airC, double pasteC, String sentence) {
     Casting casting =
         Castings.plate(wetMm, Castings.paste(0.08, 0.3), Castings.room(airC, 50, 0.1), pasteC);
-    assertThatThrownBy(() -> PreparedCase.of(casting, 1))
+    assertThatThrownBy(() -> PreparedCase.of(casting))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(sentence);
   }

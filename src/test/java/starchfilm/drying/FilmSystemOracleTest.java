@@ -90,7 +90,7 @@ class FilmSystemOracleTest {
   }
 
   private static DiffusionSystem system(Casting drying) {
-    PreparedCase prepared = PreparedCase.of(drying, 1e7);
+    PreparedCase prepared = PreparedCase.of(drying);
     return new DiffusionSystem(
         Grid.fineAtUpperFace(NODES, 2),
         prepared.material().potential().reader(NODES),
@@ -99,7 +99,7 @@ class FilmSystemOracleTest {
   }
 
   private static double[] start(Casting drying) {
-    PreparedCase prepared = PreparedCase.of(drying, 1e7);
+    PreparedCase prepared = PreparedCase.of(drying);
     double[] state = new double[NODES + 2];
     java.util.Arrays.fill(state, 0, NODES, startMoisture(drying));
     state[NODES] =

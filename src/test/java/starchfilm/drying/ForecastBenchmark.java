@@ -33,8 +33,8 @@ import starchfilm.material.wetfilm.FilmMaterial;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class ForecastBenchmark {
-  /** Nodes of the grid; 41 for forecasts. */
-  @Param({"41", "81", "161"})
+  /** Nodes of the grid; 13 for forecasts. */
+  @Param({"13", "41", "161"})
   public int nodes;
 
   private PreparedCase prepared;
@@ -44,13 +44,13 @@ public class ForecastBenchmark {
   /** Prepares the tables. */
   @Setup
   public void prepare() {
-    prepared = PreparedCase.of(Castings.USUAL, DryingForecaster.HORIZON_S);
+    prepared = PreparedCase.of(Castings.USUAL);
     solver =
         new SpotSolver(
             prepared,
             new double[0],
             SpotSolver.grid(Castings.USUAL, nodes),
-            Fineness.FORECAST.tolerance(),
+            SpotSolver.TOLERANCE,
             false);
   }
 
@@ -72,7 +72,10 @@ public class ForecastBenchmark {
    */
   @Benchmark
   public Object tables() {
-    return FilmMaterial.of(Castings.USUAL.composition(), prepared.layers());
+    return FilmMaterial.of(
+        Castings.USUAL.composition(),
+        prepared.layers(),
+        Castings.USUAL.composition().waterKgPerKgDry());
   }
 
   /**

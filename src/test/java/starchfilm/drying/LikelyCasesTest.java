@@ -39,8 +39,8 @@ class LikelyCasesTest {
   }
 
   private static void isNear(Casting drying, int count, double share) {
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.QUICK);
-    ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared);
+    PreparedCase prepared = PreparedCase.of(drying);
+    ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared, middle(prepared));
     SpotSolution[] few = solved(prepared, LikelyCases.of(prepared, model, count));
     SpotSolution[] many = solved(prepared, model.draws(4096));
     for (Milestone milestone : Milestone.values()) {
@@ -53,16 +53,19 @@ class LikelyCasesTest {
   }
 
   private static SpotSolution[] solved(PreparedCase prepared, ParameterSample[] cases) {
-    return DryingForecaster.solve(
-        prepared, Spot.THICK_SPOT, cases, new double[0], DryingForecaster.HORIZON_S);
+    return DryingForecaster.solve(prepared, Spot.THICK_SPOT, cases);
+  }
+
+  private static SpotSolution middle(PreparedCase prepared) {
+    return DryingForecaster.solveOne(prepared, Spot.NOMINAL, TEXTBOOK.mean());
   }
 
   /** Five points more of humidity would keep it wet, so the slope is found the other way. */
   @Test
   void followsTheSlopeOfARoomThatIsAlmostTooDamp() {
     Casting drying = Castings.plate(2, Castings.paste(0.08, 0.2), Castings.room(20, 90, 0.1), 20);
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S, Fineness.QUICK);
-    ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared);
+    PreparedCase prepared = PreparedCase.of(drying);
+    ParameterDistribution model = CastingUncertainty.addedTo(TEXTBOOK, prepared, middle(prepared));
     ParameterSample[] cases = LikelyCases.of(prepared, model, DryingForecaster.QUICK_DRAWS);
     assertThat(cases).isNotEqualTo(model.draws(DryingForecaster.QUICK_DRAWS));
     double[] few = DryingForecaster.times(solved(prepared, cases), Milestone.DRY_THROUGH);
@@ -78,7 +81,7 @@ class LikelyCasesTest {
   @Test
   void spreadsEvenlyWhereNothingDries() {
     Casting damp = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 95, 0.1), 20);
-    PreparedCase prepared = PreparedCase.of(damp, DryingForecaster.HORIZON_S, Fineness.QUICK);
+    PreparedCase prepared = PreparedCase.of(damp);
     assertThat(LikelyCases.of(prepared, TEXTBOOK, 32)).isEqualTo(TEXTBOOK.draws(32));
   }
 }

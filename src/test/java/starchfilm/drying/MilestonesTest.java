@@ -54,7 +54,7 @@ class MilestonesTest {
   @MethodSource("plates")
   void comeWhenTheGoverningPartReachesThem(Casting drying) {
     SpotSolution trace = Solved.spot(drying, Spot.THICK_SPOT, ParameterSample.NONE);
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    PreparedCase prepared = PreparedCase.of(drying);
     List<SpotMoment> moments =
         new SpotSolver(prepared, new double[0])
             .moments(Spot.THICK_SPOT, ParameterSample.NONE, trace.milestoneS.clone());
@@ -63,8 +63,7 @@ class MilestonesTest {
     double drier = racked && drying.faces().get(0).timeS() < trace.milestoneS[0] ? 0.03 : 0.01;
     assertThat(moments.get(0).skinMoisture()).isBetween(0.35 - drier, 0.36);
     assertThat(moments.get(1).coreMoisture()).isCloseTo(0.35, within(0.002));
-    double rest =
-        prepared.material().isotherm().moisture(prepared.resting().at(trace.milestoneS[2]));
+    double rest = prepared.material().isotherm().moisture(trace.restingActivity);
     assertThat(moments.get(2).coreMoisture()).isCloseTo(rest + 0.02, within(0.002));
     assertThat(trace.restingMoisture).isCloseTo(rest, within(0.01));
   }
@@ -76,7 +75,7 @@ class MilestonesTest {
   @MethodSource("plates")
   void theCurveIsTheMeanMoisture(Casting drying) {
     double[] times = {0, HOUR_S, 5 * HOUR_S, 17 * HOUR_S, 40 * HOUR_S, 60 * HOUR_S};
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    PreparedCase prepared = PreparedCase.of(drying);
     SpotSolution trace = new SpotSolution();
     new SpotSolver(prepared, times)
         .solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
@@ -115,12 +114,12 @@ class MilestonesTest {
   }
 
   private static List<SpotMoment> moments(Casting drying, double[] timesS) {
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    PreparedCase prepared = PreparedCase.of(drying);
     return new SpotSolver(
             prepared,
             new double[0],
-            SpotSolver.grid(changed(20, OpenFaces.BOTH), Fineness.FORECAST.nodes()),
-            Fineness.FORECAST.tolerance(),
+            SpotSolver.grid(changed(20, OpenFaces.BOTH), SpotSolver.NODES),
+            SpotSolver.TOLERANCE,
             false)
         .moments(Spot.NOMINAL, ParameterSample.NONE, timesS);
   }

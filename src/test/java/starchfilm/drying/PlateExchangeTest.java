@@ -146,7 +146,7 @@ class PlateExchangeTest {
 
   /** Outflows of the lower and the upper face of a wet sheet of 290 K. */
   private static double[] wetRack(Casting drying, ParameterSample deviations, double timeS) {
-    PreparedCase prepared = PreparedCase.of(drying, 1e6);
+    PreparedCase prepared = PreparedCase.of(drying);
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
     exchange.become(deviations, prepared.material(), 0.3);
     exchange.setOpenFaces(OpenFaces.BOTH);
@@ -166,7 +166,7 @@ class PlateExchangeTest {
     PlateTransfer transfer = new PlateTransfer(0.2, 0.2, 0);
     transfer.setFactor(Math.exp(0.3));
     transfer.setAir(airK, 0.54, 0.1);
-    var isotherm = PreparedCase.of(Castings.USUAL, 1e6).material().isotherm();
+    var isotherm = PreparedCase.of(Castings.USUAL).material().isotherm();
     transfer.evaluate(KELVIN, isotherm.activity(UPPER / Math.exp(0.1)));
     double flux = transfer.vapourFluxKgPerM2S();
     double heat =
@@ -207,7 +207,7 @@ class PlateExchangeTest {
   }
 
   private static PlateExchange exchange(Casting drying, OpenFaces faces) {
-    PreparedCase prepared = PreparedCase.of(drying, 1e6);
+    PreparedCase prepared = PreparedCase.of(drying);
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
     exchange.become(SOME, prepared.material(), 0.3);
     exchange.setOpenFaces(faces);

@@ -69,7 +69,8 @@ class PlateSimulationTest {
     assertThat(twice).containsExactly(once);
 
     double[] thicker = new double[2];
-    simulation.filmMassesKg(ParameterSample.NONE.with(UncertainParameter.THICKNESS, 0.1), thicker);
+    simulation.filmMassesKg(
+        ParameterSample.NONE.with(UncertainParameter.THICKNESS, Math.log(1.1)), thicker);
     assertThat(thicker[0]).isCloseTo(1.1 * once[0], within(1e-12));
   }
 
@@ -122,9 +123,9 @@ class PlateSimulationTest {
   private static double[] fineMasses(Casting drying, double[] timesS, ParameterSample deviations) {
     SpotSolution trace = new SpotSolution();
     new SpotSolver(
-            PreparedCase.of(drying, DryingForecaster.HORIZON_S),
+            PreparedCase.of(drying),
             timesS,
-            SpotSolver.grid(drying, Fineness.FORECAST.nodes()),
+            SpotSolver.grid(drying, SpotSolver.NODES),
             new Tolerance(2e-6, 5e-7, 0.1),
             true)
         .solve(Spot.NOMINAL, deviations, timesS[timesS.length - 1], trace);

@@ -9,7 +9,7 @@ final class Solved {
   private Solved() {}
 
   static SpotSolution spot(Casting drying, Spot spot, ParameterSample deviations) {
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    PreparedCase prepared = PreparedCase.of(drying);
     SpotSolution trace = new SpotSolution();
     new SpotSolver(prepared, new double[0])
         .solve(spot, deviations, DryingForecaster.HORIZON_S, trace);

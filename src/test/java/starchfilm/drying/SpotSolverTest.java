@@ -42,9 +42,8 @@ class SpotSolverTest {
   @ParameterizedTest
   @MethodSource("plates")
   void datesEveryMilestoneWithinOneThousandth(Casting drying) {
-    SpotSolution forecast =
-        solve(drying, Fineness.FORECAST.nodes(), Fineness.FORECAST.tolerance(), false);
-    SpotSolution exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
+    SpotSolution forecast = solve(drying, SpotSolver.NODES, SpotSolver.TOLERANCE, false);
+    SpotSolution exact = solve(drying, SpotSolver.NODES, EXACT, true);
     for (Milestone milestone : Milestone.values()) {
       double reference = exact.milestoneS[milestone.ordinal()];
       assertThat(forecast.milestoneS[milestone.ordinal()])
@@ -55,25 +54,11 @@ class SpotSolverTest {
 
   @ParameterizedTest
   @MethodSource("plates")
-  void datesEveryMilestoneOfAQuickSolveWithinTwoPercent(Casting drying) {
-    Fineness quick = Fineness.QUICK;
-    SpotSolution coarse = solve(drying, quick.nodes(), quick.tolerance(), false);
-    SpotSolution exact = solve(drying, Fineness.FORECAST.nodes(), EXACT, true);
-    for (Milestone milestone : Milestone.values()) {
-      double reference = exact.milestoneS[milestone.ordinal()];
-      assertThat(coarse.milestoneS[milestone.ordinal()])
-          .as("%s", milestone)
-          .isCloseTo(reference, offset(2e-2 * reference));
-    }
-  }
-
-  @ParameterizedTest
-  @MethodSource("plates")
   void halvingTheCellsMovesDryThroughByLessThanThreePerThousand(Casting drying) {
     int dry = Milestone.DRY_THROUGH.ordinal();
     Tolerance tight = new Tolerance(1e-6, 1e-7, 1e-4);
-    double forecast = solve(drying, Fineness.FORECAST.nodes(), tight, true).milestoneS[dry];
-    double finer = solve(drying, 2 * Fineness.FORECAST.nodes() - 1, tight, true).milestoneS[dry];
+    double forecast = solve(drying, SpotSolver.NODES, tight, true).milestoneS[dry];
+    double finer = solve(drying, 2 * SpotSolver.NODES - 1, tight, true).milestoneS[dry];
     assertThat(forecast).isCloseTo(finer, offset(3e-3 * finer));
   }
 
@@ -82,15 +67,14 @@ class SpotSolverTest {
   void closesTheWaterBalanceForAnyTolerance(Casting drying) {
     for (double loose : new double[] {1e-6, 1e-4, 1e-3, 1e-2}) {
       Tolerance tolerance = new Tolerance(loose, loose / 5, 100 * loose);
-      assertThat(solve(drying, Fineness.FORECAST.nodes(), tolerance, false).balanceError)
-          .isLessThan(1e-9);
+      assertThat(solve(drying, SpotSolver.NODES, tolerance, false).balanceError).isLessThan(1e-9);
     }
   }
 
   /** Fewer bytes a solve than one array of the state would take: nothing is made step by step. */
   @Test
   void allocatesNothingWhileItSteps() {
-    PreparedCase prepared = PreparedCase.of(Castings.USUAL, DryingForecaster.HORIZON_S);
+    PreparedCase prepared = PreparedCase.of(Castings.USUAL);
     SpotSolver solver = new SpotSolver(prepared, new double[0]);
     SpotSolution trace = new SpotSolution();
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
@@ -104,7 +88,7 @@ class SpotSolverTest {
       solver.solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     }
     long each = (threads.getCurrentThreadAllocatedBytes() - before) / solves;
-    assertThat(each).isLessThan(8L * Fineness.FORECAST.nodes());
+    assertThat(each).isLessThan(8L * SpotSolver.NODES);
   }
 
   /** More glycerol as a likely case is the same as a plate of a paste that has it. */
@@ -121,7 +105,7 @@ class SpotSolverTest {
         Solved.spot(
                 Castings.USUAL,
                 Spot.NOMINAL,
-                ParameterSample.NONE.with(UncertainParameter.PLASTICISER, 0.5))
+                ParameterSample.NONE.with(UncertainParameter.PLASTICISER, Math.log(1.5)))
             .milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(dryS / 3600).isCloseTo(asked, offset(1e-3 * asked));
     assertThat(Math.abs(asked / Solved.hoursToDry(Castings.USUAL) - 1)).isGreaterThan(3e-3);
@@ -131,7 +115,7 @@ class SpotSolverTest {
   @Test
   void nothingOfACaseStaysForTheNext() {
     Casting drying = turned(OpenFaces.BOTH);
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    PreparedCase prepared = PreparedCase.of(drying);
     SpotSolution first = new SpotSolution();
     SpotSolution again = new SpotSolution();
     SpotSolver solver = new SpotSolver(prepared, new double[0]);
@@ -148,9 +132,7 @@ class SpotSolverTest {
   @ParameterizedTest
   @MethodSource("varyingPlates")
   void closesTheWaterBalanceInVaryingRoomsAndWhenTurned(Casting drying) {
-    assertThat(
-            solve(drying, Fineness.FORECAST.nodes(), Fineness.FORECAST.tolerance(), false)
-                .balanceError)
+    assertThat(solve(drying, SpotSolver.NODES, SpotSolver.TOLERANCE, false).balanceError)
         .isLessThan(1e-9);
   }
 
@@ -174,7 +156,7 @@ class SpotSolverTest {
 
   private static SpotSolution solve(
       Casting drying, int nodes, Tolerance tolerance, boolean fourthOrder) {
-    PreparedCase prepared = PreparedCase.of(drying, DryingForecaster.HORIZON_S);
+    PreparedCase prepared = PreparedCase.of(drying);
     Grid grid = SpotSolver.grid(drying, nodes);
     SpotSolution trace = new SpotSolution();
     new SpotSolver(prepared, new double[0], grid, tolerance, fourthOrder)

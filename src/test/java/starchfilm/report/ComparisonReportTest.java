@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.drying.DryingVerdict;
 
 class ComparisonReportTest {
   private final ComparisonReport report = new ComparisonReport(new PageRenderer());
@@ -150,9 +150,9 @@ class ComparisonReportTest {
 
   @ParameterizedTest
   @EnumSource(
-      value = RoomVerdict.class,
+      value = DryingVerdict.class,
       names = {"NEVER_PEELABLE", "TOO_DAMP"})
-  void saysWhenTheRoomNeverDriesTheFilm(RoomVerdict verdict) {
+  void saysWhenTheRoomNeverDriesTheFilm(DryingVerdict verdict) {
     SampleTrial damp = sample();
     damp.verdict = verdict;
     Document page = Jsoup.parse(report.html(page(damp, sample())));

@@ -26,7 +26,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingForecast;
-import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.drying.DryingVerdict;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.drying.SpotForecast;
@@ -82,7 +82,7 @@ final class SampleTrial {
   double vinegarG = 20;
   double wetMm = 3.0;
   double dryThroughDays = 6.4;
-  RoomVerdict verdict = RoomVerdict.DRIES;
+  DryingVerdict verdict = DryingVerdict.DRIES;
   Feel feel = Feel.FLEXIBLE;
   Optional<LocalDateTime> pouredAt = Optional.of(LocalDateTime.of(2026, 4, 13, 18, 30));
   boolean tried = true;
@@ -269,7 +269,7 @@ final class SampleTrial {
   }
 
   private MilestoneForecast milestone(Milestone milestone, double seconds) {
-    boolean comes = verdict == RoomVerdict.DRIES;
+    boolean comes = verdict == DryingVerdict.DRIES;
     double never = Double.POSITIVE_INFINITY;
     return new MilestoneForecast(
         milestone,

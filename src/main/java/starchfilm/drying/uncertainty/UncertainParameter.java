@@ -23,11 +23,11 @@ public enum UncertainParameter {
   /** Air temperature (K). */
   AIR_TEMPERATURE(1, false),
   /** Wet thickness, relative. */
-  THICKNESS(0.08, false),
+  THICKNESS(0.08, true),
   /** Dry solids of the paste, relative. */
-  SOLIDS(0.03, false),
+  SOLIDS(0.03, true),
   /** Glycerol per dry starch, relative; no spread but what weighing and jar leave. */
-  PLASTICISER(0, false);
+  PLASTICISER(0, true);
 
   private final double spread;
   private final boolean logNormal;

@@ -10,9 +10,10 @@ import starchfilm.numerics.diffusion.FluxPotential;
  * @param composition the paste
  * @param isotherm moisture against activity
  * @param potential the integral of D/v2 over moisture, in layers of temperature
+ * @param wettest moisture the potential reaches to (kg water per kg dry solids)
  */
 public record FilmMaterial(
-    Composition composition, FilmIsotherm isotherm, FluxPotential potential) {
+    Composition composition, FilmIsotherm isotherm, FluxPotential potential, double wettest) {
   /** The middle of the table: half its nodes lie below this moisture, where D falls steeply. */
   private static final double TABLE_MIDDLE = 0.35;
 
@@ -26,17 +27,20 @@ public record FilmMaterial(
    *
    * @param composition the paste
    * @param layers the temperatures of the table
+   * @param startMoisture the wettest it is ever poured (kg water per kg dry solids)
    * @return its tables
    */
-  public static FilmMaterial of(Composition composition, TemperatureLayers layers) {
+  public static FilmMaterial of(
+      Composition composition, TemperatureLayers layers, double startMoisture) {
+    double wettest = HEADROOM * startMoisture + 1;
     WaterDiffusivity diffusivity = WaterDiffusivity.in(composition);
     FluxPotential potential =
         FluxPotential.tabulate(
             (moisture, coefficients) -> diffusivity.fillSolidsFixed(moisture, layers, coefficients),
             layers,
-            HEADROOM * composition.waterKgPerKgDry() + 1,
+            wettest,
             TABLE_MIDDLE,
             TABLE_INTERVALS);
-    return new FilmMaterial(composition, FilmIsotherm.of(composition), potential);
+    return new FilmMaterial(composition, FilmIsotherm.of(composition), potential, wettest);
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.casting.Spot;
-import starchfilm.drying.DryingForecast.RoomVerdict;
+import starchfilm.drying.DryingVerdict;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmProperty;
 import starchfilm.planning.CookSteps;
@@ -190,7 +190,7 @@ public final class PlanSheets {
   }
 
   private static List<Figure> drying(PlannedRecipe recipe) {
-    if (recipe.drying().verdict() == RoomVerdict.TOO_DAMP) {
+    if (recipe.drying().verdict() == DryingVerdict.TOO_DAMP) {
       return List.of(new Figure("in this room", "never; the air is too damp"));
     }
     List<Figure> figures = new ArrayList<>();
@@ -229,9 +229,15 @@ public final class PlanSheets {
       warnings.add(
           "Rounded to the balance the date is met less surely than asked; pour a little less.");
     }
-    if (recipe.drying().verdict() == RoomVerdict.NEVER_PEELABLE) {
-      warnings.add(
-          "In this room it stays too moist to be peeled; bring it to drier air at the end.");
+    switch (recipe.drying().verdict()) {
+      case NEVER_PEELABLE ->
+          warnings.add(
+              "In this room it stays too moist to be peeled; bring it to drier air at the end.");
+      case MAY_STAY_SOFT ->
+          warnings.add(
+              "In this room it may stay too moist to be peeled; the times are those of the likely"
+                  + " cases in which it does not. Bring it to drier air at the end.");
+      case DRIES, TOO_DAMP -> {}
     }
     recipe.film().cautions().stream().map(PlainWords::sentence).forEach(warnings::add);
     return warnings;

@@ -19,7 +19,8 @@ class FluxTableTest {
   void isWithinOneTenThousandthAtEveryTemperature(double starch, double glycerol) {
     Composition paste = Castings.paste(starch, glycerol);
     TemperatureLayers layers = new TemperatureLayers(278.15, 371.15);
-    FluxPotential.Reader reader = FilmMaterial.of(paste, layers).potential().reader(2);
+    FluxPotential.Reader reader =
+        FilmMaterial.of(paste, layers, paste.waterKgPerKgDry()).potential().reader(2);
     WaterDiffusivity diffusivity = WaterDiffusivity.in(paste);
     double wettest = paste.waterKgPerKgDry();
     for (double temperature = 278.15; temperature < 371; temperature += 3.7) {
