@@ -147,6 +147,22 @@ class SafeFileTest {
   }
 
   @Test
+  void aFolderThatCannotBeForcedToTheDiskDoesNotUnsayTheNote() throws Exception {
+    Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("-wx------"));
+    try {
+      assumeFalse(Files.isReadable(folder), "the system's own user may read everywhere");
+      NoteWriter.Written written = NoteWriter.add(file, new Note.Remarked("once"));
+      assertThat(written.notices())
+          .extracting(Notice::text)
+          .contains(
+              "it is written, but the system does not say whether that has reached the disk yet");
+      assertThat(Files.readString(file)).containsOnlyOnce("once");
+    } finally {
+      Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+    }
+  }
+
+  @Test
   void saysWhereTheVersionBeforeOfALinkedFileIs(@TempDir Path elsewhere) throws Exception {
     Path link = Files.createSymbolicLink(elsewhere.resolve("sym.json"), file);
     NoteWriter.Written written = NoteWriter.add(link, new Note.Rated(2));
