@@ -13,6 +13,8 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import starchfilm.numerics.diffusion.IntegrationFailure;
+import starchfilm.report.TrialForecasts;
 import starchfilm.request.RefusedRequestException;
 
 /**
@@ -175,6 +177,10 @@ final class App implements Runnable {
     if (exception instanceof RefusedRequestException refused) {
       refused.sentences().forEach(sentence -> line.getErr().println("starchfilm: " + sentence));
       return ExitCodes.WRONG_INPUT;
+    }
+    if (exception instanceof IntegrationFailure failure) {
+      line.getErr().println("starchfilm: " + TrialForecasts.why(failure));
+      return ExitCodes.NOT_COMPUTED;
     }
     line.getErr()
         .println(

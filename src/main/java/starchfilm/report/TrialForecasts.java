@@ -101,9 +101,13 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures, bo
   }
 
   /**
-   * A refused figure comes with a sentence for the reader; a solver's words are of no use to one.
+   * Why a forecast failed. A refused figure comes with a sentence for the reader; a solver's words
+   * are of no use to one.
+   *
+   * @param failure what was thrown
+   * @return a clause, with what to do
    */
-  private static String why(RuntimeException failure) {
+  public static String why(RuntimeException failure) {
     return failure instanceof IllegalArgumentException && failure.getCause() == null
         ? String.valueOf(failure.getMessage())
         : "these amounts, or ranges as wide as these, cannot be computed ("

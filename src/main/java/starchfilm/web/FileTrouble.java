@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.FirstFaults;
 
 /**
  * A file of the notebook that could not be read.
@@ -15,14 +16,16 @@ import starchfilm.files.findings.Fault;
  */
 record FileTrouble(String file, List<String> sentences) {
   static List<FileTrouble> of(List<Fault> faults, NotebookFolder folder) {
-    Map<String, List<String>> byFile = new LinkedHashMap<>();
+    Map<String, List<Fault>> byFile = new LinkedHashMap<>();
     for (Fault fault : faults) {
-      byFile
-          .computeIfAbsent(folder.name(Path.of(fault.file())), f -> new ArrayList<>())
-          .add(withoutFile(fault));
+      byFile.computeIfAbsent(folder.name(Path.of(fault.file())), f -> new ArrayList<>()).add(fault);
     }
     return byFile.entrySet().stream()
-        .map(entry -> new FileTrouble(entry.getKey(), entry.getValue()))
+        .map(
+            file ->
+                new FileTrouble(
+                    file.getKey(),
+                    FirstFaults.ofOneFile(file.getValue(), FileTrouble::withoutFile, "and ")))
         .toList();
   }
 

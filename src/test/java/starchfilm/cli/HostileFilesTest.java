@@ -165,6 +165,16 @@ class HostileFilesTest {
   }
 
   @Test
+  void whatDryWroteIsNeverTakenForATrial() throws IOException {
+    Files.copy(STARTER, folder.resolve("t.json"));
+    assertThat(terminal.run("dry", "t.json", "--json", "forecast.json")).isZero();
+    assertThat(terminal.run("check", ".")).isZero();
+    assertThat(terminal.out())
+        .contains("forecast.json: what dry --json wrote, no trial; passed over", "1 trial sound.");
+    assertThat(terminal.run("note", "forecast.json", "--rating", "4")).isEqualTo(2);
+  }
+
+  @Test
   void aLinkThatLeadsNowhereIsNamed() throws IOException {
     Files.copy(STARTER, folder.resolve("t.json"));
     Files.createSymbolicLink(folder.resolve("lost.json"), Path.of("unplugged/lost.json"));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** The faults of many files as sentences, as many as somebody can read. */
 public final class FirstFaults {
@@ -25,19 +26,30 @@ public final class FirstFaults {
     byFile.entrySet().stream()
         .limit(FILES)
         .forEach(
-            entry -> {
-              List<Fault> of = entry.getValue();
-              of.stream().limit(OF_ONE_FILE).map(Fault::sentence).forEach(sentences::add);
-              if (of.size() > OF_ONE_FILE) {
-                sentences.add(
-                    PlainLine.of(entry.getKey())
-                        + ": and "
-                        + (of.size() - OF_ONE_FILE)
-                        + " more; fix these first");
-              }
-            });
+            file ->
+                sentences.addAll(
+                    ofOneFile(
+                        file.getValue(), Fault::sentence, PlainLine.of(file.getKey()) + ": and ")));
     if (byFile.size() > FILES) {
       sentences.add("and faults in " + (byFile.size() - FILES) + " more files; fix these first");
+    }
+    return sentences;
+  }
+
+  /**
+   * The first faults of one file.
+   *
+   * @param faults its faults
+   * @param words how one is told
+   * @param and what stands before the number of those left out
+   * @return ten at most, and how many more there are
+   */
+  public static List<String> ofOneFile(
+      List<Fault> faults, Function<Fault, String> words, String and) {
+    List<String> sentences =
+        new ArrayList<>(faults.stream().limit(OF_ONE_FILE).map(words).toList());
+    if (faults.size() > OF_ONE_FILE) {
+      sentences.add(and + (faults.size() - OF_ONE_FILE) + " more; fix these first");
     }
     return sentences;
   }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.DryingPlace;
@@ -35,6 +36,9 @@ public final class TrialReader {
   /** The largest trial file that is read; 2,000 weighings need a tenth of it. */
   public static final long MAX_BYTES = 2_000_000;
 
+  private static final Pattern OWN_FORECAST =
+      Pattern.compile("\\{\\s*\"what\"\\s*:\\s*\"drying forecast\"");
+
   /** Where a film is used if nobody says: the standard atmosphere of ISO 291, a week on. */
   private static final Use USUAL = new Use(0.5, 23 + ZERO_CELSIUS_K, 7 * DAY_S);
 
@@ -52,7 +56,12 @@ public final class TrialReader {
    */
   Optional<Trial> read(Path file, Findings findings) {
     try {
-      return read(FileText.utf8(FileText.bytes(file, MAX_BYTES)), file, findings);
+      String text = FileText.utf8(FileText.bytes(file, MAX_BYTES));
+      if (OWN_FORECAST.matcher(text).lookingAt()) {
+        findings.notice(OptionalInt.empty(), "what dry --json wrote, no trial; passed over");
+        return Optional.empty();
+      }
+      return read(text, file, findings);
     } catch (UnreadableFileException e) {
       findings.fault(e);
       return Optional.empty();
@@ -97,14 +106,15 @@ public final class TrialReader {
   }
 
   /**
-   * Whether a text is one JSON object, whatever it holds.
+   * Whether a text is of a trial, whatever is wrong with it: one JSON object with a recipe.
    *
    * @param text the text
    * @return false where it is something else or no JSON
    */
-  public boolean readsAsJson(String text) {
+  public boolean readsAsTrial(String text) {
     try {
-      return json.read(text) instanceof Located.ObjectValue;
+      return json.read(text) instanceof Located.ObjectValue object
+          && object.members().containsKey("recipe");
     } catch (UnreadableFileException e) {
       return false;
     }

@@ -98,10 +98,10 @@ public final class NoteWriter {
       TrialReader reader = new TrialReader();
       Optional<Trial> was = reader.read(text, file, old);
       Findings now = new Findings(shown);
-      String after = reader.readsAsJson(text) ? NoteText.with(text, note) : text;
+      String after = reader.readsAsTrial(text) ? NoteText.with(text, note) : text;
       Optional<Trial> is = reader.read(after, file, now);
       List<Fault> fresh = newFaults(old, now);
-      if (!fresh.isEmpty() || !reader.readsAsJson(text)) {
+      if (!fresh.isEmpty() || !reader.readsAsTrial(text)) {
         throw new NotWrittenException(fresh.isEmpty() ? old.faults() : fresh);
       }
       String mark = FileText.hasUtf8Mark(before) ? MARK : "";
