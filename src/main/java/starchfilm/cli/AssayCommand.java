@@ -1,10 +1,15 @@
 package starchfilm.cli;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import starchfilm.jar.assay.Assay;
+import starchfilm.report.plan.AssayFile;
 import starchfilm.report.plan.AssaySheet;
 import starchfilm.request.AssayRequest;
 
@@ -42,6 +47,12 @@ import starchfilm.request.AssayRequest;
 final class AssayCommand implements Callable<Integer> {
   private final CommandContext surroundings;
 
+  @Option(
+      names = "--json",
+      paramLabel = "DATA",
+      description = "Also write it as JSON; - for standard output instead of the text.")
+  private @Nullable String json;
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   private AssayCommand(CommandContext surroundings) {
@@ -62,7 +73,14 @@ final class AssayCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     AssayRequest request = AssayRequest.read(OptionEntries.of(spec));
-    new AssayText(surroundings.out()).write(AssaySheet.of(request.answer()), request.assumptions());
+    Assay assay = request.answer();
+    Optional<OutputFile> data =
+        Optional.ofNullable(json)
+            .map(name -> OutputFile.of("--json", name, OutputFile.Kind.ASSAY, surroundings));
+    data.ifPresent(file -> file.write(() -> AssayFile.json(assay, request.assumptions())));
+    if (data.isEmpty() || !data.get().isStandardOutput()) {
+      new AssayText(surroundings.out()).write(AssaySheet.of(assay), request.assumptions());
+    }
     return ExitCodes.DONE;
   }
 }

@@ -20,14 +20,20 @@ final class AssayText {
    * @param assumptions what was taken for granted
    */
   void write(AssaySheet sheet, List<String> assumptions) {
-    out.println("In the jar (middle, and the range that holds in 8 cases of 10):");
+    if (sheet.withheld().isEmpty()) {
+      out.println("In the jar (middle, and the range that holds in 8 cases of 10):");
+    } else {
+      Paragraph.of("Withheld. " + sheet.withheld(), "", "").forEach(out::println);
+    }
     for (AssaySheet.Row row : sheet.rows()) {
       out.printf(
           "  %-15s %8s %-2s (%s to %s)%n",
           row.what(), row.middle(), row.unit(), row.low(), row.high());
     }
-    out.println();
-    out.println(sheet.salt());
+    if (!sheet.salt().isEmpty()) {
+      out.println();
+      out.println(sheet.salt());
+    }
     sheet.saltLimits().forEach(this::item);
     section("What the figures say:", sheet.remarks());
     section("Assumed:", assumptions);

@@ -50,7 +50,9 @@ final class OutputFile {
     /** A drying curve as CSV. */
     CURVE("table of a drying curve", "time_h,at,film_g_low"),
     /** A drying forecast as JSON. */
-    FORECAST("drying forecast", "{\n  \"what\" : \"drying forecast\"");
+    FORECAST("drying forecast", "{\n  \"what\" : \"drying forecast\""),
+    /** What is in a jar, as JSON. */
+    ASSAY("assay of a jar", "{\n  \"what\" : \"assay of a jar\"");
 
     /** The mark stands within this much of the beginning (bytes). */
     private static final int HEAD = 2_000;

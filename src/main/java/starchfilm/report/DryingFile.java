@@ -3,13 +3,9 @@ package starchfilm.report;
 import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.UncheckedIOException;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -27,7 +23,6 @@ import starchfilm.numerics.evidence.Band;
  * reading, and a time that never comes is left empty or null.
  */
 public final class DryingFile {
-  private static final int DECIMALS = 4;
   private static final String CSV_HEAD =
       "time_h,at,film_g_low,film_g,film_g_high,water_kg_per_kg_dry_thin_edge,"
           + "water_kg_per_kg_dry_average,water_kg_per_kg_dry_thick_spot\n";
@@ -68,19 +63,18 @@ public final class DryingFile {
    * @return one object
    */
   public static String json(TrialForecast trial) {
-    ObjectMapper mapper = new ObjectMapper();
-    ObjectNode root = mapper.createObjectNode();
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("what", "drying forecast");
     root.put("name", trial.trial().name());
     trial.trial().pouredAt().ifPresent(poured -> root.put("poured_at", poured.toString()));
     root.put("verdict", trial.drying().verdict().name().toLowerCase(Locale.ROOT));
-    root.put("start_water_kg_per_kg_dry", rounded(trial.drying().startMoisture()));
-    root.put("resting_water_kg_per_kg_dry", rounded(trial.drying().equilibriumMoisture()));
+    root.put("start_water_kg_per_kg_dry", JsonText.rounded(trial.drying().startMoisture()));
+    root.put("resting_water_kg_per_kg_dry", JsonText.rounded(trial.drying().equilibriumMoisture()));
     ObjectNode spots = root.putObject("spots");
     for (Spot spot : Spot.values()) {
       ObjectNode one = spots.putObject(spot.name().toLowerCase(Locale.ROOT));
-      one.put("wet_thickness_mm", rounded(1e3 * trial.drying().at(spot).wetThicknessM()));
-      one.put("dry_thickness_um", rounded(1e6 * trial.drying().at(spot).dryThicknessM()));
+      one.put("wet_thickness_mm", JsonText.rounded(1e3 * trial.drying().at(spot).wetThicknessM()));
+      one.put("dry_thickness_um", JsonText.rounded(1e6 * trial.drying().at(spot).dryThicknessM()));
       for (Milestone milestone : Milestone.values()) {
         milestone(
             trial,
@@ -89,17 +83,7 @@ public final class DryingFile {
       }
     }
     curve(trial, root.putArray("curve"));
-    try {
-      return mapper.writer(pretty()).writeValueAsString(root) + "\n";
-    } catch (JsonProcessingException impossible) {
-      throw new UncheckedIOException("a tree in memory cannot fail", impossible);
-    }
-  }
-
-  /** The same line ends on every system. */
-  private static DefaultPrettyPrinter pretty() {
-    DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-    return new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
+    return JsonText.of(root);
   }
 
   private static void milestone(TrialForecast trial, MilestoneForecast forecast, ObjectNode node) {
@@ -110,11 +94,11 @@ public final class DryingFile {
       if (Double.isInfinite(seconds.get(i))) {
         node.putNull(names.get(i));
       } else {
-        node.put(names.get(i), rounded(seconds.get(i) / HOUR_S));
+        node.put(names.get(i), JsonText.rounded(seconds.get(i) / HOUR_S));
       }
     }
     at(trial, band.middle()).ifPresent(moment -> node.put("middle_at", moment));
-    node.put("share_reached", rounded(forecast.shareReached()));
+    node.put("share_reached", JsonText.rounded(forecast.shareReached()));
   }
 
   private static void curve(TrialForecast trial, ArrayNode curve) {
@@ -122,13 +106,13 @@ public final class DryingFile {
     for (CurvePoint point : trial.drying().curve()) {
       curve
           .addObject()
-          .put("time_h", rounded(point.timeS() / HOUR_S))
-          .put("film_g_low", rounded(G_PER_KG * reading.massKg(point.nominal().low())))
-          .put("film_g", rounded(G_PER_KG * reading.massKg(point.nominal().middle())))
-          .put("film_g_high", rounded(G_PER_KG * reading.massKg(point.nominal().high())))
-          .put("water_kg_per_kg_dry_thin_edge", rounded(point.thinEdge()))
-          .put("water_kg_per_kg_dry_average", rounded(point.nominal().middle()))
-          .put("water_kg_per_kg_dry_thick_spot", rounded(point.thickSpot()));
+          .put("time_h", JsonText.rounded(point.timeS() / HOUR_S))
+          .put("film_g_low", JsonText.rounded(G_PER_KG * reading.massKg(point.nominal().low())))
+          .put("film_g", JsonText.rounded(G_PER_KG * reading.massKg(point.nominal().middle())))
+          .put("film_g_high", JsonText.rounded(G_PER_KG * reading.massKg(point.nominal().high())))
+          .put("water_kg_per_kg_dry_thin_edge", JsonText.rounded(point.thinEdge()))
+          .put("water_kg_per_kg_dry_average", JsonText.rounded(point.nominal().middle()))
+          .put("water_kg_per_kg_dry_thick_spot", JsonText.rounded(point.thickSpot()));
     }
   }
 
@@ -144,11 +128,6 @@ public final class DryingFile {
   }
 
   private static String number(double value) {
-    return Double.toString(rounded(value));
-  }
-
-  private static double rounded(double value) {
-    double scale = Math.pow(10, DECIMALS);
-    return Math.round(value * scale) / scale;
+    return Double.toString(JsonText.rounded(value));
   }
 }

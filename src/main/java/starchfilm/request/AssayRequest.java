@@ -8,6 +8,7 @@ import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.Assayer;
 import starchfilm.jar.assay.DensityReading;
 import starchfilm.jar.assay.JarReading;
+import starchfilm.jar.assay.Looks;
 import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
@@ -45,24 +46,31 @@ public record AssayRequest(
   static final Field SALT =
       Field.option("--salt", "SHARE", "Salt and soap in it, if known, such as 3 %%.")
           .onPage("Salt and soap", "salt %");
+  static final Field LOOKS =
+      Field.option(
+              "--looks",
+              "clear|milky|layers",
+              "How it looks against the light; only a clear jar can be read.")
+          .onPage("It looks", "looks");
 
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS =
       List.of(
-          new Field.Section("", List.of(MASS, LABEL, JarOrigin.ORIGIN, SALT)),
+          new Field.Section("", List.of(MASS, LABEL, JarOrigin.ORIGIN, SALT, LOOKS)),
           new Field.Section("A reading of the jar", JarReadings.FIELDS),
           new Field.Section("How it was recovered", RecoveryRecord.FIELDS));
 
   /** What is written of a bought jar, beside a reading. */
-  public static final List<Field> BOUGHT = List.of(MASS, LABEL, JarOrigin.ORIGIN);
+  public static final List<Field> BOUGHT = List.of(MASS, LABEL, JarOrigin.ORIGIN, LOOKS);
 
   /** What is written of a jar without label and record, beside a reading. */
-  public static final List<Field> MEASURED = List.of(MASS, SALT, JarOrigin.ORIGIN);
+  public static final List<Field> MEASURED = List.of(MASS, SALT, JarOrigin.ORIGIN, LOOKS);
 
   /** What is written of a jar with a record, beside a reading. */
   public static final List<Field> RECORDED =
       List.of(
           MASS,
+          LOOKS,
           RecoveryRecord.OIL,
           RecoveryRecord.ALCOHOL,
           RecoveryRecord.CATALYST,
@@ -98,6 +106,7 @@ public record AssayRequest(
     EntryReader in = new EntryReader(entries);
     in.require(MASS, "what the jar holds, such as 500g");
     Optional<JarReading> reading = JarReadings.read(in);
+    refuseUnlessClear(in);
     if (RecoveryRecord.isWritten(in)) {
       return recorded(in, reading);
     }
@@ -155,6 +164,20 @@ public record AssayRequest(
                 Optional.empty(),
                 GlycerolOrigin.RECOVERED,
                 in.assumptions()));
+  }
+
+  private static void refuseUnlessClear(EntryReader in) {
+    Looks looks =
+        in.one(
+            LOOKS,
+            typed ->
+                KnownName.find(typed, List.of(Looks.values()), one -> List.of(FileWord.of(one))),
+            Looks.CLEAR);
+    if (looks != Looks.CLEAR && JarReadings.isWritten(in)) {
+      in.refuse(
+          LOOKS,
+          FileWord.of(looks) + " given beside a reading, allowed clear; " + looks.whatToDo());
+    }
   }
 
   private static void requireOrigin(EntryReader in, GlycerolOrigin only, String because) {

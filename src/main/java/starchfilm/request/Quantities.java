@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.files.amount.Measure;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -27,6 +28,8 @@ final class Quantities {
       Pattern.compile(NUMBER + "\\s*MPa", Pattern.CASE_INSENSITIVE);
   private static final Pattern SPEED =
       Pattern.compile(NUMBER + "\\s*(?:m/s)?", Pattern.CASE_INSENSITIVE);
+  private static final Pattern RANGE =
+      Pattern.compile(NUMBER + "\\s*%?\\s*(?:-|\u2013|to)\\s*" + NUMBER + "\\s*%");
   private static final Pattern BARE = Pattern.compile(NUMBER);
   private static final double MOL_PER_M3 = 1000;
   private static final double PA_PER_MPA = 1e6;
@@ -70,6 +73,21 @@ final class Quantities {
 
   static double share(String typed) {
     return Measure.share(typed).fraction();
+  }
+
+  /** A share, or a range in which 8 cases of 10 lie. */
+  static Estimate shareOrRange(String typed) {
+    Matcher range = RANGE.matcher(typed.strip());
+    if (!range.matches()) {
+      return Estimate.exact(share(typed));
+    }
+    double low = share(range.group(1) + "%");
+    double high = share(range.group(2) + "%");
+    if (!(low <= high && high <= 1)) {
+      throw new MistypedException(
+          typed, "a range within 0 to 100 %, such as 66-79 %", "write the lower end first");
+    }
+    return new Estimate((low + high) / 2, (high - low) / (2 * Band.Z90));
   }
 
   static double temperatureK(String typed) {

@@ -23,7 +23,8 @@ final class WrittenSupplies {
       Field.option(
               "--purity",
               "SHARE",
-              "Glycerol in the jar, such as 82%% (see starchfilm assay). Not given: 80 to 100 %%.")
+              "Glycerol in the jar, such as 82%%, or a range that holds in 8 cases of 10, such as"
+                  + " 66-79%% (see starchfilm assay). Not given: 80 to 100 %%.")
           .onPage("Purity", "purity %");
   static final Field PURE =
       Field.option("--pure", "MASS", "Or the pure glycerol in the jar, such as 205g.");
@@ -115,15 +116,15 @@ final class WrittenSupplies {
       return Estimate.exact(jarKg > 0 ? pureKg / jarKg : 1);
     }
     if (in.has(PURITY)) {
-      double share = in.one(PURITY, Quantities::share, Double.NaN);
-      if (share <= 0 || share > 1) {
+      Optional<Estimate> share = in.one(PURITY, Quantities::shareOrRange);
+      if (share.isPresent() && (share.get().value() <= 0 || share.get().value() > 1)) {
         in.refuse(
             PURITY,
             in.one(PURITY, String::strip, "")
                 + " given, allowed more than 0 to 100 %; write the glycerol in the jar in per cent,"
                 + " such as 82%");
       }
-      return Estimate.exact(share);
+      return share.orElse(UNKNOWN_PURITY);
     }
     double rest = 1 - salt;
     if (jarKg == 0) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
+import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.reagent.Reagent;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.numerics.evidence.Figures;
@@ -51,7 +52,8 @@ final class JarPage {
       values.put("sheet", AssaySheet.of(assay));
       values.put("assumptions", jar.assumptions());
       values.put("asked", asked(form));
-      values.put("planAddress", planAddress(assay));
+      values.put(
+          "planAddress", assay.content().map(content -> planAddress(assay, content)).orElse(""));
     } catch (RefusedRequestException e) {
       values.put("why", FormEntries.why(e));
       return Response.page(422, desk.html("jar", "jar", values));
@@ -99,14 +101,16 @@ final class JarPage {
   }
 
   /** The form of wishes, with the jar filled in; a jar without salt says nothing of it. */
-  private static String planAddress(Assay assay) {
-    double salt = assay.salt().middle();
+  private static String planAddress(Assay assay, JarContent content) {
+    double salt = content.stays().middle();
     return "/plan/wishes?jar="
         + Figures.grams(assay.massKg().value())
         + "&share="
-        + Figures.percent(assay.glycerol().middle())
-        + "&origin="
-        + FileWord.of(assay.stock().origin())
+        + Figures.percent(content.glycerol().low())
+        + "-"
+        + Figures.percent(content.glycerol().high())
+        + "%25&origin="
+        + FileWord.of(assay.origin())
         + (salt > 0 ? "&salted=" + Figures.percent(salt) : "");
   }
 }

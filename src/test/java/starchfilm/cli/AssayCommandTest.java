@@ -2,6 +2,9 @@ package starchfilm.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -209,6 +212,35 @@ class AssayCommandTest {
     assertThat(oneLine(terminal.out()))
         .contains("Add about", "ml of baking soda (5 %)", "as it escapes the pH rises further")
         .doesNotContain("no instruction");
+  }
+
+  @Test
+  void jsonHoldsTheRangeOrSaysWhyItIsWithheld() throws IOException {
+    run(RECORD + "|--acid|HCl|30 ml|10 %|--density|1.24 g/ml|--at|21 C|--json|-");
+    JsonNode one = new ObjectMapper().readTree(terminal.out());
+    JsonNode pure = one.path("pure_glycerol_g");
+    assertThat(pure.path("low").asDouble()).isBetween(85.0, pure.path("middle").asDouble() - 0.3);
+    // The oil bound 95.5 g by its saponification value.
+    assertThat(pure.path("high").asDouble()).isBetween(pure.path("middle").asDouble(), 95.5);
+    assertThat(one.has("withheld")).isFalse();
+    assertThat(one.path("cautions").toString()).contains("methanol");
+
+    Terminal other = new Terminal(Path.of(""));
+    String[] tooHeavy =
+        ("assay|--mass|900 g|--oil|rapeseed|1 l|--alcohol|methanol|220 ml|--catalyst|NaOH|3.5 g"
+                + "|--acid|HCl|30 ml|10 %|--density|1.15|--at|20 C|--json|-")
+            .split("\\|", -1);
+    assertThat(other.run(tooHeavy)).isZero();
+    JsonNode two = new ObjectMapper().readTree(other.out());
+    assertThat(two.path("withheld").asText()).contains("the oil held no more than 93.8 g");
+    assertThat(two.has("pure_glycerol_g")).isFalse();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"milky, filter a sample", "layers, draw the clear lower layer off"})
+  void refusesToReadAJarThatIsNotClearAndTellsWhatSettlesIt(String looks, String way) {
+    assertThat(run("assay|--mass|500 g|--density|1.2|--at|20 C|--looks|" + looks)).isEqualTo(2);
+    assertThat(terminal.err()).contains("allowed clear", way);
   }
 
   private int run(String words) {

@@ -4,35 +4,28 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
-import starchfilm.material.recipe.GlycerolStock;
-import starchfilm.numerics.evidence.Band;
+import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Source;
 
 /**
- * What is in a jar of glycerol.
+ * What is in a jar of glycerol, or why that is not said.
  *
  * @param massKg what the jar holds (kg)
- * @param stock glycerol and salt as fractions, for a recipe
- * @param glycerol glycerol (kg per kg jar)
- * @param salt salt, soap and whatever else stays in a film (kg per kg jar)
- * @param water water, with what alcohol there may be (kg per kg jar)
- * @param pureGlycerolKg glycerol at hand (kg)
+ * @param origin where it comes from
+ * @param content its parts; empty where what is known of it cannot all be true
+ * @param withheld why there is no content; empty where there is
  * @param alcoholLeft alcohol that may be in it; empty for a bought jar, or where nothing is known
- * @param saltAdvice what the salt does to a film
  * @param recovery the sums over the batch, for a recovered jar
- * @param remarks what the figures say beside that, a sentence each
+ * @param remarks what the figures say, a sentence each
  * @param sources where the figures come from
  */
 public record Assay(
     Estimate massKg,
-    GlycerolStock stock,
-    Band glycerol,
-    Band salt,
-    Band water,
-    Band pureGlycerolKg,
+    GlycerolOrigin origin,
+    Optional<JarContent> content,
+    Optional<String> withheld,
     Optional<AlcoholLeft> alcoholLeft,
-    SaltAdvice saltAdvice,
     Optional<RecoveryBalance> recovery,
     List<String> remarks,
     List<Source> sources) {
@@ -40,5 +33,17 @@ public record Assay(
   public Assay {
     remarks = List.copyOf(remarks);
     sources = List.copyOf(sources);
+  }
+
+  /**
+   * What the jar's salt does to a film; where most likely there is none, what the most would do.
+   */
+  public Optional<SaltAdvice> saltAdvice() {
+    return content.map(
+        parts -> {
+          double glycerol = parts.glycerol().middle();
+          double stays = parts.stays().middle() > 0 ? parts.stays().middle() : parts.stays().high();
+          return SaltAdvice.of(glycerol > 0 ? stays / glycerol : 0);
+        });
   }
 }

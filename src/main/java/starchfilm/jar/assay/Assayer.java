@@ -9,32 +9,56 @@ import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Source;
 
-/** Says what is in a jar of glycerol, by its label, a reading, or the record of its recovery. */
+/**
+ * Says what is in a jar of glycerol by all that is known of it: its label, a reading, the record of
+ * its recovery.
+ */
 public final class Assayer {
-  /** Salt in recovered glycerol of which nothing is known; judged, no source. */
+  /** Salt and soap in recovered glycerol of which nothing is known; judged, no source. */
   public static final Estimate UNKNOWN_SALT = Estimate.between(0, 0.06);
 
   /** How far a label may be off (kg per kg); judged, no source. */
   public static final double LABEL_GOOD_TO = 0.005;
 
-  private static final String TAKES_UP_WATER =
-      "An opened jar takes water out of the air: if it stood open, take a density reading instead of"
-          + " the label.";
+  /** The most soap in that salt and soap (kg per kg); judged, no source. */
+  private static final double MOST_SOAP = 0.5;
+
+  /** The most alcohol in recovered glycerol of which nothing is known; judged, no source. */
+  private static final double MOST_ALCOHOL = 0.05;
+
+  /** Where nobody knows, bought and recovered are as likely; judged, no source. */
+  private static final double EVEN = 0.5;
 
   /** Below this a label is a fraction typed for per cent, or no glycerol worth the name. */
   private static final double LEAST_LABEL = 0.2;
+
+  /** Of 200 likely cases fewer than one: a reading so far out is of no such mixture. */
+  private static final double POSSIBLE = 0.005;
+
+  /** Of 100 likely cases fewer than one: what is known cannot all be true. */
+  private static final double ALLOWED = 0.01;
+
+  /** Water from this share on is worth a word (kg per kg). */
+  private static final double MUCH_WATER = 0.02;
+
+  private static final Source COMBINED =
+      new Source(
+          "label, record and reading together: JCGM 101:2008, propagation of distributions by a"
+              + " Monte Carlo method",
+          Check.RECALLED);
 
   /**
    * A bought jar.
    *
    * @param massKg what the jar holds (kg)
    * @param labelFraction glycerol by the label (kg per kg, 0.2 to 1), taken to be good to {@link
-   *     #LABEL_GOOD_TO}
-   * @param reading a reading of the same jar, if there is one; it counts for more than the label
+   *     #LABEL_GOOD_TO} where the jar was not opened
+   * @param reading a reading of the same jar, if there is one
    * @return what is in it
    */
   public Assay bought(Estimate massKg, double labelFraction, Optional<JarReading> reading) {
@@ -46,26 +70,38 @@ public final class Assayer {
     }
     Estimate label =
         Estimate.between(labelFraction - LABEL_GOOD_TO, Math.min(1, labelFraction + LABEL_GOOD_TO));
-    Estimate none = Estimate.exact(0);
+    Jar jar = new Jar(massKg, GlycerolOrigin.BOUGHT, new JarPrior.Label(label), reading);
     if (reading.isEmpty()) {
-      return new Jar(massKg, label, none, GlycerolOrigin.BOUGHT)
-          .assay(List.of(TAKES_UP_WATER), List.of());
+      jar.remarks.add(
+          "An opened jar takes water out of the air: if it stood open, take a density reading"
+              + " beside the label.");
+      return jar.assay();
     }
-    Band mixture = reading.get().glycerolInMixture(Dissolved.NOTHING);
-    List<String> remarks = new ArrayList<>();
-    if (labelFraction < mixture.low() || labelFraction > mixture.high()) {
-      remarks.add(
+    Band alone = jar.readingAlone().glycerol();
+    if (jar.posterior.allowed() < ALLOWED) {
+      return jar.withheld(
           String.format(
               Locale.ROOT,
-              "The label says %s %% glycerol, the reading %s %% (%s to %s); the reading is"
-                  + " taken.",
+              "The label says %s %% glycerol, but the reading alone means %s %% (%s to %s), and a"
+                  + " bought jar holds no more than its label says. Read it again without bubbles,"
+                  + " or say that it was recovered.",
               Figures.percent(labelFraction),
-              Figures.percent(mixture.middle()),
-              Figures.percent(mixture.low()),
-              Figures.percent(mixture.high())));
+              Figures.percent(alone.middle()),
+              Figures.percent(alone.low()),
+              Figures.percent(alone.high())));
     }
-    return new Jar(massKg, mixture, none, GlycerolOrigin.BOUGHT)
-        .assay(remarks, List.of(reading.get().source()));
+    if (labelFraction < alone.low() || labelFraction > alone.high()) {
+      jar.remarks.add(
+          String.format(
+              Locale.ROOT,
+              "The label says %s %% glycerol, the reading %s %% (%s to %s): the jar has taken up"
+                  + " water.",
+              Figures.percent(labelFraction),
+              Figures.percent(alone.middle()),
+              Figures.percent(alone.low()),
+              Figures.percent(alone.high())));
+    }
+    return jar.assay();
   }
 
   /**
@@ -74,35 +110,56 @@ public final class Assayer {
    * @param massKg what the jar holds (kg)
    * @param reading the reading
    * @param salt salt and soap in it (kg per kg), if known
-   * @param origin where it comes from; where nobody knows, it is read as recovered
+   * @param origin where it comes from; where nobody knows, either is as likely
    * @return what is in it
    */
   public Assay measured(
       Estimate massKg, JarReading reading, Optional<Estimate> salt, GlycerolOrigin origin) {
-    Estimate taken =
-        salt.orElse(origin == GlycerolOrigin.BOUGHT ? Estimate.exact(0) : UNKNOWN_SALT);
-    List<String> remarks = new ArrayList<>();
-    if (origin == GlycerolOrigin.UNKNOWN && salt.isEmpty()) {
-      Band bought = reading.glycerolInMixture(Dissolved.NOTHING);
-      remarks.add(
+    JarPrior bought = new JarPrior.Reading(0, Estimate.exact(0), 0, 0);
+    JarPrior recovered =
+        new JarPrior.Reading(
+            1, salt.orElse(UNKNOWN_SALT), salt.isPresent() ? 0 : MOST_SOAP, MOST_ALCOHOL);
+    JarPrior either = new JarPrior.Reading(EVEN, UNKNOWN_SALT, MOST_SOAP, MOST_ALCOHOL);
+    boolean undecided = origin == GlycerolOrigin.UNKNOWN && salt.isEmpty();
+    Jar jar =
+        new Jar(
+            massKg,
+            origin,
+            origin == GlycerolOrigin.BOUGHT ? bought : undecided ? either : recovered,
+            Optional.of(reading));
+    if (undecided) {
+      Band ifBought = alone(massKg, bought, reading);
+      Band ifRecovered = alone(massKg, recovered, reading);
+      jar.remarks.add(
           String.format(
               Locale.ROOT,
-              "Nobody said where it comes from, so it is read as recovered. If it was bought and"
-                  + " holds no salt, the same reading means %s %% glycerol (%s to %s).",
-              Figures.percent(bought.middle()),
-              Figures.percent(bought.low()),
-              Figures.percent(bought.high())));
+              "Nobody said where it comes from. If it was bought, the reading means %s %% glycerol"
+                  + " (%s to %s); if it was recovered, %s %% (%s to %s). The range above covers"
+                  + " both; state the origin to narrow it.",
+              Figures.percent(ifBought.middle()),
+              Figures.percent(ifBought.low()),
+              Figures.percent(ifBought.high()),
+              Figures.percent(ifRecovered.middle()),
+              Figures.percent(ifRecovered.low()),
+              Figures.percent(ifRecovered.high())));
     }
     if (origin != GlycerolOrigin.BOUGHT && salt.isEmpty()) {
-      remarks.add(
+      jar.remarks.add(
           String.format(
               Locale.ROOT,
-              "Nothing is known of its salt, so 0 to %s %% is taken (judged).",
-              Figures.percent(UNKNOWN_SALT.value() + Math.sqrt(3) * UNKNOWN_SALT.sd())));
+              "Nothing is known of its salt and soap, so 0 to %s %% is taken, up to half of it soap,"
+                  + " and 0 to %s %% alcohol (judged).",
+              Figures.percent(UNKNOWN_SALT.value() + Math.sqrt(3) * UNKNOWN_SALT.sd()),
+              Figures.percent(MOST_ALCOHOL)));
+    } else if (origin != GlycerolOrigin.BOUGHT) {
+      jar.remarks.add(
+          String.format(
+              Locale.ROOT,
+              "What was given as salt is counted as salt, with 0 to %s %% alcohol (judged).",
+              Figures.percent(MOST_ALCOHOL)));
     }
-    readingLies(reading, taken, origin, remarks);
-    return new Jar(massKg, reading.glycerolInMixture(Dissolved.salt(taken)), taken, origin)
-        .assay(remarks, List.of(reading.source()));
+    jar.addWhatMovesTheReading(reading);
+    return jar.assay();
   }
 
   /**
@@ -114,71 +171,161 @@ public final class Assayer {
    */
   public Assay recovered(RecoveryLog log, Optional<JarReading> reading) {
     RecoveryBalance balance = RecoveryBalance.of(log);
-    Estimate salt = balance.saltKg().over(log.jarKg());
-    Estimate fatty = balance.soapKg().plus(balance.fattyAcidKg()).over(log.jarKg());
-    Estimate stays = salt.plus(fatty);
-    if (stays.value() >= 1) {
+    Estimate stays = balance.saltKg().plus(balance.soapKg()).plus(balance.fattyAcidKg());
+    if (stays.value() >= log.jarKg().value()) {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
               "what the jar holds: %s g given, allowed more than the %s g salt, soap and fatty"
                   + " acid that must be in it; weigh the jar's content again",
               Figures.grams(log.jarKg().value()),
-              Figures.grams(stays.value() * log.jarKg().value())));
+              Figures.grams(stays.value())));
     }
-    List<String> remarks = new ArrayList<>(RecoveryRemarks.of(log, balance));
-    List<Source> sources = new ArrayList<>(List.of(RecoveryBalance.SOURCE));
-    Jar jar;
-    if (reading.isPresent()) {
-      readingLies(reading.get(), salt, GlycerolOrigin.RECOVERED, remarks);
-      Dissolved dissolved = new Dissolved(salt, fatty);
-      jar =
-          new Jar(
-              log.jarKg(),
-              reading.get().glycerolInMixture(dissolved),
-              stays,
-              GlycerolOrigin.RECOVERED);
-      sources.add(reading.get().source());
-      Band most = jar.pureGlycerolKg();
-      double bound = balance.boundGlycerolKg().value() + 2 * balance.boundGlycerolKg().sd();
-      if (most.low() > bound) {
-        remarks.add(
-            String.format(
-                Locale.ROOT,
-                "The reading means at least %s g glycerol, but the oil held no more than %s g:"
-                    + " more salt or soap is in the jar than counted, or the oil's mass is wrong.",
-                Figures.grams(most.low()),
-                Figures.grams(bound)));
-      }
-    } else {
-      jar =
-          new Jar(
-              log.jarKg(), balance.glycerolKg().over(log.jarKg()), stays, GlycerolOrigin.RECOVERED);
-      remarks.add(
+    JarPrior record = new JarPrior.Record(balance, balance.alcoholLeft().mostKg());
+    Jar jar = new Jar(log.jarKg(), GlycerolOrigin.RECOVERED, record, reading);
+    jar.recovery = Optional.of(balance);
+    jar.remarks.addAll(RecoveryRemarks.of(log, balance));
+    jar.sources.add(0, RecoveryBalance.SOURCE);
+    if (reading.isEmpty()) {
+      jar.remarks.add(
           "Without a density or refractometer reading the glycerol is only as sure as the share"
               + " that was recovered, 70 to 98 % (judged); a reading narrows it.");
+    } else {
+      jar.addWhatMovesTheReading(reading.get());
+      Band alone = jar.readingAlone().pureGlycerolKg();
+      Band recordAlone =
+          new JarPosterior(log.jarKg(), record, Optional.empty()).content().pureGlycerolKg();
+      String both =
+          String.format(
+              Locale.ROOT,
+              "The record alone means %s g pure glycerol (%s to %s), the reading alone %s g (%s to"
+                  + " %s)",
+              Figures.grams(recordAlone.middle()),
+              Figures.grams(recordAlone.low()),
+              Figures.grams(recordAlone.high()),
+              Figures.grams(alone.middle()),
+              Figures.grams(alone.low()),
+              Figures.grams(alone.high()));
+      double sober = new JarPosterior(log.jarKg(), new JarPrior.Sober(record), reading).allowed();
+      if (Math.max(jar.posterior.allowed(), sober) < ALLOWED) {
+        jar.alcohol = Optional.of(balance.alcoholLeft());
+        return jar.withheld(
+            both
+                + (alone.middle() > recordAlone.middle()
+                    ? ", and the oil held no more than "
+                        + Figures.grams(balance.boundGlycerolKg().value())
+                        + " g. More salt is in the jar than counted, it holds more than this batch,"
+                        + " or the oil's amount, the jar's mass or the reading is wrong."
+                    : ". More water, alcohol or soap is in the jar than counted, less of the batch"
+                        + " went into it, or the jar's mass or the reading is wrong."));
+      }
+      jar.remarks.add(both + "; what is shown is what both allow.");
     }
-    // Whatever the reading did not take for glycerol bounds the alcohol, which reads as water.
-    AlcoholLeft alcohol = balance.alcoholLeft().atMost(jar.mostVolatileKg());
-    remarks.add(RecoveryRemarks.alcohol(alcohol));
-    return jar.assay(remarks, sources, balance, alcohol);
+    // Whatever cannot be glycerol bounds the alcohol, which leaves with the water.
+    AlcoholLeft alcohol = balance.alcoholLeft().atMost(jar.posterior.mostAlcoholKg());
+    jar.alcohol = Optional.of(alcohol);
+    jar.remarks.add(RecoveryRemarks.alcohol(alcohol));
+    return jar.assay();
   }
 
-  private static void readingLies(
-      JarReading reading, Estimate salt, GlycerolOrigin origin, List<String> remarks) {
-    if (salt.value() + salt.sd() > 0) {
+  private static Band alone(Estimate massKg, JarPrior prior, JarReading reading) {
+    return new JarPosterior(massKg, prior, Optional.of(reading)).content().glycerol();
+  }
+
+  /** An assay in the making. */
+  private static final class Jar {
+    private final Estimate massKg;
+    private final GlycerolOrigin origin;
+    private final JarPrior prior;
+    private final Optional<JarReading> reading;
+    private final JarPosterior posterior;
+    private final List<String> remarks = new ArrayList<>();
+    private final List<Source> sources = new ArrayList<>();
+    private Optional<AlcoholLeft> alcohol = Optional.empty();
+    private Optional<RecoveryBalance> recovery = Optional.empty();
+
+    Jar(Estimate massKg, GlycerolOrigin origin, JarPrior prior, Optional<JarReading> reading) {
+      if (!(massKg.value() > 0)) {
+        throw new IllegalArgumentException(
+            "what the jar holds: "
+                + Figures.grams(massKg.value())
+                + " g given, allowed more than 0 g; weigh it without the jar");
+      }
+      this.massKg = massKg;
+      this.origin = origin;
+      this.prior = prior;
+      this.reading = reading;
+      this.posterior = new JarPosterior(massKg, prior, reading);
+      reading.ifPresent(
+          one -> {
+            if (posterior.possible() < POSSIBLE) {
+              throw new IllegalArgumentException(one.refusal());
+            }
+            sources.add(one.source());
+            sources.add(COMBINED);
+          });
+    }
+
+    JarContent readingAlone() {
+      return new JarPosterior(massKg, new JarPrior.ReadingAlone(prior), reading).content();
+    }
+
+    void addWhatMovesTheReading(JarReading one) {
+      double percent = 0.01;
+      if (origin == GlycerolOrigin.BOUGHT) {
+        return;
+      }
       remarks.add(
           String.format(
               Locale.ROOT,
-              "Each 1 %% of salt makes this reading show %.1f %% more glycerol; %s %% of salt was"
-                  + " taken off, and its uncertainty is in the range.",
-              reading.falseGlycerolPerSalt(),
-              Figures.percent(salt.value())));
+              "Each 1 %% of salt makes this reading show %s, each 1 %% of soap or fatty acid %s, each"
+                  + " 1 %% of alcohol %s; all three are allowed for in the range.",
+              shown(one.falseGlycerol(new Dissolved(percent, 0, 0))),
+              shown(one.falseGlycerol(new Dissolved(0, percent, 0))),
+              shown(one.falseGlycerol(new Dissolved(0, 0, percent)))));
     }
-    if (origin.mayHoldMethanol() && reading instanceof DensityReading) {
-      remarks.add(
-          "Alcohol makes the density show less glycerol than there is: about 2 % less for each"
-              + " 1 %.");
+
+    private static String shown(double falseGlycerol) {
+      return String.format(
+          Locale.ROOT,
+          "%.1f %% %s glycerol",
+          100 * Math.abs(falseGlycerol),
+          falseGlycerol >= 0 ? "more" : "less");
+    }
+
+    Assay withheld(String why) {
+      return new Assay(
+          massKg, origin, Optional.empty(), Optional.of(why), alcohol, recovery, remarks, sources);
+    }
+
+    Assay assay() {
+      if (posterior.allowed() == 0) {
+        throw new IllegalArgumentException(
+            reading
+                .map(JarReading::refusal)
+                .orElse(
+                    "what the jar holds: "
+                        + Figures.grams(massKg.value())
+                        + " g given, too little for what the batch must have left in it; weigh the"
+                        + " jar's content again"));
+      }
+      JarContent content = posterior.content();
+      if (content.stays().middle() > 0) {
+        sources.add(SaltAdvice.SOURCE);
+      }
+      if (content.volatiles().middle() > MUCH_WATER) {
+        remarks.add(
+            "Water in the jar is no fault: the recipe counts it, so nothing has to be driven off.");
+      }
+      return new Assay(
+          massKg,
+          origin,
+          Optional.of(content),
+          Optional.empty(),
+          alcohol,
+          recovery,
+          remarks,
+          sources);
     }
   }
 }

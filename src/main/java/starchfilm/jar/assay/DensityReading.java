@@ -5,7 +5,6 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.Locale;
 import starchfilm.material.ingredient.GlycerolDensity;
 import starchfilm.material.ingredient.VolkKaehler2018;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Propagation;
@@ -14,14 +13,16 @@ import starchfilm.numerics.evidence.Source;
 /**
  * The density of a jar's content at a temperature.
  *
- * <p>Salt, soap and fatty acid are taken off by their volume: {@code rho_gw = (1 - s - f)/(1/rho -
- * s v_s - f v_f)}, s, f: salt and fatty matter (kg per kg jar), v_s, v_f: volume they add (m3/kg).
- * Source of v_s: partial volumes of sodium and potassium chloride, acetate and sulfate in water,
- * Millero 1971, Chem. Rev. 71:147 (recalled): 0.15 to 0.5 L/kg. Source of v_f: oleic acid 895
- * kg/m3, CRC Handbook (recalled), soap near 1050 (judged).
+ * <p>Salt, soap, fatty acid and alcohol are taken off by their volume: {@code rho_gw = (1 - s - f -
+ * a)/(1/rho - s v_s - f v_f - a v_a)}, s, f, a: salt, fatty matter and alcohol (kg per kg jar),
+ * v_s, v_f, v_a: volume they add (m3/kg). Source of v_s: partial volumes of sodium and potassium
+ * chloride, acetate and sulfate in water, Millero 1971, Chem. Rev. 71:147 (recalled): 0.15 to 0.5
+ * L/kg. Source of v_f: oleic acid 895 kg/m3, CRC Handbook (recalled), soap near 1050 (judged).
+ * Source of v_a: from the partial volume in much water, 38.2 mL/mol of methanol and 55.1 of ethanol
+ * (recalled), to that of the pure liquid, CRC Handbook (recalled): 1.19 to 1.27 L/kg.
  *
- * <p>Limits: alcohol makes a jar lighter (one per cent reads like two per cent less glycerol),
- * bubbles do too; air's lift and the widening of the glass are left out, both below 0.05 %.
+ * <p>Limits: bubbles make a jar lighter; air's lift and the widening of the glass are left out,
+ * both below 0.05 %.
  *
  * @param densityKgPerM3 density (kg/m3)
  * @param temperatureK temperature (K)
@@ -30,6 +31,8 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
   private static final GlycerolDensity RULE = new VolkKaehler2018();
   private static final Estimate SALT_M3_PER_KG = Estimate.between(0.15e-3, 0.5e-3);
   private static final Estimate FATTY_M3_PER_KG = Estimate.between(0.95e-3, 1.13e-3);
+
+  private static final Estimate ALCOHOL_M3_PER_KG = Estimate.between(1.19e-3, 1.27e-3);
 
   /** Mean of water (2.1e-4/K) and glycerol (4.9e-4/K) near 20 C, from the rule itself. */
   private static final double EXPANSION_PER_K = 4.0e-4;
@@ -101,32 +104,30 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
   }
 
   @Override
-  public Band glycerolInMixture(Dissolved dissolved) {
-    double kelvin = temperatureK.value();
-    double middle = (RULE.kgPerM3(0, kelvin) + RULE.kgPerM3(1, kelvin)) / 2;
-    double perKelvin = -EXPANSION_PER_K * middle;
-    Estimate mixture =
-        Propagation.firstOrder(
-            x -> mixture(x[0], x[1], x[2], x[3], x[4]) - perKelvin * (x[5] - kelvin) + x[6],
-            densityKgPerM3,
-            dissolved.salt(),
-            dissolved.fatty(),
-            SALT_M3_PER_KG,
-            FATTY_M3_PER_KG,
-            temperatureK,
-            new Estimate(0, RULE.kgPerM3Sd()));
-    return new Inversion(w -> RULE.kgPerM3(w, kelvin), rho -> RULE.glycerolFraction(rho, kelvin))
-        .of(mixture, refusal(kelvin));
+  public double glycerol(Inversion table, Dissolved beside, Draws draws) {
+    double saltM3 = beside.salt() * draws.rectangle(SALT_M3_PER_KG);
+    double fattyM3 = beside.fatty() * draws.rectangle(FATTY_M3_PER_KG);
+    double alcoholM3 = beside.alcohol() * draws.rectangle(ALCOHOL_M3_PER_KG);
+    double density = draws.normal(densityKgPerM3);
+    double warmer = draws.normal(temperatureK) - temperatureK.value();
+    double share = 1 - beside.all();
+    double mixture = share / (1 / density - saltM3 - fattyM3 - alcoholM3);
+    double atItsTemperature = mixture + EXPANSION_PER_K * mixture * warmer;
+    return share
+        * table.mixture(atItsTemperature + draws.normal(new Estimate(0, RULE.kgPerM3Sd())));
   }
 
   @Override
-  public double falseGlycerolPerSalt() {
-    double kelvin = temperatureK.value();
-    double perGlycerol = RULE.kgPerM3(1, kelvin) - RULE.kgPerM3(0, kelvin);
-    double rho = densityKgPerM3.value();
-    double salt = 0.01;
-    double withoutSalt = mixture(rho, salt, 0, SALT_M3_PER_KG.value(), FATTY_M3_PER_KG.value());
-    return (rho - withoutSalt) / salt / perGlycerol;
+  public double falseGlycerol(Dissolved beside) {
+    double share = 1 - beside.all();
+    double volume =
+        beside.salt() * SALT_M3_PER_KG.value()
+            + beside.fatty() * FATTY_M3_PER_KG.value()
+            + beside.alcohol() * ALCOHOL_M3_PER_KG.value();
+    double mixture = share / (1 / densityKgPerM3.value() - volume);
+    Inversion table = inversion();
+    double slope = table.glycerol() - table.water();
+    return (densityKgPerM3.value() - mixture) / slope;
   }
 
   @Override
@@ -134,21 +135,21 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
     return RULE.source();
   }
 
-  private String refusal(double kelvin) {
+  @Override
+  public String refusal() {
     return String.format(
         Locale.ROOT,
         "density: %.1f kg/m3 given, allowed %.1f kg/m3 (water) to %.1f kg/m3 (pure glycerol) at"
-            + " %.1f °C; read again without bubbles, and mind that dissolved salt or soap makes a"
-            + " jar heavier and alcohol lighter",
+            + " %.1f °C; read again without bubbles, and mind that dissolved salt makes a jar"
+            + " heavier, soap and alcohol lighter",
         densityKgPerM3.value(),
-        RULE.kgPerM3(0, kelvin),
-        RULE.kgPerM3(1, kelvin),
-        kelvin - ZERO_CELSIUS_K);
+        inversion().water(),
+        inversion().glycerol(),
+        temperatureK.value() - ZERO_CELSIUS_K);
   }
 
-  /** The density of glycerol and water alone. */
-  private static double mixture(
-      double density, double salt, double fatty, double saltM3PerKg, double fattyM3PerKg) {
-    return (1 - salt - fatty) / (1 / density - salt * saltM3PerKg - fatty * fattyM3PerKg);
+  @Override
+  public Inversion inversion() {
+    return new Inversion(w -> RULE.kgPerM3(w, temperatureK.value()));
   }
 }

@@ -2,28 +2,34 @@ package starchfilm.jar.assay;
 
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
-import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
+import java.util.stream.IntStream;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.ValidRange;
 
-/**
- * From a reading back to the mixture, with the range its error gives.
- *
- * <p>The rule rises with the glycerol, so the 10 and 90 % points of the reading are those of the
- * mixture; what lies beyond pure water or pure glycerol is put on that end.
- *
- * @param rule what a mixture reads at the jar's temperature, by its glycerol fraction
- * @param back its inverse between the two ends
- */
-record Inversion(DoubleUnaryOperator rule, DoubleUnaryOperator back) {
-  /** A reading this many standard deviations beyond pure glycerol or water is no such mixture. */
-  private static final double BEYOND = 2.5;
+/** From a reading back to the mixture of glycerol and water, by a table of the rule. */
+final class Inversion {
+  /** Steps of the table; linear between them, the mixture is exact to 1e-5. */
+  private static final int STEPS = 200;
 
   /** Temperatures for which density and refractive index are known (C). */
   private static final ValidRange CELSIUS = new ValidRange("temperature of the jar", 15, 30, "°C");
+
+  private final double[] table;
+
+  /**
+   * A table.
+   *
+   * @param rule what a mixture reads at the jar's temperature, by its glycerol fraction; rising
+   */
+  Inversion(DoubleUnaryOperator rule) {
+    table =
+        IntStream.rangeClosed(0, STEPS)
+            .mapToDouble(i -> rule.applyAsDouble((double) i / STEPS))
+            .toArray();
+  }
 
   static void requireTemperature(double temperatureK) {
     double celsius = temperatureK - ZERO_CELSIUS_K;
@@ -42,30 +48,27 @@ record Inversion(DoubleUnaryOperator rule, DoubleUnaryOperator back) {
     }
   }
 
-  /**
-   * The mixture.
-   *
-   * @param reading the reading, salt taken off
-   * @param refusal what to say when no mixture reads so
-   */
-  Band of(Estimate reading, String refusal) {
-    double best = reading.value();
-    double sd = reading.sd();
-    double water = rule.applyAsDouble(0);
-    double glycerol = rule.applyAsDouble(1);
-    if (!(best >= water - BEYOND * sd && best <= glycerol + BEYOND * sd)) {
-      throw new IllegalArgumentException(refusal);
-    }
-    return new Band(mixture(best - Band.Z90 * sd), mixture(best), mixture(best + Band.Z90 * sd));
+  /** What pure water reads. */
+  double water() {
+    return table[0];
   }
 
-  private double mixture(double reading) {
-    if (reading <= rule.applyAsDouble(0)) {
-      return 0;
+  /** What pure glycerol reads. */
+  double glycerol() {
+    return table[STEPS];
+  }
+
+  /** Glycerol in the mixture (kg per kg); NaN beyond pure water and pure glycerol. */
+  double mixture(double reading) {
+    if (!(reading >= water() && reading <= glycerol())) {
+      return Double.NaN;
     }
-    if (reading >= rule.applyAsDouble(1)) {
-      return 1;
+    int found = Arrays.binarySearch(table, reading);
+    if (found >= 0) {
+      return (double) found / STEPS;
     }
-    return back.applyAsDouble(reading);
+    int below = -found - 2;
+    double within = (reading - table[below]) / (table[below + 1] - table[below]);
+    return (below + within) / STEPS;
   }
 }

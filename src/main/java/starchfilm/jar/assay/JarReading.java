@@ -1,31 +1,45 @@
 package starchfilm.jar.assay;
 
-import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Source;
 
-/** One reading of a jar that tells glycerol from water. */
+/** A reading of a jar that depends on how much glycerol there is beside the water. */
 public sealed interface JarReading permits DensityReading, RefractometerReading {
   /**
-   * Glycerol in glycerol and water, the part of salt and soap in the reading taken off.
+   * The way back from a reading to a mixture of glycerol and water.
    *
-   * @param dissolved what else is in the jar
-   * @return kg per kg glycerol and water: the best value, with the range that the errors of
-   *     reading, temperature, salt, soap and rule give
-   * @throws IllegalArgumentException if no mixture of glycerol and water can read so
+   * @return its table, at the reading's temperature
    */
-  Band glycerolInMixture(Dissolved dissolved);
+  Inversion inversion();
 
   /**
-   * How much more glycerol one per cent of salt makes this reading show.
+   * The glycerol that one likely case of this reading means.
    *
-   * @return kg glycerol per kg mixture and kg salt per kg jar, such as 2.5
+   * @param table the table of {@link #inversion}
+   * @param beside what else is in the jar
+   * @param draws where the errors of the reading and of its rule come from
+   * @return kg per kg jar; NaN where no mixture of glycerol and water reads so
    */
-  double falseGlycerolPerSalt();
+  double glycerol(Inversion table, Dissolved beside, Draws draws);
 
   /**
-   * Where the rule comes from.
+   * How much more or less glycerol the reading shows for something else in the jar.
    *
-   * @return the citation
+   * @param beside what is in the jar
+   * @return kg glycerol shown too much, per kg jar; below 0 where it shows too little
+   */
+  double falseGlycerol(Dissolved beside);
+
+  /**
+   * What to say where no mixture of glycerol and water reads so.
+   *
+   * @return one sentence
+   */
+  String refusal();
+
+  /**
+   * Where the rule from reading to glycerol comes from.
+   *
+   * @return the source
    */
   Source source();
 }

@@ -5,9 +5,7 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.Locale;
 import starchfilm.material.ingredient.GlycerolRefractiveIndex;
 import starchfilm.material.ingredient.Hoyt1934;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Propagation;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -28,6 +26,7 @@ public record RefractometerReading(Estimate index, Estimate temperatureK) implem
   private static final GlycerolRefractiveIndex RULE = new Hoyt1934();
   private static final Estimate INDEX_PER_SALT = Estimate.between(0.11, 0.18);
   private static final Estimate INDEX_PER_FATTY = Estimate.between(0, 0.15);
+
   private static final double STEP_K = 0.5;
 
   /** Checks the temperature. */
@@ -36,49 +35,49 @@ public record RefractometerReading(Estimate index, Estimate temperatureK) implem
   }
 
   @Override
-  public Band glycerolInMixture(Dissolved dissolved) {
-    double kelvin = temperatureK.value();
-    double rough = roughly(index.value(), kelvin);
-    double perKelvin =
-        (RULE.index(rough, kelvin + STEP_K) - RULE.index(rough, kelvin - STEP_K)) / (2 * STEP_K);
-    Estimate mixture =
-        Propagation.firstOrder(
-            x -> x[0] - x[1] * x[3] - x[2] * x[4] - perKelvin * (x[5] - kelvin) + x[6],
-            index,
-            dissolved.salt(),
-            dissolved.fatty(),
-            INDEX_PER_SALT,
-            INDEX_PER_FATTY,
-            temperatureK,
-            new Estimate(0, RULE.indexSd(rough, kelvin)));
-    return new Inversion(w -> RULE.index(w, kelvin), n -> RULE.glycerolFraction(n, kelvin))
-        .of(
-            mixture,
-            String.format(
-                Locale.ROOT,
-                "refractive index: %.4f given, allowed %.4f (water) to %.4f (pure glycerol) at"
-                    + " %.1f °C; set the zero with water, wipe the prism and read again",
-                index.value(),
-                RULE.index(0, kelvin),
-                RULE.index(1, kelvin),
-                kelvin - ZERO_CELSIUS_K));
+  public Inversion inversion() {
+    return new Inversion(w -> RULE.index(w, temperatureK.value()));
   }
 
   @Override
-  public double falseGlycerolPerSalt() {
+  public double glycerol(Inversion table, Dissolved beside, Draws draws) {
     double kelvin = temperatureK.value();
-    return INDEX_PER_SALT.value() / (RULE.index(1, kelvin) - RULE.index(0, kelvin));
+    double warmer = draws.normal(temperatureK) - kelvin;
+    double clipped = Math.max(table.water(), Math.min(table.glycerol(), index.value()));
+    double rough = table.mixture(clipped);
+    double perKelvin =
+        (RULE.index(rough, kelvin + STEP_K) - RULE.index(rough, kelvin - STEP_K)) / (2 * STEP_K);
+    double mixture =
+        draws.normal(index)
+            - beside.salt() * draws.rectangle(INDEX_PER_SALT)
+            - beside.fatty() * draws.rectangle(INDEX_PER_FATTY)
+            - perKelvin * warmer
+            + draws.normal(new Estimate(0, RULE.indexSd(rough, kelvin)));
+    return (1 - beside.stays()) * table.mixture(mixture);
+  }
+
+  @Override
+  public double falseGlycerol(Dissolved beside) {
+    Inversion table = inversion();
+    return (beside.salt() * INDEX_PER_SALT.value() + beside.fatty() * INDEX_PER_FATTY.value())
+        / (table.glycerol() - table.water());
+  }
+
+  @Override
+  public String refusal() {
+    Inversion table = inversion();
+    return String.format(
+        Locale.ROOT,
+        "refractive index: %.4f given, allowed %.4f (water) to %.4f (pure glycerol) at"
+            + " %.1f °C; set the zero with water, wipe the prism and read again",
+        index.value(),
+        table.water(),
+        table.glycerol(),
+        temperatureK.value() - ZERO_CELSIUS_K);
   }
 
   @Override
   public Source source() {
     return RULE.source();
-  }
-
-  /** The mixture as if the index were straight in it, for the slopes only. */
-  private static double roughly(double n, double kelvin) {
-    double water = RULE.index(0, kelvin);
-    double share = (n - water) / (RULE.index(1, kelvin) - water);
-    return Math.min(1, Math.max(0, share));
   }
 }

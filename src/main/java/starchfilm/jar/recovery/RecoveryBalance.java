@@ -27,6 +27,8 @@ import starchfilm.numerics.evidence.Source;
  * @param fattyAcidKg fatty acid left in the jar (kg)
  * @param glycerolKg glycerol in the jar (kg)
  * @param waterKg water, and what alcohol there is, in the jar (kg)
+ * @param leastRecovered least share of the bound glycerol in the jar (ratio)
+ * @param mostRecovered most share of it (ratio)
  * @param glycerolOfCrude glycerol in the crude layer (kg per kg), if that was weighed
  * @param alcoholLeft what alcohol there may be in the jar
  * @param hygroscopicSalt true where a drying salt was left behind
@@ -41,6 +43,8 @@ public record RecoveryBalance(
     Estimate fattyAcidKg,
     Estimate glycerolKg,
     Estimate waterKg,
+    double leastRecovered,
+    double mostRecovered,
     OptionalDouble glycerolOfCrude,
     AlcoholLeft alcoholLeft,
     boolean hygroscopicSalt,
@@ -102,6 +106,8 @@ public record RecoveryBalance(
         fatty,
         glycerol,
         notNegative(water),
+        leastRecovered(log, bound, alcoholPerFat),
+        MOST_RECOVERED * reacted(alcoholPerFat),
         glycerolOfCrude(log, bound),
         alcoholLeft(log, glycerol, salt),
         log.additions().stream()
@@ -120,18 +126,9 @@ public record RecoveryBalance(
 
   private static Estimate glycerolKg(
       RecoveryLog log, Estimate bound, double alcoholPerFat, Estimate others) {
-    double reacted = Math.min(1, alcoholPerFat / ALCOHOL_PER_FAT);
-    double adsorbent =
-        log.additions().stream()
-            .filter(a -> a.agent() == LaterAddition.Agent.ADSORBENT)
-            .mapToDouble(a -> a.massKg().value())
-            .sum();
     double least =
-        Math.max(
-            0,
-            LEAST_RECOVERED * reacted * (bound.value() - Band.Z90 * bound.sd())
-                - GLYCEROL_ON_ADSORBENT * adsorbent);
-    double most = MOST_RECOVERED * reacted * (bound.value() + Band.Z90 * bound.sd());
+        leastRecovered(log, bound, alcoholPerFat) * (bound.value() - Band.Z90 * bound.sd());
+    double most = MOST_RECOVERED * reacted(alcoholPerFat) * (bound.value() + Band.Z90 * bound.sd());
     double room =
         log.jarKg().value() - others.value() + Band.Z90 * Math.hypot(log.jarKg().sd(), others.sd());
     if (room < least) {
@@ -147,6 +144,22 @@ public record RecoveryBalance(
               Figures.grams(others.value())));
     }
     return Estimate.between(least, Math.min(most, room));
+  }
+
+  private static double reacted(double alcoholPerFat) {
+    return Math.min(1, alcoholPerFat / ALCOHOL_PER_FAT);
+  }
+
+  private static double leastRecovered(RecoveryLog log, Estimate bound, double alcoholPerFat) {
+    double adsorbent =
+        log.additions().stream()
+            .filter(a -> a.agent() == LaterAddition.Agent.ADSORBENT)
+            .mapToDouble(a -> a.massKg().value())
+            .sum();
+    return Math.max(
+        0,
+        LEAST_RECOVERED * reacted(alcoholPerFat)
+            - GLYCEROL_ON_ADSORBENT * adsorbent / bound.value());
   }
 
   private static Estimate fattyAcidLeft(RecoveryLog log, Neutralisation neutralisation) {

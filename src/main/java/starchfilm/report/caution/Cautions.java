@@ -56,12 +56,9 @@ public final class Cautions {
    */
   public static List<Caution> of(Assay assay) {
     Cautions cautions = new Cautions();
-    cautions.glycerol(assay.stock().origin(), assay.alcoholLeft().map(left -> left.alcohol()));
+    cautions.glycerol(assay.origin(), assay.alcoholLeft().map(left -> left.alcohol()));
     assay.recovery().ifPresent(balance -> cautions.acidity(balance.neutralisation()));
     cautions.apply.add(Caution.HOT_GLYCEROL);
-    if (assay.stock().origin().mayHoldMethanol()) {
-      cautions.apply.add(Caution.FANS_AND_HEATERS);
-    }
     return cautions.list();
   }
 

@@ -2,8 +2,10 @@ package starchfilm.report.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.jar.assay.Assay;
+import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.assay.SaltAdvice;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Figures;
@@ -15,6 +17,7 @@ import starchfilm.report.caution.Cautions;
  * What is in a jar, in the reader's units.
  *
  * @param rows the parts, each with its range
+ * @param withheld why there are no rows; empty where there are
  * @param salt what the jar's salt does to a film, in a sentence
  * @param saltLimits up to which plasticiser level the salt may be forgotten and may be used
  * @param remarks what the figures say beside that
@@ -23,6 +26,7 @@ import starchfilm.report.caution.Cautions;
  */
 public record AssaySheet(
     List<Row> rows,
+    String withheld,
     String salt,
     List<String> saltLimits,
     List<String> remarks,
@@ -60,17 +64,27 @@ public record AssaySheet(
    * @return the sheet
    */
   public static AssaySheet of(Assay assay) {
+    Optional<SaltAdvice> advice = assay.saltAdvice();
+    double salt = assay.content().map(content -> content.stays().high()).orElse(0.0);
     return new AssaySheet(
-        List.of(
-            row("pure glycerol", assay.pureGlycerolKg().times(1000), "g"),
-            row("glycerol", assay.glycerol().times(100), "%"),
-            row(mayHoldAlcohol(assay) ? "water, alcohol" : "water", assay.water().times(100), "%"),
-            row("salt, soap", assay.salt().times(100), "%")),
-        salt(assay.saltAdvice(), assay.salt().middle()),
-        saltLimits(assay.saltAdvice(), assay.salt().middle()),
+        assay.content().map(content -> rows(assay, content)).orElse(List.of()),
+        assay.withheld().orElse(""),
+        advice.map(found -> salt(found, salt)).orElse(""),
+        advice.map(found -> saltLimits(found, salt)).orElse(List.of()),
         assay.remarks(),
         Cautions.of(assay),
         assay.sources().stream().map(Source::citation).toList());
+  }
+
+  private static List<Row> rows(Assay assay, JarContent content) {
+    return List.of(
+        row("pure glycerol", content.pureGlycerolKg().times(1000), "g"),
+        row("glycerol", content.glycerol().times(100), "%"),
+        row(
+            assay.origin().mayHoldMethanol() ? "water, alcohol" : "water",
+            content.volatiles().times(100),
+            "%"),
+        row("salt, soap", content.stays().times(100), "%"));
   }
 
   private static Row row(String what, Band band, String unit) {
@@ -95,22 +109,18 @@ public record AssaySheet(
       return List.of();
     }
     if (isAboveUse(advice.mostUnnoticed())) {
-      return List.of("At any usual plasticiser level it may be forgotten (below 2 % of the film).");
+      return List.of("At any usual plasticiser level you can ignore it (below 2 % of the film).");
     }
     List<String> limits = new ArrayList<>();
-    limits.add(upTo(advice.mostUnnoticed()) + "it may be forgotten (below 2 % of the film).");
+    limits.add(upTo(advice.mostUnnoticed()) + "you can ignore it (below 2 % of the film).");
     limits.add(
         isAboveUse(advice.mostUsable())
-            ? "At any usual plasticiser level it stays below 5 % of the film, where it does little"
-                + " harm."
+            ? "At any usual plasticiser level it stays below 5 % of the film: film is a little"
+                + " weaker."
             : upTo(advice.mostUsable())
                 + "it does little harm (below 5 % of the film); above, film is weaker and may"
                 + " bloom.");
     return limits;
-  }
-
-  private static boolean mayHoldAlcohol(Assay assay) {
-    return assay.stock().origin().mayHoldMethanol();
   }
 
   private static boolean isAboveUse(OptionalDouble plasticiser) {

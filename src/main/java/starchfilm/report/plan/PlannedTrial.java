@@ -169,7 +169,10 @@ public final class PlannedTrial {
     }
     ObjectNode range = node.putObject(key);
     put(range, "from", Math.max(0, estimate.value() - half));
-    put(range, "to", estimate.value() + half);
+    put(
+        range,
+        "to",
+        key.endsWith("_pct") ? Math.min(100, estimate.value() + half) : estimate.value() + half);
   }
 
   private static void put(ObjectNode node, String key, double value) {

@@ -3,6 +3,7 @@ package starchfilm.jar.assay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -11,8 +12,6 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** Readings turned back into mixtures, against measured tables that the rules were not made of. */
 class JarReadingPublishedTest {
-  private static final Dissolved NO_SALT = Dissolved.NOTHING;
-
   /**
    * Bosart and Snoddy 1927, Ind. Eng. Chem. 19:506, inverted with the formula of Volk and Kaehler
    * 2018. Agreement: within 0.22 % glycerol, from the largest gap of 0.54 kg/m3; the 10 to 90 %
@@ -39,8 +38,7 @@ class JarReadingPublishedTest {
       useHeadersInDisplayName = true)
   void refractiveIndexGivesTheOtherLaboratorysMixture(double percent, double at25) {
     Band mixture =
-        new RefractometerReading(Estimate.exact(at25), Estimate.exact(298.15))
-            .glycerolInMixture(NO_SALT);
+        glycerol(0, new RefractometerReading(Estimate.exact(at25), Estimate.exact(298.15)));
 
     assertThat(100 * mixture.middle()).isCloseTo(percent, within(percent < 90 ? 0.3 : 0.8));
   }
@@ -53,22 +51,25 @@ class JarReadingPublishedTest {
    */
   @Test
   void brineReadsAsWaterOnceItsSaltIsTakenOff() {
-    Dissolved salt = Dissolved.salt(Estimate.exact(0.05));
+    double salt = 0.05;
     DensityReading density = new DensityReading(Estimate.exact(1034.0), Estimate.exact(293.15));
     RefractometerReading index =
         new RefractometerReading(Estimate.exact(1.3418), Estimate.exact(293.15));
 
-    assertThat(density.glycerolInMixture(salt).middle()).isLessThan(0.025);
-    assertThat(density.glycerolInMixture(salt).low()).isZero();
-    assertThat(density.glycerolInMixture(NO_SALT).middle()).isCloseTo(0.14, within(0.02));
-    assertThat(index.glycerolInMixture(salt).middle()).isLessThan(0.02);
-    assertThat(index.glycerolInMixture(NO_SALT).middle()).isCloseTo(0.07, within(0.01));
+    assertThat(glycerol(salt, density).middle()).isLessThan(0.025);
+    assertThat(glycerol(0, density).middle()).isCloseTo(0.14, within(0.02));
+    assertThat(glycerol(salt, index).middle()).isLessThan(0.02);
+    assertThat(glycerol(0, index).middle()).isCloseTo(0.07, within(0.01));
+  }
+
+  private static Band glycerol(double salt, JarReading reading) {
+    JarPrior prior = new JarPrior.Reading(1, Estimate.exact(salt), 0, 0);
+    return new JarPosterior(Estimate.exact(1), prior, Optional.of(reading)).content().glycerol();
   }
 
   private static void assertMixture(double kgPerM3, double temperatureK, double percent) {
     Band mixture =
-        new DensityReading(Estimate.exact(kgPerM3), Estimate.exact(temperatureK))
-            .glycerolInMixture(NO_SALT);
+        glycerol(0, new DensityReading(Estimate.exact(kgPerM3), Estimate.exact(temperatureK)));
 
     assertThat(100 * mixture.middle()).isCloseTo(percent, within(0.25));
     assertThat(percent / 100).isBetween(mixture.low() - 0.0015, mixture.high() + 0.0015);

@@ -1,0 +1,42 @@
+package starchfilm.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.UncheckedIOException;
+
+/** A tree as the text of a file; the same line ends on every system. */
+public final class JsonText {
+  private static final double SCALE = 1e4;
+
+  private JsonText() {}
+
+  /**
+   * The text.
+   *
+   * @param root the tree
+   * @return indented by two, with a line feed at the end
+   */
+  public static String of(JsonNode root) {
+    DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+    DefaultPrettyPrinter pretty =
+        new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
+    try {
+      return new ObjectMapper().writer(pretty).writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException impossible) {
+      throw new UncheckedIOException("a tree in memory cannot fail", impossible);
+    }
+  }
+
+  /**
+   * A figure to four decimals.
+   *
+   * @param value the figure
+   * @return the figure, rounded
+   */
+  public static double rounded(double value) {
+    return Math.round(value * SCALE) / SCALE;
+  }
+}
