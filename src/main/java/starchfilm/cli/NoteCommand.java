@@ -24,6 +24,9 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NoteWriter;
+import starchfilm.files.saving.PlateDoubtException;
+import starchfilm.files.saving.Undo;
+import starchfilm.report.words.NoteSentence;
 
 /** Writes what was weighed, measured or seen into a trial file. */
 @Command(
@@ -47,6 +50,7 @@ import starchfilm.files.saving.NoteWriter;
       "  starchfilm note garden/7.json --weighed \"yesterday 18:30=725g\" --weighed 20h=680g",
       "  starchfilm note garden/7.json --weighed 655g",
       "  starchfilm note garden/7.json --fault \"still wet\" --where middle --rating 2",
+      "  starchfilm note garden/7.json --undo",
       "",
       "Exit codes: 0 noted, 2 the note cannot be or the file cannot be written; nothing was changed."
     })
@@ -72,6 +76,22 @@ final class NoteCommand implements Callable<Integer> {
 
   @Option(names = "--without-plate", description = "The film was weighed alone.")
   private boolean withoutPlate;
+
+  @Option(
+      names = "--same-plate",
+      description =
+          "It was the plate weighed before, though its film is heavier; false for another plate:"
+              + " then the weighing is kept and left out of the forecast.",
+      arity = "0..1",
+      fallbackValue = "true")
+  private @Nullable Boolean samePlate;
+
+  @Option(
+      names = "--undo",
+      description =
+          "Take the last change of the file back; once more brings it back. Refused where the file"
+              + " was changed since.")
+  private boolean undo;
 
   @Option(
       names = "--thickness",
@@ -128,40 +148,100 @@ final class NoteCommand implements Callable<Integer> {
             : Optional.of(read("--poured", () -> NoteWords.pour(moments, pot.pouredAt())));
     NoteWords words = new NoteWords(moments, poured);
     List<Note> notes = fromOptions(trial, words, poured);
-    if (notes.isEmpty()) {
+    if (undo) {
+      takeBack(trial, notes);
+      return ExitCodes.DONE;
+    }
+    NoteQuestions questions = new NoteQuestions(surroundings, words, trial);
+    boolean asks = notes.isEmpty();
+    if (asks) {
       refuse(notebook.faults());
-      notes = new NoteQuestions(surroundings, words, trial).ask();
+      notes = questions.ask();
     }
     if (notes.isEmpty()) {
       surroundings.out().println("Nothing noted.");
       return ExitCodes.DONE;
     }
-    write(trial, notes);
+    Note.Several several = new Note.Several(notes);
+    try {
+      write(trial, samePlate == null ? several : several.onSamePlate(samePlate));
+    } catch (PlateDoubtException e) {
+      Optional<Boolean> same = asks ? questions.samePlate(e.told()) : Optional.empty();
+      if (asks && same.isEmpty()) {
+        surroundings.out().println("Nothing noted.");
+        return ExitCodes.DONE;
+      }
+      try {
+        write(trial, several.onSamePlate(same.orElseThrow(() -> unsaid(e))));
+      } catch (PlateDoubtException impossible) {
+        throw new IllegalStateException("a plate that was told is doubted", impossible);
+      }
+    }
     return ExitCodes.DONE;
   }
 
-  private void write(Path trial, List<Note> notes) {
+  private CommandFailure unsaid(PlateDoubtException e) {
+    return CommandFailure.wrongInput(
+        file
+            + ": "
+            + e.told()
+            + "; nothing was noted. Was it the same plate? Then add --same-plate. Another plate:"
+            + " --same-plate=false keeps the weighing and leaves it out of the forecast");
+  }
+
+  private void takeBack(Path trial, List<Note> notes) {
+    if (!notes.isEmpty()) {
+      throw CommandFailure.wrongInput("--undo: given with something to note; give it alone");
+    }
     try {
-      NoteWriter.Written written = NoteWriter.add(trial, new Note.Several(notes));
+      Undo.TakenBack back = Undo.last(trial, Optional.empty());
+      surroundings.out().println("Taken back in " + file + ":");
+      back.lines().forEach(line -> surroundings.out().println("  " + line));
+      back.kept()
+          .ifPresent(
+              before ->
+                  surroundings
+                      .out()
+                      .println(
+                          "The version with it is kept in "
+                              + besideTrial(trial, before)
+                              + "; --undo once more brings it back."));
+    } catch (NotWrittenException e) {
+      throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private void write(Path trial, Note.Several noted) throws PlateDoubtException {
+    List<Note> notes = noted.notes();
+    try {
+      NoteWriter.Written written = NoteWriter.add(trial, noted);
       surroundings.out().println("Noted in " + file + ":");
       notes.forEach(note -> surroundings.out().println("  " + NoteSentence.of(note)));
-      written.before().ifPresent(before -> surroundings.out().println(kept(trial, before)));
+      written
+          .before()
+          .ifPresent(
+              before ->
+                  surroundings
+                      .out()
+                      .println(
+                          "The version before is kept in " + besideTrial(trial, before) + "."));
       written.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
       if (written.trial().isEmpty()) {
         surroundings
             .err()
             .println(file + ": noted, but the file has other faults; see starchfilm check " + file);
       }
+    } catch (PlateDoubtException e) {
+      throw e;
     } catch (NotWrittenException e) {
       throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
     }
   }
 
   /** Beside the file as typed, or, where that is a link, beside what it leads to. */
-  private String kept(Path trial, Path before) {
+  private Path besideTrial(Path trial, Path before) {
     Path beside = file.resolveSibling(String.valueOf(before.getFileName()));
-    Path shown = Files.isSymbolicLink(trial) ? before : beside;
-    return "The version before is kept in " + shown + ".";
+    return Files.isSymbolicLink(trial) ? before : beside;
   }
 
   /** A file at fault is mended before anybody answers questions about it. */

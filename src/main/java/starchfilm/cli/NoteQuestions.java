@@ -72,6 +72,22 @@ final class NoteQuestions {
     }
   }
 
+  /** Whether a weighing that gained was of the plate before; empty where nobody says. */
+  Optional<Boolean> samePlate(String told) {
+    try {
+      return optional(
+          "It is " + told + ". Was it the same plate? yes, no [note nothing]",
+          typed -> {
+            if (!typed.equals("yes") && !typed.equals("no")) {
+              throw new MistypedException(typed, "yes or no", "write one of these");
+            }
+            return typed.equals("yes");
+          });
+    } catch (NoMoreAnswers e) {
+      return Optional.empty();
+    }
+  }
+
   /** The beginning of a word is enough where no other begins so. */
   private String kind(String typed) {
     List<String> fitting = KINDS.stream().filter(kind -> kind.startsWith(typed)).toList();

@@ -3,6 +3,7 @@ package starchfilm.web;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import starchfilm.web.http.Fields;
 
 /**
@@ -13,8 +14,35 @@ final class FlashMessages {
   private static final String FIELD = "said";
   private static final int REMEMBERED = 100;
 
-  private final Map<String, List<String>> sentences = new LinkedHashMap<>();
+  private final Map<String, Said> remembered = new LinkedHashMap<>();
   private int count;
+
+  /**
+   * What a page says.
+   *
+   * @param number its number in the address; empty where nothing is said
+   * @param sentences what was done
+   * @param undo how to take it back, if it can be
+   */
+  record Said(String number, List<String> sentences, Optional<Undo> undo) {
+    static final Said NOTHING = new Said("", List.of(), Optional.empty());
+
+    /** True where it is about this trial. */
+    boolean isAbout(String file) {
+      return undo.filter(back -> back.file().equals(file)).isPresent();
+    }
+  }
+
+  /**
+   * How something saved is taken back.
+   *
+   * @param file the trial's name on the pages
+   * @param version the version of the file that was saved
+   * @param what what was saved, for the sentence
+   * @param page the page to come back to
+   * @param button what the button says
+   */
+  record Undo(String file, String version, String what, String page, String button) {}
 
   /**
    * Adds sentences to an address.
@@ -23,23 +51,42 @@ final class FlashMessages {
    * @param saying what the page there says
    * @return the address to send the browser on to
    */
-  synchronized String on(String address, List<String> saying) {
+  String on(String address, List<String> saying) {
+    return on(address, saying, Optional.empty());
+  }
+
+  /**
+   * Adds sentences to an address.
+   *
+   * @param address a path with or without a query or a place on the page
+   * @param saying what the page there says
+   * @param undo how to take back what was saved, if it can be
+   * @return the address to send the browser on to
+   */
+  synchronized String on(String address, List<String> saying, Optional<Undo> undo) {
     count++;
     String number = String.valueOf(count);
-    sentences.put(number, List.copyOf(saying));
-    if (sentences.size() > REMEMBERED) {
-      sentences.remove(sentences.keySet().iterator().next());
+    remembered.put(number, new Said(number, List.copyOf(saying), undo));
+    if (remembered.size() > REMEMBERED) {
+      remembered.remove(remembered.keySet().iterator().next());
     }
-    return address + (address.contains("?") ? "&" : "?") + FIELD + "=" + number;
+    int place = address.indexOf('#');
+    String page = place < 0 ? address : address.substring(0, place);
+    return page
+        + (page.contains("?") ? "&" : "?")
+        + FIELD
+        + "="
+        + number
+        + (place < 0 ? "" : address.substring(place));
   }
 
   /**
    * What to say on a page.
    *
-   * @param query the page's query
-   * @return the sentences; none where nothing was saved
+   * @param query the page's query, or a form that tells the number
+   * @return nothing where nothing was saved
    */
-  synchronized List<String> in(Fields query) {
-    return sentences.getOrDefault(query.text(FIELD), List.of());
+  synchronized Said in(Fields query) {
+    return remembered.getOrDefault(query.text(FIELD), Said.NOTHING);
   }
 }

@@ -41,14 +41,14 @@ final class LearnPage {
   private Response shown(Request request) {
     Path root = desk.folder().root();
     Workshop workshop = desk.useCases().workshops().in(root);
-    List<String> said = new ArrayList<>(desk.said().in(request.query()));
+    List<String> said = new ArrayList<>(desk.said().in(request.query()).sentences());
     desk.useCases().workshops().fault(root).ifPresent(fault -> said.add(sentence(fault)));
     return desk.page(
         "learnt",
         "notebook",
         Map.of(
             "said",
-            said,
+            new FlashMessages.Said("", said, Optional.empty()),
             "taught",
             workshop.isTaught(),
             "blocks",

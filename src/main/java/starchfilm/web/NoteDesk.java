@@ -2,16 +2,19 @@ package starchfilm.web;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Fault;
-import starchfilm.files.findings.Notice;
 import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWriter;
+import starchfilm.files.saving.PlateDoubtException;
+import starchfilm.report.words.NoteSentence;
 import starchfilm.web.http.Fields;
+import starchfilm.web.http.HttpError;
+import starchfilm.web.http.Response;
 
 /** Writes what a form notes into a trial file. */
 final class NoteDesk {
@@ -21,13 +24,30 @@ final class NoteDesk {
     this.desk = desk;
   }
 
+  /** What came of a form. */
+  sealed interface Outcome {}
+
   /**
-   * What came of a form.
+   * It was written.
    *
-   * @param done true where it was written
-   * @param sentences what to tell the reader: remarks where it was written, else why not
+   * @param what what was noted
+   * @param version the version the file has now
    */
-  record Outcome(boolean done, List<String> sentences) {}
+  record Noted(String what, String version) implements Outcome {}
+
+  /**
+   * It was not.
+   *
+   * @param why why, in sentences
+   * @param isDoubt true where it is only asked whether it was the same plate
+   */
+  record Refused(List<String> why, boolean isDoubt) implements Outcome {
+    static final Refused NOTHING = new Refused(List.of(), false);
+
+    static Refused because(List<String> why) {
+      return new Refused(why, false);
+    }
+  }
 
   /**
    * Notes what a form holds.
@@ -40,15 +60,78 @@ final class NoteDesk {
     Optional<LocalDateTime> pouredAt =
         desk.folder().read(List.of(file)).trials().stream().findFirst().flatMap(Trial::pouredAt);
     try {
-      NoteWriter.Written written =
-          NoteWriter.add(file, new NoteForm(form, new MomentParser(desk.clock()), pouredAt).note());
-      List<String> sentences = new ArrayList<>(List.of("Noted."));
-      written.notices().stream().map(Notice::text).forEach(sentences::add);
-      return new Outcome(true, sentences);
+      Note note = new NoteForm(form, new MomentParser(desk.clock()), pouredAt).note();
+      NoteWriter.Written written = NoteWriter.add(file, note);
+      return new Noted(NoteSentence.of(note), written.version());
     } catch (NoteForm.NamedMistake e) {
-      return new Outcome(false, List.of(String.valueOf(e.getMessage())));
+      return Refused.because(List.of(String.valueOf(e.getMessage())));
+    } catch (PlateDoubtException e) {
+      String told = e.told();
+      return new Refused(
+          List.of(Character.toUpperCase(told.charAt(0)) + told.substring(1) + ". Not noted yet."),
+          true);
     } catch (NotWrittenException e) {
-      return new Outcome(false, sentences(e));
+      return Refused.because(sentences(e));
+    }
+  }
+
+  /**
+   * Sends the browser on to a page that says what was noted and offers to take it back.
+   *
+   * @param address the page
+   * @param file the trial file
+   * @param noted what was noted
+   * @return the answer
+   */
+  Response backTo(String address, Path file, Noted noted) {
+    return backTo(address, file, "Noted: " + noted.what() + ".", noted, "Undo");
+  }
+
+  private Response backTo(String address, Path file, String sentence, Noted noted, String button) {
+    return Response.seeOther(
+        desk.said()
+            .on(
+                address,
+                List.of(sentence),
+                Optional.of(
+                    new FlashMessages.Undo(
+                        desk.folder().name(file),
+                        noted.version(),
+                        noted.what(),
+                        address,
+                        button))));
+  }
+
+  /**
+   * Takes back what was noted, or what was taken back.
+   *
+   * @param form a form that tells the number of what was said about it
+   * @return the page it was noted on; it says whether it was taken back
+   */
+  Response takeBack(Fields form) {
+    FlashMessages.Undo undo =
+        desk.said()
+            .in(form)
+            .undo()
+            .orElseThrow(
+                () ->
+                    new HttpError(
+                        422,
+                        "What was noted then is not remembered any more; nothing was taken back."
+                            + " The trial's own page edits what it holds."));
+    Path file = desk.folder().trialFile(undo.file());
+    boolean again = !undo.button().equals("Undo");
+    try {
+      String version =
+          starchfilm.files.saving.Undo.last(file, Optional.of(undo.version())).version();
+      return backTo(
+          undo.page(),
+          file,
+          (again ? "Noted again: " : "Taken back: ") + undo.what() + ".",
+          new Noted(undo.what(), version),
+          again ? "Undo" : "Put it back");
+    } catch (NotWrittenException e) {
+      return Response.seeOther(desk.said().on(undo.page(), sentences(e)));
     }
   }
 

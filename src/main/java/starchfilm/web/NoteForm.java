@@ -50,9 +50,14 @@ final class NoteForm {
       case "weighed" ->
           named(
               "weight",
-              () ->
-                  words.weighed(
-                      required("mass", "what the scale showed"), at(), isTicked("alone")));
+              () -> {
+                Note.Weighed weighed =
+                    words.weighed(
+                        required("mass", "what the scale showed"), at(), isTicked("alone"));
+                return optional("same")
+                    .map(same -> weighed.onSamePlate(same.equals("yes")))
+                    .orElse(weighed);
+              });
       case "thickness" ->
           named("dry thickness", () -> NoteWords.thickness(required("um", "micrometres")));
       case "pulled" -> pulled();
@@ -102,8 +107,9 @@ final class NoteForm {
     return optional(field).map(typed -> named(name, () -> read.apply(typed)));
   }
 
+  /** When, checked by itself, so that a refusal names the right field. */
   private String at() {
-    return optional("at").orElse(NOW);
+    return named("time", () -> words.when(optional("at").orElse(NOW)));
   }
 
   private boolean isTicked(String field) {

@@ -14,7 +14,6 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.report.PlateNow;
 import starchfilm.report.TrialForecasts;
-import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
@@ -45,8 +44,9 @@ final class PlatesPage {
    * @param state done, pending or none
    * @param now how it stands; null unless done
    * @param failure why there is no forecast; may be empty
+   * @param said what was just noted of it
    * @param typed the weight typed where it could not be noted; may be empty
-   * @param why why it could not be noted
+   * @param refused why it could not be noted
    */
   record Card(
       TrialRow row,
@@ -54,19 +54,29 @@ final class PlatesPage {
       String state,
       @Nullable PlateNow now,
       String failure,
+      FlashMessages.Said said,
       String typed,
-      List<String> why) {}
+      NoteDesk.Refused refused) {
+    /** Its place on the page. */
+    public String place() {
+      return TrialRow.place(row.file());
+    }
+  }
+
+  /** What was typed for one plate and could not be noted. */
+  private record Retry(String file, String typed, NoteDesk.Refused refused) {
+    static final Retry NONE = new Retry("", "", NoteDesk.Refused.NOTHING);
+  }
 
   void addTo(Routes.Table table) {
     table
-        .read(PAGE, request -> shown(request, "", Fields.NONE, List.of(), AT_ONCE_MS))
-        .read("/plates/all", request -> shown(request, "", Fields.NONE, List.of(), PATIENCE_MS))
+        .read(PAGE, request -> shown(request, Retry.NONE, AT_ONCE_MS))
+        .read("/plates/all", request -> shown(request, Retry.NONE, PATIENCE_MS))
         .read(DUE, this::due)
         .send("/plates/weigh", this::weigh);
   }
 
-  private Response shown(
-      Request request, String refused, Fields form, List<String> why, long patienceMs) {
+  private Response shown(Request request, Retry retry, long patienceMs) {
     Notebook notebook = desk.folder().read();
     LocalDateTime now = desk.now();
     List<Trial> drying =
@@ -81,42 +91,43 @@ final class PlatesPage {
     List<Card> cards = new ArrayList<>();
     for (Trial trial : drying) {
       long leftMs = Math.max(0, TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime()));
-      boolean isRefused = desk.folder().name(trial.file()).equals(refused);
-      cards.add(
-          card(
-              trial,
-              request,
-              leftMs,
-              isRefused ? form.text("mass") : "",
-              isRefused ? why : List.of()));
+      cards.add(card(trial, request, leftMs, retry));
     }
     Map<String, Object> values = new HashMap<>();
     values.put("cards", cards);
     values.put("planned", planned);
-    values.put("said", desk.said().in(request.query()));
+    FlashMessages.Said said = desk.said().in(request.query());
+    boolean atCard = cards.stream().anyMatch(card -> card.said() == said);
+    values.put("said", atCard ? FlashMessages.Said.NOTHING : said);
     values.put("pending", cards.stream().anyMatch(card -> card.state().equals("pending")));
-    return Response.page(why.isEmpty() ? 200 : 422, desk.html("plates", "plates", values));
+    return Response.page(retry == Retry.NONE ? 200 : 422, desk.html("plates", "plates", values));
   }
 
-  private Card card(Trial trial, Request request, long patienceMs, String typed, List<String> why) {
+  private Card card(Trial trial, Request request, long patienceMs, Retry retry) {
     TrialRow row = TrialRow.of(trial, desk.folder(), desk.now(), request.locale());
-    String dueAddress = NotebookFolder.address(DUE, row.file());
+    FlashMessages.Said said = desk.said().in(request.query());
+    FlashMessages.Said here = said.isAbout(row.file()) ? said : FlashMessages.Said.NOTHING;
+    Retry mine = retry.file().equals(row.file()) ? retry : Retry.NONE;
+    String state = "pending";
+    PlateNow now = null;
+    String failure = "";
     Work<TrialForecasts> work = desk.bench().on(trial);
-    if (!work.endsWithin(patienceMs) || work.isCancelled()) {
-      return new Card(row, dueAddress, "pending", null, "", typed, why);
+    if (work.endsWithin(patienceMs) && !work.isCancelled()) {
+      TrialForecasts forecasts = work.result();
+      boolean done = !forecasts.done().isEmpty();
+      state = done ? "done" : "none";
+      now = done ? PlateNow.of(forecasts.done().get(0), desk.now()) : null;
+      failure = String.join(" ", forecasts.failures());
     }
-    TrialForecasts forecasts = work.result();
-    return forecasts.done().isEmpty()
-        ? new Card(
-            row, dueAddress, "none", null, String.join(" ", forecasts.failures()), typed, why)
-        : new Card(
-            row,
-            dueAddress,
-            "done",
-            PlateNow.of(forecasts.done().get(0), desk.now()),
-            "",
-            typed,
-            why);
+    return new Card(
+        row,
+        NotebookFolder.address(DUE, row.file()),
+        state,
+        now,
+        failure,
+        here,
+        mine.typed(),
+        mine.refused());
   }
 
   /** The part of a card that waits for its forecast. */
@@ -129,16 +140,18 @@ final class PlatesPage {
     Trial drying =
         trial.orElseThrow(() -> new HttpError(422, "This plate is not drying any more."));
     return desk.part(
-        "plates", "due", Map.of("card", card(drying, request, PATIENCE_MS, "", List.of())));
+        "plates", "due", Map.of("card", card(drying, request, PATIENCE_MS, Retry.NONE)));
   }
 
   private Response weigh(Request request) {
     String name = request.posted().text(FILE);
     Path file = desk.folder().trialFile(name);
     NoteDesk.Outcome outcome = notes.write(file, request.posted());
-    if (!outcome.done()) {
-      return shown(request, name, request.posted(), outcome.sentences(), AT_ONCE_MS);
-    }
-    return Response.seeOther(desk.said().on(PAGE, outcome.sentences()));
+    return outcome instanceof NoteDesk.Noted noted
+        ? notes.backTo(PAGE + "#" + TrialRow.place(name), file, noted)
+        : shown(
+            request,
+            new Retry(name, request.posted().text("mass"), (NoteDesk.Refused) outcome),
+            AT_ONCE_MS);
   }
 }

@@ -15,12 +15,12 @@ import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
+import starchfilm.report.words.Plural;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
-import starchfilm.web.http.SentFile;
 import starchfilm.web.work.Work;
 
 /** One trial: its forecast, what came of it, and small forms to note more. */
@@ -49,27 +49,29 @@ final class TrialPage {
         .read(FORECAST, this::forecast)
         .read("/photo", this::photo)
         .send("/trial/note", this::note)
+        .send("/trial/undo", request -> notes.takeBack(request.posted()))
         .send("/trial/photo", this::keepPhoto);
   }
 
   private Response shown(Request request, long patienceMs) {
     Path file = desk.folder().trialFile(request.query().text(FILE));
-    return page(file, request, Fields.NONE, List.of(), patienceMs);
+    return page(file, request, Fields.NONE, NoteDesk.Refused.NOTHING, patienceMs);
   }
 
   /** The page again, with a form that could not be written as it was filled in. */
   private Response page(
-      Path file, Request request, Fields form, List<String> why, long patienceMs) {
+      Path file, Request request, Fields form, NoteDesk.Refused refused, long patienceMs) {
     String name = desk.folder().name(file);
     Notebook notebook = desk.folder().read(List.of(file));
     Map<String, Object> values = new HashMap<>();
     values.put(FILE, name);
     values.put("form", form);
-    values.put("why", why);
+    values.put("why", refused.why());
+    values.put("doubt", refused.isDoubt());
     values.put("said", desk.said().in(request.query()));
     values.put("faultKinds", NoteForm.faultKinds());
     values.put("remarks", notebook.notices().stream().map(notice -> notice.sentence()).toList());
-    int status = why.isEmpty() ? 200 : 422;
+    int status = refused.why().isEmpty() ? 200 : 422;
     if (notebook.trials().isEmpty()) {
       values.put("troubles", notebook.faults().stream().map(NoteDesk::sentence).toList());
       return Response.page(status, desk.html("faulty", "notebook", values));
@@ -116,43 +118,35 @@ final class TrialPage {
   private Response note(Request request) {
     Path file = desk.folder().trialFile(request.posted().text(FILE));
     NoteDesk.Outcome outcome = notes.write(file, request.posted());
-    if (!outcome.done()) {
-      return page(file, request, request.posted(), outcome.sentences(), AT_ONCE_MS);
-    }
-    return backTo(file, outcome.sentences());
+    return outcome instanceof NoteDesk.Noted noted
+        ? notes.backTo(address(file), file, noted)
+        : page(file, request, request.posted(), (NoteDesk.Refused) outcome, AT_ONCE_MS);
   }
 
   private Response keepPhoto(Request request) {
     Path file = desk.folder().trialFile(request.posted().text(FILE));
-    if (request.files().isEmpty()) {
-      return page(
-          file,
-          request,
-          request.posted(),
-          List.of("No picture was chosen; choose one first."),
-          AT_ONCE_MS);
-    }
-    int kept = 0;
-    for (SentFile sent : request.files()) {
+    List<String> why = List.of("No picture was chosen; choose one first.");
+    if (!request.files().isEmpty()) {
       try {
-        NewPhoto.keep(file, sent.bytes());
-        kept++;
+        List<NewPhoto.Chosen> chosen =
+            request.files().stream()
+                .map(sent -> new NewPhoto.Chosen(sent.name(), sent.bytes()))
+                .toList();
+        String version = NewPhoto.keep(file, chosen).version();
+        return notes.backTo(
+            address(file), file, new NoteDesk.Noted(Plural.of(chosen.size(), "photo"), version));
       } catch (NotWrittenException e) {
-        String before = kept == 0 ? "" : kept + " kept before that. ";
-        return page(
-            file,
-            request,
-            request.posted(),
-            List.of(before + sent.name() + ": " + String.join(" ", NoteDesk.sentences(e))),
-            AT_ONCE_MS);
+        why =
+            e.faults().stream()
+                .map(fault -> fault.file() + ": " + NoteDesk.sentence(fault))
+                .toList();
       }
     }
-    return backTo(file, List.of(kept == 1 ? "The photo is kept." : kept + " photos are kept."));
+    return page(file, request, request.posted(), NoteDesk.Refused.because(why), AT_ONCE_MS);
   }
 
-  private Response backTo(Path file, List<String> saying) {
-    String address = NotebookFolder.address(PAGE, desk.folder().name(file));
-    return Response.seeOther(desk.said().on(address, saying));
+  private String address(Path file) {
+    return NotebookFolder.address(PAGE, desk.folder().name(file));
   }
 
   private static List<Integer> photoNumbers(Trial trial) {

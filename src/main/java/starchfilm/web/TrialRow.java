@@ -30,6 +30,11 @@ record TrialRow(
     String stage,
     int rating,
     String noted) {
+  /** A place on a page for this trial. */
+  static String place(String file) {
+    return "trial-" + file.replaceAll("[^A-Za-z0-9]+", "-");
+  }
+
   static TrialRow of(Trial trial, NotebookFolder folder, LocalDateTime now, Locale locale) {
     String file = folder.name(trial.file());
     return new TrialRow(

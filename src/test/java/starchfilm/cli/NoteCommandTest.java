@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,9 +62,9 @@ class NoteCommandTest {
         .isEqualToNormalizingNewlines(
             """
             Noted in a.json:
-              weighed 712.0 g, 2026-04-20T12:00
+              weighed 712.0 g, Mon 20 Apr, 12:00
               weighed 734 g, +6h
-              weighed 730 g, 2026-04-19T18:30
+              weighed 730 g, Sun 19 Apr, 18:30
               still wet, middle
               rating 2
               remark: Slow.
@@ -128,12 +130,12 @@ class NoteCommandTest {
         .isEqualToNormalizingNewlines(
             """
             Noted in a.json:
-              pour: 2026-04-20T08:00, 151 g on one plate, plate 598 g
+              pour: Mon 20 Apr, 08:00, 151 g on one plate, plate 598 g
               cook: 12 min, up to 92 \u00B0C, lost 26 g
               dry thickness 110 \u00B5m
               dry thickness 114 \u00B5m
               strip of 10 mm broke at 0.93 kg, stretched by 24 %
-              open faces: both, 2026-04-20T11:00
+              open faces: both, Mon 20 Apr, 11:00
             The version before is kept in a.json.before.
             """);
     assertThat(Files.readString(folder.resolve("a.json")))
@@ -206,7 +208,7 @@ class NoteCommandTest {
     assertThat(terminal.out())
         .contains("Note what? weighing, thickness, pull")
         .contains("What did the scale show, plate included, in g?")
-        .contains("  weighed 705 g, 2026-04-20T11:40\n  cracked, edge\n  rating 3\n");
+        .contains("  weighed 705 g, Mon 20 Apr, 11:40\n  cracked, edge\n  rating 3\n");
     assertThat(Files.readString(folder.resolve("a.json")))
         .contains("{\"at\": \"2026-04-20T11:40\", \"mass_g\": 705}")
         .contains("{\"kind\": \"cracked\", \"where\": \"edge\"}")
@@ -251,11 +253,62 @@ class NoteCommandTest {
   }
 
   @Test
-  void asksWhetherItWasTheSamePlate() {
+  void notesAFilmThatGainedOnlyOnceThePlateIsTold() throws IOException {
     terminal.run("note", "a.json", "--weighed", "6h=700g");
-    assertThat(terminal.run("note", "a.json", "--weighed", "7h=740g")).isZero();
+    String before = Files.readString(folder.resolve("a.json"));
+
+    assertThat(terminal.run("note", "a.json", "--weighed", "7h=740g")).isEqualTo(2);
     assertThat(terminal.err())
-        .contains("the film is 40 g heavier than 1 h before; was this the same plate?");
+        .contains("a.json: a film 40 g heavier than 1 h before; nothing was noted.")
+        .contains("--same-plate");
+    assertThat(Files.readString(folder.resolve("a.json"))).isEqualTo(before);
+
+    assertThat(terminal.run("note", "a.json", "--weighed", "7h=740g", "--same-plate=false"))
+        .isZero();
+    assertThat(terminal.out()).contains("weighed 740 g, +7h, another plate");
+    assertThat(terminal.run("note", "a.json", "--weighed", "8h=740g", "--same-plate")).isZero();
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .contains("\"mass_g\": 740, \"same_plate\": false", "740, \"same_plate\": true");
+  }
+
+  @Test
+  void refusesAWeighingInTheFuture() throws IOException {
+    assertThat(terminal.run("note", "a.json", "--weighed", "2026-12-25 10:00=700g")).isEqualTo(2);
+    assertThat(terminal.err())
+        .contains("\"2026-12-25 10:00\" given, allowed a time up to now, 2026-04-20T12:00");
+    assertThat(terminal.run("note", "a.json", "--weighed", "200h=700g")).isEqualTo(2);
+    assertThat(Files.readString(folder.resolve("a.json"))).isEqualTo(TRIAL);
+  }
+
+  @Test
+  void takesTheLastNoteBackAndBringsItAgain() throws IOException {
+    Path file = folder.resolve("a.json");
+    terminal.run("note", "a.json", "--weighed", "6h=700g");
+    String noted = Files.readString(file);
+
+    assertThat(terminal.run("note", "a.json", "--undo")).isZero();
+    assertThat(terminal.out())
+        .contains("Taken back in a.json:", "{\"at\": \"+6h\", \"mass_g\": 700}");
+    assertThat(Files.readString(file)).isEqualTo(TRIAL);
+
+    assertThat(terminal.run("note", "a.json", "--undo")).isZero();
+    assertThat(Files.readString(file)).isEqualTo(noted);
+  }
+
+  @Test
+  void takesNothingBackFromAFileThatWasChangedSince() throws IOException {
+    Path file = folder.resolve("a.json");
+    assertThat(terminal.run("note", "a.json", "--undo")).isEqualTo(2);
+    assertThat(terminal.err()).contains("no version before it is kept");
+    terminal.run("note", "a.json", "--rating", "2");
+    String mine = Files.readString(file).replace("\"rating\": 2", "\"rating\": 3");
+    Files.writeString(file, mine);
+    Files.setLastModifiedTime(file, FileTime.from(Instant.now().plusSeconds(5)));
+
+    assertThat(terminal.run("note", "a.json", "--undo")).isEqualTo(2);
+    assertThat(terminal.err()).contains("the file was changed since; nothing was taken back");
+    assertThat(Files.readString(file)).isEqualTo(mine);
+    assertThat(terminal.run("note", "a.json", "--undo", "--rating", "4")).isEqualTo(2);
   }
 
   @Test

@@ -17,19 +17,19 @@ enum Journey {
       "Start a new trial like this",
       "The trial is in the notebook"),
   WEIGH_A_PLATE(
-      "/plates", "", List.of(new Typed("With its plate it weighs", "690.5")), "Note", "Noted."),
+      "/plates", "", List.of(new Typed("With its plate it weighs", "690.5")), "Note", "Noted: "),
   NOTE_A_FAULT(
       "/trial?file=" + DryingTrial.FILE,
       "A fault",
       List.of(new Typed("In your words", "a tear at the rim")),
       "Note the fault",
-      "Noted."),
+      "Noted: "),
   NOTE_A_WEIGHING(
       "/trial?file=" + DryingTrial.FILE,
       "",
       List.of(new Typed("The scale shows", "690.5")),
       "Note the weighing",
-      "Noted."),
+      "Noted: "),
   EDIT_A_TRIAL(
       "/trial/edit?file=" + DryingTrial.FILE,
       "",

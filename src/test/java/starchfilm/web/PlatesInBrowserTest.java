@@ -25,7 +25,7 @@ class PlatesInBrowserTest {
     window.field("With its plate it weighs").click();
     window.press("690.5");
     window.button("Note").click();
-    window.awaitText("Noted.");
+    window.awaitText("Noted: ");
     assertThat(Files.readString(file)).contains("690.5");
   }
 
@@ -50,7 +50,7 @@ class PlatesInBrowserTest {
     window.click("summary[data-note=fault]");
     window.write("In your words", "<i>soft</i>");
     window.button("Note the fault").click();
-    window.awaitText("Noted.");
+    window.awaitText("Noted: ");
     window.awaitText("<i>soft</i>");
     assertThat(window.findAll("main i i, main q i")).isEmpty();
 
@@ -63,7 +63,7 @@ class PlatesInBrowserTest {
     window.click("summary[data-note=photo]");
     window.field("Choose pictures").sendKeys(picture.toString());
     window.button("Keep the photos").click();
-    window.awaitText("The photo is kept.");
+    window.awaitText("Noted: 1 photo.");
     assertThat(window.findAll(".photos img")).hasSize(1);
     assertThat(Files.readString(file)).contains("\"kind\": \"cracked\"").doesNotContain("null");
 

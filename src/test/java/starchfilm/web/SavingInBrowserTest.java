@@ -30,7 +30,7 @@ class SavingInBrowserTest {
     window.open(site, "/plates");
     window.write("With its plate it weighs", "690.5");
     window.pressTwice("Note");
-    window.awaitText("Noted.");
+    window.awaitText("Noted: ");
 
     assertThat(Files.readString(file).split("690.5", -1)).hasSize(2);
   }
@@ -111,7 +111,7 @@ class SavingInBrowserTest {
     window.back();
     window.write("With its plate it weighs", "690.5");
     window.send("Note");
-    window.awaitText("Noted.");
+    window.awaitText("Noted: ");
     assertThat(Files.readString(file)).contains("690.5");
   }
 

@@ -38,7 +38,88 @@ class TrialPageTest {
         .contains("{\"at\": \"2026-04-20T12:00\", \"mass_g\": 690.5}")
         .contains("\"mass_g\": 12.0, \"moisture_pct\": 17");
     assertThat(site.get(answer.headers().firstValue("Location").orElseThrow()).body())
-        .contains("Noted.");
+        .contains("Noted: weighed 690.5 g, Mon 20 Apr, 12:00.", ">Undo</button>");
+  }
+
+  @Test
+  void takesBackWhatWasNotedAndPutsItBack() throws IOException {
+    String before = Files.readString(file);
+    HttpResponse<String> noted =
+        site.post("/trial/note", "file", DryingTrial.FILE, "kind", "remark", "words", "Odd.");
+    String with = Files.readString(file);
+
+    HttpResponse<String> undone = undo(noted);
+    assertThat(Files.readString(file)).isEqualTo(before);
+    HttpResponse<String> again = undo(undone);
+    assertThat(Files.readString(file)).isEqualTo(with);
+    assertThat(said(again)).contains("Noted again: remark: Odd.");
+  }
+
+  @Test
+  void takesNothingBackFromAFileThatWasChangedSince() throws IOException {
+    HttpResponse<String> noted =
+        site.post("/trial/note", "file", DryingTrial.FILE, "kind", "remark", "words", "Odd.");
+    site.post("/trial/note", "file", DryingTrial.FILE, "kind", "remark", "words", "Odder.");
+    String now = Files.readString(file);
+
+    assertThat(said(undo(noted))).contains("the file was changed since; nothing was taken back");
+    assertThat(Files.readString(file)).isEqualTo(now);
+  }
+
+  @Test
+  void takesBackPhotosThatWereSentTogether() throws IOException {
+    String before = Files.readString(file);
+    HttpResponse<String> kept = site.postPhoto(DryingTrial.FILE, "a.png", Visitor.PIXEL);
+
+    undo(kept);
+    assertThat(Files.readString(file)).isEqualTo(before);
+    assertThat(site.folder().resolve("drying-photo-1.png")).as("nothing is lost").exists();
+  }
+
+  @Test
+  void asksBeforeAPlateThatGainedIsNoted() throws IOException {
+    site.post(
+        "/trial/note",
+        "file",
+        DryingTrial.FILE,
+        "kind",
+        "weighed",
+        "mass",
+        "660",
+        "at",
+        "2026-04-20T11:58");
+    String before = Files.readString(file);
+
+    HttpResponse<String> asked =
+        site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "690");
+    assertThat(asked.statusCode()).isEqualTo(422);
+    assertThat(asked.body())
+        .contains("A film 30 g heavier than 2 minutes before. Not noted yet.")
+        .contains("Save anyway", "It is another plate", "Change");
+    assertThat(Files.readString(file)).isEqualTo(before);
+
+    HttpResponse<String> other =
+        site.post(
+            "/plates/weigh",
+            "file",
+            DryingTrial.FILE,
+            "kind",
+            "weighed",
+            "mass",
+            "690",
+            "same",
+            "no");
+    assertThat(said(other)).contains("Noted: weighed 690 g, Mon 20 Apr, 12:00, another plate.");
+    assertThat(site.get("/plates/all").body()).contains("Last weighed Mon 20 Apr, morning: 62 g");
+  }
+
+  private String said(HttpResponse<String> answer) {
+    return site.get(answer.headers().firstValue("Location").orElseThrow().replaceFirst("#.*", ""))
+        .body();
+  }
+
+  private HttpResponse<String> undo(HttpResponse<String> noted) {
+    return site.post("/trial/undo", "said", Visitor.hidden(said(noted), "said"));
   }
 
   @ParameterizedTest
@@ -50,7 +131,8 @@ class TrialPageTest {
         "thickness|um||fill in this field",
         "rated|rating|6|rating: &quot;6&quot; given, allowed 1 to 5",
         "fault|what|exploded|did you mean|",
-        "poured|at|2026-02-30T10:00|time of the pour"
+        "poured|at|2026-02-30T10:00|time of the pour",
+        "moved|at|2026-12-25T10:00|time: &quot;2026-12-25T10:00&quot; given, allowed a time up to now"
       })
   void keepsWhatWasTypedAndSaysWhatIsWrong(String kind, String field, String typed, String sentence)
       throws IOException {

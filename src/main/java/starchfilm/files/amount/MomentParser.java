@@ -33,6 +33,9 @@ public final class MomentParser {
       Pattern.compile("(?:([a-z]+)[ ,]\\s*)?(?:at )?(\\d{1,2}:\\d{2})");
   private static final Pattern AGO = Pattern.compile("(.+)\\sago");
 
+  /** How far two devices' clocks may differ. */
+  private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(5);
+
   private final Clock clock;
 
   /**
@@ -106,6 +109,30 @@ public final class MomentParser {
       return existing(day(dayAndTime.group(1), time, text).atTime(time), text);
     }
     throw new MistypedException(text, TYPED, "write it like one of these");
+  }
+
+  /**
+   * Refuses a moment that has not come yet.
+   *
+   * @param moment the moment
+   * @param pouredAt when it was poured, if known
+   * @param typed as it was typed
+   * @throws MistypedException where it lies in the future; another device's clock may be a little
+   *     ahead
+   */
+  public void refuseFuture(Moment moment, Optional<LocalDateTime> pouredAt, String typed) {
+    LocalDateTime at =
+        moment instanceof Moment.ByTheClock clockTime
+            ? clockTime.time()
+            : pouredAt
+                .map(pour -> pour.plusSeconds(Math.round(((Moment.SincePour) moment).s())))
+                .orElse(LocalDateTime.MIN);
+    if (at.isAfter(now().plus(CLOCKS_DIFFER))) {
+      throw new MistypedException(
+          typed,
+          "a time up to now, " + now().withSecond(0).withNano(0),
+          "check day and time; what has not happened yet cannot be noted");
+    }
   }
 
   /**

@@ -1,5 +1,8 @@
 package starchfilm.files.findings;
 
+import static starchfilm.numerics.units.Units.HOUR_S;
+import static starchfilm.numerics.units.Units.MINUTE_S;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -26,14 +29,22 @@ public final class Words {
    * A span of time.
    *
    * @param seconds how long (s)
-   * @return minutes, hours, or days if it is long
+   * @return seconds, minutes, hours, or days if it is long
    */
   public static String span(double seconds) {
-    double hours = seconds / 3600;
+    if (seconds < MINUTE_S) {
+      return counted(seconds, "second");
+    }
+    double hours = seconds / HOUR_S;
     if (hours < 1) {
-      return number(seconds / 60) + " min";
+      return counted(seconds / MINUTE_S, "minute");
     }
     return hours < 100 ? number(hours) + " h" : number(hours / 24) + " days";
+  }
+
+  private static String counted(double count, String one) {
+    long whole = Math.round(count);
+    return whole + " " + one + (whole == 1 ? "" : "s");
   }
 
   /**

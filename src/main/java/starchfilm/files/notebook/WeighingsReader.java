@@ -32,7 +32,7 @@ final class WeighingsReader {
     this.times = times;
   }
 
-  private record Placed(ObjectReader entry, Weighing weighing) {}
+  private record Placed(ObjectReader entry, Weighing weighing, boolean samePlate) {}
 
   /**
    * Reads the weighings.
@@ -62,7 +62,10 @@ final class WeighingsReader {
         findings.fault(entry.place(), "a weighing without mass_g", allowed.words(), allowed.mend());
       }
       boolean withPlate = entry.flag("with_plate").orElse(tare.isPresent());
-      if (mass == Amount.Missing.UNKNOWN) {
+      Optional<Boolean> samePlate = entry.flag("same_plate");
+      if (samePlate.equals(Optional.of(false))) {
+        findings.notice(entry.place(), "weighed on another plate; left out");
+      } else if (mass == Amount.Missing.UNKNOWN) {
         findings.notRecorded(
             entry.path("mass_g"), "this weighing is left out", "one point less to learn from");
       } else if (withPlate && tare.isEmpty()) {
@@ -71,7 +74,8 @@ final class WeighingsReader {
         Estimate gross = scale.kg(mass, Estimate.exact(0));
         Estimate film = withPlate ? gross.plus(tare.orElseThrow().times(-1)) : gross;
         if (possible(entry, film, freshKg, solids)) {
-          placed.add(new Placed(entry, new Weighing(at.getAsDouble(), film.value(), film.sd())));
+          Weighing weighing = new Weighing(at.getAsDouble(), film.value(), film.sd());
+          placed.add(new Placed(entry, weighing, samePlate.orElse(false)));
         }
       }
     }
@@ -125,14 +129,23 @@ final class WeighingsReader {
   private List<Weighing> inOrder(List<Placed> placed) {
     placed.sort(Comparator.comparingDouble(p -> p.weighing().timeS()));
     List<Weighing> weighings = new ArrayList<>();
-    for (Placed next : placed) {
-      if (!weighings.isEmpty()
-          && weighings.get(weighings.size() - 1).timeS() == next.weighing().timeS()) {
+    for (int i = 0; i < placed.size(); i++) {
+      Placed next = placed.get(i);
+      Weighing before = i == 0 ? next.weighing() : placed.get(i - 1).weighing();
+      if (i > 0 && before.timeS() == next.weighing().timeS()) {
         findings.fault(
             next.entry().placeOf("at"),
             "a second weighing at the same time",
             "one weighing at a time",
             "take one out, or correct its time");
+      } else if (!next.samePlate()
+          && PlateDoubt.isQuick(before, next.weighing())
+          && PlateDoubt.isDoubtful(before, next.weighing())) {
+        findings.notice(
+            next.entry().placeOf("mass_g"),
+            PlateDoubt.told(before, next.weighing())
+                + "; left out until \"same_plate\": true stands beside it, or false for another"
+                + " plate");
       } else {
         weighings.add(next.weighing());
       }

@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 
 /** Puts a picture that came without a place of its own beside a trial, and notes it there. */
 public final class NewPhoto {
@@ -13,21 +16,43 @@ public final class NewPhoto {
   private NewPhoto() {}
 
   /**
-   * Keeps a picture.
+   * A picture as it was chosen.
+   *
+   * @param name what its sender calls it; only told in a refusal
+   * @param content its bytes; a JPEG, PNG or GIF
+   */
+  @SuppressWarnings("ArrayRecordComponent") // read once, never compared
+  public record Chosen(String name, byte[] content) {}
+
+  /**
+   * Keeps pictures.
    *
    * @param trialFile the trial file
-   * @param bytes the picture's content; a JPEG, PNG or GIF
-   * @return the picture's file
-   * @throws NotWrittenException where it is no picture or nothing can be written; then neither the
-   *     picture nor the note is kept
+   * @param pictures the pictures
+   * @return what was written to the trial file
+   * @throws NotWrittenException where one is no picture or nothing can be written; then neither
+   *     pictures nor note are kept
    */
-  public static Path keep(Path trialFile, byte[] bytes) throws NotWrittenException {
-    Path kept = written(trialFile, bytes);
+  public static NoteWriter.Written keep(Path trialFile, List<Chosen> pictures)
+      throws NotWrittenException {
+    for (Chosen picture : pictures) {
+      Optional<Picture.Objection> objection = Picture.objection(picture.content());
+      if (objection.isPresent()) {
+        throw Picture.refused(picture.name(), objection.get());
+      }
+    }
+    List<Path> kept = new ArrayList<>();
     try {
-      NoteWriter.add(trialFile, NoteWords.photo(trialFile, kept));
-      return kept;
+      for (Chosen picture : pictures) {
+        kept.add(written(trialFile, picture.content()));
+      }
+      return NoteWriter.add(
+          trialFile,
+          new Note.Several(kept.stream().map(p -> NoteWords.photo(trialFile, p)).toList()));
     } catch (NotWrittenException e) {
-      delete(kept);
+      for (Path picture : kept) {
+        delete(picture);
+      }
       throw e;
     }
   }

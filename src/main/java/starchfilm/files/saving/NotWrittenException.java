@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import starchfilm.files.findings.Fault;
 
 /** Nothing was written, and why; the file is as it was. */
-public final class NotWrittenException extends Exception {
+public sealed class NotWrittenException extends Exception permits PlateDoubtException {
   private static final long serialVersionUID = 1L;
 
   private final transient List<Fault> faults;

@@ -27,8 +27,22 @@ public sealed interface Note {
    * @param at when, as {@code at} keeps it
    * @param massG what the scale showed (g)
    * @param withPlate whether the plate was on the scale, if it is to be said
+   * @param samePlate whether it was the plate weighed before; to be said where the film gained more
+   *     than a drying film can
    */
-  record Weighed(String at, BigDecimal massG, Optional<Boolean> withPlate) implements Note {}
+  record Weighed(
+      String at, BigDecimal massG, Optional<Boolean> withPlate, Optional<Boolean> samePlate)
+      implements Note {
+    /**
+     * The same weighing, with the plate told.
+     *
+     * @param same whether it was the plate weighed before
+     * @return the note
+     */
+    public Weighed onSamePlate(boolean same) {
+      return new Weighed(at, massG, withPlate, Optional.of(same));
+    }
+  }
 
   /**
    * The dry film's thickness, measured in one place.
@@ -118,6 +132,19 @@ public sealed interface Note {
     /** Copies the list. */
     public Several {
       notes = List.copyOf(notes);
+    }
+
+    /**
+     * The same notes, with the plate told for every weighing.
+     *
+     * @param same whether it was the plate weighed before
+     * @return the notes
+     */
+    public Several onSamePlate(boolean same) {
+      return new Several(
+          notes.stream()
+              .map(note -> note instanceof Weighed weighed ? weighed.onSamePlate(same) : note)
+              .toList());
     }
   }
 }

@@ -80,6 +80,7 @@ final class NoteText {
     ObjectNode entry = JSON.objectNode();
     entry.put("at", weighed.at()).set("mass_g", DecimalNode.valueOf(weighed.massG()));
     weighed.withPlate().ifPresent(with -> entry.put("with_plate", with));
+    weighed.samePlate().ifPresent(same -> entry.put("same_plate", same));
     return entry;
   }
 

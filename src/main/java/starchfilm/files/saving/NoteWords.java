@@ -39,9 +39,12 @@ public final class NoteWords {
    *
    * @param typed such as {@code yesterday 18:30}
    * @return text for a file
+   * @throws MistypedException where it lies in the future
    */
   public String when(String typed) {
-    return moments.lastingText(moments.parse(typed), pouredAt);
+    Moment moment = moments.parse(typed);
+    moments.refuseFuture(moment, pouredAt, typed);
+    return moments.lastingText(moment, pouredAt);
   }
 
   /**
@@ -77,13 +80,14 @@ public final class NoteWords {
    * @param withoutPlate true where the film was weighed alone
    * @return the note
    */
-  public Note weighed(String typed, String at, boolean withoutPlate) {
+  public Note.Weighed weighed(String typed, String at, boolean withoutPlate) {
     int equals = typed.lastIndexOf('=');
     String time = equals < 0 ? at : counted(typed.substring(0, equals).strip());
     return new Note.Weighed(
         when(time),
         TypedNumber.in("g", typed.substring(equals + 1)),
-        withoutPlate ? Optional.of(false) : Optional.empty());
+        withoutPlate ? Optional.of(false) : Optional.empty(),
+        Optional.empty());
   }
 
   /** In front of =, a bare span such as 6h is counted from the pour, with or without its plus. */

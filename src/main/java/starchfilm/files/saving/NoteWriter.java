@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
@@ -19,6 +20,7 @@ import starchfilm.files.json.FileText;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.BesideFile;
+import starchfilm.files.notebook.PlateDoubt;
 import starchfilm.files.notebook.TrialReader;
 
 /**
@@ -37,10 +39,12 @@ public final class NoteWriter {
    * What came of a note.
    *
    * @param trial the trial as it now stands; empty where the file has other faults, from before
-   * @param notices what looks odd about the new note, and what its owner should know of the file
+   * @param notices what its owner should know of the file
    * @param before where the version before is kept; empty where nothing changed
+   * @param version the version the file has now, to take the note back by
    */
-  public record Written(Optional<Trial> trial, List<Notice> notices, Optional<Path> before) {
+  public record Written(
+      Optional<Trial> trial, List<Notice> notices, Optional<Path> before, String version) {
     /** Copies the list. */
     public Written {
       notices = List.copyOf(notices);
@@ -53,6 +57,8 @@ public final class NoteWriter {
    * @param file the trial file; it must exist
    * @param note what to add
    * @return the trial as it now stands
+   * @throws PlateDoubtException where a weighing seems to be of another plate and the note does not
+   *     say which it was; the file is as it was
    * @throws NotWrittenException where the note cannot be or the file cannot be written; the file is
    *     as it was
    */
@@ -78,7 +84,8 @@ public final class NoteWriter {
     for (String remark : written.remarks()) {
       notices.add(new Notice(shown(file), OptionalInt.empty(), "", remark));
     }
-    return new Written(made.get(0).trial(), notices, written.before());
+    String version = TrialFileText.version(made.get(0).text().getBytes(StandardCharsets.UTF_8));
+    return new Written(made.get(0).trial(), notices, written.before(), version);
   }
 
   private record Changed(String text, Optional<Trial> trial, List<Notice> notices) {}
@@ -104,14 +111,43 @@ public final class NoteWriter {
       if (!fresh.isEmpty() || !reader.readsAsTrial(text)) {
         throw new NotWrittenException(fresh.isEmpty() ? old.faults() : fresh);
       }
+      if (was.isPresent()) {
+        refuseDoubt(shown, was.get(), text, file, note);
+      }
       String mark = FileText.hasUtf8Mark(before) ? MARK : "";
-      List<Notice> notices = new ArrayList<>(PlateDoubt.notices(shown, was, is));
+      List<Notice> notices = new ArrayList<>();
       Set<String> earlier = old.notices().stream().map(Notice::text).collect(Collectors.toSet());
       now.notices().stream().filter(n -> !earlier.contains(n.text())).forEach(notices::add);
       return new Changed(mark + after, is, notices);
     } catch (UnreadableFileException e) {
       old.fault(e);
       throw new NotWrittenException(old.faults());
+    }
+  }
+
+  /** Asks first where a new weighing is of another plate by the looks of it. */
+  private static void refuseDoubt(String shown, Trial was, String text, Path file, Note note)
+      throws UnreadableFileException, PlateDoubtException {
+    List<Note> notes = note instanceof Note.Several several ? several.notes() : List.of(note);
+    boolean untold =
+        notes.stream()
+            .anyMatch(one -> one instanceof Note.Weighed weighed && weighed.samePlate().isEmpty());
+    if (!untold) {
+      return;
+    }
+    // Read as if it were the same plate: otherwise the reader leaves the doubtful ones out.
+    Note same = new Note.Several(notes).onSamePlate(true);
+    Optional<Trial> asked =
+        new TrialReader().read(NoteText.with(text, same), file, new Findings(shown));
+    List<Weighing> weighings = asked.map(trial -> trial.seen().weighings()).orElse(List.of());
+    for (int i = 1; i < weighings.size(); i++) {
+      Weighing before = weighings.get(i - 1);
+      Weighing next = weighings.get(i);
+      boolean fresh =
+          !was.seen().weighings().contains(before) || !was.seen().weighings().contains(next);
+      if (fresh && PlateDoubt.isDoubtful(before, next)) {
+        throw new PlateDoubtException(shown, PlateDoubt.told(before, next));
+      }
     }
   }
 
@@ -156,8 +192,7 @@ public final class NoteWriter {
     try {
       Optional<Picture.Objection> objection = Picture.objection(picture.get());
       if (objection.isPresent()) {
-        Picture.Objection no = objection.get();
-        throw refused(photo, no.given(), no.allowed(), no.mend());
+        throw Picture.refused(photo.name(), objection.get());
       }
     } catch (IOException e) {
       throw refused(
@@ -167,9 +202,6 @@ public final class NoteWriter {
 
   private static NotWrittenException refused(
       Note.Photographed photo, String given, String allowed, String mend) {
-    return new NotWrittenException(
-        List.of(
-            new Fault(
-                photo.name(), OptionalInt.empty(), OptionalInt.empty(), "", given, allowed, mend)));
+    return Picture.refused(photo.name(), new Picture.Objection(given, allowed, mend));
   }
 }

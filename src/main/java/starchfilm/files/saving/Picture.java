@@ -5,7 +5,11 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import starchfilm.files.findings.Fault;
 
 /** Tells by its first bytes whether a file is a picture that a page can show. */
 final class Picture {
@@ -24,17 +28,42 @@ final class Picture {
    * @throws IOException where it cannot be read
    */
   static Optional<Objection> objection(Path file) throws IOException {
-    long bytes = Files.size(file);
+    try (InputStream in = Files.newInputStream(file)) {
+      return objection(Files.size(file), in.readNBytes(HEAD_BYTES));
+    }
+  }
+
+  /**
+   * What speaks against a picture.
+   *
+   * @param content its bytes
+   * @return given, allowed and mend; empty where nothing does
+   */
+  static Optional<Objection> objection(byte[] content) {
+    return objection(content.length, Arrays.copyOf(content, Math.min(content.length, HEAD_BYTES)));
+  }
+
+  /** A picture that is not taken, by its name. */
+  static NotWrittenException refused(String name, Objection objection) {
+    return new NotWrittenException(
+        List.of(
+            new Fault(
+                name,
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                "",
+                objection.given(),
+                objection.allowed(),
+                objection.mend())));
+  }
+
+  private static Optional<Objection> objection(long bytes, byte[] head) {
     if (bytes > MAX_BYTES) {
       return Optional.of(
           new Objection(
               "a picture of " + Math.round(bytes / 1e6) + " MB",
               "at most " + MAX_BYTES / 1_000_000 + " MB",
               "save it smaller"));
-    }
-    byte[] head;
-    try (InputStream in = Files.newInputStream(file)) {
-      head = in.readNBytes(HEAD_BYTES);
     }
     String latin = new String(head, StandardCharsets.ISO_8859_1);
     boolean known =

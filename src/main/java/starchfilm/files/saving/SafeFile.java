@@ -26,7 +26,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
  * beside that.
  */
 public final class SafeFile {
-  private static final String BEFORE = ".before";
+  static final String BEFORE = ".before";
   private static final int TRIES = 5;
 
   private SafeFile() {}

@@ -142,7 +142,7 @@ public record TrialFileText(Path file, String text, String version) {
     }
   }
 
-  private static String version(byte[] bytes) {
+  static String version(byte[] bytes) {
     try {
       byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
       return HexFormat.of().formatHex(digest, 0, 16);

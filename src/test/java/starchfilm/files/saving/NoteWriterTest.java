@@ -19,7 +19,6 @@ import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
-import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
 
@@ -66,7 +65,8 @@ class NoteWriterTest {
                     Optional.of(new BigDecimal("91")),
                     Optional.of(new BigDecimal("27"))),
                 weighing("2026-04-02T20:00", "720"),
-                new Note.Weighed("+30h", new BigDecimal("80"), Optional.of(false)),
+                new Note.Weighed(
+                    "+30h", new BigDecimal("80"), Optional.of(false), Optional.empty()),
                 new Note.Thickness(new BigDecimal("110")),
                 new Note.Thickness(new BigDecimal("120")),
                 new Note.Pulled(
@@ -91,7 +91,6 @@ class NoteWriterTest {
                 new Note.Remarked("Smells of vinegar.\nGone after a day."),
                 new Note.Photographed("plate.png")));
     NoteWriter.Written written = NoteWriter.add(file, all);
-    assertThat(written.notices()).isEmpty();
     Trial trial = written.trial().orElseThrow();
     assertThat(NotebookReader.read(List.of(file)).trials()).containsExactly(trial);
     assertThat(trial.pouredAt().orElseThrow()).hasToString("2026-04-02T11:00");
@@ -164,11 +163,58 @@ class NoteWriterTest {
   }
 
   @Test
-  void asksWhenAFilmSeemsToBeAnotherPlates() throws Exception {
+  void asksBeforeAFilmThatGainedIsNoted() throws Exception {
+    assertThat(refusal(weighing("+8h", "750"))).contains("a film 20 g heavier than 2 h before");
+    assertThat(refusal(weighing("+6h 1min", "734")))
+        .contains("a film 4 g heavier than 1 minute before");
+    assertThat(
+            NoteWriter.add(file, weighing("+6h 1min", "731"))
+                .trial()
+                .orElseThrow()
+                .seen()
+                .weighings())
+        .as("a gram more is what the scale may show")
+        .hasSize(2);
+  }
+
+  @Test
+  void keepsAFilmThatGainedOnceThePlateIsTold() throws Exception {
     NoteWriter.add(file, weighing("+12h", "700"));
-    assertThat(NoteWriter.add(file, weighing("+13h", "725")).notices())
-        .extracting(Notice::text)
-        .containsExactly("the film is 25 g heavier than 1 h before; was this the same plate?");
+    Note.Weighed heavier = (Note.Weighed) weighing("+13h", "725");
+
+    assertThat(
+            NoteWriter.add(file, heavier.onSamePlate(false))
+                .trial()
+                .orElseThrow()
+                .seen()
+                .weighings())
+        .as("another plate's weighing is kept in the file and left out of the trial")
+        .hasSize(2);
+    assertThat(Files.readString(file)).contains("\"mass_g\": 725, \"same_plate\": false");
+    Note.Weighed again = (Note.Weighed) weighing("+14h", "726");
+    assertThat(
+            NoteWriter.add(file, again.onSamePlate(true)).trial().orElseThrow().seen().weighings())
+        .hasSize(3);
+  }
+
+  @Test
+  void leavesAnUntoldGainWithinMinutesOutOfTheTrial() throws IOException {
+    Files.writeString(
+        file,
+        TrialText.with(
+            "weighings",
+            """
+            [{"at": "+6h", "mass_g": 700}, {"at": "+6h 2min", "mass_g": 730},
+             {"at": "+7h", "mass_g": 729}]"""));
+    var read = NotebookReader.read(List.of(file));
+    assertThat(read.trials().get(0).seen().weighings())
+        .extracting(Weighing::timeS)
+        .containsExactly(6 * 3600.0, 7 * 3600.0);
+    assertThat(read.notices())
+        .extracting(notice -> notice.text())
+        .containsExactly(
+            "a film 30 g heavier than 2 minutes before; left out until \"same_plate\": true stands"
+                + " beside it, or false for another plate");
   }
 
   @Test
@@ -206,7 +252,7 @@ class NoteWriterTest {
   }
 
   private static Note weighing(String at, String grams) {
-    return new Note.Weighed(at, new BigDecimal(grams), Optional.empty());
+    return new Note.Weighed(at, new BigDecimal(grams), Optional.empty(), Optional.empty());
   }
 
   /** The sentence of a refused note; the file must be untouched and nothing left beside it. */

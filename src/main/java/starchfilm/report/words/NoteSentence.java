@@ -1,18 +1,31 @@
-package starchfilm.cli;
+package starchfilm.report.words;
 
 import java.math.BigDecimal;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import starchfilm.files.amount.Moment;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
 
 /** Says a note back to its maker, so that a slip of the finger is seen at once. */
-final class NoteSentence {
+public final class NoteSentence {
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
+
   private NoteSentence() {}
 
-  static String of(Note note) {
+  /**
+   * A note in words.
+   *
+   * @param note the note
+   * @return such as {@code weighed 690 g, Fri 27 Nov, 09:08}
+   */
+  public static String of(Note note) {
     if (note instanceof Note.Weighed weighed) {
       boolean alone = weighed.withPlate().equals(Optional.of(false));
       return "weighed "
@@ -20,7 +33,8 @@ final class NoteSentence {
           + " g"
           + (alone ? ", film alone" : "")
           + ", "
-          + weighed.at();
+          + when(weighed.at())
+          + weighed.samePlate().map(same -> same ? "" : ", another plate").orElse("");
     }
     if (note instanceof Note.Thickness thickness) {
       return "dry thickness " + thickness.um() + " \u00B5m";
@@ -37,7 +51,7 @@ final class NoteSentence {
       return FileWord.of(wrong.kind())
           + ", "
           + FileWord.of(wrong.where())
-          + wrong.at().map(at -> ", " + at).orElse("");
+          + wrong.at().map(at -> ", " + when(at)).orElse("");
     }
     if (note instanceof Note.Cooked cooked) {
       return "cook: "
@@ -49,12 +63,12 @@ final class NoteSentence {
     if (note instanceof Note.Poured poured) {
       return "pour: "
           + joined(
-              poured.at(),
+              poured.at().map(NoteSentence::when),
               part(poured.pouredG(), "", " g on one plate"),
               part(poured.tareG(), "plate ", " g"));
     }
     if (note instanceof Note.Moved moved) {
-      return "open faces: " + FileWord.of(moved.open()) + ", " + moved.at();
+      return "open faces: " + FileWord.of(moved.open()) + ", " + when(moved.at());
     }
     if (note instanceof Note.Rated rated) {
       return "rating " + rated.stars();
@@ -67,6 +81,13 @@ final class NoteSentence {
     }
     return ((Note.Several) note)
         .notes().stream().map(NoteSentence::of).collect(Collectors.joining("; "));
+  }
+
+  /** The clock's time as people say it; a time counted from the pour as it was typed. */
+  private static String when(String at) {
+    return MomentParser.lasting(at) instanceof Moment.ByTheClock clock
+        ? CLOCK.format(clock.time())
+        : at;
   }
 
   private static Optional<String> part(Optional<BigDecimal> number, String before, String unit) {
