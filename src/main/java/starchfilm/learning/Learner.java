@@ -57,15 +57,17 @@ final class Learner {
    *
    * @param trials the trials; those without weighings teach nothing here
    * @param folder where the workshop file lies
+   * @param requireWanted called before each simulation; throws where nobody wants the answer any
+   *     more
    * @return every plate at its best fit
    */
-  static Learner taughtBy(List<Trial> trials, Path folder) {
+  static Learner taughtBy(List<Trial> trials, Path folder, Runnable requireWanted) {
     List<Trial> weighed = trials.stream().filter(t -> !t.seen().weighings().isEmpty()).toList();
     SharedParameters untaught = SharedParameters.untaught();
     Learner learner =
         collected(
             weighed.parallelStream()
-                .map(trial -> first(trial, TrialName.from(folder, trial), untaught))
+                .map(trial -> first(trial, TrialName.from(folder, trial), untaught, requireWanted))
                 .toList(),
             List.of());
     SharedParameters used = learner.shared();
@@ -96,9 +98,10 @@ final class Learner {
         "learning did not settle in " + MOST_ROUNDS + " rounds over all plates");
   }
 
-  private static Outcome first(Trial trial, String file, SharedParameters untaught) {
+  private static Outcome first(
+      Trial trial, String file, SharedParameters untaught, Runnable requireWanted) {
     try {
-      PlateModel plate = new PlateModel(trial, trial.seen().weighings());
+      PlateModel plate = new PlateModel(trial, trial.seen().weighings(), requireWanted);
       PlateFit fit = PlateFit.of(plate.readings(), plate.before(untaught));
       return new Outcome(Optional.of(new Pupil(trial, file, plate, fit)), Optional.empty());
     } catch (IllegalArgumentException | IntegrationFailure e) {

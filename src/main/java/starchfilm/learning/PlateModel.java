@@ -28,11 +28,16 @@ final class PlateModel {
   private final double plasticiserVariance;
 
   PlateModel(Trial trial, List<Weighing> weighings) {
+    this(trial, weighings, () -> {});
+  }
+
+  /** A plate whose fit ends where {@code requireWanted}, called before each simulation, throws. */
+  PlateModel(Trial trial, List<Weighing> weighings, Runnable requireWanted) {
     Casting drying = trial.casting();
     List<Weighing> inOrder = new ArrayList<>(weighings);
     inOrder.sort(Comparator.comparingDouble(Weighing::timeS));
     key = PlateKey.of(trial, drying.composition());
-    readings = new PlateReadings(drying, inOrder);
+    readings = new PlateReadings(drying, inOrder, requireWanted);
     double[][] doubted =
         readings.simulation().doubted(ownShare(drying.pour().weighedKg().isPresent())).covariance();
     ownVariances = new double[VarianceShares.COUNT];

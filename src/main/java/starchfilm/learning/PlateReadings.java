@@ -29,6 +29,7 @@ final class PlateReadings {
   private static final int KEPT_CASES = 4;
 
   private final PlateSimulation simulation;
+  private final Runnable requireWanted;
   private final double[] timesS;
   private final double[] massesKg;
   private final double[] sdKg;
@@ -37,7 +38,8 @@ final class PlateReadings {
   private double[] lastSlopesAt = new double[0];
   private double[][] lastSlopes = new double[0][];
 
-  PlateReadings(Casting drying, List<Weighing> weighings) {
+  PlateReadings(Casting drying, List<Weighing> weighings, Runnable requireWanted) {
+    this.requireWanted = requireWanted;
     int count = weighings.size();
     timesS = new double[count];
     massesKg = new double[count];
@@ -80,6 +82,7 @@ final class PlateReadings {
       return known;
     }
     double[] fresh = new double[timesS.length];
+    requireWanted.run();
     simulation.filmMassesKg(full(deviations), fresh);
     lastCases.put(wanted, fresh);
     if (lastCases.size() > KEPT_CASES) {
@@ -116,6 +119,7 @@ final class PlateReadings {
       double[] moved = deviations.clone();
       double step = DERIVATIVE_STEP * VarianceShares.factor(factor).spread();
       moved[factor] += step;
+      requireWanted.run();
       simulation.filmMassesKg(full(moved), there);
       for (int reading = 0; reading < timesS.length; reading++) {
         slopes[reading][factor] = (there[reading] - here[reading]) / step;

@@ -75,9 +75,22 @@ public final class Workshop implements TrialKnowledge {
    * @return what they teach; what could not be learnt from is named in {@link #learnt}
    */
   public static Workshop taughtBy(Path folder, List<Trial> trials) {
-    Learner learner = Learner.taughtBy(trials, folder);
+    return taughtBy(folder, trials, () -> {});
+  }
+
+  /**
+   * Learns from trials, as long as somebody wants it.
+   *
+   * @param folder the folder they lie in, or in folders below it
+   * @param trials the trials; those without weighings and strips teach nothing
+   * @param requireWanted called before each step; what it throws ends the learning
+   * @return what they teach; what could not be learnt from is named in {@link #learnt}
+   */
+  public static Workshop taughtBy(Path folder, List<Trial> trials, Runnable requireWanted) {
+    Learner learner = Learner.taughtBy(trials, folder, requireWanted);
     StripTeacher strips = new StripTeacher();
     for (Trial trial : trials) {
+      requireWanted.run();
       strips.hear(trial, TrialName.from(folder, trial));
     }
     return new Workshop(

@@ -22,8 +22,8 @@ final class Headline {
    * The sentence at the head of a trial.
    *
    * @param trial the trial
-   * @return such as {@code Peelable about Thursday 16 April (3–5 days); dry through in the thick
-   *     spot after 6–9 days.}
+   * @return such as {@code Peelable Sat 28 Nov, about 9:00 (7–11); dry through in the thick spot
+   *     Sun 29 Nov (Sat 28 Nov to Tue 1 Dec).}
    */
   static String of(TrialForecast trial) {
     DryingVerdict verdict = trial.drying().verdict();
@@ -65,11 +65,7 @@ final class Headline {
     if (Double.isInfinite(band.middle())) {
       return "Peelable after " + Spans.rough(band) + ", if at all";
     }
-    return "Peelable "
-        + new PourCalendar(trial.trial().pouredAt()).about(band.middle())
-        + " ("
-        + Spans.rough(band)
-        + ")";
+    return "Peelable " + new PourCalendar(trial.trial().pouredAt()).range(band);
   }
 
   private static String dryThrough(TrialForecast trial) {
@@ -77,9 +73,11 @@ final class Headline {
     if (Double.isInfinite(band.low())) {
       return "the thick spot does not dry through within the time looked at";
     }
-    return "dry through in the thick spot after "
-        + Spans.rough(band)
-        + (Double.isInfinite(band.high()) ? ", and perhaps never" : "");
+    if (Double.isInfinite(band.middle())) {
+      return "dry through in the thick spot after " + Spans.rough(band) + ", and perhaps never";
+    }
+    return "dry through in the thick spot "
+        + new PourCalendar(trial.trial().pouredAt()).range(band);
   }
 
   /** How often it stays too soft to peel, where that is to be reckoned with; may be empty. */

@@ -109,18 +109,15 @@ public record PlateNow(
     if (band.high() <= nowS) {
       return "by now";
     }
-    String late =
-        Double.isInfinite(band.high())
-            ? "perhaps never"
-            : "in 9 of 10 cases by " + calendar.moment(band.high());
     if (band.low() <= nowS) {
-      return "any time now, " + late;
+      return "any time now, "
+          + (Double.isInfinite(band.high())
+              ? "perhaps never"
+              : "in 9 of 10 cases by " + calendar.byTheHour(band.high()));
     }
-    return calendar.moment(band.middle())
-        + ", not before "
-        + calendar.moment(band.low())
-        + ", "
-        + late;
+    return Double.isInfinite(band.middle())
+        ? "not before " + calendar.byTheHour(band.low()) + ", perhaps never"
+        : calendar.range(band);
   }
 
   private static double endS(TrialForecast forecast, double nowS) {

@@ -65,19 +65,19 @@ final class LearnPage {
     desk.bench()
         .learn(
             notebook.trials().size(),
-            beforeWriting -> learnt(desk.folder().root(), notebook, beforeWriting));
+            requireWanted -> learnt(desk.folder().root(), notebook, requireWanted));
     return underWay();
   }
 
-  private String learnt(Path root, Notebook notebook, Runnable beforeWriting) {
-    Workshop workshop = desk.useCases().learner().apply(root, notebook.trials());
+  private String learnt(Path root, Notebook notebook, Runnable requireWanted) {
+    Workshop workshop = desk.useCases().learner().from(root, notebook.trials(), requireWanted);
     if (!workshop.isTaught()) {
       throw new HttpError(
           422,
           "There is nothing to learn from yet: no sound trial has weighings that can be used, or"
               + " pulled strips. Two or three weighings in the first days teach most.");
     }
-    beforeWriting.run();
+    requireWanted.run();
     try {
       workshop.write();
     } catch (NotWrittenException e) {

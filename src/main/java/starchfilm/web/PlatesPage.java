@@ -97,10 +97,11 @@ final class PlatesPage {
     values.put("cards", cards);
     values.put("planned", planned);
     FlashMessages.Said said = desk.said().in(request.query());
-    boolean atCard = cards.stream().anyMatch(card -> card.said() == said);
+    boolean atCard = cards.stream().anyMatch(card -> card.said().equals(said));
     values.put("said", atCard ? FlashMessages.Said.NOTHING : said);
     values.put("pending", cards.stream().anyMatch(card -> card.state().equals("pending")));
-    return Response.page(retry == Retry.NONE ? 200 : 422, desk.html("plates", "plates", values));
+    return Response.page(
+        retry.equals(Retry.NONE) ? 200 : 422, desk.html("plates", "plates", values));
   }
 
   private Card card(Trial trial, Request request, long patienceMs, Retry retry) {

@@ -2,7 +2,6 @@ package starchfilm.web;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import starchfilm.advice.Adviser;
 import starchfilm.casting.trial.Trial;
@@ -26,5 +25,19 @@ public record UseCases(
     Function<Trial, TrialForecast> sketch,
     int sketchCases,
     Adviser adviser,
-    BiFunction<Path, List<Trial>, Workshop> learner,
-    Workshops workshops) {}
+    Learning learner,
+    Workshops workshops) {
+  /** Learns. */
+  @FunctionalInterface
+  public interface Learning {
+    /**
+     * Learns from the trials of a folder; writes nothing.
+     *
+     * @param folder the folder
+     * @param trials its trials
+     * @param requireWanted called before each step; throws where the reader stopped it
+     * @return what they teach
+     */
+    Workshop from(Path folder, List<Trial> trials, Runnable requireWanted);
+  }
+}

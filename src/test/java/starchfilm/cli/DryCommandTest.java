@@ -34,7 +34,7 @@ class DryCommandTest {
     assertThat(terminal.run("dry", BLEND)).isZero();
 
     assertThat(terminal.out())
-        .contains("Peelable about", "skin-dry", "dry-through", "grams on the plate", "+ weighed")
+        .contains("Peelable ", "skin-dry", "dry-through", "grams on the plate", "+ weighed")
         .contains("Cracks: ", "Mould: ")
         .doesNotContain("NaN", "Infinity");
     assertThat(terminal.out().lines()).allMatch(line -> line.length() <= 92);

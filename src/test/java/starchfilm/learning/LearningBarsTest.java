@@ -47,7 +47,7 @@ class LearningBarsTest {
     double truthS = SyntheticPlates.dryThroughS(next, TRUTH);
     Trial weighedOnce = SyntheticPlates.dried(next, TRUTH, 0.25);
     SharedParameters untaught = SharedParameters.untaught();
-    SharedParameters taught = Learner.taughtBy(first, Path.of("")).shared();
+    SharedParameters taught = Learner.taughtBy(first, Path.of(""), () -> {}).shared();
     return new Errors(
         error(SyntheticPlates.forecast(next, untaught).middle(), truthS),
         error(SyntheticPlates.forecast(next, taught).middle(), truthS),

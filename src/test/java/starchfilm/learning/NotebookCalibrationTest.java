@@ -59,7 +59,7 @@ class NotebookCalibrationTest {
     for (int i = 0; i < TAUGHT_PLATES; i++) {
       taught.add(SyntheticPlates.dried(bare.get(i), truths.get(i), SIX_WEIGHINGS));
     }
-    Learner learner = Learner.taughtBy(taught, Path.of(""));
+    Learner learner = Learner.taughtBy(taught, Path.of(""), () -> {});
     assertThat(learner.leftOut()).isEmpty();
 
     Trial heldOut = bare.get(TAUGHT_PLATES);

@@ -133,8 +133,8 @@ class ComparisonReportTest {
 
     assertThat(page.select(".headline").text())
         .isEqualTo(
-            "Peelable about Saturday 18 April (3–6 days); dry through in the thick spot after 5–9"
-                + " days.");
+            "Peelable Sat 18 Apr (Fri 17 Apr to Sun 19 Apr); dry through in the thick spot Mon 20 Apr"
+                + " (Sat 18 Apr to Wed 22 Apr).");
   }
 
   @Test
@@ -144,7 +144,7 @@ class ComparisonReportTest {
     undated.tried = false;
     Document page = Jsoup.parse(report.html(page(undated)));
 
-    assertThat(page.select(".headline").text()).startsWith("Peelable about day 4.4 (3–6 days);");
+    assertThat(page.select(".headline").text()).startsWith("Peelable after 4.4 days (3.3–5.9);");
     assertThat(page.select(".happened .none").text()).startsWith("Nothing noted yet.");
   }
 

@@ -58,9 +58,9 @@ final class RunningSite implements AutoCloseable {
                 new TrialForecaster(ParameterDistribution.textbook(), FEW_DRAWS)::sketch,
                 FEW_DRAWS,
                 new Adviser(RuleBook.packed(), Knowledge.textbook(), FEW_DRAWS),
-                (root, trials) -> {
+                (root, trials, requireWanted) -> {
                   beforeWork.run();
-                  return Workshop.taughtBy(root, trials);
+                  return Workshop.taughtBy(root, trials, requireWanted);
                 },
                 workshops));
     this.visitor = new Visitor(address());

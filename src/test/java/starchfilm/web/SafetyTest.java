@@ -115,7 +115,7 @@ class SafetyTest {
           .contains("frame-ancestors 'none'")
           .doesNotContain("unsafe");
       assertThat(answer.headers().firstValue("X-Content-Type-Options")).hasValue("nosniff");
-      assertThat(answer.headers().firstValue("Referrer-Policy")).hasValue("no-referrer");
+      assertThat(answer.headers().firstValue("Referrer-Policy")).hasValue("same-origin");
       assertThat(answer.headers().firstValue("Cache-Control")).hasValue("no-store");
     }
   }

@@ -118,7 +118,8 @@ class SavingInBrowserTest {
   @Test
   void whoStopsItIsToldThatAllIsSaved(Window window) throws InterruptedException {
     window.open(site, "/notebook");
-    window.send("Stop starchfilm");
+    window.fold("Stop starchfilm").click();
+    window.send("Stop it now");
     window.awaitHeading("starchfilm has stopped");
     window.checks().assertAccessible();
     window.picture("stopped");

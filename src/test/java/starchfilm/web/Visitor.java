@@ -29,6 +29,9 @@ final class Visitor {
   private final HttpClient client =
       HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
 
+  /** What the pages at the address gave to be kept. */
+  private volatile String cookie = "";
+
   Visitor(String address) {
     this.address = address;
   }
@@ -107,9 +110,20 @@ final class Visitor {
   }
 
   HttpResponse<String> send(HttpRequest.Builder request) {
+    boolean isHere =
+        address.startsWith("http://" + request.copy().build().uri().getAuthority() + "/");
+    if (isHere && !cookie.isEmpty()) {
+      request.header("Cookie", cookie);
+    }
     try {
-      return client.send(
-          request.timeout(Duration.ofSeconds(60)).build(), HttpResponse.BodyHandlers.ofString());
+      HttpResponse<String> answer =
+          client.send(
+              request.timeout(Duration.ofSeconds(60)).build(),
+              HttpResponse.BodyHandlers.ofString());
+      if (isHere) {
+        answer.headers().firstValue("Set-Cookie").ifPresent(set -> cookie = set.split(";", 2)[0]);
+      }
+      return answer;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (InterruptedException e) {

@@ -59,8 +59,8 @@ public final class Undo {
                 lines.addAll(gone(now, then));
                 return then;
               } catch (IOException e) {
-                throw NotWrittenException.because(
-                    file, WriteFailure.given(e), WriteFailure.mend(e));
+                WriteFailure why = WriteFailure.of(e);
+                throw NotWrittenException.because(file, why.given(), why.mend());
               }
             });
     return new TakenBack(lines, TrialFileText.version(after.get(0)), written.before());

@@ -4,8 +4,10 @@ import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * Moments after a pour, as dates where the pour was noted and as days where it was not.
@@ -21,8 +23,6 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
       DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
   private static final DateTimeFormatter FULL =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
-  private static final DateTimeFormatter LONG_DAY =
-      DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_AND_MONTH =
       DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
   private static final DateTimeFormatter WEEKDAY =
@@ -69,23 +69,71 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
       return "day " + Figures.two(afterPourS / DAY_S);
     }
     LocalDateTime at = at(afterPourS);
-    String date = (at.getYear() == pouredAt.get().getYear() ? DATE : DATE_AND_YEAR).format(at);
-    return afterPourS > PART_OF_DAY_UP_TO_S ? date : date + ", " + partOfDay(at.getHour());
+    return afterPourS > PART_OF_DAY_UP_TO_S ? date(at) : date(at) + ", " + partOfDay(at.getHour());
   }
 
   /**
-   * A moment for a sentence.
+   * A forecast moment with its range: by the hour where the range is shorter than a day, else by
+   * the day.
+   *
+   * @param afterPourS the band (s since the pour), its low end and middle finite
+   * @return such as {@code Sat 28 Nov, about 9:00 (7–11)}, {@code Sat 28 Nov, about 1:00 (Fri 22:00
+   *     to 4:00)}, {@code Sat 28 Nov (Thu 26 Nov to Tue 1 Dec)}, {@code Sat 28 Nov (Thu 26 Nov to
+   *     never)}; where the pour is not dated, {@code after 41 hours (28–62)}
+   */
+  public String range(Band afterPourS) {
+    double last = Double.isInfinite(afterPourS.high()) ? afterPourS.middle() : afterPourS.high();
+    if (pouredAt.isEmpty() || last > DATES_UP_TO_S) {
+      return "after " + Spans.of(afterPourS);
+    }
+    LocalDateTime low = hour(afterPourS.low());
+    LocalDateTime middle = hour(afterPourS.middle());
+    if (afterPourS.high() - afterPourS.low() >= DAY_S) {
+      String high = Double.isInfinite(afterPourS.high()) ? "never" : date(hour(afterPourS.high()));
+      String from = date(low).equals(date(middle)) ? "" : date(low) + " ";
+      return date(middle) + " (" + from + "to " + high + ")";
+    }
+    LocalDateTime high = hour(afterPourS.high());
+    String about = date(middle) + ", about " + middle.getHour() + ":00";
+    if (low.equals(middle) && high.equals(middle)) {
+      return about;
+    }
+    boolean oneDay = low.toLocalDate().equals(high.toLocalDate());
+    return about
+        + " ("
+        + (oneDay
+            ? low.getHour() + "\u2013" + high.getHour()
+            : clock(low, middle) + " to " + clock(high, middle))
+        + ")";
+  }
+
+  /**
+   * A moment by the hour.
    *
    * @param afterPourS time since the pour (s); finite
-   * @return such as {@code about Thursday 16 April} or {@code about day 3.4}
+   * @return such as {@code Sat 28 Nov, 11:00}; the date alone where the pour is long ago, or the
+   *     day where it is not dated
    */
-  public String about(double afterPourS) {
-    if (pouredAt.isEmpty() || afterPourS > DATES_UP_TO_S) {
-      return "about day " + Figures.two(afterPourS / DAY_S);
+  public String byTheHour(double afterPourS) {
+    if (pouredAt.isEmpty() || afterPourS > PART_OF_DAY_UP_TO_S) {
+      return moment(afterPourS);
     }
-    LocalDateTime at = at(afterPourS);
-    String part = afterPourS > PART_OF_DAY_UP_TO_S ? "" : ", " + partOfDay(at.getHour());
-    return "about " + LONG_DAY.format(at) + part;
+    LocalDateTime at = hour(afterPourS);
+    return date(at) + ", " + at.getHour() + ":00";
+  }
+
+  /** The nearest full hour. */
+  private LocalDateTime hour(double afterPourS) {
+    return at(afterPourS).plusMinutes(30).truncatedTo(ChronoUnit.HOURS);
+  }
+
+  private String date(LocalDateTime at) {
+    return (at.getYear() == pouredAt.orElseThrow().getYear() ? DATE : DATE_AND_YEAR).format(at);
+  }
+
+  private static String clock(LocalDateTime at, LocalDateTime middle) {
+    boolean sameDay = at.toLocalDate().equals(middle.toLocalDate());
+    return (sameDay ? "" : WEEKDAY.format(at) + " ") + at.getHour() + ":00";
   }
 
   /**
@@ -106,7 +154,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
 
   private static String partOfDay(int hour) {
     if (hour < 6) {
-      return "early";
+      return "before dawn";
     }
     if (hour < 12) {
       return "morning";

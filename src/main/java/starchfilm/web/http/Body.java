@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
 import org.apache.commons.fileupload.FileItemIterator;
 import org.apache.commons.fileupload.FileItemStream;
 import org.apache.commons.fileupload.FileUpload;
@@ -40,7 +42,50 @@ record Body(Fields fields, List<SentFile> files) {
     files = List.copyOf(files);
   }
 
-  static Body read(HttpExchange exchange) throws IOException {
+  /** A form of a stranger: nothing of it is kept. */
+  static final class WithoutToken extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final HttpError refusal;
+
+    WithoutToken(HttpError refusal) {
+      super(refusal);
+      this.refusal = refusal;
+    }
+
+    HttpError refusal() {
+      return refusal;
+    }
+  }
+
+  /**
+   * Reads a form.
+   *
+   * @param exchange the request
+   * @param requireToken refuses fields that do not carry the token; asked before any file is kept
+   * @return the form
+   * @throws WithoutToken where it is refused
+   * @throws IOException where the connection breaks
+   */
+  static Body read(HttpExchange exchange, Consumer<Fields> requireToken)
+      throws IOException, WithoutToken {
+    Body body = read(exchange, new TokenCheck(requireToken));
+    new TokenCheck(requireToken).on(body.fields());
+    return body;
+  }
+
+  private record TokenCheck(Consumer<Fields> require) {
+    void on(Fields fields) throws WithoutToken {
+      try {
+        require.accept(fields);
+      } catch (HttpError refusal) {
+        throw new WithoutToken(refusal);
+      }
+    }
+  }
+
+  private static Body read(HttpExchange exchange, TokenCheck token)
+      throws IOException, WithoutToken {
     String type =
         Optional.ofNullable(exchange.getRequestHeaders().getFirst("Content-Type")).orElse("");
     String plainType = type.toLowerCase(Locale.ROOT).split(";", 2)[0].strip();
@@ -49,7 +94,7 @@ record Body(Fields fields, List<SentFile> files) {
           new Body(
               Fields.parse(new String(bytes(exchange, MOST_TEXT_BYTES), StandardCharsets.UTF_8)),
               List.of());
-      case "multipart/form-data" -> parts(exchange, type);
+      case "multipart/form-data" -> parts(exchange, type, token);
       default -> {
         drain(exchange.getRequestBody());
         throw new HttpError(
@@ -60,16 +105,19 @@ record Body(Fields fields, List<SentFile> files) {
 
   private static byte[] bytes(HttpExchange exchange, int most) throws IOException {
     InputStream in = exchange.getRequestBody();
-    byte[] bytes = declaredLength(exchange) > most ? new byte[0] : in.readNBytes(most + 1);
-    if (declaredLength(exchange) > most || bytes.length > most) {
+    boolean tooLong = declaredLength(exchange).orElse(0) > most;
+    byte[] bytes = tooLong ? new byte[0] : in.readNBytes(most + 1);
+    if (tooLong || bytes.length > most) {
       throw tooLarge(in, most);
     }
     return bytes;
   }
 
-  private static Body parts(HttpExchange exchange, String type) throws IOException {
+  private static Body parts(HttpExchange exchange, String type, TokenCheck token)
+      throws IOException, WithoutToken {
     InputStream in = exchange.getRequestBody();
-    if (declaredLength(exchange) > MOST_FILE_BYTES) {
+    long length = declaredLength(exchange).orElse(-1);
+    if (length > MOST_FILE_BYTES) {
       throw tooLarge(in, MOST_FILE_BYTES);
     }
     FileUpload upload = new FileUpload();
@@ -78,9 +126,17 @@ record Body(Fields fields, List<SentFile> files) {
     Map<String, List<String>> texts = new LinkedHashMap<>();
     List<SentFile> files = new ArrayList<>();
     try {
-      FileItemIterator parts = upload.getItemIterator(new Sent(in, type, declaredLength(exchange)));
-      while (parts.hasNext()) {
+      FileItemIterator parts = upload.getItemIterator(new Sent(in, type, length));
+      for (int count = 1; parts.hasNext(); count++) {
+        if (count > MOST_PARTS) {
+          drain(in);
+          throw HttpError.malformed("The form has more than " + MOST_PARTS + " parts.");
+        }
         FileItemStream part = parts.next();
+        if (!part.isFormField()) {
+          // Our forms send the token first.
+          token.on(Fields.of(texts));
+        }
         byte[] bytes;
         try (InputStream content = part.openStream()) {
           bytes = content.readAllBytes();
@@ -94,10 +150,10 @@ record Body(Fields fields, List<SentFile> files) {
               new SentFile(
                   part.getFieldName(), Optional.ofNullable(part.getName()).orElse(""), bytes));
         }
-        if (texts.size() + files.size() > MOST_PARTS) {
-          throw HttpError.malformed("The form has more than " + MOST_PARTS + " parts.");
-        }
       }
+    } catch (WithoutToken e) {
+      drain(in);
+      throw e;
     } catch (FileUploadException | IOException | IllegalStateException e) {
       if (isTooLarge(e)) {
         throw tooLarge(in, MOST_FILE_BYTES);
@@ -119,10 +175,13 @@ record Body(Fields fields, List<SentFile> files) {
     return false;
   }
 
-  private static long declaredLength(HttpExchange exchange) {
+  /** How long the form is by its header; empty where that does not say. */
+  static OptionalLong declaredLength(HttpExchange exchange) {
     String length = exchange.getRequestHeaders().getFirst("Content-Length");
     try {
-      return length == null ? -1 : Long.parseLong(length.strip());
+      return length == null
+          ? OptionalLong.empty()
+          : OptionalLong.of(Long.parseLong(length.strip()));
     } catch (NumberFormatException e) {
       throw HttpError.malformed("The length of the form is not a number.");
     }

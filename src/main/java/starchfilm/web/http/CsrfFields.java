@@ -1,24 +1,59 @@
 package starchfilm.web.http;
 
+import java.nio.charset.StandardCharsets;
+import java.security.GeneralSecurityException;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.function.Supplier;
+import javax.crypto.Mac;
+import javax.crypto.spec.SecretKeySpec;
+
 /**
  * What marks a form as ours: every form of a page carries both fields, hidden.
  *
- * <p>Safe to share between threads.
+ * <p>Each visitor, a browser or another device, has a token of its own, made from what its cookie
+ * holds and a secret of this start. Safe to share between threads: each answers one visitor at a
+ * time.
  */
 public final class CsrfFields {
-  private final String token;
+  private static final String DIGEST = "HmacSHA256";
+  private static final int BYTES = 16;
 
-  CsrfFields(String token) {
-    this.token = token;
+  private final byte[] secret = Secret.ofMachine().getBytes(StandardCharsets.UTF_8);
+
+  @SuppressWarnings("ThreadLocalUsage") // one a server, as long-lived as its threads
+  private final ThreadLocal<String> visitor = new ThreadLocal<>();
+
+  CsrfFields() {}
+
+  /** Answers a visitor; the pages made meanwhile carry its token. */
+  <T> T serving(String visitor, Supplier<T> answer) {
+    this.visitor.set(visitor);
+    try {
+      return answer.get();
+    } finally {
+      this.visitor.remove();
+    }
   }
 
   /**
-   * The token that only pages of this start know.
+   * The token that only pages of this start know, and only this visitor's.
    *
    * @return value of the field {@code token}
    */
   public String token() {
-    return token;
+    String served = visitor.get();
+    if (served == null) {
+      throw new IllegalStateException("a form is made while no visitor is answered");
+    }
+    try {
+      Mac mac = Mac.getInstance(DIGEST);
+      mac.init(new SecretKeySpec(secret, DIGEST));
+      byte[] digest = mac.doFinal(served.getBytes(StandardCharsets.UTF_8));
+      return Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(digest, BYTES));
+    } catch (GeneralSecurityException e) {
+      throw new IllegalStateException("every Java platform has " + DIGEST, e);
+    }
   }
 
   /**

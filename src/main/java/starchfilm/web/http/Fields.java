@@ -28,9 +28,6 @@ public final class Fields {
    * @return the fields
    */
   static Fields of(Map<String, List<String>> values) {
-    if (values.size() > MOST) {
-      throw HttpError.malformed("The form has more than " + MOST + " fields; nothing was read.");
-    }
     Map<String, List<String>> copy = new LinkedHashMap<>();
     values.forEach((name, texts) -> copy.put(name, List.copyOf(texts)));
     return new Fields(copy);
@@ -46,11 +43,17 @@ public final class Fields {
   static Fields parse(String encoded) {
     Map<String, List<String>> values = new LinkedHashMap<>();
     int from = 0;
+    int count = 0;
     while (from < encoded.length()) {
       int end = encoded.indexOf('&', from);
       String pair = encoded.substring(from, end < 0 ? encoded.length() : end);
       from = end < 0 ? encoded.length() : end + 1;
       if (!pair.isEmpty()) {
+        // Counted while they are read: millions of names would fill the memory first.
+        if (++count > MOST) {
+          throw HttpError.malformed(
+              "The form has more than " + MOST + " fields; nothing was read.");
+        }
         int equals = pair.indexOf('=');
         String name = decoded(equals < 0 ? pair : pair.substring(0, equals));
         String text = decoded(equals < 0 ? "" : pair.substring(equals + 1));

@@ -15,38 +15,54 @@ import java.util.Set;
  * ours, a form must carry the token that only our own pages know and must not come from another
  * origin, and parts of pages are not handed to other sites. Other devices must show the key.
  *
- * <p>Our pages send no referrer, therefore browsers say {@code Origin: null} with their forms
- * (Fetch standard, "append a request Origin header"); such a form must at least not be marked as
- * coming from another site, and the token decides.
+ * <p>Our pages tell their origin with their forms. {@code Origin: null} comes from pages that hide
+ * theirs; it is taken only where the browser itself says that the page is ours ({@code
+ * Sec-Fetch-Site}). Who is refused here is told one sentence and nothing else: no path, no token.
  */
 final class Guard {
   static final String TOKEN_FIELD = "token";
-  private static final String COOKIE = "starchfilm-device";
+  private static final String VISITOR = "[A-Za-z0-9_-]{22}";
+  private static final String FROM = "Sec-Fetch-Site";
+
+  /** How long a browser keeps its cookie (s): thirty days. */
+  private static final int KEPT_S = 2_592_000;
 
   private final Set<String> hosts;
-  private final String token;
+  private final CsrfFields seal;
+  private final String cookie;
   private final Optional<OneTimeKey> key;
 
   /**
    * A guard.
    *
    * @param hosts the Host headers that mean this server, in lower case with the port
-   * @param token what every form of ours carries
+   * @param port the port; cookies of one machine's servers are told apart by it
+   * @param seal what every form of ours carries
    * @param key the key for other devices; empty where none are let in
    */
-  Guard(Set<String> hosts, String token, Optional<OneTimeKey> key) {
+  Guard(Set<String> hosts, int port, CsrfFields seal, Optional<OneTimeKey> key) {
     this.hosts = Set.copyOf(hosts);
-    this.token = token;
+    this.seal = seal;
+    this.cookie = "starchfilm-" + port;
     this.key = key;
   }
+
+  /**
+   * Who was let in.
+   *
+   * @param visitor what the visitor's cookie holds
+   * @param setCookie a cookie to be kept from now on
+   * @param redeemed true where a key was shown, and no page is due yet
+   */
+  record Admission(String visitor, Optional<String> setCookie, boolean redeemed) {}
 
   /**
    * Lets a request in or refuses it.
    *
    * @param exchange the request, its body not read yet
-   * @return where a key was shown, what to answer instead of the page
+   * @return who it is
    */
-  Optional<Response> admit(HttpExchange exchange) {
+  Admission admit(HttpExchange exchange) {
     Headers headers = exchange.getRequestHeaders();
     List<String> host = headers.getOrDefault("Host", List.of());
     if (host.size() != 1 || !hosts.contains(host.get(0).toLowerCase(Locale.ROOT))) {
@@ -58,7 +74,16 @@ final class Guard {
       throw new HttpError(403, "Another site may not use this notebook.");
     }
     if (exchange.getRemoteAddress().getAddress().isLoopbackAddress()) {
-      return Optional.empty();
+      return known(exchange)
+          .filter(visitor -> visitor.matches(VISITOR))
+          .findFirst()
+          .map(visitor -> new Admission(visitor, Optional.empty(), false))
+          .orElseGet(
+              () -> {
+                String visitor = Secret.ofMachine();
+                String kept = "; SameSite=Lax; Max-Age=" + KEPT_S;
+                return new Admission(visitor, Optional.of(cookie(visitor) + kept), false);
+              });
     }
     return admitDevice(exchange);
   }
@@ -71,23 +96,25 @@ final class Guard {
   void requireOwnOrigin(HttpExchange exchange) {
     Headers headers = exchange.getRequestHeaders();
     String origin = headers.getFirst("Origin");
-    boolean foreign = origin != null && !origin.equals("null") && !isOwn(origin);
+    boolean hidden = "null".equals(origin) && "same-origin".equals(headers.getFirst(FROM));
+    boolean foreign = origin != null && !hidden && !isOwn(origin);
     if (foreign || isOtherSite(headers)) {
       throw new HttpError(403, "Another site tried to change this notebook; nothing was changed.");
     }
   }
 
   /**
-   * Refuses a form that does not carry the token.
+   * Refuses a form that does not carry the token of the visitor being answered.
    *
    * @param posted the form's fields
    */
   void requireToken(Fields posted) {
-    if (!Secret.matches(token, posted.text(TOKEN_FIELD))) {
+    if (!Secret.matches(seal.token(), posted.text(TOKEN_FIELD))) {
       throw new HttpError(
           403,
-          "This form comes from before the program was started anew, or from elsewhere; nothing was"
-              + " changed. Open the page again and send the form from there.");
+          "This form comes from before the program was started anew, from elsewhere, or from a"
+              + " browser that keeps no cookies; nothing was changed. Open the page again and send the"
+              + " form from there.");
     }
   }
 
@@ -98,39 +125,41 @@ final class Guard {
 
   /** Browsers name the site a request comes from where the connection is trusted, as here. */
   private static boolean isOtherSite(Headers headers) {
-    String site = headers.getFirst("Sec-Fetch-Site");
+    String site = headers.getFirst(FROM);
     return "cross-site".equals(site) || "same-site".equals(site);
   }
 
-  private Optional<Response> admitDevice(HttpExchange exchange) {
+  private Admission admitDevice(HttpExchange exchange) {
     if (key.isEmpty()) {
       throw new HttpError(403, "This notebook is not shared.");
     }
-    if (cookies(exchange).anyMatch(key.get()::knows)) {
-      return Optional.empty();
+    Optional<String> device = known(exchange).filter(key.get()::knows).findFirst();
+    if (device.isPresent()) {
+      return new Admission(device.get(), Optional.empty(), false);
     }
     String query = Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse("");
-    Optional<String> device = key.get().redeem(Fields.parse(query).text("key"));
-    return Optional.of(
-        Response.seeOther("/")
-            .with(
-                "Set-Cookie",
-                COOKIE
-                    + "="
-                    + device.orElseThrow(
-                        () ->
-                            new HttpError(
-                                401,
-                                "This notebook lets in no one without its key. Open the address"
-                                    + " printed where it was started; each key works once."))
-                    + "; HttpOnly; SameSite=Strict; Path=/"));
+    String let =
+        key.get()
+            .redeem(Fields.parse(query).text("key"))
+            .orElseThrow(
+                () ->
+                    new HttpError(
+                        401,
+                        "This notebook lets in no one without its key. Open the address printed"
+                            + " where it was started; each key works once."));
+    return new Admission(let, Optional.of(cookie(let) + "; SameSite=Strict"), true);
   }
 
-  private static java.util.stream.Stream<String> cookies(HttpExchange exchange) {
+  private String cookie(String visitor) {
+    return cookie + "=" + visitor + "; HttpOnly; Path=/";
+  }
+
+  /** What the visitor's cookies of this server hold. */
+  private java.util.stream.Stream<String> known(HttpExchange exchange) {
     return exchange.getRequestHeaders().getOrDefault("Cookie", List.of()).stream()
         .flatMap(line -> java.util.Arrays.stream(line.split(";")))
         .map(String::strip)
-        .filter(cookie -> cookie.startsWith(COOKIE + "="))
-        .map(cookie -> cookie.substring(COOKIE.length() + 1));
+        .filter(sent -> sent.startsWith(cookie + "="))
+        .map(sent -> sent.substring(cookie.length() + 1));
   }
 }

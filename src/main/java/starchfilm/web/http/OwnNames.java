@@ -56,7 +56,8 @@ final class OwnNames {
     return List.copyOf(addresses);
   }
 
-  private static List<String> networkAddresses() {
+  /** The addresses of this machine on its networks. */
+  static List<String> networkAddresses() {
     List<String> found = new ArrayList<>();
     try {
       for (NetworkInterface network : Collections.list(NetworkInterface.getNetworkInterfaces())) {

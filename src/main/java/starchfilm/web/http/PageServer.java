@@ -5,41 +5,38 @@ import java.io.IOException;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 
 /**
  * Serves pages on this machine until it is closed.
  *
- * <p>Only this machine can reach it, unless other devices are let in with a key. A fixed number of
- * threads answers; requests beyond wait their turn.
+ * <p>Only this machine can reach it, unless other devices are let in with a key. Each address has a
+ * fixed number of threads of its own, so that strangers on the network cannot keep this machine
+ * waiting; requests beyond wait their turn.
  */
 public final class PageServer implements AutoCloseable {
-  private static final int THREADS = 8;
   private static final int LONGEST_REQUEST_S = 60;
   private static final int WAITING_CONNECTIONS = 200;
 
   /** How long a stop waits for what is being saved. */
   private static final int PATIENCE_S = 10;
 
-  private final HttpServer server;
-  private final ExecutorService threads;
+  private final List<HttpServer> servers;
+  private final List<RequestThreads> threads;
   private final RequestHandler front;
   private final Optional<OneTimeKey> key;
   private final List<String> addresses;
 
   private PageServer(
-      HttpServer server,
-      ExecutorService threads,
+      List<HttpServer> servers,
+      List<RequestThreads> threads,
       RequestHandler front,
       Optional<OneTimeKey> key,
       List<String> addresses) {
-    this.server = server;
+    this.servers = servers;
     this.threads = threads;
     this.front = front;
     this.key = key;
@@ -58,22 +55,47 @@ public final class PageServer implements AutoCloseable {
   public static PageServer start(Serving serving, Function<CsrfFields, Site> site)
       throws IOException {
     tellTheLibrary();
-    // A null address means every address of this machine.
-    InetAddress reach = serving.lan() ? null : InetAddress.getLoopbackAddress();
-    HttpServer server =
-        HttpServer.create(new InetSocketAddress(reach, serving.port()), WAITING_CONNECTIONS);
-    int port = server.getAddress().getPort();
+    List<HttpServer> servers = new ArrayList<>();
+    try {
+      servers.add(bound(InetAddress.getLoopbackAddress(), serving.port()));
+      int port = servers.get(0).getAddress().getPort();
+      if (serving.lan()) {
+        for (String address : OwnNames.networkAddresses()) {
+          servers.add(bound(InetAddress.getByName(address), port));
+        }
+      }
+      return started(servers, port, serving, site);
+    } catch (IOException | RuntimeException e) {
+      servers.forEach(server -> server.stop(0));
+      throw e;
+    }
+  }
+
+  private static HttpServer bound(InetAddress address, int port) throws IOException {
+    return HttpServer.create(new InetSocketAddress(address, port), WAITING_CONNECTIONS);
+  }
+
+  private static PageServer started(
+      List<HttpServer> servers, int port, Serving serving, Function<CsrfFields, Site> site) {
     Optional<OneTimeKey> key =
         serving.lan() ? Optional.of(new OneTimeKey(serving.newKey())) : Optional.empty();
-    String token = Secret.ofMachine();
-    Guard guard = new Guard(OwnNames.hosts(port, serving.lan()), token, key);
-    RequestHandler front =
-        new RequestHandler(guard, site.apply(new CsrfFields(token)), serving.troubles());
-    ExecutorService threads = Executors.newFixedThreadPool(THREADS, new Named());
-    server.createContext("/", front);
-    server.setExecutor(threads);
-    server.start();
-    return new PageServer(server, threads, front, key, OwnNames.addresses(port, serving.lan()));
+    CsrfFields seal = new CsrfFields();
+    Guard guard = new Guard(OwnNames.hosts(port, serving.lan()), port, seal, key);
+    RequestHandler front = new RequestHandler(guard, seal, site.apply(seal), serving.troubles());
+    List<RequestThreads> threads = new ArrayList<>();
+    for (HttpServer server : servers) {
+      RequestThreads own = new RequestThreads();
+      threads.add(own);
+      server.createContext(
+          "/",
+          exchange -> {
+            own.headersAreIn();
+            front.handle(exchange);
+          });
+      server.setExecutor(own);
+      server.start();
+    }
+    return new PageServer(servers, threads, front, key, OwnNames.addresses(port, serving.lan()));
   }
 
   /**
@@ -105,13 +127,8 @@ public final class PageServer implements AutoCloseable {
   @Override
   public void close() {
     front.close(PATIENCE_S);
-    server.stop(0);
-    threads.shutdown();
-    try {
-      threads.awaitTermination(1, TimeUnit.SECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    servers.forEach(server -> server.stop(0));
+    threads.forEach(RequestThreads::close);
   }
 
   /**
@@ -128,17 +145,6 @@ public final class PageServer implements AutoCloseable {
   private static void setUnlessGiven(String name, String value) {
     if (System.getProperty(name) == null) {
       System.setProperty(name, value);
-    }
-  }
-
-  private static final class Named implements java.util.concurrent.ThreadFactory {
-    private final AtomicInteger count = new AtomicInteger();
-
-    @Override
-    public Thread newThread(Runnable work) {
-      Thread thread = new Thread(work, "page-" + count.incrementAndGet());
-      thread.setDaemon(true);
-      return thread;
     }
   }
 }

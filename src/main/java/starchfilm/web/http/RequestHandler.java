@@ -26,14 +26,23 @@ final class RequestHandler implements HttpHandler {
 
   private static final int AT_ONCE = 10_000;
 
+  /** Larger forms than this are read a few at a time, since they are held in memory (bytes). */
+  private static final long LARGE_BYTES = 1_000_000;
+
+  private static final int LARGE_AT_ONCE = 2;
+  private static final int PATIENCE_S = 20;
+
   private final Guard guard;
+  private final CsrfFields seal;
   private final Site site;
   private final Consumer<Throwable> troubles;
   private final IdempotencyFilter onceOnly = new IdempotencyFilter();
   private final Semaphore underWay = new Semaphore(AT_ONCE);
+  private final Semaphore large = new Semaphore(LARGE_AT_ONCE);
 
-  RequestHandler(Guard guard, Site site, Consumer<Throwable> troubles) {
+  RequestHandler(Guard guard, CsrfFields seal, Site site, Consumer<Throwable> troubles) {
     this.guard = guard;
+    this.seal = seal;
     this.site = site;
     this.troubles = troubles;
   }
@@ -47,6 +56,8 @@ final class RequestHandler implements HttpHandler {
     }
     try (exchange) {
       send(exchange, answer(exchange));
+    } catch (BrokenOff e) {
+      throw new IOException("the sender broke off", e.getCause());
     } finally {
       underWay.release();
     }
@@ -61,12 +72,41 @@ final class RequestHandler implements HttpHandler {
     }
   }
 
-  private Response answer(HttpExchange exchange) throws IOException {
+  /** The sender broke off; there is nobody to answer. */
+  private static final class BrokenOff extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    BrokenOff(IOException cause) {
+      super(cause);
+    }
+  }
+
+  private Response answer(HttpExchange exchange) {
     boolean partial = "true".equals(exchange.getRequestHeaders().getFirst("HX-Request"));
+    Guard.Admission visitor;
+    try {
+      visitor = guard.admit(exchange);
+    } catch (HttpError refusal) {
+      return bare(refusal);
+    }
+    Response answer =
+        visitor.redeemed()
+            ? Response.seeOther("/")
+            : seal.serving(visitor.visitor(), () -> answerVisitor(exchange, partial));
+    return visitor
+        .setCookie()
+        .filter(cookie -> !answer.headers().getOrDefault("Cache-Control", "").contains("immutable"))
+        .map(cookie -> answer.with("Set-Cookie", cookie))
+        .orElse(answer);
+  }
+
+  private Response answerVisitor(HttpExchange exchange, boolean partial) {
     try {
       return carriedOut(exchange, partial);
     } catch (HttpError refusal) {
       return errorPage(refusal, partial);
+    } catch (IOException e) {
+      throw new BrokenOff(e);
     } catch (RuntimeException | Error e) {
       troubles.accept(e);
       return errorPage(
@@ -84,18 +124,19 @@ final class RequestHandler implements HttpHandler {
     } catch (RuntimeException e) {
       // Then the sentence alone has to do.
       troubles.accept(e);
-      return new Response(
-          refusal.status(),
-          Map.of("Content-Type", "text/plain; charset=utf-8", "Cache-Control", "no-store"),
-          refusal.sentence().getBytes(StandardCharsets.UTF_8));
+      return bare(refusal);
     }
   }
 
+  /** A sentence and nothing else: for those who may not see a page of ours. */
+  private static Response bare(HttpError refusal) {
+    return new Response(
+        refusal.status(),
+        Map.of("Content-Type", "text/plain; charset=utf-8", "Cache-Control", "no-store"),
+        refusal.sentence().getBytes(StandardCharsets.UTF_8));
+  }
+
   private Response carriedOut(HttpExchange exchange, boolean partial) throws IOException {
-    Optional<Response> instead = guard.admit(exchange);
-    if (instead.isPresent()) {
-      return instead.get();
-    }
     String method = exchange.getRequestMethod();
     Handler answer = site.routes().find(method, exchange.getRequestURI().getPath());
     Fields query =
@@ -103,10 +144,38 @@ final class RequestHandler implements HttpHandler {
     if (!method.equals("POST")) {
       return answer.to(request(exchange, query, new Body(Fields.NONE, List.of()), partial));
     }
-    guard.requireOwnOrigin(exchange);
-    Body body = Body.read(exchange);
-    guard.requireToken(body.fields());
-    return onceOnly.answer(body, () -> answer.to(request(exchange, query, body, partial)));
+    try {
+      guard.requireOwnOrigin(exchange);
+    } catch (HttpError refusal) {
+      return bare(refusal);
+    }
+    boolean isLarge = Body.declaredLength(exchange).orElse(LARGE_BYTES) >= LARGE_BYTES;
+    if (isLarge && !acquired(large)) {
+      throw new HttpError(
+          503, "Other large forms are being read; nothing was saved. Send it again in a minute.");
+    }
+    try {
+      Body body;
+      try {
+        body = Body.read(exchange, guard::requireToken);
+      } catch (Body.WithoutToken e) {
+        return bare(e.refusal());
+      }
+      return onceOnly.answer(body, () -> answer.to(request(exchange, query, body, partial)));
+    } finally {
+      if (isLarge) {
+        large.release();
+      }
+    }
+  }
+
+  private static boolean acquired(Semaphore permits) {
+    try {
+      return permits.tryAcquire(PATIENCE_S, TimeUnit.SECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
   }
 
   private static Request request(HttpExchange exchange, Fields query, Body body, boolean partial) {
@@ -137,7 +206,7 @@ final class RequestHandler implements HttpHandler {
     Headers headers = exchange.getResponseHeaders();
     headers.set("Content-Security-Policy", CONTENT_SECURITY_POLICY);
     headers.set("X-Content-Type-Options", "nosniff");
-    headers.set("Referrer-Policy", "no-referrer");
+    headers.set("Referrer-Policy", "same-origin");
     headers.set("Cross-Origin-Opener-Policy", "same-origin");
     headers.set("Cross-Origin-Resource-Policy", "same-origin");
     response.headers().forEach(headers::set);

@@ -69,8 +69,8 @@ public final class Workbench implements AutoCloseable {
    * Starts to learn, unless that is under way.
    *
    * @param trials from how many trials
-   * @param lesson learns, and gives the address that says so; it is handed what to call before it
-   *     writes
+   * @param lesson learns, and gives the address that says so; it is handed what to call before each
+   *     step and before it writes
    */
   public synchronized void learn(int trials, Function<Runnable, String> lesson) {
     if (learning().stream().anyMatch(work -> work.endsWithin(0))) {

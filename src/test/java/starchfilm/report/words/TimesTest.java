@@ -47,13 +47,29 @@ class TimesTest {
     assertThat(dated.moment(15 * HOUR)).isEqualTo("Tue 29 Dec, morning");
     assertThat(dated.moment(3.5 * DAY)).isEqualTo("Fri 1 Jan 2027");
     assertThat(dated.moment(NEVER)).isEqualTo("never");
-    assertThat(dated.about(6 * DAY)).isEqualTo("about Sunday 3 January");
+    assertThat(dated.byTheHour(15 * HOUR)).isEqualTo("Tue 29 Dec, 10:00");
+    assertThat(dated.byTheHour(6 * DAY)).isEqualTo("Sun 3 Jan 2027");
+  }
+
+  @Test
+  void aRangeOfDatesIsSaidOneWay() {
+    assertThat(dated.range(new Band(12.4 * HOUR, 14.6 * HOUR, 16.6 * HOUR)))
+        .isEqualTo("Tue 29 Dec, about 9:00 (7–11)");
+    assertThat(dated.range(new Band(14.4 * HOUR, 14.6 * HOUR, 14.7 * HOUR)))
+        .isEqualTo("Tue 29 Dec, about 9:00");
+    assertThat(dated.range(new Band(3.6 * HOUR, 6.6 * HOUR, 9.6 * HOUR)))
+        .isEqualTo("Tue 29 Dec, about 1:00 (Mon 22:00 to 4:00)");
+    assertThat(dated.range(new Band(1.5 * DAY, 2 * DAY, 3 * DAY)))
+        .isEqualTo("Wed 30 Dec (to Thu 31 Dec)");
+    assertThat(dated.range(new Band(2 * DAY, 3 * DAY, NEVER)))
+        .isEqualTo("Thu 31 Dec (Wed 30 Dec to never)");
+    assertThat(PourCalendar.undated().range(new Band(28 * HOUR, 41 * HOUR, 62 * HOUR)))
+        .isEqualTo("after 41 hours (28–62)");
   }
 
   @Test
   void undatedPoursCountDays() {
     assertThat(PourCalendar.undated().moment(3.4 * DAY)).isEqualTo("day 3.4");
-    assertThat(PourCalendar.undated().about(3.4 * DAY)).isEqualTo("about day 3.4");
     assertThat(PourCalendar.undated().tick(DAY, DAY)).isEmpty();
   }
 
