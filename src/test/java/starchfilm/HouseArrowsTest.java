@@ -68,11 +68,12 @@ class HouseArrowsTest {
       learning             numerics.diffusion material.ingredient material.recipe material.air \
                            casting drying drying.uncertainty film casting.trial files.json \
                            files.findings files.notebook files.saving forecast learning.summary
+      change               material.ingredient material.recipe casting film
       planning             material.ingredient material.recipe casting drying drying.uncertainty \
                            film
       advice               material.ingredient material.recipe material.air \
                            casting drying drying.uncertainty film film.risk casting.trial forecast \
-                           files.json
+                           change files.json
       request              material.ingredient material.recipe material.air casting jar.assay \
                            jar.reagent jar.recovery files.amount files.findings files.notebook \
                            files.roomlog film learning planning

@@ -13,7 +13,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import starchfilm.advice.Adjustment;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.Contrast;
 import starchfilm.advice.Diagnosis;
@@ -27,6 +26,7 @@ import starchfilm.advice.TrialAdvice;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.Change;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
@@ -326,8 +326,7 @@ class TripwireRegressionTest {
     found.text(
         casting,
         "advice",
-        words(
-            next.stream().flatMap(each -> each.adjustments().stream()).map(Adjustment::tableName)));
+        words(next.stream().flatMap(each -> each.adjustments().stream()).map(Change::tableName)));
     if (next.isPresent()) {
       band(
           casting,

@@ -2,10 +2,7 @@ package starchfilm.advice;
 
 import static starchfilm.numerics.units.Units.MINUTE_S;
 
-import java.util.Map;
 import java.util.function.ToDoubleFunction;
-import starchfilm.casting.Casting;
-import starchfilm.material.ingredient.CookGuide;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
 import starchfilm.numerics.units.Units;
@@ -18,7 +15,6 @@ import starchfilm.numerics.units.Units;
  * costs under a twelfth of the strength does not show, a quarter does (judged).
  */
 final class CookCauses {
-  private static final double TRACE = 0.02;
   private static final double ENOUGH_OF_THE_TIME = 0.8;
   private static final double FAR_TOO_SHORT = 0.4;
   private static final double FAR_TOO_HOT_K = 6;
@@ -141,25 +137,7 @@ final class CookCauses {
     return cook.durationS().value() / MINUTE_S;
   }
 
-  /** The largest figure among the kinds in the pot; a blend is cooked for its hardest kind. */
   private static double worst(FaultContext scene, ToDoubleFunction<StarchKind> figure) {
-    return worst(scene.setup(), figure);
-  }
-
-  static double worst(Casting setup, ToDoubleFunction<StarchKind> figure) {
-    return setup.composition().starchShares().entrySet().stream()
-        .filter(kind -> kind.getValue() > TRACE)
-        .map(Map.Entry::getKey)
-        .mapToDouble(figure)
-        .max()
-        .orElseThrow();
-  }
-
-  /** Whether an open pan can cook all kinds in the pot. */
-  static boolean openPanWorks(Casting setup) {
-    return setup.composition().starchShares().entrySet().stream()
-        .filter(kind -> kind.getValue() > TRACE)
-        .map(kind -> kind.getKey().cookGuide())
-        .allMatch(CookGuide::openPanWorks);
+    return scene.setup().composition().most(figure);
   }
 }

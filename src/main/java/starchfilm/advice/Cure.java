@@ -1,5 +1,6 @@
 package starchfilm.advice;
 
+import starchfilm.change.Change;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -9,4 +10,4 @@ import starchfilm.numerics.evidence.Source;
  * @param adjustment what a person can turn to do so
  * @param source why that helps
  */
-public record Cure(Cause cause, Adjustment adjustment, Source source) {}
+public record Cure(Cause cause, Change adjustment, Source source) {}

@@ -2,9 +2,8 @@ package starchfilm.advice;
 
 import java.util.Optional;
 import starchfilm.advice.Cause.PutRight;
+import starchfilm.casting.Setting;
 import starchfilm.film.PlasticiserWindow;
-import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Ingredient;
 
 /**
  * Glycerol, and the salt that comes with it.
@@ -92,7 +91,7 @@ final class GlycerolCauses {
   static Optional<PutRight> comfortable(FaultContext scene) {
     return Optional.of(
         new PutRight(
-            scene.setup().with(withGlycerol(scene.setup().composition())),
+            Setting.GLYCEROL.set(scene.setup(), COMFORTABLE),
             "with " + Told.level(COMFORTABLE) + " glycerol"));
   }
 
@@ -102,9 +101,5 @@ final class GlycerolCauses {
 
   private static boolean notedAmount(FaultContext scene) {
     return scene.notes(GLYCEROL + ".mass_g");
-  }
-
-  private static Composition withGlycerol(Composition paste) {
-    return paste.with(Ingredient.GLYCEROL, COMFORTABLE * paste.dryStarch());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
+import starchfilm.change.Change;
 import starchfilm.film.FilmCaution;
 
 /**
@@ -19,7 +20,7 @@ import starchfilm.film.FilmCaution;
  * @param after what it expects with the changes
  */
 public record NextTrial(
-    List<Adjustment> adjustments,
+    List<Change> adjustments,
     List<String> changes,
     Casting setup,
     OptionalDouble waitUntilS,

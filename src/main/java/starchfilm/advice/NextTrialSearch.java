@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Spot;
+import starchfilm.change.Change;
 import starchfilm.drying.Milestone;
 
 /**
@@ -46,7 +47,7 @@ final class NextTrialSearch {
   record Suspected(FaultContext scene, List<Suspicion> suspicions) {}
 
   /** A state of the search: the scenes after the steps so far. */
-  private record State(List<Step> steps, List<FaultContext> scenes, double worth) {}
+  private record State(List<AdvisedStep> steps, List<FaultContext> scenes, double worth) {}
 
   NextTrialSearch(RuleBook book, List<DryingPlace> otherPlaces, List<Suspected> suspected) {
     this.book = book;
@@ -55,7 +56,7 @@ final class NextTrialSearch {
   }
 
   /** The steps to take, one or two, and the scenes after them. */
-  record Found(List<Step> steps, List<FaultContext> scenes) {}
+  record Found(List<AdvisedStep> steps, List<FaultContext> scenes) {}
 
   /** What to take; empty where nothing helps enough. */
   Optional<Found> find() {
@@ -79,9 +80,9 @@ final class NextTrialSearch {
 
   private Optional<State> best(State from) {
     State best = null;
-    for (Adjustment adjustment : candidates(from)) {
+    for (Change adjustment : candidates(from)) {
       double cost = STEP_WEIGHT * from.steps().size();
-      for (Step step : adjustment.steps(from.scenes().get(0), otherPlaces)) {
+      for (AdvisedStep step : AdvisedStep.of(adjustment, from.scenes().get(0), otherPlaces)) {
         List<FaultContext> scenes = step.appliedTo(from.scenes());
         double atMost = -trouble(scenes) - cost;
         cost += STEP_WEIGHT;
@@ -91,7 +92,7 @@ final class NextTrialSearch {
         }
         double worth = atMost - newTrouble(suspected.get(0).scene(), scenes.get(0));
         if (best == null || worth > best.worth()) {
-          List<Step> steps = new ArrayList<>(from.steps());
+          List<AdvisedStep> steps = new ArrayList<>(from.steps());
           steps.add(step);
           best = new State(List.copyOf(steps), scenes, worth);
         }
@@ -100,15 +101,15 @@ final class NextTrialSearch {
     return Optional.ofNullable(best);
   }
 
-  private Set<Adjustment> candidates(State from) {
-    Set<Adjustment> candidates = EnumSet.noneOf(Adjustment.class);
+  private Set<Change> candidates(State from) {
+    Set<Change> candidates = EnumSet.noneOf(Change.class);
     for (Suspected each : suspected) {
       for (Suspicion suspicion : each.suspicions()) {
         candidates.addAll(book.answersTo(suspicion.cause()));
       }
     }
-    for (Step step : from.steps()) {
-      candidates.removeIf(other -> other.thing() == step.adjustment().thing());
+    for (AdvisedStep step : from.steps()) {
+      candidates.removeIf(other -> other.thing() == step.change().thing());
     }
     return candidates;
   }

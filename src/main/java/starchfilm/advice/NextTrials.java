@@ -14,6 +14,7 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.Change;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
 
@@ -64,10 +65,10 @@ final class NextTrials {
             new ForecastCache(trial.casting(), knowledge),
             OptionalDouble.empty());
     double now = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-    List<Adjustment> quicker = new ArrayList<>(book.answersTo(Cause.POURED_TOO_THICK));
+    List<Change> quicker = new ArrayList<>(book.answersTo(Cause.POURED_TOO_THICK));
     quicker.addAll(book.answersTo(Cause.SLOW_ROOM));
-    for (Adjustment adjustment : quicker) {
-      for (Step step : adjustment.steps(scene, places(notebook))) {
+    for (Change adjustment : quicker) {
+      for (AdvisedStep step : AdvisedStep.of(adjustment, scene, places(notebook))) {
         FaultContext changed = step.appliedTo(List.of(scene)).get(0);
         double then = changed.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
         if (then <= (1 - SOONER_BY) * now && NextTrialSearch.newTrouble(scene, changed) == 0) {
@@ -80,18 +81,18 @@ final class NextTrials {
   }
 
   private NextTrial next(
-      List<Step> steps,
+      List<AdvisedStep> steps,
       ForecastCache outlook,
       List<String> against,
       List<String> aims,
       TrialForecast forecast) {
     return new NextTrial(
-        steps.stream().map(Step::adjustment).toList(),
-        steps.stream().map(Step::words).toList(),
+        steps.stream().map(AdvisedStep::change).toList(),
+        steps.stream().map(AdvisedStep::words).toList(),
         outlook.setup(),
         steps.stream()
             .filter(step -> step.waitUntilS().isPresent())
-            .map(Step::waitUntilS)
+            .map(AdvisedStep::waitUntilS)
             .findFirst()
             .orElse(OptionalDouble.empty()),
         against,
@@ -100,7 +101,7 @@ final class NextTrials {
         Expectation.of(outlook, knowledge, draws));
   }
 
-  private List<String> causes(List<Step> steps, List<Suspected> suspected) {
+  private List<String> causes(List<AdvisedStep> steps, List<Suspected> suspected) {
     Set<String> causes = new LinkedHashSet<>();
     for (Suspected each : suspected) {
       for (Suspicion suspicion : each.suspicions()) {
@@ -112,9 +113,9 @@ final class NextTrials {
     return List.copyOf(causes);
   }
 
-  private boolean answered(Suspicion suspicion, List<Step> steps) {
-    List<Adjustment> answers = book.answersTo(suspicion.cause());
-    return steps.stream().anyMatch(step -> answers.contains(step.adjustment()));
+  private boolean answered(Suspicion suspicion, List<AdvisedStep> steps) {
+    List<Change> answers = book.answersTo(suspicion.cause());
+    return steps.stream().anyMatch(step -> answers.contains(step.change()));
   }
 
   /** What the steps do to the measures that the causes they answer were held against. */

@@ -87,7 +87,7 @@ final class PlateCauses {
     }
     PlateMaterial material = scene.setup().plate().material();
     return Reading.of(
-        grip(material),
+        material.grip(),
         0,
         1,
         "starch film clings to " + material.tradeName() + " " + manner(material));
@@ -99,26 +99,16 @@ final class PlateCauses {
     }
     PlateMaterial material = scene.setup().plate().material();
     return Reading.of(
-        grip(material) == 0 ? SLIPPERY : 0,
+        material.grip() == 0 ? SLIPPERY : 0,
         0,
         1,
-        grip(material) == 0
+        material.grip() == 0
             ? material.tradeName() + " may let the film go before it is dry"
             : material.tradeName() + " holds the film until it is dry");
   }
 
-  /** How hard film clings: 0 hardly to 1 hard; judged. */
-  static double grip(PlateMaterial material) {
-    return switch (material) {
-      case PTFE, SILICONE, POLYPROPYLENE -> 0;
-      case ACRYLIC, LAMINATE -> 0.3;
-      case GLASS -> 0.6;
-      case STEEL -> 0.8;
-    };
-  }
-
   private static String manner(PlateMaterial material) {
-    double grip = grip(material);
+    double grip = material.grip();
     return grip == 0 ? "hardly" : grip < 0.5 ? "a little" : grip < 0.7 ? "sometimes" : "hard";
   }
 

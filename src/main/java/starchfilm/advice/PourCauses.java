@@ -4,6 +4,7 @@ import java.util.Optional;
 import starchfilm.advice.Cause.PutRight;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Pour;
+import starchfilm.change.Limits;
 import starchfilm.material.recipe.Composition;
 
 /**
@@ -20,8 +21,6 @@ final class PourCauses {
   private static final double TENDER_EDGE_M = 50e-6;
   private static final double FRAIL_EDGE_M = 20e-6;
   private static final double STURDY_EDGE_M = 80e-6;
-  private static final double NEARLY_LEVEL = 0.05;
-  private static final double LEVEL_ENOUGH = 0.10;
   private static final double FAR_FROM_LEVEL = 0.35;
   private static final double FLOWS_K = 333.15;
   private static final double SETS_K = 313.15;
@@ -84,7 +83,7 @@ final class PourCauses {
     }
     return Reading.of(
         unevenness,
-        LEVEL_ENOUGH,
+        Limits.LEVEL,
         FAR_FROM_LEVEL,
         "thin edge and thick spot lie "
             + Told.percent(unevenness)
@@ -92,12 +91,12 @@ final class PourCauses {
   }
 
   static Optional<PutRight> level(FaultContext scene) {
-    if (!scene.notes("pour.unevenness_pct") || scene.setup().pour().unevenness() <= NEARLY_LEVEL) {
+    if (!scene.notes("pour.unevenness_pct") || scene.setup().pour().unevenness() <= Limits.LEVEL) {
       return Optional.empty();
     }
     return Optional.of(
         new PutRight(
-            scene.setup().with(scene.setup().pour().withUnevenness(NEARLY_LEVEL)),
+            scene.setup().with(scene.setup().pour().withUnevenness(Limits.LEVEL)),
             "on a level plate"));
   }
 

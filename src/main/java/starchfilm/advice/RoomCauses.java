@@ -25,7 +25,6 @@ import starchfilm.material.air.WagnerPruss1993;
  */
 final class RoomCauses {
   private static final SaturationPressure SATURATION = new WagnerPruss1993();
-  private static final double STILL_M_PER_S = 0.1;
 
   private static final double STILL_ROOM_KG_PER_M2H = 0.07;
   private static final double FAN_KG_PER_M2H = 0.2;
@@ -68,14 +67,15 @@ final class RoomCauses {
 
   static Optional<PutRight> calm(FaultContext scene) {
     AirState air = meanAir(scene);
-    if (air.relativeHumidity() >= CALM_HUMIDITY && air.speedMPerS() <= STILL_M_PER_S) {
+    if (air.relativeHumidity() >= CALM_HUMIDITY
+        && air.speedMPerS() <= DryingPlace.STILL_AIR_M_PER_S) {
       return Optional.empty();
     }
     AirState calm =
         new AirState(
             air.temperatureK(),
             Math.max(CALM_HUMIDITY, air.relativeHumidity()),
-            Math.min(STILL_M_PER_S, air.speedMPerS()));
+            Math.min(DryingPlace.STILL_AIR_M_PER_S, air.speedMPerS()));
     return Optional.of(
         new PutRight(
             scene.setup().with(in(scene, calm)),
@@ -178,14 +178,6 @@ final class RoomCauses {
     return new AirState(temperature, humidity, speed);
   }
 
-  /** Air warmed by a step (K) that keeps its vapour. */
-  static AirState warmed(AirState air, double stepK) {
-    double to = air.temperatureK() + stepK;
-    double humidity =
-        air.relativeHumidity() * SATURATION.pa(air.temperatureK()) / SATURATION.pa(to);
-    return new AirState(to, humidity, air.speedMPerS());
-  }
-
   static String words(AirState air) {
     return Told.celsius(air.temperatureK())
         + " and "
@@ -196,7 +188,7 @@ final class RoomCauses {
   }
 
   private static String draught(AirState air) {
-    return air.speedMPerS() <= STILL_M_PER_S
+    return air.speedMPerS() <= DryingPlace.STILL_AIR_M_PER_S
         ? "still"
         : "draught of " + Told.number(air.speedMPerS()) + " m/s";
   }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.change.Change;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ListValue;
 import starchfilm.files.json.Located.ObjectValue;
@@ -76,7 +77,7 @@ public record RuleBook(List<Rule> rules, List<Cure> cures) {
       cures.add(
           new Cure(
               word(row, "cause", Cause.values(), Cause::tableName),
-              word(row, "adjust", Adjustment.values(), Adjustment::tableName),
+              word(row, "adjust", Change.values(), Change::tableName),
               source(row)));
     }
     return new RuleBook(rules, cures);
@@ -88,7 +89,7 @@ public record RuleBook(List<Rule> rules, List<Cure> cures) {
   }
 
   /** What answers a cause, in the order of the table. */
-  List<Adjustment> answersTo(Cause cause) {
+  List<Change> answersTo(Cause cause) {
     return cures.stream().filter(cure -> cure.cause() == cause).map(Cure::adjustment).toList();
   }
 

@@ -2,15 +2,13 @@ package starchfilm.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.Pour;
+import starchfilm.casting.Setting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.material.air.AirState;
-import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Cook;
-import starchfilm.material.recipe.Ingredient;
 
 /**
  * The differences between two trials, each with the first trial changed in that alone.
@@ -63,99 +61,101 @@ final class SingleChanges {
   }
 
   private void inThePot() {
-    Composition was = before.composition();
-    Composition is = after.composition();
     if (!SetupWords.starch(before).equals(SetupWords.starch(after))) {
-      add("starch", SetupWords::starch, before.with(was.withStarches(is.starchShares())));
-    }
-    if (noted("recipe.water", "water")
-        && differ(was.perStarch(Ingredient.WATER), is.perStarch(Ingredient.WATER))) {
       add(
-          "dry starch in the paste",
-          setup -> Told.percent(setup.composition().dryStarch()),
-          alike(Ingredient.WATER));
+          "starch",
+          SetupWords::starch,
+          before.with(before.composition().withStarches(after.composition().starchShares())));
     }
-    if (noted("recipe.glycerol.mass_g", "glycerol")
-        && differ(was.perStarch(Ingredient.GLYCEROL), is.perStarch(Ingredient.GLYCEROL))) {
-      add(
-          "glycerol to 100 g dry starch",
-          setup -> Told.level(setup.composition().glycerolPerDryStarch()),
-          alike(Ingredient.GLYCEROL));
-    }
-    if (noted("recipe.glycerol.salt_pct", "salt")
-        && Math.abs(is.perStarch(Ingredient.SALT) - was.perStarch(Ingredient.SALT))
-            > SAME_PER_STARCH) {
-      add(
-          "salt of the dry solids",
-          setup -> Told.percent(setup.composition().saltFractionOfDry()),
-          alike(Ingredient.SALT));
-    }
-    if (noted("recipe.vinegar.mass_g", "vinegar")
-        && Math.abs(is.perStarch(Ingredient.VINEGAR) - was.perStarch(Ingredient.VINEGAR))
-            > SAME_PER_STARCH) {
-      add(
-          "acid to 100 g dry starch",
-          setup -> Told.level(setup.composition().perStarch(Ingredient.VINEGAR)),
-          alike(Ingredient.VINEGAR));
-    }
-  }
-
-  /** The first with as much of an ingredient to the same starch as the second. */
-  private Casting alike(Ingredient ingredient) {
-    Composition paste = before.composition();
-    return before.with(
-        paste.with(ingredient, after.composition().perStarch(ingredient) * paste.dryStarch()));
+    compare(
+        "recipe.water",
+        "water",
+        "dry starch in the paste",
+        Setting.WATER,
+        SingleChanges::differ,
+        setup -> Told.percent(setup.composition().dryStarch()));
+    compare(
+        "recipe.glycerol.mass_g",
+        "glycerol",
+        "glycerol to 100 g dry starch",
+        Setting.GLYCEROL,
+        SingleChanges::differ,
+        setup -> Told.level(Setting.GLYCEROL.of(setup)));
+    compare(
+        "recipe.glycerol.salt_pct",
+        "salt",
+        "salt of the dry solids",
+        Setting.SALT,
+        apart(SAME_PER_STARCH),
+        setup -> Told.percent(setup.composition().saltFractionOfDry()));
+    compare(
+        "recipe.vinegar.mass_g",
+        "vinegar",
+        "acid to 100 g dry starch",
+        Setting.VINEGAR,
+        apart(SAME_PER_STARCH),
+        setup -> Told.level(Setting.VINEGAR.of(setup)));
   }
 
   private void atTheStove() {
-    Cook was = before.cook();
-    Cook is = after.cook();
-    if (noted("cook.top_C", "heat of the cook")
-        && apart(was.topTemperatureK().value(), is.topTemperatureK().value(), SAME_K)) {
-      add(
-          "top of the cook",
-          setup -> Told.celsius(setup.cook().topTemperatureK().value()),
-          before.with(new Cook(was.durationS(), is.topTemperatureK(), was.waterLostKg())));
-    }
-    if (noted("cook.minutes", "time of the cook")
-        && differ(was.durationS().value(), is.durationS().value())) {
-      add(
-          "time of the cook",
-          setup -> Told.minutes(setup.cook().durationS().value()),
-          before.with(new Cook(is.durationS(), was.topTemperatureK(), was.waterLostKg())));
-    }
+    compare(
+        "cook.top_C",
+        "heat of the cook",
+        "top of the cook",
+        Setting.COOK_TEMPERATURE,
+        apart(SAME_K),
+        setup -> Told.celsius(Setting.COOK_TEMPERATURE.of(setup)));
+    compare(
+        "cook.minutes",
+        "time of the cook",
+        "time of the cook",
+        Setting.COOK_TIME,
+        SingleChanges::differ,
+        setup -> Told.minutes(Setting.COOK_TIME.of(setup)));
   }
 
   private void atThePour() {
-    Pour was = before.pour();
-    Pour is = after.pour();
-    if (noted("pour.wet_thickness_mm", "thickness of the pour")
-        && differ(before.wetThicknessM(), after.wetThicknessM())) {
-      add(
-          "wet thickness",
-          setup -> Told.millimetres(setup.wetThicknessM()),
-          before.pouredTo(after.wetThicknessM()));
-    }
-    if (noted("pour.unevenness_pct", "unevenness")
-        && apart(was.unevenness(), is.unevenness(), SAME_UNEVENNESS)) {
-      add(
-          "unevenness",
-          setup -> Told.percent(setup.pour().unevenness()),
-          before.with(was.withUnevenness(is.unevenness())));
-    }
-    if (noted("pour.paste_C", "warmth of the paste")
-        && apart(was.pasteTemperatureK(), is.pasteTemperatureK(), SAME_K)) {
-      add(
-          "paste when poured",
-          setup -> Told.celsius(setup.pour().pasteTemperatureK()),
-          before.with(was.withPasteTemperature(is.pasteTemperatureK())));
-    }
+    compare(
+        "pour.wet_thickness_mm",
+        "thickness of the pour",
+        "wet thickness",
+        Setting.WET_THICKNESS,
+        SingleChanges::differ,
+        setup -> Told.millimetres(setup.wetThicknessM()));
+    compare(
+        "pour.unevenness_pct",
+        "unevenness",
+        "unevenness",
+        Setting.UNEVENNESS,
+        apart(SAME_UNEVENNESS),
+        setup -> Told.percent(Setting.UNEVENNESS.of(setup)));
+    compare(
+        "pour.paste_C",
+        "warmth of the paste",
+        "paste when poured",
+        Setting.PASTE_TEMPERATURE,
+        apart(SAME_K),
+        setup -> Told.celsius(Setting.PASTE_TEMPERATURE.of(setup)));
     if (noted("pour.plate.material", "plate")
         && !SetupWords.plate(before).equals(SetupWords.plate(after))) {
       add("plate", SetupWords::plate, before.with(after.plate()));
     }
     if (!before.faces().equals(after.faces())) {
       add("turned or racked", SetupWords::faces, before.with(after.faces()));
+    }
+  }
+
+  /** Adds a figure that both files note and that differs. */
+  private void compare(
+      String field,
+      String notNoted,
+      String what,
+      Setting setting,
+      BiPredicate<Double, Double> differ,
+      Function<Casting, String> words) {
+    double is = setting.of(after);
+    if (noted(field, notNoted) && differ.test(setting.of(before), is)) {
+      add(what, words, setting.set(before, is));
     }
   }
 
@@ -178,8 +178,8 @@ final class SingleChanges {
   }
 
   private static boolean sameAir(AirState was, AirState is) {
-    return !apart(was.temperatureK(), is.temperatureK(), SAME_K)
-        && !apart(was.relativeHumidity(), is.relativeHumidity(), SAME_HUMIDITY)
+    return !apart(SAME_K).test(was.temperatureK(), is.temperatureK())
+        && !apart(SAME_HUMIDITY).test(was.relativeHumidity(), is.relativeHumidity())
         && !differ(was.speedMPerS(), is.speedMPerS());
   }
 
@@ -202,8 +202,8 @@ final class SingleChanges {
     found.add(new SingleChange(what, words.apply(before), words.apply(after), alone));
   }
 
-  private static boolean apart(double was, double is, double same) {
-    return Math.abs(is - was) > same;
+  private static BiPredicate<Double, Double> apart(double same) {
+    return (was, is) -> Math.abs(is - was) > same;
   }
 
   private static boolean differ(double was, double is) {

@@ -8,10 +8,10 @@
  * model rerun: what part of the trouble goes then is how well it explains the fault. A cause whose
  * own figure is not in the notebook explains nothing; then the notebook does not tell.
  *
- * <p>The same table says which {@link starchfilm.advice.Adjustment} answers a cause. Each is tried
- * in steps, mildest first, every step rerun, and the next trial changes one or two things, never
- * more, so that the notebook can tell which of them did it. A {@link starchfilm.advice.Contrast}
- * takes the changes between two trials that were made and reruns them one at a time.
+ * <p>The same table says which {@link starchfilm.change.Change} answers a cause. Each is tried in
+ * steps, mildest first, every step rerun, and the next trial changes one or two things, never more,
+ * so that the notebook can tell which of them did it. A {@link starchfilm.advice.Contrast} takes
+ * the changes between two trials that were made and reruns them one at a time.
  *
  * <p>Limits: which of two causes it was, only another trial can tell; supports are judged from the
  * middle case of the model, and what the model does not compute (bubbles, lumps, adhesion) rests on

@@ -16,6 +16,9 @@ public record DryingPlace(
   /** What a room is called that nobody named. */
   public static final String UNNAMED = "room";
 
+  /** Air speed of a still room (m/s); judged, 0.05 to 0.2. */
+  public static final double STILL_AIR_M_PER_S = 0.1;
+
   /**
    * A room that nobody named, whose air is known.
    *

@@ -49,4 +49,18 @@ public enum PlateMaterial {
   public double heatCapacityJPerM3K() {
     return densityKgPerM3 * specificHeatJPerKgK;
   }
+
+  /**
+   * How hard film clings to it; judged.
+   *
+   * @return 0 hardly to 1 hard
+   */
+  public double grip() {
+    return switch (this) {
+      case PTFE, SILICONE, POLYPROPYLENE -> 0;
+      case ACRYLIC, LAMINATE -> 0.3;
+      case GLASS -> 0.6;
+      case STEEL -> 0.8;
+    };
+  }
 }

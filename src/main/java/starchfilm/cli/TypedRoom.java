@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.material.air.AirState;
@@ -37,9 +38,6 @@ record TypedRoom(Room room, ObjectNode section, Optional<Path> log) {
   private static final double COLDEST_C = 1;
   private static final double WARMEST_C = 90;
   private static final double FASTEST_M_PER_S = 20;
-
-  /** Air speed of a still room; judged, as for a trial file. */
-  private static final double STILL_M_PER_S = 0.1;
 
   private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
 
@@ -95,7 +93,11 @@ record TypedRoom(Room room, ObjectNode section, Optional<Path> log) {
               + ALLOWED
               + "; write it like one of these");
     }
-    return of(air, humidity, speed == null ? STILL_M_PER_S : speed.middle(), surroundings);
+    return of(
+        air,
+        humidity,
+        speed == null ? DryingPlace.STILL_AIR_M_PER_S : speed.middle(),
+        surroundings);
   }
 
   private static TypedRoom of(
@@ -161,7 +163,7 @@ record TypedRoom(Room room, ObjectNode section, Optional<Path> log) {
 
   private static TypedRoom logged(String option, Path file) {
     ObjectNode section = JsonNodeFactory.instance.objectNode();
-    section.put("air_speed_m_per_s", STILL_M_PER_S);
+    section.put("air_speed_m_per_s", DryingPlace.STILL_AIR_M_PER_S);
     section.put("log_csv", String.valueOf(file.getFileName()));
     return new TypedRoom(LoggedRooms.read(option, file, section), section, Optional.of(file));
   }

@@ -11,6 +11,8 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingLimits;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.Change;
+import starchfilm.change.Limits;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
@@ -59,8 +61,7 @@ class AdvicePropertiesTest {
         .ifPresent(
             next -> {
               assertThat(next.changes()).hasSizeBetween(1, 2);
-              assertThat(next.adjustments().stream().map(Adjustment::thing))
-                  .doesNotHaveDuplicates();
+              assertThat(next.adjustments().stream().map(Change::thing)).doesNotHaveDuplicates();
               assertThat(next.against()).isNotEmpty();
               List<String> named =
                   advice.diagnoses().stream()
@@ -84,19 +85,15 @@ class AdvicePropertiesTest {
               double glycerolWas = was.composition().glycerolPerDryStarch();
               double glycerol = is.composition().glycerolPerDryStarch();
               assertThat(glycerol)
-                  .isBetween(0.0, Math.max(glycerolWas, PasteAdjustments.MOST_GLYCEROL) + 1e-12);
+                  .isBetween(0.0, Math.max(glycerolWas, Limits.MOST_GLYCEROL) + 1e-12);
               if (Math.abs(is.wetThicknessM() - was.wetThicknessM()) > 1e-9) {
                 assertThat(is.wetThicknessM())
-                    .isBetween(
-                        PourAdjustments.THINNEST_WET_M - 1e-12,
-                        PourAdjustments.THICKEST_WET_M + 1e-12);
+                    .isBetween(Limits.THINNEST_WET_M - 1e-12, Limits.THICKEST_WET_M + 1e-12);
               }
               assertThat(is.pour().unevenness()).isBetween(0.0, was.pour().unevenness());
               assertThat(is.cook().topTemperatureK().value())
                   .isLessThanOrEqualTo(
-                      Math.max(
-                          was.cook().topTemperatureK().value(),
-                          273.15 + CookAdjustments.HOTTEST_C));
+                      Math.max(was.cook().topTemperatureK().value(), Limits.HOTTEST_COOK_K));
               assertRoomIsSensible(is);
             });
   }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.advice.Outcome.Agreement;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
+import starchfilm.change.Change;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -29,7 +30,7 @@ class GardenAdviceTest {
     assertThat(causes(advice, 0)).startsWith(Cause.POURED_TOO_THICK).contains(Cause.SLOW_ROOM);
     assertThat(causes(advice, 1)).startsWith(Cause.POURED_TOO_THICK);
     NextTrial next = advice.next().orElseThrow();
-    assertThat(next.adjustments()).contains(Adjustment.POUR_THINNER);
+    assertThat(next.adjustments()).contains(Change.POUR_THINNER);
     assertThat(next.after().risks().mould().level()).isLessThan(RiskLevel.LIKELY);
   }
 
@@ -39,7 +40,7 @@ class GardenAdviceTest {
     assertThat(causes(advice, 0)).startsWith(Cause.TOO_LITTLE_GLYCEROL);
     assertThat(causes(advice, 1)).startsWith(Cause.TOO_LITTLE_GLYCEROL);
     NextTrial next = advice.next().orElseThrow();
-    assertThat(next.adjustments()).containsExactly(Adjustment.MORE_GLYCEROL);
+    assertThat(next.adjustments()).containsExactly(Change.MORE_GLYCEROL);
     assertThat(next.after().film().feel()).isEqualTo(Feel.FLEXIBLE);
     assertThat(next.after().risks().crack().level()).isLessThan(RiskLevel.LIKELY);
   }
@@ -50,7 +51,7 @@ class GardenAdviceTest {
     assertThat(causes(advice, 0)).startsWith(Cause.TOO_MUCH_GLYCEROL);
     assertThat(causes(advice, 1)).contains(Cause.TOO_MUCH_GLYCEROL, Cause.PLATE_HOLDS_ON);
     NextTrial next = advice.next().orElseThrow();
-    assertThat(next.adjustments()).containsExactly(Adjustment.LESS_GLYCEROL);
+    assertThat(next.adjustments()).containsExactly(Change.LESS_GLYCEROL);
     assertThat(next.after().film().feel()).isNotIn(Feel.STICKY, Feel.BRITTLE);
   }
 
@@ -67,8 +68,7 @@ class GardenAdviceTest {
   void theUnevenPlateIsLevelled() {
     TrialAdvice advice = Garden.adviceAfter(5);
     assertThat(causes(advice, 0)).startsWith(Cause.POURED_UNEVENLY);
-    assertThat(advice.next().orElseThrow().adjustments())
-        .containsExactly(Adjustment.LEVEL_THE_PLATE);
+    assertThat(advice.next().orElseThrow().adjustments()).containsExactly(Change.LEVEL_THE_PLATE);
   }
 
   @Test

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.change.Change;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.numerics.evidence.Check;
 
@@ -39,7 +40,7 @@ class RuleBookTest {
   @Test
   void everyAdjustmentAndEveryMeasureIsUsed() {
     assertThat(BOOK.cures().stream().map(Cure::adjustment).collect(Collectors.toSet()))
-        .containsExactlyInAnyOrder(Adjustment.values());
+        .containsExactlyInAnyOrder(Change.values());
     assertThat(BOOK.rules().stream().map(Rule::heldAgainst).collect(Collectors.toSet()))
         .containsExactlyInAnyOrder(Measure.values());
   }
@@ -95,7 +96,7 @@ class RuleBookTest {
             """);
     assertThat(book.rulesFor(Kind.CLOUDY, Place.EDGE)).hasSize(1);
     assertThat(book.rulesFor(Kind.CLOUDY, Place.MIDDLE)).isEmpty();
-    assertThat(book.answersTo(Cause.SALT)).containsExactly(Adjustment.CLEANER_GLYCEROL);
+    assertThat(book.answersTo(Cause.SALT)).containsExactly(Change.CLEANER_GLYCEROL);
   }
 
   @Test

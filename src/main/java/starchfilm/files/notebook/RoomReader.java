@@ -23,9 +23,6 @@ import starchfilm.numerics.evidence.Estimate;
 /** Reads {@code room}: constant, swinging by day and night, or logged in a CSV file. */
 final class RoomReader {
 
-  /** Air speed of a still room; model of this program, judged, band 0.05 to 0.2. */
-  private static final double STILL_M_PER_S = 0.1;
-
   private static final Estimate ASSUMED_AIR_C = Estimate.between(15, 25);
   private static final Estimate ASSUMED_RH_PCT = Estimate.between(35, 70);
   private static final LocalTime ASSUMED_POUR_TIME = LocalTime.NOON;
@@ -42,7 +39,7 @@ final class RoomReader {
     ObjectReader room = trial.section("room").orElseGet(() -> trial.empty("room"));
     String name = PlainLine.of(room.text("name").orElse("room"));
     Amount speed = room.amount("air_speed_m_per_s");
-    Estimate speedTaken = speed.or(Estimate.exact(STILL_M_PER_S));
+    Estimate speedTaken = speed.or(Estimate.exact(DryingPlace.STILL_AIR_M_PER_S));
     if (!speed.isKnown()) {
       findings.notRecorded(
           room.path("air_speed_m_per_s"),

@@ -1,7 +1,11 @@
 package starchfilm.material.recipe;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import starchfilm.material.ingredient.AceticAcid;
 import starchfilm.material.ingredient.StarchKind;
 
@@ -35,6 +39,9 @@ public record Composition(
   public static final double WATER_KG_PER_M3 = 997;
 
   private static final double ROUNDING = 1e-9;
+
+  /** A kind with a smaller share of the starch does not count by itself. */
+  private static final double TRACE = 0.02;
 
   /** Copies the map and checks that the mass closes. */
   public Composition {
@@ -174,6 +181,19 @@ public record Composition(
    */
   public double saltFractionOfDry() {
     return salt / drySolids();
+  }
+
+  /** The kinds of starch of which there is more than a trace. */
+  public Set<StarchKind> kinds() {
+    return starchShares.entrySet().stream()
+        .filter(share -> share.getValue() > TRACE)
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toCollection(() -> EnumSet.noneOf(StarchKind.class)));
+  }
+
+  /** The largest figure among the kinds of starch; a blend is cooked for its hardest kind. */
+  public double most(ToDoubleFunction<StarchKind> figure) {
+    return kinds().stream().mapToDouble(figure).max().orElseThrow();
   }
 
   /**
