@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.Set;
-import java.util.stream.IntStream;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,7 +51,7 @@ class ChangeTest {
           Change.A_PLATE_THAT_HOLDS_ON);
 
   private static final List<Casting> ANY =
-      IntStream.range(0, 60).mapToObj(ChangeTest::drawn).toList();
+      Stream.generate(new SplittableRandom(1)::split).limit(60).map(ChangeTest::drawn).toList();
 
   @ParameterizedTest
   @EnumSource(
@@ -176,8 +176,7 @@ class ChangeTest {
         .isEmpty();
   }
 
-  private static Casting drawn(int seed) {
-    Random random = new Random(seed);
+  private static Casting drawn(SplittableRandom random) {
     StarchKind[] kinds = StarchKind.values();
     double starch = 0.015 + 0.085 * random.nextDouble();
     double glycerol = 0.6 * random.nextDouble() * starch;
