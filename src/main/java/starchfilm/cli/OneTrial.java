@@ -1,10 +1,7 @@
 package starchfilm.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalInt;
@@ -14,13 +11,14 @@ import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.TrialFileText;
+import starchfilm.files.saving.TrialTree;
 
 /**
  * The one trial a command is about: out of a file, out of options, or a file with options over it.
  */
 final class OneTrial {
-  private static final ObjectMapper MAPPER = new ObjectMapper();
-
   private final CommandContext surroundings;
 
   OneTrial(CommandContext surroundings) {
@@ -79,7 +77,7 @@ final class OneTrial {
       if (options.isEmpty()) {
         throw CommandFailure.wrongInput(command + " needs " + needs + ".");
       }
-      ObjectNode trial = MAPPER.createObjectNode().put("name", "as typed");
+      ObjectNode trial = JsonNodeFactory.instance.objectNode().put("name", "as typed");
       return asTyped(Path.of("as-typed"), trial, options, weighed);
     }
     Notebook notebook = TrialFiles.read(List.of(file), surroundings);
@@ -89,30 +87,22 @@ final class OneTrial {
     }
     Path path = notebook.trials().get(0).file();
     try {
-      if (MAPPER.readTree(Files.readString(path)) instanceof ObjectNode trial) {
-        if (!options.isEmpty()) {
-          // What happened to the real plate says nothing about the one that is asked for.
-          trial.remove(List.of("weighings", "faults", "pulls", "dry_thickness_um", "rating"));
-        }
-        return asTyped(path, trial, options, weighed);
+      ObjectNode trial = TrialTree.of(TrialFileText.of(path).text());
+      if (!options.isEmpty()) {
+        // What happened to the real plate says nothing about the one that is asked for.
+        trial.remove(List.of("weighings", "faults", "pulls", "dry_thickness_um", "rating"));
       }
-      return notebook;
-    } catch (IOException changed) {
+      return asTyped(path, trial, options, weighed);
+    } catch (NotWrittenException changed) {
       throw CommandFailure.wrongInput(file + ": changed while it was read; try again.");
     }
   }
 
   private Notebook asTyped(
       Path place, ObjectNode trial, RecipeOptions options, WeighingOptions weighed) {
-    Notebook read;
-    try {
-      read =
-          NotebookReader.readText(
-              surroundings.resolve(place),
-              MAPPER.writeValueAsString(weighed.over(options.over(trial))));
-    } catch (JsonProcessingException impossible) {
-      throw new IllegalStateException("a tree in memory cannot fail", impossible);
-    }
+    Notebook read =
+        NotebookReader.readText(
+            surroundings.resolve(place), TrialTree.text(weighed.over(options.over(trial))));
     return new Notebook(
         read.trials(), read.faults().stream().map(OneTrial::typed).toList(), read.notices());
   }

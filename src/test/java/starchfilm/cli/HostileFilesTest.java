@@ -175,6 +175,12 @@ class HostileFilesTest {
   }
 
   @Test
+  void weighingsMayBeTypedBesideAFileWithAByteOrderMark() throws IOException {
+    Files.writeString(folder.resolve("t.json"), "\uFEFF" + sound);
+    assertThat(terminal.run("dry", "t.json", "--weighed", "6h=120g")).as(terminal.err()).isZero();
+  }
+
+  @Test
   void aLinkThatLeadsNowhereIsNamed() throws IOException {
     Files.copy(STARTER, folder.resolve("t.json"));
     Files.createSymbolicLink(folder.resolve("lost.json"), Path.of("unplugged/lost.json"));

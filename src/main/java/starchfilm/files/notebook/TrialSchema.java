@@ -1,7 +1,6 @@
 package starchfilm.files.notebook;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -27,7 +26,7 @@ public final class TrialSchema {
     schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     schema.put("$id", "urn:starchfilm:trial-schema:2");
     schema.setAll(of(TrialField.TRIAL));
-    return new ObjectMapper().convertValue(schema, JsonNode.class).toPrettyString() + "\n";
+    return schema.toPrettyString() + "\n";
   }
 
   private static ObjectNode of(TrialField field) {

@@ -1,12 +1,8 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
@@ -24,13 +20,6 @@ import starchfilm.files.json.UnreadableFileException;
  */
 public final class FieldEdit {
   private static final String STARCH = "recipe.starch.";
-
-  // The digits stay as written: the last one says how fine the scale was.
-  private static final ObjectMapper JSON =
-      JsonMapper.builder()
-          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-          .build();
 
   private FieldEdit() {}
 
@@ -63,7 +52,7 @@ public final class FieldEdit {
    * @throws NotWrittenException where the text is no JSON
    */
   public static Map<String, String> shown(String text) throws NotWrittenException {
-    JsonNode root = tree(text);
+    JsonNode root = TrialTree.of(text);
     Map<String, String> shown = new LinkedHashMap<>();
     for (FormField field : FormField.ALL) {
       shown.put(field.path(), FieldInput.shown(at(root, field.path())));
@@ -84,7 +73,7 @@ public final class FieldEdit {
       throws MistypedFields, NotWrittenException {
     Map<String, String> shown = shown(text);
     Map<String, String> wrong = new LinkedHashMap<>();
-    ArrayNode starches = starches(tree(text));
+    ArrayNode starches = starches(TrialTree.of(text));
     Map<String, JsonNode> ofStarches = new LinkedHashMap<>();
     String changed = text;
     for (FormField field : FormField.ALL) {
@@ -123,7 +112,7 @@ public final class FieldEdit {
         starches.remove(i);
       }
     }
-    JsonNode was = tree(text).path("recipe").path("starch");
+    JsonNode was = TrialTree.of(text).path("recipe").path("starch");
     boolean oneAlone = was.isObject() && typed == 1;
     try {
       if (starches.size() < typed || !(was.isArray() || oneAlone)) {
@@ -156,7 +145,7 @@ public final class FieldEdit {
     if (there instanceof ArrayNode list) {
       return list;
     }
-    ArrayNode list = JSON.createArrayNode();
+    ArrayNode list = JsonNodeFactory.instance.arrayNode();
     if (there.isObject()) {
       list.add(there);
     }
@@ -175,18 +164,5 @@ public final class FieldEdit {
       }
     }
     return node;
-  }
-
-  private static JsonNode tree(String text) throws NotWrittenException {
-    try {
-      JsonNode root = JSON.readTree(text);
-      if (root.isObject()) {
-        return root;
-      }
-    } catch (JsonProcessingException e) {
-      // Falls through: the whole text has to be mended first.
-    }
-    throw NotWrittenException.because(
-        java.nio.file.Path.of("the file"), "a file that is no JSON object", "mend its text first");
   }
 }

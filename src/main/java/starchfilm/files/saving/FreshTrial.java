@@ -1,16 +1,6 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.List;
 
 /** A trial to be poured, made from another: the same recipe, pour and room, and no history. */
@@ -29,14 +19,6 @@ public final class FreshTrial {
           "remarks",
           "photos");
 
-  // The digits are kept as typed: the last one says how fine the scale was.
-  private static final ObjectMapper JSON =
-      JsonMapper.builder()
-          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-          .build();
-
   private FreshTrial() {}
 
   /**
@@ -52,33 +34,16 @@ public final class FreshTrial {
     if (!name.isEmpty()) {
       trial.put("name", name);
     }
-    return text(trial);
-  }
-
-  static String text(ObjectNode trial) {
-    DefaultPrettyPrinter lines = new DefaultPrettyPrinter();
-    lines.indentObjectsWith(new DefaultIndenter("  ", "\n"));
-    try {
-      return JSON.writer(lines).writeValueAsString(trial) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new UncheckedIOException("a tree made in memory could not be written", e);
-    }
+    return TrialTree.text(trial);
   }
 
   static ObjectNode withoutHistory(String text) throws NotWrittenException {
-    try {
-      if (JSON.readTree(text) instanceof ObjectNode trial) {
-        trial.remove(HISTORY);
-        // The room's log tells of another week; its name and the rest stay.
-        if (trial.get("room") instanceof ObjectNode room) {
-          room.remove("log_csv");
-        }
-        return trial;
-      }
-    } catch (JsonProcessingException e) {
-      // Falls through: what is no JSON cannot be poured again either.
+    ObjectNode trial = TrialTree.of(text);
+    trial.remove(HISTORY);
+    // The room's log tells of another week; its name and the rest stay.
+    if (trial.get("room") instanceof ObjectNode room) {
+      room.remove("log_csv");
     }
-    throw NotWrittenException.because(
-        Path.of("trial"), "a file that is no JSON object", "mend the file first");
+    return trial;
   }
 }

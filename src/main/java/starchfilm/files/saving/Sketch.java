@@ -92,7 +92,7 @@ public record Sketch(double wetThicknessMm, double plasticiserPer100) {
       glycerol.remove("volume_ml");
       glycerol.put("mass_g", BigDecimal.valueOf(jarG).round(new MathContext(9)));
     }
-    Trial unscaled = trial(base.file().resolveSibling(FILE), FreshTrial.text(trial));
+    Trial unscaled = trial(base.file().resolveSibling(FILE), TrialTree.text(trial));
     double factor = factor(base, unscaled, leastSpare);
     if (Math.abs(factor - 1) > 1e-6) {
       scale(child(trial, "recipe"), factor);
@@ -102,7 +102,7 @@ public record Sketch(double wetThicknessMm, double plasticiserPer100) {
     } else if (softer) {
       scale(child(child(trial, "recipe"), "glycerol"), 1);
     }
-    return FreshTrial.text(trial);
+    return TrialTree.text(trial);
   }
 
   /** How many times the amounts of a trial are needed; the base's own spare paste is kept. */

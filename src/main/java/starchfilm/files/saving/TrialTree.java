@@ -1,0 +1,63 @@
+package starchfilm.files.saving;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+
+/**
+ * A trial file as a tree of JSON, to be taken apart. The digits stay as written: the last one says
+ * how fine the scale was.
+ */
+public final class TrialTree {
+  private static final ObjectMapper JSON =
+      JsonMapper.builder()
+          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .build();
+
+  private TrialTree() {}
+
+  /**
+   * Reads one.
+   *
+   * @param text the text of a trial file
+   * @return its tree
+   * @throws NotWrittenException where the text is no JSON object
+   */
+  public static ObjectNode of(String text) throws NotWrittenException {
+    try {
+      if (JSON.readTree(text) instanceof ObjectNode trial) {
+        return trial;
+      }
+    } catch (JsonProcessingException e) {
+      // Falls through: the whole text has to be mended first.
+    }
+    throw NotWrittenException.because(
+        Path.of("the file"), "a file that is no JSON object", "mend its text first");
+  }
+
+  /**
+   * Writes one.
+   *
+   * @param trial its tree
+   * @return the text of a trial file, in lines
+   */
+  public static String text(ObjectNode trial) {
+    DefaultPrettyPrinter lines = new DefaultPrettyPrinter();
+    lines.indentObjectsWith(new DefaultIndenter("  ", "\n"));
+    try {
+      return JSON.writer(lines).writeValueAsString(trial) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new UncheckedIOException("a tree made in memory could not be written", e);
+    }
+  }
+}
