@@ -128,10 +128,10 @@ class WeighedSoFarTest {
             "--weighed=18h=740g",
             "--weighed=24h=672g");
 
-    assertThat(sound.out()).contains("Taken in: 1 weighing of this plate so far.");
+    assertThat(sound.out()).contains("With 1 weighing of this plate;");
     assertThat(wild.exit()).isZero();
     assertThat(wild.out().replaceAll("\\s+", " "))
-        .contains("Taken in: 4 weighings of this plate so far. Doubted: ", "weighing at +18h");
+        .contains("With 4 weighings of this plate;", "Doubted: ", "weighing at +18h");
   }
 
   @Test
@@ -149,7 +149,7 @@ class WeighedSoFarTest {
       "3 mm",
       "--weighed"
     };
-    assertThat(of(recipe, "6h=160g").out()).contains("Taken in: 1 weighing of this plate so far.");
+    assertThat(of(recipe, "6h=160g").out()).contains("With 1 weighing of this plate;");
     Outcome heavy = of(recipe, "6h=760g");
     assertThat(heavy.exit()).isEqualTo(2);
     assertThat(heavy.err()).startsWith("as typed: weighings[1].mass_g: a film of 760 g given");
