@@ -4,7 +4,10 @@ import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import starchfilm.material.air.AirState;
 
@@ -40,6 +43,32 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
         throw new IllegalArgumentException("the readings of a room log must be in order of time");
       }
     }
+  }
+
+  /**
+   * This log, its readings averaged over spans of equal length where they stand closer.
+   *
+   * @param spanS length of a span (s, above 0)
+   * @return the thinned log; this one where at most half of the readings would go
+   */
+  public LoggedRoom averaged(double spanS) {
+    Map<Long, List<Reading>> spans =
+        readings.stream()
+            .collect(
+                Collectors.groupingBy(
+                    reading -> (long) Math.floor(reading.timeS() / spanS),
+                    TreeMap::new,
+                    Collectors.toList()));
+    return 2 * spans.size() > readings.size()
+        ? this
+        : new LoggedRoom(spans.values().stream().map(LoggedRoom::mean).toList(), speedMPerS);
+  }
+
+  private static Reading mean(List<Reading> readings) {
+    return new Reading(
+        readings.stream().mapToDouble(Reading::timeS).average().orElseThrow(),
+        readings.stream().mapToDouble(Reading::temperatureK).average().orElseThrow(),
+        readings.stream().mapToDouble(Reading::relativeHumidity).average().orElseThrow());
   }
 
   @Override

@@ -6,9 +6,15 @@ import starchfilm.numerics.evidence.Estimate;
 /**
  * How the paste was poured.
  *
+ * <p>An unevenness that nobody measured is taken as log-normal: its middle is {@link
+ * #DEFAULT_UNEVENNESS} and {@link #UNMEASURED_SD_OF_LOG} the spread of its logarithm, so that 8 of
+ * 10 plates lie between 13 and 48 % (judged, no source).
+ *
  * @param wetThicknessM thickness of the fresh paste, averaged over the plate (m)
  * @param unevenness how far the thin edge is below and the thick spot above that average, as a
  *     fraction of it (0 to 0.9); 0.25 where nobody measured (assumed, no source)
+ * @param unevennessSdOfLog standard deviation of the unevenness's logarithm; 0 where it was
+ *     measured
  * @param pasteTemperatureK temperature of the paste when poured (K)
  * @param weighedKg paste on one plate (kg), if it was weighed
  * @param plates plates poured from the pot; at least 1
@@ -16,13 +22,27 @@ import starchfilm.numerics.evidence.Estimate;
 public record Pour(
     Estimate wetThicknessM,
     double unevenness,
+    double unevennessSdOfLog,
     double pasteTemperatureK,
     Optional<Estimate> weighedKg,
     int plates) {
   /** Unevenness where nobody measured; assumed, no source. */
   public static final double DEFAULT_UNEVENNESS = 0.25;
 
-  /** A single plate, its paste not weighed. */
+  /** Spread of the logarithm of an unevenness that nobody measured; judged, no source. */
+  public static final double UNMEASURED_SD_OF_LOG = 0.51;
+
+  /** A plate whose unevenness is known. */
+  public Pour(
+      Estimate wetThicknessM,
+      double unevenness,
+      double pasteTemperatureK,
+      Optional<Estimate> weighedKg,
+      int plates) {
+    this(wetThicknessM, unevenness, 0, pasteTemperatureK, weighedKg, plates);
+  }
+
+  /** A single plate, its paste not weighed and its unevenness known. */
   public Pour(Estimate wetThicknessM, double unevenness, double pasteTemperatureK) {
     this(wetThicknessM, unevenness, pasteTemperatureK, Optional.empty(), 1);
   }
@@ -33,18 +53,19 @@ public record Pour(
     return new Pour(
         wetThicknessM.times(factor),
         unevenness,
+        unevennessSdOfLog,
         pasteTemperatureK,
         weighedKg.map(kg -> kg.times(factor)),
         plates);
   }
 
-  /** The same with another unevenness (ratio). */
+  /** The same with another unevenness (ratio), known as well as before. */
   public Pour withUnevenness(double other) {
-    return new Pour(wetThicknessM, other, pasteTemperatureK, weighedKg, plates);
+    return new Pour(wetThicknessM, other, unevennessSdOfLog, pasteTemperatureK, weighedKg, plates);
   }
 
   /** The same with the paste at another temperature (K). */
   public Pour withPasteTemperature(double otherK) {
-    return new Pour(wetThicknessM, unevenness, otherK, weighedKg, plates);
+    return new Pour(wetThicknessM, unevenness, unevennessSdOfLog, otherK, weighedKg, plates);
   }
 }

@@ -32,6 +32,7 @@ final class CastingUncertainty {
             .widened(UncertainParameter.AIR_TEMPERATURE, room.temperatureSdK())
             .widened(UncertainParameter.HUMIDITY, room.humiditySd())
             .widened(UncertainParameter.AIR_SIDE, SPEED_TO_TRANSFER * room.speedRelativeSd())
+            .widened(UncertainParameter.UNEVENNESS, drying.pour().unevennessSdOfLog())
             .widened(UncertainParameter.THICKNESS, sdOfLog(thickness))
             .widened(UncertainParameter.SOLIDS, sdOfLog(drying.paste().solidsRelativeSd()))
             .widened(

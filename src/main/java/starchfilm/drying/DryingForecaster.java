@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 import starchfilm.casting.Casting;
@@ -100,7 +101,7 @@ public final class DryingForecaster {
    */
   public DryingForecast forecast(Casting drying) {
     PreparedCase prepared = PreparedCase.of(drying);
-    SpotSolution middle = solveOne(prepared, Spot.NOMINAL, factors.mean());
+    SpotSolution middle = middle(prepared, factors);
     ParameterDistribution model = forCase(prepared, middle);
     ParameterSample[] cases = LikelyCases.of(prepared, model, draws);
 
@@ -141,7 +142,7 @@ public final class DryingForecaster {
    */
   public SpotForecast forecast(Casting drying, Spot spot) {
     PreparedCase prepared = PreparedCase.of(drying);
-    SpotSolution middle = solveOne(prepared, Spot.NOMINAL, factors.mean());
+    SpotSolution middle = middle(prepared, factors);
     ParameterSample[] cases = LikelyCases.of(prepared, forCase(prepared, middle), draws);
     return spotForecast(drying, spot, solve(prepared, spot, cases), middle.restingMoisture);
   }
@@ -180,6 +181,24 @@ public final class DryingForecaster {
               }
             });
     return traces;
+  }
+
+  /**
+   * The average thickness in the middle case.
+   *
+   * @throws IllegalArgumentException where the wet film would freeze; a sentence for the reader
+   */
+  static SpotSolution middle(PreparedCase prepared, ParameterDistribution factors) {
+    SpotSolution middle = solveOne(prepared, Spot.NOMINAL, factors.mean());
+    if (middle.coolestWetK < Units.ZERO_CELSIUS_K) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "the wet film would cool to %.1f \u00b0C and freeze, as it dries in cold dry air, and"
+                  + " the forecast knows no ice: dry it in warmer or damper air",
+              middle.coolestWetK - Units.ZERO_CELSIUS_K));
+    }
+    return middle;
   }
 
   static SpotSolution solveOne(
@@ -257,6 +276,10 @@ public final class DryingForecaster {
     List<Extrapolation> found =
         new ArrayList<>(
             prepared.material().isotherm().extrapolations(middle.restingActivity, airK));
+    double speed = prepared.drying().room().at(0).speedMPerS();
+    if (speed < PlateExchange.STILLEST_M_PER_S) {
+      found.add(new Extrapolation("exchange with still air", PlateExchange.SPEED, speed));
+    }
     if (!WaterDiffusivity.TEMPERATURE.contains(airC)) {
       found.add(new Extrapolation("diffusivity of water", WaterDiffusivity.TEMPERATURE, airC));
     }

@@ -6,7 +6,10 @@ public enum Milestone {
   SKIN_DRY,
   /** The wettest point holds at most 0.35 kg water per kg dry solids (judged, no source). */
   PEELABLE,
-  /** The wettest point is within 0.02 kg/kg of the moisture it will keep. */
+  /**
+   * The wettest point is within 0.02 kg/kg of the moisture it will keep, or would keep at 20 %
+   * relative humidity where the air is drier.
+   */
   DRY_THROUGH;
 
   /** Moisture (kg/kg) below which a face no longer feels wet and a film holds together; judged. */

@@ -21,8 +21,18 @@ final class MilestoneDetector implements StepListener {
   /** How close to its resting moisture a film is called dry through (kg/kg); ours. */
   static final double DRY_MARGIN = 0.02;
 
+  /**
+   * A film that is as dry as air of this humidity would make it is called dry through, however dry
+   * the air is: the last of its water leaves ever more slowly, and it takes that up again as soon
+   * as it is brought into a room (ratio); ours.
+   */
+  static final double DRY_ENOUGH_ACTIVITY = 0.2;
+
   /** Moisture at which a step's end counts as being at the milestone (kg/kg). */
   private static final double NEAR_ENOUGH = 0.005;
+
+  /** A film with more water than solids would freeze about as water does (kg/kg). */
+  private static final double WET_MOISTURE = 1;
 
   private static final int MOST_SKIN_RETRIES = 4;
   private static final double LEAST_RETRY_SHARE = 0.02;
@@ -60,6 +70,9 @@ final class MilestoneDetector implements StepListener {
   /** When each mark was reached (s), positive infinity until then. */
   private final double[] reachedS = new double[MARKS.length];
 
+  /** Moisture of a film that need not be any drier (kg/kg). */
+  private double dryEnoughMoisture;
+
   /** Moisture at rest in a constant room as the film lies now (kg/kg). */
   private double constantRestMoisture;
 
@@ -83,6 +96,7 @@ final class MilestoneDetector implements StepListener {
     isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);
     nextCurvePoint = 0;
     skinRetries = 0;
+    dryEnoughMoisture = moistureAt(DRY_ENOUGH_ACTIVITY);
     Arrays.fill(reachedS, Double.POSITIVE_INFINITY);
     facesChanged(0);
   }
@@ -142,6 +156,9 @@ final class MilestoneDetector implements StepListener {
       }
     }
     double rest = restingMoisture(step.end());
+    if (step.atEnd(wettest) > WET_MOISTURE) {
+      trace.coolestWetK = Math.min(trace.coolestWetK, step.atEnd(nodes));
+    }
     readCurve(step);
     trace.steps++;
     boolean softForEver =
@@ -211,7 +228,7 @@ final class MilestoneDetector implements StepListener {
     if (!DryingVerdict.dries(rest, trace.startMoisture)) {
       return Double.POSITIVE_INFINITY;
     }
-    double aboveRest = moisture - rest - DRY_MARGIN;
+    double aboveRest = moisture - Math.max(rest, dryEnoughMoisture) - DRY_MARGIN;
     return mark == Mark.AT_REST ? aboveRest : Math.max(aboveFirm, aboveRest);
   }
 

@@ -2,6 +2,7 @@ package starchfilm.drying;
 
 import java.util.Arrays;
 import starchfilm.casting.Casting;
+import starchfilm.casting.DryingLimits;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -86,7 +87,11 @@ public final class PlateSimulation {
     if (timesS.length == 0) {
       return;
     }
-    double unevenness = prepared.drying().pour().unevenness();
+    double unevenness =
+        Math.min(
+            prepared.drying().pour().unevenness()
+                * deviations.multiplier(UncertainParameter.UNEVENNESS),
+            DryingLimits.UNEVENNESS.max());
     double area = prepared.drying().plate().areaM2();
     if (unevenness == 0) {
       addMasses(deviations, 1, area, massesKg);

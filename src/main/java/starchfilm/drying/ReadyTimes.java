@@ -41,7 +41,7 @@ public final class ReadyTimes {
    */
   public double[] of(Casting drying, Spot spot) {
     PreparedCase prepared = PreparedCase.of(drying);
-    SpotSolution middle = DryingForecaster.solveOne(prepared, Spot.NOMINAL, factors.mean());
+    SpotSolution middle = DryingForecaster.middle(prepared, factors);
     ParameterDistribution model = CastingUncertainty.addedTo(factors, prepared, middle);
     SpotSolution[] traces =
         DryingForecaster.solve(prepared, spot, LikelyCases.of(prepared, model, draws));

@@ -35,6 +35,9 @@ final class SpotSolution {
     return milestoneS[milestone.ordinal()];
   }
 
+  /** The coolest it gets while it has more water than solids (K). */
+  double coolestWetK;
+
   /** How this case ends. */
   DryingVerdict.Outcome outcome() {
     if (!staysSoft) {
@@ -47,6 +50,7 @@ final class SpotSolution {
 
   void clear(int curvePoints) {
     steps = 0;
+    coolestWetK = Double.POSITIVE_INFINITY;
     Arrays.fill(milestoneS, Double.POSITIVE_INFINITY);
     if (curve.length != curvePoints) {
       curve = new double[curvePoints];

@@ -156,7 +156,8 @@ final class SpotSolver {
     trace.startMoisture = PreparedCase.startMoisture(composition, deviations);
     double wetThicknessM =
         pour.wetThicknessM().value()
-            * spot.thicknessRatio(pour.unevenness())
+            * spot.thicknessRatio(
+                pour.unevenness() * deviations.multiplier(UncertainParameter.UNEVENNESS))
             * deviations.multiplier(UncertainParameter.THICKNESS);
     trace.solidsKgPerM2 = wetThicknessM / composition.volumeM3PerKgDry(trace.startMoisture);
     system.setSize(trace.solidsKgPerM2, deviations.multiplier(UncertainParameter.DIFFUSIVITY));

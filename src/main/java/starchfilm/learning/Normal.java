@@ -39,8 +39,12 @@ record Normal(RealVector mean, RealMatrix covariance) {
     return new CholeskyDecomposition(padded, 1e-9, 0).getL();
   }
 
-  /** As the forecast takes it: the plasticiser is independent of what is fitted. */
-  ParameterDistribution model(double plasticiserVariance) {
+  /**
+   * As the forecast takes it.
+   *
+   * @param unfittedVariances of the factors that are not fitted, which are independent of the rest
+   */
+  ParameterDistribution model(double... unfittedVariances) {
     int all = UncertainParameter.values().length;
     double[] deviations = new double[all];
     double[][] matrix = new double[all][all];
@@ -50,8 +54,10 @@ record Normal(RealVector mean, RealMatrix covariance) {
         matrix[i][j] = (covariance.getEntry(i, j) + covariance.getEntry(j, i)) / 2;
       }
     }
-    int plasticiser = UncertainParameter.PLASTICISER.ordinal();
-    matrix[plasticiser][plasticiser] = plasticiserVariance;
+    for (int i = 0; i < unfittedVariances.length; i++) {
+      int unfitted = mean.getDimension() + i;
+      matrix[unfitted][unfitted] = unfittedVariances[i];
+    }
     return ParameterDistribution.learnt(deviations, matrix);
   }
 

@@ -25,7 +25,7 @@ final class PlateModel {
   private final PlateKey key;
   private final PlateReadings readings;
   private final double[] ownVariances;
-  private final double plasticiserVariance;
+  private final double[] unfittedVariances;
 
   PlateModel(Trial trial, List<Weighing> weighings) {
     this(trial, weighings, () -> {});
@@ -44,8 +44,11 @@ final class PlateModel {
     for (int i = 0; i < ownVariances.length; i++) {
       ownVariances[i] = doubted[i][i];
     }
-    int plasticiser = UncertainParameter.PLASTICISER.ordinal();
-    plasticiserVariance = doubted[plasticiser][plasticiser];
+    unfittedVariances = new double[doubted.length - VarianceShares.COUNT];
+    for (int i = 0; i < unfittedVariances.length; i++) {
+      int unfitted = VarianceShares.COUNT + i;
+      unfittedVariances[i] = doubted[unfitted][unfitted];
+    }
   }
 
   /** The plate's own share of the textbook's spread. */
@@ -97,6 +100,6 @@ final class PlateModel {
 
   /** As the forecast takes it. */
   ParameterDistribution model(Normal known) {
-    return known.model(plasticiserVariance);
+    return known.model(unfittedVariances);
   }
 }

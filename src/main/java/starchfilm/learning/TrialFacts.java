@@ -126,19 +126,30 @@ record TrialFacts(String file, String checksum) {
   }
 
   private static void addRoom(Sum sum, Room room) {
-    if (room instanceof LoggedRoom log) {
-      sum.add("log");
-      sum.add(log.speedMPerS());
-      for (LoggedRoom.Reading reading : log.readings()) {
-        sum.add(reading.timeS(), reading.temperatureK(), reading.relativeHumidity());
-      }
-    } else if (room instanceof SwingingRoom swing) {
-      sum.add("swing");
-      addAir(sum, swing.mean());
-      sum.add(swing.temperatureHalfSwingK(), swing.humidityHalfSwing(), swing.warmestAfterPourS());
-    } else {
-      sum.add("constant");
-      addAir(sum, ((ConstantRoom) room).air());
+    Runnable add =
+        room.map(
+            constant -> () -> addConstant(sum, constant),
+            swinging -> () -> addSwing(sum, swinging),
+            logged -> () -> addLog(sum, logged));
+    add.run();
+  }
+
+  private static void addConstant(Sum sum, ConstantRoom room) {
+    sum.add("constant");
+    addAir(sum, room.air());
+  }
+
+  private static void addSwing(Sum sum, SwingingRoom room) {
+    sum.add("swing");
+    addAir(sum, room.mean());
+    sum.add(room.temperatureHalfSwingK(), room.humidityHalfSwing(), room.warmestAfterPourS());
+  }
+
+  private static void addLog(Sum sum, LoggedRoom room) {
+    sum.add("log");
+    sum.add(room.speedMPerS());
+    for (LoggedRoom.Reading reading : room.readings()) {
+      sum.add(reading.timeS(), reading.temperatureK(), reading.relativeHumidity());
     }
   }
 

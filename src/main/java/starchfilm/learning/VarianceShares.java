@@ -16,7 +16,9 @@ import starchfilm.drying.uncertainty.UncertainParameter;
  * @param plate share of the plate alone
  */
 record VarianceShares(double common, double room, double kind, double plate) {
-  /** Factors that weighings are fitted with; the plasticiser is left as weighed. */
+  /**
+   * Factors that weighings are fitted with; plasticiser and unevenness are left as they are known.
+   */
   static final int COUNT = UncertainParameter.PLASTICISER.ordinal();
 
   static VarianceShares of(UncertainParameter factor) {
@@ -28,7 +30,7 @@ record VarianceShares(double common, double room, double kind, double plate) {
       case HUMIDITY, AIR_TEMPERATURE -> new VarianceShares(0, 0.5, 0, 0.5);
       case THICKNESS -> new VarianceShares(0.40, 0, 0, 0.60);
       case SOLIDS -> new VarianceShares(0.25, 0, 0, 0.75);
-      case PLASTICISER -> new VarianceShares(0, 0, 0, 1);
+      case PLASTICISER, UNEVENNESS -> new VarianceShares(0, 0, 0, 1);
     };
   }
 

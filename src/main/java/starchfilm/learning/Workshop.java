@@ -209,7 +209,7 @@ public final class Workshop implements TrialKnowledge {
   public ParameterDistribution factors(
       String roomName, Map<StarchKind, Double> starchShares, boolean pourWeighed) {
     PlateKey key = new PlateKey(RoomLearnt.key(roomName), starchShares, pourWeighed);
-    return shared.of(key).widened(PlateModel.ownVariances(pourWeighed)).model(0);
+    return shared.of(key).widened(PlateModel.ownVariances(pourWeighed)).model();
   }
 
   /**

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,5 +84,22 @@ class RoomsTest {
     assertThat(air.temperatureK()).isCloseTo(kelvin, within(1e-9));
     assertThat(air.relativeHumidity()).isCloseTo(humidity, within(1e-9));
     assertThat(air.speedMPerS()).isEqualTo(0.2);
+  }
+
+  /** Minutes become half hours whose means are kept; a log of hours stays as it is. */
+  @Test
+  void averagesReadingsThatStandCloserThanASpan() {
+    List<LoggedRoom.Reading> minutes = new ArrayList<>();
+    for (int i = 0; i < 300; i++) {
+      minutes.add(new LoggedRoom.Reading(60 * i, 293 + (i % 2), 0.5 + 0.001 * i));
+    }
+    LoggedRoom log = new LoggedRoom(minutes, 0.1).averaged(1_800);
+    assertThat(log.readings()).hasSize(10);
+    LoggedRoom.Reading second = log.readings().get(1);
+    assertThat(second.timeS()).isCloseTo(60 * 44.5, within(1e-6));
+    assertThat(second.temperatureK()).isCloseTo(293.5, within(1e-9));
+    assertThat(second.relativeHumidity()).isCloseTo(0.5445, within(1e-9));
+    assertThat(log.averaged(1_800)).isSameAs(log);
+    assertThat(log.averaged(3_600).readings()).hasSize(5);
   }
 }

@@ -2,6 +2,7 @@ package starchfilm.drying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -292,6 +293,38 @@ class DryingForecasterTest {
         Arguments.of(3, 95, 60, "air temperature: 368.15 given, allowed 274.15 to 363.15 K"));
   }
 
+  /** The wet bulb of 1 degree and 30 % lies below zero (ASHRAE psychrometrics: -3.5). */
+  @Test
+  void refusesAFilmThatWouldFreeze() {
+    Casting cold = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(1, 30, 0.5), 20);
+    assertThatThrownBy(() -> QUICK.forecast(cold))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageMatching(
+            "the wet film would cool to -[1-3]\\.\\d \u00b0C and freeze, as it dries in cold dry air,"
+                + " and the forecast knows no ice: dry it in warmer or damper air");
+    assertThatThrownBy(() -> QUICK.forecast(cold, Spot.THICK_SPOT)).hasMessageContaining("freeze");
+    Casting damp = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(3, 75, 0.1), 20);
+    assertThat(QUICK.forecast(damp).verdict()).isEqualTo(DryingVerdict.DRIES);
+  }
+
+  /** Drier air is never slower, though the film it leaves is drier; nor is warmer air. */
+  @ParameterizedTest
+  @CsvSource({"20, 0.3", "20, 0", "40, 0.3", "12, 0.5"})
+  void theDriestAirIsTheQuickest(double celsius, double glycerol) {
+    double last = 0;
+    for (double humidityPct : new double[] {0, 1.5, 5, 10, 15, 20, 25, 30, 40, 50, 60}) {
+      double hours =
+          Solved.hoursToDry(
+              Castings.plate(
+                  3,
+                  Castings.paste(0.08, glycerol),
+                  Castings.room(celsius, humidityPct, 0.1),
+                  celsius));
+      assertThat(hours).as("%s %%", humidityPct).isGreaterThan(last);
+      last = hours;
+    }
+  }
+
   /** A seeded sweep over what the limits allow: ordered finite or infinite bands, never NaN. */
   @ParameterizedTest
   @MethodSource("seeds")
@@ -309,8 +342,17 @@ class DryingForecasterTest {
                 100 * random.nextDouble(),
                 10 * random.nextDouble() * random.nextDouble()),
             1 + 97 * random.nextDouble());
-    DryingForecast forecast =
-        new DryingForecaster(ParameterDistribution.textbook(), 20).forecast(drying);
+    DryingForecaster forecaster = new DryingForecaster(ParameterDistribution.textbook(), 20);
+    if (drying.room().coolestK() < 283.15) {
+      // A wet film in cold dry air would freeze, which is refused.
+      Throwable refusal = catchThrowable(() -> forecaster.forecast(drying));
+      if (refusal != null) {
+        assertThat(refusal).isInstanceOf(IllegalArgumentException.class);
+        assertThat(refusal).hasMessageContaining("and freeze");
+        return;
+      }
+    }
+    DryingForecast forecast = forecaster.forecast(drying);
     for (SpotForecast spot : forecast.spots().values()) {
       assertThat(spot.dryThicknessM()).isPositive();
       for (MilestoneForecast milestone : spot.milestones().values()) {

@@ -12,6 +12,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.trial.Trial;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.numerics.evidence.Band;
@@ -69,7 +70,7 @@ class NotebookCalibrationTest {
   }
 
   /** Shared parts drawn once a notebook, the plates' own parts once a plate. */
-  private static List<ParameterSample> truths(List<Trial> trials, SyntheticPlates chance) {
+  static List<ParameterSample> truths(List<Trial> trials, SyntheticPlates chance) {
     List<PlateModel> plates =
         trials.stream().map(trial -> new PlateModel(trial, List.of())).toList();
     DesignMatrix space = new DesignMatrix(plates.stream().map(PlateModel::key).toList());
@@ -83,11 +84,15 @@ class NotebookCalibrationTest {
       for (int i = 0; i < deviations.length; i++) {
         deviations[i] += chance.gaussian() * Math.sqrt(plate.ownVariances()[i]);
       }
-      double plasticiserSd =
-          plate.model(plate.before(SharedParameters.untaught())).sd(UncertainParameter.PLASTICISER);
-      truths.add(
-          PlateReadings.full(deviations)
-              .with(UncertainParameter.PLASTICISER, chance.gaussian() * plasticiserSd));
+      ParameterSample truth = PlateReadings.full(deviations);
+      ParameterDistribution model = plate.model(plate.before(SharedParameters.untaught()));
+      for (UncertainParameter unfitted :
+          List.of(UncertainParameter.PLASTICISER, UncertainParameter.UNEVENNESS)) {
+        if (model.sd(unfitted) > 1e-6) {
+          truth = truth.with(unfitted, chance.gaussian() * model.sd(unfitted));
+        }
+      }
+      truths.add(truth);
     }
     return truths;
   }

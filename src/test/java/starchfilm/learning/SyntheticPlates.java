@@ -136,8 +136,12 @@ final class SyntheticPlates {
 
   /** When the thick spot of a plate is dry through in a case (s). */
   static double dryThroughS(Trial trial, ParameterSample truth) {
-    return new PlateSimulation(trial.casting())
-        .milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, truth);
+    return dryThroughS(trial, truth, Spot.THICK_SPOT);
+  }
+
+  /** The same of any spot. */
+  static double dryThroughS(Trial trial, ParameterSample truth, Spot spot) {
+    return new PlateSimulation(trial.casting()).milestoneS(Milestone.DRY_THROUGH, spot, truth);
   }
 
   /** Dries a plate in a case and weighs it at shares of its drying time, to half a gram. */
@@ -159,13 +163,18 @@ final class SyntheticPlates {
    * weighings.
    */
   static Band forecast(Trial trial, SharedParameters shared) {
+    return forecast(trial, shared, Spot.THICK_SPOT);
+  }
+
+  /** The same of any spot. */
+  static Band forecast(Trial trial, SharedParameters shared, Spot spot) {
     PlateModel plate = new PlateModel(trial, trial.seen().weighings());
     Normal known = plate.before(shared);
     if (!trial.seen().weighings().isEmpty()) {
       known = PlateFit.of(plate.readings(), known).posterior(known);
     }
     return DryingForecaster.ofOnePlate(plate.model(known), FORECAST_DRAWS)
-        .forecast(trial.casting(), Spot.THICK_SPOT)
+        .forecast(trial.casting(), spot)
         .at(Milestone.DRY_THROUGH)
         .timeS();
   }

@@ -6,8 +6,8 @@ package starchfilm.drying.uncertainty;
  *
  * <p>A log-normal factor multiplies; its deviation is a natural logarithm. A normal one shifts or
  * scales by its deviation. The spreads are the team's judgement of the literature's scatter
- * (assumed, no source), but for those of {@link #SOLIDS} and {@link #PLASTICISER}, which the
- * weighing of the ingredients adds to.
+ * (assumed, no source), but for those of {@link #SOLIDS}, {@link #PLASTICISER} and {@link
+ * #UNEVENNESS}, which the weighing of the ingredients adds to.
  */
 public enum UncertainParameter {
   /** Transfer between surface and air: correlations at low air speed differ by a factor of two. */
@@ -27,7 +27,9 @@ public enum UncertainParameter {
   /** Dry solids of the paste, relative. */
   SOLIDS(0.03, true),
   /** Glycerol per dry starch, relative; no spread but what weighing and jar leave. */
-  PLASTICISER(0, true);
+  PLASTICISER(0, true),
+  /** Unevenness of the plate; no spread where it was measured. */
+  UNEVENNESS(0, true);
 
   private final double spread;
   private final boolean logNormal;

@@ -68,8 +68,11 @@ final class PourReader {
     Estimate wetM = wetThickness(pour, wetMm, fromMass, paste, read, count, areaKnown);
     double unevenness = unevenness(pour);
     double pasteK = pasteTemperature(pour) + ZERO_CELSIUS_K;
+    double unevennessSd = pour.has("unevenness_pct") ? 0 : Pour.UNMEASURED_SD_OF_LOG;
     return new Poured(
-        rimmed(plate, read, wetM), tare, new Pour(wetM, unevenness, pasteK, pouredKg, count));
+        rimmed(plate, read, wetM),
+        tare,
+        new Pour(wetM, unevenness, unevennessSd, pasteK, pouredKg, count));
   }
 
   /** The rim as measured on the empty plate, less the paste poured. */
@@ -221,7 +224,7 @@ final class PourReader {
     if (given.isEmpty() && !pour.has("unevenness_pct")) {
       findings.notRecorded(
           pour.path("unevenness_pct"),
-          "25 %",
+          "25 %, 8 of 10 plates 13 to 48 %",
           "how far thin edge and thick spot lie apart; measure the dry film there");
     }
     return given.isPresent() ? given.getAsDouble() / 100 : Pour.DEFAULT_UNEVENNESS;

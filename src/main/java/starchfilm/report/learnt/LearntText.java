@@ -100,6 +100,7 @@ public final class LearntText {
       case THICKNESS -> "thickness of pours that were not weighed, over what is noted";
       case SOLIDS -> "dry solids of the paste, over what was weighed out";
       case PLASTICISER -> "glycerol per starch, over what was weighed out";
+      case UNEVENNESS -> "unevenness, over what is assumed";
     };
   }
 
@@ -107,7 +108,7 @@ public final class LearntText {
     Band now = Band.normal(factor.deviation(), factor.sd());
     Band before = Band.normal(0, factor.sdBefore());
     return switch (factor.factor()) {
-      case AIR_SIDE, DIFFUSIVITY, ISOTHERM, BENCH -> times(now, before);
+      case AIR_SIDE, DIFFUSIVITY, ISOTHERM, BENCH, UNEVENNESS -> times(now, before);
       case HUMIDITY -> difference(now, before, PERCENT_PER_UNIT, "points");
       case AIR_TEMPERATURE -> difference(now, before, 1, "\u00B0C");
       case THICKNESS, SOLIDS, PLASTICISER -> difference(now, before, PERCENT_PER_UNIT, "%");

@@ -239,6 +239,7 @@ public final class PlainWords {
       case THICKNESS -> "the wet thickness";
       case SOLIDS -> "the solids of the paste";
       case PLASTICISER -> "the glycerol in the jar";
+      case UNEVENNESS -> "how uneven the plate is";
     };
   }
 
@@ -257,6 +258,7 @@ public final class PlainWords {
       case HUMIDITY -> "Put a hygrometer beside the plate and keep its log.";
       case AIR_TEMPERATURE -> "Put a thermometer beside the plate, out of the sun.";
       case THICKNESS -> "Weigh the plate before and right after the pour, and measure its area.";
+      case UNEVENNESS -> "Level the shelf, or measure the film at four corners and note it.";
       case PLASTICISER -> "Find out what the jar holds: weigh a measured volume of it.";
       case SOLIDS -> "Weigh the pot before and after the cook.";
     };

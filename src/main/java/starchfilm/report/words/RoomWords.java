@@ -2,11 +2,8 @@ package starchfilm.report.words;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
-import starchfilm.casting.SwingingRoom;
-import starchfilm.material.air.AirState;
 
 /** A room's air in a few words. */
 public final class RoomWords {
@@ -16,6 +13,10 @@ public final class RoomWords {
   private record Reach(double low, double middle, double high) {
     private static Reach still(double value) {
       return new Reach(value, value, value);
+    }
+
+    private static Reach around(double middle, double half) {
+      return new Reach(middle - half, middle, middle + half);
     }
 
     private static Reach of(
@@ -90,29 +91,17 @@ public final class RoomWords {
   }
 
   private static Reach temperatureReach(Room room) {
-    if (room instanceof SwingingRoom swinging) {
-      AirState mean = swinging.mean();
-      return new Reach(
-          mean.temperatureK() - swinging.temperatureHalfSwingK(),
-          mean.temperatureK(),
-          mean.temperatureK() + swinging.temperatureHalfSwingK());
-    }
-    return room instanceof LoggedRoom logged
-        ? Reach.of(logged.readings(), LoggedRoom.Reading::temperatureK)
-        : Reach.still(room.at(0).temperatureK());
+    return room.map(
+        constant -> Reach.still(constant.air().temperatureK()),
+        swinging -> Reach.around(swinging.mean().temperatureK(), swinging.temperatureHalfSwingK()),
+        logged -> Reach.of(logged.readings(), LoggedRoom.Reading::temperatureK));
   }
 
   private static Reach humidityReach(Room room) {
-    if (room instanceof SwingingRoom swinging) {
-      AirState mean = swinging.mean();
-      return new Reach(
-          mean.relativeHumidity() - swinging.humidityHalfSwing(),
-          mean.relativeHumidity(),
-          mean.relativeHumidity() + swinging.humidityHalfSwing());
-    }
-    return room instanceof LoggedRoom logged
-        ? Reach.of(logged.readings(), LoggedRoom.Reading::relativeHumidity)
-        : Reach.still(room.at(0).relativeHumidity());
+    return room.map(
+        constant -> Reach.still(constant.air().relativeHumidity()),
+        swinging -> Reach.around(swinging.mean().relativeHumidity(), swinging.humidityHalfSwing()),
+        logged -> Reach.of(logged.readings(), LoggedRoom.Reading::relativeHumidity));
   }
 
   private static String range(String low, String high) {
@@ -120,9 +109,6 @@ public final class RoomWords {
   }
 
   private static String kind(Room room) {
-    if (room instanceof ConstantRoom) {
-      return "";
-    }
-    return room instanceof LoggedRoom ? ", logged" : ", by night and day";
+    return room.map(constant -> "", swinging -> ", by night and day", logged -> ", logged");
   }
 }

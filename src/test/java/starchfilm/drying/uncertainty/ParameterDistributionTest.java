@@ -87,7 +87,7 @@ class ParameterDistributionTest {
   @Test
   void drawsAlongASlopeHaveTheSameCovariance() {
     ParameterDistribution model = ParameterDistribution.textbook();
-    double[] slopes = {0.3, -0.2, 0.1, 0, 0.4, -0.1, 0.2, 0.3, 0};
+    double[] slopes = {0.3, -0.2, 0.1, 0, 0.4, -0.1, 0.2, 0.3, 0, 0.1};
     ParameterSample[] draws = model.draws(4096, slopes);
     for (UncertainParameter one : UncertainParameter.values()) {
       for (UncertainParameter other : UncertainParameter.values()) {

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -97,6 +98,30 @@ class RoomLogTest {
                 + " ice",
             "shed.csv, line 4: the log begins 1.5 h after the pour; its first reading stands for the"
                 + " time before");
+  }
+
+  @Test
+  void aLogOfEveryMinuteIsAveragedOverHalfHours() {
+    StringBuilder csv = new StringBuilder("time,air_C,rh_pct\n");
+    for (int minute = 0; minute < 300; minute++) {
+      csv.append(
+          String.format(
+              Locale.ROOT,
+              "2026-04-02 %02d:%02d,%d,%d%n",
+              10 + minute / 60,
+              minute % 60,
+              20 + minute % 2,
+              50 - minute % 2));
+    }
+    assertThat(notices(csv.toString()))
+        .containsExactly(
+            "shed.csv: 300 readings are averaged over half hours; a film and its plate feel no"
+                + " quicker change");
+    List<LoggedRoom.Reading> readings =
+        room(csv.toString().getBytes(StandardCharsets.UTF_8)).readings();
+    assertThat(readings).hasSize(10);
+    assertThat(readings.get(3).temperatureK()).isCloseTo(20.5 + 273.15, within(ROUNDING));
+    assertThat(readings.get(3).relativeHumidity()).isCloseTo(0.495, within(ROUNDING));
   }
 
   @Test
