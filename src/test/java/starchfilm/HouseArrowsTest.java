@@ -74,9 +74,9 @@ class HouseArrowsTest {
       advice               material.ingredient material.recipe material.air \
                            casting drying drying.uncertainty film film.risk casting.trial forecast \
                            change files.json
-      request              material.ingredient material.recipe material.air casting jar.assay \
-                           jar.reagent jar.recovery files.amount files.findings files.notebook \
-                           files.roomlog film learning planning
+      request              material.ingredient material.recipe material.air casting casting.trial \
+                           jar.assay jar.reagent jar.recovery files.amount files.findings \
+                           files.json files.notebook files.roomlog film learning planning
       """
           .lines()
           .map(line -> List.of(line.split(" +")))

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -30,6 +32,8 @@ import starchfilm.change.Change;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmProperty;
@@ -50,9 +54,10 @@ import starchfilm.planning.Planner;
 import starchfilm.planning.PourThickness;
 import starchfilm.planning.StarchAtHand;
 import starchfilm.planning.Supplies;
-import starchfilm.planning.ThicknessFinder;
-import starchfilm.planning.ThicknessRequest;
 import starchfilm.planning.Wish;
+import starchfilm.request.ThicknessQuestion;
+import starchfilm.request.TrialQuestion;
+import starchfilm.request.Written;
 
 /**
  * A tripwire, not evidence: what the program answers for some invented castings, held at 0.5 %.
@@ -67,6 +72,9 @@ class TripwireRegressionTest {
   private static final String REFUSED = "refused";
   private static final String NONE = "none";
   private static final String ZERO_POINT = "constant-room";
+
+  private static final ObjectValue AS_IT_STANDS =
+      new ObjectValue(new Place("", 1, 1), Map.of(), List.of());
 
   private static final double HOUR_S = 3_600;
   private static final double DAY_S = 24 * HOUR_S;
@@ -202,14 +210,13 @@ class TripwireRegressionTest {
 
   /** As the command thickness has it with {@code --by 3d}. */
   private void thickness(Trial trial, Workshop workshop) {
-    ThicknessRequest request = new ThicknessRequest(trial.casting(), rimM(trial), 3 * DAY_S);
-    ThicknessFinder finder =
-        new ThicknessFinder(
-            workshop.factors(
-                trial.casting().place().name(),
-                trial.casting().composition().starchShares(),
-                false));
-    for (PourThickness pour : finder.find(request, List.of(0.5, 0.9)).pours()) {
+    ThicknessQuestion question =
+        ThicknessQuestion.read(
+            Written.options(Map.of("--by", "3d")),
+            Optional.of(new TrialQuestion.Base(trial, AS_IT_STANDS)),
+            FOLDER,
+            Clock.systemUTC());
+    for (PourThickness pour : question.answer(workshop).pours()) {
       String quantity = "thickness." + Math.round(100 * pour.sure()) + "_of_100";
       found.text(name(trial), quantity + ".reach", word(pour.reach()));
       found.number(name(trial), quantity + ".wet_mm", MM * pour.wetThicknessM());

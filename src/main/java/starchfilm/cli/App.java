@@ -48,12 +48,12 @@ final class App implements Runnable {
   private static final List<Offered> COMMANDS =
       List.of(
           new Offered("compare", CompareCommand::new),
-          new Offered("dry", DryCommand::new),
+          new Offered("dry", DryCommand::of),
           new Offered("check", CheckCommand::new),
           new Offered("note", NoteCommand::new),
           new Offered("learn", LearnCommand::new),
           new Offered("plan", PlanCommand::of),
-          new Offered("thickness", ThicknessCommand::new),
+          new Offered("thickness", ThicknessCommand::of),
           new Offered("assay", AssayCommand::of),
           new Offered("serve", ServeCommand::new));
 

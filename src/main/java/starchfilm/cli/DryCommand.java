@@ -7,10 +7,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.forecast.TrialForecast;
@@ -19,6 +21,8 @@ import starchfilm.learning.Workshops;
 import starchfilm.report.DryingFile;
 import starchfilm.report.DryingText;
 import starchfilm.report.TrialForecasts;
+import starchfilm.request.Field;
+import starchfilm.request.TrialQuestion;
 
 /** Says when one plate is dry. */
 @Command(
@@ -50,6 +54,8 @@ import starchfilm.report.TrialForecasts;
 final class DryCommand implements Callable<Integer> {
   private final CommandContext surroundings;
 
+  @Spec private CommandSpec spec = CommandSpec.create();
+
   @Parameters(arity = "0..1", paramLabel = "FILE", description = "A trial file.")
   private @Nullable Path file;
 
@@ -65,28 +71,33 @@ final class DryCommand implements Callable<Integer> {
       description = "Also write milestones and curve as JSON; - for standard output likewise.")
   private @Nullable String json;
 
-  @ArgGroup(validate = false, heading = "%nThe plate so far:%n")
-  private WeighingOptions weighed = new WeighingOptions();
-
-  @ArgGroup(validate = false, heading = "%nThe trial, or what to change in it:%n")
-  private RecipeOptions options = new RecipeOptions();
-
-  DryCommand(CommandContext surroundings) {
+  private DryCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
+  }
+
+  static CommandLine of(CommandContext surroundings) {
+    List<Field.Section> sections = new ArrayList<>(List.of(TrialQuestion.SO_FAR));
+    sections.addAll(TrialQuestion.SECTIONS);
+    return OptionEntries.on(new DryCommand(surroundings), sections);
   }
 
   @Override
   public Integer call() {
     Optional<OutputFile> table = output("--csv", csv, OutputFile.Kind.CURVE);
     Optional<OutputFile> data = output("--json", json, OutputFile.Kind.FORECAST);
-    Trial trial =
-        new OneTrial(surroundings)
-            .read(
+    OptionEntries entries = OptionEntries.of(spec);
+    TrialQuestion question =
+        TrialQuestion.read(
+            entries,
+            OneTrial.read(
                 file,
-                options,
-                weighed,
+                entries,
                 "dry",
-                "a trial file, or at least --starch, --water and --wet");
+                "a trial file, or at least --starch, --water and --wet",
+                surroundings),
+            surroundings.workingDirectory(),
+            surroundings.clock());
+    Trial trial = question.trial();
     Workshops workshops = new Workshops();
     workshops.faults(List.of(trial)).stream()
         .map(Fault::sentence)
@@ -102,7 +113,8 @@ final class DryCommand implements Callable<Integer> {
     table.ifPresent(file -> file.write(() -> DryingFile.csv(forecast)));
     data.ifPresent(file -> file.write(() -> DryingFile.json(forecast)));
     if (Stream.of(table, data).flatMap(Optional::stream).noneMatch(OutputFile::isStandardOutput)) {
-      Stream.concat(DryingText.of(forecast).stream(), told(workshop, trial).stream())
+      Stream.of(DryingText.of(forecast), told(workshop, trial), question.assumptions())
+          .flatMap(List::stream)
           .flatMap(line -> Paragraph.of(line, "", "  ").stream())
           .forEach(surroundings.out()::println);
     }

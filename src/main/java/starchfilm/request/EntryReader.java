@@ -97,6 +97,17 @@ final class EntryReader {
     }
   }
 
+  /** Notes that a field says nothing without another. */
+  void requireWhole(Field field, Field other) {
+    if (has(field) && !has(other)) {
+      refuse(field, "given without " + quoted(other) + "; add one, or leave it out");
+    }
+  }
+
+  boolean hasMistakes() {
+    return !mistakes.isEmpty();
+  }
+
   void refuse(Field field, String why) {
     mistakes.add(entries.name(field) + ": " + why);
   }

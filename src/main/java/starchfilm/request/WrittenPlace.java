@@ -80,9 +80,6 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   private static final double WARMEST_C = 90;
   private static final double FASTEST_M_PER_S = 20;
 
-  /** Air speed of a still room; judged, as for a trial file. */
-  private static final double STILL_M_PER_S = 0.1;
-
   private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
 
   private record Span(double from, double to) {
@@ -107,24 +104,115 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     return in.has(ROOM) || in.has(AIR) || in.has(HUMIDITY);
   }
 
+  /** Whether anything is said of the place. */
+  static boolean isAnyWritten(EntryReader in) {
+    return FIELDS.stream().anyMatch(in::has);
+  }
+
   /**
-   * Reads a room; nothing where there is a mistake in it.
+   * Reads a place; nothing where there is a mistake in it.
    *
    * @param folder where a log lies
    * @param clock tells the time of the pour: now
    */
   static Optional<WrittenPlace> read(EntryReader in, Path folder, Clock clock) {
+    return read(in, Optional.empty(), folder, clock);
+  }
+
+  /** The same over another place, of which holds what nobody says otherwise. */
+  static Optional<WrittenPlace> read(
+      EntryReader in, Optional<DryingPlace> base, Path folder, Clock clock) {
     return in.made(
         () -> {
           OptionalDouble benchK = in.number(BENCH, Quantities::temperatureK);
+          if (benchK.isEmpty() && base.isPresent()) {
+            benchK = base.get().benchTemperatureK();
+          }
+          Optional<DryingPlace> sameRoom = in.has(ROOM) ? Optional.empty() : base;
           String name =
               in.one(NAME, String::strip)
                   .filter(given -> !given.isEmpty())
+                  .or(() -> sameRoom.map(DryingPlace::name))
                   .orElse(DryingPlace.UNNAMED);
           Optional<Path> log = in.one(ROOM, typed -> file(typed, folder)).flatMap(file -> file);
-          Room room = log.isPresent() ? logged(in, log.get()) : aired(in, clock);
-          return new WrittenPlace(new DryingPlace(name, room, RoomUncertainty.NONE, benchK), log);
+          if (log.isPresent()) {
+            return new WrittenPlace(
+                new DryingPlace(name, logged(in, log.get()), RoomUncertainty.NONE, benchK), log);
+          }
+          if (sameRoom.isPresent()) {
+            DryingPlace changed = changed(in, sameRoom.get());
+            return new WrittenPlace(
+                new DryingPlace(name, changed.room(), changed.uncertainty(), benchK), log);
+          }
+          return new WrittenPlace(
+              new DryingPlace(name, aired(in, clock), RoomUncertainty.NONE, benchK), log);
         });
+  }
+
+  /** The air of a room, some of it written anew. */
+  private static DryingPlace changed(EntryReader in, DryingPlace base) {
+    Optional<Span> air = air(in);
+    Optional<Span> humidity = humidity(in);
+    OptionalDouble speed = in.number(SPEED, WrittenPlace::speed);
+    Room room = base.room();
+    RoomUncertainty unsure = base.uncertainty();
+    if (air.isPresent() != humidity.isPresent() && !(room instanceof ConstantRoom)) {
+      in.refuse(
+          air.isPresent() ? AIR : HUMIDITY,
+          "given over a room whose air changes; write "
+              + in.quoted(air.isPresent() ? HUMIDITY : AIR)
+              + " too");
+    }
+    AirState was = room.at(0);
+    double speedMPerS = speed.orElse(was.speedMPerS());
+    RoomUncertainty left =
+        new RoomUncertainty(
+            air.isPresent() ? 0 : unsure.temperatureSdK(),
+            humidity.isPresent() ? 0 : unsure.humiditySd(),
+            speed.isPresent() ? 0 : unsure.speedRelativeSd());
+    if (air.isEmpty() && humidity.isEmpty()) {
+      return new DryingPlace(
+          base.name(), withSpeed(room, speedMPerS), left, base.benchTemperatureK());
+    }
+    for (Span span :
+        air.isPresent() && humidity.isPresent()
+            ? List.of(air.get(), humidity.get())
+            : List.of(air.or(() -> humidity).orElseThrow())) {
+      if (span.half() != 0) {
+        in.refuse("a range of air is written with " + in.quoted(ROOM) + ", such as 8-18C,50-80%");
+      }
+    }
+    AirState now =
+        new AirState(
+            air.map(span -> span.middle() + ZERO_CELSIUS_K).orElse(was.temperatureK()),
+            humidity.map(span -> span.middle() * PERCENT).orElse(was.relativeHumidity()),
+            speedMPerS);
+    return new DryingPlace(base.name(), new ConstantRoom(now), left, base.benchTemperatureK());
+  }
+
+  private static Room withSpeed(Room room, double speedMPerS) {
+    if (room instanceof LoggedRoom logged) {
+      return new LoggedRoom(logged.readings(), speedMPerS);
+    }
+    if (room instanceof SwingingRoom swinging) {
+      AirState mean = swinging.mean();
+      return new SwingingRoom(
+          new AirState(mean.temperatureK(), mean.relativeHumidity(), speedMPerS),
+          swinging.temperatureHalfSwingK(),
+          swinging.humidityHalfSwing(),
+          swinging.warmestAfterPourS());
+    }
+    AirState air = room.at(0);
+    return new ConstantRoom(new AirState(air.temperatureK(), air.relativeHumidity(), speedMPerS));
+  }
+
+  private static Optional<Span> air(EntryReader in) {
+    return in.one(AIR, typed -> alone(typed, "a temperature, such as 20 C", Parts::air));
+  }
+
+  private static Optional<Span> humidity(EntryReader in) {
+    return in.one(
+        HUMIDITY, typed -> alone(typed, "a share in per cent, such as 50 %", Parts::humidity));
   }
 
   private static Room aired(EntryReader in, Clock clock) {
@@ -140,11 +228,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
       beside(in, in.has(AIR) ? AIR : HUMIDITY);
     }
     Optional<Parts> whole = in.one(ROOM, WrittenPlace::whole);
-    Optional<Span> air =
-        in.one(AIR, typed -> alone(typed, "a temperature, such as 20 C", Parts::air));
-    Optional<Span> humidity =
-        in.one(
-            HUMIDITY, typed -> alone(typed, "a share in per cent, such as 50 %", Parts::humidity));
+    Optional<Span> air = air(in);
+    Optional<Span> humidity = humidity(in);
     Optional<Span> said = whole.flatMap(parts -> Optional.ofNullable(parts.speed()));
     if (said.isPresent() && in.has(SPEED)) {
       beside(in, SPEED);
@@ -163,7 +248,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   }
 
   private static double speedMPerS(EntryReader in) {
-    return in.usually(SPEED, WrittenPlace::speed, STILL_M_PER_S, "a still room, 0.1 m/s");
+    return in.usually(
+        SPEED, WrittenPlace::speed, DryingPlace.STILL_AIR_M_PER_S, "a still room, 0.1 m/s");
   }
 
   private static Parts whole(String typed) {

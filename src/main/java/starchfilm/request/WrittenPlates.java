@@ -49,6 +49,14 @@ record WrittenPlates(Plate plate, int count, boolean isRound) {
   private static final Pattern THICK =
       Pattern.compile("(.*?)\\s*" + NUMBER + "\\s*" + UNIT, Pattern.CASE_INSENSITIVE);
 
+  /** The plate alone, of which there must be one. */
+  Plate one() {
+    if (count != 1) {
+      throw new IllegalArgumentException("one plate is asked about, and " + count + " were given");
+    }
+    return plate;
+  }
+
   /** Reads plates. */
   static WrittenPlates parse(String typed) {
     String text = typed.strip();

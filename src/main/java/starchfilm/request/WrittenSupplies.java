@@ -138,35 +138,55 @@ final class WrittenSupplies {
         : new Estimate(Math.max(0, rest), UNKNOWN_PURITY.sd());
   }
 
-  /** Each kind is followed by what is known of it, so a word that is no amount begins a new one. */
+  /** A starch as written, its amount and moisture perhaps left out. */
+  record Written(StarchKind kind, Optional<String> mass, Optional<String> moisture) {}
+
   private static List<StarchAtHand> starches(List<String> typed) {
+    return written(typed).stream()
+        .map(
+            starch ->
+                new StarchAtHand(
+                    starch.kind(),
+                    starch
+                        .mass()
+                        .map(mass -> OptionalDouble.of(Quantities.massKg(mass).value()))
+                        .orElse(OptionalDouble.empty()),
+                    starch
+                        .moisture()
+                        .map(moisture -> Estimate.exact(Quantities.share(moisture)))
+                        .orElse(starch.kind().powderMoisture())))
+        .toList();
+  }
+
+  /** Each kind is followed by what is known of it, so a word that is no amount begins a new one. */
+  static List<Written> written(List<String> typed) {
     // A whole entry may stand in one pair of quotes, as a plate does.
     List<String> words = new ArrayList<>();
     for (String word : typed) {
-      int amount = word.replaceFirst("\\s+[0-9].*", "").length();
-      words.add(word.substring(0, amount));
-      if (amount < word.length()) {
-        words.addAll(List.of(word.substring(amount).strip().split("\\s+(?=[0-9])")));
+      int kind = isAmount(word) ? word.length() : word.replaceFirst("\\s+[0-9].*", "").length();
+      words.add(word.substring(0, kind));
+      if (kind < word.length()) {
+        words.addAll(List.of(word.substring(kind).strip().split("\\s+(?=[0-9])")));
       }
     }
-    List<StarchAtHand> list = new ArrayList<>();
+    List<Written> list = new ArrayList<>();
     int i = 0;
     while (i < words.size()) {
       StarchKind kind = starch(words.get(i++));
-      OptionalDouble mass = OptionalDouble.empty();
-      Estimate moisture = kind.powderMoisture();
+      Optional<String> mass = Optional.empty();
+      Optional<String> moisture = Optional.empty();
       if (i < words.size() && isAmount(words.get(i)) && !isShare(words.get(i))) {
-        mass = OptionalDouble.of(Quantities.massKg(words.get(i++)).value());
+        mass = Optional.of(words.get(i++));
       }
       if (i < words.size() && isShare(words.get(i))) {
-        moisture = Estimate.exact(Quantities.share(words.get(i++)));
+        moisture = Optional.of(words.get(i++));
       }
-      list.add(new StarchAtHand(kind, mass, moisture));
+      list.add(new Written(kind, mass, moisture));
     }
     return list;
   }
 
-  static StarchKind starch(String typed) {
+  private static StarchKind starch(String typed) {
     return KnownName.find(typed, List.of(StarchKind.values()), kind -> List.of(kind.tradeName()));
   }
 

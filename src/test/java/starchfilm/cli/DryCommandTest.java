@@ -91,6 +91,45 @@ class DryCommandTest {
   }
 
   @Test
+  void plateRimAndRoomAreWrittenAsForPlanAndThickness() {
+    int exitCode =
+        terminal.run(
+            "dry",
+            "--starch",
+            "Potato 20g",
+            "--glycerol",
+            "6 g",
+            "--water",
+            "400 g",
+            "--wet",
+            "2 mm",
+            "--plate",
+            "24cm round steel",
+            "--rim",
+            "12mm",
+            "--room",
+            "8-18C,50-80%",
+            "--speed",
+            "0.5");
+
+    assertThat(exitCode).isZero();
+    assertThat(terminal.out())
+        .contains("8–18 °C, by night and day", "air at 0.50 m/s", "2.0 mm wet on steel")
+        .doesNotContain("room.air_C as", "pour.plate.material as", "a still room");
+  }
+
+  @Test
+  void everyMistakeIsToldAtOnceInTheWordsOfTheOptions() {
+    assertThat(
+            terminal.run(
+                "dry", "--starch", "potatoe", "--wet", "thick", "--rh", "150%", "--plate", "3x"))
+        .isEqualTo(2);
+    assertThat(terminal.err().lines())
+        .extracting(line -> line.replaceFirst("starchfilm: (--[a-z]+):.*", "$1"))
+        .containsExactly("--starch", "--wet", "--plate", "--rh");
+  }
+
+  @Test
   void thickerPoursAndDamperRoomsTakeLonger() throws IOException {
     // About what the file pours, typed: what if, as below, without the weighings of that plate.
     double asItIs = dryThroughHours("--wet", "2.5 mm");
@@ -153,14 +192,14 @@ class DryCommandTest {
 
   @ParameterizedTest
   @CsvSource({
-    "--wet, 0 mm, wet_thickness_mm",
-    "--wet, 10 m, wet_thickness_mm",
+    "--wet, 0 mm, --wet: 0 given",
+    "--wet, 10 m, --wet: 10000 given",
     "--wet, thick, --wet",
-    "--rh, 150 %, as typed: room.rh_pct",
+    "--rh, 150 %, --rh",
     "--air, 95 F, --air",
-    "--air, 400 C, air_C",
+    "--air, 400 C, --air",
     "--speed, fast, --speed",
-    "--water, -3 g, recipe.water.mass_g"
+    "--water, -3 g, --water: -3 given"
   })
   void refusesWhatCannotBe(String option, String typed, String named) {
     assertThat(terminal.run("dry", BLEND, option, typed)).isEqualTo(2);

@@ -65,10 +65,29 @@ class ThicknessCommandTest {
   }
 
   @Test
+  void airBesideARoomIsRefusedAndASpeedBesideItIsUsed() {
+    assertThat(terminal.run("thickness", BLEND, "--by", "5d", "--room", "19C,55%", "--air", "30C"))
+        .isEqualTo(2);
+    assertThat(terminal.err()).contains("--air: given beside --room, which says it too");
+
+    terminal.run("thickness", BLEND, "--by", "5d", "--room", "19C,55%", "--speed", "0.5");
+    assertThat(terminal.out()).contains("in 55 % RH and 19 °C", "air at 0.50 m/s");
+  }
+
+  @Test
+  void saysWhatItTookForGranted() {
+    terminal.run("thickness", "--starch", "potato", "20g", "--water", "400g", "--by", "2d");
+
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains("Not given, so assumed: recipe.starch[1].moisture_pct as 15 to 20 %")
+        .contains("room.rh_pct as 35 to 70 %");
+  }
+
+  @Test
   void asksForTheDate() {
     assertThat(terminal.run("thickness", BLEND)).isEqualTo(2);
     assertThat(terminal.err())
         .isEqualToNormalizingNewlines(
-            "starchfilm: --by: not given; write when it must be dry, such as --by 5d\n");
+            "starchfilm: --by: not given; write when it must be dry, such as 5d\n");
   }
 }

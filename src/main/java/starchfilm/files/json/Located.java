@@ -67,6 +67,58 @@ public sealed interface Located {
       repeated = List.copyOf(repeated);
     }
 
+    /**
+     * The same with another value of a field.
+     *
+     * @param path the field's path from here; objects on the way are made where they are missing
+     * @param value the value; what stood there is left out
+     * @return the other object
+     */
+    public ObjectValue with(String path, Located value) {
+      int dot = path.indexOf('.');
+      if (dot < 0) {
+        Map<String, Member> changed = new LinkedHashMap<>(members);
+        changed.put(path, new Member(value.place(), value));
+        return new ObjectValue(place, changed, repeated);
+      }
+      String key = path.substring(0, dot);
+      Member there = members.get(key);
+      ObjectValue inner =
+          there != null && there.value() instanceof ObjectValue object
+              ? object
+              : new ObjectValue(
+                  new Place(
+                      place.path().isEmpty() ? key : place.path() + "." + key,
+                      place.line(),
+                      place.column()),
+                  Map.of(),
+                  List.of());
+      return with(key, inner.with(path.substring(dot + 1), value));
+    }
+
+    /**
+     * The same without some fields.
+     *
+     * @param paths their paths from here; a field that is not there is not missed
+     * @return the other object
+     */
+    public ObjectValue without(String... paths) {
+      ObjectValue rest = this;
+      for (String path : paths) {
+        int dot = path.indexOf('.');
+        String key = dot < 0 ? path : path.substring(0, dot);
+        Member there = rest.members.get(key);
+        if (dot < 0) {
+          Map<String, Member> changed = new LinkedHashMap<>(rest.members);
+          changed.remove(path);
+          rest = new ObjectValue(place, changed, repeated);
+        } else if (there != null && there.value() instanceof ObjectValue inner) {
+          rest = rest.with(key, inner.without(path.substring(dot + 1)));
+        }
+      }
+      return rest;
+    }
+
     @Override
     public String quoted() {
       return "an object";

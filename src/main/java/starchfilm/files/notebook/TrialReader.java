@@ -88,6 +88,18 @@ public final class TrialReader {
       findings.fault(root, "one JSON object in { }", "write the trial as {\"recipe\": {..}, ..}");
       return Optional.empty();
     }
+    return read(object, file, findings);
+  }
+
+  /**
+   * Reads a trial whose fields are at hand.
+   *
+   * @param object the trial
+   * @param file the file it is or would be in
+   * @param findings takes what turns up
+   * @return the trial, if it has no fault
+   */
+  public Optional<Trial> read(Located.ObjectValue object, Path file, Findings findings) {
     ObjectReader section = new ObjectReader(object, TrialField.TRIAL, findings);
     Optional<Trial> trial;
     try {
@@ -95,7 +107,7 @@ public final class TrialReader {
     } catch (RuntimeException failure) {
       // A net: whatever one file does to us is a fault of that file, and the others go through.
       findings.fault(
-          root.place(),
+          object.place(),
           "a trial this program cannot reckon with (" + failure.getMessage() + ")",
           "",
           "undo what was changed last in it, and please report this");

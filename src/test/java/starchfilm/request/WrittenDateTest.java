@@ -1,4 +1,4 @@
-package starchfilm.cli;
+package starchfilm.request;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -9,7 +9,7 @@ import java.time.ZoneId;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class TypedDateTest {
+class WrittenDateTest {
   /** A Monday. */
   private static final Clock NOON =
       Clock.fixed(Instant.parse("2026-04-20T12:00:00Z"), ZoneId.of("UTC"));
@@ -32,6 +32,6 @@ class TypedDateTest {
     "+6h, 6",
   })
   void readsWhenItMustBeReady(String typed, double hours) {
-    assertThat(TypedDate.secondsFromNow("--by", typed, NOON) / 3600).isCloseTo(hours, within(1e-9));
+    assertThat(WrittenDate.secondsFromNow(typed, NOON) / 3600).isCloseTo(hours, within(1e-9));
   }
 }

@@ -1,9 +1,14 @@
-package starchfilm.cli;
+package starchfilm.request;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,7 +16,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.Room;
 import starchfilm.material.air.AirState;
 
-class TypedRoomTest {
+class WrittenPlaceTest {
+  private static final Clock NOON =
+      Clock.fixed(Instant.parse("2026-04-20T12:00:00Z"), ZoneId.of("UTC"));
+
   @TempDir private Path folder;
 
   @ParameterizedTest
@@ -34,6 +42,10 @@ class TypedRoomTest {
   }
 
   private Room room(String typed) {
-    return TypedRoom.parse("--room", typed, new Terminal(folder).surroundings()).room();
+    return place(Map.of("--room", typed)).orElseThrow().place().room();
+  }
+
+  private Optional<WrittenPlace> place(Map<String, String> typed) {
+    return WrittenPlace.read(new EntryReader(Written.options(typed)), folder, NOON);
   }
 }

@@ -1,4 +1,4 @@
-package starchfilm.cli;
+package starchfilm.request;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.PlateMaterial;
 
-class TypedPlatesTest {
+class WrittenPlatesTest {
   @ParameterizedTest
   @CsvSource({
     "4x300x200mm glass, 4, 0.3, 0.2, 0.004, GLASS",
@@ -24,7 +24,7 @@ class TypedPlatesTest {
       double widthM,
       double thicknessM,
       PlateMaterial material) {
-    TypedPlates plates = TypedPlates.parse("--plates", typed);
+    WrittenPlates plates = WrittenPlates.parse(typed);
 
     assertThat(plates.count()).isEqualTo(count);
     assertThat(plates.plate().lengthM()).isCloseTo(lengthM, within(1e-6));

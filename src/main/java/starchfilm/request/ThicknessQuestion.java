@@ -1,0 +1,98 @@
+package starchfilm.request;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import starchfilm.casting.Casting;
+import starchfilm.casting.trial.Trial;
+import starchfilm.learning.Workshop;
+import starchfilm.planning.ThicknessAnswer;
+import starchfilm.planning.ThicknessFinder;
+import starchfilm.planning.ThicknessRequest;
+
+/**
+ * How thick may this be poured to be dry by then?
+ *
+ * @param trial the trial; how thick it is poured is not used
+ * @param request what is asked of its casting
+ * @param learntRoom the room whose lessons hold; empty for what rooms have in common
+ * @param assumptions what was taken for granted, a sentence each
+ */
+public record ThicknessQuestion(
+    Trial trial, ThicknessRequest request, String learntRoom, List<String> assumptions) {
+  private static final Field BY =
+      Field.option(
+          "--by", "WHEN", "When it must be dry: 5d after the pour, friday, 2026-12-01 18:00.");
+
+  private static final List<Double> SHARES = List.of(0.5, 0.9);
+
+  /** What may be written, as a command shows it. */
+  public static final List<Field.Section> SECTIONS =
+      Stream.concat(Stream.of(new Field.Section("", List.of(BY))), TrialQuestion.SECTIONS.stream())
+          .toList();
+
+  /** Copies the list. */
+  public ThicknessQuestion {
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /**
+   * Reads what was written.
+   *
+   * @param entries what was written
+   * @param base what it is put over, if a file was named
+   * @param folder where a room log lies
+   * @param clock the clock on the wall: the pour is now
+   * @return the question
+   * @throws RefusedRequestException where it cannot be meant
+   */
+  public static ThicknessQuestion read(
+      Entries entries, Optional<TrialQuestion.Base> base, Path folder, Clock clock) {
+    EntryReader in = new EntryReader(entries);
+    in.require(BY, "when it must be dry, such as 5d");
+    double byS = in.one(BY, typed -> WrittenDate.secondsFromNow(typed, clock), Double.NaN);
+    Optional<Trial> trial = TrialQuestion.read(in, base, folder, clock);
+    trial.stream()
+        .flatMap(read -> read.notRecorded().stream())
+        .filter(gap -> !gap.field().equals("pour.wet_thickness_mm"))
+        .forEach(gap -> in.assume(gap.field() + " as " + gap.assumed()));
+    return in.finished(
+        () -> {
+          Casting casting = trial.orElseThrow().casting();
+          return new ThicknessQuestion(
+              trial.get(),
+              of(casting, byS, in.one(TrialQuestion.RIM, Quantities::lengthM)),
+              in.has(WrittenPlace.ROOM)
+                  ? in.one(WrittenPlace.NAME, String::strip, "")
+                  : casting.place().name(),
+              in.assumptions());
+        });
+  }
+
+  /** A casting counts the rim above its paste; here it counts from the plate. */
+  private static ThicknessRequest of(Casting casting, double byS, Optional<Double> rimM) {
+    double above = casting.plate().rimHeightM();
+    double whole = above == 0 ? 0 : above + casting.wetThicknessM();
+    return new ThicknessRequest(casting, rimM.orElse(whole), byS);
+  }
+
+  /**
+   * Finds the thickness.
+   *
+   * @param workshop what earlier trials taught
+   * @return how thick in half and in 9 of 10 likely cases
+   * @throws RefusedRequestException where the model cannot hold what was asked
+   */
+  public ThicknessAnswer answer(Workshop workshop) {
+    try {
+      return new ThicknessFinder(
+              workshop.factors(learntRoom, trial.casting().composition().starchShares(), false))
+          .find(request, SHARES);
+    } catch (IllegalArgumentException e) {
+      // The domain refuses impossible requests in one sentence meant for the reader.
+      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
+    }
+  }
+}

@@ -1,0 +1,357 @@
+package starchfilm.request;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import starchfilm.casting.Casting;
+import starchfilm.casting.ClosedHeat;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.Plate;
+import starchfilm.casting.trial.NotRecorded;
+import starchfilm.casting.trial.Trial;
+import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.amount.WeighedSoFar;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ListValue;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.Located.TextValue;
+import starchfilm.files.json.Located.WordValue;
+import starchfilm.files.notebook.FileWord;
+import starchfilm.files.notebook.TrialReader;
+import starchfilm.material.air.AirState;
+
+/**
+ * A trial that is asked about: out of a file, written field by field, or a file with other values
+ * over it, which ask what if.
+ *
+ * @param trial the trial
+ * @param assumptions what was taken for granted of what was written, a sentence each; what a trial
+ *     does not record is in the trial
+ */
+public record TrialQuestion(Trial trial, List<String> assumptions) {
+  private static final Field STARCH =
+      Field.option(
+              "--starch",
+              "KIND MASS",
+              "A starch powder and its mass, such as potato \"20 g\"; may be repeated.")
+          .words(1, 2)
+          .repeatable();
+  private static final Field GLYCEROL =
+      Field.option("--glycerol", "MASS", "Glycerol as weighed from the jar; \"0 g\" for none.");
+  private static final Field PURITY =
+      Field.option("--purity", "SHARE", "Glycerol in the jar, such as 88 %%.");
+  private static final Field SALT =
+      Field.option("--salt", "SHARE", "Salt and soap in the jar, such as 3 %%.");
+  private static final Field VINEGAR =
+      Field.option("--vinegar", "MASS", "Vinegar; \"0 g\" for none.");
+  private static final Field ACIDITY =
+      Field.option("--acidity", "SHARE", "Acid in the vinegar, as labelled.");
+  private static final Field WATER = Field.option("--water", "MASS", "Water poured in.");
+  private static final Field WET =
+      Field.option("--wet", "LENGTH", "Wet thickness, such as \"3 mm\".");
+  private static final Field UNEVEN =
+      Field.option(
+          "--uneven",
+          "SHARE",
+          "How far thin edge and thick spot are from the average, such as 25 %%.");
+  static final Field PLATE =
+      Field.option(
+          "--plate", "PLATE", "Sides and material: \"300x200mm glass\", \"24cm round steel\".");
+  static final Field RIM =
+      Field.option("--rim", "LENGTH", "Height of the plate's rim, such as 10mm.");
+  private static final Field WEIGHED =
+      Field.option(
+              "--weighed",
+              "TIME=MASS",
+              "A weighing so far, such as 6h=412g after the pour; give it as often as there are"
+                  + " weighings. They are taken together with those in the file. With the plate,"
+                  + " where the file gives its tare_g; else the film alone.")
+          .repeatable();
+  private static final Field FILM_ONLY =
+      Field.flag("--film-only", "The masses typed are without the plate.");
+
+  private static final List<Field> RECIPE =
+      List.of(
+          STARCH,
+          GLYCEROL,
+          PURITY,
+          SALT,
+          JarOrigin.ORIGIN,
+          VINEGAR,
+          ACIDITY,
+          WATER,
+          WET,
+          UNEVEN,
+          PLATE,
+          RIM);
+
+  /** What may be written of a trial, as a command shows it. */
+  public static final List<Field.Section> SECTIONS =
+      List.of(
+          new Field.Section("The trial, or what to change in it", RECIPE),
+          new Field.Section("Where it dries", WrittenPlace.FIELDS));
+
+  /** What may be written of the plate so far. */
+  public static final Field.Section SO_FAR =
+      new Field.Section("The plate so far", List.of(WEIGHED, FILM_ONLY));
+
+  /** A stand-in, so that mistakes of a place are found beside others. */
+  private static final DryingPlace ANY =
+      new DryingPlace(new ConstantRoom(new AirState(293.15, 0.5, 0.1)), OptionalDouble.empty());
+
+  private static final ObjectValue NOTHING =
+      new ObjectValue(new Place("", 1, 1), Map.of(), List.of());
+
+  /** Copies the list. */
+  public TrialQuestion {
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /** A trial file that was read and is sound. */
+  public record Base(Trial trial, ObjectValue fields) {}
+
+  /**
+   * Whether anything is written of the trial itself.
+   *
+   * @param entries what was written
+   * @return false where a file is taken as it stands, weighings apart
+   */
+  public static boolean isWritten(Entries entries) {
+    EntryReader in = new EntryReader(entries);
+    return RECIPE.stream().anyMatch(in::has) || WrittenPlace.isAnyWritten(in);
+  }
+
+  /**
+   * Reads what was written.
+   *
+   * @param entries what was written
+   * @param base what it is put over, if a file was named
+   * @param folder where a room log lies, and where a trial without a file would stand
+   * @param clock the clock on the wall
+   * @return the question
+   * @throws RefusedRequestException where it cannot be meant
+   */
+  public static TrialQuestion read(Entries entries, Optional<Base> base, Path folder, Clock clock) {
+    EntryReader in = new EntryReader(entries);
+    Optional<Trial> trial = read(in, base, folder, clock);
+    return in.finished(() -> new TrialQuestion(trial.orElseThrow(), in.assumptions()));
+  }
+
+  static Optional<Trial> read(EntryReader in, Optional<Base> base, Path folder, Clock clock) {
+    boolean whatIf = RECIPE.stream().anyMatch(in::has) || WrittenPlace.isAnyWritten(in);
+    if (base.isPresent() && !whatIf && !in.has(WEIGHED)) {
+      in.requireWhole(FILM_ONLY, WEIGHED);
+      return base.map(Base::trial);
+    }
+    ObjectValue fields =
+        base.map(Base::fields).orElseGet(() -> NOTHING.with("name", text("name", "as typed")));
+    if (whatIf) {
+      // What happened to the real plate says nothing about the one that is asked for.
+      fields = fields.without("weighings", "faults", "pulls", "dry_thickness_um", "rating");
+    }
+    fields = weighed(in, poured(in, recipe(in, fields)));
+    Optional<Plate> plate = in.one(PLATE, typed -> WrittenPlates.parse(typed).one());
+    Optional<Double> rimM = in.one(RIM, Quantities::lengthM);
+    if (in.hasMistakes()) {
+      WrittenPlace.read(
+          in, Optional.of(base.map(b -> b.trial().casting().place()).orElse(ANY)), folder, clock);
+      return Optional.empty();
+    }
+    Path file = base.map(read -> read.trial().file()).orElse(folder.resolve("as-typed"));
+    Findings findings = new Findings(base.isPresent() ? file.toString() : "as typed");
+    Optional<Trial> trial = new TrialReader().read(fields, file, findings);
+    findings.faults().forEach(fault -> in.refuse(sentence(fault, base.isPresent())));
+    return trial.flatMap(read -> placed(in, on(read, plate, rimM), folder, clock));
+  }
+
+  /** A fault of a value that was typed is told by its option, and such a value has no line. */
+  private static String sentence(Fault fault, boolean inFile) {
+    if (inFile && !fault.field().startsWith("--")) {
+      return fault.sentence();
+    }
+    return (fault.field().startsWith("--") ? "" : "as typed: ")
+        + fault.field()
+        + ": "
+        + fault.given()
+        + (fault.allowed().isEmpty() ? "" : " given, allowed " + fault.allowed())
+        + "; "
+        + fault.mend();
+  }
+
+  private static ObjectValue recipe(EntryReader in, ObjectValue fields) {
+    ObjectValue trial = fields;
+    Optional<List<Located>> starches = in.all(STARCH, TrialQuestion::starches);
+    if (starches.isPresent()) {
+      trial = trial.with("recipe.starch", new ListValue(place(STARCH), starches.get()));
+    }
+    trial = with(in, trial, GLYCEROL, "recipe.glycerol.mass_g", "g", TrialQuestion::massKg);
+    trial = with(in, trial, PURITY, "recipe.glycerol.purity_pct", "%", Quantities::share);
+    trial = with(in, trial, SALT, "recipe.glycerol.salt_pct", "%", Quantities::share);
+    trial = with(in, trial, VINEGAR, "recipe.vinegar.mass_g", "g", TrialQuestion::massKg);
+    trial = with(in, trial, ACIDITY, "recipe.vinegar.acidity_pct", "%", Quantities::share);
+    trial = with(in, trial, WATER, "recipe.water.mass_g", "g", TrialQuestion::massKg);
+    Optional<Located> origin =
+        JarOrigin.stated(in).map(from -> text(JarOrigin.ORIGIN.option(), FileWord.of(from)));
+    return origin.isPresent() ? trial.with("recipe.glycerol.origin", origin.get()) : trial;
+  }
+
+  private static List<Located> starches(List<String> words) {
+    List<Located> starches = new ArrayList<>();
+    for (WrittenSupplies.Written starch : WrittenSupplies.written(words)) {
+      Place here = new Place("recipe.starch[" + (starches.size() + 1) + "]", 1, 1);
+      ObjectValue portion =
+          new ObjectValue(here, Map.of(), List.of())
+              .with("kind", text(STARCH.option(), starch.kind().tradeName()));
+      if (starch.mass().isPresent()) {
+        portion =
+            portion.with("mass_g", number(STARCH, "g", starch.mass().get(), TrialQuestion::massKg));
+      }
+      if (starch.moisture().isPresent()) {
+        portion =
+            portion.with(
+                "moisture_pct", number(STARCH, "%", starch.moisture().get(), Quantities::share));
+      }
+      starches.add(portion);
+    }
+    return starches;
+  }
+
+  private static ObjectValue poured(EntryReader in, ObjectValue fields) {
+    ObjectValue trial = fields;
+    if (in.has(WET)) {
+      trial = trial.without("pour.poured_g", "pour.measured_from");
+    }
+    trial = with(in, trial, WET, "pour.wet_thickness_mm", "mm", Quantities::lengthM);
+    return with(in, trial, UNEVEN, "pour.unevenness_pct", "%", Quantities::share);
+  }
+
+  private static ObjectValue weighed(EntryReader in, ObjectValue trial) {
+    in.requireWhole(FILM_ONLY, WEIGHED);
+    Optional<List<Located>> typed =
+        in.all(
+            WEIGHED,
+            words -> words.stream().map(word -> weighing(word, in.has(FILM_ONLY))).toList());
+    if (typed.isEmpty()) {
+      return trial;
+    }
+    List<Located> all = new ArrayList<>();
+    Located.Member there = trial.members().get("weighings");
+    if (there != null) {
+      all.addAll(there.value() instanceof ListValue list ? list.entries() : List.of(there.value()));
+    }
+    all.addAll(typed.get());
+    return trial.with("weighings", new ListValue(place(WEIGHED), all));
+  }
+
+  private static Located weighing(String typed, boolean filmOnly) {
+    WeighedSoFar weighing = WeighedSoFar.parse(typed);
+    String mass = typed.substring(typed.indexOf('=') + 1);
+    ObjectValue entry =
+        new ObjectValue(place(WEIGHED), Map.of(), List.of())
+            .with(
+                "at",
+                text(
+                    WEIGHED.option(),
+                    "+" + BigDecimal.valueOf(weighing.timeS() / 60).toPlainString() + "min"))
+            .with("mass_g", number(WEIGHED, "g", mass, TrialQuestion::massKg));
+    return filmOnly
+        ? entry.with("with_plate", new WordValue(place(WEIGHED), WordValue.Word.FALSE))
+        : entry;
+  }
+
+  private static Trial on(Trial trial, Optional<Plate> plate, Optional<Double> rimM) {
+    Plate whole = plate.orElse(trial.casting().plate());
+    double wetM = trial.casting().wetThicknessM();
+    Plate poured = rimM.map(rim -> whole.filledTo(wetM, rim)).orElse(whole);
+    return cast(trial, trial.casting().with(poured), trial.notRecorded());
+  }
+
+  /** The trial in the room that was written, if any was. */
+  private static Optional<Trial> placed(EntryReader in, Trial trial, Path folder, Clock clock) {
+    Casting casting = trial.casting();
+    if (WrittenPlace.isAnyWritten(in)) {
+      Optional<WrittenPlace> place =
+          WrittenPlace.read(in, Optional.of(casting.place()), folder, clock);
+      if (place.isEmpty()) {
+        return Optional.empty();
+      }
+      casting = casting.with(place.get().place());
+      ClosedHeat.of(trial.recipe().glycerol(), casting.place())
+          .ifPresent(
+              closed ->
+                  in.refuse(
+                      WrittenPlace.ROOM,
+                      closed
+                          + " given, allowed "
+                          + ClosedHeat.allowed()
+                          + "; "
+                          + ClosedHeat.mend()));
+    }
+    List<NotRecorded> notRecorded =
+        trial.notRecorded().stream().filter(gap -> !isWritten(in, gap.field())).toList();
+    return Optional.of(cast(trial, casting, notRecorded));
+  }
+
+  private static Trial cast(Trial trial, Casting casting, List<NotRecorded> notRecorded) {
+    return new Trial(
+        trial.file(),
+        trial.name(),
+        trial.invented(),
+        trial.pouredAt(),
+        trial.recipe(),
+        casting,
+        trial.seen(),
+        notRecorded);
+  }
+
+  /** Whether what a file does not record was written of plate and room. */
+  private static boolean isWritten(EntryReader in, String field) {
+    return switch (field) {
+      case "room.air_C" -> in.has(WrittenPlace.ROOM) || in.has(WrittenPlace.AIR);
+      case "room.rh_pct" -> in.has(WrittenPlace.ROOM) || in.has(WrittenPlace.HUMIDITY);
+      case "room.air_speed_m_per_s" -> in.has(WrittenPlace.ROOM) || in.has(WrittenPlace.SPEED);
+      default -> field.startsWith("pour.plate.") && in.has(PLATE);
+    };
+  }
+
+  private static ObjectValue with(
+      EntryReader in,
+      ObjectValue trial,
+      Field field,
+      String path,
+      String unit,
+      Consumer<String> check) {
+    Optional<Located> value = in.one(field, typed -> number(field, unit, typed, check));
+    return value.isPresent() ? trial.with(path, value.get()) : trial;
+  }
+
+  /** An amount in the unit of its field, its digits kept; it must have a unit of its own. */
+  private static Located number(Field field, String unit, String typed, Consumer<String> check) {
+    check.accept(typed);
+    BigDecimal value = TypedNumber.in(unit, typed);
+    return new NumberValue(place(field), value.toPlainString(), value.doubleValue());
+  }
+
+  private static double massKg(String typed) {
+    return Quantities.massKg(typed).value();
+  }
+
+  private static Located text(String path, String text) {
+    return new TextValue(new Place(path, 1, 1), text);
+  }
+
+  private static Place place(Field field) {
+    return new Place(field.option(), 1, 1);
+  }
+}
