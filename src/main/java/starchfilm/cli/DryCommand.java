@@ -68,7 +68,8 @@ final class DryCommand implements Callable<Integer> {
   @Option(
       names = "--json",
       paramLabel = "DATA",
-      description = "Also write milestones and curve as JSON; - for standard output likewise.")
+      description =
+          "Also write milestones, film, risks and curve as JSON; - for standard output likewise.")
   private @Nullable String json;
 
   private DryCommand(CommandContext surroundings) {

@@ -8,15 +8,22 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import starchfilm.casting.Spot;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.risk.CrackRisk;
+import starchfilm.film.risk.PlateRisks;
+import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.words.PlainWords;
 
 /**
  * A drying forecast for other programs. Every name carries its unit; figures are not rounded for
@@ -26,6 +33,16 @@ public final class DryingFile {
   private static final String CSV_HEAD =
       "time_h,at,film_g_low,film_g,film_g_high,water_kg_per_kg_dry_thin_edge,"
           + "water_kg_per_kg_dry_average,water_kg_per_kg_dry_thick_spot\n";
+
+  private static final Map<FilmFigure, String> FILM_KEYS =
+      new EnumMap<>(
+          Map.of(
+              FilmFigure.STRENGTH, "strength_MPa",
+              FilmFigure.ELONGATION, "stretch_pct",
+              FilmFigure.STIFFNESS, "stiffness_MPa",
+              FilmFigure.GLASS_TRANSITION, "glass_transition_C",
+              FilmFigure.MOISTURE, "moisture_kg_per_kg_dry",
+              FilmFigure.PERMEABILITY, "permeability_g_mm_per_m2_d_kPa"));
 
   private DryingFile() {}
 
@@ -57,7 +74,7 @@ public final class DryingFile {
   }
 
   /**
-   * Milestones, curve and verdict as JSON.
+   * Verdict, milestones, film, risks and curve as JSON.
    *
    * @param trial the trial
    * @return one object
@@ -82,8 +99,51 @@ public final class DryingFile {
             one.putObject(milestone.name().toLowerCase(Locale.ROOT)));
       }
     }
+    film(trial.film(), root.putObject("film"));
+    risk(trial.risks(), root.putObject("risk"));
     curve(trial, root.putArray("curve"));
     return JsonText.of(root);
+  }
+
+  /** What the dry film is like; a figure that is not to be stated is left out, and why is said. */
+  private static void film(FilmForecast film, ObjectNode node) {
+    FILM_KEYS.forEach(
+        (figure, key) -> {
+          ObjectNode one = node.putObject(key);
+          Optional<String> withheld = figure.withheld(film);
+          if (withheld.isPresent()) {
+            one.put("withheld", withheld.get());
+          } else {
+            Band band = figure.of(film);
+            one.put("low", JsonText.rounded(factor(figure, band.low())));
+            one.put("middle", JsonText.rounded(factor(figure, band.middle())));
+            one.put("high", JsonText.rounded(factor(figure, band.high())));
+          }
+        });
+    node.put("feel", PlainWords.word(film.feel()));
+  }
+
+  /** Moisture is per kg dry solids, as everywhere in this file; all else in the reader's unit. */
+  private static double factor(FilmFigure figure, double value) {
+    return figure == FilmFigure.MOISTURE ? value : figure.unit().of(value);
+  }
+
+  private static void risk(PlateRisks risks, ObjectNode node) {
+    ObjectNode crack = node.putObject("crack");
+    crack.put("level", level(risks.crack().level()));
+    crack.put(
+        "critical_dry_thickness_um",
+        JsonText.rounded(
+            1e6 * Math.min(CrackRisk.THICKEST_TOLD_M, risks.crack().criticalDryThicknessM())));
+    crack.put(
+        "critical_dry_thickness_is_more",
+        risks.crack().criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M);
+    node.put("curl", level(risks.curl().level()));
+    node.put("mould", level(risks.mould().level()));
+  }
+
+  private static String level(RiskLevel level) {
+    return level.name().toLowerCase(Locale.ROOT);
   }
 
   private static void milestone(TrialForecast trial, MilestoneForecast forecast, ObjectNode node) {

@@ -52,11 +52,21 @@ public final class DryingText {
     lines.add("");
     lines.addAll(milestones(view.milestones()));
     lines.add("");
+    view.milestones().rows().forEach(row -> lines.add(row.name() + ": " + row.meaning() + "."));
+    if (!view.milestones().scaleTest().isEmpty()) {
+      lines.add(view.milestones().scaleTest());
+    }
+    lines.add("");
     lines.addAll(CurvePlot.of(trial));
     lines.add("");
     for (RiskTable.Row risk : view.risks()) {
       lines.add(
           (risk.name() + ": " + risk.level() + ". " + risk.reason() + " " + risk.remedy()).strip());
+    }
+    for (Happened.Seen seen : view.happened().faults()) {
+      if (!seen.todo().isEmpty()) {
+        lines.add("Noted: " + seen.what() + ". " + seen.todo());
+      }
     }
     view.sharpen().stream()
         .limit(1)

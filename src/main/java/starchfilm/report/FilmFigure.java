@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
@@ -111,8 +112,18 @@ enum FilmFigure {
     return figure.apply(forecast);
   }
 
+  /**
+   * Why it is not stated.
+   *
+   * @param forecast the forecast
+   * @return a clause; empty where it is stated
+   */
+  Optional<String> withheld(FilmForecast forecast) {
+    return forecast.withheld(property).map(PlainWords::reason);
+  }
+
   private boolean stated(FilmForecast forecast) {
-    return forecast.withheld(property).isEmpty();
+    return withheld(forecast).isEmpty();
   }
 
   /**
@@ -133,10 +144,7 @@ enum FilmFigure {
    * @return the range, or why the figure is not stated
    */
   String range(FilmForecast forecast) {
-    return forecast
-        .withheld(property)
-        .map(PlainWords::reason)
-        .orElseGet(() -> unit.range(of(forecast)));
+    return withheld(forecast).orElseGet(() -> unit.range(of(forecast)));
   }
 
   /**

@@ -47,8 +47,9 @@ record Happened(
    *
    * @param what the fault, its place and time
    * @param remark in the maker's words; may be empty
+   * @param todo what to do with such a film; may be empty
    */
-  record Seen(String what, String remark) {}
+  record Seen(String what, String remark, String todo) {}
 
   /**
    * What came of a trial.
@@ -67,7 +68,7 @@ record Happened(
     return new Happened(
         weighings,
         Measured.of(forecast),
-        trial.seen().faults().stream().map(fault -> seen(fault, calendar)).toList(),
+        trial.seen().faults().stream().map(fault -> seen(fault, calendar, forecast)).toList(),
         trial.seen().rating().orElse(0),
         trial.seen().remarks());
   }
@@ -113,7 +114,10 @@ record Happened(
         verdict);
   }
 
-  private static Seen seen(ObservedFault fault, PourCalendar calendar) {
-    return new Seen(PlainWords.sentence(fault, calendar), fault.remark().orElse(""));
+  private static Seen seen(ObservedFault fault, PourCalendar calendar, TrialForecast forecast) {
+    return new Seen(
+        PlainWords.sentence(fault, calendar),
+        fault.remark().orElse(""),
+        FailedFilm.todo(fault, forecast));
   }
 }

@@ -1,6 +1,7 @@
 package starchfilm.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
@@ -15,9 +16,13 @@ import starchfilm.report.words.Spans;
  * When each milestone of each spot comes.
  *
  * @param spots heads of the columns
- * @param rows one a milestone
+ * @param rows one a milestone; skin-dry only where it comes well before peelable
+ * @param scaleTest from when a kitchen scale tells that the plate is dry; may be empty
  */
-record MilestoneTable(List<SpotHead> spots, List<Row> rows) {
+record MilestoneTable(List<SpotHead> spots, List<Row> rows, String scaleTest) {
+  /** Milestones closer than this in every spot are one to a cook (ratio; judged). */
+  private static final double SAME = 0.05;
+
   /**
    * The head of a column.
    *
@@ -64,13 +69,26 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows) {
     PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
     List<Row> rows = new ArrayList<>();
     for (Milestone milestone : Milestone.values()) {
+      if (milestone == Milestone.SKIN_DRY && skinIsNoMilestone(trial)) {
+        continue;
+      }
       List<When> cells = new ArrayList<>();
       for (Spot spot : Spot.values()) {
         cells.add(when(trial.drying().at(spot).at(milestone), calendar));
       }
       rows.add(new Row(PlainWords.word(milestone), PlainWords.meaning(milestone), cells));
     }
-    return new MilestoneTable(heads, rows);
+    return new MilestoneTable(heads, rows, ScaleTest.of(trial));
+  }
+
+  /** Thin film is firm all through within minutes of its skin, and then only one of them counts. */
+  private static boolean skinIsNoMilestone(TrialForecast trial) {
+    return Arrays.stream(Spot.values())
+        .map(trial.drying()::at)
+        .allMatch(
+            spot ->
+                spot.at(Milestone.PEELABLE).timeS().middle()
+                    <= (1 + SAME) * spot.at(Milestone.SKIN_DRY).timeS().middle());
   }
 
   private static When when(MilestoneForecast forecast, PourCalendar calendar) {

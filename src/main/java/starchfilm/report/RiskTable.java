@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import starchfilm.film.risk.CrackCause;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.CurlRisk;
@@ -31,9 +32,6 @@ final class RiskTable {
   private static final double SHOWS = 0.01;
   private static final double LIFT_SHOWS_M = 1e-3;
 
-  /** Beyond this a critical thickness is no longer told apart (m); no pour of paste gets there. */
-  private static final double THICKEST_TOLD_M = 5e-3;
-
   /**
    * The risks of a trial.
    *
@@ -59,7 +57,8 @@ final class RiskTable {
             + risk.cause().map(cause -> ": " + words(cause)).orElse("")
             + "."
             + (risk.mayTearAtRim() ? " It lets go, and may tear where the rim holds it." : "")
-            + (risk.level() == RiskLevel.LOW || risk.criticalDryThicknessM() > THICKEST_TOLD_M
+            + (risk.level() == RiskLevel.LOW
+                    || risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
                 ? ""
                 : " More glycerol, damper air or a warmer room let thicker film hold.");
     return new Row(
@@ -67,20 +66,28 @@ final class RiskTable {
         word(risk.level()),
         steps(risk.level()),
         reason,
-        risk.remedy()
-            .map(
-                remedy ->
-                    sentence(remedy)
-                        + ": pull over toughness "
-                        + Figures.two(remedy.riskBefore())
-                        + " → "
-                        + Figures.two(remedy.riskAfter())
-                        + ".")
-            .orElse(""));
+        helps(risk.remedy(), "pull over toughness ", ""));
+  }
+
+  /** The change that helps most; nothing where its figures would read the same. */
+  private static String helps(Optional<Remedy> remedy, String measure, String unit) {
+    return remedy
+        .filter(best -> !Figures.two(best.riskBefore()).equals(Figures.two(best.riskAfter())))
+        .map(
+            best ->
+                sentence(best)
+                    + ": "
+                    + measure
+                    + Figures.two(best.riskBefore())
+                    + " → "
+                    + Figures.two(best.riskAfter())
+                    + unit
+                    + ".")
+        .orElse("");
   }
 
   private static String criticalThickness(CrackRisk risk) {
-    return risk.criticalDryThicknessM() > THICKEST_TOLD_M
+    return risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
         ? "more than 5 mm dry"
         : "about " + ReaderUnit.MILLIMETRE.two(risk.criticalDryThicknessM()) + " mm dry";
   }
@@ -142,16 +149,7 @@ final class RiskTable {
         word(risk.level()),
         steps(risk.level()),
         reason,
-        risk.remedy()
-            .map(
-                remedy ->
-                    sentence(remedy)
-                        + ": "
-                        + Figures.two(remedy.riskBefore())
-                        + " → "
-                        + Figures.two(remedy.riskAfter())
-                        + " hours.")
-            .orElse(""));
+        helps(risk.remedy(), "", " hours"));
   }
 
   private static String word(RiskLevel level) {

@@ -34,8 +34,8 @@ class DryCommandTest {
     assertThat(terminal.run("dry", BLEND)).isZero();
 
     assertThat(terminal.out())
-        .contains("Peelable ", "skin-dry", "dry-through", "grams on the plate", "+ weighed")
-        .contains("Cracks: ", "Mould: ")
+        .contains("Peelable ", "dry-through", "no lighter over", "grams on the plate", "+ weighed")
+        .contains("Cracks: ", "Lifting and curling: ", "Mould: ")
         .doesNotContain("NaN", "Infinity");
     assertThat(terminal.out().lines()).allMatch(line -> line.length() <= 92);
     assertThat(terminal.err()).isEmpty();

@@ -33,6 +33,9 @@ public record CrackRisk(
     boolean mayTearAtRim,
     Optional<CrackCause> cause,
     Optional<Remedy> remedy) {
+  /** Beyond this a critical thickness is not told apart (m); no pour of paste gets there. */
+  public static final double THICKEST_TOLD_M = 5e-3;
+
   /** The band of the critical thickness: times or divided by. */
   private static final double BAND = 5;
 

@@ -159,7 +159,8 @@ public final class PlanSheets {
             PlainWords.word(recipe.film().feel())
                 + ", as asked in "
                 + PlanWords.chance(recipe.chances().wish())
-                + " likely cases"),
+                + " likely cases. "
+                + PlainWords.sentence(recipe.film().feelChances())),
         new Figure("dry thickness", ReaderUnit.MILLIMETRE.band(recipe.film().dryThicknessM())),
         figure(
             "strength",

@@ -195,16 +195,20 @@ public final class PlainWords {
   }
 
   /**
-   * What a milestone means.
+   * What a milestone means, and what it looks and feels like (common practice, no source).
    *
    * @param milestone the milestone
    * @return a clause
    */
   public static String meaning(Milestone milestone) {
     return switch (milestone) {
-      case SKIN_DRY -> "the open face no longer takes a fingerprint";
-      case PEELABLE -> "firm enough all through to come off the plate";
-      case DRY_THROUGH -> "as dry as this room will make it";
+      case SKIN_DRY ->
+          "the open face no longer takes a fingerprint; below it the paste is milky and rubbery";
+      case PEELABLE ->
+          "firm enough all through to come off the plate: clear from the edge inwards, no milky spot"
+              + " left, and a lifted corner does not tear";
+      case DRY_THROUGH ->
+          "as dry as this room will make it: clear, firm, and no cooler to the hand than the room";
     };
   }
 

@@ -1,0 +1,47 @@
+package starchfilm.report;
+
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.report.words.Figures;
+
+/**
+ * What to do with a film that failed: common practice, no source, with its limits.
+ *
+ * <p>Cooked again a film needs the water back that it lost; a second cook with acid in it cuts the
+ * chains further.
+ */
+final class FailedFilm {
+  private FailedFilm() {}
+
+  /**
+   * What to do.
+   *
+   * @param fault what went wrong
+   * @param trial the trial it was seen on
+   * @return one or two sentences
+   */
+  static String todo(ObservedFault fault, TrialForecast trial) {
+    return switch (fault.kind()) {
+      case CRACKED, BROKE_APART, BRITTLE, UNEVEN, LUMPS, BUBBLES, CLOUDY -> cookAgain(trial);
+      case CURLED, SHRANK ->
+          "Lay it between damp cloths until limp, then let it dry pressed under a board, turned"
+              + " daily; what has shrunk stays small.";
+      case STILL_WET ->
+          "Dry it on, peeled and on a rack once it is firm; throw it away at the first mould.";
+      case STICKY ->
+          "Dry it on in drier air, between sheets of baking paper; if it still sticks it holds too"
+              + " much glycerol, and cooked again with starch it makes more film.";
+      case STUCK -> "Lay a wet cloth on it for an hour and peel it limp; scrape off what tears.";
+      case MOULD, SCORCHED -> "Throw it away, bagged; neither can be cooked out.";
+    };
+  }
+
+  private static String cookAgain(TrialForecast trial) {
+    double start = trial.drying().startMoisture();
+    double rest = Math.min(start, trial.film().equilibriumMoisture().middle());
+    return "If it is clean, break it up, soak it overnight in "
+        + Figures.two((start - rest) / (1 + rest))
+        + " times its weight of water (what it lost) and cook it again, once; it comes out somewhat"
+        + " weaker. Not where mould shows.";
+  }
+}

@@ -1,0 +1,66 @@
+package starchfilm.report;
+
+import static starchfilm.numerics.units.Units.HOUR_S;
+
+import java.util.List;
+import starchfilm.casting.Spot;
+import starchfilm.drying.CurvePoint;
+import starchfilm.drying.DryingVerdict;
+import starchfilm.drying.Milestone;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PourCalendar;
+
+/**
+ * "No lighter over twelve hours": the test of dryness that anyone with a scale can make, and from
+ * when the forecast says that it holds.
+ *
+ * <p>A plate is no lighter where its film loses less than a hundredth of itself in twelve hours, or
+ * less than half a gram, which a kitchen scale does not show (judged).
+ */
+final class ScaleTest {
+  private static final double WAIT_S = 12 * HOUR_S;
+  private static final double STEP_S = HOUR_S;
+  private static final double SHARE = 0.01;
+  private static final double UNSEEN_KG = 0.0005;
+
+  private ScaleTest() {}
+
+  /**
+   * From when the test holds.
+   *
+   * @param trial the trial
+   * @return one sentence; empty where the room never dries a film
+   */
+  static String of(TrialForecast trial) {
+    if (trial.drying().verdict() == DryingVerdict.TOO_DAMP) {
+      return "";
+    }
+    CurveReading reading = new CurveReading(trial);
+    List<CurvePoint> curve = trial.drying().curve();
+    double endS = curve.get(curve.size() - 1).timeS() + WAIT_S;
+    double firmS = trial.drying().at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS().middle();
+    double fromS = Math.max(WAIT_S, Math.min(firmS, endS));
+    // Past its end the curve stays level, so the film is at rest there at the latest.
+    while (fromS < endS && !(holds(reading, fromS) && holds(reading, fromS + WAIT_S))) {
+      fromS += STEP_S;
+    }
+    return "A plate is dry when it is no lighter over twelve hours (by "
+        + Figures.two(1000 * toleranceKg(reading, fromS))
+        + " g or less): as forecast, from "
+        + Math.round(fromS / HOUR_S)
+        + " hours after the pour on ("
+        + new PourCalendar(trial.trial().pouredAt()).moment(fromS)
+        + ").";
+  }
+
+  private static boolean holds(CurveReading reading, double timeS) {
+    double before = reading.massKg(reading.moistureAt(timeS - WAIT_S).middle());
+    double now = reading.massKg(reading.moistureAt(timeS).middle());
+    return before - now <= toleranceKg(reading, timeS);
+  }
+
+  private static double toleranceKg(CurveReading reading, double timeS) {
+    return Math.max(SHARE * reading.massKg(reading.moistureAt(timeS).middle()), UNSEEN_KG);
+  }
+}

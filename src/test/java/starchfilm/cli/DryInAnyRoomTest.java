@@ -1,0 +1,33 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Sentences about a plate in rooms from driest to saturated. */
+class DryInAnyRoomTest {
+  private static final Path FORMULATIONS = Path.of("formulations").toAbsolutePath();
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"5 %", "30 %", "75 %", "85 %", "95 %", "100 %"})
+  void holdNoInfinitiesAndNoChangeThatChangesNothing(String humidity) {
+    for (String trial :
+        new String[] {
+          "starter-first-film.json", "garden/1-thick-tray.json", "garden/2-little-glycerol.json"
+        }) {
+      Terminal terminal = new Terminal(folder);
+
+      int code = terminal.run("dry", FORMULATIONS.resolve(trial).toString(), "--rh", humidity);
+
+      assertThat(code).as(terminal.err()).isZero();
+      String words = terminal.out().replaceAll("\\s+", " ");
+      assertThat(words).doesNotContain("Infinity", "∞", "NaN", "never %", "never mm");
+      assertThat(words).doesNotContainPattern("[ :]([0-9.]+) → \\1 hours");
+    }
+  }
+}
