@@ -68,7 +68,8 @@ class HouseArrowsTest {
       learning             numerics.diffusion material.ingredient material.recipe material.air \
                            casting drying drying.uncertainty film casting.trial files.json \
                            files.findings files.notebook files.saving forecast learning.summary
-      change               material.ingredient material.recipe casting film
+      change               material.ingredient material.recipe casting casting.trial film film.risk \
+                           forecast
       planning             material.ingredient material.recipe casting drying drying.uncertainty \
                            film
       advice               material.ingredient material.recipe material.air \

@@ -29,6 +29,9 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
+import starchfilm.change.Sensitivity;
+import starchfilm.change.TrialAnalysis;
+import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
@@ -37,7 +40,6 @@ import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmProperty;
-import starchfilm.film.risk.CrackRisk;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshop;
@@ -153,8 +155,10 @@ class TripwireRegressionTest {
 
   /** As the command dry has it. */
   private void dry(Trial trial, Workshop workshop) {
-    TrialForecast forecast =
-        new TrialForecaster(workshop, DryingForecaster.CAREFUL_DRAWS).forecast(trial);
+    TrialAnalysis analysis =
+        new TrialAnalyst(new TrialForecaster(workshop, DryingForecaster.CAREFUL_DRAWS))
+            .whole(trial);
+    TrialForecast forecast = analysis.forecast();
     forecasts.add(forecast);
     String casting = name(trial);
     found.text(casting, "verdict", word(forecast.drying().verdict()));
@@ -172,7 +176,8 @@ class TripwireRegressionTest {
     }
     found.text(casting, "film.feel", word(forecast.film().feel()));
     found.text(casting, "crack.level", word(forecast.risks().crack().level()));
-    found.number(casting, "crack.energy_over_toughness", ratio(forecast.risks().crack()));
+    found.number(
+        casting, "crack.energy_over_toughness", forecast.risks().crack().energyOverToughness());
     found.number(
         casting,
         "crack.critical_dry_thickness_mm",
@@ -182,10 +187,10 @@ class TripwireRegressionTest {
     found.number(casting, "curl.shrinking", forecast.risks().curl().shrinking());
     found.text(casting, "mould.level", word(forecast.risks().mould().level()));
     found.number(casting, "mould.weighted_h", forecast.risks().mould().weightedHours());
-    for (TrialForecast.PulledLever lever : forecast.levers()) {
+    for (Sensitivity lever : analysis.sensitivities()) {
       found.number(
           casting,
-          "more_" + word(lever.film().ingredient()) + ".thick_spot.dry_through.h",
+          "more_" + word(lever.ingredient()) + ".thick_spot.dry_through.h",
           lever.dryThroughAfterS() / HOUR_S);
     }
   }
@@ -202,10 +207,6 @@ class TripwireRegressionTest {
       case YOUNGS_MODULUS -> forecast.film().youngsModulusPa();
       case VAPOUR_PERMEABILITY -> forecast.film().vapourPermeability();
     };
-  }
-
-  private static double ratio(CrackRisk crack) {
-    return crack.energyOverToughness();
   }
 
   /** As the command thickness has it with {@code --by 3d}. */
@@ -340,7 +341,9 @@ class TripwireRegressionTest {
           "advice.thick_spot.dry_through.h",
           next.get().after().thickSpotS(Milestone.DRY_THROUGH).times(1 / HOUR_S));
       found.number(
-          casting, "advice.crack.energy_over_toughness", ratio(next.get().after().risks().crack()));
+          casting,
+          "advice.crack.energy_over_toughness",
+          next.get().after().risks().crack().energyOverToughness());
       band(casting, "advice.film.elongation", next.get().after().film().elongationAtBreak());
       next.get()
           .waitUntilS()

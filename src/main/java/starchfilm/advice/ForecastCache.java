@@ -51,7 +51,7 @@ final class ForecastCache {
   PlateRisks risks() {
     PlateRisks known = risks;
     if (known == null) {
-      known = new RiskForecaster(knowledge.of(setup)).withoutRemedies(setup);
+      known = new RiskForecaster(knowledge.of(setup)).forecast(setup);
       risks = known;
     }
     return known;

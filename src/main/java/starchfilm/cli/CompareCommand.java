@@ -74,7 +74,7 @@ final class CompareCommand implements Callable<Integer> {
     workshops.outdated(notebook.trials()).forEach(surroundings.err()::println);
     TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), workshops);
     forecasts.failures().forEach(surroundings.err()::println);
-    List<TrialForecast> trials = forecasts.done();
+    List<TrialForecast> trials = forecasts.forecasts();
     if (trials.isEmpty()) {
       throw forecasts.failures().isEmpty()
           ? CommandFailure.wrongInput("no sound trial to compare; nothing written.")

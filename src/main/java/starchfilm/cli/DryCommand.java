@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.files.findings.Fault;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
@@ -110,11 +111,12 @@ final class DryCommand implements Callable<Integer> {
     if (!forecasts.failures().isEmpty()) {
       throw CommandFailure.notComputed(forecasts.failures().get(0));
     }
-    TrialForecast forecast = forecasts.done().get(0);
+    TrialAnalysis analysis = forecasts.done().get(0);
+    TrialForecast forecast = analysis.forecast();
     table.ifPresent(file -> file.write(() -> DryingFile.csv(forecast)));
     data.ifPresent(file -> file.write(() -> DryingFile.json(forecast)));
     if (Stream.of(table, data).flatMap(Optional::stream).noneMatch(OutputFile::isStandardOutput)) {
-      Stream.of(DryingText.of(forecast), told(workshop, trial), question.assumptions())
+      Stream.of(DryingText.of(analysis), told(workshop, trial), question.assumptions())
           .flatMap(List::stream)
           .flatMap(line -> Paragraph.of(line, "", "  ").stream())
           .forEach(surroundings.out()::println);

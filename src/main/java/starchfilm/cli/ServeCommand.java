@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
+import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.Fault;
 import starchfilm.forecast.TrialForecaster;
@@ -108,8 +109,8 @@ final class ServeCommand implements Callable<Integer> {
     surroundings.err().flush();
     UseCases useCases =
         new UseCases(
-            new TrialForecaster(workshops, DryingForecaster.CAREFUL_DRAWS)::forecast,
-            new TrialForecaster(workshops, SKETCH_CASES)::sketch,
+            new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.CAREFUL_DRAWS))::whole,
+            new TrialAnalyst(new TrialForecaster(workshops, SKETCH_CASES))::sketch,
             SKETCH_CASES,
             new Adviser(
                 RuleBook.packed(),

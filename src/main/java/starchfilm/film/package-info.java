@@ -8,9 +8,9 @@
  * are influences: factors, each with its own uncertainty and source. The bands are wide; they rank
  * recipes and do not promise megapascals.
  *
- * <p>Start from {@link starchfilm.film.FilmForecaster}. {@link starchfilm.film.Levers} says what
- * each ingredient moves and why not where not; {@link starchfilm.film.DryingMechanics} how stiff
- * and tough a drying film is; {@link starchfilm.film.StripTests} what a pull test at home says.
+ * <p>Start from {@link starchfilm.film.FilmForecaster}. {@link starchfilm.film.DryingMechanics}
+ * says how stiff and tough a drying film is; {@link starchfilm.film.StripTests} what a pull test at
+ * home says.
  */
 @NullMarked
 package starchfilm.film;

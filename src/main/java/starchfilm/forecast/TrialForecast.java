@@ -5,7 +5,6 @@ import java.util.Optional;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
-import starchfilm.film.Lever;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
@@ -19,7 +18,6 @@ import starchfilm.material.recipe.Paste;
  * @param film what the dry film will be like
  * @param drying how a plate of it dries
  * @param risks how a plate of it may crack or mould
- * @param levers what more of each ingredient would do, one an ingredient
  * @param weighed what the drying forecast has from the trial's own weighings
  */
 public record TrialForecast(
@@ -29,7 +27,6 @@ public record TrialForecast(
     FilmForecast film,
     DryingForecast drying,
     PlateRisks risks,
-    List<PulledLever> levers,
     OwnWeighings weighed) {
   /**
    * What a forecast has from the weighings of its plate.
@@ -48,20 +45,6 @@ public record TrialForecast(
     public OwnWeighings {
       questions = List.copyOf(questions);
     }
-  }
-
-  /**
-   * What more of one ingredient would do, poured equally thick.
-   *
-   * @param film what it does to the film
-   * @param dryThroughBeforeS dry-through of the thick spot as it is, in the middle case (s)
-   * @param dryThroughAfterS the same with more of the ingredient (s)
-   */
-  public record PulledLever(Lever film, double dryThroughBeforeS, double dryThroughAfterS) {}
-
-  /** Copies the list. */
-  public TrialForecast {
-    levers = List.copyOf(levers);
   }
 
   /**

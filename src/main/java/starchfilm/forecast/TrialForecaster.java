@@ -1,30 +1,18 @@
 package starchfilm.forecast;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import starchfilm.casting.Casting;
-import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
-import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
-import starchfilm.film.Lever;
-import starchfilm.film.Levers;
 import starchfilm.film.Withheld;
-import starchfilm.film.risk.PlateRisks;
-import starchfilm.film.risk.RiskForecaster;
 import starchfilm.forecast.TrialForecast.OwnWeighings;
-import starchfilm.forecast.TrialForecast.PulledLever;
-import starchfilm.material.recipe.Paste;
 
 /**
- * Forecasts a whole trial: the film, the drying, its risks, and what more of each ingredient would
- * do.
+ * Forecasts a whole trial: the film, the drying and its risks.
  *
  * <p>Immutable; safe to share between threads.
  */
@@ -54,79 +42,51 @@ public final class TrialForecaster {
   }
 
   /**
+   * What forecasts the castings of one trial, as it is and changed.
+   *
+   * @param trial the trial
+   * @return a forecaster with what is known of it
+   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
+   *     is a sentence for the reader
+   */
+  public CastingForecaster knowing(Trial trial) {
+    return new CastingForecaster(
+        knowledge.drying(trial), new FilmForecaster(knowledge.film(trial)), draws);
+  }
+
+  /**
    * Forecasts a trial.
    *
    * @param trial the trial
-   * @return everything the program makes of it
+   * @return its film, drying and risks
    * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
    *     is a sentence for the reader
    */
   public TrialForecast forecast(Trial trial) {
-    PlateParameters known = knowledge.drying(trial);
-    FilmForecaster film = new FilmForecaster(knowledge.film(trial));
-    Casting plate = trial.casting();
-    List<Lever> levers = new Levers(film).of(trial.casting());
-    return of(
-        trial,
-        known,
-        film,
-        RiskForecaster::forecast,
-        pulled(plate, levers, known.forecaster(draws)));
+    return forecast(trial, knowing(trial));
   }
 
   /**
-   * Forecasts a trial without what more of each ingredient would do, which is most of the work; for
-   * a recipe that is still being moved about.
+   * Forecasts a trial with what is known of it.
    *
    * @param trial the trial
-   * @return its film, drying and risks, and no levers
-   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
-   *     is a sentence for the reader
+   * @param known what forecasts its castings, from {@link #knowing}
+   * @return its film, drying and risks; figures of a film that was scorched are withheld
    */
-  public TrialForecast sketch(Trial trial) {
-    return of(
-        trial,
-        knowledge.drying(trial),
-        new FilmForecaster(knowledge.film(trial)),
-        RiskForecaster::forecast,
-        List.of());
-  }
-
-  /**
-   * Forecasts a trial at the least cost, for hundreds of them at once: also without what would
-   * lower its risks.
-   *
-   * @param trial the trial
-   * @return its film, drying and the levels of its risks
-   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
-   *     is a sentence for the reader
-   */
-  public TrialForecast outline(Trial trial) {
-    return of(
-        trial,
-        knowledge.drying(trial),
-        new FilmForecaster(knowledge.film(trial)),
-        RiskForecaster::withoutRemedies,
-        List.of());
-  }
-
-  private TrialForecast of(
-      Trial trial,
-      PlateParameters known,
-      FilmForecaster film,
-      BiFunction<RiskForecaster, Casting, PlateRisks> risks,
-      List<PulledLever> levers) {
-    Paste paste = trial.casting().paste();
-    Casting plate = trial.casting();
+  public TrialForecast forecast(Trial trial, CastingForecaster known) {
+    Casting casting = trial.casting();
+    FilmForecast film = known.film(casting);
+    boolean scorched =
+        trial.seen().faults().stream()
+            .anyMatch(fault -> fault.kind() == ObservedFault.Kind.SCORCHED);
     return new TrialForecast(
         trial,
-        paste,
-        paste.composition(),
-        film(film, trial),
-        known.forecaster(draws).forecast(plate),
-        risks.apply(new RiskForecaster(known.factors()), plate),
-        levers,
-        trial.seen().weighings().isEmpty() ? OwnWeighings.NONE : weighed(trial, known));
+        casting.paste(),
+        casting.composition(),
+        scorched ? film.withholding(Withheld.SCORCHED) : film,
+        known.drying(casting),
+        known.risks(casting),
+        trial.seen().weighings().isEmpty() ? OwnWeighings.NONE : weighed(trial, known.known()));
   }
 
   private OwnWeighings weighed(Trial trial, PlateParameters known) {
@@ -134,14 +94,6 @@ public final class TrialForecaster {
         known.weighings(),
         known.questions(),
         Optional.of(knowledge.atThePour(trial).forecaster(draws).forecast(trial.casting())));
-  }
-
-  private static FilmForecast film(FilmForecaster film, Trial trial) {
-    FilmForecast sound = film.forecast(trial.casting());
-    return trial.seen().faults().stream()
-            .anyMatch(fault -> fault.kind() == ObservedFault.Kind.SCORCHED)
-        ? sound.withholding(Withheld.SCORCHED)
-        : sound;
   }
 
   /**
@@ -154,22 +106,5 @@ public final class TrialForecaster {
    */
   public DryingForecast drying(Trial trial) {
     return knowledge.drying(trial).forecaster(draws).forecast(trial.casting());
-  }
-
-  private static List<PulledLever> pulled(
-      Casting plate, List<Lever> filmLevers, DryingForecaster forecaster) {
-    double nowS = dryThroughS(forecaster, plate);
-    return filmLevers.stream()
-        .map(
-            lever ->
-                new PulledLever(
-                    lever,
-                    nowS,
-                    dryThroughS(forecaster, plate.with(lever.pulled(plate.composition())))))
-        .toList();
-  }
-
-  private static double dryThroughS(DryingForecaster forecaster, Casting plate) {
-    return forecaster.middleCaseS(plate, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import starchfilm.advice.Adviser;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
@@ -16,7 +17,7 @@ import starchfilm.report.learnt.LearntSoFar;
 /**
  * What a comparison page is made from.
  *
- * @param trials the trials in the order they are shown, each with its forecast
+ * @param analyses the trials in the order they are shown, each with its forecast
  * @param troubles whole sentences on files that could not be read and trials that could not be
  *     forecast
  * @param remarks whole sentences on what was read with a grain of salt, such as gaps in a room log
@@ -24,14 +25,14 @@ import starchfilm.report.learnt.LearntSoFar;
  * @param learnt what the trials have taught, folder by folder
  */
 public record Comparison(
-    List<TrialForecast> trials,
+    List<TrialAnalysis> analyses,
     List<String> troubles,
     List<String> remarks,
     Advised advised,
     List<LearntSoFar> learnt) {
   /** Copies the lists. */
   public Comparison {
-    trials = List.copyOf(trials);
+    analyses = List.copyOf(analyses);
     troubles = List.copyOf(troubles);
     remarks = List.copyOf(remarks);
     learnt = List.copyOf(learnt);
@@ -40,12 +41,17 @@ public record Comparison(
   /**
    * A comparison without advice.
    *
-   * @param trials the trials
+   * @param analyses the trials
    * @param troubles on files and trials that are not shown
    * @param remarks on what was read with a grain of salt
    */
-  public Comparison(List<TrialForecast> trials, List<String> troubles, List<String> remarks) {
-    this(trials, troubles, remarks, Advised.NOTHING, List.of());
+  public Comparison(List<TrialAnalysis> analyses, List<String> troubles, List<String> remarks) {
+    this(analyses, troubles, remarks, Advised.NOTHING, List.of());
+  }
+
+  /** The forecasts of the trials, in their order. */
+  public List<TrialForecast> trials() {
+    return analyses.stream().map(TrialAnalysis::forecast).toList();
   }
 
   /**
@@ -55,7 +61,7 @@ public record Comparison(
    * @return the comparison with advice on its latest trials and over all of them
    */
   public Comparison advisedBy(Adviser adviser) {
-    return new Comparison(trials, troubles, remarks, Advised.by(adviser, trials), learnt);
+    return new Comparison(analyses, troubles, remarks, Advised.by(adviser, trials()), learnt);
   }
 
   /**
@@ -65,8 +71,9 @@ public record Comparison(
    * @return the comparison with what that is, and how much nearer it brought the forecasts
    */
   public Comparison taughtBy(List<Workshop> workshops) {
+    List<TrialForecast> trials = trials();
     return new Comparison(
-        trials,
+        analyses,
         troubles,
         remarks,
         advised,
@@ -86,7 +93,7 @@ public record Comparison(
   public Comparison with(Adviser adviser, List<Workshop> workshops) {
     ForkJoinTask<Comparison> taught = ForkJoinPool.commonPool().submit(() -> taughtBy(workshops));
     Comparison advisedOn = advisedBy(adviser);
-    return new Comparison(trials, troubles, remarks, advisedOn.advised(), taught.join().learnt());
+    return new Comparison(analyses, troubles, remarks, advisedOn.advised(), taught.join().learnt());
   }
 
   /**

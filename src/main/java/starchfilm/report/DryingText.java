@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.RecipeWords;
@@ -18,11 +19,12 @@ public final class DryingText {
   /**
    * The whole forecast.
    *
-   * @param trial the trial
+   * @param analysis the trial
    * @return lines; long sentences are not broken
    */
-  public static List<String> of(TrialForecast trial) {
-    TrialView view = TrialView.of(trial);
+  public static List<String> of(TrialAnalysis analysis) {
+    TrialForecast trial = analysis.forecast();
+    TrialView view = TrialView.of(analysis);
     List<String> lines = new ArrayList<>();
     lines.add(view.name() + " (" + view.poured() + ")");
     lines.add(

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import starchfilm.change.PropertyEffect;
+import starchfilm.change.Sensitivity;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.film.FilmProperty;
-import starchfilm.film.IngredientEffect;
-import starchfilm.film.Lever;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialForecast.PulledLever;
 import starchfilm.material.recipe.Ingredient;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
@@ -65,30 +65,30 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
    * @param trial the trial
    * @return heads in the order of the ingredients
    */
-  static LeverTable of(TrialForecast trial) {
-    List<PulledLever> levers = trial.levers();
+  static LeverTable of(TrialAnalysis trial) {
+    List<Sensitivity> levers = trial.sensitivities();
     List<Row> rows = new ArrayList<>();
     rows.add(new Row("dry through", levers.stream().map(LeverTable::wait).toList()));
     for (FilmProperty property : SHOWN) {
       rows.add(
           new Row(
               property.tradeName(),
-              levers.stream().map(lever -> cell(lever.film().on(property))).toList()));
+              levers.stream().map(lever -> cell(lever.on(property))).toList()));
     }
     List<String> why = new ArrayList<>();
     if (levers.stream().allMatch(lever -> wait(lever).equals(STILL))) {
       why.add(SAME_WAIT);
     }
-    levers.forEach(lever -> why.addAll(reasons(lever.film())));
+    levers.forEach(lever -> why.addAll(reasons(lever)));
     return new LeverTable(
-        levers.stream().map(lever -> head(lever.film(), trial)).toList(), rows, why);
+        levers.stream().map(lever -> head(lever, trial.forecast())).toList(), rows, why);
   }
 
-  private static Head head(Lever lever, TrialForecast trial) {
+  private static Head head(Sensitivity lever, TrialForecast trial) {
     return new Head(PlainWords.word(lever.ingredient()), amount(lever, trial.paste().massKg()));
   }
 
-  private static String amount(Lever lever, double pasteKg) {
+  private static String amount(Sensitivity lever, double pasteKg) {
     String unit = lever.ingredient() == Ingredient.VINEGAR ? " acid" : "";
     String to = ReaderUnit.GRAM.two(lever.toKgPerKgPaste() * pasteKg) + " g" + unit;
     if (lever.fromKgPerKgPaste() == 0) {
@@ -98,7 +98,7 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
     return ratio >= 2 ? "doubled" : "a tenth more";
   }
 
-  private static String cell(IngredientEffect effect) {
+  private static String cell(PropertyEffect effect) {
     if (effect.unmoved().isPresent()) {
       return STILL;
     }
@@ -109,7 +109,7 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
     };
   }
 
-  private static String wait(PulledLever lever) {
+  private static String wait(Sensitivity lever) {
     double now = lever.dryThroughBeforeS();
     double then = lever.dryThroughAfterS();
     if (Double.isInfinite(now) || Double.isInfinite(then)) {
@@ -124,7 +124,7 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   }
 
   /** One sentence for all properties that stay for the same reason. */
-  private static List<String> reasons(Lever lever) {
+  private static List<String> reasons(Sensitivity lever) {
     Set<String> causes = new LinkedHashSet<>();
     for (FilmProperty property : SHOWN) {
       lever.on(property).unmoved().ifPresent(unmoved -> causes.add(unmoved.words()));

@@ -3,11 +3,12 @@ package starchfilm.report;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.film.risk.CrackCause;
+import starchfilm.change.Change;
+import starchfilm.change.Remedy;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.CurlRisk;
 import starchfilm.film.risk.MouldRisk;
-import starchfilm.film.risk.Remedy;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
@@ -35,26 +36,27 @@ final class RiskTable {
   /**
    * The risks of a trial.
    *
-   * @param trial the trial
+   * @param analysis the trial
    * @return cracks, curling, then mould
    */
-  static List<Row> of(TrialForecast trial) {
+  static List<Row> of(TrialAnalysis analysis) {
+    TrialForecast trial = analysis.forecast();
     PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
     return List.of(
-        crack(trial.risks().crack()),
+        crack(trial.risks().crack(), analysis.remedies().crack()),
         curl(
             trial.risks().curl(), trial.trial().casting().plate().material().tradeName(), calendar),
-        mould(trial.risks().mould(), calendar));
+        mould(trial.risks().mould(), analysis.remedies().mould(), calendar));
   }
 
-  private static Row crack(CrackRisk risk) {
+  private static Row crack(CrackRisk risk, Optional<Remedy> best) {
     String reason =
         "Stuck to its plate and dried so, film of this paste should hold up to "
             + criticalThickness(risk)
             + " (within a factor of 5); its thick spot will be "
             + ReaderUnit.MILLIMETRE.two(risk.dryThicknessM())
             + " mm"
-            + risk.cause().map(cause -> ": " + words(cause)).orElse("")
+            + best.map(remedy -> ": " + cause(remedy.change())).orElse("")
             + "."
             + (risk.mayTearAtRim() ? " It lets go, and may tear where the rim holds it." : "")
             + (risk.level() == RiskLevel.LOW
@@ -66,7 +68,7 @@ final class RiskTable {
         word(risk.level()),
         steps(risk.level()),
         reason,
-        helps(risk.remedy(), "pull over toughness ", ""));
+        helps(best, "pull over toughness ", ""));
   }
 
   /** The change that helps most; nothing where its figures would read the same. */
@@ -136,7 +138,7 @@ final class RiskTable {
       "What people do (common practice, no source): weights or tape on the edges, a frame, a mesh"
           + " on both sides; or peel it limp and let it dry pressed under a board, turned daily.";
 
-  private static Row mould(MouldRisk risk, PourCalendar calendar) {
+  private static Row mould(MouldRisk risk, Optional<Remedy> best, PourCalendar calendar) {
     String reason =
         "In the wettest part mould could grow for what amounts to "
             + Figures.two(risk.weightedHours())
@@ -145,11 +147,7 @@ final class RiskTable {
                 ? "."
                 : "; it may show from " + calendar.moment(risk.growthFromS()) + " on.");
     return new Row(
-        "Mould",
-        word(risk.level()),
-        steps(risk.level()),
-        reason,
-        helps(risk.remedy(), "", " hours"));
+        "Mould", word(risk.level()), steps(risk.level()), reason, helps(best, "", " hours"));
   }
 
   private static String word(RiskLevel level) {
@@ -165,12 +163,14 @@ final class RiskTable {
     return Arrays.stream(RiskLevel.values()).map(step -> step.compareTo(level) <= 0).toList();
   }
 
-  private static String words(CrackCause cause) {
-    return switch (cause) {
-      case TOO_BRITTLE -> "the film is too brittle for its own shrinking";
-      case TOO_THICK -> "the layer is so thick that the skin is dry long before the core";
-      case TOO_FAST -> "the air dries the skin too fast";
-      case UNEVEN -> "the thin edge is dry while the thick spot still shrinks";
+  /** What is wrong with a plate that a change helps most against cracks. */
+  private static String cause(Change change) {
+    return switch (change) {
+      case MORE_GLYCEROL -> "the film is too brittle for its own shrinking";
+      case POUR_THINNER -> "the layer is so thick that the skin is dry long before the core";
+      case COVER_THE_PLATE -> "the air dries the skin too fast";
+      case LEVEL_THE_PLATE -> "the thin edge is dry while the thick spot still shrinks";
+      default -> throw new IllegalArgumentException("no cause of cracks: " + change);
     };
   }
 
@@ -180,12 +180,13 @@ final class RiskTable {
           case POUR_THINNER -> "pour thinner, " + change(remedy, ReaderUnit.MILLIMETRE, " mm");
           case MORE_GLYCEROL ->
               "more glycerol, " + change(remedy, ReaderUnit.PERCENT, " g per 100 g dry starch");
-          case LEVEL_BETTER ->
+          case LEVEL_THE_PLATE ->
               "level the plate better, ± " + change(remedy, ReaderUnit.PERCENT, " %");
-          case DRY_SLOWER -> "dry slower, " + change(remedy, ReaderUnit.PERCENT, " % RH");
-          case MORE_AIR -> "a fan, " + change(remedy, ReaderUnit.METRE_PER_SECOND, " m/s");
+          case COVER_THE_PLATE -> "dry slower, " + change(remedy, ReaderUnit.PERCENT, " % RH");
+          case FAN -> "a fan, " + change(remedy, ReaderUnit.METRE_PER_SECOND, " m/s");
           case DRIER_ROOM -> "a drier room, " + change(remedy, ReaderUnit.PERCENT, " % RH");
           case WARMER_ROOM -> "a warmer room, " + change(remedy, ReaderUnit.CELSIUS, " °C");
+          default -> throw new IllegalArgumentException("no remedy: " + remedy.change());
         };
   }
 

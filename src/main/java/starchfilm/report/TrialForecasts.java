@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.TrialAnalysis;
+import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.forecast.TrialForecast;
@@ -19,9 +21,14 @@ import starchfilm.forecast.TrialKnowledge;
  * @param failures a sentence for each trial that could not be forecast
  * @param outlined true where the trials were too many for more than an outline of each
  */
-public record TrialForecasts(List<TrialForecast> done, List<String> failures, boolean outlined) {
+public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, boolean outlined) {
   /** With more trials than this, each is forecast in outline. */
   static final int FULL_UP_TO = 100;
+
+  /** The forecasts alone. */
+  public List<TrialForecast> forecasts() {
+    return done.stream().map(TrialAnalysis::forecast).toList();
+  }
 
   /** Copies the lists. */
   public TrialForecasts {
@@ -39,10 +46,15 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures, bo
    */
   public static TrialForecasts of(List<Trial> trials, TrialKnowledge knowledge) {
     if (trials.size() <= FULL_UP_TO) {
-      return of(trials, new TrialForecaster(knowledge, DryingForecaster.CAREFUL_DRAWS)::forecast);
+      return of(
+          trials,
+          new TrialAnalyst(new TrialForecaster(knowledge, DryingForecaster.CAREFUL_DRAWS))::whole);
     }
     TrialForecasts outlines =
-        of(trials, new TrialForecaster(knowledge, DryingForecaster.FEWEST_DRAWS)::outline);
+        of(
+            trials,
+            new TrialAnalyst(new TrialForecaster(knowledge, DryingForecaster.FEWEST_DRAWS))
+                ::outline);
     return new TrialForecasts(outlines.done(), outlines.failures(), true);
   }
 
@@ -66,20 +78,20 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures, bo
   }
 
   /** One trial's forecast, or the sentence on why there is none. */
-  private record Outcome(Optional<TrialForecast> forecast, String failure) {}
+  private record Outcome(Optional<TrialAnalysis> forecast, String failure) {}
 
   /**
    * Forecasts trials.
    *
    * @param trials the trials
-   * @param forecaster what forecasts one, such as {@link TrialForecaster#forecast}; called from
-   *     several threads at once
+   * @param forecaster what forecasts one, such as {@link TrialAnalyst#whole}; called from several
+   *     threads at once
    * @return every forecast or failure
    */
-  public static TrialForecasts of(List<Trial> trials, Function<Trial, TrialForecast> forecaster) {
+  public static TrialForecasts of(List<Trial> trials, Function<Trial, TrialAnalysis> forecaster) {
     List<Outcome> outcomes =
         trials.parallelStream().map(trial -> outcome(trial, forecaster)).toList();
-    List<TrialForecast> done = new ArrayList<>();
+    List<TrialAnalysis> done = new ArrayList<>();
     List<String> failures = new ArrayList<>();
     for (Outcome outcome : outcomes) {
       outcome.forecast().ifPresentOrElse(done::add, () -> failures.add(outcome.failure()));
@@ -87,7 +99,7 @@ public record TrialForecasts(List<TrialForecast> done, List<String> failures, bo
     return new TrialForecasts(done, failures, false);
   }
 
-  private static Outcome outcome(Trial trial, Function<Trial, TrialForecast> forecaster) {
+  private static Outcome outcome(Trial trial, Function<Trial, TrialAnalysis> forecaster) {
     try {
       return new Outcome(Optional.of(forecaster.apply(trial)), "");
     } catch (CancellationException stopped) {

@@ -1,6 +1,7 @@
 package starchfilm.report;
 
 import java.util.Map;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
 
 /** One trial as a part of another page, as it stands on the comparison page. */
@@ -13,7 +14,7 @@ public final class TrialSheet {
    * @param forecast the trial
    * @return the template's value, by its name
    */
-  public static Map<String, Object> whole(TrialForecast forecast) {
+  public static Map<String, Object> whole(TrialAnalysis forecast) {
     return Map.of("trial", TrialView.of(forecast));
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.trial.NotRecorded;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Extrapolation;
@@ -114,7 +115,7 @@ record TrialView(
    * @param trial the trial
    * @return its view
    */
-  static TrialView of(TrialForecast trial) {
+  static TrialView of(TrialAnalysis trial) {
     Comparison alone = new Comparison(List.of(trial), List.of(), List.of());
     return of(0, alone, PageScales.of(alone.trials()));
   }
@@ -129,7 +130,8 @@ record TrialView(
    */
   static TrialView of(int index, Comparison comparison, PageScales scales) {
     List<TrialForecast> trials = comparison.trials();
-    TrialForecast trial = trials.get(index);
+    TrialAnalysis analysis = comparison.analyses().get(index);
+    TrialForecast trial = analysis.forecast();
     return new TrialView(
         index + 1,
         Anchor.ofTrial(index + 1),
@@ -146,7 +148,7 @@ record TrialView(
         DryingFigure.of(trial),
         curve(trial),
         MilestoneTable.of(trial),
-        RiskTable.of(trial),
+        RiskTable.of(analysis),
         FilmTable.of(trial, scales),
         Happened.of(trial),
         Measured.pullNote(trial.trial()),
@@ -156,7 +158,7 @@ record TrialView(
             .toList(),
         trial.trial().seen().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList(),
         sharpen(trial),
-        LeverTable.of(trial),
+        LeverTable.of(analysis),
         trial.trial().notRecorded(),
         Cautions.of(trial),
         extrapolations(trial));

@@ -6,11 +6,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Sketch;
 import starchfilm.files.saving.TrialFileText;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.planning.PotShare;
 import starchfilm.report.TrialSheet;
@@ -116,9 +116,9 @@ final class PlanPage {
     values.put("cases", desk.useCases().sketchCases());
     try {
       Cooked cooked = cooked(base, moved, base.trial().name());
-      TrialForecast forecast = desk.useCases().sketch().apply(cooked.trials().get(0));
-      values.putAll(TrialSheet.whole(forecast));
-      values.put("pour", TrialSheet.pour(forecast, moved.plates()));
+      TrialAnalysis analysis = desk.useCases().sketch().apply(cooked.trials().get(0));
+      values.putAll(TrialSheet.whole(analysis));
+      values.put("pour", TrialSheet.pour(analysis.forecast(), moved.plates()));
       values.put(
           "pots", SharedPotfuls.of(moved.potL() * M3_PER_LITRE, cooked.shares(), cooked.trials()));
       values.put("kept", cooked.shares().get(0).plates());

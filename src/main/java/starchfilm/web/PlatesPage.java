@@ -117,7 +117,7 @@ final class PlatesPage {
       TrialForecasts forecasts = work.result();
       boolean done = !forecasts.done().isEmpty();
       state = done ? "done" : "none";
-      now = done ? PlateNow.of(forecasts.done().get(0), desk.now()) : null;
+      now = done ? PlateNow.of(forecasts.forecasts().get(0), desk.now()) : null;
       failure = String.join(" ", forecasts.failures());
     }
     return new Card(

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import starchfilm.advice.Adviser;
 import starchfilm.casting.trial.Trial;
-import starchfilm.forecast.TrialForecast;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 
@@ -21,8 +21,8 @@ import starchfilm.learning.Workshops;
  * @param workshops what was learnt from the trials of the folder
  */
 public record UseCases(
-    Function<Trial, TrialForecast> forecast,
-    Function<Trial, TrialForecast> sketch,
+    Function<Trial, TrialAnalysis> forecast,
+    Function<Trial, TrialAnalysis> sketch,
     int sketchCases,
     Adviser adviser,
     Learning learner,

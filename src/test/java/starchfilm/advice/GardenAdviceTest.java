@@ -177,7 +177,7 @@ class GardenAdviceTest {
     assertThat(next.after().thickSpot()).isEqualTo(drying.forecast(setup).at(Spot.THICK_SPOT));
     assertThat(next.after().film()).isEqualTo(new FilmForecaster().forecast(setup));
     assertThat(next.after().risks())
-        .isEqualTo(new RiskForecaster(ParameterDistribution.textbook()).withoutRemedies(setup));
+        .isEqualTo(new RiskForecaster(ParameterDistribution.textbook()).forecast(setup));
     assertThat(next.before().thickSpot())
         .isEqualTo(Garden.trial(number).drying().at(Spot.THICK_SPOT));
     next.effects().forEach(effect -> assertThat(next.sentence()).contains(effect.clause()));

@@ -18,6 +18,7 @@ import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
@@ -32,8 +33,8 @@ import starchfilm.report.TrialForecasts;
 
 /** Whatever stands in a trial file or a room log, the commands end in order and lose nothing. */
 class RoughTrialFilesTest {
-  private static final TrialForecaster FEW_DRAWS =
-      new TrialForecaster(ParameterDistribution.textbook(), 20);
+  private static final TrialAnalyst FEW_DRAWS =
+      new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), 20));
   private static final ObjectMapper JSON =
       JsonMapper.builder().enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS).build();
 
@@ -75,7 +76,7 @@ class RoughTrialFilesTest {
             Files.write(file, RoughJson.spoilt(text, random));
           } while (Outcome.of(folder, "check", "a.json").exit() != 0);
           Notebook notebook = NotebookReader.read(List.of(file));
-          TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), FEW_DRAWS::forecast);
+          TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), FEW_DRAWS::whole);
           assertThat(forecasts.done().size() + forecasts.failures().size()).isEqualTo(1);
           if (forecasts.failures().isEmpty()) {
             assertThat(report.html(Comparison.of(notebook, forecasts)))

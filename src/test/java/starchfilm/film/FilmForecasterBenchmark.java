@@ -1,6 +1,5 @@
 package starchfilm.film;
 
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -25,7 +24,6 @@ import starchfilm.numerics.evidence.Estimate;
 @Measurement(iterations = 3, time = 1)
 public class FilmForecasterBenchmark {
   private final FilmForecaster forecaster = new FilmForecaster();
-  private final Levers levers = new Levers(forecaster);
   private final Casting unsure =
       Castings.film(
           Pastes.paste(StarchKind.POTATO, 0.04, 30, 0.01, 0.005),
@@ -42,11 +40,6 @@ public class FilmForecasterBenchmark {
   @Benchmark
   public FilmForecast forecast() {
     return forecaster.forecast(unsure);
-  }
-
-  @Benchmark
-  public List<Lever> leversOfAllIngredients() {
-    return levers.of(unsure);
   }
 
   @Benchmark

@@ -1,7 +1,6 @@
 package starchfilm.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
@@ -12,7 +11,6 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Ingredient;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -77,23 +75,6 @@ class FilmRulesTest {
     double low = dryVolume + 0.05 / 997;
     double logSd = Math.hypot(0.08, Math.log(high / low) / (2 * 1.2815516));
     assertThat(Math.log(dry.high() / dry.middle()) / 1.2815516).isCloseTo(logSd, within(1e-7));
-  }
-
-  @Test
-  void leversTellWhyNothingMoves() {
-    Levers levers = new Levers(new FilmForecaster());
-    Casting plain = Pastes.fresh(Pastes.paste(StarchKind.CORN, 0.05, 28, 0, 0));
-    Lever water = levers.of(plain).get(Ingredient.WATER.ordinal());
-    Lever starch = levers.of(plain).get(Ingredient.STARCH.ordinal());
-    assertThat(water.on(FilmProperty.PASTE_PH).unmoved()).contains(Unmoved.TOO_SMALL);
-    assertThat(starch.on(FilmProperty.PASTE_PH).unmoved()).contains(Unmoved.NOT_ACID);
-    assertThat(water.moved())
-        .extracting(IngredientEffect::property)
-        .contains(FilmProperty.STARCH_IN_PASTE)
-        .doesNotContain(FilmProperty.PASTE_PH, FilmProperty.GLASS_TRANSITION);
-    Lever empty = new Lever(Ingredient.WATER, 0.9, 0.95, java.util.List.of());
-    assertThatThrownBy(() -> empty.on(FilmProperty.ELONGATION))
-        .hasMessage("no effect on elongation at break");
   }
 
   @Test

@@ -17,6 +17,7 @@ import starchfilm.advice.NextTrial;
 import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
@@ -45,9 +46,13 @@ class AdviceOnPageTest {
     page = Jsoup.parse(html);
   }
 
+  private static List<TrialAnalysis> alone(List<TrialForecast> trials) {
+    return trials.stream().map(TrialAnalysis::alone).toList();
+  }
+
   private static String html(List<TrialForecast> trials) {
     return new ComparisonReport(new PageRenderer())
-        .html(new Comparison(trials, List.of(), List.of()).advisedBy(ADVISER));
+        .html(new Comparison(alone(trials), List.of(), List.of()).advisedBy(ADVISER));
   }
 
   @Test
@@ -128,7 +133,7 @@ class AdviceOnPageTest {
     Document bare =
         Jsoup.parse(
             new ComparisonReport(new PageRenderer())
-                .html(new Comparison(GARDEN, List.of(), List.of())));
+                .html(new Comparison(alone(GARDEN), List.of(), List.of())));
     assertThat(bare.select(".advice, .advice-after")).isEmpty();
   }
 

@@ -95,7 +95,7 @@ class ComparisonReportTest {
         Jsoup.parse(
             report.html(
                 new Comparison(
-                    List.of(trial.forecast(), sample().forecast()),
+                    List.of(trial.analysis(), sample().analysis()),
                     List.of(hostile),
                     List.of(hostile))));
 
@@ -262,6 +262,6 @@ class ComparisonReportTest {
 
   private static Comparison page(SampleTrial... samples) {
     return new Comparison(
-        Stream.of(samples).map(SampleTrial::forecast).toList(), List.of(), List.of());
+        Stream.of(samples).map(SampleTrial::analysis).toList(), List.of(), List.of());
   }
 }

@@ -15,6 +15,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.NotebookReader;
@@ -33,13 +34,16 @@ class LearntOnPageTest {
   private static final Workshop TAUGHT = Workshop.taughtBy(GARDEN, TRIALS);
   private static final List<TrialForecast> FORECASTS =
       TRIALS.stream()
-          .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::sketch)
+          .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::forecast)
           .toList();
 
   private static Document page(List<TrialForecast> trials, Workshop... workshops) {
     return Jsoup.parse(
         new ComparisonReport(new PageRenderer())
-            .html(new Comparison(trials, List.of(), List.of()).taughtBy(List.of(workshops))));
+            .html(
+                new Comparison(
+                        trials.stream().map(TrialAnalysis::alone).toList(), List.of(), List.of())
+                    .taughtBy(List.of(workshops))));
   }
 
   @Test
@@ -120,7 +124,7 @@ class LearntOnPageTest {
         NotebookReader.read(List.of(Path.of("formulations/starter-first-film.json"))).trials();
     List<TrialForecast> forecasts =
         bare.stream()
-            .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::sketch)
+            .map(new TrialForecaster(ParameterDistribution.textbook(), DRAWS)::forecast)
             .toList();
 
     assertThat(page(forecasts).select(".learnt")).isEmpty();

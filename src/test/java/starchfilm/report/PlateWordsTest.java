@@ -66,6 +66,6 @@ class PlateWordsTest {
   }
 
   private static TrialForecast forecast(Trial trial) {
-    return new TrialForecaster(ParameterDistribution.textbook(), 20).outline(trial);
+    return new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(trial);
   }
 }

@@ -24,6 +24,13 @@ import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.change.Change;
+import starchfilm.change.NoEffectReason;
+import starchfilm.change.PropertyEffect;
+import starchfilm.change.Remedies;
+import starchfilm.change.Remedy;
+import starchfilm.change.Sensitivity;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingVerdict;
@@ -38,18 +45,12 @@ import starchfilm.film.FeelChances;
 import starchfilm.film.FilmCaution;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
-import starchfilm.film.IngredientEffect;
-import starchfilm.film.Lever;
-import starchfilm.film.Unmoved;
-import starchfilm.film.risk.CrackCause;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.CurlRisk;
 import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.PlateRisks;
-import starchfilm.film.risk.Remedy;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialForecast.PulledLever;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.GlycerolOrigin;
@@ -104,53 +105,49 @@ final class SampleTrial {
         film(),
         drying(),
         risks(),
-        levers(),
         TrialForecast.OwnWeighings.NONE);
   }
 
-  private PlateRisks risks() {
-    Remedy thinner = new Remedy(Remedy.Change.POUR_THINNER, wetMm / 1e3, 0.75e-3 * wetMm, 90, 55);
+  TrialAnalysis analysis() {
+    return new TrialAnalysis(
+        forecast(),
+        sensitivities(),
+        new Remedies(
+            Optional.of(new Remedy(Change.MORE_GLYCEROL, 0.1, 0.2, 1.4, 0.5)),
+            Optional.of(new Remedy(Change.POUR_THINNER, wetMm / 1e3, 0.75e-3 * wetMm, 90, 55))));
+  }
+
+  private static PlateRisks risks() {
     return new PlateRisks(
-        new CrackRisk(
-            RiskLevel.LIKELY,
-            1.4,
-            0.2e-3,
-            0.28e-3,
-            3 * DAY_S,
-            false,
-            Optional.of(CrackCause.TOO_BRITTLE),
-            Optional.of(new Remedy(Remedy.Change.MORE_GLYCEROL, 0.1, 0.2, 1.4, 0.5))),
+        new CrackRisk(RiskLevel.LIKELY, 1.4, 0.2e-3, 0.28e-3, 3 * DAY_S, false),
         new CurlRisk(RiskLevel.LIKELY, 1.6, OptionalDouble.of(2 * DAY_S), 0.04, 0.12, 0.02),
-        new MouldRisk(RiskLevel.WATCH, 90, 4 * DAY_S, Optional.of(thinner)));
+        new MouldRisk(RiskLevel.WATCH, 90, 4 * DAY_S));
   }
 
-  private List<PulledLever> levers() {
+  private List<Sensitivity> sensitivities() {
     return List.of(
-        lever(Ingredient.STARCH, 0.048, 1.1, 1.02),
-        lever(Ingredient.GLYCEROL, 0.014, 1.1, 1.01),
-        lever(Ingredient.VINEGAR, vinegarG > 0 ? 0.0013 : 0, 2, 1),
-        lever(Ingredient.WATER, 0.93, 1.1, 0.98));
+        sensitivity(Ingredient.STARCH, 0.048, 1.1, 1.02),
+        sensitivity(Ingredient.GLYCEROL, 0.014, 1.1, 1.01),
+        sensitivity(Ingredient.VINEGAR, vinegarG > 0 ? 0.0013 : 0, 2, 1),
+        sensitivity(Ingredient.WATER, 0.93, 1.1, 0.98));
   }
 
-  private PulledLever lever(Ingredient ingredient, double from, double times, double drying) {
-    List<IngredientEffect> effects =
+  private Sensitivity sensitivity(Ingredient ingredient, double from, double times, double drying) {
+    List<PropertyEffect> effects =
         Arrays.stream(FilmProperty.values())
             .map(
                 property ->
-                    new IngredientEffect(
-                        ingredient,
+                    new PropertyEffect(
                         property,
                         200,
                         210,
                         ingredient == Ingredient.VINEGAR && property != FilmProperty.PASTE_PH
-                            ? Optional.of(Unmoved.ACID_LEAVES)
+                            ? Optional.of(NoEffectReason.ACID_LEAVES)
                             : Optional.empty()))
             .toList();
     double to = from == 0 ? 0.005 : from * times;
-    return new PulledLever(
-        new Lever(ingredient, from, to, effects),
-        dryThroughDays * DAY_S,
-        drying * dryThroughDays * DAY_S);
+    return new Sensitivity(
+        ingredient, from, to, dryThroughDays * DAY_S, drying * dryThroughDays * DAY_S, effects);
   }
 
   private Trial trial() {

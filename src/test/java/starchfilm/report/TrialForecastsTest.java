@@ -8,16 +8,17 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.TrialAnalysis;
+import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.NotebookReader;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 
 class TrialForecastsTest {
   private static final List<Trial> TRIALS =
       NotebookReader.read(List.of(Path.of("formulations/garden"))).trials();
-  private static final TrialForecaster FEW =
-      new TrialForecaster(ParameterDistribution.textbook(), 20);
+  private static final TrialAnalyst FEW =
+      new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), 20));
 
   @Test
   void whateverFailsInOneTrialLeavesTheOthers() {
@@ -42,7 +43,7 @@ class TrialForecastsTest {
         .isInstanceOf(CancellationException.class);
   }
 
-  private static TrialForecast failing(Trial trial, RuntimeException failure) {
+  private static TrialAnalysis failing(Trial trial, RuntimeException failure) {
     if (trial.file().endsWith("4-blend.json")) {
       throw failure;
     }

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
+import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshop;
@@ -44,7 +45,7 @@ final class RunningSite implements AutoCloseable {
     this.folder = folder;
     Workshops workshops = new Workshops();
     Clock clock = Clock.fixed(NOON, ZoneOffset.UTC);
-    TrialForecaster forecaster = new TrialForecaster(workshops, FEW_DRAWS);
+    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops, FEW_DRAWS));
     this.site =
         NotebookSite.start(
             new Serving(0, lan, keys::add, troubles::add),
@@ -53,9 +54,10 @@ final class RunningSite implements AutoCloseable {
             new UseCases(
                 trial -> {
                   beforeWork.run();
-                  return forecaster.forecast(trial);
+                  return analyst.whole(trial);
                 },
-                new TrialForecaster(ParameterDistribution.textbook(), FEW_DRAWS)::sketch,
+                new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), FEW_DRAWS))
+                    ::sketch,
                 FEW_DRAWS,
                 new Adviser(RuleBook.packed(), Knowledge.textbook(), FEW_DRAWS),
                 (root, trials, requireWanted) -> {

@@ -1,7 +1,5 @@
 package starchfilm.film.risk;
 
-import java.util.Optional;
-
 /**
  * The risk that a film cracks while it dries on its plate.
  *
@@ -20,9 +18,6 @@ import java.util.Optional;
  * @param dryThicknessM dry thickness of the thick spot (m)
  * @param worstAtS the worst moment, since the pour (s)
  * @param mayTearAtRim whether it lets go but is held at its rim, and may tear there
- * @param cause what makes it crack; empty at a low risk
- * @param remedy the change that lowers the risk most, if one does; its measure is energy over
- *     toughness
  */
 public record CrackRisk(
     RiskLevel level,
@@ -30,9 +25,7 @@ public record CrackRisk(
     double criticalDryThicknessM,
     double dryThicknessM,
     double worstAtS,
-    boolean mayTearAtRim,
-    Optional<CrackCause> cause,
-    Optional<Remedy> remedy) {
+    boolean mayTearAtRim) {
   /** Beyond this a critical thickness is not told apart (m); no pour of paste gets there. */
   public static final double THICKEST_TOLD_M = 5e-3;
 

@@ -1,7 +1,5 @@
 package starchfilm.film.risk;
 
-import java.util.Optional;
-
 /**
  * The risk that a plate grows mould before it is dry.
  *
@@ -13,10 +11,8 @@ import java.util.Optional;
  * @param level how likely
  * @param weightedHours hours at full growing speed that the drying amounts to
  * @param growthFromS when growth may first show, since the pour (s); positive infinity for never
- * @param remedy the change that lowers the risk most, if one does; its measure is weighted hours
  */
-public record MouldRisk(
-    RiskLevel level, double weightedHours, double growthFromS, Optional<Remedy> remedy) {
+public record MouldRisk(RiskLevel level, double weightedHours, double growthFromS) {
   private static final double WATCH_FROM_H = 24;
 
   /** Weighted hours after which growth may show. */

@@ -7,7 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
-import starchfilm.forecast.TrialForecast;
+import starchfilm.change.TrialAnalysis;
 
 /**
  * Keeps the forecasts made last, so that a page that is loaded again does not compute them again. A
@@ -18,9 +18,9 @@ import starchfilm.forecast.TrialForecast;
 public final class ForecastShelf {
   private static final int KEPT = 100;
 
-  private final Function<Trial, TrialForecast> forecaster;
+  private final Function<Trial, TrialAnalysis> forecaster;
   private final Function<Trial, Object> grounds;
-  private final Map<Key, CompletableFuture<TrialForecast>> kept =
+  private final Map<Key, CompletableFuture<TrialAnalysis>> kept =
       new LinkedHashMap<>(16, 0.75f, true);
 
   /** A trial, and what its forecast rests on beside. */
@@ -33,7 +33,7 @@ public final class ForecastShelf {
    * @param grounds what the forecast of a trial rests on beside the trial; where that is equal, so
    *     is the forecast
    */
-  public ForecastShelf(Function<Trial, TrialForecast> forecaster, Function<Trial, Object> grounds) {
+  public ForecastShelf(Function<Trial, TrialAnalysis> forecaster, Function<Trial, Object> grounds) {
     this.forecaster = forecaster;
     this.grounds = grounds;
   }
@@ -47,12 +47,12 @@ public final class ForecastShelf {
    *
    * @param trial the trial
    * @return its forecast
-   * @throws IllegalArgumentException as {@link starchfilm.forecast.TrialForecaster#forecast} does
+   * @throws IllegalArgumentException as {@link starchfilm.change.TrialAnalyst} does
    */
-  TrialForecast forecast(Trial trial) {
-    CompletableFuture<TrialForecast> mine = new CompletableFuture<>();
+  TrialAnalysis forecast(Trial trial) {
+    CompletableFuture<TrialAnalysis> mine = new CompletableFuture<>();
     Key key = key(trial);
-    CompletableFuture<TrialForecast> first = first(key, mine);
+    CompletableFuture<TrialAnalysis> first = first(key, mine);
     if (first == mine) {
       try {
         mine.complete(forecaster.apply(trial));
@@ -68,9 +68,9 @@ public final class ForecastShelf {
     }
   }
 
-  private synchronized CompletableFuture<TrialForecast> first(
-      Key key, CompletableFuture<TrialForecast> mine) {
-    CompletableFuture<TrialForecast> earlier = kept.putIfAbsent(key, mine);
+  private synchronized CompletableFuture<TrialAnalysis> first(
+      Key key, CompletableFuture<TrialAnalysis> mine) {
+    CompletableFuture<TrialAnalysis> earlier = kept.putIfAbsent(key, mine);
     if (kept.size() > KEPT) {
       Iterator<Key> oldest = kept.keySet().iterator();
       oldest.next();
@@ -79,7 +79,7 @@ public final class ForecastShelf {
     return earlier == null ? mine : earlier;
   }
 
-  private synchronized void drop(Key key, CompletableFuture<TrialForecast> mine) {
+  private synchronized void drop(Key key, CompletableFuture<TrialAnalysis> mine) {
     kept.remove(key, mine);
   }
 }

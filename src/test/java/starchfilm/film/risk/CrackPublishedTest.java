@@ -45,7 +45,7 @@ class CrackPublishedTest {
   void filmsWithoutGlycerolThatWereCastWholeAreLow(StarchKind kind, double humidity) {
     for (double wetMm : new double[] {0.4, 1.0, 1.6}) {
       PlateRisks risks =
-          RISKS.withoutRemedies(
+          RISKS.forecast(
               level(
                   Castings.plate(
                       wetMm, Castings.paste(kind, 0.06, 0), Castings.room(23, humidity, 0.1), 60)));
@@ -68,7 +68,7 @@ class CrackPublishedTest {
                 9, Castings.paste(StarchKind.CORN, starch, 0.65), Castings.room(22, 50, 0.1), 60)
             .with(new Plate(PlateMaterial.SILICONE, 0.155, 0.065, 0.003, 0.005));
 
-    PlateRisks risks = RISKS.withoutRemedies(pour);
+    PlateRisks risks = RISKS.forecast(pour);
 
     assertThat(risks.curl().level()).isEqualTo(RiskLevel.EXPECTED);
     assertThat(risks.curl().leastShrinking()).isBetween(0.10, 0.29);
@@ -148,7 +148,7 @@ class CrackPublishedTest {
     Casting plate =
         Castings.plate(
             wetMm, Castings.paste(StarchKind.CORN, 0.06, 0), Castings.room(22, 50, 0.1), 60);
-    return RISKS.withoutRemedies(plate.with(plate.pour().withUnevenness(unevenness))).crack();
+    return RISKS.forecast(plate.with(plate.pour().withUnevenness(unevenness))).crack();
   }
 
   private static Casting level(Casting plate) {

@@ -15,7 +15,6 @@ import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.film.risk.Remedy.Change;
 import starchfilm.material.recipe.Composition;
 
 /** Risks of a plate and the change that helps most. */
@@ -33,37 +32,12 @@ class RiskForecasterTest {
   void findsAThickPlateOfLittleGlycerolTooBrittleInDryAir() {
     CrackRisk risk = crack(10, 0.05, 20, 25);
     assertThat(risk.level()).isGreaterThanOrEqualTo(RiskLevel.WATCH);
-    assertThat(risk.cause()).isPresent();
-  }
-
-  /** What a remedy promises is what a fresh forecast of the changed plate says. */
-  @Test
-  void promisesWhatTheChangedPlateDoes() {
-    Casting drying = Castings.plate(10, Castings.paste(0.06, 0.05), Castings.room(20, 30, 0.1), 60);
-    Remedy remedy = RISKS.forecast(drying).crack().remedy().orElseThrow();
-    Casting changed = PlateChange.apply(remedy.change(), drying).orElseThrow().drying();
-    CrackRisk then = RISKS.forecast(changed).crack();
-    assertThat(then.energyOverToughness()).isEqualTo(remedy.riskAfter());
-    assertThat(remedy.riskAfter()).isLessThan(remedy.riskBefore());
-  }
-
-  @Test
-  void tellsTheSameFiguresWithoutRemedies() {
-    Casting drying = Castings.plate(10, Castings.paste(0.06, 0.05), Castings.room(20, 30, 0.1), 60);
-    PlateRisks whole = RISKS.forecast(drying);
-    PlateRisks alone = RISKS.withoutRemedies(drying);
-    assertThat(alone.crack().energyOverToughness()).isEqualTo(whole.crack().energyOverToughness());
-    assertThat(alone.curl()).isEqualTo(whole.curl());
-    assertThat(alone.crack().level()).isEqualTo(whole.crack().level());
-    assertThat(alone.mould().weightedHours()).isEqualTo(whole.mould().weightedHours());
-    assertThat(alone.crack().remedy()).isEmpty();
-    assertThat(alone.mould().remedy()).isEmpty();
   }
 
   @Test
   void needsLessStretchOfALevelPlate() {
     Casting uneven = Castings.plate(3, Castings.paste(0.06, 0.1), Castings.room(20, 50, 0.1), 60);
-    Casting level = PlateChange.apply(Change.LEVEL_BETTER, uneven).orElseThrow().drying();
+    Casting level = uneven.with(uneven.pour().withUnevenness(0.125));
     assertThat(RISKS.forecast(level).crack().energyOverToughness())
         .isLessThanOrEqualTo(RISKS.forecast(uneven).crack().energyOverToughness());
   }
@@ -73,7 +47,6 @@ class RiskForecasterTest {
     MouldRisk risk = mould(10, 15, 75);
     assertThat(risk.level()).isEqualTo(RiskLevel.EXPECTED);
     assertThat(risk.growthFromS()).isBetween(2 * 86_400.0, 10 * 86_400.0);
-    assertThat(risk.remedy()).isPresent();
   }
 
   /**
@@ -98,41 +71,10 @@ class RiskForecasterTest {
     mean[UncertainParameter.ISOTHERM.ordinal()] = Math.log(1.5);
     ParameterDistribution holdsMore =
         ParameterDistribution.learnt(mean, ParameterDistribution.textbook().covariance());
-    double usual = RISKS.withoutRemedies(damp).mould().weightedHours();
-    double more = new RiskForecaster(holdsMore).withoutRemedies(damp).mould().weightedHours();
+    double usual = RISKS.forecast(damp).mould().weightedHours();
+    double more = new RiskForecaster(holdsMore).forecast(damp).mould().weightedHours();
     assertThat(usual).isGreaterThan(24);
     assertThat(more).isCloseTo(usual, within(0.25 * usual));
-  }
-
-  /**
-   * Of all changes that have a cause to name, the remedy against cracks is the one that helps most.
-   */
-  @Test
-  void choosesTheChangeThatHelpsMost() {
-    Casting drying = Castings.plate(10, Castings.paste(0.06, 0.05), Castings.room(20, 30, 0.1), 60);
-    CrackRisk now = RISKS.forecast(drying).crack();
-    Remedy remedy = now.remedy().orElseThrow();
-    assertThat(now.cause()).isPresent();
-    assertThat(now.worstAtS()).isBetween(3600.0, 2 * dryS(drying));
-    for (Change change :
-        List.of(
-            Change.POUR_THINNER, Change.MORE_GLYCEROL, Change.DRY_SLOWER, Change.LEVEL_BETTER)) {
-      CrackRisk then =
-          RISKS.forecast(PlateChange.apply(change, drying).orElseThrow().drying()).crack();
-      assertThat(then.energyOverToughness())
-          .as("%s", change)
-          .isGreaterThanOrEqualTo(remedy.riskAfter());
-    }
-    Casting damp = Castings.plate(10, Castings.paste(0.06, 0.3), Castings.room(15, 75, 0.1), 60);
-    Remedy against = RISKS.forecast(damp).mould().remedy().orElseThrow();
-    for (Change change : Change.values()) {
-      PlateChange.apply(change, damp)
-          .ifPresent(
-              changed ->
-                  assertThat(RISKS.forecast(changed.drying()).mould().weightedHours())
-                      .as("%s", change)
-                      .isGreaterThanOrEqualTo(against.riskAfter()));
-    }
   }
 
   @Test
@@ -140,7 +82,6 @@ class RiskForecasterTest {
     MouldRisk risk = mould(1, 20, 45);
     assertThat(risk.level()).isEqualTo(RiskLevel.LOW);
     assertThat(risk.growthFromS()).isInfinite();
-    assertThat(risk.remedy()).isEmpty();
   }
 
   /** Beuchat 1981, Cereal Foods World 26:345 (read in a copy): no mould grows below 0.61. */
@@ -214,7 +155,7 @@ class RiskForecasterTest {
     assertThat(MouldGrowth.slowedBy(plain)).isEqualTo(1);
     assertThat(MouldGrowth.slowedBy(sour)).isCloseTo(0.125, within(1e-9));
     Casting damp = Castings.plate(10, plain, Castings.room(15, 75, 0.1), 60);
-    assertThat(RISKS.withoutRemedies(damp.with(sour)).mould().weightedHours())
-        .isLessThan(0.2 * RISKS.withoutRemedies(damp).mould().weightedHours());
+    assertThat(RISKS.forecast(damp.with(sour)).mould().weightedHours())
+        .isLessThan(0.2 * RISKS.forecast(damp).mould().weightedHours());
   }
 }

@@ -1,9 +1,7 @@
-package starchfilm.film;
+package starchfilm.change;
 
 /** Why more of an ingredient leaves a property as it is. */
-public enum Unmoved {
-  /** The recipe holds none of it. */
-  NONE_IN_RECIPE("the recipe holds none of it"),
+public enum NoEffectReason {
   /** Water leaves while drying. */
   WATER_LEAVES("water leaves while the film dries, so the dry film is made of the same things"),
   /** The acid leaves with the water. */
@@ -20,7 +18,7 @@ public enum Unmoved {
 
   private final String words;
 
-  Unmoved(String words) {
+  NoEffectReason(String words) {
     this.words = words;
   }
 

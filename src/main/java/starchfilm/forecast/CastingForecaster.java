@@ -1,0 +1,40 @@
+package starchfilm.forecast;
+
+import starchfilm.casting.Casting;
+import starchfilm.casting.Spot;
+import starchfilm.drying.DryingForecast;
+import starchfilm.drying.Milestone;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmForecaster;
+import starchfilm.film.risk.PlateRisks;
+import starchfilm.film.risk.RiskForecaster;
+
+/**
+ * Forecasts film, drying and risks of castings of which the same is known: one trial's, and what
+ * changes make of it.
+ *
+ * @param known what is known of drying
+ * @param films forecasts film, with what strips taught
+ * @param draws how many likely cases a drying forecast solves
+ */
+public record CastingForecaster(PlateParameters known, FilmForecaster films, int draws) {
+  /** What the dry film will be like. */
+  public FilmForecast film(Casting casting) {
+    return films.forecast(casting);
+  }
+
+  /** How a plate dries. */
+  public DryingForecast drying(Casting casting) {
+    return known.forecaster(draws).forecast(casting);
+  }
+
+  /** How a plate may crack or mould, in the middle case. */
+  public PlateRisks risks(Casting casting) {
+    return new RiskForecaster(known.factors()).forecast(casting);
+  }
+
+  /** When the thick spot is dry through in the middle case (s); infinite where it never is. */
+  public double dryThroughS(Casting casting) {
+    return known.forecaster(draws).middleCaseS(casting, Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+  }
+}

@@ -1,0 +1,128 @@
+package starchfilm.change;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.film.FilmForecaster;
+import starchfilm.film.FilmProperty;
+import starchfilm.forecast.CastingForecaster;
+import starchfilm.forecast.PlateParameters;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Units;
+
+class SensitivitiesTest {
+  private static final CastingForecaster TEXTBOOK =
+      new CastingForecaster(
+          new PlateParameters(ParameterDistribution.textbook(), false, 0, List.of()),
+          new FilmForecaster(),
+          DryingForecaster.FEWEST_DRAWS);
+
+  private final Casting usual = film(paste(0.28, 0.005));
+
+  @Test
+  void eachIngredientMovesSomethingVisibly() {
+    assertThat(Sensitivities.of(TEXTBOOK, usual))
+        .extracting(Sensitivity::ingredient)
+        .containsExactly(
+            Ingredient.STARCH, Ingredient.GLYCEROL, Ingredient.VINEGAR, Ingredient.WATER);
+    assertThat(Sensitivities.of(TEXTBOOK, usual))
+        .allSatisfy(
+            sensitivity ->
+                assertThat(sensitivity.effects())
+                    .anySatisfy(effect -> assertThat(effect.unmoved()).isEmpty()));
+  }
+
+  @Test
+  void glycerolMovesTheFilmAndStarchMovesItBack() {
+    assertThat(effect(Ingredient.GLYCEROL, FilmProperty.ELONGATION).to())
+        .isGreaterThan(effect(Ingredient.GLYCEROL, FilmProperty.ELONGATION).from());
+    assertThat(effect(Ingredient.STARCH, FilmProperty.ELONGATION).to())
+        .isLessThan(effect(Ingredient.STARCH, FilmProperty.ELONGATION).from());
+    assertThat(effect(Ingredient.STARCH, FilmProperty.DRY_THICKNESS).unmoved()).isEmpty();
+  }
+
+  @Test
+  void waterMovesConcentrationAndThicknessAndSaysWhyNotTheRest() {
+    assertThat(moved(Ingredient.WATER))
+        .contains(FilmProperty.STARCH_IN_PASTE, FilmProperty.DRY_THICKNESS);
+    PropertyEffect strength = effect(Ingredient.WATER, FilmProperty.GLASS_TRANSITION);
+    assertThat(strength.unmoved()).contains(NoEffectReason.WATER_LEAVES);
+    assertThat(strength.to()).isCloseTo(strength.from(), within(1e-9));
+  }
+
+  @Test
+  void vinegarMovesPhAndStrengthAndSaysWhyNotTheRest() {
+    assertThat(moved(Ingredient.VINEGAR))
+        .contains(FilmProperty.PASTE_PH, FilmProperty.TENSILE_STRENGTH);
+    assertThat(effect(Ingredient.VINEGAR, FilmProperty.EQUILIBRIUM_MOISTURE).unmoved())
+        .contains(NoEffectReason.ACID_LEAVES);
+    assertThat(effect(Ingredient.VINEGAR, FilmProperty.ELONGATION).unmoved())
+        .contains(NoEffectReason.NO_FIGURE);
+  }
+
+  @Test
+  void everyUnmovedPropertyHasItsReason() {
+    for (Sensitivity lever : Sensitivities.of(TEXTBOOK, usual)) {
+      assertThat(lever.effects()).hasSize(FilmProperty.values().length);
+      assertThat(lever.effects().stream().map(PropertyEffect::unmoved).flatMap(Optional::stream))
+          .allSatisfy(why -> assertThat(why.words()).isNotBlank());
+    }
+  }
+
+  @Test
+  void bringsInAnIngredientTheRecipeLacks() {
+    Casting plain = film(paste(0, 0));
+    List<Sensitivity> found = Sensitivities.of(TEXTBOOK, plain);
+
+    Sensitivity glycerol = found.get(Ingredient.GLYCEROL.ordinal());
+    Sensitivity vinegar = found.get(Ingredient.VINEGAR.ordinal());
+    assertThat(glycerol.fromKgPerKgPaste()).isZero();
+    assertThat(glycerol.toKgPerKgPaste()).isCloseTo(0.005, within(1e-12));
+    assertThat(moved(glycerol)).contains(FilmProperty.TENSILE_STRENGTH);
+    assertThat(moved(vinegar)).contains(FilmProperty.PASTE_PH, FilmProperty.TENSILE_STRENGTH);
+  }
+
+  @Test
+  void waterAndStarchLeaveThePhAsItIsForTheirOwnReasons() {
+    List<Sensitivity> found = Sensitivities.of(TEXTBOOK, film(paste(0.28, 0)));
+    assertThat(found.get(Ingredient.WATER.ordinal()).on(FilmProperty.PASTE_PH).unmoved())
+        .contains(NoEffectReason.TOO_SMALL);
+    assertThat(found.get(Ingredient.STARCH.ordinal()).on(FilmProperty.PASTE_PH).unmoved())
+        .contains(NoEffectReason.NOT_ACID);
+  }
+
+  private List<FilmProperty> moved(Ingredient ingredient) {
+    return moved(Sensitivities.of(TEXTBOOK, usual).get(ingredient.ordinal()));
+  }
+
+  private static List<FilmProperty> moved(Sensitivity sensitivity) {
+    return sensitivity.effects().stream()
+        .filter(effect -> effect.unmoved().isEmpty())
+        .map(PropertyEffect::property)
+        .toList();
+  }
+
+  private PropertyEffect effect(Ingredient ingredient, FilmProperty property) {
+    return Sensitivities.of(TEXTBOOK, usual).get(ingredient.ordinal()).on(property);
+  }
+
+  private static Casting film(Composition paste) {
+    return Castings.film(
+        paste, 0, Castings.COOKED, Estimate.exact(2e-3), 0.5, 23 + Units.ZERO_CELSIUS_K, 0);
+  }
+
+  /** A paste of 5 % corn starch. */
+  private static Composition paste(double glycerolPerStarch, double acid) {
+    return Castings.paste(StarchKind.CORN, 0.05, glycerolPerStarch).with(Ingredient.VINEGAR, acid);
+  }
+}
