@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,6 +94,31 @@ class JarAndWishesTest {
       assertThat(files.filter(file -> file.toString().endsWith(".json"))).hasSize(1);
     }
     assertThat(site.get("/plan/sheets?" + WISHES).body()).contains("Weigh out");
+  }
+
+  @Test
+  void theJarGoesIntoThePlanWithItsRangeAndItsOrigin() {
+    String jar = "/jar?amount=500&origin=recovered&reading=density&density=1.21+g/ml&at=20";
+    String onward = Jsoup.parse(site.get(jar).body()).select(".answer a.button").attr("href");
+    Document form = Jsoup.parse(site.get(onward).body());
+
+    String range = form.select("#purity").val();
+    assertThat(range).matches("[0-9.]+-[0-9.]+%");
+    assertThat(form.select("#origin option[selected]").val()).isEqualTo("recovered");
+    String wishes =
+        WISHES.replace("purity=82&salt=3", "origin=recovered&purity=" + range.replace("%", "%25"));
+    HttpResponse<String> answer = site.get("/plan/wishes?" + wishes);
+    assertThat(answer.statusCode()).isEqualTo(200);
+    assertThat(answer.body()).contains("What can be made", "Recovered glycerol");
+  }
+
+  @Test
+  void aMilkyJarIsNotReadOnThePageEither() {
+    HttpResponse<String> answer =
+        site.get("/jar?amount=500&origin=unknown&reading=density&density=1.2&at=20&looks=milky");
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body()).contains("It looks: milky given beside a reading");
   }
 
   @ParameterizedTest

@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import starchfilm.casting.Room;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
@@ -15,6 +16,7 @@ import starchfilm.jar.assay.Assay;
 import starchfilm.jar.recovery.Alcohol;
 import starchfilm.jar.recovery.Neutralisation;
 import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.material.recipe.Recipe;
 import starchfilm.planning.PlanRequest;
 import starchfilm.report.words.RoomWords;
 
@@ -84,21 +86,23 @@ public final class Cautions {
       cautions.glycerol(request.supplies().jar().origin(), Optional.empty());
     }
     cautions.vinegar(request.supplies().vinegarAcidityFraction());
-    cautions.place(request.place().room(), request.place().benchTemperatureK());
+    cautions.place(request.place());
     cautions.apply.addAll(
         List.of(Caution.HOT_GLYCEROL, Caution.MOULD, Caution.CLAIMS, Caution.RULES));
     return cautions.list();
   }
 
   /**
-   * What a trial gives particular reason for.
+   * What a recipe and the place where it dries give particular reason for.
    *
-   * @param trial the trial
+   * @param recipe what goes into the pot
+   * @param place where it dries
    * @return the cautions, in their order; none for a plain recipe of bought glycerol
    */
-  public static List<Caution> of(Trial trial) {
+  public static List<Caution> of(Recipe recipe, DryingPlace place) {
     Cautions cautions = new Cautions();
-    cautions.trial(trial);
+    cautions.recipe(recipe);
+    cautions.place(place);
     return cautions.list();
   }
 
@@ -130,22 +134,25 @@ public final class Cautions {
   }
 
   private void forecast(TrialForecast forecast) {
-    trial(forecast.trial());
-    if (forecast.risks().mould().level() != RiskLevel.LOW) {
+    Trial trial = forecast.trial();
+    recipe(trial.recipe());
+    place(trial.casting().place());
+    boolean moulds =
+        trial.seen().faults().stream().anyMatch(fault -> fault.kind() == ObservedFault.Kind.MOULD);
+    if (moulds || forecast.risks().mould().level() != RiskLevel.LOW) {
       apply.add(Caution.FANS_AND_HEATERS);
       apply.add(Caution.MOULD);
     }
   }
 
-  private void trial(Trial trial) {
-    if (trial.recipe().glycerol().massKg().value() > 0) {
-      glycerol(trial.recipe().glycerol().stock().origin(), Optional.empty());
+  private void recipe(Recipe recipe) {
+    if (recipe.glycerol().massKg().value() > 0) {
+      glycerol(recipe.glycerol().stock().origin(), Optional.empty());
     }
-    if (trial.recipe().vinegar().massKg().value() > 0
-        && trial.recipe().vinegar().acidityFraction().value() > STRONG_ACIDITY) {
+    if (recipe.vinegar().massKg().value() > 0
+        && recipe.vinegar().acidityFraction().value() > STRONG_ACIDITY) {
       apply.add(Caution.LYE_AND_ACID);
     }
-    place(trial.casting().room(), trial.casting().benchTemperatureK());
   }
 
   private void glycerol(GlycerolOrigin origin, Optional<Alcohol> alcohol) {
@@ -182,11 +189,12 @@ public final class Cautions {
     }
   }
 
-  private void place(Room room, OptionalDouble benchK) {
-    if (room.warmestK() > HOT_K || benchK.orElse(0) > HOT_K) {
+  private void place(DryingPlace place) {
+    OptionalDouble benchK = place.benchTemperatureK();
+    if (place.room().warmestK() > HOT_K || benchK.orElse(0) > HOT_K) {
       apply.add(Caution.HOT_PLACE);
     }
-    if (RoomWords.draught(room) > FAN_M_PER_S || benchK.isPresent()) {
+    if (RoomWords.draught(place.room()) > FAN_M_PER_S || benchK.isPresent()) {
       apply.add(Caution.FANS_AND_HEATERS);
     }
   }
