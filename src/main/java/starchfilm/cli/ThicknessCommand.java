@@ -82,7 +82,9 @@ final class ThicknessCommand implements Callable<Integer> {
     Stream.of(
             ThicknessText.of(answer),
             question.assumptions(),
-            Cautions.of(trial.recipe(), answer.request().casting().place()).stream().map(caution -> "! " + caution.sentence()).toList())
+            Cautions.of(trial.recipe(), answer.request().casting().place()).stream()
+                .map(caution -> "! " + caution.sentence())
+                .toList())
         .flatMap(List::stream)
         .flatMap(line -> Paragraph.of(line, "", "  ").stream())
         .forEach(surroundings.out()::println);

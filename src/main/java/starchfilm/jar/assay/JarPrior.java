@@ -99,16 +99,19 @@ sealed interface JarPrior {
     @Override
     public double glycerol(double jarKg, Draws draws) {
       double share = draws.between(balance.leastRecovered(), balance.mostRecovered());
-      double boundKg = balance.boundGlycerolKg().value();
-      return share * Math.min(boundKg, draws.normal(balance.boundGlycerolKg())) / jarKg;
+      return share * boundKg(draws) / jarKg;
     }
 
     @Override
     public double density(double glycerol, double jarKg, Draws draws) {
-      double kg = glycerol * jarKg;
-      double boundKg = balance.boundGlycerolKg().value();
-      boolean enough = kg >= balance.leastRecovered() * draws.normal(balance.boundGlycerolKg());
-      return enough && kg <= balance.mostRecovered() * boundKg ? 1 : 0;
+      double share = glycerol * jarKg / boundKg(draws);
+      return share >= balance.leastRecovered() && share <= balance.mostRecovered() ? 1 : 0;
+    }
+
+    /** As uncertain as the oil leaves it, but never more than its middle figure. */
+    private double boundKg(Draws draws) {
+      Estimate bound = balance.boundGlycerolKg();
+      return Math.min(bound.value(), draws.normal(bound));
     }
   }
 
