@@ -139,7 +139,7 @@ class TripwireRegressionTest {
       return;
     }
     Trial trial = read.get(0);
-    Workshop workshop = new Workshops().of(trial);
+    Workshop workshop = new Workshops(Clock.systemUTC()).of(trial);
     orRefused(trial, "dry", () -> dry(trial, workshop));
     orRefused(trial, "thickness", () -> thickness(trial, workshop));
     orRefused(trial, "plan", () -> plan(trial, workshop));

@@ -30,6 +30,12 @@ public record Plate(
     return material.heatCapacityJPerM3K() * thicknessM;
   }
 
+  /** A square plate of another area (m2). */
+  public Plate ofArea(double areaM2) {
+    double side = Math.sqrt(areaM2);
+    return new Plate(material, side, side, thicknessM, rimHeightM);
+  }
+
   /** The same of another material. */
   public Plate of(PlateMaterial other) {
     return new Plate(other, lengthM, widthM, thicknessM, rimHeightM);

@@ -68,7 +68,7 @@ final class CompareCommand implements Callable<Integer> {
     OutputFile page = OutputFile.of("--out", out, OutputFile.Kind.COMPARISON, surroundings);
     Notebook notebook = TrialFiles.read(paths, surroundings);
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
-    Workshops workshops = new Workshops();
+    Workshops workshops = new Workshops(surroundings.clock());
     List<Fault> unread = workshops.faults(notebook.trials());
     unread.forEach(fault -> surroundings.err().println(fault.sentence()));
     workshops.outdated(notebook.trials()).forEach(surroundings.err()::println);

@@ -100,7 +100,7 @@ final class DryCommand implements Callable<Integer> {
             surroundings.workingDirectory(),
             surroundings.clock());
     Trial trial = question.trial();
-    Workshops workshops = new Workshops();
+    Workshops workshops = new Workshops(surroundings.clock());
     workshops.faults(List.of(trial)).stream()
         .map(Fault::sentence)
         .forEach(surroundings.err()::println);

@@ -53,7 +53,8 @@ final class LearnCommand implements Callable<Integer> {
     }
     Notebook notebook = TrialFiles.read(List.of(folder), surroundings);
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
-    Workshop workshop = Workshop.taughtBy(home, notebook.trials());
+    Workshops workshops = new Workshops(surroundings.clock());
+    Workshop workshop = workshops.learn(home, notebook.trials(), () -> {});
     if (!workshop.isTaught()) {
       workshop
           .learnt()
@@ -83,10 +84,9 @@ final class LearnCommand implements Callable<Integer> {
         .out()
         .println(
             "Kept in " + folder.resolve(Workshop.FILE_NAME) + "; forecasts use it from now on.");
-    new Workshops()
-        .nearer(home, notebook.trials()).stream()
-            .flatMap(sentence -> Paragraph.of(sentence, "", "  ").stream())
-            .forEach(surroundings.out()::println);
+    workshops.nearer(home, notebook.trials()).stream()
+        .flatMap(sentence -> Paragraph.of(sentence, "", "  ").stream())
+        .forEach(surroundings.out()::println);
     return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
   }
 

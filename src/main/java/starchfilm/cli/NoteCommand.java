@@ -74,6 +74,12 @@ final class NoteCommand implements Callable<Integer> {
       description = "What the scale showed, plate included: 712g, or 6h=734g. May be repeated.")
   private List<String> weighed = List.of();
 
+  @Option(
+      names = "--confirm",
+      paramLabel = "TIME",
+      description = "The weighing of this time, such as 19h, is right though it looks odd.")
+  private List<String> confirmed = List.of();
+
   @Option(names = "--without-plate", description = "The film was weighed alone.")
   private boolean withoutPlate;
 
@@ -259,6 +265,7 @@ final class NoteCommand implements Callable<Integer> {
     String time = Optional.ofNullable(at).orElse(NOW);
     weighed.forEach(
         typed -> notes.add(read("--weighed", () -> words.weighed(typed, time, withoutPlate))));
+    confirmed.forEach(typed -> notes.add(read("--confirm", () -> words.confirmed(typed))));
     thicknesses.forEach(typed -> notes.add(read("--thickness", () -> NoteWords.thickness(typed))));
     strips.forEach(strip -> notes.add(read("--pull", strip::note)));
     faults.forEach(

@@ -105,7 +105,7 @@ final class PlanCommand implements Callable<Integer> {
   /** What earlier trials taught, where the new ones go or else where the command is run. */
   private Workshop workshop() {
     Path home = surroundings.resolve(folder == null ? Path.of("") : Path.of(folder));
-    Workshops workshops = new Workshops();
+    Workshops workshops = new Workshops(surroundings.clock());
     workshops.fault(home).map(Fault::sentence).ifPresent(surroundings.err()::println);
     return workshops.in(home);
   }

@@ -15,7 +15,6 @@ import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.Fault;
 import starchfilm.forecast.TrialForecaster;
-import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.web.NotebookSite;
 import starchfilm.web.UseCases;
@@ -104,7 +103,7 @@ final class ServeCommand implements Callable<Integer> {
   }
 
   private NotebookSite start(Path root) {
-    Workshops workshops = new Workshops();
+    Workshops workshops = new Workshops(surroundings.clock());
     workshops.fault(root).map(Fault::sentence).ifPresent(surroundings.err()::println);
     surroundings.err().flush();
     UseCases useCases =
@@ -116,7 +115,7 @@ final class ServeCommand implements Callable<Integer> {
                 RuleBook.packed(),
                 new LearntKnowledge(() -> List.of(workshops.in(root))),
                 DryingForecaster.QUICK_DRAWS),
-            Workshop::taughtBy,
+            workshops::learn,
             workshops);
     Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
     try {

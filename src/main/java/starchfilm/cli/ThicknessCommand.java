@@ -74,7 +74,7 @@ final class ThicknessCommand implements Callable<Integer> {
             surroundings.workingDirectory(),
             surroundings.clock());
     Trial trial = question.trial();
-    Workshops workshops = new Workshops();
+    Workshops workshops = new Workshops(surroundings.clock());
     workshops.faults(List.of(trial)).stream()
         .map(Fault::sentence)
         .forEach(surroundings.err()::println);

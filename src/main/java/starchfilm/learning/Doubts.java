@@ -3,12 +3,19 @@ package starchfilm.learning;
 import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
+import starchfilm.casting.trial.OddWeighing;
 import starchfilm.learning.summary.DoubtedReading;
 
-/** Says which weighings of a plate hardly count. */
+/** Says which weighings of a plate hardly count, and asks about them. */
 final class Doubts {
+  /** Two weighings that are off alike are a step and no slip of the pen. */
+  private static final int FEWEST_ON_A_SIDE = 2;
+
+  private static final double SIGMAS = 3;
 
   private Doubts() {}
 
@@ -19,10 +26,135 @@ final class Doubts {
                 new DoubtedReading(
                     file,
                     "weighing at +" + hours(readings.timeS(i)),
-                    "a film of " + grams(readings.massKg(i)),
-                    grams(readings.massKg(i) - fit.residualsKg().getEntry(i)),
+                    "a film of " + exactly(readings.massKg(i)),
+                    exactly(readings.massKg(i) - fit.residualsKg().getEntry(i)),
                     fit.weights().getEntry(i)))
         .toList();
+  }
+
+  static DoubtedReading of(String file, OddWeighing odd) {
+    String bound =
+        switch (odd.kind()) {
+          case BELOW_SOLIDS -> "at least ";
+          case GAIN -> odd.otherS() < odd.weighing().timeS() ? "at most " : "at least ";
+          case AT_ONCE -> "";
+        };
+    return new DoubtedReading(
+        file,
+        "weighing at +" + hours(odd.weighing().timeS()),
+        "a film of " + exactly(odd.weighing().filmMassKg()),
+        bound + exactly(odd.otherKg()),
+        0);
+  }
+
+  /** What is asked before anything is fitted. */
+  static List<String> questions(UsableWeighings usable) {
+    List<String> questions = new ArrayList<>();
+    if (usable.every() > 1) {
+      questions.add(
+          "Of the weighings every "
+              + usable.every()
+              + "th is looked at; those between tell nothing more.");
+    }
+    usable.odd().forEach(odd -> questions.add(question(odd)));
+    return questions;
+  }
+
+  private static String question(OddWeighing odd) {
+    double timeS = odd.weighing().timeS();
+    double moreKg = odd.weighing().filmMassKg() - odd.otherKg();
+    String what =
+        switch (odd.kind()) {
+          case BELOW_SOLIDS ->
+              "shows a film of "
+                  + grams(odd.weighing().filmMassKg())
+                  + ", less than the "
+                  + grams(odd.otherKg())
+                  + " of solids that were poured: is the unit right, the tare taken off once, and"
+                  + " the poured mass noted?";
+          case AT_ONCE ->
+              "and another within two minutes differ by "
+                  + grams(Math.abs(moreKg))
+                  + ": which of them is right?";
+          case GAIN ->
+              moreKg > 0
+                  ? "is "
+                      + grams(moreKg)
+                      + " heavier than the one at +"
+                      + hours(odd.otherS())
+                      + ", and a film that wet gains nothing: was a lid on, or was it another"
+                      + " plate?"
+                  : "is "
+                      + grams(-moreKg)
+                      + " lighter than the later one at +"
+                      + hours(odd.otherS())
+                      + ": is it a slip of the pen, or was it another plate?";
+        };
+    return "The weighing at +" + hours(timeS) + " " + what + untilConfirmed(timeS);
+  }
+
+  /**
+   * Where the level of the masses most likely changed for good: after the loss that is largest
+   * against what was expected of its time. Whether it did, a fit with a free level from there on
+   * must tell (a change of mean at one time: Basseville and Nikiforov 1993, Detection of Abrupt
+   * Changes, chapter 2, recalled).
+   *
+   * @return the first weighing after it; empty where too few lie before or after
+   */
+  static OptionalInt likeliestStep(PlateReadings readings, Normal before) {
+    double[] expected = readings.expectedKg(before.mean().toArray());
+    int step = -1;
+    double most = 0;
+    for (int i = FEWEST_ON_A_SIDE; i <= readings.count() - FEWEST_ON_A_SIDE; i++) {
+      double least = SIGMAS * Math.hypot(readings.sdKg(i - 1), readings.sdKg(i));
+      double ratio =
+          (readings.massKg(i - 1) - readings.massKg(i))
+              / Math.max(least, expected[i - 1] - expected[i]);
+      if (ratio > most) {
+        most = ratio;
+        step = i;
+      }
+    }
+    return step < 0 ? OptionalInt.empty() : OptionalInt.of(step);
+  }
+
+  /** What is asked of a step. */
+  static String question(PlateReadings readings, PlateFit fit, int step) {
+    double[] expected = readings.expectedKg(fit.deviations().toArray());
+    double offKg = 0;
+    for (int i = step; i < readings.count(); i++) {
+      offKg += (readings.massKg(i) - expected[i]) / (readings.count() - step);
+    }
+    return "From +"
+        + hours(readings.timeS(step))
+        + " on every weighing is about "
+        + Math.round(Math.abs(offKg) * G_PER_KG)
+        + " g"
+        + (offKg < 0 ? " lighter" : " heavier")
+        + " than those before allow: was paste lost, or was it another plate or tare? They are kept"
+        + " out of the forecast; confirm the first of them (note FILE --confirm "
+        + hours(readings.timeS(step))
+        + "), and from there on the loss counts.";
+  }
+
+  /** What is asked of a weighing that does not fit the others. */
+  static String slip(PlateReadings readings, PlateFit fit, int reading) {
+    double offKg = fit.residualsKg().getEntry(reading);
+    double timeS = readings.timeS(reading);
+    return "The weighing at +"
+        + hours(timeS)
+        + " is "
+        + grams(Math.abs(offKg))
+        + (offKg < 0
+            ? " lighter than the others allow: was paste lost, or is it a slip of the pen?"
+            : " heavier than the others allow: was a lid on, or was it another plate?")
+        + untilConfirmed(timeS);
+  }
+
+  private static String untilConfirmed(double timeS) {
+    return " It is kept out of the forecast; if it is right, confirm it (note FILE --confirm "
+        + hours(timeS)
+        + ").";
   }
 
   private static String hours(double timeS) {
@@ -30,6 +162,10 @@ final class Doubts {
   }
 
   private static String grams(double kg) {
+    return exactly(kg).replace(".0 g", " g");
+  }
+
+  private static String exactly(double kg) {
     return String.format(Locale.ROOT, "%.1f g", kg * G_PER_KG);
   }
 }

@@ -1,12 +1,15 @@
 package starchfilm.learning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
@@ -54,7 +57,7 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
             new DesignMatrix(lessons.stream().map(PlateLikelihood::plate).toList()));
     List<Hindsight> looks = new ArrayList<>();
     for (Trial trial : inOrder) {
-      PlateModel plate = new PlateModel(trial, trial.seen().weighings());
+      PlateModel plate = new PlateModel(trial, UsableWeighings.of(trial).used());
       looks.add(
           new Hindsight(
               trial,
@@ -69,11 +72,8 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
   private static Guess guess(PlateModel plate, SharedParameters shared) {
     double[] middle = plate.before(shared).mean().toArray();
     PlateReadings readings = plate.readings();
-    double[] expected = readings.expectedKg(middle);
-    double[] misses = new double[readings.count()];
-    for (int i = 0; i < misses.length; i++) {
-      misses[i] = Math.abs(readings.massKg(i) - expected[i]);
-    }
+    RealVector evenly = new ArrayRealVector(readings.count(), 1);
+    double[] misses = Arrays.stream(readings.missesKg(middle, evenly)).map(Math::abs).toArray();
     ParameterSample full = PlateReadings.full(middle);
     return new Guess(
         new Median().evaluate(misses),

@@ -34,14 +34,14 @@ final class Learner {
   private final List<LeftOut> leftOut;
 
   /** A plate that is learnt from. */
-  record Pupil(Trial trial, String file, PlateModel plate, PlateFit fit) {
+  record Pupil(Trial trial, String file, UsableWeighings usable, PlateModel plate, PlateFit fit) {
     PlateLikelihood lesson() {
       return PlateLikelihood.of(
-          file, plate.key(), plate.readings().count(), fit, plate.ownVariances());
+          file, plate.key(), trial.seen().weighings().size(), fit, plate.ownVariances());
     }
 
     Pupil with(PlateFit next) {
-      return new Pupil(trial, file, plate, next);
+      return new Pupil(trial, file, usable, plate, next);
     }
   }
 
@@ -101,9 +101,13 @@ final class Learner {
   private static Outcome first(
       Trial trial, String file, SharedParameters untaught, Runnable requireWanted) {
     try {
-      PlateModel plate = new PlateModel(trial, trial.seen().weighings(), requireWanted);
+      UsableWeighings usable = UsableWeighings.of(trial);
+      if (usable.used().isEmpty()) {
+        throw new UnsettledFitException("no weighing of it can be right; dry says what is odd");
+      }
+      PlateModel plate = new PlateModel(trial, usable.used(), requireWanted);
       PlateFit fit = PlateFit.of(plate.readings(), plate.before(untaught));
-      return new Outcome(Optional.of(new Pupil(trial, file, plate, fit)), Optional.empty());
+      return new Outcome(Optional.of(new Pupil(trial, file, usable, plate, fit)), Optional.empty());
     } catch (IllegalArgumentException | IntegrationFailure e) {
       return new Outcome(
           Optional.empty(), Optional.of(new LeftOut(file, String.valueOf(e.getMessage()))));

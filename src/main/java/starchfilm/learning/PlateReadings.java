@@ -4,6 +4,9 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.PlateSimulation;
@@ -27,28 +30,52 @@ final class PlateReadings {
   private static final double SAME_SLOPES = 0.03;
 
   private static final int KEPT_CASES = 4;
+  private static final int KNOWN_LEVEL = 0;
+  private static final int LEVELS = 4;
 
   private final PlateSimulation simulation;
   private final Runnable requireWanted;
   private final double[] timesS;
   private final double[] massesKg;
   private final double[] sdKg;
+  private final int[] levels;
+  private final boolean[] trusted;
   private final Map<List<Double>, double[]> lastCases =
       new LinkedHashMap<>(2 * KEPT_CASES, 0.75f, true);
   private double[] lastSlopesAt = new double[0];
   private double[][] lastSlopes = new double[0][];
 
   PlateReadings(Casting drying, List<Weighing> weighings, Runnable requireWanted) {
+    this(drying, weighings, Double.POSITIVE_INFINITY, false, requireWanted);
+  }
+
+  /**
+   * The weighings of a plate.
+   *
+   * @param newLevelS from this time on (s) masses are off by an unknown amount, the same for all
+   * @param trustConfirmed whether what its maker confirmed counts in full however far it is off
+   * @param requireWanted called before each simulation
+   */
+  PlateReadings(
+      Casting drying,
+      List<Weighing> weighings,
+      double newLevelS,
+      boolean trustConfirmed,
+      Runnable requireWanted) {
     this.requireWanted = requireWanted;
     int count = weighings.size();
     timesS = new double[count];
     massesKg = new double[count];
     sdKg = new double[count];
+    levels = new int[count];
+    trusted = new boolean[count];
     ModelMiss miss = ModelMiss.of(drying);
     for (int i = 0; i < count; i++) {
       Weighing weighing = weighings.get(i);
       timesS[i] = weighing.timeS();
       massesKg[i] = weighing.filmMassKg();
+      levels[i] = (weighing.tared() ? KNOWN_LEVEL : 1) + (weighing.timeS() < newLevelS ? 0 : 2);
+      trusted[i] = trustConfirmed && weighing.confirmed();
       sdKg[i] = Math.hypot(weighing.massSdKg(), miss.sdKg(weighing.filmMassKg()));
     }
     simulation = new PlateSimulation(drying, timesS);
@@ -72,6 +99,54 @@ final class PlateReadings {
 
   double sdKg(int reading) {
     return sdKg[reading];
+  }
+
+  /** Whether a reading counts in full however far it is off. */
+  boolean isTrusted(int reading) {
+    return trusted[reading];
+  }
+
+  /** What was noted less what the scale would show in a case (kg), unknown levels taken off. */
+  double[] missesKg(double[] deviations, RealVector weights) {
+    double[] misses = expectedKg(deviations).clone();
+    for (int i = 0; i < misses.length; i++) {
+      misses[i] = massesKg[i] - misses[i];
+    }
+    centre(misses, weights);
+    return misses;
+  }
+
+  /** Slopes with the same taken off. */
+  RealMatrix centredSlopes(double[] deviations, RealVector weights) {
+    RealMatrix slopes = new Array2DRowRealMatrix(slopes(deviations), true);
+    for (int factor = 0; factor < VarianceShares.COUNT; factor++) {
+      double[] column = slopes.getColumn(factor);
+      centre(column, weights);
+      slopes.setColumn(factor, column);
+    }
+    return slopes;
+  }
+
+  /**
+   * Takes the weighted mean off the readings of each unknown level. Least squares over what is left
+   * are those with the level as one more unknown (Frisch and Waugh 1933, Econometrica 1:387; Lovell
+   * 1963, J. Am. Stat. Assoc. 58:993; recalled).
+   */
+  private void centre(double[] values, RealVector weights) {
+    for (int level = KNOWN_LEVEL + 1; level < LEVELS; level++) {
+      double sum = 0;
+      double of = 0;
+      for (int i = 0; i < values.length; i++) {
+        if (levels[i] == level) {
+          double weight = weights.getEntry(i) / (sdKg[i] * sdKg[i]);
+          sum += weight * values[i];
+          of += weight;
+        }
+      }
+      for (int i = 0; of > 0 && i < values.length; i++) {
+        values[i] -= levels[i] == level ? sum / of : 0;
+      }
+    }
   }
 
   /** What the scale would show in a case (kg). */

@@ -35,6 +35,7 @@ final class PlateSearch {
 
   private static final int MOST_EVALUATIONS = 200;
   private static final int MOST_ITERATIONS = 50;
+  private static final int ENOUGH_ITERATIONS = 25;
 
   /** A step that lowers the sum of squares by less than this gains nothing that could be seen. */
   private static final double NOTHING_GAINED = 0.01;
@@ -55,7 +56,7 @@ final class PlateSearch {
     int huberRounds = first ? HUBER_ROUNDS : 0;
     for (int round = 0; round < MOST_ROUNDS; round++) {
       z = leastSquares(z, weights);
-      RealVector next = weights(z, round < huberRounds);
+      RealVector next = weights(z, weights, round < huberRounds);
       double change = next.subtract(weights).getLInfNorm();
       weights = next;
       if (change < SETTLED_WEIGHT && round >= huberRounds) {
@@ -77,11 +78,14 @@ final class PlateSearch {
     return Math.sqrt(weights.getEntry(reading)) / readings.sdKg(reading);
   }
 
-  private RealVector weights(RealVector z, boolean huber) {
-    double[] expected = readings.expectedKg(deviations(z));
-    RealVector weights = new ArrayRealVector(expected.length);
-    for (int i = 0; i < expected.length; i++) {
-      double r = Math.abs(readings.massKg(i) - expected[i]) / readings.sdKg(i);
+  private RealVector weights(RealVector z, RealVector before, boolean huber) {
+    double[] misses = readings.missesKg(deviations(z), before);
+    RealVector weights = new ArrayRealVector(misses.length, 1);
+    for (int i = 0; i < misses.length; i++) {
+      if (readings.isTrusted(i)) {
+        continue;
+      }
+      double r = Math.abs(misses[i]) / readings.sdKg(i);
       weights.setEntry(
           i,
           huber
@@ -94,9 +98,6 @@ final class PlateSearch {
   private RealVector leastSquares(RealVector start, RealVector weights) {
     int count = readings.count();
     RealVector target = new ArrayRealVector(count + VarianceShares.COUNT);
-    for (int i = 0; i < count; i++) {
-      target.setEntry(i, readings.massKg(i) * scale(i, weights));
-    }
     ParameterValidator box = point -> point.map(v -> Math.max(-FARTHEST, Math.min(FARTHEST, v)));
     try {
       return new LevenbergMarquardtOptimizer()
@@ -106,8 +107,11 @@ final class PlateSearch {
                   target,
                   start,
                   null,
+                  // Whoever is still moving then goes on in the next round of reweighting.
                   (round, last, next) ->
-                      Math.abs(square(last.getCost()) - square(next.getCost())) < NOTHING_GAINED,
+                      round >= ENOUGH_ITERATIONS
+                          || Math.abs(square(last.getCost()) - square(next.getCost()))
+                              < NOTHING_GAINED,
                   MOST_EVALUATIONS,
                   MOST_ITERATIONS,
                   true,
@@ -115,8 +119,7 @@ final class PlateSearch {
           .getPoint();
     } catch (MathIllegalStateException e) {
       throw new UnsettledFitException(
-          "least squares (Levenberg and Marquardt) found no fit to the weighings: "
-              + e.getMessage());
+          "no drying of this plate fits its weighings; check their times and masses, and the tare");
     }
   }
 
@@ -126,13 +129,11 @@ final class PlateSearch {
 
   private PlateFit at(RealVector z, RealVector weights) {
     double[] deviations = deviations(z);
-    double[] expected = readings.expectedKg(deviations);
-    RealMatrix slopes = new Array2DRowRealMatrix(readings.slopes(deviations), false);
+    RealVector residuals = new ArrayRealVector(readings.missesKg(deviations, weights), false);
+    RealMatrix slopes = readings.centredSlopes(deviations, weights);
     RealMatrix weighted = slopes.copy();
-    RealVector residuals = new ArrayRealVector(expected.length);
-    for (int i = 0; i < expected.length; i++) {
+    for (int i = 0; i < residuals.getDimension(); i++) {
       double precision = Math.pow(scale(i, weights), 2);
-      residuals.setEntry(i, readings.massKg(i) - expected[i]);
       for (int k = 0; k < VarianceShares.COUNT; k++) {
         weighted.multiplyEntry(i, k, precision);
       }
@@ -145,7 +146,7 @@ final class PlateSearch {
         residuals);
   }
 
-  /** What least squares compares with its target: scaled masses, and z, whose target is 0. */
+  /** What least squares brings to 0: expected less noted masses, scaled, and z. */
   private final class Expected implements ValueAndJacobianFunction {
     private final RealVector weights;
 
@@ -160,25 +161,28 @@ final class PlateSearch {
 
     @Override
     public RealVector computeValue(double[] point) {
-      double[] expected = readings.expectedKg(deviations(new ArrayRealVector(point, false)));
-      RealVector value = new ArrayRealVector(expected.length + point.length);
-      for (int i = 0; i < expected.length; i++) {
-        value.setEntry(i, expected[i] * scale(i, weights));
+      double[] misses = readings.missesKg(deviations(new ArrayRealVector(point, false)), weights);
+      RealVector value = new ArrayRealVector(misses.length + point.length);
+      for (int i = 0; i < misses.length; i++) {
+        value.setEntry(i, -misses[i] * scale(i, weights));
       }
-      value.setSubVector(expected.length, new ArrayRealVector(point, false));
+      value.setSubVector(misses.length, new ArrayRealVector(point, false));
       return value;
     }
 
     @Override
     public RealMatrix computeJacobian(double[] point) {
-      double[][] slopes = readings.slopes(deviations(new ArrayRealVector(point, false)));
-      RealMatrix jacobian = new Array2DRowRealMatrix(slopes.length + point.length, point.length);
-      RealMatrix byZ = new Array2DRowRealMatrix(slopes, false).multiply(lower);
-      for (int i = 0; i < slopes.length; i++) {
+      RealMatrix byZ =
+          readings
+              .centredSlopes(deviations(new ArrayRealVector(point, false)), weights)
+              .multiply(lower);
+      int count = readings.count();
+      RealMatrix jacobian = new Array2DRowRealMatrix(count + point.length, point.length);
+      for (int i = 0; i < count; i++) {
         jacobian.setRowVector(i, byZ.getRowVector(i).mapMultiply(scale(i, weights)));
       }
       for (int k = 0; k < point.length; k++) {
-        jacobian.setEntry(slopes.length + k, k, 1);
+        jacobian.setEntry(count + k, k, 1);
       }
       return jacobian;
     }

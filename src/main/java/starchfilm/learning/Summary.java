@@ -44,6 +44,7 @@ final class Summary {
     List<DoubtedReading> doubted = new ArrayList<>();
     for (Learner.Pupil pupil : learner.pupils()) {
       doubted.addAll(Doubts.of(pupil.file(), pupil.plate().readings(), pupil.fit()));
+      pupil.usable().odd().forEach(odd -> doubted.add(Doubts.of(pupil.file(), odd)));
     }
     doubted.addAll(strips.doubted());
     List<LeftOut> leftOut = new ArrayList<>(learner.leftOut());

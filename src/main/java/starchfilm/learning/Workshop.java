@@ -183,19 +183,9 @@ public final class Workshop implements TrialKnowledge {
 
   @Override
   public PlateParameters drying(Trial trial) {
-    if (trial.seen().weighings().isEmpty()) {
-      return atThePour(trial);
-    }
-    PlateModel plate = new PlateModel(trial, trial.seen().weighings());
-    Normal before = plate.before(sharedWithout(trial));
-    PlateFit fit = PlateFit.of(plate.readings(), before);
-    return new PlateParameters(
-        plate.model(fit.posterior(before)),
-        true,
-        trial.seen().weighings().size(),
-        Doubts.of(TrialName.from(folder, trial), plate.readings(), fit).stream()
-            .map(reading -> "Doubted: " + reading.sentence() + ".")
-            .toList());
+    return trial.seen().weighings().isEmpty()
+        ? atThePour(trial)
+        : PlateKnowledge.of(trial, sharedWithout(trial));
   }
 
   /**

@@ -5,6 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +37,18 @@ public final class Workshops implements TrialKnowledge {
    */
   private static final int FARTHEST_UP = 8;
 
+  private final Clock clock;
   private final Map<Path, Reading> readings = new ConcurrentHashMap<>();
   private final Map<Path, Workshop> untaught = new ConcurrentHashMap<>();
+
+  /**
+   * Workshops on this machine.
+   *
+   * @param clock tells which weighings lie in the future
+   */
+  public Workshops(Clock clock) {
+    this.clock = clock;
+  }
 
   /** A workshop as read, and what tells whether its file has changed since. */
   private record Reading(FileTime changed, long bytes, Workshop workshop, Optional<Fault> fault) {}
@@ -63,6 +76,20 @@ public final class Workshops implements TrialKnowledge {
     return home(own)
         .map(home -> reading(home).workshop())
         .orElseGet(() -> untaught.computeIfAbsent(own, Workshop::untaught));
+  }
+
+  /**
+   * Learns from the trials of a folder as far as they can have happened; writes nothing.
+   *
+   * @param folder the folder
+   * @param trials its trials
+   * @param requireWanted called before each step; what it throws ends the learning
+   * @return what they teach
+   */
+  public Workshop learn(Path folder, List<Trial> trials, Runnable requireWanted) {
+    LocalDateTime now = LocalDateTime.now(clock);
+    List<Trial> past = trials.stream().map(trial -> trial.until(now)).toList();
+    return Workshop.taughtBy(folder, past, requireWanted);
   }
 
   /**
@@ -199,7 +226,19 @@ public final class Workshops implements TrialKnowledge {
 
   @Override
   public PlateParameters drying(Trial trial) {
-    return of(trial).drying(trial);
+    Trial past = trial.until(LocalDateTime.now(clock));
+    PlateParameters known = of(trial).drying(past);
+    int future = trial.seen().weighings().size() - past.seen().weighings().size();
+    if (future == 0) {
+      return known;
+    }
+    List<String> questions = new ArrayList<>(known.questions());
+    questions.add(
+        future == 1
+            ? "One weighing lies in the future and counts for nothing: is its date right?"
+            : future
+                + " weighings lie in the future and count for nothing: are their dates right?");
+    return new PlateParameters(known.factors(), known.wholly(), known.weighings(), questions);
   }
 
   @Override

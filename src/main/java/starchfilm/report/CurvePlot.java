@@ -54,6 +54,9 @@ final class CurvePlot {
       draw(column);
     }
     for (Weighing weighing : trial.trial().seen().weighings()) {
+      if (!weighing.tared()) {
+        continue;
+      }
       int column = (int) Math.round(weighing.timeS() / endS * (COLUMNS - 1));
       if (column < COLUMNS) {
         cells[row(reading.moisture(weighing.filmMassKg()))][column] = '+';

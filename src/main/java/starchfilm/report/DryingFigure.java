@@ -176,6 +176,7 @@ final class DryingFigure {
 
   private List<Mark> marks() {
     return trial.trial().seen().weighings().stream()
+        .filter(Weighing::tared)
         .map(
             weighing ->
                 new Mark(

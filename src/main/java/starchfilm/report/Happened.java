@@ -62,8 +62,14 @@ record Happened(
     PourCalendar calendar = new PourCalendar(trial.pouredAt());
     CurveReading reading = CurveReading.atThePour(forecast);
     List<Weighed> weighings = new ArrayList<>();
+    double lossesFromKg = 0;
     for (Weighing weighing : trial.seen().weighings()) {
-      weighings.add(weighed(weighing, reading, calendar));
+      if (!weighing.tared() && lossesFromKg == 0) {
+        // Without the tare, losses are counted from what the first weighing should be.
+        lossesFromKg =
+            weighing.filmMassKg() - reading.massKg(reading.moistureAt(weighing.timeS()).middle());
+      }
+      weighings.add(weighed(weighing, weighing.tared() ? 0 : lossesFromKg, reading, calendar));
     }
     return new Happened(
         weighings,
@@ -95,21 +101,25 @@ record Happened(
     return IntStream.rangeClosed(1, BEST_RATING).mapToObj(mark -> mark <= rating).toList();
   }
 
-  private static Weighed weighed(Weighing weighing, CurveReading reading, PourCalendar calendar) {
+  private static Weighed weighed(
+      Weighing weighing, double lossesFromKg, CurveReading reading, PourCalendar calendar) {
+    double filmKg = weighing.filmMassKg() - lossesFromKg;
     Band moisture = reading.moistureAt(weighing.timeS());
     double low = reading.massKg(moisture.low());
     double high = reading.massKg(moisture.high());
     double error = Band.Z90 * weighing.massSdKg();
     String verdict = "as forecast";
-    if (weighing.filmMassKg() + error < low) {
+    if (filmKg + error < low) {
       verdict = "drier than forecast";
-    } else if (weighing.filmMassKg() - error > high) {
+    } else if (filmKg - error > high) {
       verdict = "wetter than forecast";
     }
     return new Weighed(
         calendar.moment(weighing.timeS()),
         Spans.of(weighing.timeS()),
-        ReaderUnit.GRAM.noted(weighing.filmMassKg()),
+        weighing.tared()
+            ? ReaderUnit.GRAM.noted(filmKg)
+            : "about " + ReaderUnit.GRAM.two(filmKg) + " g (tare unknown)",
         Figures.range(ReaderUnit.GRAM.two(low), ReaderUnit.GRAM.two(high)) + " g",
         verdict);
   }

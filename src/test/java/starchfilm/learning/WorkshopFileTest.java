@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -109,9 +110,9 @@ class WorkshopFileTest {
 
     assertThat(Workshop.read(folder).isTaught()).isFalse();
     isSame(
-        new Workshops().atThePour(trial).factors(),
+        new Workshops(Clock.systemUTC()).atThePour(trial).factors(),
         Workshop.untaught(folder).atThePour(trial).factors());
-    assertThat(new Workshops().film(trial)).isEqualTo(LearntFilm.NOTHING);
+    assertThat(new Workshops(Clock.systemUTC()).film(trial)).isEqualTo(LearntFilm.NOTHING);
   }
 
   @Test
@@ -124,7 +125,7 @@ class WorkshopFileTest {
         .hasMessageContaining("workshop.json")
         .hasMessageContaining("a folder");
     assertThat(inTheWay).isDirectory();
-    assertThat(new Workshops().faults(List.of(trial))).isEmpty();
+    assertThat(new Workshops(Clock.systemUTC()).faults(List.of(trial))).isEmpty();
   }
 
   /** A renamed trial is another one: what it taught under its old name counts for it as well. */

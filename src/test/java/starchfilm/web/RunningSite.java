@@ -43,8 +43,8 @@ final class RunningSite implements AutoCloseable {
 
   private RunningSite(Path folder, boolean lan, Runnable beforeWork) throws IOException {
     this.folder = folder;
-    Workshops workshops = new Workshops();
     Clock clock = Clock.fixed(NOON, ZoneOffset.UTC);
+    Workshops workshops = new Workshops(clock);
     TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops, FEW_DRAWS));
     this.site =
         NotebookSite.start(

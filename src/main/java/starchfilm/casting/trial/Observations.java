@@ -28,6 +28,11 @@ public record Observations(
       new Observations(
           List.of(), List.of(), List.of(), List.of(), OptionalInt.empty(), List.of(), List.of());
 
+  /** The same with other weighings. */
+  Observations with(List<Weighing> other) {
+    return new Observations(other, faults, pulls, dryThicknessesM, rating, remarks, photos);
+  }
+
   /** Copies the lists. */
   public Observations {
     weighings = List.copyOf(weighings);

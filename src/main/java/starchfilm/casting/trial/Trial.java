@@ -1,6 +1,7 @@
 package starchfilm.casting.trial;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -28,9 +29,30 @@ public record Trial(
     Casting casting,
     Observations seen,
     List<NotRecorded> notRecorded) {
+  /** Two clocks that are set by hand may be as far apart (s); judged, no source. */
+  private static final double CLOCKS_APART_S = 600;
+
   /** Copies the list. */
   public Trial {
     notRecorded = List.copyOf(notRecorded);
+  }
+
+  /**
+   * The trial as far as it can have happened.
+   *
+   * @param now the time by the clock on the wall
+   * @return the same without weighings that lie in the future; an invented trial as it is
+   */
+  public Trial until(LocalDateTime now) {
+    if (invented || pouredAt.isEmpty()) {
+      return this;
+    }
+    double latestS = Duration.between(pouredAt.get(), now).toSeconds() + CLOCKS_APART_S;
+    List<Weighing> past =
+        seen.weighings().stream().filter(weighing -> weighing.timeS() <= latestS).toList();
+    return past.size() == seen.weighings().size()
+        ? this
+        : new Trial(file, name, false, pouredAt, recipe, casting, seen.with(past), notRecorded);
   }
 
   /**

@@ -42,17 +42,18 @@ final class PourReader {
    * What was read.
    *
    * @param plate the plate
+   * @param sized whether its area is noted, or the poured mass, which makes it
    * @param tare the empty plate, if weighed
    * @param pour how it was poured
    */
-  record Poured(Plate plate, Optional<Estimate> tare, Pour pour) {}
+  record Poured(Plate plate, boolean sized, Optional<Estimate> tare, Pour pour) {}
 
   Poured read(ObjectReader trial, Optional<Paste> paste) {
     ObjectReader pour = trial.section("pour").orElseGet(() -> trial.empty("pour"));
     ObjectReader plate = pour.section("plate").orElseGet(() -> pour.empty("plate"));
-    Plate read = plate(plate);
     boolean areaKnown =
         plate.has("diameter_mm") || (plate.has("length_mm") && plate.has("width_mm"));
+    Plate read = plate(plate);
     Amount tareG = plate.amount("tare_g");
     Optional<Estimate> tare =
         tareG.isKnown() ? Optional.of(scale.kg(tareG, Estimate.exact(0))) : Optional.empty();
@@ -66,11 +67,16 @@ final class PourReader {
             ? pouredKg.map(kg -> kg.times(1 / (density(paste.get()) * read.areaM2())))
             : Optional.empty();
     Estimate wetM = wetThickness(pour, wetMm, fromMass, paste, read, count, areaKnown);
+    Plate sized =
+        !areaKnown && pouredKg.isPresent() && paste.isPresent()
+            ? read.ofArea(pouredKg.get().value() / (wetM.value() * density(paste.get())))
+            : read;
     double unevenness = unevenness(pour);
     double pasteK = pasteTemperature(pour) + ZERO_CELSIUS_K;
     double unevennessSd = pour.has("unevenness_pct") ? 0 : Pour.UNMEASURED_SD_OF_LOG;
     return new Poured(
-        rimmed(plate, read, wetM),
+        rimmed(plate, sized, wetM),
+        areaKnown || pouredKg.isPresent(),
         tare,
         new Pour(wetM, unevenness, unevennessSd, pasteK, pouredKg, count));
   }
@@ -179,7 +185,7 @@ final class PourReader {
     } else {
       findings.notRecorded(
           section.path("length_mm"),
-          "300 mm by 200 mm",
+          "300 mm by 200 mm, or what poured_g makes at the wet thickness",
           "grams cannot be turned into a thickness; the air side is a little uncertain");
     }
     PlateMaterial material = material(section);

@@ -152,7 +152,7 @@ public final class TrialReader {
     Estimate fresh = fresh(poured, trusted);
     List<Weighing> weighings =
         new WeighingsReader(findings, scale, times)
-            .read(section, poured.tare(), fresh, solids(trusted));
+            .read(section, poured.sized(), poured.tare(), fresh, solids(trusted));
     List<Double> dryThickness = seen.dryThicknessM(section);
     List<ObservedFault> faults = seen.faults(section);
     List<PullTest> pulls = seen.pulls(section, dryThickness);

@@ -1,6 +1,7 @@
 package starchfilm.files.notebook;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -34,20 +35,43 @@ final class WeighingsReader {
 
   private record Placed(ObjectReader entry, Weighing weighing, boolean samePlate) {}
 
+  /** What a scale showed at a time. */
+  private record Shown(ObjectReader entry, double atS, Estimate gross) {
+    Placed as(Estimate film, boolean tared) {
+      boolean samePlate = entry.flag("same_plate").orElse(false);
+      boolean confirmed = samePlate || entry.flag("confirmed").orElse(false);
+      return new Placed(
+          entry, new Weighing(atS, film.value(), film.sd(), confirmed, tared), samePlate);
+    }
+  }
+
   /**
    * Reads the weighings.
    *
    * @param trial the whole trial
+   * @param sized whether the plate's area or the mass poured is noted
    * @param tare the empty plate, if weighed
    * @param freshKg the paste on one plate when poured
    * @param solids dry solids (kg per kg paste)
    * @return in order of time
    */
   List<Weighing> read(
-      ObjectReader trial, Optional<Estimate> tare, Estimate freshKg, Estimate solids) {
+      ObjectReader trial,
+      boolean sized,
+      Optional<Estimate> tare,
+      Estimate freshKg,
+      Estimate solids) {
     List<Placed> placed = new ArrayList<>();
-    int withoutTare = 0;
-    for (ObjectReader entry : trial.sections("weighings")) {
+    List<Shown> withoutTare = new ArrayList<>();
+    List<ObjectReader> entries = trial.sections("weighings");
+    if (!sized && !entries.isEmpty()) {
+      findings.fault(
+          entries.get(0).place(),
+          "a weighing of a plate of unknown size",
+          "the plate's sides in pour.plate, its diameter_mm, or pour.poured_g",
+          "note one of them; grams say nothing of a plate of unknown size");
+    }
+    for (ObjectReader entry : entries) {
       OptionalDouble at = times.at(entry, "a weighing");
       if (at.isEmpty() && !entry.has("at")) {
         findings.fault(
@@ -61,39 +85,67 @@ final class WeighingsReader {
         Allowed allowed = entry.allowed("mass_g");
         findings.fault(entry.place(), "a weighing without mass_g", allowed.words(), allowed.mend());
       }
-      boolean withPlate = entry.flag("with_plate").orElse(tare.isPresent());
       Optional<Boolean> samePlate = entry.flag("same_plate");
       if (samePlate.equals(Optional.of(false))) {
         findings.notice(entry.place(), "weighed on another plate; left out");
       } else if (mass == Amount.Missing.UNKNOWN) {
         findings.notRecorded(
             entry.path("mass_g"), "this weighing is left out", "one point less to learn from");
-      } else if (withPlate && tare.isEmpty()) {
-        withoutTare++;
       } else if (at.isPresent() && mass.isKnown()) {
-        Estimate gross = scale.kg(mass, Estimate.exact(0));
-        Estimate film = withPlate ? gross.plus(tare.orElseThrow().times(-1)) : gross;
-        if (possible(entry, film, freshKg, solids)) {
-          Weighing weighing = new Weighing(at.getAsDouble(), film.value(), film.sd());
-          placed.add(new Placed(entry, weighing, samePlate.orElse(false)));
+        Shown shown = new Shown(entry, at.getAsDouble(), scale.kg(mass, Estimate.exact(0)));
+        boolean withPlate =
+            entry
+                .flag("with_plate")
+                .orElse(tare.isPresent() || shown.gross().value() > mostKg(shown.gross(), freshKg));
+        if (withPlate && tare.isEmpty()) {
+          withoutTare.add(shown);
+        } else {
+          Estimate film =
+              withPlate ? shown.gross().plus(tare.orElseThrow().times(-1)) : shown.gross();
+          if (possible(entry, film, freshKg, solids)) {
+            placed.add(shown.as(film, true));
+          }
         }
       }
     }
-    if (withoutTare > 0) {
-      findings.notRecorded(
-          "pour.plate.tare_g",
-          withoutTare == 1
-              ? "one weighing with the plate is left out"
-              : withoutTare + " weighings with the plate are left out",
-          "the forecast cannot learn from them; weigh the empty plate");
-    }
+    placed.addAll(lossesOnly(withoutTare, freshKg));
     return inOrder(placed);
   }
 
+  /**
+   * Of a plate whose tare is unknown the losses since its first weighing are known all the same.
+   */
+  private List<Placed> lossesOnly(List<Shown> shown, Estimate fresh) {
+    if (shown.isEmpty()) {
+      return List.of();
+    }
+    findings.notRecorded(
+        "pour.plate.tare_g",
+        shown.size() == 1
+            ? "one weighing with the plate tells nothing yet"
+            : "of " + shown.size() + " weighings with the plate the loss since the first counts",
+        "they tell more where the empty plate was weighed too");
+    if (shown.size() == 1) {
+      return List.of();
+    }
+    Shown first = Collections.min(shown, Comparator.comparingDouble(Shown::atS));
+    return shown.stream()
+        .map(
+            each ->
+                each.as(
+                    new Estimate(
+                        fresh.value() + each.gross().value() - first.gross().value(),
+                        each.gross().sd()),
+                    false))
+        .toList();
+  }
+
+  private static double mostKg(Estimate film, Estimate fresh) {
+    return fresh.value() * (1 + ROOM_FOR_ERROR) + SIGMAS * Math.hypot(fresh.sd(), film.sd());
+  }
+
   private boolean possible(ObjectReader entry, Estimate film, Estimate fresh, Estimate solids) {
-    double mostKg =
-        fresh.value() * (1 + ROOM_FOR_ERROR) + SIGMAS * Math.hypot(fresh.sd(), film.sd());
-    if (film.value() > mostKg) {
+    if (film.value() > mostKg(film, fresh)) {
       findings.fault(
           entry.placeOf("mass_g"),
           "a film of " + grams(film),

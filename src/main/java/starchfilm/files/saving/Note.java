@@ -45,6 +45,13 @@ public sealed interface Note {
   }
 
   /**
+   * A weighing noted before is right, however odd it looks.
+   *
+   * @param at when it was weighed, as {@code at} keeps it
+   */
+  record Confirmed(String at) implements Note {}
+
+  /**
    * The dry film's thickness, measured in one place.
    *
    * @param um micrometres

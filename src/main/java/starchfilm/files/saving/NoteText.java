@@ -55,6 +55,9 @@ final class NoteText {
     if (note instanceof Note.Weighed weighed) {
       return TextEdit.append(text, "weighings", entry(weighed));
     }
+    if (note instanceof Note.Confirmed confirmed) {
+      return ConfirmedWeighing.in(text, confirmed.at());
+    }
     if (note instanceof Note.Pulled pulled) {
       return TextEdit.append(text, "pulls", entry(pulled));
     }

@@ -90,6 +90,16 @@ public final class NoteWords {
         Optional.empty());
   }
 
+  /**
+   * A weighing that is right as noted.
+   *
+   * @param typed its time
+   * @return the note
+   */
+  public Note confirmed(String typed) {
+    return new Note.Confirmed(when(counted(typed.strip())));
+  }
+
   /** In front of =, a bare span such as 6h is counted from the pour, with or without its plus. */
   private static String counted(String time) {
     return time.matches("[0-9][0-9.,]*\\s*(min|h|d).*") && !time.endsWith("ago")

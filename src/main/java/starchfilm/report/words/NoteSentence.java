@@ -36,6 +36,9 @@ public final class NoteSentence {
           + when(weighed.at())
           + weighed.samePlate().map(same -> same ? "" : ", another plate").orElse("");
     }
+    if (note instanceof Note.Confirmed confirmed) {
+      return "weighing of " + confirmed.at() + " confirmed";
+    }
     if (note instanceof Note.Thickness thickness) {
       return "dry thickness " + thickness.um() + " \u00B5m";
     }

@@ -233,8 +233,8 @@ class RoughNotesTest {
         .containsExactly(
             new NotRecorded(
                 "pour.plate.tare_g",
-                "one weighing with the plate is left out",
-                "the forecast cannot learn from them; weigh the empty plate"));
+                "one weighing with the plate tells nothing yet",
+                "they tell more where the empty plate was weighed too"));
   }
 
   @Test

@@ -1,0 +1,42 @@
+package starchfilm.learning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import starchfilm.casting.trial.OddWeighing;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
+
+/**
+ * What of a plate's weighings is fitted: not the odd ones, and of a logging scale's thousands every
+ * so many, for its readings of one hour all tell the same.
+ *
+ * @param used what is fitted, in order of time
+ * @param odd what cannot be right as it stands
+ * @param every one of so many was looked at; 1 for all
+ */
+record UsableWeighings(List<Weighing> used, List<OddWeighing> odd, int every) {
+  /**
+   * More than this are thinned: the model's own miss is one for all readings of an hour, so that
+   * more of them would narrow the range without telling more. Judged, no source.
+   */
+  static final int MOST = 60;
+
+  static UsableWeighings of(Trial trial) {
+    List<Weighing> noted = new ArrayList<>(trial.seen().weighings());
+    noted.sort(Comparator.comparingDouble(Weighing::timeS));
+    int every = Math.max(1, (noted.size() + MOST - 1) / MOST);
+    List<Weighing> looked = new ArrayList<>();
+    for (int i = 0; i < noted.size(); i++) {
+      if (i % every == 0 || i == noted.size() - 1 || noted.get(i).confirmed()) {
+        looked.add(noted.get(i));
+      }
+    }
+    List<OddWeighing> odd = OddWeighing.of(trial.casting(), looked);
+    Set<Weighing> left = odd.stream().map(OddWeighing::weighing).collect(Collectors.toSet());
+    looked.removeAll(left);
+    return new UsableWeighings(List.copyOf(looked), odd, every);
+  }
+}

@@ -1,0 +1,182 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is odd about a plate's weighings is said in a sentence and kept out until answered. */
+class WeighingQuestionsTest {
+  @TempDir private Path folder;
+
+  private ObjectNode plate() throws IOException {
+    return Kitchen.unweighed("kitchen").put("invented", false);
+  }
+
+  private static ObjectNode weighed(ObjectNode trial, String at, double massG) {
+    trial.withArray("weighings").addObject().put("at", at).put("mass_g", massG);
+    return trial;
+  }
+
+  private String dry(ObjectNode trial) throws IOException {
+    Kitchen.write(folder.resolve("plate.json"), trial);
+    return dry();
+  }
+
+  private String dry() {
+    Outcome dry = Outcome.of(folder, "dry", "plate.json");
+    assertThat(dry.exit()).as(dry.err()).isZero();
+    return dry.out().replaceAll("\\s+", " ");
+  }
+
+  /** The forecast as it is without any weighing. */
+  private String untaught() throws IOException {
+    return headline(dry(plate()));
+  }
+
+  private static String headline(String dry) {
+    return dry.replaceFirst(".*?(Peelable .*?\\.) .*", "$1");
+  }
+
+  /** From 14 to 19 h it would lose 17 g as in the hours before; it lost 61. */
+  private ObjectNode catOnThePlate() throws IOException {
+    ObjectNode trial = plate();
+    weighed(trial, "+4h", 735);
+    weighed(trial, "+9h", 718);
+    weighed(trial, "+14h", 701);
+    weighed(trial, "+19h", 640);
+    return weighed(trial, "+23h", 628);
+  }
+
+  @Test
+  void aStepIsAskedAboutOnceAndKeptOut() throws IOException {
+    String dry = dry(catOnThePlate());
+
+    assertThat(dry)
+        .containsPattern(
+            "From \\+19h on every weighing is about 4[3-7] g lighter than those before")
+        .contains("was paste lost, or was it another plate or tare?")
+        .contains("With 3 weighings of this plate")
+        .doesNotContain("The weighing at");
+  }
+
+  @Test
+  void aConfirmedStepGoesOnFromThereByItsLoss() throws IOException {
+    dry(catOnThePlate());
+
+    assertThat(Outcome.of(folder, "note", "plate.json", "--confirm", "19h").exit()).isZero();
+
+    assertThat(dry()).contains("With 5 weighings of this plate").doesNotContain("From +19h on");
+    assertThat(Outcome.of(folder, "note", "plate.json", "--confirm", "30h").err())
+        .contains("no weighing at +30h given, allowed one of +4h, +9h, +14h, +19h, +23h");
+  }
+
+  @Test
+  void aPlateThatGetsHeavierIsNotForecastByThat() throws IOException {
+    ObjectNode trial = weighed(plate(), "+4h", 735);
+    weighed(trial, "+6h", 738);
+    weighed(trial, "+8h", 741);
+
+    String dry = dry(trial);
+
+    assertThat(dry)
+        .contains("The weighing at +6h is 3 g heavier than the one at +4h")
+        .contains("was a lid on, or was it another plate?")
+        .contains("Most weighings of this plate are doubted, so the forecast goes without any.");
+    assertThat(headline(dry)).isEqualTo(untaught());
+  }
+
+  @Test
+  void lessThanTheSolidsIsAskedAbout() throws IOException {
+    ObjectNode trial = weighed(plate(), "+4h", 735);
+    weighed(trial, "+9h", 718);
+    weighed(trial, "+12h", 598 + 6);
+
+    assertThat(dry(trial))
+        .containsPattern("at \\+12h shows a film of 6 g, less than the 8\\.\\d g of solids")
+        .contains("With 2 weighings");
+  }
+
+  @Test
+  void twoAtOnceThatDifferBothWait() throws IOException {
+    ObjectNode trial = weighed(plate(), "+4h", 735);
+    weighed(trial, "+9h", 718);
+    weighed(trial, "+21h", 678);
+    weighed(trial, "+21.01h", 650);
+
+    assertThat(dry(trial))
+        .contains("and another within two minutes differ by 28 g: which of them is right?")
+        .contains("With 2 weighings");
+  }
+
+  @Test
+  void theFutureDoesNotCount() throws IOException {
+    ObjectNode trial = weighed(plate(), "+4h", 735);
+    weighed(trial, "2026-05-25T10:00", 612);
+
+    assertThat(dry(trial))
+        .contains("One weighing lies in the future and counts for nothing: is its date right?")
+        .contains("With 1 weighing of this plate");
+  }
+
+  @Test
+  void withoutTareTheLossCounts() throws IOException {
+    ObjectNode tared = weighed(plate(), "+4h", 735);
+    weighed(tared, "+9h", 718);
+    weighed(tared, "+21h", 678);
+    weighed(tared, "+28h", 655);
+    ObjectNode bare = tared.deepCopy();
+    ((ObjectNode) bare.path("pour").path("plate")).remove("tare_g");
+
+    String with = headline(dry(tared));
+    String without = dry(bare);
+
+    assertThat(without)
+        .contains("With 4 weighings of this plate")
+        .contains("the loss since the first");
+    double withHours = hours(with);
+    assertThat(hours(headline(without))).isBetween(0.9 * withHours, 1.1 * withHours);
+    assertThat(headline(without)).isNotEqualTo(untaught());
+  }
+
+  private static double hours(String headline) {
+    return Double.parseDouble(headline.replaceFirst(".*?\\((\\d+)–\\d+ hours\\).*", "$1"));
+  }
+
+  @Test
+  void gramsOfAPlateOfUnknownSizeAreRefused() {
+    Outcome dry =
+        Outcome.of(
+            folder,
+            "dry",
+            "--starch",
+            "potato",
+            "20g",
+            "--water",
+            "360g",
+            "--wet",
+            "3mm",
+            "--weighed",
+            "6h=170g");
+
+    assertThat(dry.exit()).isEqualTo(2);
+    assertThat(dry.err()).contains("a weighing of a plate of unknown size");
+  }
+
+  /** A scale that logs each five minutes for days. */
+  @Test
+  void aLoggingScaleIsThinned() throws IOException {
+    ObjectNode trial = plate();
+    for (int i = 1; i <= 7_199; i++) {
+      double hours = i / 160.0;
+      weighed(trial, "+" + hours + "h", Math.round(10 * (745 - 3.2 * Math.min(hours, 42))) / 10.0);
+    }
+
+    assertThat(dry(trial)).contains("Of the weighings every 120th is looked at");
+    Outcome learn = Outcome.of(folder, "learn", ".");
+    assertThat(learn.out()).as(learn.err()).contains("kitchen");
+  }
+}
