@@ -3,6 +3,7 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import starchfilm.advice.NextTrialSearch.Suspected;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
@@ -16,6 +17,9 @@ import starchfilm.forecast.TrialForecast;
  * machine.
  */
 public final class Adviser {
+  private static final int MOST_SUSPECTS = 5;
+
+  private final RuleBook book;
   private final Knowledge knowledge;
   private final Diagnosing diagnosing;
   private final NextTrials nextTrials;
@@ -29,6 +33,7 @@ public final class Adviser {
    * @param draws how many likely cases a forecast with bands solves
    */
   public Adviser(RuleBook book, Knowledge knowledge, int draws) {
+    this.book = book;
     this.knowledge = knowledge;
     this.diagnosing = new Diagnosing(book);
     this.nextTrials = new NextTrials(book, knowledge, draws);
@@ -62,13 +67,24 @@ public final class Adviser {
       }
     }
     if (suspected.isEmpty()) {
-      return new TrialAdvice(
-          "The notebook does not tell why: no known cause explains it with what is noted.",
-          diagnoses,
-          Optional.empty());
+      return new TrialAdvice(usualSuspects(trial), diagnoses, Optional.empty());
     }
     Optional<NextTrial> next = nextTrials.against(suspected, forecast, notebook);
     return new TrialAdvice(verdict(next), diagnoses, next);
+  }
+
+  /** What a beginner would rule out where nothing noted explains a fault. */
+  private String usualSuspects(Trial trial) {
+    String suspects =
+        trial.seen().faults().stream()
+            .flatMap(fault -> book.rulesFor(fault.kind(), fault.where()).stream())
+            .map(rule -> rule.cause().tableName())
+            .distinct()
+            .limit(MOST_SUSPECTS)
+            .collect(Collectors.joining("; "));
+    return "Nothing that is noted explains it. The usual suspects, to be ruled out one at a time: "
+        + suspects
+        + ".";
   }
 
   private static String verdict(Optional<NextTrial> next) {
@@ -94,6 +110,7 @@ public final class Adviser {
             best ->
                 NotebookAdvice.of(
                     best,
+                    notebook,
                     best.trial().seen().faults().isEmpty()
                         ? nextTrials.sooner(best, notebook)
                         : after(best, notebook).next(),

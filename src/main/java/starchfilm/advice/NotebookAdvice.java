@@ -20,24 +20,34 @@ public record NotebookAdvice(
     taught = List.copyOf(taught);
   }
 
-  static NotebookAdvice of(TrialForecast best, Optional<NextTrial> next, List<String> taught) {
-    return new NotebookAdvice(best, verdict(best.trial(), next), next, taught);
+  static NotebookAdvice of(
+      TrialForecast best, List<Trial> notebook, Optional<NextTrial> next, List<String> taught) {
+    return new NotebookAdvice(best, verdict(best.trial(), notebook, next), next, taught);
   }
 
-  private static String verdict(Trial best, Optional<NextTrial> next) {
+  private static String verdict(Trial best, List<Trial> notebook, Optional<NextTrial> next) {
     boolean rated = best.seen().rating().isPresent();
+    boolean alone = notebook.stream().filter(Trial::hasHistory).count() == 1;
+    boolean ratedAlone =
+        notebook.stream().filter(trial -> trial.seen().rating().isPresent()).count() == 1;
     if (!best.seen().faults().isEmpty()) {
       String why =
           rated
-              ? "It is the best rated, " + best.seen().rating().getAsInt() + " of 5, and has"
-              : "No trial is rated; this one has the fewest faults, but still";
+              ? (ratedAlone ? "Only this one is rated, " : "None is rated higher than this one, ")
+                  + best.seen().rating().getAsInt()
+                  + " of 5, and it has"
+              : alone
+                  ? "It is the only one poured, and has"
+                  : "No trial is rated; none has fewer faults than this one, which still has";
       return next.isPresent()
           ? why + " a fault to mend."
           : why + " a fault, and the notebook does not tell what to change about it.";
     }
     String why =
         rated
-            ? "It is the best rated, " + best.seen().rating().getAsInt() + " of 5, and has no fault"
+            ? (ratedAlone ? "Only this one is rated, " : "It is the best rated, ")
+                + best.seen().rating().getAsInt()
+                + " of 5, and has no fault"
             : "No trial is rated; this one has no fault";
     return next.isPresent()
         ? why + ": keep it. To have it sooner, change one thing:"

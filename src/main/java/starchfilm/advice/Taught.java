@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleFunction;
+import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import org.apache.commons.math3.util.CombinatoricsUtils;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.forecast.TrialForecast;
@@ -17,14 +19,22 @@ import starchfilm.forecast.TrialForecast;
  * What the faults of a notebook teach together: below which glycerol its films broke and above
  * which they stuck, above which thickness its plates stayed wet.
  *
- * <p>Only what was seen is told, no model is asked. Limit: trials differ in more than one thing, so
- * a limit seen here may belong to another difference.
+ * <p>Only what was seen is told, with its counts, and only where as clear a parting would come by
+ * chance less than once in ten: of n plates on one side and m on the other, all f faulty ones on
+ * the first side, {@code C(n, f)/C(n + m, f)} (Fisher 1935, The Design of Experiments, exact test,
+ * recalled). No model is asked. Limit: trials differ in more than one thing, so a limit seen here
+ * may belong to another difference.
  */
 final class Taught {
   private static final Set<Kind> OF_LITTLE_GLYCEROL =
       EnumSet.of(Kind.CRACKED, Kind.BRITTLE, Kind.BROKE_APART);
   private static final Set<Kind> OF_MUCH_GLYCEROL = EnumSet.of(Kind.STICKY);
   private static final Set<Kind> OF_THICKNESS = EnumSet.of(Kind.STILL_WET, Kind.MOULD);
+
+  /** Fewer faulty trials are no lesson. */
+  private static final int FEWEST = 2;
+
+  private static final double CHANCE = 0.1;
 
   private final List<TrialForecast> poured;
   private final ToDoubleFunction<TrialForecast> figure;
@@ -70,8 +80,7 @@ final class Taught {
     return worst.isEmpty()
         ? Optional.empty()
         : sentence(
-            what + " with " + words.apply(worst.getAsDouble()) + " or less" + ofWhat,
-            figures(faults, false).filter(sound -> sound > worst.getAsDouble()).min());
+            faults, what, worst.getAsDouble(), "less", figure -> figure <= worst.getAsDouble());
   }
 
   private Optional<String> atMuch(Set<Kind> faults, String what) {
@@ -79,15 +88,35 @@ final class Taught {
     return worst.isEmpty()
         ? Optional.empty()
         : sentence(
-            what + " with " + words.apply(worst.getAsDouble()) + " or more" + ofWhat,
-            figures(faults, false).filter(sound -> sound < worst.getAsDouble()).max());
+            faults, what, worst.getAsDouble(), "more", figure -> figure >= worst.getAsDouble());
   }
 
-  private Optional<String> sentence(String faulty, OptionalDouble sound) {
-    return sound.isEmpty()
+  /** With the worst figure or beyond it, and short of it: where no plate was at fault. */
+  private Optional<String> sentence(
+      Set<Kind> faults, String what, double worst, String beyond, DoublePredicate isBeyond) {
+    int faulty = (int) figures(faults, true).count();
+    int there = (int) poured.stream().mapToDouble(figure).filter(isBeyond).count();
+    int elsewhere = poured.size() - there;
+    double byChance =
+        CombinatoricsUtils.binomialCoefficientDouble(there, faulty)
+            / CombinatoricsUtils.binomialCoefficientDouble(poured.size(), faulty);
+    return faulty < FEWEST || byChance > CHANCE
         ? Optional.empty()
         : Optional.of(
-            "Plates " + faulty + "; none did with " + words.apply(sound.getAsDouble()) + ".");
+            "Of the "
+                + there
+                + " trials with "
+                + words.apply(worst)
+                + " or "
+                + beyond
+                + ofWhat
+                + ", "
+                + faulty
+                + " "
+                + what
+                + "; of the other "
+                + elsewhere
+                + " none.");
   }
 
   private DoubleStream figures(Set<Kind> faults, boolean shown) {

@@ -72,6 +72,7 @@ final class CompareCommand implements Callable<Integer> {
     List<Fault> unread = workshops.faults(notebook.trials());
     unread.forEach(fault -> surroundings.err().println(fault.sentence()));
     workshops.outdated(notebook.trials()).forEach(surroundings.err()::println);
+    workshops.copies(notebook.trials()).forEach(surroundings.err()::println);
     TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), workshops);
     forecasts.failures().forEach(surroundings.err()::println);
     List<TrialForecast> trials = forecasts.forecasts();

@@ -39,7 +39,7 @@ final class Summary {
     this.untaught = SharedParameters.after(shared.space(), List.of());
   }
 
-  static Learnt of(Learner learner, StripTeacher strips) {
+  static Learnt of(Learner learner, StripTeacher strips, List<LeftOut> copies) {
     Summary summary = new Summary(learner);
     List<DoubtedReading> doubted = new ArrayList<>();
     for (Learner.Pupil pupil : learner.pupils()) {
@@ -49,6 +49,7 @@ final class Summary {
     doubted.addAll(strips.doubted());
     List<LeftOut> leftOut = new ArrayList<>(learner.leftOut());
     leftOut.addAll(strips.leftOut());
+    leftOut.addAll(copies);
     return new Learnt(
         summary.rooms(),
         summary.kinds(),

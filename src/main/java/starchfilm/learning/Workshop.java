@@ -87,15 +87,16 @@ public final class Workshop implements TrialKnowledge {
    * @return what they teach; what could not be learnt from is named in {@link #learnt}
    */
   public static Workshop taughtBy(Path folder, List<Trial> trials, Runnable requireWanted) {
-    Learner learner = Learner.taughtBy(trials, folder, requireWanted);
+    Copies plates = Copies.among(folder, trials);
+    Learner learner = Learner.taughtBy(plates.once(), folder, requireWanted);
     StripTeacher strips = new StripTeacher();
-    for (Trial trial : trials) {
+    for (Trial trial : plates.once()) {
       requireWanted.run();
       strips.hear(trial, TrialName.from(folder, trial));
     }
     return new Workshop(
         folder,
-        Summary.of(learner, strips),
+        Summary.of(learner, strips, plates.copies()),
         learner.lessons(),
         strips.lessons(),
         TrialFacts.ofAll(folder, trials));

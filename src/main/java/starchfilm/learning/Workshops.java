@@ -122,6 +122,18 @@ public final class Workshops implements TrialKnowledge {
   }
 
   /**
+   * Plates that stand in two files.
+   *
+   * @param trials the trials
+   * @return a sentence for each file that repeats another
+   */
+  public List<String> copies(List<Trial> trials) {
+    return Copies.among(Path.of("").toAbsolutePath(), trials).copies().stream()
+        .map(copy -> copy.file() + ": " + copy.reason() + " in what is learnt.")
+        .toList();
+  }
+
+  /**
    * What is to be said of folders below one that keep to a workshop file of their own.
    *
    * @param folder a folder that was learnt from

@@ -96,13 +96,8 @@ class GardenAdviceTest {
     assertThat(next.after().risks().crack().level())
         .isLessThanOrEqualTo(next.before().risks().crack().level());
     assertThat(next.newCautions()).isEmpty();
-    assertThat(advice.taught())
-        .containsExactly(
-            "Plates cracked, broke apart or were brittle with 5.3 g or less of glycerol to 100 g"
-                + " dry starch; none did with 25 g.",
-            "Plates were sticky with 64 g or more of glycerol to 100 g dry starch; none did with"
-                + " 32 g.",
-            "Plates stayed wet or moulded with 9.8 mm or more of paste; none did with 3 mm.");
+    // Each fault was seen on one plate or two: too few for a lesson.
+    assertThat(advice.taught()).isEmpty();
   }
 
   @Test

@@ -44,6 +44,21 @@ class LearnCommandTest {
   }
 
   @Test
+  void aCopyInABackupFolderCountsOnceAndIsNamed() throws IOException {
+    copyDemo();
+    Files.createDirectory(folder.resolve("backup"));
+    Files.copy(DEMO.resolve("4-blend.json"), folder.resolve("backup/4-blend.json"));
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
+    assertThat(learn.out())
+        .contains("from 4 plates and 19 weighings")
+        .contains("backup/4-blend.json: the same plate as 4-blend.json, which counts once");
+    assertThat(Outcome.of(folder, "compare", "4-blend.json", "backup", "--out", "p.html").err())
+        .contains("the same plate as");
+  }
+
+  @Test
   void tellsWhatTheDemoTeachesAndKeepsItBesideTheTrials() throws IOException {
     copyDemo();
     int files = files().size();

@@ -15,6 +15,12 @@ public record ParameterLearnt(
     UncertainParameter factor, double deviation, double sd, double sdBefore) {
   private static final double HARDLY = 0.9;
 
+  /**
+   * Coverage factor beyond which what was learnt is no longer believed: 1 in 100 lies outside (JCGM
+   * 100:2008, 6.3.3, recalled).
+   */
+  private static final double BELIEVED = 3;
+
   /** Checks that neither standard deviation is negative. */
   public ParameterLearnt {
     if (!(sd >= 0 && sdBefore >= 0)) {
@@ -29,5 +35,14 @@ public record ParameterLearnt(
    */
   public boolean isTold() {
     return sd < HARDLY * sdBefore;
+  }
+
+  /**
+   * Whether it lies so far from the textbook that something was more likely noted wrongly.
+   *
+   * @return true where it is off by more than three of the textbook's standard deviations
+   */
+  public boolean isHardlyBelieved() {
+    return isTold() && Math.abs(deviation) > BELIEVED * sdBefore;
   }
 }

@@ -105,6 +105,14 @@ public final class LearntText {
   }
 
   private static String told(ParameterLearnt factor) {
+    return figures(factor)
+        + (factor.isHardlyBelieved()
+            ? "; that is far outside what was believed: check times, tares and poured masses, or"
+                + " something is not as noted"
+            : "");
+  }
+
+  private static String figures(ParameterLearnt factor) {
     Band now = Band.normal(factor.deviation(), factor.sd());
     Band before = Band.normal(0, factor.sdBefore());
     return switch (factor.factor()) {
