@@ -181,7 +181,7 @@ public final class Assayer {
               Figures.grams(log.jarKg().value()),
               Figures.grams(stays.value())));
     }
-    JarPrior record = new JarPrior.Record(balance, balance.alcoholLeft().mostKg());
+    JarPrior record = new JarPrior.Recovered(balance, balance.alcoholLeft().mostKg());
     Jar jar = new Jar(log.jarKg(), GlycerolOrigin.RECOVERED, record, reading);
     jar.recovery = Optional.of(balance);
     jar.remarks.addAll(RecoveryRemarks.of(log, balance));

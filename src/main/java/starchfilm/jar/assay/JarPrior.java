@@ -86,7 +86,7 @@ sealed interface JarPrior {
    * @param balance the sums over the batch
    * @param mostAlcoholKg the most alcohol there can be (kg)
    */
-  record Record(RecoveryBalance balance, double mostAlcoholKg) implements JarPrior {
+  record Recovered(RecoveryBalance balance, double mostAlcoholKg) implements JarPrior {
     @Override
     public Dissolved beside(double jarKg, Draws draws) {
       return new Dissolved(
