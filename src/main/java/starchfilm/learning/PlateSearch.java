@@ -27,7 +27,7 @@ final class PlateSearch {
   private static final double STUDENT_FREEDOM = 4;
   private static final double HUBER_TUNING = 1.345;
   private static final int HUBER_ROUNDS = 4;
-  private static final int MOST_ROUNDS = 40;
+  private static final int MOST_ROUNDS = 100;
   private static final double SETTLED_WEIGHT = 0.02;
 
   /** No deviation may go further than this many of the prior's standard deviations. */

@@ -126,6 +126,7 @@ public final class RosenbrockIntegrator {
     while (time < end) {
       system.linearise(time, step.startState, jacobian, timeSlope);
       while (true) {
+        // The share of h only keeps the bound above 0 at time 0, where any step may be tried.
         if (!(h > SMALLEST_RELATIVE_STEP * Math.max(Math.abs(time), h * 1e-3))) {
           throw failure("the step fell to " + scientific(h), time, error);
         }
@@ -251,8 +252,8 @@ public final class RosenbrockIntegrator {
     }
     double border = Math.abs(k[nodes]) / tolerance.border();
     double atNodes = Math.sqrt(sum / nodes);
-    // A comparison with NaN is false, so a NaN on either side is passed on and refuses the step.
-    return border > atNodes ? border : atNodes + 0 * border;
+    // A NaN on either side is passed on and refuses the step.
+    return Math.max(border, atNodes);
   }
 
   private IntegrationFailure failure(String what, double time, double error) {
