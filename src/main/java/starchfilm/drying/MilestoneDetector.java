@@ -96,7 +96,6 @@ final class MilestoneDetector implements StepListener {
     isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);
     nextCurvePoint = 0;
     skinRetries = 0;
-    dryEnoughMoisture = moistureAt(DRY_ENOUGH_ACTIVITY);
     Arrays.fill(reachedS, Double.POSITIVE_INFINITY);
     facesChanged(0);
   }
@@ -104,16 +103,22 @@ final class MilestoneDetector implements StepListener {
   /** The film lies otherwise from now on, and comes to rest with something else. */
   void facesChanged(double timeS) {
     resting.restart(timeS);
-    constantRestMoisture = exchange.inConstantRoom() ? moistureAt(resting.at(timeS)) : Double.NaN;
+    dryEnoughMoisture = held(DRY_ENOUGH_ACTIVITY, timeS);
+    constantRestMoisture = exchange.inConstantRoom() ? moistureAt(timeS) : Double.NaN;
   }
 
   /** Moisture at rest with the room, over the day before a moment (kg/kg). */
   private double restingMoisture(double timeS) {
-    return exchange.inConstantRoom() ? constantRestMoisture : moistureAt(resting.at(timeS));
+    return exchange.inConstantRoom() ? constantRestMoisture : moistureAt(timeS);
   }
 
-  private double moistureAt(double activity) {
-    return isothermFactor * isotherm.moisture(Math.min(DryingVerdict.DAMPEST, activity));
+  private double moistureAt(double timeS) {
+    return held(Math.min(DryingVerdict.DAMPEST, resting.at(timeS)), timeS);
+  }
+
+  /** What this case's film holds at an activity, as warm as it rests. */
+  private double held(double activity, double timeS) {
+    return isothermFactor * isotherm.moisture(activity, resting.temperatureK(timeS));
   }
 
   /**

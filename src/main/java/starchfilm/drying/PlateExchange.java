@@ -92,6 +92,7 @@ final class PlateExchange implements FaceExchange {
   private FilmIsotherm isotherm;
   private OpenFaces open = OpenFaces.UPPER;
   private double isothermFactor = 1;
+  private double restingTemperatureK;
   private double benchFactor = 1;
   private double benchWPerM2K = BENCH_W_PER_M2K;
   private double benchHereK;
@@ -165,6 +166,7 @@ final class PlateExchange implements FaceExchange {
     if (!constantRoom) {
       setAir(timeS);
     }
+    restingTemperatureK = airTemperatureK;
     if (!open.onPlate() || benchHereK == airTemperatureK) {
       return airHumidity;
     }
@@ -180,6 +182,7 @@ final class PlateExchange implements FaceExchange {
       }
       filmK = next;
     }
+    restingTemperatureK = filmK;
     return Math.min(1, vapourPa / SATURATION.pa(filmK));
   }
 
@@ -210,12 +213,23 @@ final class PlateExchange implements FaceExchange {
         benchFactor * (BENCH_W_PER_M2K + kept * (KEPT_BENCH_W_PER_M2K - BENCH_W_PER_M2K));
   }
 
-  private double activity(double moisture) {
-    return isotherm.activity(moisture / isothermFactor);
+  private double activity(double moisture, double temperatureK) {
+    return isotherm.activity(moisture / held(temperatureK));
   }
 
-  private double activitySlope(double moisture) {
-    return isotherm.activitySlope(moisture / isothermFactor) / isothermFactor;
+  private double activitySlope(double moisture, double temperatureK) {
+    double held = held(temperatureK);
+    return isotherm.activitySlope(moisture / held) / held;
+  }
+
+  /** What the table's moisture is multiplied by in this case at a temperature. */
+  private double held(double temperatureK) {
+    return isothermFactor * FilmIsotherm.warmth(temperatureK);
+  }
+
+  /** Temperature of the film where it comes to rest, as last asked for (K). */
+  double restingTemperatureK() {
+    return restingTemperatureK;
   }
 
   @Override
@@ -223,7 +237,7 @@ final class PlateExchange implements FaceExchange {
     if (!constantRoom) {
       setAir(timeS);
     }
-    exchange(activity(lower), activity(upper), mean, temperatureK);
+    exchange(activity(lower, temperatureK), activity(upper, temperatureK), mean, temperatureK);
     knownTimeS = timeS;
     knownLower = lower;
     knownUpper = upper;
@@ -280,15 +294,16 @@ final class PlateExchange implements FaceExchange {
     double lowerOutflowHere = lowerOutflow;
     double upperOutflowHere = upperOutflow;
     double borderRateHere = borderRate;
-    double atLower = activity(lower);
-    double atUpper = activity(upper);
+    double atLower = activity(lower, temperatureK);
+    double atUpper = activity(upper, temperatureK);
     if (!constantRoom) {
       setAir(timeS + TIME_STEP_S);
       exchange(atLower, atUpper, mean, temperatureK);
       keep(Argument.TIME);
       setAir(timeS);
     }
-    exchange(atLower, atUpper, mean, temperatureK + TEMPERATURE_STEP_K);
+    double warmerK = temperatureK + TEMPERATURE_STEP_K;
+    exchange(activity(lower, warmerK), activity(upper, warmerK), mean, warmerK);
     keep(Argument.BORDER);
     if (open.lower()) {
       exchange(atLower - ACTIVITY_STEP, atUpper, mean, temperatureK);
@@ -303,8 +318,10 @@ final class PlateExchange implements FaceExchange {
     borderRate = borderRateHere;
     difference(Argument.TIME, constantRoom ? 0 : 1 / TIME_STEP_S);
     difference(Argument.BORDER, 1 / TEMPERATURE_STEP_K);
-    difference(Argument.LOWER, open.lower() ? -activitySlope(lower) / ACTIVITY_STEP : 0);
-    difference(Argument.UPPER, open.upper() ? -activitySlope(upper) / ACTIVITY_STEP : 0);
+    difference(
+        Argument.LOWER, open.lower() ? -activitySlope(lower, temperatureK) / ACTIVITY_STEP : 0);
+    difference(
+        Argument.UPPER, open.upper() ? -activitySlope(upper, temperatureK) / ACTIVITY_STEP : 0);
     double capacity =
         solidsHeatJPerM2K + mean * waterHeatJPerM2K + (open.onPlate() ? plateHeatJPerM2K : 0);
     slopes[Result.BORDER_RATE.ordinal()][Argument.MEAN.ordinal()] =

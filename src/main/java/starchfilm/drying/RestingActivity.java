@@ -16,9 +16,13 @@ final class RestingActivity {
 
   private final PlateExchange exchange;
   private double constant;
+  private double constantK;
 
   /** Sums of the samples before each, from {@link #first} to {@link #known}. */
   private double[] sums = new double[4 * WINDOW];
+
+  /** Sums of the film's temperatures at rest likewise (K). */
+  private double[] sumsK = new double[4 * WINDOW];
 
   private int first;
   private int known;
@@ -31,12 +35,14 @@ final class RestingActivity {
   void restart(double timeS) {
     if (exchange.inConstantRoom()) {
       constant = exchange.restingActivity(timeS);
+      constantK = exchange.restingTemperatureK();
       return;
     }
     first = Math.max(0, (int) (timeS / SAMPLE_S) + 1 - WINDOW);
     known = first;
     reserve(first);
     sums[first] = 0;
+    sumsK[first] = 0;
   }
 
   /** The activity at rest at a moment no earlier than the restart (ratio). */
@@ -44,24 +50,44 @@ final class RestingActivity {
     if (exchange.inConstantRoom()) {
       return constant;
     }
-    double place = timeS / SAMPLE_S;
-    int i = (int) place;
-    double before = mean(i);
-    return before + (place - i) * (mean(i + 1) - before);
+    sample((int) (timeS / SAMPLE_S) + 1);
+    return trailing(sums, timeS);
   }
 
-  private double mean(int sample) {
-    reserve(sample + 1);
-    for (; known <= sample; known++) {
-      sums[known + 1] = sums[known] + exchange.restingActivity(known * SAMPLE_S);
+  /** The film's temperature at rest at that moment (K). */
+  double temperatureK(double timeS) {
+    if (exchange.inConstantRoom()) {
+      return constantK;
     }
+    sample((int) (timeS / SAMPLE_S) + 1);
+    return trailing(sumsK, timeS);
+  }
+
+  private double trailing(double[] of, double timeS) {
+    double place = timeS / SAMPLE_S;
+    int i = (int) place;
+    double before = mean(of, i);
+    return before + (place - i) * (mean(of, i + 1) - before);
+  }
+
+  private double mean(double[] of, int sample) {
     int from = Math.max(first, sample + 1 - WINDOW);
-    return (sums[sample + 1] - sums[from]) / (sample + 1 - from);
+    return (of[sample + 1] - of[from]) / (sample + 1 - from);
+  }
+
+  private void sample(int last) {
+    reserve(last + 1);
+    for (; known <= last; known++) {
+      sums[known + 1] = sums[known] + exchange.restingActivity(known * SAMPLE_S);
+      sumsK[known + 1] = sumsK[known] + exchange.restingTemperatureK();
+    }
   }
 
   private void reserve(int index) {
     if (index >= sums.length) {
-      sums = Arrays.copyOf(sums, Math.max(index + 1, 2 * sums.length));
+      int length = Math.max(index + 1, 2 * sums.length);
+      sums = Arrays.copyOf(sums, length);
+      sumsK = Arrays.copyOf(sumsK, length);
     }
   }
 }

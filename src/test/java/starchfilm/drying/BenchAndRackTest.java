@@ -99,7 +99,7 @@ class BenchAndRackTest {
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
     double solidsKgPerM2 = 0.3;
     exchange.become(ParameterSample.NONE, prepared.material(), solidsKgPerM2);
-    double moisture = prepared.material().isotherm().moisture(0.5);
+    double moisture = prepared.material().isotherm().moisture(0.5, 293.15);
     exchange.evaluate(0, moisture, moisture, moisture, 293.15);
     double capacity =
         solidsKgPerM2 * (SolidsHeat.jPerKgK(drying.composition()) + moisture * 4180)

@@ -303,7 +303,7 @@ class DryingForecasterTest {
             "the wet film would cool to -[1-3]\\.\\d \u00b0C and freeze, as it dries in cold dry air,"
                 + " and the forecast knows no ice: dry it in warmer or damper air");
     assertThatThrownBy(() -> QUICK.forecast(cold, Spot.THICK_SPOT)).hasMessageContaining("freeze");
-    Casting damp = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(3, 75, 0.1), 20);
+    Casting damp = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(3, 60, 0.1), 20);
     assertThat(QUICK.forecast(damp).verdict()).isEqualTo(DryingVerdict.DRIES);
   }
 

@@ -63,7 +63,11 @@ class MilestonesTest {
     double drier = racked && drying.faces().get(0).timeS() < trace.milestoneS[0] ? 0.03 : 0.01;
     assertThat(moments.get(0).skinMoisture()).isBetween(0.35 - drier, 0.36);
     assertThat(moments.get(1).coreMoisture()).isCloseTo(0.35, within(0.002));
-    double rest = prepared.material().isotherm().moisture(trace.restingActivity);
+    double rest =
+        prepared
+            .material()
+            .isotherm()
+            .moisture(trace.restingActivity, moments.get(2).temperatureK());
     assertThat(moments.get(2).coreMoisture()).isCloseTo(rest + 0.02, within(0.002));
     assertThat(trace.restingMoisture).isCloseTo(rest, within(0.01));
   }

@@ -18,6 +18,7 @@ import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.air.AirState;
 import starchfilm.material.air.Harrison1963;
 import starchfilm.material.air.PlateTransfer;
+import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.numerics.diffusion.FaceExchange.Argument;
 import starchfilm.numerics.diffusion.FaceExchange.Result;
 
@@ -167,7 +168,8 @@ class PlateExchangeTest {
     transfer.setFactor(Math.exp(0.3));
     transfer.setAir(airK, 0.54, 0.1);
     var isotherm = PreparedCase.of(Castings.USUAL).material().isotherm();
-    transfer.evaluate(KELVIN, isotherm.activity(UPPER / Math.exp(0.1)));
+    transfer.evaluate(
+        KELVIN, isotherm.activity(UPPER / Math.exp(0.1) / FilmIsotherm.warmth(KELVIN)));
     double flux = transfer.vapourFluxKgPerM2S();
     double heat =
         (transfer.convectionWPerM2K() + transfer.radiationWPerM2K() + 3 * Math.exp(0.2))

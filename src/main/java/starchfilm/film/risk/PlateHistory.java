@@ -44,9 +44,12 @@ final class PlateHistory {
     for (int i = 1; i < thick.size(); i++) {
       SpotMoment before = thick.get(i - 1);
       SpotMoment after = thick.get(i);
-      double activity =
-          isotherm.activity((before.coreMoisture() + after.coreMoisture()) / 2 / isothermFactor);
       double temperatureK = (before.temperatureK() + after.temperatureK()) / 2;
+      double activity =
+          isotherm.activity(
+              (before.coreMoisture() + after.coreMoisture())
+                  / 2
+                  / (isothermFactor * FilmIsotherm.warmth(temperatureK)));
       double hours =
           (after.timeS() - before.timeS())
               / HOUR_S

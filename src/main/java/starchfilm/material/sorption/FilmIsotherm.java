@@ -31,7 +31,7 @@ import starchfilm.numerics.evidence.ValidRange;
  * <p>Source of the mixing rule: Enrione, Hill and Mitchell 2007, J. Agric. Food Chem. 55:2956 (b at
  * y = 0.05 and 0.2 read; its ends assumed).
  *
- * <p>Valid for: 20 to 30 C, 11 to 90 % relative humidity, up to 60 g glycerol per 100 g dry starch,
+ * <p>Valid for: 5 to 60 C, 11 to 90 % relative humidity, up to 60 g glycerol per 100 g dry starch,
  * salt below 2 % of dry solids; {@link #extrapolations} says what is not met. Limits: the salt's
  * own water is left out, and a wet film above 90 % is no longer told from a solution.
  *
@@ -50,8 +50,8 @@ public final class FilmIsotherm {
   /** The humidities the starches' rows hold for. */
   public static final ValidRange HUMIDITY_RANGE = new ValidRange("relative humidity", 11, 90, "%");
 
-  /** The temperatures the rows hold for. */
-  public static final ValidRange TEMPERATURE_RANGE = new ValidRange("temperature", 20, 30, "°C");
+  /** The temperatures the rows and what they do with temperature hold for. */
+  public static final ValidRange TEMPERATURE_RANGE = new ValidRange("temperature", 5, 60, "°C");
 
   /** The plasticiser levels the mixing rule is used for (judged). */
   public static final ValidRange GLYCEROL_RANGE =

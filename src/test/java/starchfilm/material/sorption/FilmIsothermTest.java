@@ -177,7 +177,7 @@ class FilmIsothermTest {
   @Test
   void saysWhichRangesAreNotMet() {
     FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.5, 0.03));
-    assertThat(isotherm.extrapolations(0.95, 313.15))
+    assertThat(isotherm.extrapolations(0.95, 343.15))
         .extracting(Extrapolation::range)
         .containsExactly(
             FilmIsotherm.HUMIDITY_RANGE,
