@@ -80,6 +80,6 @@ class LearnPageTest {
 
     assertThat(after).isNotEqualTo(before);
     assertThat(site.get("/trial/forecast?file=" + DryingTrial.FILE).body())
-        .contains("Still drying: the forecast has 1 weighing of this plate taken in.");
+        .contains("With 1 weighing of this plate; forecast at the pour:");
   }
 }

@@ -21,8 +21,6 @@ class PublishedTablesTest {
     "bosart-snoddy-1927-density.csv, 11, 1, 12405.26",
     "bosart-snoddy-1927-density.csv, 11, 2, 12379.50",
     "bosart-snoddy-1927-density.csv, 11, 3, 12352.83",
-    "segur-oberstar-1951-viscosity.csv, 11, 1, 1738.695",
-    "segur-oberstar-1951-viscosity.csv, 11, 2, 788.1707",
     "gerke-2023-refractive-index.csv, 7, 1, 9.86034",
     "astm-d5032-glycerol.csv, 14, 2, 765.22",
     "water-activity-routes-25C.csv, 8, 1, 512.3",
