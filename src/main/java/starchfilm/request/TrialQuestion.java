@@ -1,6 +1,9 @@
 package starchfilm.request;
 
+import static starchfilm.numerics.units.Units.MM_PER_M;
+
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -162,6 +165,9 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     }
     fields = weighed(in, poured(in, recipe(in, fields)));
     Optional<Plate> plate = in.one(PLATE, typed -> WrittenPlates.parse(typed).one());
+    if (plate.isPresent()) {
+      fields = sized(fields, plate.get());
+    }
     Optional<Double> rimM = in.one(RIM, Quantities::lengthM);
     if (in.hasMistakes()) {
       WrittenPlace.read(
@@ -234,6 +240,19 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     }
     trial = with(in, trial, WET, "pour.wet_thickness_mm", "mm", Quantities::lengthM);
     return with(in, trial, UNEVEN, "pour.unevenness_pct", "%", Quantities::share);
+  }
+
+  /** With the sides of a typed plate, by which weighings are read. */
+  private static ObjectValue sized(ObjectValue trial, Plate plate) {
+    return trial
+        .without("pour.plate.diameter_mm")
+        .with("pour.plate.length_mm", side(plate.lengthM()))
+        .with("pour.plate.width_mm", side(plate.widthM()));
+  }
+
+  private static Located side(double lengthM) {
+    BigDecimal mm = BigDecimal.valueOf(lengthM * MM_PER_M).round(MathContext.DECIMAL32);
+    return new NumberValue(place(PLATE), mm.toPlainString(), mm.doubleValue());
   }
 
   private static ObjectValue weighed(EntryReader in, ObjectValue trial) {
@@ -321,7 +340,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       case "room.air_C" -> in.has(WrittenPlace.ROOM) || in.has(WrittenPlace.AIR);
       case "room.rh_pct" -> in.has(WrittenPlace.ROOM) || in.has(WrittenPlace.HUMIDITY);
       case "room.air_speed_m_per_s" -> in.has(WrittenPlace.ROOM) || in.has(WrittenPlace.SPEED);
-      default -> field.startsWith("pour.plate.") && in.has(PLATE);
+      default -> field.startsWith("pour.plate.") && !field.endsWith(".tare_g") && in.has(PLATE);
     };
   }
 

@@ -50,11 +50,14 @@ class ServeCommandTest {
     assertThat(said.find()).isTrue();
     URI page = URI.create(said.group());
 
-    String notebook = asked(HttpRequest.newBuilder(page.resolve("notebook")));
-    String token = notebook.replaceFirst("(?s).*?name=\"token\" value=\"([^\"]*).*", "$1");
+    // The token is the visitor's own, whom a cookie tells from others.
+    HttpResponse<String> notebook = asked(HttpRequest.newBuilder(page.resolve("notebook")));
+    String cookie = notebook.headers().firstValue("Set-Cookie").orElseThrow().split(";")[0];
+    String token = notebook.body().replaceFirst("(?s).*?name=\"token\" value=\"([^\"]*).*", "$1");
     asked(
         HttpRequest.newBuilder(page.resolve("stop"))
             .header("Content-Type", "application/x-www-form-urlencoded")
+            .header("Cookie", cookie)
             .POST(HttpRequest.BodyPublishers.ofString("token=" + token)));
 
     assertThat(exit.get(20, TimeUnit.SECONDS)).isZero();
@@ -63,11 +66,9 @@ class ServeCommandTest {
         .contains("Stopped; everything is saved.");
   }
 
-  private static String asked(HttpRequest.Builder request)
+  private static HttpResponse<String> asked(HttpRequest.Builder request)
       throws IOException, InterruptedException {
-    return HttpClient.newHttpClient()
-        .send(request.build(), HttpResponse.BodyHandlers.ofString())
-        .body();
+    return HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
   }
 
   @Test
