@@ -43,7 +43,7 @@ record Copies(List<Trial> once, List<LeftOut> copies) {
     for (Trial trial : trials) {
       Plate plate = Plate.of(trial);
       Trial original = first.getOrDefault(plate, trial);
-      if (original == trial || !plate.isMeasured()) {
+      if (original.file().equals(trial.file()) || !plate.isMeasured()) {
         once.add(trial);
       } else {
         copies.add(
