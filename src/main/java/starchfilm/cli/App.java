@@ -25,7 +25,7 @@ import starchfilm.request.RefusedRequestException;
  */
 @Command(
     name = "starchfilm",
-    version = "starchfilm 0.1.0",
+    version = "starchfilm 0.2.0",
     description = {
       "Recipes, drying forecasts and a notebook for film cast from starch and glycerol.",
       "",

@@ -125,7 +125,7 @@ final class RiskTable {
                 + material
                 + " and dry flat. Peeled as soon as it is firm it still "
                 + shrinks
-                + " and curls; peeled at dry-through it stays flat.";
+                + " and curls; peeled once dry through it stays flat.";
     return new Row(
         "Lifting and curling",
         word(risk.level()),

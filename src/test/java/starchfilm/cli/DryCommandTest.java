@@ -34,7 +34,7 @@ class DryCommandTest {
     assertThat(terminal.run("dry", BLEND)).isZero();
 
     assertThat(terminal.out())
-        .contains("Peelable ", "dry-through", "no lighter over", "grams on the plate", "+ weighed")
+        .contains("Peelable ", "dry through", "no lighter over", "grams on the plate", "+ weighed")
         .contains("Cracks: ", "Lifting and curling: ", "Mould: ")
         .doesNotContain("NaN", "Infinity");
     assertThat(terminal.out().lines()).allMatch(line -> line.length() <= 92);

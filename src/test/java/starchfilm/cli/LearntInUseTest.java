@@ -215,7 +215,7 @@ class LearntInUseTest {
   @Test
   void serveForecastsFromIt() throws Exception {
     learnt("slow", "shed", SLOW);
-    String told = "dry-through.{0,200}?([0-9.]+ (?:hours|days)) \\(";
+    String told = "dry through.{0,200}?([0-9.]+ (?:hours|days)) \\(";
     double learnt = figure(served("slow", TRIAL), told);
     Files.writeString(folder.resolve("slow/workshop.json"), "{\"format\": 7}");
 

@@ -190,7 +190,7 @@ public final class PlainWords {
     return switch (milestone) {
       case SKIN_DRY -> "skin-dry";
       case PEELABLE -> "peelable";
-      case DRY_THROUGH -> "dry-through";
+      case DRY_THROUGH -> "dry through";
     };
   }
 
@@ -201,15 +201,7 @@ public final class PlainWords {
    * @return a clause
    */
   public static String meaning(Milestone milestone) {
-    return switch (milestone) {
-      case SKIN_DRY ->
-          "the open face no longer takes a fingerprint; below it the paste is milky and rubbery";
-      case PEELABLE ->
-          "firm enough all through to come off the plate: clear from the edge inwards, no milky spot"
-              + " left, and a lifted corner does not tear";
-      case DRY_THROUGH ->
-          "as dry as this room will make it: clear, firm, and no cooler to the hand than the room";
-    };
+    return Glossary.clause(word(milestone));
   }
 
   /**

@@ -1,0 +1,91 @@
+package starchfilm.report.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import starchfilm.files.json.PackedText;
+
+/** The words a reader meets, each explained once, in {@code glossary.txt}. */
+public final class Glossary {
+  private static final List<Entry> ENTRIES = read();
+
+  /**
+   * A word and what it means.
+   *
+   * @param group the heading it stands under
+   * @param term the word, lower case
+   * @param meaning one sentence
+   */
+  public record Entry(String group, String term, String meaning) {}
+
+  private Glossary() {}
+
+  /**
+   * Every word.
+   *
+   * @return in the order to read them, group by group
+   */
+  public static List<Entry> entries() {
+    return ENTRIES;
+  }
+
+  /**
+   * What a word means, to stand alone.
+   *
+   * @param term a word of the glossary
+   * @return one sentence
+   */
+  public static String meaning(String term) {
+    return ENTRIES.stream()
+        .filter(entry -> entry.term().equals(term))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("not in the glossary: " + term))
+        .meaning();
+  }
+
+  /**
+   * What a word means, to follow a colon.
+   *
+   * @param term a word of the glossary
+   * @return the sentence with a small first letter and without its full stop
+   */
+  public static String clause(String term) {
+    String sentence = meaning(term);
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT)
+        + sentence.substring(1, sentence.length() - 1);
+  }
+
+  /**
+   * The glossary as the guide prints it.
+   *
+   * @return Markdown: a heading a group, a line a word
+   */
+  public static String markdown() {
+    Map<String, List<String>> groups = new LinkedHashMap<>();
+    for (Entry entry : ENTRIES) {
+      groups
+          .computeIfAbsent(entry.group(), none -> new ArrayList<>())
+          .add("- **" + entry.term() + "**: " + entry.meaning() + "\n");
+    }
+    StringBuilder text = new StringBuilder();
+    groups.forEach(
+        (group, lines) -> text.append("### " + group + "\n\n" + String.join("", lines) + "\n"));
+    return text.toString().stripTrailing() + "\n";
+  }
+
+  private static List<Entry> read() {
+    List<Entry> entries = new ArrayList<>();
+    String group = "";
+    for (String line : PackedText.of(Glossary.class, "glossary.txt").lines().toList()) {
+      int bar = line.indexOf(" | ");
+      if (line.startsWith("## ")) {
+        group = line.substring(3);
+      } else if (bar > 0 && !line.startsWith("#")) {
+        entries.add(new Entry(group, line.substring(0, bar), line.substring(bar + 3)));
+      }
+    }
+    return List.copyOf(entries);
+  }
+}

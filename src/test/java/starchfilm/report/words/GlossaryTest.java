@@ -1,0 +1,41 @@
+package starchfilm.report.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import starchfilm.drying.Milestone;
+
+/** Each word is explained once, and the guide lists the words as the pages explain them. */
+class GlossaryTest {
+  @Test
+  void explainsEachWordOnceInOneSentence() {
+    assertThat(Glossary.entries())
+        .hasSizeGreaterThan(20)
+        .allMatch(entry -> entry.meaning().matches("[A-Z][^.]*(\\.[0-9][^.]*)*\\."))
+        .extracting(Glossary.Entry::term)
+        .doesNotHaveDuplicates();
+  }
+
+  @Test
+  void theGuideListsTheWords() throws IOException {
+    assertThat(Files.readString(Path.of("src/docs/guide.md"))).endsWith(Glossary.markdown());
+  }
+
+  @Test
+  void knowsEveryMilestone() {
+    for (Milestone milestone : Milestone.values()) {
+      assertThat(PlainWords.meaning(milestone)).matches("[a-z].*[^.]");
+    }
+  }
+
+  @Test
+  void refusesAWordItDoesNotKnow() {
+    assertThatThrownBy(() -> Glossary.meaning("widget"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("widget");
+  }
+}
