@@ -50,10 +50,10 @@ public final class Adviser {
   public TrialAdvice after(TrialForecast forecast, List<Trial> notebook) {
     Trial trial = forecast.trial();
     if (!trial.hasHistory()) {
-      return TrialAdvice.nothing("Nothing is noted yet; the notebook tells nothing of it.");
+      return TrialAdvice.nothing("Nothing is noted yet; the trials tell nothing of it.");
     }
     if (trial.seen().faults().isEmpty()) {
-      return TrialAdvice.nothing("No fault is noted; the notebook gives no reason to change it.");
+      return TrialAdvice.nothing("No fault is noted; the trials give no reason to change it.");
     }
     List<Diagnosis> diagnoses = new ArrayList<>();
     List<Suspected> suspected = new ArrayList<>();
@@ -89,12 +89,12 @@ public final class Adviser {
 
   private static String verdict(Optional<NextTrial> next) {
     if (next.isEmpty()) {
-      return "The notebook does not tell what to do about it: no single change that can be rerun"
+      return "The trials do not tell what to do about it: no single change that can be rerun"
           + " helps enough.";
     }
     return next.get().changes().size() == 1
-        ? "Change one thing, so that the notebook can tell what it did."
-        : "Change these two things and nothing else, so that the notebook can tell what they did.";
+        ? "Change one thing, so that the trials can tell what it did."
+        : "Change these two things and nothing else, so that the trials can tell what they did.";
   }
 
   /**

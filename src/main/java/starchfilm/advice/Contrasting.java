@@ -105,7 +105,7 @@ final class Contrasting {
 
   private static String verdict(Trial before, Trial after) {
     if (before.seen().rating().isEmpty() || after.seen().rating().isEmpty()) {
-      return "Not both are rated, so the notebook does not tell which was better.";
+      return "Not both are rated, so the trials do not tell which was better.";
     }
     int was = before.seen().rating().getAsInt();
     int is = after.seen().rating().getAsInt();

@@ -76,7 +76,7 @@ final class FaultOutcomes {
     String seen = "“" + name + "” " + what + ".";
     List<Shift> shifts = shifts(scene, direction);
     if (shifts.isEmpty()) {
-      return new Outcome(seen, Agreement.CANNOT_TELL, "The notebook does not tell why.");
+      return new Outcome(seen, Agreement.CANNOT_TELL, "The trials do not tell why.");
     }
     Shift furthest = shifts.get(0);
     if (furthest.wanted() < MOVES) {

@@ -41,7 +41,7 @@ public record NotebookAdvice(
                   : "No trial is rated; none has fewer faults than this one, which still has";
       return next.isPresent()
           ? why + " a fault to mend."
-          : why + " a fault, and the notebook does not tell what to change about it.";
+          : why + " a fault, and the trials do not tell what to change about it.";
     }
     String why =
         rated

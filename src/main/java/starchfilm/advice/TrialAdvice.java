@@ -8,8 +8,8 @@ import java.util.Optional;
  *
  * @param verdict in one sentence
  * @param diagnoses every fault with what may be behind it, in the order noted
- * @param next what to try next; empty where the notebook gives no reason to change anything, or
- *     does not tell what
+ * @param next what to try next; empty where the trials give no reason to change anything, or does
+ *     not tell what
  */
 public record TrialAdvice(String verdict, List<Diagnosis> diagnoses, Optional<NextTrial> next) {
   /** Copies the list. */

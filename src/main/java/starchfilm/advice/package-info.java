@@ -6,12 +6,12 @@
  * the plate, and what the cause is held against: a {@link starchfilm.advice.Measure} of the model,
  * or the cause's own figure. A cause that is held against a measure is put right on paper and the
  * model rerun: what part of the trouble goes then is how well it explains the fault. A cause whose
- * own figure is not in the notebook explains nothing; then the notebook does not tell.
+ * own figure is not in the notebook explains nothing; then the trials do not tell.
  *
  * <p>The same table says which {@link starchfilm.change.Change} answers a cause. Each is tried in
  * steps, mildest first, every step rerun, and the next trial changes one or two things, never more,
- * so that the notebook can tell which of them did it. A {@link starchfilm.advice.Contrast} takes
- * the changes between two trials that were made and reruns them one at a time.
+ * so that the trials can tell which of them did it. A {@link starchfilm.advice.Contrast} takes the
+ * changes between two trials that were made and reruns them one at a time.
  *
  * <p>Limits: which of two causes it was, only another trial can tell; supports are judged from the
  * middle case of the model, and what the model does not compute (bubbles, lumps, adhesion) rests on

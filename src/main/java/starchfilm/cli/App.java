@@ -27,7 +27,7 @@ import starchfilm.request.RefusedRequestException;
     name = "starchfilm",
     version = "starchfilm 0.2.0",
     description = {
-      "Recipes, drying forecasts and a notebook for film cast from starch and glycerol.",
+      "Recipes, drying forecasts and trials of film cast from starch and glycerol.",
       "",
       "Keep one small file a trial (the folder formulations/ has some to start from), then ask."
     },
@@ -55,6 +55,7 @@ final class App implements Runnable {
           new Offered("plan", PlanCommand::of),
           new Offered("thickness", ThicknessCommand::of),
           new Offered("assay", AssayCommand::of),
+          new Offered("open", OpenCommand::new),
           new Offered("serve", ServeCommand::new));
 
   private static final int LONGEST_SENTENCE = 400;

@@ -1,164 +1,28 @@
 package starchfilm.cli;
 
-import java.io.IOException;
-import java.net.BindException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import starchfilm.advice.Adviser;
-import starchfilm.advice.RuleBook;
-import starchfilm.change.TrialAnalyst;
-import starchfilm.drying.DryingForecaster;
-import starchfilm.files.findings.Fault;
-import starchfilm.forecast.TrialForecaster;
-import starchfilm.learning.Workshops;
-import starchfilm.web.NotebookSite;
-import starchfilm.web.UseCases;
-import starchfilm.web.http.Serving;
 
-/** Opens the notebook in the browser. */
+/** What {@code open} was called in version 0.1.0; goes with the version after this one. */
 @Command(
     name = "serve",
-    description = {
-      "Open a notebook of trials in the browser: all of this program without a terminal.",
-      "",
-      "Only this machine can reach the page, and nothing outside the folder is read or written."
-    },
-    optionListHeading = "%nOptions:%n",
-    parameterListHeading = "%nFolder:%n",
-    footer = {
-      "",
-      "Example:",
-      "  starchfilm serve formulations/garden",
-      "",
-      "Exit codes: 0 stopped, 1 the page could not be opened, 2 wrong usage."
-    })
-final class ServeCommand implements Callable<Integer> {
-  /**
-   * Likely cases behind a slider: a band within a few per cent of the full one, many times a
-   * second.
-   */
-  private static final int SKETCH_CASES = 40;
-
-  private static final int MOST_PORT = 65_535;
-
+    hidden = true,
+    description = "The old name of the command open.",
+    footer = {"", "Example:", "  starchfilm open formulations/garden"})
+final class ServeCommand extends OpenCommand {
   private final CommandContext surroundings;
 
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "FOLDER",
-      defaultValue = ".",
-      description = "The folder that holds your trial files. Default: the one you are in.")
-  private Path folder = Path.of(".");
-
-  @Option(
-      names = "--port",
-      paramLabel = "NUMBER",
-      defaultValue = "0",
-      description = "The port, 1 to 65535. Default: any free one.")
-  private int port;
-
-  @Option(names = "--no-open", description = "Print the address, but do not open a browser.")
-  private boolean noOpen;
-
-  @Option(
-      names = "--share-on-lan",
-      description = {
-        "Let other devices of this network in, such as a phone beside the plates. Each needs a key"
-            + " that is printed and works once. What they send is not encrypted."
-      })
-  private boolean shareOnLan;
-
   ServeCommand(CommandContext surroundings) {
+    super(surroundings);
     this.surroundings = surroundings;
   }
 
   @Override
   public Integer call() throws InterruptedException {
-    Path root = surroundings.resolve(folder);
-    if (!Files.isDirectory(root)) {
-      throw CommandFailure.wrongInput(
-          folder + ": there is no such folder; make it, or name the folder of your trials.");
-    }
-    if (port < 0 || port > MOST_PORT) {
-      throw CommandFailure.wrongInput(
-          "--port: " + port + " given, allowed 1 to 65535; leave it out for any free one.");
-    }
-    try (NotebookSite site = start(root)) {
-      Thread atEnd = new Thread(site::close, "stop");
-      Runtime.getRuntime().addShutdownHook(atEnd);
-      say(root, site);
-      if (!noOpen && !Browser.open(site.server().address())) {
-        print("No browser could be opened; open that address in one yourself.");
-      }
-      site.awaitStop();
-      Runtime.getRuntime().removeShutdownHook(atEnd);
-    }
-    print("Stopped; everything is saved.");
-    return ExitCodes.DONE;
-  }
-
-  private NotebookSite start(Path root) {
-    Workshops workshops = new Workshops(surroundings.clock());
-    workshops.fault(root).map(Fault::sentence).ifPresent(surroundings.err()::println);
+    surroundings
+        .err()
+        .println(
+            "starchfilm: this command is called open now; the next version will not know serve.");
     surroundings.err().flush();
-    UseCases useCases =
-        new UseCases(
-            new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.CAREFUL_DRAWS))::whole,
-            new TrialAnalyst(new TrialForecaster(workshops, SKETCH_CASES))::sketch,
-            SKETCH_CASES,
-            new Adviser(
-                RuleBook.packed(),
-                new LearntKnowledge(() -> List.of(workshops.in(root))),
-                DryingForecaster.QUICK_DRAWS),
-            workshops::learn,
-            workshops);
-    Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
-    try {
-      return NotebookSite.start(serving, root, surroundings.clock(), useCases);
-    } catch (BindException taken) {
-      throw CommandFailure.notComputed(
-          "--port: "
-              + port
-              + " is taken by another program, or may not be used; leave --port out for a free"
-              + " one.");
-    } catch (IOException failure) {
-      throw CommandFailure.notComputed(
-          "the page could not be opened: " + failure.getMessage() + ".");
-    }
-  }
-
-  private void say(Path root, NotebookSite site) {
-    print("The notebook in " + root.toAbsolutePath().normalize() + " is open at");
-    print("  " + site.server().address());
-    for (String address : site.server().addressesForOthers()) {
-      print("and for other devices of this network, with the key below, at");
-      print("  " + address);
-    }
-    if (shareOnLan) {
-      print("What other devices send is not encrypted: share it only on a network you trust.");
-      site.server().showKey();
-    } else {
-      print("Only this machine can reach it.");
-    }
-    print("Stop it on the page, or with Ctrl+C here.");
-  }
-
-  private void sayKey(String key) {
-    print("Key for one device: " + key + " (open the address with ?key=" + key + " behind it)");
-  }
-
-  private void sayTrouble(Throwable trouble) {
-    surroundings.err().println("starchfilm: the program itself failed (" + trouble + ").");
-    surroundings.err().flush();
-  }
-
-  private void print(String line) {
-    surroundings.out().println(line);
-    surroundings.out().flush();
+    return super.call();
   }
 }

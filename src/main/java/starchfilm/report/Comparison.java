@@ -20,7 +20,7 @@ import starchfilm.report.learnt.LearntSoFar;
  * @param analyses the trials in the order they are shown, each with its forecast
  * @param troubles whole sentences on files that could not be read and trials that could not be
  *     forecast
- * @param remarks whole sentences on what was read with a grain of salt, such as gaps in a room log
+ * @param remarks whole sentences on what is doubtful in the data, such as gaps in a room log
  * @param advised what the notebook advises
  * @param learnt what the trials have taught, folder by folder
  */
@@ -43,7 +43,7 @@ public record Comparison(
    *
    * @param analyses the trials
    * @param troubles on files and trials that are not shown
-   * @param remarks on what was read with a grain of salt
+   * @param remarks on what is doubtful in the data
    */
   public Comparison(List<TrialAnalysis> analyses, List<String> troubles, List<String> remarks) {
     this(analyses, troubles, remarks, Advised.NOTHING, List.of());

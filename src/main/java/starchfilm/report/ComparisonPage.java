@@ -19,7 +19,7 @@ import starchfilm.report.words.Spans;
  * @param title how many trials
  * @param invented true where some trial is made up as an example
  * @param troubles files that could not be read, trials that could not be forecast
- * @param remarks what was read with a grain of salt
+ * @param remarks what is doubtful in the data
  * @param advice what to try next over all trials; none or one
  * @param learnt what the trials taught, folder by folder
  * @param axis ticks of the figure of waiting times

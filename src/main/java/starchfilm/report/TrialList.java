@@ -24,7 +24,7 @@ import starchfilm.report.words.Spans;
 record TrialList(List<Order> orders, List<Row> rows) {
   /** What trials can be put in order of. */
   enum Order {
-    /** As in the notebook. */
+    /** As the trials are listed. */
     POUR("pour", Comparator.comparing(trial -> 0)),
     /** By the alphabet. */
     NAME("name", Comparator.comparing(trial -> trial.trial().name())),

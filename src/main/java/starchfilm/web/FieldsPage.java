@@ -128,7 +128,7 @@ final class FieldsPage {
     values.put("wrong", wrong);
     values.put("theirs", theirs);
     values.put("why", why);
-    return Response.page(status, desk.html("fields", "notebook", values));
+    return Response.page(status, desk.html("fields", "trials", values));
   }
 
   private static Map<String, String> typed(Fields posted) {

@@ -16,7 +16,7 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 import starchfilm.web.work.Work;
 
-/** What the notebook has taught, and the button that lets it teach again. */
+/** What your trials have taught, and the button that lets it teach again. */
 final class LearnPage {
   private static final String PAGE = "/learnt";
   private static final String WORKING = "/learnt/working";
@@ -45,7 +45,7 @@ final class LearnPage {
     desk.useCases().workshops().fault(root).ifPresent(fault -> said.add(sentence(fault)));
     return desk.page(
         "learnt",
-        "notebook",
+        "trials",
         Map.of(
             "said",
             new FlashMessages.Said("", said, Optional.empty()),
@@ -98,7 +98,7 @@ final class LearnPage {
     Work<String> work = learning.get();
     if (!work.endsWithin(WORTH_A_PAGE_MS)) {
       // The header makes the browser ask again, with or without script.
-      return desk.page("learning", "notebook", Map.of("trials", work.total()))
+      return desk.page("learning", "trials", Map.of("trials", work.total()))
           .with("Refresh", "1; url=" + WORKING);
     }
     return Response.seeOther(work.isCancelled() ? PAGE : work.result());

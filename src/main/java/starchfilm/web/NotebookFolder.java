@@ -61,7 +61,7 @@ record NotebookFolder(Path root) {
     Path file = inside(name);
     if (!isTrialFile(file) || !Files.isRegularFile(file)) {
       throw HttpError.notFound(
-          "There is no trial file of this name in the notebook any more. The notebook lists those"
+          "There is no trial file of this name in this folder any more. The page of trials lists those"
               + " that are there.");
     }
     return file;
@@ -90,7 +90,7 @@ record NotebookFolder(Path root) {
     } catch (InvalidPathException e) {
       // Falls through: such a name cannot be a file of the folder.
     }
-    throw HttpError.notFound("This name does not lie in the notebook's folder.");
+    throw HttpError.notFound("This name does not lie in the folder of the trials.");
   }
 
   /**
@@ -119,7 +119,7 @@ record NotebookFolder(Path root) {
     if (!Files.isDirectory(root)) {
       throw new HttpError(
           503,
-          "The notebook's folder is not there any more: "
+          "The folder of the trials is not there any more: "
               + root
               + ". Put it back, or plug the disk in again, then load this page again.");
     }

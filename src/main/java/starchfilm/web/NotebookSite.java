@@ -60,7 +60,7 @@ public final class NotebookSite implements AutoCloseable {
             new FlashMessages(),
             new OwnSaves());
     Routes.Table table = Routes.table();
-    new NotebookPage(desk).addTo(table);
+    new TrialsPage(desk).addTo(table);
     new TrialPage(desk).addTo(table);
     new FieldsPage(desk).addTo(table);
     new TextPage(desk).addTo(table);

@@ -41,7 +41,7 @@ record PageContext(
           new Place("jar", "/jar", "The ", "jar"),
           new Place("plan", "/plan", "The ", "plan"),
           new Place("plates", "/plates", "The ", "plates"),
-          new Place("notebook", "/notebook", "The ", "notebook"),
+          new Place("trials", "/trials", "", "Trials"),
           new Place("compare", "/compare", "", "Compare"));
 
   /**

@@ -191,7 +191,7 @@ final class PlanPage {
           desk.said()
               .on(
                   NotebookFolder.address("/trial", desk.folder().name(file)),
-                  List.of("The trial is in the notebook. Note its pour as soon as it is poured.")));
+                  List.of("Saved as a new trial. Note its pour as soon as it is poured.")));
     } catch (NotWrittenException e) {
       return page(422, posted, NoteDesk.sentences(e));
     }

@@ -101,7 +101,7 @@ final class TextPage {
     values.put(VERSION, version);
     values.put("why", why);
     values.put("theirs", theirs);
-    return Response.page(status, desk.html(TEXT, "notebook", values));
+    return Response.page(status, desk.html(TEXT, "trials", values));
   }
 
   private static List<Line> lines(String text, String other) {
@@ -132,7 +132,7 @@ final class TextPage {
           desk.said()
               .on(
                   NotebookFolder.address("/trial", desk.folder().name(file)),
-                  List.of("The trial is in the notebook. Note its pour as soon as it is poured.")));
+                  List.of("Saved as a new trial. Note its pour as soon as it is poured.")));
     } catch (NotWrittenException e) {
       throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
     }

@@ -74,7 +74,7 @@ final class TrialPage {
     int status = refused.why().isEmpty() ? 200 : 422;
     if (notebook.trials().isEmpty()) {
       values.put("troubles", notebook.faults().stream().map(NoteDesk::sentence).toList());
-      return Response.page(status, desk.html("faulty", "notebook", values));
+      return Response.page(status, desk.html("faulty", "trials", values));
     }
     Trial trial = notebook.trials().get(0);
     values.put("row", TrialRow.of(trial, desk.folder(), desk.now(), request.locale()));
@@ -82,7 +82,7 @@ final class TrialPage {
     values.put("photos", photoNumbers(trial));
     values.put("forecastAddress", NotebookFolder.address(FORECAST, name));
     values.putAll(sheet(trial, patienceMs));
-    return Response.page(status, desk.html("trial", "notebook", values));
+    return Response.page(status, desk.html("trial", "trials", values));
   }
 
   /** The forecast if it is there soon; the sentence where there can be none. */

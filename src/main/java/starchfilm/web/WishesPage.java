@@ -150,8 +150,7 @@ final class WishesPage {
           desk.said()
               .on(
                   NotebookFolder.address("/trial", desk.folder().name(file)),
-                  List.of(
-                      "The recipe is in the notebook. Note its pour as soon as it is poured.")));
+                  List.of("Saved as a new trial. Note its pour as soon as it is poured.")));
     } catch (FieldEdit.MistypedFields e) {
       throw new HttpError(422, String.join(" ", e.sentences().values()));
     } catch (NotWrittenException e) {

@@ -59,7 +59,7 @@ class GardenAdviceTest {
   void theWindowWithoutAFaultIsLeftAlone() {
     TrialAdvice advice = Garden.adviceAfter(4);
     assertThat(advice.verdict())
-        .isEqualTo("No fault is noted; the notebook gives no reason to change it.");
+        .isEqualTo("No fault is noted; the trials give no reason to change it.");
     assertThat(advice.diagnoses()).isEmpty();
     assertThat(advice.next()).isEmpty();
   }
@@ -82,7 +82,7 @@ class GardenAdviceTest {
   @ValueSource(ints = {7, 8, 9})
   void aRecipeThatNobodyCastTellsNothing(int number) {
     TrialAdvice advice = Garden.adviceAfter(number);
-    assertThat(advice.verdict()).contains("the notebook tells nothing");
+    assertThat(advice.verdict()).contains("the trials tell nothing");
     assertThat(advice.next()).isEmpty();
   }
 

@@ -114,7 +114,7 @@ class DocumentedCommandsTest {
 
   private void works(List<String> words) {
     Terminal terminal = new Terminal(folder);
-    if (words.contains("serve")) {
+    if (words.contains("open")) {
       // It would serve until it is stopped; that its words are understood must do.
       new App(terminal.surroundings()).commandLine().parseArgs(words.toArray(String[]::new));
       return;

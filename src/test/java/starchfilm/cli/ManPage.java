@@ -75,6 +75,9 @@ final class ManPage {
     section("COMMANDS");
     for (CommandLine line : command.subcommands().values()) {
       CommandSpec below = line.getCommandSpec();
+      if (below.usageMessage().hidden()) {
+        continue;
+      }
       macro("TP");
       line(name(below) + "(1)");
       line(formatted(below.usageMessage().description()).get(0));

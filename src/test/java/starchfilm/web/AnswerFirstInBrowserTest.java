@@ -17,7 +17,7 @@ class AnswerFirstInBrowserTest {
     open(window, site, "/jar", phone);
     window.write("What the jar holds", "250");
     window.write("Glycerol by the label", label);
-    window.send("Say what is in it");
+    window.send("Work out what is in the jar");
 
     assertAnswered(window, "In the jar");
     assertThat(window.find(".asked summary").getText()).contains("250 g, bought, 99.5 %");
@@ -52,7 +52,7 @@ class AnswerFirstInBrowserTest {
       boolean phone, @Chrome.WithoutScript Window window, @Served RunningSite site) {
     open(window, site, "/jar", phone);
     window.write("What the jar holds", "much");
-    window.send("Say what is in it");
+    window.send("Work out what is in the jar");
 
     window.checks().assertInSight(".refusal");
   }
@@ -62,7 +62,7 @@ class AnswerFirstInBrowserTest {
   void aComparisonIsAnsweredInSight(
       boolean phone, Window window, @Served(Content.GARDEN) RunningSite site) {
     open(window, site, "/compare", phone);
-    window.button("Lay them side by side").click();
+    window.button("Compare").click();
     window.awaitText("back to the choice");
 
     window.checks().assertInSight("h1");

@@ -84,7 +84,7 @@ class CautionsOnEveryPageTest {
 
   @Test
   void everyPageHasTheWholeListInItsFoot() {
-    String foot = Jsoup.parse(site.get("/notebook").body()).select("footer .safety").text();
+    String foot = Jsoup.parse(site.get("/trials").body()).select("footer .safety").text();
 
     assertThat(foot)
         .contains(Caution.RECOVERED_GLYCEROL.sentence(), Caution.MOULD.sentence())

@@ -20,7 +20,7 @@ class EveryPageTest {
 
   /** The pages; each is asked for as it stands here. */
   enum Page {
-    NOTEBOOK("/notebook"),
+    NOTEBOOK("/trials"),
     PLATES("/plates/all"),
     TRIAL_PLANNED("/trial/forecast?file=planned.json"),
     TRIAL_DRYING("/trial/forecast?file=" + DryingTrial.FILE),

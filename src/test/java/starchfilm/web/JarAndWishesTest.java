@@ -82,7 +82,7 @@ class JarAndWishesTest {
     HttpResponse<String> answer = site.get("/plan/wishes?" + WISHES);
 
     assertThat(answer.statusCode()).isEqualTo(200);
-    assertThat(answer.body()).contains("What can be made").contains("Put recipe 1 in the notebook");
+    assertThat(answer.body()).contains("What can be made").contains("Save recipe 1");
 
     String[] fields =
         Stream.of((WISHES + "&number=0&name=Seed window").split("[&=]")).toArray(String[]::new);

@@ -13,7 +13,7 @@ class JarInBrowserTest {
     window.open(site, "/jar");
     window.write("What the jar holds", "250");
     window.write("Glycerol by the label", "99.5");
-    window.button("Say what is in it").click();
+    window.button("Work out what is in the jar").click();
     window.awaitText("In the jar");
 
     window.link("Plan with this jar").click();
@@ -21,11 +21,11 @@ class JarInBrowserTest {
     assertThat(window.field("Glycerol in the jar").getDomProperty("value")).isEqualTo("250");
     window.button("Find recipes").click();
     window.awaitText("What can be made");
-    window.button("Put recipe 1 in the notebook").click();
-    window.awaitText("The recipe is in the notebook");
+    window.button("Save recipe 1").click();
+    window.awaitText("Saved as a new trial");
     window.link("Compare").click();
     window.awaitHeading("Compare");
-    window.button("Lay them side by side").click();
+    window.button("Compare").click();
     window.awaitText("One trial");
   }
 

@@ -5,17 +5,17 @@ import java.util.List;
 /** What people come for: a page, what they fill in there, the button, and what it says then. */
 enum Journey {
   START_A_TRIAL(
-      "/notebook",
+      "/trials",
       "Start a trial",
       List.of(new Typed("What you call it", "Kitchen film")),
-      "Put it in the notebook",
-      "The trial is in the notebook"),
+      "Save",
+      "Saved as a new trial"),
   POUR_IT_AGAIN(
       "/trial?file=" + DryingTrial.FILE,
       "Pour it again",
       List.of(new Typed("What you call the new trial", "Once more")),
       "Start a new trial like this",
-      "The trial is in the notebook"),
+      "Saved as a new trial"),
   WEIGH_A_PLATE(
       "/plates", "", List.of(new Typed("With its plate it weighs", "690.5")), "Note", "Noted: "),
   NOTE_A_FAULT(
@@ -46,7 +46,7 @@ enum Journey {
       "/jar",
       "",
       List.of(new Typed("What the jar holds", "250"), new Typed("Glycerol by the label", "99.5")),
-      "Say what is in it",
+      "Work out what is in the jar",
       "In the jar"),
   PLAN_FROM_WISHES(
       "/plan/wishes",
@@ -55,18 +55,14 @@ enum Journey {
       "Find recipes",
       "What can be made"),
   MOVE_A_RECIPE(
-      "/plan",
-      "",
-      List.of(new Typed("What you call it", "Moved")),
-      "Put it in the notebook",
-      "The trial is in the notebook"),
+      "/plan", "", List.of(new Typed("What you call it", "Moved")), "Save", "Saved as a new trial"),
   LEARN(
       "/learnt",
       "",
       List.of(),
       "Learn from the trials of this folder",
       "Learnt; every forecast from now on uses it."),
-  COMPARE("/compare", "", List.of(), "Lay them side by side", "When each plate is ready");
+  COMPARE("/compare", "", List.of(), "Compare", "When each plate is ready");
 
   /**
    * What is typed into a field.

@@ -44,7 +44,7 @@ class LongWorkTest {
   @Test
   void showsHowFarItIsAndGoesOnByItself(@Chrome.WithoutScript Window window) {
     window.open(site, "/compare");
-    window.button("Lay them side by side").click();
+    window.button("Compare").click();
     window.awaitText("0 of 6 trials are forecast");
     window.checks().assertFits();
     allowed.release(2);
@@ -56,7 +56,7 @@ class LongWorkTest {
   @Test
   void endsWhenItIsStopped(Window window) throws InterruptedException {
     window.open(site, "/compare");
-    window.button("Lay them side by side").click();
+    window.button("Compare").click();
     window.awaitText("0 of 6 trials are forecast");
     window.checks().assertAccessible();
     window.picture("working");
@@ -67,7 +67,7 @@ class LongWorkTest {
 
     Thread.sleep(300);
     assertThat(begun.get()).isEqualTo(before).isLessThan(6);
-    window.button("Lay them side by side").click();
+    window.button("Compare").click();
     window.awaitText("Six trials, side by side");
   }
 
@@ -93,7 +93,7 @@ class LongWorkTest {
   void otherPagesAnswerMeanwhile() {
     assertThat(site.get("/compare/page?trial=4-blend.json").body())
         .contains("The trial is being forecast");
-    assertThat(site.get("/notebook").statusCode()).isEqualTo(200);
+    assertThat(site.get("/trials").statusCode()).isEqualTo(200);
     assertThat(site.get("/trial?file=4-blend.json").body()).contains("The forecast is being made");
   }
 }

@@ -15,13 +15,13 @@ class NotebookInBrowserTest {
   @Test
   void listsTrialsAndComparesThem(Window window, @Served(Content.GARDEN) RunningSite site) {
     window.open(site, "/");
-    assertThat(window.heading()).isEqualTo("The notebook");
+    assertThat(window.heading()).isEqualTo("Trials");
     assertThat(window.findAll(".trials > li")).hasSize(6);
 
     window.link("Compare").click();
     window.awaitHeading("Compare");
     window.findAll("input[type=checkbox]").stream().limit(4).forEach(box -> box.click());
-    window.button("Lay them side by side").click();
+    window.button("Compare").click();
     window.awaitText("Two trials, side by side");
     window.link("back to the choice").click();
     window.awaitHeading("Compare");
@@ -29,13 +29,13 @@ class NotebookInBrowserTest {
 
   @Test
   void needsNoMouse(Window window, @Served(Content.GARDEN) RunningSite site) {
-    window.open(site, "/notebook");
+    window.open(site, "/trials");
     window.press(Keys.TAB);
     assertThat(window.focused()).contains("To the page");
     window.tabTo("Compare");
     window.press(Keys.ENTER);
     window.awaitHeading("Compare");
-    window.tabTo("Lay them side by side");
+    window.tabTo("Compare");
     window.press(Keys.ENTER);
     window.awaitText("Six trials, side by side");
   }
@@ -44,8 +44,8 @@ class NotebookInBrowserTest {
   void startsAndEditsATrialInAnEmptyNotebook(Window window, @Served RunningSite site)
       throws IOException {
     window.open(site, "/");
-    window.button("Put it in the notebook").click();
-    window.awaitText("The trial is in the notebook");
+    window.button("Save").click();
+    window.awaitText("Saved as a new trial");
     window.link("Edit the trial").click();
     window.awaitText("Into the pot");
     window.write("Relative humidity, %", "40 to 55");
@@ -64,7 +64,7 @@ class NotebookInBrowserTest {
             .replaceFirst(
                 "\"name\": \"[^\"]*\"",
                 "\"name\": \"" + java.util.regex.Matcher.quoteReplacement(name) + "\""));
-    window.open(site, "/notebook");
+    window.open(site, "/trials");
     assertThat(window.find(".trials .name").getText()).contains(name);
     window.open(site, "/compare");
     assertThat(window.text()).contains(name);

@@ -25,7 +25,7 @@ class PlanInBrowserTest {
     window.awaitText(moved);
 
     window.write("What you call it", "Moved");
-    window.button("Put it in the notebook").click();
+    window.button("Save").click();
     window.awaitHeading("Moved");
     assertThat(site.folder().resolve("moved.json")).exists();
   }

@@ -50,11 +50,11 @@ class PlatesPageTest {
 
   @Test
   void writesDatesAsTheReaderDoes(@Served(Content.DRYING) RunningSite site) {
-    assertThat(site.get("/notebook", "Accept-Language", "de-DE,de;q=0.9").body())
+    assertThat(site.get("/trials", "Accept-Language", "de-DE,de;q=0.9").body())
         .contains("19.04.2026, 10:00");
-    assertThat(site.get("/notebook", "Accept-Language", "en-US").body())
+    assertThat(site.get("/trials", "Accept-Language", "en-US").body())
         .contains("Apr 19, 2026, 10:00");
-    assertThat(site.get("/notebook", "Accept-Language", "%%%").body())
+    assertThat(site.get("/trials", "Accept-Language", "%%%").body())
         .as("with a garbled wish, the machine's own: " + Locale.getDefault())
         .contains("2026");
   }

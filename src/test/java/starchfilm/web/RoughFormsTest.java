@@ -102,7 +102,7 @@ class RoughFormsTest {
   /** Every form of every page that can be reached, its fields with what stands in them. */
   private static Set<Form> forms(RunningSite site) {
     Set<Form> forms = new LinkedHashSet<>();
-    Set<String> seen = new LinkedHashSet<>(List.of("/", "/notebook"));
+    Set<String> seen = new LinkedHashSet<>(List.of("/", "/trials"));
     Deque<String> open = new ArrayDeque<>(seen);
     while (!open.isEmpty() && seen.size() < 60) {
       HttpResponse<String> page = site.getMade(open.pop());

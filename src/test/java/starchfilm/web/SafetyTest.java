@@ -30,7 +30,7 @@ class SafetyTest {
   void refusesANameThatIsNotOurs(String host) throws IOException {
     String answer =
         site.raw(
-            "GET /notebook HTTP/1.1\r\nHost: "
+            "GET /trials HTTP/1.1\r\nHost: "
                 + host.replace("PORT", String.valueOf(site.port()))
                 + "\r\nConnection: close\r\n\r\n");
 
@@ -41,9 +41,9 @@ class SafetyTest {
   void refusesARequestWithoutHostOrWithTwo() throws IOException {
     String own = "Host: 127.0.0.1:" + site.port() + "\r\n";
 
-    assertThat(site.raw("GET /notebook HTTP/1.1\r\nConnection: close\r\n\r\n"))
+    assertThat(site.raw("GET /trials HTTP/1.1\r\nConnection: close\r\n\r\n"))
         .startsWith("HTTP/1.1 421");
-    assertThat(site.raw("GET /notebook HTTP/1.1\r\n" + own + own + "Connection: close\r\n\r\n"))
+    assertThat(site.raw("GET /trials HTTP/1.1\r\n" + own + own + "Connection: close\r\n\r\n"))
         .startsWith("HTTP/1.1 421");
   }
 
@@ -52,7 +52,7 @@ class SafetyTest {
   void knowsItsOwnNames(String name) throws IOException {
     String answer =
         site.raw(
-            "GET /notebook HTTP/1.1\r\nHost: "
+            "GET /trials HTTP/1.1\r\nHost: "
                 + name
                 + ":"
                 + site.port()
@@ -68,14 +68,14 @@ class SafetyTest {
         site.postBare("/stop", List.of("Origin", origin), "token", site.token());
 
     assertThat(answer.statusCode()).isEqualTo(403);
-    assertThat(answer.body()).contains("Another site tried to change this notebook");
+    assertThat(answer.body()).contains("Another site tried to change these trials");
   }
 
   @Test
   void refusesAFormWithoutOrWithAWrongToken() {
     assertThat(site.postBare("/stop", List.of()).statusCode()).isEqualTo(403);
     assertThat(site.postBare("/stop", List.of(), "token", "guess").statusCode()).isEqualTo(403);
-    assertThat(site.get("/notebook").statusCode()).as("still running").isEqualTo(200);
+    assertThat(site.get("/trials").statusCode()).as("still running").isEqualTo(200);
   }
 
   @Test
@@ -93,19 +93,18 @@ class SafetyTest {
   @Test
   void letsAnotherSiteLinkHereButNotLoadFromHere() {
     assertThat(
-            site.get("/notebook", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "navigate")
+            site.get("/trials", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "navigate")
                 .statusCode())
         .isEqualTo(200);
     assertThat(
-            site.get("/notebook", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "no-cors")
+            site.get("/trials", "Sec-Fetch-Site", "cross-site", "Sec-Fetch-Mode", "no-cors")
                 .statusCode())
         .isEqualTo(403);
   }
 
   @Test
   void carriesTheSafetyHeadersOnEveryAnswer() {
-    for (String path :
-        List.of("/", "/notebook", "/compare", "/compare/page", "/nowhere", "/stop")) {
+    for (String path : List.of("/", "/trials", "/compare", "/compare/page", "/nowhere", "/stop")) {
       HttpResponse<String> answer = site.get(path);
 
       assertThat(answer.headers().firstValue("Content-Security-Policy").orElse(""))
@@ -222,12 +221,12 @@ class SafetyTest {
 
   @Test
   void answersOnlyWholePathsAndTheirMethods() {
-    assertThat(site.get("/notebook/").statusCode()).isEqualTo(404);
+    assertThat(site.get("/trials/").statusCode()).isEqualTo(404);
     assertThat(site.get("/stop").statusCode()).isEqualTo(405);
-    assertThat(site.post("/notebook").statusCode()).isEqualTo(405);
+    assertThat(site.post("/trials").statusCode()).isEqualTo(405);
     assertThat(
             site.send(
-                    HttpRequest.newBuilder(site.uri("/notebook"))
+                    HttpRequest.newBuilder(site.uri("/trials"))
                         .method("DELETE", HttpRequest.BodyPublishers.noBody()))
                 .statusCode())
         .isEqualTo(405);

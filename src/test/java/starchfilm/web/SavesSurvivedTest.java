@@ -71,7 +71,7 @@ class SavesSurvivedTest {
 
   private void killWhileItStarts(Random random) throws Exception {
     Process program =
-        OwnJava.of("starchfilm.cli.Main", "serve", folder.toString(), "--no-open").start();
+        OwnJava.of("starchfilm.cli.Main", "open", folder.toString(), "--no-open").start();
     Thread.sleep(random.nextInt(900));
     program.destroyForcibly().waitFor();
   }
@@ -95,7 +95,7 @@ class SavesSurvivedTest {
 
   /** Every page is there, and a form left open since before the kill changes nothing. */
   private String opensAgain(Visitor visitor, String lastToken) throws IOException {
-    String notebook = visitor.get("/notebook").body();
+    String notebook = visitor.get("/trials").body();
     assertThat(notebook).contains("On the shelf").doesNotContain("could not be read");
     for (String page : List.of("/trial?file=" + BusyReaders.FILE, "/plates", "/learnt")) {
       assertThat(visitor.get(page).statusCode()).as(page).isEqualTo(200);

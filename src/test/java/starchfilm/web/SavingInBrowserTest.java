@@ -117,7 +117,7 @@ class SavingInBrowserTest {
 
   @Test
   void whoStopsItIsToldThatAllIsSaved(Window window) throws InterruptedException {
-    window.open(site, "/notebook");
+    window.open(site, "/trials");
     window.fold("Stop starchfilm").click();
     window.send("Stop it now");
     window.awaitHeading("starchfilm has stopped");

@@ -27,7 +27,7 @@ public final class ServedPagesBenchmark {
   private static final int REQUESTS = 10_000;
   private static final List<String> PATHS =
       List.of(
-          "/notebook",
+          "/trials",
           "/plates",
           "/compare",
           "/trial?file=4-blend.json",
@@ -77,7 +77,7 @@ public final class ServedPagesBenchmark {
     for (int i = 0; i < STARTS; i++) {
       long start = System.nanoTime();
       try (ServedProgram program = ServedProgram.start(jar, folder)) {
-        requireFound(program.status("/notebook"));
+        requireFound(program.status("/trials"));
         starts[i] = (System.nanoTime() - start) / 1e6;
       }
     }

@@ -22,7 +22,7 @@ class SharingTest {
       String address = site.addressesForOthers().get(0);
       String key = site.keys().get(0);
 
-      assertThat(from(site, address + "notebook", "").statusCode()).isEqualTo(401);
+      assertThat(from(site, address + "trials", "").statusCode()).isEqualTo(401);
       assertThat(from(site, address + "?key=wrong", "").statusCode()).isEqualTo(401);
 
       HttpResponse<String> let = from(site, address + "?key=" + key, "");
@@ -31,10 +31,10 @@ class SharingTest {
       assertThat(cookie).contains("HttpOnly").contains("SameSite=Strict");
       String device = cookie.split(";", 2)[0];
 
-      assertThat(from(site, address + "notebook", device).statusCode()).isEqualTo(200);
+      assertThat(from(site, address + "trials", device).statusCode()).isEqualTo(200);
       assertThat(from(site, address + "?key=" + key, "").statusCode()).isEqualTo(401);
       assertThat(site.keys()).hasSize(2).doesNotHaveDuplicates();
-      assertThat(site.get("/notebook").statusCode()).as("this machine").isEqualTo(200);
+      assertThat(site.get("/trials").statusCode()).as("this machine").isEqualTo(200);
     }
   }
 

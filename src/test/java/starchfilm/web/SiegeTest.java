@@ -122,7 +122,7 @@ class SiegeTest {
       assertThat(answer.join().statusCode()).isIn(400, 503);
     }
     assertThat(answers.get(0).join().body()).contains("more than 2000 fields");
-    assertThat(site.get("/notebook").statusCode()).isEqualTo(200);
+    assertThat(site.get("/trials").statusCode()).isEqualTo(200);
   }
 
   @Test
@@ -160,7 +160,7 @@ class SiegeTest {
         slow.add(socket);
       }
       CompletableFuture<HttpResponse<String>> owner =
-          CompletableFuture.supplyAsync(() -> site.get("/notebook"));
+          CompletableFuture.supplyAsync(() -> site.get("/trials"));
       int cutOff = 0;
       while (cutOff < MORE_THAN_THREADS) {
         for (Socket socket : List.copyOf(slow)) {

@@ -264,13 +264,13 @@ class TrialPageTest {
       String token = other.token();
       Files.delete(moved);
       assertThat(other.get("/trial?file=" + DryingTrial.FILE).body())
-          .contains("There is no trial file of this name in the notebook any more");
+          .contains("There is no trial file of this name in this folder any more");
       Files.delete(other.folder());
 
-      for (String path : List.of("/", "/notebook", "/plates", "/compare", "/trial?file=a.json")) {
+      for (String path : List.of("/", "/trials", "/plates", "/compare", "/trial?file=a.json")) {
         HttpResponse<String> answer = other.get(path);
         assertThat(answer.statusCode()).as(path).isEqualTo(503);
-        assertThat(answer.body()).contains("folder is not there any more");
+        assertThat(answer.body()).contains("The folder of the trials is not there any more");
       }
       assertThat(
               other
@@ -287,7 +287,7 @@ class TrialPageTest {
     HttpResponse<String> answer = site.get("/trial?file=broken.json");
 
     assertThat(answer.body()).contains("This file cannot be read").contains("recipe");
-    assertThat(site.get("/notebook").body())
+    assertThat(site.get("/trials").body())
         .contains("Files that could not be read")
         .contains("broken.json");
   }

@@ -74,7 +74,7 @@ final class Visitor {
 
   /** What a page hides in its forms. */
   String token() {
-    return hidden(get("/notebook").body(), "token");
+    return hidden(get("/trials").body(), "token");
   }
 
   static String hidden(String page, String field) {

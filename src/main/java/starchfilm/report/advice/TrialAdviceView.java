@@ -72,7 +72,7 @@ public record TrialAdviceView(
         diagnosis.suspicions().stream().map(TrialAdviceView::cause).toList(),
         diagnosis.notNoted().isEmpty()
             ? ""
-            : "The notebook does not tell "
+            : "The trials do not tell "
                 + PlainWords.list(diagnosis.notNoted())
                 + "; note it next time.");
   }

@@ -68,10 +68,10 @@ final class Guard {
     if (host.size() != 1 || !hosts.contains(host.get(0).toLowerCase(Locale.ROOT))) {
       throw new HttpError(
           421,
-          "This notebook is not known by that name. Use the address printed where it was started.");
+          "These pages are not known by that name. Use the address printed where it was started.");
     }
     if (isOtherSite(headers) && !"navigate".equals(headers.getFirst("Sec-Fetch-Mode"))) {
-      throw new HttpError(403, "Another site may not use this notebook.");
+      throw new HttpError(403, "Another site may not use these pages.");
     }
     if (exchange.getRemoteAddress().getAddress().isLoopbackAddress()) {
       return known(exchange)
@@ -99,7 +99,7 @@ final class Guard {
     boolean hidden = "null".equals(origin) && "same-origin".equals(headers.getFirst(FROM));
     boolean foreign = origin != null && !hidden && !isOwn(origin);
     if (foreign || isOtherSite(headers)) {
-      throw new HttpError(403, "Another site tried to change this notebook; nothing was changed.");
+      throw new HttpError(403, "Another site tried to change these trials; nothing was changed.");
     }
   }
 
@@ -131,7 +131,7 @@ final class Guard {
 
   private Admission admitDevice(HttpExchange exchange) {
     if (key.isEmpty()) {
-      throw new HttpError(403, "This notebook is not shared.");
+      throw new HttpError(403, "These pages are not shared.");
     }
     Optional<String> device = known(exchange).filter(key.get()::knows).findFirst();
     if (device.isPresent()) {
@@ -145,7 +145,7 @@ final class Guard {
                 () ->
                     new HttpError(
                         401,
-                        "This notebook lets in no one without its key. Open the address printed"
+                        "These pages let in no one without its key. Open the address printed"
                             + " where it was started; each key works once."));
     return new Admission(let, Optional.of(cookie(let) + "; SameSite=Strict"), true);
   }

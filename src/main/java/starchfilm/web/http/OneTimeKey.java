@@ -44,8 +44,7 @@ final class OneTimeKey {
     }
     if (devices.size() >= MOST_DEVICES) {
       throw new HttpError(
-          403,
-          MOST_DEVICES + " devices share this notebook already; start it anew to let in more.");
+          403, MOST_DEVICES + " devices share these trials already; start it anew to let in more.");
     }
     String device = Secret.ofMachine();
     devices.add(device);

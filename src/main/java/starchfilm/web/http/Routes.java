@@ -73,7 +73,7 @@ public final class Routes {
     Map<String, Handler> answers = byPath.get(path);
     if (answers == null) {
       throw HttpError.notFound(
-          "There is no page of this name. The notebook has links to all pages.");
+          "There is no page of this name. The head of every page has links to all of them.");
     }
     Handler answer = answers.get(method.equals("HEAD") ? "GET" : method);
     if (answer == null) {

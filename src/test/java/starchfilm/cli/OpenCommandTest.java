@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class ServeCommandTest {
+class OpenCommandTest {
   @TempDir private Path folder;
 
   @Test
@@ -25,7 +25,7 @@ class ServeCommandTest {
     try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       Terminal terminal = new Terminal(folder);
 
-      int exit = terminal.run("serve", "--no-open", "--port", String.valueOf(taken.getLocalPort()));
+      int exit = terminal.run("open", "--no-open", "--port", String.valueOf(taken.getLocalPort()));
 
       assertThat(exit).isEqualTo(1);
       assertThat(terminal.err())
@@ -41,7 +41,7 @@ class ServeCommandTest {
   void servesUntilAPageStopsIt() throws Exception {
     Terminal terminal = new Terminal(folder);
     CompletableFuture<Integer> exit =
-        CompletableFuture.supplyAsync(() -> terminal.run("serve", "--no-open"));
+        CompletableFuture.supplyAsync(() -> terminal.run("open", "--no-open"));
     Pattern address = Pattern.compile("http://\\S+/");
     while (!terminal.out().contains("Ctrl+C") && !exit.isDone()) {
       Thread.sleep(20);
@@ -51,7 +51,7 @@ class ServeCommandTest {
     URI page = URI.create(said.group());
 
     // The token is the visitor's own, whom a cookie tells from others.
-    HttpResponse<String> notebook = asked(HttpRequest.newBuilder(page.resolve("notebook")));
+    HttpResponse<String> notebook = asked(HttpRequest.newBuilder(page.resolve("trials")));
     String cookie = notebook.headers().firstValue("Set-Cookie").orElseThrow().split(";")[0];
     String token = notebook.body().replaceFirst("(?s).*?name=\"token\" value=\"([^\"]*).*", "$1");
     asked(
@@ -75,15 +75,27 @@ class ServeCommandTest {
   void refusesAPortThatIsNone() {
     Terminal terminal = new Terminal(folder);
 
-    assertThat(terminal.run("serve", "--no-open", "--port", "70000")).isEqualTo(2);
+    assertThat(terminal.run("open", "--no-open", "--port", "70000")).isEqualTo(2);
     assertThat(terminal.err()).contains("70000 given, allowed 1 to 65535");
+  }
+
+  @Test
+  void answersToItsOldNameInThisVersion() {
+    Terminal terminal = new Terminal(folder);
+
+    assertThat(terminal.run("serve", "--no-open", "no-such-folder")).isEqualTo(2);
+    assertThat(terminal.err())
+        .contains("this command is called open now")
+        .contains("no-such-folder: there is no such folder");
+    terminal.run("--help");
+    assertThat(terminal.out()).contains("  open ").doesNotContain("  serve ");
   }
 
   @Test
   void refusesAFolderThatIsNotThere() {
     Terminal terminal = new Terminal(folder);
 
-    assertThat(terminal.run("serve", "--no-open", "no-such-folder")).isEqualTo(2);
+    assertThat(terminal.run("open", "--no-open", "no-such-folder")).isEqualTo(2);
     assertThat(terminal.err()).contains("no-such-folder: there is no such folder");
   }
 }

@@ -10,16 +10,16 @@ import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
-/** <em>The notebook</em>: every trial of the folder, and what is wrong with the files of others. */
-final class NotebookPage {
+/** <em>Trials</em>: every trial of the folder, and what is wrong with the files of others. */
+final class TrialsPage {
   private final PageContext desk;
 
-  NotebookPage(PageContext desk) {
+  TrialsPage(PageContext desk) {
     this.desk = desk;
   }
 
   void addTo(Routes.Table table) {
-    table.read("/", this::first).read("/notebook", this::list);
+    table.read("/", this::first).read("/trials", this::list).read("/notebook", this::list);
   }
 
   /** Whoever has a plate drying wants to see it first. */
@@ -27,7 +27,7 @@ final class NotebookPage {
     LocalDateTime now = desk.now();
     boolean drying =
         desk.folder().read().trials().stream().anyMatch(t -> Stage.of(t, now) == Stage.DRYING);
-    return Response.seeOther(drying ? "/plates" : "/notebook");
+    return Response.seeOther(drying ? "/plates" : "/trials");
   }
 
   private Response list(Request request) {
@@ -37,8 +37,8 @@ final class NotebookPage {
             .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
             .toList();
     return desk.page(
-        "notebook",
-        "notebook",
+        "trials",
+        "trials",
         Map.of(
             "rows",
             rows,
