@@ -77,22 +77,14 @@ public record AssayRequest(
           RecoveryRecord.CRUDE,
           RecoveryRecord.ACID);
 
+  /** What is written of a reading, whatever it was made with. */
+  public static final List<Field> READING = JarReadings.FIELDS;
+
   private static final double ROOM_K = 293.15;
 
   /** Copies the list. */
   public AssayRequest {
     assumptions = List.copyOf(assumptions);
-  }
-
-  /**
-   * What is written of one kind of reading.
-   *
-   * @param key the input that asks for it, or for its first part, up to a line: density, bottle,
-   *     sample or index
-   * @return its fields; empty for no such reading
-   */
-  public static List<Field> reading(String key) {
-    return JarReadings.of(key);
   }
 
   /**

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.jar.assay.DensityReading;
 import starchfilm.jar.assay.JarReading;
@@ -69,15 +68,6 @@ final class JarReadings {
       Pattern.compile("([0-9]+(?:[.,][0-9]+)?)\\s*(g/ml|g/cm3|kg/l|kg/m3|)");
 
   private JarReadings() {}
-
-  /** The fields of the reading whose first input has this name, up to a line. */
-  static List<Field> of(String key) {
-    return Stream.of(KINDS)
-        .filter(kind -> kind.parts().get(0).key().split("_", 2)[0].equals(key))
-        .findFirst()
-        .map(kind -> List.of(kind, AT))
-        .orElse(List.of());
-  }
 
   static boolean isWritten(EntryReader in) {
     return FIELDS.stream().anyMatch(in::has);

@@ -49,9 +49,10 @@ final class JarPage {
     try {
       AssayRequest jar = AssayRequest.read(entries(form));
       Assay assay = jar.answer();
-      values.put("sheet", AssaySheet.of(assay));
+      AssaySheet sheet = AssaySheet.of(assay);
+      values.put("sheet", sheet);
       values.put("assumptions", jar.assumptions());
-      values.put("asked", asked(form));
+      values.put("asked", asked(form, sheet));
       values.put(
           "planAddress", assay.content().map(content -> planAddress(assay, content)).orElse(""));
     } catch (RefusedRequestException e) {
@@ -61,7 +62,9 @@ final class JarPage {
     return desk.page("jar", "jar", values);
   }
 
-  /** Choices of the form say which of its fields are meant. */
+  /**
+   * The origin says which fields are meant; a reading is what is typed, whatever it was made with.
+   */
   private static FormEntries entries(Fields form) {
     List<Field> jar =
         switch (form.text("origin")) {
@@ -69,12 +72,12 @@ final class JarPage {
           case "recorded" -> AssayRequest.RECORDED;
           default -> AssayRequest.MEASURED;
         };
-    List<Field> reading = AssayRequest.reading(form.text("reading"));
-    return new FormEntries(form, field -> jar.contains(field) || reading.contains(field));
+    return new FormEntries(
+        form, field -> jar.contains(field) || AssayRequest.READING.contains(field));
   }
 
-  /** What was asked, in a line. */
-  private static String asked(Fields form) {
+  /** What was asked and what it comes to, in a line. */
+  private static String asked(Fields form, AssaySheet sheet) {
     String origin =
         switch (form.text("origin")) {
           case "recorded" -> "recovered as noted";
@@ -84,14 +87,15 @@ final class JarPage {
         };
     String label = form.text("label");
     String reading =
-        switch (form.text("reading")) {
-          case "density" -> ", read with a hydrometer";
-          case "bottle" -> ", a bottle weighed";
-          case "sample" -> ", a volume weighed";
-          case "index" -> ", read with a refractometer";
-          default -> "";
-        };
+        form.has("density")
+            ? ", read with a hydrometer"
+            : form.has("bottle_sample")
+                ? ", a bottle weighed"
+                : form.has("sample_mass")
+                    ? ", a volume weighed"
+                    : form.has("index") ? ", read with a refractometer" : "";
     return FormEntries.withUnit(form.text("amount"), "g")
+        + (sheet.glycerol().isEmpty() ? "" : ", about " + sheet.glycerol() + " %")
         + ", "
         + origin
         + (origin.equals("bought") && !label.isEmpty()

@@ -113,6 +113,20 @@ class JarAndWishesTest {
   }
 
   @Test
+  void theInstrumentIsTheOneThatWasTypedInto() {
+    Document answer =
+        Jsoup.parse(site.get("/jar?amount=350&origin=recovered&density=1.19+g/ml&at=20").body());
+
+    assertThat(answer.select(".answer .headline").text())
+        .matches("About [0-9]+ % is glycerol \\([0-9]+–[0-9]+\\): [0-9]+ g of it in the jar .*");
+    assertThat(answer.select(".asked summary").text())
+        .contains("350 g, about")
+        .contains("read with a hydrometer");
+    assertThat(site.get("/jar?amount=350&origin=unknown&density=1.19&index=1.44&at=20").body())
+        .contains("More than one reading given");
+  }
+
+  @Test
   void aMilkyJarIsNotReadOnThePageEither() {
     HttpResponse<String> answer =
         site.get("/jar?amount=500&origin=unknown&reading=density&density=1.2&at=20&looks=milky");

@@ -16,6 +16,9 @@ import starchfilm.report.caution.Cautions;
 /**
  * What is in a jar, in the reader's units.
  *
+ * @param sentence the answer; empty where there is none
+ * @param glycerol its share (%), as a figure; empty where there is no answer
+ * @param picture the jar's parts side by side; none where there is no answer
  * @param rows the parts, each with its range
  * @param withheld why there are no rows; empty where there are
  * @param salt what the jar's salt does to a film, in a sentence
@@ -25,6 +28,9 @@ import starchfilm.report.caution.Cautions;
  * @param sources where the figures come from
  */
 public record AssaySheet(
+    String sentence,
+    String glycerol,
+    List<Part> picture,
     List<Row> rows,
     String withheld,
     String salt,
@@ -32,7 +38,11 @@ public record AssaySheet(
     List<String> remarks,
     List<Caution> cautions,
     List<String> sources) {
-  private static final int FIGURES = 3;
+  /** A figure is told in steps of which its range holds at least this many. */
+  private static final double STEPS_A_RANGE = 5;
+
+  /** Narrower parts hold no word. */
+  private static final double LABELLED_FROM = 0.12;
 
   /** No film is cast with more glycerol than starch. */
   private static final double MOST_USED = 1;
@@ -48,8 +58,22 @@ public record AssaySheet(
    */
   public record Row(String what, String middle, String unit, String low, String high) {}
 
+  /**
+   * A part in the picture of the jar, as per cent of its width.
+   *
+   * @param kind what it is: glycerol, water or salt
+   * @param from where it begins
+   * @param width how wide it is
+   * @param label its word; empty where it is too narrow
+   * @param low where its end may lie at least
+   * @param high where its end may lie at most
+   */
+  public record Part(
+      String kind, String from, String width, String label, String low, String high) {}
+
   /** Copies the lists. */
   public AssaySheet {
+    picture = List.copyOf(picture);
     rows = List.copyOf(rows);
     saltLimits = List.copyOf(saltLimits);
     remarks = List.copyOf(remarks);
@@ -67,6 +91,9 @@ public record AssaySheet(
     Optional<SaltAdvice> advice = assay.saltAdvice();
     double salt = assay.content().map(content -> content.stays().high()).orElse(0.0);
     return new AssaySheet(
+        assay.content().map(AssaySheet::sentence).orElse(""),
+        assay.content().map(content -> figures(content.glycerol().times(100)).get(1)).orElse(""),
+        assay.content().map(AssaySheet::picture).orElse(List.of()),
         assay.content().map(content -> rows(assay, content)).orElse(List.of()),
         assay.withheld().orElse(""),
         advice.map(found -> salt(found, salt)).orElse(""),
@@ -87,13 +114,74 @@ public record AssaySheet(
         row("salt, soap", content.stays().times(100), "%"));
   }
 
+  private static String sentence(JarContent content) {
+    List<String> share = figures(content.glycerol().times(100));
+    List<String> grams = figures(content.pureGlycerolKg().times(1000));
+    return "About "
+        + share.get(1)
+        + " % is glycerol ("
+        + range(share)
+        + "): "
+        + grams.get(1)
+        + " g of it in the jar ("
+        + range(grams)
+        + ").";
+  }
+
+  private static String range(List<String> figures) {
+    return figures.get(0).equals(figures.get(2))
+        ? "known that closely"
+        : figures.get(0) + "\u2013" + figures.get(2);
+  }
+
+  /** The middles of the parts fill the width; the first ends within the range of its glycerol. */
+  private static List<Part> picture(JarContent content) {
+    double glycerol = content.glycerol().middle();
+    double salt = content.stays().middle();
+    double water = Math.max(0, 1 - glycerol - salt);
+    List<Part> parts = new ArrayList<>();
+    parts.add(
+        new Part(
+            "glycerol",
+            "0%",
+            percent(glycerol),
+            glycerol >= LABELLED_FROM ? "glycerol" : "",
+            percent(content.glycerol().low()),
+            percent(content.glycerol().high() - content.glycerol().low())));
+    parts.add(
+        new Part(
+            "water",
+            percent(glycerol),
+            percent(water),
+            water >= LABELLED_FROM ? "water" : "",
+            "",
+            ""));
+    parts.add(
+        new Part(
+            "salt", percent(1 - salt), percent(salt), salt >= LABELLED_FROM ? "salt" : "", "", ""));
+    return parts;
+  }
+
+  private static String percent(double share) {
+    return Figures.of(100 * share, 4) + "%";
+  }
+
   private static Row row(String what, Band band, String unit) {
-    return new Row(
-        what,
-        Figures.of(band.middle(), FIGURES),
-        unit,
-        Figures.of(band.low(), FIGURES),
-        Figures.of(band.high(), FIGURES));
+    List<String> figures = figures(band);
+    return new Row(what, figures.get(1), unit, figures.get(0), figures.get(2));
+  }
+
+  /** Low end, middle and high end, with as many digits as the range deserves. */
+  private static List<String> figures(Band band) {
+    double step =
+        Math.pow(
+            10, Math.floor(Math.log10(Math.max(1e-3, (band.high() - band.low()) / STEPS_A_RANGE))));
+    return List.of(
+        rounded(band.low(), step), rounded(band.middle(), step), rounded(band.high(), step));
+  }
+
+  private static String rounded(double value, double step) {
+    return Figures.of(Math.round(value / step) * step, 6);
   }
 
   private static String salt(SaltAdvice advice, double salt) {
