@@ -60,8 +60,8 @@ class HouseArrowsTest {
       files.roomlog        casting files.findings files.json
       files.notebook       material.ingredient material.recipe material.air casting casting.trial \
                            files.json files.amount files.findings files.roomlog
-      files.saving         material.recipe casting casting.trial files.json files.amount \
-                           files.findings files.notebook
+      files.saving         material.ingredient material.recipe material.air casting casting.trial files.json \
+                           files.amount files.findings files.notebook
       forecast             material.recipe film film.risk casting drying drying.uncertainty \
                            casting.trial
       learning.summary     material.ingredient film drying.uncertainty
@@ -77,7 +77,8 @@ class HouseArrowsTest {
                            change files.json
       request              material.ingredient material.recipe material.air casting casting.trial \
                            jar.assay jar.reagent jar.recovery files.amount files.findings \
-                           files.json files.notebook files.roomlog film learning planning
+                           files.json files.notebook files.roomlog files.saving film change \
+                           learning planning
       """
           .lines()
           .map(line -> List.of(line.split(" +")))

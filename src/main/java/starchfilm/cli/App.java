@@ -50,6 +50,7 @@ final class App implements Runnable {
           new Offered("compare", CompareCommand::new),
           new Offered("dry", DryCommand::of),
           new Offered("check", CheckCommand::new),
+          new Offered("new", NewCommand::of),
           new Offered("note", NoteCommand::new),
           new Offered("learn", LearnCommand::new),
           new Offered("plan", PlanCommand::of),

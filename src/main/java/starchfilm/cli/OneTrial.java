@@ -4,14 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.FirstFaults;
-import starchfilm.files.json.FileText;
-import starchfilm.files.json.Located;
-import starchfilm.files.json.LocatedReader;
-import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.Notebook;
-import starchfilm.files.notebook.TrialReader;
 import starchfilm.request.Entries;
 import starchfilm.request.TrialQuestion;
 
@@ -51,15 +45,10 @@ final class OneTrial {
       throw CommandFailure.wrongInput(
           command + " takes one trial, and " + file + " holds " + notebook.trials().size() + ".");
     }
-    Trial trial = notebook.trials().get(0);
-    try {
-      String text = FileText.utf8(FileText.bytes(trial.file(), TrialReader.MAX_BYTES));
-      if (new LocatedReader().read(text) instanceof Located.ObjectValue fields) {
-        return Optional.of(new TrialQuestion.Base(trial, fields));
-      }
-    } catch (UnreadableFileException changed) {
-      // Told below: it was sound a moment ago.
+    Optional<TrialQuestion.Base> base = TrialQuestion.Base.of(notebook.trials().get(0));
+    if (base.isEmpty()) {
+      throw CommandFailure.wrongInput(file + ": changed while it was read; try again.");
     }
-    throw CommandFailure.wrongInput(file + ": changed while it was read; try again.");
+    return base;
   }
 }

@@ -53,7 +53,8 @@ public record ThicknessQuestion(
     EntryReader in = new EntryReader(entries);
     in.require(BY, "when it must be dry, such as 5d");
     double byS = in.one(BY, typed -> WrittenDate.secondsFromNow(typed, clock), Double.NaN);
-    Optional<Trial> trial = TrialQuestion.read(in, base, folder, clock);
+    Optional<Trial> trial =
+        TrialQuestion.read(in, base, folder, clock).map(TrialQuestion.Base::trial);
     trial.stream()
         .flatMap(read -> read.notRecorded().stream())
         .filter(gap -> !gap.field().equals("pour.wet_thickness_mm"))

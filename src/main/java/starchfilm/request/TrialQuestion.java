@@ -23,6 +23,7 @@ import starchfilm.files.amount.TypedNumber;
 import starchfilm.files.amount.WeighedSoFar;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.json.FileText;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ListValue;
 import starchfilm.files.json.Located.NumberValue;
@@ -30,6 +31,8 @@ import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.json.Located.WordValue;
+import starchfilm.files.json.LocatedReader;
+import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.material.air.AirState;
@@ -43,26 +46,24 @@ import starchfilm.material.air.AirState;
  *     does not record is in the trial
  */
 public record TrialQuestion(Trial trial, List<String> assumptions) {
-  private static final Field STARCH =
+  static final Field STARCH =
       Field.option(
               "--starch",
               "KIND MASS",
               "A starch powder and its mass, such as potato \"20 g\"; may be repeated.")
           .words(1, 2)
           .repeatable();
-  private static final Field GLYCEROL =
+  static final Field GLYCEROL =
       Field.option("--glycerol", "MASS", "Glycerol as weighed from the jar; \"0 g\" for none.");
-  private static final Field PURITY =
+  static final Field PURITY =
       Field.option("--purity", "SHARE", "Glycerol in the jar, such as 88 %%.");
-  private static final Field SALT =
+  static final Field SALT =
       Field.option("--salt", "SHARE", "Salt and soap in the jar, such as 3 %%.");
-  private static final Field VINEGAR =
-      Field.option("--vinegar", "MASS", "Vinegar; \"0 g\" for none.");
-  private static final Field ACIDITY =
+  static final Field VINEGAR = Field.option("--vinegar", "MASS", "Vinegar; \"0 g\" for none.");
+  static final Field ACIDITY =
       Field.option("--acidity", "SHARE", "Acid in the vinegar, as labelled.");
-  private static final Field WATER = Field.option("--water", "MASS", "Water poured in.");
-  private static final Field WET =
-      Field.option("--wet", "LENGTH", "Wet thickness, such as \"3 mm\".");
+  static final Field WATER = Field.option("--water", "MASS", "Water poured in.");
+  static final Field WET = Field.option("--wet", "LENGTH", "Wet thickness, such as \"3 mm\".");
   private static final Field UNEVEN =
       Field.option(
           "--uneven",
@@ -113,8 +114,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   private static final DryingPlace ANY =
       new DryingPlace(new ConstantRoom(new AirState(293.15, 0.5, 0.1)), OptionalDouble.empty());
 
-  private static final ObjectValue NOTHING =
-      new ObjectValue(new Place("", 1, 1), Map.of(), List.of());
+  /** A trial of which nothing is written yet. */
+  static final ObjectValue NOTHING = new ObjectValue(new Place("", 1, 1), Map.of(), List.of());
 
   /** Copies the list. */
   public TrialQuestion {
@@ -122,7 +123,24 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   }
 
   /** A trial file that was read and is sound. */
-  public record Base(Trial trial, ObjectValue fields) {}
+  public record Base(Trial trial, ObjectValue fields) {
+    /**
+     * A trial with the fields of its file.
+     *
+     * @param trial a trial that was read
+     * @return empty where its file was changed meanwhile
+     */
+    public static Optional<Base> of(Trial trial) {
+      try {
+        String text = FileText.utf8(FileText.bytes(trial.file(), TrialReader.MAX_BYTES));
+        return new LocatedReader().read(text) instanceof ObjectValue fields
+            ? Optional.of(new Base(trial, fields))
+            : Optional.empty();
+      } catch (UnreadableFileException changed) {
+        return Optional.empty();
+      }
+    }
+  }
 
   /**
    * Whether anything is written of the trial itself.
@@ -147,15 +165,16 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
    */
   public static TrialQuestion read(Entries entries, Optional<Base> base, Path folder, Clock clock) {
     EntryReader in = new EntryReader(entries);
-    Optional<Trial> trial = read(in, base, folder, clock);
-    return in.finished(() -> new TrialQuestion(trial.orElseThrow(), in.assumptions()));
+    Optional<Base> read = read(in, base, folder, clock);
+    return in.finished(() -> new TrialQuestion(read.orElseThrow().trial(), in.assumptions()));
   }
 
-  static Optional<Trial> read(EntryReader in, Optional<Base> base, Path folder, Clock clock) {
+  /** The trial, and its fields with what was written in them; plate and room are in the trial. */
+  static Optional<Base> read(EntryReader in, Optional<Base> base, Path folder, Clock clock) {
     boolean whatIf = RECIPE.stream().anyMatch(in::has) || WrittenPlace.isAnyWritten(in);
     if (base.isPresent() && !whatIf && !in.has(WEIGHED)) {
       in.requireWhole(FILM_ONLY, WEIGHED);
-      return base.map(Base::trial);
+      return base;
     }
     ObjectValue fields =
         base.map(Base::fields).orElseGet(() -> NOTHING.with("name", text("name", "as typed")));
@@ -163,7 +182,18 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       // What happened to the real plate says nothing about the one that is asked for.
       fields = fields.without("weighings", "faults", "pulls", "dry_thickness_um", "rating");
     }
-    fields = weighed(in, poured(in, recipe(in, fields)));
+    return over(in, fields, base.map(Base::trial), folder, clock);
+  }
+
+  /**
+   * A trial with what is written put over its fields.
+   *
+   * @param start its fields
+   * @param base the trial that a file says they are, where one does
+   */
+  static Optional<Base> over(
+      EntryReader in, ObjectValue start, Optional<Trial> base, Path folder, Clock clock) {
+    ObjectValue fields = weighed(in, poured(in, recipe(in, start)));
     Optional<Plate> plate = in.one(PLATE, typed -> WrittenPlates.parse(typed).one());
     if (plate.isPresent()) {
       fields = sized(fields, plate.get());
@@ -171,14 +201,17 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     Optional<Double> rimM = in.one(RIM, Quantities::lengthM);
     if (in.hasMistakes()) {
       WrittenPlace.read(
-          in, Optional.of(base.map(b -> b.trial().casting().place()).orElse(ANY)), folder, clock);
+          in, Optional.of(base.map(trial -> trial.casting().place()).orElse(ANY)), folder, clock);
       return Optional.empty();
     }
-    Path file = base.map(read -> read.trial().file()).orElse(folder.resolve("as-typed"));
+    Path file = base.map(Trial::file).orElse(folder.resolve("as-typed"));
     Findings findings = new Findings(base.isPresent() ? file.toString() : "as typed");
     Optional<Trial> trial = new TrialReader().read(fields, file, findings);
     findings.faults().forEach(fault -> in.refuse(sentence(fault, base.isPresent())));
-    return trial.flatMap(read -> placed(in, on(read, plate, rimM), folder, clock));
+    ObjectValue written = fields;
+    return trial
+        .flatMap(read -> placed(in, on(read, plate, rimM), folder, clock))
+        .map(placed -> new Base(placed, written));
   }
 
   /** A fault of a value that was typed is told by its option, and such a value has no line. */
@@ -327,6 +360,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         trial.file(),
         trial.name(),
         trial.invented(),
+        trial.from(),
         trial.pouredAt(),
         trial.recipe(),
         casting,
@@ -344,7 +378,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     };
   }
 
-  private static ObjectValue with(
+  static ObjectValue with(
       EntryReader in,
       ObjectValue trial,
       Field field,
@@ -358,15 +392,18 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** An amount in the unit of its field, its digits kept; it must have a unit of its own. */
   private static Located number(Field field, String unit, String typed, Consumer<String> check) {
     check.accept(typed);
-    BigDecimal value = TypedNumber.in(unit, typed);
+    return number(field, TypedNumber.in(unit, typed));
+  }
+
+  static Located number(Field field, BigDecimal value) {
     return new NumberValue(place(field), value.toPlainString(), value.doubleValue());
   }
 
-  private static double massKg(String typed) {
+  static double massKg(String typed) {
     return Quantities.massKg(typed).value();
   }
 
-  private static Located text(String path, String text) {
+  static Located text(String path, String text) {
     return new TextValue(new Place(path, 1, 1), text);
   }
 

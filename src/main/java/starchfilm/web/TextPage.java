@@ -9,11 +9,15 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import starchfilm.files.saving.ChangedMeanwhileException;
 import starchfilm.files.saving.FreshTrial;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
+import starchfilm.request.NewTrial;
+import starchfilm.request.RefusedRequestException;
+import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -115,8 +119,40 @@ final class TextPage {
   }
 
   private Response again(Request request) {
-    Path file = desk.folder().trialFile(request.posted().text(FILE));
-    return created(request.posted(), textOf(file).text());
+    Fields posted = request.posted();
+    Path earlier = desk.folder().trialFile(posted.text(FILE));
+    desk.folder().requireThere();
+    TrialQuestion.Base base =
+        desk.folder().read(List.of(earlier)).trials().stream()
+            .findFirst()
+            .flatMap(TrialQuestion.Base::of)
+            .orElseThrow(() -> new HttpError(422, "This trial has a fault; mend its text first."));
+    try {
+      NewTrial made =
+          NewTrial.read(
+              Optional.empty(),
+              new FormEntries(posted),
+              Optional.of(base),
+              desk.folder().root(),
+              desk.clock());
+      Path file = TrialFileText.create(desk.folder().root(), made.name(), made.text());
+      return begun(file, made.changed().isEmpty() ? "" : "Changed: " + made.changed() + ". ");
+    } catch (RefusedRequestException e) {
+      throw new HttpError(422, String.join(" ", FormEntries.why(e)));
+    } catch (NotWrittenException e) {
+      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
+    }
+  }
+
+  private Response begun(Path file, String changed) {
+    return Response.seeOther(
+        desk.said()
+            .on(
+                NotebookFolder.address("/trial", desk.folder().name(file)),
+                List.of(
+                    "Saved as a new trial. "
+                        + changed
+                        + "Note its pour as soon as it is poured.")));
   }
 
   private Response created(Fields posted, String from) {
@@ -128,11 +164,7 @@ final class TextPage {
       Path file =
           TrialFileText.create(
               desk.folder().root(), typedName.isEmpty() ? "trial" : typedName, text);
-      return Response.seeOther(
-          desk.said()
-              .on(
-                  NotebookFolder.address("/trial", desk.folder().name(file)),
-                  List.of("Saved as a new trial. Note its pour as soon as it is poured.")));
+      return begun(file, "");
     } catch (NotWrittenException e) {
       throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
     }

@@ -16,6 +16,7 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
 import starchfilm.report.words.Plural;
+import starchfilm.request.NewTrial;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -79,6 +80,7 @@ final class TrialPage {
     Trial trial = notebook.trials().get(0);
     values.put("row", TrialRow.of(trial, desk.folder(), desk.now(), request.locale()));
     values.put("stage", Stage.of(trial, desk.now()).name());
+    values.put("changes", NewTrial.changes());
     values.put("photos", photoNumbers(trial));
     values.put("forecastAddress", NotebookFolder.address(FORECAST, name));
     values.putAll(sheet(trial, patienceMs));

@@ -1,11 +1,19 @@
 package starchfilm.web;
 
+import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import starchfilm.casting.trial.Stage;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.TrialFileText;
+import starchfilm.request.NewTrial;
+import starchfilm.request.RefusedRequestException;
+import starchfilm.web.http.Fields;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -19,7 +27,11 @@ final class TrialsPage {
   }
 
   void addTo(Routes.Table table) {
-    table.read("/", this::first).read("/trials", this::list).read("/notebook", this::list);
+    table
+        .read("/", this::first)
+        .read("/trials", request -> list(200, request, Fields.NONE, List.of()))
+        .read("/notebook", request -> list(200, request, Fields.NONE, List.of()))
+        .send("/trial/cooked", this::cooked);
   }
 
   /** Whoever has a plate drying wants to see it first. */
@@ -30,16 +42,43 @@ final class TrialsPage {
     return Response.seeOther(drying ? "/plates" : "/trials");
   }
 
-  private Response list(Request request) {
+  /** A trial begun by typing what was cooked; a line that cannot be meant stays on the page. */
+  private Response cooked(Request request) {
+    Fields form = request.posted();
+    NotebookFolder folder = desk.folder();
+    folder.requireThere();
+    try {
+      NewTrial made =
+          NewTrial.read(
+              Optional.of(form.text("cooked")),
+              new FormEntries(form),
+              Optional.empty(),
+              folder.root(),
+              desk.clock());
+      Path file = TrialFileText.create(folder.root(), made.name(), made.text());
+      List<String> said = new ArrayList<>(List.of("Saved as a new trial."));
+      said.addAll(made.assumptions());
+      return Response.seeOther(
+          desk.said().on(NotebookFolder.address("/trial", folder.name(file)), said));
+    } catch (RefusedRequestException e) {
+      return list(422, request, form, FormEntries.why(e));
+    } catch (NotWrittenException e) {
+      return list(422, request, form, NoteDesk.sentences(e));
+    }
+  }
+
+  private Response list(int status, Request request, Fields form, List<String> why) {
     Notebook notebook = desk.folder().read();
     List<TrialRow> rows =
         notebook.trials().stream()
             .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
             .toList();
-    return desk.page(
-        "trials",
-        "trials",
+    Map<String, Object> values =
         Map.of(
+            "form",
+            form,
+            "why",
+            why,
             "rows",
             rows,
             "starters",
@@ -49,6 +88,7 @@ final class TrialsPage {
             "troubles",
             FileTrouble.of(notebook.faults(), desk.folder()),
             "remarks",
-            notebook.notices().stream().map(Notice::sentence).toList()));
+            notebook.notices().stream().map(Notice::sentence).toList());
+    return Response.page(status, desk.html("trials", "trials", values));
   }
 }

@@ -96,11 +96,53 @@ class TextPageTest {
   }
 
   @Test
+  void poursATrialAgainWithOneThingChanged() throws IOException {
+    Files.copy(Path.of("formulations/garden/4-blend.json"), site.folder().resolve("4-blend.json"));
+
+    String page =
+        followed(
+            site.post("/trial/again", "file", "4-blend.json", "name", "Thin", "but", "thinner"));
+
+    assertThat(page).contains("Changed: wet thickness 2.46 → 1.7 mm.");
+    assertThat(Files.readString(site.folder().resolve("thin.json")))
+        .contains("\"from\" : \"4-blend.json\"", "\"wet_thickness_mm\" : 1.7");
+  }
+
+  @Test
+  void startsATrialFromWhatWasCooked() throws IOException {
+    String page =
+        followed(
+            site.post(
+                "/trial/cooked",
+                "cooked",
+                "20 g potato, 6 g glycerol, 360 g water; 30x20cm glass, 3 mm; kitchen 20C,55%",
+                "name",
+                "Typed"));
+
+    assertThat(page).contains("Saved as a new trial.", "pour.paste_C as 60 °C");
+    assertThat(Files.readString(site.folder().resolve("typed.json"))).contains("\"kitchen\"");
+  }
+
+  @Test
+  void keepsALineThatIsNotUnderstoodOnThePage() {
+    HttpResponse<String> answer =
+        site.post("/trial/cooked", "cooked", "20 g potato; <b>hello</b>", "name", "");
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(answer.body())
+        .contains("&lt;b&gt;hello&lt;/b&gt;", "not understood, but", "20 g potato; &lt;b&gt;");
+  }
+
+  @Test
   void letsABrokenFileBeMended() throws IOException {
     Files.writeString(file, "{\"name\": ");
 
     assertThat(site.get("/trial?file=" + DryingTrial.FILE).body()).contains("Mend the file");
     assertThat(site.get("/trial/text?file=" + DryingTrial.FILE).body()).contains("<textarea");
+  }
+
+  private String followed(HttpResponse<String> answer) {
+    return site.get(answer.headers().firstValue("Location").orElseThrow()).body();
   }
 
   private String version() {

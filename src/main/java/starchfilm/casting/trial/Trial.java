@@ -14,6 +14,7 @@ import starchfilm.material.recipe.Recipe;
  * @param file the file it was read from
  * @param name what its maker calls it
  * @param invented true where the trial is made up as an example
+ * @param from the file of the trial it was made from, beside this one, if it was made from one
  * @param pouredAt when it was poured, by the clock on the wall, if noted
  * @param recipe what went into the pot, as weighed; the casting's paste is what came out
  * @param casting what was poured, on what, and where it dried
@@ -24,6 +25,7 @@ public record Trial(
     Path file,
     String name,
     boolean invented,
+    Optional<String> from,
     Optional<LocalDateTime> pouredAt,
     Recipe recipe,
     Casting casting,
@@ -31,6 +33,19 @@ public record Trial(
     List<NotRecorded> notRecorded) {
   /** Two clocks that are set by hand may be as far apart (s); judged, no source. */
   private static final double CLOCKS_APART_S = 600;
+
+  /** A trial that was made from no other. */
+  public Trial(
+      Path file,
+      String name,
+      boolean invented,
+      Optional<LocalDateTime> pouredAt,
+      Recipe recipe,
+      Casting casting,
+      Observations seen,
+      List<NotRecorded> notRecorded) {
+    this(file, name, invented, Optional.empty(), pouredAt, recipe, casting, seen, notRecorded);
+  }
 
   /** Copies the list. */
   public Trial {
@@ -52,7 +67,15 @@ public record Trial(
         seen.weighings().stream().filter(weighing -> weighing.timeS() <= latestS).toList();
     return past.size() == seen.weighings().size()
         ? this
-        : new Trial(file, name, false, pouredAt, recipe, casting, seen.with(past), notRecorded);
+        : new Trial(
+            file, name, false, from, pouredAt, recipe, casting, seen.with(past), notRecorded);
+  }
+
+  /** Whether it was made from another trial, which lies where its file says. */
+  public boolean isMadeFrom(Trial other) {
+    return from.map(name -> file.resolveSibling(name).normalize())
+        .filter(other.file().normalize()::equals)
+        .isPresent();
   }
 
   /**

@@ -135,6 +135,8 @@ public final class TrialReader {
   private static Optional<Trial> trial(ObjectReader section, Path file, Findings findings) {
     String name = PlainLine.of(section.text("name").orElse(baseName(file)));
     boolean invented = section.flag("invented").orElse(false);
+    Optional<String> from =
+        section.text("from").flatMap(other -> beside(section, file, other, findings));
     Optional<LocalDateTime> pouredAt = TimesReader.pouredAt(section, findings);
     OptionalDouble step = section.number("scale_g");
     Scale scale = new Scale(step);
@@ -175,6 +177,7 @@ public final class TrialReader {
             file,
             name,
             invented,
+            from,
             pouredAt,
             recipe.get(),
             Casting.of(recipe.get(), poured.plate(), poured.pour(), moved, place, use),
@@ -241,6 +244,12 @@ public final class TrialReader {
       }
     }
     return photos;
+  }
+
+  /** The trial it was made from may be gone or elsewhere by now; its name alone is kept. */
+  private static Optional<String> beside(
+      ObjectReader trial, Path file, String name, Findings findings) {
+    return BesideFile.find(file, name, trial.placeOf("from"), findings).map(found -> name);
   }
 
   private static String baseName(Path file) {

@@ -2,6 +2,7 @@ package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import starchfilm.files.json.Located.ObjectValue;
 
 /** A trial to be poured, made from another: the same recipe, pour and room, and no history. */
 public final class FreshTrial {
@@ -17,7 +18,11 @@ public final class FreshTrial {
           "faults",
           "rating",
           "remarks",
-          "photos");
+          "photos",
+          "from");
+
+  /** The room's log tells of another week; its name and the rest stay. */
+  private static final String ROOM_LOG = "room.log_csv";
 
   private FreshTrial() {}
 
@@ -37,12 +42,21 @@ public final class FreshTrial {
     return TrialTree.text(trial);
   }
 
+  /**
+   * The fields of a trial to be poured again.
+   *
+   * @param trial the fields of another
+   * @return the same without its history
+   */
+  public static ObjectValue of(ObjectValue trial) {
+    return trial.without(HISTORY.toArray(String[]::new)).without(ROOM_LOG);
+  }
+
   static ObjectNode withoutHistory(String text) throws NotWrittenException {
     ObjectNode trial = TrialTree.of(text);
     trial.remove(HISTORY);
-    // The room's log tells of another week; its name and the rest stay.
     if (trial.get("room") instanceof ObjectNode room) {
-      room.remove("log_csv");
+      room.remove(ROOM_LOG.substring(ROOM_LOG.indexOf('.') + 1));
     }
     return trial;
   }

@@ -5,12 +5,20 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import starchfilm.files.json.Located;
 
 /**
  * A trial file as a tree of JSON, to be taken apart. The digits stay as written: the last one says
@@ -43,6 +51,40 @@ public final class TrialTree {
     }
     throw NotWrittenException.because(
         Path.of("the file"), "a file that is no JSON object", "mend its text first");
+  }
+
+  /**
+   * The tree of fields that were read.
+   *
+   * @param trial the fields; sound numbers alone
+   * @return the same as a tree, digits and all
+   */
+  public static ObjectNode of(Located.ObjectValue trial) {
+    ObjectNode tree = JSON.createObjectNode();
+    trial.members().forEach((name, member) -> tree.set(name, node(member.value())));
+    return tree;
+  }
+
+  private static JsonNode node(Located value) {
+    if (value instanceof Located.ObjectValue object) {
+      return of(object);
+    }
+    if (value instanceof Located.ListValue list) {
+      ArrayNode entries = JSON.createArrayNode();
+      list.entries().forEach(entry -> entries.add(node(entry)));
+      return entries;
+    }
+    if (value instanceof Located.NumberValue number) {
+      return DecimalNode.valueOf(new BigDecimal(number.literal()));
+    }
+    if (value instanceof Located.WordValue word) {
+      return switch (word.word()) {
+        case TRUE -> BooleanNode.TRUE;
+        case FALSE -> BooleanNode.FALSE;
+        case NULL -> NullNode.instance;
+      };
+    }
+    return TextNode.valueOf(((Located.TextValue) value).text());
   }
 
   /**

@@ -38,7 +38,7 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
    * Advice on one trial.
    *
    * @param advice what may be behind its faults, and what to try next
-   * @param before held against the trial before, if there is one
+   * @param before held against the trial it was made from or else the one before, if there is one
    * @param best held against the best trial, if that is neither this one nor the one before
    */
   public record OfTrial(TrialAdvice advice, Optional<Against> before, Optional<Against> best) {}
@@ -78,7 +78,7 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
             .collect(
                 Collectors.toConcurrentMap(
                     index -> index,
-                    index -> ofTrial(adviser, trials, index, before(poured, index), best)));
+                    index -> ofTrial(adviser, trials, index, before(trials, poured, index), best)));
     return new Advised(over.join(), new HashMap<>(after), poured.size() - latest.size());
   }
 
@@ -91,9 +91,17 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
     }
   }
 
-  private static OptionalInt before(List<Integer> poured, int index) {
+  /** The trial it was made from; else the one poured before. */
+  private static OptionalInt before(List<TrialForecast> trials, List<Integer> poured, int index) {
+    Trial trial = trials.get(index).trial();
+    OptionalInt madeFrom =
+        IntStream.range(0, trials.size())
+            .filter(other -> other != index && trial.isMadeFrom(trials.get(other).trial()))
+            .findFirst();
     int place = poured.indexOf(index);
-    return place > 0 ? OptionalInt.of(poured.get(place - 1)) : OptionalInt.empty();
+    return madeFrom.isPresent()
+        ? madeFrom
+        : place > 0 ? OptionalInt.of(poured.get(place - 1)) : OptionalInt.empty();
   }
 
   private static OfTrial ofTrial(

@@ -1,0 +1,130 @@
+package starchfilm.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.TrialFileText;
+import starchfilm.request.NewTrial;
+import starchfilm.request.TrialQuestion;
+
+/** Starts a trial file. */
+@Command(
+    name = "new",
+    sortOptions = false,
+    customSynopsis = {
+      "starchfilm new \"WHAT YOU COOKED\" [more of the trial]",
+      "       starchfilm new --from TRIAL [--but CHANGE] [what to change in it]"
+    },
+    description = {
+      "Start a trial file from what you cooked, written in one line, or from an earlier trial.",
+      "",
+      "The line holds amounts, plate, when and where, in any order, with a semicolon or a comma and"
+          + " a blank between them. A trial from an earlier one keeps its recipe, pour and room,"
+          + " without its history, and remembers where it comes from: compare holds the two against"
+          + " each other."
+    },
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%nLine:%n",
+    footer = {
+      "",
+      "Examples:",
+      "  starchfilm new \"20 g potato, 6 g glycerol 88%%, 360 g water; 30x20cm glass, 3 mm;"
+          + " yesterday 18:30; kitchen 20C,55%%\"",
+      "  starchfilm new --from formulations/garden/4-blend.json --but thinner --in .",
+      "  starchfilm new --from formulations/garden/4-blend.json --wet 1.5mm --name \"Thin blend\""
+          + " --in .",
+      "",
+      "Exit codes: 0 done, 2 the trial cannot be or nothing could be written."
+    })
+final class NewCommand implements Callable<Integer> {
+  private final CommandContext surroundings;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(arity = "0..1", paramLabel = "LINE", description = "What you cooked.")
+  private @Nullable String line;
+
+  @Option(
+      names = "--from",
+      paramLabel = "TRIAL",
+      description = "The file of an earlier trial that is poured again.")
+  private @Nullable Path from;
+
+  @Option(
+      names = "--in",
+      paramLabel = "FOLDER",
+      description =
+          "Where the file goes; nothing is written over. Not given: beside the earlier trial, or"
+              + " here.")
+  private @Nullable Path in;
+
+  private NewCommand(CommandContext surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  static CommandLine of(CommandContext surroundings) {
+    return OptionEntries.on(new NewCommand(surroundings), NewTrial.SECTIONS);
+  }
+
+  @Override
+  public Integer call() {
+    OptionEntries entries = OptionEntries.of(spec);
+    if (line == null && from == null && !TrialQuestion.isWritten(entries)) {
+      throw CommandFailure.wrongInput(
+          "new needs what you cooked, such as \"20 g potato, 6 g glycerol, 360 g water; 30x20cm"
+              + " glass, 3 mm\", or an earlier trial with --from.");
+    }
+    Path home = home();
+    Path folder = surroundings.resolve(home);
+    if (!Files.isDirectory(folder)) {
+      throw CommandFailure.wrongInput(
+          "--in " + home + ": no folder of this name; make it first, or name another.");
+    }
+    Optional<TrialQuestion.Base> base =
+        from == null
+            ? Optional.empty()
+            : OneTrial.read(from, entries, "new", "an earlier trial", surroundings);
+    NewTrial made =
+        NewTrial.read(Optional.ofNullable(line), entries, base, folder, surroundings.clock());
+    try {
+      Path file = TrialFileText.create(folder, made.name(), made.text());
+      Stream.of(
+              List.of("Trial started: " + home.resolve(file.getFileName()) + "."),
+              made.changed().isEmpty()
+                  ? List.<String>of()
+                  : List.of("Changed: " + made.changed() + "."),
+              made.assumptions(),
+              List.of(
+                  made.trial().pouredAt().isEmpty()
+                      ? "Note its pour as soon as it is poured: starchfilm note "
+                          + home.resolve(file.getFileName())
+                          + " --poured now"
+                      : "When it is dry: starchfilm dry " + home.resolve(file.getFileName())))
+          .flatMap(List::stream)
+          .flatMap(sentence -> Paragraph.of(sentence, "", "  ").stream())
+          .forEach(surroundings.out()::println);
+    } catch (NotWrittenException e) {
+      throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
+    }
+    return ExitCodes.DONE;
+  }
+
+  private Path home() {
+    if (in != null) {
+      return in;
+    }
+    Path beside = from == null ? null : from.getParent();
+    return beside == null ? Path.of("") : beside;
+  }
+}

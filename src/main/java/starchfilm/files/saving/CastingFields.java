@@ -1,0 +1,136 @@
+package starchfilm.files.saving;
+
+import static starchfilm.numerics.units.Units.G_PER_KG;
+import static starchfilm.numerics.units.Units.MM_PER_M;
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.Optional;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.Plate;
+import starchfilm.casting.SwingingRoom;
+import starchfilm.files.notebook.FileWord;
+import starchfilm.material.air.AirState;
+import starchfilm.material.recipe.GlycerolPortion;
+import starchfilm.material.recipe.Recipe;
+import starchfilm.material.recipe.StarchPortion;
+import starchfilm.material.recipe.VinegarPortion;
+import starchfilm.numerics.evidence.Estimate;
+
+/** What is cast, as the fields of a trial file. */
+public final class CastingFields {
+  private static final JsonNodeFactory JSON = JsonNodeFactory.withExactBigDecimals(true);
+  private static final int DECIMALS = 6;
+
+  /** Half the width of a rectangle over its standard deviation. */
+  private static final double HALF_WIDTH = Math.sqrt(3);
+
+  private CastingFields() {}
+
+  /** What went into the pot. */
+  public static ObjectNode recipe(Recipe recipe) {
+    ObjectNode node = JSON.objectNode();
+    ArrayNode starches = node.putArray("starch");
+    for (StarchPortion portion : recipe.starches()) {
+      ObjectNode starch = starches.addObject();
+      starch.put("kind", portion.kind().tradeName());
+      put(starch, "mass_g", portion.massKg().value() * G_PER_KG);
+      put(starch, "moisture_pct", portion.moistureFraction().times(PERCENT_PER_UNIT));
+    }
+    GlycerolPortion glycerol = recipe.glycerol();
+    ObjectNode jar = node.putObject("glycerol");
+    put(jar, "mass_g", glycerol.massKg().value() * G_PER_KG);
+    put(jar, "purity_pct", glycerol.stock().glycerolFraction().times(PERCENT_PER_UNIT));
+    put(jar, "salt_pct", glycerol.stock().saltFraction().times(PERCENT_PER_UNIT));
+    jar.put("origin", FileWord.of(glycerol.stock().origin()));
+    VinegarPortion vinegar = recipe.vinegar();
+    if (vinegar.massKg().value() > 0) {
+      ObjectNode sour = node.putObject("vinegar");
+      put(sour, "mass_g", vinegar.massKg().value() * G_PER_KG);
+      put(sour, "acidity_pct", vinegar.acidityFraction().times(PERCENT_PER_UNIT));
+    }
+    put(node.putObject("water"), "mass_g", recipe.waterKg().value() * G_PER_KG);
+    return node;
+  }
+
+  /**
+   * Where it dries.
+   *
+   * @param place the place
+   * @param log the log of its room, where that has one
+   */
+  public static ObjectNode room(DryingPlace place, Optional<Path> log) {
+    ObjectNode node = JSON.objectNode();
+    if (!place.name().equals(DryingPlace.UNNAMED)) {
+      // So that what is poured there teaches of that room.
+      node.put("name", place.name());
+    }
+    AirState air = place.room().at(0);
+    put(node, "air_speed_m_per_s", air.speedMPerS());
+    if (log.isPresent()) {
+      node.put("log_csv", String.valueOf(log.get().getFileName()));
+    } else if (place.room() instanceof SwingingRoom swinging) {
+      double warmth = swinging.mean().temperatureK() - ZERO_CELSIUS_K;
+      double humidity = swinging.mean().relativeHumidity();
+      double warmer = swinging.temperatureHalfSwingK();
+      double damper = swinging.humidityHalfSwing();
+      ObjectNode swing = node.putObject("swing");
+      put(swing, "coolest_C", warmth - warmer);
+      put(swing, "warmest_C", warmth + warmer);
+      put(swing, "driest_rh_pct", (humidity - damper) * PERCENT_PER_UNIT);
+      put(swing, "dampest_rh_pct", (humidity + damper) * PERCENT_PER_UNIT);
+    } else {
+      put(node, "air_C", air.temperatureK() - ZERO_CELSIUS_K);
+      put(node, "rh_pct", air.relativeHumidity() * PERCENT_PER_UNIT);
+    }
+    place.benchTemperatureK().ifPresent(kelvin -> put(node, "bench_C", kelvin - ZERO_CELSIUS_K));
+    return node;
+  }
+
+  /**
+   * One plate, its rim as measured on the empty one; a casting's plate has what the pour leaves.
+   *
+   * @param plate the plate of a casting
+   * @param wetThicknessM how thick it is poured (m)
+   */
+  public static ObjectNode plate(Plate plate, double wetThicknessM) {
+    ObjectNode on = JSON.objectNode();
+    on.put("material", plate.material().tradeName());
+    put(on, "length_mm", plate.lengthM() * MM_PER_M);
+    put(on, "width_mm", plate.widthM() * MM_PER_M);
+    put(on, "thickness_mm", plate.thicknessM() * MM_PER_M);
+    if (plate.rimHeightM() > 0) {
+      double rimM = plate.rimHeightM() + wetThicknessM;
+      on.put("rim_height_mm", Math.round(rimM * MM_PER_M * 100) / 100.0);
+    }
+    return on;
+  }
+
+  /** A figure, or where it is uncertain the rectangle it lies in. */
+  public static void put(ObjectNode node, String key, Estimate estimate) {
+    double half = estimate.sd() * HALF_WIDTH;
+    if (half == 0) {
+      put(node, key, estimate.value());
+      return;
+    }
+    ObjectNode range = node.putObject(key);
+    put(range, "from", Math.max(0, estimate.value() - half));
+    put(
+        range,
+        "to",
+        key.endsWith("_pct") ? Math.min(100, estimate.value() + half) : estimate.value() + half);
+  }
+
+  /** A figure. */
+  public static void put(ObjectNode node, String key, double value) {
+    BigDecimal rounded =
+        BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros();
+    node.put(key, rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+  }
+}

@@ -1,0 +1,196 @@
+package starchfilm.request;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What somebody cooked, in one line: {@code 20 g potato, 6 g glycerol 88%, 360 g water; 30x20cm
+ * glass, 3 mm; yesterday 18:30; kitchen 20C,55%}. Parts stand apart by a comma with a blank, a
+ * semicolon or a new line, in any order; what a part is shows from its words and units. What is
+ * written field by field counts before the line.
+ *
+ * @param parts the words of each field of the line
+ * @param others what is written field by field
+ * @param refusal why the line cannot be meant, a sentence; empty where it can
+ */
+record CookedText(Map<Field, List<String>> parts, Entries others, String refusal)
+    implements Entries {
+  private static final int LONGEST = 2_000;
+  private static final String AMOUNT = "[0-9][0-9.,]*(?:\\s*/\\s*[0-9]+)?\\s*[\\p{L}\u00B5]*";
+  private static final Pattern APART = Pattern.compile("\\s*(?:[;\\n]|,\\s)\\s*");
+  private static final Pattern AMOUNT_FIRST =
+      Pattern.compile(
+          "(" + AMOUNT + ")\\s+(?:of\\s+)?([\\p{L}][\\p{L} -]*?)((?:\\s+[0-9.,]+ ?%)?)");
+  private static final Pattern WORD_FIRST =
+      Pattern.compile("([\\p{L}][\\p{L} -]*?):?\\s+(" + AMOUNT + ")((?:\\s+[0-9.,]+ ?%)?)");
+  private static final Pattern PLATE =
+      Pattern.compile(
+          "(?:(?:on|in)\\s+)?(?:([0-9]{1,3})\\s*(?:[x\u00D7*]\\s+|plates?\\s+(?:of\\s+)?))?"
+              + "([0-9][0-9.,]*\\s*(?:mm|cm|m|in)?\\s*[x\u00D7*]\\s*[0-9].*|[0-9][0-9.,]*\\s*"
+              + "(?:mm|cm|m|in)\\s+round.*)");
+  private static final Pattern WET =
+      Pattern.compile("([0-9][0-9.,]*\\s*mm)(?:\\s+(?:wet|thick|deep|high))*");
+  private static final Pattern POURED_MASS =
+      Pattern.compile(
+          "(?:poured\\s+)?([0-9][0-9.,]*\\s*k?g)\\s*(?:poured|a plate|per plate|each|on the plate)"
+              + "|poured\\s+([0-9][0-9.,]*\\s*k?g)");
+  private static final Pattern TARE =
+      Pattern.compile("(?:tare|empty plate|plate empty|plate)\\s+([0-9][0-9.,]*\\s*k?g)");
+  private static final Pattern COOK =
+      Pattern.compile(
+          "(?:cooked\\s+)?(?:for\\s+)?([0-9][0-9.,]*\\s*min(?:utes)?)"
+              + "(?:\\s+at\\s+([0-9][0-9.,]*\\s*\u00B0?[cf]))?");
+  private static final Pattern WHEN =
+      Pattern.compile(
+          "(?:poured\\s+)?(?:at\\s+|on\\s+)?((?:now|today|yesterday|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?"
+              + "|fri|sat(?:ur)?|sun)(?:day)?)\\b.*|.*\\sago|[0-9]{4}-[0-9]{1,2}-.*"
+              + "|[0-9]{1,2}\\.\\s?[0-9]{1,2}\\..*|[0-9]{1,2}:[0-9]{2}.*)");
+  private static final Pattern ROOM =
+      Pattern.compile(
+          "(?:in\\s+)?(?:the\\s+)?(\\p{L}[\\p{L} ]*?)?,?\\s*([0-9].*(?:%|\u00B0?c|m/s))");
+  private static final Pattern CALLED = Pattern.compile("(?:called|name:?)\\s+(.+)|\"([^\"]+)\"");
+
+  /** Takes a line apart; what is not understood is refused with what was. */
+  static CookedText of(String text, Entries others) {
+    if (text.length() > LONGEST) {
+      return new CookedText(
+          Map.of(),
+          others,
+          "what you cooked: "
+              + text.length()
+              + " characters given, allowed "
+              + LONGEST
+              + "; write amounts, plate, when and where in one line");
+    }
+    Map<Field, List<String>> parts = new HashMap<>();
+    List<String> strange = new ArrayList<>();
+    List<String> understood = new ArrayList<>();
+    for (String part : APART.split(text.strip(), 0)) {
+      String words = part.replaceAll("[\\p{Cntrl}\\s]+", " ").strip().replaceFirst("[.,]$", "");
+      if (!words.isEmpty()) {
+        (isTaken(words, parts) ? understood : strange).add(words);
+      }
+    }
+    String refusal =
+        strange.isEmpty()
+            ? ""
+            : "what you cooked: "
+                + quoted(strange)
+                + " not understood"
+                + (understood.isEmpty() ? "" : ", but " + quoted(understood) + " is")
+                + "; write parts such as 20 g potato, 6 g glycerol, 360 g water; 30x20cm glass,"
+                + " 3 mm; yesterday 18:30; kitchen 20C,55%";
+    return new CookedText(Map.copyOf(parts), others, refusal);
+  }
+
+  private static String quoted(List<String> parts) {
+    return parts.stream()
+        .limit(6)
+        .map(part -> '"' + (part.length() > 40 ? part.substring(0, 40) + "..." : part) + '"')
+        .reduce((a, b) -> a + ", " + b)
+        .orElse("");
+  }
+
+  private static boolean isTaken(String part, Map<Field, List<String>> parts) {
+    String low = part.toLowerCase(Locale.ROOT);
+    Matcher called = CALLED.matcher(part);
+    if (called.matches()) {
+      return put(
+          parts, NewTrial.CALLED, called.group(1) == null ? called.group(2) : called.group(1));
+    }
+    Matcher plate = PLATE.matcher(low);
+    if (plate.matches()) {
+      return put(parts, TrialQuestion.PLATE, plate.group(2))
+          && (plate.group(1) == null || put(parts, NewTrial.PLATES, plate.group(1)));
+    }
+    Matcher wet = WET.matcher(low);
+    if (wet.matches()) {
+      return put(parts, TrialQuestion.WET, wet.group(1));
+    }
+    Matcher mass = POURED_MASS.matcher(low);
+    if (mass.matches()) {
+      return put(
+          parts, NewTrial.POURED_MASS, mass.group(1) == null ? mass.group(2) : mass.group(1));
+    }
+    Matcher tare = TARE.matcher(low);
+    if (tare.matches()) {
+      return put(parts, NewTrial.TARE, tare.group(1));
+    }
+    Matcher cook = COOK.matcher(low);
+    if (cook.matches()) {
+      return put(parts, NewTrial.COOK_TIME, cook.group(1).replaceFirst("utes$", ""))
+          && (cook.group(2) == null || put(parts, NewTrial.COOK_TOP, cook.group(2)));
+    }
+    Matcher when = WHEN.matcher(low);
+    if (when.matches()) {
+      return put(parts, NewTrial.POURED, when.group(1));
+    }
+    Matcher room = ROOM.matcher(low);
+    if (room.matches() && !isIngredient(low)) {
+      // The name as it was typed, capitals and all.
+      String name = room.group(1) == null ? "" : part.substring(room.start(1), room.end(1)).strip();
+      return (name.isEmpty() || put(parts, WrittenPlace.NAME, name))
+          && put(parts, WrittenPlace.ROOM, room.group(2));
+    }
+    return isIngredientTaken(low, parts);
+  }
+
+  private static boolean isIngredient(String low) {
+    return AMOUNT_FIRST.matcher(low).matches() || WORD_FIRST.matcher(low).matches();
+  }
+
+  private static boolean isIngredientTaken(String low, Map<Field, List<String>> parts) {
+    Matcher first = AMOUNT_FIRST.matcher(low);
+    Matcher last = WORD_FIRST.matcher(low);
+    boolean amountFirst = first.matches();
+    if (!amountFirst && !last.matches()) {
+      return false;
+    }
+    String amount = amountFirst ? first.group(1) : last.group(2);
+    String what = (amountFirst ? first.group(2) : last.group(1)).strip();
+    String share = (amountFirst ? first.group(3) : last.group(3)).strip();
+    if (what.contains("glycer")) {
+      return put(parts, TrialQuestion.GLYCEROL, amount)
+          && (share.isEmpty() || put(parts, TrialQuestion.PURITY, share));
+    }
+    if (what.contains("vinegar")) {
+      return put(parts, TrialQuestion.VINEGAR, amount)
+          && (share.isEmpty() || put(parts, TrialQuestion.ACIDITY, share));
+    }
+    if (what.endsWith("water")) {
+      return put(parts, TrialQuestion.WATER, amount);
+    }
+    List<String> starches = new ArrayList<>(parts.getOrDefault(TrialQuestion.STARCH, List.of()));
+    starches.addAll(share.isEmpty() ? List.of(what, amount) : List.of(what, amount, share));
+    parts.put(TrialQuestion.STARCH, starches);
+    return true;
+  }
+
+  private static boolean put(Map<Field, List<String>> parts, Field field, String words) {
+    return parts.put(field, List.of(words.strip())) == null;
+  }
+
+  @Override
+  public List<String> words(Field field) {
+    List<String> written = others.words(field);
+    return written.isEmpty() ? parts.getOrDefault(field, List.of()) : written;
+  }
+
+  /** A part of the line is known by its words, for nobody wrote an option. */
+  @Override
+  public String name(Field field) {
+    return parts.containsKey(field) && others.words(field).isEmpty()
+        ? String.join(" ", parts.get(field))
+        : others.name(field);
+  }
+
+  @Override
+  public String quoted(Field field) {
+    return others.quoted(field);
+  }
+}

@@ -1,0 +1,288 @@
+package starchfilm.request;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import starchfilm.casting.Casting;
+import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.trial.Trial;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.Moment;
+import starchfilm.files.amount.MomentParser;
+import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.notebook.TrialField;
+import starchfilm.files.saving.CastingFields;
+import starchfilm.files.saving.FreshTrial;
+import starchfilm.files.saving.TrialTree;
+
+/**
+ * A trial to be kept: what somebody cooked, in one line or field by field, or an earlier trial
+ * poured again, perhaps with one thing changed.
+ *
+ * @param name what it is called
+ * @param text the text of its file
+ * @param trial what the file says
+ * @param changed the one thing that is different from the earlier trial, in words; empty where
+ *     nothing was named
+ * @param assumptions what was taken for granted, a sentence each
+ */
+public record NewTrial(
+    String name, String text, Trial trial, String changed, List<String> assumptions) {
+  static final Field CALLED =
+      Field.option("--name", "NAME", "What you call the trial.").onPage("Name", "name");
+  static final Field POURED =
+      Field.option(
+          "--poured",
+          "TIME",
+          "When it was poured, such as \"yesterday 18:30\"; left out where it is still to be"
+              + " poured.");
+  static final Field PLATES =
+      Field.option("--plates", "NUMBER", "How many plates were poured. Default: 1.");
+  static final Field POURED_MASS =
+      Field.option("--poured-mass", "MASS", "Paste on one plate, such as 150g.");
+  static final Field TARE = Field.option("--tare", "MASS", "The empty plate, such as 598g.");
+  static final Field COOK_TIME =
+      Field.option("--cook-time", "TIME", "At the top temperature, such as 12min.");
+  static final Field COOK_TOP =
+      Field.option("--cook-top", "TEMPERATURE", "Highest temperature, such as 92C.");
+  static final Field COOK_LOST =
+      Field.option("--cook-lost", "MASS", "Weight the pot lost while cooking, such as 26g.");
+  static final Field BUT =
+      Field.option(
+              "--but",
+              "CHANGE",
+              "The one thing changed from the earlier trial, by a step that shows: "
+                  + String.join(", ", OneChange.words())
+                  + ".")
+          .onPage("But", "but");
+
+  /** The line, which only a page has as a field. */
+  static final Field COOKED = Field.input("What you cooked", "cooked");
+
+  private static final Pattern DAY =
+      Pattern.compile(
+          "[\\p{L}]+|[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}|[0-9]{1,2}\\.\\s*[0-9]{1,2}\\.\\s*[0-9]{4}");
+
+  private static final String COUNT = "a whole number, such as 2";
+
+  private static final List<Field> OWN =
+      List.of(CALLED, POURED, POURED_MASS, PLATES, TARE, COOK_TIME, COOK_TOP, COOK_LOST);
+
+  /** What may be written, as a command shows it. */
+  public static final List<Field.Section> SECTIONS = sections();
+
+  /** Copies the list. */
+  public NewTrial {
+    assumptions = List.copyOf(assumptions);
+  }
+
+  private static List<Field.Section> sections() {
+    List<Field.Section> sections = new ArrayList<>();
+    sections.add(new Field.Section("", List.of(BUT)));
+    sections.addAll(TrialQuestion.SECTIONS);
+    sections.add(new Field.Section("Name, pour and cook", OWN));
+    return sections;
+  }
+
+  /**
+   * What may be changed by a word.
+   *
+   * @return such as {@code thinner}
+   */
+  public static List<String> changes() {
+    return OneChange.words();
+  }
+
+  /**
+   * Reads what was written.
+   *
+   * @param line what was cooked, in one line, where it was written so; a page has it as a field
+   * @param written what was written field by field
+   * @param base the earlier trial, where one is named
+   * @param folder where the file will stand
+   * @param clock the clock on the wall
+   * @return the trial
+   * @throws RefusedRequestException where it cannot be meant
+   */
+  public static NewTrial read(
+      Optional<String> line,
+      Entries written,
+      Optional<TrialQuestion.Base> base,
+      Path folder,
+      Clock clock) {
+    String typed =
+        line.or(() -> written.words(COOKED).stream().findFirst()).map(String::strip).orElse("");
+    CookedText cooked = CookedText.of(typed, written);
+    EntryReader in = new EntryReader(cooked);
+    if (!cooked.refusal().isEmpty()) {
+      in.refuse(cooked.refusal());
+    }
+    Optional<LocalDateTime> poured = in.one(POURED, words -> poured(words, in, clock));
+    Optional<OneChange> change =
+        in.one(BUT, words -> OneChange.of(words, base.map(TrialQuestion.Base::trial)));
+    String name =
+        in.one(CALLED, String::strip)
+            .filter(given -> !given.isEmpty())
+            .orElseGet(() -> name(base, change));
+    ObjectValue start =
+        base.map(earlier -> again(earlier, change, folder)).orElse(TrialQuestion.NOTHING);
+    Optional<TrialQuestion.Base> read =
+        TrialQuestion.over(
+            in,
+            own(in, start.with("name", TrialQuestion.text("name", name)), poured),
+            base.map(TrialQuestion.Base::trial),
+            folder,
+            clock);
+    read.ifPresent(whole -> requireBeside(in, whole.trial(), folder));
+    return in.finished(
+        () ->
+            new NewTrial(
+                name,
+                text(in, read.orElseThrow()),
+                read.get().trial(),
+                change.map(OneChange::sentence).orElse(""),
+                assumptions(in, read.get().trial())));
+  }
+
+  private static List<String> assumptions(EntryReader in, Trial trial) {
+    trial.notRecorded().forEach(gap -> in.assume(gap.field() + " as " + gap.assumed()));
+    return in.assumptions();
+  }
+
+  private static String name(Optional<TrialQuestion.Base> base, Optional<OneChange> change) {
+    return base.map(
+            earlier -> earlier.trial().name() + ", " + change.map(OneChange::word).orElse("again"))
+        .orElse("As cooked");
+  }
+
+  /** A day without an hour stands for its noon, as in a file. */
+  private static LocalDateTime poured(String typed, EntryReader in, Clock clock) {
+    MomentParser moments = new MomentParser(clock);
+    boolean isDay = DAY.matcher(typed.strip()).matches() && !typed.strip().equalsIgnoreCase("now");
+    if (isDay) {
+      in.remark("The hour of the pour is not given; noon is assumed.");
+    }
+    Moment moment = moments.parse(isDay ? typed.strip() + " 12:00" : typed);
+    if (moment instanceof Moment.ByTheClock at) {
+      moments.refuseFuture(at, Optional.empty(), typed);
+      return at.time().withSecond(0).withNano(0);
+    }
+    throw new MistypedException(
+        typed, "date and time of the pour", "write it like 2026-04-02 10:30 or today 10:30");
+  }
+
+  /** The earlier trial without its history, one thing changed. */
+  private static ObjectValue again(
+      TrialQuestion.Base earlier, Optional<OneChange> change, Path folder) {
+    ObjectValue fields = FreshTrial.of(earlier.fields());
+    Path there = earlier.trial().file().toAbsolutePath().normalize();
+    Path here = folder.toAbsolutePath().normalize();
+    if (there.startsWith(here)) {
+      String name = here.relativize(there).toString().replace('\\', '/');
+      fields = fields.with("from", TrialQuestion.text("from", name));
+    }
+    return change.isPresent() ? change.get().on(fields) : fields;
+  }
+
+  private static ObjectValue own(
+      EntryReader in, ObjectValue start, Optional<LocalDateTime> poured) {
+    ObjectValue trial = start;
+    if (poured.isPresent()) {
+      trial = trial.with("poured_at", TrialQuestion.text("poured_at", poured.get().toString()));
+    }
+    if (in.has(POURED_MASS)) {
+      trial = trial.without("pour.wet_thickness_mm");
+    }
+    trial = gram(in, trial, POURED_MASS, "pour.poured_g");
+    trial = gram(in, trial, TARE, "pour.plate.tare_g");
+    trial = gram(in, trial, COOK_LOST, "cook.water_lost_g");
+    trial = number(in, trial, COOK_TIME, "cook.minutes", TypedNumber::minutes);
+    trial = number(in, trial, COOK_TOP, "cook.top_C", typed -> TypedNumber.in("C", typed));
+    return number(
+        in, trial, PLATES, "pour.plates", typed -> whole(Quantities.number(typed, COUNT), typed));
+  }
+
+  private static BigDecimal whole(double number, String typed) {
+    if (number != Math.rint(number)) {
+      throw new MistypedException(typed, COUNT, "count the plates");
+    }
+    return BigDecimal.valueOf((long) number);
+  }
+
+  private static ObjectValue gram(EntryReader in, ObjectValue trial, Field field, String path) {
+    return number(in, trial, field, path, typed -> TypedNumber.in("g", typed));
+  }
+
+  private static ObjectValue number(
+      EntryReader in,
+      ObjectValue trial,
+      Field field,
+      String path,
+      Function<String, BigDecimal> meaning) {
+    return in.one(field, meaning)
+        .map(value -> trial.with(path, TrialQuestion.number(field, value)))
+        .orElse(trial);
+  }
+
+  /** A trial file names its log by the name it has beside it. */
+  private static void requireBeside(EntryReader in, Trial trial, Path folder) {
+    if (in.has(WrittenPlace.ROOM) && trial.casting().room() instanceof LoggedRoom) {
+      String log = in.one(WrittenPlace.ROOM, String::strip, "");
+      if (!Files.isRegularFile(folder.resolve(Path.of(log).getFileName()))) {
+        in.refuse(
+            WrittenPlace.ROOM,
+            log
+                + " given, allowed a log in the folder of the trial; copy it there first, so that the"
+                + " two stay together");
+      }
+    }
+  }
+
+  private static String text(EntryReader in, TrialQuestion.Base whole) {
+    ObjectNode tree = TrialTree.of(whole.fields());
+    Casting casting = whole.trial().casting();
+    if (in.has(TrialQuestion.PLATE) || in.has(TrialQuestion.RIM)) {
+      ObjectNode pour = child(tree, "pour");
+      ObjectNode plate = CastingFields.plate(casting.plate(), casting.wetThicknessM());
+      JsonNode tare = pour.path("plate").path("tare_g");
+      if (!tare.isMissingNode()) {
+        plate.set("tare_g", tare);
+      }
+      pour.set("plate", plate);
+    }
+    if (WrittenPlace.isAnyWritten(in)) {
+      Optional<Path> log =
+          casting.room() instanceof LoggedRoom
+              ? in.one(WrittenPlace.ROOM, words -> Path.of(words.strip()))
+              : Optional.empty();
+      tree.set("room", CastingFields.room(casting.place(), log));
+    }
+    return TrialTree.text(inOrder(tree));
+  }
+
+  /** In the order of the table of fields, whatever was written first. */
+  private static ObjectNode inOrder(ObjectNode trial) {
+    ObjectNode ordered = trial.objectNode();
+    for (String field : TrialField.TRIAL.fields().keySet()) {
+      if (trial.has(field)) {
+        ordered.set(field, trial.get(field));
+      }
+    }
+    ordered.setAll(trial);
+    return ordered;
+  }
+
+  private static ObjectNode child(ObjectNode parent, String name) {
+    return parent.get(name) instanceof ObjectNode there ? there : parent.putObject(name);
+  }
+}

@@ -1,0 +1,172 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Trials begun by typing, and from an earlier one. The clock stands at 20 April 2026, 12:00. */
+class NewCommandTest {
+  private static final String COOKED =
+      "20.0 g potato, 6 g glycerol 88%, 360 g water, vinegar 10 g 5%; 2x 30x20cm glass, 3 mm;"
+          + " cooked 10 min at 90C; plate 598 g; yesterday 18:30; in the Kitchen 20C,55%; called"
+          + " First try";
+
+  @TempDir Path folder;
+  private Terminal terminal;
+
+  @BeforeEach
+  void open() {
+    terminal = new Terminal(folder);
+  }
+
+  @Test
+  void readsWhatWasCookedFromOneLine() throws IOException {
+    assertThat(terminal.run("new", COOKED)).as(terminal.err()).isEqualTo(ExitCodes.DONE);
+
+    assertThat(Files.readString(folder.resolve("first-try.json")))
+        .contains(
+            "\"name\" : \"First try\"",
+            "\"poured_at\" : \"2026-04-19T18:30\"",
+            "\"kind\" : \"potato\"",
+            "\"mass_g\" : 20.0",
+            "\"purity_pct\" : 88",
+            "\"acidity_pct\" : 5",
+            "\"minutes\" : 10",
+            "\"top_C\" : 90",
+            "\"length_mm\" : 300",
+            "\"tare_g\" : 598",
+            "\"plates\" : 2",
+            "\"wet_thickness_mm\" : 3",
+            "\"name\" : \"Kitchen\"",
+            "\"rh_pct\" : 55")
+        .doesNotContain("invented");
+    assertThat(terminal.run("check", "first-try.json")).isEqualTo(ExitCodes.DONE);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "20 g potato; 400 g water; glass 30x20cm ??? | glass 30x20cm ???",
+        "20 g potato; 400 g water; hello there       | hello there",
+        "20 g potato; 400 g water; 3 spoons of hope  | hope",
+        "20 gg potato; 400 g water                   | 20 gg",
+        "20 g potato; 400 g water; tomorrow 18:30    | tomorrow"
+      })
+  void saysWhichPartItDoesNotUnderstand(String line, String part) throws IOException {
+    assertThat(terminal.run("new", line)).isEqualTo(ExitCodes.WRONG_INPUT);
+
+    assertThat(terminal.err()).contains(part).doesNotContain("Exception", "the program itself");
+    assertThat(Files.list(folder)).isEmpty();
+  }
+
+  @Test
+  void saysWhatItUnderstoodSoFar() {
+    terminal.run("new", "20 g potato; 400 g water; hello there");
+
+    assertThat(terminal.err())
+        .contains("\"hello there\" not understood, but \"20 g potato\", \"400 g water\" is");
+  }
+
+  @Test
+  void refusesAMillionCharacters() {
+    assertThat(terminal.run("new", "potato ".repeat(150_000))).isEqualTo(ExitCodes.WRONG_INPUT);
+
+    assertThat(terminal.err()).contains("allowed 2000").hasSizeLessThan(400);
+  }
+
+  @Test
+  void writesNothingOver() {
+    terminal.run("new", COOKED);
+    terminal.run("new", COOKED);
+
+    assertThat(folder.resolve("first-try-2.json")).exists();
+  }
+
+  @Test
+  void poursAnEarlierTrialAgainButThinner() throws IOException {
+    terminal.run("new", COOKED);
+
+    assertThat(terminal.run("new", "--from", "first-try.json", "--but", "thinner"))
+        .as(terminal.err())
+        .isEqualTo(ExitCodes.DONE);
+
+    assertThat(terminal.out()).contains("Changed: wet thickness 3 → 2.1 mm.");
+    assertThat(Files.readString(folder.resolve("first-try-thinner.json")))
+        .contains("\"from\" : \"first-try.json\"", "\"wet_thickness_mm\" : 2.1", "20.0")
+        .doesNotContain("poured_at");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "more glycerol, glycerol 32 → 40 g per 100 g dry starch",
+    "more water, starch in the paste 4",
+    "fan, air speed 0.1 →",
+    "poured hotter, paste when poured 60 → 7",
+    "warmer, air 20 →"
+  })
+  void changesOneThingByItsWord(String word, String told) {
+    terminal.run("new", COOKED);
+
+    assertThat(terminal.run("new", "--from", "first-try.json", "--but", word))
+        .as(terminal.err())
+        .isEqualTo(ExitCodes.DONE);
+    assertThat(terminal.out()).containsPattern("Changed: " + told);
+  }
+
+  @Test
+  void takesTheNewValueItself() throws IOException {
+    terminal.run("new", COOKED);
+    terminal.run("new", "--from", "first-try.json", "--wet", "1.5mm", "--name", "Thin");
+
+    assertThat(Files.readString(folder.resolve("thin.json")))
+        .contains("\"wet_thickness_mm\" : 1.5", "\"from\" : \"first-try.json\"");
+  }
+
+  @Test
+  void needsSomethingToBeginWith() {
+    assertThat(terminal.run("new")).isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains("new needs what you cooked");
+  }
+
+  @Test
+  void refusesAChangeItDoesNotKnowAndOneWithoutATrial() {
+    terminal.run("new", COOKED);
+
+    assertThat(terminal.run("new", "--from", "first-try.json", "--but", "wetter"))
+        .isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains("--but: \"wetter\" given, allowed", "thinner");
+    assertThat(terminal.run("new", COOKED, "--but", "thinner")).isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains("name that trial's file with --from");
+  }
+
+  @Test
+  void comparesATrialWithTheOneItWasMadeFrom() throws IOException {
+    String[] lines = {"3 mm; 2026-04-01 10:00; called One", "4 mm; 2026-04-02 10:00; called Two"};
+    for (String rest : lines) {
+      terminal.run(
+          "new", "20 g potato, 6 g glycerol, 360 g water; 30x20cm glass; 20C,55%; " + rest);
+    }
+    terminal.run(
+        "new",
+        "--from",
+        "one.json",
+        "--wet",
+        "2 mm",
+        "--poured",
+        "2026-04-03 10:00",
+        "--name",
+        "Three");
+    terminal.run("compare", ".", "--out", "page.html");
+
+    assertThat(Files.readString(folder.resolve("page.html")))
+        .contains("What changed from trial 1</h3>");
+  }
+}
