@@ -51,6 +51,7 @@ final class App implements Runnable {
           new Offered("dry", DryCommand::of),
           new Offered("check", CheckCommand::new),
           new Offered("new", NewCommand::of),
+          new Offered("today", TodayCommand::new),
           new Offered("note", NoteCommand::new),
           new Offered("learn", LearnCommand::new),
           new Offered("plan", PlanCommand::of),

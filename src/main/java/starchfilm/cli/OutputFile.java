@@ -51,6 +51,10 @@ final class OutputFile {
     CURVE("table of a drying curve", "time_h,at,film_g_low"),
     /** A drying forecast as JSON. */
     FORECAST("drying forecast", "{\n  \"what\" : \"drying forecast\""),
+    /** What to do now, as JSON. */
+    TODAY("list of plates to look after", "{\n  \"what\" : \"plates to look after\""),
+    /** What to do now, as CSV. */
+    TODAY_TABLE("table of plates to look after", "file,name,plates,need,sentence"),
     /** What is in a jar, as JSON. */
     ASSAY("assay of a jar", "{\n  \"what\" : \"assay of a jar\"");
 

@@ -31,19 +31,19 @@ public record TrialForecast(
   /**
    * What a forecast has from the weighings of its plate.
    *
-   * @param takenIn how many it rests on
-   * @param questions what is odd about them, a sentence each with the question to answer
+   * @param known what is known of the plate with them
    * @param atThePour the forecast without them, which they are held against; empty where there are
    *     none
    */
-  public record OwnWeighings(
-      int takenIn, List<String> questions, Optional<DryingForecast> atThePour) {
-    /** Nothing was weighed. */
-    public static final OwnWeighings NONE = new OwnWeighings(0, List.of(), Optional.empty());
+  public record OwnWeighings(PlateParameters known, Optional<DryingForecast> atThePour) {
+    /** How many weighings it rests on. */
+    public int takenIn() {
+      return known.weighings();
+    }
 
-    /** Copies the list. */
-    public OwnWeighings {
-      questions = List.copyOf(questions);
+    /** What is odd about them, a sentence each with the question to answer. */
+    public List<String> questions() {
+      return known.questions();
     }
   }
 

@@ -86,14 +86,13 @@ public final class TrialForecaster {
         scorched ? film.withholding(Withheld.SCORCHED) : film,
         known.drying(casting),
         known.risks(casting),
-        trial.seen().weighings().isEmpty() ? OwnWeighings.NONE : weighed(trial, known.known()));
+        new OwnWeighings(known.known(), atThePour(trial)));
   }
 
-  private OwnWeighings weighed(Trial trial, PlateParameters known) {
-    return new OwnWeighings(
-        known.weighings(),
-        known.questions(),
-        Optional.of(knowledge.atThePour(trial).forecaster(draws).forecast(trial.casting())));
+  private Optional<DryingForecast> atThePour(Trial trial) {
+    return trial.seen().weighings().isEmpty()
+        ? Optional.empty()
+        : Optional.of(knowledge.atThePour(trial).forecaster(draws).forecast(trial.casting()));
   }
 
   /**

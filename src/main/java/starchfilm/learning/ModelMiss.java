@@ -17,14 +17,15 @@ import starchfilm.casting.Casting;
  * @param waterKg what of it dries away (kg)
  * @param unevenness u, as in {@link starchfilm.casting.Pour}
  */
-record ModelMiss(double pouredKg, double waterKg, double unevenness) {
+public record ModelMiss(double pouredKg, double waterKg, double unevenness) {
   private static final double ON_THE_WAY = 0.04;
   private static final double DOUBT_OF_UNEVENNESS = 0.5;
 
   /** Moisture a film keeps (kg/kg), roughly; judged. */
   private static final double KEPT_MOISTURE = 0.15;
 
-  static ModelMiss of(Casting drying) {
+  /** Of one plate. */
+  public static ModelMiss of(Casting drying) {
     double poured = drying.pastePerPlateKg();
     double film = poured * drying.composition().drySolids() * (1 + KEPT_MOISTURE);
     return new ModelMiss(poured, Math.max(0, poured - film), drying.pour().unevenness());
@@ -34,8 +35,9 @@ record ModelMiss(double pouredKg, double waterKg, double unevenness) {
    * Standard uncertainty of the expected mass.
    *
    * @param filmKg the mass noted (kg)
+   * @return standard uncertainty (kg)
    */
-  double sdKg(double filmKg) {
+  public double sdKg(double filmKg) {
     double gone = Math.max(0, pouredKg - filmKg);
     double onTheWay = ON_THE_WAY * filmKg * gone / pouredKg;
     return Math.hypot(onTheWay, DOUBT_OF_UNEVENNESS * leftBehindKg(gone));

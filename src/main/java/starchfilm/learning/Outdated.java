@@ -29,7 +29,7 @@ final class Outdated {
       List<StripLikelihood> films,
       List<TrialFacts> facts) {
     this.folder = folder;
-    plates.forEach(lesson -> weighings.put(lesson.file(), lesson.weighings()));
+    plates.forEach(lesson -> weighings.merge(lesson.file(), lesson.weighings(), Integer::sum));
     films.stream()
         .filter(lesson -> lesson.property() == FilmProperty.TENSILE_STRENGTH)
         .forEach(lesson -> strips.put(lesson.file(), lesson.strips()));
@@ -65,7 +65,8 @@ final class Outdated {
   }
 
   private boolean hasAsManyReadings(Trial trial, String name) {
-    return weighings.getOrDefault(name, 0) == trial.seen().weighings().size()
+    int noted = trial.weighedPlates().stream().mapToInt(p -> p.seen().weighings().size()).sum();
+    return weighings.getOrDefault(name, 0) == noted
         && strips.getOrDefault(name, 0) == trial.seen().pulls().size();
   }
 

@@ -47,7 +47,7 @@ record TrialFacts(String file, String checksum) {
   /** The facts of all trials that can teach. */
   static List<TrialFacts> ofAll(Path folder, List<Trial> trials) {
     return trials.stream()
-        .filter(trial -> !(trial.seen().weighings().isEmpty() && trial.seen().pulls().isEmpty()))
+        .filter(trial -> !(trial.weighedPlates().isEmpty() && trial.seen().pulls().isEmpty()))
         .flatMap(trial -> of(folder, trial).stream())
         .toList();
   }
@@ -62,7 +62,7 @@ record TrialFacts(String file, String checksum) {
   static Optional<TrialFacts> of(Path folder, Trial trial) {
     Sum sum = new Sum();
     try {
-      if (!trial.seen().weighings().isEmpty()) {
+      if (!trial.weighedPlates().isEmpty()) {
         addPlate(sum, trial);
       }
       if (!trial.seen().pulls().isEmpty()) {
@@ -98,6 +98,15 @@ record TrialFacts(String file, String checksum) {
     for (Weighing weighing : trial.seen().weighings()) {
       sum.add(weighing.timeS(), weighing.filmMassKg(), weighing.massSdKg());
     }
+    trial
+        .seen()
+        .eachPlate()
+        .weighings()
+        .forEach(
+            (number, weighings) -> {
+              sum.add(number);
+              weighings.forEach(w -> sum.add(w.timeS(), w.filmMassKg(), w.massSdKg()));
+            });
   }
 
   private static void addStrips(Sum sum, Trial trial) {

@@ -88,7 +88,9 @@ public final class Workshop implements TrialKnowledge {
    */
   public static Workshop taughtBy(Path folder, List<Trial> trials, Runnable requireWanted) {
     Copies plates = Copies.among(folder, trials);
-    Learner learner = Learner.taughtBy(plates.once(), folder, requireWanted);
+    List<Trial> weighed =
+        plates.once().stream().flatMap(trial -> trial.weighedPlates().stream()).toList();
+    Learner learner = Learner.taughtBy(weighed, folder, requireWanted);
     StripTeacher strips = new StripTeacher();
     for (Trial trial : plates.once()) {
       requireWanted.run();

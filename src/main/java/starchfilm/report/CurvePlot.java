@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
+import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.RoundTicks;

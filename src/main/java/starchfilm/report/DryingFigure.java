@@ -10,6 +10,7 @@ import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
+import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.CurveFigure;

@@ -21,6 +21,7 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
+import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.PlainWords;

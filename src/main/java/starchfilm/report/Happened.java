@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.Figures;

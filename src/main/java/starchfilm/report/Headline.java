@@ -12,7 +12,7 @@ import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
 
 /** One trial's drying in one sentence. */
-final class Headline {
+public final class Headline {
   /** What fails in one case of ten is not told in the head. */
   private static final double OFTEN = 0.9;
 
@@ -25,7 +25,7 @@ final class Headline {
    * @return such as {@code Peelable Sat 28 Nov, about 9:00 (7–11); dry through in the thick spot
    *     Sun 29 Nov (Sat 28 Nov to Tue 1 Dec).}
    */
-  static String of(TrialForecast trial) {
+  public static String of(TrialForecast trial) {
     DryingVerdict verdict = trial.drying().verdict();
     if (verdict == DryingVerdict.TOO_DAMP) {
       return "This room is too damp to dry the film: it would come to rest with "

@@ -106,10 +106,13 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
       throw stopped;
     } catch (RuntimeException failure) {
       // Whatever it is, the other trials go through.
-      return new Outcome(
-          Optional.empty(),
-          PlainLine.of(trial.file().toString()) + ": no forecast: " + why(failure));
+      return new Outcome(Optional.empty(), failure(trial, failure));
     }
+  }
+
+  /** The sentence on a trial that could not be forecast. */
+  public static String failure(Trial trial, RuntimeException failure) {
+    return PlainLine.of(trial.file().toString()) + ": no forecast: " + why(failure);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Optional;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.SpreadDriver;
+import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.report.advice.TrialAdviceView;

@@ -48,6 +48,7 @@ record TrialRow(
           case PLANNED -> "planned";
           case DRYING -> "drying";
           case ENDED -> "off the plate";
+          case GIVEN_UP -> "given up";
         },
         trial.seen().rating().orElse(0),
         noted(trial));

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 

@@ -38,6 +38,7 @@ import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.drying.SpotForecast;
 import starchfilm.drying.SpreadDriver;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.AcidEffect;
 import starchfilm.film.Feel;
@@ -50,6 +51,7 @@ import starchfilm.film.risk.CurlRisk;
 import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
+import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
@@ -105,7 +107,8 @@ final class SampleTrial {
         film(),
         drying(),
         risks(),
-        TrialForecast.OwnWeighings.NONE);
+        new TrialForecast.OwnWeighings(
+            new PlateParameters(ParameterDistribution.textbook(), false), Optional.empty()));
   }
 
   TrialAnalysis analysis() {

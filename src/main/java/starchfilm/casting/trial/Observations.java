@@ -7,13 +7,14 @@ import java.util.OptionalInt;
 /**
  * What was seen and measured of a casting.
  *
- * @param weighings in order of time
+ * @param weighings of the first plate, in order of time
  * @param faults what went wrong
  * @param pulls strips pulled
  * @param dryThicknessesM measured thicknesses of the dry film (m)
  * @param rating the maker's rating, 1 to 5, if given
  * @param remarks in the maker's words
  * @param photos photos beside the file
+ * @param eachPlate what is noted of single plates
  */
 public record Observations(
     List<Weighing> weighings,
@@ -22,15 +23,29 @@ public record Observations(
     List<Double> dryThicknessesM,
     OptionalInt rating,
     List<String> remarks,
-    List<Path> photos) {
+    List<Path> photos,
+    EachPlate eachPlate) {
   /** Nothing was noted. */
   public static final Observations NONE =
       new Observations(
           List.of(), List.of(), List.of(), List.of(), OptionalInt.empty(), List.of(), List.of());
 
+  /** The observations of a pour of which no plate is told from the others. */
+  public Observations(
+      List<Weighing> weighings,
+      List<ObservedFault> faults,
+      List<PullTest> pulls,
+      List<Double> dryThicknessesM,
+      OptionalInt rating,
+      List<String> remarks,
+      List<Path> photos) {
+    this(weighings, faults, pulls, dryThicknessesM, rating, remarks, photos, EachPlate.NOTHING);
+  }
+
   /** The same with other weighings. */
-  Observations with(List<Weighing> other) {
-    return new Observations(other, faults, pulls, dryThicknessesM, rating, remarks, photos);
+  Observations with(List<Weighing> ofFirst, EachPlate ofOthers) {
+    return new Observations(
+        ofFirst, faults, pulls, dryThicknessesM, rating, remarks, photos, ofOthers);
   }
 
   /** Copies the lists. */

@@ -4,7 +4,10 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.stream.IntStream;
 import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Recipe;
 
@@ -63,12 +66,50 @@ public record Trial(
       return this;
     }
     double latestS = Duration.between(pouredAt.get(), now).toSeconds() + CLOCKS_APART_S;
-    List<Weighing> past =
-        seen.weighings().stream().filter(weighing -> weighing.timeS() <= latestS).toList();
-    return past.size() == seen.weighings().size()
-        ? this
-        : new Trial(
-            file, name, false, from, pouredAt, recipe, casting, seen.with(past), notRecorded);
+    SortedMap<Integer, List<Weighing>> others = seen.eachPlate().weighings();
+    others.replaceAll((plate, weighings) -> until(latestS, weighings));
+    Observations past = seen.with(until(latestS, seen.weighings()), seen.eachPlate().with(others));
+    return past.equals(seen) ? this : with(past);
+  }
+
+  private static List<Weighing> until(double latestS, List<Weighing> weighings) {
+    return weighings.stream().filter(weighing -> weighing.timeS() <= latestS).toList();
+  }
+
+  private Trial with(Observations other) {
+    return new Trial(file, name, invented, from, pouredAt, recipe, casting, other, notRecorded);
+  }
+
+  /**
+   * The trial as one of its plates shows it.
+   *
+   * @param plate its number, from 1
+   * @return the same with the weighings of that plate alone, as if they were the first plate's
+   */
+  public Trial ofPlate(int plate) {
+    if (plate == 1 && seen.eachPlate().weighings().isEmpty()) {
+      return this;
+    }
+    List<Weighing> own =
+        plate == 1 ? seen.weighings() : seen.eachPlate().weighings().getOrDefault(plate, List.of());
+    return with(seen.with(own, seen.eachPlate().with(Map.of())));
+  }
+
+  /**
+   * The plates that were weighed, each as {@link #ofPlate} shows it: every plate teaches by itself.
+   *
+   * @return in the order of their numbers
+   */
+  public List<Trial> weighedPlates() {
+    return IntStream.rangeClosed(1, plates())
+        .mapToObj(this::ofPlate)
+        .filter(plate -> !plate.seen().weighings().isEmpty())
+        .toList();
+  }
+
+  /** How many plates were poured. */
+  public int plates() {
+    return casting.pour().plates();
   }
 
   /** Whether it was made from another trial, which lies where its file says. */
@@ -90,6 +131,8 @@ public record Trial(
         || !(seen.weighings().isEmpty()
             && seen.faults().isEmpty()
             && seen.pulls().isEmpty()
+            && seen.eachPlate().weighings().isEmpty()
+            && seen.eachPlate().ends().isEmpty()
             && seen.dryThicknessesM().isEmpty());
   }
 }

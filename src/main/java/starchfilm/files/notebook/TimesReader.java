@@ -66,7 +66,12 @@ final class TimesReader {
    * @return seconds, 0 or more; empty where there is none or it is at fault
    */
   OptionalDouble at(ObjectReader section, String what) {
-    Optional<String> text = section.text("at");
+    return at(section, "at", what);
+  }
+
+  /** The same in a field of another name. */
+  OptionalDouble at(ObjectReader section, String field, String what) {
+    Optional<String> text = section.text(field);
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -74,13 +79,13 @@ final class TimesReader {
     try {
       moment = MomentParser.lasting(text.get());
     } catch (MistypedException e) {
-      findings.fault(section.placeOf("at"), e.given(), e.allowed(), e.mend());
+      findings.fault(section.placeOf(field), e.given(), e.allowed(), e.mend());
       return OptionalDouble.empty();
     }
     OptionalDouble seconds = moment.secondsSince(pouredAt);
     if (seconds.isEmpty()) {
       findings.fault(
-          section.placeOf("at"),
+          section.placeOf(field),
           what + " by the clock in a trial without poured_at",
           "a time counted from the pour, such as \"+6h\"",
           "add poured_at, or count from the pour");
@@ -88,7 +93,7 @@ final class TimesReader {
     }
     if (seconds.getAsDouble() < 0) {
       findings.fault(
-          section.placeOf("at"),
+          section.placeOf(field),
           what + " " + Words.span(-seconds.getAsDouble()) + " before the pour",
           "the time of the pour or later",
           "check this time and poured_at");
@@ -96,7 +101,7 @@ final class TimesReader {
     }
     if (seconds.getAsDouble() > MOST_S) {
       findings.fault(
-          section.placeOf("at"),
+          section.placeOf(field),
           what + " " + Words.span(seconds.getAsDouble()) + " after the pour",
           "at most two years after it",
           "check this time and poured_at");

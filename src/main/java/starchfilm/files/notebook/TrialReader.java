@@ -11,11 +11,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.SortedMap;
 import java.util.regex.Pattern;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Use;
+import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PullTest;
@@ -152,9 +154,13 @@ public final class TrialReader {
     TimesReader times = new TimesReader(findings, pouredAt);
     ObservationsReader seen = new ObservationsReader(findings, times);
     Estimate fresh = fresh(poured, trusted);
-    List<Weighing> weighings =
+    PlatesReader.Plates plates =
+        new PlatesReader(findings, scale, times)
+            .read(section, poured.pour().plates(), poured.tare());
+    SortedMap<Integer, List<Weighing>> weighings =
         new WeighingsReader(findings, scale, times)
-            .read(section, poured.sized(), poured.tare(), fresh, solids(trusted));
+            .read(section, poured.sized(), plates, fresh, solids(trusted));
+    List<Weighing> ofFirst = Optional.ofNullable(weighings.remove(1)).orElse(List.of());
     List<Double> dryThickness = seen.dryThicknessM(section);
     List<ObservedFault> faults = seen.faults(section);
     List<PullTest> pulls = seen.pulls(section, dryThickness);
@@ -182,13 +188,14 @@ public final class TrialReader {
             recipe.get(),
             Casting.of(recipe.get(), poured.plate(), poured.pour(), moved, place, use),
             new Observations(
-                weighings,
+                ofFirst,
                 faults,
                 pulls,
                 dryThickness,
                 rating.map(OptionalInt::of).orElse(OptionalInt.empty()),
                 remarks,
-                photos),
+                photos,
+                new EachPlate(plates.emptyKg(), weighings, plates.ends())),
             findings.notRecorded()));
   }
 

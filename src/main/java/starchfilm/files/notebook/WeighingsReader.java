@@ -6,6 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
@@ -33,15 +36,15 @@ final class WeighingsReader {
     this.times = times;
   }
 
-  private record Placed(ObjectReader entry, Weighing weighing, boolean samePlate) {}
+  private record Placed(ObjectReader entry, int plate, Weighing weighing, boolean samePlate) {}
 
   /** What a scale showed at a time. */
-  private record Shown(ObjectReader entry, double atS, Estimate gross) {
+  private record Shown(ObjectReader entry, int plate, double atS, Estimate gross) {
     Placed as(Estimate film, boolean tared) {
       boolean samePlate = entry.flag("same_plate").orElse(false);
       boolean confirmed = samePlate || entry.flag("confirmed").orElse(false);
       return new Placed(
-          entry, new Weighing(atS, film.value(), film.sd(), confirmed, tared), samePlate);
+          entry, plate, new Weighing(atS, film.value(), film.sd(), confirmed, tared), samePlate);
     }
   }
 
@@ -50,15 +53,15 @@ final class WeighingsReader {
    *
    * @param trial the whole trial
    * @param sized whether the plate's area or the mass poured is noted
-   * @param tare the empty plate, if weighed
+   * @param plates the plates that were poured
    * @param freshKg the paste on one plate when poured
    * @param solids dry solids (kg per kg paste)
-   * @return in order of time
+   * @return by the number of the plate, in order of time
    */
-  List<Weighing> read(
+  SortedMap<Integer, List<Weighing>> read(
       ObjectReader trial,
       boolean sized,
-      Optional<Estimate> tare,
+      PlatesReader.Plates plates,
       Estimate freshKg,
       Estimate solids) {
     List<Placed> placed = new ArrayList<>();
@@ -85,6 +88,8 @@ final class WeighingsReader {
         Allowed allowed = entry.allowed("mass_g");
         findings.fault(entry.place(), "a weighing without mass_g", allowed.words(), allowed.mend());
       }
+      int plate = plates.number(entry, findings).orElse(1);
+      Optional<Estimate> tare = plates.tare(plate);
       Optional<Boolean> samePlate = entry.flag("same_plate");
       if (samePlate.equals(Optional.of(false))) {
         findings.notice(entry.place(), "weighed on another plate; left out");
@@ -92,7 +97,7 @@ final class WeighingsReader {
         findings.notRecorded(
             entry.path("mass_g"), "this weighing is left out", "one point less to learn from");
       } else if (at.isPresent() && mass.isKnown()) {
-        Shown shown = new Shown(entry, at.getAsDouble(), scale.kg(mass, Estimate.exact(0)));
+        Shown shown = new Shown(entry, plate, at.getAsDouble(), scale.kg(mass, Estimate.exact(0)));
         boolean withPlate =
             entry
                 .flag("with_plate")
@@ -108,8 +113,15 @@ final class WeighingsReader {
         }
       }
     }
-    placed.addAll(lossesOnly(withoutTare, freshKg));
-    return inOrder(placed);
+    withoutTare.stream()
+        .collect(Collectors.groupingBy(Shown::plate, TreeMap::new, Collectors.toList()))
+        .values()
+        .forEach(plate -> placed.addAll(lossesOnly(plate, freshKg)));
+    SortedMap<Integer, List<Weighing>> byPlate = new TreeMap<>();
+    placed.stream()
+        .collect(Collectors.groupingBy(Placed::plate, TreeMap::new, Collectors.toList()))
+        .forEach((plate, of) -> byPlate.put(plate, inOrder(of)));
+    return byPlate;
   }
 
   /**
@@ -178,7 +190,8 @@ final class WeighingsReader {
     return Words.number(kg.value() * 1000) + " g";
   }
 
-  private List<Weighing> inOrder(List<Placed> placed) {
+  private List<Weighing> inOrder(List<Placed> ofPlate) {
+    List<Placed> placed = new ArrayList<>(ofPlate);
     placed.sort(Comparator.comparingDouble(p -> p.weighing().timeS()));
     List<Weighing> weighings = new ArrayList<>();
     for (int i = 0; i < placed.size(); i++) {

@@ -12,6 +12,7 @@ public final class FreshTrial {
           "invented",
           "poured_at",
           "weighings",
+          "plates",
           "moved",
           "dry_thickness_um",
           "pulls",

@@ -56,6 +56,16 @@ public final class Figures {
   }
 
   /**
+   * A figure to the nearest tenth.
+   *
+   * @param value a finite number
+   * @return such as {@code 12.0}
+   */
+  public static String tenths(double value) {
+    return signed(BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP));
+  }
+
+  /**
    * A range of figures that are already text.
    *
    * @param low the lower end

@@ -122,6 +122,41 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
     return date(at) + ", " + at.getHour() + ":00";
   }
 
+  /**
+   * A stretch of time to look in: by the hour where it is shorter than a day, else by the day.
+   *
+   * @param fromS its beginning (s since the pour); finite
+   * @param untilS its end (s since the pour); may be infinite
+   * @return such as {@code Sat 28 Nov, 8:00 to 11:00} or {@code Sat 28 Nov to Tue 1 Dec}
+   */
+  public String window(double fromS, double untilS) {
+    if (pouredAt.isEmpty() || fromS > DATES_UP_TO_S) {
+      return "after " + Spans.of(fromS);
+    }
+    if (Double.isInfinite(untilS) || untilS > DATES_UP_TO_S) {
+      return "from " + date(fromS) + " on";
+    }
+    LocalDateTime from = hour(fromS);
+    LocalDateTime until = hour(untilS);
+    if (untilS - fromS >= DAY_S) {
+      return date(from) + " to " + date(until);
+    }
+    String hour = date(from) + ", " + from.getHour() + ":00";
+    return from.equals(until) ? "about " + hour : hour + " to " + clock(until, from);
+  }
+
+  /**
+   * A moment by the day.
+   *
+   * @param afterPourS time since the pour (s)
+   * @return such as {@code Sat 28 Nov}; the number of days where the pour is not dated
+   */
+  public String date(double afterPourS) {
+    return pouredAt.isEmpty() || !(afterPourS <= DATES_UP_TO_S)
+        ? moment(afterPourS)
+        : date(at(afterPourS));
+  }
+
   /** The nearest full hour. */
   private LocalDateTime hour(double afterPourS) {
     return at(afterPourS).plusMinutes(30).truncatedTo(ChronoUnit.HOURS);

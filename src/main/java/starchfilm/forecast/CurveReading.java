@@ -1,18 +1,18 @@
-package starchfilm.report;
+package starchfilm.forecast;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingForecast;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 
 /** Reads a drying curve between its points, and in grams on the plate. */
-final class CurveReading {
+public final class CurveReading {
   private final TrialForecast trial;
   private final List<CurvePoint> curve;
 
-  CurveReading(TrialForecast trial) {
+  /** Reads the curve as it is known now. */
+  public CurveReading(TrialForecast trial) {
     this(trial, trial.drying());
   }
 
@@ -22,7 +22,7 @@ final class CurveReading {
   }
 
   /** Reads the curve as it was forecast at the pour. */
-  static CurveReading atThePour(TrialForecast trial) {
+  public static CurveReading atThePour(TrialForecast trial) {
     return new CurveReading(trial, trial.dryingAtThePour());
   }
 
@@ -32,7 +32,7 @@ final class CurveReading {
    * @param timeS time since the pour (s)
    * @return the nominal band (kg/kg); the curve's last where the moment lies past its end
    */
-  Band moistureAt(double timeS) {
+  public Band moistureAt(double timeS) {
     return new Band(
         at(timeS, point -> point.nominal().low()),
         at(timeS, point -> point.nominal().middle()),
@@ -46,7 +46,7 @@ final class CurveReading {
    * @param figure which figure of a point
    * @return the figure; the curve's last where the moment lies past its end
    */
-  double at(double timeS, ToDoubleFunction<CurvePoint> figure) {
+  public double at(double timeS, ToDoubleFunction<CurvePoint> figure) {
     CurvePoint before = curve.get(0);
     for (CurvePoint after : curve) {
       if (after.timeS() >= timeS) {
@@ -66,7 +66,7 @@ final class CurveReading {
    * @param waterKgPerKgDry moisture (kg/kg)
    * @return kg, without the plate
    */
-  double massKg(double waterKgPerKgDry) {
+  public double massKg(double waterKgPerKgDry) {
     return trial.drySolidsKgPerPlate() * (1 + waterKgPerKgDry);
   }
 
@@ -76,7 +76,7 @@ final class CurveReading {
    * @param massKg film on the plate (kg)
    * @return kg water per kg dry solids; below 0 where the film weighs less than its solids
    */
-  double moisture(double massKg) {
+  public double moisture(double massKg) {
     return massKg / trial.drySolidsKgPerPlate() - 1;
   }
 }

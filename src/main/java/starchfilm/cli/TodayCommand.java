@@ -1,0 +1,127 @@
+package starchfilm.cli;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import starchfilm.casting.trial.Trial;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.FirstFaults;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.forecast.TrialForecaster;
+import starchfilm.learning.Workshops;
+import starchfilm.report.TrialForecasts;
+import starchfilm.report.today.TodayFile;
+import starchfilm.report.today.TodayText;
+import starchfilm.today.Standing;
+import starchfilm.today.Today;
+
+/** Says what needs doing now. */
+@Command(
+    name = "today",
+    sortOptions = false,
+    description = {
+      "Say which plates need you now and why, the most urgent first: peel, weigh, look, beware of"
+          + " mould.",
+      "",
+      "For each plate: how much water is left, what the scale shows when it is peelable and dry, and"
+          + " the hours in which to look."
+    },
+    optionListHeading = "%nOptions:%n",
+    parameterListHeading = "%nFolder:%n",
+    footer = {
+      "",
+      "Example:",
+      "  starchfilm today formulations/garden",
+      "",
+      "Exit codes: 0 done, 1 a plate could not be forecast, 2 a file has a fault (the others are told"
+          + " of all the same)."
+    })
+final class TodayCommand implements Callable<Integer> {
+  private final CommandContext surroundings;
+
+  @Parameters(
+      arity = "0..*",
+      paramLabel = "FILE-OR-FOLDER",
+      description = "Trial files, or folders of them. Default: the folder you are in.")
+  private List<Path> paths = List.of();
+
+  @Option(
+      names = "--csv",
+      paramLabel = "TABLE",
+      description = "Also write a table as CSV; - for standard output instead of the text.")
+  private @Nullable String csv;
+
+  @Option(
+      names = "--json",
+      paramLabel = "DATA",
+      description = "Also write the same as JSON; - for standard output likewise.")
+  private @Nullable String json;
+
+  TodayCommand(CommandContext surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  @Override
+  public Integer call() {
+    Optional<OutputFile> table = output("--csv", csv, OutputFile.Kind.TODAY_TABLE);
+    Optional<OutputFile> data = output("--json", json, OutputFile.Kind.TODAY);
+    Notebook notebook =
+        TrialFiles.read(paths.isEmpty() ? List.of(Path.of("")) : paths, surroundings);
+    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    Workshops workshops = new Workshops(surroundings.clock());
+    workshops.faults(notebook.trials()).stream()
+        .map(Fault::sentence)
+        .forEach(surroundings.err()::println);
+    List<String> failures = new ArrayList<>();
+    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.CAREFUL_DRAWS);
+    Today today =
+        Today.of(
+            notebook.trials(),
+            LocalDateTime.now(surroundings.clock()),
+            trial -> {
+              try {
+                return Optional.of(forecaster.forecast(trial));
+              } catch (RuntimeException failure) {
+                synchronized (failures) {
+                  failures.add(TrialForecasts.failure(trial, failure));
+                }
+                return Optional.empty();
+              }
+            });
+    failures.stream().sorted().forEach(surroundings.err()::println);
+    table.ifPresent(file -> file.write(() -> TodayFile.csv(today, this::name)));
+    data.ifPresent(file -> file.write(() -> TodayFile.json(today, this::name)));
+    if (Stream.of(table, data).flatMap(Optional::stream).noneMatch(OutputFile::isStandardOutput)) {
+      TodayText.of(today).stream()
+          .flatMap(
+              line ->
+                  line.startsWith("  ")
+                      ? Paragraph.of(line.strip(), "  ", "  ").stream()
+                      : Paragraph.of(line, "", "  ").stream())
+          .forEach(surroundings.out()::println);
+    }
+    if (!notebook.faults().isEmpty()) {
+      return ExitCodes.WRONG_INPUT;
+    }
+    return failures.isEmpty() ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
+  }
+
+  /** From where the command runs, with / between folders. */
+  private String name(Standing standing) {
+    Trial trial = standing.forecast().trial();
+    return trial.file().toString().replace('\\', '/');
+  }
+
+  private Optional<OutputFile> output(String option, @Nullable String typed, OutputFile.Kind kind) {
+    return Optional.ofNullable(typed).map(name -> OutputFile.of(option, name, kind, surroundings));
+  }
+}

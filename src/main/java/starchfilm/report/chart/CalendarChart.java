@@ -1,0 +1,43 @@
+package starchfilm.report.chart;
+
+import java.util.List;
+
+/**
+ * Plates on one calendar: a row each, days as faint lines, now as one line through all rows. Places
+ * along the calendar are per cent of its width; heights are in the drawing's own unit.
+ *
+ * @param description the same in words, for those who hear the page
+ * @param height height of the whole
+ * @param now where now is
+ * @param days the midnights
+ * @param rows the plates
+ */
+public record CalendarChart(
+    String description, int height, String now, List<Strip.Grid> days, List<Row> rows) {
+  /** Height of a row. */
+  public static final int ROW_HEIGHT = 46;
+
+  /** Copies the lists. */
+  public CalendarChart {
+    days = List.copyOf(days);
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * A plate.
+   *
+   * @param label what it is called
+   * @param y where its line is
+   * @param address where it is told of
+   * @param ranges from when to when it may be ready
+   * @param dots when it is ready most likely
+   */
+  public record Row(
+      String label, int y, String address, List<Strip.Range> ranges, List<Strip.Dot> dots) {
+    /** Copies the lists. */
+    public Row {
+      ranges = List.copyOf(ranges);
+      dots = List.copyOf(dots);
+    }
+  }
+}

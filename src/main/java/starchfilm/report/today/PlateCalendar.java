@@ -1,0 +1,123 @@
+package starchfilm.report.today;
+
+import static starchfilm.numerics.units.Units.DAY_S;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.report.chart.CalendarChart;
+import starchfilm.report.chart.Scale;
+import starchfilm.report.chart.Strip;
+import starchfilm.today.Standing;
+import starchfilm.today.Today;
+
+/** Draws all plates on one calendar, in the order in which they need somebody. */
+final class PlateCalendar {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
+
+  /** So much of the past is shown (h), so that now is not at the edge. */
+  private static final int HOURS_BACK = 18;
+
+  private static final int LONGEST_DAYS = 21;
+  private static final int SHORTEST_DAYS = 2;
+  private static final int LABELS = 8;
+  private static final int LONGEST_LABEL = 44;
+  private static final int FOOT = 26;
+  private static final int LINE_IN_ROW = 30;
+
+  private final Today today;
+  private final LocalDateTime from;
+  private final Scale scale;
+  private final int days;
+
+  private PlateCalendar(Today today) {
+    this.today = today;
+    this.from = today.now().minusHours(HOURS_BACK);
+    double lastS =
+        today.standings().stream()
+            .mapToDouble(standing -> at(standing, standing.readyS()))
+            .max()
+            .orElse(0);
+    double most = Math.min(LONGEST_DAYS, Math.max(SHORTEST_DAYS, 1.05 * lastS / DAY_S));
+    this.days = (int) Math.ceil(most);
+    this.scale = Scale.linear(0, days * DAY_S, Strip.FIRST_PLACE, Strip.LAST_PLACE);
+  }
+
+  static CalendarChart of(Today today, Function<Standing, String> address) {
+    return new PlateCalendar(today).chart(address);
+  }
+
+  private double at(Standing standing, Band band) {
+    double last = Double.isInfinite(band.high()) ? band.middle() : band.high();
+    return Double.isInfinite(last) ? 0 : since(standing) + last;
+  }
+
+  /** From the beginning of the calendar to the pour (s); below 0 for an earlier pour. */
+  private double since(Standing standing) {
+    LocalDateTime poured = standing.forecast().trial().pouredAt().orElseThrow();
+    return Duration.between(from, poured).toSeconds();
+  }
+
+  private CalendarChart chart(Function<Standing, String> address) {
+    List<CalendarChart.Row> rows = new ArrayList<>();
+    for (Standing standing : today.standings()) {
+      rows.add(row(standing, CalendarChart.ROW_HEIGHT * rows.size() + LINE_IN_ROW, address));
+    }
+    return new CalendarChart(
+        "Each plate with the time in which it is peelable and dry through; now is one line.",
+        CalendarChart.ROW_HEIGHT * rows.size() + FOOT,
+        scale.place(Duration.between(from, today.now()).toSeconds()) + "%",
+        midnights(),
+        rows);
+  }
+
+  private CalendarChart.Row row(Standing standing, int y, Function<Standing, String> address) {
+    String who = new PlateWords(standing).who();
+    List<Strip.Range> ranges = new ArrayList<>();
+    List<Strip.Dot> dots = new ArrayList<>();
+    add("peelable", standing, standing.peelableS(), ranges, dots);
+    add("dry", standing, standing.readyS(), ranges, dots);
+    return new CalendarChart.Row(
+        who.length() > LONGEST_LABEL ? who.substring(0, LONGEST_LABEL - 1) + "…" : who,
+        y,
+        address.apply(standing),
+        ranges,
+        dots);
+  }
+
+  private void add(
+      String kind, Standing standing, Band band, List<Strip.Range> ranges, List<Strip.Dot> dots) {
+    if (Double.isInfinite(band.low()) || since(standing) + band.high() < 0) {
+      return;
+    }
+    ranges.add(
+        Strip.range(kind, scale, since(standing) + band.low(), since(standing) + band.high()));
+    double middle = since(standing) + band.middle();
+    if (middle >= 0 && middle <= scale.to()) {
+      dots.add(new Strip.Dot(kind, scale.place(middle) + "%"));
+    }
+  }
+
+  private List<Strip.Grid> midnights() {
+    List<Strip.Grid> lines = new ArrayList<>();
+    int every = (days + LABELS - 1) / LABELS;
+    LocalDateTime midnight = from.toLocalDate().plusDays(1).atStartOfDay();
+    for (int i = 0; ; i++) {
+      double atS = Duration.between(from, midnight.plusDays(i)).toSeconds();
+      if (atS > scale.to()) {
+        return lines;
+      }
+      boolean labelled = i % every == 0 && atS + DAY_S / 2 < scale.to();
+      lines.add(
+          new Strip.Grid(
+              scale.place(atS) + "%",
+              labelled ? DAY.format(midnight.plusDays(i)) : "",
+              i % (2 * every) != 0));
+    }
+  }
+}

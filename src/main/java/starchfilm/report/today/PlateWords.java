@@ -1,0 +1,198 @@
+package starchfilm.report.today;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import starchfilm.casting.trial.Weighing;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.report.Headline;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.Spans;
+import starchfilm.today.Standing;
+
+/** What is said of one plate as it stands now: the same words on every page and in the terminal. */
+public final class PlateWords {
+  /** A scale that is better than this shows tenths of a gram (kg). */
+  private static final double SHOWS_TENTHS_KG = 1e-4;
+
+  private final Standing standing;
+  private final PourCalendar calendar;
+
+  /** Words about one plate. */
+  public PlateWords(Standing standing) {
+    this.standing = standing;
+    this.calendar = new PourCalendar(standing.forecast().trial().pouredAt());
+  }
+
+  /** Its trial, and which plates of it where others were poured. */
+  public String who() {
+    String plates = plates();
+    return standing.forecast().trial().name() + (plates.isEmpty() ? "" : ", " + plates);
+  }
+
+  /** Which plates of the pour; empty where it is all of them. */
+  public String plates() {
+    List<Integer> numbers = standing.plates();
+    if (numbers.size() == standing.of()) {
+      return "";
+    }
+    String all = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+    return (numbers.size() == 1 ? "plate " : "plates ") + all;
+  }
+
+  /** What it needs and why, in one sentence. */
+  public String sentence() {
+    String who = who();
+    String ready = ready();
+    return switch (standing.need()) {
+      case PEEL ->
+          "Peel "
+              + who
+              + " now: "
+              + (standing.isDryByTheScale()
+                  ? ready
+                  : "dry through by now in "
+                      + (standing.nowS() >= standing.readyS().high()
+                          ? "9 of 10 cases or more"
+                          : "more than half of the likely cases")
+                      + "; "
+                      + ready)
+              + ".";
+      case OVERDUE ->
+          "See to "
+              + who
+              + ": it should have been ready by "
+              + calendar.date(standing.readyS().high())
+              + ". Peel it, or note what became of it.";
+      case NEVER_DRIES -> who + ": " + Headline.of(standing.forecast());
+      case MOULDS_SOON, MOULDS_LATER ->
+          (standing.nowS() >= standing.mouldFromS()
+                  ? "Check " + who + " for mould: it may show since "
+                  : "Dry " + who + " faster: mould may show from ")
+              + calendar.date(standing.mouldFromS())
+              + " on, and it is dry "
+              + (Double.isInfinite(standing.readyS().middle())
+                  ? "never"
+                  : calendar.range(standing.readyS()))
+              + ". A fan, drier or warmer air, or a rack once it can be peeled.";
+      case WEIGH ->
+          "Weigh "
+              + who
+              + " now: "
+              + narrowing()
+              + (standing.last().isEmpty() ? "; it was never weighed." : ".");
+      case LOOK ->
+          "Look at "
+              + who
+              + ": it may be dry through any time now"
+              + (Double.isInfinite(standing.readyS().high())
+                  ? ""
+                  : ", in 9 of 10 cases by " + calendar.byTheHour(standing.readyS().high()))
+              + "; "
+              + ready
+              + ".";
+      case WAIT -> who + ": next look " + look() + "; " + ready + ".";
+    };
+  }
+
+  private String ready() {
+    return "ready when "
+        + (standing.emptyKg().isPresent() ? "the scale shows " : "its film alone weighs ")
+        + scale(standing.scale().dryKg())
+        + standing
+            .last()
+            .filter(Weighing::tared)
+            .map(last -> ", it showed " + shown(last))
+            .orElse("");
+  }
+
+  private String shown(Weighing last) {
+    return scale(last.filmMassKg()) + " " + calendar.byTheHour(last.timeS());
+  }
+
+  /** What a weighing now would do to the range. */
+  public String narrowing() {
+    double left = standing.scale().rangeLeft();
+    double widthS = standing.readyS().high() - Math.max(standing.readyS().low(), standing.nowS());
+    String effect =
+        left <= 0.55 && left >= 0.45
+            ? "halves the range"
+            : left < 0.45 ? "more than halves the range" : "narrows the range";
+    return "it "
+        + effect
+        + (Double.isInfinite(widthS)
+            ? ""
+            : " of its dry-through, from "
+                + Spans.of(widthS)
+                + " to about "
+                + Spans.of(left * widthS));
+  }
+
+  /** The hours in which to look. */
+  public String look() {
+    return Double.isInfinite(standing.lookFromS())
+        ? "not in this room"
+        : calendar.window(standing.lookFromS(), standing.lookUntilS());
+  }
+
+  /** How much of the water is left. */
+  public String waterLeft() {
+    Band left = standing.waterLeft();
+    return "about "
+        + Figures.whole(100 * left.middle())
+        + " % of its water is left ("
+        + Figures.range(Figures.whole(100 * left.low()), Figures.whole(100 * left.high()))
+        + ")";
+  }
+
+  /** What the scale shows, and of what. */
+  public String scaleHead() {
+    return standing.emptyKg().isPresent()
+        ? "On the scale, plate included"
+        : "The film alone (no weight of the empty plate is noted)";
+  }
+
+  /** What the scale should show now. */
+  public String scaleNow() {
+    Estimate now = standing.scale().nowKg();
+    Band band = Band.normal(now.value(), now.sd());
+    return scale(now.value()) + " (" + Figures.range(figure(band.low()), figure(band.high())) + ")";
+  }
+
+  /** What it shows when it is peelable. */
+  public String scalePeelable() {
+    return Double.isInfinite(standing.peelableS().middle())
+        ? "never"
+        : scale(standing.scale().peelableKg());
+  }
+
+  /** What it shows when it is dry through. */
+  public String scaleDry() {
+    return Double.isInfinite(standing.readyS().middle())
+        ? "never"
+        : scale(standing.scale().dryKg());
+  }
+
+  /** What the range was before its own weighings, where they narrowed it. */
+  public Optional<String> before() {
+    TrialForecast forecast = standing.forecast();
+    return forecast.weighed().takenIn() == 0
+        ? Optional.empty()
+        : Optional.of(Spans.of(standing.readyAtThePourS()));
+  }
+
+  private String scale(double filmKg) {
+    return figure(filmKg) + " g";
+  }
+
+  /** As the scale shows it: tenths where it shows tenths. */
+  private String figure(double filmKg) {
+    double grams = ReaderUnit.GRAM.of(filmKg + standing.emptyKg().orElse(0));
+    boolean tenths = standing.last().filter(last -> last.massSdKg() < SHOWS_TENTHS_KG).isPresent();
+    return tenths ? Figures.tenths(grams) : Figures.whole(grams);
+  }
+}

@@ -1,0 +1,175 @@
+package starchfilm.report.today;
+
+import static starchfilm.numerics.units.Units.G_PER_KG;
+import static starchfilm.numerics.units.Units.HOUR_S;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import starchfilm.casting.trial.Weighing;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.report.JsonText;
+import starchfilm.today.Standing;
+import starchfilm.today.Today;
+
+/** What to do now, for other programs: every name carries its unit; never is null or empty. */
+public final class TodayFile {
+  private static final List<String> COLUMNS =
+      List.of(
+          "file",
+          "name",
+          "plates",
+          "need",
+          "sentence",
+          "look_from",
+          "look_until",
+          "scale_now_g",
+          "scale_peelable_g",
+          "scale_dry_g",
+          "water_left_pct");
+
+  private TodayFile() {}
+
+  /**
+   * As JSON.
+   *
+   * @param today what to do
+   * @param name how a plate's file is called
+   * @return one object
+   */
+  public static String json(Today today, Function<Standing, String> name) {
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    root.put("what", "plates to look after");
+    root.put("now", minute(today.now()));
+    root.put("headline", TodayView.of(today, standing -> "").headline());
+    today.standings().stream().map(s -> plate(s, name)).forEach(root.putArray("plates")::add);
+    today.planned().forEach(trial -> root.withArray("planned").add(trial.name()));
+    TodayView.of(today, standing -> "").questions().forEach(root.withArray("questions")::add);
+    return JsonText.of(root);
+  }
+
+  private static ObjectNode plate(Standing standing, Function<Standing, String> name) {
+    TodayView.Item item = TodayView.Item.of(standing);
+    double emptyKg = standing.emptyKg().orElse(0);
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put("file", name.apply(standing));
+    node.put("name", standing.forecast().trial().name());
+    standing.plates().forEach(node.putArray("plates")::add);
+    node.put("plates_poured", standing.of());
+    node.put("need", item.need());
+    node.put("sentence", item.sentence());
+    put(node, "look_from", standing, standing.lookFromS());
+    put(node, "look_until", standing, standing.lookUntilS());
+    put(node, "mould_from", standing, standing.mouldFromS());
+    band(node.putObject("peelable"), standing, standing.peelableS());
+    band(node.putObject("dry_through"), standing, standing.readyS());
+    standing
+        .last()
+        .ifPresent(
+            last ->
+                band(
+                    node.putObject("dry_through_at_the_pour"),
+                    standing,
+                    standing.readyAtThePourS()));
+    Band left = standing.waterLeft();
+    node.putObject("water_left_pct")
+        .put("low", JsonText.rounded(100 * left.low()))
+        .put("middle", JsonText.rounded(100 * left.middle()))
+        .put("high", JsonText.rounded(100 * left.high()));
+    standing.emptyKg().ifPresent(kg -> node.put("empty_plate_g", grams(kg)));
+    node.put("scale_includes_plate", standing.emptyKg().isPresent());
+    Band now = Band.normal(standing.scale().nowKg().value(), standing.scale().nowKg().sd());
+    node.putObject("scale_now_g")
+        .put("low", grams(emptyKg + now.low()))
+        .put("middle", grams(emptyKg + now.middle()))
+        .put("high", grams(emptyKg + now.high()));
+    node.put("scale_peelable_g", grams(emptyKg + standing.scale().peelableKg()));
+    node.put("scale_dry_g", grams(emptyKg + standing.scale().dryKg()));
+    node.put("scale_at_rest_g", grams(emptyKg + standing.scale().restKg()));
+    node.put("range_left_by_a_weighing_now", JsonText.rounded(standing.scale().rangeLeft()));
+    standing
+        .last()
+        .filter(Weighing::tared)
+        .ifPresent(
+            last -> {
+              ObjectNode weighed = node.putObject("last_weighed");
+              put(weighed, "at", standing, last.timeS());
+              weighed.put("scale_g", grams(emptyKg + last.filmMassKg()));
+            });
+    return node;
+  }
+
+  private static void band(ObjectNode node, Standing standing, Band band) {
+    Map.of("low", band.low(), "middle", band.middle(), "high", band.high()).entrySet().stream()
+        .sorted(Map.Entry.comparingByValue())
+        .forEach(
+            end -> {
+              if (Double.isInfinite(end.getValue())) {
+                node.putNull(end.getKey() + "_h");
+              } else {
+                node.put(end.getKey() + "_h", JsonText.rounded(end.getValue() / HOUR_S));
+              }
+              put(node, end.getKey() + "_at", standing, end.getValue());
+            });
+  }
+
+  private static void put(ObjectNode node, String field, Standing standing, double atS) {
+    if (Double.isInfinite(atS)) {
+      node.putNull(field);
+    } else {
+      node.put(field, at(standing, atS));
+    }
+  }
+
+  private static String at(Standing standing, double atS) {
+    return minute(
+        standing.forecast().trial().pouredAt().orElseThrow().plusSeconds(Math.round(atS)));
+  }
+
+  private static String minute(LocalDateTime moment) {
+    return moment.truncatedTo(ChronoUnit.MINUTES).toString();
+  }
+
+  private static double grams(double kg) {
+    return JsonText.rounded(G_PER_KG * kg);
+  }
+
+  /**
+   * As a table.
+   *
+   * @param today what to do
+   * @param name how a plate's file is called
+   * @return one line a plate, with a head; line ends are a line feed
+   */
+  public static String csv(Today today, Function<Standing, String> name) {
+    StringBuilder text = new StringBuilder(String.join(",", COLUMNS)).append('\n');
+    for (Standing standing : today.standings()) {
+      ObjectNode plate = plate(standing, name);
+      text.append(
+              COLUMNS.stream()
+                  .map(column -> quoted(cell(plate, column)))
+                  .collect(Collectors.joining(",")))
+          .append('\n');
+    }
+    return text.toString();
+  }
+
+  private static String cell(ObjectNode plate, String column) {
+    if (column.equals("plates")) {
+      return plate.get(column).toString().replaceAll("[\\[\\]]", "").replace(',', ' ');
+    }
+    var value = plate.get(column);
+    return value.isNull() ? "" : (value.isObject() ? value.get("middle") : value).asText();
+  }
+
+  /** Quoted where a table needs it (RFC 4180); a formula is not to run in a spreadsheet. */
+  private static String quoted(String cell) {
+    String plain = cell.matches("[=+@\\t-].*") ? "'" + cell : cell;
+    return plain.matches("(?s).*[\",\n\r].*") ? '"' + plain.replace("\"", "\"\"") + '"' : plain;
+  }
+}

@@ -1,0 +1,113 @@
+package starchfilm.report.today;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import starchfilm.casting.trial.Trial;
+import starchfilm.report.chart.CalendarChart;
+import starchfilm.report.words.Plural;
+import starchfilm.report.words.PourCalendar;
+import starchfilm.today.Need;
+import starchfilm.today.Standing;
+import starchfilm.today.Today;
+
+/**
+ * What to do now, in words and as one picture.
+ *
+ * @param moment the moment
+ * @param headline how many plates need somebody, or when the next look is
+ * @param todo the plates, the most urgent first
+ * @param calendar all of them on one calendar
+ * @param planned what was not poured yet
+ * @param questions what is odd, such as a pour in the future
+ */
+public record TodayView(
+    String moment,
+    String headline,
+    List<Item> todo,
+    CalendarChart calendar,
+    List<String> planned,
+    List<String> questions) {
+  private static final DateTimeFormatter MOMENT =
+      DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, HH:mm", Locale.ENGLISH);
+
+  /** Copies the lists. */
+  public TodayView {
+    todo = List.copyOf(todo);
+    planned = List.copyOf(planned);
+    questions = List.copyOf(questions);
+  }
+
+  /**
+   * One plate.
+   *
+   * @param standing how it stands
+   * @param need what it needs, as a word of style sheets and data files
+   * @param waits true where nothing is to be done yet
+   * @param sentence what it needs and why
+   * @param words more about it
+   */
+  public record Item(
+      Standing standing, String need, boolean waits, String sentence, PlateWords words) {
+    static Item of(Standing standing) {
+      PlateWords words = new PlateWords(standing);
+      return new Item(
+          standing,
+          standing.need().name().toLowerCase(Locale.ROOT),
+          standing.need() == Need.WAIT,
+          words.sentence(),
+          words);
+    }
+  }
+
+  /**
+   * Puts it into words.
+   *
+   * @param today what to do
+   * @param address where a plate is told of
+   * @return the view
+   */
+  public static TodayView of(Today today, Function<Standing, String> address) {
+    return new TodayView(
+        MOMENT.format(today.now()),
+        headline(today),
+        today.standings().stream().map(Item::of).toList(),
+        PlateCalendar.of(today, address),
+        today.planned().stream().map(Trial::name).toList(),
+        questions(today));
+  }
+
+  private static String headline(Today today) {
+    long need = today.standings().stream().filter(s -> s.need() != Need.WAIT).count();
+    if (today.standings().isEmpty()) {
+      return "No plate is drying.";
+    }
+    if (need > 0) {
+      return Plural.of((int) need, "plate") + (need == 1 ? " needs" : " need") + " you.";
+    }
+    return today
+        .nextLook()
+        .map(
+            standing ->
+                "Nothing to do now. Next look: "
+                    + new PlateWords(standing).look()
+                    + ", "
+                    + new PlateWords(standing).who()
+                    + ".")
+        .orElse("Nothing to do now.");
+  }
+
+  private static List<String> questions(Today today) {
+    List<String> questions = new ArrayList<>();
+    for (Trial trial : today.ahead()) {
+      questions.add(
+          trial.name()
+              + " is noted as poured "
+              + new PourCalendar(trial.pouredAt()).pour()
+              + ", which is still to come: is that date right, and is this clock?");
+    }
+    return questions;
+  }
+}

@@ -1,0 +1,5 @@
+/** What to do now, as a page, as lines, as data and as a calendar. */
+@NullMarked
+package starchfilm.report.today;
+
+import org.jspecify.annotations.NullMarked;

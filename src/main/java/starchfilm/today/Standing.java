@@ -1,0 +1,177 @@
+package starchfilm.today;
+
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import starchfilm.casting.Spot;
+import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
+import starchfilm.drying.DryingForecast;
+import starchfilm.drying.Milestone;
+import starchfilm.film.risk.MouldRisk;
+import starchfilm.film.risk.RiskLevel;
+import starchfilm.forecast.CurveReading;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
+
+/**
+ * How one plate, or some plates of one pour that nobody told apart, stand at a moment.
+ *
+ * @param forecast the trial as the plate shows it
+ * @param plates the numbers of the plates
+ * @param of how many were poured
+ * @param emptyKg the empty plate (kg), if weighed
+ * @param nowS the moment (s since the pour)
+ * @param scale what a scale shows
+ */
+public record Standing(
+    TrialForecast forecast,
+    List<Integer> plates,
+    int of,
+    OptionalDouble emptyKg,
+    double nowS,
+    ScaleForecast scale) {
+  /** A reading of a kitchen scale that shows grams (kg): a rectangle one step wide. */
+  private static final double KITCHEN_SCALE_SD_KG = 1e-3 / Math.sqrt(12);
+
+  /** A weighing that leaves no more than this of the range is worth the walk; judged. */
+  private static final double WORTH_WEIGHING = 0.75;
+
+  /** A shorter range needs no narrowing (s); judged. */
+  private static final double NARROW_ENOUGH_S = 3 * HOUR_S;
+
+  /** So soon after a weighing another tells little (s); judged. */
+  private static final double WEIGHED_JUST_NOW_S = 2 * HOUR_S;
+
+  /** So long beyond the end of the range a plate is forgotten; judged. */
+  private static final double FORGOTTEN_AFTER_S = 2 * DAY_S;
+
+  private static final double FORGOTTEN_RATIO = 1.25;
+
+  /** Mould that may show so soon is acted against now (s); judged. */
+  private static final double MOULD_SOON_S = 1.5 * DAY_S;
+
+  /** Copies the list. */
+  public Standing {
+    plates = List.copyOf(plates);
+  }
+
+  static Standing of(TrialForecast forecast, List<Integer> plates, LocalDateTime now) {
+    Trial trial = forecast.trial();
+    double nowS = Duration.between(trial.pouredAt().orElseThrow(), now).toSeconds();
+    OptionalDouble empty =
+        Optional.ofNullable(trial.seen().eachPlate().emptyKg().get(plates.get(0)))
+            .map(OptionalDouble::of)
+            .orElse(OptionalDouble.empty());
+    double scaleSd =
+        trial.seen().weighings().stream()
+            .mapToDouble(Weighing::massSdKg)
+            .max()
+            .orElse(KITCHEN_SCALE_SD_KG);
+    return new Standing(
+        forecast,
+        plates,
+        trial.plates(),
+        empty,
+        nowS,
+        ScaleForecast.of(
+            trial.casting(),
+            forecast.weighed().known(),
+            nowS,
+            peelableS(forecast.drying()).middle(),
+            readyS(forecast.drying()).middle(),
+            scaleSd));
+  }
+
+  /** When the average of the plate can be peeled (s since the pour). */
+  public Band peelableS() {
+    return peelableS(forecast.drying());
+  }
+
+  /** When its thick spot is dry through (s since the pour). */
+  public Band readyS() {
+    return readyS(forecast.drying());
+  }
+
+  /** The same without its own weighings. */
+  public Band readyAtThePourS() {
+    return readyS(forecast.dryingAtThePour());
+  }
+
+  private static Band peelableS(DryingForecast drying) {
+    return drying.at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS();
+  }
+
+  private static Band readyS(DryingForecast drying) {
+    return drying.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+  }
+
+  /** Water still in the film, over what was poured (ratio). */
+  public Band waterLeft() {
+    return new CurveReading(forecast).moistureAt(nowS).times(1 / forecast.drying().startMoisture());
+  }
+
+  /** Its last weighing. */
+  public Optional<Weighing> last() {
+    List<Weighing> all = forecast.trial().seen().weighings();
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+  }
+
+  /** Whether the last weighing shows no more than the plate weighs when it is dry through. */
+  public boolean isDryByTheScale() {
+    return last()
+        .filter(Weighing::tared)
+        .filter(weighing -> weighing.filmMassKg() <= scale.dryKg() + weighing.massSdKg())
+        .isPresent();
+  }
+
+  /** What it needs. */
+  public Need need() {
+    Band ready = readyS();
+    double mouldS = mouldFromS();
+    if (mouldS < ready.middle() && mouldS - nowS < MOULD_SOON_S && nowS < ready.high()) {
+      return Need.MOULDS_SOON;
+    }
+    if (nowS > FORGOTTEN_RATIO * ready.high() + FORGOTTEN_AFTER_S) {
+      return Need.OVERDUE;
+    }
+    if (nowS >= ready.middle() || isDryByTheScale()) {
+      return Need.PEEL;
+    }
+    if (Double.isInfinite(ready.middle())) {
+      return Need.NEVER_DRIES;
+    }
+    if (mouldS < ready.middle()) {
+      return Need.MOULDS_LATER;
+    }
+    if (scale.rangeLeft() <= WORTH_WEIGHING
+        && ready.high() - Math.max(nowS, ready.low()) > NARROW_ENOUGH_S
+        && last().stream().noneMatch(w -> nowS - w.timeS() < WEIGHED_JUST_NOW_S)) {
+      return Need.WEIGH;
+    }
+    return nowS >= ready.low() ? Need.LOOK : Need.WAIT;
+  }
+
+  /** When mould may first show (s since the pour); infinite where that is not to be expected. */
+  public double mouldFromS() {
+    MouldRisk mould = forecast.risks().mould();
+    return mould.level().compareTo(RiskLevel.LIKELY) >= 0
+        ? mould.growthFromS()
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /** From when on it is to be looked at (s since the pour); infinite for never. */
+  public double lookFromS() {
+    return Math.max(nowS, readyS().low());
+  }
+
+  /** By when it is looked at last (s since the pour). */
+  public double lookUntilS() {
+    return Math.max(lookFromS(), readyS().high());
+  }
+}

@@ -1,0 +1,126 @@
+package starchfilm.today;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import starchfilm.casting.trial.Stage;
+import starchfilm.casting.trial.Trial;
+import starchfilm.forecast.TrialForecast;
+
+/**
+ * What needs its maker at a moment.
+ *
+ * @param now the moment, by the clock on the wall
+ * @param standings the plates that are drying, the most urgent first
+ * @param planned trials that nobody has poured yet
+ * @param ahead trials that were poured in the future, by that clock
+ */
+public record Today(
+    LocalDateTime now, List<Standing> standings, List<Trial> planned, List<Trial> ahead) {
+  /** Copies the lists. */
+  public Today {
+    standings = List.copyOf(standings);
+    planned = List.copyOf(planned);
+    ahead = List.copyOf(ahead);
+  }
+
+  /**
+   * Looks at trials.
+   *
+   * @param trials the trials
+   * @param now the moment, by the clock on the wall
+   * @param forecaster forecasts a trial as one of its plates shows it; empty where it cannot be.
+   *     Called from several threads at once
+   * @return what needs doing
+   */
+  public static Today of(
+      List<Trial> trials, LocalDateTime now, Function<Trial, Optional<TrialForecast>> forecaster) {
+    List<Standing> standings =
+        alike(trials, now).parallelStream()
+            .flatMap(
+                plates ->
+                    forecaster.apply(plates.as()).stream()
+                        .map(forecast -> Standing.of(forecast, plates.numbers(), now)))
+            .sorted(
+                Comparator.comparing(Standing::need)
+                    .thenComparing(Today::dueAt)
+                    .thenComparing(standing -> standing.forecast().trial().file()))
+            .toList();
+    List<Trial> unpoured =
+        trials.stream().filter(trial -> Stage.of(trial, now) == Stage.PLANNED).toList();
+    return new Today(
+        now,
+        standings,
+        unpoured.stream().filter(trial -> trial.pouredAt().isEmpty()).toList(),
+        unpoured.stream().filter(trial -> trial.pouredAt().isPresent()).toList());
+  }
+
+  /**
+   * Plates of one pour that nobody told apart.
+   *
+   * @param as the trial as each of them shows it
+   * @param numbers their numbers
+   */
+  public record Alike(Trial as, List<Integer> numbers) {}
+
+  /**
+   * The plates of some trials that are drying.
+   *
+   * @param trials the trials
+   * @param now the moment, by the clock on the wall
+   * @return those of one pour that nobody told apart together, in the order of the trials
+   */
+  public static List<Alike> alike(List<Trial> trials, LocalDateTime now) {
+    List<Alike> all = new ArrayList<>();
+    for (Trial trial : trials) {
+      Map<List<Object>, Alike> byFacts = new LinkedHashMap<>();
+      IntStream.rangeClosed(1, trial.plates())
+          .filter(plate -> Stage.of(trial, plate, now) == Stage.DRYING)
+          .forEach(
+              plate -> {
+                Trial as = trial.ofPlate(plate);
+                Optional<Double> empty =
+                    Optional.ofNullable(trial.seen().eachPlate().emptyKg().get(plate));
+                byFacts
+                    .computeIfAbsent(
+                        List.of(as.seen().weighings(), empty),
+                        key -> new Alike(as, new ArrayList<>()))
+                    .numbers()
+                    .add(plate);
+              });
+      all.addAll(byFacts.values());
+    }
+    return all;
+  }
+
+  /** When something is to be done about it; whoever waits longest comes first. */
+  private static LocalDateTime dueAt(Standing standing) {
+    double atS =
+        switch (standing.need()) {
+          case MOULDS_SOON, MOULDS_LATER -> standing.mouldFromS();
+          case PEEL, OVERDUE -> standing.readyS().low();
+          case NEVER_DRIES, WEIGH -> standing.nowS();
+          case LOOK, WAIT -> standing.readyS().low();
+        };
+    LocalDateTime poured = standing.forecast().trial().pouredAt().orElseThrow();
+    return poured.plusSeconds(Math.round(Math.min(atS, 1e9)));
+  }
+
+  /** The next plate to be looked at when nothing else is to be done. */
+  public Optional<Standing> nextLook() {
+    return standings.stream()
+        .filter(standing -> Double.isFinite(standing.lookFromS()))
+        .min(Comparator.comparing(standing -> dueAt(standing)));
+  }
+
+  /** Whether any plate needs something now. */
+  public boolean isAnythingToDo() {
+    return standings.stream().anyMatch(standing -> standing.need() != Need.WAIT);
+  }
+}

@@ -1,0 +1,138 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Noon of 20 April 2026 stands on the clock. */
+class TodayCommandTest {
+  @TempDir Path folder;
+  private Terminal terminal;
+
+  @BeforeEach
+  void open() {
+    terminal = new Terminal(folder);
+  }
+
+  private void plate(String name, String pouredAt, String more) throws IOException {
+    Files.writeString(
+        folder.resolve(name + ".json"),
+        """
+        {"name": "%s", "poured_at": "%s",
+         "recipe": {"starch": {"kind": "potato", "mass_g": 20.0},
+                    "glycerol": {"mass_g": 6, "purity_pct": 99}, "water": {"mass_g": 360}},
+         "cook": {"minutes": 10, "top_C": 90, "water_lost_g": 25},
+         "pour": {"plate": {"material": "glass", "length_mm": 300, "width_mm": 200,
+                            "tare_g": 600}, "plates": 2, "wet_thickness_mm": 2.5},
+         "room": {"name": "kitchen", "air_C": 21, "rh_pct": 50, "air_speed_m_per_s": 0.1}%s}
+        """
+            .formatted(name, pouredAt, more.isEmpty() ? "" : ", " + more));
+  }
+
+  private String said(String... words) {
+    assertThat(terminal.run(words)).as(terminal.err()).isZero();
+    return terminal.out().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void putsTheMostUrgentPlateFirst() throws IOException {
+    plate("Fresh", "2026-04-20T10:00", "");
+    plate("Done", "2026-04-15T10:00", "");
+    plate("Forgotten", "2026-03-10T10:00", "");
+
+    assertThat(said("today"))
+        .containsSubsequence("2 plates need you", "Peel Done now", "See to Forgotten", "Fresh");
+  }
+
+  @Test
+  void saysWhyAWeighingIsWorthIt() throws IOException {
+    plate("Halfway", "2026-04-19T10:00", "");
+
+    assertThat(said("today"))
+        .containsPattern("Weigh Halfway now: it .*range of its dry-through, from .* to about")
+        .contains("it was never weighed");
+  }
+
+  @Test
+  void peelsByTheScale() throws IOException {
+    plate(
+        "Quick",
+        "2026-04-19T10:00",
+        "\"weighings\": [{\"at\": \"+6h\", \"mass_g\": 660}, {\"at\": \"+20h\", \"mass_g\": 611}]");
+
+    assertThat(said("today", "--json", "-"))
+        .contains("\"need\" : \"peel\"")
+        .containsPattern("ready when the scale shows 6[01][0-9] g, it showed 611 g");
+  }
+
+  @Test
+  void tellsPlatesOfOnePourApartOnceTheyAreWeighed() throws IOException {
+    plate(
+        "Pair",
+        "2026-04-19T10:00",
+        "\"plates\": [{\"plate\": 2, \"tare_g\": 640}], \"weighings\": [{\"at\": \"+6h\","
+            + " \"mass_g\": 725}, {\"at\": \"+6h\", \"mass_g\": 772, \"plate\": 2}]");
+
+    assertThat(said("today")).contains("Pair, plate 1").contains("Pair, plate 2");
+  }
+
+  @Test
+  void leavesOutAPlateThatWasGivenUp() throws IOException {
+    plate("Spilt", "2026-04-19T10:00", "\"plates\": [{\"given_up\": \"spilt\"}]");
+
+    assertThat(said("today")).contains("No plate is drying.");
+  }
+
+  @Test
+  void asksAboutAPourThatIsStillToComeAsWhenTheClockWasSetBack() throws IOException {
+    plate("Tomorrow", "2026-04-21T10:00", "");
+
+    assertThat(said("today"))
+        .contains("Tomorrow is noted as poured Tue 21 Apr 2026, 10:00, which is still to come");
+  }
+
+  @Test
+  void leavesOutWeighingsThatAreStillToComeAndAsks() throws IOException {
+    plate("Later", "2026-04-19T10:00", "\"weighings\": [{\"at\": \"+90h\", \"mass_g\": 612}]");
+
+    assertThat(said("today")).contains("One weighing lies in the future").contains("never weighed");
+  }
+
+  @Test
+  void looksAtAFolderWithoutPlates() throws IOException {
+    Files.writeString(folder.resolve("shopping.txt"), "starch");
+
+    assertThat(terminal.run("today")).isEqualTo(2);
+    assertThat(terminal.err()).contains("a folder without trial files");
+  }
+
+  @Test
+  void looksAtTwoHundredPlates() throws IOException {
+    plate("Many", "2026-04-19T10:00", "");
+    Path many = folder.resolve("Many.json");
+    Files.writeString(many, Files.readString(many).replace("\"plates\": 2", "\"plates\": 200"));
+
+    assertThat(said("today")).contains("1 plate needs you").contains("Weigh Many now");
+  }
+
+  @Test
+  void writesTheSameFiguresAsJsonAndAsATable() throws IOException {
+    plate("Halfway", "2026-04-19T10:00", "");
+    terminal.run("today", "--json", "today.json", "--csv", "today.csv");
+
+    JsonNode plate =
+        new ObjectMapper().readTree(folder.resolve("today.json").toFile()).at("/plates/0");
+    String shown = String.valueOf(Math.round(plate.get("scale_dry_g").doubleValue()));
+    assertThat(terminal.out().replaceAll("\\s+", " ")).contains("dry through " + shown + " g");
+    assertThat(Files.readString(folder.resolve("today.csv")))
+        .contains(plate.get("scale_dry_g").asText())
+        .contains("weigh");
+  }
+}
