@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
@@ -134,11 +134,11 @@ final class NoteQuestions {
     NoteWords.Load load =
         required(
             "At what load did it break, such as 12N, or 0.9kg hung on it?", NoteWords.Load::of);
-    BigDecimal width = required("How wide was the strip, in mm?", t -> TypedNumber.in("mm", t));
+    BigDecimal width = required("How wide was the strip, in mm?", t -> TypedAmount.number("mm", t));
     Optional<BigDecimal> thickness =
-        optional("How thick, in \u00B5m? [as the film]", t -> TypedNumber.in("um", t));
+        optional("How thick, in \u00B5m? [as the film]", t -> TypedAmount.number("um", t));
     Optional<BigDecimal> stretch =
-        optional("How far did it stretch, in %? [not measured]", t -> TypedNumber.in("%", t));
+        optional("How far did it stretch, in %? [not measured]", t -> TypedAmount.number("%", t));
     return NoteWords.pulled(load, width, thickness, stretch);
   }
 
@@ -154,11 +154,11 @@ final class NoteQuestions {
   private Note cook() throws NoMoreAnswers {
     String unknown = " [not noted]";
     Optional<BigDecimal> minutes =
-        optional("Minutes at the top temperature?" + unknown, TypedNumber::minutes);
+        optional("Minutes at the top temperature?" + unknown, t -> TypedAmount.number("min", t));
     Optional<BigDecimal> top =
-        optional("Top temperature, in \u00B0C?" + unknown, t -> TypedNumber.in("C", t));
+        optional("Top temperature, in \u00B0C?" + unknown, t -> TypedAmount.number("C", t));
     Optional<BigDecimal> lost =
-        optional("Weight the pot lost, in g?" + unknown, t -> TypedNumber.in("g", t));
+        optional("Weight the pot lost, in g?" + unknown, t -> TypedAmount.number("g", t));
     return new Note.Cooked(minutes, top, lost);
   }
 
@@ -166,9 +166,9 @@ final class NoteQuestions {
     String at =
         optional("Poured when? [now]", words::pour).orElseGet(() -> words.pour("now")).toString();
     Optional<BigDecimal> mass =
-        optional("Paste on one plate, in g? [not weighed]", t -> TypedNumber.in("g", t));
+        optional("Paste on one plate, in g? [not weighed]", t -> TypedAmount.number("g", t));
     Optional<BigDecimal> tare =
-        optional("The empty plate, in g? [not weighed]", t -> TypedNumber.in("g", t));
+        optional("The empty plate, in g? [not weighed]", t -> TypedAmount.number("g", t));
     return new Note.Poured(Optional.of(at), mass, tare);
   }
 

@@ -4,7 +4,7 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
-import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 
@@ -58,9 +58,11 @@ final class PotOptions {
         new Note.Poured(
             poured == null ? Optional.empty() : at.map(LocalDateTime::toString),
             Optional.ofNullable(pouredMass)
-                .map(typed -> NoteCommand.read("--poured-mass", () -> TypedNumber.in("g", typed))),
+                .map(
+                    typed ->
+                        NoteCommand.read("--poured-mass", () -> TypedAmount.number("g", typed))),
             Optional.ofNullable(tare)
-                .map(typed -> NoteCommand.read("--tare", () -> TypedNumber.in("g", typed)))));
+                .map(typed -> NoteCommand.read("--tare", () -> TypedAmount.number("g", typed)))));
   }
 
   Optional<Note> cook() {

@@ -152,7 +152,8 @@ final class EntryReader {
   /** The whole request, or every mistake. */
   <T> T finished(Supplier<T> whole) {
     Optional<T> made = mistakes.isEmpty() ? made(whole) : Optional.empty();
-    return made.orElseThrow(() -> new RefusedRequestException(mistakes));
+    return made.orElseThrow(
+        () -> new RefusedRequestException(mistakes.stream().distinct().toList()));
   }
 
   /** What was taken for granted, in sentences. */

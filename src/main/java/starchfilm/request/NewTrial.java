@@ -18,7 +18,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
-import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.CastingFields;
@@ -206,8 +206,8 @@ public record NewTrial(
     trial = gram(in, trial, POURED_MASS, "pour.poured_g");
     trial = gram(in, trial, TARE, "pour.plate.tare_g");
     trial = gram(in, trial, COOK_LOST, "cook.water_lost_g");
-    trial = number(in, trial, COOK_TIME, "cook.minutes", TypedNumber::minutes);
-    trial = number(in, trial, COOK_TOP, "cook.top_C", typed -> TypedNumber.in("C", typed));
+    trial = number(in, trial, COOK_TIME, "cook.minutes", typed -> TypedAmount.number("min", typed));
+    trial = number(in, trial, COOK_TOP, "cook.top_C", typed -> TypedAmount.number("C", typed));
     return number(
         in, trial, PLATES, "pour.plates", typed -> whole(Quantities.number(typed, COUNT), typed));
   }
@@ -220,7 +220,7 @@ public record NewTrial(
   }
 
   private static ObjectValue gram(EntryReader in, ObjectValue trial, Field field, String path) {
-    return number(in, trial, field, path, typed -> TypedNumber.in("g", typed));
+    return number(in, trial, field, path, typed -> TypedAmount.number("g", typed));
   }
 
   private static ObjectValue number(

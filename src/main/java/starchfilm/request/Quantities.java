@@ -1,152 +1,129 @@
 package starchfilm.request;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import starchfilm.files.amount.Measure;
+import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * Amounts as typed, each with what it is worth.
- *
- * <p>A weighing is worth the last digit typed: everything that rounds to it, {@code sd =
- * step/sqrt(12)} (JCGM 100:2008, F.2.2.1, recalled). A volume is worth {@link #JUG_RELATIVE_SD} of
- * itself. What cannot be read ends in a {@link MistypedException}.
+ * Amounts as typed, each with what it is worth: see {@link TypedAmount#estimate}. A volume is
+ * besides worth {@link #JUG_RELATIVE_SD} of itself. What cannot be read ends in a {@link
+ * MistypedException}.
  */
 final class Quantities {
   /** Relative standard uncertainty of a volume measured in a kitchen jug; judged, no source. */
   private static final double JUG_RELATIVE_SD = 0.03;
 
-  private static final String MASS_OR_VOLUME = "a mass or a volume, such as 250 g or 200 ml";
-  private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";
-  private static final Pattern DECIMALS = Pattern.compile("[0-9]+[.,]([0-9]+)");
-  private static final Pattern CONCENTRATION =
-      Pattern.compile(NUMBER + "\\s*mol\\s*/\\s*l", Pattern.CASE_INSENSITIVE);
-  private static final Pattern MEGAPASCALS =
-      Pattern.compile(NUMBER + "\\s*MPa", Pattern.CASE_INSENSITIVE);
-  private static final Pattern SPEED =
-      Pattern.compile(NUMBER + "\\s*(?:m/s)?", Pattern.CASE_INSENSITIVE);
-  private static final Pattern RANGE =
-      Pattern.compile(NUMBER + "\\s*%?\\s*(?:-|\u2013|to)\\s*" + NUMBER + "\\s*%");
-  private static final Pattern BARE = Pattern.compile(NUMBER);
-  private static final double MOL_PER_M3 = 1000;
-  private static final double PA_PER_MPA = 1e6;
+  static final String MASS_OR_VOLUME = "a mass or a volume, such as 250 g or 200 ml";
+  private static final Pattern BARE = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)");
 
   private Quantities() {}
 
   /** A weighed mass (kg). */
   static Estimate massKg(String typed) {
-    return weighed(Measure.mass(typed), typed);
+    return TypedAmount.of(Dimension.MASS, typed).estimate();
+  }
+
+  /** A mass of which no range makes sense (kg). */
+  static double exactMassKg(String typed) {
+    return TypedAmount.of(Dimension.MASS, typed).one();
   }
 
   /** A mass (kg), or a volume of something of this density (kg/m3). */
   static Estimate massKg(String typed, double kgPerM3) {
-    Measure measure = massOrVolume(typed);
-    if (measure instanceof Measure.Mass mass) {
-      return weighed(mass, typed);
-    }
-    if (measure instanceof Measure.Volume) {
-      return jugM3(typed).times(kgPerM3);
-    }
-    throw new MistypedException(typed, MASS_OR_VOLUME, "write what was measured");
+    return massKg(typed, Estimate.exact(kgPerM3));
+  }
+
+  /** A mass (kg), or a volume of something whose density (kg/m3) is known so well. */
+  static Estimate massKg(String typed, Estimate kgPerM3) {
+    TypedAmount amount = massOrVolume(typed);
+    return amount.is(Dimension.MASS) ? amount.estimate() : jugM3(amount).times(kgPerM3);
   }
 
   static boolean isVolume(String typed) {
-    return massOrVolume(typed) instanceof Measure.Volume;
+    return massOrVolume(typed).is(Dimension.VOLUME);
+  }
+
+  private static TypedAmount massOrVolume(String typed) {
+    return TypedAmount.read(typed, MASS_OR_VOLUME, List.of(Dimension.MASS, Dimension.VOLUME));
   }
 
   static double volumeM3(String typed) {
-    return Measure.volume(typed).m3();
+    return TypedAmount.of(Dimension.VOLUME, typed).one();
   }
 
   /** A volume as a kitchen jug measures it (m3). */
   static Estimate jugM3(String typed) {
-    double m3 = volumeM3(typed);
-    return new Estimate(m3, JUG_RELATIVE_SD * m3);
+    return jugM3(TypedAmount.of(Dimension.VOLUME, typed));
+  }
+
+  private static Estimate jugM3(TypedAmount amount) {
+    double m3 = amount.si();
+    double sd = amount.isRange() ? amount.estimate().sd() : 0;
+    return new Estimate(m3, Math.hypot(sd, JUG_RELATIVE_SD * m3));
   }
 
   static double lengthM(String typed) {
-    return Measure.length(typed).m();
+    return TypedAmount.of(Dimension.LENGTH, typed).one();
+  }
+
+  static double areaM2(String typed) {
+    return TypedAmount.of(Dimension.AREA, typed).one();
   }
 
   static double share(String typed) {
-    return Measure.share(typed).fraction();
+    return TypedAmount.of(Dimension.SHARE, typed).one();
   }
 
   /** A share, or a range in which 8 cases of 10 lie. */
   static Estimate shareOrRange(String typed) {
-    Matcher range = RANGE.matcher(typed.strip());
-    if (!range.matches()) {
-      return Estimate.exact(share(typed));
+    TypedAmount share = TypedAmount.of(Dimension.SHARE, typed);
+    if (!share.isRange()) {
+      return Estimate.exact(share.si());
     }
-    double low = share(range.group(1) + "%");
-    double high = share(range.group(2) + "%");
-    if (!(low <= high && high <= 1)) {
+    if (share.mostSi() > 1) {
       throw new MistypedException(
           typed, "a range within 0 to 100 %, such as 66-79 %", "write the lower end first");
     }
-    return new Estimate((low + high) / 2, (high - low) / (2 * Band.Z90));
+    return new Estimate(share.si(), (share.mostSi() - share.leastSi()) / (2 * Band.Z90));
   }
 
   static double temperatureK(String typed) {
-    return Measure.temperature(typed).k();
+    return TypedAmount.of(Dimension.TEMPERATURE, typed).one();
   }
 
   static double spanS(String typed) {
-    return Measure.span(typed).s();
+    return TypedAmount.of(Dimension.TIME, typed).one();
   }
 
+  /** A speed; a bare number is metres per second. */
   static double speedMPerS(String typed) {
-    return matched(SPEED, typed, "metres per second, such as 0.1", "write one number");
+    return TypedAmount.inUnit("m/s", typed).one();
   }
 
   static double strengthPa(String typed) {
-    return PA_PER_MPA
-        * matched(MEGAPASCALS, typed, "a strength in MPa, such as 5MPa", "add the unit");
+    return TypedAmount.of(Dimension.STRESS, typed).one();
   }
 
   static double number(String typed, String allowed) {
-    return matched(BARE, typed, allowed, "write one number without a unit");
-  }
-
-  /** A concentration in mol/l (mol/m3). */
-  static double molPerM3(String typed) {
-    return MOL_PER_M3
-        * matched(
-            CONCENTRATION,
-            typed,
-            "a concentration, such as 0.5 mol/l",
-            "write it with the unit mol/l");
-  }
-
-  static boolean isConcentration(String typed) {
-    return typed.toLowerCase(Locale.ROOT).contains("mol");
-  }
-
-  private static double matched(Pattern form, String typed, String allowed, String mend) {
-    Matcher matcher = form.matcher(typed.strip());
+    Matcher matcher = BARE.matcher(typed.strip());
     if (!matcher.matches()) {
-      throw new MistypedException(typed, allowed, mend);
+      throw new MistypedException(typed, allowed, "write one number without a unit");
     }
     return Double.parseDouble(matcher.group(1).replace(',', '.'));
   }
 
-  /** The whole list of units in the sentence would hide which of them make sense here. */
-  private static Measure massOrVolume(String typed) {
-    try {
-      return Measure.parse(typed);
-    } catch (MistypedException e) {
-      throw new MistypedException(typed, MASS_OR_VOLUME, e.mend());
-    }
+  /** A concentration in mol/l (mol/m3). */
+  static double molPerM3(String typed) {
+    return TypedAmount.of(Dimension.CONCENTRATION, typed).one();
   }
 
-  private static Estimate weighed(Measure.Mass mass, String typed) {
-    Matcher decimals = DECIMALS.matcher(typed);
-    int places = decimals.find() ? decimals.group(1).length() : 0;
-    double unitKg = typed.toLowerCase(Locale.ROOT).contains("kg") ? 1 : 1e-3;
-    double stepKg = unitKg * Math.pow(10, -places);
-    return new Estimate(mass.kg(), mass.kg() == 0 ? 0 : stepKg / Math.sqrt(12));
+  static boolean isConcentration(String typed) {
+    return typed.toLowerCase(Locale.ROOT).contains("mol");
   }
 }

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.ConstantRoom;
@@ -19,7 +18,8 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
-import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.amount.Dimension;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.amount.WeighedSoFar;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
@@ -35,6 +35,7 @@ import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.notebook.TypedValue;
 import starchfilm.material.air.AirState;
 
 /**
@@ -109,6 +110,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** What may be written of the plate so far. */
   public static final Field.Section SO_FAR =
       new Field.Section("The plate so far", List.of(WEIGHED, FILM_ONLY));
+
+  private static final Dimension[] WEIGHED_OR_MEASURED = {Dimension.MASS, Dimension.VOLUME};
 
   /** A stand-in, so that mistakes of a place are found beside others. */
   private static final DryingPlace ANY =
@@ -234,12 +237,12 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     if (starches.isPresent()) {
       trial = trial.with("recipe.starch", new ListValue(place(STARCH), starches.get()));
     }
-    trial = with(in, trial, GLYCEROL, "recipe.glycerol.mass_g", "g", TrialQuestion::massKg);
-    trial = with(in, trial, PURITY, "recipe.glycerol.purity_pct", "%", Quantities::share);
-    trial = with(in, trial, SALT, "recipe.glycerol.salt_pct", "%", Quantities::share);
-    trial = with(in, trial, VINEGAR, "recipe.vinegar.mass_g", "g", TrialQuestion::massKg);
-    trial = with(in, trial, ACIDITY, "recipe.vinegar.acidity_pct", "%", Quantities::share);
-    trial = with(in, trial, WATER, "recipe.water.mass_g", "g", TrialQuestion::massKg);
+    trial = with(in, trial, GLYCEROL, "recipe.glycerol.mass_g", "g", WEIGHED_OR_MEASURED);
+    trial = with(in, trial, PURITY, "recipe.glycerol.purity_pct", "%", Dimension.SHARE);
+    trial = with(in, trial, SALT, "recipe.glycerol.salt_pct", "%", Dimension.SHARE);
+    trial = with(in, trial, VINEGAR, "recipe.vinegar.mass_g", "g", WEIGHED_OR_MEASURED);
+    trial = with(in, trial, ACIDITY, "recipe.vinegar.acidity_pct", "%", Dimension.SHARE);
+    trial = with(in, trial, WATER, "recipe.water.mass_g", "g", WEIGHED_OR_MEASURED);
     Optional<Located> origin =
         JarOrigin.stated(in).map(from -> text(JarOrigin.ORIGIN.option(), FileWord.of(from)));
     return origin.isPresent() ? trial.with("recipe.glycerol.origin", origin.get()) : trial;
@@ -254,12 +257,21 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
               .with("kind", text(STARCH.option(), starch.kind().tradeName()));
       if (starch.mass().isPresent()) {
         portion =
-            portion.with("mass_g", number(STARCH, "g", starch.mass().get(), TrialQuestion::massKg));
+            with(
+                portion,
+                "mass_g",
+                "g",
+                amount(starch.mass().get(), WEIGHED_OR_MEASURED),
+                place(STARCH));
       }
       if (starch.moisture().isPresent()) {
         portion =
-            portion.with(
-                "moisture_pct", number(STARCH, "%", starch.moisture().get(), Quantities::share));
+            with(
+                portion,
+                "moisture_pct",
+                "%",
+                amount(starch.moisture().get(), Dimension.SHARE),
+                place(STARCH));
       }
       starches.add(portion);
     }
@@ -271,8 +283,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     if (in.has(WET)) {
       trial = trial.without("pour.poured_g", "pour.measured_from");
     }
-    trial = with(in, trial, WET, "pour.wet_thickness_mm", "mm", Quantities::lengthM);
-    return with(in, trial, UNEVEN, "pour.unevenness_pct", "%", Quantities::share);
+    trial = with(in, trial, WET, "pour.wet_thickness_mm", "mm", Dimension.LENGTH);
+    return with(in, trial, UNEVEN, "pour.unevenness_pct", "%", Dimension.SHARE);
   }
 
   /** With the sides of a typed plate, by which weighings are read. */
@@ -316,7 +328,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
                 text(
                     WEIGHED.option(),
                     "+" + BigDecimal.valueOf(weighing.timeS() / 60).toPlainString() + "min"))
-            .with("mass_g", number(WEIGHED, "g", mass, TrialQuestion::massKg));
+            .with("mass_g", TypedValue.of(amount(mass, Dimension.MASS), "g", place(WEIGHED)));
     return filmOnly
         ? entry.with("with_plate", new WordValue(place(WEIGHED), WordValue.Word.FALSE))
         : entry;
@@ -384,23 +396,33 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       Field field,
       String path,
       String unit,
-      Consumer<String> check) {
-    Optional<Located> value = in.one(field, typed -> number(field, unit, typed, check));
-    return value.isPresent() ? trial.with(path, value.get()) : trial;
-  }
-
-  /** An amount in the unit of its field, its digits kept; it must have a unit of its own. */
-  private static Located number(Field field, String unit, String typed, Consumer<String> check) {
-    check.accept(typed);
-    return number(field, TypedNumber.in(unit, typed));
+      Dimension... dimensions) {
+    Optional<TypedAmount> amount = in.one(field, typed -> amount(typed, dimensions));
+    return amount.isPresent() ? with(trial, path, unit, amount.get(), place(field)) : trial;
   }
 
   static Located number(Field field, BigDecimal value) {
     return new NumberValue(place(field), value.toPlainString(), value.doubleValue());
   }
 
-  static double massKg(String typed) {
-    return Quantities.massKg(typed).value();
+  /** What was measured by volume goes into the field of the volume. */
+  private static ObjectValue with(
+      ObjectValue trial, String path, String unit, TypedAmount amount, Place place) {
+    if (!path.endsWith("mass_g")) {
+      return trial.with(path, TypedValue.of(amount, unit, place));
+    }
+    String volume = path.replace("mass_g", "volume_ml");
+    return amount.is(Dimension.VOLUME)
+        ? trial.without(path).with(volume, TypedValue.of(amount, "ml", place))
+        : trial.without(volume).with(path, TypedValue.of(amount, unit, place));
+  }
+
+  /** An amount, which must have a unit of its own. */
+  private static TypedAmount amount(String typed, Dimension... dimensions) {
+    return TypedAmount.read(
+        typed,
+        dimensions.length == 1 ? dimensions[0].allowed() : Quantities.MASS_OR_VOLUME,
+        List.of(dimensions));
   }
 
   static Located text(String path, String text) {

@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import starchfilm.files.amount.Measure;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
@@ -54,7 +53,7 @@ final class WrittenDate {
     String text = typed.strip().toLowerCase(Locale.ROOT);
     try {
       if (Character.isDigit(text.isEmpty() ? ' ' : text.charAt(0)) && text.matches(".*[a-z]$")) {
-        return Measure.span(text).s();
+        return Quantities.spanS(text);
       }
       Optional<LocalDateTime> weekday = weekday(text, clock);
       if (weekday.isPresent()) {

@@ -2,7 +2,6 @@ package starchfilm.request;
 
 import java.util.List;
 import java.util.Optional;
-import starchfilm.files.amount.Measure;
 import starchfilm.planning.Kitchen;
 
 /** Pot, balance and plates, as written. */
@@ -58,11 +57,7 @@ final class WrittenKitchen {
           double potM3 =
               in.usually(POT, Quantities::volumeM3, USUAL_POT_M3, "a pot that holds 2 l");
           double stepKg =
-              in.usually(
-                  SCALE,
-                  typed -> Measure.mass(typed).kg(),
-                  USUAL_STEP_KG,
-                  "a balance that shows 1 g");
+              in.usually(SCALE, Quantities::exactMassKg, USUAL_STEP_KG, "a balance that shows 1 g");
           WrittenPlates poured = plates.orElseThrow();
           if (poured.isRound()) {
             in.remark("A round plate is counted as the square of the same area.");

@@ -23,7 +23,9 @@ import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
@@ -71,11 +73,18 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   private static final String ALLOWED =
       "temperature and humidity, such as 19C,55% or 8-18C,50-80%, or a hygrometer log, such as"
           + " shed.csv";
-  private static final String NUMBER = "(-?[0-9]+(?:[.,][0-9]+)?)";
+  private static final String NUMBER = "-?[0-9]+(?:[.,][0-9]+)?";
   private static final Pattern PART =
       Pattern.compile(
-          "[\\s,;]*" + NUMBER + "(?:\\s*(?:-|\u2013|to)\\s*" + NUMBER + ")?\\s*(\u00B0?C|%|m/s)",
+          "[\\s,;]*((?:~|about )?"
+              + NUMBER
+              + "(?:\\s*(?:-|\u2013|to|\u00B1|\\+/?-)\\s*"
+              + NUMBER
+              + ")?\\s*(?:\u00B0?[CF]|%|m/s|km/h))(?:\\s*(?:RH|r\\.h\\.))?",
           Pattern.CASE_INSENSITIVE);
+  private static final List<Dimension> AIR_SAYS =
+      List.of(Dimension.TEMPERATURE, Dimension.SHARE, Dimension.SPEED);
+  private static final double ROUNDING = 1e-9;
   private static final double COLDEST_C = 1;
   private static final double WARMEST_C = 90;
   private static final double FASTEST_M_PER_S = 20;
@@ -89,10 +98,6 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
 
     double half() {
       return (to - from) / 2;
-    }
-
-    static Span of(double one, double other) {
-      return new Span(Math.min(one, other), Math.max(one, other));
     }
   }
 
@@ -267,16 +272,13 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     Matcher matcher = PART.matcher(typed);
     int end = 0;
     while (matcher.lookingAt()) {
-      double from = number(matcher.group(1));
-      double to = matcher.group(2) == null ? from : number(matcher.group(2));
-      Span span = Span.of(from, to);
-      String unit = matcher.group(3);
-      if (unit.equals("%")) {
-        humidity = within(typed, span, 0, 100, " %");
-      } else if (unit.equalsIgnoreCase("m/s")) {
-        speed = within(typed, span, 0, FASTEST_M_PER_S, " m/s");
+      TypedAmount part = TypedAmount.read(matcher.group(1), allowed, AIR_SAYS);
+      if (part.is(Dimension.SHARE)) {
+        humidity = within(typed, part, 100, 0, 100, " %");
+      } else if (part.is(Dimension.SPEED)) {
+        speed = within(typed, part, 1, 0, FASTEST_M_PER_S, " m/s");
       } else {
-        air = within(typed, span, COLDEST_C, WARMEST_C, " \u00B0C");
+        air = within(typed, part, 1, COLDEST_C, WARMEST_C, " \u00B0C");
       }
       end = matcher.end();
       matcher.region(end, typed.length());
@@ -300,9 +302,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   }
 
   private static double speed(String typed) {
-    double speed = Quantities.speedMPerS(typed);
-    within(typed, new Span(speed, speed), 0, FASTEST_M_PER_S, " m/s");
-    return speed;
+    return within(typed, TypedAmount.inUnit("m/s", typed), 1, 0, FASTEST_M_PER_S, " m/s").middle();
   }
 
   private static Room room(Span air, Span humidity, double speedMPerS, Clock clock) {
@@ -316,18 +316,18 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     return new SwingingRoom(mean, air.half(), humidity.half() * PERCENT, untilWarmest);
   }
 
-  private static Span within(String typed, Span span, double least, double most, String unit) {
-    if (span.from() < least || span.to() > most) {
+  /** The ends of an amount in the unit of a sentence. */
+  private static Span within(
+      String typed, TypedAmount part, double perSi, double least, double most, String unit) {
+    double zero = part.is(Dimension.TEMPERATURE) ? ZERO_CELSIUS_K : 0;
+    Span span = new Span(perSi * (part.leastSi() - zero), perSi * (part.mostSi() - zero));
+    if (!(span.from() >= least - ROUNDING && span.to() <= most + ROUNDING)) {
       throw new MistypedException(
           typed,
           Math.round(least) + " to " + Math.round(most) + unit,
           "write the air beside the plates");
     }
     return span;
-  }
-
-  private static double number(String digits) {
-    return Double.parseDouble(digits.replace(',', '.'));
   }
 
   private static Optional<Path> file(String typed, Path folder) {

@@ -6,7 +6,6 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
-import starchfilm.files.amount.Measure;
 import starchfilm.files.amount.MistypedException;
 
 /**
@@ -120,6 +119,6 @@ record WrittenPlates(Plate plate, int count, boolean isRound) {
   }
 
   private static double metres(String number, String unit) {
-    return Measure.length(number + " " + unit).m();
+    return Quantities.lengthM(number + " " + unit);
   }
 }

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.files.findings.Words;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
 import starchfilm.planning.StarchAtHand;
 import starchfilm.planning.Supplies;
 
@@ -50,6 +53,7 @@ final class WrittenSupplies {
       List.of(GLYCEROL, PURITY, PURE, SALT, JarOrigin.ORIGIN, STARCH, VINEGAR);
 
   private static final String NONE = "none";
+  private static final double ROOM_K = 293.15;
 
   /** A jar that nobody assayed holds this much glycerol; assumed, as for a trial file. */
   private static final Estimate UNKNOWN_PURITY = Estimate.between(0.8, 1);
@@ -61,17 +65,32 @@ final class WrittenSupplies {
     in.require(STARCH, "a starch you have, such as potato");
     return in.made(
         () -> {
-          double jarKg = in.one(GLYCEROL, WrittenSupplies::massKgOrNone, Double.NaN);
+          double kgPerM3 = jarKgPerM3(in);
+          double jarKg =
+              in.one(
+                  GLYCEROL,
+                  typed -> isNone(typed) ? 0 : Quantities.massKg(typed, kgPerM3).value(),
+                  Double.NaN);
+          if (in.has(GLYCEROL) && in.one(GLYCEROL, WrittenSupplies::isVolume, false)) {
+            in.assume("glycerol measured at 20 \u00B0C, " + Figures.of(kgPerM3 / 1e3, 3) + " g/ml");
+          }
           GlycerolStock jar = jar(in, jarKg);
           double acidity =
               in.usually(VINEGAR, WrittenSupplies::shareOrNone, 0.05, "vinegar of 5 % acid");
-          List<StarchAtHand> starches = in.all(STARCH, WrittenSupplies::starches).orElse(List.of());
+          List<StarchAtHand> starches =
+              in.all(STARCH, words -> starches(in, words)).orElse(List.of());
           return new Supplies(jar, jarKg, starches, acidity);
         });
   }
 
-  private static double massKgOrNone(String typed) {
-    return isNone(typed) ? 0 : Quantities.massKg(typed).value();
+  /** Density of what the jar holds, by its purity. */
+  private static double jarKgPerM3(EntryReader in) {
+    double purity = in.one(PURITY, Quantities::shareOrRange, UNKNOWN_PURITY).value();
+    return new VolkKaehler2018().kgPerM3(Math.max(0, Math.min(1, purity)), ROOM_K);
+  }
+
+  private static boolean isVolume(String typed) {
+    return !isNone(typed) && Quantities.isVolume(typed);
   }
 
   private static double shareOrNone(String typed) {
@@ -141,15 +160,30 @@ final class WrittenSupplies {
   /** A starch as written, its amount and moisture perhaps left out. */
   record Written(StarchKind kind, Optional<String> mass, Optional<String> moisture) {}
 
-  private static List<StarchAtHand> starches(List<String> typed) {
-    return written(typed).stream()
+  private static List<StarchAtHand> starches(EntryReader in, List<String> typed) {
+    List<Written> written = written(typed);
+    for (Written starch : written) {
+      starch
+          .mass()
+          .filter(Quantities::isVolume)
+          .map(volume -> Quantities.massKg(volume, starch.kind().bulkDensityKgPerM3()))
+          .ifPresent(
+              mass ->
+                  in.assume(
+                      starch.kind()
+                          + " starch by its volume as "
+                          + Words.grams(mass)
+                          + ", loose or shaken down"));
+    }
+    return written.stream()
         .map(
             starch ->
                 new StarchAtHand(
                     starch.kind(),
                     starch
                         .mass()
-                        .map(mass -> OptionalDouble.of(Quantities.massKg(mass).value()))
+                        .map(mass -> Quantities.massKg(mass, starch.kind().bulkDensityKgPerM3()))
+                        .map(mass -> OptionalDouble.of(mass.value()))
                         .orElse(OptionalDouble.empty()),
                     starch
                         .moisture()

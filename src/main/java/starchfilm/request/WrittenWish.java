@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import starchfilm.casting.Use;
-import starchfilm.files.amount.Measure;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.film.Feel;
 import starchfilm.planning.Wish;
@@ -73,9 +72,9 @@ final class WrittenWish {
     try {
       for (String part : typed.split("[,;\\s]+(?=[-0-9])", -1)) {
         if (part.strip().endsWith("%")) {
-          humidity = Measure.share(part).fraction();
+          humidity = Quantities.share(part);
         } else {
-          kelvin = Measure.temperature(part).k();
+          kelvin = Quantities.temperatureK(part);
         }
       }
     } catch (MistypedException e) {

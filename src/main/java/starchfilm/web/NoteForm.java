@@ -8,7 +8,7 @@ import java.util.function.Supplier;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
-import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
@@ -103,7 +103,7 @@ final class NoteForm {
   }
 
   private Optional<java.math.BigDecimal> grams(String field, String name) {
-    Function<String, java.math.BigDecimal> read = typed -> TypedNumber.in("g", typed);
+    Function<String, java.math.BigDecimal> read = typed -> TypedAmount.number("g", typed);
     return optional(field).map(typed -> named(name, () -> read.apply(typed)));
   }
 

@@ -135,7 +135,7 @@ class AssayCommandTest {
         .containsExactly(
             "starchfilm: --at: not given; write the temperature of the jar when it was read, such"
                 + " as 20C",
-            "starchfilm: --bottle: \"258\" given, allowed a mass in mg, g or kg, such as 412 g; add"
+            "starchfilm: --bottle: \"258\" given, allowed a mass, such as 412 g or 8 oz; add"
                 + " the unit",
             "starchfilm: --mass: \"lots\" given, allowed a mass or a volume, such as 250 g or 200 ml;"
                 + " write one number with its unit");

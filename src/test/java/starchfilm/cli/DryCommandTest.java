@@ -196,7 +196,7 @@ class DryCommandTest {
     "--wet, 10 m, --wet: 10000 given",
     "--wet, thick, --wet",
     "--rh, 150 %, --rh",
-    "--air, 95 F, --air",
+    "--air, 300 F, --air",
     "--air, 400 C, --air",
     "--speed, fast, --speed",
     "--water, -3 g, --water: -3 given"

@@ -150,7 +150,7 @@ class NoteCommandTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "--weighed | 712 mm | `starchfilm: --weighed: \"712 mm\" given, allowed a number in g, such as 12.5 g; write it in g`",
+        "--weighed | 712 mm | `starchfilm: --weighed: \"712 mm\" given, allowed a number in g, such as 12.5 g; mm is a unit of length; write a mass`",
         "--weighed | soon=712g | `starchfilm: --weighed: \"soon\" given, allowed a time such as +6h, now, 20 min ago, 18:30, yesterday 18:30, friday 7:15, 2.4.2026 18:30 or 2026-04-02 18:30; write it like one of these`",
         "--fault | cracks | `starchfilm: --fault: \"cracks\" given, allowed cracked, broke apart, curled, shrank, sticky, brittle, cloudy, still wet, bubbles, lumps, scorched, mould, stuck, uneven; did you mean cracked?`",
         "--rating | 6 | `starchfilm: --rating: \"6\" given, allowed 1 to 5; write 1 for a failure to 5 for a film you want again`",

@@ -23,7 +23,7 @@ public final class MistypedException extends IllegalArgumentException {
   }
 
   private static String quoted(String text) {
-    String line = text.replaceAll("\\p{Cntrl}+", " ");
+    String line = text.replaceAll("[\\p{Cntrl}\\p{Cf}]+", " ");
     return '"' + (line.length() > 40 ? line.substring(0, 40) + "..." : line) + '"';
   }
 

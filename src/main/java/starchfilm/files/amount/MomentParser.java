@@ -62,7 +62,8 @@ public final class MomentParser {
 
   private static Optional<Moment> lasting(String typed, String text) {
     if (typed.startsWith("+")) {
-      return Optional.of(new Moment.SincePour(Measure.span(typed.substring(1)).s()));
+      return Optional.of(
+          new Moment.SincePour(TypedAmount.of(Dimension.TIME, typed.substring(1)).one()));
     }
     Matcher iso = ISO.matcher(typed);
     if (iso.matches()) {
@@ -92,7 +93,7 @@ public final class MomentParser {
     }
     Matcher ago = AGO.matcher(typed);
     if (ago.matches()) {
-      double seconds = Measure.span(ago.group(1)).s();
+      double seconds = TypedAmount.of(Dimension.TIME, ago.group(1)).one();
       return new Moment.ByTheClock(
           LocalDateTime.ofInstant(
               clock.instant().minus(Duration.ofMillis(Math.round(seconds * 1000))),

@@ -22,8 +22,9 @@ public record WeighedSoFar(double timeS, double massKg) {
       throw new MistypedException(text, ALLOWED, "join time and mass with one =");
     }
     String time = text.substring(0, equals).strip();
-    double timeS = Measure.span(time.startsWith("+") ? time.substring(1) : time).s();
-    double massKg = Measure.mass(text.substring(equals + 1)).kg();
+    double timeS =
+        TypedAmount.of(Dimension.TIME, time.startsWith("+") ? time.substring(1) : time).one();
+    double massKg = TypedAmount.of(Dimension.MASS, text.substring(equals + 1)).one();
     if (timeS < 0) {
       throw new MistypedException(text, ALLOWED, "a plate cannot be weighed before the pour");
     }

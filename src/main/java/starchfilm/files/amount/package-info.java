@@ -2,10 +2,9 @@
  * Amounts and times as people type them: {@code 412 g}, {@code 1,5 mm}, {@code 25x30 cm}, {@code
  * yesterday 18:30}, {@code +6h}.
  *
- * <p>Only a short list of units is known, a decimal comma is read as one, and anything that could
- * be read in two ways is refused with a sentence that says how to write it. What comes out is SI.
- * Start from {@link starchfilm.files.amount.Measure} and {@link
- * starchfilm.files.amount.MomentParser}.
+ * <p>A decimal comma is read as one, and anything that could be read in two ways is refused with a
+ * sentence that says how to write it. What comes out is SI. Start from {@link
+ * starchfilm.files.amount.TypedAmount} and {@link starchfilm.files.amount.MomentParser}.
  */
 @NullMarked
 package starchfilm.files.amount;

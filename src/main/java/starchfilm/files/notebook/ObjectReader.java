@@ -12,7 +12,9 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.NearMiss;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
@@ -34,7 +36,8 @@ import starchfilm.files.json.Located.WordValue;
  */
 final class ObjectReader {
   private static final String UNKNOWN = "unknown";
-  private static final Pattern TYPED_NUMBER = Pattern.compile("\\s*(-?\\d+(?:[.,]\\d+)?)\\b.*");
+  private static final Pattern WITH_UNIT = Pattern.compile("(?s).*\\d.*[^\\d\\s.,].*");
+  private static final Pattern TYPED_NUMBER = Pattern.compile("\\s*(-?\\d+(?:[.,]\\d+)?)\\s*");
 
   /** Unknown fields that are named, with at most so many characters each. */
   private static final int NAMED = 10;
@@ -140,20 +143,31 @@ final class ObjectReader {
 
   /** A number, a range or the word "unknown". */
   Amount amount(String key) {
+    return value(key)
+        .map(given -> amount(key, understood(given, allowed(key).unit())))
+        .orElse(Amount.Missing.NOT_RECORDED);
+  }
+
+  /** What was measured by volume in the field of a mass, as the field of the volume has it. */
+  Optional<Amount> volumeIn(String mass, String volume) {
+    return value(mass)
+        .filter(given -> given instanceof TextValue)
+        .map(given -> understood(given, allowed(volume).unit()))
+        .filter(read -> !(read instanceof TextValue))
+        .map(read -> amount(volume, read));
+  }
+
+  private Amount amount(String key, Located value) {
     Allowed allowed = allowed(key);
-    Optional<Located> value = value(key);
-    if (value.isEmpty()) {
-      return Amount.Missing.NOT_RECORDED;
-    }
-    if (value.get() instanceof NumberValue number) {
+    if (value instanceof NumberValue number) {
       return checked(number, allowed)
           ? Amount.Exact.of(number.literal(), number.value())
           : Amount.Missing.NOT_RECORDED;
     }
-    if (value.get() instanceof TextValue text && text.text().equals(UNKNOWN)) {
+    if (value instanceof TextValue text && text.text().equals(UNKNOWN)) {
       return Amount.Missing.UNKNOWN;
     }
-    if (value.get() instanceof ObjectValue range) {
+    if (value instanceof ObjectValue range) {
       ObjectReader ends = new ObjectReader(range, declared.field(key).range(), findings);
       children.add(ends);
       OptionalDouble from = ends.end("from");
@@ -163,9 +177,9 @@ final class ObjectReader {
           : Amount.Missing.NOT_RECORDED;
     }
     findings.fault(
-        value.get(),
+        value,
         "a number from " + allowed.words() + ", a range {\"from\": .., \"to\": ..} or \"unknown\"",
-        mendOfText(value.get(), allowed));
+        mendOfText(value, allowed));
     return Amount.Missing.NOT_RECORDED;
   }
 
@@ -183,7 +197,27 @@ final class ObjectReader {
     return value(key).map(value -> number(value, allowed(key))).orElse(OptionalDouble.empty());
   }
 
-  private OptionalDouble number(Located value, Allowed allowed) {
+  /** An amount in quotes with its unit, as people type it, is read as what it says. */
+  private Located understood(Located given, String fieldUnit) {
+    String unit = fieldUnit.replace("\u00B0", "");
+    if (!(given instanceof TextValue text)
+        || !WITH_UNIT.matcher(text.text()).matches()
+        || !TypedAmount.isUnit(unit)) {
+      return given;
+    }
+    try {
+      TypedAmount amount = TypedAmount.inUnit(unit, text.text());
+      Located read = TypedValue.of(amount, unit, given.place());
+      findings.notice(
+          given.place(), text.quoted() + " read as " + TypedValue.words(amount, fieldUnit));
+      return read;
+    } catch (MistypedException e) {
+      return given;
+    }
+  }
+
+  private OptionalDouble number(Located given, Allowed allowed) {
+    Located value = understood(given, allowed.unit());
     if (value instanceof NumberValue number) {
       return checked(number, allowed) ? OptionalDouble.of(number.value()) : OptionalDouble.empty();
     }
@@ -305,9 +339,17 @@ final class ObjectReader {
 
   private static String mendOfText(Located value, Allowed allowed) {
     if (value instanceof TextValue text) {
+      String unit = allowed.unit().replace("\u00B0", "");
       Matcher typed = TYPED_NUMBER.matcher(text.text());
       if (typed.matches()) {
         return "write the number alone, without quotes: " + typed.group(1).replace(',', '.');
+      }
+      if (WITH_UNIT.matcher(text.text()).matches() && TypedAmount.isUnit(unit)) {
+        try {
+          return "write " + TypedAmount.inUnit(unit, text.text()).in(unit);
+        } catch (MistypedException e) {
+          return e.mend();
+        }
       }
       if (text.text().strip().toLowerCase(Locale.ROOT).equals(UNKNOWN)) {
         return "write \"unknown\" in small letters";

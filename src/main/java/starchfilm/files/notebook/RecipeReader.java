@@ -54,7 +54,7 @@ final class RecipeReader {
     }
     Optional<ObjectReader> found = trial.section("recipe");
     ObjectReader recipe = found.orElseGet(() -> trial.empty("recipe"));
-    StarchReader starchReader = new StarchReader(findings, scale);
+    StarchReader starchReader = new StarchReader(findings, volumes);
     List<StarchReader.Noted> noted = starchReader.starches(recipe, found.isPresent());
     Optional<ObjectReader> water = recipe.section("water");
     Optional<Estimate> waterKg = water.flatMap(section -> volumes.massKg(section, Volumes.WATER));

@@ -21,21 +21,21 @@ final class StarchReader {
   private static final double POT_KG = 0.5;
 
   private final Findings findings;
-  private final Scale scale;
+  private final Volumes volumes;
 
-  StarchReader(Findings findings, Scale scale) {
+  StarchReader(Findings findings, Volumes volumes) {
     this.findings = findings;
-    this.scale = scale;
+    this.volumes = volumes;
   }
 
   /** One starch as noted, its mass perhaps missing. */
-  record Noted(ObjectReader section, StarchKind kind, Amount mass, Estimate moisture) {}
+  record Noted(
+      ObjectReader section, StarchKind kind, Optional<Estimate> massKg, Estimate moisture) {}
 
   List<Noted> starches(ObjectReader recipe, boolean mustBeThere) {
     List<Noted> noted = new ArrayList<>();
     for (ObjectReader section : recipe.sections("starch")) {
       StarchKind kind = kind(section);
-      Amount mass = section.amount("mass_g");
       Amount moisture = section.amount("moisture_pct");
       Estimate usual = new Estimate(kind.powderMoistureFraction(), kind.powderMoistureSd());
       if (!moisture.isKnown()) {
@@ -46,7 +46,7 @@ final class StarchReader {
       }
       Estimate fraction =
           moisture.isKnown() ? moisture.or(Estimate.exact(0)).times(PERCENT) : usual;
-      noted.add(new Noted(section, kind, mass, fraction));
+      noted.add(new Noted(section, kind, massKg(section, kind), fraction));
     }
     if (mustBeThere && recipe.entries("starch").isEmpty()) {
       findings.fault(
@@ -56,6 +56,17 @@ final class StarchReader {
           "add \"starch\": [{\"kind\": \"potato\", \"mass_g\": 20}]");
     }
     return noted;
+  }
+
+  private Optional<Estimate> massKg(ObjectReader section, StarchKind kind) {
+    Optional<Estimate> massKg = volumes.massKg(section, kind.bulkDensityKgPerM3());
+    if (massKg.isPresent() && volumes.isByVolume(section)) {
+      findings.notRecorded(
+          section.path("mass_g"),
+          Words.grams(massKg.get()) + " by its volume, " + kind + " starch loose or shaken down",
+          "dry thickness and drying time are known only within this range; weigh the starch");
+    }
+    return massKg;
   }
 
   private StarchKind kind(ObjectReader section) {
@@ -78,10 +89,10 @@ final class StarchReader {
 
   List<StarchPortion> weighedStarches(List<Noted> noted, Optional<Estimate> waterKg) {
     List<StarchPortion> portions = new ArrayList<>();
-    long missing = noted.stream().filter(n -> !n.mass().isKnown()).count();
+    long missing = noted.stream().filter(n -> n.massKg().isEmpty()).count();
     for (Noted starch : noted) {
       Estimate assumed = Estimate.exact(0);
-      if (!starch.mass().isKnown()) {
+      if (starch.massKg().isEmpty()) {
         double wholeKg = waterKg.map(Estimate::value).orElse(POT_KG);
         double powder = (1 - starch.moisture().value()) * missing;
         double from = starch.kind().usualCast().min();
@@ -95,7 +106,7 @@ final class StarchReader {
             "dry thickness and drying time are known only within this range");
       }
       portions.add(
-          new StarchPortion(starch.kind(), scale.kg(starch.mass(), assumed), starch.moisture()));
+          new StarchPortion(starch.kind(), starch.massKg().orElse(assumed), starch.moisture()));
     }
     return portions;
   }
@@ -106,7 +117,7 @@ final class StarchReader {
     }
     StarchKind kind = noted.get(0).kind();
     double dryKg = starchKg * (1 - noted.get(0).moisture().value());
-    boolean nothingKnown = noted.stream().noneMatch(n -> n.mass().isKnown());
+    boolean nothingKnown = noted.stream().allMatch(n -> n.massKg().isEmpty());
     Estimate water =
         nothingKnown
             ? Estimate.exact(POT_KG)

@@ -57,17 +57,28 @@ public final class TrialSchema {
         field.choices().forEach(schema.putArray("enum")::add);
         yield schema;
       }
-      case NUMBER -> number(field, "number");
+      case NUMBER -> {
+        ArrayNode either = schema.putArray("anyOf");
+        either.add(number(field, "number"));
+        either.add(typed());
+        yield schema;
+      }
       case COUNT -> number(field, "integer");
       case AMOUNT -> {
         ArrayNode either = schema.putArray("anyOf");
         either.add(number(field, "number"));
         either.addObject().put("const", TrialFieldTable.UNKNOWN);
         either.add(section(field.range()));
+        either.add(typed());
         yield schema;
       }
       case SECTION -> section(field);
     };
+  }
+
+  /** An amount with its unit, as people type it. */
+  private static ObjectNode typed() {
+    return JSON.objectNode().put("type", "string").put("pattern", "\\d.*[^\\d\\s.,]");
   }
 
   private static ObjectNode words(TrialField field, String pattern) {

@@ -37,6 +37,11 @@ final class Volumes {
     return new VolkKaehler2018().kgPerM3(glycerolFraction, ROOM_K);
   }
 
+  /** Whether an ingredient was measured by volume and not weighed. */
+  boolean isByVolume(ObjectReader section) {
+    return section.volumeIn("mass_g", "volume_ml").isPresent() || !section.has("mass_g");
+  }
+
   static double vinegar(double acidFraction) {
     return WATER + ACETIC_ACID_SLOPE_KG_PER_M3 * Math.min(acidFraction, 0.2);
   }
@@ -49,8 +54,14 @@ final class Volumes {
    * @return kg
    */
   Optional<Estimate> massKg(ObjectReader section, double densityKgPerM3) {
-    Amount mass = section.amount("mass_g");
-    Amount volume = section.amount("volume_ml");
+    return massKg(section, Estimate.exact(densityKgPerM3));
+  }
+
+  /** The same of something whose density (kg/m3) is known so well. */
+  Optional<Estimate> massKg(ObjectReader section, Estimate densityKgPerM3) {
+    Optional<Amount> spooned = section.volumeIn("mass_g", "volume_ml");
+    Amount mass = spooned.isPresent() ? Amount.Missing.NOT_RECORDED : section.amount("mass_g");
+    Amount volume = spooned.orElseGet(() -> section.amount("volume_ml"));
     if (mass.isKnown()) {
       if (volume.isKnown()) {
         findings.notice(
@@ -59,7 +70,7 @@ final class Volumes {
       return Optional.of(scale.kg(mass, Estimate.exact(0)));
     }
     if (volume.isKnown()) {
-      Estimate kg = volume.or(Estimate.exact(0)).times(M3_PER_ML * densityKgPerM3);
+      Estimate kg = volume.or(Estimate.exact(0)).times(M3_PER_ML).times(densityKgPerM3);
       return Optional.of(
           new Estimate(kg.value(), Math.hypot(kg.sd(), JUG_RELATIVE_SD * kg.value())));
     }

@@ -6,17 +6,14 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.notebook.TrialField;
 
 /** What a person types into a field of a form, and how what stands there is shown. */
 final class FieldInput {
   private static final String UNKNOWN = "unknown";
-  private static final Pattern RANGE =
-      Pattern.compile("(-?[0-9][0-9.,]*[^0-9]*?)\\s*(?:to|\u2013|(?<=[0-9])-)\\s*(-?[0-9].*)");
   private static final Pattern PLAIN = Pattern.compile("-?[0-9]+([.,][0-9]+)?");
 
   private FieldInput() {}
@@ -43,13 +40,16 @@ final class FieldInput {
     if (typed.isEmpty() || typed.equalsIgnoreCase(UNKNOWN) || typed.equals("?")) {
       return TextNode.valueOf(UNKNOWN);
     }
-    Matcher range = RANGE.matcher(typed);
-    if (!range.matches()) {
+    if (!TypedAmount.isUnit(unit)) {
       return DecimalNode.valueOf(number(typed, unit));
     }
+    TypedAmount amount = TypedAmount.inUnit(unit, typed);
+    if (!amount.isRange()) {
+      return DecimalNode.valueOf(amount.in(unit));
+    }
     ObjectNode ends = JsonNodeFactory.instance.objectNode();
-    ends.set("from", DecimalNode.valueOf(number(range.group(1), unit)));
-    ends.set("to", DecimalNode.valueOf(number(range.group(2), unit)));
+    ends.set("from", DecimalNode.valueOf(amount.endsIn(unit).get(0)));
+    ends.set("to", DecimalNode.valueOf(amount.endsIn(unit).get(1)));
     return ends;
   }
 
@@ -67,11 +67,8 @@ final class FieldInput {
   }
 
   private static BigDecimal number(String typed, String unit) {
-    if (TypedNumber.isUnit(unit)) {
-      // A sign is read here: typed amounts have none, temperatures may.
-      return typed.startsWith("-")
-          ? TypedNumber.in(unit, typed.substring(1)).negate()
-          : TypedNumber.in(unit, typed);
+    if (TypedAmount.isUnit(unit)) {
+      return TypedAmount.number(unit, typed);
     }
     if (!PLAIN.matcher(typed).matches()) {
       throw new MistypedException(

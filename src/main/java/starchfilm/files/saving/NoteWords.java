@@ -12,7 +12,7 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.NearMiss;
-import starchfilm.files.amount.TypedNumber;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.notebook.FileWord;
 
 /**
@@ -85,7 +85,7 @@ public final class NoteWords {
     String time = equals < 0 ? at : counted(typed.substring(0, equals).strip());
     return new Note.Weighed(
         when(time),
-        TypedNumber.in("g", typed.substring(equals + 1)),
+        TypedAmount.number("g", typed.substring(equals + 1)),
         withoutPlate ? Optional.of(false) : Optional.empty(),
         Optional.empty());
   }
@@ -114,7 +114,7 @@ public final class NoteWords {
    * @return the note
    */
   public static Note thickness(String typed) {
-    return new Note.Thickness(TypedNumber.in("um", typed));
+    return new Note.Thickness(TypedAmount.number("um", typed));
   }
 
   /**
@@ -132,7 +132,7 @@ public final class NoteWords {
      */
     public static Load of(String typed) {
       boolean hung = typed.strip().toLowerCase(Locale.ROOT).endsWith("g");
-      return new Load(TypedNumber.in(hung ? "kg" : "N", typed), hung);
+      return new Load(TypedAmount.number(hung ? "kg" : "N", typed), hung);
     }
   }
 
@@ -149,9 +149,9 @@ public final class NoteWords {
       String load, String width, Optional<String> thickness, Optional<String> stretch) {
     return pulled(
         Load.of(load),
-        TypedNumber.in("mm", width),
-        thickness.map(t -> TypedNumber.in("um", t)),
-        stretch.map(s -> TypedNumber.in("%", s)));
+        TypedAmount.number("mm", width),
+        thickness.map(t -> TypedAmount.number("um", t)),
+        stretch.map(s -> TypedAmount.number("%", s)));
   }
 
   /**
@@ -241,9 +241,9 @@ public final class NoteWords {
    */
   public static Note cooked(Optional<String> minutes, Optional<String> top, Optional<String> lost) {
     return new Note.Cooked(
-        minutes.map(TypedNumber::minutes),
-        top.map(t -> TypedNumber.in("C", t)),
-        lost.map(l -> TypedNumber.in("g", l)));
+        minutes.map(m -> TypedAmount.number("min", m)),
+        top.map(t -> TypedAmount.number("C", t)),
+        lost.map(l -> TypedAmount.number("g", l)));
   }
 
   /**

@@ -27,9 +27,9 @@ class RoughWordsTest {
         80,
         (random, number) -> {
           String typed = RoughWords.any(random);
-          readOrRefused(typed, () -> Measure.parse(typed));
-          readOrRefused(typed, () -> TypedNumber.in(RoughJson.any(units, random), typed));
-          readOrRefused(typed, () -> TypedNumber.minutes(typed));
+          readOrRefused(typed, () -> TypedAmount.read(typed, "an amount", List.of()));
+          readOrRefused(typed, () -> TypedAmount.number(RoughJson.any(units, random), typed));
+          readOrRefused(typed, () -> TypedAmount.number("min", typed));
         });
   }
 

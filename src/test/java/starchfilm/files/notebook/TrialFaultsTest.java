@@ -22,7 +22,7 @@ class TrialFaultsTest {
       value = {
         "recipe.glycerol.mass_g | -4 | `recipe.glycerol.mass_g: -4 given, allowed 0 to 100000 g; write the grams weighed`",
         "recipe.glycerol.mass_g | 1e300 | `recipe.glycerol.mass_g: 1.0E300 given, allowed 0 to 100000 g; write the grams weighed`",
-        "recipe.glycerol.mass_g | `\"6,5 g\"` | `recipe.glycerol.mass_g: \"6,5 g\" given, allowed a number from 0 to 100000 g, a range {\"from\": .., \"to\": ..} or \"unknown\"; write the number alone, without quotes: 6.5`",
+        "recipe.glycerol.mass_g | `\"6,5 mm\"` | `recipe.glycerol.mass_g: \"6,5 mm\" given, allowed a number from 0 to 100000 g, a range {\"from\": .., \"to\": ..} or \"unknown\"; mm is a unit of length; write a mass`",
         "recipe.glycerol.mass_g | null | `recipe.glycerol.mass_g: null given, allowed a number from 0 to 100000 g, a range {\"from\": .., \"to\": ..} or \"unknown\"; leave the field out, or write \"unknown\"`",
         "recipe.glycerol.mass_g | `\"Unknown\"` | `recipe.glycerol.mass_g: \"Unknown\" given, allowed a number from 0 to 100000 g, a range {\"from\": .., \"to\": ..} or \"unknown\"; write \"unknown\" in small letters`",
         "recipe.glycerol.purity_pct | 0.82 | `recipe.glycerol.purity_pct: 0.82 given, allowed 0, or more than 1 up to 100 %; this looks like a fraction; write 82 for 82 %`",
@@ -136,14 +136,14 @@ class TrialFaultsTest {
         TrialText.SOUND
             .replace("\"mass_g\": 6.0", "\"mass_g\": -6")
             .replace("\"rh_pct\": 50, \"air_speed", "\"rh_pct\": 0.5, \"air_speed")
-            .replace("\"thickness_mm\": 4", "\"thickness_mm\": \"4 mm\"")
+            .replace("\"thickness_mm\": 4", "\"thickness_mm\": \"4 kg\"")
             .replace("\"at\": \"+6h\"", "\"at\": \"soon\"");
     assertThat(TrialText.faults(folder, text))
         .containsExactly(
             "a.json, line 6, column 28: recipe.glycerol.mass_g: -6 given, allowed 0 to 100000 g;"
                 + " write the grams weighed",
-            "a.json, line 14, column 23: pour.plate.thickness_mm: \"4 mm\" given, allowed a number"
-                + " from 0.05 to 100 mm; write the number alone, without quotes: 4",
+            "a.json, line 14, column 23: pour.plate.thickness_mm: \"4 kg\" given, allowed a number"
+                + " from 0.05 to 100 mm; kg is a unit of mass; write a length",
             "a.json, line 21, column 54: room.rh_pct: 0.5 given, allowed 0, or more than 1 up to 100"
                 + " %; this looks like a fraction; write 50 for 50 %",
             "a.json, line 23, column 24: weighings[1].at: \"soon\" given, allowed a time such as +6h"

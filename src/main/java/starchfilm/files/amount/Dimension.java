@@ -1,0 +1,51 @@
+package starchfilm.files.amount;
+
+/** What an amount measures, and how a sentence asks for it. */
+public enum Dimension {
+  /** A mass, in kg. */
+  MASS("a mass", "412 g or 8 oz"),
+  /** A volume, in m3. */
+  VOLUME("a volume", "250 ml or 2 tbsp"),
+  /** A length, in m. */
+  LENGTH("a length", "2.5 mm or 1/8 in"),
+  /** An area, in m2. */
+  AREA("an area", "600 cm2"),
+  /** A temperature, in K. */
+  TEMPERATURE("a temperature", "20 C or 68 F"),
+  /** A length of time, in s. */
+  TIME("a time in min, h or d", "6h or 1d 12h"),
+  /** A share of a whole, 0.05 for 5 %. */
+  SHARE("a share in per cent", "55 %"),
+  /** A force, in N. */
+  FORCE("a force", "12 N"),
+  /** A speed, in m/s. */
+  SPEED("a speed", "0.1 m/s"),
+  /** A strength, in Pa. */
+  STRESS("a strength", "5 MPa"),
+  /** A concentration, in mol/m3. */
+  CONCENTRATION("a concentration", "0.5 mol/l"),
+  /** A density, in kg/m3. */
+  DENSITY("a density", "1.231 g/ml");
+
+  private final String words;
+  private final String example;
+
+  Dimension(String words, String example) {
+    this.words = words;
+    this.example = example;
+  }
+
+  /**
+   * What is allowed where it is asked for.
+   *
+   * @return such as {@code a mass, such as 412 g or 8 oz}
+   */
+  public String allowed() {
+    return words + ", such as " + example;
+  }
+
+  /** What it is called. */
+  String words() {
+    return words.replaceFirst(" in .*", "");
+  }
+}

@@ -1,0 +1,492 @@
+package starchfilm.files.amount;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import starchfilm.numerics.evidence.Estimate;
+
+/**
+ * An amount as people type it: {@code 412 g}, {@code 1 1/2 cups}, {@code ~40 g}, {@code 40-50 g},
+ * {@code 3 ± 0.5 mm}, {@code 2 heaped tbsp}, {@code 1 lb 4 oz}, {@code 1d 6h}.
+ *
+ * <p>All numbers are in the unit typed. What could be read in two ways is refused with a sentence
+ * that says how to write it.
+ *
+ * @param text as typed
+ * @param unit the unit
+ * @param number the number typed; the middle of a range
+ * @param low the least it may be
+ * @param high the most it may be
+ * @param step what the last digit typed is worth
+ * @param between whether two ends were typed
+ */
+public record TypedAmount(
+    String text,
+    Unit unit,
+    BigDecimal number,
+    BigDecimal low,
+    BigDecimal high,
+    BigDecimal step,
+    boolean between) {
+  private static final int MAX_LENGTH = 60;
+  private static final BigDecimal TWO = BigDecimal.valueOf(2);
+
+  /** How far off a number that is called rough may be; judged, no source. */
+  private static final BigDecimal ROUGHLY = new BigDecimal("0.1");
+
+  private static final String NUMBER =
+      "(?:[0-9]+[ -][0-9]+/[0-9]+|[0-9]+/[0-9]+|[0-9]{1,3}(?: [0-9]{3})+(?![0-9.,/])|[0-9][0-9.,']*)";
+  private static final String UNIT = "([^\\d\\s.,+=\u00b1-][^\\d+=\u00b1]*(?:(?<=\\p{L})[23])?)";
+  private static final Pattern ONE = Pattern.compile("([+-]?)(" + NUMBER + ")\\s*" + UNIT + "?");
+  private static final Pattern RANGE =
+      Pattern.compile(
+          "(-?)("
+              + NUMBER
+              + ")\\s*"
+              + UNIT
+              + "??\\s*(?:-|\\bto\\b|\\bbis\\b|\\b\u00e0\\b|\\.\\.)\\s*"
+              + "(-?)("
+              + NUMBER
+              + ")\\s*"
+              + UNIT
+              + "?");
+  private static final Pattern GIVE_OR_TAKE =
+      Pattern.compile(
+          "([+-]?)("
+              + NUMBER
+              + ")\\s*"
+              + UNIT
+              + "?\\s*(?:\u00b1|\\+/?-)\\s*("
+              + NUMBER
+              + ")\\s*"
+              + UNIT
+              + "?");
+  private static final Pattern PART = Pattern.compile("(" + NUMBER + ")\\s*([^\\d+.,=\u00b1-]+)");
+  private static final Pattern PARTS =
+      Pattern.compile("(?:" + PART.pattern() + "(?:\\+|\\band\\b|\\bund\\b|,)?\\s*){2,}");
+  private static final Pattern ROUGH =
+      Pattern.compile(
+          "^(?:~|\u2248|about|around|roughly|approx(?:imately|\\.)?|circa|ca\\.?|rund|etwa|ungef\u00e4hr|environ|unos|unas)\\s*");
+  private static final Pattern PLAIN = Pattern.compile("[0-9]+(?:[.,][0-9]+)?");
+  private static final Pattern PERHAPS_GROUPED = Pattern.compile("[1-9][0-9]{0,2},[0-9]{3}");
+
+  /** Numbers in words, at the head of an amount. */
+  private static final List<Map.Entry<String, String>> IN_WORDS =
+      List.of(
+          Map.entry("half an?|a half|half|1 half|halbe[rn]?|ein halbe[rs]?|demi|media?", "1/2"),
+          Map.entry("a quarter(?: of an?)?|a quarter|quarter", "1/4"),
+          Map.entry("an?|one|eine?n?|une?", "1"),
+          Map.entry("two|zwei|deux|dos", "2"),
+          Map.entry("three|drei|trois|tres", "3"),
+          Map.entry("four|vier|quatre|cuatro", "4"));
+
+  /** How full a spoon or cup is, as a share of one that is level; common practice, no source. */
+  private static final Map<String, String> FILLS =
+      Map.of(
+          "heaped|heaping|geh\u00e4ufte?[rn]?|bomb\u00e9e?s?|colmadas?", "1.3 2",
+          "rounded|generous", "1.1 1.5",
+          "level|flat|gestrichene?[rn]?|rases?|rasas?", "0.93 1.07",
+          "scant|knappe?[rn]?", "0.75 0.95");
+
+  /**
+   * Reads an amount that measures one of these.
+   *
+   * @param text what was typed
+   * @param allowed what is allowed, for the sentence of a mistake
+   * @param wanted what it may measure; empty for anything
+   * @return the amount
+   * @throws MistypedException where it cannot be read
+   */
+  public static TypedAmount read(String text, String allowed, List<Dimension> wanted) {
+    return read(text, "", allowed, wanted);
+  }
+
+  /**
+   * The same of one dimension.
+   *
+   * @param dimension what is measured
+   * @param text what was typed
+   * @return the amount
+   * @throws MistypedException where it cannot be read
+   */
+  public static TypedAmount of(Dimension dimension, String text) {
+    return read(text, dimension.allowed(), List.of(dimension));
+  }
+
+  /**
+   * Reads an amount for a field that counts in a unit.
+   *
+   * @param unit the field's unit, which a bare number is in
+   * @param text what was typed
+   * @param also what it may measure beside what the unit does
+   * @return the amount
+   * @throws MistypedException where it cannot be read
+   */
+  public static TypedAmount inUnit(String unit, String text, Dimension... also) {
+    List<Dimension> wanted = new ArrayList<>(List.of(also));
+    wanted.add(Unit.named(unit).dimension());
+    return read(text, unit, "a number in " + unit + ", such as 12.5 " + unit, wanted);
+  }
+
+  /**
+   * Whether typed amounts are read in a unit.
+   *
+   * @param unit the unit
+   * @return true for those of {@link #inUnit}
+   */
+  public static boolean isUnit(String unit) {
+    return Unit.isKnown(unit);
+  }
+
+  private static TypedAmount read(
+      String text, String bareUnit, String allowed, List<Dimension> wanted) {
+    if (text.isBlank() || text.length() > MAX_LENGTH) {
+      throw new MistypedException(text, allowed, "write one number with its unit");
+    }
+    TypedAmount amount = new Reader(text, bareUnit, allowed, wanted).amount();
+    Dimension is = amount.unit.dimension();
+    if (!wanted.isEmpty() && !wanted.contains(is)) {
+      throw new MistypedException(
+          text,
+          allowed,
+          amount.unit.name()
+              + " is a unit of "
+              + is.words().replaceFirst("^an? ", "")
+              + "; write "
+              + wanted.stream().map(Dimension::words).collect(Collectors.joining(" or ")));
+    }
+    return amount;
+  }
+
+  /** One text, taken apart. */
+  private record Reader(String text, String bareUnit, String allowed, List<Dimension> wanted) {
+    TypedAmount amount() {
+      String typed = plain(text);
+      String filled = "";
+      for (Map.Entry<String, String> fill : FILLS.entrySet()) {
+        Matcher word =
+            Pattern.compile("\\(?\\b(?:" + fill.getKey() + ")(?![a-z])\\)?").matcher(typed);
+        if (word.find()) {
+          filled = fill.getValue();
+          typed = (typed.substring(0, word.start()) + typed.substring(word.end())).strip();
+        }
+      }
+      Matcher rough = ROUGH.matcher(typed);
+      boolean isRough = rough.find();
+      typed = isRough ? typed.substring(rough.end()) : typed;
+      typed = typed.replaceFirst("^between (.*) and ", "$1 to ");
+      for (Map.Entry<String, String> word : IN_WORDS) {
+        typed = typed.replaceFirst("^(?:" + word.getKey() + ")(?=\\s)", word.getValue());
+      }
+      TypedAmount amount = filled(form(typed.strip()), filled);
+      if (!isRough) {
+        return amount;
+      }
+      BigDecimal off = amount.number.abs().multiply(ROUGHLY);
+      return amount.within(amount.low.subtract(off), amount.high.add(off));
+    }
+
+    private TypedAmount form(String typed) {
+      Matcher one = ONE.matcher(typed);
+      if (one.matches()) {
+        return one(one.group(1), one.group(2), one.group(3));
+      }
+      Matcher range = RANGE.matcher(typed);
+      if (range.matches()) {
+        String unit = range.group(6) == null ? range.group(3) : range.group(6);
+        TypedAmount from =
+            one(range.group(1), range.group(2), range.group(3) == null ? unit : range.group(3));
+        TypedAmount to = one(range.group(4), range.group(5), unit);
+        if (from.unit.dimension() != to.unit.dimension()) {
+          throw mistyped("both ends of a range must measure the same");
+        }
+        return to.between(from.unit.to(to.unit, from.number), from.step.min(to.step));
+      }
+      Matcher about = GIVE_OR_TAKE.matcher(typed);
+      if (about.matches()) {
+        TypedAmount off = giveOrTake(about);
+        TypedAmount middle =
+            one(
+                about.group(1),
+                about.group(2),
+                about.group(3) == null && !off.isShare() ? about.group(5) : about.group(3));
+        BigDecimal half =
+            off.isShare() && !middle.isShare()
+                ? middle.number.abs().multiply(off.number).movePointLeft(2)
+                : off.number;
+        return middle.within(middle.number.subtract(half), middle.number.add(half));
+      }
+      return parts(typed);
+    }
+
+    /** What stands behind the sign: in the unit of the middle, or a share of it. */
+    private TypedAmount giveOrTake(Matcher about) {
+      String unit = about.group(5) == null ? about.group(3) : about.group(5);
+      return one("", about.group(4), unit);
+    }
+
+    private TypedAmount parts(String typed) {
+      if (!PARTS.matcher(typed).matches()) {
+        throw mistyped("write one number with its unit");
+      }
+      Matcher part = PART.matcher(typed);
+      TypedAmount sum = null;
+      while (part.find()) {
+        String unit = part.group(2).replaceFirst("\\s+(and|und)\\s*$", "");
+        TypedAmount next = one("", part.group(1), unit);
+        if (sum != null) {
+          if (sum.unit.dimension() != next.unit.dimension()
+              || next.unit.dimension() == Dimension.TEMPERATURE) {
+            throw mistyped("write one amount, or parts that measure the same, such as 1d 6h");
+          }
+          next =
+              new TypedAmount(
+                  text,
+                  next.unit,
+                  next.number.add(sum.unit.to(next.unit, sum.number)),
+                  next.low.add(sum.unit.to(next.unit, sum.low)),
+                  next.high.add(sum.unit.to(next.unit, sum.high)),
+                  next.step,
+                  false);
+        }
+        sum = next;
+      }
+      return Objects.requireNonNull(sum);
+    }
+
+    private TypedAmount one(String sign, String digits, @Nullable String word) {
+      if (word == null && bareUnit.isEmpty()) {
+        throw mistyped("add the unit");
+      }
+      String written = word == null ? bareUnit : word.strip();
+      if (written.equalsIgnoreCase("t")) {
+        throw mistyped("t is a teaspoon for some and a tablespoon for others; write tsp or tbsp");
+      }
+      Unit unit =
+          Unit.of(written, wanted)
+              .orElseThrow(() -> mistyped("the unit " + shown(written) + " is not known here"));
+      BigDecimal value = sign.equals("-") ? number(digits).negate() : number(digits);
+      BigDecimal low = value.multiply(unit.least());
+      return new TypedAmount(
+          text, unit, value, low, value.multiply(unit.most()), step(digits, value, unit), false);
+    }
+
+    private static String shown(String unit) {
+      return unit.matches("(?i)pints?|qts?|quarts?|gallons?|gal|sticks?")
+          ? unit + " (of several sizes)"
+          : unit;
+    }
+
+    private static BigDecimal step(String digits, BigDecimal value, Unit unit) {
+      int slash = digits.indexOf('/');
+      BigDecimal last =
+          slash < 0
+              ? BigDecimal.ONE.movePointLeft(Math.max(0, value.scale()))
+              : BigDecimal.ONE.divide(
+                  new BigDecimal(digits.substring(slash + 1)).multiply(BigDecimal.valueOf(4)),
+                  MathContext.DECIMAL64);
+      return last.min(unit.finest());
+    }
+
+    private TypedAmount filled(TypedAmount amount, String fill) {
+      if (fill.isEmpty()) {
+        return amount;
+      }
+      if (!amount.unit.isFilled()) {
+        throw mistyped("only spoons and cups are heaped or level");
+      }
+      String[] ends = fill.split(" ", -1);
+      BigDecimal low = amount.number.multiply(new BigDecimal(ends[0]));
+      BigDecimal high = amount.number.multiply(new BigDecimal(ends[1]));
+      return new TypedAmount(
+          text, amount.unit, low.add(high).divide(TWO), low, high, amount.step, false);
+    }
+
+    private BigDecimal number(String digits) {
+      if (digits.indexOf('/') >= 0) {
+        String[] parts = digits.split("[ /-]", -1);
+        int last = parts.length - 1;
+        if (new BigDecimal(parts[last]).signum() == 0) {
+          throw mistyped("nothing can be divided by 0");
+        }
+        BigDecimal fraction =
+            new BigDecimal(parts[last - 1])
+                .divide(new BigDecimal(parts[last]), MathContext.DECIMAL64);
+        return last == 2 ? fraction.add(new BigDecimal(parts[0])) : fraction;
+      }
+      String ungrouped = digits.replace(" ", "");
+      if (PERHAPS_GROUPED.matcher(ungrouped).matches()) {
+        String[] halves = ungrouped.split(",", -1);
+        throw mistyped(
+            "this could be "
+                + halves[0]
+                + "."
+                + halves[1]
+                + " or "
+                + halves[0]
+                + halves[1]
+                + "; write it with a point or without the comma");
+      }
+      if (!PLAIN.matcher(ungrouped).matches()) {
+        throw mistyped("write the number with one point or comma and no grouping");
+      }
+      return new BigDecimal(ungrouped.replace(',', '.'));
+    }
+
+    private MistypedException mistyped(String mend) {
+      return new MistypedException(text, allowed, mend);
+    }
+  }
+
+  /** Small letters, plain blanks and signs, fractions such as ½ as 1/2. */
+  private static String plain(String text) {
+    StringBuilder plain = new StringBuilder();
+    text.chars()
+        .forEach(
+            c -> {
+              String part = Normalizer.normalize(String.valueOf((char) c), Normalizer.Form.NFKC);
+              plain.append(part.indexOf('\u2044') > 0 ? " " + part : part);
+            });
+    return plain
+        .toString()
+        .replace('\u2044', '/')
+        .replaceAll("[\u2010-\u2015\u2212]", "-")
+        .replaceAll("\\s+", " ")
+        .toLowerCase(Locale.ROOT)
+        .strip();
+  }
+
+  private boolean isShare() {
+    return unit.dimension() == Dimension.SHARE;
+  }
+
+  private TypedAmount within(BigDecimal from, BigDecimal to) {
+    return new TypedAmount(text, unit, number, from, to, step, between);
+  }
+
+  /** From another number to this one. */
+  private TypedAmount between(BigDecimal from, BigDecimal finer) {
+    if (from.compareTo(number) > 0) {
+      throw new MistypedException(text, "a range, the lower end first", "turn its ends round");
+    }
+    return new TypedAmount(
+        text, unit, from.add(number).divide(TWO), from.multiply(unit.least()), high, finer, true);
+  }
+
+  /** True where more is known than a number: two ends, a rough number or a spoon. */
+  public boolean isRange() {
+    return low.compareTo(high) < 0;
+  }
+
+  /** True where it measures this. */
+  public boolean is(Dimension dimension) {
+    return unit.dimension() == dimension;
+  }
+
+  /** The amount in SI, the middle of a range. */
+  public double si() {
+    return unit.si(number);
+  }
+
+  /** The least it may be, in SI. */
+  public double leastSi() {
+    return unit.si(low);
+  }
+
+  /** The most it may be, in SI. */
+  public double mostSi() {
+    return unit.si(high);
+  }
+
+  /**
+   * The amount where a range is of no use.
+   *
+   * @return in SI
+   * @throws MistypedException where two ends were typed
+   */
+  public double one() {
+    return single().si();
+  }
+
+  private TypedAmount single() {
+    if (between) {
+      throw new MistypedException(
+          text, unit.dimension().allowed(), "a range is of no use here; write one number");
+    }
+    return this;
+  }
+
+  /**
+   * The amount with what it is worth: its range, every place in it equally likely, or all that
+   * rounds to the last digit typed, {@code sd = step/sqrt(12)} (JCGM 100:2008, F.2.2.1, recalled).
+   * Nought is exact.
+   *
+   * @return in SI
+   */
+  public Estimate estimate() {
+    if (isRange()) {
+      return Estimate.between(leastSi(), mostSi());
+    }
+    double step = this.step.multiply(unit.factor()).doubleValue();
+    return new Estimate(si(), number.signum() == 0 ? 0 : step / Math.sqrt(12));
+  }
+
+  /**
+   * The number in another unit, with the digits typed: {@code 0,4120 kg} is {@code 412.0} g. The
+   * last digit says how fine the scale was.
+   *
+   * @param name the unit
+   * @return the number there
+   * @throws MistypedException where two ends were typed
+   */
+  public BigDecimal in(String name) {
+    return single().in(Unit.named(name), number);
+  }
+
+  /**
+   * Both ends in another unit.
+   *
+   * @param name the unit
+   * @return the lower and the upper end
+   */
+  public List<BigDecimal> endsIn(String name) {
+    return List.of(in(Unit.named(name), low), in(Unit.named(name), high));
+  }
+
+  private BigDecimal in(Unit other, BigDecimal value) {
+    BigDecimal there = unit.to(other, value);
+    boolean kept = unit.keepsDigits(other) && there.scale() <= Math.max(6, value.scale());
+    if (!kept) {
+      BigDecimal worth = unit.to(other, step).subtract(unit.to(other, BigDecimal.ZERO)).abs();
+      int places = worth.signum() == 0 ? 0 : worth.precision() - worth.scale() - 1;
+      int extra = other.dimension() == Dimension.MASS && !isRange() ? 0 : 2;
+      there =
+          there
+              .setScale(Math.max(0, Math.min(6, extra - places)), RoundingMode.HALF_UP)
+              .stripTrailingZeros();
+    }
+    return there.scale() < 0 ? there.setScale(0) : there;
+  }
+
+  /**
+   * A typed number in a unit.
+   *
+   * @param name the unit, which a bare number is in
+   * @param text what was typed
+   * @return the number there, its digits kept
+   * @throws MistypedException where it is no such amount
+   */
+  public static BigDecimal number(String name, String text) {
+    return inUnit(name, text).in(name);
+  }
+}

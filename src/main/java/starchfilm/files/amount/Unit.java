@@ -1,0 +1,190 @@
+package starchfilm.files.amount;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.MathContext;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A unit that people write.
+ *
+ * <p>Inch, pound and ounce are exact (NIST Special Publication 811:2008, B.8, recalled), and so are
+ * the spoons and cups of the United States, 14.79, 4.93 and 236.6 ml, and the metric ones of 15, 5
+ * and 250 ml. Who writes no more than "cup" means either, so both lie in its range. How far a spoon
+ * or a cup is filled is common practice, no source.
+ *
+ * @param dimension what it measures
+ * @param name its first spelling
+ * @param factor SI units in one of it
+ * @param offset what is added after that; 0 but for temperatures
+ * @param least of what it is filled with, the least share of one; 1 for whatever is read to a mark
+ * @param most the same, at most
+ * @param finest the last digit of a whole number is worth no more than this many of it
+ */
+record Unit(
+    Dimension dimension,
+    String name,
+    BigDecimal factor,
+    BigDecimal offset,
+    BigDecimal least,
+    BigDecimal most,
+    BigDecimal finest) {
+  /** A line per unit: dimension, factor, fill or finest step, spellings without blanks. */
+  private static final String TABLE =
+      """
+      MASS 1 <0.01 kg kilo kilos kilogram kilograms kilogramm
+      MASS 1e-3 - g gr gram grams gramm gramme grammes gramo gramos
+      MASS 1e-6 - mg milligram milligrams milligramm
+      MASS 0.028349523125 <0.1 oz ounce ounces
+      MASS 0.45359237 <0.00625 lb lbs pound pounds
+      VOLUME 1e-3 - l litre litres liter liters litro litros
+      VOLUME 1e-4 - dl decilitre deciliter
+      VOLUME 1e-5 - cl centilitre centiliter
+      VOLUME 1e-6 - ml cc ccm cm3 millilitre millilitres milliliter milliliters mililitros
+      VOLUME 29e-6 0.97..1.03 floz fluidounce fluidounces usfloz
+      VOLUME 5e-6 0.85..1.15 tsp tsps teaspoon teaspoons tl teel\u00f6ffel kaffeel\u00f6ffel c\u00e0c \
+      cuill\u00e8re\u00e0caf\u00e9 cuill\u00e8res\u00e0caf\u00e9 cucharadita cucharaditas ustsp metrictsp
+      VOLUME 15e-6 0.85..1.15 tbsp tbsps tbs tablespoon tablespoons el essl\u00f6ffel c\u00e0s \
+      cuill\u00e8re\u00e0soupe cuill\u00e8res\u00e0soupe cucharada cucharadas ustbsp metrictbsp
+      VOLUME 243e-6 0.94..1.06 cup cups tasse tassen tasses taza tazas
+      VOLUME 236.588e-6 0.97..1.03 uscup uscups americancup
+      VOLUME 250e-6 0.97..1.03 metriccup metriccups
+      LENGTH 1e-6 - um \u03bcm micron microns
+      LENGTH 1e-3 - mm millimetre millimetres millimeter millimeters
+      LENGTH 1e-2 - cm centimetre centimetres centimeter centimeters
+      LENGTH 1 - m metre metres meter meters
+      LENGTH 0.0254 - in inch inches inchs zoll pouce pouces pulgada pulgadas \u2033 \u201d "
+      LENGTH 25.4e-6 - mil mils thou
+      LENGTH 0.3048 - ft foot feet
+      AREA 1e-4 - cm2 sqcm squarecm
+      AREA 1e-6 - mm2 sqmm
+      AREA 1 - m2 sqm
+      AREA 6.4516e-4 - in2 sqin squareinch squareinches
+      TEMPERATURE 1 - c \u00b0c degc degreesc degreec celsius degreescelsius gradcelsius grad
+      TEMPERATURE 5/9 - f \u00b0f degf degreesf fahrenheit degreesfahrenheit
+      TIME 1 - s sec secs second seconds
+      TIME 60 - min mins minute minutes minuten minutos
+      TIME 3600 - h hr hrs hour hours std stunde stunden heure heures hora horas
+      TIME 86400 - d day days tag tage tagen jour jours d\u00eda d\u00edas
+      TIME 604800 - w wk week weeks woche wochen semaine semaines semana semanas
+      SHARE 0.01 - % pct percent percents prozent
+      FORCE 1 - n newton newtons
+      SPEED 1 - m/s mps
+      SPEED 10/36 - km/h kmh kph
+      SPEED 0.44704 - mph
+      STRESS 1e6 - mpa n/mm2
+      STRESS 1e3 - kpa
+      STRESS 6894.757 - psi
+      CONCENTRATION 1e3 - mol/l
+      CONCENTRATION 1 - mmol/l mol/m3
+      DENSITY 1e3 - g/ml g/cm3 g/cc kg/l
+      DENSITY 1 - kg/m3 g/l
+      """;
+
+  private static final Map<String, Unit> BY_SPELLING = table();
+
+  /** What a letter stands for where the unit it usually means makes no sense. */
+  private static final Map<String, String> INSTEAD = Map.of("c", "cup", "m", "min");
+
+  private static Map<String, Unit> table() {
+    Map<String, Unit> units = new HashMap<>();
+    for (String line : TABLE.lines().toList()) {
+      String[] words = line.split(" ", -1);
+      String name = words[3];
+      boolean finest = words[2].startsWith("<");
+      String[] fill =
+          words[2].contains("..") ? words[2].split("\\.\\.", -1) : new String[] {"1", "1"};
+      Unit unit =
+          new Unit(
+              Dimension.valueOf(words[0]),
+              name,
+              quotient(words[1]),
+              offset(name),
+              new BigDecimal(fill[0]),
+              new BigDecimal(fill[1]),
+              finest ? new BigDecimal(words[2].substring(1)) : BigDecimal.ONE);
+      Arrays.stream(words).skip(3).forEach(spelling -> units.put(spelling, unit));
+    }
+    return Map.copyOf(units);
+  }
+
+  private static BigDecimal quotient(String written) {
+    String[] parts = written.split("/", -1);
+    BigDecimal number = new BigDecimal(parts[0]);
+    return parts.length == 1
+        ? number
+        : number.divide(new BigDecimal(parts[1]), MathContext.DECIMAL128);
+  }
+
+  /** The kelvins at the zero of a scale of temperature. */
+  private static BigDecimal offset(String name) {
+    BigDecimal zeroC = new BigDecimal("273.15");
+    return switch (name) {
+      case "c" -> zeroC;
+      case "f" -> zeroC.subtract(quotient("160/9"));
+      default -> BigDecimal.ZERO;
+    };
+  }
+
+  /** The unit a word means; one of the dimensions wanted, where it may mean several. */
+  static Optional<Unit> of(String written, Collection<Dimension> wanted) {
+    String spelling = written.toLowerCase(Locale.ROOT).replaceAll("[\\s._-]|(?<=\\w)\\)", "");
+    Unit usual = BY_SPELLING.get(spelling);
+    Unit other = BY_SPELLING.get(INSTEAD.getOrDefault(spelling, ""));
+    boolean isOther =
+        other != null
+            && wanted.contains(other.dimension)
+            && (usual == null || !wanted.contains(usual.dimension));
+    return Optional.ofNullable(isOther ? other : usual);
+  }
+
+  /** The unit a table or a file names. */
+  static Unit named(String name) {
+    Unit unit = BY_SPELLING.get(name.toLowerCase(Locale.ROOT).replace("\u00b0", ""));
+    if (unit == null) {
+      throw new IllegalArgumentException("no amounts in " + name);
+    }
+    return unit;
+  }
+
+  static boolean isKnown(String name) {
+    return BY_SPELLING.containsKey(name.toLowerCase(Locale.ROOT).replace("\u00b0", ""));
+  }
+
+  /** True for what is filled by hand, such as a spoon. */
+  boolean isFilled() {
+    return least.compareTo(most) < 0;
+  }
+
+  double si(BigDecimal number) {
+    return number.multiply(factor).add(offset).doubleValue();
+  }
+
+  /** The same amount in another unit of the dimension. */
+  BigDecimal to(Unit other, BigDecimal number) {
+    if (offset.compareTo(other.offset) == 0) {
+      BigDecimal ratio = factor.divide(other.factor, MathContext.DECIMAL128).stripTrailingZeros();
+      return number.multiply(ratio);
+    }
+    return number
+        .multiply(factor)
+        .add(offset)
+        .subtract(other.offset)
+        .divide(other.factor, MathContext.DECIMAL64);
+  }
+
+  /** True where one is a power of ten times the other, so that digits may be kept. */
+  boolean keepsDigits(Unit other) {
+    return factor
+            .divide(other.factor, MathContext.DECIMAL128)
+            .stripTrailingZeros()
+            .unscaledValue()
+            .equals(BigInteger.ONE)
+        && offset.compareTo(other.offset) == 0;
+  }
+}

@@ -1,0 +1,52 @@
+package starchfilm.files.notebook;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
+
+/** A typed amount as a trial file keeps it: a number with its digits, or a range. */
+public final class TypedValue {
+  private TypedValue() {}
+
+  /**
+   * What stands for an amount.
+   *
+   * @param amount the amount
+   * @param unit the unit of the field
+   * @param place where it was written
+   * @return a number; an object with from and to where only a range is known
+   */
+  public static Located of(TypedAmount amount, String unit, Place place) {
+    if (!amount.isRange()) {
+      return number(amount.in(unit), place);
+    }
+    List<BigDecimal> ends = amount.endsIn(unit);
+    return new ObjectValue(place, Map.of(), List.of())
+        .with("from", number(ends.get(0), place))
+        .with("to", number(ends.get(1), place));
+  }
+
+  private static Located number(BigDecimal value, Place place) {
+    return new NumberValue(place, value.toPlainString(), value.doubleValue());
+  }
+
+  /**
+   * The same in a sentence.
+   *
+   * @param amount the amount
+   * @param unit the unit of the field
+   * @return such as {@code 300 mm} or {@code 25.5 to 34.5 ml}
+   */
+  static String words(TypedAmount amount, String unit) {
+    if (!amount.isRange()) {
+      return amount.in(unit).toPlainString() + " " + unit;
+    }
+    List<BigDecimal> ends = amount.endsIn(unit);
+    return ends.get(0).toPlainString() + " to " + ends.get(1).toPlainString() + " " + unit;
+  }
+}
