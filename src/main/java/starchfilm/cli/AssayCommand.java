@@ -1,5 +1,10 @@
 package starchfilm.cli;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -8,7 +13,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.saving.JarFile;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.SafeFile;
 import starchfilm.jar.assay.Assay;
+import starchfilm.jar.assay.JarContent;
 import starchfilm.report.plan.AssayFile;
 import starchfilm.report.plan.AssaySheet;
 import starchfilm.request.AssayRequest;
@@ -18,7 +28,7 @@ import starchfilm.request.AssayRequest;
     name = "assay",
     sortOptions = false,
     customSynopsis = {
-      "starchfilm assay --mass AMOUNT --label SHARE [a reading]",
+      "starchfilm assay --mass AMOUNT --label SHARE [a reading] [--keep NAME]",
       "       starchfilm assay --mass AMOUNT [--origin ORIGIN] [--salt SHARE] a reading",
       "       starchfilm assay --mass MASS a record of recovery [a reading]",
       "       starchfilm assay ph ..."
@@ -42,7 +52,7 @@ import starchfilm.request.AssayRequest;
       "      --catalyst NaOH \"3.5 g\" --acid HCl \"30 ml\" \"10 %%\" --density \"1.24 g/ml\" --at \"21"
           + " C\"",
       "",
-      "Exit codes: 0 done, 2 wrong input."
+      "Exit codes: 0 done, 1 withheld and so not kept, 2 wrong input."
     })
 final class AssayCommand implements Callable<Integer> {
   private final CommandContext surroundings;
@@ -52,6 +62,14 @@ final class AssayCommand implements Callable<Integer> {
       paramLabel = "DATA",
       description = "Also write it as JSON; - for standard output instead of the text.")
   private @Nullable String json;
+
+  @Option(
+      names = "--keep",
+      paramLabel = "NAME",
+      description =
+          "Keep the jar under this name, in the small file NAME.jar.json: trials in that folder and"
+              + " plan --jar take from it, and check says what is left.")
+  private @Nullable String keep;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -81,6 +99,54 @@ final class AssayCommand implements Callable<Integer> {
     if (data.isEmpty() || !data.get().isStandardOutput()) {
       new AssayText(surroundings.out()).write(AssaySheet.of(assay), request.assumptions());
     }
+    if (keep != null) {
+      keep(keep, assay, data.filter(OutputFile::isStandardOutput).isPresent());
+    }
     return ExitCodes.DONE;
+  }
+
+  private void keep(String typed, Assay assay, boolean quiet) {
+    JarContent content =
+        assay
+            .content()
+            .orElseThrow(
+                () ->
+                    CommandFailure.notComputed(
+                        "--keep " + typed + ": not kept, since nobody can say what is in it."));
+    try {
+      Path path = surroundings.resolve(Path.of(typed)).toAbsolutePath();
+      SafeFile.Written written =
+          JarFile.keep(
+              path.resolveSibling(""),
+              String.valueOf(path.getFileName()),
+              assay.massKg(),
+              content.stock(assay.origin()),
+              LocalDateTime.now(surroundings.clock()));
+      List<String> said = new ArrayList<>(written.remarks());
+      said.add(
+          "Kept as "
+              + typed
+              + ".jar.json"
+              + written
+                  .before()
+                  .map(before -> "; the jar before is in " + before.getFileName())
+                  .orElse("")
+              + ". Take from it with \"jar\": \""
+              + path.getFileName()
+              + "\" under glycerol in a trial, or plan --jar "
+              + typed
+              + ".");
+      for (String sentence : said) {
+        Paragraph.of(sentence, "", "  ")
+            .forEach((quiet ? surroundings.err() : surroundings.out())::println);
+      }
+    } catch (InvalidPathException impossible) {
+      throw CommandFailure.wrongInput(
+          "--keep " + typed + ": no name for a file here; choose another.");
+    } catch (NotWrittenException refused) {
+      Fault why = refused.faults().get(0);
+      throw CommandFailure.wrongInput(
+          "--keep " + typed + ": " + why.given() + "; " + why.mend() + ".");
+    }
   }
 }

@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.files.findings.FirstFaults;
+import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialSchema;
@@ -64,11 +65,18 @@ final class CheckCommand implements Callable<Integer> {
     }
     if (keys) {
       TrialField.TRIAL.all().forEach(this::tell);
+      surroundings.out().println("");
+      surroundings.out().println("A kept jar is a file of its own (assay --keep):");
+      TrialField.JAR.all().forEach(this::tell);
       return ExitCodes.DONE;
     }
     Notebook notebook = TrialFiles.read(paths, surroundings);
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     notebook.notices().forEach(notice -> surroundings.out().println(notice.sentence()));
+    notebook.jars().stream()
+        .map(JarLevel::sentence)
+        .flatMap(sentence -> Paragraph.of(sentence, "", "  ").stream())
+        .forEach(surroundings.out()::println);
     int sound = notebook.trials().size();
     long faulty = notebook.faults().stream().map(fault -> fault.file()).distinct().count();
     surroundings

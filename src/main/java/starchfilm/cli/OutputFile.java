@@ -97,8 +97,8 @@ final class OutputFile {
     if (!Files.isDirectory(path.resolveSibling("."))) {
       throw refused(given, "has no folder to go to; make the folder first");
     }
-    if (NotebookReader.isWorkshop(path)) {
-      throw refused(given, "is the name of what learn keeps; choose another name");
+    if (NotebookReader.isOwn(path)) {
+      throw refused(given, "is the name of what learn or assay --keep keeps; choose another name");
     }
     if (Files.isSymbolicLink(path) && !Files.exists(path)) {
       throw refused(given, "is a link that leads nowhere; choose another name");

@@ -47,7 +47,8 @@ final class PlanFiles {
         copyLog(question.log().get(), folder);
       }
       for (PlannedRecipe recipe : plan.recipes()) {
-        String text = PlannedTrial.text(recipe, plan.request(), question.log());
+        String text =
+            PlannedTrial.text(recipe, plan.request(), question.log(), question.isJarIn(folder));
         String name = PlanWords.title(recipe.goals()).toLowerCase(java.util.Locale.ROOT);
         written.add(typed + "/" + writeNew(folder, name.replaceAll("[^a-z]+", "-"), text));
       }

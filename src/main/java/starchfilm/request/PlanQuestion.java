@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Use;
+import starchfilm.files.notebook.JarLevel;
 import starchfilm.learning.Workshop;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.planning.Kitchen;
@@ -23,10 +24,12 @@ import starchfilm.planning.Wish;
  * What can be made of what is at hand?
  *
  * @param request what the planner is asked
+ * @param jar the kept jar it takes from, where one was named
  * @param log the log of the room, where it has one
  * @param assumptions what was taken for granted, a sentence each
  */
-public record PlanQuestion(PlanRequest request, Optional<Path> log, List<String> assumptions) {
+public record PlanQuestion(
+    PlanRequest request, Optional<JarLevel> jar, Optional<Path> log, List<String> assumptions) {
   static final Field BY =
       Field.option(
               "--by",
@@ -55,14 +58,22 @@ public record PlanQuestion(PlanRequest request, Optional<Path> log, List<String>
    * Reads what was written.
    *
    * @param entries what was written
-   * @param folder where a room log lies
+   * @param folder where a room log and a kept jar lie
    * @param clock the clock on the wall: the pour is now
    * @return the question
    * @throws RefusedRequestException where it cannot be meant
    */
   public static PlanQuestion read(Entries entries, Path folder, Clock clock) {
     EntryReader in = new EntryReader(entries);
-    Optional<Supplies> supplies = WrittenSupplies.read(in);
+    Optional<JarLevel> jar =
+        WrittenJar.read(
+            in,
+            folder,
+            WrittenSupplies.PURITY,
+            WrittenSupplies.PURE,
+            WrittenSupplies.SALT,
+            JarOrigin.ORIGIN);
+    Optional<Supplies> supplies = WrittenSupplies.read(in, jar);
     Optional<Kitchen> kitchen = WrittenKitchen.read(in);
     Optional<Wish> wish = WrittenWish.read(in);
     Optional<WrittenPlace> place = WrittenPlace.read(in, folder, clock);
@@ -83,8 +94,20 @@ public record PlanQuestion(PlanRequest request, Optional<Path> log, List<String>
                     byS,
                     sure,
                     use.orElseThrow()),
+                jar,
                 place.get().log(),
                 in.assumptions()));
+  }
+
+  /**
+   * Whether trials in a folder can take from its jar by name.
+   *
+   * @param there the folder
+   * @return false without a kept jar, or where that lies in another folder
+   */
+  public boolean isJarIn(Path there) {
+    return jar.map(one -> one.jar().file().toAbsolutePath().resolveSibling("").normalize())
+        .equals(Optional.of(there.toAbsolutePath().normalize()));
   }
 
   /** Of a room that nobody named, only what rooms have in common is known. */

@@ -34,6 +34,7 @@ import starchfilm.files.json.Located.WordValue;
 import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.FileWord;
+import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.TypedValue;
 import starchfilm.material.air.AirState;
@@ -90,6 +91,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       List.of(
           STARCH,
           GLYCEROL,
+          WrittenJar.JAR,
           PURITY,
           SALT,
           JarOrigin.ORIGIN,
@@ -196,7 +198,10 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
    */
   static Optional<Base> over(
       EntryReader in, ObjectValue start, Optional<Trial> base, Path folder, Clock clock) {
-    ObjectValue fields = weighed(in, poured(in, recipe(in, start)));
+    Path beside = base.map(Trial::file).orElse(folder.resolve("as-typed"));
+    Optional<JarLevel> jar =
+        WrittenJar.read(in, beside.resolveSibling(""), PURITY, SALT, JarOrigin.ORIGIN);
+    ObjectValue fields = weighed(in, poured(in, recipe(in, outOf(jar, start))));
     Optional<Plate> plate = in.one(PLATE, typed -> WrittenPlates.parse(typed).one());
     if (plate.isPresent()) {
       fields = sized(fields, plate.get());
@@ -207,14 +212,33 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
           in, Optional.of(base.map(trial -> trial.casting().place()).orElse(ANY)), folder, clock);
       return Optional.empty();
     }
-    Path file = base.map(Trial::file).orElse(folder.resolve("as-typed"));
-    Findings findings = new Findings(base.isPresent() ? file.toString() : "as typed");
-    Optional<Trial> trial = new TrialReader().read(fields, file, findings);
+    Findings findings = new Findings(base.isPresent() ? beside.toString() : "as typed");
+    Optional<Trial> trial = new TrialReader().read(fields, beside, findings);
     findings.faults().forEach(fault -> in.refuse(sentence(fault, base.isPresent())));
+    jar.ifPresent(
+        level -> {
+          in.remark(level.sentence());
+          trial
+              .flatMap(read -> level.tooLittleFor(read.recipe().glycerol().massKg().value()))
+              .ifPresent(text -> in.remark("It takes " + text + "."));
+        });
     ObjectValue written = fields;
     return trial
         .flatMap(read -> placed(in, on(read, plate, rimM), folder, clock))
         .map(placed -> new Base(placed, written));
+  }
+
+  /** A kept jar says itself what is in it. */
+  private static ObjectValue outOf(Optional<JarLevel> jar, ObjectValue fields) {
+    return jar.map(
+            level ->
+                fields
+                    .without(
+                        "recipe.glycerol.purity_pct",
+                        "recipe.glycerol.salt_pct",
+                        "recipe.glycerol.origin")
+                    .with("recipe.glycerol.jar", text(WrittenJar.JAR.option(), level.jar().name())))
+        .orElse(fields);
   }
 
   /** A fault of a value that was typed is told by its option, and such a value has no line. */

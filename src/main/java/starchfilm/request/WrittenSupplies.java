@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.files.findings.Words;
+import starchfilm.files.notebook.JarLevel;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
@@ -50,7 +51,7 @@ final class WrittenSupplies {
               "Acid in the vinegar as labelled; none for no vinegar. Default: 5%%.")
           .onPage("Vinegar", "vinegar %");
   static final List<Field> FIELDS =
-      List.of(GLYCEROL, PURITY, PURE, SALT, JarOrigin.ORIGIN, STARCH, VINEGAR);
+      List.of(WrittenJar.JAR, GLYCEROL, PURITY, PURE, SALT, JarOrigin.ORIGIN, STARCH, VINEGAR);
 
   private static final String NONE = "none";
   private static final double ROOM_K = 293.15;
@@ -58,23 +59,20 @@ final class WrittenSupplies {
   /** A jar that nobody assayed holds this much glycerol; assumed, as for a trial file. */
   private static final Estimate UNKNOWN_PURITY = Estimate.between(0.8, 1);
 
+  /** Tenths of a gram in a kilogram. */
+  private static final double TENTHS = 1e4;
+
   private WrittenSupplies() {}
 
-  static Optional<Supplies> read(EntryReader in) {
-    in.require(GLYCEROL, "what the jar holds, such as 250g, or none");
+  static Optional<Supplies> read(EntryReader in, Optional<JarLevel> kept) {
+    if (!in.has(WrittenJar.JAR)) {
+      in.require(GLYCEROL, "what the jar holds, such as 250g, or none");
+    }
     in.require(STARCH, "a starch you have, such as potato");
     return in.made(
         () -> {
-          double kgPerM3 = jarKgPerM3(in);
-          double jarKg =
-              in.one(
-                  GLYCEROL,
-                  typed -> isNone(typed) ? 0 : Quantities.massKg(typed, kgPerM3).value(),
-                  Double.NaN);
-          if (in.has(GLYCEROL) && in.one(GLYCEROL, WrittenSupplies::isVolume, false)) {
-            in.assume("glycerol measured at 20 \u00B0C, " + Figures.of(kgPerM3 / 1e3, 3) + " g/ml");
-          }
-          GlycerolStock jar = jar(in, jarKg);
+          double jarKg = jarKg(in, kept);
+          GlycerolStock jar = kept.map(one -> one.jar().stock()).orElseGet(() -> jar(in, jarKg));
           double acidity =
               in.usually(VINEGAR, WrittenSupplies::shareOrNone, 0.05, "vinegar of 5 % acid");
           List<StarchAtHand> starches =
@@ -83,10 +81,36 @@ final class WrittenSupplies {
         });
   }
 
-  /** Density of what the jar holds, by its purity. */
-  private static double jarKgPerM3(EntryReader in) {
-    double purity = in.one(PURITY, Quantities::shareOrRange, UNKNOWN_PURITY).value();
-    return new VolkKaehler2018().kgPerM3(Math.max(0, Math.min(1, purity)), ROOM_K);
+  /** What may be used: as written, or of a kept jar the low end of what is left. */
+  private static double jarKg(EntryReader in, Optional<JarLevel> kept) {
+    double kgPerM3 =
+        kept.map(one -> kgPerM3(one.jar().stock().glycerolFraction()))
+            .orElseGet(() -> kgPerM3(in.one(PURITY, Quantities::shareOrRange, UNKNOWN_PURITY)));
+    double leastKg =
+        kept.map(one -> Math.floor(one.leftBandKg().low() * TENTHS) / TENTHS).orElse(Double.NaN);
+    double kg =
+        in.one(
+            GLYCEROL,
+            typed -> isNone(typed) ? 0 : Quantities.massKg(typed, kgPerM3).value(),
+            leastKg);
+    if (in.has(GLYCEROL) && in.one(GLYCEROL, WrittenSupplies::isVolume, false)) {
+      in.assume("glycerol measured at 20 \u00B0C, " + Figures.of(kgPerM3 / 1e3, 3) + " g/ml");
+    }
+    kept.ifPresent(
+        one -> {
+          in.remark(one.sentence());
+          one.tooLittleFor(kg).ifPresent(text -> in.remark("It is to give " + text + "."));
+          if (!in.has(GLYCEROL)) {
+            in.assume(
+                "no more glycerol than the low end of what is left, " + Figures.grams(kg) + " g");
+          }
+        });
+    return kg;
+  }
+
+  /** Density of what a jar holds, by its purity. */
+  private static double kgPerM3(Estimate purity) {
+    return new VolkKaehler2018().kgPerM3(Math.max(0, Math.min(1, purity.value())), ROOM_K);
   }
 
   private static boolean isVolume(String typed) {

@@ -1,10 +1,13 @@
 package starchfilm.web;
 
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.files.notebook.FileWord;
+import starchfilm.files.saving.JarFile;
+import starchfilm.files.saving.NotWrittenException;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.reagent.Reagent;
@@ -15,6 +18,7 @@ import starchfilm.request.AssayRequest;
 import starchfilm.request.Field;
 import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
+import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -33,7 +37,7 @@ final class JarPage {
   }
 
   void addTo(Routes.Table table) {
-    table.read("/jar", this::jar);
+    table.read("/jar", this::jar).send("/jar/keep", this::keep);
   }
 
   private Response jar(Request request) {
@@ -43,6 +47,7 @@ final class JarPage {
     values.put("why", List.of());
     values.put("oils", OILS);
     values.put("acids", ACIDS);
+    values.put("kept", desk.folder().read().jars());
     if (!form.has("amount")) {
       return desk.page("jar", "jar", values);
     }
@@ -60,6 +65,36 @@ final class JarPage {
       return Response.page(422, desk.html("jar", "jar", values));
     }
     return desk.page("jar", "jar", values);
+  }
+
+  /** What the form says is worked out again, which gives the same jar. */
+  private Response keep(Request request) {
+    Fields form = request.posted();
+    desk.folder().requireThere();
+    try {
+      Assay assay = AssayRequest.read(entries(form)).answer();
+      JarContent content =
+          assay
+              .content()
+              .orElseThrow(
+                  () -> new HttpError(422, "Not kept, since nobody can say what is in it."));
+      String name = form.text("name");
+      JarFile.keep(
+          desk.folder().root(),
+          name,
+          assay.massKg(),
+          content.stock(assay.origin()),
+          LocalDateTime.now(desk.clock()));
+      return Response.seeOther(
+          desk.said()
+              .on(
+                  "/jar",
+                  List.of("The jar is kept as " + name + ". Trials take from it by that name.")));
+    } catch (RefusedRequestException e) {
+      throw new HttpError(422, String.join(" ", FormEntries.why(e)));
+    } catch (NotWrittenException e) {
+      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
+    }
   }
 
   /**

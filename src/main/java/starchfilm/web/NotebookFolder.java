@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import starchfilm.files.notebook.KeptJar;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.web.http.HttpError;
@@ -34,9 +35,7 @@ record NotebookFolder(Path root) {
    */
   Notebook read() {
     requireThere();
-    return isEmpty()
-        ? new Notebook(List.of(), List.of(), List.of())
-        : NotebookReader.read(List.of(root));
+    return isEmpty() ? NotebookReader.NOTHING : NotebookReader.read(List.of(root));
   }
 
   /**
@@ -127,7 +126,7 @@ record NotebookFolder(Path root) {
 
   private boolean isEmpty() {
     try (Stream<Path> files = Files.walk(root, 8)) {
-      return files.noneMatch(NotebookFolder::isTrialFile);
+      return files.noneMatch(file -> isTrialFile(file) || KeptJar.isJar(file));
     } catch (IOException | java.io.UncheckedIOException e) {
       // The reader says what it cannot open.
       return false;
@@ -136,9 +135,7 @@ record NotebookFolder(Path root) {
 
   private static boolean isTrialFile(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    return name.endsWith(ENDING)
-        && !name.startsWith(".")
-        && !name.equals(NotebookReader.WORKSHOP_FILE);
+    return name.endsWith(ENDING) && !name.startsWith(".") && !NotebookReader.isOwn(file);
   }
 
   private boolean leavesByLink(Path file) {

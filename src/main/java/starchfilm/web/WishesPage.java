@@ -63,7 +63,11 @@ final class WishesPage {
   }
 
   private PlanQuestion question(Fields form) {
-    return PlanQuestion.read(new FormEntries(form), desk.folder().root(), desk.clock());
+    // A kept jar says itself where its glycerol comes from; the choice always says something.
+    boolean kept = form.has("kept");
+    FormEntries entries =
+        new FormEntries(form, field -> !(kept && field.parts().get(0).key().equals("origin")));
+    return PlanQuestion.read(entries, desk.folder().root(), desk.clock());
   }
 
   private Plan plan(PlanQuestion question) {
@@ -85,14 +89,20 @@ final class WishesPage {
     values.put("starch", form.has("starch") ? form.text("starch") : StarchKind.POTATO.tradeName());
     values.put("starchKinds", STARCHES);
     values.put("materials", MATERIALS);
+    values.put("jars", desk.folder().read().jars());
     return Response.page(status, desk.html("wishes", "plan", values));
   }
 
   /** What was asked, in a line. */
   private static String asked(Fields form) {
     String by = form.text("by");
-    return FormEntries.withUnit(form.text("glycerol"), "g")
-        + " of glycerol, "
+    String glycerol = form.text("glycerol");
+    String kept = form.text("kept");
+    return (glycerol.isEmpty()
+            ? "the glycerol"
+            : FormEntries.withUnit(glycerol, "g") + " of glycerol")
+        + (kept.isEmpty() ? "" : " in the jar " + kept)
+        + ", "
         + form.text("starch")
         + " starch, plates: "
         + form.text("plates")
@@ -141,7 +151,9 @@ final class WishesPage {
     PlannedRecipe recipe = recipes.get(Integer.parseInt(number));
     desk.folder().requireThere();
     try {
-      String text = PlannedTrial.text(recipe, question.request(), question.log());
+      String text =
+          PlannedTrial.text(
+              recipe, question.request(), question.log(), question.isJarIn(desk.folder().root()));
       String typed = form.text("name");
       String name = typed.isEmpty() ? PlanWords.title(recipe.goals()) : typed;
       String named = typed.isEmpty() ? text : FieldEdit.with(text, Map.of("name", typed));

@@ -50,6 +50,24 @@ class JarAndWishesTest {
   }
 
   @Test
+  void keepsTheJarAndPlansWithIt() {
+    String jar = "amount=500&origin=bought&label=99.5";
+
+    HttpResponse<String> kept = site.post("/jar/keep", (jar + "&name=spring").split("[=&]"));
+
+    assertThat(kept.statusCode()).isEqualTo(303);
+    assertThat(site.get("/jar").body()).contains("Jar spring: 500 g left");
+    String wishes = WISHES.replace("glycerol=250&purity=82&salt=3", "kept=spring&glycerol=");
+    assertThat(site.get("/plan/wishes?" + wishes).body())
+        .contains("the low end of what is left, 500 g")
+        .contains("What can be made");
+    assertThat(site.post("/jar/keep", (jar + "&name=a/b").split("[=&]")).statusCode())
+        .isEqualTo(422);
+    assertThat(site.get("/plan/wishes?" + wishes.replace("spring", "autumn")).statusCode())
+        .isEqualTo(422);
+  }
+
+  @Test
   void saysWhatIsWrongInTheWordsOfTheForm() {
     HttpResponse<String> answer = site.get("/jar?amount=lots&origin=bought&label=99");
 

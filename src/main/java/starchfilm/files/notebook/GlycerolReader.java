@@ -2,7 +2,11 @@ package starchfilm.files.notebook;
 
 import static starchfilm.numerics.units.Units.PERCENT;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located;
@@ -18,25 +22,85 @@ final class GlycerolReader {
   private static final Estimate ASSUMED_PER_STARCH = Estimate.between(0.15, 0.5);
   private static final double MOST_SALT_ASSUMED = 0.02;
 
-  private final Findings findings;
-  private final Volumes volumes;
+  private static final GlycerolStock NONE = new GlycerolStock(Estimate.exact(1), Estimate.exact(0));
 
-  GlycerolReader(Findings findings, Volumes volumes) {
+  /** What a kept jar says for itself. */
+  private static final List<String> OF_THE_JAR = List.of("purity_pct", "salt_pct", "origin");
+
+  private final Findings findings;
+
+  GlycerolReader(Findings findings) {
     this.findings = findings;
-    this.volumes = volumes;
   }
 
-  GlycerolPortion read(ObjectReader recipe, double starchKg) {
+  /** What went into the pot; a kept jar is looked for beside the file. */
+  GlycerolPortion read(ObjectReader recipe, double starchKg, Volumes volumes, Path file) {
     Optional<ObjectReader> found = recipe.section("glycerol");
     if (found.isEmpty()) {
       if (!recipe.has("glycerol")) {
         findings.notRecorded(
             recipe.path("glycerol"), "none", "with glycerol the film is softer than forecast");
       }
-      return new GlycerolPortion(
-          Estimate.exact(0), new GlycerolStock(Estimate.exact(1), Estimate.exact(0)));
+      return new GlycerolPortion(Estimate.exact(0), NONE);
     }
     ObjectReader section = found.get();
+    GlycerolStock stock = section.has("jar") ? kept(section, file) : stock(section);
+    Optional<Estimate> mass =
+        volumes.massKg(section, Volumes.aqueousGlycerol(stock.glycerolFraction().value()));
+    Estimate massKg = mass.orElseGet(() -> ASSUMED_PER_STARCH.times(starchKg));
+    if (mass.isEmpty()) {
+      findings.notRecorded(
+          section.path("mass_g"),
+          Words.grams(massKg) + ", 15 to 50 g a hundred of starch",
+          "the film may turn out brittle or sticky; weigh the glycerol first of all");
+    }
+    return new GlycerolPortion(massKg, stock);
+  }
+
+  private GlycerolStock kept(ObjectReader section, Path file) {
+    String name = section.text("jar").orElse("");
+    Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
+    Path jarFile = KeptJar.file(folder, KeptJar.isName(name) ? name : "");
+    if (!Files.isRegularFile(jarFile)) {
+      List<Path> there = KeptJar.in(folder);
+      findings.fault(
+          section.placeOf("jar"),
+          '"' + name + '"',
+          there.isEmpty()
+              ? "a jar kept in this folder, which has none"
+              : "a jar kept in this folder: "
+                  + there.stream().map(KeptJar::name).collect(Collectors.joining(", ")),
+          "keep the jar with assay --keep, or write purity_pct, salt_pct and origin instead");
+      return NONE;
+    }
+    Findings ofJar = new Findings(jarFile.getFileName().toString());
+    Optional<KeptJar> jar = KeptJar.read(jarFile, ofJar);
+    ofJar.faults().stream()
+        .limit(1)
+        .forEach(
+            fault ->
+                findings.fault(
+                    section.placeOf("jar"),
+                    "a jar whose file has a fault (" + fault.sentence() + ")",
+                    "",
+                    "fix that file"));
+    for (String key : OF_THE_JAR) {
+      boolean agrees =
+          key.equals("origin")
+              && section.oneOf(key).equals(jar.map(one -> FileWord.of(one.stock().origin())));
+      if (section.has(key) && !agrees) {
+        findings.fault(
+            section.placeOf(key),
+            key + " beside the jar " + name + ", whose file says it",
+            "",
+            "leave one of the two out");
+      }
+    }
+    return jar.map(KeptJar::stock).orElse(NONE);
+  }
+
+  /** What a jar holds by its own fields. */
+  GlycerolStock stock(ObjectReader section) {
     Amount purity = section.amount("purity_pct");
     Amount salt = section.amount("salt_pct");
     Estimate purityFraction = purity.or(ASSUMED_PURITY_PCT).times(PERCENT);
@@ -46,18 +110,7 @@ final class GlycerolReader {
           "80 to 100 % glycerol",
           "stretch and stickiness are known only within this range");
     }
-    GlycerolOrigin origin = origin(section, salt);
-    GlycerolStock stock = stock(section, purityFraction, purity, salt, origin);
-    Optional<Estimate> mass =
-        volumes.massKg(section, Volumes.aqueousGlycerol(purityFraction.value()));
-    Estimate massKg = mass.orElseGet(() -> ASSUMED_PER_STARCH.times(starchKg));
-    if (mass.isEmpty()) {
-      findings.notRecorded(
-          section.path("mass_g"),
-          Words.grams(massKg) + ", 15 to 50 g a hundred of starch",
-          "the film may turn out brittle or sticky; weigh the glycerol first of all");
-    }
-    return new GlycerolPortion(massKg, stock);
+    return stock(section, purityFraction, purity, salt, origin(section, salt));
   }
 
   private GlycerolStock stock(
@@ -88,7 +141,7 @@ final class GlycerolReader {
             Words.number(100 * sum) + " % of glycerol and salt together",
             "at most 100 %",
             "lower purity_pct or salt_pct; what is left is water");
-        return new GlycerolStock(Estimate.exact(1), Estimate.exact(0));
+        return NONE;
       }
       return new GlycerolStock(
           new Estimate(1 - saltFraction.value(), purityFraction.sd()), saltFraction, origin);

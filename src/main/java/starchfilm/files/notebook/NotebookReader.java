@@ -12,8 +12,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
@@ -22,10 +26,10 @@ import starchfilm.files.findings.Notice;
 /**
  * Reads trial files into a notebook.
  *
- * <p>A folder stands for every {@code *.json} file in it and in the folders below, hidden ones and
- * {@link #WORKSHOP_FILE} apart; links to folders are not followed. A file named twice is read once.
- * The order of the result does not depend on the file system. A file with a fault gives no trial,
- * the others go through.
+ * <p>A folder stands for every {@code *.json} file in it and in the folders below, hidden ones,
+ * {@link #WORKSHOP_FILE} and kept jars apart; links to folders are not followed. A file named twice
+ * is read once. The order of the result does not depend on the file system. A file with a fault
+ * gives no trial, the others go through.
  */
 public final class NotebookReader {
   /** The file beside the trials in which the program keeps what it learned from them. */
@@ -38,6 +42,9 @@ public final class NotebookReader {
           .thenComparing(t -> t.pouredAt().orElse(java.time.LocalDateTime.MIN))
           .thenComparing(Trial::name)
           .thenComparing(t -> shown(t.file()));
+
+  /** What a folder without trial files holds. */
+  public static final Notebook NOTHING = new Notebook(List.of(), List.of(), List.of(), List.of());
 
   private NotebookReader() {}
 
@@ -63,7 +70,7 @@ public final class NotebookReader {
       notices.addAll(findings.notices());
     }
     trials.sort(ORDER);
-    return new Notebook(trials, faults, notices);
+    return new Notebook(trials, jars(filesOrFolders, trials, faults, notices), faults, notices);
   }
 
   /**
@@ -77,7 +84,76 @@ public final class NotebookReader {
   public static Notebook readText(Path place, String text) {
     Findings findings = new Findings(shown(place));
     List<Trial> trials = new TrialReader().read(text, place, findings).stream().toList();
-    return new Notebook(trials, findings.faults(), findings.notices());
+    return new Notebook(trials, List.of(), findings.faults(), findings.notices());
+  }
+
+  /** The jars that the trials name, and those of the folders that were named, with their levels. */
+  private static List<JarLevel> jars(
+      List<Path> filesOrFolders, List<Trial> trials, List<Fault> faults, List<Notice> notices) {
+    Map<Path, Path> byRealPath = new LinkedHashMap<>();
+    Consumer<Path> add = file -> byRealPath.putIfAbsent(real(file), file);
+    for (Path named : filesOrFolders) {
+      if (Files.isDirectory(named)) {
+        KeptJar.in(named).forEach(add);
+      } else if (KeptJar.isJar(named) && Files.isRegularFile(named)) {
+        add.accept(named);
+      }
+    }
+    trials.stream()
+        .filter(trial -> !trial.recipe().glycerol().stock().jar().isEmpty())
+        .map(trial -> KeptJar.file(folder(trial), trial.recipe().glycerol().stock().jar()))
+        .forEach(add);
+    Map<Path, List<Trial>> byFolder = new LinkedHashMap<>();
+    List<JarLevel> levels = new ArrayList<>();
+    for (Path file : byRealPath.values()) {
+      Findings findings = new Findings(shown(file));
+      KeptJar.read(file, findings)
+          .map(
+              jar ->
+                  JarLevel.of(
+                      jar,
+                      byFolder.computeIfAbsent(
+                          file.resolveSibling(""), folder -> besides(folder, trials))))
+          .ifPresent(levels::add);
+      faults.addAll(findings.faults());
+      notices.addAll(findings.notices());
+    }
+    for (JarLevel level : levels) {
+      trials.forEach(trial -> level.shortFor(trial).ifPresent(notices::add));
+    }
+    return levels;
+  }
+
+  /**
+   * A kept jar with what is left in it after the trials beside it.
+   *
+   * @param jarFile its file
+   * @param findings takes what is wrong with it
+   * @return the jar, if its file has no fault
+   */
+  public static Optional<JarLevel> jar(Path jarFile, Findings findings) {
+    return KeptJar.read(jarFile, findings)
+        .map(jar -> JarLevel.of(jar, besides(jarFile.resolveSibling(""), List.of())));
+  }
+
+  private static Path folder(Trial trial) {
+    return trial.file().resolveSibling("").normalize();
+  }
+
+  /** Every sound trial of a folder: those that were read already, and what else lies there. */
+  private static List<Trial> besides(Path folder, List<Trial> read) {
+    List<Trial> all = new ArrayList<>(read);
+    Set<Path> known = read.stream().map(trial -> real(trial.file())).collect(Collectors.toSet());
+    try (Stream<Path> files = Files.list(folder)) {
+      files
+          .filter(NotebookReader::isTrialFile)
+          .filter(file -> !known.contains(real(file)))
+          .forEach(file -> new TrialReader().read(file, new Findings("")).ifPresent(all::add));
+    } catch (IOException e) {
+      // Those that were read are counted; the folder was told of above.
+    }
+    all.sort(ORDER);
+    return all;
   }
 
   private static List<Path> files(
@@ -87,7 +163,7 @@ public final class NotebookReader {
       if (Files.isDirectory(named)) {
         int before = faults.size();
         List<Path> found = trialFiles(named, faults);
-        if (found.isEmpty() && faults.size() == before) {
+        if (found.isEmpty() && KeptJar.in(named).isEmpty() && faults.size() == before) {
           faults.add(
               wholeFile(
                   named,
@@ -96,10 +172,15 @@ public final class NotebookReader {
                   "name the folder that holds your trials"));
         }
         found.forEach(file -> byRealPath.putIfAbsent(real(file), file));
-      } else if (isWorkshop(named) && Files.exists(named)) {
+      } else if (isOwn(named) && Files.exists(named)) {
         notices.add(
             new Notice(
-                shown(named), OptionalInt.empty(), "", "what learn keeps, no trial; passed over"));
+                shown(named),
+                OptionalInt.empty(),
+                "",
+                KeptJar.isJar(named)
+                    ? "a jar that assay keeps, no trial; passed over"
+                    : "what learn keeps, no trial; passed over"));
       } else {
         byRealPath.putIfAbsent(real(named), named);
       }
@@ -175,14 +256,18 @@ public final class NotebookReader {
     return files;
   }
 
+  private static boolean isWorkshop(Path file) {
+    return String.valueOf(file.getFileName()).equalsIgnoreCase(WORKSHOP_FILE);
+  }
+
   /**
-   * Whether a file is the one in which the program keeps what it learned.
+   * Whether a file is one of those that the program keeps beside trials.
    *
    * @param file a file
-   * @return true where it has that name, in capitals or not
+   * @return true for what it learned and for kept jars
    */
-  public static boolean isWorkshop(Path file) {
-    return String.valueOf(file.getFileName()).equalsIgnoreCase(WORKSHOP_FILE);
+  public static boolean isOwn(Path file) {
+    return isWorkshop(file) || KeptJar.isJar(file);
   }
 
   private static boolean isTrialFile(Path file) {
@@ -191,7 +276,7 @@ public final class NotebookReader {
 
   private static boolean isNamedAsTrial(Path file) {
     String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
-    return name.endsWith(".json") && !isWorkshop(file) && !isHidden(file);
+    return name.endsWith(".json") && !isOwn(file) && !isHidden(file);
   }
 
   private static boolean isHidden(Path path) {

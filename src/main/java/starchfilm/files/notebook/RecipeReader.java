@@ -4,6 +4,7 @@ import static starchfilm.numerics.units.Units.MINUTE_S;
 import static starchfilm.numerics.units.Units.PERCENT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.files.findings.Findings;
@@ -42,9 +43,10 @@ final class RecipeReader {
    * Reads the recipe.
    *
    * @param trial the whole trial
+   * @param file the trial's file; a kept jar is looked for beside it
    * @return the recipe, or empty where the file gives none
    */
-  Optional<Recipe> read(ObjectReader trial) {
+  Optional<Recipe> read(ObjectReader trial, Path file) {
     if (!trial.has("recipe")) {
       findings.fault(
           trial.place(),
@@ -62,7 +64,7 @@ final class RecipeReader {
     double starchKg = starches.stream().mapToDouble(s -> s.massKg().value()).sum();
     Estimate waterTaken =
         waterKg.orElseGet(() -> starchReader.assumedWater(recipe, noted, starchKg));
-    GlycerolPortion glycerol = new GlycerolReader(findings, volumes).read(recipe, starchKg);
+    GlycerolPortion glycerol = new GlycerolReader(findings).read(recipe, starchKg, volumes, file);
     VinegarPortion vinegar = vinegar(recipe, waterTaken);
     Estimate salt = scale.kg(recipe.amount("salt_g"), Estimate.exact(0));
     Cook cook = cook(trial, waterTaken, waterTaken.value() + vinegar.massKg().value());

@@ -27,22 +27,32 @@ final class TimesReader {
 
   /** When it was poured: ISO date and time, or a date alone. */
   static Optional<LocalDateTime> pouredAt(ObjectReader trial, Findings findings) {
-    Optional<String> text = trial.text("poured_at");
+    Optional<LocalDateTime> time = clock(trial, "poured_at", findings);
+    if (time.isPresent() && isDateAlone(trial.text("poured_at").orElseThrow())) {
+      findings.notRecorded(
+          "poured_at", "noon of that day", "times by the clock may be half a day off");
+    }
+    return time;
+  }
+
+  private static boolean isDateAlone(String text) {
+    return text.matches("\\d{4}-\\d{2}-\\d{2}");
+  }
+
+  /** ISO date and time; a date alone stands for its noon. */
+  static Optional<LocalDateTime> clock(ObjectReader section, String key, Findings findings) {
+    Optional<String> text = section.text(key);
     if (text.isEmpty()) {
       return Optional.empty();
     }
-    boolean dateAlone = text.get().matches("\\d{4}-\\d{2}-\\d{2}");
     try {
-      Moment moment = MomentParser.lasting(dateAlone ? text.get() + "T12:00" : text.get());
+      Moment moment =
+          MomentParser.lasting(isDateAlone(text.get()) ? text.get() + "T12:00" : text.get());
       if (moment instanceof Moment.ByTheClock clock) {
-        if (dateAlone) {
-          findings.notRecorded(
-              "poured_at", "noon of that day", "times by the clock may be half a day off");
-        }
         if (clock.time().isAfter(LocalDateTime.now(ZoneId.systemDefault()).plusYears(1))
             || clock.time().getYear() < FIRST_YEAR) {
           findings.notice(
-              trial.placeOf("poured_at"),
+              section.placeOf(key),
               clock.time().toLocalDate() + " is far from today; is the year right?");
         }
         return Optional.of(clock.time());
@@ -51,7 +61,7 @@ final class TimesReader {
       // Said below, in the same words as for a time counted from the pour.
     }
     findings.fault(
-        trial.placeOf("poured_at"),
+        section.placeOf(key),
         '"' + text.get() + '"',
         "date and time",
         "write date and time like \"2026-04-02T10:30\"");

@@ -39,7 +39,10 @@ public record TrialField(
     String label,
     Map<String, TrialField> fields) {
   /** The whole trial. */
-  public static final TrialField TRIAL = TrialFieldTable.read();
+  public static final TrialField TRIAL = TrialFieldTable.read("trial-fields.txt");
+
+  /** The whole of a jar's file. */
+  public static final TrialField JAR = TrialFieldTable.read("jar-fields.txt");
 
   /** What may stand in a field. */
   public enum Kind {

@@ -34,9 +34,10 @@ final class TrialFieldTable {
     this.rows = rows;
   }
 
-  static TrialField read() {
+  /** The table of a kind of file. */
+  static TrialField read(String table) {
     List<List<String>> rows =
-        PackedText.of(TrialFieldTable.class, "trial-fields.txt")
+        PackedText.of(TrialFieldTable.class, table)
             .lines()
             .filter(line -> !line.startsWith("#"))
             .map(line -> Arrays.stream(line.split("\\|", COLUMNS)).map(String::strip).toList())

@@ -142,7 +142,7 @@ public final class TrialReader {
     Optional<LocalDateTime> pouredAt = TimesReader.pouredAt(section, findings);
     OptionalDouble step = section.number("scale_g");
     Scale scale = new Scale(step);
-    Optional<Recipe> recipe = new RecipeReader(findings, scale).read(section);
+    Optional<Recipe> recipe = new RecipeReader(findings, scale).read(section, file);
     Optional<Paste> paste =
         findings.faults().isEmpty()
             ? recipe.flatMap(whole -> new PasteReader(findings).cooked(section, whole))

@@ -18,6 +18,7 @@ import starchfilm.casting.SwingingRoom;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.GlycerolPortion;
+import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.material.recipe.VinegarPortion;
@@ -33,8 +34,13 @@ public final class CastingFields {
 
   private CastingFields() {}
 
-  /** What went into the pot. */
-  public static ObjectNode recipe(Recipe recipe) {
+  /**
+   * What went into the pot.
+   *
+   * @param recipe the recipe
+   * @param besideJar whether the file will lie beside the kept jar it takes from
+   */
+  public static ObjectNode recipe(Recipe recipe, boolean besideJar) {
     ObjectNode node = JSON.objectNode();
     ArrayNode starches = node.putArray("starch");
     for (StarchPortion portion : recipe.starches()) {
@@ -46,9 +52,11 @@ public final class CastingFields {
     GlycerolPortion glycerol = recipe.glycerol();
     ObjectNode jar = node.putObject("glycerol");
     put(jar, "mass_g", glycerol.massKg().value() * G_PER_KG);
-    put(jar, "purity_pct", glycerol.stock().glycerolFraction().times(PERCENT_PER_UNIT));
-    put(jar, "salt_pct", glycerol.stock().saltFraction().times(PERCENT_PER_UNIT));
-    jar.put("origin", FileWord.of(glycerol.stock().origin()));
+    if (besideJar) {
+      jar.put("jar", glycerol.stock().jar());
+    } else {
+      putContent(jar, glycerol.stock());
+    }
     VinegarPortion vinegar = recipe.vinegar();
     if (vinegar.massKg().value() > 0) {
       ObjectNode sour = node.putObject("vinegar");
@@ -57,6 +65,13 @@ public final class CastingFields {
     }
     put(node.putObject("water"), "mass_g", recipe.waterKg().value() * G_PER_KG);
     return node;
+  }
+
+  /** What is in a jar of glycerol. */
+  static void putContent(ObjectNode jar, GlycerolStock stock) {
+    put(jar, "purity_pct", stock.glycerolFraction().times(PERCENT_PER_UNIT));
+    put(jar, "salt_pct", stock.saltFraction().times(PERCENT_PER_UNIT));
+    jar.put("origin", FileWord.of(stock.origin()));
   }
 
   /**

@@ -9,9 +9,10 @@ import starchfilm.numerics.evidence.Estimate;
  * @param saltFraction salt and soap that stay in the film (kg per kg of the jar's content, 0 to 1);
  *     the two fractions add up to at most 1
  * @param origin where it comes from
+ * @param jar the name it is kept under; empty for a jar that nobody keeps count of
  */
 public record GlycerolStock(
-    Estimate glycerolFraction, Estimate saltFraction, GlycerolOrigin origin) {
+    Estimate glycerolFraction, Estimate saltFraction, GlycerolOrigin origin, String jar) {
   /** Checks that the parts do not exceed the whole. */
   public GlycerolStock {
     if (glycerolFraction.value() < 0
@@ -23,6 +24,17 @@ public record GlycerolStock(
   }
 
   /**
+   * A jar that nobody keeps count of.
+   *
+   * @param glycerolFraction glycerol (kg per kg)
+   * @param saltFraction salt and soap (kg per kg)
+   * @param origin where it comes from
+   */
+  public GlycerolStock(Estimate glycerolFraction, Estimate saltFraction, GlycerolOrigin origin) {
+    this(glycerolFraction, saltFraction, origin, "");
+  }
+
+  /**
    * A jar of unknown origin.
    *
    * @param glycerolFraction glycerol (kg per kg)
@@ -30,5 +42,15 @@ public record GlycerolStock(
    */
   public GlycerolStock(Estimate glycerolFraction, Estimate saltFraction) {
     this(glycerolFraction, saltFraction, GlycerolOrigin.UNKNOWN);
+  }
+
+  /**
+   * The same out of a jar that is kept.
+   *
+   * @param name the name it is kept under
+   * @return glycerol, salt and origin as they are
+   */
+  public GlycerolStock keptAs(String name) {
+    return new GlycerolStock(glycerolFraction, saltFraction, origin, name);
   }
 }

@@ -36,9 +36,11 @@ public final class PlannedTrial {
    * @param recipe the recipe
    * @param request what was asked
    * @param log the log of its room, where that has one
+   * @param besideJar whether the file will lie beside the kept jar it takes from
    * @return its text
    */
-  public static String text(PlannedRecipe recipe, PlanRequest request, Optional<Path> log) {
+  public static String text(
+      PlannedRecipe recipe, PlanRequest request, Optional<Path> log, boolean besideJar) {
     Use use = request.use();
     Potful potful = recipe.potfuls().get(0);
     ObjectNode trial = JSON.objectNode();
@@ -49,7 +51,7 @@ public final class PlannedTrial {
             + RecipeWords.starchKinds(potful.recipe())
             + " starch");
     put(trial, "scale_g", request.kitchen().scaleStepKg() * G_PER_KG);
-    trial.set("recipe", CastingFields.recipe(potful.recipe()));
+    trial.set("recipe", CastingFields.recipe(potful.recipe(), besideJar));
     ObjectNode cook = trial.putObject("cook");
     put(cook, "minutes", potful.recipe().cook().durationS().times(1 / MINUTE_S));
     put(

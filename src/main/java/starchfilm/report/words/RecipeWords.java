@@ -7,6 +7,7 @@ import starchfilm.casting.Plate;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.material.recipe.Recipe;
+import starchfilm.numerics.evidence.Estimate;
 
 /** Ingredients and plates in a few words. */
 public final class RecipeWords {
@@ -46,12 +47,12 @@ public final class RecipeWords {
     }
     GlycerolStock stock = portion.stock();
     double water = 1 - stock.glycerolFraction().value() - stock.saltFraction().value();
-    StringBuilder text = new StringBuilder(percent(stock.glycerolFraction().value()) + " glycerol");
+    StringBuilder text = new StringBuilder(percent(stock.glycerolFraction()) + " glycerol");
     if (water > NEGLIGIBLE) {
       text.append(", ").append(Figures.two(100 * water)).append(" % water");
     }
     if (stock.saltFraction().value() > 0) {
-      text.append(", ").append(percent(stock.saltFraction().value())).append(" salt");
+      text.append(", ").append(percent(stock.saltFraction())).append(" salt");
     }
     return text.toString();
   }
@@ -93,7 +94,9 @@ public final class RecipeWords {
         .collect(Collectors.joining(", "));
   }
 
-  private static String percent(double fraction) {
-    return Figures.noted(100 * fraction) + " %";
+  /** As noted; the middle of a range has no more figures than mean something. */
+  private static String percent(Estimate fraction) {
+    double percent = 100 * fraction.value();
+    return (fraction.sd() > 0 ? Figures.two(percent) : Figures.noted(percent)) + " %";
   }
 }

@@ -1,0 +1,184 @@
+package starchfilm.files.notebook;
+
+import static starchfilm.numerics.units.Units.G_PER_KG;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.Notice;
+import starchfilm.files.findings.Words;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
+
+/**
+ * What is left in a kept jar after the trials beside it that took from it.
+ *
+ * @param jar the jar
+ * @param taken the trials that took from it since it was weighed
+ * @param planned those that name it but are not poured yet
+ * @param earlier those poured before it was weighed, which do not count
+ */
+public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List<Trial> earlier) {
+  /** Copies the lists. */
+  public JarLevel {
+    taken = List.copyOf(taken);
+    planned = List.copyOf(planned);
+    earlier = List.copyOf(earlier);
+  }
+
+  /**
+   * Counts.
+   *
+   * @param jar the jar
+   * @param trials trials of any folder; those beside the jar count
+   * @return what is left
+   */
+  public static JarLevel of(KeptJar jar, List<Trial> trials) {
+    Predicate<Trial> before =
+        trial ->
+            trial.pouredAt().isPresent()
+                && jar.weighedAt().filter(trial.pouredAt().get()::isBefore).isPresent();
+    List<Trial> naming = trials.stream().filter(trial -> takesFrom(trial, jar)).toList();
+    return new JarLevel(
+        jar,
+        naming.stream().filter(trial -> trial.hasHistory() && !before.test(trial)).toList(),
+        naming.stream().filter(trial -> !trial.hasHistory()).toList(),
+        naming.stream().filter(before).toList());
+  }
+
+  private static boolean takesFrom(Trial trial, KeptJar jar) {
+    return trial.recipe().glycerol().stock().jar().equals(jar.name())
+        && folder(trial.file()).equals(folder(jar.file()));
+  }
+
+  private static Path folder(Path file) {
+    return file.toAbsolutePath().normalize().resolveSibling(".").normalize();
+  }
+
+  /**
+   * What is left.
+   *
+   * @return kg, with the doubt of the jar and of all that was taken; below 0 where more was taken
+   *     than it held
+   */
+  public Estimate leftKg() {
+    Estimate left = jar.massKg();
+    for (Trial trial : taken) {
+      left = left.minus(trial.recipe().glycerol().massKg());
+    }
+    return left;
+  }
+
+  /**
+   * What is left, as a range that holds in 8 cases of 10.
+   *
+   * @return kg, nowhere below 0
+   */
+  public Band leftBandKg() {
+    Estimate left = leftKg();
+    double half = Band.Z90 * left.sd();
+    return new Band(
+        Math.max(0, left.value() - half),
+        Math.max(0, left.value()),
+        Math.max(0, left.value() + half));
+  }
+
+  /**
+   * What is left, and how that is known.
+   *
+   * @return such as {@code Jar first-batch: 205 g left (200 to 210 g). It held 250 g on 2026-11-27;
+   *     3 trials took 45 g.}
+   */
+  public String sentence() {
+    return "Jar "
+        + jar.name()
+        + ": "
+        + left()
+        + " left. It held "
+        + Words.grams(jar.massKg())
+        + jar.weighedAt().map(at -> " on " + at.toLocalDate()).orElse("")
+        + "; "
+        + (taken.isEmpty()
+            ? "no trial took from it."
+            : trials(taken) + " took " + grams(massKg(taken)) + ".")
+        + (planned.isEmpty()
+            ? ""
+            : " " + trials(planned) + " not poured yet would take " + grams(massKg(planned)) + ".")
+        + (earlier.isEmpty() ? "" : " " + trials(earlier) + " poured before that not counted.");
+  }
+
+  /**
+   * What is left, in words.
+   *
+   * @return such as {@code 205 g (200 to 210 g)}
+   */
+  public String left() {
+    return grams(leftBandKg());
+  }
+
+  /**
+   * Whether the jar holds too little for a trial.
+   *
+   * @param trial a trial; any that does not take from it is passed over
+   * @return what is odd, where it took or would take more than there was
+   */
+  Optional<Notice> shortFor(Trial trial) {
+    int count = taken.indexOf(trial);
+    if (count < 0 && !planned.contains(trial)) {
+      return Optional.empty();
+    }
+    JarLevel found =
+        new JarLevel(jar, count < 0 ? taken : taken.subList(0, count), List.of(), List.of());
+    return found
+        .tooLittleFor(trial.recipe().glycerol().massKg().value())
+        .map(
+            text ->
+                new Notice(
+                    trial.file().toString().replace('\\', '/'),
+                    OptionalInt.empty(),
+                    "recipe.glycerol.jar",
+                    text));
+  }
+
+  /**
+   * Whether an amount is more than is left.
+   *
+   * @param kg what is to be taken (kg)
+   * @return a clause that says so; empty where there is enough
+   */
+  public Optional<String> tooLittleFor(double kg) {
+    return kg > leftKg().value() * (1 + 1e-9)
+        ? Optional.of(
+            Words.number(kg * G_PER_KG)
+                + " g out of the jar "
+                + jar.name()
+                + ", which has "
+                + left()
+                + " left for it; weigh the jar again, or take less")
+        : Optional.empty();
+  }
+
+  private static Estimate massKg(List<Trial> trials) {
+    return trials.stream()
+        .map(trial -> trial.recipe().glycerol().massKg())
+        .reduce(Estimate.exact(0), Estimate::plus);
+  }
+
+  private static String grams(Estimate kg) {
+    return Words.number(kg.value() * G_PER_KG) + " g";
+  }
+
+  private static String grams(Band kg) {
+    String middle = Words.number(kg.middle() * G_PER_KG);
+    String low = Words.number(kg.low() * G_PER_KG);
+    String high = Words.number(kg.high() * G_PER_KG);
+    return low.equals(high) ? middle + " g" : middle + " g (" + low + " to " + high + " g)";
+  }
+
+  private static String trials(List<Trial> trials) {
+    return trials.size() + (trials.size() == 1 ? " trial" : " trials");
+  }
+}

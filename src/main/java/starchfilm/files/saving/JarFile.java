@@ -1,0 +1,48 @@
+package starchfilm.files.saving;
+
+import static starchfilm.numerics.units.Units.G_PER_KG;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import starchfilm.files.notebook.KeptJar;
+import starchfilm.material.recipe.GlycerolStock;
+import starchfilm.numerics.evidence.Estimate;
+
+/** Writes the small file by which trials take from a jar. */
+public final class JarFile {
+  private JarFile() {}
+
+  /**
+   * Keeps a jar; one of that name is replaced, and its file kept as {@code .before}.
+   *
+   * @param folder the folder of its trials
+   * @param name the name they will know it by
+   * @param massKg what it holds (kg)
+   * @param stock what is in it
+   * @param now the time by the clock on the wall
+   * @return the file with what its owner should know
+   * @throws NotWrittenException where it cannot be kept
+   */
+  public static SafeFile.Written keep(
+      Path folder, String name, Estimate massKg, GlycerolStock stock, LocalDateTime now)
+      throws NotWrittenException {
+    Path file = KeptJar.file(folder, KeptJar.isName(name) ? name : "");
+    if (!KeptJar.isName(name)) {
+      throw NotWrittenException.because(
+          folder,
+          "\"" + name + "\" as the name of a jar",
+          "write up to 60 letters, digits, blanks, - and _, beginning with a letter or digit");
+    }
+    ObjectNode jar = JsonNodeFactory.withExactBigDecimals(true).objectNode();
+    jar.put("what", "jar of glycerol");
+    CastingFields.put(jar, "mass_g", massKg.times(G_PER_KG));
+    CastingFields.putContent(jar, stock);
+    jar.put("weighed_at", now.truncatedTo(ChronoUnit.MINUTES).toString());
+    byte[] text = TrialTree.text(jar).getBytes(StandardCharsets.UTF_8);
+    return SafeFile.rewrite(file, before -> text);
+  }
+}

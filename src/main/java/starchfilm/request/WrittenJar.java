@@ -1,0 +1,66 @@
+package starchfilm.request;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.notebook.JarLevel;
+import starchfilm.files.notebook.KeptJar;
+import starchfilm.files.notebook.NotebookReader;
+
+/** A jar that was kept under a name, as written. */
+final class WrittenJar {
+  static final Field JAR =
+      Field.option(
+              "--jar",
+              "NAME",
+              "A jar kept with assay --keep, in this folder or by its path: it says purity, salt,"
+                  + " origin and what is left.")
+          .onPage("Kept jar", "kept");
+
+  private WrittenJar() {}
+
+  /**
+   * The jar with what is left.
+   *
+   * @param folder where it is looked for
+   * @param tells what the jar says by itself, and may not be written beside it
+   */
+  static Optional<JarLevel> read(EntryReader in, Path folder, Field... tells) {
+    if (in.has(JAR)) {
+      for (Field told : tells) {
+        if (in.has(told)) {
+          in.refuse(told, "given beside " + in.quoted(JAR) + ", which says it; leave one out");
+        }
+      }
+    }
+    return in.one(JAR, typed -> level(typed.strip(), folder));
+  }
+
+  private static JarLevel level(String typed, Path folder) {
+    Path file;
+    try {
+      Path path = folder.resolve(typed);
+      file = KeptJar.file(path.resolveSibling(""), String.valueOf(path.getFileName()));
+    } catch (InvalidPathException impossible) {
+      throw new MistypedException(typed, "the name of a jar", "write the name it was kept under");
+    }
+    if (!Files.isRegularFile(file)) {
+      List<Path> there = KeptJar.in(folder);
+      throw new MistypedException(
+          typed,
+          there.isEmpty()
+              ? "a jar kept in this folder, which has none"
+              : there.stream().map(KeptJar::name).collect(Collectors.joining(", ")),
+          "keep it with assay --keep, or write folder/name");
+    }
+    Findings findings = new Findings(file.getFileName().toString());
+    return NotebookReader.jar(file, findings)
+        .orElseThrow(
+            () -> new IllegalArgumentException("--jar: " + findings.faults().get(0).sentence()));
+  }
+}
