@@ -55,6 +55,7 @@ final class App implements Runnable {
           new Offered("note", NoteCommand::new),
           new Offered("learn", LearnCommand::new),
           new Offered("plan", PlanCommand::of),
+          new Offered("sheet", SheetCommand::new),
           new Offered("thickness", ThicknessCommand::of),
           new Offered("assay", AssayCommand::of),
           new Offered("open", OpenCommand::new),

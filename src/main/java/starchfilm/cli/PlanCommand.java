@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -17,6 +18,7 @@ import starchfilm.planning.Plan;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlanText;
+import starchfilm.report.plan.PlateLabel;
 import starchfilm.request.PlanQuestion;
 
 /** Plans recipes from what is at hand. */
@@ -57,6 +59,12 @@ final class PlanCommand implements Callable<Integer> {
   private @Nullable String sheet;
 
   @Option(
+      names = "--labels",
+      paramLabel = "PAGE",
+      description = "Also write labels to stick on the plates; - for standard output.")
+  private @Nullable String labels;
+
+  @Option(
       names = "--save",
       paramLabel = "FOLDER",
       description = "Also write a trial file a recipe into this folder; nothing is written over.")
@@ -72,24 +80,26 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<OutputFile> page =
-        Optional.ofNullable(sheet)
-            .map(name -> OutputFile.of("--sheet", name, OutputFile.Kind.SHEETS, surroundings));
+    Optional<OutputFile> page = output("--sheet", sheet, OutputFile.Kind.SHEETS);
+    Optional<OutputFile> labelPage = output("--labels", labels, OutputFile.Kind.LABELS);
+    OutputFile.requireOneOnStandardOutput(page, labelPage);
     PlanQuestion question =
         PlanQuestion.read(
             OptionEntries.of(spec), surroundings.workingDirectory(), surroundings.clock());
     Plan plan = question.answer(workshop());
-    boolean toTerminal = page.isEmpty() || !page.get().isStandardOutput();
+    boolean toTerminal =
+        Stream.of(page, labelPage)
+            .flatMap(Optional::stream)
+            .noneMatch(OutputFile::isStandardOutput);
     if (toTerminal) {
       print(PlanText.of(plan, question.assumptions()));
     }
     if (plan.recipes().isEmpty()) {
       throw CommandFailure.notComputed("no recipe fits everything that was asked.");
     }
-    page.ifPresent(
-        file ->
-            file.write(
-                () -> new PlanReport(new PageRenderer()).html(plan, question.assumptions())));
+    PlanReport report = new PlanReport(new PageRenderer());
+    page.ifPresent(file -> file.write(() -> report.html(plan, question.assumptions())));
+    labelPage.ifPresent(file -> file.write(() -> report.labels(PlateLabel.of(plan))));
     if (folder != null) {
       List<String> written = new PlanFiles(surroundings).write(folder, plan, question);
       if (toTerminal) {
@@ -99,7 +109,14 @@ final class PlanCommand implements Callable<Integer> {
     if (toTerminal && page.isPresent()) {
       print(List.of("Sheets to print: " + page.get().shown() + "."));
     }
+    if (toTerminal && labelPage.isPresent()) {
+      print(List.of("Labels to print: " + labelPage.get().shown() + "."));
+    }
     return ExitCodes.DONE;
+  }
+
+  private Optional<OutputFile> output(String option, @Nullable String typed, OutputFile.Kind kind) {
+    return Optional.ofNullable(typed).map(name -> OutputFile.of(option, name, kind, surroundings));
   }
 
   /** What earlier trials taught, where the new ones go or else where the command is run. */

@@ -50,6 +50,18 @@ public record CookSteps(
         guides.stream().map(CookGuide::remark).toList());
   }
 
+  /** The same at the time and temperature that somebody wrote. */
+  CookSteps as(Cook cook) {
+    double topC = cook.topTemperatureK().value() - ZERO_CELSIUS_K;
+    double minutes = cook.durationS().value() / MINUTE_S;
+    return new CookSteps(
+        gelatinisesFromK,
+        gelatinisedAtK,
+        new ValidRange(topCelsius.quantity(), topC, topC, topCelsius.unit()),
+        new ValidRange(holdMinutes.quantity(), minutes, minutes, holdMinutes.unit()),
+        remarks);
+  }
+
   /** The cook, with what the steam took. */
   Cook cook(Estimate waterLostKg) {
     return new Cook(

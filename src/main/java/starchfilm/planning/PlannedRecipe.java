@@ -7,11 +7,13 @@ import java.util.Set;
 import starchfilm.casting.Casting;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Recipe;
 
 /**
  * A recipe ready to be weighed out. Every forecast is of the rounded grams.
  *
- * @param goals what it is best at; at least one
+ * @param goals what it is best at; empty for one that somebody wrote
  * @param potfuls what goes into the pot, the largest first
  * @param cook how it is cooked
  * @param casting the first potful on a plate
@@ -47,14 +49,48 @@ public record PlannedRecipe(
 
   /** Copies the collections. */
   public PlannedRecipe {
-    goals = EnumSet.copyOf(goals);
+    goals = copy(goals);
     potfuls = List.copyOf(potfuls);
     limits = List.copyOf(limits);
   }
 
   @Override
   public Set<Goal> goals() {
-    return EnumSet.copyOf(goals);
+    return copy(goals);
+  }
+
+  private static Set<Goal> copy(Set<Goal> goals) {
+    Set<Goal> copy = EnumSet.noneOf(Goal.class);
+    copy.addAll(goals);
+    return copy;
+  }
+
+  /**
+   * A recipe that somebody wrote, cooked as written there, in one potful.
+   *
+   * @param recipe what goes into the pot
+   * @param casting what is cast of it
+   * @param film its forecast
+   * @param drying its forecast
+   */
+  public static PlannedRecipe written(
+      Recipe recipe, Casting casting, FilmForecast film, DryingForecast drying) {
+    Composition composition = casting.composition();
+    StarchBlend blend = StarchBlend.of(composition.starchShares(), Double.POSITIVE_INFINITY);
+    return new PlannedRecipe(
+        EnumSet.noneOf(Goal.class),
+        List.of(new Potful(casting.pour().plates(), 1, recipe, casting.paste().massKg())),
+        CookSteps.of(composition.starchShares()).as(recipe.cook()),
+        casting,
+        casting.pouredKg(),
+        film,
+        drying,
+        new Chances(OptionalDouble.empty(), true, 1),
+        Levelling.of(blend, composition.dryStarch(), composition.pasteDensityKgPerM3()),
+        casting.pouredOnAllKg()
+            * composition.drySolids()
+            * (1 + film.equilibriumMoisture().middle()),
+        List.of());
   }
 
   /**

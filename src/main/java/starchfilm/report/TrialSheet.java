@@ -1,6 +1,7 @@
 package starchfilm.report;
 
 import java.util.Map;
+import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
 
@@ -16,6 +17,16 @@ public final class TrialSheet {
    */
   public static Map<String, Object> whole(TrialAnalysis forecast) {
     return Map.of("trial", TrialView.of(forecast));
+  }
+
+  /**
+   * Whether the amounts are too little for the plates.
+   *
+   * @param trial the trial
+   * @return a sentence; empty where they are enough
+   */
+  public static String shortfall(Trial trial) {
+    return WeighOut.shortfall(trial);
   }
 
   /**

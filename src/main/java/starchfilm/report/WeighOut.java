@@ -116,7 +116,7 @@ record WeighOut(List<Line> lines, String total, String cook, String paste, Strin
         + ".";
   }
 
-  private static String shortfall(Trial trial) {
+  static String shortfall(Trial trial) {
     double needed = trial.casting().pouredOnAllKg();
     double cooked = trial.casting().paste().massKg();
     if (needed <= cooked * (1 + ROUNDED)) {

@@ -64,6 +64,7 @@ public final class NotebookSite implements AutoCloseable {
     new TrialPage(desk).addTo(table);
     new FieldsPage(desk).addTo(table);
     new TextPage(desk).addTo(table);
+    new PrintPage(desk).addTo(table);
     new JarPage(desk).addTo(table);
     new WishesPage(desk).addTo(table);
     new PlanPage(desk).addTo(table);

@@ -18,6 +18,7 @@ import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlanSheets;
 import starchfilm.report.plan.PlannedTrial;
+import starchfilm.report.plan.PlateLabel;
 import starchfilm.report.words.PlanWords;
 import starchfilm.request.PlanQuestion;
 import starchfilm.request.RefusedRequestException;
@@ -46,6 +47,7 @@ final class WishesPage {
     table
         .read("/plan/wishes", this::wishes)
         .read("/plan/sheets", this::sheets)
+        .read("/plan/labels", this::labels)
         .send("/plan/take", this::take);
   }
 
@@ -128,6 +130,14 @@ final class WishesPage {
     try {
       PlanQuestion question = question(request.query());
       return Documents.page(report.html(plan(question), question.assumptions()));
+    } catch (RefusedRequestException e) {
+      throw new HttpError(422, String.join(" ", FormEntries.why(e)));
+    }
+  }
+
+  private Response labels(Request request) {
+    try {
+      return Documents.page(report.labels(PlateLabel.of(plan(question(request.query())))));
     } catch (RefusedRequestException e) {
       throw new HttpError(422, String.join(" ", FormEntries.why(e)));
     }

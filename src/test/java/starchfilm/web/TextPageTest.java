@@ -109,6 +109,15 @@ class TextPageTest {
   }
 
   @Test
+  void printsSheetAndLabelsOfATrial() throws IOException {
+    Files.copy(Path.of("formulations/garden/4-blend.json"), site.folder().resolve("4-blend.json"));
+
+    assertThat(site.get("/trial/sheet?file=4-blend.json").body()).contains("Weigh out", "330 g");
+    assertThat(site.get("/trial/labels?file=4-blend.json").body()).contains("Not food.");
+    assertThat(site.get("/trial/sheet?file=gone.json").statusCode()).isEqualTo(404);
+  }
+
+  @Test
   void startsATrialFromWhatWasCooked() throws IOException {
     String page =
         followed(

@@ -133,6 +133,27 @@ public final class Cautions {
     return cautions.list();
   }
 
+  /**
+   * What the glycerol in a film calls for, as short as a label on a plate must be.
+   *
+   * @param recipe what went into the pot
+   * @return a few words; empty for bought glycerol or none
+   */
+  public static String onLabel(Recipe recipe) {
+    if (recipe.glycerol().massKg().value() == 0) {
+      return "";
+    }
+    return switch (recipe.glycerol().stock().origin()) {
+      case BOUGHT -> "";
+      case UNKNOWN ->
+          "Glycerol of unknown origin: may hold methanol and lye. No flame; not for skin, children"
+              + " or toys.";
+      case RECOVERED ->
+          "Glycerol recovered from oil: may hold methanol and lye. No flame; not for skin, children"
+              + " or toys.";
+    };
+  }
+
   private void forecast(TrialForecast forecast) {
     Trial trial = forecast.trial();
     recipe(trial.recipe());

@@ -2,12 +2,14 @@ package starchfilm.report.plan;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.planning.Plan;
 import starchfilm.report.PageRenderer;
+import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
-import starchfilm.report.words.RoomWords;
 
-/** Makes the weigh-out sheets of a plan: one HTML file, one A4 page a recipe. */
+/** Makes weigh-out sheets, one A4 page a recipe, and labels to stick on plates: HTML to print. */
 public final class PlanReport {
   private final PageRenderer renderer;
 
@@ -28,20 +30,35 @@ public final class PlanReport {
    * @return an HTML document; the same for the same plan, byte for byte
    */
   public String html(Plan plan, List<String> remarks) {
+    return html(PlanSheets.of(plan), remarks, Cautions.of(plan.request()));
+  }
+
+  /**
+   * The sheets of trials, as they are written.
+   *
+   * @param trials at least one
+   * @return an HTML document; the same for the same trials, byte for byte
+   */
+  public String html(List<TrialForecast> trials) {
+    List<PlanSheet> sheets =
+        IntStream.range(0, trials.size())
+            .mapToObj(i -> PlanSheets.of(i + 1, trials.get(i)))
+            .toList();
+    return html(sheets, List.of(), Cautions.of(trials));
+  }
+
+  private String html(List<PlanSheet> sheets, List<String> remarks, List<Caution> cautions) {
     return renderer.render(
-        "weigh-out",
-        Map.of(
-            "sheets",
-            PlanSheets.of(plan),
-            "room",
-            RoomWords.temperature(plan.request().place().room())
-                + ", "
-                + RoomWords.humidity(plan.request().place().room())
-                + ", air at "
-                + RoomWords.speed(plan.request().place().room()),
-            "remarks",
-            remarks,
-            "cautions",
-            Cautions.of(plan.request())));
+        "weigh-out", Map.of("sheets", sheets, "remarks", remarks, "cautions", cautions));
+  }
+
+  /**
+   * Labels, many on one A4 sheet.
+   *
+   * @param labels one a plate
+   * @return an HTML document
+   */
+  public String labels(List<PlateLabel> labels) {
+    return renderer.render("labels", Map.of("labels", labels));
   }
 }

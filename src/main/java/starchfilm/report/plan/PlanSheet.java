@@ -20,6 +20,7 @@ import java.util.List;
  * @param byDate how likely by the date; empty without a date
  * @param limits what keeps it from giving more
  * @param warnings what may go wrong with this film
+ * @param room the air it dries in
  */
 public record PlanSheet(
     int number,
@@ -35,7 +36,8 @@ public record PlanSheet(
     List<Figure> drying,
     String byDate,
     List<String> limits,
-    List<String> warnings) {
+    List<String> warnings,
+    String room) {
   /** Copies the lists. */
   public PlanSheet {
     potfuls = List.copyOf(potfuls);

@@ -2,16 +2,22 @@ package starchfilm.report.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmProperty;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.planning.CookSteps;
 import starchfilm.planning.Levelling;
 import starchfilm.planning.Plan;
+import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
+import starchfilm.report.TrialSheet;
 import starchfilm.report.plan.PlanSheet.Figure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
@@ -19,6 +25,7 @@ import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
+import starchfilm.report.words.RoomWords;
 import starchfilm.report.words.Spans;
 
 /** Puts a plan into words. */
@@ -42,14 +49,54 @@ public final class PlanSheets {
    */
   public static List<PlanSheet> of(Plan plan) {
     return IntStream.range(0, plan.recipes().size())
-        .mapToObj(i -> sheet(i + 1, plan.recipes().get(i), plan))
+        .mapToObj(
+            i -> {
+              PlannedRecipe recipe = plan.recipes().get(i);
+              return sheet(i + 1, PlanWords.title(recipe.goals()), recipe, plan.request(), "");
+            })
         .toList();
   }
 
-  private static PlanSheet sheet(int number, PlannedRecipe recipe, Plan plan) {
+  /**
+   * The sheet of a trial, as it is written.
+   *
+   * @param number its place among the sheets, from 1
+   * @param forecast the trial
+   * @return the sheet
+   */
+  static PlanSheet of(int number, TrialForecast forecast) {
+    Trial trial = forecast.trial();
+    PlannedRecipe recipe =
+        PlannedRecipe.written(
+            trial.recipe(), trial.casting(), forecast.film(), forecast.dryingAtThePour());
+    return sheet(
+        number, trial.name(), recipe, OptionalDouble.empty(), 0, TrialSheet.shortfall(trial));
+  }
+
+  /**
+   * The sheet of a planned recipe.
+   *
+   * @param number its place among the sheets, from 1
+   * @param title what it is called
+   * @param recipe the recipe
+   * @param request what was asked
+   * @param warning what else to know; may be empty
+   */
+  static PlanSheet sheet(
+      int number, String title, PlannedRecipe recipe, PlanRequest request, String warning) {
+    return sheet(number, title, recipe, request.byS(), request.sure(), warning);
+  }
+
+  private static PlanSheet sheet(
+      int number,
+      String title,
+      PlannedRecipe recipe,
+      OptionalDouble byS,
+      double sure,
+      String warning) {
     return new PlanSheet(
         number,
-        PlanWords.title(recipe.goals()),
+        title,
         summary(recipe),
         potfuls(recipe.potfuls()),
         cook(recipe.cook()),
@@ -59,13 +106,22 @@ public final class PlanSheets {
         ReaderUnit.GRAM.noted(recipe.pourKg()),
         film(recipe),
         drying(recipe),
-        byDate(recipe, plan),
+        byDate(recipe, byS),
         recipe.limits().stream()
             .map(PlanWords::sentence)
             .flatMap(java.util.Optional::stream)
             .limit(MOST_LIMITS)
             .toList(),
-        warnings(recipe, plan));
+        warnings(recipe, sure, warning),
+        room(recipe.casting().room()));
+  }
+
+  private static String room(Room room) {
+    return RoomWords.temperature(room)
+        + ", "
+        + RoomWords.humidity(room)
+        + ", air at "
+        + RoomWords.speed(room);
   }
 
   private static List<PlanSheet.Potful> potfuls(List<Potful> potfuls) {
@@ -157,9 +213,11 @@ public final class PlanSheets {
         new Figure(
             "feel",
             PlainWords.word(recipe.film().feel())
-                + ", as asked in "
-                + PlanWords.chance(recipe.chances().wish())
-                + " likely cases. "
+                + (recipe.goals().isEmpty()
+                    ? ". "
+                    : ", as asked in "
+                        + PlanWords.chance(recipe.chances().wish())
+                        + " likely cases. ")
                 + PlainWords.sentence(recipe.film().feelChances())),
         new Figure("dry thickness", ReaderUnit.MILLIMETRE.band(recipe.film().dryThicknessM())),
         figure(
@@ -206,19 +264,22 @@ public final class PlanSheets {
     return new Figure(name, Spans.of(recipe.drying().at(spot).at(milestone).timeS()));
   }
 
-  private static String byDate(PlannedRecipe recipe, Plan plan) {
+  private static String byDate(PlannedRecipe recipe, OptionalDouble byS) {
     if (recipe.chances().byDate().isEmpty()) {
       return "";
     }
     return "Ready by your date, "
-        + Spans.of(plan.request().byS().orElseThrow())
+        + Spans.of(byS.orElseThrow())
         + " after the pour, in "
         + PlanWords.chance(recipe.chances().byDate().getAsDouble())
         + " likely cases.";
   }
 
-  private static List<String> warnings(PlannedRecipe recipe, Plan plan) {
+  private static List<String> warnings(PlannedRecipe recipe, double sure, String warning) {
     List<String> warnings = new ArrayList<>();
+    if (!warning.isEmpty()) {
+      warnings.add(warning);
+    }
     if (!recipe.chances().asWished()) {
       warnings.add(
           "The balance is too coarse for so little: rounded, the film is "
@@ -226,7 +287,7 @@ public final class PlanSheets {
               + " and no longer as asked. Weigh out more at once, or take a finer balance.");
     }
     if (recipe.chances().byDate().isPresent()
-        && recipe.chances().byDate().getAsDouble() < plan.request().sure() - NOTICEABLE) {
+        && recipe.chances().byDate().getAsDouble() < sure - NOTICEABLE) {
       warnings.add(
           "Rounded to the balance the date is met less surely than asked; pour a little less.");
     }

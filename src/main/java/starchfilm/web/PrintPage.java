@@ -1,0 +1,76 @@
+package starchfilm.web;
+
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import starchfilm.casting.trial.Stage;
+import starchfilm.casting.trial.Trial;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.report.TrialForecasts;
+import starchfilm.report.plan.PlanReport;
+import starchfilm.report.plan.PlateLabel;
+import starchfilm.web.http.HttpError;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+import starchfilm.web.work.Work;
+
+/** What is printed: a trial's weigh-out sheet, and labels to stick on plates. */
+final class PrintPage {
+  private static final long PATIENCE_MS = 30_000;
+
+  private final PageContext desk;
+  private final PlanReport report;
+
+  PrintPage(PageContext desk) {
+    this.desk = desk;
+    this.report = new PlanReport(desk.renderer());
+  }
+
+  void addTo(Routes.Table table) {
+    table
+        .read("/trial/sheet", request -> Documents.page(report.html(one(request))))
+        .read("/trial/labels", request -> labels(one(request)))
+        .read("/plates/labels", request -> labels(onTheShelf()));
+  }
+
+  private Response labels(List<TrialForecast> trials) {
+    return Documents.page(report.labels(trials.stream().flatMap(PlateLabel::of).toList()));
+  }
+
+  private List<TrialForecast> one(Request request) {
+    Path file = desk.folder().trialFile(request.query().text("file"));
+    return forecast(desk.folder().read(List.of(file)).trials());
+  }
+
+  /** Plates that dry, and those still to be poured. */
+  private List<TrialForecast> onTheShelf() {
+    LocalDateTime now = desk.now();
+    return forecast(
+        desk.folder().read().trials().stream()
+            .filter(
+                trial -> {
+                  Stage stage = Stage.of(trial, now);
+                  return stage == Stage.DRYING || stage == Stage.PLANNED;
+                })
+            .toList());
+  }
+
+  private List<TrialForecast> forecast(List<Trial> trials) {
+    trials.forEach(desk.bench()::on);
+    List<TrialForecast> done =
+        trials.stream().map(this::forecast).flatMap(one -> one.forecasts().stream()).toList();
+    if (done.isEmpty()) {
+      throw new HttpError(422, "There is nothing to print: no trial here has a forecast.");
+    }
+    return done;
+  }
+
+  private TrialForecasts forecast(Trial trial) {
+    Work<TrialForecasts> work = desk.bench().on(trial);
+    if (!work.endsWithin(PATIENCE_MS) || work.isCancelled()) {
+      throw new HttpError(503, "The forecasts take long just now; load this page again.");
+    }
+    return work.result();
+  }
+}
