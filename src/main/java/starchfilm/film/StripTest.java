@@ -9,7 +9,7 @@ package starchfilm.film;
  * the clips or marks (m); L: the same at break.
  *
  * <p>Valid for: film up to 1 mm, strips of even width without nicks; a strip that breaks in the
- * clip does not count. Take five strips or more, see {@link StripTests}.
+ * clip does not count. Take five strips or more.
  *
  * <p>Source: ASTM D882 (film under 1.0 mm; width 5 to 25.4 mm and five specimens recalled) and ISO
  * 527-3:2018 (strips 10 to 25 mm wide, marks 50 mm apart).

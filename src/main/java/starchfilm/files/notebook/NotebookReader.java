@@ -73,20 +73,6 @@ public final class NotebookReader {
     return new Notebook(trials, jars(filesOrFolders, trials, faults, notices), faults, notices);
   }
 
-  /**
-   * Reads one trial from text that stands in no file, or not yet.
-   *
-   * @param place where it would stand: its faults name it, and what it refers to is looked for
-   *     beside it
-   * @param text the text of a trial file
-   * @return the trial, or its faults
-   */
-  public static Notebook readText(Path place, String text) {
-    Findings findings = new Findings(shown(place));
-    List<Trial> trials = new TrialReader().read(text, place, findings).stream().toList();
-    return new Notebook(trials, List.of(), findings.faults(), findings.notices());
-  }
-
   /** The jars that the trials name, and those of the folders that were named, with their levels. */
   private static List<JarLevel> jars(
       List<Path> filesOrFolders, List<Trial> trials, List<Fault> faults, List<Notice> notices) {

@@ -115,15 +115,6 @@ public record RecoveryBalance(
         log.additions().stream().anyMatch(a -> a.agent() == LaterAddition.Agent.ADSORBENT));
   }
 
-  /**
-   * Glycerol in the jar over glycerol bound in the oil.
-   *
-   * @return ratio
-   */
-  public double recoveredShare() {
-    return glycerolKg.value() / boundGlycerolKg.value();
-  }
-
   private static Estimate glycerolKg(
       RecoveryLog log, Estimate bound, double alcoholPerFat, Estimate others) {
     double least =

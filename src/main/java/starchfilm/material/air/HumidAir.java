@@ -64,20 +64,4 @@ public final class HumidAir {
     double vapour = vapourPressurePa * (WATER_KG_PER_MOL * VAPOUR_J_PER_KG_K);
     return (dryAir + vapour) / (GAS_CONSTANT_J_PER_MOL_K * temperatureK);
   }
-
-  /**
-   * Humidity ratio.
-   *
-   * <p>Source: ASHRAE Handbook Fundamentals 2017, chapter 1, equation 20 (recalled).
-   *
-   * @param vapourPressurePa pressure of the vapour (Pa); below {@code pressurePa}
-   * @param pressurePa total pressure (Pa)
-   * @return kg vapour per kg dry air
-   */
-  public static double humidityRatio(double vapourPressurePa, double pressurePa) {
-    return WATER_KG_PER_MOL
-        / DRY_AIR_KG_PER_MOL
-        * vapourPressurePa
-        / (pressurePa - vapourPressurePa);
-  }
 }

@@ -57,7 +57,6 @@ public final class PlateTransfer {
   private double airVirtual;
   private double stillDepthM;
   private double factor = 1;
-  private boolean radiating = true;
 
   private double vapourFluxKgPerM2S = Double.NaN;
   private double massTransferMPerS = Double.NaN;
@@ -147,15 +146,6 @@ public final class PlateTransfer {
   }
 
   /**
-   * Switches radiation.
-   *
-   * @param radiating false for a surface that only convects, as a wet bulb does; true by default
-   */
-  public void setRadiating(boolean radiating) {
-    this.radiating = radiating;
-  }
-
-  /**
    * Works out the exchange for a surface; the results are read from the getters.
    *
    * @param surfaceTemperatureK temperature of the surface (K)
@@ -187,12 +177,10 @@ public final class PlateTransfer {
             * HumidAir.heatCapacityJPerM3K(filmK, (airVapourPressurePa + surfacePa) / 2, pressurePa)
             * FilmLayer.LEWIS_TWO_THIRDS.at(x);
     radiationWPerM2K =
-        radiating
-            ? EMISSIVITY
-                * STEFAN_BOLTZMANN
-                * (airTemperatureK + surfaceTemperatureK)
-                * (airTemperatureK * airTemperatureK + surfaceTemperatureK * surfaceTemperatureK)
-            : 0;
+        EMISSIVITY
+            * STEFAN_BOLTZMANN
+            * (airTemperatureK + surfaceTemperatureK)
+            * (airTemperatureK * airTemperatureK + surfaceTemperatureK * surfaceTemperatureK);
   }
 
   /**

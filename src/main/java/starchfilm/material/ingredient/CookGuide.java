@@ -5,7 +5,7 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import starchfilm.numerics.evidence.ValidRange;
 
 /**
- * How a starch is cooked to a paste.
+ * How a starch is cooked to a paste; the remark is common practice, no source.
  *
  * @param topCelsius the temperature to bring the whole pot to (C)
  * @param holdMinutes how long to hold it there, stirring (min)
@@ -14,8 +14,6 @@ import starchfilm.numerics.evidence.ValidRange;
  */
 public record CookGuide(
     ValidRange topCelsius, ValidRange holdMinutes, boolean openPanWorks, String remark) {
-  private static final double SECONDS_PER_MINUTE = 60;
-
   static CookGuide openPan(
       double topFrom, double topTo, double minutesFrom, double minutesTo, String remark) {
     return new CookGuide(
@@ -32,14 +30,5 @@ public record CookGuide(
    */
   public double topTemperatureK() {
     return (topCelsius.min() + topCelsius.max()) / 2 + ZERO_CELSIUS_K;
-  }
-
-  /**
-   * The middle of the holding times.
-   *
-   * @return time (s)
-   */
-  public double holdS() {
-    return (holdMinutes.min() + holdMinutes.max()) / 2 * SECONDS_PER_MINUTE;
   }
 }

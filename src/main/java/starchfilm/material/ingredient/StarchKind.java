@@ -104,10 +104,6 @@ public enum StarchKind {
               + " Technology, 3rd ed.; Waterschoot et al. 2015, Starch/Staerke 67:14",
           Check.RECALLED);
 
-  /** Where the remarks to the cook come from. */
-  public static final Source COOKING_SOURCE =
-      new Source("common practice, no source", Check.JUDGED);
-
   private final String tradeName;
   private final ValidRange amylose;
   private final ValidRange powderMoisture;
@@ -152,15 +148,6 @@ public enum StarchKind {
    */
   public double amyloseFraction() {
     return middle(amylose);
-  }
-
-  /**
-   * The usual range of amylose.
-   *
-   * @return mass fractions of dry starch
-   */
-  public ValidRange amyloseRange() {
-    return amylose;
   }
 
   /**

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import starchfilm.material.ingredient.AceticAcid;
 import starchfilm.material.ingredient.StarchKind;
 
 /**
@@ -229,14 +228,5 @@ public record Composition(
   public double pasteDensityKgPerM3() {
     double moisture = waterKgPerKgDry();
     return (1 + moisture) / volumeM3PerKgDry(moisture);
-  }
-
-  /**
-   * Acetic acid in the fresh paste, for its pH.
-   *
-   * @return mol per m3 paste
-   */
-  public double aceticAcidMolPerM3() {
-    return AceticAcid.molPerM3(aceticAcid, 1 / pasteDensityKgPerM3());
   }
 }

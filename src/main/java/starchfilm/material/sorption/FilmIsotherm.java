@@ -215,15 +215,6 @@ public final class FilmIsotherm {
   }
 
   /**
-   * Says whether the film holds more salt than may be neglected.
-   *
-   * @return true above 2 % of dry solids
-   */
-  public boolean hasMuchSalt() {
-    return !SALT_RANGE.contains(100 * salt);
-  }
-
-  /**
    * What of the rule's ranges is not met.
    *
    * @param activity water activity (ratio)

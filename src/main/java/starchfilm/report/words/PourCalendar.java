@@ -38,15 +38,6 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   private static final double DATES_UP_TO_S = 400 * DAY_S;
 
   /**
-   * For a pour whose date nobody noted.
-   *
-   * @return a calendar that counts days
-   */
-  public static PourCalendar undated() {
-    return new PourCalendar(Optional.empty());
-  }
-
-  /**
    * When it was poured.
    *
    * @return such as {@code Mon 13 Apr 2026, 18:30}, or {@code pour not dated}

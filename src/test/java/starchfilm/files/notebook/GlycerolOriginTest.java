@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.files.findings.Fault;
@@ -11,6 +12,8 @@ import starchfilm.material.recipe.GlycerolOrigin;
 
 /** Where the glycerol of a trial comes from, as its file says it. */
 class GlycerolOriginTest {
+  @TempDir private Path folder;
+
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',
@@ -52,9 +55,9 @@ class GlycerolOriginTest {
         .contains("bought", "recovered", "unknown");
   }
 
-  private static Notebook read(String field) {
-    return NotebookReader.readText(
-        Path.of("trial.json"),
+  private Notebook read(String field) {
+    return TrialText.read(
+        folder,
         "{\"name\": \"a\", \"recipe\": {\"starch\": {\"kind\": \"potato\", \"mass_g\": 20},"
             + " \"glycerol\": {\"mass_g\": 6, "
             + field

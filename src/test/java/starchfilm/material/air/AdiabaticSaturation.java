@@ -44,7 +44,7 @@ public final class AdiabaticSaturation {
    */
   public double wetBulbK(double temperatureK, double relativeHumidity) {
     double humidityRatio =
-        HumidAir.humidityRatio(relativeHumidity * saturation.pa(temperatureK), pressurePa);
+        humidityRatio(relativeHumidity * saturation.pa(temperatureK), pressurePa);
     double lowestK = Units.ZERO_CELSIUS_K;
     if (!(humidityRatioAt(temperatureK, lowestK) <= humidityRatio)) {
       throw new IllegalArgumentException(
@@ -76,8 +76,16 @@ public final class AdiabaticSaturation {
   public double humidityRatioAt(double temperatureK, double wetBulbK) {
     double dryC = temperatureK - Units.ZERO_CELSIUS_K;
     double wetC = wetBulbK - Units.ZERO_CELSIUS_K;
-    double saturated = HumidAir.humidityRatio(saturation.pa(wetBulbK), pressurePa);
+    double saturated = humidityRatio(saturation.pa(wetBulbK), pressurePa);
     return ((2501 - 2.326 * wetC) * saturated - 1.006 * (dryC - wetC))
         / (2501 + 1.86 * dryC - 4.186 * wetC);
+  }
+
+  /**
+   * Kilograms of vapour per kilogram of dry air: ASHRAE Handbook Fundamentals 2017, chapter 1,
+   * equation 20 (recalled).
+   */
+  static double humidityRatio(double vapourPa, double pressurePa) {
+    return 0.621945 * vapourPa / (pressurePa - vapourPa);
   }
 }

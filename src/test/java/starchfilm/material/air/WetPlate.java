@@ -1,5 +1,6 @@
 package starchfilm.material.air;
 
+import java.util.function.DoubleSupplier;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /** The steady temperature of a wet face, solved on its own. */
@@ -10,17 +11,27 @@ final class WetPlate {
 
   /** Surface temperature (K) at which the heat that comes in is what the vapour takes away. */
   static double steadyK(PlateTransfer face, double airK, double benchWPerM2K) {
-    double surfaceK =
-        new BrentSolver(1e-9)
-            .solve(200, t -> heatWPerM2(face, airK, benchWPerM2K, t), airK - 40, airK + 1);
-    face.evaluate(surfaceK, 1);
-    return surfaceK;
+    return steadyK(face, airK, () -> face.radiationWPerM2K() + benchWPerM2K);
   }
 
-  private static double heatWPerM2(
-      PlateTransfer face, double airK, double benchWPerM2K, double surfaceK) {
+  /** The same of a surface that takes its heat from the air alone, as a wet bulb does. */
+  static double withoutRadiationK(PlateTransfer face, double airK) {
+    return steadyK(face, airK, () -> 0);
+  }
+
+  private static double steadyK(PlateTransfer face, double airK, DoubleSupplier besidesWPerM2K) {
+    double surfaceK =
+        new BrentSolver(1e-9)
+            .solve(
+                200,
+                t -> {
+                  face.evaluate(t, 1);
+                  return (face.convectionWPerM2K() + besidesWPerM2K.getAsDouble()) * (airK - t)
+                      - LATENT_HEAT.jPerKg(t) * face.vapourFluxKgPerM2S();
+                },
+                airK - 40,
+                airK + 1);
     face.evaluate(surfaceK, 1);
-    return (face.convectionWPerM2K() + face.radiationWPerM2K() + benchWPerM2K) * (airK - surfaceK)
-        - LATENT_HEAT.jPerKg(surfaceK) * face.vapourFluxKgPerM2S();
+    return surfaceK;
   }
 }

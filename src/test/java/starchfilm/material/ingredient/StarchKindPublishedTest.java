@@ -25,8 +25,7 @@ class StarchKindPublishedTest {
             .findFirst()
             .orElseThrow();
 
-    assertThat(100 * starch.amyloseRange().min()).isGreaterThanOrEqualTo(amyloseFrom);
-    assertThat(100 * starch.amyloseRange().max()).isLessThanOrEqualTo(amyloseTo);
+    assertThat(100 * starch.amyloseFraction()).isBetween(amyloseFrom, amyloseTo);
     assertThat(100 * starch.powderMoistureFraction()).isBetween(moistureFrom, moistureTo);
     assertThat(starch.gelatinisationOnsetK() - 273.15).isBetween(gelFrom, gelTo);
     assertThat(starch.gelatinisationEndK() - 273.15).isBetween(gelFrom, gelTo);
@@ -40,6 +39,7 @@ class StarchKindPublishedTest {
     assertThat(kind.cookGuide().topTemperatureK()).isGreaterThan(kind.gelatinisationEndK());
     assertThat(kind.cookGuide().openPanWorks())
         .isEqualTo(kind.cookGuide().topTemperatureK() < 373.15);
-    assertThat(kind.cookGuide().holdS()).isBetween(600.0, 1800.0);
+    assertThat(kind.cookGuide().holdMinutes().min()).isGreaterThanOrEqualTo(10);
+    assertThat(kind.cookGuide().holdMinutes().max()).isLessThanOrEqualTo(30);
   }
 }

@@ -119,8 +119,11 @@ class FilmIsothermTest {
     FilmIsotherm salty = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0.03));
     assertThat(salty.moisture(0.5) - 0.001)
         .isCloseTo(0.97 * (clean.moisture(0.5) - 0.001), within(1e-12));
-    assertThat(clean.hasMuchSalt()).isFalse();
-    assertThat(salty.hasMuchSalt()).isTrue();
+    assertThat(clean.extrapolations(0.5, 298.15)).isEmpty();
+    assertThat(salty.extrapolations(0.5, 298.15))
+        .singleElement()
+        .extracting(Extrapolation::given)
+        .isEqualTo(3.0);
     assertThat(clean.bandFactor(0.7)).isEqualTo(1);
     assertThat(salty.bandFactor(0.7)).isEqualTo(1);
     assertThat(clean.bandFactor(0.85)).isCloseTo(1.5, within(1e-12));

@@ -12,6 +12,8 @@ class TimesTest {
   private static final double DAY = 86_400;
   private static final double NEVER = Double.POSITIVE_INFINITY;
 
+  private static final PourCalendar UNDATED = new PourCalendar(Optional.empty());
+
   private final PourCalendar dated =
       new PourCalendar(Optional.of(LocalDateTime.of(2026, 12, 28, 18, 30)));
 
@@ -63,14 +65,14 @@ class TimesTest {
         .isEqualTo("Wed 30 Dec (to Thu 31 Dec)");
     assertThat(dated.range(new Band(2 * DAY, 3 * DAY, NEVER)))
         .isEqualTo("Thu 31 Dec (Wed 30 Dec to never)");
-    assertThat(PourCalendar.undated().range(new Band(28 * HOUR, 41 * HOUR, 62 * HOUR)))
+    assertThat(UNDATED.range(new Band(28 * HOUR, 41 * HOUR, 62 * HOUR)))
         .isEqualTo("after 41 hours (28–62)");
   }
 
   @Test
   void undatedPoursCountDays() {
-    assertThat(PourCalendar.undated().moment(3.4 * DAY)).isEqualTo("day 3.4");
-    assertThat(PourCalendar.undated().tick(DAY, DAY)).isEmpty();
+    assertThat(UNDATED.moment(3.4 * DAY)).isEqualTo("day 3.4");
+    assertThat(UNDATED.tick(DAY, DAY)).isEmpty();
   }
 
   @Test
