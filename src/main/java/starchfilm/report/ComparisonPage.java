@@ -111,7 +111,7 @@ record ComparisonPage(
     List<TrialForecast> trials = comparison.trials();
     int earlier = firstApart(trials.size());
     DryingScale scale = DryingScale.of(trials);
-    PageScales scales = PageScales.of(trials);
+    double tallestPourM = PourFigure.tallestM(trials);
     return new ComparisonPage(
         title(trials.size()),
         trials.stream().anyMatch(trial -> trial.trial().invented()),
@@ -125,7 +125,7 @@ record ComparisonPage(
         ready(trials, scale),
         SideBySide.of(trials),
         IntStream.range(earlier, trials.size())
-            .mapToObj(i -> TrialView.of(i, comparison, scales))
+            .mapToObj(i -> TrialView.of(i, comparison, tallestPourM))
             .toList(),
         earlier,
         trials.size() <= OPEN_UP_TO,

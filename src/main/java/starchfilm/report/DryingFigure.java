@@ -87,7 +87,8 @@ final class DryingFigure {
             line("thick", CurvePoint::thickSpot),
             line("nominal", point -> point.nominal().middle())),
         marks(),
-        lanes());
+        lanes(),
+        List.of());
   }
 
   /** The axis ends a little past the last finite milestone or weighing, or with the curve. */

@@ -13,74 +13,77 @@ import starchfilm.report.chart.Strip;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.ReaderUnit;
 
-/** The figures of a dry film, in the order they are shown. */
+/**
+ * The figures of a dry film, in the order they are shown, each on one scale for good, so that what
+ * is seen on one page can be held against another.
+ */
 enum FilmFigure {
   /** Thickness. */
   THICKNESS(
       FilmProperty.DRY_THICKNESS,
       "thickness",
       ReaderUnit.MICROMETRE,
-      true,
+      Scale.logarithmic(5, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE),
       FilmForecast::dryThicknessM),
   /** Tensile strength. */
   STRENGTH(
       FilmProperty.TENSILE_STRENGTH,
       "tensile strength",
       ReaderUnit.MEGAPASCAL,
-      true,
+      Scale.logarithmic(0.1, 200, Strip.FIRST_PLACE, Strip.LAST_PLACE),
       FilmForecast::tensileStrengthPa),
   /** Elongation at break. */
   ELONGATION(
       FilmProperty.ELONGATION,
       "elongation at break",
       ReaderUnit.PERCENT,
-      true,
+      Scale.logarithmic(0.5, 500, Strip.FIRST_PLACE, Strip.LAST_PLACE),
       FilmForecast::elongationAtBreak),
   /** Young's modulus. */
   STIFFNESS(
       FilmProperty.YOUNGS_MODULUS,
       "stiffness (modulus)",
       ReaderUnit.MEGAPASCAL,
-      true,
+      Scale.logarithmic(1, 10_000, Strip.FIRST_PLACE, Strip.LAST_PLACE),
       FilmForecast::youngsModulusPa),
   /** Equilibrium moisture, per dry solids. */
   MOISTURE(
       FilmProperty.EQUILIBRIUM_MOISTURE,
       "moisture it keeps",
       ReaderUnit.PERCENT,
-      false,
+      Scale.linear(0, 60, Strip.FIRST_PLACE, Strip.LAST_PLACE),
       FilmForecast::equilibriumMoisture),
   /** Glass transition. */
   GLASS_TRANSITION(
       FilmProperty.GLASS_TRANSITION,
       "glass transition",
       ReaderUnit.CELSIUS,
-      false,
+      Scale.linear(-100, 150, Strip.FIRST_PLACE, Strip.LAST_PLACE),
       FilmForecast::glassTransitionK),
   /** Water-vapour permeability. */
   PERMEABILITY(
       FilmProperty.VAPOUR_PERMEABILITY,
       "water-vapour permeability, against dry air",
       ReaderUnit.PERMEABILITY,
-      true,
+      Scale.logarithmic(1, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE),
       FilmForecast::vapourPermeability);
 
   private final FilmProperty property;
   private final String label;
   private final ReaderUnit unit;
-  private final boolean logarithmic;
+  private final Scale scale;
   private final Function<FilmForecast, Band> figure;
 
   FilmFigure(
       FilmProperty property,
       String label,
       ReaderUnit unit,
-      boolean logarithmic,
+      Scale scale,
       Function<FilmForecast, Band> figure) {
     this.property = property;
     this.label = label;
     this.unit = unit;
-    this.logarithmic = logarithmic;
+    this.scale = scale;
     this.figure = figure;
   }
 
@@ -158,46 +161,13 @@ enum FilmFigure {
   }
 
   /**
-   * The scale that holds this figure of every trial, so that strips can be compared.
-   *
-   * @param trials the trials on the page
-   * @return a scale in the reader's unit
-   */
-  Scale scale(List<TrialForecast> trials) {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (TrialForecast trial : trials) {
-      if (stated(trial.film())) {
-        low = Math.min(low, unit.of(of(trial.film()).low()));
-        high = Math.max(high, unit.of(of(trial.film()).high()));
-      }
-      for (Measured measured : Measured.of(trial)) {
-        if (measured.property() == this) {
-          low = Math.min(low, unit.of(measured.mean()));
-          high = Math.max(high, unit.of(measured.mean()));
-        }
-      }
-    }
-    if (low > high) {
-      return Scale.linear(0, 1, Strip.FIRST_PLACE, Strip.LAST_PLACE);
-    }
-    if (logarithmic && low > 0) {
-      return Scale.logarithmic(
-          low / 1.1, Math.max(high, low) * 1.1, Strip.FIRST_PLACE, Strip.LAST_PLACE);
-    }
-    double margin = Math.max(0.05 * (high - low), 0.5);
-    return Scale.linear(low - margin, high + margin, Strip.FIRST_PLACE, Strip.LAST_PLACE);
-  }
-
-  /**
    * The figure as a strip.
    *
    * @param trial the trial
-   * @param scale the scale from {@link #scale}
    * @param ticks how many labelled lines there is room for; 0 for none
    * @return range and median, and the mean of what was measured
    */
-  Strip strip(TrialForecast trial, Scale scale, int ticks) {
+  Strip strip(TrialForecast trial, int ticks) {
     Band band = of(trial.film());
     List<Strip.Dot> dots = new ArrayList<>();
     List<Strip.Range> ranges = new ArrayList<>();
@@ -213,6 +183,18 @@ enum FilmFigure {
       }
     }
     return new Strip(
-        label, words.toString(), ticks == 0 ? List.of() : Strip.grid(scale, ticks), ranges, dots);
+        label,
+        words.toString(),
+        ticks == 0 ? List.of() : Strip.grid(scale, ticks),
+        ranges,
+        dots,
+        ticks == 0 ? List.of() : landmarks());
+  }
+
+  /** Things one knows, on the same scale. */
+  private List<Strip.Landmark> landmarks() {
+    return HouseholdFilm.of(property).stream()
+        .map(known -> new Strip.Landmark(scale.place(unit.of(known.value())) + "%", known.thing()))
+        .toList();
   }
 }

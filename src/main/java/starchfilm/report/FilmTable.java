@@ -9,7 +9,6 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.Withheld;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
@@ -46,7 +45,7 @@ record FilmTable(
    * @param name what
    * @param figure median with unit
    * @param range its range
-   * @param strip the same on the scale all trials share
+   * @param strip the same on its scale
    */
   record Row(String name, String figure, String range, Strip strip) {}
 
@@ -54,20 +53,18 @@ record FilmTable(
    * The film of a trial.
    *
    * @param trial the trial
-   * @param scales the scales all trials of the page share
    * @return the table
    */
-  static FilmTable of(TrialForecast trial, PageScales scales) {
+  static FilmTable of(TrialForecast trial) {
     FilmForecast film = trial.film();
     List<Row> rows = new ArrayList<>();
     for (FilmFigure property : FilmFigure.values()) {
-      Scale scale = scales.of(property);
       rows.add(
           new Row(
               property.label(),
               property.middle(film, " " + property.unit().symbol()),
               property.range(film),
-              property.strip(trial, scale, TICKS)));
+              property.strip(trial, TICKS)));
     }
     return new FilmTable(
         "in use at "

@@ -8,7 +8,6 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.report.SideBySide.Cell;
 import starchfilm.report.SideBySide.Changed;
 import starchfilm.report.SideBySide.Row;
-import starchfilm.report.chart.Scale;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
@@ -67,7 +66,6 @@ final class ForecastRows {
   }
 
   private static Row film(FilmFigure property, List<TrialForecast> trials) {
-    Scale scale = property.scale(trials);
     List<Cell> cells = new ArrayList<>();
     for (TrialForecast trial : trials) {
       cells.add(
@@ -75,7 +73,7 @@ final class ForecastRows {
               property.middle(trial.film(), ""),
               property.range(trial.film()),
               Changed.SAME,
-              CellFigure.strip(property.strip(trial, scale, 0))));
+              CellFigure.strip(property.strip(trial, 0))));
     }
     return new Row(property.label() + ", " + property.unit().symbol(), cells);
   }

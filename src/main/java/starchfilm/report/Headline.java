@@ -53,6 +53,27 @@ public final class Headline {
             + ".";
   }
 
+  /**
+   * Whether the thick spot is dry by a moment.
+   *
+   * @param trial the trial
+   * @param byS the moment (s since the pour)
+   * @return a sentence
+   */
+  static String inTime(TrialForecast trial, double byS) {
+    Band dry = DryingScale.dryThrough(trial);
+    String by = "after " + Spans.of(byS);
+    if (dry.high() <= byS) {
+      return "Dry all through " + by + " in 9 of 10 cases.";
+    }
+    if (dry.low() > byS) {
+      return "Not dry all through " + by + " (less than 1 of 10 cases).";
+    }
+    return "Dry all through "
+        + by
+        + (dry.middle() <= byS ? " in more than 5 of 10 cases." : " in less than 5 of 10 cases.");
+  }
+
   private static String after(Band band) {
     return Double.isInfinite(band.low()) ? "never" : "after " + Spans.of(band);
   }

@@ -53,11 +53,10 @@ record PourFigure(
    * Draws a trial's pour.
    *
    * @param trial the trial
-   * @param scales the scales all trials of the page share
+   * @param tallest the thickest wet spot that is drawn to the same scale (m)
    * @return the figure
    */
-  static PourFigure of(TrialForecast trial, PageScales scales) {
-    double tallest = scales.tallestPourM();
+  static PourFigure of(TrialForecast trial, double tallest) {
     Scale upright = Scale.linear(0, tallest, PLATE_TOP, HIGHEST);
     double wetM = trial.drying().at(Spot.NOMINAL).wetThicknessM();
     double dryM = trial.drying().at(Spot.NOMINAL).dryThicknessM();
@@ -84,6 +83,19 @@ record PourFigure(
             .map(tick -> new Mark(upright.place(tick.value() / 1e3), tick.label()))
             .toList(),
         sentence(trial, trial.trial().casting().pour().plates()));
+  }
+
+  /**
+   * The thickest wet spot of several trials, which all their plates are drawn to.
+   *
+   * @param trials the trials; at least one
+   * @return metres
+   */
+  static double tallestM(List<TrialForecast> trials) {
+    return trials.stream()
+        .mapToDouble(trial -> trial.drying().at(Spot.THICK_SPOT).wetThicknessM())
+        .max()
+        .orElseThrow();
   }
 
   private static String outline(Scale upright, double thinM, double thickM) {

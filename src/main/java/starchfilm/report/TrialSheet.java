@@ -1,9 +1,11 @@
 package starchfilm.report;
 
 import java.util.Map;
+import java.util.OptionalDouble;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Units;
 
 /** One trial as a part of another page, as it stands on the comparison page. */
 public final class TrialSheet {
@@ -27,6 +29,29 @@ public final class TrialSheet {
    */
   public static String shortfall(Trial trial) {
     return WeighOut.shortfall(trial);
+  }
+
+  /**
+   * What a page shows of a casting that is moved about.
+   *
+   * @param moved the moved casting
+   * @param unmoved what it was
+   * @param byDays when it must be ready (days after the pour), if there is such a day
+   * @return the trial, and its drying over what it was, by their names
+   */
+  public static Map<String, Object> sketch(
+      TrialAnalysis moved, TrialForecast unmoved, OptionalDouble byDays) {
+    OptionalDouble byS =
+        byDays.isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(byDays.getAsDouble() * Units.DAY_S);
+    return Map.of(
+        "trial",
+        TrialView.of(moved),
+        "figure",
+        OverlaidCurves.moved(moved.forecast(), unmoved, byS),
+        "inTime",
+        byS.isEmpty() ? "" : Headline.inTime(moved.forecast(), byS.getAsDouble()));
   }
 
   /**

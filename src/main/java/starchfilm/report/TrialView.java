@@ -118,7 +118,7 @@ record TrialView(
    */
   static TrialView of(TrialAnalysis trial) {
     Comparison alone = new Comparison(List.of(trial), List.of(), List.of());
-    return of(0, alone, PageScales.of(alone.trials()));
+    return of(0, alone, PourFigure.tallestM(alone.trials()));
   }
 
   /**
@@ -126,10 +126,10 @@ record TrialView(
    *
    * @param index its place among the trials, from 0
    * @param comparison all trials of the page
-   * @param scales the scales they share
+   * @param tallestPourM the thickest wet spot of all (m)
    * @return its view
    */
-  static TrialView of(int index, Comparison comparison, PageScales scales) {
+  static TrialView of(int index, Comparison comparison, double tallestPourM) {
     List<TrialForecast> trials = comparison.trials();
     TrialAnalysis analysis = comparison.analyses().get(index);
     TrialForecast trial = analysis.forecast();
@@ -145,12 +145,12 @@ record TrialView(
         trial.weighed().questions(),
         index == 0 ? List.of() : SideBySide.changes(trials.get(index - 1), trial),
         WeighOut.of(trial),
-        PourFigure.of(trial, scales),
+        PourFigure.of(trial, tallestPourM),
         DryingFigure.of(trial),
         curve(trial),
         MilestoneTable.of(trial),
         RiskTable.of(analysis),
-        FilmTable.of(trial, scales),
+        FilmTable.of(trial),
         Happened.of(trial),
         Measured.pullNote(trial.trial()),
         Optional.ofNullable(comparison.advised().after().get(index))

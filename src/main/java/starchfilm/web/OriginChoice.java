@@ -3,7 +3,6 @@ package starchfilm.web;
 import java.util.List;
 import java.util.Map;
 import starchfilm.files.notebook.FileWord;
-import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.web.http.HttpError;
@@ -27,10 +26,6 @@ final class OriginChoice {
       throw HttpError.malformed(
           "The glycerol comes from one of: " + String.join(", ", WORDS) + ".");
     }
-    try {
-      return FieldEdit.with(text, Map.of("recipe.glycerol.origin", chosen));
-    } catch (FieldEdit.MistypedFields e) {
-      throw new HttpError(422, String.join(" ", e.sentences().values()));
-    }
+    return NoteDesk.edited(text, Map.of("recipe.glycerol.origin", chosen));
   }
 }

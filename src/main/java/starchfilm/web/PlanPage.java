@@ -5,12 +5,22 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicReference;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.files.notebook.FileWord;
+import starchfilm.files.saving.Handle;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Sketch;
 import starchfilm.files.saving.TrialFileText;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.planning.PotShare;
 import starchfilm.report.TrialSheet;
@@ -22,28 +32,25 @@ import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
-/** <em>The plan</em>: take a recipe, move thickness and plasticiser, see film and drying change. */
+/** <em>The plan</em>: take a recipe, move its handles, see film and drying change. */
 final class PlanPage {
   private static final String STARTER_MARK = "starter ";
   private static final String BASE = "base";
-  private static final String WET = "wet";
-  private static final String PLASTICISER = "plasticiser";
+  private static final String ROOM = "room";
   private static final String PLATES = "plates";
   private static final String POT = "pot";
+  private static final String DEADLINE = "by";
 
-  /** Ends of the sliders; what people cast at home (common practice, no source). */
-  private static final double THINNEST_MM = 0.5;
-
-  private static final double THICKEST_MM = 12;
-  private static final double LEAST_PLASTICISER = 5;
-  private static final double MOST_PLASTICISER = 70;
   private static final int MOST_PLATES = 50;
   private static final double SMALLEST_POT_L = 0.2;
   private static final double LARGEST_POT_L = 50;
   private static final double USUAL_POT_L = 2;
+  private static final double LONGEST_DEADLINE_DAYS = 60;
   private static final double M3_PER_LITRE = 1e-3;
 
   private final PageContext desk;
+  private final AtomicReference<Optional<Unmoved>> unmoved =
+      new AtomicReference<>(Optional.empty());
 
   PlanPage(PageContext desk) {
     this.desk = desk;
@@ -59,12 +66,12 @@ final class PlanPage {
 
   private record Base(String key, Trial trial, String text) {}
 
-  /** What the sliders and fields say. */
-  private record Moved(double wetMm, double plasticiser, int plates, double potL, String origin) {
-    Sketch sketch() {
-      return new Sketch(wetMm, plasticiser);
-    }
-  }
+  /** A base as it is forecast unmoved, kept while its handles are moved. */
+  private record Unmoved(Object key, TrialForecast forecast) {}
+
+  /** What the handles and fields say. */
+  private record Moved(
+      Sketch sketch, String room, int plates, double potL, String origin, OptionalDouble byDays) {}
 
   /**
    * A moved recipe in potfuls.
@@ -90,6 +97,9 @@ final class PlanPage {
     Base base = base(fields.text(BASE));
     Map<String, Object> values = values(base, fields);
     values.put("starts", starts());
+    Set<String> rooms = new TreeSet<>(rooms().keySet());
+    rooms.add(base.trial().casting().place().name());
+    values.put("rooms", List.copyOf(rooms));
     values.put("why", why);
     values.put("name", fields.text("name"));
     return Response.page(status, desk.html("plan", "plan", values));
@@ -99,25 +109,28 @@ final class PlanPage {
     if (!request.partial()) {
       return plan(request);
     }
-    return desk.part("plan", "sketch", values(base(request.query().text(BASE)), request.query()));
+    return desk.part("plan", "redrawn", values(base(request.query().text(BASE)), request.query()));
   }
 
   private Map<String, Object> values(Base base, Fields fields) {
     Moved moved = moved(base, fields);
     Map<String, Object> values = new HashMap<>();
     values.put(BASE, base.key());
-    values.put(WET, moved.wetMm());
-    values.put(PLASTICISER, moved.plasticiser());
+    values.put("baseName", base.trial().name());
+    values.put(ROOM, moved.room());
     values.put(PLATES, moved.plates());
     values.put(POT, moved.potL());
-    values.put("canMovePlasticiser", Sketch.canMovePlasticiser(base.trial()));
+    values.put(DEADLINE, moved.byDays().isPresent() ? fields.text(DEADLINE) : "");
+    values.put("handles", HandleView.of(base.trial().casting(), moved.sketch()));
+    values.put("airFollowsALog", !Handle.AIR.isFree(base.trial().casting()));
+    values.put("canMovePlasticiser", Handle.GLYCEROL.isFree(base.trial().casting()));
     values.put("origins", OriginChoice.WORDS);
     values.put(OriginChoice.FIELD, moved.origin());
     values.put("cases", desk.useCases().sketchCases());
     try {
       Cooked cooked = cooked(base, moved, base.trial().name());
       TrialAnalysis analysis = desk.useCases().sketch().apply(cooked.trials().get(0));
-      values.putAll(TrialSheet.whole(analysis));
+      values.putAll(TrialSheet.sketch(analysis, unmoved(base), moved.byDays()));
       values.put("pour", TrialSheet.pour(analysis.forecast(), moved.plates()));
       values.put(
           "pots", SharedPotfuls.of(moved.potL() * M3_PER_LITRE, cooked.shares(), cooked.trials()));
@@ -131,22 +144,92 @@ final class PlanPage {
     return values;
   }
 
-  /** The sliders of a form; those of another recipe say nothing about this one. */
-  private static Moved moved(Base base, Fields fields) {
-    Sketch now = Sketch.of(base.trial());
+  /** As it is, but without what its plates were seen to do. */
+  private TrialForecast unmoved(Base base) throws NotWrittenException {
+    Object key = List.of(base.text(), desk.useCases().workshops().of(base.trial()));
+    Optional<Unmoved> kept = unmoved.get().filter(one -> one.key().equals(key));
+    if (kept.isPresent()) {
+      return kept.get().forecast();
+    }
+    Trial trial = base.trial();
+    String text =
+        Sketch.of(trial)
+            .applied(trial, base.text(), trial.name(), trial.casting().pour().plates(), 0);
+    TrialForecast forecast = desk.useCases().sketch().apply(trial(text)).forecast();
+    unmoved.set(Optional.of(new Unmoved(key, forecast)));
+    return forecast;
+  }
+
+  /** The handles of a form; those of another recipe, or room, say nothing about this one. */
+  private Moved moved(Base base, Fields fields) {
+    Casting casting = base.trial().casting();
     boolean moved = fields.text("was").equals(base.key());
+    Sketch sketch = Sketch.of(base.trial());
+    for (Handle handle : sketch.figures().keySet()) {
+      if (moved && fields.has(handle.key())) {
+        Handle.Range ends = handle.ends(casting);
+        sketch =
+            sketch.with(
+                handle,
+                number(
+                    fields,
+                    handle.key(),
+                    handle.label(),
+                    ends.least(),
+                    ends.most(),
+                    " " + handle.unit() + "; move the slider there"));
+      }
+    }
+    String own = casting.place().name();
+    String room = fields.has(ROOM) && moved ? fields.text(ROOM) : own;
+    Casting there = rooms().get(room);
+    if (there != null && moved && !room.equals(fields.text("roomWas")) && fields.has("roomWas")) {
+      for (Handle handle : List.of(Handle.AIR, Handle.HUMIDITY, Handle.FAN)) {
+        if (handle.isFree(casting)) {
+          sketch = sketch.with(handle, handle.of(there));
+        }
+      }
+    }
     return new Moved(
-        moved ? number(fields, WET, THINNEST_MM, THICKEST_MM) : now.wetThicknessMm(),
-        moved && Sketch.canMovePlasticiser(base.trial())
-            ? number(fields, PLASTICISER, LEAST_PLASTICISER, MOST_PLASTICISER)
-            : now.plasticiserPer100(),
+        sketch,
+        there == null ? own : room,
         moved && fields.has(PLATES)
-            ? (int) number(fields, PLATES, 1, MOST_PLATES)
-            : base.trial().casting().pour().plates(),
-        fields.has(POT) ? number(fields, POT, SMALLEST_POT_L, LARGEST_POT_L) : USUAL_POT_L,
+            ? (int) number(fields, PLATES, "Plates", 1, MOST_PLATES, "; write a whole number")
+            : casting.pour().plates(),
+        fields.has(POT)
+            ? number(
+                fields,
+                POT,
+                "The pot holds",
+                SMALLEST_POT_L,
+                LARGEST_POT_L,
+                " l; write how much it holds when brim-full")
+            : USUAL_POT_L,
         moved && fields.has(OriginChoice.FIELD)
             ? fields.text(OriginChoice.FIELD)
-            : FileWord.of(base.trial().recipe().glycerol().stock().origin()));
+            : FileWord.of(base.trial().recipe().glycerol().stock().origin()),
+        fields.has(DEADLINE)
+            ? OptionalDouble.of(
+                number(
+                    fields,
+                    DEADLINE,
+                    "Needed after",
+                    0.1,
+                    LONGEST_DEADLINE_DAYS,
+                    " days; leave it out for any time"))
+            : OptionalDouble.empty());
+  }
+
+  /** The rooms of the folder whose air stays the same, each as in the last trial there. */
+  private Map<String, Casting> rooms() {
+    Map<String, Casting> rooms = new TreeMap<>();
+    for (Trial trial : desk.folder().read().trials()) {
+      if (Handle.AIR.isFree(trial.casting())
+          && !trial.casting().place().name().equals(DryingPlace.UNNAMED)) {
+        rooms.put(trial.casting().place().name(), trial.casting());
+      }
+    }
+    return rooms;
   }
 
   private Cooked cooked(Base base, Moved moved, String name) throws NotWrittenException {
@@ -167,7 +250,10 @@ final class PlanPage {
       throws NotWrittenException {
     String text =
         moved.sketch().applied(base.trial(), base.text(), name, plates, PotShare.LEFT_IN_POT);
-    return Sketch.canMovePlasticiser(base.trial())
+    if (!moved.room().equals(base.trial().casting().place().name())) {
+      text = NoteDesk.edited(text, Map.of("room.name", moved.room()));
+    }
+    return Handle.GLYCEROL.isFree(base.trial().casting())
         ? OriginChoice.applied(moved.origin(), text)
         : text;
   }
@@ -197,7 +283,8 @@ final class PlanPage {
     }
   }
 
-  private static double number(Fields fields, String name, double least, double most) {
+  private static double number(
+      Fields fields, String name, String label, double least, double most, String fix) {
     String typed = fields.text(name).replace(',', '.');
     String form = name.equals(PLATES) ? "[0-9]{1,4}" : "[0-9]{1,4}(\\.[0-9]{1,4})?";
     if (typed.matches(form)) {
@@ -206,20 +293,6 @@ final class PlanPage {
         return value;
       }
     }
-    String label =
-        switch (name) {
-          case WET -> "Wet thickness";
-          case PLASTICISER -> "Glycerol";
-          case PLATES -> "Plates";
-          default -> "The pot holds";
-        };
-    String unit =
-        switch (name) {
-          case WET -> " mm; move the slider there.";
-          case PLASTICISER -> " g per 100 g dry starch; move the slider there.";
-          case PLATES -> "; write a whole number.";
-          default -> " l; write how much it holds when brim-full.";
-        };
     throw new HttpError(
         422,
         label
@@ -229,7 +302,8 @@ final class PlanPage {
             + Figures.noted(least)
             + " to "
             + Figures.noted(most)
-            + unit);
+            + fix
+            + ".");
   }
 
   private List<Start> starts() {

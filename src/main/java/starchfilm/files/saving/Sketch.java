@@ -7,23 +7,22 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.notebook.TrialReader;
-import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Paste;
 
 /**
- * A trial with another wet thickness and another plasticiser level, to be looked at before anybody
- * pours it.
+ * A trial that was moved about, to be looked at before anybody pours it.
  *
- * @param wetThicknessMm wet thickness (mm)
- * @param plasticiserPer100 glycerol per 100 g dry starch (g)
+ * @param figures where its handles stand, in their units; those that are missing are not moved
  */
-public record Sketch(double wetThicknessMm, double plasticiserPer100) {
+public record Sketch(Map<Handle, Double> figures) {
   private static final String FILE = "sketch.json";
 
   /** Paste that a pot holds beyond what is poured, at most (ratio); judged, no source. */
@@ -35,34 +34,49 @@ public record Sketch(double wetThicknessMm, double plasticiserPer100) {
   /** Below this a scale of 0.1 g is too coarse (g). */
   private static final double HUNDREDTHS_BELOW_G = 2;
 
+  /** What steams off grows with the water, so that a concentration is reached in a few rounds. */
+  private static final int ROUNDS = 4;
+
+  /** Copies the map. */
+  public Sketch {
+    figures = Map.copyOf(figures);
+  }
+
   /**
    * A trial as it is.
    *
    * @param trial the trial
-   * @return its thickness to 0.1 mm and its plasticiser to 1 g
+   * @return all handles that can be moved, where they stand
    */
   public static Sketch of(Trial trial) {
-    Composition paste = Paste.cooked(trial.recipe()).composition();
-    return new Sketch(
-        Math.round(1e4 * trial.casting().pour().wetThicknessM().value()) / 10.0,
-        Math.round(100 * paste.glycerolPerDryStarch()));
+    Map<Handle, Double> figures = new EnumMap<>(Handle.class);
+    for (Handle handle : Handle.values()) {
+      if (handle.isFree(trial.casting())) {
+        figures.put(handle, handle.of(trial.casting()));
+      }
+    }
+    return new Sketch(figures);
   }
 
   /**
-   * Whether the plasticiser of a trial can be moved: there must be some to begin with.
+   * The same with a handle elsewhere.
    *
-   * @param trial the trial
-   * @return false for a recipe without glycerol
+   * @param handle the handle
+   * @param to where, in its unit
+   * @return the moved sketch
    */
-  public static boolean canMovePlasticiser(Trial trial) {
-    return trial.recipe().glycerol().massKg().value() > 0;
+  public Sketch with(Handle handle, double to) {
+    Map<Handle, Double> moved = new EnumMap<>(Handle.class);
+    moved.putAll(figures);
+    moved.put(handle, to);
+    return new Sketch(moved);
   }
 
   /**
    * The text of a new trial file: the same trial without its history, poured this thick on this
-   * many plates, with as much from its jar as this plasticiser level needs, and everything in the
-   * pot scaled so that the paste is enough. Where the pot of the trial held enough already, and no
-   * more than a quarter too much, its amounts stay as they are written.
+   * many plates, with as much glycerol and water as its handles ask for, and everything in the pot
+   * scaled so that the paste is enough. Where the pot of the trial held enough already, and no more
+   * than a quarter too much, its amounts stay as they are written.
    *
    * @param base the trial
    * @param text the text of its file
@@ -76,22 +90,29 @@ public record Sketch(double wetThicknessMm, double plasticiserPer100) {
       throws NotWrittenException {
     ObjectNode trial = FreshTrial.withoutHistory(text);
     trial.put("name", name);
-    Sketch unmoved = of(base);
     ObjectNode pour = child(trial, "pour");
     pour.put("plates", plates);
-    if (wetThicknessMm != unmoved.wetThicknessMm()) {
-      pour.remove("poured_g");
-      pour.put("wet_thickness_mm", BigDecimal.valueOf(wetThicknessMm).stripTrailingZeros());
-    }
-    boolean softer = canMovePlasticiser(base) && plasticiserPer100 != unmoved.plasticiserPer100();
-    if (softer) {
-      double now = Paste.cooked(base.recipe()).composition().glycerolPerDryStarch();
+    moved(base, Handle.WET)
+        .ifPresent(
+            mm -> {
+              pour.remove("poured_g");
+              pour.put("wet_thickness_mm", figure(mm));
+            });
+    OptionalDouble level = moved(base, Handle.GLYCEROL);
+    if (level.isPresent()) {
+      double now = base.casting().composition().glycerolPerDryStarch();
       double jarG =
-          1000 * base.recipe().glycerol().massKg().value() * plasticiserPer100 / (100 * now);
-      ObjectNode glycerol = child(child(trial, "recipe"), "glycerol");
-      glycerol.remove("volume_ml");
-      glycerol.put("mass_g", BigDecimal.valueOf(jarG).round(new MathContext(9)));
+          1000 * base.recipe().glycerol().massKg().value() * level.getAsDouble() / (100 * now);
+      put(child(child(trial, "recipe"), "glycerol"), jarG);
     }
+    OptionalDouble share = moved(base, Handle.STARCH);
+    if (share.isPresent()) {
+      water(base, trial, share.getAsDouble() / 100);
+    }
+    moved(base, Handle.AIR).ifPresent(c -> child(trial, "room").put("air_C", figure(c)));
+    moved(base, Handle.HUMIDITY).ifPresent(rh -> child(trial, "room").put("rh_pct", figure(rh)));
+    moved(base, Handle.FAN)
+        .ifPresent(speed -> child(trial, "room").put("air_speed_m_per_s", figure(speed)));
     Trial unscaled = trial(base.file().resolveSibling(FILE), TrialTree.text(trial));
     double factor = factor(base, unscaled, leastSpare);
     if (Math.abs(factor - 1) > 1e-6) {
@@ -99,10 +120,51 @@ public record Sketch(double wetThicknessMm, double plasticiserPer100) {
       if (trial.get("cook") instanceof ObjectNode cook) {
         scale(cook, factor);
       }
-    } else if (softer) {
-      scale(child(child(trial, "recipe"), "glycerol"), 1);
+    } else {
+      if (level.isPresent()) {
+        scale(child(child(trial, "recipe"), "glycerol"), 1);
+      }
+      if (share.isPresent()) {
+        scale(child(child(trial, "recipe"), "water"), 1);
+      }
     }
     return TrialTree.text(trial);
+  }
+
+  /** Where a handle stands if that is not where the base has it. */
+  private OptionalDouble moved(Trial base, Handle handle) {
+    Double to = figures.get(handle);
+    return to == null || !handle.isFree(base.casting()) || to == handle.of(base.casting())
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(to);
+  }
+
+  /** Adds or takes water until the paste holds this share of dry starch. */
+  private static void water(Trial base, ObjectNode trial, double share) throws NotWrittenException {
+    ObjectNode water = child(child(trial, "recipe"), "water");
+    double waterKg = base.recipe().waterKg().value();
+    for (int round = 0; round < ROUNDS; round++) {
+      Trial now = trial(base.file().resolveSibling(FILE), TrialTree.text(trial));
+      double pasteKg = now.casting().paste().massKg();
+      double starchKg = pasteKg * now.casting().composition().dryStarch();
+      waterKg += starchKg / share - pasteKg;
+      if (waterKg <= 0) {
+        throw new IllegalArgumentException(
+            "Starch in the paste: so much cannot be reached by leaving out water; powder, vinegar"
+                + " and glycerol bring more. Move it down.");
+      }
+      put(water, 1000 * waterKg);
+    }
+  }
+
+  private static void put(ObjectNode ingredient, double grams) {
+    ingredient.remove("volume_ml");
+    ingredient.put("mass_g", BigDecimal.valueOf(grams).round(new MathContext(9)));
+  }
+
+  private static BigDecimal figure(double value) {
+    BigDecimal plain = BigDecimal.valueOf(value).round(new MathContext(6)).stripTrailingZeros();
+    return plain.scale() < 0 ? plain.setScale(0) : plain;
   }
 
   /** How many times the amounts of a trial are needed; the base's own spare paste is kept. */

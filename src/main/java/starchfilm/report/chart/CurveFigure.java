@@ -19,6 +19,7 @@ import java.util.List;
  * @param lines the curves
  * @param marks measured points
  * @param lanes rows of marks below the curves
+ * @param uprights moments that are marked over the whole height
  */
 public record CurveFigure(
     String title,
@@ -34,7 +35,8 @@ public record CurveFigure(
     String shade,
     List<Line> lines,
     List<Mark> marks,
-    List<Lane> lanes) {
+    List<Lane> lanes,
+    List<Upright> uprights) {
   /** Copies the lists. */
   public CurveFigure {
     left = List.copyOf(left);
@@ -43,6 +45,7 @@ public record CurveFigure(
     lines = List.copyOf(lines);
     marks = List.copyOf(marks);
     lanes = List.copyOf(lanes);
+    uprights = List.copyOf(uprights);
   }
 
   /**
@@ -65,6 +68,14 @@ public record CurveFigure(
    * @param spare true where a narrow page leaves the labels out
    */
   public record TickMark(String at, String label, String under, boolean spare) {}
+
+  /**
+   * A moment marked over the whole height.
+   *
+   * @param x its place
+   * @param label what it is
+   */
+  public record Upright(String x, String label) {}
 
   /**
    * A curve.

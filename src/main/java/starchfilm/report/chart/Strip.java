@@ -10,9 +10,15 @@ import java.util.List;
  * @param grid faint lines at round values, with labels where the strip is an axis
  * @param ranges from where to where
  * @param dots single values
+ * @param landmarks things one knows, to hold the values against
  */
 public record Strip(
-    String title, String description, List<Grid> grid, List<Range> ranges, List<Dot> dots) {
+    String title,
+    String description,
+    List<Grid> grid,
+    List<Range> ranges,
+    List<Dot> dots,
+    List<Landmark> landmarks) {
   /** Where the first value of a strip's scale is drawn (% of the width). */
   public static final double FIRST_PLACE = 2;
 
@@ -24,7 +30,30 @@ public record Strip(
     grid = List.copyOf(grid);
     ranges = List.copyOf(ranges);
     dots = List.copyOf(dots);
+    landmarks = List.copyOf(landmarks);
   }
+
+  /**
+   * A strip without landmarks.
+   *
+   * @param title what it shows
+   * @param description the same figures in words
+   * @param grid faint lines
+   * @param ranges from where to where
+   * @param dots single values
+   */
+  public Strip(
+      String title, String description, List<Grid> grid, List<Range> ranges, List<Dot> dots) {
+    this(title, description, grid, ranges, dots, List.of());
+  }
+
+  /**
+   * A thing one knows.
+   *
+   * @param at its place, such as {@code 12.5%}
+   * @param label what it is
+   */
+  public record Landmark(String at, String label) {}
 
   /**
    * A line at a round value.

@@ -1,6 +1,7 @@
 package starchfilm.files.saving;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,11 +21,15 @@ class SketchTest {
   void thePotHoldsWhatIsPouredOverTheWholeRange(Path file) throws Exception {
     String text = Files.readString(file);
     Trial base = Sketch.read(file.toAbsolutePath().getParent(), text);
-    double now = Sketch.of(base).plasticiserPer100();
+    double now = Sketch.of(base).figures().get(Handle.GLYCEROL);
     for (int tenths = 5; tenths <= 120; tenths++) {
       for (int plates : new int[] {1, 2, 5}) {
         for (double plasticiser : new double[] {5, now, 70}) {
-          Sketch sketch = new Sketch(tenths / 10.0, plasticiser);
+          Sketch sketch =
+              Sketch.of(base)
+                  .with(Handle.WET, tenths / 10.0)
+                  .with(Handle.GLYCEROL, plasticiser)
+                  .with(Handle.STARCH, 3 + tenths / 15);
           Trial moved =
               Sketch.read(
                   file.toAbsolutePath().getParent(),
@@ -33,6 +38,23 @@ class SketchTest {
               .as("%s on %d plates: paste in the pot over paste poured", sketch, plates)
               .isBetween(1.03, 1.3);
         }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("trials")
+  void everyHandleComesToStandWhereItWasMoved(Path file) throws Exception {
+    String text = Files.readString(file);
+    Path folder = file.toAbsolutePath().getParent();
+    Trial base = Sketch.read(folder, text);
+    for (Handle handle : Sketch.of(base).figures().keySet()) {
+      for (double to : new double[] {handle.usual().least(), handle.usual().most()}) {
+        String moved = Sketch.of(base).with(handle, to).applied(base, text, "moved", 2, SPARE);
+        Trial trial = Sketch.read(folder, moved);
+        assertThat(handle.of(trial.casting()))
+            .as("%s moved to %s", handle, to)
+            .isCloseTo(to, within(handle == Handle.GLYCEROL ? 1 : handle.step()));
       }
     }
   }
@@ -51,8 +73,7 @@ class SketchTest {
         """;
     Trial base = Sketch.read(Path.of("").toAbsolutePath(), text);
 
-    String twice =
-        new Sketch(5, Sketch.of(base).plasticiserPer100()).applied(base, text, "twice", 2, SPARE);
+    String twice = Sketch.of(base).with(Handle.WET, 5).applied(base, text, "twice", 2, SPARE);
 
     assertThat(twice.replaceAll("\\s", ""))
         .contains("\"from\":40.0,\"to\":48.0", "\"volume_ml\":13.0", "\"volume_ml\":740")

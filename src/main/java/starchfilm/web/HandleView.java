@@ -1,0 +1,74 @@
+package starchfilm.web;
+
+import static java.math.RoundingMode.HALF_UP;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import starchfilm.casting.Casting;
+import starchfilm.files.saving.Handle;
+import starchfilm.files.saving.Sketch;
+import starchfilm.report.chart.Scale;
+import starchfilm.report.words.Figures;
+
+/**
+ * A handle as a slider with its track.
+ *
+ * @param key its name in the form
+ * @param label its name with its unit
+ * @param least its low end
+ * @param most its high end
+ * @param step what it moves by
+ * @param value where it stands
+ * @param at the same as a place on the track
+ * @param from where it stood before it was moved, as a place on the track
+ * @param moved whether it stands elsewhere than before
+ * @param usualFrom low end of what is usual, as a place on the track
+ * @param usualWidth how wide what is usual is on the track
+ * @param said where it stands, as a figure
+ */
+record HandleView(
+    String key,
+    String label,
+    String least,
+    String most,
+    String step,
+    String value,
+    String at,
+    String from,
+    boolean moved,
+    String usualFrom,
+    String usualWidth,
+    String said) {
+  static List<HandleView> of(Casting from, Sketch sketch) {
+    List<HandleView> views = new ArrayList<>();
+    for (Handle handle : Handle.values()) {
+      Double value = sketch.figures().get(handle);
+      if (value != null) {
+        views.add(of(handle, from, value));
+      }
+    }
+    return views;
+  }
+
+  private static HandleView of(Handle handle, Casting from, double value) {
+    Handle.Range ends = handle.ends(from);
+    Scale track = Scale.linear(ends.least(), ends.most(), 0, 100);
+    double low = track.at(handle.usual().least());
+    return new HandleView(
+        handle.key(),
+        handle.label() + ", " + handle.unit(),
+        Figures.noted(ends.least()),
+        Figures.noted(ends.most()),
+        Figures.noted(handle.step()),
+        Figures.noted(value),
+        track.place(value) + "%",
+        track.place(handle.of(from)) + "%",
+        value != handle.of(from),
+        low + "%",
+        track.at(handle.usual().most()) - low + "%",
+        BigDecimal.valueOf(value)
+            .setScale(BigDecimal.valueOf(handle.step()).stripTrailingZeros().scale(), HALF_UP)
+            .toPlainString());
+  }
+}
