@@ -83,7 +83,7 @@ final class PlateKnowledge {
   private PlateParameters without(List<Weighing> out) {
     List<Weighing> kept = new ArrayList<>(usable.used());
     kept.removeAll(out);
-    return with(fitted(kept, NO_STEP_S, true));
+    return kept.isEmpty() ? without() : with(fitted(kept, NO_STEP_S, true));
   }
 
   private PlateParameters with(Fitted fitted) {

@@ -64,6 +64,14 @@ class WeighingQuestionsTest {
   }
 
   @Test
+  void aFirstWeighingThatDoesNotFitIsAskedAboutAndTheForecastGoesWithoutIt() throws IOException {
+    String dry = dry(weighed(plate(), "+0h", 725));
+
+    assertThat(dry).contains("The weighing at +0h is").contains("kept out of the forecast");
+    assertThat(headline(dry)).isEqualTo(untaught());
+  }
+
+  @Test
   void aConfirmedStepGoesOnFromThereByItsLoss() throws IOException {
     dry(catOnThePlate());
 
