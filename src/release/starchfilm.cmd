@@ -3,6 +3,10 @@ rem Starts starchfilm on Windows.
 rem
 rem The first start keeps the loaded classes in an archive, and later starts take less time. Where no
 rem archive can be written or read, everything works as well, only later.
+rem
+rem Tried with the command interpreter of Wine 8, not with Windows itself: from folders with spaces and
+rem special characters, with and without JAVA_HOME, with quoted, empty and wild words, for exit codes 0, 1
+rem and 2, with an archive that could and could not be made. A percent sign among the words is untried.
 setlocal EnableExtensions DisableDelayedExpansion
 set "home=%~dp0"
 set "jar=%home%lib\starchfilm.jar"

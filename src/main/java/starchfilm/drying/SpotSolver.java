@@ -31,7 +31,7 @@ import starchfilm.numerics.diffusion.Tolerance;
  * object serves one thread; a solve allocates nothing but for a change of the paste itself.
  */
 final class SpotSolver {
-  /** Nodes of every grid; what more of them change stands in DEVELOPERS.md. */
+  /** Nodes of every grid; what more of them change stands in src/docs/model.md. */
   static final int NODES = 13;
 
   /** How far one step in time may be off. */
