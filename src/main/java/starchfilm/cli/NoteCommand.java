@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -49,6 +50,8 @@ import starchfilm.report.words.NoteSentence;
       "  starchfilm note garden/7.json --poured \"yesterday 10:30\" --poured-mass 150g --tare 598g",
       "  starchfilm note garden/7.json --weighed \"yesterday 18:30=725g\" --weighed 20h=680g",
       "  starchfilm note garden/7.json --weighed 655g",
+      "  starchfilm note garden/7.json --of 2 --weighed 661g",
+      "  starchfilm note garden/7.json --of 2 --given-up \"the cat\"",
       "  starchfilm note garden/7.json --fault \"still wet\" --where middle --rating 2",
       "  starchfilm note garden/7.json --undo",
       "",
@@ -73,6 +76,23 @@ final class NoteCommand implements Callable<Integer> {
       paramLabel = "[TIME=]MASS",
       description = "What the scale showed, plate included: 712g, or 6h=734g. May be repeated.")
   private List<String> weighed = List.of();
+
+  @Option(
+      names = "--of",
+      paramLabel = "NUMBER",
+      description =
+          "Which plate of the pour was weighed, is done or has this tare; else the first was"
+              + " weighed, and all are done.")
+  private @Nullable String plate;
+
+  @Option(names = "--off", description = "Its film is off the plate: done.")
+  private boolean off;
+
+  @Option(
+      names = "--given-up",
+      paramLabel = "WHY",
+      description = "It was given up: \"the cat\", spilt, mould. What was noted still teaches.")
+  private @Nullable String givenUp;
 
   @Option(
       names = "--confirm",
@@ -260,11 +280,21 @@ final class NoteCommand implements Callable<Integer> {
 
   private List<Note> fromOptions(Path trial, NoteWords words, Optional<LocalDateTime> poured) {
     List<Note> notes = new ArrayList<>();
-    pot.pour(poured).ifPresent(notes::add);
+    OptionalInt of =
+        plate == null
+            ? OptionalInt.empty()
+            : OptionalInt.of(read("--of", () -> NoteWords.plate(String.valueOf(plate))));
+    notes.addAll(pot.pour(poured, of));
     pot.cook().ifPresent(notes::add);
     String time = Optional.ofNullable(at).orElse(NOW);
     weighed.forEach(
-        typed -> notes.add(read("--weighed", () -> words.weighed(typed, time, withoutPlate))));
+        typed ->
+            notes.add(
+                read("--weighed", () -> words.weighed(typed, time, withoutPlate).ofPlate(of))));
+    if (off || givenUp != null) {
+      String what = givenUp == null ? "--off" : "--given-up";
+      notes.add(read(what, () -> words.ended(of, time, Optional.ofNullable(givenUp))));
+    }
     confirmed.forEach(typed -> notes.add(read("--confirm", () -> words.confirmed(typed))));
     thicknesses.forEach(typed -> notes.add(read("--thickness", () -> NoteWords.thickness(typed))));
     strips.forEach(strip -> notes.add(read("--pull", strip::note)));

@@ -1,7 +1,11 @@
 package starchfilm.cli;
 
+import java.math.BigDecimal;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import starchfilm.files.amount.TypedAmount;
@@ -50,19 +54,26 @@ final class PotOptions {
     return String.valueOf(poured);
   }
 
-  Optional<Note> pour(Optional<LocalDateTime> at) {
-    if (poured == null && pouredMass == null && tare == null) {
-      return Optional.empty();
+  /** The pour; of a plate that is named, its tare apart from the others'. */
+  List<Note> pour(Optional<LocalDateTime> at, OptionalInt plate) {
+    List<Note> notes = new ArrayList<>();
+    Optional<BigDecimal> tareG =
+        Optional.ofNullable(tare)
+            .map(typed -> NoteCommand.read("--tare", () -> TypedAmount.number("g", typed)));
+    if (plate.isPresent()) {
+      tareG.ifPresent(grams -> notes.add(new Note.Tared(plate.getAsInt(), grams)));
     }
-    return Optional.of(
-        new Note.Poured(
-            poured == null ? Optional.empty() : at.map(LocalDateTime::toString),
-            Optional.ofNullable(pouredMass)
-                .map(
-                    typed ->
-                        NoteCommand.read("--poured-mass", () -> TypedAmount.number("g", typed))),
-            Optional.ofNullable(tare)
-                .map(typed -> NoteCommand.read("--tare", () -> TypedAmount.number("g", typed)))));
+    if (poured != null || pouredMass != null || (tare != null && plate.isEmpty())) {
+      notes.add(
+          new Note.Poured(
+              poured == null ? Optional.empty() : at.map(LocalDateTime::toString),
+              Optional.ofNullable(pouredMass)
+                  .map(
+                      typed ->
+                          NoteCommand.read("--poured-mass", () -> TypedAmount.number("g", typed))),
+              plate.isPresent() ? Optional.empty() : tareG));
+    }
+    return notes;
   }
 
   Optional<Note> cook() {

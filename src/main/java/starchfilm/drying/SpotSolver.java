@@ -44,6 +44,7 @@ final class SpotSolver {
   private static final double FIRST_STEP_S = 2;
 
   private final PreparedCase prepared;
+  private final Grid grid;
   private final FluxPotential.Reader reader;
   private final PlateExchange exchange;
   private final DiffusionSystem system;
@@ -64,6 +65,7 @@ final class SpotSolver {
       Tolerance tolerance,
       boolean fourthOrder) {
     this.prepared = prepared;
+    this.grid = grid;
     Casting drying = prepared.drying();
     this.reader = prepared.material().potential().reader(grid.nodes());
     this.exchange = new PlateExchange(drying, prepared.material().isotherm());
@@ -118,19 +120,39 @@ final class SpotSolver {
    * step, so that even its skin is known exactly.
    */
   List<SpotMoment> moments(Spot spot, ParameterSample deviations, double[] timesS) {
+    return at(spot, deviations, timesS, (time, trace) -> moment(time));
+  }
+
+  /** Solves the average thickness likewise and tells how moist it is from the plate up. */
+  List<PlateSection.Column> columns(ParameterSample deviations, double[] timesS, int layers) {
+    double[] positions = grid.positions();
+    Composition composition = prepared.material(deviations).composition();
+    return at(
+        Spot.NOMINAL,
+        deviations,
+        timesS,
+        (time, trace) ->
+            PlateSection.column(composition, trace.solidsKgPerM2, positions, state, layers));
+  }
+
+  private interface Look<T> {
+    T at(double timeS, SpotSolution trace);
+  }
+
+  private <T> List<T> at(Spot spot, ParameterSample deviations, double[] timesS, Look<T> look) {
     SpotSolution trace = new SpotSolution();
     trace.clear(curvePoints);
     pour(spot, deviations, trace);
-    List<SpotMoment> moments = new ArrayList<>(timesS.length);
+    List<T> looks = new ArrayList<>(timesS.length);
     double time = 0;
     for (double next : timesS) {
       if (next > time) {
         advance(time, next, time == 0 ? FIRST_STEP_S : next - time, step -> true);
         time = next;
       }
-      moments.add(moment(next));
+      looks.add(look.at(next, trace));
     }
-    return moments;
+    return looks;
   }
 
   private SpotMoment moment(double timeS) {

@@ -5,6 +5,7 @@ import static starchfilm.numerics.units.Units.HOUR_S;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Weighing;
@@ -34,11 +35,12 @@ import starchfilm.report.words.ReaderUnit;
  * <p>The left axis is the share of the poured water that is still in the film, so that thin edge,
  * average and thick spot begin together; the right axis is what the scale shows for the average.
  */
-final class DryingFigure {
+public final class DryingFigure {
   private static final Frame FRAME = new Frame(100, 44, 508, 270, 560);
   private static final int FIRST_LANE = 364;
   private static final int LANE_STEP = 30;
   private static final int HEIGHT = 440;
+  private static final int MOST_TICKS = 9;
 
   /** Shorter axes count hours (s). */
   private static final double HOURS_UP_TO_S = 2.5 * DAY_S;
@@ -48,11 +50,13 @@ final class DryingFigure {
   private final double unitS;
   private final Scale time;
   private final Scale water = Scale.linear(0, 100, FRAME.bottom(), FRAME.top());
+  private final OptionalDouble nowS;
 
-  private DryingFigure(TrialForecast trial) {
+  private DryingFigure(TrialForecast trial, OptionalDouble nowS) {
     this.trial = trial;
+    this.nowS = nowS;
     this.reading = new CurveReading(trial);
-    double end = endS(trial);
+    double end = Math.max(endS(trial), 1.05 * nowS.orElse(0));
     this.unitS = end <= HOURS_UP_TO_S ? HOUR_S : DAY_S;
     this.time = Scale.linear(0, end / unitS, FRAME.left(), FRAME.right());
   }
@@ -64,7 +68,18 @@ final class DryingFigure {
    * @return the figure
    */
   static CurveFigure of(TrialForecast trial) {
-    return new DryingFigure(trial).figure();
+    return new DryingFigure(trial, OptionalDouble.empty()).figure();
+  }
+
+  /**
+   * Draws a plate's curve with now on it.
+   *
+   * @param trial the trial
+   * @param nowS now (s since the pour)
+   * @return the figure
+   */
+  public static CurveFigure of(TrialForecast trial, double nowS) {
+    return new DryingFigure(trial, OptionalDouble.of(nowS)).figure();
   }
 
   private CurveFigure figure() {
@@ -77,18 +92,23 @@ final class DryingFigure {
         HEIGHT,
         "water still in the film, %",
         "on the plate, g",
-        unitS == HOUR_S ? "hours since the pour" : "days since the pour",
+        trial.trial().pouredAt().isPresent()
+            ? "by the clock; poured " + new PourCalendar(trial.trial().pouredAt()).pour()
+            : unitS == HOUR_S ? "hours since the pour" : "days since the pour",
         leftTicks(),
         rightTicks(),
         timeTicks(),
-        band(),
+        trial.weighed().takenIn() == 0 ? "" : band(trial.dryingAtThePour().curve()),
+        band(trial.drying().curve()),
         List.of(
             line("thin", CurvePoint::thinEdge),
             line("thick", CurvePoint::thickSpot),
             line("nominal", point -> point.nominal().middle())),
         marks(),
         lanes(),
-        List.of());
+        nowS.isPresent()
+            ? List.of(new CurveFigure.Upright(time.place(nowS.getAsDouble() / unitS), "now"))
+            : List.of());
   }
 
   /** The axis ends a little past the last finite milestone or weighing, or with the curve. */
@@ -115,15 +135,15 @@ final class DryingFigure {
 
   private Line line(String kind, ToDoubleFunction<CurvePoint> moisture) {
     List<double[]> points = new ArrayList<>();
-    for (CurvePoint point : drawn()) {
+    for (CurvePoint point : drawn(trial.drying().curve())) {
       points.add(new double[] {point.timeS() / unitS, percent(moisture.applyAsDouble(point))});
     }
     return new Line(kind, CurveFigure.corners(time, water, points));
   }
 
-  private String band() {
+  private String band(List<CurvePoint> curve) {
     List<double[]> corners = new ArrayList<>();
-    List<CurvePoint> drawn = drawn();
+    List<CurvePoint> drawn = drawn(curve);
     for (CurvePoint point : drawn) {
       corners.add(new double[] {point.timeS() / unitS, percent(point.nominal().high())});
     }
@@ -134,10 +154,8 @@ final class DryingFigure {
     return CurveFigure.corners(time, water, corners);
   }
 
-  private List<CurvePoint> drawn() {
-    return trial.drying().curve().stream()
-        .filter(point -> point.timeS() / unitS <= time.to())
-        .toList();
+  private List<CurvePoint> drawn(List<CurvePoint> curve) {
+    return curve.stream().filter(point -> point.timeS() / unitS <= time.to()).toList();
   }
 
   private List<TickMark> leftTicks() {
@@ -160,18 +178,21 @@ final class DryingFigure {
 
   private List<TickMark> timeTicks() {
     PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
-    List<RoundTicks.Tick> ticks = RoundTicks.linear(0, time.to(), 9);
-    double stepS = (ticks.get(1).value() - ticks.get(0).value()) * unitS;
+    List<PourCalendar.ClockTick> clock = calendar.clockTicks(time.to() * unitS, MOST_TICKS);
     List<TickMark> marks = new ArrayList<>();
-    for (int i = 0; i < ticks.size(); i++) {
-      double timeS = ticks.get(i).value() * unitS;
-      boolean wholeDays = timeS % DAY_S == 0;
-      marks.add(
-          new TickMark(
-              time.place(ticks.get(i).value()),
-              ticks.get(i).label(),
-              wholeDays ? calendar.tick(timeS, stepS) : "",
-              i % 2 == 1));
+    if (!clock.isEmpty()) {
+      for (PourCalendar.ClockTick tick : clock) {
+        marks.add(
+            new TickMark(
+                time.place(tick.afterPourS() / unitS),
+                tick.label(),
+                tick.under(),
+                marks.size() % 2 == 1));
+      }
+      return marks;
+    }
+    for (RoundTicks.Tick tick : RoundTicks.linear(0, time.to(), MOST_TICKS)) {
+      marks.add(new TickMark(time.place(tick.value()), tick.label(), "", marks.size() % 2 == 1));
     }
     return marks;
   }

@@ -81,6 +81,29 @@ record Happened(
   }
 
   /**
+   * What the last weighing said.
+   *
+   * @param forecast the trial
+   * @return a sentence; empty where nothing was weighed
+   */
+  static String lastWeighed(TrialForecast forecast) {
+    List<Weighed> weighings = of(forecast).weighings();
+    if (weighings.isEmpty()) {
+      return "";
+    }
+    Weighed last = weighings.get(weighings.size() - 1);
+    return "Last weighed "
+        + last.when()
+        + ": "
+        + last.grams()
+        + " of film, "
+        + last.verdict()
+        + " at the pour ("
+        + last.expected()
+        + ").";
+  }
+
+  /**
    * Whether anything was noted at all.
    *
    * @return false for a recipe nobody has tried yet

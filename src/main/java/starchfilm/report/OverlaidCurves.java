@@ -225,6 +225,7 @@ final class OverlaidCurves {
         List.of(),
         ticks(),
         "",
+        "",
         lines,
         List.of(),
         lanes,

@@ -55,6 +55,16 @@ public final class TrialSheet {
   }
 
   /**
+   * What the last weighing of a plate said.
+   *
+   * @param forecast the trial
+   * @return a sentence; empty where nothing was weighed
+   */
+  public static String lastWeighed(TrialForecast forecast) {
+    return Happened.lastWeighed(forecast);
+  }
+
+  /**
    * How a trial's paste is poured.
    *
    * @param forecast the trial

@@ -61,7 +61,15 @@ public record Standing(
     plates = List.copyOf(plates);
   }
 
-  static Standing of(TrialForecast forecast, List<Integer> plates, LocalDateTime now) {
+  /**
+   * A plate at a moment.
+   *
+   * @param forecast its trial as the plate shows it, poured at a known time
+   * @param plates the numbers of the plates that are alike
+   * @param now the moment by the clock on the wall, not before the pour
+   * @return how it stands
+   */
+  public static Standing of(TrialForecast forecast, List<Integer> plates, LocalDateTime now) {
     Trial trial = forecast.trial();
     double nowS = Duration.between(trial.pouredAt().orElseThrow(), now).toSeconds();
     OptionalDouble empty =

@@ -3,6 +3,7 @@ package starchfilm.web;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import starchfilm.casting.trial.ObservedFault;
@@ -54,10 +55,21 @@ final class NoteForm {
                 Note.Weighed weighed =
                     words.weighed(
                         required("mass", "what the scale showed"), at(), isTicked("alone"));
+                Note.Weighed ofPlate = weighed.ofPlate(plate());
                 return optional("same")
-                    .map(same -> weighed.onSamePlate(same.equals("yes")))
-                    .orElse(weighed);
+                    .map(same -> ofPlate.onSamePlate(same.equals("yes")))
+                    .orElse(ofPlate);
               });
+      // Whoever types why and presses Enter means it.
+      case "off" -> named("off the plate", () -> words.ended(allOr(), at(), optional("words")));
+      case "given-up" ->
+          named(
+              "given up",
+              () ->
+                  words.ended(
+                      allOr(),
+                      at(),
+                      Optional.of(required("words", "why, such as the cat, spilt or mould"))));
       case "thickness" ->
           named("dry thickness", () -> NoteWords.thickness(required("um", "micrometres")));
       case "pulled" -> pulled();
@@ -73,6 +85,19 @@ final class NoteForm {
           named("remark", () -> new Note.Remarked(required("words", "a text of your own")));
       default -> throw HttpError.malformed("This form notes nothing that is known here.");
     };
+  }
+
+  /** The plate that is meant; the first of a pour needs no number. */
+  private OptionalInt plate() {
+    int number = optional("plate").map(NoteWords::plate).orElse(1);
+    return number == 1 ? OptionalInt.empty() : OptionalInt.of(number);
+  }
+
+  /** The plate that is named; all of them where none is. */
+  private OptionalInt allOr() {
+    return optional("plate")
+        .map(typed -> OptionalInt.of(NoteWords.plate(typed)))
+        .orElseGet(OptionalInt::empty);
   }
 
   private Note poured() {

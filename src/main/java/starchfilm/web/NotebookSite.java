@@ -61,6 +61,7 @@ public final class NotebookSite implements AutoCloseable {
             new OwnSaves());
     Routes.Table table = Routes.table();
     new TrialsPage(desk).addTo(table);
+    new TodayPage(desk).addTo(table);
     new TrialPage(desk).addTo(table);
     new FieldsPage(desk).addTo(table);
     new TextPage(desk).addTo(table);

@@ -38,6 +38,7 @@ record PageContext(
     OwnSaves ownSaves) {
   private static final List<Place> PLACES =
       List.of(
+          new Place("today", "/today", "", "Today"),
           new Place("jar", "/jar", "The ", "jar"),
           new Place("plan", "/plan", "The ", "plan"),
           new Place("plates", "/plates", "The ", "plates"),

@@ -6,27 +6,35 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.trial.Stage;
-import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
-import starchfilm.report.PlateNow;
 import starchfilm.report.TrialForecasts;
+import starchfilm.report.today.PlateCard;
+import starchfilm.today.Standing;
+import starchfilm.today.Today;
+import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 import starchfilm.web.work.Work;
 
-/** <em>The plates</em>: what is drying now, how far it is, when it is due; weigh it in two taps. */
+/**
+ * <em>The plates</em>: what is drying now, in the order of the trials, so that noting moves
+ * nothing; a number and the Enter key a plate.
+ */
 final class PlatesPage {
   private static final String PAGE = "/plates";
   private static final String DUE = "/plates/due";
   private static final String FILE = "file";
+  private static final String PLATE = "plate";
   private static final long AT_ONCE_MS = 600;
   private static final long PATIENCE_MS = 30_000;
+
+  /** So many plates of one pour have a field each; of more, the number is typed. */
+  private static final int MOST_FIELDS = 12;
 
   private final PageContext desk;
   private final NoteDesk notes;
@@ -37,35 +45,60 @@ final class PlatesPage {
   }
 
   /**
-   * One plate on the page.
+   * Plates of one pour that nobody told apart.
    *
    * @param row the trial
+   * @param place its place on the page
+   * @param plates which of the pour; empty where there is but one
+   * @param single true where the pour was one plate
+   * @param first the number of the first of them; empty where it is one of one
    * @param dueAddress where the part with its forecast is
    * @param state done, pending or none
    * @param now how it stands; null unless done
    * @param failure why there is no forecast; may be empty
    * @param said what was just noted of it
-   * @param typed the weight typed where it could not be noted; may be empty
-   * @param refused why it could not be noted
+   * @param entries a field a plate
    */
   record Card(
       TrialRow row,
+      String place,
+      String plates,
+      boolean single,
+      String first,
       String dueAddress,
       String state,
-      @Nullable PlateNow now,
+      @Nullable PlateCard now,
       String failure,
       FlashMessages.Said said,
+      List<Entry> entries) {}
+
+  /**
+   * The field for one plate's weight.
+   *
+   * @param plate its number
+   * @param label what the field is called
+   * @param id its name on the page
+   * @param typed the weight typed where it could not be noted; may be empty
+   * @param refused why it could not be noted
+   * @param focus true for the field after the one noted last
+   * @param asksNumber true where the number of the plate is typed, too
+   */
+  record Entry(
+      int plate,
+      String label,
+      String id,
       String typed,
-      NoteDesk.Refused refused) {
-    /** Its place on the page. */
-    public String place() {
-      return TrialRow.place(row.file());
-    }
-  }
+      NoteDesk.Refused refused,
+      boolean focus,
+      boolean asksNumber) {}
 
   /** What was typed for one plate and could not be noted. */
-  private record Retry(String file, String typed, NoteDesk.Refused refused) {
-    static final Retry NONE = new Retry("", "", NoteDesk.Refused.NOTHING);
+  private record Retry(String file, int plate, String typed, NoteDesk.Refused refused) {
+    static final Retry NONE = new Retry("", 0, "", NoteDesk.Refused.NOTHING);
+
+    boolean isOf(String name, int number) {
+      return file.equals(name) && plate == number;
+    }
   }
 
   void addTo(Routes.Table table) {
@@ -76,22 +109,27 @@ final class PlatesPage {
         .send("/plates/weigh", this::weigh);
   }
 
+  /** Where a plate is on the page. */
+  static String place(String file, int plate) {
+    return TrialRow.place(file) + (plate == 1 ? "" : "-" + plate);
+  }
+
   private Response shown(Request request, Retry retry, long patienceMs) {
     Notebook notebook = desk.folder().read();
     LocalDateTime now = desk.now();
-    List<Trial> drying =
-        notebook.trials().stream().filter(t -> Stage.of(t, now) == Stage.DRYING).toList();
+    List<Today.Alike> drying = Today.alike(notebook.trials(), now);
     List<TrialRow> planned =
         notebook.trials().stream()
             .filter(t -> Stage.of(t, now) == Stage.PLANNED)
             .map(t -> TrialRow.of(t, desk.folder(), now, request.locale()))
             .toList();
-    drying.forEach(desk.bench()::on);
+    drying.forEach(plates -> desk.bench().on(plates.as()));
     long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(patienceMs);
     List<Card> cards = new ArrayList<>();
-    for (Trial trial : drying) {
+    Focus focus = new Focus(request.query());
+    for (Today.Alike plates : drying) {
       long leftMs = Math.max(0, TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime()));
-      cards.add(card(trial, request, leftMs, retry));
+      cards.add(card(plates, request, leftMs, retry, focus));
     }
     Map<String, Object> values = new HashMap<>();
     values.put("cards", cards);
@@ -104,55 +142,125 @@ final class PlatesPage {
         retry.equals(Retry.NONE) ? 200 : 422, desk.html("plates", "plates", values));
   }
 
-  private Card card(Trial trial, Request request, long patienceMs, Retry retry) {
-    TrialRow row = TrialRow.of(trial, desk.folder(), desk.now(), request.locale());
+  /** Finds the field after the one that was noted last. */
+  private static final class Focus {
+    private final String file;
+    private final String plate;
+    private boolean next;
+
+    Focus(Fields query) {
+      file = query.text(FILE);
+      plate = query.text(PLATE);
+    }
+
+    boolean isNoted(String name, int number) {
+      return file.equals(name) && plate.equals(String.valueOf(number));
+    }
+
+    boolean isNext(String name, int number) {
+      boolean here = next;
+      next = isNoted(name, number);
+      return here;
+    }
+  }
+
+  private Card card(
+      Today.Alike plates, Request request, long patienceMs, Retry retry, Focus focus) {
+    TrialRow row = TrialRow.of(plates.as(), desk.folder(), desk.now(), request.locale());
     FlashMessages.Said said = desk.said().in(request.query());
-    FlashMessages.Said here = said.isAbout(row.file()) ? said : FlashMessages.Said.NOTHING;
-    Retry mine = retry.file().equals(row.file()) ? retry : Retry.NONE;
+    boolean here =
+        said.isAbout(row.file())
+            && plates.numbers().stream().anyMatch(plate -> focus.isNoted(row.file(), plate));
+    List<Entry> entries = entries(plates, row.file(), retry, focus);
     String state = "pending";
-    PlateNow now = null;
+    PlateCard now = null;
     String failure = "";
-    Work<TrialForecasts> work = desk.bench().on(trial);
+    Work<TrialForecasts> work = desk.bench().on(plates.as());
     if (work.endsWithin(patienceMs) && !work.isCancelled()) {
       TrialForecasts forecasts = work.result();
       boolean done = !forecasts.done().isEmpty();
       state = done ? "done" : "none";
-      now = done ? PlateNow.of(forecasts.forecasts().get(0), desk.now()) : null;
+      now =
+          done
+              ? PlateCard.of(
+                  Standing.of(forecasts.forecasts().get(0), plates.numbers(), desk.now()))
+              : null;
       failure = String.join(" ", forecasts.failures());
     }
+    int first = plates.numbers().get(0);
     return new Card(
         row,
-        NotebookFolder.address(DUE, row.file()),
+        place(row.file(), first),
+        plates.as().plates() == 1 ? "" : numbers(plates),
+        plates.as().plates() == 1,
+        plates.numbers().size() == 1 ? String.valueOf(first) : "",
+        NotebookFolder.address(DUE, row.file()) + "&" + PLATE + "=" + first,
         state,
         now,
         failure,
-        here,
-        mine.typed(),
-        mine.refused());
+        here ? said : FlashMessages.Said.NOTHING,
+        entries);
+  }
+
+  private static String numbers(Today.Alike plates) {
+    List<Integer> numbers = plates.numbers();
+    return numbers.size() == 1
+        ? "plate " + numbers.get(0)
+        : numbers.size() == plates.as().plates()
+            ? numbers.size() + " plates"
+            : "plates " + String.join(", ", numbers.stream().map(String::valueOf).toList());
+  }
+
+  private static List<Entry> entries(Today.Alike plates, String file, Retry retry, Focus focus) {
+    boolean one = plates.as().plates() == 1;
+    boolean many = plates.numbers().size() > MOST_FIELDS;
+    List<Entry> entries = new ArrayList<>();
+    for (int plate : many ? plates.numbers().subList(0, 1) : plates.numbers()) {
+      boolean again = many ? retry.file().equals(file) : retry.isOf(file, plate);
+      boolean next = focus.isNext(file, plate);
+      entries.add(
+          new Entry(
+              plate,
+              one || many ? "With its plate it weighs, g" : "Plate " + plate + " weighs, g",
+              "mass-" + place(file, plate),
+              again ? retry.typed() : "",
+              again ? retry.refused() : NoteDesk.Refused.NOTHING,
+              again || next,
+              many));
+    }
+    return entries;
   }
 
   /** The part of a card that waits for its forecast. */
   private Response due(Request request) {
     Path file = desk.folder().trialFile(request.query().text(FILE));
-    Optional<Trial> trial =
-        desk.folder().read(List.of(file)).trials().stream()
-            .filter(t -> Stage.of(t, desk.now()) == Stage.DRYING)
-            .findFirst();
-    Trial drying =
-        trial.orElseThrow(() -> new HttpError(422, "This plate is not drying any more."));
+    int plate = number(request.query().text(PLATE));
+    Today.Alike drying =
+        Today.alike(desk.folder().read(List.of(file)).trials(), desk.now()).stream()
+            .filter(plates -> plates.numbers().contains(plate))
+            .findFirst()
+            .orElseThrow(() -> new HttpError(422, "This plate is not drying any more."));
     return desk.part(
-        "plates", "due", Map.of("card", card(drying, request, PATIENCE_MS, Retry.NONE)));
+        "plates",
+        "due",
+        Map.of("card", card(drying, request, PATIENCE_MS, Retry.NONE, new Focus(Fields.NONE))));
+  }
+
+  private static int number(String typed) {
+    return typed.matches("[0-9]{1,4}") ? Integer.parseInt(typed) : 1;
   }
 
   private Response weigh(Request request) {
-    String name = request.posted().text(FILE);
+    Fields form = request.posted();
+    String name = form.text(FILE);
+    int plate = number(form.text(PLATE));
     Path file = desk.folder().trialFile(name);
-    NoteDesk.Outcome outcome = notes.write(file, request.posted());
+    NoteDesk.Outcome outcome = notes.write(file, form);
     return outcome instanceof NoteDesk.Noted noted
-        ? notes.backTo(PAGE + "#" + TrialRow.place(name), file, noted)
+        ? notes.backTo(NotebookFolder.address(PAGE, name) + "&" + PLATE + "=" + plate, file, noted)
         : shown(
             request,
-            new Retry(name, request.posted().text("mass"), (NoteDesk.Refused) outcome),
+            new Retry(name, plate, form.text("mass"), (NoteDesk.Refused) outcome),
             AT_ONCE_MS);
   }
 }

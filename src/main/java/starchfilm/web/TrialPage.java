@@ -79,6 +79,7 @@ final class TrialPage {
     }
     Trial trial = notebook.trials().get(0);
     values.put("row", TrialRow.of(trial, desk.folder(), desk.now(), request.locale()));
+    values.put("plates", trial.plates());
     values.put("stage", Stage.of(trial, desk.now()).name());
     values.put("changes", NewTrial.changes());
     values.put("photos", photoNumbers(trial));

@@ -1,12 +1,10 @@
 package starchfilm.web;
 
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import starchfilm.casting.trial.Stage;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
@@ -34,12 +32,9 @@ final class TrialsPage {
         .send("/trial/cooked", this::cooked);
   }
 
-  /** Whoever has a plate drying wants to see it first. */
+  /** Whoever has trials wants to know what needs doing. */
   private Response first(Request request) {
-    LocalDateTime now = desk.now();
-    boolean drying =
-        desk.folder().read().trials().stream().anyMatch(t -> Stage.of(t, now) == Stage.DRYING);
-    return Response.seeOther(drying ? "/plates" : "/trials");
+    return Response.seeOther(desk.folder().read().trials().isEmpty() ? "/trials" : "/today");
   }
 
   /** A trial begun by typing what was cooked; a line that cannot be meant stays on the page. */

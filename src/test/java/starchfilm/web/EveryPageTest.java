@@ -21,6 +21,7 @@ class EveryPageTest {
   /** The pages; each is asked for as it stands here. */
   enum Page {
     NOTEBOOK("/trials"),
+    TODAY("/today/all"),
     PLATES("/plates/all"),
     TRIAL_PLANNED("/trial/forecast?file=planned.json"),
     TRIAL_DRYING("/trial/forecast?file=" + DryingTrial.FILE),

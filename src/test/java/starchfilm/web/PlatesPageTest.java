@@ -19,10 +19,10 @@ class PlatesPageTest {
     assertThat(answer.body())
         .contains("On the shelf")
         .contains("drying for 26 hours")
-        .contains("% of its water should be gone")
+        .contains("% of its water is left")
         .contains("peelable")
         .doesNotContain("Thick tray");
-    assertThat(site.get("/").headers().firstValue("Location")).hasValue("/plates");
+    assertThat(site.get("/").headers().firstValue("Location")).hasValue("/today");
   }
 
   @Test
@@ -31,7 +31,8 @@ class PlatesPageTest {
     HttpResponse<String> answer =
         site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "690.5");
 
-    assertThat(answer.headers().firstValue("Location").orElse("")).startsWith("/plates?said=");
+    assertThat(answer.headers().firstValue("Location").orElse(""))
+        .startsWith("/plates?file=drying.json&plate=1&said=");
     assertThat(Files.readString(file)).contains("690.5");
     assertThat(site.get("/plates/all").body()).contains("Last weighed");
   }
@@ -44,7 +45,7 @@ class PlatesPageTest {
     assertThat(answer.statusCode()).isEqualTo(422);
     assertThat(answer.body())
         .contains("value=\"12 mm\"")
-        .contains("id=\"why-0\"")
+        .contains("id=\"why-mass-trial-drying-json\"")
         .contains("weight: &quot;12 mm&quot; given, allowed a number in g");
   }
 

@@ -3,6 +3,7 @@ package starchfilm.files.saving;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.ObservedFault;
 
@@ -29,10 +30,31 @@ public sealed interface Note {
    * @param withPlate whether the plate was on the scale, if it is to be said
    * @param samePlate whether it was the plate weighed before; to be said where the film gained more
    *     than a drying film can
+   * @param plate the plate's number, where the pour has several; else the first
    */
   record Weighed(
-      String at, BigDecimal massG, Optional<Boolean> withPlate, Optional<Boolean> samePlate)
+      String at,
+      BigDecimal massG,
+      Optional<Boolean> withPlate,
+      Optional<Boolean> samePlate,
+      OptionalInt plate)
       implements Note {
+    /** A weighing of the first plate. */
+    public Weighed(
+        String at, BigDecimal massG, Optional<Boolean> withPlate, Optional<Boolean> samePlate) {
+      this(at, massG, withPlate, samePlate, OptionalInt.empty());
+    }
+
+    /**
+     * The same weighing, of another plate of the pour.
+     *
+     * @param number the plate's number; empty for the first
+     * @return the note
+     */
+    public Weighed ofPlate(OptionalInt number) {
+      return new Weighed(at, massG, withPlate, samePlate, number);
+    }
+
     /**
      * The same weighing, with the plate told.
      *
@@ -40,7 +62,38 @@ public sealed interface Note {
      * @return the note
      */
     public Weighed onSamePlate(boolean same) {
-      return new Weighed(at, massG, withPlate, Optional.of(same));
+      return new Weighed(at, massG, withPlate, Optional.of(same), plate);
+    }
+  }
+
+  /**
+   * An empty plate that weighs other than the rest.
+   *
+   * @param plate the plate's number
+   * @param tareG its mass (g)
+   */
+  record Tared(int plate, BigDecimal tareG) implements Note {}
+
+  /**
+   * A plate is done.
+   *
+   * @param plate the plate's number; empty for all plates of the pour
+   * @param at when, as {@code off_at} keeps it
+   * @param givenUp why it was given up; empty where its film came off
+   */
+  record Ended(OptionalInt plate, String at, Optional<String> givenUp) implements Note {}
+
+  /**
+   * What was really weighed out of something that goes into the pot.
+   *
+   * @param what what it is, such as {@code potato starch}
+   * @param field the field its mass stands in, from the outside in
+   * @param massG its mass (g)
+   */
+  record WeighedOut(String what, List<String> field, BigDecimal massG) implements Note {
+    /** Copies the list. */
+    public WeighedOut {
+      field = List.copyOf(field);
     }
   }
 

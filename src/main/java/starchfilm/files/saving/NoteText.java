@@ -58,6 +58,15 @@ final class NoteText {
     if (note instanceof Note.Confirmed confirmed) {
       return ConfirmedWeighing.in(text, confirmed.at());
     }
+    if (note instanceof Note.Tared tared) {
+      return TextEdit.append(text, "plates", entry(tared));
+    }
+    if (note instanceof Note.Ended ended) {
+      return TextEdit.append(text, "plates", entry(ended));
+    }
+    if (note instanceof Note.WeighedOut out) {
+      return TextEdit.set(text, out.field(), DecimalNode.valueOf(out.massG()));
+    }
     if (note instanceof Note.Pulled pulled) {
       return TextEdit.append(text, "pulls", entry(pulled));
     }
@@ -84,6 +93,21 @@ final class NoteText {
     entry.put("at", weighed.at()).set("mass_g", DecimalNode.valueOf(weighed.massG()));
     weighed.withPlate().ifPresent(with -> entry.put("with_plate", with));
     weighed.samePlate().ifPresent(same -> entry.put("same_plate", same));
+    weighed.plate().ifPresent(plate -> entry.put("plate", plate));
+    return entry;
+  }
+
+  private static ObjectNode entry(Note.Tared tared) {
+    ObjectNode entry = JSON.objectNode();
+    entry.put("plate", tared.plate()).set("tare_g", DecimalNode.valueOf(tared.tareG()));
+    return entry;
+  }
+
+  private static ObjectNode entry(Note.Ended ended) {
+    ObjectNode entry = JSON.objectNode();
+    ended.plate().ifPresent(plate -> entry.put("plate", plate));
+    entry.put("off_at", ended.at());
+    ended.givenUp().ifPresent(why -> entry.put("given_up", why));
     return entry;
   }
 

@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.files.amount.MistypedException;
@@ -88,6 +89,32 @@ public final class NoteWords {
         TypedAmount.number("g", typed.substring(equals + 1)),
         withoutPlate ? Optional.of(false) : Optional.empty(),
         Optional.empty());
+  }
+
+  /**
+   * A plate that is done.
+   *
+   * @param plate its number; empty for all plates of the pour
+   * @param at when
+   * @param givenUp why it was given up; empty where its film came off
+   * @return the note
+   */
+  public Note ended(OptionalInt plate, String at, Optional<String> givenUp) {
+    return new Note.Ended(plate, when(at), givenUp.map(String::strip));
+  }
+
+  /**
+   * The number of a plate.
+   *
+   * @param typed such as {@code 2}
+   * @return the number
+   */
+  public static int plate(String typed) {
+    if (!typed.strip().matches("[1-9][0-9]{0,3}")) {
+      throw new MistypedException(
+          typed, "the number of a plate, such as 2", "count the plates of the pour from 1");
+    }
+    return Integer.parseInt(typed.strip());
   }
 
   /**

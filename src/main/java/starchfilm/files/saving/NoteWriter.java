@@ -139,14 +139,19 @@ public final class NoteWriter {
     Note same = new Note.Several(notes).onSamePlate(true);
     Optional<Trial> asked =
         new TrialReader().read(NoteText.with(text, same), file, new Findings(shown));
-    List<Weighing> weighings = asked.map(trial -> trial.seen().weighings()).orElse(List.of());
-    for (int i = 1; i < weighings.size(); i++) {
-      Weighing before = weighings.get(i - 1);
-      Weighing next = weighings.get(i);
-      boolean fresh =
-          !was.seen().weighings().contains(before) || !was.seen().weighings().contains(next);
-      if (fresh && PlateDoubt.isDoubtful(before, next)) {
-        throw new PlateDoubtException(shown, PlateDoubt.told(before, next));
+    if (asked.isEmpty()) {
+      return;
+    }
+    for (int plate = 1; plate <= asked.get().plates(); plate++) {
+      List<Weighing> earlier = was.ofPlate(plate).seen().weighings();
+      List<Weighing> weighings = asked.get().ofPlate(plate).seen().weighings();
+      for (int i = 1; i < weighings.size(); i++) {
+        Weighing before = weighings.get(i - 1);
+        Weighing next = weighings.get(i);
+        boolean fresh = !earlier.contains(before) || !earlier.contains(next);
+        if (fresh && PlateDoubt.isDoubtful(before, next)) {
+          throw new PlateDoubtException(shown, PlateDoubt.told(before, next));
+        }
       }
     }
   }

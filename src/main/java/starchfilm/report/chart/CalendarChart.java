@@ -28,12 +28,10 @@ public record CalendarChart(
    *
    * @param label what it is called
    * @param y where its line is
-   * @param address where it is told of
    * @param ranges from when to when it may be ready
    * @param dots when it is ready most likely
    */
-  public record Row(
-      String label, int y, String address, List<Strip.Range> ranges, List<Strip.Dot> dots) {
+  public record Row(String label, int y, List<Strip.Range> ranges, List<Strip.Dot> dots) {
     /** Copies the lists. */
     public Row {
       ranges = List.copyOf(ranges);

@@ -15,6 +15,8 @@ import java.util.List;
  * @param left ticks of the left axis
  * @param right ticks of the right axis
  * @param bottom ticks of the time axis
+ * @param ghost corners of the band as it was before anything was weighed; empty where that is the
+ *     same
  * @param shade corners of the shaded band
  * @param lines the curves
  * @param marks measured points
@@ -32,6 +34,7 @@ public record CurveFigure(
     List<TickMark> left,
     List<TickMark> right,
     List<TickMark> bottom,
+    String ghost,
     String shade,
     List<Line> lines,
     List<Mark> marks,

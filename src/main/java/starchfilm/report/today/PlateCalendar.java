@@ -8,7 +8,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.CalendarChart;
 import starchfilm.report.chart.Scale;
@@ -48,8 +47,8 @@ final class PlateCalendar {
     this.scale = Scale.linear(0, days * DAY_S, Strip.FIRST_PLACE, Strip.LAST_PLACE);
   }
 
-  static CalendarChart of(Today today, Function<Standing, String> address) {
-    return new PlateCalendar(today).chart(address);
+  static CalendarChart of(Today today) {
+    return new PlateCalendar(today).chart();
   }
 
   private double at(Standing standing, Band band) {
@@ -63,10 +62,10 @@ final class PlateCalendar {
     return Duration.between(from, poured).toSeconds();
   }
 
-  private CalendarChart chart(Function<Standing, String> address) {
+  private CalendarChart chart() {
     List<CalendarChart.Row> rows = new ArrayList<>();
     for (Standing standing : today.standings()) {
-      rows.add(row(standing, CalendarChart.ROW_HEIGHT * rows.size() + LINE_IN_ROW, address));
+      rows.add(row(standing, CalendarChart.ROW_HEIGHT * rows.size() + LINE_IN_ROW));
     }
     return new CalendarChart(
         "Each plate with the time in which it is peelable and dry through; now is one line.",
@@ -76,7 +75,7 @@ final class PlateCalendar {
         rows);
   }
 
-  private CalendarChart.Row row(Standing standing, int y, Function<Standing, String> address) {
+  private CalendarChart.Row row(Standing standing, int y) {
     String who = new PlateWords(standing).who();
     List<Strip.Range> ranges = new ArrayList<>();
     List<Strip.Dot> dots = new ArrayList<>();
@@ -85,14 +84,18 @@ final class PlateCalendar {
     return new CalendarChart.Row(
         who.length() > LONGEST_LABEL ? who.substring(0, LONGEST_LABEL - 1) + "…" : who,
         y,
-        address.apply(standing),
         ranges,
         dots);
   }
 
   private void add(
       String kind, Standing standing, Band band, List<Strip.Range> ranges, List<Strip.Dot> dots) {
-    if (Double.isInfinite(band.low()) || since(standing) + band.high() < 0) {
+    if (Double.isInfinite(band.low())) {
+      return;
+    }
+    if (since(standing) + band.high() < 0) {
+      // Long ago: a mark at the edge.
+      dots.add(new Strip.Dot(kind, scale.place(0) + "%"));
       return;
     }
     ranges.add(

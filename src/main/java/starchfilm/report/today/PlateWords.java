@@ -12,6 +12,7 @@ import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
+import starchfilm.today.Need;
 import starchfilm.today.Standing;
 
 /** What is said of one plate as it stands now: the same words on every page and in the terminal. */
@@ -134,6 +135,9 @@ public final class PlateWords {
 
   /** The hours in which to look. */
   public String look() {
+    if (standing.need() == Need.PEEL || standing.need() == Need.OVERDUE) {
+      return "now";
+    }
     return Double.isInfinite(standing.lookFromS())
         ? "not in this room"
         : calendar.window(standing.lookFromS(), standing.lookUntilS());

@@ -46,15 +46,17 @@ public final class TodayFile {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("what", "plates to look after");
     root.put("now", minute(today.now()));
-    root.put("headline", TodayView.of(today, standing -> "").headline());
+    root.put("headline", TodayView.of(today, TodayView.Addresses.NONE).headline());
     today.standings().stream().map(s -> plate(s, name)).forEach(root.putArray("plates")::add);
     today.planned().forEach(trial -> root.withArray("planned").add(trial.name()));
-    TodayView.of(today, standing -> "").questions().forEach(root.withArray("questions")::add);
+    TodayView.of(today, TodayView.Addresses.NONE)
+        .questions()
+        .forEach(root.withArray("questions")::add);
     return JsonText.of(root);
   }
 
   private static ObjectNode plate(Standing standing, Function<Standing, String> name) {
-    TodayView.Item item = TodayView.Item.of(standing);
+    TodayView.Item item = TodayView.Item.of(standing, TodayView.Addresses.NONE);
     double emptyKg = standing.emptyKg().orElse(0);
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("file", name.apply(standing));

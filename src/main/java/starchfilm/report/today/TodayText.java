@@ -15,7 +15,7 @@ public final class TodayText {
    * @return a line a thought, not yet broken
    */
   public static List<String> of(Today today) {
-    TodayView view = TodayView.of(today, standing -> "");
+    TodayView view = TodayView.of(today, TodayView.Addresses.NONE);
     List<String> lines = new ArrayList<>();
     lines.add(view.moment() + ". " + view.headline());
     for (TodayView.Item item : view.todo()) {

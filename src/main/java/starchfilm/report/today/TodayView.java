@@ -4,7 +4,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
 import starchfilm.report.chart.CalendarChart;
 import starchfilm.report.words.Plural;
@@ -48,33 +47,66 @@ public record TodayView(
    * @param waits true where nothing is to be done yet
    * @param sentence what it needs and why
    * @param words more about it
+   * @param page the address of its trial
+   * @param card the address of the place where it is weighed
    */
   public record Item(
-      Standing standing, String need, boolean waits, String sentence, PlateWords words) {
-    static Item of(Standing standing) {
+      Standing standing,
+      String need,
+      boolean waits,
+      String sentence,
+      PlateWords words,
+      String page,
+      String card) {
+    static Item of(Standing standing, Addresses addresses) {
       PlateWords words = new PlateWords(standing);
       return new Item(
           standing,
           standing.need().name().toLowerCase(Locale.ROOT),
           standing.need() == Need.WAIT,
           words.sentence(),
-          words);
+          words,
+          addresses.page(standing),
+          addresses.card(standing));
     }
+  }
+
+  /** Where plates are told of. */
+  public interface Addresses {
+    /** Nowhere: for a terminal. */
+    Addresses NONE =
+        new Addresses() {
+          @Override
+          public String page(Standing standing) {
+            return "";
+          }
+
+          @Override
+          public String card(Standing standing) {
+            return "";
+          }
+        };
+
+    /** The page of a plate's trial. */
+    String page(Standing standing);
+
+    /** The place where a plate is weighed. */
+    String card(Standing standing);
   }
 
   /**
    * Puts it into words.
    *
    * @param today what to do
-   * @param address where a plate is told of
+   * @param addresses where plates are told of
    * @return the view
    */
-  public static TodayView of(Today today, Function<Standing, String> address) {
+  public static TodayView of(Today today, Addresses addresses) {
     return new TodayView(
         MOMENT.format(today.now()),
         headline(today),
-        today.standings().stream().map(Item::of).toList(),
-        PlateCalendar.of(today, address),
+        today.standings().stream().map(plate -> Item.of(plate, addresses)).toList(),
+        PlateCalendar.of(today),
         today.planned().stream().map(Trial::name).toList(),
         questions(today));
   }

@@ -28,7 +28,9 @@ public final class NoteSentence {
   public static String of(Note note) {
     if (note instanceof Note.Weighed weighed) {
       boolean alone = weighed.withPlate().equals(Optional.of(false));
-      return "weighed "
+      String plate = weighed.plate().isPresent() ? plate(weighed.plate().getAsInt()) + " " : "";
+      return plate
+          + "weighed "
           + weighed.massG()
           + " g"
           + (alone ? ", film alone" : "")
@@ -38,6 +40,18 @@ public final class NoteSentence {
     }
     if (note instanceof Note.Confirmed confirmed) {
       return "weighing of " + confirmed.at() + " confirmed";
+    }
+    if (note instanceof Note.Tared tared) {
+      return plate(tared.plate()) + " weighs " + tared.tareG() + " g empty";
+    }
+    if (note instanceof Note.Ended ended) {
+      return (ended.plate().isPresent() ? plate(ended.plate().getAsInt()) + " " : "")
+          + ended.givenUp().map(why -> "given up, " + why).orElse("off the plate")
+          + ", "
+          + when(ended.at());
+    }
+    if (note instanceof Note.WeighedOut out) {
+      return "weighed out: " + out.massG() + " g " + out.what();
     }
     if (note instanceof Note.Thickness thickness) {
       return "dry thickness " + thickness.um() + " \u00B5m";
@@ -84,6 +98,10 @@ public final class NoteSentence {
     }
     return ((Note.Several) note)
         .notes().stream().map(NoteSentence::of).collect(Collectors.joining("; "));
+  }
+
+  private static String plate(int number) {
+    return "plate " + number;
   }
 
   /** The clock's time as people say it; a time counted from the pour as it was typed. */

@@ -1,10 +1,14 @@
 package starchfilm.report.words;
 
 import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import starchfilm.numerics.evidence.Band;
@@ -23,16 +27,19 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
       DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
   private static final DateTimeFormatter FULL =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
-  private static final DateTimeFormatter DAY_AND_MONTH =
-      DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter WEEKDAY_AND_DAY =
+      DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
   private static final DateTimeFormatter WEEKDAY =
       DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
 
   /** Longer after the pour than this, the part of the day says more than is known (s). */
   private static final double PART_OF_DAY_UP_TO_S = 3 * DAY_S;
 
-  /** Ticks further apart are labelled with dates (s). */
-  private static final double WEEKDAYS_UP_TO_S = 2 * DAY_S;
+  /** Steps of a time axis (h). */
+  private static final int[] STEPS_H = {1, 2, 3, 6, 12, 24, 48, 120, 240, 480, 1200};
+
+  private static final int HOURS_OF_DAY = 24;
 
   /** The end of the calendar: a longer time is told as a number of days (s). */
   private static final double DATES_UP_TO_S = 400 * DAY_S;
@@ -163,15 +170,49 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   }
 
   /**
-   * The label under a tick of a time axis.
+   * A tick of a time axis that shows the clock.
    *
-   * @param afterPourS time since the pour (s)
-   * @param stepS from tick to tick (s): where a week holds few ticks, dates say more than weekdays
-   * @return such as {@code Thu} or {@code 16 Apr}; empty where the pour is not dated
+   * @param afterPourS where (s since the pour)
+   * @param label the hour, or the day where the ticks are days
+   * @param under the day below the first hour of it; the month below its first day; may be empty
    */
-  public String tick(double afterPourS, double stepS) {
-    DateTimeFormatter format = stepS > WEEKDAYS_UP_TO_S ? DAY_AND_MONTH : WEEKDAY;
-    return pouredAt.map(pour -> format.format(at(afterPourS))).orElse("");
+  public record ClockTick(double afterPourS, String label, String under) {}
+
+  /**
+   * Ticks at full hours or midnights.
+   *
+   * @param untilS the end of the axis (s since the pour)
+   * @param atMost how many ticks there is room for
+   * @return the ticks, the finest that leave room; none where the pour is not dated or the axis is
+   *     longer than the calendar
+   */
+  public List<ClockTick> clockTicks(double untilS, int atMost) {
+    if (pouredAt.isEmpty() || untilS > DATES_UP_TO_S) {
+      return List.of();
+    }
+    int stepH = STEPS_H[STEPS_H.length - 1];
+    for (int i = STEPS_H.length - 1; i >= 0 && untilS / (STEPS_H[i] * HOUR_S) <= atMost; i--) {
+      stepH = STEPS_H[i];
+    }
+    LocalDateTime midnight = pouredAt.get().toLocalDate().atStartOfDay();
+    List<ClockTick> ticks = new ArrayList<>();
+    String under = "";
+    for (LocalDateTime at = midnight; ; at = at.plusHours(stepH)) {
+      double afterS = Duration.between(pouredAt.get(), at).toSeconds();
+      if (afterS > untilS) {
+        return ticks;
+      }
+      boolean byDay = stepH >= HOURS_OF_DAY;
+      String around = (byDay ? MONTH : WEEKDAY_AND_DAY).format(at);
+      if (afterS >= 0) {
+        ticks.add(
+            new ClockTick(
+                afterS,
+                byDay ? WEEKDAY_AND_DAY.format(at) : at.getHour() + ":00",
+                around.equals(under) ? "" : around));
+        under = around;
+      }
+    }
   }
 
   private LocalDateTime at(double afterPourS) {

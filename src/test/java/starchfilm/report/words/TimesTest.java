@@ -72,12 +72,16 @@ class TimesTest {
   @Test
   void undatedPoursCountDays() {
     assertThat(UNDATED.moment(3.4 * DAY)).isEqualTo("day 3.4");
-    assertThat(UNDATED.tick(DAY, DAY)).isEmpty();
+    assertThat(UNDATED.clockTicks(DAY, 9)).isEmpty();
   }
 
   @Test
   void ticksNameWeekdaysUntilTheyLieFarApart() {
-    assertThat(dated.tick(2 * DAY, DAY)).isEqualTo("Wed");
-    assertThat(dated.tick(20 * DAY, 10 * DAY)).isEqualTo("17 Jan");
+    assertThat(dated.clockTicks(DAY, 9))
+        .extracting(PourCalendar.ClockTick::label)
+        .contains("0:00", "12:00");
+    assertThat(dated.clockTicks(20 * DAY, 9))
+        .extracting(PourCalendar.ClockTick::label)
+        .allMatch(label -> label.matches("[A-Z][a-z]{2} [0-9]+"));
   }
 }

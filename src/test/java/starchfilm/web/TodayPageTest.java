@@ -1,0 +1,72 @@
+package starchfilm.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import starchfilm.web.Served.Content;
+
+class TodayPageTest {
+  @Test
+  void isTheFirstPageOnceThereAreTrials(
+      @Served({Content.GARDEN, Content.DRYING}) RunningSite site) {
+    assertThat(site.get("/").headers().firstValue("Location")).hasValue("/today");
+    assertThat(site.get("/today/all").body())
+        .contains("Monday 20 April 2026, 12:00")
+        .contains("Weigh On the shelf now")
+        .contains("class=\"now\"");
+  }
+
+  @Test
+  void opensTheTrialsWhereThereAreNone(@Served RunningSite site) {
+    assertThat(site.get("/").headers().firstValue("Location")).hasValue("/trials");
+    assertThat(site.get("/today").body()).contains("No plate is drying.");
+  }
+
+  @Test
+  void weighsPlatesOfOnePourEachByItself(@Served(Content.DRYING) RunningSite site)
+      throws IOException {
+    Path file = site.folder().resolve(DryingTrial.FILE);
+    Files.writeString(
+        file, Files.readString(file).replace("\"poured_g\"", "\"plates\": 2, \"poured_g\""));
+    assertThat(site.get("/plates/all").body())
+        .contains("Plate 1 weighs, g")
+        .contains("Plate 2 weighs, g");
+
+    String back =
+        site.post(
+                "/plates/weigh",
+                "file",
+                DryingTrial.FILE,
+                "kind",
+                "weighed",
+                "mass",
+                "691",
+                "plate",
+                "2")
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
+
+    assertThat(Files.readString(file)).containsPattern("\"plate\" *: *2");
+    assertThat(site.getMade(back).body()).contains("Noted: plate 2 weighed 691 g");
+    assertThat(site.get("/today/all").body())
+        .contains("On the shelf, plate 1")
+        .contains("On the shelf, plate 2");
+  }
+
+  @Test
+  void putsTheCursorIntoTheNextField(@Served(Content.DRYING) RunningSite site) throws IOException {
+    Files.writeString(site.folder().resolve("second.json"), DryingTrial.textNamed("Second"));
+    String back =
+        site.post("/plates/weigh", "file", DryingTrial.FILE, "kind", "weighed", "mass", "691")
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
+
+    assertThat(site.getMade(back).body())
+        .containsPattern("id=\"mass-trial-second-json\"[^>]*autofocus");
+  }
+}
