@@ -3,12 +3,16 @@ package starchfilm.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
+import starchfilm.change.Change;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
 
@@ -30,6 +34,90 @@ class NextTrialSearchTest {
     FaultContext blend = context(Garden.trial(4));
 
     assertThat(NextTrialSearch.newTrouble(blend, poured(blend, 0.8))).isZero();
+  }
+
+  /**
+   * Trouble that was not there before weighs twice, from 0.3 on (judged): more glycerol makes the
+   * film tacky, trouble 0.6 where it is 0.85^0.4 of the tacky level of 42.5 g.
+   */
+  @Test
+  void newTroubleWeighsTwiceAndALittleOfItNothing() {
+    FaultContext plain = Seen.on(Castings.USUAL);
+    FaultContext tacky = withGlycerol(plain, 0.425 * Math.pow(0.85, 1 - 0.6));
+    FaultContext nearlyTacky = withGlycerol(plain, 0.425 * Math.pow(0.85, 1 - 0.25));
+
+    assertThat(NextTrialSearch.newTrouble(plain, tacky) - wait(plain, tacky))
+        .isCloseTo(2 * (0.6 - 0.3), within(1e-9));
+    assertThat(NextTrialSearch.newTrouble(plain, nearlyTacky))
+        .isCloseTo(wait(plain, nearlyTacky), within(1e-9));
+    assertThat(NextTrialSearch.newTrouble(tacky, tacky)).as("no new one").isZero();
+  }
+
+  private static FaultContext withGlycerol(FaultContext before, double perStarch) {
+    return before.with(before.outlook().of(Setting.GLYCEROL.set(before.setup(), perStarch)));
+  }
+
+  private static double wait(FaultContext before, FaultContext after) {
+    return 0.2 * Math.max(0, Math.log(dryS(after) / dryS(before)));
+  }
+
+  @Test
+  void nothingIsChangedForTroubleThatIsTolerable() {
+    assertThat(against(3, 0.14)).isEmpty();
+  }
+
+  @Test
+  void theMildestStepThatDoesItIsTaken() {
+    assertThat(against(3, 0.2))
+        .hasValueSatisfying(
+            found -> assertThat(found.steps()).extracting(this::wetMm).containsExactly(2.6));
+    assertThat(against(3, 2.0))
+        .hasValueSatisfying(
+            found -> assertThat(found.steps()).extracting(this::wetMm).containsExactly(1.2));
+  }
+
+  private double wetMm(AdvisedStep step) {
+    return Math.round(1e4 * step.casting().wetThicknessM()) / 10.0;
+  }
+
+  /** What a change leaves is worth a second one from 0.4 on (judged). */
+  @Test
+  void aSecondThingIsChangedOnlyWhereTheFirstLeavesMuch() {
+    assertThat(against(4.4, 3.5))
+        .hasValueSatisfying(
+            found -> {
+              assertThat(found.steps()).hasSize(1);
+              assertThat(Measure.NOT_DRY.trouble(found.scenes().get(0))).isBetween(0.2, 0.4);
+            });
+    assertThat(against(3, 4))
+        .hasValueSatisfying(
+            found -> {
+              assertThat(found.steps())
+                  .extracting(AdvisedStep::change)
+                  .containsExactly(Change.POUR_THINNER, Change.WARMER_ROOM);
+              assertThat(Measure.NOT_DRY.trouble(found.scenes().get(0))).isZero();
+            });
+  }
+
+  /**
+   * A plate that was still wet so early that its trouble is as given; it is thick, the room slow.
+   */
+  private static Optional<NextTrialSearch.Found> against(double wetMm, double trouble) {
+    Casting casting =
+        Castings.plate(wetMm, Castings.paste(0.08, 0.3), Castings.room(15, 60, 0.1), 60);
+    FaultContext scene = Seen.on(casting, Seen.fault(ObservedFault.Kind.STILL_WET));
+    FaultContext early = scene.lookedAtS(dryS(scene) / Math.pow(0.68, 1 - trouble));
+    assertThat(Measure.NOT_DRY.trouble(early)).isCloseTo(trouble, within(1e-9));
+    RuleBook book = RuleBook.packed();
+    List<Suspicion> suspicions =
+        book.rulesFor(early.fault().kind(), early.fault().where()).stream()
+            .filter(rule -> rule.heldAgainst() == Measure.NOT_DRY)
+            .filter(rule -> rule.cause() != Cause.POURED_UNEVENLY)
+            .map(rule -> new Suspicion(rule, 0.5, ""))
+            .toList();
+    return new NextTrialSearch(
+            book, List.of(), List.of(new NextTrialSearch.Suspected(early, suspicions)))
+        .find();
   }
 
   private static FaultContext context(TrialForecast forecast) {

@@ -1,0 +1,89 @@
+package starchfilm.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.casting.Setting;
+import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
+import starchfilm.film.FilmForecast;
+
+/** What counts as trouble, and from where on. */
+class MeasureTest {
+  /** The limits that stand in the table of measures; crack and mould as in their risk levels. */
+  @ParameterizedTest
+  @CsvSource({
+    "CRACK_ENERGY, 0.2, 1",
+    "NOT_DRY, 0.68, 1",
+    "NOT_PEELABLE, 0.68, 1",
+    "MOULD_HOURS, 24, 48",
+    "SNAPPING, 0.5, 1",
+    "TACK, 0.85, 1",
+    "TEARING, 0.2, 1",
+    "EDGE_AHEAD, 0.2, 0.5",
+  })
+  void troubleGrowsFromHarmlessToLikelyWithTheLogarithm(
+      Measure measure, double harmless, double likely) {
+    assertThat(measure.trouble(harmless)).isCloseTo(0, within(1e-12));
+    assertThat(measure.trouble(harmless / 3)).isZero();
+    assertThat(measure.trouble(Math.sqrt(harmless * likely))).isCloseTo(0.5, within(1e-12));
+    assertThat(measure.trouble(likely)).isCloseTo(1, within(1e-12));
+  }
+
+  /** The sentence beside it says that film snaps below 10 %. */
+  @Test
+  void filmThatStretchesByATenthJustSnaps() {
+    FaultContext scene = Seen.on(Castings.USUAL);
+    double stretch = scene.outlook().stretchAtRest(0.5, scene.setup().use().temperatureK());
+    assertThat(Measure.SNAPPING.figure(scene) * stretch).isCloseTo(0.10, within(1e-12));
+    assertThat(Measure.SNAPPING.words(scene)).endsWith("snaps below 10 %");
+    assertThat(Measure.SNAPPING.moved(0.5, 1))
+        .isEqualTo("the film stretches by 10 % instead of 20 %");
+  }
+
+  /** One newton on a strip of one centimetre at the thin edge. */
+  @Test
+  void filmTearsWhereAStripOfItsEdgeBearsLessThanANewton() {
+    FaultContext scene = Seen.on(Castings.USUAL);
+    FilmForecast film = scene.outlook().film();
+    double edgeM = film.dryThicknessM().middle() * (1 - scene.setup().pour().unevenness());
+    double bornN = film.tensileStrengthPa().middle() * 0.01 * edgeM;
+    assertThat(Measure.TEARING.figure(scene)).isCloseTo(1 / bornN, within(1e-9));
+    assertThat(Measure.TEARING.moved(1, 0.5))
+        .isEqualTo("a strip 1 cm wide of the thin edge bears 2 instead of 1 N");
+  }
+
+  /** In air of 50 % film is tacky above 42.5 g glycerol to 100 g dry starch (PlasticiserWindow). */
+  @Test
+  void filmAtTheTackyLimitHasTrouble() {
+    assertThat(Measure.TACK.figure(Seen.on(Seen.usual(Setting.GLYCEROL, 0.425))))
+        .isCloseTo(1, within(1e-9));
+    assertThat(Measure.TACK.figure(Seen.on(Seen.usual(Setting.GLYCEROL, 0)))).isPositive();
+  }
+
+  @Test
+  void latenessIsTheTimeItTakesOverTheTimeItWasGiven() {
+    FaultContext scene = Seen.on(Castings.USUAL);
+    double dry = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+    double firm = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE);
+    assertThat(Measure.NOT_DRY.figure(scene.lookedAtS(dry / 2))).isCloseTo(2, within(1e-9));
+    assertThat(Measure.NOT_PEELABLE.figure(scene.lookedAtS(firm / 2))).isCloseTo(2, within(1e-9));
+    assertThat(Measure.NOT_DRY.needsTime()).isTrue();
+    assertThat(Measure.TACK.needsTime()).isFalse();
+  }
+
+  @Test
+  void edgeIsAheadForTheShareOfTheDryingInWhichItWaits() {
+    FaultContext scene = Seen.on(Castings.USUAL);
+    double edge = scene.outlook().timeS(Spot.THIN_EDGE, Milestone.DRY_THROUGH);
+    double middle = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+    assertThat(Measure.EDGE_AHEAD.figure(scene)).isCloseTo((middle - edge) / middle, within(1e-12));
+    Casting level = Seen.usual(Setting.UNEVENNESS, 0);
+    assertThat(Measure.EDGE_AHEAD.trouble(Seen.on(level))).isZero();
+  }
+}

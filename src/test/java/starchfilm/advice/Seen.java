@@ -1,0 +1,62 @@
+package starchfilm.advice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.casting.Setting;
+import starchfilm.casting.trial.Observations;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.casting.trial.Trial;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.drying.uncertainty.ParameterDistribution;
+
+/** Faults seen on a plain plate, of which every field was noted. */
+final class Seen {
+  private static final DryingForecaster DRYING =
+      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.FEWEST_DRAWS);
+
+  private Seen() {}
+
+  static FaultContext on(Casting casting, ObservedFault fault) {
+    return FaultContext.of(
+        poured(casting, fault),
+        fault,
+        DRYING.forecast(casting),
+        new ForecastCache(casting, Knowledge.textbook()));
+  }
+
+  static FaultContext on(Casting casting) {
+    return on(casting, fault(Kind.UNEVEN));
+  }
+
+  /** A fault all over the plate, without a time. */
+  static ObservedFault fault(Kind kind) {
+    return new ObservedFault(kind, Place.ALL, OptionalDouble.empty(), Optional.empty());
+  }
+
+  static Trial poured(Casting casting, ObservedFault... faults) {
+    Trial trial = MadeUpTrials.with(List.of(faults), List.of());
+    return poured(casting, trial.seen());
+  }
+
+  static Trial poured(Casting casting, Observations seen) {
+    Trial trial = MadeUpTrials.with(List.of(), List.of());
+    return new Trial(
+        trial.file(),
+        trial.name(),
+        true,
+        trial.pouredAt(),
+        trial.recipe(),
+        casting,
+        seen,
+        List.of());
+  }
+
+  static Casting usual(Setting setting, double figure) {
+    return setting.set(Castings.USUAL, figure);
+  }
+}
