@@ -62,7 +62,7 @@ class HouseArrowsTest {
                            files.json files.amount files.findings files.roomlog
       files.saving         material.ingredient material.recipe material.air casting casting.trial files.json \
                            files.amount files.findings files.notebook
-      forecast             material.recipe film film.risk casting drying drying.uncertainty \
+      forecast             material.recipe material.air film film.risk casting drying drying.uncertainty \
                            casting.trial
       learning.summary     material.ingredient film drying.uncertainty
       learning             numerics.diffusion material.ingredient material.recipe material.air \

@@ -40,7 +40,12 @@ public final class ClosedHeat {
     }
     double warmestK = place.room().warmestK();
     return warmestK > OPEN_UP_TO_K
-        ? Optional.of(String.format(Locale.ROOT, "air of %.0f °C", warmestK - ZERO_CELSIUS_K))
+        ? Optional.of(
+            String.format(
+                Locale.ROOT,
+                "air of %1$.0f °C (%1$.0f °F would be %2$.0f °C)",
+                warmestK - ZERO_CELSIUS_K,
+                (warmestK - ZERO_CELSIUS_K - 32) / 1.8))
         : Optional.empty();
   }
 

@@ -72,7 +72,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     Notebook notebook = TrialFiles.read(paths, surroundings);
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
-    notebook.notices().forEach(notice -> surroundings.out().println(notice.sentence()));
+    TrialFiles.remarks(notebook).forEach(surroundings.out()::println);
     notebook.jars().stream()
         .map(JarLevel::sentence)
         .flatMap(sentence -> Paragraph.of(sentence, "", "  ").stream())

@@ -10,7 +10,6 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.Fault;
-import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
@@ -67,7 +66,7 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     OutputFile page = OutputFile.of("--out", out, OutputFile.Kind.COMPARISON, surroundings);
     Notebook notebook = TrialFiles.read(paths, surroundings);
-    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    TrialFiles.tell(notebook, surroundings);
     Workshops workshops = new Workshops(surroundings.clock());
     List<Fault> unread = workshops.faults(notebook.trials());
     unread.forEach(fault -> surroundings.err().println(fault.sentence()));

@@ -113,8 +113,8 @@ final class DryCommand implements Callable<Integer> {
     }
     TrialAnalysis analysis = forecasts.done().get(0);
     TrialForecast forecast = analysis.forecast();
-    table.ifPresent(file -> file.write(() -> DryingFile.csv(forecast)));
-    data.ifPresent(file -> file.write(() -> DryingFile.json(forecast)));
+    table.ifPresent(file -> file.write(() -> DryingFile.csv(forecast, question.assumptions())));
+    data.ifPresent(file -> file.write(() -> DryingFile.json(forecast, question.assumptions())));
     if (Stream.of(table, data).flatMap(Optional::stream).noneMatch(OutputFile::isStandardOutput)) {
       Stream.of(DryingText.of(analysis), told(workshop, trial), question.assumptions())
           .flatMap(List::stream)

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
@@ -52,7 +51,7 @@ final class LearnCommand implements Callable<Integer> {
           folder + ": no folder; name the folder that holds your trials, such as learn .");
     }
     Notebook notebook = TrialFiles.read(List.of(folder), surroundings);
-    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    TrialFiles.tell(notebook, surroundings);
     Workshops workshops = new Workshops(surroundings.clock());
     Workshop workshop = workshops.learn(home, notebook.trials(), () -> {});
     if (!workshop.isTaught()) {

@@ -80,7 +80,7 @@ final class ThicknessCommand implements Callable<Integer> {
         .forEach(surroundings.err()::println);
     ThicknessAnswer answer = question.answer(workshops.of(trial));
     Stream.of(
-            ThicknessText.of(answer),
+            ThicknessText.of(answer, trial),
             question.assumptions(),
             Cautions.of(trial.recipe(), answer.request().casting().place()).stream()
                 .map(caution -> "! " + caution.sentence())

@@ -2,11 +2,19 @@ package starchfilm.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
+import starchfilm.files.findings.FirstFaults;
+import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.forecast.Oddity;
+import starchfilm.report.words.OddityWords;
 
 /** The trial files a command was given. */
 final class TrialFiles {
+  /** Remarks on a folder that a command about something else repeats; check has them all. */
+  private static final int MOST_REMARKS = 20;
+
   private TrialFiles() {}
 
   /**
@@ -18,5 +26,40 @@ final class TrialFiles {
    */
   static Notebook read(List<Path> typed, CommandContext surroundings) {
     return NotebookReader.read(typed.stream().map(surroundings::resolve).toList());
+  }
+
+  /**
+   * What to look at though the trials could be read.
+   *
+   * @param notebook what was read
+   * @return notices, and what is odd about recipes, a sentence each
+   */
+  static List<String> remarks(Notebook notebook) {
+    return Stream.concat(
+            notebook.trials().stream()
+                .flatMap(
+                    trial ->
+                        OddityWords.of(Oddity.of(trial)).stream()
+                            .map(odd -> trial.file().getFileName() + ": " + odd)),
+            notebook.notices().stream().map(Notice::sentence))
+        .toList();
+  }
+
+  /**
+   * Faults and remarks of a folder, before a command about all of it says its own.
+   *
+   * @param notebook what was read
+   * @param surroundings where they are printed
+   */
+  static void tell(Notebook notebook, CommandContext surroundings) {
+    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    List<String> remarks = remarks(notebook);
+    remarks.stream().limit(MOST_REMARKS).forEach(surroundings.err()::println);
+    if (remarks.size() > MOST_REMARKS) {
+      surroundings
+          .err()
+          .println(
+              remarks.size() - MOST_REMARKS + " more remarks; the command check has them all.");
+    }
   }
 }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,13 +18,18 @@ import starchfilm.casting.Spot;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.CurveReading;
+import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.caution.Caution;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 
 /**
@@ -51,9 +57,11 @@ public final class DryingFile {
    * The curve as CSV.
    *
    * @param trial the trial
-   * @return one line a moment, with a head; line ends are a line feed
+   * @param assumptions what was taken for granted of what was typed, a sentence each
+   * @return one line a moment, with a head; line ends are a line feed; what was assumed stands in
+   *     lines that begin with # at the end
    */
-  public static String csv(TrialForecast trial) {
+  public static String csv(TrialForecast trial, List<String> assumptions) {
     CurveReading reading = new CurveReading(trial);
     StringBuilder text = new StringBuilder(CSV_HEAD);
     for (CurvePoint point : trial.drying().curve()) {
@@ -71,6 +79,8 @@ public final class DryingFile {
               number(point.thickSpot())));
       text.append('\n');
     }
+    assumed(trial, assumptions)
+        .forEach(one -> text.append("# assumed: ").append(PlainLine.of(one)).append('\n'));
     return text.toString();
   }
 
@@ -78,9 +88,10 @@ public final class DryingFile {
    * Verdict, milestones, film, risks and curve as JSON.
    *
    * @param trial the trial
+   * @param assumptions what was taken for granted of what was typed, a sentence each
    * @return one object
    */
-  public static String json(TrialForecast trial) {
+  public static String json(TrialForecast trial, List<String> assumptions) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("what", "drying forecast");
     root.put("name", trial.trial().name());
@@ -102,8 +113,24 @@ public final class DryingFile {
     }
     film(trial.film(), root.putObject("film"));
     risk(trial.risks(), root.putObject("risk"));
+    OddityWords.of(Oddity.of(trial.trial())).forEach(root.putArray("odd")::add);
+    trial.weighed().questions().forEach(root.putArray("questions")::add);
+    assumed(trial, assumptions).forEach(root.putArray("assumptions")::add);
+    Cautions.of(trial).stream().map(Caution::sentence).forEach(root.putArray("cautions")::add);
     curve(trial, root.putArray("curve"));
     return JsonText.of(root);
+  }
+
+  /** Everything that was taken for granted, and where rules were used outside their range. */
+  private static List<String> assumed(TrialForecast trial, List<String> ofTyped) {
+    List<String> all = new ArrayList<>();
+    trial.trial().notRecorded().forEach(gap -> all.add(gap.field() + " as " + gap.assumed()));
+    all.addAll(ofTyped);
+    all.addAll(PlainWords.extrapolations(trial.drying().extrapolations()));
+    if (trial.drying().logEndsEarly()) {
+      all.add(TrialView.LOG_ENDS_EARLY);
+    }
+    return all;
   }
 
   /** What the dry film is like; a figure that is not to be stated is left out, and why is said. */

@@ -26,6 +26,7 @@ public final class DryingText {
     TrialForecast trial = analysis.forecast();
     TrialView view = TrialView.of(analysis);
     List<String> lines = new ArrayList<>();
+    view.odd().forEach(sentence -> lines.add("Odd: " + sentence));
     lines.add(view.name() + " (" + view.poured() + ")");
     lines.add(
         trial.trial().casting().place().name()
@@ -42,9 +43,6 @@ public final class DryingText {
             + "; "
             + view.pour().dryLabel()
             + ".");
-    if (!view.weighOut().shortfall().isEmpty()) {
-      lines.add(view.weighOut().shortfall());
-    }
     lines.add("");
     lines.add(view.headline());
     if (!view.takenIn().isEmpty()) {
@@ -85,7 +83,7 @@ public final class DryingText {
       lines.add(
           view.notRecorded().stream()
               .map(missing -> missing.field() + " as " + missing.assumed())
-              .collect(Collectors.joining("; ", "Not recorded, so taken as usual: ", ".")));
+              .collect(Collectors.joining("; ", "Not recorded, so assumed: ", ".")));
     }
     PlainWords.extrapolations(trial.drying().extrapolations())
         .forEach(sentence -> lines.add("Beyond its range: " + sentence));

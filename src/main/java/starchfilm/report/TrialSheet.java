@@ -2,7 +2,6 @@ package starchfilm.report;
 
 import java.util.Map;
 import java.util.OptionalDouble;
-import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.units.Units;
@@ -19,16 +18,6 @@ public final class TrialSheet {
    */
   public static Map<String, Object> whole(TrialAnalysis forecast) {
     return Map.of("trial", TrialView.of(forecast));
-  }
-
-  /**
-   * Whether the amounts are too little for the plates.
-   *
-   * @param trial the trial
-   * @return a sentence; empty where they are enough
-   */
-  public static String shortfall(Trial trial) {
-    return WeighOut.shortfall(trial);
   }
 
   /**

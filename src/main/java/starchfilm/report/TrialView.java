@@ -7,6 +7,7 @@ import starchfilm.casting.trial.NotRecorded;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.forecast.CurveReading;
+import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.report.advice.TrialAdviceView;
@@ -15,6 +16,7 @@ import starchfilm.report.caution.Cautions;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
@@ -29,6 +31,7 @@ import starchfilm.report.words.Spans;
  * @param file the name of its file
  * @param invented true where it is made up as an example
  * @param poured when it was poured
+ * @param odd what is odd about its recipe, each with the way out
  * @param headline its drying in one sentence
  * @param takenIn what its own weighings did to the drying forecast; may be empty
  * @param questions what is odd about its weighings, each with the question to answer
@@ -57,6 +60,7 @@ record TrialView(
     String file,
     boolean invented,
     String poured,
+    List<String> odd,
     String headline,
     String takenIn,
     List<String> questions,
@@ -140,6 +144,7 @@ record TrialView(
         String.valueOf(trial.trial().file().getFileName()),
         trial.trial().invented(),
         new PourCalendar(trial.trial().pouredAt()).pour(),
+        OddityWords.of(Oddity.of(trial.trial())),
         Headline.of(trial),
         Headline.takenIn(trial),
         trial.weighed().questions(),

@@ -2,14 +2,12 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.words.Figures;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 
@@ -20,15 +18,8 @@ import starchfilm.report.words.RecipeWords;
  * @param total everything in the pot before the cook
  * @param cook how it is cooked, in one sentence
  * @param paste what that gives, in one sentence
- * @param shortfall that it is too little for the plates; empty where it is enough
  */
-record WeighOut(List<Line> lines, String total, String cook, String paste, String shortfall) {
-  /** What figures rounded by hand may miss by (ratio). */
-  private static final double ROUNDED = 0.01;
-
-  /** Paste that stays in the pot, over what is poured; assumed, no source. */
-  private static final double LEFT_IN_POT = 0.05;
-
+record WeighOut(List<Line> lines, String total, String cook, String paste) {
   /**
    * An ingredient.
    *
@@ -62,12 +53,7 @@ record WeighOut(List<Line> lines, String total, String cook, String paste, Strin
         recipe.vinegar().massKg(),
         percent(recipe.vinegar().acidityFraction()) + " acid");
     add(lines, "salt", recipe.saltKg(), "");
-    return new WeighOut(
-        lines,
-        ReaderUnit.GRAM.noted(recipe.massKg()),
-        cook(recipe),
-        paste(trial),
-        shortfall(trial.trial()));
+    return new WeighOut(lines, ReaderUnit.GRAM.noted(recipe.massKg()), cook(recipe), paste(trial));
   }
 
   private static void add(List<Line> lines, String name, Estimate massKg, String note) {
@@ -114,31 +100,5 @@ record WeighOut(List<Line> lines, String total, String cook, String paste, Strin
         + ", pH about "
         + Figures.two(trial.film().acid().pastePh())
         + ".";
-  }
-
-  static String shortfall(Trial trial) {
-    double needed = trial.casting().pouredOnAllKg();
-    double cooked = trial.casting().paste().massKg();
-    if (needed <= cooked * (1 + ROUNDED)) {
-      return "";
-    }
-    double each = trial.casting().pouredKg();
-    int filled = (int) Math.floor(cooked / each);
-    String plates = Plural.of(trial.casting().pour().plates(), "plate");
-    return "Too little paste: "
-        + plates
-        + (trial.casting().pour().plates() == 1 ? " takes " : " of " + grams(each) + " g take ")
-        + grams(needed)
-        + " g, and these amounts make about "
-        + grams(cooked)
-        + " g, "
-        + (filled == 0 ? "not enough for one plate" : "enough for " + Plural.of(filled, "plate"))
-        + ". Weigh out "
-        + Figures.two(needed * (1 + LEFT_IN_POT) / cooked)
-        + " times as much, or pour thinner; if it is poured already, correct what is noted.";
-  }
-
-  private static String grams(double kg) {
-    return Figures.whole(ReaderUnit.GRAM.of(kg));
   }
 }

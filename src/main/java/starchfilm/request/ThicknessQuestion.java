@@ -57,7 +57,7 @@ public record ThicknessQuestion(
         TrialQuestion.read(in, base, folder, clock).map(TrialQuestion.Base::trial);
     trial.stream()
         .flatMap(read -> read.notRecorded().stream())
-        .filter(gap -> !gap.field().equals("pour.wet_thickness_mm"))
+        .filter(gap -> !gap.field().matches("pour.wet_thickness_mm|wet thickness .*"))
         .forEach(gap -> in.assume(gap.field() + " as " + gap.assumed()));
     return in.finished(
         () -> {

@@ -224,7 +224,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         });
     ObjectValue written = fields;
     return trial
-        .flatMap(read -> placed(in, on(read, plate, rimM), folder, clock))
+        .flatMap(read -> placed(in, on(read, plate, rimM), base.isPresent(), folder, clock))
         .map(placed -> new Base(placed, written));
   }
 
@@ -366,7 +366,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   }
 
   /** The trial in the room that was written, if any was. */
-  private static Optional<Trial> placed(EntryReader in, Trial trial, Path folder, Clock clock) {
+  private static Optional<Trial> placed(
+      EntryReader in, Trial trial, boolean isInFile, Path folder, Clock clock) {
     Casting casting = trial.casting();
     if (WrittenPlace.isAnyWritten(in)) {
       Optional<WrittenPlace> place =
@@ -387,8 +388,46 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
                           + ClosedHeat.mend()));
     }
     List<NotRecorded> notRecorded =
-        trial.notRecorded().stream().filter(gap -> !isWritten(in, gap.field())).toList();
+        trial.notRecorded().stream()
+            .filter(gap -> !isWritten(in, gap.field()))
+            .map(gap -> isInFile ? gap : asTyped(in, gap))
+            .toList();
     return Optional.of(cast(trial, casting, notRecorded));
+  }
+
+  /** What a trial without a file does not say, by what could have been written of it. */
+  private static NotRecorded asTyped(EntryReader in, NotRecorded gap) {
+    String key = gap.field().replaceAll("\\[\\d+]", "");
+    String name =
+        switch (key) {
+          case "recipe.starch.moisture_pct" -> "moisture of the powder (" + in.quoted(STARCH) + ")";
+          case "recipe.starch.mass_g" -> "starch (" + in.quoted(STARCH) + ")";
+          case "recipe.glycerol", "recipe.glycerol.mass_g" ->
+              "glycerol (" + in.quoted(GLYCEROL) + ")";
+          case "recipe.glycerol.purity_pct" -> "purity of the glycerol (" + in.quoted(PURITY) + ")";
+          case "recipe.glycerol.salt_pct" -> "salt in the jar (" + in.quoted(SALT) + ")";
+          case "recipe.vinegar.mass_g" -> "vinegar (" + in.quoted(VINEGAR) + ")";
+          case "recipe.vinegar.acidity_pct" -> "its acid (" + in.quoted(ACIDITY) + ")";
+          case "recipe.water", "recipe.water.mass_g" -> "water (" + in.quoted(WATER) + ")";
+          case "cook.minutes" -> "minutes of the cook";
+          case "cook.top_C" -> "temperature of the cook";
+          case "cook.water_lost_g" -> "water lost in the pot";
+          case "pour.wet_thickness_mm" -> "wet thickness (" + in.quoted(WET) + ")";
+          case "pour.unevenness_pct" -> "unevenness (" + in.quoted(UNEVEN) + ")";
+          case "pour.paste_C" -> "temperature of the paste when poured";
+          case "pour.plate.length_mm" -> "size of the plate (" + in.quoted(PLATE) + ")";
+          case "pour.plate.material" -> "material of the plate (" + in.quoted(PLATE) + ")";
+          case "pour.plate.thickness_mm" -> "thickness of the plate itself";
+          case "pour.plate.tare_g" -> "weight of the empty plate";
+          case "room.air_C" -> "air (" + in.quoted(WrittenPlace.AIR) + ")";
+          case "room.rh_pct" -> "humidity (" + in.quoted(WrittenPlace.HUMIDITY) + ")";
+          case "room.air_speed_m_per_s" ->
+              "speed of the air (" + in.quoted(WrittenPlace.SPEED) + ")";
+          case "use.rh_pct" -> "humidity where the film is used";
+          default -> gap.field();
+        };
+    return new NotRecorded(
+        name, gap.assumed().replaceFirst(", or what poured_g .*", ""), gap.cost());
   }
 
   private static Trial cast(Trial trial, Casting casting, List<NotRecorded> notRecorded) {

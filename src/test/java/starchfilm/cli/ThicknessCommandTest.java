@@ -79,8 +79,8 @@ class ThicknessCommandTest {
     terminal.run("thickness", "--starch", "potato", "20g", "--water", "400g", "--by", "2d");
 
     assertThat(terminal.out().replaceAll("\\s+", " "))
-        .contains("Not given, so assumed: recipe.starch[1].moisture_pct as 15 to 20 %")
-        .contains("room.rh_pct as 35 to 70 %");
+        .contains("Not given, so assumed: moisture of the powder (--starch) as 15 to 20 %")
+        .contains("humidity (--rh) as 35 to 70 %");
   }
 
   @Test

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmProperty;
+import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.planning.CookSteps;
 import starchfilm.planning.Levelling;
@@ -17,9 +19,9 @@ import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
-import starchfilm.report.TrialSheet;
 import starchfilm.report.plan.PlanSheet.Figure;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.Plural;
@@ -70,7 +72,7 @@ public final class PlanSheets {
         PlannedRecipe.written(
             trial.recipe(), trial.casting(), forecast.film(), forecast.dryingAtThePour());
     return sheet(
-        number, trial.name(), recipe, OptionalDouble.empty(), 0, TrialSheet.shortfall(trial));
+        number, trial.name(), recipe, OptionalDouble.empty(), 0, OddityWords.of(Oddity.of(trial)));
   }
 
   /**
@@ -84,7 +86,19 @@ public final class PlanSheets {
    */
   static PlanSheet sheet(
       int number, String title, PlannedRecipe recipe, PlanRequest request, String warning) {
-    return sheet(number, title, recipe, request.byS(), request.sure(), warning);
+    List<String> coarse =
+        Oddity.of(recipe.casting(), recipe.potfuls().get(0).recipe(), true).stream()
+            .filter(odd -> odd instanceof Oddity.CoarseBalance)
+            .map(OddityWords::of)
+            .toList();
+    return sheet(
+        number,
+        title,
+        recipe,
+        request.byS(),
+        request.sure(),
+        Stream.concat(warning.isEmpty() ? Stream.empty() : Stream.of(warning), coarse.stream())
+            .toList());
   }
 
   private static PlanSheet sheet(
@@ -93,7 +107,7 @@ public final class PlanSheets {
       PlannedRecipe recipe,
       OptionalDouble byS,
       double sure,
-      String warning) {
+      List<String> odd) {
     return new PlanSheet(
         number,
         title,
@@ -112,7 +126,7 @@ public final class PlanSheets {
             .flatMap(java.util.Optional::stream)
             .limit(MOST_LIMITS)
             .toList(),
-        warnings(recipe, sure, warning),
+        warnings(recipe, sure, odd),
         room(recipe.casting().room()));
   }
 
@@ -275,11 +289,8 @@ public final class PlanSheets {
         + " likely cases.";
   }
 
-  private static List<String> warnings(PlannedRecipe recipe, double sure, String warning) {
-    List<String> warnings = new ArrayList<>();
-    if (!warning.isEmpty()) {
-      warnings.add(warning);
-    }
+  private static List<String> warnings(PlannedRecipe recipe, double sure, List<String> odd) {
+    List<String> warnings = new ArrayList<>(odd);
     if (!recipe.chances().asWished()) {
       warnings.add(
           "The balance is too coarse for so little: rounded, the film is "

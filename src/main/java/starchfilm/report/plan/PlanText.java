@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import starchfilm.forecast.Oddity;
 import starchfilm.planning.GiveUp;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
@@ -11,6 +12,7 @@ import starchfilm.planning.Supplies;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.PlanSheet.Figure;
 import starchfilm.report.plan.PlanSheet.Line;
+import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
@@ -33,6 +35,8 @@ public final class PlanText {
    */
   public static List<String> of(Plan plan, List<String> remarks) {
     List<String> lines = new ArrayList<>();
+    Oddity.air(plan.request().place().room())
+        .ifPresent(odd -> lines.add("Odd: " + OddityWords.of(odd)));
     lines.add(asked(plan.request()));
     lines.addAll(remarks);
     if (plan.recipes().isEmpty()) {

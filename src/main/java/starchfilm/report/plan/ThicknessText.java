@@ -2,11 +2,15 @@ package starchfilm.report.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import starchfilm.casting.trial.Trial;
+import starchfilm.forecast.Oddity;
 import starchfilm.planning.PourThickness;
 import starchfilm.planning.PourThickness.Reach;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.planning.ThicknessRequest;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.ReaderUnit;
@@ -32,11 +36,23 @@ public final class ThicknessText {
    * The whole answer.
    *
    * @param answer how thick
+   * @param trial what is poured; how thick it is poured is not used
    * @return lines; long sentences are not broken
    */
-  public static List<String> of(ThicknessAnswer answer) {
+  public static List<String> of(ThicknessAnswer answer, Trial trial) {
     ThicknessRequest request = answer.request();
     List<String> lines = new ArrayList<>();
+    Stream.concat(
+            Oddity.of(trial).stream()
+                .filter(
+                    odd ->
+                        !(odd instanceof Oddity.TooLittlePaste || odd instanceof Oddity.TooThin)),
+            answer.pours().stream()
+                .filter(pour -> pour.reach() == Reach.FOUND)
+                .flatMap(
+                    pour -> Oddity.thin(request.casting().pouredTo(pour.wetThicknessM())).stream()))
+        .map(OddityWords::of)
+        .forEach(sentence -> lines.add("Odd: " + sentence));
     lines.add(
         "Dry through, thick spot and all, within "
             + Spans.of(request.byS())

@@ -1,0 +1,152 @@
+package starchfilm.report.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import starchfilm.casting.Casting;
+import starchfilm.forecast.Oddity;
+import starchfilm.material.air.AirState;
+import starchfilm.material.recipe.Recipe;
+
+/** What is odd about a recipe, in a sentence with the way out. */
+public final class OddityWords {
+  /** Paste that stays in the pot, over what is poured; assumed, no source. */
+  private static final double LEFT_IN_POT = 0.05;
+
+  /** The film hardly changes where the plasticiser is known to this (ratio); judged, no source. */
+  private static final double FINE = 0.1;
+
+  private OddityWords() {}
+
+  /**
+   * The sentences.
+   *
+   * @param odd what is odd
+   * @return one each, in their order
+   */
+  public static List<String> of(List<Oddity> odd) {
+    return odd.stream().map(OddityWords::of).toList();
+  }
+
+  /**
+   * One sentence.
+   *
+   * @param odd what is odd
+   * @return with the way out
+   */
+  public static String of(Oddity odd) {
+    if (odd instanceof Oddity.DoesNotLevel thick) {
+      return percent(thick.starchInPaste())
+          + " starch does not level by itself (this starch does up to "
+          + percent(thick.levelsUpTo())
+          + "): spread it with a rod between two rails, or cook it with "
+          + grams(thick.moreWaterKg())
+          + " more water.";
+    }
+    if (odd instanceof Oddity.CannotBeStirred dough) {
+      return percent(dough.starchInPaste())
+          + " starch is a dough that cannot be stirred or poured: is an amount mistyped? With "
+          + grams(dough.moreWaterKg())
+          + " more water it levels; as it is, it can only be rolled or pressed.";
+    }
+    if (odd instanceof Oddity.DoesNotSet syrup) {
+      return Figures.two(100 * syrup.glycerolPerStarch())
+          + " g glycerol per 100 g starch does not set to a film: it stays a sticky gel. Take 20 to"
+          + " 40 g; is an amount mistyped?";
+    }
+    if (odd instanceof Oddity.TooThin thin) {
+      return ReaderUnit.MILLIMETRE.two(thin.wetM())
+          + " mm wet cannot be spread evenly by hand or rod, and film of "
+          + ReaderUnit.MICROMETRE.two(thin.dryM())
+          + " µm is hardly peeled whole: pour at least "
+          + ReaderUnit.MILLIMETRE.two(
+              Math.max(Oddity.SPREAD_FROM_M, thin.wetM() * Oddity.PEELED_FROM_M / thin.dryM()))
+          + " mm.";
+    }
+    if (odd instanceof Oddity.Fahrenheit hot) {
+      return fahrenheit(hot.air());
+    }
+    if (odd instanceof Oddity.TooLittlePaste little) {
+      return tooLittle(little.casting(), little.recipe());
+    }
+    Oddity.CoarseBalance coarse = (Oddity.CoarseBalance) odd;
+    double half = coarse.halfWidth();
+    return grams(coarse.glycerolKg().value())
+        + " of glycerol is known to ± "
+        + grams(half * coarse.glycerolKg().value())
+        + " only: anything from "
+        + Figures.two(100 * coarse.glycerolPerStarch() * Math.max(0, 1 - half))
+        + " to "
+        + Figures.two(100 * coarse.glycerolPerStarch() * (1 + half))
+        + " g per 100 g starch, so the film may turn out brittle or sticky. Cook "
+        + Math.max(2, (int) Math.ceil(half / FINE - 1e-6))
+        + " times as much, or weigh it on a finer balance.";
+  }
+
+  private static String fahrenheit(AirState air) {
+    long read = Math.round(ReaderUnit.CELSIUS.of(air.temperatureK()));
+    return String.format(
+        Locale.ROOT,
+        "Air of %d °C at %s RH is hotter and damper than any room: is it %d °F, which is %.0f °C?"
+            + " Then write it in °C, or with its F.",
+        read,
+        percent(air.relativeHumidity()),
+        read,
+        (read - 32) / 1.8);
+  }
+
+  private static String tooLittle(Casting casting, Recipe recipe) {
+    double needed = casting.pouredOnAllKg();
+    double cooked = casting.paste().massKg();
+    double each = casting.pouredKg();
+    int plates = casting.pour().plates();
+    int filled = (int) Math.floor(cooked / each);
+    int potfuls = (int) Math.ceil(needed * (1 + LEFT_IN_POT) / cooked - 1e-9);
+    return "Too little paste: "
+        + Plural.of(plates, "plate")
+        + (plates == 1 ? " takes " : " of " + grams(each) + " take ")
+        + grams(needed)
+        + ", and these amounts make about "
+        + grams(cooked)
+        + ", "
+        + (filled == 0 ? "not enough for one plate" : "enough for " + Plural.of(filled, "plate"))
+        + ". Weigh out "
+        + amounts(recipe.times(needed * (1 + LEFT_IN_POT) / cooked))
+        + " instead, in one pot, or divided into "
+        + Plural.of(potfuls, "potful")
+        + "; or pour thinner; if it is poured already, correct what is noted.";
+  }
+
+  private static String amounts(Recipe recipe) {
+    List<String> parts = new ArrayList<>();
+    recipe
+        .starches()
+        .forEach(
+            portion ->
+                parts.add(
+                    grams(portion.massKg().value())
+                        + " "
+                        + portion.kind().tradeName()
+                        + " starch"));
+    add(parts, recipe.waterKg().value(), "water");
+    add(parts, recipe.glycerol().massKg().value(), "glycerol");
+    add(parts, recipe.vinegar().massKg().value(), "vinegar");
+    add(parts, recipe.saltKg().value(), "salt");
+    return PlainWords.list(parts);
+  }
+
+  private static void add(List<String> parts, double kg, String name) {
+    if (kg > 0) {
+      parts.add(grams(kg) + " " + name);
+    }
+  }
+
+  private static String percent(double fraction) {
+    return ReaderUnit.PERCENT.two(fraction) + " %";
+  }
+
+  private static String grams(double kg) {
+    double grams = ReaderUnit.GRAM.of(kg);
+    return (grams < 10 ? Figures.two(grams) : Figures.whole(grams)) + " g";
+  }
+}

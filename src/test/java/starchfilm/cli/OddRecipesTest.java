@@ -1,0 +1,125 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What no sensible pour looks like is said before any figure, with a way out, and not refused. */
+class OddRecipesTest {
+  private static final String TYPED = "dry|--origin|bought|--starch|";
+
+  @TempDir private Path folder;
+
+  private Outcome run(String typed) {
+    return Outcome.of(folder, typed.split("\\|"));
+  }
+
+  private static String oneLine(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "potato 40g|--glycerol|10.0g|--water|360g|--wet|3mm; 8.6 % starch does not level by itself"
+            + " (this starch does up to 5.3 %): spread it with a rod",
+        "potato 240g|--glycerol|60g|--water|360g|--wet|3mm; is a dough that cannot be stirred",
+        "potato 20g|--glycerol|40g|--water|360g|--wet|3mm; g glycerol per 100 g starch does not set"
+            + " to a film: it stays a sticky gel. Take 20 to 40 g",
+        "potato 20g|--glycerol|5.0g|--water|400g|--wet|0.11mm; 0.11 mm wet cannot be spread evenly",
+        "potato 20g|--glycerol|5.0g|--water|400g|--wet|3mm|--room|68C,50%; Air of 68 °C at 50 % RH is"
+            + " hotter and damper than any room: is it 68 °F, which is 20 °C?",
+        "potato 3.0g|--glycerol|1g|--water|60g|--wet|1mm|--plate|100x100mm glass; 1.0 g of glycerol is"
+            + " known to ± 0.50 g only: anything from 18 to 55 g per 100 g starch",
+        "potato 20g|--glycerol|5.0g|--water|400g|--wet|8mm|--plate|300x300mm glass; Too little paste:"
+            + " 1 plate takes 7"
+      })
+  void isSaidFirst(String typed, String sentence) {
+    Outcome dry = run(TYPED + typed);
+
+    assertThat(dry.exit()).as(dry.err()).isZero();
+    assertThat(dry.out()).startsWith("Odd: ");
+    assertThat(oneLine(dry.out())).contains(sentence);
+  }
+
+  @Test
+  void anOrdinaryRecipeHasNothingOdd() {
+    assertThat(run(TYPED + "potato 20g|--glycerol|6g|--water|400g|--wet|3mm").out())
+        .doesNotContain("Odd:");
+  }
+
+  /** The amounts that are told are enough: typed again, nothing is short any more. */
+  @Test
+  void theWayOutOfTooLittlePasteHolds() {
+    String said =
+        oneLine(
+            run(TYPED
+                    + "potato 20.0g|--glycerol|5.0g|--water|400g|--wet|8mm"
+                    + "|--plate|300x300mm glass")
+                .out());
+    java.util.regex.Matcher amounts =
+        java.util.regex.Pattern.compile(
+                "Weigh out (\\S+) g potato starch, (\\S+) g water and (\\S+) g glycerol instead")
+            .matcher(said);
+    assertThat(amounts.find()).as(said).isTrue();
+
+    assertThat(
+            run(TYPED
+                    + "potato "
+                    + amounts.group(1)
+                    + "g|--water|"
+                    + amounts.group(2)
+                    + "g|--glycerol|"
+                    + amounts.group(3)
+                    + "g|--wet|8mm|--plate|300x300mm glass")
+                .out())
+        .doesNotContain("Too little paste");
+  }
+
+  @Test
+  void everyCommandSaysIt() throws IOException {
+    ObjectNode trial = Kitchen.weighed("workroom", 1);
+    ((ObjectNode) trial.path("recipe").path("glycerol")).put("mass_g", 40);
+    Kitchen.write(folder.resolve("odd.json"), trial);
+    String sentence = "does not set to a film";
+
+    assertThat(oneLine(run("check|.").out())).contains("odd.json: ", sentence);
+    assertThat(oneLine(run("dry|odd.json").out())).contains(sentence);
+    assertThat(oneLine(run("thickness|odd.json|--by|5d").out())).contains(sentence);
+    assertThat(oneLine(run("learn|.").err())).contains(sentence);
+    assertThat(oneLine(run("compare|.|--out|-").out())).contains(sentence);
+    assertThat(oneLine(run("compare|.|--out|page.html").err())).contains(sentence);
+    JsonNode json = new ObjectMapper().readTree(run("dry|odd.json|--json|-").out());
+    assertThat(json.path("odd").get(0).asText()).contains(sentence);
+    assertThat(json.path("assumptions").isEmpty()).isFalse();
+    assertThat(json.path("cautions").isEmpty()).isFalse();
+  }
+
+  @Test
+  void planSaysThatABalanceIsTooCoarse() {
+    Outcome plan =
+        run(
+            "plan|--glycerol|50g|--purity|90%|--origin|bought|--starch|potato"
+                + "|--plates|1x100x100mm glass|--room|20C,50%");
+
+    assertThat(oneLine(plan.out())).contains("1.0 g of glycerol is known to ± 0.50 g only");
+  }
+
+  @Test
+  void aThicknessNobodyCanPourIsSaid() {
+    assertThat(
+            oneLine(
+                run("thickness|--starch|potato 20g|--glycerol|5.0g|--water|400g|--by|3h").out()))
+        .startsWith("Odd: 0.1")
+        .contains("mm wet cannot be spread");
+  }
+}
