@@ -60,6 +60,8 @@ final class OutputFile {
     FORECAST("drying forecast", "{\n  \"what\" : \"drying forecast\""),
     /** What to do now, as JSON. */
     TODAY("list of plates to look after", "{\n  \"what\" : \"plates to look after\""),
+    /** When to look at plates, as a calendar. */
+    CALENDAR("calendar of plates to look after", "PRODID:-//starchfilm//plates"),
     /** What to do now, as CSV. */
     TODAY_TABLE("table of plates to look after", "file,name,plates,need,sentence"),
     /** What is in a jar, as JSON. */

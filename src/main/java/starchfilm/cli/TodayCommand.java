@@ -19,6 +19,7 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
 import starchfilm.report.TrialForecasts;
+import starchfilm.report.today.CalendarFile;
 import starchfilm.report.today.TodayFile;
 import starchfilm.report.today.TodayText;
 import starchfilm.today.Standing;
@@ -41,6 +42,7 @@ import starchfilm.today.Today;
       "",
       "Example:",
       "  starchfilm today formulations/garden",
+      "  starchfilm today formulations/garden --calendar looks.ics",
       "",
       "Exit codes: 0 done, 1 a plate could not be forecast, 2 a file has a fault (the others are told"
           + " of all the same)."
@@ -66,6 +68,14 @@ final class TodayCommand implements Callable<Integer> {
       description = "Also write the same as JSON; - for standard output likewise.")
   private @Nullable String json;
 
+  @Option(
+      names = "--calendar",
+      paramLabel = "CALENDAR",
+      description =
+          "Also write when to look as an iCalendar file (*.ics); imported again it moves what it"
+              + " brought before.")
+  private @Nullable String calendar;
+
   TodayCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
@@ -74,6 +84,7 @@ final class TodayCommand implements Callable<Integer> {
   public Integer call() {
     Optional<OutputFile> table = output("--csv", csv, OutputFile.Kind.TODAY_TABLE);
     Optional<OutputFile> data = output("--json", json, OutputFile.Kind.TODAY);
+    Optional<OutputFile> looks = output("--calendar", calendar, OutputFile.Kind.CALENDAR);
     Notebook notebook =
         TrialFiles.read(paths.isEmpty() ? List.of(Path.of("")) : paths, surroundings);
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
@@ -100,7 +111,12 @@ final class TodayCommand implements Callable<Integer> {
     failures.stream().sorted().forEach(surroundings.err()::println);
     table.ifPresent(file -> file.write(() -> TodayFile.csv(today, this::name)));
     data.ifPresent(file -> file.write(() -> TodayFile.json(today, this::name)));
-    if (Stream.of(table, data).flatMap(Optional::stream).noneMatch(OutputFile::isStandardOutput)) {
+    looks.ifPresent(
+        file ->
+            file.write(() -> CalendarFile.of(today, surroundings.clock().instant(), this::name)));
+    if (Stream.of(table, data, looks)
+        .flatMap(Optional::stream)
+        .noneMatch(OutputFile::isStandardOutput)) {
       TodayText.of(today).stream()
           .flatMap(
               line ->

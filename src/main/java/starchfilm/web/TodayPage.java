@@ -1,5 +1,6 @@
 package starchfilm.web;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -7,13 +8,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.TrialForecasts;
+import starchfilm.report.today.CalendarFile;
 import starchfilm.report.today.TodayView;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
 import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 import starchfilm.web.work.Work;
 
@@ -33,13 +37,17 @@ final class TodayPage {
     table
         .read(PAGE, request -> desk.page("today", "today", values(request, AT_ONCE_MS)))
         .read(PAGE + "/all", request -> desk.page("today", "today", values(request, PATIENCE_MS)))
+        .read(PAGE + "/looks.ics", request -> calendar())
         .read(PAGE + "/now", request -> desk.part("today", "now", values(request, PATIENCE_MS)));
   }
 
-  private Map<String, Object> values(Request request, long patienceMs) {
+  /** What could be looked at in time. */
+  private record Looked(Today today, boolean pending, List<String> failures, List<Fault> faults) {}
+
+  private Looked look(long patienceMs) {
     Notebook notebook = desk.folder().read();
     List<String> failures = new ArrayList<>();
-    List<Trial> late = new ArrayList<>();
+    boolean pending = false;
     List<Today.Alike> drying = Today.alike(notebook.trials(), desk.now());
     drying.forEach(plates -> desk.bench().on(plates.as()));
     long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(patienceMs);
@@ -48,27 +56,41 @@ final class TodayPage {
       Work<TrialForecasts> work = desk.bench().on(plates.as());
       long leftMs = Math.max(0, TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime()));
       if (!work.endsWithin(leftMs) || work.isCancelled()) {
-        late.add(plates.as());
+        pending = true;
       } else if (work.result().forecasts().isEmpty()) {
         failures.addAll(work.result().failures());
       } else {
         made.put(plates.as(), work.result().forecasts().get(0));
       }
     }
-    boolean pending = !late.isEmpty();
+    // What is shown once all is there need not be worked out before.
     Today today =
-        Today.of(notebook.trials(), desk.now(), trial -> Optional.ofNullable(made.get(trial)));
+        Today.of(
+            pending ? List.of() : notebook.trials(),
+            desk.now(),
+            trial -> Optional.ofNullable(made.get(trial)));
+    return new Looked(today, pending, failures, notebook.faults());
+  }
+
+  private Map<String, Object> values(Request request, long patienceMs) {
+    Looked looked = look(patienceMs);
     return Map.of(
         "said",
         desk.said().in(request.query()),
         "pending",
-        pending,
+        looked.pending(),
         "view",
-        TodayView.of(today, addresses()),
+        TodayView.of(looked.today(), addresses()),
         "failures",
-        failures,
+        looked.failures(),
         "troubles",
-        FileTrouble.of(notebook.faults(), desk.folder()));
+        FileTrouble.of(looked.faults(), desk.folder()));
+  }
+
+  private Response calendar() {
+    String text = CalendarFile.of(look(PATIENCE_MS).today(), desk.clock().instant(), this::name);
+    return Response.passing("text/calendar; charset=utf-8", text.getBytes(StandardCharsets.UTF_8))
+        .with("Content-Disposition", "attachment; filename=\"plates-to-look-after.ics\"");
   }
 
   private TodayView.Addresses addresses() {

@@ -1,0 +1,143 @@
+package starchfilm.report.today;
+
+import static starchfilm.numerics.units.Units.HOUR_S;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.Locale;
+import java.util.UUID;
+import java.util.function.Function;
+import starchfilm.today.Need;
+import starchfilm.today.Standing;
+import starchfilm.today.Today;
+
+/**
+ * When to look at each plate, as a calendar file.
+ *
+ * <p>Source: RFC 5545, Internet Calendaring and Scheduling Core Object Specification (iCalendar),
+ * 2009: lines of at most 75 octets (3.1), text escaped (3.3.11), local times without a zone, which
+ * are those of the clock on the wall (3.3.5, form 1). An event keeps its UID, so that the file of a
+ * later hour, which has a higher SEQUENCE (3.8.7.4), moves it.
+ */
+public final class CalendarFile {
+  private static final DateTimeFormatter LOCAL =
+      DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
+  private static final DateTimeFormatter UTC =
+      DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
+  private static final int LONGEST_LINE = 75;
+
+  /** Nobody looks at plates in the night; judged. */
+  private static final int FIRST_HOUR = 7;
+
+  private static final int LAST_HOUR = 22;
+
+  /** Of a longer time to look in the likeliest hour is put into the calendar. */
+  private static final double WHOLE_UP_TO_S = 12 * HOUR_S;
+
+  private final StringBuilder text = new StringBuilder();
+  private final Instant made;
+
+  private CalendarFile(Instant made) {
+    this.made = made;
+  }
+
+  /**
+   * The calendar.
+   *
+   * @param today what to do
+   * @param made when the file is made
+   * @param name how a plate's file is called; it makes the event known again
+   * @return the text of an iCalendar file
+   */
+  public static String of(Today today, Instant made, Function<Standing, String> name) {
+    CalendarFile file = new CalendarFile(made);
+    file.line("BEGIN:VCALENDAR");
+    file.line("VERSION:2.0");
+    file.line("PRODID:-//starchfilm//plates to look after//EN");
+    file.line("METHOD:PUBLISH");
+    today.standings().stream()
+        .filter(standing -> Double.isFinite(standing.lookFromS()))
+        .forEach(standing -> file.event(standing, today.now(), name.apply(standing)));
+    file.line("END:VCALENDAR");
+    return file.text.toString();
+  }
+
+  private void event(Standing standing, LocalDateTime now, String file) {
+    PlateWords words = new PlateWords(standing);
+    boolean ready = standing.need() == Need.PEEL || standing.need() == Need.OVERDUE;
+    LocalDateTime poured = standing.forecast().trial().pouredAt().orElseThrow();
+    double fromS = standing.lookFromS();
+    double untilS = standing.lookUntilS();
+    boolean whole = untilS - fromS <= WHOLE_UP_TO_S;
+    double startS = whole ? fromS : Math.max(fromS, standing.readyS().middle());
+    LocalDateTime start =
+        byDay(ready ? now : poured.plusSeconds(Math.round(Math.min(startS, 1e9))));
+    LocalDateTime end = poured.plusSeconds(Math.round(Math.min(untilS, 1e9)));
+    boolean longer = whole && !ready && Duration.between(start, end).compareTo(HOUR) > 0;
+    line("BEGIN:VEVENT");
+    line("UID:" + uid(file + "#" + standing.plates().get(0)));
+    line("DTSTAMP:" + UTC.format(made));
+    line("SEQUENCE:" + made.getEpochSecond() / 60);
+    line("DTSTART:" + LOCAL.format(start));
+    line("DTEND:" + LOCAL.format(longer ? upToHour(end) : start.plus(HOUR)));
+    line("SUMMARY:" + escaped((ready ? "Peel " : "Look at ") + words.who()));
+    line("DESCRIPTION:" + escaped(words.sentence() + " Look: " + words.look() + "."));
+    line("BEGIN:VALARM");
+    line("ACTION:DISPLAY");
+    line("DESCRIPTION:" + escaped(words.who()));
+    line("TRIGGER;RELATED=START:PT0S");
+    line("END:VALARM");
+    line("END:VEVENT");
+  }
+
+  private static final Duration HOUR = Duration.ofHours(1);
+
+  /** The next full hour in which somebody is up. */
+  private static LocalDateTime byDay(LocalDateTime moment) {
+    LocalDateTime hour = upToHour(moment);
+    if (hour.getHour() < FIRST_HOUR) {
+      return hour.withHour(FIRST_HOUR);
+    }
+    return hour.getHour() >= LAST_HOUR ? hour.plusDays(1).withHour(FIRST_HOUR) : hour;
+  }
+
+  private static LocalDateTime upToHour(LocalDateTime moment) {
+    LocalDateTime hour = moment.truncatedTo(ChronoUnit.HOURS);
+    return hour.equals(moment) ? hour : hour.plusHours(1);
+  }
+
+  private static String uid(String plate) {
+    return UUID.nameUUIDFromBytes(plate.getBytes(StandardCharsets.UTF_8)) + "@starchfilm";
+  }
+
+  private static String escaped(String words) {
+    return words
+        .replace("\\", "\\\\")
+        .replace(";", "\\;")
+        .replace(",", "\\,")
+        .replaceAll("\\R", "\\\\n");
+  }
+
+  /** Folds a line where it would have more than 75 octets, never within a character. */
+  private void line(String content) {
+    int octets = 0;
+    for (int at = 0; at < content.length(); ) {
+      int character = content.codePointAt(at);
+      String one = Character.toString(character);
+      int length = one.getBytes(StandardCharsets.UTF_8).length;
+      if (octets + length > LONGEST_LINE) {
+        text.append("\r\n ");
+        octets = 1;
+      }
+      text.append(one);
+      octets += length;
+      at += Character.charCount(character);
+    }
+    text.append("\r\n");
+  }
+}
