@@ -15,10 +15,13 @@ import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.planning.Plan;
+import starchfilm.planning.Planner;
 import starchfilm.report.PageRenderer;
+import starchfilm.report.plan.NamedRecipe;
 import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlanText;
 import starchfilm.report.plan.PlateLabel;
+import starchfilm.report.plan.SeriesText;
 import starchfilm.request.PlanQuestion;
 
 /** Plans recipes from what is at hand. */
@@ -43,6 +46,8 @@ import starchfilm.request.PlanQuestion;
       "  starchfilm plan --glycerol 250g --purity 82%% --salt 3%% --origin recovered \\",
       "      --starch potato --plates \"4x300x200mm glass\" --feel flexible --room 19C,55%% --by 5d \\",
       "      --sheet sheets.html --save trials",
+      "  starchfilm plan --glycerol 250g --purity 99%% --origin bought --starch potato \\",
+      "      --plates \"10x300x200mm glass\" --room 20C,50%% --vary glycerol 15,20,25,30,35",
       "",
       "Exit codes: 0 done, 1 nothing fits (what to give up is printed), 2 wrong input."
     })
@@ -86,22 +91,25 @@ final class PlanCommand implements Callable<Integer> {
     PlanQuestion question =
         PlanQuestion.read(
             OptionEntries.of(spec), surroundings.workingDirectory(), surroundings.clock());
-    Plan plan = question.answer(workshop());
     boolean toTerminal =
         Stream.of(page, labelPage)
             .flatMap(Optional::stream)
             .noneMatch(OutputFile::isStandardOutput);
+    Answered answered = question.series().isPresent() ? series(question) : plan(question);
+    List<NamedRecipe> recipes = answered.recipes();
     if (toTerminal) {
-      print(PlanText.of(plan, question.assumptions()));
+      print(answered.lines());
     }
-    if (plan.recipes().isEmpty()) {
+    if (recipes.isEmpty()) {
       throw CommandFailure.notComputed("no recipe fits everything that was asked.");
     }
     PlanReport report = new PlanReport(new PageRenderer());
-    page.ifPresent(file -> file.write(() -> report.html(plan, question.assumptions())));
-    labelPage.ifPresent(file -> file.write(() -> report.labels(PlateLabel.of(plan))));
+    page.ifPresent(
+        file -> file.write(() -> report.html(recipes, question.request(), question.assumptions())));
+    labelPage.ifPresent(
+        file -> file.write(() -> report.labels(recipes.stream().flatMap(PlateLabel::of).toList())));
     if (folder != null) {
-      List<String> written = new PlanFiles(surroundings).write(folder, plan, question);
+      List<String> written = new PlanFiles(surroundings).write(folder, recipes, question);
       if (toTerminal) {
         print(List.of("", "Ready to take notes: " + String.join(", ", written) + "."));
       }
@@ -113,6 +121,27 @@ final class PlanCommand implements Callable<Integer> {
       print(List.of("Labels to print: " + labelPage.get().shown() + "."));
     }
     return ExitCodes.DONE;
+  }
+
+  /** What was found, for a terminal and for files. */
+  private record Answered(List<String> lines, List<NamedRecipe> recipes) {}
+
+  private Answered plan(PlanQuestion question) {
+    Plan plan = question.answer(workshop());
+    return new Answered(PlanText.of(plan, question.assumptions()), NamedRecipe.of(plan));
+  }
+
+  private Answered series(PlanQuestion question) {
+    Planner.SeriesAnswer answer = question.answerSeries(workshop());
+    return answer
+        .series()
+        .map(
+            series ->
+                new Answered(
+                    SeriesText.of(series, question.assumptions(), PlanQuestion.STRIPS_EACH),
+                    NamedRecipe.of(series)))
+        .orElseGet(
+            () -> new Answered(PlanText.of(answer.plan(), question.assumptions()), List.of()));
   }
 
   private Optional<OutputFile> output(String option, @Nullable String typed, OutputFile.Kind kind) {

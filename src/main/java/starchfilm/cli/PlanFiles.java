@@ -8,16 +8,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.SafeFile;
 import starchfilm.files.saving.WriteFailure;
-import starchfilm.planning.Plan;
-import starchfilm.planning.PlannedRecipe;
+import starchfilm.report.plan.NamedRecipe;
 import starchfilm.report.plan.PlannedTrial;
-import starchfilm.report.words.PlanWords;
 import starchfilm.request.PlanQuestion;
 
 /** Writes planned recipes as trial files, each under a name that is still free. */
@@ -34,11 +33,11 @@ final class PlanFiles {
    * Writes them.
    *
    * @param typed the folder as typed; made where it is missing
-   * @param plan the plan
+   * @param recipes the recipes
    * @param question what was asked; a log of its room is copied beside the files
    * @return the names written, with the folder as typed
    */
-  List<String> write(String typed, Plan plan, PlanQuestion question) {
+  List<String> write(String typed, List<NamedRecipe> recipes, PlanQuestion question) {
     Path folder = folder(typed);
     List<String> written = new ArrayList<>();
     try {
@@ -46,11 +45,11 @@ final class PlanFiles {
       if (question.log().isPresent()) {
         copyLog(question.log().get(), folder);
       }
-      for (PlannedRecipe recipe : plan.recipes()) {
+      for (NamedRecipe recipe : recipes) {
         String text =
-            PlannedTrial.text(recipe, plan.request(), question.log(), question.isJarIn(folder));
-        String name = PlanWords.title(recipe.goals()).toLowerCase(java.util.Locale.ROOT);
-        written.add(typed + "/" + writeNew(folder, name.replaceAll("[^a-z]+", "-"), text));
+            PlannedTrial.text(recipe, question.request(), question.log(), question.isJarIn(folder));
+        String name = recipe.title().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        written.add(typed + "/" + writeNew(folder, name, text));
       }
     } catch (NotWrittenException refused) {
       throw CommandFailure.notComputed("--save " + typed + ": " + refused.getMessage());

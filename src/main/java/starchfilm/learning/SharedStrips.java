@@ -33,6 +33,11 @@ final class SharedStrips {
   private final RealVector mean;
   private final RealMatrix covariance;
 
+  /** Scatter of the logarithm between films of one hand and starch. */
+  static double filmLogSd(FilmProperty property) {
+    return Math.sqrt(FILM_SHARE) * new FilmForecaster().logScatter(property);
+  }
+
   private SharedStrips(double logScatter, List<StripLikelihood> lessons) {
     this.logScatter = logScatter;
     for (StripLikelihood lesson : lessons) {

@@ -28,6 +28,11 @@ final class StripTeacher {
 
   private static final double ELONGATION_SCATTER = 0.4;
 
+  /** Scatter of the logarithm between strips of one film. */
+  static double stripLogSd(FilmProperty property) {
+    return property == FilmProperty.ELONGATION ? ELONGATION_SCATTER : STRENGTH_SCATTER;
+  }
+
   private final List<StripLikelihood> lessons = new ArrayList<>();
   private final List<DoubtedReading> doubted = new ArrayList<>();
   private final List<LeftOut> leftOut = new ArrayList<>();

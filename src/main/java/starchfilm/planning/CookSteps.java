@@ -50,15 +50,26 @@ public record CookSteps(
         guides.stream().map(CookGuide::remark).toList());
   }
 
+  /** The same held for another time (s). */
+  CookSteps heldFor(double seconds) {
+    double minutes = seconds / MINUTE_S;
+    return new CookSteps(
+        gelatinisesFromK,
+        gelatinisedAtK,
+        topCelsius,
+        new ValidRange(holdMinutes.quantity(), minutes, minutes, holdMinutes.unit()),
+        remarks);
+  }
+
   /** The same at the time and temperature that somebody wrote. */
   CookSteps as(Cook cook) {
     double topC = cook.topTemperatureK().value() - ZERO_CELSIUS_K;
-    double minutes = cook.durationS().value() / MINUTE_S;
+    CookSteps held = heldFor(cook.durationS().value());
     return new CookSteps(
         gelatinisesFromK,
         gelatinisedAtK,
         new ValidRange(topCelsius.quantity(), topC, topC, topCelsius.unit()),
-        new ValidRange(holdMinutes.quantity(), minutes, minutes, holdMinutes.unit()),
+        held.holdMinutes,
         remarks);
   }
 

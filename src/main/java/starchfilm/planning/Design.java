@@ -42,6 +42,15 @@ record Design(
     return new Design(blend, starchInPaste, plasticiser, vinegarInPaste, otherThicknessM, plates);
   }
 
+  Design with(double otherStarch, double otherPlasticiser, double otherVinegar) {
+    return new Design(blend, otherStarch, otherPlasticiser, otherVinegar, wetThicknessM, plates);
+  }
+
+  Design on(int otherPlates) {
+    return new Design(
+        blend, starchInPaste, plasticiser, vinegarInPaste, wetThicknessM, otherPlates);
+  }
+
   /** Whether another design makes the same film of the same pour, within a few per cent. */
   boolean isNearly(Design other) {
     return plates == other.plates

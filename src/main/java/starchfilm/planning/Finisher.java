@@ -30,7 +30,16 @@ final class Finisher {
 
   PlannedRecipe finish(
       Design design, Set<Goal> goals, WishWindow window, List<BindingLimit> limits) {
-    Rounding rounding = new Rounding(request, design);
+    return finish(design, CookSteps.of(design.blend().shares()), goals, window, limits);
+  }
+
+  PlannedRecipe finish(
+      Design design,
+      CookSteps cook,
+      Set<Goal> goals,
+      WishWindow window,
+      List<BindingLimit> limits) {
+    Rounding rounding = new Rounding(request, design, cook, !goals.isEmpty());
     List<Potful> potfuls = rounding.potfuls();
     double pourKg = rounding.pourKg();
     Paste paste = Paste.cooked(potfuls.get(0).recipe());
@@ -44,7 +53,7 @@ final class Finisher {
     return new PlannedRecipe(
         goals,
         potfuls,
-        CookSteps.of(design.blend().shares()),
+        cook,
         casting,
         pourKg,
         forecast,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -72,6 +73,66 @@ public final class Planner {
             });
     return new Plan(request, List.of(recipes), List.of());
   }
+
+  /**
+   * Plans a series: the safest recipe for all plates, and one thing of it changed from group to
+   * group.
+   *
+   * @param asked what is at hand, and what is wanted; its plates are counted anew
+   * @param series the one thing
+   * @param scatter how far plates lie apart that are meant to be the same
+   * @return the series, or the ways out where no recipe fits at all
+   * @throws UnworkableRequestException where the cupboard cannot fill every group
+   */
+  public SeriesAnswer series(PlanRequest asked, SeriesRequest series, PlateScatter scatter) {
+    int groups = series.values().size();
+    PlanRequest request = asked.with(asked.kitchen().withPlates(groups * series.platesEach()));
+    new WishCheck(request).requirePossible();
+    requirePotForOnePlate(request);
+    PlanSearch search = new PlanSearch(request, factors);
+    Map<Goal, Found> best = search.best(request, EnumSet.of(Goal.SAFEST), false);
+    if (best.isEmpty()) {
+      return new SeriesAnswer(
+          Optional.empty(), new Plan(request, List.of(), new WaysOut(search, request).list()));
+    }
+    Found found = best.get(Goal.SAFEST);
+    Design base = inTime(request, found).on(series.platesEach());
+    Finisher finisher = new Finisher(request, factors);
+    Series.Group[] done = new Series.Group[groups];
+    IntStream.range(0, groups)
+        .parallel()
+        .forEach(
+            i -> {
+              double value = series.values().get(i);
+              CookSteps cook = series.what().in(CookSteps.of(base.blend().shares()), value);
+              PlannedRecipe recipe =
+                  finisher.finish(
+                      series.what().in(base, value, request),
+                      cook,
+                      EnumSet.noneOf(Goal.class),
+                      found.space().window(),
+                      List.of());
+              double weighed = series.what().of(recipe.potfuls().get(0).recipe(), recipe.casting());
+              done[i] = new Series.Group(series.names().get(i), value, weighed, recipe);
+            });
+    Series whole =
+        new Series(
+            request,
+            series,
+            List.of(done),
+            Series.drawn(groups, series.seed()),
+            SeriesPower.of(series, List.of(done), scatter));
+    SeriesSupplies.require(whole);
+    return new SeriesAnswer(Optional.of(whole), new Plan(request, List.of(), List.of()));
+  }
+
+  /**
+   * What came of asking for a series.
+   *
+   * @param series the series; empty where no recipe fits
+   * @param plan the plan with its ways out where there is none
+   */
+  public record SeriesAnswer(Optional<Series> series, Plan plan) {}
 
   /**
    * A recipe and what it is best at.

@@ -24,9 +24,20 @@ final class Rounding {
   private final Design design;
   private final double stepKg;
 
-  Rounding(PlanRequest request, Design design) {
+  private final CookSteps cook;
+  private final int mostSteps;
+
+  /**
+   * Rounds.
+   *
+   * @param isStarchFree whether the starch may move by a few steps, so that the ratio to the
+   *     glycerol is met; not where pots are to differ in one thing alone
+   */
+  Rounding(PlanRequest request, Design design, CookSteps cook, boolean isStarchFree) {
+    this.mostSteps = isStarchFree ? MOST_STEPS : 0;
     this.request = request;
     this.design = design;
+    this.cook = cook;
     this.stepKg = request.kitchen().scaleStepKg();
   }
 
@@ -73,8 +84,7 @@ final class Rounding {
                 weighed(vinegarKg), Estimate.exact(supplies.vinegarAcidityFraction())),
             weighed(waterKg),
             Estimate.exact(0),
-            CookSteps.of(design.blend().shares())
-                .cook(new Estimate(lost, PotRules.TOPPED_UP_SD * cookedKg)));
+            cook.cook(new Estimate(lost, PotRules.TOPPED_UP_SD * cookedKg)));
     return new Potful(plates, times, recipe, cookedKg);
   }
 
@@ -88,7 +98,7 @@ final class Rounding {
   private Solids solids(double cookedKg, double share) {
     Solids best = solids(cookedKg, share, 0, 0);
     double bestMiss = miss(best, cookedKg);
-    for (int starchSteps = -MOST_STEPS; starchSteps <= MOST_STEPS; starchSteps++) {
+    for (int starchSteps = -mostSteps; starchSteps <= mostSteps; starchSteps++) {
       for (int glycerolSteps = -1; glycerolSteps <= 1; glycerolSteps++) {
         Solids other = solids(cookedKg, share, starchSteps, glycerolSteps);
         double miss = miss(other, cookedKg);

@@ -6,16 +6,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Use;
 import starchfilm.files.notebook.JarLevel;
+import starchfilm.film.FilmProperty;
+import starchfilm.learning.OwnScatter;
 import starchfilm.learning.Workshop;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.planning.Kitchen;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Planner;
+import starchfilm.planning.PlateScatter;
+import starchfilm.planning.SeriesRequest;
 import starchfilm.planning.StarchAtHand;
 import starchfilm.planning.Supplies;
 import starchfilm.planning.Wish;
@@ -26,10 +31,15 @@ import starchfilm.planning.Wish;
  * @param request what the planner is asked
  * @param jar the kept jar it takes from, where one was named
  * @param log the log of the room, where it has one
+ * @param series the one thing to vary, where a series is asked for
  * @param assumptions what was taken for granted, a sentence each
  */
 public record PlanQuestion(
-    PlanRequest request, Optional<JarLevel> jar, Optional<Path> log, List<String> assumptions) {
+    PlanRequest request,
+    Optional<JarLevel> jar,
+    Optional<Path> log,
+    Optional<SeriesRequest> series,
+    List<String> assumptions) {
   static final Field BY =
       Field.option(
               "--by",
@@ -40,6 +50,9 @@ public record PlanQuestion(
   static final Field SURE =
       Field.option("--sure", "SHARE", "How sure that must be. Default: 80%%.");
 
+  /** Strips that are pulled of each plate of a series; assumed. */
+  public static final int STRIPS_EACH = 3;
+
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS =
       List.of(
@@ -47,7 +60,8 @@ public record PlanQuestion(
           new Field.Section("Plates, pot and balance", WrittenKitchen.FIELDS),
           new Field.Section("The film wanted", WrittenWish.FIELDS),
           new Field.Section("Where it dries", WrittenPlace.FIELDS),
-          new Field.Section("By when", List.of(BY, SURE)));
+          new Field.Section("By when", List.of(BY, SURE)),
+          new Field.Section("A series", WrittenSeries.FIELDS));
 
   /** Copies the list. */
   public PlanQuestion {
@@ -83,6 +97,7 @@ public record PlanQuestion(
       in.assume("ready in 80 of 100 likely cases");
     }
     Optional<Use> use = WrittenWish.use(in);
+    Optional<SeriesRequest> series = WrittenSeries.read(in, kitchen, clock);
     return in.finished(
         () ->
             new PlanQuestion(
@@ -96,6 +111,7 @@ public record PlanQuestion(
                     use.orElseThrow()),
                 jar,
                 place.get().log(),
+                series,
                 in.assumptions()));
   }
 
@@ -124,12 +140,32 @@ public record PlanQuestion(
    * @throws RefusedRequestException where the wishes contradict each other
    */
   public Plan answer(Workshop workshop) {
+    return asked(workshop, planner -> planner.plan(request));
+  }
+
+  /**
+   * Plans the series.
+   *
+   * @param workshop what earlier trials taught
+   * @return the series, or the ways out
+   * @throws RefusedRequestException where it cannot be made of what is at hand
+   */
+  public Planner.SeriesAnswer answerSeries(Workshop workshop) {
+    PlateScatter scatter =
+        new PlateScatter(
+            OwnScatter.drying(),
+            OwnScatter.logSd(FilmProperty.TENSILE_STRENGTH, STRIPS_EACH),
+            OwnScatter.logSd(FilmProperty.ELONGATION, STRIPS_EACH));
+    return asked(workshop, planner -> planner.series(request, series.orElseThrow(), scatter));
+  }
+
+  private <T> T asked(Workshop workshop, Function<Planner, T> question) {
     List<StarchAtHand> starches = request.supplies().starches();
     Map<StarchKind, Double> evenShares =
         starches.stream()
             .collect(Collectors.toMap(StarchAtHand::kind, starch -> 1.0 / starches.size()));
     try {
-      return new Planner(workshop.factors(learntRoom(), evenShares, false)).plan(request);
+      return question.apply(new Planner(workshop.factors(learntRoom(), evenShares, false)));
     } catch (IllegalArgumentException e) {
       // The domain refuses impossible requests in one sentence meant for the reader.
       throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));

@@ -13,8 +13,8 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.planning.Plan;
-import starchfilm.planning.PlannedRecipe;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.plan.NamedRecipe;
 import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlanSheets;
 import starchfilm.report.plan.PlannedTrial;
@@ -129,7 +129,8 @@ final class WishesPage {
   private Response sheets(Request request) {
     try {
       PlanQuestion question = question(request.query());
-      return Documents.page(report.html(plan(question), question.assumptions()));
+      return Documents.page(
+          report.html(NamedRecipe.of(plan(question)), question.request(), question.assumptions()));
     } catch (RefusedRequestException e) {
       throw new HttpError(422, String.join(" ", FormEntries.why(e)));
     }
@@ -137,7 +138,11 @@ final class WishesPage {
 
   private Response labels(Request request) {
     try {
-      return Documents.page(report.labels(PlateLabel.of(plan(question(request.query())))));
+      return Documents.page(
+          report.labels(
+              NamedRecipe.of(plan(question(request.query()))).stream()
+                  .flatMap(PlateLabel::of)
+                  .toList()));
     } catch (RefusedRequestException e) {
       throw new HttpError(422, String.join(" ", FormEntries.why(e)));
     }
@@ -148,24 +153,24 @@ final class WishesPage {
     Fields form = request.posted();
     String number = form.text("number");
     PlanQuestion question;
-    List<PlannedRecipe> recipes;
+    List<NamedRecipe> recipes;
     try {
       question = question(form);
-      recipes = plan(question).recipes();
+      recipes = NamedRecipe.of(plan(question));
     } catch (RefusedRequestException e) {
       throw new HttpError(422, String.join(" ", FormEntries.why(e)));
     }
     if (!number.matches("[0-9]") || Integer.parseInt(number) >= recipes.size()) {
       throw HttpError.malformed("The plan has no such recipe; ask for the plan again.");
     }
-    PlannedRecipe recipe = recipes.get(Integer.parseInt(number));
+    NamedRecipe recipe = recipes.get(Integer.parseInt(number));
     desk.folder().requireThere();
     try {
       String text =
           PlannedTrial.text(
               recipe, question.request(), question.log(), question.isJarIn(desk.folder().root()));
       String typed = form.text("name");
-      String name = typed.isEmpty() ? PlanWords.title(recipe.goals()) : typed;
+      String name = typed.isEmpty() ? recipe.title() : typed;
       String named = typed.isEmpty() ? text : FieldEdit.with(text, Map.of("name", typed));
       Path file = TrialFileText.create(desk.folder().root(), name, named);
       return Response.seeOther(

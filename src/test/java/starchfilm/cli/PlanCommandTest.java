@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +27,76 @@ class PlanCommandTest {
   @BeforeEach
   void openTerminal() {
     terminal = new Terminal(folder);
+  }
+
+  private static final String[] SERIES = {
+    "plan",
+    "--glycerol",
+    "250g",
+    "--purity",
+    "99%",
+    "--origin",
+    "bought",
+    "--starch",
+    "potato",
+    "--room",
+    "20C,50%",
+    "--scale",
+    "0.1g"
+  };
+
+  private int series(String... more) {
+    return terminal.run(Stream.concat(Stream.of(SERIES), Stream.of(more)).toArray(String[]::new));
+  }
+
+  @Test
+  void plansASeriesWithFilesSheetsAndAPrintedSeed() throws IOException {
+    int code =
+        series(
+            "--plates",
+            "6x300x200mm glass",
+            "--vary",
+            "glycerol",
+            "15,25,35",
+            "--groups",
+            "Red,Green,Blue",
+            "--seed",
+            "7",
+            "--save",
+            "class",
+            "--sheet",
+            "sheets.html");
+
+    assertThat(code).as(terminal.err()).isZero();
+    assertThat(terminal.out())
+        .contains("3 groups of 2 plates each", "(seed 7): Red, Blue, Green.", "the trend shows in");
+    assertThat(Files.readString(folder.resolve("class/green-glycerol-25.json")))
+        .contains("Green: glycerol 25", "Its pot is number 3 to be cooked");
+    assertThat(Files.readString(folder.resolve("sheets.html"))).contains("Red: glycerol 15");
+    assertThat(terminal.run("check", "class")).isZero();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--vary glycerol 15                  | 1 values given, allowed 2 to 12",
+        "--vary glycerol 15,15               | the same value twice",
+        "--vary glycerol 15,250              | 250 g per 100 g dry starch given, allowed 0 to 60",
+        "--vary sugar 15,25                  | \"sugar\" given, allowed glycerol, thickness",
+        "--vary glycerol 15,x                | \"x\" given, allowed numbers with commas",
+        "--vary thickness 1,2,3,4,5,6,7      | 6 plates given for 7 groups, allowed 7 or more",
+        "--vary cook 5,10 --groups Red       | 1 names for 2 groups",
+        "--vary cook 5,10 --replicates 4     | 6 plates given for 2 groups of 4 plates, allowed 8",
+        "--vary cook 5,10 --seed dice        | --seed: \"dice\" given, allowed a whole number",
+        "--seed 7                            | --seed: given without --vary"
+      })
+  void refusesASeriesThatCannotBe(String options, String why) {
+    List<String> words = new ArrayList<>(List.of("--plates", "6x300x200mm glass"));
+    words.addAll(List.of(options.split(" +")));
+
+    assertThat(series(words.toArray(String[]::new))).isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err()).contains(why).doesNotContain("the program itself");
   }
 
   @Test

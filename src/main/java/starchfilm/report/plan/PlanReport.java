@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.planning.Plan;
+import starchfilm.planning.PlanRequest;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
@@ -25,12 +25,13 @@ public final class PlanReport {
   /**
    * The sheets.
    *
-   * @param plan a plan with at least one recipe
+   * @param recipes at least one
+   * @param request what was asked
    * @param remarks what was taken for granted, in sentences
    * @return an HTML document; the same for the same plan, byte for byte
    */
-  public String html(Plan plan, List<String> remarks) {
-    return html(PlanSheets.of(plan), remarks, Cautions.of(plan.request()));
+  public String html(List<NamedRecipe> recipes, PlanRequest request, List<String> remarks) {
+    return html(PlanSheets.of(recipes, request), remarks, Cautions.of(request));
   }
 
   /**

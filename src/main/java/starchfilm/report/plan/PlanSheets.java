@@ -50,12 +50,26 @@ public final class PlanSheets {
    * @return one a recipe, in its order
    */
   public static List<PlanSheet> of(Plan plan) {
-    return IntStream.range(0, plan.recipes().size())
+    return of(NamedRecipe.of(plan), plan.request());
+  }
+
+  /**
+   * The sheets of recipes.
+   *
+   * @param recipes the recipes
+   * @param request what was asked
+   * @return one a recipe, in their order
+   */
+  static List<PlanSheet> of(List<NamedRecipe> recipes, PlanRequest request) {
+    return IntStream.range(0, recipes.size())
         .mapToObj(
-            i -> {
-              PlannedRecipe recipe = plan.recipes().get(i);
-              return sheet(i + 1, PlanWords.title(recipe.goals()), recipe, plan.request(), "");
-            })
+            i ->
+                sheet(
+                    i + 1,
+                    recipes.get(i).title(),
+                    recipes.get(i).recipe(),
+                    request,
+                    recipes.get(i).remark()))
         .toList();
   }
 
@@ -291,7 +305,7 @@ public final class PlanSheets {
 
   private static List<String> warnings(PlannedRecipe recipe, double sure, List<String> odd) {
     List<String> warnings = new ArrayList<>(odd);
-    if (!recipe.chances().asWished()) {
+    if (!recipe.chances().asWished() && !recipe.goals().isEmpty()) {
       warnings.add(
           "The balance is too coarse for so little: rounded, the film is "
               + PlainWords.word(recipe.film().feel())

@@ -7,6 +7,7 @@ import static starchfilm.numerics.units.Units.MINUTE_S;
 import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
@@ -18,8 +19,6 @@ import starchfilm.numerics.evidence.Estimate;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
-import starchfilm.report.words.PlanWords;
-import starchfilm.report.words.RecipeWords;
 
 /**
  * A planned recipe as a trial file, ready to take notes: the first potful and the plates it is
@@ -33,23 +32,19 @@ public final class PlannedTrial {
   /**
    * The file.
    *
-   * @param recipe the recipe
+   * @param named the recipe
    * @param request what was asked
    * @param log the log of its room, where that has one
    * @param besideJar whether the file will lie beside the kept jar it takes from
    * @return its text
    */
   public static String text(
-      PlannedRecipe recipe, PlanRequest request, Optional<Path> log, boolean besideJar) {
+      NamedRecipe named, PlanRequest request, Optional<Path> log, boolean besideJar) {
+    PlannedRecipe recipe = named.recipe();
     Use use = request.use();
     Potful potful = recipe.potfuls().get(0);
     ObjectNode trial = JSON.objectNode();
-    trial.put(
-        "name",
-        PlanWords.title(recipe.goals())
-            + ": "
-            + RecipeWords.starchKinds(potful.recipe())
-            + " starch");
+    trial.put("name", named.trialName());
     put(trial, "scale_g", request.kitchen().scaleStepKg() * G_PER_KG);
     trial.set("recipe", CastingFields.recipe(potful.recipe(), besideJar));
     ObjectNode cook = trial.putObject("cook");
@@ -65,9 +60,12 @@ public final class PlannedTrial {
     put(film, "rh_pct", use.relativeHumidity() * PERCENT_PER_UNIT);
     put(film, "air_C", use.temperatureK() - ZERO_CELSIUS_K);
     put(film, "after_days", use.ageS() / DAY_S);
-    trial
-        .putArray("remarks")
-        .add("Planned by starchfilm and not poured yet: note what was really weighed and poured.");
+    ArrayNode remarks = trial.putArray("remarks");
+    remarks.add(
+        "Planned by starchfilm and not poured yet: note what was really weighed and poured.");
+    if (!named.remark().isEmpty()) {
+      remarks.add(named.remark());
+    }
     return TrialTree.text(trial);
   }
 

@@ -16,11 +16,8 @@ import starchfilm.files.saving.TrialFileText;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
-import starchfilm.planning.Potful;
 import starchfilm.report.caution.Cautions;
-import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RecipeWords;
 
@@ -61,20 +58,15 @@ public record PlateLabel(
   }
 
   /**
-   * The labels of a plan.
+   * The labels of a planned recipe.
    *
-   * @param plan the plan
-   * @return one a plate of each recipe
+   * @param named the recipe
+   * @return one a plate
    */
-  public static List<PlateLabel> of(Plan plan) {
-    return plan.recipes().stream()
-        .flatMap(recipe -> of(PlanWords.title(recipe.goals()), recipe))
-        .toList();
-  }
-
-  static Stream<PlateLabel> of(String title, PlannedRecipe recipe) {
-    Potful potful = recipe.potfuls().get(0);
-    return plates(title, recipe.plates(), Optional.empty(), "", recipe.drying(), potful.recipe());
+  public static Stream<PlateLabel> of(NamedRecipe named) {
+    PlannedRecipe recipe = named.recipe();
+    Recipe pot = recipe.potfuls().get(0).recipe();
+    return plates(named.title(), recipe.plates(), Optional.empty(), "", recipe.drying(), pot);
   }
 
   private static Stream<PlateLabel> plates(

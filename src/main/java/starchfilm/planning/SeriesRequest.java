@@ -1,0 +1,63 @@
+package starchfilm.planning;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * A series of pours that differ in one thing.
+ *
+ * @param what the one thing
+ * @param values its value in each group, in its unit; 2 to 12, no two the same
+ * @param names what each group is called, as many as values
+ * @param platesEach plates poured from the pot of a group; at least 1
+ * @param seed what the order of the pots is drawn by
+ */
+public record SeriesRequest(
+    Varied what, List<Double> values, List<String> names, int platesEach, long seed) {
+  private static final int MOST_GROUPS = 12;
+  private static final int MOST_PLATES = 50;
+
+  /** Checks number and range. */
+  public SeriesRequest {
+    values = List.copyOf(values);
+    names = names.isEmpty() ? letters(values.size()) : List.copyOf(names);
+    if (values.size() < 2 || values.size() > MOST_GROUPS) {
+      throw refused(values.size() + " values", "2 to " + MOST_GROUPS + " values", "write 15,20,25");
+    }
+    if (values.stream().distinct().count() < values.size()) {
+      throw refused("the same value twice", "each value once", "use more plates a group instead");
+    }
+    for (double value : values) {
+      if (!(value >= what.least() && value <= what.most())) {
+        throw refused(
+            Sentence.number(value) + " " + what.unit(),
+            Sentence.number(what.least())
+                + " to "
+                + Sentence.number(what.most())
+                + " "
+                + what.unit(),
+            "write the " + what.words() + " in " + what.unit());
+      }
+    }
+    if (names.size() != values.size()) {
+      throw refused(
+          names.size() + " names for " + values.size() + " groups",
+          "one name a group",
+          "write as many names as values, separated by commas");
+    }
+    if (platesEach < 1 || platesEach > MOST_PLATES) {
+      throw refused(
+          platesEach + " plates a group",
+          "1 to " + MOST_PLATES,
+          "write how many plates each pot fills");
+    }
+  }
+
+  private static List<String> letters(int count) {
+    return IntStream.range(0, count).mapToObj(i -> String.valueOf((char) ('A' + i))).toList();
+  }
+
+  private static UnworkableRequestException refused(String given, String allowed, String mend) {
+    return new UnworkableRequestException(Sentence.of("series", given, allowed, mend));
+  }
+}

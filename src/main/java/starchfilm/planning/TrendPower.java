@@ -1,0 +1,126 @@
+package starchfilm.planning;
+
+import java.util.List;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.distribution.TDistribution;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
+
+/**
+ * Whether a trend over the groups of a series will show against the scatter of single plates.
+ *
+ * <p>A straight line is drawn through the logarithm of what is measured, and the slope is tested
+ * against none, two-sided at 5 %. Its chance to show is
+ *
+ * <p>{@code P(|T| > t(0.975, df))}, T noncentral t with df = N - 2 and {@code delta = slope
+ * sqrt(sum (x - mean)^2) / sd}
+ *
+ * <p>N: plates in all; x: the values; slope: of the forecast's middle; sd: scatter of the logarithm
+ * between plates that are meant to be the same.
+ *
+ * @param what what is measured
+ * @param first its forecast in the group with the least value, in SI units
+ * @param last its forecast in the group with the greatest value
+ * @param logSd scatter of its logarithm between plates
+ * @param chance how likely the trend shows, 0 to 1
+ * @param platesForEighty the fewest plates a group with which it shows in 80 of 100 series; 0 where
+ *     {@value #MOST_PLATES} are too few
+ */
+public record TrendPower(
+    Response what, double first, double last, double logSd, double chance, int platesForEighty) {
+  /** What can be measured of a plate. */
+  public enum Response {
+    /** Time until the thick spot is dry through. */
+    DRY_THROUGH,
+    /** Stretch at break. */
+    STRETCH,
+    /** Tensile strength. */
+    STRENGTH
+  }
+
+  /** Where the reckoning comes from. */
+  public static final Source SOURCE =
+      new Source(
+          "power of the t test of a slope: Draper and Smith 1998, Applied Regression Analysis, 3rd"
+              + " ed., section 1.4; noncentral t: Johnson, Kotz and Balakrishnan 1995, Continuous"
+              + " Univariate Distributions, vol. 2, chapter 31",
+          Check.RECALLED);
+
+  /** More plates a group are not looked at. */
+  static final int MOST_PLATES = 20;
+
+  private static final double LEVEL = 0.05;
+  private static final double TAIL = 1e-9;
+  private static final int PANELS = 100;
+  private static final double USUALLY_ENOUGH = 0.8;
+  private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+
+  /**
+   * The power of a series.
+   *
+   * @param what what is measured
+   * @param values value of each group, at least two
+   * @param middles its forecast in each group, above 0
+   * @param logSd scatter of its logarithm between plates, above 0
+   * @param platesEach plates a group
+   */
+  static TrendPower of(
+      Response what, List<Double> values, List<Double> middles, double logSd, int platesEach) {
+    double mean = values.stream().mapToDouble(v -> v).average().orElseThrow();
+    double squares = 0;
+    double products = 0;
+    int least = 0;
+    int greatest = 0;
+    for (int i = 0; i < values.size(); i++) {
+      double from = values.get(i) - mean;
+      squares += from * from;
+      products += from * Math.log(middles.get(i));
+      least = values.get(i) < values.get(least) ? i : least;
+      greatest = values.get(i) > values.get(greatest) ? i : greatest;
+    }
+    double onePlateEach = Math.abs(products) / Math.sqrt(squares) / logSd;
+    int enough = 0;
+    for (int plates = 1; plates <= MOST_PLATES && enough == 0; plates++) {
+      enough = chance(onePlateEach, values.size(), plates) >= USUALLY_ENOUGH ? plates : 0;
+    }
+    return new TrendPower(
+        what,
+        middles.get(least),
+        middles.get(greatest),
+        logSd,
+        chance(onePlateEach, values.size(), platesEach),
+        enough);
+  }
+
+  private static double chance(double onePlateEach, int groups, int platesEach) {
+    int freedom = groups * platesEach - 2;
+    return freedom < 1 ? 0 : chance(onePlateEach * Math.sqrt(platesEach), freedom);
+  }
+
+  /**
+   * The chance that a two-sided t test at 5 % shows an effect.
+   *
+   * @param delta noncentrality, 0 or more
+   * @param freedom degrees of freedom, at least 1
+   * @return 0.05 for no effect, up to 1
+   */
+  static double chance(double delta, int freedom) {
+    double critical = new TDistribution(null, freedom).inverseCumulativeProbability(1 - LEVEL / 2);
+    ChiSquaredDistribution spread = new ChiSquaredDistribution(null, freedom);
+    // Over the root of the spread, where its density has no pole.
+    double from = Math.max(1e-6, Math.sqrt(spread.inverseCumulativeProbability(TAIL)));
+    double step = (Math.sqrt(spread.inverseCumulativeProbability(1 - TAIL)) - from) / (2 * PANELS);
+    double sum = 0;
+    for (int i = 0; i <= 2 * PANELS; i++) {
+      double root = from + i * step;
+      double limit = critical * root / Math.sqrt(freedom);
+      double beyond =
+          NORMAL.cumulativeProbability(delta - limit)
+              + NORMAL.cumulativeProbability(-limit - delta);
+      double weight = i == 0 || i == 2 * PANELS ? 1 : i % 2 == 1 ? 4 : 2;
+      sum += weight * beyond * spread.density(root * root) * 2 * root;
+    }
+    return sum * step / 3;
+  }
+}

@@ -1,0 +1,200 @@
+package starchfilm.report.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
+import starchfilm.material.recipe.Recipe;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.planning.PlannedRecipe;
+import starchfilm.planning.Series;
+import starchfilm.planning.TrendPower;
+import starchfilm.planning.Varied;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.words.PlanWords;
+import starchfilm.report.words.Plural;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.RecipeWords;
+import starchfilm.report.words.Spans;
+
+/** A series for a terminal: plain lines that need no colour. */
+public final class SeriesText {
+  private static final String LINE = "%-14s %8s %8s %8s %8s %8s %8s %9s";
+
+  private SeriesText() {}
+
+  /**
+   * The whole series.
+   *
+   * @param series the series
+   * @param remarks what was taken for granted, in sentences
+   * @param strips strips counted for each plate
+   * @return lines; long sentences are not broken
+   */
+  public static List<String> of(Series series, List<String> remarks, int strips) {
+    List<String> lines = new ArrayList<>();
+    lines.add(head(series));
+    lines.addAll(remarks);
+    lines.add("");
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            LINE,
+            "group",
+            "rounded",
+            "starch",
+            "glycerol",
+            "vinegar",
+            "water",
+            "a plate",
+            "dry"));
+    for (Series.Group group : series.groups()) {
+      lines.add(row(series, group));
+    }
+    lines.add("");
+    lines.add(
+        "Order of the pots, drawn by lot (seed "
+            + series.series().seed()
+            + "): "
+            + series.order().stream()
+                .map(place -> series.groups().get(place).name())
+                .collect(Collectors.joining(", "))
+            + ".");
+    lines.add(
+        "In all "
+            + ReaderUnit.GRAM.noted(series.glycerolKg())
+            + " out of the jar, "
+            + ReaderUnit.GRAM.noted(series.request().supplies().glycerolKg() - series.glycerolKg())
+            + " left.");
+    if (series.isBlurred()) {
+      lines.add(
+          "! The balance is too coarse for these pots: rounded, groups lie nearer to each other than"
+              + " was asked. Take a finer balance (--scale) or more plates a group.");
+    }
+    lines.add("");
+    lines.addAll(shows(series, strips));
+    lines.add("");
+    lines.add(
+        "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes a trial file a group.");
+    Cautions.of(series.request()).forEach(caution -> lines.add("! " + caution.sentence()));
+    return lines;
+  }
+
+  private static String head(Series series) {
+    PlannedRecipe any = series.groups().get(0).recipe();
+    Varied what = series.series().what();
+    List<String> same = new ArrayList<>();
+    if (what != Varied.STARCH) {
+      same.add(
+          Figures.of(100 * any.casting().composition().dryStarch(), 2) + " % starch in the paste");
+    }
+    if (what != Varied.GLYCEROL) {
+      same.add(
+          Figures.of(100 * any.casting().composition().glycerolPerDryStarch(), 2)
+              + " g glycerol per 100 g dry starch");
+    }
+    if (what != Varied.THICKNESS) {
+      same.add(ReaderUnit.MILLIMETRE.two(any.casting().wetThicknessM()) + " mm wet");
+    }
+    same.add(RecipeWords.plate(any.casting().plate()));
+    return Plural.of(series.groups().size(), "group")
+        + " of "
+        + Plural.of(series.series().platesEach(), "plate")
+        + " each, one pot a group, that differ in "
+        + what.words()
+        + " alone: "
+        + series.groups().stream()
+            .map(group -> Figures.of(group.asked(), 3))
+            .collect(Collectors.joining(", "))
+        + " "
+        + what.unit()
+        + ". The same in all: "
+        + String.join(", ", same)
+        + ".";
+  }
+
+  private static String row(Series series, Series.Group group) {
+    Recipe recipe = group.recipe().potfuls().get(0).recipe();
+    double starch = recipe.starches().stream().mapToDouble(p -> p.massKg().value()).sum();
+    return String.format(
+        Locale.ROOT,
+        LINE,
+        group.name() + " " + Figures.of(group.asked(), 3),
+        Figures.of(group.weighed(), 2),
+        ReaderUnit.GRAM.noted(starch),
+        ReaderUnit.GRAM.noted(recipe.glycerol().massKg().value()),
+        ReaderUnit.GRAM.noted(recipe.vinegar().massKg().value()),
+        ReaderUnit.GRAM.noted(recipe.waterKg().value()),
+        ReaderUnit.GRAM.noted(group.recipe().pourKg()),
+        Spans.of(
+            group
+                .recipe()
+                .drying()
+                .at(Spot.THICK_SPOT)
+                .at(Milestone.DRY_THROUGH)
+                .timeS()
+                .middle()));
+  }
+
+  /** Whether the difference will show, thing by thing. */
+  private static List<String> shows(Series series, int strips) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Will the difference show against the plates' own scatter?");
+    for (TrendPower power : series.shows()) {
+      lines.add("  - " + sentence(power, series.series().platesEach()));
+    }
+    lines.add(
+        "A trend shows where a straight line through the logarithms is told from none, two-sided at"
+            + " 5 %. Plates of one recipe are taken to scatter by their own share of what is uncertain"
+            + " of drying, films by a fifth of the variance between laboratories, and hand-cut strips by"
+            + " 25 % in strength and 40 % in stretch, "
+            + strips
+            + " strips a plate (judged, no source). Plates of one pot share its slips of the scale and"
+            + " the cook, which no plate beside them shows. Reckoned by the "
+            + TrendPower.SOURCE.citation()
+            + " (recalled).");
+    return lines;
+  }
+
+  private static String sentence(TrendPower power, int platesEach) {
+    String text =
+        switch (power.what()) {
+          case DRY_THROUGH ->
+              "Drying time, thick spot: "
+                  + Spans.of(power.first())
+                  + " → "
+                  + Spans.of(power.last());
+          case STRETCH ->
+              "Stretch at break: "
+                  + ReaderUnit.PERCENT.two(power.first())
+                  + " → "
+                  + ReaderUnit.PERCENT.two(power.last())
+                  + " %";
+          case STRENGTH ->
+              "Strength: "
+                  + ReaderUnit.MEGAPASCAL.two(power.first())
+                  + " → "
+                  + ReaderUnit.MEGAPASCAL.two(power.last())
+                  + " MPa";
+        };
+    return text
+        + ", one plate ± "
+        + Figures.of(100 * (Math.exp(power.logSd()) - 1), 2)
+        + " %: the trend shows in "
+        + PlanWords.chance(power.chance())
+        + " such series"
+        + enough(power, platesEach)
+        + ".";
+  }
+
+  private static String enough(TrendPower power, int platesEach) {
+    if (power.platesForEighty() == 0) {
+      return "; no number of plates up to 20 a group brings it to 80";
+    }
+    return power.platesForEighty() <= platesEach
+        ? ""
+        : "; with " + Plural.of(power.platesForEighty(), "plate") + " a group in 80 of 100";
+  }
+}

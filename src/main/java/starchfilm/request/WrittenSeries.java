@@ -1,0 +1,104 @@
+package starchfilm.request;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.planning.Kitchen;
+import starchfilm.planning.SeriesRequest;
+import starchfilm.planning.Varied;
+
+/** A series as written: {@code glycerol 15,20,25,30,35}. */
+final class WrittenSeries {
+  static final Field VARY =
+      Field.option(
+              "--vary",
+              "WHAT VALUES",
+              "Plan a series of pots that differ in one thing: glycerol 15,20,25 (g per 100 g dry"
+                  + " starch), thickness (mm wet), starch (%% of the paste), vinegar (g a pot) or cook"
+                  + " (min).")
+          .words(2, 2);
+  static final Field REPLICATES =
+      Field.option(
+          "--replicates",
+          "NUMBER",
+          "Plates poured from each pot of a series. Not given: as many as the plates allow.");
+  static final Field GROUPS =
+      Field.option(
+          "--groups", "NAMES", "What the groups are called: Red,Green,Blue. Not given: A,B,C.");
+  static final Field SEED =
+      Field.option(
+          "--seed",
+          "NUMBER",
+          "What the order of the pots is drawn by. Not given: the number of the day.");
+  static final List<Field> FIELDS = List.of(VARY, REPLICATES, GROUPS, SEED);
+
+  private static final String WHOLE = "a whole number, such as 2";
+
+  private WrittenSeries() {}
+
+  static Optional<SeriesRequest> read(EntryReader in, Optional<Kitchen> kitchen, Clock clock) {
+    for (Field part : List.of(REPLICATES, GROUPS, SEED)) {
+      in.requireWhole(part, VARY);
+    }
+    if (!in.has(VARY)) {
+      return Optional.empty();
+    }
+    Optional<Varied> what = in.all(VARY, words -> what(words.get(0)));
+    Optional<List<Double>> values = in.all(VARY, words -> values(words.get(1)));
+    Optional<List<String>> names =
+        in.one(GROUPS, typed -> Arrays.stream(typed.split(",", -1)).map(String::strip).toList());
+    Optional<Long> seed = in.one(SEED, typed -> whole(typed));
+    Optional<Long> replicates = in.one(REPLICATES, typed -> whole(typed));
+    if (in.hasMistakes() || kitchen.isEmpty()) {
+      return Optional.empty();
+    }
+    int groups = values.orElseThrow().size();
+    int plates = kitchen.get().plates();
+    long each = replicates.orElse((long) plates / groups);
+    if (each < 1 || plates < each * groups) {
+      in.refuse(
+          WrittenKitchen.PLATES,
+          plates
+              + " plates given for "
+              + groups
+              + " groups"
+              + (each > 1 ? " of " + each + " plates" : "")
+              + ", allowed "
+              + groups * Math.max(1, each)
+              + " or more; write how many there are in all");
+      return Optional.empty();
+    }
+    return in.made(
+        () ->
+            new SeriesRequest(
+                what.orElseThrow(),
+                values.get(),
+                names.orElse(List.of()),
+                (int) each,
+                seed.orElseGet(() -> LocalDate.now(clock).toEpochDay())));
+  }
+
+  private static Varied what(String typed) {
+    return KnownName.find(
+        typed, List.of(Varied.values()), varied -> List.of(varied.name().toLowerCase(Locale.ROOT)));
+  }
+
+  private static List<Double> values(String typed) {
+    return Arrays.stream(typed.split("[,;]", -1))
+        .map(
+            value ->
+                Quantities.number(value.strip(), "numbers with commas between, such as 15,20,25"))
+        .toList();
+  }
+
+  private static long whole(String typed) {
+    if (!typed.strip().matches("[0-9]{1,18}")) {
+      throw new MistypedException(typed, WHOLE, "write digits alone");
+    }
+    return Long.parseLong(typed.strip());
+  }
+}
