@@ -3,10 +3,13 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.advice.NotebookAdviceView;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.chart.CurveFigure;
+import starchfilm.report.chart.Scatter;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.learnt.LearntView;
 import starchfilm.report.words.Anchor;
@@ -25,11 +28,15 @@ import starchfilm.report.words.Spans;
  * @param axis ticks of the figure of waiting times
  * @param axisTitle what that axis counts
  * @param list every trial in a line, where they are many; none or one
- * @param ready when each trial is ready
+ * @param curves the drying of all trials on one axis; of many, of the last; none or one
+ * @param outcomes what came of it against what was changed
+ * @param ready when each trial is ready, where they are too many for the curves
  * @param table the head table
- * @param trials one by one; of very many the last
+ * @param against the trial the others are held against, in words; empty for one alone
+ * @param photographed the trials that have photos
+ * @param trials one by one; of very many the last; none where they have pages of their own
+ * @param count how many trials there are
  * @param earlier how many trials stand only in the table
- * @param open true where the trials are few enough to be shown unfolded
  * @param sources what the figures rest on
  * @param safety what its trials call for
  */
@@ -43,15 +50,19 @@ record ComparisonPage(
     List<Strip.Grid> axis,
     String axisTitle,
     List<TrialList> list,
+    List<CurveFigure> curves,
+    List<Scatter> outcomes,
     List<Ready> ready,
     SideBySide table,
+    String against,
+    List<Seen> photographed,
     List<TrialView> trials,
+    int count,
     int earlier,
-    boolean open,
     SourceList sources,
     List<Caution> safety) {
-  /** With more trials than this, each is folded until asked for. */
-  private static final int OPEN_UP_TO = 12;
+  /** More trials than this do not fit one figure. */
+  private static final int DRAWN_UP_TO = 12;
 
   /** Of more trials than this only the last have a part of their own. */
   private static final int APART_UP_TO = 50;
@@ -93,23 +104,27 @@ record ComparisonPage(
       String atThePour) {}
 
   /**
-   * The trials that have photos.
+   * The photos of a trial.
    *
-   * @return views in order
+   * @param number its number on this page
+   * @param link where its name leads
+   * @param name what its maker calls it
+   * @param photos its photos, as many as a page can carry
    */
-  public List<TrialView> photographed() {
-    return trials.stream().filter(trial -> !trial.photos().isEmpty()).toList();
-  }
+  record Seen(int number, String link, String name, List<PhotoFrame> photos) {}
 
   /**
    * The page of a comparison.
    *
    * @param comparison the trials; at least one
+   * @param around what surrounds it
    * @return its view
    */
-  static ComparisonPage of(Comparison comparison) {
+  static ComparisonPage of(Comparison comparison, Around around) {
     List<TrialForecast> trials = comparison.trials();
     int earlier = firstApart(trials.size());
+    boolean few = trials.size() <= DRAWN_UP_TO;
+    boolean alone = around.addresses().isEmpty();
     DryingScale scale = DryingScale.of(trials);
     double tallestPourM = PourFigure.tallestM(trials);
     return new ComparisonPage(
@@ -121,16 +136,36 @@ record ComparisonPage(
         LearntView.of(comparison.learnt(), trials),
         scale.axis(),
         scale.axisTitle(),
-        trials.size() > OPEN_UP_TO ? List.of(TrialList.of(trials)) : List.of(),
-        ready(trials, scale),
-        SideBySide.of(trials),
+        few ? List.of() : List.of(TrialList.of(trials)),
+        few && trials.size() > 1 ? List.of(OverlaidCurves.compared(trials)) : List.of(),
+        Outcomes.of(trials),
+        few && trials.size() > 1 ? List.of() : ready(trials, scale),
+        SideBySide.of(trials, around),
+        trials.size() == 1
+            ? ""
+            : (around.base() + 1) + " " + trials.get(around.base()).trial().name(),
         IntStream.range(earlier, trials.size())
-            .mapToObj(i -> TrialView.of(i, comparison, tallestPourM))
+            .mapToObj(i -> seen(i, trials.get(i).trial(), around))
+            .filter(seen -> !seen.photos().isEmpty())
             .toList(),
+        alone
+            ? IntStream.range(earlier, trials.size())
+                .mapToObj(i -> TrialView.of(i, comparison, tallestPourM))
+                .toList()
+            : List.of(),
+        trials.size(),
         earlier,
-        trials.size() <= OPEN_UP_TO,
         SourceList.of(comparison),
         Cautions.of(trials));
+  }
+
+  private static Seen seen(int index, Trial trial, Around around) {
+    String address = around.address(index);
+    return new Seen(
+        index + 1,
+        address.isEmpty() ? "#" + Anchor.ofTrial(index + 1) : address,
+        trial.name(),
+        TrialView.photos(trial));
   }
 
   /**

@@ -2,9 +2,12 @@ package starchfilm.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Makes the comparison page: one file that needs nothing else to be read. */
 public final class ComparisonReport {
+  private static final Pattern INDENTS = Pattern.compile("\\s*\n\\s*");
+
   private final PageRenderer renderer;
 
   /**
@@ -25,29 +28,43 @@ public final class ComparisonReport {
   }
 
   /**
-   * The page.
+   * The page, held against its first trial.
    *
    * @param comparison the trials and their forecasts; at least one
    * @return an HTML document; the same for the same comparison, byte for byte
    */
   public String html(Comparison comparison) {
-    return html(comparison, "");
+    return html(comparison, 0);
   }
 
   /**
-   * The page as part of other pages.
+   * The page.
    *
    * @param comparison the trials and their forecasts; at least one
-   * @param back the address its head leads back to; empty for a page that stands alone
+   * @param base the place of the trial the others are held against, from 0
    * @return an HTML document; the same for the same comparison, byte for byte
    */
-  public String html(Comparison comparison, String back) {
-    ComparisonPage page = ComparisonPage.of(comparison);
+  public String html(Comparison comparison, int base) {
+    String html = renderer.render("comparison", content(comparison, Around.nothing(base)));
+    // Lines are indented for those who read templates; thousands of them weigh.
+    return INDENTS.matcher(html).replaceAll("\n");
+  }
+
+  /**
+   * What the template {@code comparison :: content} shows.
+   *
+   * @param comparison the trials and their forecasts; at least one
+   * @param around what surrounds it
+   * @return the template's values, by their names
+   */
+  public Map<String, Object> content(Comparison comparison, Around around) {
+    ComparisonPage page = ComparisonPage.of(comparison, around);
     List<Part> parts = page.trials().parallelStream().map(this::part).toList();
-    return renderer.render("comparison", Map.of("page", page, "parts", parts, "back", back));
+    return Map.of("page", page, "parts", parts);
   }
 
   private Part part(TrialView trial) {
-    return new Part(trial, renderer.render("trial", "whole", Map.of("trial", trial)));
+    return new Part(
+        trial, renderer.render("trial", "whole", Map.of("trial", trial, "brief", true)));
   }
 }

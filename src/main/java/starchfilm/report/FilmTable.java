@@ -37,7 +37,7 @@ record FilmTable(
   /** Width of the strip that strength is told for (m); the width many test strips have. */
   private static final double STRIP_WIDTH_M = 0.015;
 
-  private static final int TICKS = 9;
+  private static final int TICKS = 6;
 
   /**
    * A figure of the film.

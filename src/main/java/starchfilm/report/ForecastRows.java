@@ -1,12 +1,12 @@
 package starchfilm.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.SideBySide.Cell;
-import starchfilm.report.SideBySide.Changed;
 import starchfilm.report.SideBySide.Row;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
@@ -15,6 +15,9 @@ import starchfilm.report.words.Spans;
 /** The rows of the head table that say what is expected. */
 final class ForecastRows {
   private ForecastRows() {}
+
+  private static final List<FilmFigure> TOLD_FIRST =
+      List.of(FilmFigure.THICKNESS, FilmFigure.STRENGTH, FilmFigure.ELONGATION);
 
   /**
    * The rows.
@@ -34,15 +37,25 @@ final class ForecastRows {
                 .map(
                     trial ->
                         new Cell(
-                            PlainWords.word(trial.film().feel()),
-                            "",
-                            Changed.SAME,
-                            CellFigure.none()))
+                            PlainWords.word(trial.film().feel()), "", false, CellFigure.none()))
                 .toList()));
-    for (FilmFigure property : FilmFigure.values()) {
+    for (FilmFigure property : TOLD_FIRST) {
       rows.add(film(property, trials));
     }
     return rows;
+  }
+
+  /**
+   * The rows that few ask for.
+   *
+   * @param trials the trials on the page
+   * @return the rest of the film
+   */
+  static List<Row> further(List<TrialForecast> trials) {
+    return Arrays.stream(FilmFigure.values())
+        .filter(property -> !TOLD_FIRST.contains(property))
+        .map(property -> film(property, trials))
+        .toList();
   }
 
   private static Row waiting(
@@ -59,7 +72,7 @@ final class ForecastRows {
           new Cell(
               calendar.moment(seconds.middle()),
               Spans.of(seconds),
-              Changed.SAME,
+              false,
               CellFigure.strip(scale.strip(kind, seconds))));
     }
     return new Row(label, cells);
@@ -72,7 +85,7 @@ final class ForecastRows {
           new Cell(
               property.middle(trial.film(), ""),
               property.range(trial.film()),
-              Changed.SAME,
+              false,
               CellFigure.strip(property.strip(trial, 0))));
     }
     return new Row(property.label() + ", " + property.unit().symbol(), cells);

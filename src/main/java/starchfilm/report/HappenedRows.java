@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.SideBySide.Cell;
-import starchfilm.report.SideBySide.Changed;
 import starchfilm.report.SideBySide.Row;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
@@ -30,8 +29,20 @@ final class HappenedRows {
    */
   static List<Row> of(List<TrialForecast> trials) {
     return List.of(
-            row("seen", trials, HappenedRows::faults),
-            row("rating", trials, HappenedRows::rating),
+            row("seen", trials, HappenedRows::faults), row("rating", trials, HappenedRows::rating))
+        .stream()
+        .filter(row -> row.cells().stream().anyMatch(cell -> !cell.text().equals(NOTHING)))
+        .toList();
+  }
+
+  /**
+   * Rows of what was measured, for those who ask.
+   *
+   * @param trials the trials on the page
+   * @return only rows that some trial has something to say to
+   */
+  static List<Row> further(List<TrialForecast> trials) {
+    return List.of(
             row("measured thickness", trials, HappenedRows::thickness),
             row("weighings", trials, HappenedRows::weighings))
         .stream()
@@ -45,7 +56,7 @@ final class HappenedRows {
         label,
         trials.stream()
             .map(value)
-            .map(text -> new Cell(text, "", Changed.SAME, CellFigure.none()))
+            .map(text -> new Cell(text, "", false, CellFigure.none()))
             .toList());
   }
 

@@ -108,7 +108,7 @@ final class OverlaidCurves {
             .min()
             .orElse(last);
     boolean ratios = last > LOGARITHMIC_FROM * first;
-    Frame frame = new Frame(190, 30, 728, 300, 740);
+    Frame frame = new Frame(190, 30, 728, 250, 740);
     OverlaidCurves curves =
         new OverlaidCurves(frame, ratios ? Math.max(HOUR_S / 2, first / 4) : 0, 1.08 * last);
     for (int i = 0; i < trials.size(); i++) {

@@ -2,6 +2,8 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Anchor;
 
@@ -32,9 +34,28 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    * @param number the trial's number on this page
    * @param anchor where its own part of the page is
    * @param name what its maker calls it
-   * @param apart true where the page has such a part
+   * @param link where its name leads; empty where nowhere
+   * @param base the page that holds the others against this one; empty where there is none
+   * @param isBase true for the trial the others are held against
+   * @param from which trial it was made from, in words; may be empty
    */
-  record Head(int number, String anchor, String name, boolean apart) {}
+  record Head(
+      int number,
+      String anchor,
+      String name,
+      String link,
+      String base,
+      boolean isBase,
+      String from) {
+    /**
+     * Whether the column is where the page shows the trial.
+     *
+     * @return false where another part of the page does
+     */
+    public boolean isPlace() {
+      return !link.startsWith("#");
+    }
+  }
 
   /**
    * Some trials side by side.
@@ -43,8 +64,14 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    * @param differing rows of what was done differently
    * @param forecast rows of what is expected
    * @param happened rows of what came of it; none where nothing was noted
+   * @param more rows of amounts and further figures
    */
-  record Block(List<Head> heads, List<Row> differing, List<Row> forecast, List<Row> happened) {
+  record Block(
+      List<Head> heads,
+      List<Row> differing,
+      List<Row> forecast,
+      List<Row> happened,
+      List<Row> more) {
     /**
      * The number of its first trial.
      *
@@ -77,50 +104,12 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    *
    * @param text what it says
    * @param small a second, smaller line, such as a range; may be empty
-   * @param changed how it stands to the trial on its left
+   * @param changed true where it is not as in the trial the others are held against
    * @param figure a bar or a strip below the text, if any
    */
-  record Cell(String text, String small, Changed changed, CellFigure figure) {
+  record Cell(String text, String small, boolean changed, CellFigure figure) {
     Cell withoutFigure() {
       return new Cell(text, small, changed, CellFigure.none());
-    }
-  }
-
-  /** How a cell stands to the trial on its left. */
-  enum Changed {
-    /** The same, or there is nothing on its left. */
-    SAME("", ""),
-    /** More than on its left. */
-    UP("▲", "more than in the trial before"),
-    /** Less than on its left. */
-    DOWN("▼", "less than in the trial before"),
-    /** Something else than on its left. */
-    OTHER("◆", "not as in the trial before");
-
-    private final String sign;
-    private final String words;
-
-    Changed(String sign, String words) {
-      this.sign = sign;
-      this.words = words;
-    }
-
-    /**
-     * A sign for the eye.
-     *
-     * @return one character, or nothing for the same
-     */
-    public String sign() {
-      return sign;
-    }
-
-    /**
-     * The sign in words.
-     *
-     * @return a clause, or nothing for the same
-     */
-    public String words() {
-      return words;
     }
   }
 
@@ -128,23 +117,31 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    * Lays trials side by side.
    *
    * @param trials in the order they are shown; at least one
+   * @param around what surrounds the page
    * @return the table
    */
-  static SideBySide of(List<TrialForecast> trials) {
+  static SideBySide of(List<TrialForecast> trials, Around around) {
     List<List<Noted>> noted = trials.stream().map(Noted::of).toList();
     List<Same> same = new ArrayList<>();
     List<Row> differing = new ArrayList<>();
+    List<Row> more = new ArrayList<>();
     for (int label = 0; label < noted.get(0).size(); label++) {
       List<Noted> row = column(noted, label);
       if (row.stream().map(Noted::text).distinct().count() == 1) {
         same.add(new Same(row.get(0).label(), row.get(0).text()));
       } else {
-        differing.add(differingRow(row));
+        (row.get(0).decides() ? differing : more).add(differingRow(row, around.base()));
       }
     }
-    return new SideBySide(
-        same, blocks(trials, differing, ForecastRows.of(trials), HappenedRows.of(trials)));
+    more.addAll(ForecastRows.further(trials));
+    more.addAll(HappenedRows.further(trials));
+    Rows rows = new Rows(differing, ForecastRows.of(trials), HappenedRows.of(trials), more);
+    return new SideBySide(same, blocks(trials, rows, around));
   }
+
+  /** All columns of every row, before they are cut into blocks. */
+  private record Rows(
+      List<Row> differing, List<Row> forecast, List<Row> happened, List<Row> more) {}
 
   /**
    * What decides the film and was done differently from one trial to the next.
@@ -179,7 +176,7 @@ record SideBySide(List<Same> same, List<Block> blocks) {
     return noted.stream().map(trial -> trial.get(label)).toList();
   }
 
-  private static Row differingRow(List<Noted> row) {
+  private static Row differingRow(List<Noted> row, int base) {
     double most = row.stream().mapToDouble(noted -> noted.size().orElse(0)).max().orElse(0);
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
@@ -188,7 +185,7 @@ record SideBySide(List<Same> same, List<Block> blocks) {
           new Cell(
               noted.text(),
               "",
-              i == 0 ? Changed.SAME : changed(row.get(i - 1), noted),
+              !noted.text().equals(row.get(base).text()),
               noted.hasBar() && most > 0
                   ? CellFigure.bar(noted.size().orElse(0) / most)
                   : CellFigure.none()));
@@ -196,19 +193,7 @@ record SideBySide(List<Same> same, List<Block> blocks) {
     return new Row(row.get(0).label(), cells);
   }
 
-  private static Changed changed(Noted before, Noted after) {
-    if (before.text().equals(after.text())) {
-      return Changed.SAME;
-    }
-    if (before.size().isEmpty() || after.size().isEmpty()) {
-      return Changed.OTHER;
-    }
-    int order = Double.compare(after.size().getAsDouble(), before.size().getAsDouble());
-    return order == 0 ? Changed.OTHER : order > 0 ? Changed.UP : Changed.DOWN;
-  }
-
-  private static List<Block> blocks(
-      List<TrialForecast> trials, List<Row> differing, List<Row> forecast, List<Row> happened) {
+  private static List<Block> blocks(List<TrialForecast> trials, Rows rows, Around around) {
     List<Block> blocks = new ArrayList<>();
     // Even pieces: nine trials are better read as five and four than as six and three.
     int beside = firstBeside(trials.size());
@@ -220,16 +205,42 @@ record SideBySide(List<Same> same, List<Block> blocks) {
       boolean drawn = to > apart;
       List<Head> heads = new ArrayList<>();
       for (int i = from; i < to; i++) {
-        heads.add(new Head(i + 1, Anchor.ofTrial(i + 1), trials.get(i).trial().name(), i >= apart));
+        String address = around.address(i);
+        heads.add(
+            new Head(
+                i + 1,
+                Anchor.ofTrial(i + 1),
+                trials.get(i).trial().name(),
+                address.isEmpty() && i >= apart ? "#" + Anchor.ofTrial(i + 1) : address,
+                around.baseAddress(i),
+                i == around.base() && trials.size() > 1,
+                from(trials, i)));
       }
       blocks.add(
           new Block(
               heads,
-              cut(differing, from, to, drawn),
-              cut(forecast, from, to, drawn),
-              cut(happened, from, to, drawn)));
+              cut(rows.differing(), from, to, drawn),
+              cut(rows.forecast(), from, to, drawn),
+              cut(rows.happened(), from, to, drawn),
+              cut(rows.more(), from, to, drawn)));
     }
     return blocks;
+  }
+
+  /** Which of the trials it was made from; empty where it is none of them. */
+  private static String from(List<TrialForecast> trials, int index) {
+    Trial trial = trials.get(index).trial();
+    return trial
+        .from()
+        .map(name -> trial.file().resolveSibling(name).normalize())
+        .flatMap(
+            file ->
+                IntStream.range(0, trials.size())
+                    .filter(i -> trials.get(i).trial().file().normalize().equals(file))
+                    .boxed()
+                    .findFirst())
+        .map(i -> "made from " + (i + 1))
+        .orElse("");
   }
 
   /** Some columns; hundreds of them go without drawings, which weigh more than the words. */

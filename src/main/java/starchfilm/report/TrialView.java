@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.trial.NotRecorded;
+import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.forecast.CurveReading;
@@ -162,12 +163,22 @@ record TrialView(
             .map(advised -> TrialAdviceView.of(trial.trial(), advised))
             .stream()
             .toList(),
-        trial.trial().seen().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList(),
+        photos(trial.trial()),
         sharpen(trial),
         LeverTable.of(analysis),
         trial.trial().notRecorded(),
         Cautions.of(trial),
         extrapolations(trial));
+  }
+
+  /**
+   * Photos of a trial, as many as a page can carry.
+   *
+   * @param trial the trial
+   * @return its first photos
+   */
+  static List<PhotoFrame> photos(Trial trial) {
+    return trial.seen().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList();
   }
 
   private static List<Sharpen> sharpen(TrialForecast trial) {

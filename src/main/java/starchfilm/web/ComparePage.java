@@ -1,10 +1,19 @@
 package starchfilm.web;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.net.URLEncoder;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
+import starchfilm.report.Around;
 import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.TrialForecasts;
@@ -20,6 +29,12 @@ final class ComparePage {
   private static final String PAGE = "/compare/page";
   private static final String FILE = "/compare/file";
   private static final String TRIAL = "trial";
+  private static final String BASE = "base";
+  private static final String TICK = "tick";
+
+  /** So many trials are ticked at first: as many as stand side by side. */
+  private static final int TICKED = 5;
+
   private static final int MOST_TRIALS = 200;
 
   /** Work that ends this soon needs no page of its own (ms). */
@@ -42,11 +57,35 @@ final class ComparePage {
   }
 
   private Response choose(Request request) {
+    List<Trial> trials = desk.folder().read().trials();
     List<TrialRow> rows =
-        desk.folder().read().trials().stream()
+        trials.stream()
             .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
             .toList();
-    return desk.page("compare", "compare", Map.of("rows", rows));
+    return desk.page(
+        "compare", "compare", Map.of("rows", rows, "ticked", ticked(request.query(), trials)));
+  }
+
+  /** Those that were compared before, all, none, or the last ones poured. */
+  private Set<String> ticked(Fields query, List<Trial> trials) {
+    Set<String> before = Set.copyOf(query.all(TRIAL));
+    if (!before.isEmpty()) {
+      return before;
+    }
+    long most =
+        switch (query.text(TICK)) {
+          case "all" -> trials.size();
+          case "none" -> 0;
+          default -> TICKED;
+        };
+    Comparator<Trial> latest =
+        Comparator.comparing(
+            (Trial trial) -> trial.pouredAt().orElse(LocalDateTime.MIN), Comparator.reverseOrder());
+    return trials.stream()
+        .sorted(latest)
+        .limit(most)
+        .map(trial -> desk.folder().name(trial.file()))
+        .collect(Collectors.toSet());
   }
 
   private Response shown(Request request, boolean asFile) {
@@ -71,10 +110,33 @@ final class ComparePage {
           "None of these trials can be laid side by side. "
               + String.join(" ", comparison.troubles()));
     }
-    return asFile
-        ? Documents.page(report.html(comparison))
-            .with("Content-Disposition", "attachment; filename=\"starchfilm.html\"")
-        : Documents.page(report.html(comparison, "/compare"));
+    List<String> files =
+        comparison.trials().stream().map(one -> desk.folder().name(one.trial().file())).toList();
+    int base = Math.max(0, files.indexOf(request.query().text(BASE)));
+    if (asFile) {
+      return Documents.page(report.html(comparison, base))
+          .with("Content-Disposition", "attachment; filename=\"starchfilm.html\"");
+    }
+    Around around =
+        new Around(
+            files.stream().map(file -> NotebookFolder.address("/trial", file)).toList(),
+            files.stream().map(file -> address(PAGE, files, file)).toList(),
+            base);
+    Map<String, Object> values = new HashMap<>(report.content(comparison, around));
+    values.put("choose", address("/compare", files, ""));
+    values.put("file", address(FILE, files, files.get(base)));
+    return desk.page("compared", "compare", values);
+  }
+
+  private static String address(String page, List<String> files, String base) {
+    String trials =
+        files.stream()
+            .map(file -> TRIAL + "=" + URLEncoder.encode(file, UTF_8))
+            .collect(Collectors.joining("&"));
+    return page
+        + "?"
+        + trials
+        + (base.isEmpty() ? "" : "&" + BASE + "=" + URLEncoder.encode(base, UTF_8));
   }
 
   private Comparison comparison(Notebook notebook, TrialForecasts forecasts) {

@@ -57,7 +57,7 @@ class AdviceOnPageTest {
 
   @Test
   void theTopOfThePageSaysWhereToGoOnFrom() {
-    assertThat(page.select("main > section").get(0).className()).isEqualTo("advice");
+    assertThat(page.select(".compared > section").get(0).className()).isEqualTo("advice");
     assertThat(page.select(".advice .from a").attr("href")).isEqualTo("#trial-4");
     assertThat(page.select(".advice .taught li")).isEmpty();
     assertThat(page.select(".advice .try ol li")).hasSize(1);
@@ -118,9 +118,10 @@ class AdviceOnPageTest {
     assertThat(page.select("a[href]").eachAttr("href"))
         .allMatch(href -> ids.contains(href.substring(1)));
     assertThat(page.select("[style], script")).isEmpty();
-    assertThat(page.select("#trial-1 .doubts .safety").text())
-        .contains("peel mouldy film off, bag it");
-    assertThat(page.select(".closing .safety").text()).contains("compostable or food-safe");
+    assertThat(page.select("#trial-1 .doubts .safety").text()).contains("Wet film can mould");
+    assertThat(page.select(".closing .safety").text())
+        .contains("peel mouldy film off, bag it")
+        .contains("compostable or food-safe");
   }
 
   @Test

@@ -111,11 +111,34 @@ class ComparisonReportTest {
     thick.wetMm = 6;
     Document page = Jsoup.parse(report.html(page(sample(), thick)));
 
-    assertThat(rowLabels(page, "done")).containsExactly("wet thickness", "paste on a plate");
-    assertThat(page.select(".done .changed .value").eachText()).allMatch(t -> t.startsWith("▲"));
+    assertThat(rowLabels(page, "done")).startsWith("wet thickness", "paste on a plate");
+    assertThat(page.select(".done .changed .value").eachText()).first().isEqualTo("6 mm");
+    assertThat(page.select("th.base .name").text()).isEqualTo("Potato, first pour");
     assertThat(page.select(".same dt").eachText()).contains("starch", "plate", "room");
     assertThat(page.select("#trial-2 .changes").text())
         .isEqualTo("Changed from trial 1: wet thickness 3 mm → 6 mm");
+  }
+
+  @Test
+  void holdsTheOthersAgainstTheTrialThatWasChosen() {
+    SampleTrial thick = sample();
+    thick.wetMm = 6;
+    Document page = Jsoup.parse(report.html(page(sample(), thick), 1));
+
+    assertThat(page.select(".done .changed .value").eachText()).first().isEqualTo("3 mm");
+    assertThat(page.select("th.base .numeral").text()).isEqualTo("2");
+  }
+
+  @Test
+  void drawsEveryTrialOnOneAxisAndWhatCameOfIt() {
+    SampleTrial thick = sample();
+    thick.wetMm = 6;
+    Document page = Jsoup.parse(report.html(page(sample(), thick, sample())));
+
+    assertThat(page.select(".pictures .line")).hasSize(3);
+    assertThat(page.select(".pictures .lane")).hasSize(3);
+    assertThat(page.select(".scatter").first().select(".number").eachText())
+        .containsExactly("1", "2", "3");
   }
 
   @Test
@@ -123,7 +146,7 @@ class ComparisonReportTest {
     Document page = Jsoup.parse(report.html(page(sample())));
 
     assertThat(page.title()).isEqualTo("One trial – starchfilm");
-    assertThat(page.select(".done")).isEmpty();
+    assertThat(page.select("th.base, .pictures .curve")).isEmpty();
     assertThat(page.select(".changes")).isEmpty();
   }
 
@@ -185,7 +208,7 @@ class ComparisonReportTest {
             "tensile strength 5.76 MPa 6.2 MPa (2.7–14) as forecast",
             "elongation at break 40 % 45 % (19–110) as forecast");
     assertThat(page.select("#trial-1 .happened .hint").text()).startsWith("From 1 strip;");
-    assertThat(page.select("#trial-1 .properties .mark.measured")).hasSize(3);
+    assertThat(page.select(".beside .mark.measured")).hasSize(3);
   }
 
   @Test
@@ -195,8 +218,9 @@ class ComparisonReportTest {
 
     assertThat(page.select("details.trial")).hasSize(20);
     assertThat(page.select("details.trial[open]")).isEmpty();
-    assertThat(page.select("table.beside")).hasSize(4);
+    assertThat(page.select("table.beside tbody.expected")).hasSize(4);
     assertThat(page.select(".ready-row")).hasSize(20);
+    assertThat(page.select(".pictures .lane")).isEmpty();
   }
 
   @Test

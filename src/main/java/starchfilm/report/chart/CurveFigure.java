@@ -145,8 +145,13 @@ public record CurveFigure(
       if (text.length() > 0) {
         text.append(' ');
       }
-      text.append(x.place(point[0])).append(',').append(y.place(point[1]));
+      text.append(fifth(x.at(point[0]))).append(',').append(fifth(y.at(point[1])));
     }
     return text.toString();
+  }
+
+  /** A corner is drawn no finer than a fifth of a unit; hundreds of corners weigh. */
+  private static String fifth(double place) {
+    return Scale.decimal(Math.round(5 * place) / 5.0);
   }
 }

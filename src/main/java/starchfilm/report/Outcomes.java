@@ -1,0 +1,177 @@
+package starchfilm.report;
+
+import static starchfilm.numerics.units.Units.DAY_S;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.report.chart.CurveFigure.TickMark;
+import starchfilm.report.chart.RoundTicks;
+import starchfilm.report.chart.Scale;
+import starchfilm.report.chart.Scatter;
+import starchfilm.report.words.Figures;
+
+/** What came of trials against what was changed, as figures of points. */
+final class Outcomes {
+  private static final int TICKS = 6;
+  private static final int GOOD_FROM = 4;
+  private static final int BAD_UP_TO = 2;
+
+  /** Where the largest is this many times the smallest, equal steps are ratios. */
+  private static final double LOGARITHMIC_FROM = 8;
+
+  private Outcomes() {}
+
+  /** A trial's place: what was changed, and what came of it with its range. */
+  private record Place(int number, TrialForecast trial, double across, Band up) {}
+
+  /**
+   * The figures.
+   *
+   * @param trials the trials of the page
+   * @return thickness against days, glycerol against stretch; those with two places or more
+   */
+  static List<Scatter> of(List<TrialForecast> trials) {
+    List<Scatter> figures = new ArrayList<>();
+    List<Place> days =
+        places(
+            trials,
+            trial -> 1e3 * trial.trial().casting().pour().wetThicknessM().value(),
+            trial -> DryingScale.dryThrough(trial).times(1 / DAY_S));
+    List<Place> stretch =
+        places(
+            trials,
+            trial -> 100 * trial.composition().glycerolPerDryStarch(),
+            trial ->
+                FilmFigure.ELONGATION.withheld(trial.film()).isPresent()
+                    ? new Band(Double.NaN, Double.NaN, Double.NaN)
+                    : stretched(trial).times(100));
+    if (days.size() > 1) {
+      figures.add(
+          figure("Thickness and drying", "wet thickness, mm", "days until dry through", days));
+    }
+    if (stretch.size() > 1) {
+      figures.add(
+          figure(
+              "Glycerol and stretch",
+              "glycerol, g per 100 g dry starch",
+              "stretch at break, %",
+              stretch));
+    }
+    return figures;
+  }
+
+  /** As measured, or else as forecast. */
+  private static Band stretched(TrialForecast trial) {
+    OptionalDouble measured =
+        Measured.of(trial).stream()
+            .filter(one -> one.property() == FilmFigure.ELONGATION)
+            .mapToDouble(Measured::mean)
+            .findFirst();
+    return measured.isPresent()
+        ? new Band(measured.getAsDouble(), measured.getAsDouble(), measured.getAsDouble())
+        : FilmFigure.ELONGATION.of(trial.film());
+  }
+
+  private static List<Place> places(
+      List<TrialForecast> trials,
+      Function<TrialForecast, Double> across,
+      Function<TrialForecast, Band> up) {
+    List<Place> places = new ArrayList<>();
+    for (int i = 0; i < trials.size(); i++) {
+      double x = across.apply(trials.get(i));
+      Band y = up.apply(trials.get(i));
+      if (Double.isFinite(x) && Double.isFinite(y.middle())) {
+        places.add(new Place(i + 1, trials.get(i), x, y));
+      }
+    }
+    return places;
+  }
+
+  private static Scatter figure(String title, String across, String up, List<Place> places) {
+    Scale x =
+        scale(places.stream().mapToDouble(Place::across), Scatter.LEFT + 12, Scatter.RIGHT - 8);
+    Scale y =
+        scale(
+            places.stream()
+                .flatMapToDouble(
+                    place ->
+                        DoubleStream.of(place.up().low(), place.up().middle(), place.up().high()))
+                .filter(Double::isFinite),
+            Scatter.BOTTOM - 6,
+            Scatter.TOP + 6);
+    List<Scatter.Point> points = new ArrayList<>();
+    StringBuilder words = new StringBuilder();
+    for (Place place : places) {
+      String said =
+          place.trial().trial().name()
+              + ": "
+              + Figures.two(place.across())
+              + " against "
+              + Figures.two(place.up().middle())
+              + "; "
+              + judged(place.trial());
+      words.append(said).append(". ");
+      points.add(
+          new Scatter.Point(
+              x.place(place.across()),
+              y.place(place.up().middle()),
+              y.place(place.up().low()),
+              y.place(place.up().high()),
+              Integer.toString(place.number()),
+              kind(place.trial()),
+              said));
+    }
+    return new Scatter(
+        title,
+        across + ", against " + up + ". " + words.toString().strip(),
+        across,
+        up,
+        ticks(x),
+        ticks(y),
+        points);
+  }
+
+  private static Scale scale(DoubleStream values, double first, double last) {
+    double[] all = values.toArray();
+    double low = DoubleStream.of(all).min().orElse(0);
+    double high = DoubleStream.of(all).max().orElse(1);
+    if (low > 0 && high > LOGARITHMIC_FROM * low) {
+      return Scale.logarithmic(low / 1.1, high * 1.1, first, last);
+    }
+    double margin = Math.max(0.06 * (high - low), 0.03 * Math.max(high, 1e-9));
+    return Scale.linear(Math.max(0, low - margin), high + margin, first, last);
+  }
+
+  private static List<TickMark> ticks(Scale scale) {
+    List<RoundTicks.Tick> ticks =
+        scale.logarithmic()
+            ? RoundTicks.logarithmic(scale.from(), scale.to(), TICKS)
+            : RoundTicks.linear(scale.from(), scale.to(), TICKS);
+    return ticks.stream()
+        .map(tick -> new TickMark(scale.place(tick.value()), tick.label(), "", false))
+        .toList();
+  }
+
+  private static String kind(TrialForecast trial) {
+    OptionalInt rating = trial.trial().seen().rating();
+    String colour =
+        rating.isEmpty()
+            ? "unrated"
+            : rating.getAsInt() >= GOOD_FROM
+                ? "good"
+                : rating.getAsInt() <= BAD_UP_TO ? "bad" : "fair";
+    return colour + (trial.trial().seen().faults().isEmpty() ? "" : " faulty");
+  }
+
+  private static String judged(TrialForecast trial) {
+    OptionalInt rating = trial.trial().seen().rating();
+    return (rating.isEmpty() ? "not rated" : "rated " + rating.getAsInt() + " of 5")
+        + (trial.trial().seen().faults().isEmpty() ? "" : ", with a fault");
+  }
+}

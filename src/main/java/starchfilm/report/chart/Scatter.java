@@ -1,0 +1,56 @@
+package starchfilm.report.chart;
+
+import java.util.List;
+
+/**
+ * A figure of points: what was changed along, what came of it upwards.
+ *
+ * @param title what it shows
+ * @param description the same in words, for those who hear the page
+ * @param acrossTitle title of the lower axis, with its unit
+ * @param upTitle title of the left axis, with its unit
+ * @param across ticks of the lower axis
+ * @param up ticks of the left axis
+ * @param points the points
+ */
+public record Scatter(
+    String title,
+    String description,
+    String acrossTitle,
+    String upTitle,
+    List<CurveFigure.TickMark> across,
+    List<CurveFigure.TickMark> up,
+    List<Point> points) {
+  /** Left end of the drawing area. */
+  public static final int LEFT = 52;
+
+  /** Right end of the drawing area. */
+  public static final int RIGHT = 348;
+
+  /** Upper end of the drawing area. */
+  public static final int TOP = 30;
+
+  /** Lower end of the drawing area. */
+  public static final int BOTTOM = 190;
+
+  /** Copies the lists. */
+  public Scatter {
+    across = List.copyOf(across);
+    up = List.copyOf(up);
+    points = List.copyOf(points);
+  }
+
+  /**
+   * A point.
+   *
+   * @param x its place across
+   * @param y its place upwards
+   * @param low the low end of its range upwards
+   * @param high the high end
+   * @param label its number
+   * @param kind class of its look
+   * @param words what it is, in words
+   */
+  public record Point(
+      String x, String y, String low, String high, String label, String kind, String words) {}
+}
