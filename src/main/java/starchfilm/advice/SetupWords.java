@@ -27,11 +27,20 @@ final class SetupWords {
     Plate plate = setup.plate();
     return plate.material().tradeName()
         + ", "
-        + Math.round(1e3 * plate.lengthM())
-        + " by "
-        + Math.round(1e3 * plate.widthM())
-        + " mm"
+        + size(plate)
         + (plate.rimHeightM() > 0 ? ", rim " + Told.millimetres(plate.rimHeightM()) : "");
+  }
+
+  private static String size(Plate plate) {
+    String across = Math.round(1e3 * plate.shortestM()) + " mm";
+    return switch (plate.outline()) {
+      case FREE -> Math.round(1e4 * plate.areaM2()) + " cm\u00B2";
+      case RECTANGLE -> Math.round(1e3 * plate.longestM()) + " by " + across;
+      case ELLIPSE ->
+          plate.isRound()
+              ? across + " round"
+              : Math.round(1e3 * plate.longestM()) + " by " + across + " oval";
+    };
   }
 
   static String faces(Casting setup) {

@@ -36,7 +36,8 @@ record OptionEntries(ParseResult parsed) implements Entries {
 
   /** Every option takes a list, so that one that is written twice is told, not lost. */
   private static OptionSpec option(Field field) {
-    OptionSpec.Builder option = OptionSpec.builder(field.option()).description(field.help());
+    OptionSpec.Builder option =
+        OptionSpec.builder(field.option().split(",", -1)).description(field.help());
     if (field.most() == 0) {
       return option.type(boolean.class).arity("0").build();
     }
@@ -55,16 +56,14 @@ record OptionEntries(ParseResult parsed) implements Entries {
 
   @Override
   public List<String> words(Field field) {
-    if (field.option().isEmpty() || !parsed.hasMatchedOption(field.option())) {
+    if (field.option().isEmpty() || !parsed.hasMatchedOption(field.name())) {
       return List.of();
     }
-    return field.most() == 0
-        ? List.of(WRITTEN)
-        : parsed.matchedOption(field.option()).stringValues();
+    return field.most() == 0 ? List.of(WRITTEN) : parsed.matchedOption(field.name()).stringValues();
   }
 
   @Override
   public String name(Field field) {
-    return field.option();
+    return field.name();
   }
 }

@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import java.util.List;
 import starchfilm.casting.Plate;
 
 /**
@@ -11,9 +12,25 @@ import starchfilm.casting.Plate;
  * @param rimM height of the plate's rim above its floor (m); 0 for none
  * @param plates how many plates there are; at least 1
  * @param unevenness how far thin edge and thick spot are from the average (ratio, 0 to 0.9)
+ * @param sizes the sizes where there are several, of which the plate is the mean; one or none else
  */
 public record Kitchen(
-    double potM3, double scaleStepKg, Plate plate, double rimM, int plates, double unevenness) {
+    double potM3,
+    double scaleStepKg,
+    Plate plate,
+    double rimM,
+    int plates,
+    double unevenness,
+    List<Size> sizes) {
+  /** Plates of one size. */
+  public record Size(Plate plate, int count) {}
+
+  /** Plates that are all alike. */
+  public Kitchen(
+      double potM3, double scaleStepKg, Plate plate, double rimM, int plates, double unevenness) {
+    this(potM3, scaleStepKg, plate, rimM, plates, unevenness, List.of());
+  }
+
   /** How far a pot may be filled: paste heaves and spits; judged, no source. */
   static final double FILLED = 0.75;
 
@@ -27,6 +44,7 @@ public record Kitchen(
 
   /** Checks every figure. */
   public Kitchen {
+    sizes = List.copyOf(sizes);
     require(
         potM3 > 0 && potM3 <= LARGEST_POT_M3,
         "pot",
@@ -80,11 +98,11 @@ public record Kitchen(
 
   /** The same kitchen with another pot. */
   Kitchen withPot(double m3) {
-    return new Kitchen(m3, scaleStepKg, plate, rimM, plates, unevenness);
+    return new Kitchen(m3, scaleStepKg, plate, rimM, plates, unevenness, sizes);
   }
 
   /** The same kitchen with another number of plates. */
   Kitchen withPlates(int count) {
-    return new Kitchen(potM3, scaleStepKg, plate, rimM, count, unevenness);
+    return new Kitchen(potM3, scaleStepKg, plate, rimM, count, unevenness, sizes);
   }
 }

@@ -3,6 +3,7 @@ package starchfilm.request;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.files.amount.KnownName;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.Assayer;

@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * One thing somebody may write, by the names it has at each door.
  *
- * @param option its option on a command line, such as {@code --mass}; empty where no command has it
+ * @param option its option on a command line, such as {@code --mass}, with a comma between its
+ *     names where it has several; empty where no command has it
  * @param param what stands for its words in the help; empty for an option without words
  * @param help what the help says of it; a per cent sign is doubled
  * @param least how many words it takes at least
@@ -39,6 +40,15 @@ public record Field(
    * @param fields the options
    */
   public record Section(String heading, List<Field> fields) {}
+
+  /**
+   * The option by the name it is called by.
+   *
+   * @return the first of its names, such as {@code --mass}
+   */
+  public String name() {
+    return option.replaceFirst(",.*", "");
+  }
 
   /** Copies the list. */
   public Field {

@@ -17,6 +17,7 @@ import starchfilm.casting.Setting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
 import starchfilm.change.ChangeStep;
+import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;

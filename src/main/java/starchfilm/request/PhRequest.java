@@ -2,6 +2,7 @@ package starchfilm.request;
 
 import java.util.List;
 import java.util.Optional;
+import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.jar.reagent.PhAdjustment;
 import starchfilm.jar.reagent.Reagent;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import starchfilm.files.amount.KnownName;
 import starchfilm.jar.reagent.Dose;
 import starchfilm.jar.reagent.Reagent;
 import starchfilm.jar.recovery.Alcohol;

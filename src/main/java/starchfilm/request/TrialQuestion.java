@@ -1,5 +1,6 @@
 package starchfilm.request;
 
+import static starchfilm.numerics.units.Units.CM2_PER_M2;
 import static starchfilm.numerics.units.Units.MM_PER_M;
 
 import java.math.BigDecimal;
@@ -73,7 +74,10 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
           "How far thin edge and thick spot are from the average, such as 25 %%.");
   static final Field PLATE =
       Field.option(
-          "--plate", "PLATE", "Sides and material: \"300x200mm glass\", \"24cm round steel\".");
+              "--plate",
+              "PLATE",
+              WrittenKitchen.PLATE_HELP + " Without --wet all paste goes on it.")
+          .repeatable();
   static final Field RIM =
       Field.option("--rim", "LENGTH", "Height of the plate's rim, such as 10mm.");
   private static final Field WEIGHED =
@@ -202,9 +206,10 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     Optional<JarLevel> jar =
         WrittenJar.read(in, beside.resolveSibling(""), PURITY, SALT, JarOrigin.ORIGIN);
     ObjectValue fields = weighed(in, poured(in, recipe(in, outOf(jar, start))));
-    Optional<Plate> plate = in.one(PLATE, typed -> WrittenPlates.parse(typed).one());
-    if (plate.isPresent()) {
-      fields = sized(fields, plate.get());
+    Optional<WrittenPlates> plates = WrittenKitchen.plates(in, PLATE).map(WrittenPlates::mean);
+    Optional<Plate> plate = plates.map(WrittenPlates::plate);
+    if (plates.isPresent()) {
+      fields = sized(fields, plates.get());
     }
     Optional<Double> rimM = in.one(RIM, Quantities::lengthM);
     if (in.hasMistakes()) {
@@ -268,7 +273,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     trial = with(in, trial, ACIDITY, "recipe.vinegar.acidity_pct", "%", Dimension.SHARE);
     trial = with(in, trial, WATER, "recipe.water.mass_g", "g", WEIGHED_OR_MEASURED);
     Optional<Located> origin =
-        JarOrigin.stated(in).map(from -> text(JarOrigin.ORIGIN.option(), FileWord.of(from)));
+        JarOrigin.stated(in).map(from -> text(JarOrigin.ORIGIN.name(), FileWord.of(from)));
     return origin.isPresent() ? trial.with("recipe.glycerol.origin", origin.get()) : trial;
   }
 
@@ -278,7 +283,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       Place here = new Place("recipe.starch[" + (starches.size() + 1) + "]", 1, 1);
       ObjectValue portion =
           new ObjectValue(here, Map.of(), List.of())
-              .with("kind", text(STARCH.option(), starch.kind().tradeName()));
+              .with("kind", text(STARCH.name(), starch.kind().tradeName()));
       if (starch.mass().isPresent()) {
         portion =
             with(
@@ -312,16 +317,35 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   }
 
   /** With the sides of a typed plate, by which weighings are read. */
-  private static ObjectValue sized(ObjectValue trial, Plate plate) {
-    return trial
-        .without("pour.plate.diameter_mm")
-        .with("pour.plate.length_mm", side(plate.lengthM()))
-        .with("pour.plate.width_mm", side(plate.widthM()));
+  private static ObjectValue sized(ObjectValue trial, WrittenPlates plates) {
+    Plate plate = plates.plate();
+    ObjectValue bare =
+        trial
+            .without(
+                "pour.plate.diameter_mm",
+                "pour.plate.length_mm",
+                "pour.plate.width_mm",
+                "pour.plate.area_cm2",
+                "pour.plate.shape")
+            .with("pour.plates", number(PLATE, BigDecimal.valueOf(plates.count())));
+    return switch (plate.outline()) {
+      case FREE -> bare.with("pour.plate.area_cm2", measured(plate.areaM2() * CM2_PER_M2));
+      case RECTANGLE -> sides(bare, plate);
+      case ELLIPSE ->
+          plate.isRound()
+              ? bare.with("pour.plate.diameter_mm", measured(plate.longestM() * MM_PER_M))
+              : sides(bare.with("pour.plate.shape", text(PLATE.name(), "oval")), plate);
+    };
   }
 
-  private static Located side(double lengthM) {
-    BigDecimal mm = BigDecimal.valueOf(lengthM * MM_PER_M).round(MathContext.DECIMAL32);
-    return new NumberValue(place(PLATE), mm.toPlainString(), mm.doubleValue());
+  private static ObjectValue sides(ObjectValue trial, Plate plate) {
+    return trial
+        .with("pour.plate.length_mm", measured(plate.longestM() * MM_PER_M))
+        .with("pour.plate.width_mm", measured(plate.shortestM() * MM_PER_M));
+  }
+
+  private static Located measured(double number) {
+    return number(PLATE, BigDecimal.valueOf(number).round(MathContext.DECIMAL32));
   }
 
   private static ObjectValue weighed(EntryReader in, ObjectValue trial) {
@@ -350,7 +374,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
             .with(
                 "at",
                 text(
-                    WEIGHED.option(),
+                    WEIGHED.name(),
                     "+" + BigDecimal.valueOf(weighing.timeS() / 60).toPlainString() + "min"))
             .with("mass_g", TypedValue.of(amount(mass, Dimension.MASS), "g", place(WEIGHED)));
     return filmOnly
@@ -493,6 +517,6 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   }
 
   private static Place place(Field field) {
-    return new Place(field.option(), 1, 1);
+    return new Place(field.name(), 1, 1);
   }
 }

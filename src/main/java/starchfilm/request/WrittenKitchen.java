@@ -6,12 +6,19 @@ import starchfilm.planning.Kitchen;
 
 /** Pot, balance and plates, as written. */
 final class WrittenKitchen {
+  static final String PLATE_HELP =
+      "Number, size and material: \"4x300x200mm glass\", \"2x 24cm round steel\", \"8x8in glass\","
+          + " \"30x20cm oval\", or where the area is unknown \"200g water 5mm deep\", as weighed in"
+          + " it. Repeat it for several sizes.";
+
   static final Field PLATES =
       Field.option(
-              "--plates",
+              "--plate,--plates",
               "PLATES",
-              "Number, sides and material: \"4x300x200mm glass\", \"2x 24cm round steel\". Known: glass,"
-                  + " polypropylene, acrylic, ptfe, silicone, laminate, steel.")
+              PLATE_HELP
+                  + " Known: glass, polypropylene, acrylic, ptfe, silicone, laminate, steel, enamel,"
+                  + " aluminium, polyester, baking paper, wood. Not given: one 30x20cm glass.")
+          .repeatable()
           .onPage("Plates");
   static final Field RIM =
       Field.option("--rim", "LENGTH", "Height of the plates' rim, such as 10mm. Not given: none.")
@@ -46,7 +53,7 @@ final class WrittenKitchen {
   static Optional<Kitchen> read(EntryReader in) {
     return in.made(
         () -> {
-          Optional<WrittenPlates> plates = plates(in);
+          List<WrittenPlates> sizes = plates(in);
           double rimM = in.usually(RIM, Quantities::lengthM, 0, "plates without a rim");
           double uneven =
               in.usually(
@@ -58,18 +65,26 @@ final class WrittenKitchen {
               in.usually(POT, Quantities::volumeM3, USUAL_POT_M3, "a pot that holds 2 l");
           double stepKg =
               in.usually(SCALE, Quantities::exactMassKg, USUAL_STEP_KG, "a balance that shows 1 g");
-          WrittenPlates poured = plates.orElseThrow();
-          if (poured.isRound()) {
-            in.remark("A round plate is counted as the square of the same area.");
-          }
-          return new Kitchen(potM3, stepKg, poured.plate(), rimM, poured.count(), uneven);
+          WrittenPlates poured = WrittenPlates.mean(sizes);
+          return new Kitchen(
+              potM3,
+              stepKg,
+              poured.plate(),
+              rimM,
+              poured.count(),
+              uneven,
+              sizes.stream().map(size -> new Kitchen.Size(size.plate(), size.count())).toList());
         });
   }
 
-  private static Optional<WrittenPlates> plates(EntryReader in) {
+  private static List<WrittenPlates> plates(EntryReader in) {
     if (!in.has(COUNT) && !in.has(LENGTH) && !in.has(WIDTH)) {
-      in.require(PLATES, "your plates, such as \"4x300x200mm glass\"");
-      return in.one(PLATES, WrittenPlates::parse);
+      return plates(in, PLATES)
+          .orElseGet(
+              () -> {
+                in.assume("one plate of glass, 30 \u00D7 20 cm");
+                return List.of(WrittenPlates.parse("30x20cm glass"));
+              });
     }
     for (Field part : List.of(COUNT, LENGTH, WIDTH)) {
       in.require(part, "a number, such as 2");
@@ -78,6 +93,21 @@ final class WrittenKitchen {
         in.one(COUNT, typed -> (int) Quantities.number(typed, "a whole number, such as 2"), 1);
     double lengthM = in.one(LENGTH, Quantities::lengthM, Double.NaN);
     double widthM = in.one(WIDTH, Quantities::lengthM, Double.NaN);
-    return in.one(MATERIAL, typed -> WrittenPlates.of(count, lengthM, widthM, typed));
+    return List.of(
+        in.one(MATERIAL, typed -> WrittenPlates.of(count, lengthM, widthM, typed)).orElseThrow());
+  }
+
+  /** Plates of one or several sizes; what is to be said of them is. */
+  static Optional<List<WrittenPlates>> plates(EntryReader in, Field field) {
+    Optional<List<WrittenPlates>> sizes =
+        in.all(field, words -> words.stream().map(WrittenPlates::parse).toList());
+    sizes.stream()
+        .flatMap(List::stream)
+        .map(size -> WrittenPlates.remark(size.plate()))
+        .distinct()
+        .filter(remark -> !remark.isEmpty())
+        .forEach(in::remark);
+    sizes.filter(all -> all.size() > 1).map(WrittenPlates::remark).ifPresent(in::remark);
+    return sizes;
   }
 }

@@ -1,121 +1,254 @@
 package starchfilm.request;
 
+import static java.util.stream.Collectors.joining;
+
+import java.text.Normalizer;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 import starchfilm.casting.Plate;
+import starchfilm.casting.Plate.Outline;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 
 /**
- * Plates as people type them: {@code 4x300x200mm glass}, {@code 2 x 24cm round steel}, {@code
- * 300x200mm glass 4mm}.
+ * Plates of one size as people type them: {@code 4x300x200mm glass}, {@code 2 round steel plates 24
+ * cm}, {@code 8x8 in glass}, {@code 30x20cm oval enamel}, {@code 450 cm2 wood}, {@code 200 g of
+ * water 5 mm deep}, of which the area follows.
  *
  * @param plate one of them, without a rim
  * @param count how many
- * @param isRound whether the plate stands for a round one of the same area
  */
-record WrittenPlates(Plate plate, int count, boolean isRound) {
-  private static final String ALLOWED =
+record WrittenPlates(Plate plate, int count) {
+  static final String ALLOWED =
       "number, sides and material, such as 4x300x200mm glass or 2x 24cm round steel";
 
   /** A number of plates and one side look like this: {@code 2x 30cm}. */
   private static final double MOST_SLENDER = 10;
 
-  private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";
-  private static final String UNIT = "(mm|cm|m)";
-  private static final String BY = "\\s*[x\u00D7*]\\s*";
+  private static final int MOST = 1000;
+  private static final double WATER_KG_PER_M3 = 998;
+  private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?(?: [0-9]/[0-9])?)";
+  private static final String UNIT = "(mm|cm|m|inches|inch|in|ft|\")";
+  private static final String BY = "\\s*(?:x|\u00D7|\\*|by)\\s*";
   private static final Pattern SIDES =
+      Pattern.compile(NUMBER + "\\s*" + UNIT + "?" + BY + NUMBER + "\\s*" + UNIT);
+  private static final Pattern WATER =
       Pattern.compile(
-          "(?:(\\d{1,4})"
-              + BY
-              + ")?"
+          NUMBER
+              + "\\s*(g|kg|ml|oz)\\s*(?:of )?water,?\\s*"
               + NUMBER
               + "\\s*"
               + UNIT
-              + "?"
-              + BY
-              + NUMBER
-              + "\\s*"
-              + UNIT
-              + "(?:\\s+(.*))?",
-          Pattern.CASE_INSENSITIVE);
+              + "(?: deep| high| thick)?");
+  private static final Pattern AREA = Pattern.compile(NUMBER + "\\s*(cm2|cm\u00B2|m2|sq in|in2)");
+  private static final Pattern LENGTH = Pattern.compile(NUMBER + "\\s*" + UNIT);
+  private static final Pattern COUNT =
+      Pattern.compile("^\\s*(\\d{1,7}|(?:one|two|three|four|five|six)\\b)\\s*(?:x|\u00D7|\\*)?");
+  private static final Pattern COUNT_BY =
+      Pattern.compile("^\\s*(\\d{1,7})\\s*(?:x|\u00D7|\\*)\\s*");
+  private static final Pattern COUNT_BEFORE_SIDES =
+      Pattern.compile(COUNT_BY.pattern() + "(?=" + SIDES.pattern() + ")");
   private static final Pattern ROUND =
+      Pattern.compile("\\b(?:round|circular|dia(?:meter)?|rund\\w*|ronde?|redond[ao])\\b|\u00F8");
+  private static final Pattern OVAL = Pattern.compile("\\b(?:oval\\w*|elliptic\\w*|ovalad[ao])\\b");
+  private static final Pattern SQUARE =
+      Pattern.compile("\\b(?:square|quadratisch|carr\u00E9e?)\\b");
+  private static final Pattern IDLE =
       Pattern.compile(
-          "(?:(\\d{1,4})" + BY + ")?" + NUMBER + "\\s*" + UNIT + "\\s+round(?:\\s+(.*))?",
-          Pattern.CASE_INSENSITIVE);
-  private static final Pattern THICK =
-      Pattern.compile("(.*?)\\s*" + NUMBER + "\\s*" + UNIT, Pattern.CASE_INSENSITIVE);
+          "\\b(?:plates?|trays?|dish(?:es)?|pans?|sheets?|lids?|of|an?|the|on|in|area|frames?|framed"
+              + "|rectangular|thick)\\b|[,;()]");
+  private static final Map<String, Integer> IN_WORDS =
+      Map.of("one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6);
 
-  /** The plate alone, of which there must be one. */
-  Plate one() {
-    if (count != 1) {
-      throw new IllegalArgumentException("one plate is asked about, and " + count + " were given");
+  /** What is left of a text while its parts are taken out. */
+  private static final class Rest {
+    private final String typed;
+    private String text;
+
+    Rest(String typed) {
+      this.typed = typed;
+      this.text =
+          Normalizer.normalize(typed, Normalizer.Form.NFC)
+              .strip()
+              .toLowerCase(Locale.ROOT)
+              .replace('\u2033', '"')
+              .replace('\u201D', '"');
     }
-    return plate;
+
+    boolean take(Pattern part) {
+      Matcher matcher = part.matcher(text);
+      boolean found = matcher.find();
+      text = matcher.replaceAll(" ");
+      return found;
+    }
+
+    Matcher first(Pattern part) {
+      Matcher matcher = part.matcher(text);
+      if (matcher.find()) {
+        text = text.substring(0, matcher.start()) + " " + text.substring(matcher.end());
+      }
+      return part.matcher(matcher.reset().find() ? matcher.group() : "");
+    }
+
+    MistypedException unreadable(String mend) {
+      return new MistypedException(typed, ALLOWED, mend);
+    }
   }
 
-  /** Reads plates. */
+  /** Reads plates of one size. */
   static WrittenPlates parse(String typed) {
-    String text = typed.strip();
-    Matcher round = ROUND.matcher(text);
-    if (round.matches()) {
-      // The model counts a round plate as the square of the same area.
-      double side = Math.sqrt(Math.PI) / 2 * metres(round.group(2), round.group(3));
-      return of(round.group(1), side, side, round.group(4), true);
-    }
-    Matcher sides = SIDES.matcher(text);
-    if (!sides.matches()) {
+    if (typed.length() > 100) {
       throw new MistypedException(typed, ALLOWED, "write it like one of these");
     }
-    String unit = sides.group(5);
-    double a = metres(sides.group(2), sides.group(3) == null ? unit : sides.group(3));
-    double b = metres(sides.group(4), unit);
-    if (Math.max(a, b) > MOST_SLENDER * Math.min(a, b)) {
-      throw new MistypedException(
-          typed, ALLOWED, "a plate has two sides, or one and the word round");
+    Rest rest = new Rest(typed);
+    boolean oval = rest.take(OVAL);
+    boolean round = rest.take(ROUND);
+    boolean square = rest.take(SQUARE);
+    Outline outline = round || oval ? Outline.ELLIPSE : Outline.RECTANGLE;
+    int count = 1;
+    // With a side alone, what stands in front of the x is how many there are.
+    if (round || square || COUNT_BEFORE_SIDES.matcher(rest.text).find()) {
+      Matcher many = rest.first(COUNT_BY);
+      count = many.matches() ? count(many.group(1), rest) : 1;
     }
-    return of(sides.group(1), Math.max(a, b), Math.min(a, b), sides.group(6), false);
+    double[] sides = sides(rest, round || square, count);
+    if (sides[1] == 0) {
+      outline = Outline.FREE;
+      sides = new double[] {Math.sqrt(sides[0]), Math.sqrt(sides[0])};
+    }
+    Matcher many = rest.first(COUNT);
+    count = many.matches() ? count * count(many.group(1), rest) : count;
+    Matcher thick = rest.first(LENGTH);
+    double thicknessM = thick.matches() ? metres(thick.group(1), thick.group(2)) : 0;
+    rest.take(IDLE);
+    PlateMaterial material = material(rest.text.strip());
+    return new WrittenPlates(
+        Plate.across(
+            material,
+            sides[0],
+            sides[1],
+            thicknessM > 0 ? thicknessM : material.usualThicknessM(),
+            outline),
+        count);
   }
 
-  private static WrittenPlates of(
-      @Nullable String count, double lengthM, double widthM, @Nullable String rest, boolean round) {
-    String material = rest == null ? "" : rest.strip();
-    Matcher thick = THICK.matcher(material);
-    double thicknessM = 0;
-    if (thick.matches()) {
-      material = thick.group(1).strip();
-      thicknessM = metres(thick.group(2), thick.group(3));
+  /** Both sides (m); an area (m2) and 0 where that is all that is known. */
+  private static double[] sides(Rest rest, boolean oneSide, int count) {
+    Matcher water = rest.first(WATER);
+    if (water.matches()) {
+      double kg = Quantities.massKg(water.group(1) + water.group(2), WATER_KG_PER_M3).value();
+      return new double[] {kg / WATER_KG_PER_M3 / metres(water.group(3), water.group(4)), 0};
     }
-    PlateMaterial made = material.isEmpty() ? PlateMaterial.GLASS : material(material);
-    return new WrittenPlates(
-        new Plate(made, lengthM, widthM, thicknessM > 0 ? thicknessM : usual(made), 0),
-        count == null ? 1 : Integer.parseInt(count),
-        round);
+    Matcher area = rest.first(AREA);
+    if (area.matches()) {
+      return new double[] {Quantities.areaM2(area.group()), 0};
+    }
+    Matcher both = rest.first(SIDES);
+    if (both.matches()) {
+      String unit = both.group(4);
+      double a = metres(both.group(1), both.group(2) == null ? unit : both.group(2));
+      double b = metres(both.group(3), unit);
+      if (count > metres(both.group(3), unit) / metres("1", unit)) {
+        throw rest.unreadable(
+            "is the first number how many there are? write 1x "
+                + both.group()
+                + " or the number, a blank and two sides; the height of a rim is told by itself");
+      }
+      if (Math.max(a, b) > MOST_SLENDER * Math.min(a, b)) {
+        throw whichShape(rest, both.group(1) + "x ", both.group(3) + unit);
+      }
+      return new double[] {a, b};
+    }
+    Matcher one = rest.first(LENGTH);
+    if (!one.matches()) {
+      throw rest.unreadable("write it like one of these");
+    }
+    if (!oneSide) {
+      throw whichShape(rest, "", one.group());
+    }
+    double side = metres(one.group(1), one.group(2));
+    return new double[] {side, side};
+  }
+
+  private static MistypedException whichShape(Rest rest, String count, String side) {
+    String number = side.replaceAll("[^0-9.,].*", "");
+    return rest.unreadable(
+        "round or square? write "
+            + count
+            + side
+            + " round, or "
+            + count
+            + number
+            + "x"
+            + side
+            + " for a square");
+  }
+
+  private static int count(String typed, Rest rest) {
+    int count = IN_WORDS.getOrDefault(typed, 0);
+    count = count > 0 ? count : Integer.parseInt(typed);
+    if (count < 1 || count > MOST) {
+      throw rest.unreadable("1 to 1000 plates can be poured; check the number");
+    }
+    return count;
   }
 
   /** Plates whose parts were written one by one. */
   static WrittenPlates of(int count, double lengthM, double widthM, String typedMaterial) {
     PlateMaterial made = material(typedMaterial);
     return new WrittenPlates(
-        new Plate(made, Math.max(lengthM, widthM), Math.min(lengthM, widthM), usual(made), 0),
-        count,
-        false);
+        Plate.across(made, lengthM, widthM, made.usualThicknessM(), Outline.RECTANGLE), count);
   }
 
+  /** What is no slip of the pen for a known material is another one. */
   private static PlateMaterial material(String typed) {
-    return KnownName.find(
-        typed, List.of(PlateMaterial.values()), known -> List.of(known.tradeName()));
+    if (typed.isEmpty()) {
+      return PlateMaterial.GLASS;
+    }
+    List<PlateMaterial> all = List.of(PlateMaterial.values());
+    List<String> names = all.stream().map(PlateMaterial::tradeName).toList();
+    boolean isKnown = KnownName.among(typed, names).isPresent();
+    if (!isKnown && typed.matches("[\\p{L} -]+") && KnownName.whatThen(typed, names).isEmpty()) {
+      return PlateMaterial.OTHER;
+    }
+    return KnownName.find(typed, all, known -> List.of(known.tradeName()));
   }
 
-  /** The plate's own thickness where nobody gives it, as for a trial file; judged. */
-  private static double usual(PlateMaterial material) {
-    return switch (material) {
-      case STEEL -> 1e-3;
-      case GLASS -> 4e-3;
-      default -> 2e-3;
+  /** What is to be said of an unknown material; empty for the known ones. */
+  static String remark(Plate plate) {
+    return switch (plate.material()) {
+      case OTHER ->
+          "The plate's material is not known here: it is counted as glass, and how film sticks to it"
+              + " is unknown.";
+      case WOOD -> "Bare wood takes up water, which is not modelled: the film may dry faster.";
+      default -> "";
     };
+  }
+
+  /** Several sizes as so many plates of their mean size. */
+  static WrittenPlates mean(List<WrittenPlates> sizes) {
+    int count = sizes.stream().mapToInt(WrittenPlates::count).sum();
+    if (sizes.size() == 1) {
+      return sizes.get(0);
+    }
+    double areaM2 = sizes.stream().mapToDouble(size -> size.count * size.plate.areaM2()).sum();
+    return new WrittenPlates(sizes.get(0).plate().ofArea(areaM2 / count), count);
+  }
+
+  /** What is to be said of several sizes. */
+  static String remark(List<WrittenPlates> sizes) {
+    String materials =
+        sizes.stream()
+            .map(size -> size.plate.material().tradeName())
+            .distinct()
+            .collect(joining(", "));
+    return "Plates of several sizes are counted as so many of their mean size, poured equally thick"
+        + (materials.contains(",") ? "; all as " + materials.replaceFirst(",.*", "") : "")
+        + ".";
   }
 
   private static double metres(String number, String unit) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import starchfilm.files.amount.KnownName;
 import starchfilm.files.findings.Words;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.material.ingredient.StarchKind;

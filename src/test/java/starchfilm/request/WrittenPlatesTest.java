@@ -1,35 +1,91 @@
 package starchfilm.request;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.Plate.Outline;
 import starchfilm.casting.PlateMaterial;
 
 class WrittenPlatesTest {
   @ParameterizedTest
-  @CsvSource({
-    "4x300x200mm glass, 4, 0.3, 0.2, 0.004, GLASS",
-    "4 x 20 x 30 cm Glass, 4, 0.3, 0.2, 0.004, GLASS",
-    "300x200mm, 1, 0.3, 0.2, 0.004, GLASS",
-    "2x0.3mx20cm polypropylene, 2, 0.3, 0.2, 0.002, POLYPROPYLENE",
-    "'2x 24,0cm round steel', 2, 0.212694, 0.212694, 0.001, STEEL",
-    "3x300×200mm acrylic 3mm, 3, 0.3, 0.2, 0.003, ACRYLIC",
-  })
+  @CsvSource(
+      quoteCharacter = '`',
+      value = {
+        "4x300x200mm glass, 4, 300, 200, 4, GLASS, RECTANGLE",
+        "4 x 20 x 30 cm Glass, 4, 300, 200, 4, GLASS, RECTANGLE",
+        "300x200mm, 1, 300, 200, 4, GLASS, RECTANGLE",
+        "2x0.3mx20cm polypropylene, 2, 300, 200, 2, POLYPROPYLENE, RECTANGLE",
+        "`2x 24,0cm round steel`, 2, 240, 240, 1, STEEL, ELLIPSE",
+        "3x300×200mm acrylic 3mm, 3, 300, 200, 3, ACRYLIC, RECTANGLE",
+        "8x8in glass, 1, 203.2, 203.2, 4, GLASS, RECTANGLE",
+        "9 x 13 inch aluminum pan, 1, 330.2, 228.6, 1, ALUMINIUM, RECTANGLE",
+        "8 by 8\" glass dish, 1, 203.2, 203.2, 4, GLASS, RECTANGLE",
+        "2 glass plates 30x20 cm, 2, 300, 200, 4, GLASS, RECTANGLE",
+        "two round glass dishes 6 cm, 2, 60, 60, 4, GLASS, ELLIPSE",
+        "6cm round, 1, 60, 60, 4, GLASS, ELLIPSE",
+        "1x 5x5cm glass, 1, 50, 50, 4, GLASS, RECTANGLE",
+        "square silicone 20cm, 1, 200, 200, 2, SILICONE, RECTANGLE",
+        "30x20cm oval enamel, 1, 300, 200, 1, ENAMEL, ELLIPSE",
+        "30x20cm ovale Schale, 1, 300, 200, 4, OTHER, ELLIPSE",
+        "20x30cm Backpapier, 1, 300, 200, 0.2, BAKING_PAPER, RECTANGLE",
+        "20x30cm Glas, 1, 300, 200, 4, GLASS, RECTANGLE",
+        "20x30cm slate, 1, 300, 200, 4, OTHER, RECTANGLE",
+        "400 cm2 wood, 1, 200, 200, 15, WOOD, FREE",
+        "199.6 g water 5 mm deep, 1, 200, 200, 4, GLASS, FREE",
+      })
   void readsPlates(
       String typed,
       int count,
-      double lengthM,
-      double widthM,
-      double thicknessM,
-      PlateMaterial material) {
+      double longMm,
+      double shortMm,
+      double thickMm,
+      PlateMaterial material,
+      Outline outline) {
     WrittenPlates plates = WrittenPlates.parse(typed);
 
     assertThat(plates.count()).isEqualTo(count);
-    assertThat(plates.plate().lengthM()).isCloseTo(lengthM, within(1e-6));
-    assertThat(plates.plate().widthM()).isCloseTo(widthM, within(1e-6));
-    assertThat(plates.plate().thicknessM()).isCloseTo(thicknessM, within(1e-9));
+    assertThat(plates.plate().longestM()).isCloseTo(longMm / 1e3, within(1e-6));
+    assertThat(plates.plate().shortestM()).isCloseTo(shortMm / 1e3, within(1e-6));
+    assertThat(plates.plate().thicknessM()).isCloseTo(thickMm / 1e3, within(1e-9));
     assertThat(plates.plate().material()).isEqualTo(material);
+    assertThat(plates.plate().outline()).isEqualTo(outline);
+  }
+
+  @Test
+  void anOvalHasTheAreaOfItsEllipse() {
+    assertThat(WrittenPlates.parse("30x20cm oval").plate().areaM2())
+        .isCloseTo(Math.PI * 0.15 * 0.10, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "2x 30cm glass | round or square? write 2x 30cm round, or 2x 30x30cm for a square",
+        "30x20x3cm glass | is the first number how many there are? write 1x 20x3cm or the number, a blank and two sides; the height of a rim is told by itself",
+        "30cm glass | round or square? write 30cm round, or 30x30cm for a square",
+        "4x glass | write it like one of these",
+        "0x30x20cm | 1 to 1000 plates can be poured; check the number",
+        "30x20cm glasß | did you mean glass?",
+        "30x20cm glss | did you mean glass?",
+      })
+  void whatIsNotClearIsAsked(String typed, String mend) {
+    assertThatThrownBy(() -> WrittenPlates.parse(typed)).hasMessageEndingWith(mend);
+  }
+
+  @Test
+  void severalSizesShareTheirMeanArea() {
+    WrittenPlates mean =
+        WrittenPlates.mean(
+            List.of(WrittenPlates.parse("2x 30x20cm"), WrittenPlates.parse("10x10cm")));
+
+    assertThat(mean.count()).isEqualTo(3);
+    assertThat(mean.plate().areaM2() * 3).isCloseTo(0.13, within(1e-9));
   }
 }

@@ -36,12 +36,6 @@ public final class NearMiss {
           Map.entry("duration", "minutes"),
           Map.entry("strength", "acidity_pct"),
           Map.entry("concentration", "purity_pct"),
-          Map.entry("maize", "corn"),
-          Map.entry("cornstarch", "corn"),
-          Map.entry("cassava", "tapioca"),
-          Map.entry("manioc", "tapioca"),
-          Map.entry("plexiglass", "acrylic"),
-          Map.entry("pp", "polypropylene"),
           Map.entry("mold", "mould"));
 
   private NearMiss() {}

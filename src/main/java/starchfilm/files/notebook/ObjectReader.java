@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.NearMiss;
 import starchfilm.files.amount.TypedAmount;
@@ -308,11 +309,17 @@ final class ObjectReader {
       if (words.contains(text.text())) {
         return Optional.of(text.text());
       }
-      String mend =
-          NearMiss.of(text.text(), words)
-              .map(word -> "did you mean \"" + word + "\"?")
-              .orElse("write one of these");
-      findings.fault(text, allowed, mend);
+      Optional<String> meant = KnownName.among(text.text(), words);
+      if (meant.isPresent()) {
+        findings.notice(text.place(), text.quoted() + " read as " + meant.get());
+        return meant;
+      }
+      findings.fault(
+          text,
+          allowed,
+          KnownName.whatThen(text.text(), words)
+              .map(mend -> mend.replaceFirst("^did you mean (.*)\\?$", "did you mean \"$1\"?"))
+              .orElse("write one of these"));
     } else {
       findings.fault(value.get(), allowed, "write one of these in double quotes");
     }

@@ -1,11 +1,13 @@
 package starchfilm.files.notebook;
 
+import static starchfilm.numerics.units.Units.CM2_PER_M2;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.Plate;
+import starchfilm.casting.Plate.Outline;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Pour;
 import starchfilm.files.findings.Allowed;
@@ -30,6 +32,9 @@ final class PourReader {
   private static final double ASSUMED_PASTE_C = 60;
   private static final double DISAGREEMENT = 2;
 
+  /** More paste than this on a plate that nobody described was poured on several. */
+  private static final double THICKEST_ON_ANY_M = 8e-3;
+
   private final Findings findings;
   private final Scale scale;
 
@@ -52,7 +57,9 @@ final class PourReader {
     ObjectReader pour = trial.section("pour").orElseGet(() -> trial.empty("pour"));
     ObjectReader plate = pour.section("plate").orElseGet(() -> pour.empty("plate"));
     boolean areaKnown =
-        plate.has("diameter_mm") || (plate.has("length_mm") && plate.has("width_mm"));
+        plate.has("diameter_mm")
+            || plate.has("area_cm2")
+            || (plate.has("length_mm") && plate.has("width_mm"));
     Plate read = plate(plate);
     Amount tareG = plate.amount("tare_g");
     Optional<Estimate> tare =
@@ -139,11 +146,16 @@ final class PourReader {
     if (wetMm.isKnown()) {
       return wetMm.or(ASSUMED_WET_M).times(M_PER_MM);
     }
-    if (areaKnown && paste.isPresent()) {
+    if (paste.isPresent()) {
       double mostM = paste.get().massKg() / (count * density(paste.get()) * plate.areaM2());
-      if (wet.contains(mostM / M_PER_MM) && wet.contains(0.75 * mostM / M_PER_MM)) {
+      boolean fits = wet.contains(mostM / M_PER_MM) && wet.contains(0.75 * mostM / M_PER_MM);
+      if (areaKnown ? fits : fits && mostM <= THICKEST_ON_ANY_M) {
         Estimate whole = Estimate.between(0.75 * mostM, mostM);
-        notRecordedThickness(pour, whole, ", from all of the paste on all plates");
+        String plates = count == 1 ? "the plate" : "all " + count + " plates";
+        notRecordedThickness(
+            pour,
+            whole,
+            ", from all of the paste on " + (areaKnown ? plates : "one plate of 300 mm by 200 mm"));
         return whole;
       }
     }
@@ -170,18 +182,34 @@ final class PourReader {
     OptionalDouble diameter = section.number("diameter_mm");
     double lengthM = ASSUMED_LENGTH_M;
     double widthM = ASSUMED_WIDTH_M;
+    Outline outline =
+        section.oneOf("shape").filter("oval"::equals).isPresent()
+            ? Outline.ELLIPSE
+            : Outline.RECTANGLE;
+    OptionalDouble area = section.number("area_cm2");
+    boolean sides = length.isPresent() || width.isPresent();
+    if (diameter.isPresent() && (sides || area.isPresent())) {
+      findings.fault(
+          section.placeOf("diameter_mm"),
+          "a diameter beside a length or width",
+          "diameter_mm for a round plate, length_mm and width_mm for any other",
+          "take one of them out");
+    } else if (area.isPresent() && sides) {
+      findings.fault(
+          section.placeOf("area_cm2"),
+          "an area beside a length or width",
+          "area_cm2 alone, or length_mm and width_mm",
+          "take one of them out");
+    }
     if (diameter.isPresent()) {
-      if (length.isPresent() || width.isPresent()) {
-        findings.fault(
-            section.placeOf("diameter_mm"),
-            "a diameter beside a length or width",
-            "diameter_mm for a round plate, length_mm and width_mm for any other",
-            "take one of them out");
-      }
-      lengthM = widthM = Math.sqrt(Math.PI) / 2 * diameter.getAsDouble() * M_PER_MM;
+      lengthM = widthM = diameter.getAsDouble() * M_PER_MM;
+      outline = Outline.ELLIPSE;
     } else if (length.isPresent() && width.isPresent()) {
-      lengthM = Math.max(length.getAsDouble(), width.getAsDouble()) * M_PER_MM;
-      widthM = Math.min(length.getAsDouble(), width.getAsDouble()) * M_PER_MM;
+      lengthM = length.getAsDouble() * M_PER_MM;
+      widthM = width.getAsDouble() * M_PER_MM;
+    } else if (area.isPresent()) {
+      lengthM = widthM = Math.sqrt(area.getAsDouble() / CM2_PER_M2);
+      outline = Outline.FREE;
     } else {
       findings.notRecorded(
           section.path("length_mm"),
@@ -191,7 +219,8 @@ final class PourReader {
     PlateMaterial material = material(section);
     double thicknessM = plateThickness(section, material);
     double rimM = section.number("rim_mm").orElse(0) * M_PER_MM;
-    return new Plate(material, lengthM, widthM, thicknessM, rimM);
+    Plate flat = Plate.across(material, lengthM, widthM, thicknessM, outline);
+    return new Plate(material, flat.lengthM(), flat.widthM(), thicknessM, rimM, outline);
   }
 
   private PlateMaterial material(ObjectReader section) {
@@ -214,8 +243,7 @@ final class PourReader {
     if (given.isPresent()) {
       return given.getAsDouble() * M_PER_MM;
     }
-    double assumedMm =
-        material == PlateMaterial.STEEL ? 1 : material == PlateMaterial.GLASS ? 4 : 2;
+    double assumedMm = material.usualThicknessM() / M_PER_MM;
     if (!section.has("thickness_mm")) {
       findings.notRecorded(
           section.path("thickness_mm"),

@@ -102,6 +102,7 @@ final class TrialFieldTable {
       }
       case "plate materials" ->
           Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
+      case "plate shapes" -> List.of("rectangle", "oval");
       case "origins" -> FileWord.all(GlycerolOrigin.values());
       case "open faces" -> FileWord.all(FaceChange.OpenFaces.values());
       case "faults" -> FileWord.all(ObservedFault.Kind.values());

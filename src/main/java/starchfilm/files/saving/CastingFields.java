@@ -1,5 +1,6 @@
 package starchfilm.files.saving;
 
+import static starchfilm.numerics.units.Units.CM2_PER_M2;
 import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.MM_PER_M;
 import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
@@ -117,14 +118,29 @@ public final class CastingFields {
   public static ObjectNode plate(Plate plate, double wetThicknessM) {
     ObjectNode on = JSON.objectNode();
     on.put("material", plate.material().tradeName());
-    put(on, "length_mm", plate.lengthM() * MM_PER_M);
-    put(on, "width_mm", plate.widthM() * MM_PER_M);
+    switch (plate.outline()) {
+      case FREE -> put(on, "area_cm2", plate.areaM2() * CM2_PER_M2);
+      case ELLIPSE -> {
+        if (plate.isRound()) {
+          put(on, "diameter_mm", plate.longestM() * MM_PER_M);
+        } else {
+          on.put("shape", "oval");
+          sides(on, plate);
+        }
+      }
+      case RECTANGLE -> sides(on, plate);
+    }
     put(on, "thickness_mm", plate.thicknessM() * MM_PER_M);
     if (plate.rimHeightM() > 0) {
       double rimM = plate.rimHeightM() + wetThicknessM;
       on.put("rim_height_mm", Math.round(rimM * MM_PER_M * 100) / 100.0);
     }
     return on;
+  }
+
+  private static void sides(ObjectNode on, Plate plate) {
+    put(on, "length_mm", plate.longestM() * MM_PER_M);
+    put(on, "width_mm", plate.shortestM() * MM_PER_M);
   }
 
   /** A figure, or where it is uncertain the rectangle it lies in. */

@@ -17,8 +17,8 @@ final class Adhesion {
   /** Where the figures come from. */
   static final Source SOURCE =
       new Source(
-          "adhesion of film: silicone, PTFE and polypropylene 0.4 J/m2, acrylic and laminate 1,"
-              + " glass and steel 30, times or divided by 3: judged; 0.4 set by one pour of a"
+          "adhesion of film: silicone, PTFE and polypropylene 0.4 J/m2, acrylic, laminate and"
+              + " polyester 1, glass, metal and wood 30, times or divided by 3: judged; 0.4 set by one pour of a"
               + " maker's notebook",
           Check.JUDGED);
 
@@ -29,9 +29,9 @@ final class Adhesion {
 
   static double jPerM2(PlateMaterial material) {
     return switch (material) {
-      case SILICONE, PTFE, POLYPROPYLENE -> 0.4;
-      case ACRYLIC, LAMINATE -> 1;
-      case GLASS, STEEL -> 30;
+      case SILICONE, PTFE, POLYPROPYLENE, BAKING_PAPER -> 0.4;
+      case ACRYLIC, LAMINATE, POLYESTER -> 1;
+      case GLASS, STEEL, ENAMEL, ALUMINIUM, WOOD, OTHER -> 30;
     };
   }
 }

@@ -23,6 +23,9 @@ public final class Units {
   /** Millimetres in a metre. */
   public static final double MM_PER_M = 1e3;
 
+  /** Square centimetres in a square metre. */
+  public static final double CM2_PER_M2 = 1e4;
+
   /** One per cent, as a ratio. */
   public static final double PERCENT = 1e-2;
 

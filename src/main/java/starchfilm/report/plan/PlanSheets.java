@@ -1,5 +1,7 @@
 package starchfilm.report.plan;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -14,6 +16,7 @@ import starchfilm.film.FilmProperty;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.planning.CookSteps;
+import starchfilm.planning.Kitchen;
 import starchfilm.planning.Levelling;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
@@ -86,7 +89,13 @@ public final class PlanSheets {
         PlannedRecipe.written(
             trial.recipe(), trial.casting(), forecast.film(), forecast.dryingAtThePour());
     return sheet(
-        number, trial.name(), recipe, OptionalDouble.empty(), 0, OddityWords.of(Oddity.of(trial)));
+        number,
+        trial.name(),
+        recipe,
+        OptionalDouble.empty(),
+        0,
+        OddityWords.of(Oddity.of(trial)),
+        List.of());
   }
 
   /**
@@ -112,7 +121,8 @@ public final class PlanSheets {
         request.byS(),
         request.sure(),
         Stream.concat(warning.isEmpty() ? Stream.empty() : Stream.of(warning), coarse.stream())
-            .toList());
+            .toList(),
+        request.kitchen().sizes());
   }
 
   private static PlanSheet sheet(
@@ -121,7 +131,8 @@ public final class PlanSheets {
       PlannedRecipe recipe,
       OptionalDouble byS,
       double sure,
-      List<String> odd) {
+      List<String> odd,
+      List<Kitchen.Size> sizes) {
     return new PlanSheet(
         number,
         title,
@@ -129,7 +140,7 @@ public final class PlanSheets {
         potfuls(recipe.potfuls()),
         cook(recipe.cook()),
         topUp(recipe.potfuls()),
-        pour(recipe),
+        pour(recipe, sizes),
         IntStream.rangeClosed(1, recipe.plates()).boxed().toList(),
         ReaderUnit.GRAM.noted(recipe.pourKg()),
         film(recipe),
@@ -208,7 +219,7 @@ public final class PlanSheets {
     return from == to ? Figures.noted(from) : Figures.range(Figures.noted(from), Figures.noted(to));
   }
 
-  private static List<String> pour(PlannedRecipe recipe) {
+  private static List<String> pour(PlannedRecipe recipe, List<Kitchen.Size> sizes) {
     Levelling levelling = recipe.levelling();
     double wet = recipe.casting().pour().wetThicknessM().value();
     List<String> pour = new ArrayList<>();
@@ -216,8 +227,8 @@ public final class PlanSheets {
         "Let bubbles rise. At about "
             + Figures.whole(ReaderUnit.CELSIUS.of(recipe.casting().pour().pasteTemperatureK()))
             + " °C pour "
-            + ReaderUnit.GRAM.noted(recipe.pourKg())
-            + " on each level plate, on the scale: "
+            + perPlate(recipe, sizes)
+            + ", on the scale: "
             + ReaderUnit.MILLIMETRE.two(wet)
             + " mm wet. About a twentieth stays in the pot.");
     if (wet < levelling.levelsFromM()) {
@@ -234,6 +245,25 @@ public final class PlanSheets {
               + " mm at most; dam the edge or pour with care.");
     }
     return pour;
+  }
+
+  /** Equally thick everywhere, so that a plate takes its share by its area. */
+  private static String perPlate(PlannedRecipe recipe, List<Kitchen.Size> sizes) {
+    if (sizes.size() < 2) {
+      return ReaderUnit.GRAM.noted(recipe.pourKg()) + " on each level plate";
+    }
+    double kgPerM2 = recipe.pourKg() / recipe.casting().plate().areaM2();
+    return "on each level plate "
+        + sizes.stream()
+            .map(Kitchen.Size::plate)
+            .map(
+                plate ->
+                    Figures.whole(ReaderUnit.GRAM.of(kgPerM2 * plate.areaM2()))
+                        + " g ("
+                        + RecipeWords.plateSize(plate)
+                        + ")")
+            .distinct()
+            .collect(joining(", "));
   }
 
   private static List<Figure> film(PlannedRecipe recipe) {

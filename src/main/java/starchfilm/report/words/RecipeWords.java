@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.material.recipe.Recipe;
@@ -64,11 +65,29 @@ public final class RecipeWords {
    * @return such as {@code glass, 30 × 20 cm}
    */
   public static String plate(Plate plate) {
-    return plate.material().tradeName()
-        + ", "
-        + Figures.noted(ReaderUnit.CENTIMETRE.of(plate.lengthM()))
+    String material =
+        plate.material() == PlateMaterial.OTHER ? "another material" : plate.material().tradeName();
+    return material + ", " + plateSize(plate);
+  }
+
+  /**
+   * The size of a plate.
+   *
+   * @param plate the plate
+   * @return such as {@code 30 × 20 cm}, {@code 24 cm round} or {@code 450 cm²}
+   */
+  public static String plateSize(Plate plate) {
+    if (plate.outline() == Plate.Outline.FREE) {
+      return Figures.whole(1e4 * plate.areaM2()) + " cm²";
+    }
+    String across = ReaderUnit.CENTIMETRE.noted(plate.shortestM());
+    if (plate.isRound()) {
+      return across + " round";
+    }
+    return Figures.noted(ReaderUnit.CENTIMETRE.of(plate.longestM()))
         + " × "
-        + ReaderUnit.CENTIMETRE.noted(plate.widthM());
+        + across
+        + (plate.outline() == Plate.Outline.ELLIPSE ? " oval" : "");
   }
 
   /**

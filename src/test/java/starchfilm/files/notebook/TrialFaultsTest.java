@@ -28,7 +28,7 @@ class TrialFaultsTest {
         "recipe.glycerol.purity_pct | 0.82 | `recipe.glycerol.purity_pct: 0.82 given, allowed 0, or more than 1 up to 100 %; this looks like a fraction; write 82 for 82 %`",
         "recipe.glycerol.purity_pct | 182 | `recipe.glycerol.purity_pct: 182 given, allowed 0, or more than 1 up to 100 %; write the glycerol in the jar in per cent, such as 85`",
         "recipe.glycerol.salt_pct | 20 | `recipe.glycerol.salt_pct: 105 % of glycerol and salt together given, allowed at most 100 %; lower purity_pct or salt_pct; what is left is water`",
-        "recipe.starch.0.kind | `\"cassava\"` | `recipe.starch[1].kind: \"cassava\" given, allowed \"corn\", \"waxy corn\", \"high-amylose corn\", \"potato\", \"tapioca\", \"wheat\", \"rice\", \"unknown\"; did you mean \"tapioca\"?`",
+        "recipe.starch.0.kind | `\"tapiocca\"` | `recipe.starch[1].kind: \"tapiocca\" given, allowed \"corn\", \"waxy corn\", \"high-amylose corn\", \"potato\", \"tapioca\", \"wheat\", \"rice\", \"unknown\"; did you mean \"tapioca\"?`",
         "recipe.starch.0.kind | `\"potatoe\"` | `recipe.starch[1].kind: \"potatoe\" given, allowed \"corn\", \"waxy corn\", \"high-amylose corn\", \"potato\", \"tapioca\", \"wheat\", \"rice\", \"unknown\"; did you mean \"potato\"?`",
         "recipe.starch | `[]` | `recipe.starch: a recipe without starch given, allowed at least one starch; add \"starch\": [{\"kind\": \"potato\", \"mass_g\": 20}]`",
         "recipe.starch.0.mass_g | 1e-320 | `recipe.starch[1].mass_g: 1.0E-320 given, allowed 0.01 to 100000 g; write the grams weighed`",
