@@ -156,8 +156,7 @@ class TripwireRegressionTest {
   /** As the command dry has it. */
   private void dry(Trial trial, Workshop workshop) {
     TrialAnalysis analysis =
-        new TrialAnalyst(new TrialForecaster(workshop, DryingForecaster.CAREFUL_DRAWS))
-            .whole(trial);
+        new TrialAnalyst(new TrialForecaster(workshop, DryingForecaster.DRAWS)).whole(trial);
     TrialForecast forecast = analysis.forecast();
     forecasts.add(forecast);
     String casting = name(trial);
@@ -290,8 +289,7 @@ class TripwireRegressionTest {
 
   /** As the comparison page has it. */
   private void advice() {
-    Adviser adviser =
-        new Adviser(RuleBook.packed(), Knowledge.textbook(), DryingForecaster.QUICK_DRAWS);
+    Adviser adviser = new Adviser(RuleBook.packed(), Knowledge.textbook(), DryingForecaster.DRAWS);
     List<Trial> trials = forecasts.stream().map(TrialForecast::trial).toList();
     TrialForecast zeroPoint =
         forecasts.stream()

@@ -27,7 +27,7 @@ final class ForecastCache {
   ForecastCache(Casting setup, Knowledge knowledge) {
     this.setup = setup;
     this.knowledge = knowledge;
-    this.drying = new DryingForecaster(knowledge.of(setup), DryingForecaster.QUICK_DRAWS);
+    this.drying = new DryingForecaster(knowledge.of(setup), DryingForecaster.DRAWS);
   }
 
   /** The same model's view of another set-up. */

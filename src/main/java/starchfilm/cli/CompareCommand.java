@@ -82,8 +82,7 @@ final class CompareCommand implements Callable<Integer> {
     }
     List<Workshop> taught = workshops.all(notebook.trials());
     Adviser adviser =
-        new Adviser(
-            RuleBook.packed(), new LearntKnowledge(() -> taught), DryingForecaster.QUICK_DRAWS);
+        new Adviser(RuleBook.packed(), new LearntKnowledge(() -> taught), DryingForecaster.DRAWS);
     page.write(
         () ->
             new ComparisonReport(new PageRenderer())

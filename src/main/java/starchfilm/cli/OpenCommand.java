@@ -108,13 +108,13 @@ class OpenCommand implements Callable<Integer> {
     surroundings.err().flush();
     UseCases useCases =
         new UseCases(
-            new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.CAREFUL_DRAWS))::whole,
+            new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::whole,
             new TrialAnalyst(new TrialForecaster(workshops, SKETCH_CASES))::sketch,
             SKETCH_CASES,
             new Adviser(
                 RuleBook.packed(),
                 new LearntKnowledge(() -> List.of(workshops.in(root))),
-                DryingForecaster.QUICK_DRAWS),
+                DryingForecaster.DRAWS),
             workshops::learn,
             workshops);
     Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);

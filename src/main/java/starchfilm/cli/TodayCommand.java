@@ -93,7 +93,7 @@ final class TodayCommand implements Callable<Integer> {
         .map(Fault::sentence)
         .forEach(surroundings.err()::println);
     List<String> failures = new ArrayList<>();
-    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.CAREFUL_DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.DRAWS);
     Today today =
         Today.of(
             notebook.trials(),

@@ -73,8 +73,10 @@ final class MilestoneDetector implements StepListener {
   /** Moisture of a film that need not be any drier (kg/kg). */
   private double dryEnoughMoisture;
 
-  /** Moisture at rest in a constant room as the film lies now (kg/kg). */
-  private double constantRestMoisture;
+  /** Moisture at rest as last asked for (kg/kg), and for when (s); any time in a constant room. */
+  private double restMoisture;
+
+  private double restAtS;
 
   MilestoneDetector(
       int nodes,
@@ -104,12 +106,17 @@ final class MilestoneDetector implements StepListener {
   void facesChanged(double timeS) {
     resting.restart(timeS);
     dryEnoughMoisture = held(DRY_ENOUGH_ACTIVITY, timeS);
-    constantRestMoisture = exchange.inConstantRoom() ? moistureAt(timeS) : Double.NaN;
+    restMoisture = moistureAt(timeS);
+    restAtS = timeS;
   }
 
   /** Moisture at rest with the room, over the day before a moment (kg/kg). */
   private double restingMoisture(double timeS) {
-    return exchange.inConstantRoom() ? constantRestMoisture : moistureAt(timeS);
+    if (timeS != restAtS && !exchange.inConstantRoom()) {
+      restMoisture = moistureAt(timeS);
+      restAtS = timeS;
+    }
+    return restMoisture;
   }
 
   private double moistureAt(double timeS) {

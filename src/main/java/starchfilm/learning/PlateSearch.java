@@ -40,6 +40,9 @@ final class PlateSearch {
   /** A step that lowers the sum of squares by less than this gains nothing that could be seen. */
   private static final double NOTHING_GAINED = 0.01;
 
+  /** Nor does one that could not lower it by more than this share of it. */
+  private static final double NOTHING_GAINED_SHARE = 1e-3;
+
   private final PlateReadings readings;
   private final RealVector mean;
   private final RealMatrix lower;
@@ -56,10 +59,16 @@ final class PlateSearch {
     int huberRounds = first ? HUBER_ROUNDS : 0;
     for (int round = 0; round < MOST_ROUNDS; round++) {
       z = leastSquares(z, weights);
-      RealVector next = weights(z, weights, round < huberRounds);
+      boolean huber = round < huberRounds;
+      RealVector next = weights(z, weights, huber);
+      if (huber && next.subtract(weights).getLInfNorm() < SETTLED_WEIGHT) {
+        huberRounds = round;
+        huber = false;
+        next = weights(z, weights, false);
+      }
       double change = next.subtract(weights).getLInfNorm();
       weights = next;
-      if (change < SETTLED_WEIGHT && round >= huberRounds) {
+      if (change < SETTLED_WEIGHT && !huber) {
         return at(z, weights);
       }
     }
@@ -101,6 +110,7 @@ final class PlateSearch {
     ParameterValidator box = point -> point.map(v -> Math.max(-FARTHEST, Math.min(FARTHEST, v)));
     try {
       return new LevenbergMarquardtOptimizer()
+          .withCostRelativeTolerance(NOTHING_GAINED_SHARE)
           .optimize(
               LeastSquaresFactory.create(
                   new Expected(weights),

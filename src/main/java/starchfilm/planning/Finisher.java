@@ -24,8 +24,8 @@ final class Finisher {
 
   Finisher(PlanRequest request, ParameterDistribution factors) {
     this.request = request;
-    this.drying = new DryingForecaster(factors, DryingForecaster.CAREFUL_DRAWS);
-    this.times = new ReadyTimes(factors, DryingForecaster.CAREFUL_DRAWS);
+    this.drying = new DryingForecaster(factors, DryingForecaster.DRAWS);
+    this.times = new ReadyTimes(factors, DryingForecaster.DRAWS);
   }
 
   PlannedRecipe finish(

@@ -178,7 +178,7 @@ public final class Planner {
     if (byS.isEmpty() || !atDate) {
       return design;
     }
-    ReadyTimes times = new ReadyTimes(factors, DryingForecaster.CAREFUL_DRAWS);
+    ReadyTimes times = new ReadyTimes(factors, DryingForecaster.DRAWS);
     double wetM = design.wetThicknessM();
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] ready = times.of(request.casting(design.poured(wetM)), Spot.THICK_SPOT);

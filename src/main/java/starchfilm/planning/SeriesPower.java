@@ -14,7 +14,7 @@ import starchfilm.planning.TrendPower.Response;
 /** What of a series will show. */
 final class SeriesPower {
   /** Likely cases for the scatter of one time. */
-  private static final int DRAWS = DryingForecaster.QUICK_DRAWS;
+  private static final int DRAWS = DryingForecaster.DRAWS;
 
   private SeriesPower() {}
 

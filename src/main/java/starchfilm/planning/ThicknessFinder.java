@@ -27,7 +27,7 @@ public final class ThicknessFinder {
    * @param factors what is known of the factors of a drying forecast
    */
   public ThicknessFinder(ParameterDistribution factors) {
-    this.times = new ReadyTimes(factors, DryingForecaster.CAREFUL_DRAWS);
+    this.times = new ReadyTimes(factors, DryingForecaster.DRAWS);
   }
 
   /**

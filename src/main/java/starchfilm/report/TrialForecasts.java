@@ -47,8 +47,7 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
   public static TrialForecasts of(List<Trial> trials, TrialKnowledge knowledge) {
     if (trials.size() <= FULL_UP_TO) {
       return of(
-          trials,
-          new TrialAnalyst(new TrialForecaster(knowledge, DryingForecaster.CAREFUL_DRAWS))::whole);
+          trials, new TrialAnalyst(new TrialForecaster(knowledge, DryingForecaster.DRAWS))::whole);
     }
     TrialForecasts outlines =
         of(
@@ -71,7 +70,7 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
                 + " trials, so that each forecast rests on "
                 + DryingForecaster.FEWEST_DRAWS
                 + " likely cases instead of "
-                + DryingForecaster.CAREFUL_DRAWS
+                + DryingForecaster.DRAWS
                 + " and does not say what more of an ingredient would do or what would lower a risk;"
                 + " compare fewer at a time for that.")
         : List.of();

@@ -28,7 +28,7 @@ class BenchAndRackTest {
   private static final Room SWING =
       new SwingingRoom(new AirState(293.15, 0.5, 0.1), 3, 0.1, 6 * HOUR_S);
   private static final DryingForecaster FORECASTER =
-      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.QUICK_DRAWS);
+      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.DRAWS);
 
   /**
    * Moved at 5 hours it has most of its water yet, at 14 it is drier than the rack will keep it.

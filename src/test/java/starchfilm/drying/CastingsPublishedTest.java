@@ -37,7 +37,7 @@ import starchfilm.report.words.Figures;
 @TestInstance(Lifecycle.PER_CLASS)
 class CastingsPublishedTest {
   private static final DryingForecaster FORECASTER =
-      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.CAREFUL_DRAWS);
+      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.DRAWS);
 
   private final List<String> proof = new ArrayList<>();
 

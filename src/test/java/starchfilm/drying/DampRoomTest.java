@@ -22,7 +22,7 @@ class DampRoomTest {
   private static final double HOUR_S = 3_600;
   private static final double DAY_S = 24 * HOUR_S;
   private static final DryingForecaster FORECASTER =
-      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.QUICK_DRAWS);
+      new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.DRAWS);
 
   @Test
   void aRoomThatTurnsDryAfterThreeDaysDriesTheFilmThen() {

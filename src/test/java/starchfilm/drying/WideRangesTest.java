@@ -33,7 +33,7 @@ class WideRangesTest {
   void everyLikelyCaseIsSolved(double fromMm, double toMm, double solidsSd, double glycerolSd) {
     for (double starch : new double[] {0.02, 0.08, 0.25}) {
       DryingForecast forecast =
-          new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.QUICK_DRAWS)
+          new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.DRAWS)
               .forecast(plate(starch, fromMm / 1000, toMm / 1000, solidsSd, glycerolSd));
       for (Spot spot : Spot.values()) {
         Band dry = forecast.at(spot).at(Milestone.DRY_THROUGH).timeS();

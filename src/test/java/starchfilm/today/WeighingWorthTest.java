@@ -68,7 +68,7 @@ class WeighingWorthTest {
     LocalDateTime now = LocalDateTime.of(2026, 4, 19, 10, 0).plusHours(afterH);
     Workshops workshops =
         new Workshops(Clock.fixed(Instant.parse("2026-04-29T12:00:00Z"), ZoneOffset.UTC));
-    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.CAREFUL_DRAWS);
+    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.DRAWS);
     return Today.of(trials, now, trial -> Optional.of(forecaster.forecast(trial)))
         .standings()
         .get(0);
