@@ -3,16 +3,20 @@ package starchfilm.drying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.Quantiles;
+import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.numerics.evidence.Band;
 
 /** A band of few likely cases against one of thousands that follow no slope. */
@@ -96,5 +100,27 @@ class LikelyCasesTest {
     Casting damp = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 95, 0.1), 20);
     PreparedCase prepared = PreparedCase.of(damp);
     assertThat(LikelyCases.of(prepared, TEXTBOOK, 32)).isEqualTo(TEXTBOOK.draws(32));
+  }
+
+  /**
+   * Laminar transfer goes with the square root of the speed (Incropera et al., section 7.2,
+   * recalled), so a speed known to 40 % makes the transfer uncertain by another 20 %.
+   */
+  @Test
+  void anUnsureDraughtMakesHalfAsUnsureATransfer() {
+    Casting sure = Castings.USUAL;
+    Casting unsure =
+        sure.with(
+            new DryingPlace(
+                "room", sure.room(), new RoomUncertainty(0, 0, 0.4), OptionalDouble.empty()));
+    assertThat(square(unsure) - square(sure)).isCloseTo(0.2 * 0.2, within(1e-9));
+  }
+
+  private static double square(Casting drying) {
+    PreparedCase prepared = PreparedCase.of(drying);
+    double sd =
+        CastingUncertainty.addedTo(TEXTBOOK, prepared, middle(prepared))
+            .sd(UncertainParameter.AIR_SIDE);
+    return sd * sd;
   }
 }

@@ -32,8 +32,8 @@ class DryFilmPublishedTest {
 
   /**
    * 150 mL on 20 by 25 cm, so 3.00 mm, of 1 % chitosan and gelatin with 0.5 % glycerol dried to 32
-   * micrometres (read); agreement reached 31.97. Solids as dense as starch, no water counted in the
-   * paper's balance.
+   * micrometres (read), so 31.5 to 32.5; agreement reached 31.97. Solids as dense as starch, no
+   * water counted in the paper's balance.
    */
   @Test
   void massBalanceGivesThePublishedThickness() {
@@ -41,45 +41,7 @@ class DryFilmPublishedTest {
     Casting pour =
         Castings.film(paste, 0, Pastes.cook(15, 95), Estimate.exact(3.00e-3), 0, Pastes.ROOM_K, 0);
 
-    assertThat(DryThickness.of(pour, new Band(0, 0, 0)).middle())
-        .isCloseTo(32e-6, within(0.15 * 32e-6));
-  }
-
-  /** 2 mm of 5 % starch with 30 g glycerol per 100 g: about 0.11 mm (our own worked example). */
-  @Test
-  void twoMillimetresOfFivePercentStarchDryToATenth() {
-    Casting pour = Pastes.fresh(Pastes.paste(StarchKind.CORN, 0.05, 30, 0, 0));
-
-    assertThat(new FilmForecaster().forecast(pour).dryThicknessM().middle())
-        .isCloseTo(0.11e-3, within(0.01e-3));
-  }
-
-  /**
-   * The moisture of film against a second rule: per kg dry starch {@code xi (GAB(a) + 0.235 g
-   * a/(1-a))}, GAB m0 0.095, C 12, K 0.72, xi = 1 - 0.2 min(g/0.2, 1), +-15 % (judged).
-   *
-   * <p>Wanted within 10 %. Agreement reached: -4 to +8 % for six kinds. A miss: potato, +6 to +18
-   * %, because the second rule is one row for all starches and potato holds more (the isotherm's
-   * own row for it); it is held to 20 % here.
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "33, 0", "33, 25", "43, 30", "50, 0", "50, 25", "50, 40", "57, 0", "57, 25", "75, 30"
-  })
-  void moistureAgreesWithASecondRule(double humidity, double plasticiser) {
-    double a = humidity / 100;
-    double g = plasticiser / 100;
-    double gab = 0.095 * 12 * 0.72 * a / ((1 - 0.72 * a) * (1 - 0.72 * a + 12 * 0.72 * a));
-    double second = (1 - 0.2 * Math.min(g / 0.2, 1)) * (gab + g * 1.2 * 0.196 * a / (1 - a));
-    for (StarchKind kind : StarchKind.values()) {
-      Composition paste = Pastes.paste(kind, plasticiser);
-
-      double perStarch = (1 + g) * FilmState.atRest(paste, a, Pastes.ROOM_K).waterKgPerKgDry();
-
-      assertThat(perStarch / second)
-          .as(kind.tradeName())
-          .isCloseTo(1, within(kind == StarchKind.POTATO ? 0.20 : 0.10));
-    }
+    assertThat(DryThickness.of(pour, new Band(0, 0, 0)).middle()).isCloseTo(32e-6, within(0.5e-6));
   }
 
   /** Agreement reached: to the two decimals of the table. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -278,5 +279,22 @@ class PlannerTest {
 
   private static void assertStep(double kg, double stepKg) {
     assertThat(kg / stepKg).isCloseTo(Math.rint(kg / stepKg), within(1e-6));
+  }
+
+  /** Concentrations people cast at: Swinkels 1985 and others, see {@link StarchKind#SOURCE}. */
+  @ParameterizedTest
+  @CsvSource({"CORN, 4, 7", "POTATO, 2, 4", "TAPIOCA, 3, 5", "WHEAT, 5, 8", "RICE, 4, 6"})
+  void aPlanStaysWithinTheConcentrationsPeopleCastAt(
+      StarchKind kind, double fromPercent, double toPercent) {
+    PlanRequest request =
+        Requests.garden()
+            .with(Requests.kitchen(0.002, 0.0001, 4))
+            .with(new Supplies(Requests.recovered(), 0.25, List.of(Requests.plenty(kind)), 0));
+
+    for (PlannedRecipe recipe : PLANNER.plan(request).recipes()) {
+      // The balance shows tenths of a gram of about 10 g starch.
+      assertThat(100 * recipe.casting().composition().dryStarch())
+          .isBetween(fromPercent * 0.98, toPercent * 1.02);
+    }
   }
 }

@@ -87,6 +87,24 @@ class CrackPublishedTest {
     assertThat(stress.stressPa()).isBetween(10e6, 40e6);
   }
 
+  /**
+   * Energy of a channel crack over that which lifts the film, of half {@code sigma^2 h/E'}: on a
+   * rigid support Beuth 1992 (Int. J. Solids Struct. 29:1657, figure 4, recalled) has pi/2 times
+   * 0.70 to 0.74 for {@code sigma^2 h/E'}; on a support as stiff as the film it is 1.98 (Hutchinson
+   * and Suo 1992, Adv. Appl. Mech. 29:63, recalled).
+   */
+  @Test
+  void aChannelCrackReleasesWhatBeuthComputed() {
+    Composition paste = Castings.paste(StarchKind.CORN, 0.06, 0.05);
+    FilmStress stress = dried(paste, 0.5, 22, 0.1);
+    double moisture = FilmIsotherm.of(paste).moisture(0.5, 22 + 273.15);
+    double toughness = DryingMechanics.of(paste).toughnessJPerM2(moisture, 22 + 273.15);
+
+    double channel = stress.crackRatio() * toughness / (2 * stress.liftingJPerM2());
+
+    assertThat(channel).isBetween(0.70 * Math.PI / 2, 0.74 * Math.PI / 2);
+  }
+
   @ParameterizedTest
   @EnumSource(StarchKind.class)
   void criticalThicknessNeverFallsWithHumidityWarmthOrGlycerol(StarchKind kind) {

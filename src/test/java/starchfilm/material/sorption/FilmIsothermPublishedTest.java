@@ -23,18 +23,6 @@ class FilmIsothermPublishedTest {
         .isCloseTo(kgPerKg, within(6e-4));
   }
 
-  /** The kinds differ by up to a fifth from the one row that was read in its source. */
-  @ParameterizedTest
-  @EnumSource(StarchKind.class)
-  void everyStarchIsWithinAFifthOfRice(StarchKind kind) {
-    for (double activity = 0.3; activity <= 0.91; activity += 0.1) {
-      double ratio =
-          StarchIsotherms.of(kind).moisture(activity)
-              / StarchIsotherms.of(StarchKind.RICE).moisture(activity);
-      assertThat(ratio).as("at %s", activity).isCloseTo(1, within(0.21));
-    }
-  }
-
   /**
    * Lourdin, Coignard, Bizot and Colonna 1997, Polymer 38:5401: amorphous cast starch without
    * plasticiser holds 14.8 % (dry basis) at 57 % relative humidity. The rows of the kinds are good
@@ -74,12 +62,16 @@ class FilmIsothermPublishedTest {
         .isGreaterThan(bare);
   }
 
-  /** A drop of about 0.5 % a kelvin between 20 and 60 °C at a given humidity (see the source). */
+  /**
+   * A drop of 0.5 % a kelvin between 20 and 60 °C at a given humidity, a figure of one digit (see
+   * the source): 0.45 to 0.55 % of the film's moisture at 25 °C.
+   */
   @Test
   void warmFilmHoldsLess() {
     FilmIsotherm corn = FilmIsotherm.of(Films.of(StarchKind.CORN, 0.2, 0));
 
     assertThat(corn.moisture(0.5, 298.15)).isEqualTo(corn.moisture(0.5));
-    assertThat(corn.moisture(0.5, 333.15) / corn.moisture(0.5, 293.15)).isBetween(0.78, 0.85);
+    double drop = corn.moisture(0.5, 293.15) - corn.moisture(0.5, 333.15);
+    assertThat(drop / 40 / corn.moisture(0.5)).isBetween(0.0045, 0.0055);
   }
 }

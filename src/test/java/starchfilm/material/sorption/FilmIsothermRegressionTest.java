@@ -3,50 +3,29 @@ package starchfilm.material.sorption;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.numerics.evidence.Check;
-import starchfilm.numerics.evidence.Source;
 
 /**
- * A tripwire, not evidence: a coarser rule of ours for an average starch, good to 15 % (judged).
- *
- * <p>{@code m = xi [GAB(a) + 1.2 * 0.196 g a/(1 - a)]} kg per kg dry starch, g kg glycerol per kg
- * dry starch, xi falling from 1 to 0.8 at g = 0.2; X_m 0.095, C 12, K 0.72; 20 to 75 % relative
- * humidity and g to 0.6.
+ * A tripwire, not evidence: the moisture of each starch without glycerol, worked outside the
+ * program from the constants that {@link StarchIsotherms} names.
  */
 class FilmIsothermRegressionTest {
-  private static final GabIsotherm AVERAGE =
-      new GabIsotherm(0.095, 12, 0.72, new Source("judged, no source", Check.JUDGED));
-
-  @Test
-  void cornIsWithinATenthOfTheAverageStarch() {
-    compare(StarchKind.CORN, 0.10);
-  }
-
-  /** Potato holds the most: 24 % above the average at 20 % relative humidity. */
   @ParameterizedTest
-  @EnumSource(StarchKind.class)
-  void everyKindIsWithinAQuarterOfTheAverageStarch(StarchKind kind) {
-    compare(kind, 0.25);
-  }
-
-  private static void compare(StarchKind kind, double allowed) {
-    for (double g = 0; g <= 0.6; g += 0.05) {
-      FilmIsotherm isotherm = FilmIsotherm.of(Films.of(kind, g / (1 + g), 0));
-      for (double activity = 0.2; activity <= 0.751; activity += 0.05) {
-        double perStarch = isotherm.moisture(activity) * (1 + g);
-        assertThat(perStarch / coarse(g, activity))
-            .as("g %s, a %s", g, activity)
-            .isCloseTo(1, within(allowed));
-      }
-    }
-  }
-
-  private static double coarse(double g, double activity) {
-    double xi = 1 - 0.2 * Math.min(g / 0.2, 1);
-    return xi * (AVERAGE.moisture(activity) + 1.2 * 0.196 * g * activity / (1 - activity));
+  @CsvSource({
+    "CORN, 0.0994, 0.1424, 0.1941",
+    "WAXY_CORN, 0.0994, 0.1424, 0.1941",
+    "HIGH_AMYLOSE_CORN, 0.0967, 0.1430, 0.1994",
+    "POTATO, 0.1038, 0.1473, 0.1980",
+    "TAPIOCA, 0.1052, 0.1508, 0.2055",
+    "WHEAT, 0.1045, 0.1490, 0.2017",
+    "RICE, 0.0989, 0.1369, 0.1838"
+  })
+  void eachStarchHoldsWhatItsConstantsSay(StarchKind kind, double at33, double at57, double at75) {
+    GabIsotherm isotherm = StarchIsotherms.of(kind);
+    assertThat(isotherm.moisture(0.33)).isCloseTo(at33, within(6e-5));
+    assertThat(isotherm.moisture(0.57)).isCloseTo(at57, within(6e-5));
+    assertThat(isotherm.moisture(0.75)).isCloseTo(at75, within(6e-5));
   }
 }

@@ -45,18 +45,6 @@ class WaterDiffusivityPublishedTest {
     assertThat(in(0).m2PerS(1e6, celsius + 273.15)).isBetween(published * 0.92, published * 1.08);
   }
 
-  @Test
-  void risesWithMoistureGlycerolAndWarmth() {
-    double last = 0;
-    for (double moisture = 0; moisture < 20; moisture = moisture * 1.1 + 0.001) {
-      double here = in(0.2).m2PerS(moisture, ROOM_K);
-      assertThat(here).isGreaterThan(last);
-      assertThat(here).isGreaterThan(in(0).m2PerS(moisture, ROOM_K));
-      assertThat(in(0.2).m2PerS(moisture, ROOM_K + 5)).isGreaterThan(here);
-      last = here;
-    }
-  }
-
   private static WaterDiffusivity in(double glycerolFraction) {
     Composition solids =
         new Composition(

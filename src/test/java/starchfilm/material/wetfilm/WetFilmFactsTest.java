@@ -46,4 +46,18 @@ class WetFilmFactsTest {
     assertThat(warmer)
         .isCloseTo(Math.exp(40_000 / 8.314462618 * (1 / 298.15 - 1 / 308.15)), within(1e-9));
   }
+
+  @Test
+  void diffusivityRisesWithMoistureGlycerolAndWarmth() {
+    WaterDiffusivity bare = WaterDiffusivity.in(Castings.paste(0.1, 0));
+    WaterDiffusivity plasticised = WaterDiffusivity.in(Castings.paste(0.08, 0.25));
+    double last = 0;
+    for (double moisture = 0; moisture < 20; moisture = moisture * 1.1 + 0.001) {
+      double here = plasticised.m2PerS(moisture, 298.15);
+      assertThat(here).isGreaterThan(last);
+      assertThat(here).isGreaterThan(bare.m2PerS(moisture, 298.15));
+      assertThat(plasticised.m2PerS(moisture, 303.15)).isGreaterThan(here);
+      last = here;
+    }
+  }
 }
