@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -25,7 +26,9 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NoteWriter;
+import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
+import starchfilm.files.saving.TrialFileText;
 import starchfilm.files.saving.Undo;
 import starchfilm.report.words.NoteSentence;
 
@@ -54,6 +57,7 @@ import starchfilm.report.words.NoteSentence;
       "  starchfilm note garden/7.json --of 2 --given-up \"the cat\"",
       "  starchfilm note garden/7.json --fault \"still wet\" --where middle --rating 2",
       "  starchfilm note garden/7.json --undo",
+      "  starchfilm note garden/7.json --replace \"weighing 2=690g\"",
       "",
       "Exit codes: 0 noted, 2 the note cannot be or the file cannot be written; nothing was changed."
     })
@@ -119,10 +123,35 @@ final class NoteCommand implements Callable<Integer> {
               + " was changed since.")
   private boolean undo;
 
+  @Option(names = "--list", description = "List what is noted, line by line, and note nothing.")
+  private boolean list;
+
+  @Option(
+      names = "--drop",
+      paramLabel = "LINE",
+      description = "Take out a line that was noted: \"weighing 2\", as --list names it.")
+  private List<String> dropped = List.of();
+
+  @Option(
+      names = "--replace",
+      paramLabel = "LINE=VALUE",
+      description = "Correct the value of such a line: \"weighing 2=690g\".")
+  private List<String> replaced = List.of();
+
+  @Option(
+      names = "--put-away",
+      description =
+          "Put the trial away: lists, comparisons and lessons of its folder go without it. Nothing"
+              + " is deleted.")
+  private boolean putAway;
+
+  @Option(names = "--fetch-back", description = "Fetch a trial back that was put away.")
+  private boolean fetchBack;
+
   @Option(
       names = "--thickness",
       paramLabel = "LENGTH",
-      description = "Of the dry film, such as 112um; once for each place measured.")
+      description = "Of the dry film, such as 112um, or \"112; 118; 131\" for several places.")
   private List<String> thicknesses = List.of();
 
   @ArgGroup(
@@ -178,6 +207,11 @@ final class NoteCommand implements Callable<Integer> {
       takeBack(trial, notes);
       return ExitCodes.DONE;
     }
+    if (list) {
+      lines(trial)
+          .forEach(line -> surroundings.out().println(line.name() + ": " + NoteSentence.of(line)));
+      return ExitCodes.DONE;
+    }
     NoteQuestions questions = new NoteQuestions(surroundings, words, trial);
     boolean asks = notes.isEmpty();
     if (asks) {
@@ -204,6 +238,14 @@ final class NoteCommand implements Callable<Integer> {
       }
     }
     return ExitCodes.DONE;
+  }
+
+  private static List<NotedLine> lines(Path trial) {
+    try {
+      return NotedLine.of(TrialFileText.of(trial).text());
+    } catch (NotWrittenException e) {
+      throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
+    }
   }
 
   private CommandFailure unsaid(PlateDoubtException e) {
@@ -296,7 +338,21 @@ final class NoteCommand implements Callable<Integer> {
       notes.add(read(what, () -> words.ended(of, time, Optional.ofNullable(givenUp))));
     }
     confirmed.forEach(typed -> notes.add(read("--confirm", () -> words.confirmed(typed))));
-    thicknesses.forEach(typed -> notes.add(read("--thickness", () -> NoteWords.thickness(typed))));
+    thicknesses.forEach(
+        typed -> notes.addAll(read("--thickness", () -> NoteWords.thicknesses(typed))));
+    if (!(dropped.isEmpty() && replaced.isEmpty())) {
+      List<NotedLine> lines = lines(trial);
+      replaced.forEach(
+          typed -> notes.add(read("--replace", () -> NoteWords.corrected(lines, typed))));
+      // From the last line on, so that those before keep their places.
+      dropped.stream()
+          .map(typed -> read("--drop", () -> NotedLine.named(lines, typed)))
+          .sorted(Comparator.comparingInt(NotedLine::number).reversed())
+          .forEach(line -> notes.add(new Note.Dropped(line)));
+    }
+    if (putAway || fetchBack) {
+      notes.add(new Note.PutAway(putAway));
+    }
     strips.forEach(strip -> notes.add(read("--pull", strip::note)));
     faults.forEach(
         fault -> notes.add(read("--fault", () -> fault.note(words, Optional.ofNullable(at)))));

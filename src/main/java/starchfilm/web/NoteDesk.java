@@ -12,7 +12,9 @@ import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWriter;
+import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
+import starchfilm.files.saving.TrialFileText;
 import starchfilm.report.words.NoteSentence;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
@@ -62,7 +64,7 @@ final class NoteDesk {
     Optional<LocalDateTime> pouredAt =
         desk.folder().read(List.of(file)).trials().stream().findFirst().flatMap(Trial::pouredAt);
     try {
-      Note note = new NoteForm(form, new MomentParser(desk.clock()), pouredAt).note();
+      Note note = new NoteForm(form, new MomentParser(desk.clock()), pouredAt, lines(file)).note();
       NoteWriter.Written written = NoteWriter.add(file, note);
       return new Noted(NoteSentence.of(note), written.version());
     } catch (NoteForm.NamedMistake e) {
@@ -74,6 +76,15 @@ final class NoteDesk {
           true);
     } catch (NotWrittenException e) {
       return Refused.because(sentences(e));
+    }
+  }
+
+  /** What is noted in a file; nothing where it cannot be read. */
+  static List<NotedLine> lines(Path file) {
+    try {
+      return NotedLine.of(TrialFileText.of(file).text());
+    } catch (NotWrittenException e) {
+      return List.of();
     }
   }
 

@@ -13,6 +13,7 @@ import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
+import starchfilm.files.saving.NotedLine;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 
@@ -23,9 +24,20 @@ final class NoteForm {
   private final Fields fields;
   private final MomentParser moments;
   private final NoteWords words;
+  private final List<NotedLine> lines;
 
-  NoteForm(Fields fields, MomentParser moments, Optional<LocalDateTime> pouredAt) {
+  /**
+   * A form.
+   *
+   * @param lines what the trial holds already
+   */
+  NoteForm(
+      Fields fields,
+      MomentParser moments,
+      Optional<LocalDateTime> pouredAt,
+      List<NotedLine> lines) {
     this.fields = fields;
+    this.lines = lines;
     this.moments = moments;
     this.words = new NoteWords(moments, pouredAt);
   }
@@ -71,7 +83,14 @@ final class NoteForm {
                       at(),
                       Optional.of(required("words", "why, such as the cat, spilt or mould"))));
       case "thickness" ->
-          named("dry thickness", () -> NoteWords.thickness(required("um", "micrometres")));
+          named(
+              "dry thickness",
+              () -> new Note.Several(NoteWords.thicknesses(required("um", "micrometres"))));
+      case "put-away" -> new Note.PutAway(true);
+      case "fetch-back" -> new Note.PutAway(false);
+      case "drop" -> new Note.Dropped(line());
+      case "correct" ->
+          named(fields.text("line"), () -> line().with(required("value", "its new value")));
       case "pulled" -> pulled();
       case "fault" ->
           named(
@@ -85,6 +104,11 @@ final class NoteForm {
           named("remark", () -> new Note.Remarked(required("words", "a text of your own")));
       default -> throw HttpError.malformed("This form notes nothing that is known here.");
     };
+  }
+
+  /** The line that was looked at; one that changed since is refused where it is taken out. */
+  private NotedLine line() {
+    return named("line", () -> NotedLine.seen(lines, fields.text("line"), fields.text("was")));
   }
 
   /** The plate that is meant; the first of a pour needs no number. */

@@ -13,8 +13,10 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.NotedLine;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
+import starchfilm.report.words.NoteSentence;
 import starchfilm.report.words.Plural;
 import starchfilm.request.NewTrial;
 import starchfilm.web.http.Fields;
@@ -82,11 +84,24 @@ final class TrialPage {
     values.put("plates", trial.plates());
     values.put("stage", Stage.of(trial, desk.now()).name());
     values.put("changes", NewTrial.changes());
+    values.put(
+        "lines",
+        NoteDesk.lines(file).stream()
+            .map(line -> new NotedLineView(line, NoteSentence.of(line)))
+            .toList());
     values.put("photos", photoNumbers(trial));
     values.put("forecastAddress", NotebookFolder.address(FORECAST, name));
     values.putAll(sheet(trial, patienceMs));
     return Response.page(status, desk.html("trial", "trials", values));
   }
+
+  /**
+   * A line that was noted.
+   *
+   * @param line the line
+   * @param words what it says
+   */
+  record NotedLineView(NotedLine line, String words) {}
 
   /** The forecast if it is there soon; the sentence where there can be none. */
   private Map<String, Object> sheet(Trial trial, long patienceMs) {

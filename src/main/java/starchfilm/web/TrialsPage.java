@@ -68,8 +68,14 @@ final class TrialsPage {
         notebook.trials().stream()
             .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
             .toList();
+    List<TrialRow> putAway =
+        notebook.putAway().stream()
+            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
+            .toList();
     Map<String, Object> values =
         Map.of(
+            "putAway",
+            putAway,
             "form",
             form,
             "why",

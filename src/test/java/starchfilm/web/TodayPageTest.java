@@ -69,4 +69,65 @@ class TodayPageTest {
     assertThat(site.getMade(back).body())
         .containsPattern("id=\"mass-trial-second-json\"[^>]*autofocus");
   }
+
+  @Test
+  void correctsAndRemovesANotedLineUnlessItChangedMeanwhile(
+      @Served(Content.DRYING) RunningSite site) throws IOException {
+    Path file = site.folder().resolve(DryingTrial.FILE);
+    site.post("/trial/note", "file", DryingTrial.FILE, "kind", "remark", "words", "cloudy");
+    String page = site.get("/trial?file=" + DryingTrial.FILE).body();
+    assertThat(page).contains("Noted so far").contains("Correct it").contains("Remove it");
+
+    assertThat(
+            site.post(
+                    "/trial/note",
+                    "file",
+                    DryingTrial.FILE,
+                    "kind",
+                    "correct",
+                    "line",
+                    "remark 1",
+                    "was",
+                    "\"cloudy\"",
+                    "value",
+                    "clear")
+                .statusCode())
+        .isEqualTo(303);
+    assertThat(Files.readString(file)).contains("clear").doesNotContain("cloudy");
+
+    assertThat(
+            site.post(
+                    "/trial/note",
+                    "file",
+                    DryingTrial.FILE,
+                    "kind",
+                    "drop",
+                    "line",
+                    "remark 1",
+                    "was",
+                    "\"cloudy\"")
+                .body())
+        .contains("it was changed meanwhile");
+    site.post(
+        "/trial/note",
+        "file",
+        DryingTrial.FILE,
+        "kind",
+        "drop",
+        "line",
+        "remark 1",
+        "was",
+        "\"clear\"");
+    assertThat(Files.readString(file)).doesNotContain("remarks");
+  }
+
+  @Test
+  void putsATrialAwayAndOffersToFetchItBack(@Served(Content.DRYING) RunningSite site) {
+    site.post("/trial/note", "file", DryingTrial.FILE, "kind", "put-away");
+
+    assertThat(site.get("/today").body()).contains("No plate is drying.");
+    assertThat(site.get("/trials").body()).contains("Put away (1)").contains("Fetch it back");
+    site.post("/trial/note", "file", DryingTrial.FILE, "kind", "fetch-back");
+    assertThat(site.get("/today/all").body()).contains("On the shelf");
+  }
 }

@@ -14,6 +14,7 @@ public final class Findings {
   private final List<Fault> faults = new ArrayList<>();
   private final List<Notice> notices = new ArrayList<>();
   private final List<NotRecorded> notRecorded = new ArrayList<>();
+  private boolean putAway;
 
   /**
    * Nothing found yet.
@@ -58,6 +59,16 @@ public final class Findings {
    */
   public List<NotRecorded> notRecorded() {
     return notRecorded;
+  }
+
+  /** Whether its owner put the file away. */
+  public boolean isPutAway() {
+    return putAway;
+  }
+
+  /** Notes that its owner put the file away. */
+  public void putAway() {
+    putAway = true;
   }
 
   /**

@@ -72,6 +72,58 @@ public final class TextEdit {
     return replaced(text, at.place(), oneLine(value));
   }
 
+  /**
+   * Takes a field out of its object or an entry out of its list, with the comma that goes with it;
+   * a list that is then empty goes, too.
+   *
+   * @param text a JSON object
+   * @param path names of the fields from the outside in; of an entry of a list its place, from 0
+   * @return the changed text; the same where there is no such thing
+   * @throws UnreadableFileException where the text is no JSON
+   */
+  public static String remove(String text, List<String> path) throws UnreadableFileException {
+    Located at = READER.read(text);
+    for (String name : path.subList(0, path.size() - 1)) {
+      Optional<Located> next =
+          at instanceof ObjectValue || at instanceof ListValue
+              ? within(at, name)
+              : Optional.empty();
+      if (next.isEmpty()) {
+        return text;
+      }
+      at = next.get();
+    }
+    List<Last> entries = entries(at);
+    int index =
+        at instanceof ObjectValue object
+            ? List.copyOf(object.members().keySet()).indexOf(path.get(path.size() - 1))
+            : Integer.parseInt(path.get(path.size() - 1));
+    if (index < 0 || index >= entries.size()) {
+      return text;
+    }
+    if (entries.size() == 1 && at instanceof ListValue && path.size() > 1) {
+      return remove(text, path.subList(0, path.size() - 1));
+    }
+    int from = index > 0 ? entries.get(index - 1).end() : entries.get(index).start();
+    int to =
+        index > 0 || entries.size() == 1
+            ? entries.get(index).end()
+            : entries.get(index + 1).start();
+    return text.substring(0, from) + text.substring(to);
+  }
+
+  private static List<Last> entries(Located holder) {
+    return holder instanceof ListValue list
+        ? list.entries().stream()
+            .map(entry -> new Last(entry.place().start(), entry.place().end()))
+            .toList()
+        : holder instanceof ObjectValue object
+            ? object.members().values().stream()
+                .map(member -> new Last(member.key().start(), member.value().place().end()))
+                .toList()
+            : List.of();
+  }
+
   private static Optional<Located> within(Located holder, String name) {
     if (holder instanceof ListValue list) {
       int place = Integer.parseInt(name);
@@ -129,18 +181,11 @@ public final class TextEdit {
     return text.substring(0, end) + between + entry + text.substring(end);
   }
 
+  /** Where an entry stands. */
   private record Last(int start, int end) {}
 
   private static Optional<Last> last(Located holder) {
-    if (holder instanceof ListValue list) {
-      return list.entries().stream()
-          .reduce((first, second) -> second)
-          .map(entry -> new Last(entry.place().start(), entry.place().end()));
-    }
-    return ((ObjectValue) holder)
-        .members().values().stream()
-            .reduce((first, second) -> second)
-            .map(member -> new Last(member.key().start(), member.value().place().end()));
+    return entries(holder).stream().reduce((first, second) -> second);
   }
 
   /** How far the last entry is indented, where it stands on a line of its own. */

@@ -10,15 +10,21 @@ import starchfilm.files.findings.Notice;
  *
  * @param trials the trials that could be read: in order of pour, those not poured yet last, then by
  *     name and file
+ * @param putAway the sound trials of its folders that their owner put away, likewise
  * @param jars the jars kept beside them, with what is left
  * @param faults every fault of every file; a file with a fault gives no trial
  * @param notices what the reader should look at though the trial could be read
  */
 public record Notebook(
-    List<Trial> trials, List<JarLevel> jars, List<Fault> faults, List<Notice> notices) {
+    List<Trial> trials,
+    List<Trial> putAway,
+    List<JarLevel> jars,
+    List<Fault> faults,
+    List<Notice> notices) {
   /** Copies the lists. */
   public Notebook {
     trials = List.copyOf(trials);
+    putAway = List.copyOf(putAway);
     jars = List.copyOf(jars);
     faults = List.copyOf(faults);
     notices = List.copyOf(notices);

@@ -44,7 +44,8 @@ public final class NotebookReader {
           .thenComparing(t -> shown(t.file()));
 
   /** What a folder without trial files holds. */
-  public static final Notebook NOTHING = new Notebook(List.of(), List.of(), List.of(), List.of());
+  public static final Notebook NOTHING =
+      new Notebook(List.of(), List.of(), List.of(), List.of(), List.of());
 
   private NotebookReader() {}
 
@@ -58,10 +59,16 @@ public final class NotebookReader {
     List<Fault> faults = new ArrayList<>();
     List<Notice> notices = new ArrayList<>();
     List<Trial> trials = new ArrayList<>();
+    List<Trial> putAway = new ArrayList<>();
     TrialReader reader = new TrialReader();
     for (Path file : files(filesOrFolders, faults, notices)) {
       Findings findings = new Findings(shown(file));
-      reader.read(file, findings).ifPresent(trials::add);
+      Optional<Trial> trial = reader.read(file, findings);
+      if (findings.isPutAway() && !filesOrFolders.contains(file)) {
+        trial.ifPresent(putAway::add);
+        continue;
+      }
+      trial.ifPresent(trials::add);
       findings.faults().stream()
           .sorted(
               Comparator.comparingInt((Fault f) -> f.line().orElse(0))
@@ -70,7 +77,9 @@ public final class NotebookReader {
       notices.addAll(findings.notices());
     }
     trials.sort(ORDER);
-    return new Notebook(trials, jars(filesOrFolders, trials, faults, notices), faults, notices);
+    putAway.sort(ORDER);
+    return new Notebook(
+        trials, putAway, jars(filesOrFolders, trials, faults, notices), faults, notices);
   }
 
   /** The jars that the trials name, and those of the folders that were named, with their levels. */

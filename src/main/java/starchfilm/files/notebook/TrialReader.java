@@ -137,6 +137,9 @@ public final class TrialReader {
   private static Optional<Trial> trial(ObjectReader section, Path file, Findings findings) {
     String name = PlainLine.of(section.text("name").orElse(baseName(file)));
     boolean invented = section.flag("invented").orElse(false);
+    if (section.flag("put_away").orElse(false)) {
+      findings.putAway();
+    }
     Optional<String> from =
         section.text("from").flatMap(other -> beside(section, file, other, findings));
     Optional<LocalDateTime> pouredAt = TimesReader.pouredAt(section, findings);

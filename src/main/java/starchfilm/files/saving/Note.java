@@ -163,6 +163,28 @@ public sealed interface Note {
   record Moved(String at, FaceChange.OpenFaces open) implements Note {}
 
   /**
+   * A line noted before is taken out; pictures stay beside the file.
+   *
+   * @param line the line as it was looked at
+   */
+  record Dropped(NotedLine line) implements Note {}
+
+  /**
+   * A line noted before gets another value.
+   *
+   * @param line the line as it was looked at
+   * @param value its new value, in the unit of its field
+   */
+  record Corrected(NotedLine line, String value) implements Note {}
+
+  /**
+   * The trial is put away, so that no list, comparison or lesson has it, or fetched back.
+   *
+   * @param away true to put it away
+   */
+  record PutAway(boolean away) implements Note {}
+
+  /**
    * The maker's rating.
    *
    * @param stars 1 to 5

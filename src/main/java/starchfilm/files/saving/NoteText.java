@@ -1,5 +1,6 @@
 package starchfilm.files.saving;
 
+import com.fasterxml.jackson.databind.node.BooleanNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -66,6 +67,17 @@ final class NoteText {
     }
     if (note instanceof Note.WeighedOut out) {
       return TextEdit.set(text, out.field(), DecimalNode.valueOf(out.massG()));
+    }
+    if (note instanceof Note.Dropped dropped) {
+      return dropped.line().removedFrom(text);
+    }
+    if (note instanceof Note.Corrected corrected) {
+      return corrected.line().correctedIn(text, corrected.value());
+    }
+    if (note instanceof Note.PutAway put) {
+      return put.away()
+          ? TextEdit.set(text, List.of("put_away"), BooleanNode.TRUE)
+          : TextEdit.remove(text, List.of("put_away"));
     }
     if (note instanceof Note.Pulled pulled) {
       return TextEdit.append(text, "pulls", entry(pulled));

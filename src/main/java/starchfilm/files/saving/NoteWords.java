@@ -3,6 +3,7 @@ package starchfilm.files.saving;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -137,11 +138,44 @@ public final class NoteWords {
   /**
    * A thickness of the dry film.
    *
-   * @param typed such as {@code 112um}; a bare number is micrometres
+   * @param typed such as {@code 112um}; a bare number is micrometres, and one below 1, which no
+   *     film is, millimetres
    * @return the note
    */
   public static Note thickness(String typed) {
-    return new Note.Thickness(TypedAmount.number("um", typed));
+    boolean inMm = typed.strip().matches("0[.,][0-9]+");
+    return new Note.Thickness(TypedAmount.number("um", inMm ? typed.strip() + " mm" : typed));
+  }
+
+  /**
+   * Thicknesses of the dry film, measured in several places.
+   *
+   * @param typed such as {@code 112; 118; 131}, {@code 0.12 mm} or {@code 112um}; a bare number is
+   *     micrometres, and one below 1, which no film is, millimetres
+   * @return the notes
+   */
+  public static List<Note> thicknesses(String typed) {
+    return Arrays.stream(typed.split(";", -1))
+        .map(String::strip)
+        .filter(one -> !one.isEmpty())
+        .map(NoteWords::thickness)
+        .toList();
+  }
+
+  /**
+   * A line that was noted before, with another value.
+   *
+   * @param lines what was noted
+   * @param typed such as {@code weighing 2=690g}
+   * @return the note
+   */
+  public static Note corrected(List<NotedLine> lines, String typed) {
+    int equals = typed.indexOf('=');
+    if (equals < 0) {
+      throw new MistypedException(
+          typed, "a line and its new value, such as weighing 2=690g", "write it so");
+    }
+    return NotedLine.named(lines, typed.substring(0, equals)).with(typed.substring(equals + 1));
   }
 
   /**

@@ -11,6 +11,7 @@ import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
+import starchfilm.files.saving.NotedLine;
 
 /** Says a note back to its maker, so that a slip of the finger is seen at once. */
 public final class NoteSentence {
@@ -52,6 +53,15 @@ public final class NoteSentence {
     }
     if (note instanceof Note.WeighedOut out) {
       return "weighed out: " + out.massG() + " g " + out.what();
+    }
+    if (note instanceof Note.Dropped dropped) {
+      return "removed: " + of(dropped.line());
+    }
+    if (note instanceof Note.Corrected corrected) {
+      return "corrected: " + of(corrected.line()) + " is now " + corrected.value();
+    }
+    if (note instanceof Note.PutAway put) {
+      return put.away() ? "put away" : "fetched back";
     }
     if (note instanceof Note.Thickness thickness) {
       return "dry thickness " + thickness.um() + " \u00B5m";
@@ -98,6 +108,16 @@ public final class NoteSentence {
     }
     return ((Note.Several) note)
         .notes().stream().map(NoteSentence::of).collect(Collectors.joining("; "));
+  }
+
+  /**
+   * A line noted before.
+   *
+   * @param line the line
+   * @return its words; those of its text where it cannot be read
+   */
+  public static String of(NotedLine line) {
+    return line.note().map(NoteSentence::of).orElseGet(line::name);
   }
 
   private static String plate(int number) {

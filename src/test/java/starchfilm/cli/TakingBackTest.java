@@ -1,0 +1,148 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A slip of the finger is taken back without an editor. */
+class TakingBackTest {
+  private static final String TRIAL =
+      """
+      {
+        "name": "Blend",
+        "poured_at": "2026-04-19T10:00",
+        "recipe": {"starch": {"kind": "potato", "mass_g": 20}, "water": {"mass_g": 360}},
+        "pour": {
+          "plate": {"length_mm": 300, "width_mm": 200, "tare_g": 600},
+          "plates": 2,
+          "wet_thickness_mm": 2.5
+        },
+        "weighings": [
+          {"at": "+2h", "mass_g": 740},
+          {"at": "+6h", "mass_g": 709},
+          {"at": "+20h", "mass_g": 660}
+        ],
+        "remarks": "clear"
+      }
+      """;
+
+  @TempDir Path folder;
+  private Path file;
+  private Terminal terminal;
+
+  @BeforeEach
+  void write() throws IOException {
+    file = Files.writeString(folder.resolve("blend.json"), TRIAL);
+    terminal = new Terminal(folder);
+  }
+
+  private String noting(String... more) {
+    String[] words = new String[more.length + 2];
+    words[0] = "note";
+    words[1] = "blend.json";
+    System.arraycopy(more, 0, words, 2, more.length);
+    assertThat(terminal.run(words)).as(terminal.err()).isZero();
+    return terminal.out();
+  }
+
+  @Test
+  void listsWhatIsNotedLineByLine() {
+    assertThat(noting("--list"))
+        .contains("weighing 2: weighed 709 g, +6h")
+        .contains("remark 1: remark: clear");
+  }
+
+  @Test
+  void takesOutALineAndLeavesTheRestAsItStands() throws IOException {
+    assertThat(noting("--drop", "weighing 2")).contains("removed: weighed 709 g, +6h");
+
+    assertThat(Files.readString(file))
+        .isEqualTo(TRIAL.replace(",\n    {\"at\": \"+6h\", \"mass_g\": 709}", ""));
+  }
+
+  @Test
+  void takesOutTheFirstAndTheLastAndThenTheListItself() throws IOException {
+    noting("--drop", "weighing 1", "--drop", "weighing 3", "--drop", "weighing 2");
+
+    assertThat(Files.readString(file)).doesNotContain("weighings").contains("\"remarks\"");
+    assertThat(terminal.run("check", "blend.json")).isZero();
+  }
+
+  @Test
+  void correctsAValueAndKeepsItsTime() throws IOException {
+    noting("--replace", "weighing 2=705.5 g", "--replace", "remark 1=cloudy");
+
+    assertThat(Files.readString(file))
+        .contains("{\"at\": \"+6h\", \"mass_g\": 705.5}")
+        .contains("\"remarks\": \"cloudy\"");
+  }
+
+  @Test
+  void bringsARemovedLineBack() throws IOException {
+    noting("--drop", "weighing 3");
+    noting("--undo");
+
+    assertThat(Files.readString(file)).isEqualTo(TRIAL);
+  }
+
+  @Test
+  void refusesALineThatIsNotThereAndAValueThatCannotBe() throws IOException {
+    assertThat(terminal.run("note", "blend.json", "--drop", "weighing 7")).isEqualTo(2);
+    assertThat(terminal.run("note", "blend.json", "--replace", "weighing 1=900g")).isEqualTo(2);
+
+    assertThat(terminal.err())
+        .contains("--drop: \"weighing 7\" given, allowed weighing 1, weighing 2")
+        .contains("a film of 300 g");
+    assertThat(Files.readString(file)).isEqualTo(TRIAL);
+  }
+
+  @Test
+  void refusesAWeighingInTheFutureOrBeforeThePourAndOfAPlateThatWasNotPoured() {
+    assertThat(terminal.run("note", "blend.json", "--weighed", "2026-04-25 10:00=640g"))
+        .isEqualTo(2);
+    assertThat(terminal.run("note", "blend.json", "--weighed", "2026-04-18 10:00=640g"))
+        .isEqualTo(2);
+    assertThat(terminal.run("note", "blend.json", "--of", "3", "--weighed", "640g")).isEqualTo(2);
+
+    assertThat(terminal.err())
+        .contains("what has not happened yet cannot be noted")
+        .contains("before the pour")
+        .contains("plate 3 given, allowed plate 1 to 2, as poured");
+  }
+
+  @Test
+  void notesSeveralThicknessesAtOnceAndTakesMillimetresForWhatTheyAre() throws IOException {
+    noting("--thickness", "112; 118; 0.131");
+
+    assertThat(Files.readString(file)).contains("112").contains("118").contains("131");
+    assertThat(Files.readString(file)).doesNotContain("0.131");
+  }
+
+  @Test
+  void putsATrialAwayAndFetchesItBack() throws IOException {
+    Files.writeString(folder.resolve("other.json"), TRIAL.replace("Blend", "Other"));
+    noting("--put-away");
+    assertThat(terminal.run("today")).isZero();
+    assertThat(terminal.out()).contains("Weigh Other").doesNotContain("Weigh Blend");
+    noting("--fetch-back");
+
+    assertThat(Files.readString(file)).isEqualTo(TRIAL);
+  }
+
+  @Test
+  void givesAPlateUpWithAReasonAndEndsTheTrialWithTheLast() {
+    noting("--of", "2", "--given-up", "the cat");
+    assertThat(terminal.run("today")).isZero();
+    assertThat(terminal.out()).contains("Blend, plate 1");
+    noting("--off", "--of", "1");
+    terminal = new Terminal(folder);
+
+    assertThat(terminal.run("today")).isZero();
+    assertThat(terminal.out()).contains("No plate is drying.");
+  }
+}
