@@ -50,10 +50,10 @@ public final class Adviser {
   public TrialAdvice after(TrialForecast forecast, List<Trial> notebook) {
     Trial trial = forecast.trial();
     if (!trial.hasHistory()) {
-      return TrialAdvice.nothing("Nothing is noted yet; the trials tell nothing of it.");
+      return TrialAdvice.nothing("Nothing is noted yet, so there is nothing to go on.");
     }
     if (trial.seen().faults().isEmpty()) {
-      return TrialAdvice.nothing("No fault is noted; the trials give no reason to change it.");
+      return TrialAdvice.nothing("No fault is noted, so there is no reason to change it.");
     }
     List<Diagnosis> diagnoses = new ArrayList<>();
     List<Suspected> suspected = new ArrayList<>();
@@ -82,19 +82,20 @@ public final class Adviser {
             .distinct()
             .limit(MOST_SUSPECTS)
             .collect(Collectors.joining("; "));
-    return "Nothing that is noted explains it. The usual suspects, to be ruled out one at a time: "
+    return "Your notes don't explain it. The usual suspects, to rule out one at a"
+        + " time: "
         + suspects
         + ".";
   }
 
   private static String verdict(Optional<NextTrial> next) {
     if (next.isEmpty()) {
-      return "The trials do not tell what to do about it: no single change that can be rerun"
-          + " helps enough.";
+      return "Your trials don't show what to do about it: no single change that can"
+          + " be recomputed helps enough.";
     }
     return next.get().changes().size() == 1
-        ? "Change one thing, so that the trials can tell what it did."
-        : "Change these two things and nothing else, so that the trials can tell what they did.";
+        ? "Change one thing, so that you can see what it did."
+        : "Change these two things and nothing else, so that you can see what" + " they did.";
   }
 
   /**

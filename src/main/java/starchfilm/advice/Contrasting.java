@@ -105,7 +105,7 @@ final class Contrasting {
 
   private static String verdict(Trial before, Trial after) {
     if (before.seen().rating().isEmpty() || after.seen().rating().isEmpty()) {
-      return "Not both are rated, so the trials do not tell which was better.";
+      return "At least one has no rating, so they can't be ranked.";
     }
     int was = before.seen().rating().getAsInt();
     int is = after.seen().rating().getAsInt();

@@ -43,9 +43,9 @@ final class CookCauses {
         end,
         "cooked at "
             + Told.number(top)
-            + " °C; this starch is done above "
+            + " °C; this starch is cooked above "
             + Told.number(end)
-            + " °C and is brought to "
+            + " °C and is heated to "
             + Told.number(guide)
             + " °C to be sure");
   }
@@ -62,7 +62,7 @@ final class CookCauses {
         FAR_TOO_SHORT,
         "cooked for "
             + Told.number(minutes)
-            + " min; this starch wants "
+            + " min; this starch needs "
             + Told.number(least)
             + " min");
   }

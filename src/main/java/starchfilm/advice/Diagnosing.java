@@ -92,13 +92,15 @@ final class Diagnosing {
     Optional<Measure> worst =
         measures.stream().max(Comparator.comparingDouble(measure -> measure.trouble(scene)));
     if (worst.isEmpty()) {
-      return "The model does not compute this; the causes rest on limits of the trade.";
+      return "The model does not compute this; the causes rest on common practice.";
     }
     double trouble = worst.get().trouble(scene);
     String verdict =
         trouble >= LIKELY
             ? "The model expects this: "
-            : trouble > 0 ? "The model thinks this possible: " : "The model does not expect this: ";
+            : trouble > 0
+                ? "The model says that this is possible: "
+                : "The model does not expect this: ";
     return verdict + worst.get().words(scene) + ".";
   }
 }

@@ -76,13 +76,13 @@ final class FaultOutcomes {
     String seen = "“" + name + "” " + what + ".";
     List<Shift> shifts = shifts(scene, direction);
     if (shifts.isEmpty()) {
-      return new Outcome(seen, Agreement.CANNOT_TELL, "The trials do not tell why.");
+      return new Outcome(seen, Agreement.CANNOT_TELL, "Your notes don't show why.");
     }
     Shift furthest = shifts.get(0);
     if (furthest.wanted() < MOVES) {
       Shift worst = shifts.stream().max(Comparator.comparingDouble(Shift::worst)).orElse(furthest);
       return new Outcome(
-          seen, Agreement.DISAGREES, "The model does not see why: " + figures(worst, scene) + ".");
+          seen, Agreement.DISAGREES, "The model shows no reason: " + figures(worst, scene) + ".");
     }
     Set<String> reasons = new LinkedHashSet<>();
     for (Shift shift : shifts) {

@@ -38,7 +38,7 @@ final class GlycerolCauses {
         limit + MARGIN,
         limit - MARGIN,
         Told.level(level(scene))
-            + " glycerol to 100 g dry starch; in "
+            + " glycerol per 100 g dry starch; in "
             + Told.percent(humidity)
             + " humidity film is brittle below about "
             + Told.level(limit));
@@ -55,7 +55,7 @@ final class GlycerolCauses {
         limit - MARGIN,
         limit + CLEARLY_TACKY,
         Told.level(level(scene))
-            + " glycerol to 100 g dry starch; in "
+            + " glycerol per 100 g dry starch; in "
             + Told.percent(humidity)
             + " humidity film is tacky above about "
             + Told.level(limit));
@@ -70,8 +70,8 @@ final class GlycerolCauses {
         PARTS_FROM,
         PARTED,
         Told.level(level(scene))
-            + " glycerol to 100 g dry starch; from 30 g on starch and glycerol may part, above 50 g"
-            + " they do");
+            + " glycerol per 100 g dry starch; from 30 g on, starch and glycerol may"
+            + " part, above 50 g they do");
   }
 
   static Reading salt(FaultContext scene) {
@@ -85,7 +85,7 @@ final class GlycerolCauses {
         SALT_HIGH,
         "salt is "
             + Told.percent(salt)
-            + " of the dry solids; under 2 % does not show, over 5 % does");
+            + " of the dry solids; under 2 % has no visible effect, over 5 % has");
   }
 
   static Optional<PutRight> comfortable(FaultContext scene) {

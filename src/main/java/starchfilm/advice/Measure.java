@@ -26,8 +26,7 @@ public enum Measure {
       1,
       scene -> scene.outlook().crackRatio(),
       Measure::crack,
-      moved(
-          "a crack would be pulled open with %s instead of %s times what it takes", Told::number)),
+      moved("a crack would get %s × the energy it needs to open, instead of %s ×", Told::number)),
 
   /** Time to dry through over the time the plate was given; harmless where 9 in 10 are dry. */
   NOT_DRY(
@@ -35,7 +34,7 @@ public enum Measure {
       1,
       scene -> late(scene, Milestone.DRY_THROUGH),
       scene -> lateness(scene, Milestone.DRY_THROUGH, "dry through"),
-      moved("drying through takes %s instead of %s times the time it was given", Told::number)),
+      moved("it would be dry through in %s × the time it had, instead of %s ×", Told::number)),
 
   /** Time until peelable over the time the plate was given; harmless where 9 in 10 are. */
   NOT_PEELABLE(
@@ -43,9 +42,7 @@ public enum Measure {
       1,
       scene -> late(scene, Milestone.PEELABLE),
       scene -> lateness(scene, Milestone.PEELABLE, "peelable"),
-      moved(
-          "getting firm enough to peel takes %s instead of %s times the time it was given",
-          Told::number)),
+      moved("it would be peelable in %s × the time it had, instead of %s ×", Told::number)),
 
   /** Hours at full growing speed of mould; limits from watch to likely. */
   MOULD_HOURS(
@@ -53,7 +50,7 @@ public enum Measure {
       48,
       scene -> scene.outlook().risks().mould().weightedHours(),
       scene -> mould(scene.outlook().risks().mould()),
-      moved("it stays wet for %s instead of %s hours of full mould growth", Told::number)),
+      moved("mould gets the equivalent of %s hours at full speed, instead of %s", Told::number)),
 
   /** A stretch at break of 10 %, where film snaps, over the film's own in the drier air. */
   SNAPPING(
@@ -72,13 +69,13 @@ public enum Measure {
       1,
       scene -> Math.max(1e-3, glycerol(scene)) / tackyAbove(scene),
       scene ->
-          "in %s humidity film is tacky above %s glycerol to 100 g dry starch, and this has %s"
-              .formatted(
-                  Told.percent(scene.dampestHumidity()),
-                  Told.level(tackyAbove(scene)),
-                  Told.level(glycerol(scene))),
-      moved(
-          "there is %s instead of %s times the glycerol at which film turns tacky", Told::number)),
+          "in %s humidity film is tacky above %s glycerol per 100 g dry starch,"
+              + " and this has %s"
+                  .formatted(
+                      Told.percent(scene.dampestHumidity()),
+                      Told.level(tackyAbove(scene)),
+                      Told.level(glycerol(scene))),
+      moved("glycerol is at %s × the level where film turns tacky, instead of %s ×", Told::number)),
 
   /** A load of 1 N on a strip 1 cm wide over what the thin edge bears. */
   TEARING(
@@ -86,10 +83,10 @@ public enum Measure {
       1,
       scene -> 1 / loadOnStripN(scene),
       scene ->
-          "a strip 1 cm wide of the thin edge bears %s N"
+          "a strip 1 cm wide from the thin edge holds %s N"
               .formatted(Told.number(loadOnStripN(scene))),
       moved(
-          "a strip 1 cm wide of the thin edge bears %s instead of %s N",
+          "a strip 1 cm wide from the thin edge holds %s N instead of %s N",
           figure -> Told.number(1 / figure))),
 
   /** Share of the drying time for which the thin edge is dry and the thick spot is not. */
@@ -211,7 +208,7 @@ public enum Measure {
         Double.isInfinite(mould.growthFromS())
             ? ""
             : "; growth may show from " + Told.span(mould.growthFromS()) + " on";
-    return "the plate stays wet for %s hours of full mould growth, 48 are enough%s"
+    return "mould gets the equivalent of %s hours at full speed; 48 are enough%s"
         .formatted(Told.number(mould.weightedHours()), shows);
   }
 

@@ -70,7 +70,7 @@ final class MeasuredOutcomes {
   private static Outcome outcome(String seen, double seenRatio, double modelRatio) {
     if (!Double.isFinite(modelRatio)) {
       return new Outcome(
-          seen + ".", Agreement.CANNOT_TELL, "The model does not see both get that far.");
+          seen + ".", Agreement.CANNOT_TELL, "The model does not expect both to get that far.");
     }
     String ratios =
         "times " + Told.number(seenRatio) + " seen, times " + Told.number(modelRatio) + " expected";

@@ -74,7 +74,7 @@ public record NextTrial(
     effects().forEach(effect -> told.add(effect.clause()));
     return String.join("; and ", changes)
         + ": "
-        + (told.isEmpty() ? "nothing that the model computes moves" : String.join("; ", told))
+        + (told.isEmpty() ? "no computed figure changes" : String.join("; ", told))
         + ".";
   }
 }

@@ -40,8 +40,8 @@ public record NotebookAdvice(
                   ? "It is the only one poured, and has"
                   : "No trial is rated; none has fewer faults than this one, which still has";
       return next.isPresent()
-          ? why + " a fault to mend."
-          : why + " a fault, and the trials do not tell what to change about it.";
+          ? why + " a fault to fix."
+          : why + " a fault, and your trials don't show what to change about it.";
     }
     String why =
         rated

@@ -77,7 +77,7 @@ final class SingleChanges {
     compare(
         "recipe.glycerol.mass_g",
         "glycerol",
-        "glycerol to 100 g dry starch",
+        "glycerol per 100 g dry starch",
         Setting.GLYCEROL,
         SingleChanges::differ,
         setup -> Told.level(Setting.GLYCEROL.of(setup)));
@@ -91,7 +91,7 @@ final class SingleChanges {
     compare(
         "recipe.vinegar.mass_g",
         "vinegar",
-        "acid to 100 g dry starch",
+        "acid per 100 g dry starch",
         Setting.VINEGAR,
         apart(SAME_PER_STARCH),
         setup -> Told.level(Setting.VINEGAR.of(setup)));

@@ -34,7 +34,7 @@ final class StepWords {
               + Told.millimetres(step.to())
               + " ("
               + Told.grams(after.pastePerPlateKg())
-              + " of paste a plate instead of "
+              + " of paste per plate instead of "
               + Told.grams(before.pastePerPlateKg())
               + ")";
       case LEVEL_THE_PLATE ->

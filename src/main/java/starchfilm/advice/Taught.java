@@ -60,7 +60,7 @@ final class Taught {
             poured,
             each -> each.composition().glycerolPerDryStarch(),
             Told::level,
-            " of glycerol to 100 g dry starch");
+            " of glycerol per 100 g dry starch");
     Taught thickness =
         new Taught(
             poured,

@@ -14,7 +14,7 @@ public enum NoEffectReason {
   /** The pH comes from acid and water. */
   NOT_ACID("the pH comes from acid and water"),
   /** Moves by less than the page can show. */
-  TOO_SMALL("it moves too little to show");
+  TOO_SMALL("it changes too little to matter");
 
   private final String words;
 

@@ -52,9 +52,7 @@ final class Doubts {
     List<String> questions = new ArrayList<>();
     if (usable.every() > 1) {
       questions.add(
-          "Of the weighings every "
-              + usable.every()
-              + "th is looked at; those between tell nothing more.");
+          "Of the weighings every " + usable.every() + "th is used; those between add nothing.");
     }
     usable.odd().forEach(odd -> questions.add(question(odd)));
     return questions;
@@ -131,8 +129,9 @@ final class Doubts {
         + Math.round(Math.abs(offKg) * G_PER_KG)
         + " g"
         + (offKg < 0 ? " lighter" : " heavier")
-        + " than those before allow: was paste lost, or was it another plate or tare? They are kept"
-        + " out of the forecast; confirm the first of them (note FILE --confirm "
+        + " than those before allow: was paste lost, or was it another plate or"
+        + " tare? They are left out of the forecast; confirm the first of them"
+        + " (note FILE --confirm "
         + hours(readings.timeS(step))
         + "), and from there on the loss counts.";
   }
@@ -152,7 +151,8 @@ final class Doubts {
   }
 
   private static String untilConfirmed(double timeS) {
-    return " It is kept out of the forecast; if it is right, confirm it (note FILE --confirm "
+    return " It is left out of the forecast; if it is right, confirm it (note"
+        + " FILE --confirm "
         + hours(timeS)
         + ").";
   }

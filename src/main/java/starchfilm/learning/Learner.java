@@ -103,7 +103,7 @@ final class Learner {
     try {
       UsableWeighings usable = UsableWeighings.of(trial);
       if (usable.used().isEmpty()) {
-        throw new UnsettledFitException("no weighing of it can be right; dry says what is odd");
+        throw new UnsettledFitException("none of its weighings can be right; dry says what is odd");
       }
       PlateModel plate = new PlateModel(trial, usable.used(), requireWanted);
       PlateFit fit = PlateFit.of(plate.readings(), plate.before(untaught));

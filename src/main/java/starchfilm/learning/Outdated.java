@@ -61,7 +61,7 @@ final class Outdated {
             Workshop.file(folder).toString().replace('\\', '/')
                 + ": "
                 + String.join("; ", parts)
-                + "; run the command learn again to take that in");
+                + "; run the command learn again to include that");
   }
 
   private boolean hasAsManyReadings(Trial trial, String name) {

@@ -40,8 +40,8 @@ final class PlateKnowledge {
       return usable.used().isEmpty() ? without() : fitted();
     } catch (UnsettledFitException | IntegrationFailure e) {
       questions.add(
-          "No likely drying fits the weighings of this plate: are their times, the tare and the"
-              + " poured mass right? The forecast goes without them.");
+          "No likely drying fits the weighings of this plate: are their times,"
+              + " the tare and the poured mass right? The forecast does not use them.");
       return without();
     }
   }
@@ -75,7 +75,7 @@ final class PlateKnowledge {
         .forEach(i -> questions.add(Doubts.slip(all.readings(), all.fit(), i)));
     if (out.size() > MOST_ASKED) {
       questions.add(
-          "So it is with " + (out.size() - MOST_ASKED) + " more, which are kept out likewise.");
+          "The same holds for " + (out.size() - MOST_ASKED) + " more, which are left out too.");
     }
     return without(out.stream().map(used::get).toList());
   }
@@ -89,7 +89,8 @@ final class PlateKnowledge {
   private PlateParameters with(Fitted fitted) {
     int counted = fitted.readings().count();
     if (2 * counted < usable.used().size() + usable.odd().size()) {
-      questions.add("Most weighings of this plate are doubted, so the forecast goes without any.");
+      questions.add(
+          "Most weighings of this plate look wrong, so the forecast uses none of" + " them.");
       return without();
     }
     return new PlateParameters(

@@ -75,7 +75,7 @@ final class PlateSearch {
     throw new UnsettledFitException(
         "after "
             + MOST_ROUNDS
-            + " rounds of reweighting it is not settled which weighings to trust; check them for a"
+            + " rounds it is still open which weighings to trust; check them for a"
             + " slip of the pen");
   }
 

@@ -60,8 +60,9 @@ record WorkshopFile(
 
   private static final int FORMAT = 2;
   private static final String ABOUT =
-      "Written by the command learn from the trials in this folder: what is changed here by hand is"
-          + " lost the next time. Forecasts read the parts called plates and strips.";
+      "Written by the command learn from the trials in this folder: changes"
+          + " made by hand are lost the next time. Forecasts read the parts called"
+          + " plates and strips.";
   private static final String WANTED = "a file as learn writes it";
   private static final long MAX_BYTES = 20_000_000;
 

@@ -247,7 +247,7 @@ public final class Workshops implements TrialKnowledge {
     List<String> questions = new ArrayList<>(known.questions());
     questions.add(
         future == 1
-            ? "One weighing lies in the future and counts for nothing: is its date right?"
+            ? "One weighing lies in the future and is not counted: is its date right?"
             : future
                 + " weighings lie in the future and count for nothing: are their dates right?");
     return new PlateParameters(known.factors(), known.wholly(), known.weighings(), questions);

@@ -59,7 +59,7 @@ class GardenAdviceTest {
   void theWindowWithoutAFaultIsLeftAlone() {
     TrialAdvice advice = Garden.adviceAfter(4);
     assertThat(advice.verdict())
-        .isEqualTo("No fault is noted; the trials give no reason to change it.");
+        .isEqualTo("No fault is noted, so there is no reason to change it.");
     assertThat(advice.diagnoses()).isEmpty();
     assertThat(advice.next()).isEmpty();
   }
@@ -82,7 +82,7 @@ class GardenAdviceTest {
   @ValueSource(ints = {7, 8, 9})
   void aRecipeThatNobodyCastTellsNothing(int number) {
     TrialAdvice advice = Garden.adviceAfter(number);
-    assertThat(advice.verdict()).contains("the trials tell nothing");
+    assertThat(advice.verdict()).contains("there is nothing to go on");
     assertThat(advice.next()).isEmpty();
   }
 
@@ -137,7 +137,7 @@ class GardenAdviceTest {
         .isEqualTo("“sticky” was noted before and is not now.");
     assertThat(contrast.outcomes().get(0).agreement()).isEqualTo(Agreement.AGREES);
     assertThat(contrast.outcomes().get(0).model())
-        .contains("glycerol to 100 g dry starch 64 g → 29 g alone does nearly all of it");
+        .contains("glycerol per 100 g dry starch 64 g → 29 g alone does nearly all of it");
   }
 
   @Test

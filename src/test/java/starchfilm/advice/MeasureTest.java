@@ -55,7 +55,7 @@ class MeasureTest {
     double bornN = film.tensileStrengthPa().middle() * 0.01 * edgeM;
     assertThat(Measure.TEARING.figure(scene)).isCloseTo(1 / bornN, within(1e-9));
     assertThat(Measure.TEARING.moved(1, 0.5))
-        .isEqualTo("a strip 1 cm wide of the thin edge bears 2 instead of 1 N");
+        .isEqualTo("a strip 1 cm wide from the thin edge holds 2 N instead of 1 N");
   }
 
   /** In air of 50 % film is tacky above 42.5 g glycerol to 100 g dry starch (PlasticiserWindow). */

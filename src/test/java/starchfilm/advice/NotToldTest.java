@@ -44,10 +44,10 @@ class NotToldTest {
     TrialAdvice advice = advice(trial);
     assertThat(advice.verdict())
         .startsWith(
-            "Nothing that is noted explains it. The usual suspects, to be ruled out one at a time: ");
+            "Your notes don't explain it. The usual suspects, to rule out one at a" + " time: ");
     assertThat(advice.diagnoses().get(0).tells()).isFalse();
     assertThat(advice.diagnoses().get(0).model())
-        .isEqualTo("The model does not compute this; the causes rest on limits of the trade.");
+        .isEqualTo("The model does not compute this; the causes rest on common practice.");
     assertThat(advice.next()).isEmpty();
   }
 
@@ -83,7 +83,7 @@ class NotToldTest {
         .doesNotContain("water");
     assertThat(contrast.differences())
         .extracting(Difference::what)
-        .doesNotContain("glycerol to 100 g dry starch", "paste when poured");
+        .doesNotContain("glycerol per 100 g dry starch", "paste when poured");
   }
 
   private static TrialAdvice advice(Trial trial) {

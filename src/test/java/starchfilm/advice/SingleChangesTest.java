@@ -18,9 +18,9 @@ class SingleChangesTest {
   @ParameterizedTest
   @CsvSource({
     "WATER, 0.3, 0.5, dry starch in the paste",
-    "GLYCEROL, 0.01, 0.015, glycerol to 100 g dry starch",
+    "GLYCEROL, 0.01, 0.015, glycerol per 100 g dry starch",
     "SALT, 0.005, 0.015, salt of the dry solids",
-    "VINEGAR, 0.009, 0.011, acid to 100 g dry starch",
+    "VINEGAR, 0.009, 0.011, acid per 100 g dry starch",
     "COOK_TEMPERATURE, 1.9, 2.1, top of the cook",
     "COOK_TIME, 35, 39, time of the cook",
     "WET_THICKNESS, 0.12e-3, 0.13e-3, wet thickness",
@@ -52,7 +52,7 @@ class SingleChangesTest {
         SingleChanges.between(Seen.poured(Castings.USUAL), Seen.poured(changed)).found();
     assertThat(told)
         .extracting(SingleChange::what)
-        .containsExactly("glycerol to 100 g dry starch", "wet thickness", "used at");
+        .containsExactly("glycerol per 100 g dry starch", "wet thickness", "used at");
     assertThat(told.get(0).alone().wetThicknessM()).isEqualTo(Castings.USUAL.wetThicknessM());
     assertThat(Setting.GLYCEROL.of(told.get(1).alone()))
         .isEqualTo(Setting.GLYCEROL.of(Castings.USUAL));

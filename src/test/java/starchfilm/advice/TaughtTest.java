@@ -31,8 +31,8 @@ class TaughtTest {
   void onePartingInTenIsTold() {
     assertThat(Taught.by(ofGlycerol(Kind.BRITTLE, 2, 0.1, 0.15, 0.3, 0.35, 0.4)))
         .containsExactly(
-            "Of the 2 trials with 15 g or less of glycerol to 100 g dry starch, 2 cracked, broke"
-                + " apart or were brittle; of the other 3 none.");
+            "Of the 2 trials with 15 g or less of glycerol per 100 g dry starch, 2"
+                + " cracked, broke apart or were brittle; of the other 3 none.");
   }
 
   /** Two of four: one in C(4, 2) = 6. */
@@ -68,8 +68,8 @@ class TaughtTest {
   void stickyFilmTeachesFromTheOtherSide() {
     assertThat(Taught.by(ofGlycerol(Kind.STICKY, 3, 0.6, 0.55, 0.5, 0.3, 0.25, 0.2)))
         .containsExactly(
-            "Of the 3 trials with 50 g or more of glycerol to 100 g dry starch, 3 were sticky; of"
-                + " the other 3 none.");
+            "Of the 3 trials with 50 g or more of glycerol per 100 g dry starch, 3"
+                + " were sticky; of the other 3 none.");
   }
 
   /** The first so many trials show the fault. */

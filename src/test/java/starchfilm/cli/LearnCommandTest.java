@@ -76,12 +76,17 @@ class LearnCommandTest {
         .containsPattern("Your room \"workroom\" dries \\d+ % (slower|faster) than a textbook room")
         .containsPattern("Your room \"shed\" dries \\d+ % (slower|faster) than a textbook room")
         .contains("from 4 plates and 19 weighings", "from 2 plates and 15 weighings")
-        .contains("exchange with the air, over the textbook: times ")
+        .contains("evaporation: ")
         .contains("Film of potato starch, 4 plates:", "Film of tapioca starch, 4 plates:")
-        .contains("Your hand:", "not told")
+        .contains("Your pours:", "not known yet")
         .contains(
-            "tensile strength of potato film: times ", "5 strips", "Young's modulus: not told")
-        .contains("Doubted, and hardly counted:", "2-little-glycerol.json, weighing at +54h")
+            "tensile strength of potato film: ",
+            " × textbook (",
+            "5 strips",
+            "stiffness: not known")
+        .contains(
+            "Readings that look wrong, given little weight:",
+            "2-little-glycerol.json, weighing at +54h")
         .endsWith(String.format("; forecasts use it from now on.%n"))
         .doesNotContain("NaN", "Infinity", "Left out", "null");
     assertThat(learn.out().lines()).allMatch(line -> line.length() <= 92);
@@ -222,8 +227,8 @@ class LearnCommandTest {
 
     assertThat(learn.exit()).isZero();
     assertThat(learn.out())
-        .contains("Strips pulled, over the rules for home film:", "3 strips")
-        .doesNotContain("Your room", "Your hand");
+        .contains("Strips you pulled, against the rules for home film:", "3 strips")
+        .doesNotContain("Your room", "Your pours");
   }
 
   @Test

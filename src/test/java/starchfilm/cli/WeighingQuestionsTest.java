@@ -67,7 +67,7 @@ class WeighingQuestionsTest {
   void aFirstWeighingThatDoesNotFitIsAskedAboutAndTheForecastGoesWithoutIt() throws IOException {
     String dry = dry(weighed(plate(), "+0h", 725));
 
-    assertThat(dry).contains("The weighing at +0h is").contains("kept out of the forecast");
+    assertThat(dry).contains("The weighing at +0h is").contains("left out of the forecast");
     assertThat(headline(dry)).isEqualTo(untaught());
   }
 
@@ -93,7 +93,8 @@ class WeighingQuestionsTest {
     assertThat(dry)
         .contains("The weighing at +6h is 3 g heavier than the one at +4h")
         .contains("was a lid on, or was it another plate?")
-        .contains("Most weighings of this plate are doubted, so the forecast goes without any.");
+        .contains(
+            "Most weighings of this plate look wrong, so the forecast uses none of" + " them.");
     assertThat(headline(dry)).isEqualTo(untaught());
   }
 
@@ -126,7 +127,7 @@ class WeighingQuestionsTest {
     weighed(trial, "2026-05-25T10:00", 612);
 
     assertThat(dry(trial))
-        .contains("One weighing lies in the future and counts for nothing: is its date right?")
+        .contains("One weighing lies in the future and is not counted: is its date right?")
         .contains("With 1 weighing of this plate");
   }
 
@@ -184,7 +185,7 @@ class WeighingQuestionsTest {
       weighed(trial, "+" + hours + "h", Math.round(10 * (745 - 3.2 * Math.min(hours, 42))) / 10.0);
     }
 
-    assertThat(dry(trial)).contains("Of the weighings every 120th is looked at");
+    assertThat(dry(trial)).contains("Of the weighings every 120th is used");
     Outcome learn = Outcome.of(folder, "learn", ".");
     assertThat(learn.out()).as(learn.err()).contains("kitchen");
   }

@@ -25,11 +25,13 @@ class HardlyBelievedTest {
 
   @Test
   void elevenTimesTheHeatFromTheBenchIsQuestioned() {
-    assertThat(told(11.3)).contains("times 11.30").contains("check times, tares and poured masses");
+    assertThat(told(11.3))
+        .contains("11.30 × textbook")
+        .contains("check times, tares and poured masses");
   }
 
   @Test
   void halfAsMuchAgainIsNot() {
-    assertThat(told(1.5)).contains("times 1.50").doesNotContain("check");
+    assertThat(told(1.5)).contains("1.50 × textbook").doesNotContain("check");
   }
 }

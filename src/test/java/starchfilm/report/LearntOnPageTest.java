@@ -82,9 +82,9 @@ class LearntOnPageTest {
     assertThat(rows.get(0).select("td").eachText()).startsWith("0").contains("–");
     assertThat(page.select(".looks a").eachAttr("href"))
         .allMatch(link -> page.getElementById(link.substring(1)) != null);
-    assertThat(page.select(".doubted li").text()).contains("counts for");
+    assertThat(page.select(".doubted li").text()).contains("counted at");
     assertThat(page.select(".factors li").text())
-        .contains("exchange with the air", "tensile strength of potato film");
+        .contains("evaporation", "tensile strength of potato film");
   }
 
   /** The guide shows the garden's table as the page does, but for the verdicts. */

@@ -45,7 +45,7 @@ class LearnPageTest {
     assertThat(page)
         .contains("Learnt; every forecast from now on uses it.")
         .contains("Your room &quot;workroom&quot; dries")
-        .contains("Doubted, and hardly counted");
+        .contains("Readings that look wrong, given little weight");
     assertThat(site.folder().resolve("workshop.json")).exists();
     assertThat(kitchenPlate()).isNotEqualTo(textbook);
     assertThat(site.get("/compare?trial=4-blend.json&trial=3-much-glycerol.json").statusCode())

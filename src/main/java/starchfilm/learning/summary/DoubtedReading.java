@@ -15,7 +15,7 @@ public record DoubtedReading(
    * The doubt in one sentence.
    *
    * @return such as {@code shed/4.json, weighing at +24h: 131 g noted, 117 g would fit the others;
-   *     it counts for 3 % of a sound reading}
+   *     counted at 3 %}
    */
   public String sentence() {
     return file
@@ -25,8 +25,8 @@ public record DoubtedReading(
         + noted
         + " noted, "
         + fitting
-        + " would fit the others; it counts for "
+        + " would fit the others; counted at "
         + Math.max(0, Math.round(100 * countsFor))
-        + " % of a sound reading";
+        + " %";
   }
 }

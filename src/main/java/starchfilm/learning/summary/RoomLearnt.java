@@ -57,7 +57,9 @@ public record RoomLearnt(
    */
   public String sentence() {
     if (logDryingTime.isEmpty()) {
-      return "your room \"" + name + "\" is too damp for a film to dry in, so its pace is not told";
+      return "your room \""
+          + name
+          + "\" is too damp for a film to dry in, so its pace is not known";
     }
     double ratio = Math.exp(logDryingTime.get().value());
     long percent = Math.round(100 * Math.abs(ratio - 1));

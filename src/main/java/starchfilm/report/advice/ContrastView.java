@@ -71,7 +71,7 @@ record ContrastView(
     return switch (outcome.agreement()) {
       case AGREES -> new Came(seen, "✓", "the model agrees", outcome.model());
       case DISAGREES -> new Came(seen, "✗", "the model does not agree", outcome.model());
-      case CANNOT_TELL -> new Came(seen, "?", "the trials do not tell", outcome.model());
+      case CANNOT_TELL -> new Came(seen, "?", "your notes don't show", outcome.model());
     };
   }
 }

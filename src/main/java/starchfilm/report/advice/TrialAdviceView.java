@@ -72,9 +72,7 @@ public record TrialAdviceView(
         diagnosis.suspicions().stream().map(TrialAdviceView::cause).toList(),
         diagnosis.notNoted().isEmpty()
             ? ""
-            : "The trials do not tell "
-                + PlainWords.list(diagnosis.notNoted())
-                + "; note it next time.");
+            : "Not noted: " + PlainWords.list(diagnosis.notNoted()) + ". Note it next time.");
   }
 
   private static CauseView cause(Suspicion suspicion) {

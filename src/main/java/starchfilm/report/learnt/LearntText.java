@@ -48,22 +48,22 @@ public final class LearntText {
       lines.add("");
     }
     if (!learnt.pours().isEmpty()) {
-      lines.add("Your hand:");
+      lines.add("Your pours:");
       factors(learnt.pours(), lines);
       lines.add("");
     }
     if (!learnt.films().isEmpty()) {
-      lines.add("Strips pulled, over the rules for home film:");
+      lines.add("Strips you pulled, against the rules for home film:");
       learnt.films().forEach(film -> lines.add("  " + film(film)));
-      lines.add("  Young's modulus: not told; a strip pulled to its break does not tell it");
+      lines.add("  stiffness: not known; a strip pulled until it breaks does not show" + " it");
       lines.add("");
     }
     lines.add(
-        "\u00B1 is one standard deviation; a range holds 80 % of the likely cases. A factor that"
-            + " is not told keeps the textbook's range.");
+        "\u00B1 is one standard deviation; a range holds 8 in 10 likely cases."
+            + " What is not known yet keeps the textbook's range.");
     if (!learnt.doubted().isEmpty()) {
       lines.add("");
-      lines.add("Doubted, and hardly counted:");
+      lines.add("Readings that look wrong, given little weight:");
       learnt.doubted().forEach(reading -> lines.add("  " + reading.sentence()));
     }
     if (!learnt.leftOut().isEmpty()) {
@@ -85,30 +85,29 @@ public final class LearntText {
   private static void factors(List<ParameterLearnt> factors, List<String> lines) {
     for (ParameterLearnt factor : factors) {
       lines.add(
-          "  " + name(factor.factor()) + ": " + (factor.isTold() ? told(factor) : "not told"));
+          "  " + name(factor.factor()) + ": " + (factor.isTold() ? told(factor) : "not known yet"));
     }
   }
 
   private static String name(UncertainParameter factor) {
     return switch (factor) {
-      case AIR_SIDE -> "exchange with the air, over the textbook";
-      case DIFFUSIVITY -> "diffusivity of water in the film, over the textbook";
-      case ISOTHERM -> "moisture the film holds, over the textbook";
-      case BENCH -> "heat from the bench, over the textbook";
-      case HUMIDITY -> "relative humidity, over what is noted";
-      case AIR_TEMPERATURE -> "air temperature, over what is noted";
-      case THICKNESS -> "thickness of pours that were not weighed, over what is noted";
-      case SOLIDS -> "dry solids of the paste, over what was weighed out";
-      case PLASTICISER -> "glycerol per starch, over what was weighed out";
-      case UNEVENNESS -> "unevenness, over what is assumed";
+      case AIR_SIDE -> "evaporation";
+      case DIFFUSIVITY -> "diffusion of water in the film";
+      case ISOTHERM -> "moisture the film holds";
+      case BENCH -> "heat from the bench";
+      case HUMIDITY -> "relative humidity against your notes";
+      case AIR_TEMPERATURE -> "air temperature against your notes";
+      case THICKNESS -> "thickness of pours that were not weighed, against your notes";
+      case SOLIDS -> "solids of the paste against what was weighed out";
+      case PLASTICISER -> "glycerol per starch against what was weighed out";
+      case UNEVENNESS -> "unevenness";
     };
   }
 
   private static String told(ParameterLearnt factor) {
     return figures(factor)
         + (factor.isHardlyBelieved()
-            ? "; that is far outside what was believed: check times, tares and poured masses, or"
-                + " something is not as noted"
+            ? "; far outside the textbook's range: check times, tares and poured" + " masses"
             : "");
   }
 
@@ -138,7 +137,7 @@ public final class LearntText {
   private static String times(Band logNow, Band logBefore) {
     return String.format(
         Locale.ROOT,
-        "times %.2f (%.2f to %.2f; before %.2f to %.2f)",
+        "%.2f × textbook (%.2f to %.2f; before %.2f to %.2f)",
         Math.exp(logNow.middle()),
         Math.exp(logNow.low()),
         Math.exp(logNow.high()),

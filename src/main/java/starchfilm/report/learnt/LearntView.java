@@ -143,10 +143,10 @@ public record LearntView(
           new Group(
               "Film of " + kind.kind().tradeName() + " starch", LearntText.told(kind.factors())));
     }
-    groups.add(new Group("Your hand", LearntText.told(learnt.pours())));
+    groups.add(new Group("Your pours", LearntText.told(learnt.pours())));
     groups.add(
         new Group(
-            "Strips pulled, over the rules for home film",
+            "Strips you pulled, against the rules for home film",
             learnt.films().stream().map(LearntText::film).toList()));
     groups.removeIf(group -> group.lines().isEmpty());
     return groups;
