@@ -16,8 +16,6 @@ import starchfilm.material.recipe.Ingredient;
 /**
  * One thing changed by one step, in words.
  *
- * @param change what is changed
- * @param casting the casting after it
  * @param waitUntilS when to look at the plate or peel it instead (s since the pour), where that is
  *     what changes
  * @param words the change in a clause, such as {@code wet thickness 3.2 → 2.4 mm}
@@ -26,12 +24,7 @@ record AdvisedStep(Change change, Casting casting, OptionalDouble waitUntilS, St
   /** Where the middle case is done after so much of the time, 9 in 10 plates are. */
   private static final double SURELY = 0.68;
 
-  /**
-   * The steps of a change that are worth trying against a fault.
-   *
-   * @param scene the fault and the casting it was seen in
-   * @param otherPlaces the other rooms of the notebook
-   */
+  /** The steps of a change that are worth trying against a fault. */
   static List<AdvisedStep> of(Change change, FaultContext scene, List<DryingPlace> otherPlaces) {
     return switch (change) {
       case WAIT_LONGER -> waitLonger(scene);

@@ -17,7 +17,6 @@ final class Chance {
   /**
    * The probability.
    *
-   * @param milestone its forecast
    * @param timeS time since the pour (s, above 0)
    * @return 0 to 1
    */

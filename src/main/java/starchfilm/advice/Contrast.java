@@ -13,7 +13,6 @@ import java.util.List;
  */
 public record Contrast(
     String verdict, List<Difference> differences, List<String> notNoted, List<Outcome> outcomes) {
-  /** Copies the lists. */
   public Contrast {
     differences = List.copyOf(differences);
     notNoted = List.copyOf(notNoted);

@@ -13,7 +13,6 @@ import starchfilm.casting.trial.ObservedFault;
  */
 public record Diagnosis(
     ObservedFault fault, String model, List<Suspicion> suspicions, List<String> notNoted) {
-  /** Copies the lists. */
   public Diagnosis {
     suspicions = List.copyOf(suspicions);
     notNoted = List.copyOf(notNoted);

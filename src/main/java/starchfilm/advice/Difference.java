@@ -12,7 +12,6 @@ import java.util.List;
  *     where the model sees nothing move
  */
 public record Difference(String what, String from, String to, List<Effect> effects) {
-  /** Copies the list. */
   public Difference {
     effects = List.copyOf(effects);
   }

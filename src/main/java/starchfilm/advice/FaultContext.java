@@ -12,9 +12,6 @@ import starchfilm.material.air.AirState;
 /**
  * A fault, the trial it was seen in, and what the model makes of it.
  *
- * @param trial the trial
- * @param fault the fault
- * @param forecast the trial's drying with its bands
  * @param outlook the set-up that is looked at: the trial's own or a changed one
  * @param seenAtS when the plate was looked at, since the pour (s), if known
  */

@@ -9,7 +9,6 @@ final class Notes {
   /**
    * Whether a file says something of a field, so that its figure is more than an assumption.
    *
-   * @param trial the trial
    * @param field the field's path, such as {@code pour.paste_C}
    */
   static boolean hold(Trial trial, String field) {

@@ -12,7 +12,6 @@ record Reading(double excess, String words, boolean told) {
   /**
    * A figure between its limits.
    *
-   * @param value the figure
    * @param harmless where it does no harm
    * @param clear where it is a clear cause; may lie on either side of {@code harmless}
    * @param words the figure and its limit, a clause

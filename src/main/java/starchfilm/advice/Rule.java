@@ -16,7 +16,6 @@ import starchfilm.numerics.evidence.Source;
  * @param source why this cause is looked at
  */
 public record Rule(Kind fault, Set<Place> where, Measure heldAgainst, Cause cause, Source source) {
-  /** Copies the set. */
   public Rule {
     where = Set.copyOf(where);
   }

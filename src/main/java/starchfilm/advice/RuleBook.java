@@ -32,7 +32,6 @@ import starchfilm.numerics.evidence.Source;
 public record RuleBook(List<Rule> rules, List<Cure> cures) {
   private static final String FILE = "rules.json";
 
-  /** Copies the lists. */
   public RuleBook {
     rules = List.copyOf(rules);
     cures = List.copyOf(cures);

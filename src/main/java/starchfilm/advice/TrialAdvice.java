@@ -12,7 +12,6 @@ import java.util.Optional;
  *     not tell what
  */
 public record TrialAdvice(String verdict, List<Diagnosis> diagnoses, Optional<NextTrial> next) {
-  /** Copies the list. */
   public TrialAdvice {
     diagnoses = List.copyOf(diagnoses);
   }

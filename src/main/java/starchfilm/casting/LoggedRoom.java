@@ -32,7 +32,6 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
    */
   public record Reading(double timeS, double temperatureK, double relativeHumidity) {}
 
-  /** Copies the list and checks its order. */
   public LoggedRoom {
     readings = List.copyOf(new ArrayList<>(readings));
     if (readings.isEmpty()) {

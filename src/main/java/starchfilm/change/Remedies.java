@@ -43,13 +43,7 @@ public record Remedies(Optional<Remedy> crack, Optional<Remedy> mould) {
 
   private record Rerun(ChangeStep step, PlateRisks risks) {}
 
-  /**
-   * The best changes.
-   *
-   * @param forecaster what is known of the casting
-   * @param casting the casting as it is
-   * @param now its risks
-   */
+  /** The best changes. */
   static Remedies of(CastingForecaster forecaster, Casting casting, PlateRisks now) {
     boolean cracks = now.crack().level() != RiskLevel.LOW;
     boolean moulds = now.mould().level() != RiskLevel.LOW;

@@ -43,8 +43,6 @@ final class Sensitivities {
   /**
    * What each of the four ingredients moves.
    *
-   * @param forecaster what is known of the casting
-   * @param casting the casting as it is
    * @return one sensitivity per ingredient, in their order
    */
   static List<Sensitivity> of(CastingForecaster forecaster, Casting casting) {

@@ -22,7 +22,6 @@ public record Sensitivity(
     double dryThroughBeforeS,
     double dryThroughAfterS,
     List<PropertyEffect> effects) {
-  /** Copies the list. */
   public Sensitivity {
     effects = List.copyOf(effects);
   }

@@ -12,7 +12,6 @@ import starchfilm.forecast.TrialForecast;
  */
 public record TrialAnalysis(
     TrialForecast forecast, List<Sensitivity> sensitivities, Remedies remedies) {
-  /** Copies the list. */
   public TrialAnalysis {
     sensitivities = List.copyOf(sensitivities);
   }

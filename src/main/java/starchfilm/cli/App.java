@@ -90,12 +90,7 @@ final class App implements Runnable {
     this.surroundings = surroundings;
   }
 
-  /**
-   * Runs one command.
-   *
-   * @param args the words of the command line
-   * @return the exit code
-   */
+  /** Runs one command. */
   int run(String... args) {
     int exitCode = commandLine(asked(args)).execute(args);
     surroundings.out().flush();
@@ -111,11 +106,7 @@ final class App implements Runnable {
     return exitCode;
   }
 
-  /**
-   * The commands as picocli sees them.
-   *
-   * @return a fresh command line
-   */
+  /** The commands as picocli sees them. */
   CommandLine commandLine() {
     return commandLine(COMMANDS);
   }

@@ -13,12 +13,7 @@ final class AssayText {
     this.out = out;
   }
 
-  /**
-   * Writes it.
-   *
-   * @param sheet what is in the jar
-   * @param assumptions what was taken for granted
-   */
+  /** Writes it. */
   void write(AssaySheet sheet, List<String> assumptions) {
     if (sheet.withheld().isEmpty()) {
       out.println("In the jar (middle, and the range that holds in 8 cases of 10):");

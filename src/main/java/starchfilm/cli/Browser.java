@@ -13,7 +13,6 @@ final class Browser {
   /**
    * Opens an address.
    *
-   * @param address an address of ours
    * @return false where there is no screen or nothing to open it with
    */
   static boolean open(String address) {
@@ -26,8 +25,6 @@ final class Browser {
    * What opens an address.
    *
    * @param system the system's name, as Java gives it
-   * @param environment its environment
-   * @param address the address
    * @return a command; none where there is no screen
    */
   static Optional<List<String>> words(
@@ -47,7 +44,6 @@ final class Browser {
   /**
    * Starts a command.
    *
-   * @param words the command
    * @return false where there is no such program
    */
   static boolean started(List<String> words) {

@@ -15,9 +15,6 @@ import java.time.ZoneId;
  *
  * @param workingDirectory what relative paths start from
  * @param clock the clock on the wall, in the reader's zone
- * @param out results
- * @param err faults and remarks
- * @param in answers to questions
  */
 record CommandContext(
     Path workingDirectory, Clock clock, PlainPrinter out, PlainPrinter err, BufferedReader in) {
@@ -28,9 +25,6 @@ record CommandContext(
    *
    * @param workingDirectory what relative paths start from
    * @param clock the clock on the wall, in the reader's zone
-   * @param out results
-   * @param err faults and remarks
-   * @param in answers to questions
    */
   CommandContext(
       Path workingDirectory, Clock clock, PrintWriter out, PrintWriter err, BufferedReader in) {
@@ -65,7 +59,6 @@ record CommandContext(
    * The same in another directory.
    *
    * @param directory what relative paths start from there
-   * @return the surroundings
    */
   CommandContext in(Path directory) {
     return new CommandContext(directory, clock, out, err, in);

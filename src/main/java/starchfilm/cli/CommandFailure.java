@@ -11,31 +11,17 @@ final class CommandFailure extends RuntimeException {
     this.exitCode = exitCode;
   }
 
-  /**
-   * What was typed, or a file that was named, is wrong.
-   *
-   * @param sentence what is wrong and how to mend it
-   * @return a failure with exit code 2
-   */
+  /** What was typed, or a file that was named, is wrong. */
   static CommandFailure wrongInput(String sentence) {
     return new CommandFailure(ExitCodes.WRONG_INPUT, sentence);
   }
 
-  /**
-   * The input is right, but there is no result.
-   *
-   * @param sentence why
-   * @return a failure with exit code 1
-   */
+  /** The input is right, but there is no result. */
   static CommandFailure notComputed(String sentence) {
     return new CommandFailure(ExitCodes.NOT_COMPUTED, sentence);
   }
 
-  /**
-   * The exit code the program ends with.
-   *
-   * @return 1 or 2
-   */
+  /** The exit code the program ends with. */
   int exitCode() {
     return exitCode;
   }

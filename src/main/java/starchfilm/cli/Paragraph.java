@@ -12,9 +12,6 @@ final class Paragraph {
   /**
    * The lines of a sentence.
    *
-   * @param sentence the text
-   * @param first what the first line begins with
-   * @param others what the others begin with
    * @return lines of at most {@value #WIDTH} characters, but for a longer word
    */
   static List<String> of(String sentence, String first, String others) {

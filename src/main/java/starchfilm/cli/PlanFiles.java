@@ -33,7 +33,6 @@ final class PlanFiles {
    * Writes them.
    *
    * @param typed the folder as typed; made where it is missing
-   * @param recipes the recipes
    * @param question what was asked; a log of its room is copied beside the files
    * @return the names written, with the folder as typed
    */

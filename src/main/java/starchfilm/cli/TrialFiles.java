@@ -22,7 +22,6 @@ final class TrialFiles {
    *
    * @param typed relative to the working directory, or absolute
    * @param surroundings where the working directory is known
-   * @return the trials and everything wrong
    */
   static Notebook read(List<Path> typed, CommandContext surroundings) {
     return NotebookReader.read(typed.stream().map(surroundings::resolve).toList());
@@ -31,7 +30,6 @@ final class TrialFiles {
   /**
    * What to look at though the trials could be read.
    *
-   * @param notebook what was read
    * @return notices, and what is odd about recipes, a sentence each
    */
   static List<String> remarks(Notebook notebook) {
@@ -48,7 +46,6 @@ final class TrialFiles {
   /**
    * Faults and remarks of a folder, before a command about all of it says its own.
    *
-   * @param notebook what was read
    * @param surroundings where they are printed
    */
   static void tell(Notebook notebook, CommandContext surroundings) {

@@ -22,7 +22,6 @@ public record PlateCourse(List<SpotMoment> edge, List<SpotMoment> thick) {
   private static final double CROWDING = 1.5;
   private static final double BEYOND_DRY = 1.02;
 
-  /** Copies the lists. */
   public PlateCourse {
     edge = List.copyOf(edge);
     thick = List.copyOf(thick);

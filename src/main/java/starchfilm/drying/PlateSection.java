@@ -23,7 +23,6 @@ public record PlateSection(double timeS, List<Column> columns) {
   /** Layers of equal solids in a column. */
   public static final int LAYERS = 7;
 
-  /** Copies the list. */
   public PlateSection {
     columns = List.copyOf(columns);
   }
@@ -34,7 +33,6 @@ public record PlateSection(double timeS, List<Column> columns) {
    * @param layers from the plate up
    */
   public record Column(List<Layer> layers) {
-    /** Copies the list. */
     public Column {
       layers = List.copyOf(layers);
     }

@@ -17,7 +17,6 @@ public record SpotForecast(
     double wetThicknessM,
     double dryThicknessM,
     Map<Milestone, MilestoneForecast> milestones) {
-  /** Copies the map. */
   public SpotForecast {
     milestones = new EnumMap<>(milestones);
   }

@@ -18,7 +18,6 @@ public record LearntFilm(Map<FilmProperty, Estimate> logFactors) {
   /** Nothing was pulled yet. */
   public static final LearntFilm NOTHING = new LearntFilm(Map.of());
 
-  /** Copies the map. */
   public LearntFilm {
     Map<FilmProperty, Estimate> copy = new EnumMap<>(FilmProperty.class);
     copy.putAll(logFactors);

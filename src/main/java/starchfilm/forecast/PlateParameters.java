@@ -15,7 +15,6 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
  */
 public record PlateParameters(
     ParameterDistribution factors, boolean wholly, int weighings, List<String> questions) {
-  /** Copies the list. */
   public PlateParameters {
     questions = List.copyOf(questions);
   }

@@ -28,11 +28,7 @@ final class DesignMatrix {
   private final SortedSet<String> kinds = new TreeSet<>();
   private final List<Part> parts = new ArrayList<>();
 
-  /**
-   * The space that some plates span.
-   *
-   * @param plates whose rooms and kinds it has parts for
-   */
+  /** The space that some plates span. */
   DesignMatrix(Iterable<PlateKey> plates) {
     for (PlateKey plate : plates) {
       rooms.add(plate.room());

@@ -40,7 +40,6 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
    * @param trials the trials; those that were not weighed, whose pour is not dated or that nothing
    *     was learnt from are passed over
    * @param lessons what each weighed trial taught, by the trial's name in the workshop file
-   * @param nameOf that name
    */
   static List<Hindsight> over(
       List<Trial> trials, List<PlateLikelihood> lessons, Function<Trial, String> nameOf) {

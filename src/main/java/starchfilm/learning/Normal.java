@@ -7,12 +7,7 @@ import org.apache.commons.math3.linear.RealVector;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.UncertainParameter;
 
-/**
- * A normal distribution of the fitted factors' deviations.
- *
- * @param mean their mean
- * @param covariance their covariance
- */
+/** A normal distribution of the fitted factors' deviations. */
 record Normal(RealVector mean, RealMatrix covariance) {
   /** Added in squares to every deviation, so that one known exactly does not stop the factoring. */
   private static final double TINY_SD = 1e-7;

@@ -11,7 +11,6 @@ import org.apache.commons.math3.linear.RealVector;
 /**
  * The most likely deviations of one plate, from its weighings and from what was known before.
  *
- * @param deviations the most likely deviations
  * @param information J'WJ: how sharply the weighings alone bind the deviations
  * @param slope J'W(m - f): where the weighings alone would still move them
  * @param weights what each reading counts for, about 1 where it fits
@@ -29,7 +28,6 @@ record PlateFit(
   /**
    * Fits a plate from the start.
    *
-   * @param readings its weighings
    * @param prior what is known of its deviations without them
    * @throws UnsettledFitException where no fit is found
    */

@@ -10,14 +10,11 @@ import starchfilm.material.recipe.Composition;
 /**
  * What decides which shared parts a plate takes.
  *
- * @param room the room's name in small letters
- * @param starchShares share of each kind in the dry starch
  * @param pourWeighed whether the poured paste was weighed, so that no bias of pouring applies
  */
 record PlateKey(String room, Map<StarchKind, Double> starchShares, boolean pourWeighed) {
   private static final double ALL_SHARES = 1e-6;
 
-  /** Copies the map. */
   PlateKey {
     Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
     copy.putAll(starchShares);

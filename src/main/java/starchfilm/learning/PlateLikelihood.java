@@ -20,10 +20,7 @@ import org.apache.commons.math3.linear.RealVector;
  * (recalled).
  *
  * @param file the trial's file, from the folder of the workshop file
- * @param plate its room and starch
- * @param weighings how many weighings taught it
  * @param precision S, symmetric
- * @param pull eta
  */
 record PlateLikelihood(
     String file, PlateKey plate, int weighings, RealMatrix precision, RealVector pull) {

@@ -54,7 +54,6 @@ final class PlateReadings {
    *
    * @param newLevelS from this time on (s) masses are off by an unknown amount, the same for all
    * @param trustConfirmed whether what its maker confirmed counts in full however far it is off
-   * @param requireWanted called before each simulation
    */
   PlateReadings(
       Casting drying,

@@ -63,7 +63,6 @@ final class SharedStrips {
   /**
    * What some films' strips teach.
    *
-   * @param property strength or elongation
    * @param lessons of any property; those of others are passed over
    */
   static SharedStrips after(FilmProperty property, Collection<StripLikelihood> lessons) {

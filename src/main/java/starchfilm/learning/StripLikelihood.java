@@ -12,9 +12,6 @@ import starchfilm.numerics.evidence.Estimate;
  * What the strips of one film teach of one property.
  *
  * @param file the trial's file, from the folder of the workshop file
- * @param starchShares share of each kind in the dry starch
- * @param property tensile strength or elongation at break
- * @param strips how many strips
  * @param logFactor mean of the logarithm of measured over forecast, with the standard uncertainty
  *     that the scatter of the strips leaves
  */
@@ -28,7 +25,6 @@ record StripLikelihood(
   private static final int ROUNDS = 100;
   private static final double SETTLED = 1e-9;
 
-  /** Copies the map. */
   StripLikelihood {
     Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
     copy.putAll(starchShares);
@@ -47,7 +43,6 @@ record StripLikelihood(
    *
    * @param mean the mean with its standard uncertainty {@code sd/sqrt(sum of weights)}, no weight
    *     counted above 1
-   * @param weights one a figure
    */
   record SteadyMean(Estimate mean, List<Double> weights) {
     static SteadyMean of(double[] figures, double sd) {

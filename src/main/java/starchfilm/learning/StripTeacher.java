@@ -37,12 +37,7 @@ final class StripTeacher {
   private final List<DoubtedReading> doubted = new ArrayList<>();
   private final List<LeftOut> leftOut = new ArrayList<>();
 
-  /**
-   * Takes in one trial's strips.
-   *
-   * @param trial the trial
-   * @param file its name in the lessons
-   */
+  /** Takes in one trial's strips. */
   void hear(Trial trial, String file) {
     if (trial.seen().pulls().isEmpty()) {
       return;

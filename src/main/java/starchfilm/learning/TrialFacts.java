@@ -56,7 +56,6 @@ record TrialFacts(String file, String checksum) {
    * The facts of a trial.
    *
    * @param folder where the workshop file lies
-   * @param trial a trial
    * @return its facts; empty where it has a figure that no model takes
    */
   static Optional<TrialFacts> of(Path folder, Trial trial) {

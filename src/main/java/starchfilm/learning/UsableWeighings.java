@@ -14,7 +14,6 @@ import starchfilm.casting.trial.Weighing;
  * so many, for its readings of one hour all tell the same.
  *
  * @param used what is fitted, in order of time
- * @param odd what cannot be right as it stands
  * @param every one of so many was looked at; 1 for all
  */
 record UsableWeighings(List<Weighing> used, List<OddWeighing> odd, int every) {

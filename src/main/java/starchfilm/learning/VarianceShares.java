@@ -9,11 +9,6 @@ import starchfilm.drying.uncertainty.UncertainParameter;
  * <p>The shares are of the variance and add up to 1 (judged, no source). The air over a plate goes
  * with the room, the film with the starch; a hygrometer's or a thermometer's error goes half with
  * the room it hangs in; a pour varies from plate to plate more than from hand to hand.
- *
- * @param common share common to all plates
- * @param room share of the room
- * @param kind share of the starch kind
- * @param plate share of the plate alone
  */
 record VarianceShares(double common, double room, double kind, double plate) {
   /**

@@ -5,18 +5,14 @@ import starchfilm.film.FilmForecast;
 /**
  * One point of the recipe space, as far as the search needs to know it.
  *
- * @param design the recipe
- * @param film its film
  * @param gap 0 where the recipe can be made; else how far (log of wet thickness) its thinnest
  *     allowed pour is above its thickest
- * @param ceiling what keeps the pour from being thicker
  * @param ceilingM that thickness (m)
  * @param otherCeilingM thickest pour (m) that all limits but the date allow
  * @param floorM thinnest pour allowed (m)
  * @param readyS when the thick spot is ready, in the middle of the likely cases (s)
  * @param timeSlope how the logarithm of that time rises with that of the wet thickness
  * @param chance share of the likely cases in which it is ready by the date, or without one at all
- * @param wishChance how likely the film is as asked
  * @param filmKg film from all plates, at rest with the air of use (kg)
  */
 record Candidate(

@@ -28,7 +28,6 @@ public record CookSteps(
     ValidRange holdMinutes,
     List<String> remarks) {
 
-  /** Copies the list. */
   public CookSteps {
     remarks = List.copyOf(remarks);
   }

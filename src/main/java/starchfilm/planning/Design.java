@@ -7,12 +7,10 @@ import starchfilm.material.recipe.GlycerolStock;
 /**
  * A recipe before it is rounded to the balance.
  *
- * @param blend its starch
  * @param starchInPaste dry starch (kg per kg paste after the cook)
  * @param plasticiser kg glycerol per kg dry starch
  * @param vinegarInPaste vinegar (kg per kg paste after the cook)
  * @param wetThicknessM wet thickness, averaged over the plate (m)
- * @param plates plates poured
  */
 record Design(
     StarchBlend blend,

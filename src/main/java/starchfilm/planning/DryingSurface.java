@@ -75,8 +75,6 @@ final class DryingSurface {
    * Forecasts the nodes.
    *
    * @param request room, plate and jar
-   * @param blend the starch
-   * @param times what forecasts them
    * @param mostPlasticiser upper end of the plasticiser level (kg per kg dry starch)
    * @param thinnestM lower end of the wet thickness (m)
    * @param thickestM upper end of it (m)

@@ -12,7 +12,6 @@ import starchfilm.film.Feel;
  * @param gives the soonest recipe that can be made then
  */
 public record GiveUp(Set<Limit> wishes, Optional<Feel> feel, Outcome gives) {
-  /** Copies the set. */
   public GiveUp {
     wishes = java.util.EnumSet.copyOf(wishes);
   }

@@ -10,7 +10,6 @@ import java.util.List;
  * @param giveUps where nothing fits, which wish to give up and what that gives; else empty
  */
 public record Plan(PlanRequest request, List<PlannedRecipe> recipes, List<GiveUp> giveUps) {
-  /** Copies the lists. */
   public Plan {
     recipes = List.copyOf(recipes);
     giveUps = List.copyOf(giveUps);

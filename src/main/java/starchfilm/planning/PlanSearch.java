@@ -61,7 +61,6 @@ final class PlanSearch {
    *
    * @param request the request of this search or a variation of it, with the same room, plate, rim,
    *     jar and kinds of starch
-   * @param goals what to be best at
    * @param beyondLevelling whether the paste may be stiffer than people cast at
    * @return one a goal; empty where no recipe can be made
    */

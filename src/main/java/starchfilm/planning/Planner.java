@@ -137,7 +137,6 @@ public final class Planner {
   /**
    * A recipe and what it is best at.
    *
-   * @param found for the first goal
    * @param best for the goal whose limits are worth telling: most film, where it is among them
    */
   private record Choice(Set<Goal> goals, Found found, Found best) {

@@ -12,7 +12,6 @@ final class PlateCount {
   /**
    * The most plates of one space, looked at for one plate.
    *
-   * @param onePlate the space of one plate
    * @return 0 where not even one can be poured
    */
   static int most(RecipeSpace onePlate) {

@@ -32,7 +32,6 @@ public record Series(
    */
   public record Group(String name, double asked, double weighed, PlannedRecipe recipe) {}
 
-  /** Copies the lists. */
   public Series {
     groups = List.copyOf(groups);
     order = List.copyOf(order);

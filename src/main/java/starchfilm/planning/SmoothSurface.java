@@ -28,7 +28,6 @@ final class SmoothSurface {
    * Fits a surface.
    *
    * @param points scaled variables, three a point; at least 18 points in general position
-   * @param values one a point
    */
   static SmoothSurface fit(double[][] points, double[] values) {
     double[][] rows = new double[points.length][];

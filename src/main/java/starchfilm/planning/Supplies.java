@@ -22,7 +22,6 @@ public record Supplies(
   /** Stronger than this it is no vinegar but an acid to be handled as one (kg/kg); ours. */
   private static final double STRONGEST_VINEGAR = 0.3;
 
-  /** Copies the list and checks every figure. */
   public Supplies {
     starches = List.copyOf(starches);
     if (starches.isEmpty()) {

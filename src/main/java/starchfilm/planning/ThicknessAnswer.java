@@ -22,7 +22,6 @@ public record ThicknessAnswer(
     Band readyS,
     PasteBody body,
     Levelling levelling) {
-  /** Copies the list. */
   public ThicknessAnswer {
     pours = List.copyOf(pours);
   }

@@ -59,11 +59,9 @@ public record TrendPower(
   /**
    * The power of a series.
    *
-   * @param what what is measured
    * @param values value of each group, at least two
    * @param middles its forecast in each group, above 0
    * @param logSd scatter of its logarithm between plates, above 0
-   * @param platesEach plates a group
    */
   static TrendPower of(
       Response what, List<Double> values, List<Double> middles, double logSd, int platesEach) {

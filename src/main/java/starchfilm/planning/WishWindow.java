@@ -117,7 +117,6 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
   /**
    * How likely a film is as asked, by the band of its glass transition alone.
    *
-   * @param glassTransitionK of the film
    * @return 0 to 1
    */
   double chance(Band glassTransitionK) {

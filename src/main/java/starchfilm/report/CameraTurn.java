@@ -70,11 +70,7 @@ record CameraTurn(int orientation) {
     }
   }
 
-  /**
-   * Whether height becomes width.
-   *
-   * @return true for a quarter turn
-   */
+  /** Whether height becomes width. */
   boolean swapsSides() {
     return orientation >= 5;
   }
@@ -82,8 +78,6 @@ record CameraTurn(int orientation) {
   /**
    * The move that stands a picture upright.
    *
-   * @param width its width as stored
-   * @param height its height as stored
    * @return from places in the stored picture to places in the upright one
    */
   AffineTransform upright(double width, double height) {

@@ -11,11 +11,7 @@ import starchfilm.report.chart.Strip;
  * @param strip the range, if any
  */
 record CellFigure(String bar, Optional<Strip> strip) {
-  /**
-   * Nothing.
-   *
-   * @return no figure
-   */
+  /** Nothing. */
   static CellFigure none() {
     return new CellFigure("", Optional.empty());
   }
@@ -24,18 +20,12 @@ record CellFigure(String bar, Optional<Strip> strip) {
    * A bar from zero.
    *
    * @param share of the row's largest value, 0 to 1
-   * @return the bar
    */
   static CellFigure bar(double share) {
     return new CellFigure(Scale.linear(0, 1, 0, 100).place(share) + "%", Optional.empty());
   }
 
-  /**
-   * A range.
-   *
-   * @param strip the range on the row's scale
-   * @return the strip
-   */
+  /** A range. */
   static CellFigure strip(Strip strip) {
     return new CellFigure("", Optional.of(strip));
   }

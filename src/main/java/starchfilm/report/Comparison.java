@@ -30,7 +30,6 @@ public record Comparison(
     List<String> remarks,
     Advised advised,
     List<LearntSoFar> learnt) {
-  /** Copies the lists. */
   public Comparison {
     analyses = List.copyOf(analyses);
     troubles = List.copyOf(troubles);

@@ -19,26 +19,16 @@ import starchfilm.report.words.Spans;
 /**
  * Everything on a comparison page.
  *
- * @param title how many trials
  * @param invented true where some trial is made up as an example
  * @param troubles files that could not be read, trials that could not be forecast
- * @param remarks what is doubtful in the data
  * @param advice what to try next over all trials; none or one
  * @param learnt what the trials taught, folder by folder
- * @param axis ticks of the figure of waiting times
- * @param axisTitle what that axis counts
  * @param list every trial in a line, where they are many; none or one
  * @param curves the drying of all trials on one axis; of many, of the last; none or one
- * @param outcomes what came of it against what was changed
  * @param ready when each trial is ready, where they are too many for the curves
- * @param table the head table
  * @param against the trial the others are held against, in words; empty for one alone
- * @param photographed the trials that have photos
  * @param trials one by one; of very many the last; none where they have pages of their own
- * @param count how many trials there are
  * @param earlier how many trials stand only in the table
- * @param sources what the figures rest on
- * @param safety what its trials call for
  */
 record ComparisonPage(
     String title,
@@ -84,11 +74,7 @@ record ComparisonPage(
   /**
    * When a trial is ready.
    *
-   * @param number its number on this page
-   * @param anchor its place on this page
-   * @param name what its maker calls it
    * @param poured when it was poured
-   * @param strip both moments on the axis
    * @param peelable the first, in words
    * @param dry the second, in words
    * @param atThePour the second as forecast at the pour, where it was weighed since; else empty
@@ -106,9 +92,7 @@ record ComparisonPage(
   /**
    * The photos of a trial.
    *
-   * @param number its number on this page
    * @param link where its name leads
-   * @param name what its maker calls it
    * @param photos its photos, as many as a page can carry
    */
   record Seen(int number, String link, String name, List<PhotoFrame> photos) {}
@@ -117,8 +101,6 @@ record ComparisonPage(
    * The page of a comparison.
    *
    * @param comparison the trials; at least one
-   * @param around what surrounds it
-   * @return its view
    */
   static ComparisonPage of(Comparison comparison, Around around) {
     List<TrialForecast> trials = comparison.trials();
@@ -171,7 +153,6 @@ record ComparisonPage(
   /**
    * Where the trials begin that have a part of their own.
    *
-   * @param trials how many are compared
    * @return the place of the first, from 0
    */
   static int firstApart(int trials) {

@@ -13,7 +13,6 @@ public final class ComparisonReport {
   /**
    * What the page shows of one trial.
    *
-   * @param trial the trial
    * @param filled its template, filled: safe as it stands, for user text was escaped there
    */
   record Part(TrialView trial, String filled) {}

@@ -37,12 +37,7 @@ final class CurvePlot {
     this.endS = curve.get(curve.size() - 1).timeS();
   }
 
-  /**
-   * Draws a trial's curve.
-   *
-   * @param trial the trial
-   * @return lines
-   */
+  /** Draws a trial's curve. */
   static List<String> of(TrialForecast trial) {
     return new CurvePlot(trial).lines();
   }

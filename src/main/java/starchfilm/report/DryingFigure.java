@@ -61,12 +61,7 @@ public final class DryingFigure {
     this.time = Scale.linear(0, end / unitS, FRAME.left(), FRAME.right());
   }
 
-  /**
-   * Draws a trial's curve.
-   *
-   * @param trial the trial
-   * @return the figure
-   */
+  /** Draws a trial's curve. */
   static CurveFigure of(TrialForecast trial) {
     return new DryingFigure(trial, OptionalDouble.empty()).figure();
   }

@@ -15,11 +15,7 @@ import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Spans;
 
-/**
- * One time axis for all trials of the page, and each trial's waiting time as a strip on it.
- *
- * @param scale days from the pour
- */
+/** One time axis for all trials of the page, and each trial's waiting time as a strip on it. */
 record DryingScale(Scale scale) {
   private static final int AXIS_TICKS = 12;
 
@@ -49,7 +45,6 @@ record DryingScale(Scale scale) {
   /**
    * The axis that holds every trial.
    *
-   * @param trials the trials on the page
    * @return to a little past the last finite moment, from the pour or, where the trials differ
    *     much, from a little before the first
    */
@@ -79,7 +74,6 @@ record DryingScale(Scale scale) {
   /**
    * When most of a plate can be peeled.
    *
-   * @param trial the trial
    * @return the band of the nominal thickness (s)
    */
   static Band peelable(TrialForecast trial) {
@@ -93,7 +87,6 @@ record DryingScale(Scale scale) {
   /**
    * When a plate is dry all through.
    *
-   * @param trial the trial
    * @return the band of the thick spot (s)
    */
   static Band dryThrough(TrialForecast trial) {
@@ -104,11 +97,7 @@ record DryingScale(Scale scale) {
     return drying.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
   }
 
-  /**
-   * The axis on its own.
-   *
-   * @return labelled lines
-   */
+  /** The axis on its own. */
   List<Strip.Grid> axis() {
     if (!scale.logarithmic()) {
       return Strip.grid(scale, AXIS_TICKS);
@@ -136,12 +125,7 @@ record DryingScale(Scale scale) {
         : "days since the pour";
   }
 
-  /**
-   * A trial's waiting time.
-   *
-   * @param trial the trial
-   * @return a strip with both moments and their ranges
-   */
+  /** A trial's waiting time. */
   Strip strip(TrialForecast trial) {
     List<Strip.Range> ranges = new ArrayList<>();
     List<Strip.Dot> dots = new ArrayList<>();
@@ -161,9 +145,7 @@ record DryingScale(Scale scale) {
   /**
    * One moment as a strip for a table cell.
    *
-   * @param kind class of its marks
    * @param seconds when (s)
-   * @return range and median
    */
   Strip strip(String kind, Band seconds) {
     List<Strip.Range> ranges = new ArrayList<>();

@@ -13,13 +13,7 @@ import starchfilm.report.words.Figures;
 final class FailedFilm {
   private FailedFilm() {}
 
-  /**
-   * What to do.
-   *
-   * @param fault what went wrong
-   * @param trial the trial it was seen on
-   * @return one or two sentences
-   */
+  /** What to do. */
   static String todo(ObservedFault fault, TrialForecast trial) {
     return switch (fault.kind()) {
       case CRACKED, BROKE_APART, BRITTLE, UNEVEN, LUMPS, BUBBLES, CLOUDY -> cookAgain(trial);

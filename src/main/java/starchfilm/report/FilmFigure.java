@@ -87,30 +87,17 @@ enum FilmFigure {
     this.figure = figure;
   }
 
-  /**
-   * Its name in the trade's words.
-   *
-   * @return lower case
-   */
+  /** Its name in the trade's words. */
   public String label() {
     return label;
   }
 
-  /**
-   * Its unit on the page.
-   *
-   * @return the unit
-   */
+  /** Its unit on the page. */
   ReaderUnit unit() {
     return unit;
   }
 
-  /**
-   * Its figure in a forecast.
-   *
-   * @param forecast the forecast
-   * @return the band in SI
-   */
+  /** Its figure in a forecast. */
   Band of(FilmForecast forecast) {
     return figure.apply(forecast);
   }
@@ -118,7 +105,6 @@ enum FilmFigure {
   /**
    * Why it is not stated.
    *
-   * @param forecast the forecast
    * @return a clause; empty where it is stated
    */
   Optional<String> withheld(FilmForecast forecast) {
@@ -132,7 +118,6 @@ enum FilmFigure {
   /**
    * Its middle.
    *
-   * @param forecast the forecast
    * @param symbol what follows the number, such as {@code " MPa"}
    * @return such as {@code 12 MPa}, or {@code not stated}
    */
@@ -143,7 +128,6 @@ enum FilmFigure {
   /**
    * Its range, without its unit.
    *
-   * @param forecast the forecast
    * @return the range, or why the figure is not stated
    */
   String range(FilmForecast forecast) {
@@ -153,7 +137,6 @@ enum FilmFigure {
   /**
    * Its range with its unit.
    *
-   * @param forecast the forecast
    * @return the range, or a clause that begins "not stated:"
    */
   String band(FilmForecast forecast) {
@@ -163,7 +146,6 @@ enum FilmFigure {
   /**
    * The figure as a strip.
    *
-   * @param trial the trial
    * @param ticks how many labelled lines there is room for; 0 for none
    * @return range and median, and the mean of what was measured
    */

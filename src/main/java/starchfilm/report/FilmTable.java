@@ -15,17 +15,7 @@ import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 
-/**
- * What the dry film will be like.
- *
- * @param where the air it is used in
- * @param feel one word
- * @param sentence what that is like in the hand
- * @param inUse strength and stretch told as everyday things
- * @param rows one a figure
- * @param vinegar what the vinegar did
- * @param warnings what the film rules warn of
- */
+/** What the dry film will be like. */
 record FilmTable(
     String where,
     String feel,
@@ -39,22 +29,10 @@ record FilmTable(
 
   private static final int TICKS = 6;
 
-  /**
-   * A figure of the film.
-   *
-   * @param name what
-   * @param figure median with unit
-   * @param range its range
-   * @param strip the same on its scale
-   */
+  /** A figure of the film. */
   record Row(String name, String figure, String range, Strip strip) {}
 
-  /**
-   * The film of a trial.
-   *
-   * @param trial the trial
-   * @return the table
-   */
+  /** The film of a trial. */
   static FilmTable of(TrialForecast trial) {
     FilmForecast film = trial.film();
     List<Row> rows = new ArrayList<>();

@@ -22,7 +22,6 @@ final class ForecastRows {
   /**
    * The rows.
    *
-   * @param trials the trials on the page
    * @return waiting times first, then the film
    */
   static List<Row> of(List<TrialForecast> trials) {
@@ -45,12 +44,7 @@ final class ForecastRows {
     return rows;
   }
 
-  /**
-   * The rows that few ask for.
-   *
-   * @param trials the trials on the page
-   * @return the rest of the film
-   */
+  /** The rows that few ask for. */
   static List<Row> further(List<TrialForecast> trials) {
     return Arrays.stream(FilmFigure.values())
         .filter(property -> !TOLD_FIRST.contains(property))

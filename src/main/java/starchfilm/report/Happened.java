@@ -20,9 +20,7 @@ import starchfilm.report.words.Spans;
  *
  * @param weighings each weighing beside the forecast at the pour, which has not seen it
  * @param measured what was measured on the dry film, beside the forecast
- * @param faults what was seen
  * @param rating 0 where none was given
- * @param remarks in the maker's words
  */
 record Happened(
     List<Weighed> weighings,
@@ -35,11 +33,8 @@ record Happened(
   /**
    * A weighing.
    *
-   * @param when date or day
    * @param after time since the pour
    * @param grams what the scale showed, without the plate
-   * @param expected what the forecast said
-   * @param verdict how the two agree
    */
   record Weighed(String when, String after, String grams, String expected, String verdict) {}
 
@@ -55,7 +50,6 @@ record Happened(
   /**
    * What came of a trial.
    *
-   * @param forecast the trial
    * @return everything noted since the pour
    */
   static Happened of(TrialForecast forecast) {
@@ -83,7 +77,6 @@ record Happened(
   /**
    * What the last weighing said.
    *
-   * @param forecast the trial
    * @return a sentence; empty where nothing was weighed
    */
   static String lastWeighed(TrialForecast forecast) {
@@ -103,11 +96,7 @@ record Happened(
         + ").";
   }
 
-  /**
-   * Whether anything was noted at all.
-   *
-   * @return false for a recipe nobody has tried yet
-   */
+  /** Whether anything was noted at all. */
   public boolean any() {
     return !weighings.isEmpty()
         || !measured.isEmpty()
@@ -116,11 +105,7 @@ record Happened(
         || !remarks.isEmpty();
   }
 
-  /**
-   * The rating as five marks.
-   *
-   * @return which of them are full
-   */
+  /** The rating as five marks. */
   public List<Boolean> stars() {
     return IntStream.rangeClosed(1, BEST_RATING).mapToObj(mark -> mark <= rating).toList();
   }

@@ -24,7 +24,6 @@ final class HappenedRows {
   /**
    * The rows.
    *
-   * @param trials the trials on the page
    * @return only rows that some trial has something to say to
    */
   static List<Row> of(List<TrialForecast> trials) {
@@ -38,7 +37,6 @@ final class HappenedRows {
   /**
    * Rows of what was measured, for those who ask.
    *
-   * @param trials the trials on the page
    * @return only rows that some trial has something to say to
    */
   static List<Row> further(List<TrialForecast> trials) {

@@ -56,9 +56,7 @@ public final class Headline {
   /**
    * Whether the thick spot is dry by a moment.
    *
-   * @param trial the trial
    * @param byS the moment (s since the pour)
-   * @return a sentence
    */
   static String inTime(TrialForecast trial, double byS) {
     Band dry = DryingScale.dryThrough(trial);

@@ -13,9 +13,6 @@ import starchfilm.film.FilmProperty;
  * modulus 1.08 GPa, strength 22 to 31 MPa. Carrier bags are 15 to 50 micrometres thick by the words
  * of Directive (EU) 2015/720 ("lightweight", "very lightweight"). Cling film, freezer bag and
  * baking paper: common practice, no source.
- *
- * @param thing the thing
- * @param value its figure in SI
  */
 record HouseholdFilm(String thing, double value) {
   private static final String BAKING_PAPER = "baking paper";
@@ -26,7 +23,6 @@ record HouseholdFilm(String thing, double value) {
   /**
    * What is known of a property.
    *
-   * @param property a property of a film
    * @return things in order of their figures; empty where nobody knows it of anything
    */
   static List<HouseholdFilm> of(FilmProperty property) {

@@ -17,8 +17,6 @@ import starchfilm.report.words.ReaderUnit;
 /**
  * What more of each ingredient would move.
  *
- * @param heads the ingredients
- * @param rows what they move
  * @param why why something stays as it is, whole sentences
  */
 record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
@@ -43,18 +41,12 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   /** A waiting time that changes by less is shown as unchanged (ratio). */
   private static final double VISIBLE_RATIO = 0.01;
 
-  /**
-   * An ingredient.
-   *
-   * @param what the ingredient
-   * @param change how much more of it
-   */
+  /** An ingredient. */
   record Head(String what, String change) {}
 
   /**
    * Something that moves.
    *
-   * @param what a waiting time or a property
    * @param cells how it moves, in the order of the heads
    */
   record Row(String what, List<String> cells) {}
@@ -62,7 +54,6 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   /**
    * The levers of a trial.
    *
-   * @param trial the trial
    * @return heads in the order of the ingredients
    */
   static LeverTable of(TrialAnalysis trial) {

@@ -14,11 +14,7 @@ import starchfilm.report.words.ReaderUnit;
 /**
  * One property of the dry film as it was measured.
  *
- * @param property which
- * @param mean mean of the single values (SI)
  * @param values the single values, with unit
- * @param expected the forecast with its range
- * @param verdict how the mean lies to the range
  */
 record Measured(FilmFigure property, double mean, String values, String expected, String verdict) {
   /** Strips that ASTM D882 asks for (recalled). */
@@ -27,7 +23,6 @@ record Measured(FilmFigure property, double mean, String values, String expected
   /**
    * What was measured on a trial's film.
    *
-   * @param forecast the trial
    * @return thickness, strength and elongation, as far as they were measured
    */
   static List<Measured> of(TrialForecast forecast) {
@@ -56,7 +51,6 @@ record Measured(FilmFigure property, double mean, String values, String expected
   /**
    * What to mind about a trial's pull tests.
    *
-   * @param trial the trial
    * @return one sentence, or nothing where there are none or enough
    */
   static String pullNote(Trial trial) {

@@ -15,7 +15,6 @@ import starchfilm.report.words.Spans;
 /**
  * When each milestone of each spot comes.
  *
- * @param spots heads of the columns
  * @param rows one a milestone; skin-dry only where it comes well before peelable
  * @param scaleTest from when a kitchen scale tells that the plate is dry; may be empty
  */
@@ -23,19 +22,12 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, String scaleTest) {
   /** Milestones closer than this in every spot are one to a cook (ratio; judged). */
   private static final double SAME = 0.05;
 
-  /**
-   * The head of a column.
-   *
-   * @param name the spot
-   * @param thickness its wet and dry thickness
-   */
+  /** The head of a column. */
   record SpotHead(String name, String thickness) {}
 
   /**
    * A milestone.
    *
-   * @param name its name
-   * @param meaning what it means
    * @param cells when, one a spot
    */
   record Row(String name, String meaning, List<When> cells) {}
@@ -43,7 +35,6 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, String scaleTest) {
   /**
    * When it comes.
    *
-   * @param moment date or day
    * @param span time since the pour, with its range
    * @param chance a remark where it does not come in every likely case; may be empty
    */
@@ -52,7 +43,6 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, String scaleTest) {
   /**
    * The table of one trial.
    *
-   * @param trial the trial
    * @return milestones in the order they come, spots from thin to thick
    */
   static MilestoneTable of(TrialForecast trial) {

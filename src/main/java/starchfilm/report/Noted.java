@@ -16,10 +16,7 @@ import starchfilm.report.words.RoomWords;
  * One thing a maker decided or measured, the same label for every trial, so that trials can be laid
  * side by side.
  *
- * @param label what it is
- * @param text its value as shown
  * @param size its size, to tell more from less; empty for a kind or a name
- * @param weight how it is shown
  */
 record Noted(String label, String text, OptionalDouble size, Weight weight) {
   private static final String NONE = "none";
@@ -39,7 +36,6 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
   /**
    * Everything noted of one trial.
    *
-   * @param forecast the trial
    * @return always the same labels in the same order
    */
   static List<Noted> of(TrialForecast forecast) {
@@ -124,11 +120,7 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
     return weight == Weight.MAIN || weight == Weight.MAIN_WITHOUT_BAR;
   }
 
-  /**
-   * Whether its size can be told as a bar from nothing.
-   *
-   * @return true for amounts
-   */
+  /** Whether its size can be told as a bar from nothing. */
   boolean hasBar() {
     return size.isPresent() && (weight == Weight.MAIN || weight == Weight.SIDE);
   }

@@ -33,7 +33,6 @@ final class Outcomes {
   /**
    * The figures.
    *
-   * @param trials the trials of the page
    * @return thickness against days, glycerol against stretch; those with two places or more
    */
   static List<Scatter> of(List<TrialForecast> trials) {

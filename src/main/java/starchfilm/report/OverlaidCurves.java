@@ -67,10 +67,7 @@ final class OverlaidCurves {
   /**
    * A casting that is moved about, over what it was. The axis is the unmoved casting's and stays.
    *
-   * @param moved the moved casting
-   * @param unmoved what it was
    * @param byS when it must be ready (s since the pour), if there is such a day
-   * @return the figure
    */
   static CurveFigure moved(TrialForecast moved, TrialForecast unmoved, OptionalDouble byS) {
     double wanted = Math.max(ROOM_TO_MOVE * settled(unmoved), 1.05 * byS.orElse(0));
@@ -97,7 +94,6 @@ final class OverlaidCurves {
    * Trials beside one another.
    *
    * @param trials the trials; at least one
-   * @return the figure
    */
   static CurveFigure compared(List<TrialForecast> trials) {
     double last = trials.stream().mapToDouble(OverlaidCurves::settled).max().orElse(DAY_S);

@@ -39,7 +39,6 @@ record PhotoFrame(String dataUri, String words) {
   /**
    * A photo for a page.
    *
-   * @param file the picture
    * @return the picture, or the sentence on why there is none
    */
   static PhotoFrame of(Path file) {

@@ -11,14 +11,7 @@ import starchfilm.report.words.ReaderUnit;
 /**
  * The plate seen from the side, wet and dry, upright to one scale for all trials of the page.
  *
- * @param description the same in words
- * @param wet outline of the wet paste
- * @param dry outline of the dry film
- * @param wetTop height at which the wet paste's label stands
- * @param wetLabel its thickness
- * @param dryLabel the film's thickness
  * @param ruler millimetres above the plate
- * @param sentence how much to pour on one plate
  */
 record PourFigure(
     String description,
@@ -38,12 +31,7 @@ record PourFigure(
 
   private static final double TENTHS_BELOW_G = 10;
 
-  /**
-   * A mark of the ruler.
-   *
-   * @param y its height
-   * @param label millimetres
-   */
+  /** A mark of the ruler. */
   record Mark(String y, String label) {}
 
   /** Where along the plate the spots are drawn: thin at the rims, thick in the middle. */
@@ -52,9 +40,7 @@ record PourFigure(
   /**
    * Draws a trial's pour.
    *
-   * @param trial the trial
    * @param tallest the thickest wet spot that is drawn to the same scale (m)
-   * @return the figure
    */
   static PourFigure of(TrialForecast trial, double tallest) {
     Scale upright = Scale.linear(0, tallest, PLATE_TOP, HIGHEST);
@@ -89,7 +75,6 @@ record PourFigure(
    * The thickest wet spot of several trials, which all their plates are drawn to.
    *
    * @param trials the trials; at least one
-   * @return metres
    */
   static double tallestM(List<TrialForecast> trials) {
     return trials.stream()

@@ -25,7 +25,6 @@ final class RiskTable {
    * @param name what may happen
    * @param level how likely, one word
    * @param steps how likely, as four steps of which so many are taken
-   * @param reason what it rests on
    * @param remedy the change that helps most, as the model sees it; may be empty
    */
   record Row(String name, String level, List<Boolean> steps, String reason, String remedy) {}
@@ -36,7 +35,6 @@ final class RiskTable {
   /**
    * The risks of a trial.
    *
-   * @param analysis the trial
    * @return cracks, curling, then mould
    */
   static List<Row> of(TrialAnalysis analysis) {

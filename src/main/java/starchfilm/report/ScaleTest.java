@@ -30,7 +30,6 @@ final class ScaleTest {
   /**
    * From when the test holds.
    *
-   * @param trial the trial
    * @return one sentence; empty where the room never dries a film
    */
   static String of(TrialForecast trial) {

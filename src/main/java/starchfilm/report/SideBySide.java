@@ -20,23 +20,15 @@ record SideBySide(List<Same> same, List<Block> blocks) {
   /** Of more trials than this only the last stand side by side; a page of more opens slowly. */
   private static final int BESIDE_UP_TO = 1_000;
 
-  /**
-   * Something every trial shares.
-   *
-   * @param label what
-   * @param text its value
-   */
+  /** Something every trial shares. */
   record Same(String label, String text) {}
 
   /**
    * The head of a column.
    *
-   * @param number the trial's number on this page
    * @param anchor where its own part of the page is
-   * @param name what its maker calls it
    * @param link where its name leads; empty where nowhere
    * @param base the page that holds the others against this one; empty where there is none
-   * @param isBase true for the trial the others are held against
    * @param from which trial it was made from, in words; may be empty
    */
   record Head(
@@ -60,11 +52,7 @@ record SideBySide(List<Same> same, List<Block> blocks) {
   /**
    * Some trials side by side.
    *
-   * @param heads the columns
-   * @param differing rows of what was done differently
-   * @param forecast rows of what is expected
    * @param happened rows of what came of it; none where nothing was noted
-   * @param more rows of amounts and further figures
    */
   record Block(
       List<Head> heads,
@@ -91,18 +79,12 @@ record SideBySide(List<Same> same, List<Block> blocks) {
     }
   }
 
-  /**
-   * A row.
-   *
-   * @param label what
-   * @param cells one a trial
-   */
+  /** A row. */
   record Row(String label, List<Cell> cells) {}
 
   /**
    * A cell.
    *
-   * @param text what it says
    * @param small a second, smaller line, such as a range; may be empty
    * @param changed true where it is not as in the trial the others are held against
    * @param figure a bar or a strip below the text, if any
@@ -117,8 +99,6 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    * Lays trials side by side.
    *
    * @param trials in the order they are shown; at least one
-   * @param around what surrounds the page
-   * @return the table
    */
   static SideBySide of(List<TrialForecast> trials, Around around) {
     List<List<Noted>> noted = trials.stream().map(Noted::of).toList();
@@ -146,8 +126,6 @@ record SideBySide(List<Same> same, List<Block> blocks) {
   /**
    * What decides the film and was done differently from one trial to the next.
    *
-   * @param before the trial before
-   * @param after the trial
    * @return such as {@code wet thickness 3.2 → 2.4 mm}, in the order of the table
    */
   static List<String> changes(TrialForecast before, TrialForecast after) {
@@ -165,7 +143,6 @@ record SideBySide(List<Same> same, List<Block> blocks) {
   /**
    * Where the trials begin that stand side by side.
    *
-   * @param trials how many are compared
    * @return the place of the first, from 0
    */
   static int firstBeside(int trials) {

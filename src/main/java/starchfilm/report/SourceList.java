@@ -22,7 +22,6 @@ record SourceList(List<Entry> entries) {
   /**
    * A source.
    *
-   * @param number its number on this page
    * @param citation author, year, title
    * @param check how far it was checked, in words
    */
@@ -32,7 +31,6 @@ record SourceList(List<Entry> entries) {
    * The sources of all trials.
    *
    * @param comparison the trials on the page, and what is advised
-   * @return each source once
    */
   static SourceList of(Comparison comparison) {
     Set<Source> used = new LinkedHashSet<>();

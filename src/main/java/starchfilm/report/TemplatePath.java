@@ -22,7 +22,6 @@ record TemplatePath(String head, List<Step> steps) {
   /**
    * One accessor.
    *
-   * @param name its name
    * @param arguments texts, whole numbers and paths
    */
   record Step(String name, List<Object> arguments) {}
@@ -30,7 +29,6 @@ record TemplatePath(String head, List<Step> steps) {
   /**
    * Reads a path.
    *
-   * @param expression its text
    * @return the path
    */
   static TemplatePath of(String expression) {

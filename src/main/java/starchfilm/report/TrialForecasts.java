@@ -30,7 +30,6 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
     return done.stream().map(TrialAnalysis::forecast).toList();
   }
 
-  /** Copies the lists. */
   public TrialForecasts {
     done = List.copyOf(done);
     failures = List.copyOf(failures);

@@ -19,7 +19,6 @@ import starchfilm.report.words.Spans;
  * lays the rows out by the order that is chosen.
  *
  * @param orders what the rows can be put in order of; the rows stand in the first
- * @param rows the trials
  */
 record TrialList(List<Order> orders, List<Row> rows) {
   /** What trials can be put in order of. */
@@ -62,22 +61,14 @@ record TrialList(List<Order> orders, List<Row> rows) {
   /**
    * A trial.
    *
-   * @param number its number on this page
    * @param anchor where more of it is on this page; empty where there is no more
-   * @param name what its maker calls it
-   * @param file the name of its file
    * @param facts what tells it from the others, with units
    * @param places its place in every order, as the style sheet reads it
    */
   record Row(
       int number, String anchor, String name, String file, List<String> facts, String places) {}
 
-  /**
-   * The list.
-   *
-   * @param trials the trials on the page
-   * @return one row each
-   */
+  /** The list. */
   static TrialList of(List<TrialForecast> trials) {
     List<Order> orders = List.of(Order.values());
     List<int[]> places = orders.stream().map(order -> places(order, trials)).toList();

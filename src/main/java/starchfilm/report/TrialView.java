@@ -26,32 +26,16 @@ import starchfilm.report.words.Spans;
 /**
  * One trial on the page.
  *
- * @param number its number on this page
- * @param anchor its place on this page
- * @param name what its maker calls it
- * @param file the name of its file
  * @param invented true where it is made up as an example
  * @param poured when it was poured
  * @param odd what is odd about its recipe, each with the way out
- * @param headline its drying in one sentence
  * @param takenIn what its own weighings did to the drying forecast; may be empty
  * @param questions what is odd about its weighings, each with the question to answer
- * @param changes what was done differently from the trial before
- * @param weighOut what goes into the pot
- * @param pour the plate from the side
- * @param figure the drying curve
- * @param curve the curve's numbers
  * @param milestones when each milestone comes
  * @param risks how its plates may fail
- * @param film what the film will be like
- * @param happened what came of it
  * @param pullNote what to mind about its pull tests; may be empty
  * @param advice what the notebook has to say of it; none or one
  * @param photos its photos, as many as a page can carry
- * @param sharpen what would narrow the range
- * @param levers what a tenth more of each ingredient would move
- * @param notRecorded what the file does not say
- * @param safety cautions this trial gives reason for
  * @param extrapolations rules used outside their range, and a room log that ended early
  */
 record TrialView(
@@ -97,17 +81,13 @@ record TrialView(
   /**
    * What would narrow the range.
    *
-   * @param share its share of the spread
    * @param width the same, as a bar
-   * @param what the uncertain thing
-   * @param how how to know it better
    */
   record Sharpen(String share, String width, String what, String how) {}
 
   /**
    * A row of the curve's numbers.
    *
-   * @param time date or day
    * @param grams film on the plate (g), with its range
    * @param thin water left at the thin edge (%)
    * @param nominal water left on average (%)
@@ -115,12 +95,7 @@ record TrialView(
    */
   record CurveRow(String time, String grams, String thin, String nominal, String thick) {}
 
-  /**
-   * A trial by itself.
-   *
-   * @param trial the trial
-   * @return its view
-   */
+  /** A trial by itself. */
   static TrialView of(TrialAnalysis trial) {
     Comparison alone = new Comparison(List.of(trial), List.of(), List.of());
     return of(0, alone, PourFigure.tallestM(alone.trials()));
@@ -130,9 +105,7 @@ record TrialView(
    * One trial of several.
    *
    * @param index its place among the trials, from 0
-   * @param comparison all trials of the page
    * @param tallestPourM the thickest wet spot of all (m)
-   * @return its view
    */
   static TrialView of(int index, Comparison comparison, double tallestPourM) {
     List<TrialForecast> trials = comparison.trials();
@@ -171,12 +144,7 @@ record TrialView(
         extrapolations(trial));
   }
 
-  /**
-   * Photos of a trial, as many as a page can carry.
-   *
-   * @param trial the trial
-   * @return its first photos
-   */
+  /** Photos of a trial, as many as a page can carry. */
   static List<PhotoFrame> photos(Trial trial) {
     return trial.seen().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList();
   }

@@ -14,8 +14,6 @@ import starchfilm.report.words.RecipeWords;
 /**
  * What goes on the scale and into the pot.
  *
- * @param lines one an ingredient
- * @param total everything in the pot before the cook
  * @param cook how it is cooked, in one sentence
  * @param paste what that gives, in one sentence
  */
@@ -23,7 +21,6 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
   /**
    * An ingredient.
    *
-   * @param name what
    * @param grams how much, with its unit
    * @param note what it holds; may be empty
    */
@@ -32,7 +29,6 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
   /**
    * The weigh-out of a trial.
    *
-   * @param trial the trial
    * @return lines in the order of the pot
    */
   static WeighOut of(TrialForecast trial) {

@@ -83,7 +83,6 @@ public record AssayRequest(
 
   private static final double ROOM_K = 293.15;
 
-  /** Copies the list. */
   public AssayRequest {
     assumptions = List.copyOf(assumptions);
   }

@@ -14,8 +14,6 @@ import java.util.regex.Pattern;
  * semicolon or a new line, in any order; what a part is shows from its words and units. What is
  * written field by field counts before the line.
  *
- * @param parts the words of each field of the line
- * @param others what is written field by field
  * @param refusal why the line cannot be meant, a sentence; empty where it can
  */
 record CookedText(Map<Field, List<String>> parts, Entries others, String refusal)

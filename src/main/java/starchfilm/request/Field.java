@@ -50,7 +50,6 @@ public record Field(
     return option.replaceFirst(",.*", "");
   }
 
-  /** Copies the list. */
   public Field {
     parts = List.copyOf(parts);
   }

@@ -81,7 +81,6 @@ public record NewTrial(
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS = sections();
 
-  /** Copies the list. */
   public NewTrial {
     assumptions = List.copyOf(assumptions);
   }

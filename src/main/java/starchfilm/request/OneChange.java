@@ -27,8 +27,6 @@ import starchfilm.files.json.Located.Place;
  * One thing changed in an earlier trial, by the clear step that {@link Change} has for it.
  *
  * @param word as a maker says it, such as {@code thinner}
- * @param recipe the earlier trial
- * @param step from its casting to the other
  */
 record OneChange(String word, Trial recipe, ChangeStep step) {
   /** What a maker can say, and the change it means. */

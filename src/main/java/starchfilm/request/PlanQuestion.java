@@ -63,7 +63,6 @@ public record PlanQuestion(
           new Field.Section("By when", List.of(BY, SURE)),
           new Field.Section("A series", WrittenSeries.FIELDS));
 
-  /** Copies the list. */
   public PlanQuestion {
     assumptions = List.copyOf(assumptions);
   }

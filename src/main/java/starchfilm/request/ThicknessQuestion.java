@@ -33,7 +33,6 @@ public record ThicknessQuestion(
       Stream.concat(Stream.of(new Field.Section("", List.of(BY))), TrialQuestion.SECTIONS.stream())
           .toList();
 
-  /** Copies the list. */
   public ThicknessQuestion {
     assumptions = List.copyOf(assumptions);
   }

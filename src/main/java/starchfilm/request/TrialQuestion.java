@@ -126,7 +126,6 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** A trial of which nothing is written yet. */
   static final ObjectValue NOTHING = new ObjectValue(new Place("", 1, 1), Map.of(), List.of());
 
-  /** Copies the list. */
   public TrialQuestion {
     assumptions = List.copyOf(assumptions);
   }
@@ -197,7 +196,6 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /**
    * A trial with what is written put over its fields.
    *
-   * @param start its fields
    * @param base the trial that a file says they are, where one does
    */
   static Optional<Base> over(

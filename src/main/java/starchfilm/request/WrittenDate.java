@@ -35,7 +35,6 @@ final class WrittenDate {
    * The time from now to the date; a day without an hour counts to its noon.
    *
    * @param typed as typed
-   * @param clock the clock on the wall
    * @return s, above 0
    */
   static double secondsFromNow(String typed, Clock clock) {

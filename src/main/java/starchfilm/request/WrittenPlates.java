@@ -20,7 +20,6 @@ import starchfilm.files.amount.MistypedException;
  * water 5 mm deep}, of which the area follows.
  *
  * @param plate one of them, without a rim
- * @param count how many
  */
 record WrittenPlates(Plate plate, int count) {
   static final String ALLOWED =

@@ -42,8 +42,6 @@ public record ScaleForecast(
   /**
    * What the scale shows of a plate.
    *
-   * @param casting the plate
-   * @param known what is known of it
    * @param nowS the moment (s since the pour)
    * @param peelableS when it is peelable in the middle case (s); may be infinite
    * @param dryS when it is dry through in the middle case (s); may be infinite

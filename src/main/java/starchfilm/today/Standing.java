@@ -56,7 +56,6 @@ public record Standing(
   /** Mould that may show so soon is acted against now (s); judged. */
   private static final double MOULD_SOON_S = 1.5 * DAY_S;
 
-  /** Copies the list. */
   public Standing {
     plates = List.copyOf(plates);
   }

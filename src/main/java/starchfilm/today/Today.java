@@ -23,7 +23,6 @@ import starchfilm.forecast.TrialForecast;
  */
 public record Today(
     LocalDateTime now, List<Standing> standings, List<Trial> planned, List<Trial> ahead) {
-  /** Copies the lists. */
   public Today {
     standings = List.copyOf(standings);
     planned = List.copyOf(planned);

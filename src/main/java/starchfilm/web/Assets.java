@@ -16,10 +16,6 @@ import starchfilm.web.http.Routes;
 /**
  * The files every page loads: one style sheet, one script, one icon. Their addresses carry a
  * fingerprint of their content, so a browser keeps them until they change.
- *
- * @param style the style sheet
- * @param script the script
- * @param icon the icon
  */
 record Assets(Asset style, Asset script, Asset icon) {
   private static final String SCRIPT_POM = "META-INF/maven/org.webjars.npm/htmx.org/pom.properties";
@@ -32,8 +28,6 @@ record Assets(Asset style, Asset script, Asset icon) {
    * A file.
    *
    * @param address its path
-   * @param type its media type
-   * @param bytes its content
    */
   @SuppressWarnings("ArrayRecordComponent") // written once, never compared
   record Asset(String address, String type, byte[] bytes) {
@@ -47,7 +41,6 @@ record Assets(Asset style, Asset script, Asset icon) {
    * Loads them from the program itself.
    *
    * @param renderer fills the template that holds the report's style sheet
-   * @return the files
    */
   static Assets load(PageRenderer renderer) {
     return new Assets(
@@ -56,11 +49,7 @@ record Assets(Asset style, Asset script, Asset icon) {
         Asset.of("icon", ".svg", "image/svg+xml", ICON));
   }
 
-  /**
-   * Adds their addresses to a table of routes.
-   *
-   * @param table the table
-   */
+  /** Adds their addresses to a table of routes. */
   void addTo(Routes.Table table) {
     for (Asset asset : new Asset[] {style, script, icon}) {
       table.read(asset.address(), request -> Response.lasting(asset.type(), asset.bytes()));

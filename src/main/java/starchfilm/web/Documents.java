@@ -14,7 +14,6 @@ final class Documents {
    * A document as an answer.
    *
    * @param html the document, with one style in its head
-   * @return status 200
    */
   static Response page(String html) {
     int open = html.indexOf('>', html.indexOf("<style")) + 1;

@@ -6,12 +6,7 @@ import java.util.List;
 import java.util.Map;
 import starchfilm.files.saving.FormField;
 
-/**
- * Fields that stand together on the form of a trial.
- *
- * @param title what they are about
- * @param entries the fields
- */
+/** Fields that stand together on the form of a trial. */
 record FieldGroup(String title, List<FormField> entries) {
   static List<FieldGroup> all() {
     Map<String, List<FormField>> groups = new LinkedHashMap<>();

@@ -8,12 +8,7 @@ import java.util.Map;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.FirstFaults;
 
-/**
- * A file of the notebook that could not be read.
- *
- * @param file its name on the pages
- * @param sentences everything wrong with it
- */
+/** A file of the notebook that could not be read. */
 record FileTrouble(String file, List<String> sentences) {
   static List<FileTrouble> of(List<Fault> faults, NotebookFolder folder) {
     Map<String, List<Fault>> byFile = new LinkedHashMap<>();

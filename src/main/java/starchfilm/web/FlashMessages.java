@@ -21,7 +21,6 @@ final class FlashMessages {
    * What a page says.
    *
    * @param number its number in the address; empty where nothing is said
-   * @param sentences what was done
    * @param undo how to take it back, if it can be
    */
   record Said(String number, List<String> sentences, Optional<Undo> undo) {
@@ -36,11 +35,7 @@ final class FlashMessages {
   /**
    * How something saved is taken back.
    *
-   * @param file the trial's name on the pages
-   * @param version the version of the file that was saved
    * @param what what was saved, for the sentence
-   * @param page the page to come back to
-   * @param button what the button says
    */
   record Undo(String file, String version, String what, String page, String button) {}
 
@@ -48,8 +43,6 @@ final class FlashMessages {
    * Adds sentences to an address.
    *
    * @param address a path with or without a query
-   * @param saying what the page there says
-   * @return the address to send the browser on to
    */
   String on(String address, List<String> saying) {
     return on(address, saying, Optional.empty());
@@ -59,9 +52,7 @@ final class FlashMessages {
    * Adds sentences to an address.
    *
    * @param address a path with or without a query or a place on the page
-   * @param saying what the page there says
    * @param undo how to take back what was saved, if it can be
-   * @return the address to send the browser on to
    */
   synchronized String on(String address, List<String> saying, Optional<Undo> undo) {
     count++;

@@ -11,7 +11,6 @@ import starchfilm.web.http.Fields;
 /**
  * What was written into a form.
  *
- * @param form the form
  * @param asked which fields it asks for; what stands in others is not read
  */
 record FormEntries(Fields form, Predicate<Field> asked) implements Entries {

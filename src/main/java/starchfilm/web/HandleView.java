@@ -14,17 +14,10 @@ import starchfilm.report.words.Figures;
 /**
  * A handle as a slider with its track.
  *
- * @param key its name in the form
- * @param label its name with its unit
- * @param least its low end
- * @param most its high end
- * @param step what it moves by
  * @param value where it stands
  * @param at the same as a place on the track
  * @param from where it stood before it was moved, as a place on the track
- * @param moved whether it stands elsewhere than before
  * @param usualFrom low end of what is usual, as a place on the track
- * @param usualWidth how wide what is usual is on the track
  * @param said where it stands, as a figure
  */
 record HandleView(

@@ -14,11 +14,7 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.web.http.HttpError;
 
-/**
- * The folder of trial files that is served; nothing outside it is ever read or written.
- *
- * @param root the folder
- */
+/** The folder of trial files that is served; nothing outside it is ever read or written. */
 record NotebookFolder(Path root) {
   private static final String ENDING = ".json";
   private static final int LONGEST_NAME = 300;
@@ -38,12 +34,7 @@ record NotebookFolder(Path root) {
     return isEmpty() ? NotebookReader.NOTHING : NotebookReader.read(List.of(root));
   }
 
-  /**
-   * Some trials of the folder.
-   *
-   * @param files files of the folder
-   * @return what could be read and what was wrong
-   */
+  /** Some trials of the folder. */
   Notebook read(List<Path> files) {
     requireThere();
     return NotebookReader.read(files);
@@ -95,7 +86,6 @@ record NotebookFolder(Path root) {
   /**
    * The name of a file on the pages.
    *
-   * @param file a file of the folder
    * @return its path from the folder, with / between folders
    */
   String name(Path file) {
@@ -106,7 +96,6 @@ record NotebookFolder(Path root) {
    * The address of a page about one file.
    *
    * @param page the page's path
-   * @param name the file's name on the pages
    * @return such as {@code /trial?file=garden%2Fa.json}
    */
   static String address(String page, String name) {

@@ -17,12 +17,7 @@ final class OwnSaves {
 
   private final Map<String, String> versions = new LinkedHashMap<>();
 
-  /**
-   * Remembers what a form saved.
-   *
-   * @param form the form as it was sent
-   * @param version the version of the file now
-   */
+  /** Remembers what a form saved. */
   synchronized void saved(Fields form, String version) {
     versions.put(form.text(FORM), version);
     if (versions.size() > REMEMBERED) {
@@ -33,7 +28,6 @@ final class OwnSaves {
   /**
    * The version a form was made from.
    *
-   * @param form the form as it was sent
    * @return the version it saved last, or else the one it carries
    */
   synchronized String madeFrom(Fields form) {

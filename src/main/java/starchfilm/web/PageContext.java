@@ -16,15 +16,9 @@ import starchfilm.web.work.Workbench;
 /**
  * What every page works with.
  *
- * @param folder the notebook's folder
  * @param clock the clock on the wall, in the reader's zone
- * @param useCases what the pages ask the program
  * @param bench where long work is done
- * @param renderer fills templates
  * @param assets style, script and icon
- * @param seal marks forms as ours
- * @param said what pages say once after something was saved
- * @param ownSaves which version of a file a form saved
  */
 record PageContext(
     NotebookFolder folder,
@@ -48,21 +42,15 @@ record PageContext(
   /**
    * A place the head of every page leads to.
    *
-   * @param key its short name
    * @param address its path
    * @param article what a narrow screen leaves out of its name; may be empty
-   * @param noun the rest of its name
    */
   record Place(String key, String address, String article, String noun) {}
 
   /**
    * What the frame of every page shows.
    *
-   * @param here the key of the place the page belongs to
-   * @param places all places
    * @param assets style, script and icon
-   * @param folder the notebook's folder
-   * @param safety what to take care of
    */
   record Frame(
       String here, List<Place> places, Assets assets, String folder, List<Caution> safety) {}
@@ -71,9 +59,6 @@ record PageContext(
    * Fills a page.
    *
    * @param template its name in the folder {@code web}
-   * @param here the key of the place it belongs to
-   * @param values what it shows
-   * @return an HTML document
    */
   String html(String template, String here, Map<String, Object> values) {
     return renderer.render("web/" + template, framed(here, values));
@@ -83,9 +68,6 @@ record PageContext(
    * Fills a part of a page, for a script.
    *
    * @param template the page's name in the folder {@code web}
-   * @param fragment the part's name
-   * @param values what it shows
-   * @return a part of a page
    */
   Response part(String template, String fragment, Map<String, Object> values) {
     return Response.page(renderer.render("web/" + template, fragment, framed("", values)));
@@ -98,14 +80,7 @@ record PageContext(
     return all;
   }
 
-  /**
-   * A page as an answer.
-   *
-   * @param template its name
-   * @param here the key of the place it belongs to
-   * @param values what it shows
-   * @return status 200
-   */
+  /** A page as an answer. */
   Response page(String template, String here, Map<String, Object> values) {
     return Response.page(html(template, here, values));
   }
@@ -113,9 +88,7 @@ record PageContext(
   /**
    * The page that says why another is not shown.
    *
-   * @param refusal what was refused
    * @param partial true where only a part of a page was asked for
-   * @return a page with the refusal's status
    */
   Response errorPage(HttpError refusal, boolean partial) {
     Map<String, Object> values = Map.of("sentence", refusal.sentence());
@@ -124,11 +97,7 @@ record PageContext(
     return Response.page(refusal.status(), html);
   }
 
-  /**
-   * The time by the clock on the wall.
-   *
-   * @return date and time
-   */
+  /** The time by the clock on the wall. */
   LocalDateTime now() {
     return LocalDateTime.now(clock);
   }

@@ -47,7 +47,6 @@ final class TextPage {
   /**
    * A line of a text.
    *
-   * @param words the line
    * @param differs true where the other text has no such line
    */
   record Line(String words, boolean differs) {}

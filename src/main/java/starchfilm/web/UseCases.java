@@ -33,10 +33,7 @@ public record UseCases(
     /**
      * Learns from the trials of a folder; writes nothing.
      *
-     * @param folder the folder
-     * @param trials its trials
      * @param requireWanted called before each step; throws where the reader stopped it
-     * @return what they teach
      */
     Workshop from(Path folder, List<Trial> trials, Runnable requireWanted);
   }

@@ -21,7 +21,6 @@ public record EachPlate(
   public static final EachPlate NOTHING =
       new EachPlate(new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
 
-  /** Copies the maps. */
   public EachPlate {
     emptyKg = new TreeMap<>(emptyKg);
     weighings = new TreeMap<>(weighings);

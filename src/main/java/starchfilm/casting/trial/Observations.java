@@ -48,7 +48,6 @@ public record Observations(
         ofFirst, faults, pulls, dryThicknessesM, rating, remarks, photos, ofOthers);
   }
 
-  /** Copies the lists. */
   public Observations {
     weighings = List.copyOf(weighings);
     faults = List.copyOf(faults);

@@ -50,7 +50,6 @@ public record Trial(
     this(file, name, invented, Optional.empty(), pouredAt, recipe, casting, seen, notRecorded);
   }
 
-  /** Copies the list. */
   public Trial {
     notRecorded = List.copyOf(notRecorded);
   }

@@ -132,7 +132,6 @@ public sealed interface Located {
    * @param entries its entries
    */
   record ListValue(Place place, List<Located> entries) implements Located {
-    /** Copies the list. */
     public ListValue {
       entries = List.copyOf(entries);
     }

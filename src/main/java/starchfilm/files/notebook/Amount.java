@@ -5,12 +5,7 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** An amount as a person notes it, in the unit of its field. */
 sealed interface Amount {
-  /**
-   * A number.
-   *
-   * @param value the number
-   * @param lastDigit what one step of the last digit written is worth
-   */
+  /** A number. */
   record Exact(double value, double lastDigit) implements Amount {
     static Exact of(String literal, double value) {
       // A nought may have any exponent, also one that no number could have.
@@ -19,12 +14,7 @@ sealed interface Amount {
     }
   }
 
-  /**
-   * Somewhere between two ends.
-   *
-   * @param from one end
-   * @param to the other
-   */
+  /** Somewhere between two ends. */
   record Between(double from, double to) implements Amount {}
 
   /** Said to be unknown, or left out. */
@@ -44,7 +34,6 @@ sealed interface Amount {
    * The amount, a number taken as exact.
    *
    * @param otherwise what to take where nothing is known
-   * @return in the field's unit
    */
   default Estimate or(Estimate otherwise) {
     if (this instanceof Exact exact) {

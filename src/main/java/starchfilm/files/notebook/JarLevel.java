@@ -22,7 +22,6 @@ import starchfilm.numerics.evidence.Estimate;
  * @param earlier those poured before it was weighed, which do not count
  */
 public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List<Trial> earlier) {
-  /** Copies the lists. */
   public JarLevel {
     taken = List.copyOf(taken);
     planned = List.copyOf(planned);

@@ -29,8 +29,6 @@ final class PasteReader {
   /**
    * The paste.
    *
-   * @param trial the whole trial
-   * @param recipe what was read of it
    * @return the paste; empty where a fault says why there is none
    */
   Optional<Paste> cooked(ObjectReader trial, Recipe recipe) {

@@ -27,10 +27,8 @@ final class PlatesReader {
   /**
    * The plates of a pour.
    *
-   * @param count how many were poured
    * @param usual the empty plate, where that was weighed for all of them
    * @param tares empty plates weighed by themselves
-   * @param ends the plates that are done
    */
   record Plates(
       int count,
@@ -71,10 +69,7 @@ final class PlatesReader {
   /**
    * Reads the plates; a later entry about the same plate counts over an earlier one.
    *
-   * @param trial the whole trial
-   * @param count how many plates were poured
    * @param usual the empty plate, where that was weighed for all of them
-   * @return what is known of each
    */
   Plates read(ObjectReader trial, int count, Optional<Estimate> usual) {
     Map<Integer, Estimate> tares = new HashMap<>();

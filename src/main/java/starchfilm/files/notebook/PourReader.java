@@ -46,10 +46,8 @@ final class PourReader {
   /**
    * What was read.
    *
-   * @param plate the plate
    * @param sized whether its area is noted, or the poured mass, which makes it
    * @param tare the empty plate, if weighed
-   * @param pour how it was poured
    */
   record Poured(Plate plate, boolean sized, Optional<Estimate> tare, Pour pour) {}
 

@@ -42,7 +42,6 @@ final class RecipeReader {
   /**
    * Reads the recipe.
    *
-   * @param trial the whole trial
    * @param file the trial's file; a kept jar is looked for beside it
    * @return the recipe, or empty where the file gives none
    */

@@ -24,7 +24,6 @@ record Scale(OptionalDouble stepG) {
   /**
    * A weighed amount; 0 g means none and is exact.
    *
-   * @param amount in grams
    * @param otherwiseKg what to take where nothing is known (kg)
    * @return in kg
    */

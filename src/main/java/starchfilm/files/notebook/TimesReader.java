@@ -71,7 +71,6 @@ final class TimesReader {
   /**
    * A moment since the pour.
    *
-   * @param section the entry
    * @param what what happened then, such as "a weighing"
    * @return seconds, 0 or more; empty where there is none or it is at fault
    */

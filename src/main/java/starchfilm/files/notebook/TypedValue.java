@@ -38,8 +38,6 @@ public final class TypedValue {
   /**
    * The same in a sentence.
    *
-   * @param amount the amount
-   * @param unit the unit of the field
    * @return such as {@code 300 mm} or {@code 25.5 to 34.5 ml}
    */
   static String words(TypedAmount amount, String unit) {

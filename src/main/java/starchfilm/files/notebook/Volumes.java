@@ -49,8 +49,6 @@ final class Volumes {
   /**
    * The mass, weighed or from the volume; empty where neither is known.
    *
-   * @param section the ingredient
-   * @param densityKgPerM3 density of the ingredient
    * @return kg
    */
   Optional<Estimate> massKg(ObjectReader section, double densityKgPerM3) {

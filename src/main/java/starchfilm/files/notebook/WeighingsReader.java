@@ -51,9 +51,7 @@ final class WeighingsReader {
   /**
    * Reads the weighings.
    *
-   * @param trial the whole trial
    * @param sized whether the plate's area or the mass poured is noted
-   * @param plates the plates that were poured
    * @param freshKg the paste on one plate when poured
    * @param solids dry solids (kg per kg paste)
    * @return by the number of the plate, in order of time

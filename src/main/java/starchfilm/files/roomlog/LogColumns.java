@@ -9,10 +9,8 @@ import starchfilm.files.json.UnreadableFileException;
 /**
  * Which column of a room log holds what.
  *
- * @param count how many columns there are
  * @param date date, or date and time
  * @param timeOfDay time of day where it has a column of its own, or -1
- * @param air temperature (degrees Celsius)
  * @param humidity relative humidity (%)
  */
 record LogColumns(int count, int date, int timeOfDay, int air, int humidity) {

@@ -12,11 +12,7 @@ import java.util.regex.Pattern;
 /**
  * Date and time in a room log, before it is decided which number is the day.
  *
- * @param first first number of the date
- * @param second second number
- * @param third third number
  * @param order which is which, as far as the text itself says
- * @param time time of day
  * @param withOffset true where the text carries an offset from UTC
  */
 record LogDate(int first, int second, int third, Order order, LocalTime time, boolean withOffset) {

@@ -9,9 +9,7 @@ import java.util.regex.Pattern;
 /**
  * One reading of a room log.
  *
- * @param line its line
  * @param time when
- * @param airC temperature (degrees Celsius)
  * @param humidityPct relative humidity (%)
  */
 record LogReading(int line, LocalDateTime time, double airC, double humidityPct) {

@@ -14,7 +14,6 @@ import starchfilm.files.json.UnreadableFileException;
 /**
  * A room log cut into rows and cells, whatever it is separated by.
  *
- * @param separator what the cells are separated by
  * @param rows the rows that are neither empty nor comments
  */
 record LogTable(char separator, List<Row> rows) {
@@ -98,8 +97,6 @@ record LogTable(char separator, List<Row> rows) {
   /**
    * Joins numbers that decimal commas tore apart in a table separated by commas.
    *
-   * @param cells a row's cells
-   * @param columns how many there should be
    * @return the cells, the last two joined each from two, if that gives the right number
    */
   static List<String> withDecimalCommas(List<String> cells, int columns) {

@@ -21,10 +21,8 @@ final class FieldInput {
   /**
    * What was typed, as the file keeps it.
    *
-   * @param field the field
    * @param typed what was typed; of an amount a number, a range such as {@code 5 to 7}, or {@code
    *     unknown}, which an empty field means too
-   * @return the field's value
    * @throws MistypedException where it cannot be read
    */
   static JsonNode of(TrialField field, String typed) {

@@ -38,7 +38,6 @@ final class FolderLock implements AutoCloseable {
   /**
    * Waits for the lock.
    *
-   * @param file a file in the folder
    * @return the lock, to be closed
    * @throws NotWrittenException where others hold it for longer than {@link #PATIENCE}
    * @throws IOException where the folder cannot be written to

@@ -45,7 +45,6 @@ public final class NoteWriter {
    */
   public record Written(
       Optional<Trial> trial, List<Notice> notices, Optional<Path> before, String version) {
-    /** Copies the list. */
     public Written {
       notices = List.copyOf(notices);
     }

@@ -23,7 +23,6 @@ final class Picture {
   /**
    * What speaks against a picture.
    *
-   * @param file an existing file
    * @return given, allowed and mend; empty where nothing does
    * @throws IOException where it cannot be read
    */
@@ -36,7 +35,6 @@ final class Picture {
   /**
    * What speaks against a picture.
    *
-   * @param content its bytes
    * @return given, allowed and mend; empty where nothing does
    */
   static Optional<Objection> objection(byte[] content) {
@@ -81,12 +79,6 @@ final class Picture {
             ofTelephone ? "export it as JPEG" : "name the picture itself"));
   }
 
-  /**
-   * What speaks against it.
-   *
-   * @param given what was found
-   * @param allowed what is allowed
-   * @param mend what to do
-   */
+  /** What speaks against it. */
   record Objection(String given, String allowed, String mend) {}
 }

@@ -38,8 +38,6 @@ public final class SafeFile {
      * Makes the new content.
      *
      * @param before the old content; empty where there is no file yet
-     * @return the new content
-     * @throws NotWrittenException to leave the file as it is
      */
     byte[] apply(Optional<byte[]> before) throws NotWrittenException;
   }
@@ -51,7 +49,6 @@ public final class SafeFile {
    * @param remarks what its owner should know, each a clause about the file
    */
   public record Written(Optional<Path> before, List<String> remarks) {
-    /** Copies the list. */
     public Written {
       remarks = List.copyOf(remarks);
     }
@@ -84,8 +81,6 @@ public final class SafeFile {
   /**
    * Writes a new file.
    *
-   * @param file the file
-   * @param content its content
    * @return false where there is such a file already, which stays as it is
    * @throws NotWrittenException where it cannot be written
    */

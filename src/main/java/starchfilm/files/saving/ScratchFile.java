@@ -35,12 +35,7 @@ final class ScratchFile implements AutoCloseable {
     this.path = path;
   }
 
-  /**
-   * Writes one and forces it to the disk.
-   *
-   * @param file the file it will replace
-   * @param bytes its content
-   */
+  /** Writes one and forces it to the disk. */
   static ScratchFile beside(Path file, byte[] bytes) throws IOException {
     ScratchFile scratch = new ScratchFile(file.resolveSibling(START + UUID.randomUUID() + END));
     try (FileChannel channel =
@@ -60,8 +55,6 @@ final class ScratchFile implements AutoCloseable {
   /**
    * Takes over owner, group and rights of the file it will replace.
    *
-   * @param file that file
-   * @param remarks takes what cannot be kept
    * @throws NotWrittenException where the folder does not let this user replace it
    */
   void takeAfter(Path file, List<String> remarks) throws IOException, NotWrittenException {
@@ -108,7 +101,6 @@ final class ScratchFile implements AutoCloseable {
   /**
    * Deletes what killed programs left.
    *
-   * @param folder the folder
    * @param alone true where no other program of ours can be writing there now
    */
   static void clear(Path folder, boolean alone) {

@@ -37,7 +37,6 @@ public record Sketch(Map<Handle, Double> figures) {
   /** What steams off grows with the water, so that a concentration is reached in a few rounds. */
   private static final int ROUNDS = 4;
 
-  /** Copies the map. */
   public Sketch {
     figures = Map.copyOf(figures);
   }

@@ -23,7 +23,6 @@ public final class Undo {
    * @param kept where the version with it is kept; empty where both versions are the same
    */
   public record TakenBack(List<String> lines, String version, Optional<Path> kept) {
-    /** Copies the list. */
     public TakenBack {
       lines = List.copyOf(lines);
     }

@@ -29,7 +29,6 @@ public record Assay(
     Optional<RecoveryBalance> recovery,
     List<String> remarks,
     List<Source> sources) {
-  /** Copies the lists. */
   public Assay {
     remarks = List.copyOf(remarks);
     sources = List.copyOf(sources);

@@ -39,7 +39,6 @@ public record RecoveryLog(
     List<LaterAddition> additions,
     Estimate jarKg) {
 
-  /** Copies the list and checks the amounts. */
   public RecoveryLog {
     additions = List.copyOf(additions);
     requirePositive(alcohol.tradeName(), alcoholKg);

@@ -11,7 +11,6 @@ import starchfilm.material.ingredient.StarchKind;
  * @param factors the film-side factors, what all kinds have in common counted in
  */
 public record KindLearnt(StarchKind kind, int plates, List<ParameterLearnt> factors) {
-  /** Copies the list. */
   public KindLearnt {
     factors = List.copyOf(factors);
   }

@@ -23,7 +23,6 @@ public record Learnt(
   public static final Learnt NOTHING =
       new Learnt(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
-  /** Copies the lists. */
   public Learnt {
     rooms = List.copyOf(rooms);
     kinds = List.copyOf(kinds);

@@ -51,7 +51,6 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
    */
   public record Against(int index, Contrast contrast) {}
 
-  /** Copies the map. */
   public Advised {
     after = Map.copyOf(after);
   }

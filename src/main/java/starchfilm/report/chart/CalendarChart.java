@@ -17,7 +17,6 @@ public record CalendarChart(
   /** Height of a row. */
   public static final int ROW_HEIGHT = 46;
 
-  /** Copies the lists. */
   public CalendarChart {
     days = List.copyOf(days);
     rows = List.copyOf(rows);
@@ -32,7 +31,6 @@ public record CalendarChart(
    * @param dots when it is ready most likely
    */
   public record Row(String label, int y, List<Strip.Range> ranges, List<Strip.Dot> dots) {
-    /** Copies the lists. */
     public Row {
       ranges = List.copyOf(ranges);
       dots = List.copyOf(dots);

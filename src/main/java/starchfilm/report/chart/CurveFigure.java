@@ -40,7 +40,6 @@ public record CurveFigure(
     List<Mark> marks,
     List<Lane> lanes,
     List<Upright> uprights) {
-  /** Copies the lists. */
   public CurveFigure {
     left = List.copyOf(left);
     right = List.copyOf(right);
@@ -106,7 +105,6 @@ public record CurveFigure(
    * @param marks marks on it
    */
   public record Lane(String label, int y, List<LaneRange> ranges, List<LaneMark> marks) {
-    /** Copies the lists. */
     public Lane {
       ranges = List.copyOf(ranges);
       marks = List.copyOf(marks);

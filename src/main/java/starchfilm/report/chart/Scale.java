@@ -78,7 +78,6 @@ public record Scale(
   /**
    * A place as text.
    *
-   * @param place a place on the drawing
    * @return with at most two decimals and no zeros at the end
    */
   static String decimal(double place) {

@@ -33,7 +33,6 @@ public record Scatter(
   /** Lower end of the drawing area. */
   public static final int BOTTOM = 190;
 
-  /** Copies the lists. */
   public Scatter {
     across = List.copyOf(across);
     up = List.copyOf(up);

@@ -25,7 +25,6 @@ public record Strip(
   /** Where the last value of a strip's scale is drawn (% of the width). */
   public static final double LAST_PLACE = 97;
 
-  /** Copies the lists. */
   public Strip {
     grid = List.copyOf(grid);
     ranges = List.copyOf(ranges);

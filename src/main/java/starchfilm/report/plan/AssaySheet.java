@@ -71,7 +71,6 @@ public record AssaySheet(
   public record Part(
       String kind, String from, String width, String label, String low, String high) {}
 
-  /** Copies the lists. */
   public AssaySheet {
     picture = List.copyOf(picture);
     rows = List.copyOf(rows);

@@ -38,7 +38,6 @@ public record PlanSheet(
     List<String> limits,
     List<String> warnings,
     String room) {
-  /** Copies the lists. */
   public PlanSheet {
     potfuls = List.copyOf(potfuls);
     cook = List.copyOf(cook);
@@ -59,7 +58,6 @@ public record PlanSheet(
    * @param cooked what the pot's content weighs once topped up
    */
   public record Potful(String heading, List<Line> lines, String total, String cooked) {
-    /** Copies the list. */
     public Potful {
       lines = List.copyOf(lines);
     }

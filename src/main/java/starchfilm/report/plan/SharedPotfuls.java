@@ -17,7 +17,6 @@ import starchfilm.report.words.Plural;
 public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
   private static final double LITRES_PER_M3 = 1e3;
 
-  /** Copies the list. */
   public SharedPotfuls {
     potfuls = List.copyOf(potfuls);
   }

@@ -32,7 +32,6 @@ public record PlateCard(
     String lastWeighed,
     List<String> questions,
     String advice) {
-  /** Copies the list. */
   public PlateCard {
     questions = List.copyOf(questions);
   }

@@ -19,12 +19,7 @@ import org.apache.commons.fileupload.FileUploadBase.SizeLimitExceededException;
 import org.apache.commons.fileupload.FileUploadException;
 import org.apache.commons.fileupload.UploadContext;
 
-/**
- * A form as it was sent.
- *
- * @param fields its texts
- * @param files its files
- */
+/** A form as it was sent. */
 record Body(Fields fields, List<SentFile> files) {
   /** The most a form without files may weigh: a trial file of 2 MB with every sign encoded. */
   static final int MOST_TEXT_BYTES = 8_000_000;
@@ -37,7 +32,6 @@ record Body(Fields fields, List<SentFile> files) {
 
   private static final int MOST_PARTS = 200;
 
-  /** Copies the list. */
   Body {
     files = List.copyOf(files);
   }
@@ -61,9 +55,7 @@ record Body(Fields fields, List<SentFile> files) {
   /**
    * Reads a form.
    *
-   * @param exchange the request
    * @param requireToken refuses fields that do not carry the token; asked before any file is kept
-   * @return the form
    * @throws WithoutToken where it is refused
    * @throws IOException where the connection breaks
    */

@@ -21,12 +21,7 @@ public final class Fields {
     this.values = values;
   }
 
-  /**
-   * Fields given one by one.
-   *
-   * @param values each name with its texts
-   * @return the fields
-   */
+  /** Fields given one by one. */
   static Fields of(Map<String, List<String>> values) {
     Map<String, List<String>> copy = new LinkedHashMap<>();
     values.forEach((name, texts) -> copy.put(name, List.copyOf(texts)));
@@ -37,7 +32,6 @@ public final class Fields {
    * Reads {@code application/x-www-form-urlencoded} text.
    *
    * @param encoded such as {@code a=1&b=two%20words}; may be empty
-   * @return the fields
    * @throws HttpError where a per cent sign is not followed by two hexadecimal digits
    */
   static Fields parse(String encoded) {

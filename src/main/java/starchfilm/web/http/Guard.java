@@ -37,7 +37,6 @@ final class Guard {
    *
    * @param hosts the Host headers that mean this server, in lower case with the port
    * @param port the port; cookies of one machine's servers are told apart by it
-   * @param seal what every form of ours carries
    * @param key the key for other devices; empty where none are let in
    */
   Guard(Set<String> hosts, int port, CsrfFields seal, Optional<OneTimeKey> key) {
@@ -50,8 +49,6 @@ final class Guard {
   /**
    * Who was let in.
    *
-   * @param visitor what the visitor's cookie holds
-   * @param setCookie a cookie to be kept from now on
    * @param redeemed true where a key was shown, and no page is due yet
    */
   record Admission(String visitor, Optional<String> setCookie, boolean redeemed) {}
@@ -60,7 +57,6 @@ final class Guard {
    * Lets a request in or refuses it.
    *
    * @param exchange the request, its body not read yet
-   * @return who it is
    */
   Admission admit(HttpExchange exchange) {
     Headers headers = exchange.getRequestHeaders();
@@ -88,11 +84,7 @@ final class Guard {
     return admitDevice(exchange);
   }
 
-  /**
-   * Refuses a form from another origin.
-   *
-   * @param exchange the request
-   */
+  /** Refuses a form from another origin. */
   void requireOwnOrigin(HttpExchange exchange) {
     Headers headers = exchange.getRequestHeaders();
     String origin = headers.getFirst("Origin");
@@ -103,11 +95,7 @@ final class Guard {
     }
   }
 
-  /**
-   * Refuses a form that does not carry the token of the visitor being answered.
-   *
-   * @param posted the form's fields
-   */
+  /** Refuses a form that does not carry the token of the visitor being answered. */
   void requireToken(Fields posted) {
     if (!Secret.matches(seal.token(), posted.text(TOKEN_FIELD))) {
       throw new HttpError(

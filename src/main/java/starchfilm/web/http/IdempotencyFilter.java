@@ -23,13 +23,7 @@ final class IdempotencyFilter {
 
   private final Map<String, CompletableFuture<Response>> answers = new LinkedHashMap<>();
 
-  /**
-   * Carries out a form, or waits for the one that is being carried out.
-   *
-   * @param body the form
-   * @param work carries it out
-   * @return the answer
-   */
+  /** Carries out a form, or waits for the one that is being carried out. */
   Response answer(Body body, Supplier<Response> work) {
     if (body.fields().text(FORM_FIELD).isEmpty()) {
       return work.get();

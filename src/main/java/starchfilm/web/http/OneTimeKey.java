@@ -17,11 +17,7 @@ final class OneTimeKey {
   private final Set<String> devices = new HashSet<>();
   private String key;
 
-  /**
-   * A first key.
-   *
-   * @param printer shows each new key to whoever started the server
-   */
+  /** A first key. */
   OneTimeKey(Consumer<String> printer) {
     this.printer = printer;
     this.key = Secret.ofHand();

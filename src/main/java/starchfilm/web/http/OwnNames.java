@@ -20,7 +20,6 @@ final class OwnNames {
   /**
    * The Host headers that mean this server.
    *
-   * @param port its port
    * @param lan true where the network's addresses of this machine count too
    * @return in lower case; names of the network are not among them, since anyone can make a name
    *     that points here
@@ -43,9 +42,7 @@ final class OwnNames {
   /**
    * The page's addresses.
    *
-   * @param port its port
    * @param lan true where the network's addresses count too
-   * @return the one on this machine first
    */
   static List<String> addresses(int port, boolean lan) {
     List<String> addresses = new ArrayList<>();

@@ -7,7 +7,6 @@ import java.util.Map;
 /**
  * What goes back to the browser.
  *
- * @param status HTTP status
  * @param headers headers beside those every answer has
  * @param body the content; may be empty
  */

@@ -47,8 +47,6 @@ final class Secret {
   /**
    * Compares in a time that does not tell how much of a guess was right.
    *
-   * @param secret the secret
-   * @param given what was given for it
    * @return true where they are the same
    */
   static boolean matches(String secret, String given) {

@@ -42,13 +42,7 @@ public final class ForecastShelf {
     return new Key(trial, grounds.apply(trial));
   }
 
-  /**
-   * A forecast, made now unless it is kept.
-   *
-   * @param trial the trial
-   * @return its forecast
-   * @throws IllegalArgumentException as {@link starchfilm.change.TrialAnalyst} does
-   */
+  /** A forecast, made now unless it is kept. */
   TrialAnalysis forecast(Trial trial) {
     CompletableFuture<TrialAnalysis> mine = new CompletableFuture<>();
     Key key = key(trial);

@@ -24,7 +24,6 @@ public final class Work<T> {
   /**
    * Work to be done.
    *
-   * @param total how many steps it has
    * @param task does it; tells the work of each {@link #step}
    */
   Work(int total, Function<Work<T>, T> task) {
@@ -51,11 +50,6 @@ public final class Work<T> {
   /**
    * Does one step and counts it.
    *
-   * @param step the step
-   * @param subject what it is about
-   * @param <S> the kind of what it is about
-   * @param <R> what comes of it
-   * @return what came of it
    * @throws CancellationException where the reader stopped the work
    */
   <S, R> R step(Function<S, R> step, S subject) {

@@ -12,9 +12,6 @@ import java.util.function.Supplier;
  * Work of one kind, one piece after the other, the last ones remembered.
  *
  * <p>Safe to share between threads.
- *
- * @param <K> what it is about
- * @param <T> what comes of it
  */
 final class WorkLine<K, T> {
   private static final int REMEMBERED = 64;
@@ -35,9 +32,7 @@ final class WorkLine<K, T> {
   /**
    * The work on something: under way, ended, or started now.
    *
-   * @param key what it is about
    * @param work makes the work where there is none
-   * @return the work
    */
   synchronized Work<T> on(K key, Supplier<Work<T>> work) {
     Work<T> known = works.get(key);
@@ -55,21 +50,12 @@ final class WorkLine<K, T> {
     return started;
   }
 
-  /**
-   * The work on something, if it was started and not stopped.
-   *
-   * @param key what it is about
-   * @return the work
-   */
+  /** The work on something, if it was started and not stopped. */
   synchronized Optional<Work<T>> known(K key) {
     return Optional.ofNullable(works.get(key));
   }
 
-  /**
-   * Stops the work on something, if there is any, and forgets it.
-   *
-   * @param key what it is about
-   */
+  /** Stops the work on something, if there is any, and forgets it. */
   synchronized void cancel(K key) {
     Work<T> work = works.remove(key);
     if (work != null) {
