@@ -5,11 +5,11 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -19,7 +19,8 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.SafeFile;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.JarContent;
-import starchfilm.report.plan.AssayFile;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.Answers;
 import starchfilm.report.plan.AssaySheet;
 import starchfilm.request.AssayRequest;
 
@@ -57,11 +58,7 @@ import starchfilm.request.AssayRequest;
 final class AssayCommand implements Callable<Integer> {
   private final CommandContext surroundings;
 
-  @Option(
-      names = "--json",
-      paramLabel = "DATA",
-      description = "Also write it as JSON; - for standard output instead of the text.")
-  private @Nullable String json;
+  @Mixin private DataOptions dataOptions = new DataOptions();
 
   @Option(
       names = "--keep",
@@ -92,15 +89,13 @@ final class AssayCommand implements Callable<Integer> {
   public Integer call() {
     AssayRequest request = AssayRequest.read(OptionEntries.of(spec));
     Assay assay = request.answer();
-    Optional<OutputFile> data =
-        Optional.ofNullable(json)
-            .map(name -> OutputFile.of("--json", name, OutputFile.Kind.ASSAY, surroundings));
-    data.ifPresent(file -> file.write(() -> AssayFile.json(assay, request.assumptions())));
-    if (data.isEmpty() || !data.get().isStandardOutput()) {
+    DataOptions.Places places = dataOptions.places(surroundings);
+    places.write(() -> Answers.assay(assay, request.assumptions(), Cautions.of(assay)));
+    if (!places.isOnStandardOutput()) {
       new AssayText(surroundings.out()).write(AssaySheet.of(assay), request.assumptions());
     }
     if (keep != null) {
-      keep(keep, assay, data.filter(OutputFile::isStandardOutput).isPresent());
+      keep(keep, assay, places.isOnStandardOutput());
     }
     return ExitCodes.DONE;
   }

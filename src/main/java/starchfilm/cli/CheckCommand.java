@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.files.findings.FirstFaults;
@@ -11,6 +12,7 @@ import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialSchema;
+import starchfilm.report.data.Answers;
 import starchfilm.report.words.Plural;
 
 /** Says everything that is wrong with trial files. */
@@ -34,6 +36,8 @@ import starchfilm.report.words.Plural;
     })
 final class CheckCommand implements Callable<Integer> {
   private final CommandContext surroundings;
+
+  @Mixin private DataOptions dataOptions = new DataOptions();
 
   @Option(
       names = "--keys",
@@ -70,8 +74,13 @@ final class CheckCommand implements Callable<Integer> {
       TrialField.JAR.all().forEach(this::tell);
       return ExitCodes.DONE;
     }
+    DataOptions.Places places = dataOptions.places(surroundings);
     Notebook notebook = TrialFiles.read(paths, surroundings);
+    places.write(() -> Answers.check(notebook));
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    if (places.isOnStandardOutput()) {
+      return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+    }
     TrialFiles.remarks(notebook).forEach(surroundings.out()::println);
     notebook.jars().stream()
         .map(JarLevel::sentence)

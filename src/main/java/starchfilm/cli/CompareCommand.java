@@ -2,8 +2,11 @@ package starchfilm.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.advice.Adviser;
@@ -18,6 +21,7 @@ import starchfilm.report.Comparison;
 import starchfilm.report.ComparisonReport;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
+import starchfilm.report.data.Answers;
 import starchfilm.report.words.Plural;
 
 /** Makes the comparison page. */
@@ -36,12 +40,15 @@ import starchfilm.report.words.Plural;
       "",
       "Example:",
       "  starchfilm compare formulations/garden --out garden.html",
+      "  starchfilm compare formulations/garden --csv trials.csv",
       "",
       "Exit codes: 0 done, 1 a trial could not be forecast, 2 a file has a fault (the page is written"
           + " all the same)."
     })
 final class CompareCommand implements Callable<Integer> {
   private final CommandContext surroundings;
+
+  @Mixin private DataOptions dataOptions = new DataOptions();
 
   @Parameters(
       arity = "1..*",
@@ -52,11 +59,10 @@ final class CompareCommand implements Callable<Integer> {
   @Option(
       names = {"-o", "--out"},
       paramLabel = "PAGE",
-      defaultValue = "starchfilm.html",
       description =
           "Where the page goes; - for standard output. An earlier page is kept as PAGE.before. Default:"
-              + " ${DEFAULT-VALUE}")
-  private String out = "";
+              + " starchfilm.html, or no page beside --csv or --json.")
+  private @Nullable String out;
 
   CompareCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
@@ -64,7 +70,12 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    OutputFile page = OutputFile.of("--out", out, OutputFile.Kind.COMPARISON, surroundings);
+    DataOptions.Places places = dataOptions.places(surroundings);
+    Optional<OutputFile> page =
+        Optional.ofNullable(out)
+            .or(() -> places.isEmpty() ? Optional.of("starchfilm.html") : Optional.empty())
+            .map(name -> OutputFile.of("--out", name, OutputFile.Kind.COMPARISON, surroundings));
+    OutputFile.requireOneOnStandardOutput(page, places.table(), places.data());
     Notebook notebook = TrialFiles.read(paths, surroundings);
     TrialFiles.tell(notebook, surroundings);
     Workshops workshops = new Workshops(surroundings.clock());
@@ -80,20 +91,27 @@ final class CompareCommand implements Callable<Integer> {
           ? CommandFailure.wrongInput("no sound trial to compare; nothing written.")
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
-    List<Workshop> taught = workshops.all(notebook.trials());
-    Adviser adviser =
-        new Adviser(RuleBook.packed(), new LearntKnowledge(() -> taught), DryingForecaster.DRAWS);
-    page.write(
-        () ->
-            new ComparisonReport(new PageRenderer())
-                .html(Comparison.of(notebook, forecasts).with(adviser, taught)));
-    if (!page.isStandardOutput()) {
-      surroundings.out().println(Plural.of(trials.size(), "trial") + " on " + page.shown() + ".");
-    }
+    Comparison comparison = Comparison.of(notebook, forecasts);
+    places.write(() -> Answers.compare(trials, comparison.troubles(), comparison.remarks()));
+    page.ifPresent(file -> write(file, comparison, notebook, workshops));
     if (!notebook.faults().isEmpty()) {
       surroundings.err().println("starchfilm: the page was written without the faulty files.");
       return ExitCodes.WRONG_INPUT;
     }
     return forecasts.failures().isEmpty() ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
+  }
+
+  private void write(
+      OutputFile page, Comparison comparison, Notebook notebook, Workshops workshops) {
+    List<Workshop> taught = workshops.all(notebook.trials());
+    Adviser adviser =
+        new Adviser(RuleBook.packed(), new LearntKnowledge(() -> taught), DryingForecaster.DRAWS);
+    page.write(
+        () -> new ComparisonReport(new PageRenderer()).html(comparison.with(adviser, taught)));
+    if (!page.isStandardOutput()) {
+      surroundings
+          .out()
+          .println(Plural.of(comparison.trials().size(), "trial") + " on " + page.shown() + ".");
+    }
   }
 }

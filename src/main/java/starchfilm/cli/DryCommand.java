@@ -87,6 +87,7 @@ final class DryCommand implements Callable<Integer> {
   public Integer call() {
     Optional<OutputFile> table = output("--csv", csv, OutputFile.Kind.CURVE);
     Optional<OutputFile> data = output("--json", json, OutputFile.Kind.FORECAST);
+    OutputFile.requireOneOnStandardOutput(table, data);
     OptionEntries entries = OptionEntries.of(spec);
     TrialQuestion question =
         TrialQuestion.read(

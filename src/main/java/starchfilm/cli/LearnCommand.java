@@ -5,11 +5,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
+import starchfilm.report.data.Answers;
 import starchfilm.report.learnt.LearntText;
 
 /** Learns from the weighings and pulled strips of a folder. */
@@ -36,6 +38,8 @@ import starchfilm.report.learnt.LearntText;
 final class LearnCommand implements Callable<Integer> {
   private final CommandContext surroundings;
 
+  @Mixin private DataOptions dataOptions = new DataOptions();
+
   @Parameters(paramLabel = "FOLDER", description = "The folder that holds your trial files.")
   private Path folder = Path.of("");
 
@@ -45,6 +49,7 @@ final class LearnCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    DataOptions.Places places = dataOptions.places(surroundings);
     Path home = surroundings.resolve(folder);
     if (!Files.isDirectory(home)) {
       throw CommandFailure.wrongInput(
@@ -68,7 +73,9 @@ final class LearnCommand implements Callable<Integer> {
           ? CommandFailure.notComputed(sentence)
           : CommandFailure.wrongInput(sentence);
     }
-    for (String line : LearntText.of(workshop.learnt())) {
+    places.write(() -> Answers.learnt(workshop.learnt()));
+    List<String> text = places.isOnStandardOutput() ? List.of() : LearntText.of(workshop.learnt());
+    for (String line : text) {
       int indent = line.length() - line.stripLeading().length();
       Paragraph.of(line.strip(), " ".repeat(indent), " ".repeat(indent + 2))
           .forEach(surroundings.out()::println);
@@ -77,6 +84,9 @@ final class LearnCommand implements Callable<Integer> {
       workshop.write();
     } catch (NotWrittenException e) {
       throw CommandFailure.notComputed(String.valueOf(e.getMessage()));
+    }
+    if (places.isOnStandardOutput()) {
+      return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
     }
     surroundings.out().println();
     surroundings

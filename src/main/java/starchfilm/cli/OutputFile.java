@@ -64,8 +64,10 @@ final class OutputFile {
     CALENDAR("calendar of plates to look after", "PRODID:-//starchfilm//plates"),
     /** What to do now, as CSV. */
     TODAY_TABLE("table of plates to look after", "file,name,plates,need,sentence"),
-    /** What is in a jar, as JSON. */
-    ASSAY("assay of a jar", "{\n  \"what\" : \"assay of a jar\"");
+    /** An answer as a table. */
+    TABLE("table of this program", "what,name"),
+    /** An answer as JSON. */
+    DATA("data of this program", "{\n  \"what\" : \"");
 
     /** The mark stands within this much of the beginning (bytes). */
     private static final int HEAD = 2_000;

@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -17,6 +19,9 @@ import starchfilm.learning.Workshops;
 import starchfilm.planning.Plan;
 import starchfilm.planning.Planner;
 import starchfilm.report.PageRenderer;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.Answers;
+import starchfilm.report.data.DataSheet;
 import starchfilm.report.plan.NamedRecipe;
 import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlanText;
@@ -54,6 +59,8 @@ import starchfilm.request.PlanQuestion;
 final class PlanCommand implements Callable<Integer> {
   private final CommandContext surroundings;
 
+  @Mixin private DataOptions dataOptions = new DataOptions();
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
@@ -87,12 +94,13 @@ final class PlanCommand implements Callable<Integer> {
   public Integer call() {
     Optional<OutputFile> page = output("--sheet", sheet, OutputFile.Kind.SHEETS);
     Optional<OutputFile> labelPage = output("--labels", labels, OutputFile.Kind.LABELS);
-    OutputFile.requireOneOnStandardOutput(page, labelPage);
+    DataOptions.Places places = dataOptions.places(surroundings);
+    OutputFile.requireOneOnStandardOutput(page, labelPage, places.table(), places.data());
     PlanQuestion question =
         PlanQuestion.read(
             OptionEntries.of(spec), surroundings.workingDirectory(), surroundings.clock());
     boolean toTerminal =
-        Stream.of(page, labelPage)
+        Stream.of(page, labelPage, places.table(), places.data())
             .flatMap(Optional::stream)
             .noneMatch(OutputFile::isStandardOutput);
     Answered answered = question.series().isPresent() ? series(question) : plan(question);
@@ -100,6 +108,7 @@ final class PlanCommand implements Callable<Integer> {
     if (toTerminal) {
       print(answered.lines());
     }
+    places.write(answered.data());
     if (recipes.isEmpty()) {
       throw CommandFailure.notComputed("no recipe fits everything that was asked.");
     }
@@ -124,11 +133,22 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   /** What was found, for a terminal and for files. */
-  private record Answered(List<String> lines, List<NamedRecipe> recipes) {}
+  private record Answered(
+      List<String> lines, List<NamedRecipe> recipes, Supplier<DataSheet> data) {}
 
   private Answered plan(PlanQuestion question) {
     Plan plan = question.answer(workshop());
-    return new Answered(PlanText.of(plan, question.assumptions()), NamedRecipe.of(plan));
+    return answered(question, plan);
+  }
+
+  private static Answered answered(PlanQuestion question, Plan plan) {
+    List<NamedRecipe> recipes = NamedRecipe.of(plan);
+    return new Answered(
+        PlanText.of(plan, question.assumptions()),
+        recipes,
+        () ->
+            Answers.plan(recipes, question.assumptions(), Cautions.of(plan.request()))
+                .tell("nothing_fits", PlanText.waysOut(plan)));
   }
 
   private Answered series(PlanQuestion question) {
@@ -139,9 +159,14 @@ final class PlanCommand implements Callable<Integer> {
             series ->
                 new Answered(
                     SeriesText.of(series, question.assumptions(), PlanQuestion.STRIPS_EACH),
-                    NamedRecipe.of(series)))
-        .orElseGet(
-            () -> new Answered(PlanText.of(answer.plan(), question.assumptions()), List.of()));
+                    NamedRecipe.of(series),
+                    () ->
+                        Answers.series(
+                            series,
+                            question.assumptions(),
+                            SeriesText.shows(series, PlanQuestion.STRIPS_EACH),
+                            Cautions.of(series.request()))))
+        .orElseGet(() -> answered(question, answer.plan()));
   }
 
   private Optional<OutputFile> output(String option, @Nullable String typed, OutputFile.Kind kind) {

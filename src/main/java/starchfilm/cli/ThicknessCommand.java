@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -14,7 +15,9 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshops;
 import starchfilm.planning.ThicknessAnswer;
+import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.data.Answers;
 import starchfilm.report.plan.ThicknessText;
 import starchfilm.request.ThicknessQuestion;
 
@@ -46,6 +49,8 @@ import starchfilm.request.ThicknessQuestion;
 final class ThicknessCommand implements Callable<Integer> {
   private final CommandContext surroundings;
 
+  @Mixin private DataOptions dataOptions = new DataOptions();
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(arity = "0..1", paramLabel = "FILE", description = "A trial file.")
@@ -61,6 +66,7 @@ final class ThicknessCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    DataOptions.Places places = dataOptions.places(surroundings);
     OptionEntries entries = OptionEntries.of(spec);
     ThicknessQuestion question =
         ThicknessQuestion.read(
@@ -79,15 +85,17 @@ final class ThicknessCommand implements Callable<Integer> {
         .map(Fault::sentence)
         .forEach(surroundings.err()::println);
     ThicknessAnswer answer = question.answer(workshops.of(trial));
-    Stream.of(
-            ThicknessText.of(answer, trial),
-            question.assumptions(),
-            Cautions.of(trial.recipe(), answer.request().casting().place()).stream()
-                .map(caution -> "! " + caution.sentence())
-                .toList())
-        .flatMap(List::stream)
-        .flatMap(line -> Paragraph.of(line, "", "  ").stream())
-        .forEach(surroundings.out()::println);
+    List<Caution> cautions = Cautions.of(trial.recipe(), answer.request().casting().place());
+    places.write(() -> Answers.thickness(answer, question.assumptions(), cautions));
+    if (!places.isOnStandardOutput()) {
+      Stream.of(
+              ThicknessText.of(answer, trial),
+              question.assumptions(),
+              cautions.stream().map(caution -> "! " + caution.sentence()).toList())
+          .flatMap(List::stream)
+          .flatMap(line -> Paragraph.of(line, "", "  ").stream())
+          .forEach(surroundings.out()::println);
+    }
     return ThicknessText.isAnyFound(answer) ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
   }
 }

@@ -123,7 +123,8 @@ class OutputFileTest {
   @Test
   void theFileOfWhatWasLearntIsNoPlaceForAResult() {
     assertThat(terminal.run("dry", "t.json", "--json", "Workshop.json")).isEqualTo(2);
-    assertThat(terminal.err()).contains("is the name of what learn keeps; choose another name");
+    assertThat(terminal.err())
+        .contains("is the name of what learn or assay --keep keeps; choose another name");
     assertThat(folder.resolve("Workshop.json")).doesNotExist();
   }
 }

@@ -81,6 +81,16 @@ public final class PlanText {
             + " pure)";
   }
 
+  /**
+   * What would help where nothing fits.
+   *
+   * @param plan the plan
+   * @return lines; empty where there is a recipe
+   */
+  public static List<String> waysOut(Plan plan) {
+    return plan.recipes().isEmpty() ? nothingFits(plan) : List.of();
+  }
+
   private static List<String> nothingFits(Plan plan) {
     List<String> lines = new ArrayList<>();
     if (plan.giveUps().isEmpty()) {

@@ -74,6 +74,7 @@ public final class SeriesText {
               + " was asked. Take a finer balance (--scale) or more plates a group.");
     }
     lines.add("");
+    lines.add("Will the difference show against the plates' own scatter?");
     lines.addAll(shows(series, strips));
     lines.add("");
     lines.add(
@@ -138,10 +139,15 @@ public final class SeriesText {
                 .middle()));
   }
 
-  /** Whether the difference will show, thing by thing. */
-  private static List<String> shows(Series series, int strips) {
+  /**
+   * Whether the difference will show.
+   *
+   * @param series the series
+   * @param strips strips counted for each plate
+   * @return a line a thing that can be measured, and how that is reckoned
+   */
+  public static List<String> shows(Series series, int strips) {
     List<String> lines = new ArrayList<>();
-    lines.add("Will the difference show against the plates' own scatter?");
     for (TrendPower power : series.shows()) {
       lines.add("  - " + sentence(power, series.series().platesEach()));
     }

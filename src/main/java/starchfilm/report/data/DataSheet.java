@@ -1,0 +1,181 @@
+package starchfilm.report.data;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import starchfilm.files.findings.PlainLine;
+import starchfilm.files.json.PackedText;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.report.JsonText;
+
+/**
+ * An answer in rows, from which JSON and CSV are written.
+ *
+ * <p>Every key stands in {@code data-keys.txt} with its unit and meaning, which the JSON repeats. A
+ * figure that does not exist, such as a time that never comes, is left out. What was assumed and
+ * which readings are doubted goes along: in JSON as lists, in CSV as lines after the table that
+ * begin with {@code #}.
+ */
+public final class DataSheet {
+  private static final Map<String, String> KEYS = keys();
+  private static final String LOW = "_low";
+  private static final String HIGH = "_high";
+
+  private final String what;
+  private final List<Row> rows = new ArrayList<>();
+  private final Map<String, List<String>> told = new LinkedHashMap<>();
+
+  /**
+   * An answer.
+   *
+   * @param what what it is, such as {@code plan}
+   */
+  public DataSheet(String what) {
+    this.what = what;
+  }
+
+  /** A row. */
+  public static final class Row {
+    private final Map<String, Object> cells = new LinkedHashMap<>();
+
+    /** Puts words; empty ones are left out. */
+    public Row put(String key, String words) {
+      return words.isEmpty() ? this : cell(key, PlainLine.of(words, Integer.MAX_VALUE));
+    }
+
+    /** Puts a figure in the key's unit; one that is not finite is left out. */
+    public Row put(String key, double figure) {
+      double rounded = JsonText.rounded(figure);
+      if (!Double.isFinite(figure)) {
+        return this;
+      }
+      // A count is no 5.0.
+      return rounded == Math.rint(rounded) ? cell(key, (long) rounded) : cell(key, rounded);
+    }
+
+    /** Puts a figure with its range. */
+    public Row put(String key, Band band) {
+      return put(key, band.middle()).put(key + LOW, band.low()).put(key + HIGH, band.high());
+    }
+
+    private Row cell(String key, Object value) {
+      if (!KEYS.containsKey(base(key))) {
+        throw new IllegalStateException("no key " + key + " in data-keys.txt");
+      }
+      cells.put(key, value);
+      return this;
+    }
+  }
+
+  /** Begins a row. */
+  public Row row(String kind, String name) {
+    Row row = new Row().put("what", kind).put("name", name);
+    rows.add(row);
+    return row;
+  }
+
+  /** Says something beside the rows, such as what was assumed; nothing where it is empty. */
+  public DataSheet tell(String heading, List<String> sentences) {
+    if (!sentences.isEmpty()) {
+      told.put(
+          heading,
+          sentences.stream()
+              .map(one -> PlainLine.of(one.strip().replaceFirst("^- ", ""), Integer.MAX_VALUE))
+              .filter(one -> !one.isEmpty())
+              .toList());
+    }
+    return this;
+  }
+
+  /**
+   * The answer as JSON.
+   *
+   * @return one object: what it is, its keys with unit and meaning, its rows, and what else is told
+   */
+  public String json() {
+    ObjectNode root = JsonNodeFactory.instance.objectNode();
+    root.put("what", what);
+    ObjectNode keys = root.putObject("keys");
+    columns().stream()
+        .map(DataSheet::base)
+        .distinct()
+        .forEach(key -> keys.put(key, String.valueOf(KEYS.get(key))));
+    ArrayNode entries = root.putArray("rows");
+    for (Row row : rows) {
+      ObjectNode entry = entries.addObject();
+      row.cells.forEach(
+          (key, value) -> {
+            if (value instanceof Double figure) {
+              entry.put(key, figure);
+            } else if (value instanceof Long count) {
+              entry.put(key, count);
+            } else {
+              entry.put(key, value.toString());
+            }
+          });
+    }
+    told.forEach((heading, sentences) -> sentences.forEach(root.withArray(heading)::add));
+    return JsonText.of(root);
+  }
+
+  /**
+   * The answer as CSV.
+   *
+   * @return a head, a line a row, and after them what else is told; line ends are a line feed
+   */
+  public String csv() {
+    StringBuilder text = new StringBuilder();
+    List<String> columns = columns();
+    try (CSVPrinter printer =
+        new CSVPrinter(text, CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get())) {
+      printer.printRecord(columns);
+      for (Row row : rows) {
+        printer.printRecord(columns.stream().map(key -> row.cells.getOrDefault(key, "")));
+      }
+    } catch (IOException impossible) {
+      throw new UncheckedIOException("a text in memory cannot fail", impossible);
+    }
+    told.forEach(
+        (heading, sentences) ->
+            sentences.forEach(
+                one -> text.append("# ").append(heading).append(": ").append(one).append('\n')));
+    return text.toString();
+  }
+
+  /** The keys that some row has, in the order of the table of keys. */
+  private List<String> columns() {
+    List<String> columns = new ArrayList<>();
+    for (String key : KEYS.keySet()) {
+      for (String whole : List.of(key, key + LOW, key + HIGH)) {
+        boolean used = rows.stream().anyMatch(row -> row.cells.containsKey(whole));
+        if (used || key.equals("what") && whole.equals(key) || whole.equals("name")) {
+          columns.add(whole);
+        }
+      }
+    }
+    return columns;
+  }
+
+  private static String base(String key) {
+    return key.replaceFirst("(" + LOW + "|" + HIGH + ")$", "");
+  }
+
+  private static Map<String, String> keys() {
+    Map<String, String> keys = new LinkedHashMap<>();
+    PackedText.of(DataSheet.class, "data-keys.txt")
+        .lines()
+        .filter(line -> !line.startsWith("#"))
+        .map(line -> line.split("\\s*\\|\\s*", 3))
+        .forEach(
+            parts -> keys.put(parts[0], (parts[1].isEmpty() ? "" : parts[1] + ": ") + parts[2]));
+    return keys;
+  }
+}
