@@ -44,7 +44,7 @@ public record PlanQuestion(
       Field.option(
               "--by",
               "WHEN",
-              "When it must be ready: 5d after the pour, friday, 2026-12-01 18:00. Not given: any"
+              "When it must be ready: 5d after the pour, friday, \"sat noon\", \"28 Nov 18:00\". Not given: any"
                   + " time.")
           .onPage("Ready after", "by d");
   static final Field SURE =
@@ -90,7 +90,7 @@ public record PlanQuestion(
     Optional<Kitchen> kitchen = WrittenKitchen.read(in);
     Optional<Wish> wish = WrittenWish.read(in);
     Optional<WrittenPlace> place = WrittenPlace.read(in, folder, clock);
-    OptionalDouble byS = in.number(BY, typed -> WrittenDate.secondsFromNow(typed, clock));
+    OptionalDouble byS = in.number(BY, typed -> WrittenDate.secondsFromNow(in, typed, clock));
     double sure = in.one(SURE, Quantities::share, PlanRequest.USUALLY_SURE);
     if (byS.isPresent() && !in.has(SURE)) {
       in.assume("ready in 80 of 100 likely cases");

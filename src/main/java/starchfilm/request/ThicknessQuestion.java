@@ -24,7 +24,9 @@ public record ThicknessQuestion(
     Trial trial, ThicknessRequest request, String learntRoom, List<String> assumptions) {
   private static final Field BY =
       Field.option(
-          "--by", "WHEN", "When it must be dry: 5d after the pour, friday, 2026-12-01 18:00.");
+          "--by",
+          "WHEN",
+          "When it must be dry: 5d after the pour, friday, \"sat noon\", \"28 Nov 18:00\".");
 
   private static final List<Double> SHARES = List.of(0.5, 0.9);
 
@@ -51,7 +53,7 @@ public record ThicknessQuestion(
       Entries entries, Optional<TrialQuestion.Base> base, Path folder, Clock clock) {
     EntryReader in = new EntryReader(entries);
     in.require(BY, "when it must be dry, such as 5d");
-    double byS = in.one(BY, typed -> WrittenDate.secondsFromNow(typed, clock), Double.NaN);
+    double byS = in.one(BY, typed -> WrittenDate.secondsFromNow(in, typed, clock), Double.NaN);
     Optional<Trial> trial =
         TrialQuestion.read(in, base, folder, clock).map(TrialQuestion.Base::trial);
     trial.stream()

@@ -317,15 +317,17 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** With the sides of a typed plate, by which weighings are read. */
   private static ObjectValue sized(ObjectValue trial, WrittenPlates plates) {
     Plate plate = plates.plate();
+    ObjectValue counted =
+        plates.count() == 1
+            ? trial
+            : trial.with("pour.plates", number(PLATE, BigDecimal.valueOf(plates.count())));
     ObjectValue bare =
-        trial
-            .without(
-                "pour.plate.diameter_mm",
-                "pour.plate.length_mm",
-                "pour.plate.width_mm",
-                "pour.plate.area_cm2",
-                "pour.plate.shape")
-            .with("pour.plates", number(PLATE, BigDecimal.valueOf(plates.count())));
+        counted.without(
+            "pour.plate.diameter_mm",
+            "pour.plate.length_mm",
+            "pour.plate.width_mm",
+            "pour.plate.area_cm2",
+            "pour.plate.shape");
     return switch (plate.outline()) {
       case FREE -> bare.with("pour.plate.area_cm2", measured(plate.areaM2() * CM2_PER_M2));
       case RECTANGLE -> sides(bare, plate);

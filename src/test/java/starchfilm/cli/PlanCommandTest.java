@@ -239,10 +239,10 @@ class PlanCommandTest {
             + " high-amylose corn, potato, tapioca, wheat, rice; gelatin is a protein; its film is"
             + " not modelled here",
         "--by        | 2026-04-01        | --by: \"2026-04-01\" given, allowed a moment after now,"
-            + " 2026-04-20 12:00; it is past; write a time from now, such as 5d, or a later day",
+            + " Mon 20 Apr 12:00; it is past; write a time from now, such as 5d, or a later day",
         "--by        | soonish           | --by: \"soonish\" given, allowed a time from now, such as"
-            + " 5d or 36h, or a day to come, such as friday, 2026-12-01 or 1.12.2026 18:00; write it"
-            + " like one of these",
+            + " 5d or 36h, or a day to come, such as friday, sat noon, 28 Nov 18:00 or"
+            + " 2026-12-01; write it like one of these",
         "--pure      | 300g              | --pure: 300g of pure glycerol given in a jar of 250g,"
             + " allowed 0 g to 250g; check both, or assay the jar",
         "--purity    | 120%              | --purity: 120% given, allowed more than 0 to 100 %; write"
@@ -307,13 +307,13 @@ class PlanCommandTest {
 
   @Test
   void whatIsNeededIsAskedForAllTogether() {
-    assertThat(terminal.run("plan", "--starch", "pottato", "--by", "noon")).isEqualTo(2);
+    assertThat(terminal.run("plan", "--starch", "pottato", "--by", "soonish")).isEqualTo(2);
     assertThat(terminal.err())
         .contains(
             "--glycerol: not given; write what the jar holds",
             "--starch: \"pottato\" given",
             "--room: not given",
-            "--by: \"noon\" given");
+            "--by: \"soonish\" given");
   }
 
   @Test

@@ -2,19 +2,16 @@ package starchfilm.files.amount;
 
 import java.time.Clock;
 import java.time.DateTimeException;
-import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
-import java.time.temporal.TemporalAdjusters;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 
 /** Reads moments as people type them, against a clock and its time zone. */
 public final class MomentParser {
@@ -27,11 +24,13 @@ public final class MomentParser {
       Pattern.compile(
           "(\\d{4})-(\\d{1,2})-(\\d{1,2})[T ]\\s*(\\d{1,2}:\\d{2}(?::\\d{2}(?:\\.\\d{1,9})?)?)"
               + "(?:Z|[+-]\\d{2}:?\\d{2})?");
-  private static final Pattern DAY_FIRST =
-      Pattern.compile("(\\d{1,2})\\.\\s*(\\d{1,2})\\.\\s*(\\d{4})[ ,]\\s*(\\d{1,2}:\\d{2})");
-  private static final Pattern DAY_AND_TIME =
-      Pattern.compile("(?:([a-z]+)[ ,]\\s*)?(?:at )?(\\d{1,2}:\\d{2})");
   private static final Pattern AGO = Pattern.compile("(.+)\\sago");
+  private static final Pattern IS_SPAN =
+      Pattern.compile(
+          "(?:\\d[\\d.,/ -]*|an?|one|two|three|four|five|six|seven|ten|half an?)\\s*"
+              + "(?:min|h|hr|d|w|day|hour|week|tag|stunde|woche|jour|heure|semaine|d\u00eda|hora|semana)"
+              + "\\p{L}*(?:\\s*\\d.*)?");
+  private static final int LONGEST = 80;
 
   /** How far two devices' clocks may differ. */
   private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(5);
@@ -99,17 +98,40 @@ public final class MomentParser {
               clock.instant().minus(Duration.ofMillis(Math.round(seconds * 1000))),
               clock.getZone()));
     }
-    Matcher dayFirst = DAY_FIRST.matcher(typed);
-    if (dayFirst.matches()) {
-      LocalDate date = date(dayFirst.group(3), dayFirst.group(2), dayFirst.group(1), text);
-      return existing(date.atTime(time(dayFirst.group(4), text)), text);
+    Optional<SpokenTime> spoken = spoken(text, false);
+    if (spoken.isPresent() && spoken.get().hasHour()) {
+      return existing(spoken.get().time(), text);
     }
-    Matcher dayAndTime = DAY_AND_TIME.matcher(typed);
-    if (dayAndTime.matches()) {
-      LocalTime time = time(dayAndTime.group(2), text);
-      return existing(day(dayAndTime.group(1), time, text).atTime(time), text);
+    if (spoken.isPresent()) {
+      throw new MistypedException(text, TYPED, "write the hour, too, such as " + typed + " 18:30");
     }
     throw new MistypedException(text, TYPED, "write it like one of these");
+  }
+
+  private Optional<SpokenTime> spoken(String text, boolean coming) {
+    return text.length() > LONGEST ? Optional.empty() : SpokenTime.of(text, now(), coming);
+  }
+
+  /**
+   * Reads a moment to come; a day without an hour counts to its noon.
+   *
+   * @param text such as {@code friday}, {@code sat noon}, {@code in 2 days} or {@code 28.11. 18:00}
+   * @return the moment; empty where it is no such thing
+   * @throws MistypedException where it could be two days, or the clocks were put forward over it
+   */
+  public Optional<LocalDateTime> coming(String text) {
+    String typed = text.strip().toLowerCase(Locale.ROOT);
+    String span =
+        typed
+            .replaceFirst("^(?:\\+|in|within|after|dans|en)\\s*(?=[\\d\\p{L}])", "")
+            .replaceFirst("\\s*(?:from now|(?:from|after) the pour|later|after pouring)$", "");
+    if (IS_SPAN.matcher(span).matches()) {
+      double seconds = TypedAmount.of(Dimension.TIME, span).one();
+      return Optional.of(now().plus(Duration.ofMillis(Math.round(seconds * 1000))));
+    }
+    Optional<LocalDateTime> time = spoken(text, true).map(SpokenTime::time);
+    time.ifPresent(at -> existing(at, text));
+    return time;
   }
 
   /**
@@ -169,27 +191,6 @@ public final class MomentParser {
 
   private LocalDateTime now() {
     return LocalDateTime.now(clock);
-  }
-
-  private LocalDate day(@Nullable String word, LocalTime time, String text) {
-    LocalDate today = now().toLocalDate();
-    if (word == null) {
-      return time.isAfter(now().toLocalTime()) ? today.minusDays(1) : today;
-    }
-    if (word.equals("today")) {
-      return today;
-    }
-    if (word.equals("yesterday")) {
-      return today.minusDays(1);
-    }
-    for (DayOfWeek day : DayOfWeek.values()) {
-      String name = day.name().toLowerCase(Locale.ROOT);
-      if (name.equals(word) || name.substring(0, 3).equals(word)) {
-        LocalDate last = today.with(TemporalAdjusters.previousOrSame(day));
-        return last.atTime(time).isAfter(now()) ? last.minusWeeks(1) : last;
-      }
-    }
-    throw new MistypedException(text, TYPED, "the day " + word + " is not known here");
   }
 
   /** Refuses an hour that the clocks skipped; of an hour they ran twice, the first is meant. */

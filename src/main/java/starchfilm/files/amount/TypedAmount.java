@@ -88,7 +88,11 @@ public record TypedAmount(
           Map.entry("an?|one|eine?n?|une?", "1"),
           Map.entry("two|zwei|deux|dos", "2"),
           Map.entry("three|drei|trois|tres", "3"),
-          Map.entry("four|vier|quatre|cuatro", "4"));
+          Map.entry("four|vier|quatre|cuatro", "4"),
+          Map.entry("five", "5"),
+          Map.entry("six", "6"),
+          Map.entry("seven", "7"),
+          Map.entry("ten", "10"));
 
   /** How full a spoon or cup is, as a share of one that is level; common practice, no source. */
   private static final Map<String, String> FILLS =

@@ -36,6 +36,12 @@ class MomentParserTest {
     "2026-04-02 18:30, 2026-04-02T18:30",
     "2.4.2026 18:30, 2026-04-02T18:30",
     "02.04.2026 8:30, 2026-04-02T08:30",
+    "yesterday evening, 2026-04-03T18:00",
+    "fri 6pm, 2026-04-03T18:00",
+    "2 Apr 8:30, 2026-04-02T08:30",
+    "2.4. 18:30, 2026-04-02T18:30",
+    "24 Dec 18:00, 2025-12-24T18:00",
+    "gestern 18 Uhr, 2026-04-03T18:00",
   })
   void byTheClock(String text, LocalDateTime time) {
     assertThat(PARSER.parse(text)).isEqualTo(new Moment.ByTheClock(time));
@@ -99,6 +105,7 @@ class MomentParserTest {
     "2026-13-01 10:00",
     "someday 10:00",
     "4/2/2026 10:00",
+    "friday",
     "+",
     "6h",
     "''"
