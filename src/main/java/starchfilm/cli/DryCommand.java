@@ -106,7 +106,7 @@ final class DryCommand implements Callable<Integer> {
         .map(Fault::sentence)
         .forEach(surroundings.err()::println);
     Workshop workshop = workshops.of(trial);
-    // Its own readings are taken in anyhow; a file that changed its name may count twice.
+    // Its own readings are taken in anyhow.
     workshop.outdated(List.of()).ifPresent(surroundings.err()::println);
     TrialForecasts forecasts = TrialForecasts.of(List.of(trial), workshops);
     if (!forecasts.failures().isEmpty()) {
@@ -128,6 +128,7 @@ final class DryCommand implements Callable<Integer> {
   /** What the forecast rests on beside the trial's own recipe, room and weighings. */
   private static List<String> told(Workshop workshop, Trial trial) {
     List<String> lines = new ArrayList<>();
+    workshop.copyOf(trial).ifPresent(lines::add);
     workshop.learnt().rooms().stream()
         .filter(room -> room.isCalled(trial.casting().place().name()))
         .forEach(room -> lines.add("Learnt from your trials: " + room.sentence() + "."));

@@ -2,6 +2,7 @@ package starchfilm.drying;
 
 import static starchfilm.drying.Milestone.FIRM_MOISTURE;
 import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.Arrays;
 import starchfilm.casting.FaceChange.OpenFaces;
@@ -67,6 +68,9 @@ final class MilestoneDetector implements StepListener {
   private int nextCurvePoint;
   private int skinRetries;
 
+  /** Degrees below freezing times how long, since it was last above (K s). */
+  private double frostKs;
+
   /** When each mark was reached (s), positive infinity until then. */
   private final double[] reachedS = new double[MARKS.length];
 
@@ -98,6 +102,7 @@ final class MilestoneDetector implements StepListener {
     isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);
     nextCurvePoint = 0;
     skinRetries = 0;
+    frostKs = 0;
     Arrays.fill(reachedS, Double.POSITIVE_INFINITY);
     facesChanged(0);
   }
@@ -169,7 +174,14 @@ final class MilestoneDetector implements StepListener {
     }
     double rest = restingMoisture(step.end());
     if (step.atEnd(wettest) > WET_MOISTURE) {
-      trace.coolestWetK = Math.min(trace.coolestWetK, step.atEnd(nodes));
+      double endK = step.atEnd(nodes);
+      trace.coolestWetK = Math.min(trace.coolestWetK, endK);
+      // What froze in one night thaws the next day.
+      frostKs =
+          endK < ZERO_CELSIUS_K
+              ? frostKs + (ZERO_CELSIUS_K - endK) * (step.end() - step.start())
+              : 0;
+      trace.frostKs = Math.max(trace.frostKs, frostKs);
     }
     readCurve(step);
     trace.steps++;

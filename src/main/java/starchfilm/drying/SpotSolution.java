@@ -38,6 +38,9 @@ final class SpotSolution {
   /** The coolest it gets while it has more water than solids (K). */
   double coolestWetK;
 
+  /** The most frost at a stretch, degrees below freezing times how long, while it is wet (K s). */
+  double frostKs;
+
   /** How this case ends. */
   DryingVerdict.Outcome outcome() {
     if (!staysSoft) {
@@ -51,6 +54,7 @@ final class SpotSolution {
   void clear(int curvePoints) {
     steps = 0;
     coolestWetK = Double.POSITIVE_INFINITY;
+    frostKs = 0;
     Arrays.fill(milestoneS, Double.POSITIVE_INFINITY);
     if (curve.length != curvePoints) {
       curve = new double[curvePoints];

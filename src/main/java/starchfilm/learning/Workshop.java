@@ -5,9 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.json.UnreadableFileException;
@@ -215,11 +217,42 @@ public final class Workshop implements TrialKnowledge {
     return Hindsight.over(trials, plates, trial -> TrialName.from(folder, trial));
   }
 
+  /**
+   * Whether a trial repeats one that was learnt from, as in a backup folder.
+   *
+   * @param trial the trial
+   * @return a sentence that names the other; empty where it is no copy
+   */
+  public Optional<String> copyOf(Trial trial) {
+    String own = TrialName.from(folder, trial);
+    return files(trial).stream()
+        .filter(file -> !file.equals(own) && isLearntFrom(file))
+        .findFirst()
+        .map(file -> own + ": the same plate as " + file + ", which counts once.");
+  }
+
+  private boolean isLearntFrom(String file) {
+    return plates.stream().anyMatch(lesson -> lesson.file().equals(file))
+        || strips.stream().anyMatch(lesson -> lesson.file().equals(file));
+  }
+
+  /** The files that hold this trial's plate: its own, and those it repeats. */
+  private Set<String> files(Trial trial) {
+    Set<String> files = new LinkedHashSet<>(Set.of(TrialName.from(folder, trial)));
+    TrialFacts.of(folder, trial)
+        .ifPresent(
+            own ->
+                facts.stream()
+                    .filter(other -> other.checksum().equals(own.checksum()))
+                    .forEach(other -> files.add(other.file())));
+    return files;
+  }
+
   private SharedParameters sharedWithout(Trial trial) {
-    String name = TrialName.from(folder, trial);
+    Set<String> own = files(trial);
     SummedLikelihood others = all;
     for (PlateLikelihood lesson : plates) {
-      if (lesson.file().equals(name)) {
+      if (own.contains(lesson.file())) {
         others = others.minus(lesson);
       }
     }
@@ -228,9 +261,9 @@ public final class Workshop implements TrialKnowledge {
 
   @Override
   public LearntFilm film(Trial trial) {
-    String name = TrialName.from(folder, trial);
+    Set<String> own = files(trial);
     List<StripLikelihood> others =
-        strips.stream().filter(lesson -> !lesson.file().equals(name)).toList();
+        strips.stream().filter(lesson -> !own.contains(lesson.file())).toList();
     return film(others, trial.casting().composition().starchShares());
   }
 

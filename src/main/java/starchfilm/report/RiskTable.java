@@ -181,7 +181,9 @@ final class RiskTable {
           case LEVEL_THE_PLATE ->
               "level the plate better, ± " + change(remedy, ReaderUnit.PERCENT, " %");
           case COVER_THE_PLATE -> "dry slower, " + change(remedy, ReaderUnit.PERCENT, " % RH");
-          case FAN -> "a fan, " + change(remedy, ReaderUnit.METRE_PER_SECOND, " m/s");
+          case FAN ->
+              "a fan, its cable off the wet trays, "
+                  + change(remedy, ReaderUnit.METRE_PER_SECOND, " m/s");
           case DRIER_ROOM -> "a drier room, " + change(remedy, ReaderUnit.PERCENT, " % RH");
           case WARMER_ROOM -> "a warmer room, " + change(remedy, ReaderUnit.CELSIUS, " °C");
           default -> throw new IllegalArgumentException("no remedy: " + remedy.change());

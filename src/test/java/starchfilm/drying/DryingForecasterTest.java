@@ -307,6 +307,21 @@ class DryingForecasterTest {
     assertThat(QUICK.forecast(damp).verdict()).isEqualTo(DryingVerdict.DRIES);
   }
 
+  /** A cold dry night takes the film a little below zero for an hour or two: told, not refused. */
+  @Test
+  void tellsOfANightThatIsColdForAWhile() {
+    SwingingRoom nights = new SwingingRoom(new AirState(273.15 + 8, 0.55, 0.3), 6.9, 0, 5 * 3600);
+    DryingForecast forecast =
+        QUICK.forecast(Castings.plate(3, Castings.paste(0.08, 0.3), nights, 20));
+
+    assertThat(forecast.extrapolations())
+        .anyMatch(
+            outside ->
+                outside.rule().equals("drying without ice")
+                    && outside.given() < 0
+                    && outside.given() > -1);
+  }
+
   /** Drier air is never slower, though the film it leaves is drier; nor is warmer air. */
   @ParameterizedTest
   @CsvSource({"20, 0.3", "20, 0", "40, 0.3", "12, 0.5"})

@@ -219,7 +219,14 @@ public final class Assayer {
                     : ". More water, alcohol or soap is in the jar than counted, less of the batch"
                         + " went into it, or the jar's mass or the reading is wrong."));
       }
-      jar.remarks.add(both + "; what is shown is what both allow.");
+      boolean apart = alone.low() > recordAlone.high() || alone.high() < recordAlone.low();
+      jar.remarks.add(
+          both
+              + "; what is shown is what both allow."
+              + (apart
+                  ? " These ranges do not meet, so one of them is probably off, and what is shown is"
+                      + " narrower than it deserves: weigh the jar and read it once more."
+                  : ""));
     }
     // Whatever cannot be glycerol bounds the alcohol, which leaves with the water.
     AlcoholLeft alcohol = balance.alcoholLeft().atMost(jar.posterior.mostAlcoholKg());

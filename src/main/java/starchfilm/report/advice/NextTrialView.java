@@ -2,8 +2,11 @@ package starchfilm.report.advice;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import starchfilm.advice.Effect;
 import starchfilm.advice.NextTrial;
+import starchfilm.change.Change;
+import starchfilm.report.caution.Caution;
 import starchfilm.report.words.PlainWords;
 
 /**
@@ -27,7 +30,13 @@ record NextTrialView(
         next.against().isEmpty() ? "" : "Against: " + PlainWords.list(next.against()) + ".",
         next.aims().stream().map(NextTrialView::sentence).toList(),
         next.effects(),
-        next.newCautions().stream().map(PlainWords::sentence).toList());
+        Stream.concat(
+                next.newCautions().stream().map(PlainWords::sentence),
+                next.adjustments().contains(Change.FAN)
+                        || next.adjustments().contains(Change.WARMER_ROOM)
+                    ? Stream.of(Caution.FANS_AND_HEATERS.sentence())
+                    : Stream.empty())
+            .toList());
   }
 
   /** A clause as a sentence. */
