@@ -27,9 +27,11 @@ import starchfilm.request.RefusedRequestException;
     name = "starchfilm",
     version = "starchfilm 0.2.0",
     description = {
-      "Recipes, drying forecasts and trials of film cast from starch and glycerol.",
+      "Recipes, drying forecasts and a record of trials for film cast from"
+          + " starch and glycerol.",
       "",
-      "Keep one small file a trial (the folder formulations/ has some to start from), then ask."
+      "Keep one small file per trial (the folder formulations/ has some to"
+          + " start from), then run a command."
     },
     synopsisSubcommandLabel = "COMMAND",
     commandListHeading = "%nCommands:%n",
@@ -38,7 +40,7 @@ import starchfilm.request.RefusedRequestException;
       "",
       "Start with:",
       "  starchfilm compare formulations",
-      "and open the page it writes. Every command explains itself: starchfilm compare --help",
+      "and open the page it writes. Each command has its own help:" + " starchfilm compare --help",
       "",
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in a file."
     })
@@ -69,21 +71,21 @@ final class App implements Runnable {
       names = {"-h", "--help"},
       usageHelp = true,
       scope = ScopeType.INHERIT,
-      description = "Show this help and end.")
+      description = "Show this help and exit.")
   @SuppressWarnings("UnusedVariable") // the library acts on it
   private boolean help;
 
   @Option(
       names = {"-V", "--version"},
       versionHelp = true,
-      description = "Show the version and end.")
+      description = "Show the version and exit.")
   @SuppressWarnings("UnusedVariable") // the library acts on it
   private boolean version;
 
   @Option(
       names = "--debug",
       scope = ScopeType.INHERIT,
-      description = "On an unexpected error, show where in the program it arose.")
+      description = "On an unexpected error, show where in the program it happened.")
   private boolean debug;
 
   App(CommandContext surroundings) {
@@ -145,7 +147,7 @@ final class App implements Runnable {
     try {
       return Path.of(typed);
     } catch (InvalidPathException impossible) {
-      throw new TypeConversionException("no file can have this name; check its spelling");
+      throw new TypeConversionException("cannot be a file name; check its spelling");
     }
   }
 
@@ -181,7 +183,7 @@ final class App implements Runnable {
         .println(
             "starchfilm: the program itself failed ("
                 + exception
-                + "); nothing of yours is wrong. Run it again with --debug to see where.");
+                + "); your files are fine. Run it again with --debug to see where.");
     if (debug) {
       exception.printStackTrace(line.getErr());
     }

@@ -35,10 +35,12 @@ import starchfilm.request.AssayRequest;
       "       starchfilm assay ph ..."
     },
     description = {
-      "Say what is in a jar of glycerol: glycerol, water and salt with a range, and what to mind.",
+      "Work out what is in a jar of glycerol: glycerol, water and salt with"
+          + " a range, and what to watch out for.",
       "",
-      "Go by the label, by a reading (hydrometer, weighed bottle, refractometer), or by the record"
-          + " of how it was recovered from oil; a record and a reading together are best."
+      "Use the label, a reading (hydrometer, weighed bottle, refractometer),"
+          + " or the record of how it was recovered from oil; a record and a"
+          + " reading together are best."
     },
     optionListHeading = "%nThe jar:%n",
     commandListHeading = "%nMore:%n",
@@ -53,7 +55,7 @@ import starchfilm.request.AssayRequest;
       "      --catalyst NaOH \"3.5 g\" --acid HCl \"30 ml\" \"10 %%\" --density \"1.24 g/ml\" --at \"21"
           + " C\"",
       "",
-      "Exit codes: 0 done, 1 withheld and so not kept, 2 wrong input."
+      "Exit codes: 0 done, 1 no figures and so not kept, 2 wrong input."
     })
 final class AssayCommand implements Callable<Integer> {
   private final CommandContext surroundings;
@@ -64,8 +66,9 @@ final class AssayCommand implements Callable<Integer> {
       names = "--keep",
       paramLabel = "NAME",
       description =
-          "Keep the jar under this name, in the small file NAME.jar.json: trials in that folder and"
-              + " plan --jar take from it, and check says what is left.")
+          "Keep the jar under this name, in the small file NAME.jar.json: trials"
+              + " in that folder and plan --jar take glycerol from it, and check shows"
+              + " what is left.")
   private @Nullable String keep;
 
   @Spec private CommandSpec spec = CommandSpec.create();
@@ -107,7 +110,9 @@ final class AssayCommand implements Callable<Integer> {
             .orElseThrow(
                 () ->
                     CommandFailure.notComputed(
-                        "--keep " + typed + ": not kept, since nobody can say what is in it."));
+                        "--keep "
+                            + typed
+                            + ": not kept, because the figures contradict each other."));
     try {
       Path path = surroundings.resolve(Path.of(typed)).toAbsolutePath();
       SafeFile.Written written =
@@ -137,7 +142,7 @@ final class AssayCommand implements Callable<Integer> {
       }
     } catch (InvalidPathException impossible) {
       throw CommandFailure.wrongInput(
-          "--keep " + typed + ": no name for a file here; choose another.");
+          "--keep " + typed + ": cannot be a file name here; choose another.");
     } catch (NotWrittenException refused) {
       Fault why = refused.faults().get(0);
       throw CommandFailure.wrongInput(

@@ -16,7 +16,7 @@ final class AssayText {
   /** Writes it. */
   void write(AssaySheet sheet, List<String> assumptions) {
     if (sheet.withheld().isEmpty()) {
-      out.println("In the jar (middle, and the range that holds in 8 cases of 10):");
+      out.println("In the jar (middle, and the range that holds in 8 of 10 likely cases):");
     } else {
       Paragraph.of("Withheld. " + sheet.withheld(), "", "").forEach(out::println);
     }

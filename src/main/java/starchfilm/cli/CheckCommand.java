@@ -19,10 +19,10 @@ import starchfilm.report.words.Plural;
 @Command(
     name = "check",
     description = {
-      "Read trial files and say everything that is wrong with them.",
+      "Check trial files and list everything that is wrong with them.",
       "",
-      "Each fault names file, line, column and field, what stands there, what is allowed and how to"
-          + " mend it. Nothing is written."
+      "Each fault names file, line, column and field, what is there, what is"
+          + " allowed and how to fix it. Nothing is written."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFiles:%n",
@@ -32,7 +32,7 @@ import starchfilm.report.words.Plural;
       "  starchfilm check formulations/garden",
       "  starchfilm check --keys",
       "",
-      "Exit codes: 0 every file is sound, 2 a file has a fault."
+      "Exit codes: 0 no file has a fault, 2 a file has a fault."
     })
 final class CheckCommand implements Callable<Integer> {
   private final CommandContext surroundings;

@@ -28,11 +28,11 @@ import starchfilm.report.words.Plural;
 @Command(
     name = "compare",
     description = {
-      "Lay trials side by side on one page: what differs, what each film will be like, when each"
-          + " plate is dry, and what came of it.",
+      "Compare trials on one page: what differs, what each film will be"
+          + " like, when each plate is dry, and what came of it.",
       "",
-      "The page is one file that needs no network. A file with a fault is left out and named; the"
-          + " others go through."
+      "The page is one file that needs no network. A file with a fault is"
+          + " left out and named; the others are used."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFiles:%n",
@@ -42,8 +42,8 @@ import starchfilm.report.words.Plural;
       "  starchfilm compare formulations/garden --out garden.html",
       "  starchfilm compare formulations/garden --csv trials.csv",
       "",
-      "Exit codes: 0 done, 1 a trial could not be forecast, 2 a file has a fault (the page is written"
-          + " all the same)."
+      "Exit codes: 0 done, 1 a trial could not be forecast, 2 a file has a"
+          + " fault (the page is written anyway)."
     })
 final class CompareCommand implements Callable<Integer> {
   private final CommandContext surroundings;
@@ -88,7 +88,7 @@ final class CompareCommand implements Callable<Integer> {
     List<TrialForecast> trials = forecasts.forecasts();
     if (trials.isEmpty()) {
       throw forecasts.failures().isEmpty()
-          ? CommandFailure.wrongInput("no sound trial to compare; nothing written.")
+          ? CommandFailure.wrongInput("no trial without a fault to compare; nothing written.")
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
     Comparison comparison = Comparison.of(notebook, forecasts);

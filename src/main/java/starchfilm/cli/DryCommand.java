@@ -34,11 +34,13 @@ import starchfilm.request.TrialQuestion;
       "       starchfilm dry --starch KIND MASS --water MASS --wet LENGTH [more of the trial]"
     },
     description = {
-      "Say when a plate is skin-dry, peelable and dry through, with the range and the curve.",
+      "Forecast when a plate is skin-dry, peelable and dry through, with the"
+          + " range and the curve.",
       "",
-      "Give a trial file, or a recipe as options, or both: options put over a file ask what if.",
-      "Weighings, in the file or typed, move the forecast and narrow it; so does what the command"
-          + " learn has found in the trials beside the file."
+      "Give a trial file, or a recipe as options, or both: options override"
+          + " the file, to see what would happen.",
+      "Weighings, in the file or typed, shift the forecast and narrow it; so"
+          + " does what the command learn has found in the trials beside the file."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFile:%n",

@@ -18,12 +18,13 @@ import starchfilm.report.learnt.LearntText;
 @Command(
     name = "learn",
     description = {
-      "Learn from the weighings and pulled strips of a folder how your rooms dry and your films"
-          + " hold, and say how sure that is.",
+      "Learn from the weighings and pulled strips in a folder how your rooms"
+          + " dry and your films hold, and say how sure that is.",
       "",
-      "It is kept in workshop.json beside the trials, and every later forecast of a trial there"
-          + " uses it. A file with a fault teaches nothing and is named; the others go through. Run"
-          + " it again whenever you have weighed more."
+      "The result is kept in workshop.json beside the trials, and every"
+          + " later forecast in that folder uses it. A file with a fault is left"
+          + " out and named; the others are used. Run it again whenever you have"
+          + " more weighings."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFolder:%n",
@@ -32,8 +33,8 @@ import starchfilm.report.learnt.LearntText;
       "Example:",
       "  starchfilm learn formulations/garden",
       "",
-      "Exit codes: 0 done, 1 nothing to learn from or nothing written, 2 a file has a fault (the"
-          + " others were learnt from all the same)."
+      "Exit codes: 0 done, 1 nothing to learn from or nothing written, 2 a"
+          + " file has a fault (the others were used)."
     })
 final class LearnCommand implements Callable<Integer> {
   private final CommandContext surroundings;
@@ -65,7 +66,7 @@ final class LearnCommand implements Callable<Integer> {
           .leftOut()
           .forEach(left -> surroundings.err().println(left.file() + ": " + left.reason()));
       String sentence =
-          "nothing to learn from: no sound trial in "
+          "nothing to learn from: no trial without a fault in "
               + folder
               + " has weighings that can be used, or pulled strips; nothing written."
               + earlier(home);

@@ -27,11 +27,12 @@ import starchfilm.request.TrialQuestion;
       "       starchfilm new --from TRIAL [--but CHANGE] [what to change in it]"
     },
     description = {
-      "Start a trial file from what you cooked, written in one line, or from an earlier trial.",
+      "Start a trial file from one line that says what you cooked, or from" + " an earlier trial.",
       "",
-      "The line holds amounts, plate, when and where, in any order, with a semicolon or a comma and"
-          + " a blank between them. A trial from an earlier one keeps its recipe, pour and room,"
-          + " without its history, and remembers where it comes from: compare holds the two against"
+      "The line holds amounts, plate, when and where, in any order, with a"
+          + " semicolon or a comma and a blank between them. A trial from an"
+          + " earlier one keeps its recipe, pour and room, without its history, and"
+          + " remembers where it comes from, so that compare shows the two against"
           + " each other."
     },
     optionListHeading = "%nOptions:%n",
@@ -45,7 +46,7 @@ import starchfilm.request.TrialQuestion;
       "  starchfilm new --from formulations/garden/4-blend.json --wet 1.5mm --name \"Thin blend\""
           + " --in .",
       "",
-      "Exit codes: 0 done, 2 the trial cannot be or nothing could be written."
+      "Exit codes: 0 done, 2 the trial is not possible or nothing could be" + " written."
     })
 final class NewCommand implements Callable<Integer> {
   private final CommandContext surroundings;
@@ -65,8 +66,8 @@ final class NewCommand implements Callable<Integer> {
       names = "--in",
       paramLabel = "FOLDER",
       description =
-          "Where the file goes; nothing is written over. Not given: beside the earlier trial, or"
-              + " here.")
+          "Where the file goes; nothing is overwritten. Not given: beside the"
+              + " earlier trial, or here.")
   private @Nullable Path in;
 
   private NewCommand(CommandContext surroundings) {

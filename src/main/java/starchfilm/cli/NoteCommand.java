@@ -38,12 +38,12 @@ import starchfilm.report.words.NoteSentence;
     sortOptions = false,
     customSynopsis = "starchfilm note FILE [what to note]...",
     description = {
-      "Write what was weighed, measured or seen into a trial file.",
+      "Note what was weighed, measured or seen in a trial file.",
       "",
-      "Without options it asks. Everything else in the file stays as it is, and its last version is"
-          + " kept beside it. Times are typed like: now, +6h, 20 min ago, 18:30, yesterday 18:30,"
-          + " friday 7:15, 2.4.2026 18:30, 2026-04-02 18:30; a comma in a number is a decimal"
-          + " comma."
+      "Without options it asks questions. Everything else in the file stays"
+          + " as it is, and its last version is kept beside it. Write times like:"
+          + " now, +6h, 20 min ago, 18:30, yesterday 18:30, friday 7:15, 2.4.2026"
+          + " 18:30, 2026-04-02 18:30; a comma in a number is a decimal comma."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFile:%n",
@@ -59,7 +59,8 @@ import starchfilm.report.words.NoteSentence;
       "  starchfilm note garden/7.json --undo",
       "  starchfilm note garden/7.json --replace \"weighing 2=690g\"",
       "",
-      "Exit codes: 0 noted, 2 the note cannot be or the file cannot be written; nothing was changed."
+      "Exit codes: 0 noted, 2 the note is not possible or the file cannot be"
+          + " written; nothing was changed."
     })
 final class NoteCommand implements Callable<Integer> {
   private static final String NOW = "now";
@@ -72,7 +73,8 @@ final class NoteCommand implements Callable<Integer> {
   @Option(
       names = "--at",
       paramLabel = "TIME",
-      description = "When it was weighed, seen or moved; a weighing or move is now without it.")
+      description =
+          "Time of the weighing, fault or move. Left out: now, for weighings and" + " moves.")
   private @Nullable String at;
 
   @Option(
@@ -85,23 +87,24 @@ final class NoteCommand implements Callable<Integer> {
       names = "--of",
       paramLabel = "NUMBER",
       description =
-          "Which plate of the pour was weighed, is done or has this tare; else the first was"
-              + " weighed, and all are done.")
+          "Which plate of the pour was weighed, is done or has this tare. Left"
+              + " out: the first was weighed, and all are done.")
   private @Nullable String plate;
 
-  @Option(names = "--off", description = "Its film is off the plate: done.")
+  @Option(names = "--off", description = "The film is off the plate: done.")
   private boolean off;
 
   @Option(
       names = "--given-up",
       paramLabel = "WHY",
-      description = "It was given up: \"the cat\", spilt, mould. What was noted still teaches.")
+      description =
+          "It was given up: \"the cat\", spilt, mould. Its weighings are still" + " learnt from.")
   private @Nullable String givenUp;
 
   @Option(
       names = "--confirm",
       paramLabel = "TIME",
-      description = "The weighing of this time, such as 19h, is right though it looks odd.")
+      description = "The weighing at this time, such as 19h, is right although it looks" + " odd.")
   private List<String> confirmed = List.of();
 
   @Option(names = "--without-plate", description = "The film was weighed alone.")
@@ -110,8 +113,9 @@ final class NoteCommand implements Callable<Integer> {
   @Option(
       names = "--same-plate",
       description =
-          "It was the plate weighed before, though its film is heavier; false for another plate:"
-              + " then the weighing is kept and left out of the forecast.",
+          "It is the same plate as before, although its film is heavier; false"
+              + " means another plate: the weighing is kept and left out of the"
+              + " forecast.",
       arity = "0..1",
       fallbackValue = "true")
   private @Nullable Boolean samePlate;
@@ -119,8 +123,8 @@ final class NoteCommand implements Callable<Integer> {
   @Option(
       names = "--undo",
       description =
-          "Take the last change of the file back; once more brings it back. Refused where the file"
-              + " was changed since.")
+          "Undo the last change of the file; a second --undo restores it."
+              + " Refused if the file was changed since.")
   private boolean undo;
 
   @Option(names = "--list", description = "List what is noted, line by line, and note nothing.")
@@ -176,7 +180,7 @@ final class NoteCommand implements Callable<Integer> {
   @Option(
       names = "--rating",
       paramLabel = "1..5",
-      description = "1 for a failure to 5 for a film you want again.")
+      description = "From 1, a failure, to 5, a film you want again.")
   private @Nullable String rating;
 
   @Option(names = "--remark", paramLabel = "TEXT", description = "In your words. May be repeated.")
@@ -259,11 +263,11 @@ final class NoteCommand implements Callable<Integer> {
 
   private void takeBack(Path trial, List<Note> notes) {
     if (!notes.isEmpty()) {
-      throw CommandFailure.wrongInput("--undo: given with something to note; give it alone");
+      throw CommandFailure.wrongInput("--undo: given with something to note; use it alone");
     }
     try {
       Undo.TakenBack back = Undo.last(trial, Optional.empty());
-      surroundings.out().println("Taken back in " + file + ":");
+      surroundings.out().println("Undone in " + file + ":");
       back.lines().forEach(line -> surroundings.out().println("  " + line));
       back.kept()
           .ifPresent(
@@ -273,7 +277,7 @@ final class NoteCommand implements Callable<Integer> {
                       .println(
                           "The version with it is kept in "
                               + besideTrial(trial, before)
-                              + "; --undo once more brings it back."));
+                              + "; a second --undo restores it."));
     } catch (NotWrittenException e) {
       throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
     }
@@ -397,7 +401,7 @@ final class NoteCommand implements Callable<Integer> {
     @Option(
         names = "--strip-thickness",
         paramLabel = "LENGTH",
-        description = "Thickness of the strip; else the mean of the film's is taken.")
+        description = "Thickness of the strip. Left out: the mean of the film's.")
     private @Nullable String thickness;
 
     @Option(

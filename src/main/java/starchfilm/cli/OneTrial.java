@@ -39,7 +39,7 @@ final class OneTrial {
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     notebook.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
     if (!notebook.faults().isEmpty()) {
-      throw CommandFailure.wrongInput("no forecast without a sound trial.");
+      throw CommandFailure.wrongInput("no forecast: the trial has a fault.");
     }
     if (notebook.trials().size() != 1) {
       throw CommandFailure.wrongInput(

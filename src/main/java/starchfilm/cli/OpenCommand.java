@@ -26,7 +26,8 @@ import starchfilm.web.http.Serving;
     description = {
       "Open the trials of a folder in the browser: all of this program without a terminal.",
       "",
-      "Only this machine can reach the page, and nothing outside the folder is read or written."
+      "Only this machine can reach the pages, and nothing outside the folder"
+          + " is read or written."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFolder:%n",
@@ -68,8 +69,9 @@ class OpenCommand implements Callable<Integer> {
   @Option(
       names = "--share-on-lan",
       description = {
-        "Let other devices of this network in, such as a phone beside the plates. Each needs a key"
-            + " that is printed and works once. What they send is not encrypted."
+        "Let in other devices of this network, such as a phone beside the"
+            + " plates. Each needs a key that is printed and works once. What they"
+            + " send is not encrypted."
       })
   private boolean shareOnLan;
 

@@ -37,12 +37,13 @@ import starchfilm.request.PlanQuestion;
       "starchfilm plan --glycerol MASS --starch KIND --plates PLATES --room AIR [options]"
     },
     description = {
-      "Find recipes for the glycerol at hand: what to weigh out, how thick to pour, what film it"
-          + " makes, and how surely it is ready by the date.",
+      "Find recipes for the glycerol you have: what to weigh out, how thick"
+          + " to pour, what film it makes, and how likely it is to be ready by the"
+          + " date.",
       "",
-      "Up to four recipes come back: the safest, the most film, the one ready soonest, and the one"
-          + " closest to the wish. Each is rounded to the balance, and what is forecast is what was"
-          + " rounded."
+      "You get up to four recipes: the safest, the one with the most film,"
+          + " the one ready soonest, and the one closest to your wish. Amounts are"
+          + " rounded to the balance before they are forecast."
     },
     optionListHeading = "%nOptions:%n",
     footer = {
@@ -54,7 +55,7 @@ import starchfilm.request.PlanQuestion;
       "  starchfilm plan --glycerol 250g --purity 99%% --origin bought --starch potato \\",
       "      --plates \"10x300x200mm glass\" --room 20C,50%% --vary glycerol 15,20,25,30,35",
       "",
-      "Exit codes: 0 done, 1 nothing fits (what to give up is printed), 2 wrong input."
+      "Exit codes: 0 done, 1 nothing fits (what would help is printed), 2" + " wrong input."
     })
 final class PlanCommand implements Callable<Integer> {
   private final CommandContext surroundings;
@@ -67,7 +68,7 @@ final class PlanCommand implements Callable<Integer> {
       names = "--sheet",
       paramLabel = "PAGE",
       description =
-          "Also write weigh-out sheets to print, one page a recipe; - for standard output.")
+          "Also write weigh-out sheets to print, one page per recipe; - for" + " standard output.")
   private @Nullable String sheet;
 
   @Option(
@@ -79,7 +80,8 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--save",
       paramLabel = "FOLDER",
-      description = "Also write a trial file a recipe into this folder; nothing is written over.")
+      description =
+          "Also write one trial file per recipe into this folder; nothing is" + " overwritten.")
   private @Nullable String folder;
 
   private PlanCommand(CommandContext surroundings) {

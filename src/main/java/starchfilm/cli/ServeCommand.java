@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 @Command(
     name = "serve",
     hidden = true,
-    description = "The old name of the command open.",
+    description = "Old name of the command open.",
     footer = {"", "Example:", "  starchfilm open formulations/garden"})
 final class ServeCommand extends OpenCommand {
   private final CommandContext surroundings;

@@ -23,11 +23,11 @@ import starchfilm.report.words.Plural;
     name = "sheet",
     sortOptions = false,
     description = {
-      "Make weigh-out sheets of trials to print, one A4 page a trial, or labels to stick on their"
-          + " plates, many on a page.",
+      "Make weigh-out sheets to print, one A4 page per trial, or labels to"
+          + " stick on the plates, many on a page.",
       "",
-      "A label holds name, pour, empty plate, when to look, and what is in it; what the file does not"
-          + " say is left blank to be written by hand."
+      "A label shows name, pour, empty plate, when to look, and what is in"
+          + " it; what the file does not say is left blank, to be filled in by hand."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFiles:%n",
@@ -36,8 +36,8 @@ import starchfilm.report.words.Plural;
       "Example:",
       "  starchfilm sheet formulations/garden/4-blend.json --out blend.html --labels labels.html",
       "",
-      "Exit codes: 0 done, 1 a trial could not be forecast, 2 a file has a fault (the others are"
-          + " printed all the same)."
+      "Exit codes: 0 done, 1 a trial could not be forecast, 2 a file has a"
+          + " fault (the others are printed anyway)."
     })
 final class SheetCommand implements Callable<Integer> {
   private final CommandContext surroundings;
@@ -57,7 +57,7 @@ final class SheetCommand implements Callable<Integer> {
   @Option(
       names = "--labels",
       paramLabel = "PAGE",
-      description = "Where the labels go, one a plate; - for standard output.")
+      description = "Where the labels go, one per plate; - for standard output.")
   private @Nullable String labels;
 
   SheetCommand(CommandContext surroundings) {
@@ -81,7 +81,7 @@ final class SheetCommand implements Callable<Integer> {
     List<TrialForecast> trials = forecasts.forecasts();
     if (trials.isEmpty()) {
       throw forecasts.failures().isEmpty()
-          ? CommandFailure.wrongInput("no sound trial to print; nothing written.")
+          ? CommandFailure.wrongInput("no trial without a fault to print; nothing written.")
           : CommandFailure.notComputed("no trial could be forecast; nothing written.");
     }
     PlanReport report = new PlanReport(new PageRenderer());

@@ -30,10 +30,12 @@ import starchfilm.request.ThicknessQuestion;
       "       starchfilm thickness --starch KIND MASS --water MASS --by WHEN [more of the trial]"
     },
     description = {
-      "Say how thick a paste may be poured to be dry by a date: the wet thickness that makes it in"
-          + " half and in 9 of 10 likely cases, with the grams for a plate.",
+      "Work out how thick you can pour a paste for it to be dry by a date:"
+          + " the wet thickness that is dry in time in half and in 9 of 10 likely"
+          + " cases, with the grams for a plate.",
       "",
-      "Give a trial file, or a recipe as options, or both: options put over a file ask what if."
+      "Give a trial file, or a recipe as options, or both: options override"
+          + " the file, to see what would happen."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFile:%n",

@@ -30,8 +30,8 @@ import starchfilm.today.Today;
     name = "today",
     sortOptions = false,
     description = {
-      "Say which plates need you now and why, the most urgent first: peel, weigh, look, beware of"
-          + " mould.",
+      "List which plates need you now and why, most urgent first: peel,"
+          + " weigh, look, watch for mould.",
       "",
       "For each plate: how much water is left, what the scale shows when it is peelable and dry, and"
           + " the hours in which to look."
@@ -44,8 +44,8 @@ import starchfilm.today.Today;
       "  starchfilm today formulations/garden",
       "  starchfilm today formulations/garden --calendar looks.ics",
       "",
-      "Exit codes: 0 done, 1 a plate could not be forecast, 2 a file has a fault (the others are told"
-          + " of all the same)."
+      "Exit codes: 0 done, 1 a plate could not be forecast, 2 a file has a"
+          + " fault (the others are listed anyway)."
     })
 final class TodayCommand implements Callable<Integer> {
   private final CommandContext surroundings;

@@ -12,8 +12,9 @@ final class JarOrigin {
       Field.option(
               "--origin",
               "bought|recovered|unknown",
-              "Where the glycerol comes from: bought with a label, recovered from oil, or unknown."
-                  + " Not given: recovered if its salt is given, else unknown.")
+              "Where the glycerol comes from: bought with a label, recovered from"
+                  + " oil, or unknown. Not given: recovered if its salt is given, otherwise"
+                  + " unknown.")
           .onPage("It was", "origin");
 
   private JarOrigin() {}

@@ -39,7 +39,7 @@ import starchfilm.files.saving.TrialTree;
 public record NewTrial(
     String name, String text, Trial trial, String changed, List<String> assumptions) {
   static final Field CALLED =
-      Field.option("--name", "NAME", "What you call the trial.").onPage("Name", "name");
+      Field.option("--name", "NAME", "Name of the trial.").onPage("Name", "name");
   static final Field POURED =
       Field.option(
           "--poured",
@@ -61,7 +61,8 @@ public record NewTrial(
       Field.option(
               "--but",
               "CHANGE",
-              "The one thing changed from the earlier trial, by a step that shows: "
+              "The one thing to change from the earlier trial, by a step large"
+                  + " enough to see: "
                   + String.join(", ", OneChange.words())
                   + ".")
           .onPage("But", "but");

@@ -26,7 +26,7 @@ final class RecoveryRecord {
       Field.option(
           "--acid-value",
           "MG-KOH-PER-G",
-          "Free acid of the oil; left out, that of its kind is taken.");
+          "Free acid of the oil. Not given: the usual value of its kind.");
   static final Field ALCOHOL =
       Field.option("--alcohol", "WHAT", "Kind and amount of the alcohol: methanol \"200 ml\".")
           .words(2, 2)
@@ -36,8 +36,7 @@ final class RecoveryRecord {
           .words(2, 2)
           .onPage("Lye used", "catalyst", "catalyst_mass g");
   static final Field CATALYST_PURITY =
-      Field.option(
-          "--catalyst-purity", "SHARE", "Purity of that lye; left out, that of pellets is taken.");
+      Field.option("--catalyst-purity", "SHARE", "Purity of that lye. Not given: that of pellets.");
   static final Field CRUDE =
       Field.option("--crude", "MASS", "The dark lower layer as drawn off.")
           .onPage("Dark lower layer", "crude g");
@@ -73,7 +72,7 @@ final class RecoveryRecord {
           .repeatable();
   static final Field TAKEN_OUT =
       Field.option(
-              "--taken-out", "WHAT", "How much of that was taken out again, dry. May be repeated.")
+              "--taken-out", "WHAT", "How much of that was removed again, dry. May be repeated.")
           .words(2, 2)
           .repeatable();
   static final List<Field> FIELDS =

@@ -84,12 +84,12 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       Field.option(
               "--weighed",
               "TIME=MASS",
-              "A weighing so far, such as 6h=412g after the pour; give it as often as there are"
-                  + " weighings. They are taken together with those in the file. With the plate,"
-                  + " where the file gives its tare_g; else the film alone.")
+              "A weighing so far, such as 6h=412g after the pour; may be repeated."
+                  + " Used together with those in the file. Includes the plate if the file"
+                  + " gives its tare_g, otherwise the film alone.")
           .repeatable();
   private static final Field FILM_ONLY =
-      Field.flag("--film-only", "The masses typed are without the plate.");
+      Field.flag("--film-only", "The typed masses are without the plate.");
 
   private static final List<Field> RECIPE =
       List.of(

@@ -60,9 +60,9 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
       Field.option(
               "--room-name",
               "NAME",
-              "What your trials call that room, for what the command learn has found of it. Not"
-                  + " given: only what your rooms have in common.")
-          .onPage("What you call the room", "room_name");
+              "Name of that room in your trials, to use what the command learn has"
+                  + " found about it. Not given: only what your rooms have in common.")
+          .onPage("Name of the room", "room_name");
   static final Field BENCH =
       Field.option(
           "--bench",

@@ -175,8 +175,8 @@ final class WrittenSupplies {
       return Estimate.exact(rest);
     }
     in.remark(
-        "The jar's purity was not given; 80 to 100 % glycerol is taken, which widens every range."
-            + " Assay the jar to narrow them.");
+        "The jar's purity was not given; 80 to 100 % glycerol is assumed,"
+            + " which widens every range. Assay the jar to narrow it.");
     return UNKNOWN_PURITY.value() <= rest
         ? UNKNOWN_PURITY
         : new Estimate(Math.max(0, rest), UNKNOWN_PURITY.sd());

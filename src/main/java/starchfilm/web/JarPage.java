@@ -77,7 +77,7 @@ final class JarPage {
           assay
               .content()
               .orElseThrow(
-                  () -> new HttpError(422, "Not kept, since nobody can say what is in it."));
+                  () -> new HttpError(422, "Not kept, because the figures contradict each other."));
       String name = form.text("name");
       JarFile.keep(
           desk.folder().root(),

@@ -54,7 +54,7 @@ class AppTest {
     assertThat(terminal.run("check", "a\0b")).isEqualTo(2);
     assertThat(terminal.err())
         .startsWith("starchfilm: Invalid value")
-        .contains("no file can have this name; check its spelling")
+        .contains("cannot be a file name; check its spelling")
         .doesNotContain("java.nio");
   }
 

@@ -97,7 +97,8 @@ class CompareCommandTest {
     assertThat(terminal.run("compare", "missing.json")).isEqualTo(2);
     assertThat(terminal.err())
         .contains("missing.json")
-        .endsWith(String.format("starchfilm: no sound trial to compare; nothing written.%n"));
+        .endsWith(
+            String.format("starchfilm: no trial without a fault to compare; nothing written.%n"));
     assertThat(folder).isEmptyDirectory();
   }
 

@@ -130,8 +130,8 @@ class LearnCommandTest {
     assertThat(learn.out()).isEmpty();
     assertThat(learn.err())
         .isEqualToNormalizingNewlines(
-            "starchfilm: nothing to learn from: no sound trial in . has weighings that can be used,"
-                + " or pulled strips; nothing written.\n");
+            "starchfilm: nothing to learn from: no trial without a fault in . has"
+                + " weighings that can be used, or pulled strips; nothing written.\n");
     assertThat(workshop()).doesNotExist();
   }
 

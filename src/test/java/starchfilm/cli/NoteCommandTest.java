@@ -287,8 +287,7 @@ class NoteCommandTest {
     String noted = Files.readString(file);
 
     assertThat(terminal.run("note", "a.json", "--undo")).isZero();
-    assertThat(terminal.out())
-        .contains("Taken back in a.json:", "{\"at\": \"+6h\", \"mass_g\": 700}");
+    assertThat(terminal.out()).contains("Undone in a.json:", "{\"at\": \"+6h\", \"mass_g\": 700}");
     assertThat(Files.readString(file)).isEqualTo(TRIAL);
 
     assertThat(terminal.run("note", "a.json", "--undo")).isZero();

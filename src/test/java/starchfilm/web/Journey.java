@@ -7,13 +7,13 @@ enum Journey {
   START_A_TRIAL(
       "/trials",
       "Start a trial",
-      List.of(new Typed("What you call it", "Kitchen film")),
+      List.of(new Typed("Name", "Kitchen film")),
       "Save",
       "Saved as a new trial"),
   POUR_IT_AGAIN(
       "/trial?file=" + DryingTrial.FILE,
       "Pour it again",
-      List.of(new Typed("What you call the new trial", "Once more")),
+      List.of(new Typed("Name of the new trial", "Once more")),
       "Start a new trial like this",
       "Saved as a new trial"),
   WEIGH_A_PLATE(
@@ -54,8 +54,7 @@ enum Journey {
       List.of(new Typed("Glycerol in the jar", "250")),
       "Find recipes",
       "What can be made"),
-  MOVE_A_RECIPE(
-      "/plan", "", List.of(new Typed("What you call it", "Moved")), "Save", "Saved as a new trial"),
+  MOVE_A_RECIPE("/plan", "", List.of(new Typed("Name", "Moved")), "Save", "Saved as a new trial"),
   LEARN(
       "/learnt",
       "",

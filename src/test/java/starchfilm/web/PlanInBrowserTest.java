@@ -24,7 +24,7 @@ class PlanInBrowserTest {
             Double.parseDouble(before.substring(0, before.indexOf(' '))) + 0.4);
     window.awaitText(moved);
 
-    window.write("What you call it", "Moved");
+    window.write("Name", "Moved");
     window.button("Save").click();
     window.awaitHeading("Moved");
     assertThat(site.folder().resolve("moved.json")).exists();

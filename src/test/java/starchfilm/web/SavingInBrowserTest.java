@@ -61,10 +61,10 @@ class SavingInBrowserTest {
     window.inAnotherTab(
         () -> {
           window.open(site, EDIT);
-          window.write("What you call it", "attic");
+          window.write("Name", "attic");
           window.send("Save");
         });
-    window.write("What you call it", "cellar");
+    window.write("Name", "cellar");
     window.send("Save");
 
     window.awaitText("Somebody changed this trial meanwhile");

@@ -112,8 +112,8 @@ final class RequestHandler implements HttpHandler {
       return errorPage(
           new HttpError(
               500,
-              "The program itself failed here; nothing of yours is wrong. What went wrong stands"
-                  + " where the program was started."),
+              "The program itself failed here; your files are fine. The reason is"
+                  + " printed in the window where the program was started."),
           partial);
     }
   }
