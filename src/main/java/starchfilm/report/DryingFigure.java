@@ -41,6 +41,7 @@ public final class DryingFigure {
   private static final int LANE_STEP = 30;
   private static final int HEIGHT = 440;
   private static final int MOST_TICKS = 9;
+  private static final int READ_OUTS = 36;
 
   /** Shorter axes count hours (s). */
   private static final double HOURS_UP_TO_S = 2.5 * DAY_S;
@@ -62,7 +63,7 @@ public final class DryingFigure {
   }
 
   /** Draws a trial's curve. */
-  static CurveFigure of(TrialForecast trial) {
+  public static CurveFigure of(TrialForecast trial) {
     return new DryingFigure(trial, OptionalDouble.empty()).figure();
   }
 
@@ -75,6 +76,34 @@ public final class DryingFigure {
    */
   public static CurveFigure of(TrialForecast trial, double nowS) {
     return new DryingFigure(trial, OptionalDouble.of(nowS)).figure();
+  }
+
+  /**
+   * What the curve says at even steps along its axis.
+   *
+   * @param trial the trial
+   * @param nowS now (s since the pour), where it is on the axis
+   * @param emptyKg the empty plate (kg), if weighed
+   * @return a line a step
+   */
+  public static List<String> readOuts(
+      TrialForecast trial, OptionalDouble nowS, OptionalDouble emptyKg) {
+    DryingFigure drawn = new DryingFigure(trial, nowS);
+    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
+    List<String> readOuts = new ArrayList<>();
+    for (int i = 0; i < READ_OUTS; i++) {
+      double timeS = drawn.time.to() * drawn.unitS * (i + 0.5) / READ_OUTS;
+      Band moisture = drawn.reading.moistureAt(timeS);
+      readOuts.add(
+          calendar.byTheHour(timeS)
+              + ": "
+              + Figures.whole(
+                  ReaderUnit.GRAM.of(emptyKg.orElse(0) + drawn.reading.massKg(moisture.middle())))
+              + (emptyKg.isPresent() ? " g on the scale, " : " g of film, ")
+              + Figures.whole(drawn.percent(moisture.middle()))
+              + " % of the water left");
+    }
+    return readOuts;
   }
 
   private CurveFigure figure() {
@@ -182,7 +211,7 @@ public final class DryingFigure {
                 time.place(tick.afterPourS() / unitS),
                 tick.label(),
                 tick.under(),
-                marks.size() % 2 == 1));
+                tick.label().contains(":") ? tick.under().isEmpty() : marks.size() % 2 == 1));
       }
       return marks;
     }

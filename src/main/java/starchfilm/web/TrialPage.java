@@ -3,6 +3,7 @@ package starchfilm.web;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,9 +17,12 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.NotedLine;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
+import starchfilm.report.today.TrialNow;
 import starchfilm.report.words.NoteSentence;
 import starchfilm.report.words.Plural;
 import starchfilm.request.NewTrial;
+import starchfilm.today.Standing;
+import starchfilm.today.Today;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -90,7 +94,8 @@ final class TrialPage {
             .map(line -> new NotedLineView(line, NoteSentence.of(line)))
             .toList());
     values.put("photos", photoNumbers(trial));
-    values.put("forecastAddress", NotebookFolder.address(FORECAST, name));
+    values.put("room", TrialNow.room(trial));
+    values.put("learnt", TrialNow.learnt(trial, desk.useCases().workshops().of(trial).learnt()));
     values.putAll(sheet(trial, patienceMs));
     return Response.page(status, desk.html("trial", "trials", values));
   }
@@ -105,20 +110,40 @@ final class TrialPage {
 
   /** The forecast if it is there soon; the sentence where there can be none. */
   private Map<String, Object> sheet(Trial trial, long patienceMs) {
-    Work<TrialForecasts> work = desk.bench().on(trial);
+    String name = desk.folder().name(trial.file());
+    Map<String, Object> values = new HashMap<>();
+    values.put("forecastAddress", NotebookFolder.address(FORECAST, name));
+    values.put("restAddress", NotebookFolder.address(FORECAST, name) + "&part=rest");
+    values.put("state", "pending");
+    List<Today.Alike> drying = Today.alike(List.of(trial), desk.now());
+    Trial first = drying.isEmpty() ? trial.ofPlate(1) : drying.get(0).as();
+    drying.forEach(plates -> desk.bench().on(plates.as()));
+    Work<TrialForecasts> work = desk.bench().on(first);
     if (!work.endsWithin(patienceMs) || work.isCancelled()) {
-      return Map.of("state", "pending");
+      return values;
     }
-    TrialForecasts forecasts = work.result();
-    if (forecasts.done().isEmpty()) {
-      return Map.of("state", "none", "failures", forecasts.failures());
+    if (work.result().done().isEmpty()) {
+      values.put("state", "none");
+      values.put("failures", work.result().failures());
+      return values;
     }
-    Map<String, Object> values = new HashMap<>(TrialSheet.whole(forecasts.done().get(0)));
+    List<Standing> standings = new ArrayList<>();
+    for (Today.Alike plates : drying) {
+      Work<TrialForecasts> other = desk.bench().on(plates.as());
+      if (!other.endsWithin(PATIENCE_MS) || other.isCancelled()) {
+        return values;
+      }
+      other.result().forecasts().stream()
+          .map(forecast -> Standing.of(forecast, plates.numbers(), desk.now()))
+          .forEach(standings::add);
+    }
+    values.putAll(TrialSheet.whole(work.result().done().get(0)));
+    values.put("now", TrialNow.of(work.result().forecasts().get(0), standings));
     values.put("state", "done");
     return values;
   }
 
-  /** The forecast alone for a script; the whole page, having waited, for a reader without. */
+  /** A part of the page for a script; the whole page, having waited, for a reader without. */
   private Response forecast(Request request) {
     if (!request.partial()) {
       return shown(request, PATIENCE_MS);
@@ -128,9 +153,10 @@ final class TrialPage {
     if (notebook.trials().isEmpty()) {
       throw new HttpError(422, "The trial cannot be read any more; load the page again.");
     }
-    Map<String, Object> values = new HashMap<>(sheet(notebook.trials().get(0), PATIENCE_MS));
-    values.put("forecastAddress", NotebookFolder.address(FORECAST, desk.folder().name(file)));
-    return desk.part("trial", "forecast", values);
+    return desk.part(
+        "trial",
+        request.query().text("part").equals("rest") ? "rest" : "now",
+        sheet(notebook.trials().get(0), PATIENCE_MS));
   }
 
   private Response note(Request request) {
