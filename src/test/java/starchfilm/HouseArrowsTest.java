@@ -60,8 +60,8 @@ class HouseArrowsTest {
       files.roomlog        casting files.findings files.json
       files.notebook       material.ingredient material.recipe material.air casting casting.trial \
                            files.json files.amount files.findings files.roomlog
-      files.saving         material.ingredient material.recipe material.air casting casting.trial files.json \
-                           files.amount files.findings files.notebook
+      files.saving         material.ingredient material.recipe material.air casting casting.trial \
+                           files.json files.amount files.findings files.notebook files.roomlog
       forecast             material.recipe material.air film film.risk casting drying drying.uncertainty \
                            casting.trial
       learning.summary     material.ingredient film drying.uncertainty

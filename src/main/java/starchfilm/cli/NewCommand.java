@@ -3,6 +3,7 @@ package starchfilm.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -13,8 +14,11 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
+import starchfilm.files.saving.TrialTable;
 import starchfilm.request.NewTrial;
 import starchfilm.request.TrialQuestion;
 
@@ -59,7 +63,9 @@ final class NewCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "TRIAL",
-      description = "The file of an earlier trial that is poured again.")
+      description =
+          "The file of an earlier trial that is poured again; or a table of old trials as CSV, its"
+              + " columns named as the keys of a trial file (see check --keys).")
   private @Nullable Path from;
 
   @Option(
@@ -92,6 +98,9 @@ final class NewCommand implements Callable<Integer> {
       throw CommandFailure.wrongInput(
           "--in " + home + ": no folder of this name; make it first, or name another.");
     }
+    if (from != null && from.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+      return fromTable(from, folder, home, entries);
+    }
     Optional<TrialQuestion.Base> base =
         from == null
             ? Optional.empty()
@@ -117,6 +126,30 @@ final class NewCommand implements Callable<Integer> {
           .forEach(surroundings.out()::println);
     } catch (NotWrittenException e) {
       throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
+    }
+    return ExitCodes.DONE;
+  }
+
+  /** All rows or none, so that a table may be mended and read again. */
+  private int fromTable(Path table, Path folder, Path home, OptionEntries entries) {
+    if (line != null || TrialQuestion.isWritten(entries)) {
+      throw CommandFailure.wrongInput(
+          "--from " + table + ": a table is read as it stands; leave the rest of the trial out.");
+    }
+    Findings findings = new Findings(table.toString());
+    List<TrialTable.Row> rows = TrialTable.read(surroundings.resolve(table), findings);
+    findings.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
+    if (!findings.faults().isEmpty()) {
+      FirstFaults.sentences(findings.faults()).forEach(surroundings.err()::println);
+      throw CommandFailure.wrongInput("nothing was written; mend these cells and run it again.");
+    }
+    try {
+      for (TrialTable.Row row : rows) {
+        Path file = TrialFileText.create(folder, row.name(), row.text());
+        surroundings.out().println("Trial started: " + home.resolve(file.getFileName()) + ".");
+      }
+    } catch (NotWrittenException e) {
+      throw CommandFailure.notComputed(String.valueOf(e.getMessage()));
     }
     return ExitCodes.DONE;
   }

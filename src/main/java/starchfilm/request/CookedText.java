@@ -103,8 +103,8 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     }
     Matcher plate = PLATE.matcher(low);
     if (plate.matches()) {
-      return put(parts, TrialQuestion.PLATE, plate.group(2))
-          && (plate.group(1) == null || put(parts, NewTrial.PLATES, plate.group(1)));
+      String count = plate.group(1) == null ? "" : plate.group(1) + "x ";
+      return put(parts, TrialQuestion.PLATE, count + plate.group(2));
     }
     Matcher wet = WET.matcher(low);
     if (wet.matches()) {

@@ -46,8 +46,6 @@ public record NewTrial(
           "TIME",
           "When it was poured, such as \"yesterday 18:30\"; left out where it is still to be"
               + " poured.");
-  static final Field PLATES =
-      Field.option("--plates", "NUMBER", "How many plates were poured. Default: 1.");
   static final Field POURED_MASS =
       Field.option("--poured-mass", "MASS", "Paste on one plate, such as 150g.");
   static final Field TARE = Field.option("--tare", "MASS", "The empty plate, such as 598g.");
@@ -74,10 +72,8 @@ public record NewTrial(
       Pattern.compile(
           "[\\p{L}]+|[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}|[0-9]{1,2}\\.\\s*[0-9]{1,2}\\.\\s*[0-9]{4}");
 
-  private static final String COUNT = "a whole number, such as 2";
-
   private static final List<Field> OWN =
-      List.of(CALLED, POURED, POURED_MASS, PLATES, TARE, COOK_TIME, COOK_TOP, COOK_LOST);
+      List.of(CALLED, POURED, POURED_MASS, TARE, COOK_TIME, COOK_TOP, COOK_LOST);
 
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS = sections();
@@ -207,16 +203,7 @@ public record NewTrial(
     trial = gram(in, trial, TARE, "pour.plate.tare_g");
     trial = gram(in, trial, COOK_LOST, "cook.water_lost_g");
     trial = number(in, trial, COOK_TIME, "cook.minutes", typed -> TypedAmount.number("min", typed));
-    trial = number(in, trial, COOK_TOP, "cook.top_C", typed -> TypedAmount.number("C", typed));
-    return number(
-        in, trial, PLATES, "pour.plates", typed -> whole(Quantities.number(typed, COUNT), typed));
-  }
-
-  private static BigDecimal whole(double number, String typed) {
-    if (number != Math.rint(number)) {
-      throw new MistypedException(typed, COUNT, "count the plates");
-    }
-    return BigDecimal.valueOf((long) number);
+    return number(in, trial, COOK_TOP, "cook.top_C", typed -> TypedAmount.number("C", typed));
   }
 
   private static ObjectValue gram(EntryReader in, ObjectValue trial, Field field, String path) {

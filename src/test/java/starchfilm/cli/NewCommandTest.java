@@ -147,6 +147,48 @@ class NewCommandTest {
     assertThat(terminal.err()).contains("name that trial's file with --from");
   }
 
+  private static final String HEAD =
+      "name;poured_at;recipe.starch.kind;recipe.starch.mass_g;recipe.starch[2].kind;"
+          + "recipe.starch[2].mass_g;recipe.glycerol.mass_g;recipe.water.mass_g;"
+          + "pour.wet_thickness_mm;room.air_C;room.rh_pct;dry_thickness_um;rating;_mine\n";
+
+  @Test
+  void turnsATableOfOldTrialsIntoFiles() throws IOException {
+    Files.writeString(
+        folder.resolve("old.csv"),
+        HEAD
+            + "One;2026-03-01 10:00;potato;20,0;Tapioca;5;6;360;3;20;45-55;110;4;x\n"
+            + "Two;;corn;20;;;unknown;400;2.5;20;50;104; 118;;\n"
+                .replace("104; 118", "\"104; 118\""));
+
+    assertThat(terminal.run("new", "--from", "old.csv")).as(terminal.err()).isZero();
+    assertThat(Files.readString(folder.resolve("one.json")))
+        .contains("\"mass_g\" : 20.0", "\"kind\" : \"tapioca\"", "\"from\" : 45", "\"rating\" : 4");
+    assertThat(Files.readString(folder.resolve("two.json")))
+        .contains("\"mass_g\" : \"unknown\"", "104", "118")
+        .doesNotContain("tapioca", "_mine");
+    assertThat(terminal.run("check", "one.json", "two.json")).isZero();
+  }
+
+  @Test
+  void namesEveryFaultOfATableByItsCellAndWritesNothing() throws IOException {
+    Files.writeString(
+        folder.resolve("old.csv"),
+        "name,recipe.starch.kind,recipe.starch.mass_g,recipe.watr.mass_g,room.air_C\n"
+            + "One,potato,-4,360,68\n"
+            + "Two,sand,20,400,200\n");
+
+    assertThat(terminal.run("new", "--from", "old.csv")).isEqualTo(ExitCodes.WRONG_INPUT);
+    assertThat(terminal.err())
+        .contains("old.csv, line 1, column 4: the head: \"recipe.watr.mass_g\" given")
+        .contains("did you mean recipe.water.mass_g?")
+        .contains("old.csv, line 2, column 3: recipe.starch.mass_g:")
+        .contains("old.csv, line 3, column 2: recipe.starch.kind: \"sand\" given, allowed")
+        .contains("old.csv, line 3, column 5: room.air_C: 200 given, allowed 1 to 90")
+        .contains("nothing was written");
+    assertThat(folder.resolve("one.json")).doesNotExist();
+  }
+
   @Test
   void comparesATrialWithTheOneItWasMadeFrom() throws IOException {
     String[] lines = {"3 mm; 2026-04-01 10:00; called One", "4 mm; 2026-04-02 10:00; called Two"};

@@ -16,11 +16,12 @@ import starchfilm.files.json.UnreadableFileException;
  *
  * @param rows the rows that are neither empty nor comments
  */
-record LogTable(char separator, List<Row> rows) {
+public record LogTable(char separator, List<Row> rows) {
   private static final int MAX_ROWS = 300_000;
   private static final int LOOK_LINES = 30;
 
-  LogTable {
+  /** Copies the list. */
+  public LogTable {
     rows = List.copyOf(rows);
   }
 
@@ -30,13 +31,15 @@ record LogTable(char separator, List<Row> rows) {
    * @param line line it ends at, from 1
    * @param cells its cells, blanks around them taken off
    */
-  record Row(int line, List<String> cells) {
-    Row {
+  public record Row(int line, List<String> cells) {
+    /** Copies the list. */
+    public Row {
       cells = List.copyOf(cells);
     }
   }
 
-  static LogTable of(String text) throws UnreadableFileException {
+  /** Cuts a text. */
+  public static LogTable of(String text) throws UnreadableFileException {
     char separator = separator(text);
     CSVFormat format =
         CSVFormat.DEFAULT

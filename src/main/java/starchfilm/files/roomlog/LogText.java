@@ -9,12 +9,13 @@ import starchfilm.files.json.FileText;
 import starchfilm.files.json.UnreadableFileException;
 
 /** The text of a room log; loggers write UTF-8, UTF-16 and Windows-1252, and all are read. */
-final class LogText {
+public final class LogText {
   private static final long MAX_BYTES = 20_000_000;
 
   private LogText() {}
 
-  static String read(Path file, Findings findings) throws UnreadableFileException {
+  /** Reads a file; what had to be guessed is noticed. */
+  public static String read(Path file, Findings findings) throws UnreadableFileException {
     byte[] bytes = FileText.bytes(file, MAX_BYTES);
     if (bytes.length == 0) {
       throw new UnreadableFileException(

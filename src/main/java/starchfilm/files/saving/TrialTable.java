@@ -1,0 +1,232 @@
+package starchfilm.files.saving;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.NearMiss;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ListValue;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.Located.TextValue;
+import starchfilm.files.json.Located.WordValue;
+import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.notebook.TrialField;
+import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.roomlog.LogTable;
+import starchfilm.files.roomlog.LogText;
+
+/**
+ * A table of trials, one a row, its columns named as the keys of a trial file: {@code
+ * recipe.water.mass_g}, and of a list {@code recipe.starch[2].kind} (the first without its number).
+ * Several measured thicknesses or remarks stand in one cell with semicolons between.
+ */
+public final class TrialTable {
+  private static final Pattern INDEX = Pattern.compile("\\[([0-9]{1,2})\\]");
+  private static final Map<String, TrialField> KEYS =
+      TrialField.TRIAL.all().stream()
+          .filter(field -> field.kind() != TrialField.Kind.SECTION)
+          .collect(
+              Collectors.toMap(
+                  TrialField::path, Function.identity(), (a, b) -> a, LinkedHashMap::new));
+
+  /** Paths of sections of which a file may hold a list. */
+  private static final List<String> LISTS =
+      TrialField.TRIAL.all().stream()
+          .filter(field -> field.kind() == TrialField.Kind.SECTION && field.many())
+          .map(TrialField::path)
+          .toList();
+
+  private final Findings findings;
+
+  private TrialTable(Findings findings) {
+    this.findings = findings;
+  }
+
+  /**
+   * A trial of the table.
+   *
+   * @param name what it is called
+   * @param text the text of its file
+   */
+  public record Row(String name, String text) {}
+
+  /** A column: its key, which entry of a list it means, and what may stand in it. */
+  private record Column(String key, int entry, TrialField field) {
+    /** The list it belongs to. */
+    Optional<String> list() {
+      return LISTS.stream().filter(list -> key.startsWith(list + ".")).findFirst();
+    }
+  }
+
+  /**
+   * Reads a table.
+   *
+   * @param file the CSV file
+   * @param findings takes every fault, with the line and the column of its cell
+   * @return the trials, if no cell has a fault
+   */
+  public static List<Row> read(Path file, Findings findings) {
+    try {
+      LogTable table = LogTable.of(LogText.read(file, findings));
+      return new TrialTable(findings).rows(table, file);
+    } catch (UnreadableFileException e) {
+      findings.fault(e);
+      return List.of();
+    }
+  }
+
+  private List<Row> rows(LogTable table, Path file) throws UnreadableFileException {
+    if (table.rows().size() < 2) {
+      throw new UnreadableFileException(
+          "a table without rows",
+          "a first row of keys, such as name and recipe.water.mass_g, and a row a trial",
+          "see check --keys for the keys");
+    }
+    LogTable.Row head = table.rows().get(0);
+    List<Optional<Column>> columns = new ArrayList<>();
+    for (int i = 0; i < head.cells().size(); i++) {
+      columns.add(column(head.cells().get(i), new Place("the head", head.line(), i + 1)));
+    }
+    List<Row> rows = new ArrayList<>();
+    for (LogTable.Row row : table.rows().subList(1, table.rows().size())) {
+      if (row.cells().size() > columns.size()) {
+        findings.fault(
+            row.line(),
+            row.cells().size() + " cells",
+            columns.size() + " as in the first row",
+            "put cells that hold the separator in double quotes");
+      } else {
+        rows.add(row(row, columns, file));
+      }
+    }
+    return findings.faults().isEmpty() ? rows : List.of();
+  }
+
+  private Optional<Column> column(String written, Place place) {
+    Matcher index = INDEX.matcher(written);
+    int entry = index.find() ? Integer.parseInt(index.group(1)) : 1;
+    String key = INDEX.matcher(written).replaceAll("");
+    TrialField field = KEYS.get(key);
+    if (field != null) {
+      return Optional.of(new Column(key, entry, field));
+    }
+    if (!written.isEmpty() && !written.startsWith("_")) {
+      findings.fault(
+          place,
+          '"' + written + '"',
+          "a key of a trial file",
+          NearMiss.of(key, KEYS.keySet())
+              .map(near -> "did you mean " + near + "?")
+              .orElse("see check --keys; a column of your own may begin with _"));
+    }
+    return Optional.empty();
+  }
+
+  private Row row(LogTable.Row row, List<Optional<Column>> columns, Path file) {
+    ObjectValue trial = new ObjectValue(new Place("", row.line(), 1), Map.of(), List.of());
+    Map<String, TreeMap<Integer, ObjectValue>> lists = new LinkedHashMap<>();
+    for (int i = 0; i < row.cells().size(); i++) {
+      String cell = row.cells().get(i);
+      if (cell.isEmpty() || columns.get(i).isEmpty()) {
+        continue;
+      }
+      Column column = columns.get(i).orElseThrow();
+      Place place = new Place(column.key(), row.line(), i + 1);
+      Optional<Located> value = value(column.field(), cell, place);
+      if (value.isEmpty()) {
+        continue;
+      }
+      Optional<String> list = column.list();
+      if (list.isPresent()) {
+        String inner = column.key().substring(list.get().length() + 1);
+        lists
+            .computeIfAbsent(list.get(), key -> new TreeMap<>())
+            .merge(
+                column.entry(),
+                new ObjectValue(place, Map.of(), List.of()).with(inner, value.get()),
+                (there, other) -> there.with(inner, value.get()));
+      } else {
+        trial = trial.with(column.key(), value.get());
+      }
+    }
+    for (Map.Entry<String, TreeMap<Integer, ObjectValue>> list : lists.entrySet()) {
+      Place place = list.getValue().firstEntry().getValue().place();
+      trial =
+          trial.with(list.getKey(), new ListValue(place, List.copyOf(list.getValue().values())));
+    }
+    String name =
+        trial.members().get("name") != null
+                && trial.members().get("name").value() instanceof TextValue words
+            ? words.text()
+            : "Row " + row.line();
+    trial = trial.with("name", new TextValue(trial.place(), name));
+    Findings here = new Findings(findings.file());
+    new TrialReader().read(trial, file.resolveSibling("new.json"), here);
+    findings.faults().addAll(here.faults());
+    return new Row(name, TrialTree.text(TrialTree.of(trial)));
+  }
+
+  private Optional<Located> value(TrialField field, String cell, Place place) {
+    if (field.many()) {
+      List<Located> entries =
+          Stream.of(cell.split(";", -1))
+              .map(String::strip)
+              .filter(one -> !one.isEmpty())
+              .flatMap(one -> single(field, one, place).stream())
+              .toList();
+      return Optional.of(new ListValue(place, entries));
+    }
+    return single(field, cell, place);
+  }
+
+  private Optional<Located> single(TrialField field, String cell, Place place) {
+    try {
+      return Optional.of(
+          switch (field.kind()) {
+            case AMOUNT, NUMBER, COUNT -> located(FieldInput.of(field, cell), place);
+            case FLAG -> flag(cell, place);
+            case CHOICE -> new TextValue(place, cell.toLowerCase(Locale.ROOT));
+            case WORDS, CLOCK, MOMENT, DAYTIME -> new TextValue(place, cell);
+            case SECTION -> throw new IllegalStateException(field.path() + " is no single cell");
+          });
+    } catch (MistypedException e) {
+      findings.fault(place, e.given(), e.allowed(), e.mend());
+      return Optional.empty();
+    }
+  }
+
+  private static Located flag(String cell, Place place) {
+    return switch (cell.toLowerCase(Locale.ROOT)) {
+      case "true", "yes", "1" -> new WordValue(place, WordValue.Word.TRUE);
+      case "false", "no", "0" -> new WordValue(place, WordValue.Word.FALSE);
+      default -> throw new MistypedException(cell, "true or false", "write one of these");
+    };
+  }
+
+  private static Located located(JsonNode node, Place place) {
+    if (node.isNumber()) {
+      return new NumberValue(place, node.decimalValue().toPlainString(), node.doubleValue());
+    }
+    if (node.isObject()) {
+      return new ObjectValue(place, Map.of(), List.of())
+          .with("from", located(node.get("from"), place))
+          .with("to", located(node.get("to"), place));
+    }
+    return new TextValue(place, node.asText());
+  }
+}
