@@ -59,9 +59,7 @@ final class ComparePage {
   private Response choose(Request request) {
     List<Trial> trials = desk.folder().read().trials();
     List<TrialRow> rows =
-        trials.stream()
-            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
-            .toList();
+        trials.stream().map(trial -> TrialRow.of(trial, desk.folder(), desk.now())).toList();
     return desk.page(
         "compare", "compare", Map.of("rows", rows, "ticked", ticked(request.query(), trials)));
   }

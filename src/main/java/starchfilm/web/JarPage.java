@@ -122,13 +122,13 @@ final class JarPage {
         };
     String label = form.text("label");
     String reading =
-        form.has("density")
+        !form.text("density").isEmpty()
             ? ", read with a hydrometer"
-            : form.has("bottle_sample")
+            : !form.text("bottle_sample").isEmpty()
                 ? ", a bottle weighed"
-                : form.has("sample_mass")
+                : !form.text("sample_mass").isEmpty()
                     ? ", a volume weighed"
-                    : form.has("index") ? ", read with a refractometer" : "";
+                    : form.text("index").isEmpty() ? "" : ", read with a refractometer";
     return FormEntries.withUnit(form.text("amount"), "g")
         + (sheet.glycerol().isEmpty() ? "" : ", about " + sheet.glycerol() + " %")
         + ", "

@@ -208,7 +208,7 @@ final class PlanPage {
         moved && fields.has(OriginChoice.FIELD)
             ? fields.text(OriginChoice.FIELD)
             : FileWord.of(base.trial().recipe().glycerol().stock().origin()),
-        fields.has(DEADLINE)
+        !fields.text(DEADLINE).isEmpty()
             ? OptionalDouble.of(
                 number(
                     fields,

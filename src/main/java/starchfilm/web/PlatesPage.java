@@ -121,7 +121,7 @@ final class PlatesPage {
     List<TrialRow> planned =
         notebook.trials().stream()
             .filter(t -> Stage.of(t, now) == Stage.PLANNED)
-            .map(t -> TrialRow.of(t, desk.folder(), now, request.locale()))
+            .map(t -> TrialRow.of(t, desk.folder(), now))
             .toList();
     drying.forEach(plates -> desk.bench().on(plates.as()));
     long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(patienceMs);
@@ -166,7 +166,7 @@ final class PlatesPage {
 
   private Card card(
       Today.Alike plates, Request request, long patienceMs, Retry retry, Focus focus) {
-    TrialRow row = TrialRow.of(plates.as(), desk.folder(), desk.now(), request.locale());
+    TrialRow row = TrialRow.of(plates.as(), desk.folder(), desk.now());
     FlashMessages.Said said = desk.said().in(request.query());
     boolean here =
         said.isAbout(row.file())

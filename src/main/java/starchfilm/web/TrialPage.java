@@ -84,7 +84,7 @@ final class TrialPage {
       return Response.page(status, desk.html("faulty", "trials", values));
     }
     Trial trial = notebook.trials().get(0);
-    values.put("row", TrialRow.of(trial, desk.folder(), desk.now(), request.locale()));
+    values.put("row", TrialRow.of(trial, desk.folder(), desk.now()));
     values.put("plates", trial.plates());
     values.put("stage", Stage.of(trial, desk.now()).name());
     values.put("changes", NewTrial.changes());

@@ -1,10 +1,11 @@
 package starchfilm.web;
 
 import java.time.LocalDateTime;
-import java.util.Locale;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
+import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
+import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RecipeWords;
 
 /**
@@ -19,6 +20,10 @@ import starchfilm.report.words.RecipeWords;
  * @param stage how far it has come
  * @param rating 0 where none was given
  * @param noted what was noted about it
+ * @param pouredAt the same as a moment, to sort by; long ago where it was not
+ * @param made its thickness and glycerol
+ * @param room where it dries
+ * @param picture the address of its first photo; empty where it has none
  */
 record TrialRow(
     String file,
@@ -29,20 +34,24 @@ record TrialRow(
     String starch,
     String stage,
     int rating,
-    String noted) {
+    String noted,
+    LocalDateTime pouredAt,
+    String made,
+    String room,
+    String picture) {
   /** A place on a page for this trial. */
   static String place(String file) {
     return "trial-" + file.replaceAll("[^A-Za-z0-9]+", "-");
   }
 
-  static TrialRow of(Trial trial, NotebookFolder folder, LocalDateTime now, Locale locale) {
+  static TrialRow of(Trial trial, NotebookFolder folder, LocalDateTime now) {
     String file = folder.name(trial.file());
     return new TrialRow(
         file,
         NotebookFolder.address("/trial", file),
         trial.name(),
         trial.invented(),
-        trial.pouredAt().map(new ReaderDates(locale)::of).orElse("not poured yet"),
+        trial.pouredAt().isEmpty() ? "not poured yet" : new PourCalendar(trial.pouredAt()).pour(),
         RecipeWords.starchKinds(trial.recipe()),
         switch (Stage.of(trial, now)) {
           case PLANNED -> "planned";
@@ -51,7 +60,18 @@ record TrialRow(
           case GIVEN_UP -> "given up";
         },
         trial.seen().rating().orElse(0),
-        noted(trial));
+        noted(trial),
+        trial.pouredAt().orElse(LocalDateTime.MIN),
+        made(trial),
+        trial.casting().place().name(),
+        trial.seen().photos().isEmpty() ? "" : NotebookFolder.address("/photo", file) + "&n=0");
+  }
+
+  private static String made(Trial trial) {
+    return Figures.two(1e3 * trial.casting().wetThicknessM())
+        + " mm, "
+        + Figures.two(100 * trial.casting().composition().glycerolPerDryStarch())
+        + " g glycerol";
   }
 
   private static String noted(Trial trial) {

@@ -2,6 +2,7 @@ package starchfilm.web;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,30 +67,26 @@ final class TrialsPage {
     Notebook notebook = desk.folder().read();
     List<TrialRow> rows =
         notebook.trials().stream()
-            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
+            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now()))
             .toList();
     List<TrialRow> putAway =
         notebook.putAway().stream()
-            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now(), request.locale()))
+            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now()))
             .toList();
-    Map<String, Object> values =
-        Map.of(
-            "putAway",
-            putAway,
-            "form",
-            form,
-            "why",
-            why,
-            "rows",
-            rows,
-            "starters",
-            TextPage.starters(),
-            "origins",
-            OriginChoice.WORDS,
-            "troubles",
-            FileTrouble.of(notebook.faults(), desk.folder()),
-            "remarks",
-            notebook.notices().stream().map(Notice::sentence).toList());
+    TrialFilter filter = new TrialFilter(request.query());
+    Map<String, Object> values = new HashMap<>();
+    values.put("putAway", putAway);
+    values.put("form", form);
+    values.put("why", why);
+    values.put("query", request.query());
+    values.put("all", rows.size());
+    values.put("rows", filter.of(rows));
+    values.put("selects", filter.selects(rows));
+    values.put("orders", TrialFilter.ORDERS);
+    values.put("starters", TextPage.starters());
+    values.put("origins", OriginChoice.WORDS);
+    values.put("troubles", FileTrouble.of(notebook.faults(), desk.folder()));
+    values.put("remarks", notebook.notices().stream().map(Notice::sentence).toList());
     return Response.page(status, desk.html("trials", "trials", values));
   }
 }

@@ -133,13 +133,15 @@ class JarAndWishesTest {
   @Test
   void theInstrumentIsTheOneThatWasTypedInto() {
     Document answer =
-        Jsoup.parse(site.get("/jar?amount=350&origin=recovered&density=1.19+g/ml&at=20").body());
+        Jsoup.parse(
+            site.get("/jar?amount=350&origin=recovered&density=&index=1.4429&at=20").body());
 
     assertThat(answer.select(".answer .headline").text())
         .matches("About [0-9]+ % is glycerol \\([0-9]+–[0-9]+\\): [0-9]+ g of it in the jar .*");
-    assertThat(answer.select(".asked summary").text())
+    assertThat(answer.select(".asked > summary").text())
         .contains("350 g, about")
-        .contains("read with a hydrometer");
+        .contains("read with a refractometer")
+        .doesNotContain("hydrometer");
     assertThat(site.get("/jar?amount=350&origin=unknown&density=1.19&index=1.44&at=20").body())
         .contains("More than one reading given");
   }

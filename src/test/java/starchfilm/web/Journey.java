@@ -7,8 +7,8 @@ enum Journey {
   START_A_TRIAL(
       "/trials",
       "Start a trial",
-      List.of(new Typed("Name", "Kitchen film")),
-      "Save",
+      List.of(new Typed("Name of the trial", "Kitchen film")),
+      "Start with this recipe",
       "Saved as a new trial"),
   POUR_IT_AGAIN(
       "/trial?file=" + DryingTrial.FILE,
@@ -61,7 +61,7 @@ enum Journey {
       List.of(),
       "Learn from the trials of this folder",
       "Learnt; every forecast from now on uses it."),
-  COMPARE("/compare", "", List.of(), "Compare", "When each plate is ready");
+  COMPARE("/compare?tick=all", "", List.of(), "Compare", "When each plate is ready");
 
   /**
    * What is typed into a field.

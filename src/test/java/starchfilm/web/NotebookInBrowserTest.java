@@ -14,17 +14,27 @@ import starchfilm.web.Served.Content;
 class NotebookInBrowserTest {
   @Test
   void listsTrialsAndComparesThem(Window window, @Served(Content.GARDEN) RunningSite site) {
-    window.open(site, "/");
+    window.open(site, "/trials");
     assertThat(window.heading()).isEqualTo("Trials");
     assertThat(window.findAll(".trials > li")).hasSize(6);
 
     window.link("Compare").click();
     window.awaitHeading("Compare");
-    window.findAll("input[type=checkbox]").stream().limit(4).forEach(box -> box.click());
-    window.button("Compare").click();
+    window.link("none").click();
+    window.awaitHeading("Compare");
+    window.findAll("input[type=checkbox]").stream().limit(2).forEach(box -> box.click());
+    window.send("Compare");
     window.awaitText("Two trials, side by side");
     window.link("back to the choice").click();
     window.awaitHeading("Compare");
+  }
+
+  @Test
+  void findsTrialsAsTheirNameIsTyped(Window window, @Served(Content.GARDEN) RunningSite site) {
+    window.open(site, "/trials");
+    window.write("Find", "glycerol");
+    window.awaitText("2 of 6 trials");
+    assertThat(window.findAll(".trials > li")).hasSize(2);
   }
 
   @Test
@@ -35,16 +45,17 @@ class NotebookInBrowserTest {
     window.tabTo("Compare");
     window.press(Keys.ENTER);
     window.awaitHeading("Compare");
+    window.tabTo("none");
     window.tabTo("Compare");
     window.press(Keys.ENTER);
-    window.awaitText("Six trials, side by side");
+    window.awaitText("Five trials, side by side");
   }
 
   @Test
   void startsAndEditsATrialInAnEmptyNotebook(Window window, @Served RunningSite site)
       throws IOException {
     window.open(site, "/");
-    window.button("Save").click();
+    window.button("Start with this recipe").click();
     window.awaitText("Saved as a new trial");
     window.link("Edit the trial").click();
     window.awaitText("Into the pot");

@@ -165,7 +165,7 @@ class PlanPageTest {
     return site.get(
             String.format(
                 Locale.ROOT,
-                "/plan/sketch?base=%s&was=%s&wet=%s&plasticiser=%s&plates=%d&pot=%s",
+                "/plan/sketch?base=%s&was=%s&wet=%s&plasticiser=%s&plates=%d&pot=%s&by=",
                 key,
                 key,
                 wet,

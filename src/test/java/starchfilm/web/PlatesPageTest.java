@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import starchfilm.web.Served.Content;
 
@@ -50,13 +49,10 @@ class PlatesPageTest {
   }
 
   @Test
-  void writesDatesAsTheReaderDoes(@Served(Content.DRYING) RunningSite site) {
-    assertThat(site.get("/trials", "Accept-Language", "de-DE,de;q=0.9").body())
-        .contains("19.04.2026, 10:00");
-    assertThat(site.get("/trials", "Accept-Language", "en-US").body())
-        .contains("Apr 19, 2026, 10:00");
-    assertThat(site.get("/trials", "Accept-Language", "%%%").body())
-        .as("with a garbled wish, the machine's own: " + Locale.getDefault())
-        .contains("2026");
+  void writesDatesInOneWay(@Served(Content.DRYING) RunningSite site) {
+    for (String wish : new String[] {"de-DE,de;q=0.9", "en-US", "%%%"}) {
+      assertThat(site.get("/trials", "Accept-Language", wish).body())
+          .contains("Sun 19 Apr 2026, 10:00");
+    }
   }
 }

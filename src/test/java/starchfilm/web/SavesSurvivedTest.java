@@ -96,7 +96,7 @@ class SavesSurvivedTest {
   /** Every page is there, and a form left open since before the kill changes nothing. */
   private String opensAgain(Visitor visitor, String lastToken) throws IOException {
     String notebook = visitor.get("/trials").body();
-    assertThat(notebook).contains("On the shelf").doesNotContain("could not be read");
+    assertThat(notebook).contains("On the shelf").doesNotContain("wrong entry");
     for (String page : List.of("/trial?file=" + BusyReaders.FILE, "/plates", "/learnt")) {
       assertThat(visitor.get(page).statusCode()).as(page).isEqualTo(200);
     }

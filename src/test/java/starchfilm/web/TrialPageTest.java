@@ -288,7 +288,7 @@ class TrialPageTest {
 
     assertThat(answer.body()).contains("This file cannot be read").contains("recipe");
     assertThat(site.get("/trials").body())
-        .contains("Files that could not be read")
+        .contains("One file has a wrong entry")
         .contains("broken.json");
   }
 

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
@@ -180,28 +179,10 @@ final class RequestHandler implements HttpHandler {
 
   private static Request request(HttpExchange exchange, Fields query, Body body, boolean partial) {
     return new Request(
-        exchange.getRequestURI().getPath(),
-        query,
-        body.fields(),
-        body.files(),
-        locale(exchange.getRequestHeaders()),
-        partial);
+        exchange.getRequestURI().getPath(), query, body.fields(), body.files(), partial);
   }
 
   /** The first language the reader asks for; its region decides how dates look. */
-  private static Locale locale(Headers headers) {
-    String languages = headers.getFirst("Accept-Language");
-    if (languages == null) {
-      return Locale.getDefault(Locale.Category.FORMAT);
-    }
-    try {
-      List<Locale.LanguageRange> ranges = Locale.LanguageRange.parse(languages);
-      return Locale.forLanguageTag(ranges.get(0).getRange());
-    } catch (IllegalArgumentException e) {
-      return Locale.getDefault(Locale.Category.FORMAT);
-    }
-  }
-
   private static void send(HttpExchange exchange, Response response) throws IOException {
     Headers headers = exchange.getResponseHeaders();
     headers.set("Content-Security-Policy", CONTENT_SECURITY_POLICY);
