@@ -21,6 +21,8 @@ import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Setting;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.film.FilmForecaster;
+import starchfilm.film.PasteBody;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
@@ -106,6 +108,21 @@ class ChangeTest {
             case CONCENTRATION, COOK_TIME, STARCH, WATER, SALT -> assertThat(to).isPositive();
           }
         }
+      }
+    }
+  }
+
+  /** Film under 50 µm tears by hand; starch is kept a fifth above where it settles (judged). */
+  @Test
+  void filmIsNotPouredTooThinToHandleNorWateredUntilItSettles() {
+    for (Casting casting : ANY) {
+      for (ChangeStep step : Change.POUR_THINNER.steps(casting)) {
+        assertThat(new FilmForecaster().forecast(step.after()).dryThicknessM().middle())
+            .isGreaterThan(49.9e-6);
+      }
+      for (ChangeStep step : Change.MORE_WATER.steps(casting)) {
+        assertThat(step.to())
+            .isGreaterThan(1.19 * PasteBody.of(casting.composition()).settlesBelow());
       }
     }
   }

@@ -3,7 +3,9 @@ package starchfilm.planning;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import starchfilm.material.ingredient.StarchKind;
 
 class LevellingPublishedTest {
   /**
@@ -34,5 +36,22 @@ class LevellingPublishedTest {
   @Test
   void ridgesDieAwayAsOrchardsEquationSays() {
     assertThat(Levelling.thinnestLevelling(1, 1000, 0, 0.1, 77.49)).isCloseTo(1e-3, within(1e-6));
+  }
+
+  /**
+   * Paste without a rim stands as high as water of 60 °C that wets nothing: 66.24 mN/m (IAPWS
+   * R1-76, recalled) at 1000 kg/m3 make 2 sqrt(0.06624/9806.65) = 5.20 mm. The thinnest pour at the
+   * thin end of what people cast, whose ridges are down to a twentieth (e^-3) in five minutes:
+   * 0.444 mm, by hand from Orchard's equation with 0.5 Pa s and ridges 50 mm apart.
+   */
+  @Test
+  void pasteStandsAsHighAsHotWaterAndLevelsInFiveMinutes() {
+    StarchBlend potato = StarchBlend.of(Map.of(StarchKind.POTATO, 1.0), 1);
+    Levelling thin = Levelling.of(potato, potato.castFrom(), 1000);
+
+    assertThat(thin.standsUpToM()).isCloseTo(5.20e-3, within(5e-6));
+    assertThat(thin.levelsFromM()).isCloseTo(0.444e-3, within(5e-7));
+    assertThat(Levelling.of(potato, potato.castTo(), 1000).viscosityPaS())
+        .isCloseTo(10 * thin.viscosityPaS(), within(1e-9));
   }
 }
