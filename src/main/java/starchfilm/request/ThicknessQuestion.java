@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.learning.Workshop;
 import starchfilm.planning.ThicknessAnswer;
@@ -66,9 +67,7 @@ public record ThicknessQuestion(
           return new ThicknessQuestion(
               trial.get(),
               of(casting, byS, in.one(TrialQuestion.RIM, Quantities::lengthM)),
-              in.has(WrittenPlace.ROOM)
-                  ? in.one(WrittenPlace.NAME, String::strip, "")
-                  : casting.place().name(),
+              casting.place().name().equals(DryingPlace.UNNAMED) ? "" : casting.place().name(),
               in.assumptions());
         });
   }

@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -23,12 +24,14 @@ import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
+import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.roomlog.RoomLogReader;
 import starchfilm.material.air.AirState;
 
@@ -44,8 +47,10 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
       Field.option(
               "--room",
               "AIR",
-              "The air beside the plates: 19C,55%%, or 8-18C,50-80%% by night and day, or a hygrometer"
-                  + " log such as shed.csv; add 0.5m/s near a fan.")
+              "The air beside the plates: 19C,55%%, or 8-18C,50-80%% by night and day, or 20C alone; a"
+                  + " hygrometer log such as shed.csv; what your trials call the room; or one of: "
+                  + UsualPlace.names()
+                  + ". Add 0.5m/s near a fan.")
           .onPage("Room");
   static final Field AIR =
       Field.option("--air", "TEMPERATURE", "Or the air's temperature alone, such as 20C.")
@@ -71,8 +76,9 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   static final List<Field> FIELDS = List.of(ROOM, AIR, HUMIDITY, SPEED, NAME, BENCH);
 
   private static final String ALLOWED =
-      "temperature and humidity, such as 19C,55% or 8-18C,50-80%, or a hygrometer log, such as"
-          + " shed.csv";
+      "temperature and humidity, such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv,"
+          + " a room of your trials, or one of: "
+          + UsualPlace.names();
   private static final String NUMBER = "-?[0-9]+(?:[.,][0-9]+)?";
   private static final Pattern PART =
       Pattern.compile(
@@ -89,15 +95,28 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   private static final double WARMEST_C = 90;
   private static final double FASTEST_M_PER_S = 20;
 
+  /** Where nobody measured, as for a trial file; judged. */
+  private static final Span UNKNOWN_HUMIDITY = new Span(35, 70, false);
+
+  private static final Span UNKNOWN_AIR = new Span(15, 25, false);
   private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
 
-  private record Span(double from, double to) {
+  /** What is typed of the air: two ends by night and day, or a number, perhaps a rough one. */
+  private record Span(double from, double to, boolean swings) {
     double middle() {
       return (from + to) / 2;
     }
 
     double half() {
       return (to - from) / 2;
+    }
+
+    double swing() {
+      return swings ? half() : 0;
+    }
+
+    double sd() {
+      return swings ? 0 : half() / Math.sqrt(3);
     }
   }
 
@@ -149,9 +168,78 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
             return new WrittenPlace(
                 new DryingPlace(name, changed.room(), changed.uncertainty(), benchK), log);
           }
+          Optional<DryingPlace> named =
+              in.one(ROOM, typed -> named(in, typed, folder, clock)).flatMap(place -> place);
+          if (named.isPresent()) {
+            DryingPlace place = named.get();
+            return new WrittenPlace(
+                new DryingPlace(
+                    in.has(NAME) ? name : place.name(),
+                    place.room(),
+                    place.uncertainty(),
+                    benchK.isPresent() ? benchK : place.benchTemperatureK()),
+                log);
+          }
+          if (in.one(ROOM, WrittenPlace::isName, false)) {
+            throw new NoSuchElementException("the room of that name");
+          }
+          Aired aired = aired(in, clock);
           return new WrittenPlace(
-              new DryingPlace(name, aired(in, clock), RoomUncertainty.NONE, benchK), log);
+              new DryingPlace(name, aired.room(), aired.uncertainty(), benchK), log);
         });
+  }
+
+  /** Air and what is not known of it. */
+  private record Aired(Room room, RoomUncertainty uncertainty) {}
+
+  private static boolean isName(String typed) {
+    return typed.chars().noneMatch(Character::isDigit);
+  }
+
+  /** A place that is called by a name; empty where there are figures. */
+  private static Optional<DryingPlace> named(
+      EntryReader in, String typed, Path folder, Clock clock) {
+    if (!isName(typed)) {
+      return Optional.empty();
+    }
+    for (Field other : List.of(AIR, HUMIDITY)) {
+      if (in.has(other)) {
+        beside(in, other);
+      }
+    }
+    Optional<Double> speed = in.one(SPEED, WrittenPlace::speed);
+    Optional<UsualPlace> usual = UsualPlace.called(typed);
+    if (usual.isPresent()) {
+      in.assume(usual.get().assumption());
+      if (!usual.get().remark().isEmpty()) {
+        in.remark(usual.get().remark());
+      }
+      return Optional.of(
+          new DryingPlace(
+              usual.get().name(),
+              usual.get().room(speed, untilWarmestS(clock)),
+              usual.get().uncertainty(speed.isPresent()),
+              OptionalDouble.empty()));
+    }
+    // The last trial poured there says what its air is like.
+    Trial last =
+        NotebookReader.read(List.of(folder)).trials().stream()
+            .filter(trial -> trial.casting().place().name().equalsIgnoreCase(typed.strip()))
+            .reduce((one, other) -> other)
+            .orElseThrow(
+                () ->
+                    new MistypedException(
+                        typed,
+                        ALLOWED,
+                        "no trial in this folder was poured in a room of that name"));
+    DryingPlace place = last.casting().place();
+    in.assume("the air of " + place.name() + " as in the trial " + last.name());
+    return Optional.of(
+        new DryingPlace(
+            place.name(),
+            speed.isPresent() ? withSpeed(place.room(), speed.get()) : place.room(),
+            place.uncertainty(),
+            place.benchTemperatureK()));
   }
 
   /** The air of a room, some of it written anew. */
@@ -220,16 +308,10 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
         HUMIDITY, typed -> alone(typed, "a share in per cent, such as 50 %", Parts::humidity));
   }
 
-  private static Room aired(EntryReader in, Clock clock) {
-    if (!in.has(ROOM)) {
-      Field missing = in.has(AIR) ? HUMIDITY : in.has(HUMIDITY) ? AIR : ROOM;
-      if (!in.has(missing)) {
-        in.require(
-            missing,
-            "the air beside the plates, such as "
-                + (missing.equals(AIR) ? "19C" : missing.equals(HUMIDITY) ? "55%" : "19C,55%"));
-      }
-    } else if (in.has(AIR) || in.has(HUMIDITY)) {
+  private static Aired aired(EntryReader in, Clock clock) {
+    if (!isWritten(in)) {
+      in.require(ROOM, "the air beside the plates, such as 19C,55%, or 20C alone");
+    } else if (in.has(ROOM) && (in.has(AIR) || in.has(HUMIDITY))) {
       beside(in, in.has(AIR) ? AIR : HUMIDITY);
     }
     Optional<Parts> whole = in.one(ROOM, WrittenPlace::whole);
@@ -239,11 +321,20 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     if (said.isPresent() && in.has(SPEED)) {
       beside(in, SPEED);
     }
+    air = air.or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.air())));
+    humidity = humidity.or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.humidity())));
+    if (air.isEmpty() && humidity.isEmpty()) {
+      throw new NoSuchElementException("air");
+    }
+    if (humidity.isEmpty()) {
+      in.assume("a humidity of 35 to 70 %");
+    }
+    if (air.isEmpty()) {
+      in.assume("air of 15 to 25 \u00B0C");
+    }
     return room(
-        air.or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.air()))).orElseThrow(),
-        humidity
-            .or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.humidity())))
-            .orElseThrow(),
+        air.orElse(UNKNOWN_AIR),
+        humidity.orElse(UNKNOWN_HUMIDITY),
         said.isPresent() ? said.get().middle() : speedMPerS(in),
         clock);
   }
@@ -259,7 +350,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
 
   private static Parts whole(String typed) {
     Parts parts = parts(typed, ALLOWED);
-    if (parts.air() == null || parts.humidity() == null) {
+    if (parts.air() == null && parts.humidity() == null) {
       throw unreadable(typed, ALLOWED);
     }
     return parts;
@@ -305,22 +396,30 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     return within(typed, TypedAmount.inUnit("m/s", typed), 1, 0, FASTEST_M_PER_S, " m/s").middle();
   }
 
-  private static Room room(Span air, Span humidity, double speedMPerS, Clock clock) {
+  /** Two ends are night and day; what is only rough is a doubt of the same air all day. */
+  private static Aired room(Span air, Span humidity, double speedMPerS, Clock clock) {
     AirState mean =
         new AirState(air.middle() + ZERO_CELSIUS_K, humidity.middle() * PERCENT, speedMPerS);
-    if (air.half() == 0 && humidity.half() == 0) {
-      return new ConstantRoom(mean);
+    RoomUncertainty unsure = new RoomUncertainty(air.sd(), humidity.sd() * PERCENT, 0);
+    if (air.swing() == 0 && humidity.swing() == 0) {
+      return new Aired(new ConstantRoom(mean), unsure);
     }
+    return new Aired(
+        new SwingingRoom(mean, air.swing(), humidity.swing() * PERCENT, untilWarmestS(clock)),
+        unsure);
+  }
+
+  private static double untilWarmestS(Clock clock) {
     double now = LocalTime.now(clock).toSecondOfDay();
-    double untilWarmest = (WARMEST_AT.toSecondOfDay() - now + DAY_S) % DAY_S;
-    return new SwingingRoom(mean, air.half(), humidity.half() * PERCENT, untilWarmest);
+    return (WARMEST_AT.toSecondOfDay() - now + DAY_S) % DAY_S;
   }
 
   /** The ends of an amount in the unit of a sentence. */
   private static Span within(
       String typed, TypedAmount part, double perSi, double least, double most, String unit) {
     double zero = part.is(Dimension.TEMPERATURE) ? ZERO_CELSIUS_K : 0;
-    Span span = new Span(perSi * (part.leastSi() - zero), perSi * (part.mostSi() - zero));
+    Span span =
+        new Span(perSi * (part.leastSi() - zero), perSi * (part.mostSi() - zero), part.between());
     if (!(span.from() >= least - ROUNDING && span.to() <= most + ROUNDING)) {
       throw new MistypedException(
           typed,

@@ -255,9 +255,11 @@ class PlanCommandTest {
         "--plates    | 4x300x200mm glss  | --plate: \"glss\" given, allowed glass, polypropylene,"
             + " acrylic, ptfe, silicone, laminate, steel, enamel, aluminium, polyester, baking paper, wood,"
             + " other; did you mean glass?",
-        "--room      | 19C               | --room: \"19C\" given, allowed temperature and humidity,"
-            + " such as 19C,55% or 8-18C,50-80%, or a hygrometer log, such as shed.csv; write it"
-            + " like this",
+        "--room      | attic             | --room: \"attic\" given, allowed temperature and humidity,"
+            + " such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv, a room of your"
+            + " trials, or one of: sunny window sill, window sill, outdoors in summer, cellar, airing"
+            + " cupboard, oven ajar, food dehydrator; no trial in this folder was poured in a room of"
+            + " that name",
         "--room      | -5C,55%           | --room: \"-5C,55%\" given, allowed 1 to 90 °C; write the"
             + " air beside the plates",
         "--room      | 19C,150%          | --room: \"19C,150%\" given, allowed 0 to 100 %; write the"

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Room;
 import starchfilm.material.air.AirState;
 
@@ -39,6 +40,37 @@ class WrittenPlaceTest {
 
     assertThat(warmest.temperatureK()).isCloseTo(291.15, within(1e-9));
     assertThat(warmest.relativeHumidity()).isCloseTo(0.5, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"68F,50%", "68 \u00B0F 50 %", "20C,50%RH"})
+  void fahrenheitIsConverted(String typed) {
+    assertThat(room(typed).at(0).temperatureK()).isCloseTo(293.15, within(1e-6));
+  }
+
+  @Test
+  void aTemperatureAloneLeavesTheHumidityOpen() {
+    DryingPlace place = place(Map.of("--room", "20C")).orElseThrow().place();
+
+    assertThat(place.room().at(0).relativeHumidity()).isCloseTo(0.525, within(1e-9));
+    assertThat(place.uncertainty().humiditySd()).isGreaterThan(0.1);
+  }
+
+  @Test
+  void aRoughTemperatureIsADoubtAndNoSwing() {
+    DryingPlace place = place(Map.of("--room", "~20C,50%")).orElseThrow().place();
+
+    assertThat(place.room().coolestK()).isEqualTo(place.room().warmestK());
+    assertThat(place.uncertainty().temperatureSdK()).isGreaterThan(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cellar", "my window sill", "Outdoors in summer", "food dehydrator"})
+  void placesThatAreNamedHaveWideAir(String typed) {
+    DryingPlace place = place(Map.of("--room", typed)).orElseThrow().place();
+
+    assertThat(place.uncertainty().temperatureSdK()).isGreaterThan(2);
+    assertThat(place.uncertainty().humiditySd()).isGreaterThan(0.04);
   }
 
   private Room room(String typed) {

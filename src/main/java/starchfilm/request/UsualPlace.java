@@ -1,0 +1,192 @@
+package starchfilm.request;
+
+import static starchfilm.numerics.units.Units.PERCENT;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Room;
+import starchfilm.casting.RoomUncertainty;
+import starchfilm.casting.SwingingRoom;
+import starchfilm.material.air.AirState;
+
+/**
+ * Places to dry that people name instead of measuring them. All figures are judged, common practice
+ * and no source; they are wide because such places differ.
+ *
+ * @param name what it is called here; {@code ClosedHeat} knows the heated ones by it
+ * @param others other names
+ * @param coolestC air by night; the same as by day where it hardly changes
+ * @param warmestC air by day
+ * @param temperatureSdK how far such places differ
+ * @param dampestPct relative humidity by night
+ * @param driestPct the same by day
+ * @param humiditySdPct how far such places differ
+ * @param speedMPerS air along the plate
+ * @param speedRelativeSd how far it differs
+ * @param remark what else is to be said; may be empty
+ */
+record UsualPlace(
+    String name,
+    List<String> others,
+    double coolestC,
+    double warmestC,
+    double temperatureSdK,
+    double dampestPct,
+    double driestPct,
+    double humiditySdPct,
+    double speedMPerS,
+    double speedRelativeSd,
+    String remark) {
+  private static final String NEVER_FOOD =
+      "What has dried film is never used for food again, glycerol with a label or not.";
+
+  private static final List<UsualPlace> ALL =
+      List.of(
+          new UsualPlace(
+              "sunny window sill",
+              List.of(
+                  "window sill in sun", "window sill in the sun", "sunny windowsill", "sunny sill"),
+              16,
+              32,
+              4,
+              60,
+              30,
+              10,
+              0.1,
+              0.5,
+              ""),
+          new UsualPlace(
+              "window sill",
+              List.of("windowsill", "sill", "fensterbank"),
+              17,
+              25,
+              3,
+              60,
+              40,
+              10,
+              0.1,
+              0.5,
+              ""),
+          new UsualPlace(
+              "outdoors in summer",
+              List.of("outdoors", "outside", "garden in summer", "outside in summer", "draussen"),
+              14,
+              28,
+              4,
+              85,
+              45,
+              10,
+              0.5,
+              0.6,
+              "Outdoors, keep rain, dew, insects and animals off."),
+          new UsualPlace(
+              "cellar",
+              List.of("basement", "keller", "cave"),
+              13,
+              13,
+              2.5,
+              72,
+              72,
+              9,
+              0.05,
+              0.6,
+              ""),
+          new UsualPlace(
+              "airing cupboard",
+              List.of("heated cupboard", "drying cupboard"),
+              30,
+              30,
+              5,
+              35,
+              35,
+              10,
+              0.1,
+              0.5,
+              NEVER_FOOD),
+          new UsualPlace(
+              "oven ajar",
+              List.of("oven", "oven door ajar", "oven with the door ajar", "backofen"),
+              50,
+              50,
+              6,
+              15,
+              15,
+              5,
+              0.3,
+              0.5,
+              NEVER_FOOD),
+          new UsualPlace(
+              "food dehydrator",
+              List.of("dehydrator", "dorrgerat", "deshydrateur"),
+              50,
+              50,
+              6,
+              15,
+              15,
+              5,
+              1.5,
+              0.4,
+              NEVER_FOOD));
+
+  /** The one that is called so, the word {@code the} and articles apart. */
+  static Optional<UsualPlace> called(String typed) {
+    String plain = plain(typed);
+    return ALL.stream()
+        .filter(
+            place ->
+                plain.equals(plain(place.name))
+                    || place.others.stream().anyMatch(other -> plain.equals(plain(other))))
+        .findFirst();
+  }
+
+  private static String plain(String typed) {
+    return typed
+        .toLowerCase(Locale.ROOT)
+        .replace('\u00F6', 'o')
+        .replaceAll("\\b(?:the|a|an|in|on|my)\\b|[\\s,-]", "");
+  }
+
+  static String names() {
+    return String.join(", ", ALL.stream().map(UsualPlace::name).toList());
+  }
+
+  /** Its air, with the speed that is told where one is. */
+  Room room(Optional<Double> toldMPerS, double warmestAfterPourS) {
+    AirState mean =
+        new AirState(
+            (coolestC + warmestC) / 2 + ZERO_CELSIUS_K,
+            (driestPct + dampestPct) / 2 * PERCENT,
+            toldMPerS.orElse(speedMPerS));
+    return coolestC == warmestC
+        ? new ConstantRoom(mean)
+        : new SwingingRoom(
+            mean,
+            (warmestC - coolestC) / 2,
+            (dampestPct - driestPct) / 2 * PERCENT,
+            warmestAfterPourS);
+  }
+
+  RoomUncertainty uncertainty(boolean speedTold) {
+    return new RoomUncertainty(
+        temperatureSdK, humiditySdPct * PERCENT, speedTold ? 0 : speedRelativeSd);
+  }
+
+  /** What it is taken as. */
+  String assumption() {
+    return "the air of "
+        + (name.matches("outdoors.*") ? "" : name.matches("[aeiou].*") ? "an " : "a ")
+        + name
+        + " as about "
+        + range(coolestC, warmestC)
+        + " \u00B0C and "
+        + range(driestPct, dampestPct)
+        + " %, such places differing widely (judged)";
+  }
+
+  private static String range(double from, double to) {
+    return String.format(Locale.ROOT, from == to ? "%.0f" : "%.0f to %.0f", from, to);
+  }
+}
