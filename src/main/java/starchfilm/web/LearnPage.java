@@ -1,7 +1,9 @@
 package starchfilm.web;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +11,8 @@ import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
+import starchfilm.learning.summary.DoubtedReading;
+import starchfilm.report.learnt.LearntPicture;
 import starchfilm.report.learnt.LearntText;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -43,16 +47,29 @@ final class LearnPage {
     Workshop workshop = desk.useCases().workshops().in(root);
     List<String> said = new ArrayList<>(desk.said().in(request.query()).sentences());
     desk.useCases().workshops().fault(root).ifPresent(fault -> said.add(sentence(fault)));
-    return desk.page(
-        "learnt",
-        "trials",
-        Map.of(
-            "said",
-            new FlashMessages.Said("", said, Optional.empty()),
-            "taught",
-            workshop.isTaught(),
-            "blocks",
-            workshop.isTaught() ? blocks(LearntText.of(workshop.learnt())) : List.of()));
+    Map<String, Object> values = new HashMap<>();
+    values.put("said", new FlashMessages.Said("", said, Optional.empty()));
+    values.put("taught", workshop.isTaught());
+    if (workshop.isTaught()) {
+      values.put("picture", LearntPicture.of(workshop.learnt()));
+      values.put("doubted", workshop.learnt().doubted().stream().map(this::doubted).toList());
+      values.put("blocks", blocks(LearntText.of(workshop.learnt())));
+    }
+    return desk.page("learnt", "trials", values);
+  }
+
+  /**
+   * A reading that hardly counts.
+   *
+   * @param sentence what is odd about it
+   * @param address the page that shows and edits it; empty where it lies elsewhere
+   */
+  record Doubted(String sentence, String address) {}
+
+  private Doubted doubted(DoubtedReading reading) {
+    boolean here = Files.isRegularFile(desk.folder().root().resolve(reading.file()));
+    return new Doubted(
+        reading.sentence() + ".", here ? NotebookFolder.address("/trial", reading.file()) : "");
   }
 
   /** A page names no folder of the machine. */

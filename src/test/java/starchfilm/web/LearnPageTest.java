@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import starchfilm.web.Served.Content;
@@ -46,6 +48,10 @@ class LearnPageTest {
         .contains("Learnt; every forecast from now on uses it.")
         .contains("Your room &quot;workroom&quot; dries")
         .contains("Readings that look wrong, given little weight");
+    Document shown = Jsoup.parse(page);
+    assertThat(shown.select(".learning > .headline")).hasSize(3);
+    assertThat(shown.select(".told-row svg[role=img]")).isNotEmpty();
+    assertThat(shown.select(".doubted a").attr("href")).startsWith("/trial?file=");
     assertThat(site.folder().resolve("workshop.json")).exists();
     assertThat(kitchenPlate()).isNotEqualTo(textbook);
     assertThat(site.get("/compare?trial=4-blend.json&trial=3-much-glycerol.json").statusCode())

@@ -89,7 +89,7 @@ public final class LearntText {
     }
   }
 
-  private static String name(UncertainParameter factor) {
+  static String name(UncertainParameter factor) {
     return switch (factor) {
       case AIR_SIDE -> "evaporation";
       case DIFFUSIVITY -> "diffusion of water in the film";

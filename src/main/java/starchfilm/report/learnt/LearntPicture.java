@@ -1,0 +1,192 @@
+package starchfilm.report.learnt;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.learning.summary.DoubtedReading;
+import starchfilm.learning.summary.FilmLearnt;
+import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.ParameterLearnt;
+import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.report.chart.Scale;
+import starchfilm.report.chart.Strip;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.Plural;
+
+/**
+ * What was learnt in three sentences and one picture.
+ *
+ * @param sentences the sentences
+ * @param axis labelled lines of the picture, in times the textbook
+ * @param rooms how long films take to dry in each room, over a textbook room
+ * @param films strength and stretch, over the rules for home film
+ * @param unknown what the weighings do not tell, as words
+ * @param doubted readings that hardly count
+ */
+public record LearntPicture(
+    List<String> sentences,
+    List<Strip.Grid> axis,
+    List<Row> rooms,
+    List<Row> films,
+    List<String> unknown,
+    List<DoubtedReading> doubted) {
+  /** Equal lengths are equal ratios, so that half and double are as far from the textbook. */
+  private static final Scale SCALE =
+      Scale.logarithmic(0.25, 4, Strip.FIRST_PLACE, Strip.LAST_PLACE);
+
+  private static final double[] TICKS = {0.25, 0.5, 1, 2, 4};
+
+  /**
+   * A line of the picture.
+   *
+   * @param label what it is of
+   * @param words the figure now
+   * @param strip the range before and now
+   */
+  public record Row(String label, String words, Strip strip) {}
+
+  /** Copies the lists. */
+  public LearntPicture {
+    sentences = List.copyOf(sentences);
+    axis = List.copyOf(axis);
+    rooms = List.copyOf(rooms);
+    films = List.copyOf(films);
+    unknown = List.copyOf(unknown);
+    doubted = List.copyOf(doubted);
+  }
+
+  /**
+   * The picture of what was learnt.
+   *
+   * @param learnt what was learnt
+   * @return sentences and picture
+   */
+  public static LearntPicture of(Learnt learnt) {
+    List<Strip.Grid> axis = new ArrayList<>();
+    for (double tick : TICKS) {
+      axis.add(
+          new Strip.Grid(
+              SCALE.place(tick) + "%",
+              tick == 1
+                  ? "as the textbook"
+                  : tick < 1 ? "1/" + Figures.noted(1 / tick) : Figures.noted(tick) + " times",
+              tick != 1));
+    }
+    return new LearntPicture(
+        sentences(learnt),
+        axis,
+        learnt.rooms().stream()
+            .filter(room -> room.logDryingTime().isPresent())
+            .map(LearntPicture::room)
+            .toList(),
+        learnt.films().stream().map(LearntPicture::film).toList(),
+        learnt.rooms().stream()
+            .flatMap(room -> untold("room \u201C" + room.name() + "\u201D", room.factors()))
+            .toList(),
+        learnt.doubted());
+  }
+
+  private static List<String> sentences(Learnt learnt) {
+    List<String> sentences = new ArrayList<>();
+    List<RoomLearnt> rooms = learnt.rooms();
+    rooms.stream()
+        .limit(2)
+        .map(room -> LearntText.capital(room.sentence()))
+        .reduce((a, b) -> a + "; " + b.replaceFirst("^Your", "your"))
+        .ifPresent(
+            sentence ->
+                sentences.add(
+                    sentence
+                        + (rooms.size() > 2
+                            ? "; " + Plural.of(rooms.size() - 2, "more room") + " below"
+                            : "")
+                        + "."));
+    int plates = rooms.stream().mapToInt(RoomLearnt::plates).sum();
+    int weighings = rooms.stream().mapToInt(RoomLearnt::weighings).sum();
+    if (plates > 0) {
+      sentences.add(
+          "That rests on "
+              + Plural.of(plates, "plate")
+              + " with "
+              + Plural.of(weighings, "weighing")
+              + sharper(rooms)
+              + ".");
+    }
+    int strips = learnt.films().stream().mapToInt(FilmLearnt::strips).max().orElse(0);
+    sentences.add(
+        strips == 0
+            ? "No strip has been pulled yet, so strength and stretch are the textbook\u2019s."
+            : Plural.of(strips, "pulled strip") + " tell of strength and stretch.");
+    return sentences;
+  }
+
+  /** How much better the air over the plates is known than before. */
+  private static String sharper(List<RoomLearnt> rooms) {
+    double ratio =
+        rooms.stream()
+            .flatMap(room -> room.factors().stream())
+            .filter(factor -> factor.factor() == UncertainParameter.AIR_SIDE && factor.isTold())
+            .mapToDouble(factor -> factor.sdBefore() / factor.sd())
+            .max()
+            .orElse(1);
+    return ratio < 1.2
+        ? ""
+        : ", which tell the air over the plates up to "
+            + Figures.two(ratio)
+            + " times as closely as the textbook";
+  }
+
+  private static Row room(RoomLearnt room) {
+    Band now =
+        Band.normal(
+            room.logDryingTime().orElseThrow().value(), room.logDryingTime().orElseThrow().sd());
+    double sdBefore =
+        room.factors().stream()
+            .filter(factor -> factor.factor() == UncertainParameter.AIR_SIDE)
+            .mapToDouble(ParameterLearnt::sdBefore)
+            .findFirst()
+            .orElse(0);
+    return row(room.name(), Band.normal(0, sdBefore), now);
+  }
+
+  private static Row film(FilmLearnt film) {
+    return row(
+        film.property().tradeName() + (film.starch().isEmpty() ? "" : " of " + film.starch()),
+        Band.normal(0, film.logSdBefore()),
+        Band.normal(film.logFactor().value(), film.logFactor().sd()));
+  }
+
+  private static Row row(String label, Band logBefore, Band logNow) {
+    String words =
+        Figures.two(Math.exp(logNow.middle()))
+            + " times ("
+            + Figures.range(
+                Figures.two(Math.exp(logNow.low())), Figures.two(Math.exp(logNow.high())))
+            + ")";
+    return new Row(
+        label,
+        words,
+        new Strip(
+            label,
+            words
+                + "; before "
+                + Figures.range(
+                    Figures.two(Math.exp(logBefore.low())),
+                    Figures.two(Math.exp(logBefore.high()))),
+            List.of(new Strip.Grid(SCALE.place(1) + "%", "", true)),
+            List.of(range("prior", logBefore), range("told", logNow)),
+            List.of(new Strip.Dot("dry", SCALE.place(Math.exp(logNow.middle())) + "%"))));
+  }
+
+  private static Strip.Range range(String kind, Band log) {
+    return Strip.range(kind, SCALE, Math.exp(log.low()), Math.exp(log.high()));
+  }
+
+  private static Stream<String> untold(String of, List<ParameterLearnt> factors) {
+    return factors.stream()
+        .filter(factor -> !factor.isTold())
+        .map(factor -> of + ": " + LearntText.name(factor.factor()));
+  }
+}
