@@ -1,26 +1,67 @@
 package starchfilm.files.roomlog;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.UnreadableFileException;
 
 /**
  * Which column of a room log holds what.
  *
+ * @param count how many columns there are
  * @param date date, or date and time
  * @param timeOfDay time of day where it has a column of its own, or -1
+ * @param air temperature
  * @param humidity relative humidity (%)
+ * @param scale degrees Celsius or Fahrenheit, or not said
+ * @param countedIn what a bare number in the time column counts (s), from the pour on; empty where
+ *     nothing says
  */
-record LogColumns(int count, int date, int timeOfDay, int air, int humidity) {
-  private static final Pattern TIME = Pattern.compile("time|date|datum|zeit|stamp");
-  private static final Pattern CLOCK_ONLY = Pattern.compile("(time|zeit|uhrzeit)\\b.*");
-  private static final Pattern DEW = Pattern.compile("dew|taupunkt|wet.?bulb");
-  private static final Pattern HUMIDITY = Pattern.compile("hum|\\brh\\b|rh_|feucht|%");
-  private static final Pattern AIR = Pattern.compile("temp|\u00B0c|celsius|air_c|\\bc\\b|\\bt\\b");
-  private static final Pattern FAHRENHEIT = Pattern.compile("\u00B0f|fahrenheit|\\(f\\)|_f\\b");
+record LogColumns(
+    int count,
+    int date,
+    int timeOfDay,
+    int air,
+    int humidity,
+    Degrees scale,
+    OptionalDouble countedIn) {
+  /** What a temperature is counted in. */
+  enum Degrees {
+    /** Said to be Celsius. */
+    CELSIUS,
+    /** Said to be Fahrenheit. */
+    FAHRENHEIT,
+    /** Taken as Celsius. */
+    NOT_SAID
+  }
+
+  // Names without accents: English, German, French, Spanish, Italian, Portuguese.
+  private static final Pattern TIME =
+      Pattern.compile(
+          "time|date|datum|zeit|stamp|\\bheures?\\b|horodat|\\bhoras?\\b|fecha|\\bora\\b|\\bore\\b|orario"
+              + "|\\bdata\\b|\\bgiorno\\b|momento|instante|elapsed|\\bhours?\\b|stunden|epoch|unix");
+  private static final Pattern CLOCK_ONLY =
+      Pattern.compile("(time|zeit|uhrzeit|heure|hora|ora|orario)\\b.*");
+  private static final Pattern DEW =
+      Pattern.compile("dew|taupunkt|wet.?bulb|rosee|rocio|rugiada|orvalho|feuchtkugel");
+  private static final Pattern HUMIDITY =
+      Pattern.compile("hum|umid|\\brh\\b|rh_|feucht|\\br\\.? ?f\\b|\\bhr\\b|\\bur\\b|%");
+  private static final Pattern AIR =
+      Pattern.compile("temp|\u00B0 ?[cf]|celsius|fahrenheit|air_[cf]|\\bc\\b|\\bf\\b|\\bt\\b");
+  private static final Pattern FAHRENHEIT =
+      Pattern.compile("\u00B0 ?f|fahrenheit|[(\\[]f[)\\]]|_f\\b|\\bf$");
+  private static final Pattern CELSIUS =
+      Pattern.compile("\u00B0 ?c|celsius|[(\\[]c[)\\]]|_c\\b|\\bc$");
+  private static final Pattern HOURS =
+      Pattern.compile("[(\\[_ ]h[)\\]]?$|hours?|stunden|heures|horas|\\bore\\b");
+  private static final Pattern MINUTES = Pattern.compile("[(\\[_ ]min[)\\]]?$|minut");
+  private static final Pattern SECONDS = Pattern.compile("[(\\[_ ]s(ec)?[)\\]]?$|second|sekund");
   private static final Pattern TIME_OF_DAY = Pattern.compile("\\d{1,2}:\\d{2}.*");
+
+  /** No room with a film in it is warmer than this where nobody says so (degrees Celsius). */
+  static final double WARM_ROOM_C = 45;
 
   /** True where the row holds words instead of readings. */
   static boolean isHeader(LogTable.Row row) {
@@ -28,10 +69,9 @@ record LogColumns(int count, int date, int timeOfDay, int air, int humidity) {
         && row.cells().stream().noneMatch(cell -> LogReading.number(cell).isPresent());
   }
 
-  /** The columns that a header names. */
-  static LogColumns named(LogTable.Row header) throws UnreadableFileException {
-    List<String> names =
-        header.cells().stream().map(cell -> cell.toLowerCase(Locale.ROOT)).toList();
+  /** The columns that a header names, if it names all three. */
+  static Optional<LogColumns> named(LogTable.Row header) {
+    List<String> names = header.cells().stream().map(LogMonths::plain).toList();
     int date = -1;
     int timeOfDay = -1;
     int air = -1;
@@ -41,15 +81,7 @@ record LogColumns(int count, int date, int timeOfDay, int air, int humidity) {
       if (DEW.matcher(name).find()) {
         continue;
       }
-      if (FAHRENHEIT.matcher(name).find()) {
-        throw new UnreadableFileException(
-            header.line(),
-            0,
-            "a temperature in degrees Fahrenheit",
-            "degrees Celsius",
-            "set the logger to \u00B0C and export again");
-      }
-      if (TIME.matcher(name).find()) {
+      if (TIME.matcher(name).find() && !name.contains("temp")) {
         if (date < 0) {
           date = i;
         } else if (timeOfDay < 0 && CLOCK_ONLY.matcher(name).matches()) {
@@ -62,35 +94,121 @@ record LogColumns(int count, int date, int timeOfDay, int air, int humidity) {
       }
     }
     if (date < 0 || air < 0 || humidity < 0) {
-      throw new UnreadableFileException(
-          header.line(),
-          0,
-          "the columns " + String.join(", ", header.cells()),
-          "one column each for time, \u00B0C and % RH",
-          "name them time, air_C and rh_pct in the first row");
+      return Optional.empty();
     }
-    return new LogColumns(names.size(), date, timeOfDay, air, humidity);
+    return Optional.of(
+        new LogColumns(
+            names.size(),
+            date,
+            timeOfDay,
+            air,
+            humidity,
+            scale(names.get(air)),
+            unit(names.get(date))));
   }
 
-  /** The columns of a log without a header: time, air, humidity. */
-  static LogColumns unnamed(LogTable.Row first) throws UnreadableFileException {
-    int cells = first.cells().size();
+  private static Degrees scale(String name) {
+    if (FAHRENHEIT.matcher(name).find()) {
+      return Degrees.FAHRENHEIT;
+    }
+    return CELSIUS.matcher(name).find() ? Degrees.CELSIUS : Degrees.NOT_SAID;
+  }
+
+  private static OptionalDouble unit(String name) {
+    if (MINUTES.matcher(name).find()) {
+      return OptionalDouble.of(60);
+    }
+    if (SECONDS.matcher(name).find()) {
+      return OptionalDouble.of(1);
+    }
+    return HOURS.matcher(name).find() ? OptionalDouble.of(3600) : OptionalDouble.empty();
+  }
+
+  static UnreadableFileException notNamed(LogTable.Row header) {
+    return new UnreadableFileException(
+        header.line(),
+        0,
+        "the columns " + String.join(", ", header.cells()),
+        "one column each for time, \u00B0C and % RH",
+        "name them time, air_C and rh_pct in the first row");
+  }
+
+  /** The columns of a log without a header: time, air, humidity, wherever the time stands. */
+  static LogColumns unnamed(List<LogTable.Row> rows) throws UnreadableFileException {
+    LogTable.Row first = rows.get(0);
+    List<String> row = first.cells();
+    int date = 0;
+    while (date < row.size() && !isDate(row, date)) {
+      date++;
+    }
+    if (date == row.size()) {
+      date = 0;
+    }
     boolean apart =
-        cells >= 4
-            && TIME_OF_DAY.matcher(first.cells().get(1)).matches()
-            && LogDate.parse(first.cells().get(0) + " " + first.cells().get(1)).isPresent();
-    int before = apart ? 2 : 1;
-    if (cells < before + 2) {
+        row.size() >= date + 4
+            && TIME_OF_DAY.matcher(row.get(date + 1)).matches()
+            && LogDate.parse(row.get(date) + " " + row.get(date + 1)).isPresent();
+    int before = date + (apart ? 2 : 1);
+    if (row.size() < before + 2) {
       throw new UnreadableFileException(
           first.line(),
           0,
-          cells == 1 ? "one column" : cells + " columns",
+          row.size() == 1 ? "one column" : row.size() + " columns",
           "time, \u00B0C and % RH, separated by comma, semicolon or tab",
           "export the log with these three columns");
     }
     // A row torn by decimal commas counts two cells too many.
-    int count = cells == before + 4 ? before + 2 : cells;
-    return new LogColumns(count, 0, apart ? 1 : -1, before, before + 1);
+    int count = row.size() == before + 4 ? before + 2 : row.size();
+    LogColumns columns =
+        new LogColumns(
+            count,
+            date,
+            apart ? date + 1 : -1,
+            before,
+            before + 1,
+            Degrees.NOT_SAID,
+            OptionalDouble.empty());
+    columns.refuseSwapped(rows);
+    return columns;
+  }
+
+  private static boolean isDate(List<String> row, int at) {
+    return LogDate.parse(row.get(at)).isPresent()
+        || (at + 1 < row.size() && LogDate.parse(row.get(at) + " " + row.get(at + 1)).isPresent());
+  }
+
+  /** Without names and units a humidity in front of a temperature is asked about, not guessed. */
+  private void refuseSwapped(List<LogTable.Row> rows) throws UnreadableFileException {
+    double warmest = Double.NEGATIVE_INFINITY;
+    double dampest = Double.NEGATIVE_INFINITY;
+    for (LogTable.Row row : rows) {
+      if (row.cells().size() != count) {
+        continue;
+      }
+      String left = row.cells().get(air);
+      String right = row.cells().get(humidity);
+      if (left.endsWith("%") || right.matches(".*\u00B0.*")) {
+        throw swapped(row.line(), left, right);
+      }
+      if (LogReading.hasUnit(left) || LogReading.hasUnit(right)) {
+        return;
+      }
+      warmest = Math.max(warmest, LogReading.number(left).orElse(warmest));
+      dampest = Math.max(dampest, LogReading.number(right).orElse(dampest));
+    }
+    if (warmest > WARM_ROOM_C && dampest < WARM_ROOM_C) {
+      throw swapped(
+          rows.get(0).line(), "up to " + Allowed.plain(warmest), "up to " + Allowed.plain(dampest));
+    }
+  }
+
+  private static UnreadableFileException swapped(int line, String left, String right) {
+    return new UnreadableFileException(
+        line,
+        0,
+        "columns without names that hold " + left + " and then " + right,
+        "\u00B0C before % RH where no row names them",
+        "if the humidity stands first, write time,rh_pct,air_C as a first row");
   }
 
   /** Date and time of a row as one text, if the row has them. */

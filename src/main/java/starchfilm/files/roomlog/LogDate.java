@@ -36,7 +36,8 @@ record LogDate(int first, int second, int third, Order order, LocalTime time, bo
   private static final Pattern YEAR_LAST =
       Pattern.compile("(\\d{1,2})([-/.])(\\d{1,2})\\2(\\d{4}|\\d{2})" + TIME);
 
-  static Optional<LogDate> parse(String text) {
+  static Optional<LogDate> parse(String written) {
+    String text = LogMonths.numbered(written);
     Matcher matcher = YEAR_FIRST.matcher(text);
     boolean yearFirst = matcher.matches();
     if (!yearFirst) {

@@ -50,7 +50,11 @@ final class LogOrder {
       joined += count - 1;
       single.add(
           new LogReading(
-              sorted.get(i).line(), sorted.get(i).time(), air / count, humidity / count));
+              sorted.get(i).line(),
+              sorted.get(i).time(),
+              air / count,
+              humidity / count,
+              sorted.get(i).saidCelsius()));
       i = end;
     }
     if (joined > 0) {

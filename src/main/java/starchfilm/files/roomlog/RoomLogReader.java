@@ -22,12 +22,16 @@ import starchfilm.files.json.UnreadableFileException;
  * Reads a hygrometer log: rows of time, degrees Celsius and per cent relative humidity.
  *
  * <p>Read as it comes: comma, semicolon or tab between cells, points or commas in numbers, rows in
- * any order, ISO or day-first dates, comment lines, gaps. Refused with the line: what cannot be a
- * reading, and dates whose day and month nothing in the file tells apart.
+ * any order, dates with numbers or month names, seconds since 1970, hours since the pour, degrees
+ * Fahrenheit, lines above the head, comment lines, gaps, a few broken rows. Refused with the line:
+ * more rows that cannot be a reading, and what nothing in the file tells apart: day and month,
+ * humidity and temperature, Celsius and Fahrenheit.
  */
 public final class RoomLogReader {
   private static final Allowed AIR =
       Allowed.between(-30, 90, "\u00B0C", "take the row out if the sensor failed");
+  private static final Allowed AIR_F =
+      Allowed.between(-22, 194, "\u00B0F", "take the row out if the sensor failed");
   private static final Allowed HUMIDITY =
       Allowed.between(0, 105, "% RH", "take the row out if the sensor failed");
 
@@ -41,6 +45,9 @@ public final class RoomLogReader {
   private static final double FELT_S = 1_800;
 
   private static final int FAULTS_LISTED = 10;
+
+  /** One broken row in so many is passed over; judged. */
+  private static final int ROWS_FOR_ONE_BROKEN = 10;
 
   private final Findings log;
 
@@ -67,7 +74,8 @@ public final class RoomLogReader {
       Path file, Optional<LocalDateTime> pouredAt, double speedMPerS, Findings findings) {
     Optional<LoggedRoom> room = Optional.empty();
     try {
-      List<LogReading> readings = readings(LogTable.of(LogText.read(file, log)));
+      List<LogReading> readings =
+          readings(LogTable.of(LogText.read(file, log)), pouredAt.orElse(LogClock.ANY_START));
       if (log.faults().isEmpty()) {
         room = room(readings, pouredAt, speedMPerS);
       }
@@ -78,42 +86,37 @@ public final class RoomLogReader {
     return log.faults().isEmpty() ? room : Optional.empty();
   }
 
-  private List<LogReading> readings(LogTable table) throws UnreadableFileException {
+  private List<LogReading> readings(LogTable table, LocalDateTime start)
+      throws UnreadableFileException {
     if (table.rows().isEmpty()) {
       throw new UnreadableFileException(
           "a log without rows", "rows of time, \u00B0C and % RH", "export the log again");
     }
-    LogTable.Row first = table.rows().get(0);
-    boolean headed = LogColumns.isHeader(first);
-    LogColumns columns = headed ? LogColumns.named(first) : LogColumns.unnamed(first);
-    List<LogTable.Row> rows = table.rows().subList(headed ? 1 : 0, table.rows().size());
-    LogDate.Order order = new LogDateOrder(log).decide(rows, columns);
+    LogBody body = LogBody.of(table, log);
+    LogColumns columns = body.columns();
+    LogDate.Order order = new LogDateOrder(log).decide(body.rows(), columns);
+    LogClock clock = new LogClock(columns, order, start, log);
     List<LogReading> readings = new ArrayList<>();
+    Findings broken = new Findings(log.file());
     int withoutReading = 0;
     int faulty = 0;
-    for (LogTable.Row row : rows) {
+    for (LogTable.Row row : body.rows()) {
       List<String> cells =
           table.separator() == ','
               ? LogTable.withDecimalCommas(row.cells(), columns.count())
               : row.cells();
-      int before = log.faults().size();
-      Optional<LogReading> reading = reading(row.line(), cells, columns, order);
-      if (log.faults().size() > before) {
+      int before = broken.faults().size();
+      Optional<LogReading> reading = reading(row.line(), cells, columns, clock, broken);
+      if (broken.faults().size() > before) {
         if (++faulty > FAULTS_LISTED) {
-          log.faults().remove(log.faults().size() - 1);
+          broken.faults().remove(broken.faults().size() - 1);
         }
       } else if (reading.isEmpty()) {
         withoutReading++;
       }
       reading.ifPresent(readings::add);
     }
-    if (faulty > FAULTS_LISTED) {
-      log.fault(
-          rows.get(rows.size() - 1).line(),
-          (faulty - FAULTS_LISTED) + " more rows that cannot be read",
-          "rows of time, \u00B0C and % RH",
-          "mend the rows above first");
-    }
+    tell(broken, faulty, body.rows());
     if (withoutReading > 0) {
       log.notice(
           OptionalInt.empty(),
@@ -124,23 +127,69 @@ public final class RoomLogReader {
       throw new UnreadableFileException(
           "a log without readings", "rows of time, \u00B0C and % RH", "export the log again");
     }
+    if (log.faults().isEmpty()) {
+      refuseUnsaidFahrenheit(columns, readings);
+    }
     return readings;
   }
 
-  private Optional<LogReading> reading(
-      int line, List<String> cells, LogColumns columns, LogDate.Order order) {
+  /** A few broken rows are passed over and told; more of them are a fault of the log. */
+  private void tell(Findings broken, int faulty, List<LogTable.Row> rows) {
+    if (faulty * ROWS_FOR_ONE_BROKEN <= rows.size()) {
+      broken
+          .faults()
+          .forEach(
+              fault ->
+                  log.notice(fault.line(), "passed over, for it cannot be read: " + fault.given()));
+      if (faulty > FAULTS_LISTED) {
+        log.notice(
+            OptionalInt.empty(), (faulty - FAULTS_LISTED) + " more rows passed over likewise");
+      }
+      return;
+    }
+    log.faults().addAll(broken.faults());
+    if (faulty > FAULTS_LISTED) {
+      log.fault(
+          rows.get(rows.size() - 1).line(),
+          (faulty - FAULTS_LISTED) + " more rows that cannot be read",
+          "rows of time, \u00B0C and % RH",
+          "mend the rows above first");
+    }
+  }
+
+  /**
+   * A room of 65 degrees is one in Fahrenheit more likely than an oven; who has an oven says so.
+   */
+  private static void refuseUnsaidFahrenheit(LogColumns columns, List<LogReading> readings)
+      throws UnreadableFileException {
+    LogReading coolest =
+        readings.stream().min(Comparator.comparingDouble(LogReading::airC)).orElseThrow();
+    if (columns.scale() == LogColumns.Degrees.NOT_SAID
+        && coolest.airC() > LogColumns.WARM_ROOM_C
+        && !coolest.saidCelsius()) {
+      throw new UnreadableFileException(
+          coolest.line(),
+          0,
+          "a log whose coolest reading is " + Allowed.plain(coolest.airC()),
+          "degrees Celsius of a room, or a column that says its unit",
+          "name the column air_F if it is Fahrenheit, or air_C if it is that warm");
+    }
+  }
+
+  private static Optional<LogReading> reading(
+      int line, List<String> cells, LogColumns columns, LogClock clock, Findings broken) {
     Optional<String> moment = columns.moment(cells);
     if (moment.isEmpty() || cells.size() > columns.count()) {
-      log.fault(
+      broken.fault(
           line,
           cells.size() + " cells",
           columns.count() + " cells as in the first row",
           "put numbers with a decimal comma in double quotes, or separate the cells by semicolons");
       return Optional.empty();
     }
-    Optional<LocalDateTime> time = LogDate.parse(moment.get()).flatMap(date -> date.moment(order));
+    Optional<LocalDateTime> time = clock.moment(moment.get());
     if (time.isEmpty()) {
-      log.fault(
+      broken.fault(
           line,
           '"' + moment.get() + '"',
           "a date and time such as 2026-04-02 18:30 or 2.4.2026 18:30",
@@ -152,18 +201,24 @@ public final class RoomLogReader {
     if (LogReading.isNothing(air) || LogReading.isNothing(humidity)) {
       return Optional.empty();
     }
-    OptionalDouble airC = inRange(line, air, AIR);
-    OptionalDouble pct = inRange(line, humidity, HUMIDITY);
-    return airC.isPresent() && pct.isPresent()
-        ? Optional.of(new LogReading(line, time.get(), airC.getAsDouble(), pct.getAsDouble()))
-        : Optional.empty();
+    boolean fahrenheit =
+        columns.scale() == LogColumns.Degrees.FAHRENHEIT || LogReading.isFahrenheit(air);
+    OptionalDouble degrees = inRange(line, air, fahrenheit ? AIR_F : AIR, broken);
+    OptionalDouble pct = inRange(line, humidity, HUMIDITY, broken);
+    if (degrees.isEmpty() || pct.isEmpty()) {
+      return Optional.empty();
+    }
+    double airC = fahrenheit ? (degrees.getAsDouble() - 32) / 1.8 : degrees.getAsDouble();
+    return Optional.of(
+        new LogReading(
+            line, time.get(), airC, pct.getAsDouble(), fahrenheit || LogReading.hasUnit(air)));
   }
 
-  private OptionalDouble inRange(int line, String cell, Allowed allowed) {
+  private static OptionalDouble inRange(int line, String cell, Allowed allowed, Findings broken) {
     OptionalDouble number = LogReading.number(cell);
     if (number.isEmpty() || !allowed.contains(number.getAsDouble())) {
       String given = number.isEmpty() ? '"' + cell + '"' : cell;
-      log.fault(line, given, allowed.words(), allowed.mend());
+      broken.fault(line, given, allowed.words(), allowed.mend());
       return OptionalDouble.empty();
     }
     return number;

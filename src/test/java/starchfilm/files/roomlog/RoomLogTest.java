@@ -48,6 +48,22 @@ class RoomLogTest {
         "time,rh_pct,air_C\n2026-04-02 11:00,61.75,13.5\n2026-04-02 10:00,63.25,12.5\n",
         "time,air_C,rh_pct\r\n2026-04-02 10:00,12.5,63.25\r\n2026-04-02 10:30,--,NaN\r\n"
             + "2026-04-02 11:00,13.5,61.75\r\n",
+        "time,air_C,rh_pct\n1775124000,12.5,63.25\n1775127600,13.5,61.75\n",
+        "timestamp_ms,air_C,rh_pct\n1775124000000,12.5,63.25\n1775127600000,13.5,61.75\n",
+        "hours,air_C,rh_pct\n0,12.5,63.25\n1,13.5,61.75\n",
+        "Elapsed (min),Temp,RH\n0,12.5,63.25\n60,13.5,61.75\n",
+        "time,air_F,rh_pct\n2026-04-02 10:00,54.5,63.25\n2026-04-02 11:00,56.3,61.75\n",
+        "Time,Temp,RH\n2026-04-02 10:00,54.5\u00B0F,63.25%\n2026-04-02 11:00,56.3 \u00B0F,61.75 %\n",
+        "Logger T-7\nSerial,12345\n\nSite: shed\nTime,Temp (\u00B0C),RH\n2026-04-02 10:00,12.5,63.25\n2026-04-02 11:00,13.5,61.75\n",
+        "1;02.04.2026 10:00;12,5;63,25\n2;02.04.2026 11:00;13,5;61,75\n",
+        "Date;Heure;Temp\u00E9rature (\u00B0C);Humidit\u00E9 (%)\n02/04/2026;10:00;12,5;63,25\n02/04/2026;11:00;13,5;61,75\n13/04/2026;11:00;13,5;61,75\n",
+        "Fecha y hora;Temperatura;Humedad relativa\n2026-04-02 10:00;12,5;63,25\n2026-04-02 11:00;13,5;61,75\n",
+        "Data;Ora;Temperatura;Umidit\u00E0\n02.04.2026;10:00;12,5;63,25\n02.04.2026;11:00;13,5;61,75\n",
+        "Data/Hora;Temperatura;Umidade\n02.04.2026 10:00;12,5;63,25\n02.04.2026 11:00;13,5;61,75\n",
+        "Zeitpunkt;T [\u00B0C];r.F. [%]\n02.04.2026 10:00;12,5;63,25\n02.04.2026 11:00;13,5;61,75\n",
+        "time;air_C;rh_pct\n2 Apr 2026 10:00;12.5;63.25\n2 April 2026 11:00;13.5;61.75\n",
+        "time;air_C;rh_pct\nApr 2, 2026 10:00 AM;12.5;63.25\nThu Apr 2, 2026 11:00 AM;13.5;61.75\n",
+        "time;air_C;rh_pct\n02-Apr-26 10:00;12.5;63.25\n2. avril 2026 11:00;13.5;61.75\n",
       })
   void readsTheSameReadingsFromEveryShape(String csv) {
     LoggedRoom room = room(csv.getBytes(StandardCharsets.UTF_8));
@@ -196,11 +212,49 @@ class RoomLogTest {
   }
 
   @Test
-  void degreesFahrenheit() {
-    assertThat(faults("Time,Temperature (\u00B0F),Humidity\n2026-04-02 10:00,55,60\n"))
+  void degreesFahrenheitThatNobodySays() {
+    String warm = "2026-04-02 10:00,65.3,54\n2026-04-02 11:00,64.9,55\n";
+    assertThat(faults("Time,Temperature,Humidity\n" + warm))
         .containsExactly(
-            "shed.csv, line 1: a temperature in degrees Fahrenheit given, allowed degrees Celsius;"
-                + " set the logger to \u00B0C and export again");
+            "shed.csv, line 3: a log whose coolest reading is 64.9 given, allowed degrees Celsius of"
+                + " a room, or a column that says its unit; name the column air_F if it is"
+                + " Fahrenheit, or air_C if it is that warm");
+    assertThat(faults("time,air_C,rh_pct\n" + warm))
+        .noneMatch(fault -> fault.contains("coolest reading"));
+  }
+
+  @Test
+  void humidityBeforeTemperatureWithoutNamesIsAskedAbout() {
+    assertThat(faults("2026-04-02 10:00,63,12.5\n2026-04-02 11:00,61,13.5\n"))
+        .containsExactly(
+            "shed.csv, line 1: columns without names that hold up to 63 and then up to 13.5 given,"
+                + " allowed \u00B0C before % RH where no row names them; if the humidity stands"
+                + " first, write time,rh_pct,air_C as a first row");
+    assertThat(faults("2026-04-02 10:00,63%,12.5\n2026-04-02 11:00,61%,13.5\n"))
+        .singleElement()
+        .asString()
+        .contains("63% and then 12.5");
+  }
+
+  @Test
+  void oneBrokenRowIsPassedOverAndTold() {
+    StringBuilder csv = new StringBuilder("time,air_C,rh_pct\n");
+    for (int minute = 0; minute < 60; minute += 5) {
+      csv.append(String.format(Locale.ROOT, "2026-04-02 10:%02d,12,60\n", minute));
+    }
+    csv.append("2026-04-02 11:0\n2026-04-02 11:05,12,60\n");
+
+    assertThat(faults(csv.toString())).isEmpty();
+    assertThat(notices(csv.toString()))
+        .contains("shed.csv, line 14: passed over, for it cannot be read: 1 cells");
+  }
+
+  @Test
+  void tellsWhatItPassedOverAboveTheHeadAndHowTimesAreCounted() {
+    assertThat(notices("Logger 7\nhours,air_C,rh_pct\n0,12,60\n1,12,61\n"))
+        .contains(
+            "shed.csv, line 1: 1 line above the readings passed over",
+            "shed.csv: times are counted from the pour");
   }
 
   @Test

@@ -1,0 +1,66 @@
+package starchfilm.files.roomlog;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.UnreadableFileException;
+
+/**
+ * The readings of a room log, what a logger writes above them taken off.
+ *
+ * @param columns which column holds what
+ * @param rows the rows of readings
+ */
+record LogBody(LogColumns columns, List<LogTable.Row> rows) {
+  /** A head or a first reading stands within so many rows. */
+  private static final int LOOK_ROWS = 60;
+
+  static LogBody of(LogTable table, Findings log) throws UnreadableFileException {
+    List<LogTable.Row> rows = table.rows();
+    int look = Math.min(LOOK_ROWS, rows.size());
+    Optional<LogTable.Row> strange = Optional.empty();
+    for (int i = 0; i < look; i++) {
+      LogTable.Row row = rows.get(i);
+      boolean words = LogColumns.isHeader(row);
+      Optional<LogColumns> named = words ? LogColumns.named(row) : Optional.empty();
+      if (named.isPresent()) {
+        tell(rows, i, log);
+        return new LogBody(named.get(), rows.subList(i + 1, rows.size()));
+      }
+      if (words && row.cells().size() >= 3 && strange.isEmpty()) {
+        strange = Optional.of(row);
+      }
+      if (isReading(row)) {
+        if (strange.isPresent()) {
+          throw LogColumns.notNamed(strange.get());
+        }
+        tell(rows, i, log);
+        List<LogTable.Row> body = rows.subList(i, rows.size());
+        return new LogBody(LogColumns.unnamed(body), body);
+      }
+    }
+    if (LogColumns.isHeader(rows.get(0))) {
+      throw LogColumns.notNamed(strange.orElse(rows.get(0)));
+    }
+    return new LogBody(LogColumns.unnamed(rows), rows);
+  }
+
+  /** A row with a date and two numbers. */
+  private static boolean isReading(LogTable.Row row) {
+    List<String> cells = row.cells();
+    long numbers = cells.stream().filter(cell -> LogReading.number(cell).isPresent()).count();
+    boolean dated =
+        cells.stream().anyMatch(cell -> LogDate.parse(cell).isPresent())
+            || (cells.size() > 1 && LogDate.parse(cells.get(0) + " " + cells.get(1)).isPresent());
+    return dated && numbers >= 2;
+  }
+
+  private static void tell(List<LogTable.Row> rows, int above, Findings log) {
+    if (above > 0) {
+      log.notice(
+          OptionalInt.of(rows.get(0).line()),
+          (above == 1 ? "1 line" : above + " lines") + " above the readings passed over");
+    }
+  }
+}

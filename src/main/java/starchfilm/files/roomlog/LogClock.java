@@ -1,0 +1,62 @@
+package starchfilm.files.roomlog;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import starchfilm.files.findings.Findings;
+
+/** Reads the time column of a room log: dates, seconds since 1970, or a time since the pour. */
+final class LogClock {
+  /** Where the pour is not known, a counted time begins here; only differences are used then. */
+  static final LocalDateTime ANY_START = LocalDateTime.of(2000, 1, 1, 0, 0);
+
+  /** From here on a number counts seconds since 1970: 9 September 2001. */
+  private static final double SECONDS_FROM = 1e9;
+
+  private static final double MILLISECONDS_FROM = 1e12;
+
+  private final LogColumns columns;
+  private final LogDate.Order order;
+  private final LocalDateTime start;
+  private final Findings log;
+  private boolean told;
+
+  LogClock(LogColumns columns, LogDate.Order order, LocalDateTime start, Findings log) {
+    this.columns = columns;
+    this.order = order;
+    this.start = start;
+    this.log = log;
+  }
+
+  /** The moment a cell means; empty where it means none. */
+  Optional<LocalDateTime> moment(String cell) {
+    Optional<LogDate> date = LogDate.parse(cell);
+    if (date.isPresent()) {
+      return date.get().moment(order);
+    }
+    if (!cell.matches("[0-9]{1,14}(?:[.,][0-9]{1,9})?")) {
+      return Optional.empty();
+    }
+    double number = Double.parseDouble(cell.replace(',', '.'));
+    if (number >= SECONDS_FROM) {
+      tell("times count seconds since 1970; they are read as the clock of Greenwich shows them");
+      double seconds = number >= MILLISECONDS_FROM ? number / 1000 : number;
+      return Optional.of(LocalDateTime.ofEpochSecond(Math.round(seconds), 0, ZoneOffset.UTC));
+    }
+    OptionalDouble unit = columns.countedIn();
+    if (unit.isEmpty()) {
+      return Optional.empty();
+    }
+    tell("times are counted from the pour");
+    return Optional.of(start.plusSeconds(Math.round(number * unit.getAsDouble())));
+  }
+
+  private void tell(String sentence) {
+    if (!told) {
+      log.notice(OptionalInt.empty(), sentence);
+      told = true;
+    }
+  }
+}
