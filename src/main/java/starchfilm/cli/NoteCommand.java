@@ -28,6 +28,7 @@ import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NoteWriter;
 import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
+import starchfilm.files.saving.PotLine;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.files.saving.Undo;
 import starchfilm.report.words.NoteSentence;
@@ -52,6 +53,7 @@ import starchfilm.report.words.NoteSentence;
       "Examples:",
       "  starchfilm note garden/7.json --poured \"yesterday 10:30\" --poured-mass 150g --tare 598g",
       "  starchfilm note garden/7.json --weighed \"yesterday 18:30=725g\" --weighed 20h=680g",
+      "  starchfilm note garden/7.json --starch 13.4g --water 361g",
       "  starchfilm note garden/7.json --weighed 655g",
       "  starchfilm note garden/7.json --of 2 --weighed 661g",
       "  starchfilm note garden/7.json --of 2 --given-up \"the cat\"",
@@ -252,6 +254,14 @@ final class NoteCommand implements Callable<Integer> {
     }
   }
 
+  private static List<PotLine> potLines(Path trial) {
+    try {
+      return PotLine.of(TrialFileText.of(trial).text());
+    } catch (NotWrittenException e) {
+      throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
+    }
+  }
+
   private CommandFailure unsaid(PlateDoubtException e) {
     return CommandFailure.wrongInput(
         file
@@ -330,6 +340,7 @@ final class NoteCommand implements Callable<Integer> {
         plate == null
             ? OptionalInt.empty()
             : OptionalInt.of(read("--of", () -> NoteWords.plate(String.valueOf(plate))));
+    notes.addAll(pot.weighedOut(() -> potLines(trial)));
     notes.addAll(pot.pour(poured, of));
     pot.cook().ifPresent(notes::add);
     String time = Optional.ofNullable(at).orElse(NOW);

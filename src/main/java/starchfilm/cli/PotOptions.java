@@ -3,14 +3,19 @@ package starchfilm.cli;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
+import starchfilm.files.saving.PotLine;
 
 /** What {@code note} takes about the cook and the pour. */
 final class PotOptions {
@@ -49,6 +54,65 @@ final class PotOptions {
       paramLabel = "MASS",
       description = "Weight the pot lost while cooking, such as 26g.")
   private @Nullable String cookLost;
+
+  @Option(
+      names = "--starch",
+      paramLabel = "[KIND ]MASS",
+      description = "Powder that was really weighed out, such as 13.4g; of several, \"corn 6.2g\".")
+  private List<String> starches = List.of();
+
+  @Option(names = "--glycerol", paramLabel = "MASS", description = "Glycerol likewise.")
+  private @Nullable String glycerol;
+
+  @Option(names = "--vinegar", paramLabel = "MASS", description = "Vinegar likewise.")
+  private @Nullable String vinegar;
+
+  @Option(names = "--water", paramLabel = "MASS", description = "Water likewise.")
+  private @Nullable String water;
+
+  /** What was weighed out, of the lines of the file; a line that is not there is refused. */
+  List<Note> weighedOut(Supplier<List<PotLine>> lines) {
+    Map<String, String> typed = new LinkedHashMap<>();
+    for (String starch : starches) {
+      String[] words = starch.strip().split("\\s+", 2);
+      boolean named = words.length == 2 && words[0].matches("\\p{L}+");
+      typed.put(named ? words[0] + " starch" : "starch", named ? words[1] : starch);
+    }
+    put(typed, "glycerol", glycerol);
+    put(typed, "vinegar", vinegar);
+    put(typed, "water", water);
+    List<Note> notes = new ArrayList<>();
+    typed.forEach(
+        (what, mass) -> {
+          String option = what.endsWith("starch") ? "--starch" : "--" + what;
+          notes.add(
+              NoteCommand.read(
+                  option, () -> line(what, lines.get()).weighedOut(TypedAmount.number("g", mass))));
+        });
+    return notes;
+  }
+
+  private static void put(Map<String, String> typed, String what, @Nullable String mass) {
+    if (mass != null) {
+      typed.put(what, mass);
+    }
+  }
+
+  private static PotLine line(String what, List<PotLine> lines) {
+    List<PotLine> fitting =
+        lines.stream()
+            .filter(line -> line.what().equals(what) || line.what().endsWith(" " + what))
+            .toList();
+    if (fitting.size() == 1) {
+      return fitting.get(0);
+    }
+    throw new MistypedException(
+        what,
+        String.join(", ", lines.stream().map(PotLine::what).toList()),
+        fitting.isEmpty()
+            ? "the recipe has no such thing; add it in the file"
+            : "say which, such as \"" + fitting.get(0).what().replace(" starch", "") + " 6.2g\"");
+  }
 
   String pouredAt() {
     return String.valueOf(poured);

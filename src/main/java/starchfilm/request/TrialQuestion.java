@@ -460,6 +460,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         trial.name(),
         trial.invented(),
         trial.from(),
+        trial.wanted(),
         trial.pouredAt(),
         trial.recipe(),
         casting,

@@ -14,6 +14,7 @@ import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWriter;
 import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
+import starchfilm.files.saving.PotLine;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.report.words.NoteSentence;
 import starchfilm.web.http.Fields;
@@ -64,7 +65,9 @@ final class NoteDesk {
     Optional<LocalDateTime> pouredAt =
         desk.folder().read(List.of(file)).trials().stream().findFirst().flatMap(Trial::pouredAt);
     try {
-      Note note = new NoteForm(form, new MomentParser(desk.clock()), pouredAt, lines(file)).note();
+      Note note =
+          new NoteForm(form, new MomentParser(desk.clock()), pouredAt, lines(file), potLines(file))
+              .note();
       NoteWriter.Written written = NoteWriter.add(file, note);
       return new Noted(NoteSentence.of(note), written.version());
     } catch (NoteForm.NamedMistake e) {
@@ -76,6 +79,15 @@ final class NoteDesk {
           true);
     } catch (NotWrittenException e) {
       return Refused.because(sentences(e));
+    }
+  }
+
+  /** What goes into the pot by a file; nothing where it cannot be read. */
+  static List<PotLine> potLines(Path file) {
+    try {
+      return PotLine.of(TrialFileText.of(file).text());
+    } catch (NotWrittenException e) {
+      return List.of();
     }
   }
 

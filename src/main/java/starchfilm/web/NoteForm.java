@@ -1,6 +1,7 @@
 package starchfilm.web;
 
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,6 +15,7 @@ import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NotedLine;
+import starchfilm.files.saving.PotLine;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 
@@ -25,18 +27,22 @@ final class NoteForm {
   private final MomentParser moments;
   private final NoteWords words;
   private final List<NotedLine> lines;
+  private final List<PotLine> pot;
 
   /**
    * A form.
    *
    * @param lines what the trial holds already
+   * @param pot what goes into its pot
    */
   NoteForm(
       Fields fields,
       MomentParser moments,
       Optional<LocalDateTime> pouredAt,
-      List<NotedLine> lines) {
+      List<NotedLine> lines,
+      List<PotLine> pot) {
     this.fields = fields;
+    this.pot = pot;
     this.lines = lines;
     this.moments = moments;
     this.words = new NoteWords(moments, pouredAt);
@@ -86,6 +92,7 @@ final class NoteForm {
           named(
               "dry thickness",
               () -> new Note.Several(NoteWords.thicknesses(required("um", "micrometres"))));
+      case "weighed-out" -> weighedOut();
       case "put-away" -> new Note.PutAway(true);
       case "fetch-back" -> new Note.PutAway(false);
       case "drop" -> new Note.Dropped(line());
@@ -122,6 +129,23 @@ final class NoteForm {
     return optional("plate")
         .map(typed -> OptionalInt.of(NoteWords.plate(typed)))
         .orElseGet(OptionalInt::empty);
+  }
+
+  /** Of every line of the pot whose weight is other than in the file. */
+  private Note weighedOut() {
+    List<Note> notes = new ArrayList<>();
+    for (int i = 0; i < pot.size(); i++) {
+      PotLine line = pot.get(i);
+      grams("pot-" + i, line.what())
+          .filter(grams -> !grams.toPlainString().equals(line.massG()))
+          .ifPresent(grams -> notes.add(line.weighedOut(grams)));
+    }
+    if (notes.isEmpty()) {
+      throw new NamedMistake(
+          "weighed out",
+          new MistypedException("", "another weight than the recipe's", "write what was weighed"));
+    }
+    return new Note.Several(notes);
   }
 
   private Note poured() {

@@ -95,6 +95,8 @@ final class TrialPage {
             .toList());
     values.put("photos", photoNumbers(trial));
     values.put("room", TrialNow.room(trial));
+    values.put("wanted", TrialNow.wanted(trial));
+    values.put("potLines", NoteDesk.potLines(file));
     values.put("learnt", TrialNow.learnt(trial, desk.useCases().workshops().of(trial).learnt()));
     values.putAll(sheet(trial, patienceMs));
     return Response.page(status, desk.html("trial", "trials", values));

@@ -145,4 +145,26 @@ class TakingBackTest {
     assertThat(terminal.run("today")).isZero();
     assertThat(terminal.out()).contains("No plate is drying.");
   }
+
+  @Test
+  void notesWhatWasReallyWeighedOut() throws IOException {
+    noting("--starch", "19.6g", "--water", "358");
+
+    assertThat(Files.readString(file))
+        .contains("\"kind\": \"potato\", \"mass_g\": 19.6")
+        .contains("\"water\": {\"mass_g\": 358}");
+    assertThat(terminal.run("note", "blend.json", "--vinegar", "10g")).isEqualTo(2);
+    assertThat(terminal.err())
+        .contains("--vinegar: \"vinegar\" given, allowed potato starch, water");
+  }
+
+  @Test
+  void aStarterThatIsPouredIsNotInventedAnyMore() throws IOException {
+    Files.copy(Path.of("formulations/starter-first-film.json"), folder.resolve("mine.json"));
+    assertThat(terminal.run("note", "mine.json", "--poured", "today 10:00"))
+        .as(terminal.err())
+        .isZero();
+
+    assertThat(Files.readString(folder.resolve("mine.json"))).doesNotContain("invented");
+  }
 }

@@ -135,4 +135,41 @@ class TodayCommandTest {
         .contains(plate.get("scale_dry_g").asText())
         .contains("weigh");
   }
+
+  /**
+   * By hand. 20 g powder with 17.5 % moisture bring 16.5 g dry starch into 20 + 360 - 25 = 355 g of
+   * paste; 150 g of that hold 6.972 g. Potato starch keeps 14.8 g water per 100 g at 57 % relative
+   * humidity (Lourdin et al. 1997, Polymer 38:5401), so the film rests at 8.00 g, on its plate at
+   * 608.0 g.
+   */
+  @Test
+  void thePlateComesToRestAtTheMassOfItsSolidsAndTheirMoisture() throws IOException {
+    Files.writeString(
+        folder.resolve("plain.json"),
+        """
+        {"poured_at": "2026-04-19T10:00",
+         "recipe": {"starch": {"kind": "potato", "mass_g": 20.0, "moisture_pct": 17.5},
+                    "water": {"mass_g": 360}},
+         "cook": {"water_lost_g": 25},
+         "pour": {"plate": {"length_mm": 300, "width_mm": 200, "tare_g": 600}, "poured_g": 150},
+         "room": {"air_C": 25, "rh_pct": 57}}
+        """);
+    terminal.run("today", "--json", "-");
+
+    assertThat(
+            new ObjectMapper()
+                .readTree(terminal.out())
+                .at("/plates/0/scale_at_rest_g")
+                .doubleValue())
+        .isBetween(607.9, 608.1);
+  }
+
+  @Test
+  void saysWhetherAPlateIsReadyByTheDateItWasPlannedFor() throws IOException {
+    plate(
+        "Gift", "2026-04-19T10:00", "\"wish\": {\"film\": \"flexible\", \"ready_after_days\": 1}");
+
+    assertThat(said("today"))
+        .contains("Wanted by Mon 20 Apr, 10:00: late in 9 of 10 cases or more.");
+  }
 }

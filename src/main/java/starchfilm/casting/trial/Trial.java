@@ -18,6 +18,7 @@ import starchfilm.material.recipe.Recipe;
  * @param name what its maker calls it
  * @param invented true where the trial is made up as an example
  * @param from the file of the trial it was made from, beside this one, if it was made from one
+ * @param wanted what its plan was asked for
  * @param pouredAt when it was poured, by the clock on the wall, if noted
  * @param recipe what went into the pot, as weighed; the casting's paste is what came out
  * @param casting what was poured, on what, and where it dried
@@ -29,6 +30,7 @@ public record Trial(
     String name,
     boolean invented,
     Optional<String> from,
+    Wanted wanted,
     Optional<LocalDateTime> pouredAt,
     Recipe recipe,
     Casting casting,
@@ -47,7 +49,17 @@ public record Trial(
       Casting casting,
       Observations seen,
       List<NotRecorded> notRecorded) {
-    this(file, name, invented, Optional.empty(), pouredAt, recipe, casting, seen, notRecorded);
+    this(
+        file,
+        name,
+        invented,
+        Optional.empty(),
+        Wanted.NOTHING,
+        pouredAt,
+        recipe,
+        casting,
+        seen,
+        notRecorded);
   }
 
   public Trial {
@@ -76,7 +88,8 @@ public record Trial(
   }
 
   private Trial with(Observations other) {
-    return new Trial(file, name, invented, from, pouredAt, recipe, casting, other, notRecorded);
+    return new Trial(
+        file, name, invented, from, wanted, pouredAt, recipe, casting, other, notRecorded);
   }
 
   /**

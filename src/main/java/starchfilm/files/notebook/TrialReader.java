@@ -22,6 +22,7 @@ import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Wanted;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
@@ -187,6 +188,7 @@ public final class TrialReader {
             name,
             invented,
             from,
+            wanted(section),
             pouredAt,
             recipe.get(),
             Casting.of(recipe.get(), poured.plate(), poured.pour(), moved, place, use),
@@ -222,6 +224,18 @@ public final class TrialReader {
     }
     double solids = paste.get().composition().drySolids();
     return new Estimate(solids, solids * paste.get().solidsRelativeSd());
+  }
+
+  /** What a plan was asked for. */
+  private static Wanted wanted(ObjectReader trial) {
+    Optional<ObjectReader> wish = trial.section("wish");
+    if (wish.isEmpty()) {
+      return Wanted.NOTHING;
+    }
+    OptionalDouble days = wish.get().number("ready_after_days");
+    return new Wanted(
+        wish.get().text("film"),
+        days.isPresent() ? OptionalDouble.of(days.getAsDouble() * DAY_S) : OptionalDouble.empty());
   }
 
   private static Use use(ObjectReader trial, Findings findings) {

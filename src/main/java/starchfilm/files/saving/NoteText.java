@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.files.json.TextEdit;
@@ -29,10 +30,7 @@ final class NoteText {
       return all;
     }
     if (note instanceof Note.Poured poured) {
-      String at =
-          poured.at().isPresent()
-              ? TextEdit.set(text, List.of("poured_at"), TextNode.valueOf(poured.at().get()))
-              : text;
+      String at = poured.at().isPresent() ? pouredAt(text, poured.at().get()) : text;
       String mass = set(at, poured.pouredG(), "pour", "poured_g");
       return set(mass, poured.tareG(), "pour", "plate", "tare_g");
     }
@@ -66,7 +64,11 @@ final class NoteText {
       return TextEdit.append(text, "plates", entry(ended));
     }
     if (note instanceof Note.WeighedOut out) {
-      return TextEdit.set(text, out.field(), DecimalNode.valueOf(out.massG()));
+      List<String> around = out.field().subList(0, out.field().size() - 1);
+      List<String> volume = new ArrayList<>(around);
+      volume.add("volume_ml");
+      return TextEdit.set(
+          TextEdit.remove(text, volume), out.field(), DecimalNode.valueOf(out.massG()));
     }
     if (note instanceof Note.Dropped dropped) {
       return dropped.line().removedFrom(text);
@@ -91,6 +93,15 @@ final class NoteText {
       return TextEdit.append(text, "moved", entry);
     }
     throw new IllegalStateException("a note of no known kind: " + note);
+  }
+
+  /** A recipe that somebody pours is not invented any more. */
+  private static String pouredAt(String text, String at) throws UnreadableFileException {
+    boolean begins = TextEdit.remove(text, List.of("poured_at")).equals(text);
+    return TextEdit.set(
+        begins ? TextEdit.remove(text, List.of("invented")) : text,
+        List.of("poured_at"),
+        TextNode.valueOf(at));
   }
 
   private static String set(String text, Optional<BigDecimal> value, String... path)

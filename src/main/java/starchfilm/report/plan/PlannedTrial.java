@@ -11,6 +11,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.Use;
 import starchfilm.files.saving.CastingFields;
@@ -19,6 +21,10 @@ import starchfilm.numerics.evidence.Estimate;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
+import starchfilm.planning.Wish;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.ReaderUnit;
 
 /**
  * A planned recipe as a trial file, ready to take notes: the first potful and the plates it is
@@ -60,6 +66,9 @@ public final class PlannedTrial {
     put(film, "rh_pct", use.relativeHumidity() * PERCENT_PER_UNIT);
     put(film, "air_C", use.temperatureK() - ZERO_CELSIUS_K);
     put(film, "after_days", use.ageS() / DAY_S);
+    ObjectNode wish = trial.putObject("wish");
+    wish.put("film", wish(request.wish()));
+    request.byS().ifPresent(byS -> put(wish, "ready_after_days", byS / DAY_S));
     ArrayNode remarks = trial.putArray("remarks");
     remarks.add(
         "Planned by starchfilm and not poured yet: note what was really weighed and poured.");
@@ -67,6 +76,22 @@ public final class PlannedTrial {
       remarks.add(named.remark());
     }
     return TrialTree.text(trial);
+  }
+
+  private static String wish(Wish wish) {
+    List<String> words = new ArrayList<>();
+    wish.feel().ifPresent(feel -> words.add(PlainWords.word(feel)));
+    wish.strengthPa()
+        .ifPresent(
+            pa -> words.add("at least " + Figures.noted(ReaderUnit.MEGAPASCAL.of(pa)) + " MPa"));
+    wish.elongation()
+        .ifPresent(
+            ratio ->
+                words.add(
+                    "stretches by at least " + Figures.noted(PERCENT_PER_UNIT * ratio) + " %"));
+    wish.dryThicknessM()
+        .ifPresent(m -> words.add(Figures.noted(ReaderUnit.MILLIMETRE.of(m)) + " mm dry"));
+    return String.join(", ", words);
   }
 
   private static ObjectNode pour(PlannedRecipe recipe, Potful potful) {

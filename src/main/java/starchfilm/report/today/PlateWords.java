@@ -2,6 +2,7 @@ package starchfilm.report.today;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.forecast.TrialForecast;
@@ -45,8 +46,30 @@ public final class PlateWords {
     return (numbers.size() == 1 ? "plate " : "plates ") + all;
   }
 
-  /** What it needs and why, in one sentence. */
+  /** What it needs and why, in one sentence; where it is wanted by a date, a second on that. */
   public String sentence() {
+    return need() + wanted().map(words -> " " + words).orElse("");
+  }
+
+  /** Whether it is ready by the date its plan was made for. */
+  public Optional<String> wanted() {
+    OptionalDouble byS = standing.forecast().trial().wanted().byS();
+    if (byS.isEmpty() || standing.need() == Need.OVERDUE) {
+      return Optional.empty();
+    }
+    Band ready = standing.readyS();
+    String chance =
+        byS.getAsDouble() >= ready.high()
+            ? "in time in 9 of 10 cases or more"
+            : byS.getAsDouble() >= ready.middle()
+                ? "more likely in time than not"
+                : byS.getAsDouble() >= ready.low()
+                    ? "more likely late than not"
+                    : "late in 9 of 10 cases or more";
+    return Optional.of("Wanted by " + calendar.byTheHour(byS.getAsDouble()) + ": " + chance + ".");
+  }
+
+  private String need() {
     String who = who();
     String ready = ready();
     return switch (standing.need()) {

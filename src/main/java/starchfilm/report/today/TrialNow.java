@@ -1,5 +1,6 @@
 package starchfilm.report.today;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -136,6 +137,19 @@ public record TrialNow(List<Part> parts, String spread) {
             RoomWords.humidity(place.room()),
             "air at " + RoomWords.speed(place.room()));
     return place.name().isBlank() ? air : place.name() + " · " + air;
+  }
+
+  /**
+   * What its plan was asked for.
+   *
+   * @param trial the trial
+   * @return a sentence; empty where nobody asked for anything
+   */
+  public static String wanted(Trial trial) {
+    List<String> words = new ArrayList<>();
+    trial.wanted().film().ifPresent(words::add);
+    trial.wanted().byS().ifPresent(byS -> words.add("ready " + Spans.of(byS) + " after the pour"));
+    return words.isEmpty() ? "" : "Planned as: " + String.join("; ", words) + ".";
   }
 
   /**
