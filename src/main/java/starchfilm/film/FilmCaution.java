@@ -34,13 +34,14 @@ public enum FilmCaution {
   /** Glycerol may sweat out as beads, sooner as the film ages and the humidity swings. */
   MAY_SWEAT(
       new Source(
-          "beads of glycerol above 50 to 60 g per 100 g starch: recalled, judged", Check.RECALLED)),
+          "beads of glycerol above 50 to 60 g per 100 g starch: common practice, no source",
+          Check.JUDGED)),
   /** Tacky in this air. */
   TACKY(
       new Source(
           "tacky above 40 to 45 g glycerol per 100 g starch at 50 % relative humidity, above 35 g at"
-              + " 75 %: recalled, judged",
-          Check.RECALLED)),
+              + " 75 %: common practice, no source",
+          Check.JUDGED)),
   /** Salt over 2 % of the dry solids widens the bands. */
   SALT_NOTICEABLE(Salt.SOURCE),
   /** Salt over 5 % of the dry solids lowers strength and stretch and may bloom. */
