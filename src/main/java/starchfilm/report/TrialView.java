@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
@@ -78,6 +79,9 @@ record TrialView(
 
   private static final int CURVE_ROWS = 14;
 
+  /** How a question names the command that answers it. */
+  private static final Pattern CONFIRM = Pattern.compile("--confirm ([0-9.]+h)");
+
   /**
    * What would narrow the range.
    *
@@ -94,6 +98,15 @@ record TrialView(
    * @param thick water left at the thick spot (%)
    */
   record CurveRow(String time, String grams, String thin, String nominal, String thick) {}
+
+  /** Times of weighings that are asked about and count once somebody says that they are right. */
+  public List<String> confirmable() {
+    return questions.stream()
+        .flatMap(question -> CONFIRM.matcher(question).results())
+        .map(found -> found.group(1))
+        .distinct()
+        .toList();
+  }
 
   /** A trial by itself. */
   static TrialView of(TrialAnalysis trial) {

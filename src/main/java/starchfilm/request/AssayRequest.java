@@ -25,6 +25,7 @@ import starchfilm.numerics.evidence.Figures;
  * @param reading a reading, if there is one
  * @param salt salt and soap in it (kg per kg), if known
  * @param origin where it comes from
+ * @param strength glycerol (kg per kg) at which the jar's weight is asked for, of a bought jar
  * @param assumptions what was taken for granted, a sentence each
  */
 public record AssayRequest(
@@ -34,6 +35,7 @@ public record AssayRequest(
     Optional<JarReading> reading,
     Optional<Estimate> salt,
     GlycerolOrigin origin,
+    OptionalDouble strength,
     List<String> assumptions) {
   static final Field MASS =
       Field.option(
@@ -54,10 +56,16 @@ public record AssayRequest(
               "How it looks against the light; only a clear jar can be read.")
           .onPage("It looks", "looks");
 
+  static final Field STRENGTH =
+      Field.option(
+          "--strength",
+          "SHARE",
+          "What a bought jar would weigh with water to this share of glycerol, such as 85 %%.");
+
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS =
       List.of(
-          new Field.Section("", List.of(MASS, LABEL, JarOrigin.ORIGIN, SALT, LOOKS)),
+          new Field.Section("", List.of(MASS, LABEL, JarOrigin.ORIGIN, SALT, LOOKS, STRENGTH)),
           new Field.Section("A reading of the jar", JarReadings.FIELDS),
           new Field.Section("How it was recovered", RecoveryRecord.FIELDS));
 
@@ -124,6 +132,7 @@ public record AssayRequest(
         label.isPresent()
             ? GlycerolOrigin.BOUGHT
             : JarOrigin.of(in, SALT, salt.map(Estimate::value).orElse(0.0));
+    OptionalDouble strength = strength(in, origin);
     Optional<Estimate> massKg = massKg(in, reading, label);
     return in.finished(
         () ->
@@ -134,7 +143,22 @@ public record AssayRequest(
                 reading,
                 salt,
                 origin,
+                strength,
                 in.assumptions()));
+  }
+
+  /** Of glycerol that may hold methanol nothing is said that could be read as driving water off. */
+  private static OptionalDouble strength(EntryReader in, GlycerolOrigin origin) {
+    OptionalDouble strength = in.number(STRENGTH, Quantities::share);
+    if (strength.isPresent() && origin != GlycerolOrigin.BOUGHT) {
+      in.refuse(
+          STRENGTH,
+          "given of a jar that was not bought; the water in it is no fault, leave it out");
+    } else if (strength.isPresent()
+        && !(strength.getAsDouble() > 0 && strength.getAsDouble() <= 1)) {
+      in.refuse(STRENGTH, "allowed more than 0 to 100 %; write such as 85 %");
+    }
+    return strength;
   }
 
   private static AssayRequest recorded(EntryReader in, Optional<JarReading> reading) {
@@ -144,6 +168,7 @@ public record AssayRequest(
       }
     }
     requireOrigin(in, GlycerolOrigin.RECOVERED, "a record of recovery");
+    strength(in, GlycerolOrigin.RECOVERED);
     Optional<Estimate> massKg = in.one(MASS, Quantities::massKg);
     Optional<RecoveryLog> record = RecoveryRecord.read(in, massKg.orElse(Estimate.exact(1)));
     return in.finished(
@@ -155,6 +180,7 @@ public record AssayRequest(
                 reading,
                 Optional.empty(),
                 GlycerolOrigin.RECOVERED,
+                OptionalDouble.empty(),
                 in.assumptions()));
   }
 
@@ -219,9 +245,11 @@ public record AssayRequest(
       if (record.isPresent()) {
         return assayer.recovered(record.get(), reading);
       }
-      return label.isPresent()
-          ? assayer.bought(massKg, label.getAsDouble(), reading)
-          : assayer.measured(massKg, reading.orElseThrow(), salt, origin);
+      Assay assay =
+          label.isPresent()
+              ? assayer.bought(massKg, label.getAsDouble(), reading)
+              : assayer.measured(massKg, reading.orElseThrow(), salt, origin);
+      return strength.isPresent() ? assay.at(strength.getAsDouble()) : assay;
     } catch (IllegalArgumentException e) {
       // The domain refuses impossible jars in one sentence meant for the reader.
       throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));

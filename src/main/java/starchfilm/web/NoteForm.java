@@ -105,6 +105,7 @@ final class NoteForm {
               () ->
                   words.wentWrong(
                       fields.text("what"), optional("where"), optional("at"), optional("remark")));
+      case "confirmed" -> named("time", () -> words.confirmed(required("at", "its time")));
       case "moved" -> named("moved", () -> words.moved(fields.text("faces"), at()));
       case "rated" -> named("rating", () -> NoteWords.rated(fields.text("rating")));
       case "remark" ->

@@ -46,6 +46,18 @@ class AssayCommandTest {
         .contains("Volk and Kaehler 2018");
   }
 
+  /** 500 g of 99.5 % are 497.5 g of glycerol, which at 85 % weigh 585 g. */
+  @Test
+  void boughtJarIsWeighedOutAtAnotherStrength() {
+    run("assay|--mass|500 g|--label|99.5 %|--strength|85 %");
+    assertThat(oneLine(terminal.out()))
+        .contains("Its glycerol weighs 585 g")
+        .contains("at 85 %: add water up to that weight.");
+
+    assertThat(run(RECORD + "|--strength|85 %")).isEqualTo(2);
+    assertThat(terminal.err()).contains("--strength: given of a jar that was not bought");
+  }
+
   @Test
   void recoveredJarWarnsOfMethanolFirst() {
     run(RECORD + "|--acid|HCl|30 ml|10 %");

@@ -66,6 +66,29 @@ class TrialPageTest {
     assertThat(Files.readString(file)).isEqualTo(now);
   }
 
+  /** From 6 h on it is 45 g lighter than the hours before allow. */
+  @Test
+  void aWeighingThatIsAskedAboutIsConfirmedByAButton() throws IOException {
+    String[] weighings = {"+2h", "742", "+4h", "735", "+6h", "729", "+10h", "670", "+12h", "664"};
+    StringBuilder text = new StringBuilder(Files.readString(file).stripTrailing());
+    text.setLength(text.length() - 1);
+    text.append(", \"weighings\": [");
+    for (int i = 0; i < weighings.length; i += 2) {
+      text.append(i == 0 ? "" : ", ")
+          .append("{\"at\": \"" + weighings[i] + "\", \"mass_g\": " + weighings[i + 1] + "}");
+    }
+    Files.writeString(file, text + "]}");
+    String page = "/trial/forecast?file=" + DryingTrial.FILE;
+
+    assertThat(site.get(page).body()).contains("The weighing at +10h is right</button>");
+    HttpResponse<String> answer =
+        site.post("/trial/note", "file", DryingTrial.FILE, "kind", "confirmed", "at", "10h");
+
+    assertThat(answer.statusCode()).isEqualTo(303);
+    assertThat(Files.readString(file)).contains("670, \"confirmed\": true");
+    assertThat(site.get(page).body()).doesNotContain("The weighing at +10h is right");
+  }
+
   @Test
   void takesBackPhotosThatWereSentTogether() throws IOException {
     String before = Files.readString(file);

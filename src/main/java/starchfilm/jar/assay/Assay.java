@@ -1,11 +1,14 @@
 package starchfilm.jar.assay;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -32,6 +35,34 @@ public record Assay(
   public Assay {
     remarks = List.copyOf(remarks);
     sources = List.copyOf(sources);
+  }
+
+  /**
+   * The same with what its glycerol weighs at another strength.
+   *
+   * @param strength glycerol (kg per kg, above 0)
+   * @return with a remark more, where the content is known
+   */
+  public Assay at(double strength) {
+    if (content.isEmpty()) {
+      return this;
+    }
+    Band kg = content.get().pureGlycerolKg().times(1 / strength);
+    List<String> more = new ArrayList<>(remarks);
+    more.add(
+        "Its glycerol weighs "
+            + Figures.grams(kg.middle())
+            + " g ("
+            + Figures.grams(kg.low())
+            + " to "
+            + Figures.grams(kg.high())
+            + ") at "
+            + Figures.percent(strength)
+            + " %"
+            + (kg.middle() > massKg.value()
+                ? ": add water up to that weight."
+                : ", less than the jar holds now: it is weaker than that already."));
+    return new Assay(massKg, origin, content, withheld, alcoholLeft, recovery, more, sources);
   }
 
   /**
