@@ -27,23 +27,30 @@ final class Ladders {
   }
 
   static DoubleStream thinner(Casting casting, double from) {
-    return pours(casting, from, 0.85, 0.7, 0.55, 0.4, 0.3, 0.2)
-        .filter(to -> to < from - TENTH_MM / 2);
+    return pours(from, 0.85, 0.7, 0.55, 0.4)
+        .filter(to -> to >= Limits.THINNEST_WET_M)
+        .filter(to -> to * dryPerWet(casting, from) >= Limits.THINNEST_DRY_M);
   }
 
   static DoubleStream thicker(Casting casting, double from) {
-    return pours(casting, from, 1.25, 1.6, 2).filter(to -> to > from + TENTH_MM / 2);
+    return pours(from, 1.25, 1.6, 2)
+        .filter(to -> to <= Limits.THICKEST_WET_M)
+        .filter(to -> to * dryPerWet(casting, from) <= Limits.THICKEST_DRY_M);
   }
 
-  /** To a tenth of a millimetre. */
-  private static DoubleStream pours(Casting casting, double from, double... factors) {
-    double dryPerWet = new FilmForecaster().forecast(casting).dryThicknessM().middle() / from;
+  /**
+   * To a tenth of a millimetre, never below two fifths or above double: one film tells little of
+   * another so different. Only the limit ahead counts, so that a pour beyond the other end is led
+   * back by steps.
+   */
+  private static DoubleStream pours(double from, double... factors) {
     return DoubleStream.of(factors)
         .map(factor -> Math.rint(from * factor / TENTH_MM) * TENTH_MM)
-        .filter(to -> to >= Limits.THINNEST_WET_M && to <= Limits.THICKEST_WET_M)
-        .filter(
-            to ->
-                to * dryPerWet >= Limits.THINNEST_DRY_M && to * dryPerWet <= Limits.THICKEST_DRY_M);
+        .filter(to -> Math.abs(to - from) > TENTH_MM / 2);
+  }
+
+  private static double dryPerWet(Casting casting, double from) {
+    return new FilmForecaster().forecast(casting).dryThicknessM().middle() / from;
   }
 
   static DoubleStream level(Casting casting, double from) {

@@ -83,7 +83,7 @@ class NextTrialSearchTest {
   /** What a change leaves is worth a second one from 0.4 on (judged). */
   @Test
   void aSecondThingIsChangedOnlyWhereTheFirstLeavesMuch() {
-    assertThat(against(4.4, 3.5))
+    assertThat(against(4.4, 2.7))
         .hasValueSatisfying(
             found -> {
               assertThat(found.steps()).hasSize(1);

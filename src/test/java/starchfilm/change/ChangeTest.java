@@ -152,6 +152,19 @@ class ChangeTest {
     assertThat(Change.MORE_GLYCEROL.steps(rich)).isEmpty();
   }
 
+  /** A pool of 9.8 mm is three times the usual pour: it is led back by steps, none too far. */
+  @Test
+  void aDeepTrayIsPouredThinnerByStepsOfWhichTheLastIsAUsualPour() {
+    Casting deep = Castings.USUAL.pouredTo(9.8e-3);
+    assertThat(Change.POUR_THINNER.steps(deep).stream().map(step -> Math.round(1e4 * step.to())))
+        .containsExactly(83L, 69L, 54L, 39L);
+    assertThat(Change.POUR_THICKER.steps(deep)).isEmpty();
+    Casting shallow = Castings.USUAL.pouredTo(0.5e-3);
+    assertThat(Change.POUR_THINNER.steps(shallow)).isEmpty();
+    assertThat(Change.POUR_THICKER.steps(shallow).stream().map(step -> Math.round(1e4 * step.to())))
+        .containsExactly(6L, 8L, 10L);
+  }
+
   @Test
   void ofAVaryingRoomNothingIsChanged() {
     AirState mean = new AirState(293.15, 0.5, 0.1);
