@@ -65,7 +65,7 @@ class HouseArrowsTest {
       forecast             material.recipe material.air film film.risk casting drying drying.uncertainty \
                            casting.trial
       learning.summary     material.ingredient film drying.uncertainty
-      learning             numerics.diffusion material.ingredient material.recipe material.air \
+      learning             numerics.diffusion material.ingredient material.recipe \
                            casting drying drying.uncertainty film casting.trial files.json \
                            files.findings files.notebook files.saving forecast learning.summary
       today                casting casting.trial drying drying.uncertainty film.risk forecast learning

@@ -69,16 +69,15 @@ public final class DryingForecaster {
    * A forecaster of any plate: what a plate's paste, pour and room leave uncertain is added.
    *
    * @param factors what is known of the factors
-   * @param draws how many likely cases to solve, at least 20
+   * @param draws how many likely cases to solve; fewer than {@link #FEWEST_DRAWS} make no band
    */
   public DryingForecaster(ParameterDistribution factors, int draws) {
     this(factors, draws, false);
   }
 
   private DryingForecaster(ParameterDistribution factors, int draws, boolean ofThisPlate) {
-    if (draws < FEWEST_DRAWS) {
-      throw new IllegalArgumentException(
-          "a forecast needs at least " + FEWEST_DRAWS + " draws, not " + draws);
+    if (draws < 1) {
+      throw new IllegalArgumentException("a forecast needs at least 1 draw, not " + draws);
     }
     this.factors = factors;
     this.draws = draws;
@@ -90,7 +89,7 @@ public final class DryingForecaster {
    * weighings; nothing is added.
    *
    * @param factors what is known of that plate, see {@link PlateSimulation#doubted}
-   * @param draws how many likely cases to solve, at least 20
+   * @param draws how many likely cases to solve; fewer than {@link #FEWEST_DRAWS} make no band
    * @return the forecaster
    */
   public static DryingForecaster ofOnePlate(ParameterDistribution factors, int draws) {
@@ -162,6 +161,24 @@ public final class DryingForecaster {
    */
   public double middleCaseS(Casting drying, Spot spot, Milestone milestone) {
     return solveOne(PreparedCase.of(drying), spot, factors.mean()).at(milestone);
+  }
+
+  /**
+   * When one spot is peelable and dry through in every likely case, and nothing else: what a search
+   * asks again and again. A plate that differs only in its pour is compared case by case, so the
+   * times rise smoothly with its thickness.
+   *
+   * @param drying the plate
+   * @param spot which of its spots
+   * @return time since the pour (s), one a likely case, in the order of the draws; positive
+   *     infinity where it is not ready within {@link #HORIZON_S}
+   */
+  public double[] readyS(Casting drying, Spot spot) {
+    PreparedCase prepared = PreparedCase.of(drying);
+    ParameterDistribution model = forCase(prepared, middle(prepared, factors));
+    return Arrays.stream(solve(prepared, spot, LikelyCases.of(prepared, model, draws)))
+        .mapToDouble(one -> Math.max(one.at(Milestone.PEELABLE), one.at(Milestone.DRY_THROUGH)))
+        .toArray();
   }
 
   /** The factors with what this paste, pour and room add to their uncertainty. */

@@ -5,7 +5,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import starchfilm.casting.Spot;
-import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.DryingForecaster;
 
 /**
  * When the thick spot of one blend's paste is ready, over the whole of the recipe space.
@@ -82,7 +82,7 @@ final class DryingSurface {
   static DryingSurface of(
       PlanRequest request,
       StarchBlend blend,
-      ReadyTimes times,
+      DryingForecaster times,
       double mostPlasticiser,
       double thinnestM,
       double thickestM) {
@@ -103,7 +103,7 @@ final class DryingSurface {
               Design design =
                   new Design(
                       blend, starch.at(x), plasticiser.at(y), 0, Math.exp(logThickness.at(z)), 1);
-              double[] ready = times.of(request.casting(design), Spot.THICK_SPOT);
+              double[] ready = times.readyS(request.casting(design), Spot.THICK_SPOT);
               double[] logs =
                   Arrays.stream(ready).filter(Double::isFinite).map(Math::log).toArray();
               double mean = Arrays.stream(logs).average().orElse(Math.log(NEVER_S));

@@ -7,7 +7,6 @@ import java.util.Set;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.ReadyTimes;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
@@ -19,13 +18,11 @@ import starchfilm.numerics.evidence.Estimate;
 final class Finisher {
   private final PlanRequest request;
   private final DryingForecaster drying;
-  private final ReadyTimes times;
   private final FilmForecaster film = new FilmForecaster();
 
   Finisher(PlanRequest request, ParameterDistribution factors) {
     this.request = request;
     this.drying = new DryingForecaster(factors, DryingForecaster.DRAWS);
-    this.times = new ReadyTimes(factors, DryingForecaster.DRAWS);
   }
 
   PlannedRecipe finish(
@@ -75,7 +72,7 @@ final class Finisher {
       return OptionalDouble.empty();
     }
     double byS = request.byS().getAsDouble();
-    double[] ready = times.of(casting, Spot.THICK_SPOT);
+    double[] ready = drying.readyS(casting, Spot.THICK_SPOT);
     return OptionalDouble.of(
         (double) Arrays.stream(ready).filter(time -> time <= byS).count() / ready.length);
   }

@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import starchfilm.casting.Spot;
-import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
@@ -41,12 +41,12 @@ final class PlanSearch {
   private static final double FILM_MOISTURE = 0.12;
 
   private final PlanRequest base;
-  private final ReadyTimes times;
+  private final DryingForecaster times;
   private final Map<Set<StarchKind>, DryingSurface> surfaces = new ConcurrentHashMap<>();
 
   PlanSearch(PlanRequest base, ParameterDistribution factors) {
     this.base = base;
-    this.times = new ReadyTimes(factors, SURFACE_DRAWS);
+    this.times = new DryingForecaster(factors, SURFACE_DRAWS);
   }
 
   /** What one goal's search found. */
@@ -147,7 +147,7 @@ final class PlanSearch {
     }
     double starch = (blend.castFrom() + blend.levelsUpTo()) / 2;
     Design any = new Design(blend, starch, ANY_PLASTICISER, 0, ANY_POUR_M, 1);
-    double[] ready = times.of(base.casting(any), Spot.THICK_SPOT);
+    double[] ready = times.readyS(base.casting(any), Spot.THICK_SPOT);
     Arrays.sort(ready);
     double latest = LONG_AFTER * (base.byS().getAsDouble() + DAY_S);
     // Time rises a little faster than thickness, so this is on the thick side.

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.ReadyTimes;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.material.recipe.Composition;
@@ -177,10 +176,10 @@ public final class Planner {
     if (byS.isEmpty() || !atDate) {
       return design;
     }
-    ReadyTimes times = new ReadyTimes(factors, DryingForecaster.DRAWS);
+    DryingForecaster times = new DryingForecaster(factors, DryingForecaster.DRAWS);
     double wetM = design.wetThicknessM();
     for (int step = 0; step < MOST_STEPS; step++) {
-      double[] ready = times.of(request.casting(design.poured(wetM)), Spot.THICK_SPOT);
+      double[] ready = times.readyS(request.casting(design.poured(wetM)), Spot.THICK_SPOT);
       double late = Math.log(Quantiles.of(ready, request.sure()) / byS.getAsDouble());
       if (!Double.isFinite(late)) {
         break;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.ReadyTimes;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.film.FilmForecaster;
@@ -18,7 +17,7 @@ import starchfilm.planning.PourThickness.Reach;
  * <p>Immutable; safe to share.
  */
 public final class ThicknessFinder {
-  private final ReadyTimes times;
+  private final DryingForecaster times;
   private final FilmForecaster film = new FilmForecaster();
 
   /**
@@ -27,7 +26,7 @@ public final class ThicknessFinder {
    * @param factors what is known of the factors of a drying forecast
    */
   public ThicknessFinder(ParameterDistribution factors) {
-    this.times = new ReadyTimes(factors, DryingForecaster.DRAWS);
+    this.times = new DryingForecaster(factors, DryingForecaster.DRAWS);
   }
 
   /**

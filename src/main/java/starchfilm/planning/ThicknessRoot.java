@@ -9,7 +9,7 @@ import java.util.function.DoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
-import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.Quantiles;
 
 /**
@@ -47,11 +47,11 @@ final class ThicknessRoot {
   /** The logarithm (of s) that stands for never. */
   private static final double NEVER_LOG = 30;
 
-  private final ReadyTimes times;
+  private final DryingForecaster times;
   private final DoubleFunction<Casting> pouredAt;
   private final Map<Double, double[]> known = new TreeMap<>();
 
-  ThicknessRoot(ReadyTimes times, DoubleFunction<Casting> pouredAt) {
+  ThicknessRoot(DryingForecaster times, DoubleFunction<Casting> pouredAt) {
     this.times = times;
     this.pouredAt = pouredAt;
   }
@@ -115,7 +115,7 @@ final class ThicknessRoot {
    * When a pour is ready.
    *
    * @param wetM its thickness (m)
-   * @return as {@link ReadyTimes#of}; without a new forecast where it was just found
+   * @return as {@link DryingForecaster#readyS}; without a new forecast where it was just found
    */
   double[] ready(double wetM) {
     double logM = Math.log(wetM);
@@ -124,14 +124,14 @@ final class ThicknessRoot {
         return entry.getValue();
       }
     }
-    return times.of(pouredAt.apply(wetM), Spot.THICK_SPOT);
+    return times.readyS(pouredAt.apply(wetM), Spot.THICK_SPOT);
   }
 
   /** Logarithm of the time (s) by which a share of the likely cases is ready. */
   private double logReady(double logM, double sure) {
     double[] ready =
         known.computeIfAbsent(
-            logM, log -> times.of(pouredAt.apply(Math.exp(log)), Spot.THICK_SPOT));
+            logM, log -> times.readyS(pouredAt.apply(Math.exp(log)), Spot.THICK_SPOT));
     return Quantiles.of(
         Arrays.stream(ready)
             .map(time -> Double.isInfinite(time) ? NEVER_LOG : Math.log(time))

@@ -51,7 +51,8 @@ class ForecastFiguresTest {
   @Test
   void readyTimesAreThoseOfTheForecast() {
     double[] ready =
-        new ReadyTimes(ParameterDistribution.textbook(), DRAWS).of(Castings.USUAL, Spot.NOMINAL);
+        new DryingForecaster(ParameterDistribution.textbook(), DRAWS)
+            .readyS(Castings.USUAL, Spot.NOMINAL);
     assertThat(ready).hasSize(DRAWS);
     Band band = Quantiles.band(ready);
     Band forecast = usual.at(Spot.NOMINAL).at(Milestone.DRY_THROUGH).timeS();
@@ -59,20 +60,19 @@ class ForecastFiguresTest {
     assertThat(band.middle()).isCloseTo(forecast.middle(), within(2e-3 * forecast.middle()));
     assertThat(band.high()).isCloseTo(forecast.high(), within(2e-3 * forecast.high()));
     Casting damp = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 100, 0.1), 20);
-    assertThat(new ReadyTimes(ParameterDistribution.textbook(), 3).of(damp, Spot.NOMINAL))
+    assertThat(new DryingForecaster(ParameterDistribution.textbook(), 3).readyS(damp, Spot.NOMINAL))
         .containsExactly(
             Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
-    assertThatThrownBy(() -> new ReadyTimes(ParameterDistribution.textbook(), 0))
-        .hasMessage("ready times need at least 1 draw, not 0");
-    assertThatThrownBy(() -> new DryingForecaster(ParameterDistribution.textbook(), 19))
-        .hasMessage("a forecast needs at least 20 draws, not 19");
+    assertThatThrownBy(() -> new DryingForecaster(ParameterDistribution.textbook(), 0))
+        .hasMessage("a forecast needs at least 1 draw, not 0");
   }
 
   /** Where it is peelable last, as in a damp room, that is when it is ready. */
   @Test
   void readyIsDryAndPeelable() {
     Casting damp = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 84, 0.1), 20);
-    double[] ready = new ReadyTimes(ParameterDistribution.textbook(), DRAWS).of(damp, Spot.NOMINAL);
+    double[] ready =
+        new DryingForecaster(ParameterDistribution.textbook(), DRAWS).readyS(damp, Spot.NOMINAL);
     SpotForecast spot = FORECASTER.forecast(damp, Spot.NOMINAL);
     double latest =
         Math.max(

@@ -8,14 +8,15 @@ import java.util.Random;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.Spot;
-import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.material.ingredient.StarchKind;
 
 class DryingSurfaceTest {
   private static final double THINNEST_M = 0.5e-3;
   private static final double THICKEST_M = 8e-3;
-  private static final ReadyTimes TIMES = new ReadyTimes(ParameterDistribution.textbook(), 16);
+  private static final DryingForecaster TIMES =
+      new DryingForecaster(ParameterDistribution.textbook(), 16);
 
   private static PlanRequest request;
   private static StarchBlend blend;
@@ -42,7 +43,7 @@ class DryingSurfaceTest {
               0,
               THINNEST_M * Math.pow(THICKEST_M / THINNEST_M, random.nextDouble()),
               1);
-      double[] real = TIMES.of(request.casting(design), Spot.THICK_SPOT);
+      double[] real = TIMES.readyS(request.casting(design), Spot.THICK_SPOT);
       double logMean = Arrays.stream(real).map(Math::log).average().orElseThrow();
       // All of these are within 0.15 %; what is found is forecast again in full.
       assertThat(Math.log(surface.middleS(design))).isCloseTo(logMean, within(0.005));

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.Spot;
-import starchfilm.drying.ReadyTimes;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.film.AcidEffect;
@@ -148,7 +148,8 @@ class PlanFiguresTest {
     PlannedRecipe recipe = recipes(StarchKind.POTATO, 0.05).get(0);
     ThicknessRequest request = new ThicknessRequest(recipe.casting(), 0, days * Requests.DAY_S);
     ThicknessRoot root =
-        new ThicknessRoot(new ReadyTimes(ParameterDistribution.textbook(), 20), request::pouredTo);
+        new ThicknessRoot(
+            new DryingForecaster(ParameterDistribution.textbook(), 20), request::pouredTo);
     double wetM = root.thickest(request.byS(), 0.8).orElseThrow();
     assertThat(Quantiles.of(root.ready(wetM), 0.8))
         .isCloseTo(request.byS(), within(0.005 * request.byS()));
@@ -165,7 +166,8 @@ class PlanFiguresTest {
             .findFirst()
             .orElseThrow();
     double[] ready =
-        new ReadyTimes(ParameterDistribution.textbook(), 400).of(most.casting(), Spot.THICK_SPOT);
+        new DryingForecaster(ParameterDistribution.textbook(), 400)
+            .readyS(most.casting(), Spot.THICK_SPOT);
     assertThat(Quantiles.of(ready, request.sure()) / days / Requests.DAY_S)
         .isCloseTo(1, within(0.03));
   }
