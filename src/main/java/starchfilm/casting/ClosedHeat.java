@@ -59,7 +59,8 @@ public final class ClosedHeat {
 
   /** What to do. */
   public static String mend() {
-    return "its methanol could catch fire in an oven, dehydrator or airing cupboard: dry it in the"
-        + " open, or say so if the glycerol was bought with a label";
+    return "its methanol could catch fire in an oven, dehydrator or airing"
+        + " cupboard: dry it in the open, or state that the glycerol was bought"
+        + " with a label";
   }
 }

@@ -215,8 +215,9 @@ public final class DryingForecaster {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "the wet film would cool to %.1f \u00b0C and freeze, as it dries in cold dry air, and"
-                  + " the forecast knows no ice: dry it in warmer or damper air",
+              "drying in this cold, dry air would cool the wet film to %.1f \u00b0C"
+                  + " and freeze it, and the forecast does not cover ice: dry it in warmer"
+                  + " or damper air",
               middle.coolestWetK - Units.ZERO_CELSIUS_K));
     }
     return middle;

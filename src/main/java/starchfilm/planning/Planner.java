@@ -220,7 +220,7 @@ public final class Planner {
                   + " l, three quarters full, for "
                   + Sentence.millimetres(request.wish().leastDryThicknessM())
                   + " of film on one plate",
-              "take a larger pot or smaller plates"));
+              "use a larger pot or smaller plates"));
     }
   }
 }

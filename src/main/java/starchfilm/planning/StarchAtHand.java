@@ -22,7 +22,7 @@ public record StarchAtHand(StarchKind kind, OptionalDouble massKg, Estimate mois
               kind + " starch at hand",
               Sentence.grams(massKg.getAsDouble()),
               "more than 0 g",
-              "write the grams in the bag, or leave them out for plenty"));
+              "write the grams in the bag, or leave them out if you have plenty"));
     }
     if (!(moistureFraction.value() >= 0 && moistureFraction.value() <= MOST_MOISTURE)) {
       throw new UnworkableRequestException(

@@ -120,7 +120,7 @@ final class WishCheck {
             + " of stretch";
       }
     }
-    return what + " is not to be had at all";
+    return what + " is out of reach";
   }
 
   private static String megapascals(double pa) {

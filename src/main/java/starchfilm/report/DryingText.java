@@ -86,7 +86,7 @@ public final class DryingText {
               .collect(Collectors.joining("; ", "Not recorded, so assumed: ", ".")));
     }
     PlainWords.extrapolations(trial.drying().extrapolations())
-        .forEach(sentence -> lines.add("Beyond its range: " + sentence));
+        .forEach(sentence -> lines.add("Beyond the range of a rule: " + sentence));
     if (trial.drying().logEndsEarly()) {
       lines.add(TrialView.LOG_ENDS_EARLY);
     }

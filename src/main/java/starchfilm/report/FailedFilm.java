@@ -18,15 +18,17 @@ final class FailedFilm {
     return switch (fault.kind()) {
       case CRACKED, BROKE_APART, BRITTLE, UNEVEN, LUMPS, BUBBLES, CLOUDY -> cookAgain(trial);
       case CURLED, SHRANK ->
-          "Lay it between damp cloths until limp, then let it dry pressed under a board, turned"
-              + " daily; what has shrunk stays small.";
+          "Lay it between damp cloths until limp, then dry it pressed under a"
+              + " board and turn it daily; what has shrunk stays small.";
       case STILL_WET ->
-          "Dry it on, peeled and on a rack once it is firm; throw it away at the first mould.";
+          "Keep drying it, peeled and on a rack once it is firm; throw it away"
+              + " at the first sign of mould.";
       case STICKY ->
-          "Dry it on in drier air, between sheets of baking paper; if it still sticks it holds too"
-              + " much glycerol, and cooked again with starch it makes more film.";
+          "Keep drying it in drier air, between sheets of baking paper; if it"
+              + " still sticks it has too much glycerol: cooked again with more starch,"
+              + " it makes more film.";
       case STUCK -> "Lay a wet cloth on it for an hour and peel it limp; scrape off what tears.";
-      case MOULD, SCORCHED -> "Throw it away, bagged; neither can be cooked out.";
+      case MOULD, SCORCHED -> "Bag it and throw it away; neither can be cooked out.";
     };
   }
 
@@ -35,7 +37,7 @@ final class FailedFilm {
     double rest = Math.min(start, trial.film().equilibriumMoisture().middle());
     return "If it is clean, break it up, soak it overnight in "
         + Figures.two((start - rest) / (1 + rest))
-        + " times its weight of water (what it lost) and cook it again, once; it comes out somewhat"
-        + " weaker. Not where mould shows.";
+        + " times its weight of water (what it lost) and cook it again, once;"
+        + " the film gets somewhat weaker. Never with mould on it.";
   }
 }

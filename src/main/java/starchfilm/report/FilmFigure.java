@@ -49,7 +49,7 @@ enum FilmFigure {
   /** Equilibrium moisture, per dry solids. */
   MOISTURE(
       FilmProperty.EQUILIBRIUM_MOISTURE,
-      "moisture it keeps",
+      "moisture in use",
       ReaderUnit.PERCENT,
       Scale.linear(0, 60, Strip.FIRST_PLACE, Strip.LAST_PLACE),
       FilmForecast::equilibriumMoisture),
@@ -63,7 +63,7 @@ enum FilmFigure {
   /** Water-vapour permeability. */
   PERMEABILITY(
       FilmProperty.VAPOUR_PERMEABILITY,
-      "water-vapour permeability, against dry air",
+      "water-vapour permeability towards dry air",
       ReaderUnit.PERMEABILITY,
       Scale.logarithmic(1, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE),
       FilmForecast::vapourPermeability);

@@ -85,13 +85,13 @@ record FilmTable(
 
   private static String vinegar(TrialForecast trial) {
     if (trial.trial().recipe().vinegar().massKg().value() == 0) {
-      return "No vinegar in it: the chains of the starch stay whole.";
+      return "Without vinegar the chains of the starch stay whole.";
     }
     return "The vinegar brings the paste to pH "
         + Figures.two(trial.film().acid().pastePh())
-        + "; in the cook it cuts "
+        + "; during the cook it cuts "
         + ReaderUnit.PERCENT.band(trial.film().acid().chainCutsPerBond())
-        + " of the starch's bonds and leaves "
+        + " of the starch's bonds, which leaves "
         + ReaderUnit.PERCENT.band(trial.film().acid().strengthFactor())
         + " of the strength.";
   }

@@ -28,12 +28,12 @@ public final class Headline {
   public static String of(TrialForecast trial) {
     DryingVerdict verdict = trial.drying().verdict();
     if (verdict == DryingVerdict.TOO_DAMP) {
-      return "This room is too damp to dry the film: it would come to rest with "
+      return "This room is too damp to dry the film: it would settle at "
           + moisture(trial)
           + ". Drier or warmer air is needed.";
     }
     if (verdict == DryingVerdict.NEVER_PEELABLE) {
-      return "Never peelable in this room: the film comes to rest with "
+      return "Never peelable in this room: the film settles at "
           + moisture(trial)
           + ", too soft and moist to peel. Drier air or less glycerol is needed.";
     }
@@ -79,7 +79,7 @@ public final class Headline {
   private static String peelable(TrialForecast trial) {
     Band band = DryingScale.peelable(trial);
     if (Double.isInfinite(band.low())) {
-      return "Not peelable within the time looked at";
+      return "Not peelable within the time computed";
     }
     if (Double.isInfinite(band.middle())) {
       return "Peelable after " + Spans.rough(band) + ", if at all";
@@ -90,7 +90,7 @@ public final class Headline {
   private static String dryThrough(TrialForecast trial) {
     Band band = DryingScale.dryThrough(trial);
     if (Double.isInfinite(band.low())) {
-      return "the thick spot does not dry through within the time looked at";
+      return "the thick spot does not dry through within the time computed";
     }
     if (Double.isInfinite(band.middle())) {
       return "dry through in the thick spot after " + Spans.rough(band) + ", and perhaps never";
@@ -108,8 +108,9 @@ public final class Headline {
     }
     return " In about "
         + Math.round(10 * (1 - peels))
-        + " of 10 likely cases the thick spot never becomes firm enough to peel in this room; the"
-        + " times are those of the others. Drier air or less glycerol makes sure.";
+        + " of 10 likely cases the thick spot never becomes firm enough to peel"
+        + " in this room; the times are those of the other cases. Drier air or"
+        + " less glycerol helps.";
   }
 
   private static String moisture(TrialForecast trial) {

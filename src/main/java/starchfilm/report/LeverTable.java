@@ -34,9 +34,9 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   private static final String STILL = "–";
 
   private static final String SAME_WAIT =
-      "Poured equally thick, a paste holds nearly the same water whatever is changed by a tenth, and"
-          + " the room takes nearly as long to carry it off: only the pour and the room move the"
-          + " drying time.";
+      "Poured equally thick, a paste holds nearly the same water whichever"
+          + " ingredient changes by a tenth, and the room takes nearly as long to"
+          + " remove it: only pour and room change the drying time.";
 
   /** A waiting time that changes by less is shown as unchanged (ratio). */
   private static final double VISIBLE_RATIO = 0.01;
@@ -86,7 +86,7 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
       return "none → " + to;
     }
     double ratio = lever.toKgPerKgPaste() / lever.fromKgPerKgPaste();
-    return ratio >= 2 ? "doubled" : "a tenth more";
+    return ratio >= 2 ? "doubled" : "10 % more";
   }
 
   private static String cell(PropertyEffect effect) {

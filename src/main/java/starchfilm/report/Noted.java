@@ -87,7 +87,7 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
                 + celsius(cook.topTemperatureK().value()),
             OptionalDouble.of(cook.topTemperatureK().value())),
         detail(
-            "boiled away",
+            "boiled off",
             ReaderUnit.GRAM.two(cook.waterLostKg().value()) + " g",
             OptionalDouble.of(cook.waterLostKg().value())),
         sized(

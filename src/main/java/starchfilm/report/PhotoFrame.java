@@ -49,10 +49,15 @@ record PhotoFrame(String dataUri, String words) {
       }
       return read(file)
           .map(picture -> new PhotoFrame("data:image/jpeg;base64," + jpeg(picture), name))
-          .orElseGet(() -> missing(name, "is no picture that can be read, or has too many pixels"));
+          .orElseGet(
+              () ->
+                  missing(
+                      name,
+                      "cannot be read as a picture (a phone's own format?), or has too many"
+                          + " pixels; save it as JPEG"));
     } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException unreadable) {
       // Damaged pictures make the decoders throw all of these.
-      return missing(name, "is damaged or may not be read");
+      return missing(name, "is damaged, or its permissions do not allow reading it");
     }
   }
 

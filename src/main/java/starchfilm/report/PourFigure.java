@@ -114,7 +114,7 @@ record PourFigure(
         + Figures.two(
             ReaderUnit.GRAM.of(
                 trial.drySolidsKgPerPlate() * (1 + trial.drying().equilibriumMoisture())))
-        + " g of film will be left"
+        + " g of film remain"
         + (plates == 1 ? "." : " on each.");
   }
 

@@ -49,18 +49,21 @@ final class RiskTable {
 
   private static Row crack(CrackRisk risk, Optional<Remedy> best) {
     String reason =
-        "Stuck to its plate and dried so, film of this paste should hold up to "
+        "Dried stuck to its plate, film of this paste should stay whole up to "
             + criticalThickness(risk)
-            + " (within a factor of 5); its thick spot will be "
+            + " (within a factor of 5); the thick spot will be "
             + ReaderUnit.MILLIMETRE.two(risk.dryThicknessM())
             + " mm"
             + best.map(remedy -> ": " + cause(remedy.change())).orElse("")
             + "."
-            + (risk.mayTearAtRim() ? " It lets go, and may tear where the rim holds it." : "")
+            + (risk.mayTearAtRim()
+                ? " It comes off the plate, and may tear where the rim holds it."
+                : "")
             + (risk.level() == RiskLevel.LOW
                     || risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
                 ? ""
-                : " More glycerol, damper air or a warmer room let thicker film hold.");
+                : " With more glycerol, damper air or a warmer room thicker film stays"
+                    + " whole.");
     return new Row(
         "Cracks",
         word(risk.level()),
@@ -111,7 +114,7 @@ final class RiskTable {
                 + " mm (within a factor of 2)";
     String reason =
         risk.looseFromS().isPresent()
-            ? "It comes loose from the "
+            ? "It comes off the "
                 + material
                 + " about "
                 + calendar.moment(risk.looseFromS().getAsDouble())
@@ -121,9 +124,9 @@ final class RiskTable {
                 + "."
             : "It should stay on the "
                 + material
-                + " and dry flat. Peeled as soon as it is firm it still "
+                + " and dry flat. Peeled as soon as it is firm, it still "
                 + shrinks
-                + " and curls; peeled once dry through it stays flat.";
+                + " and curls; peeled once dry through, it stays flat.";
     return new Row(
         "Lifting and curling",
         word(risk.level()),
@@ -133,12 +136,13 @@ final class RiskTable {
   }
 
   private static final String AGAINST_CURLING =
-      "What people do (common practice, no source): weights or tape on the edges, a frame, a mesh"
-          + " on both sides; or peel it limp and let it dry pressed under a board, turned daily.";
+      "What people do (common practice, no source): put weights or tape on"
+          + " the edges, use a frame or a mesh on both sides; or peel it limp and"
+          + " dry it pressed under a board, turned daily.";
 
   private static Row mould(MouldRisk risk, Optional<Remedy> best, PourCalendar calendar) {
     String reason =
-        "In the wettest part mould could grow for what amounts to "
+        "In the wettest part mould gets the equivalent of "
             + Figures.two(risk.weightedHours())
             + " hours at full speed"
             + (Double.isInfinite(risk.growthFromS())
@@ -164,7 +168,7 @@ final class RiskTable {
   /** What is wrong with a plate that a change helps most against cracks. */
   private static String cause(Change change) {
     return switch (change) {
-      case MORE_GLYCEROL -> "the film is too brittle for its own shrinking";
+      case MORE_GLYCEROL -> "the film is too brittle to shrink without cracking";
       case POUR_THINNER -> "the layer is so thick that the skin is dry long before the core";
       case COVER_THE_PLATE -> "the air dries the skin too fast";
       case LEVEL_THE_PLATE -> "the thin edge is dry while the thick spot still shrinks";
@@ -180,13 +184,14 @@ final class RiskTable {
               "more glycerol, " + change(remedy, ReaderUnit.PERCENT, " g per 100 g dry starch");
           case LEVEL_THE_PLATE ->
               "level the plate better, ± " + change(remedy, ReaderUnit.PERCENT, " %");
-          case COVER_THE_PLATE -> "dry slower, " + change(remedy, ReaderUnit.PERCENT, " % RH");
+          case COVER_THE_PLATE -> "dry more slowly, " + change(remedy, ReaderUnit.PERCENT, " % RH");
           case FAN ->
               "a fan, its cable off the wet trays, "
                   + change(remedy, ReaderUnit.METRE_PER_SECOND, " m/s");
           case DRIER_ROOM -> "a drier room, " + change(remedy, ReaderUnit.PERCENT, " % RH");
           case WARMER_ROOM -> "a warmer room, " + change(remedy, ReaderUnit.CELSIUS, " °C");
-          default -> throw new IllegalArgumentException("no remedy: " + remedy.change());
+          default ->
+              throw new IllegalArgumentException("no single change helps: " + remedy.change());
         };
   }
 

@@ -45,9 +45,9 @@ final class ScaleTest {
     while (fromS < endS && !(holds(reading, fromS) && holds(reading, fromS + WAIT_S))) {
       fromS += STEP_S;
     }
-    return "A plate is dry when it is no lighter over twelve hours (by "
+    return "The plate is dry when it loses no more than "
         + Figures.two(1000 * toleranceKg(reading, fromS))
-        + " g or less): as forecast, from "
+        + " g in twelve hours: by the forecast, from "
         + Math.round(fromS / HOUR_S)
         + " hours after the pour on ("
         + new PourCalendar(trial.trial().pouredAt()).moment(fromS)

@@ -64,14 +64,14 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
   List<String> remarks() {
     return outlined
         ? List.of(
-            "These are more than "
+            "There are more than "
                 + FULL_UP_TO
-                + " trials, so that each forecast rests on "
+                + " trials, so each forecast rests on "
                 + DryingForecaster.FEWEST_DRAWS
                 + " likely cases instead of "
                 + DryingForecaster.DRAWS
-                + " and does not say what more of an ingredient would do or what would lower a risk;"
-                + " compare fewer at a time for that.")
+                + " and leaves out what more of an ingredient would do and what would"
+                + " lower a risk; compare fewer at a time for that.")
         : List.of();
   }
 

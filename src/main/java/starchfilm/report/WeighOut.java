@@ -81,7 +81,7 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
         + Figures.whole(ReaderUnit.CELSIUS.of(hottest))
         + " °C); about "
         + Figures.two(ReaderUnit.GRAM.of(recipe.cook().waterLostKg().value()))
-        + " g boils away.";
+        + " g boils off.";
   }
 
   private static String paste(TrialForecast trial) {

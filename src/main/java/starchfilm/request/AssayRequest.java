@@ -113,7 +113,7 @@ public record AssayRequest(
     OptionalDouble label = in.number(LABEL, Quantities::share);
     if (label.isEmpty() && reading.isEmpty() && !JarReadings.isWritten(in)) {
       in.refuse(
-          "nothing to go by given; add "
+          "no label, reading or record given; add "
               + in.quoted(LABEL)
               + ", a reading such as "
               + in.quoted(JarReadings.DENSITY)
@@ -164,7 +164,7 @@ public record AssayRequest(
   private static AssayRequest recorded(EntryReader in, Optional<JarReading> reading) {
     for (Field told : List.of(LABEL, SALT)) {
       if (in.has(told)) {
-        in.refuse(told, "given beside a record of recovery, which tells it; leave it out");
+        in.refuse(told, "given beside a record of recovery, which shows it; leave it out");
       }
     }
     requireOrigin(in, GlycerolOrigin.RECOVERED, "a record of recovery");

@@ -86,7 +86,7 @@ final class JarReadings {
       in.refuse(
           "more than one reading given, allowed one of "
               + in.quoted(KINDS)
-              + "; take the one you trust most");
+              + "; use the one you trust most");
     }
     in.require(AT, "the temperature of the jar when it was read, such as 20C");
     double kelvin = in.one(AT, Quantities::temperatureK, ROOM_K);

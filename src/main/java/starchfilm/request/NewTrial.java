@@ -229,8 +229,8 @@ public record NewTrial(
         in.refuse(
             WrittenPlace.ROOM,
             log
-                + " given, allowed a log in the folder of the trial; copy it there first, so that the"
-                + " two stay together");
+                + " given, allowed a log in the folder of the trial; copy it there"
+                + " first, so that both stay together");
       }
     }
   }

@@ -104,9 +104,7 @@ final class ComparePage {
     Comparison comparison = work.result();
     if (comparison.trials().isEmpty()) {
       throw new HttpError(
-          422,
-          "None of these trials can be laid side by side. "
-              + String.join(" ", comparison.troubles()));
+          422, "None of these trials can be compared. " + String.join(" ", comparison.troubles()));
     }
     List<String> files =
         comparison.trials().stream().map(one -> desk.folder().name(one.trial().file())).toList();

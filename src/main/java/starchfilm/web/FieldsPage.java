@@ -89,8 +89,9 @@ final class FieldsPage {
         Map.of(),
         differing,
         List.of(
-            "Somebody changed this trial meanwhile; nothing was overwritten. Where your text differs,"
-                + " the file's stands below it. Change what you need, then save again."));
+            "Somebody else changed this trial meanwhile; nothing was overwritten."
+                + " Where your text differs, the text in the file is shown below it."
+                + " Change what you need, then save again."));
   }
 
   private Response faulty(

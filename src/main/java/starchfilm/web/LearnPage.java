@@ -91,8 +91,8 @@ final class LearnPage {
     if (!workshop.isTaught()) {
       throw new HttpError(
           422,
-          "There is nothing to learn from yet: no sound trial has weighings that can be used, or"
-              + " pulled strips. Two or three weighings in the first days teach most.");
+          "There is nothing to learn from yet: no trial has usable weighings or"
+              + " pulled strips. Two or three weighings in the first days help most.");
     }
     requireWanted.run();
     try {

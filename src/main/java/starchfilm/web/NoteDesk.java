@@ -142,8 +142,8 @@ final class NoteDesk {
                 () ->
                     new HttpError(
                         422,
-                        "What was noted then is not remembered any more; nothing was taken back."
-                            + " The trial's own page edits what it holds."));
+                        "It is too late to undo this note; nothing was changed. You can still"
+                            + " edit it on the trial's own page."));
     Path file = desk.folder().trialFile(undo.file());
     boolean again = !undo.button().equals("Undo");
     try {
@@ -152,9 +152,9 @@ final class NoteDesk {
       return backTo(
           undo.page(),
           file,
-          (again ? "Noted again: " : "Taken back: ") + undo.what() + ".",
+          (again ? "Noted again: " : "Undone: ") + undo.what() + ".",
           new Noted(undo.what(), version),
-          again ? "Undo" : "Put it back");
+          again ? "Undo" : "Redo");
     } catch (NotWrittenException e) {
       return Response.seeOther(desk.said().on(undo.page(), sentences(e)));
     }

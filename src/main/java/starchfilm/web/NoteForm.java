@@ -110,7 +110,7 @@ final class NoteForm {
       case "rated" -> named("rating", () -> NoteWords.rated(fields.text("rating")));
       case "remark" ->
           named("remark", () -> new Note.Remarked(required("words", "a text of your own")));
-      default -> throw HttpError.malformed("This form notes nothing that is known here.");
+      default -> throw HttpError.malformed("This form notes nothing this page knows.");
     };
   }
 

@@ -51,8 +51,8 @@ record NotebookFolder(Path root) {
     Path file = inside(name);
     if (!isTrialFile(file) || !Files.isRegularFile(file)) {
       throw HttpError.notFound(
-          "There is no trial file of this name in this folder any more. The page of trials lists those"
-              + " that are there.");
+          "There is no trial file of this name in this folder any more. The page"
+              + " Trials lists those that exist.");
     }
     return file;
   }
@@ -80,7 +80,7 @@ record NotebookFolder(Path root) {
     } catch (InvalidPathException e) {
       // Falls through: such a name cannot be a file of the folder.
     }
-    throw HttpError.notFound("This name does not lie in the folder of the trials.");
+    throw HttpError.notFound("This name is not in the folder of the trials.");
   }
 
   /**
@@ -107,9 +107,9 @@ record NotebookFolder(Path root) {
     if (!Files.isDirectory(root)) {
       throw new HttpError(
           503,
-          "The folder of the trials is not there any more: "
+          "The folder of the trials no longer exists: "
               + root
-              + ". Put it back, or plug the disk in again, then load this page again.");
+              + ". Redo, or plug the disk in again, then load this page again.");
     }
   }
 

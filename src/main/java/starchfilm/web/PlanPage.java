@@ -267,7 +267,7 @@ final class PlanPage {
     Base base = base(posted.text(BASE));
     String name = posted.text("name");
     if (name.isEmpty()) {
-      return page(422, posted, List.of("The new trial needs a name; write what you call it."));
+      return page(422, posted, List.of("The new trial needs a name."));
     }
     desk.folder().requireThere();
     try {

@@ -221,7 +221,7 @@ final class PlatesPage {
       entries.add(
           new Entry(
               plate,
-              one || many ? "With its plate it weighs, g" : "Plate " + plate + " weighs, g",
+              one || many ? "Weight with plate, g" : "Plate " + plate + " weighs, g",
               "mass-" + place(file, plate),
               again ? retry.typed() : "",
               again ? retry.refused() : NoteDesk.Refused.NOTHING,

@@ -69,7 +69,7 @@ final class PrintPage {
   private TrialForecasts forecast(Trial trial) {
     Work<TrialForecasts> work = desk.bench().on(trial);
     if (!work.endsWithin(PATIENCE_MS) || work.isCancelled()) {
-      throw new HttpError(503, "The forecasts take long just now; load this page again.");
+      throw new HttpError(503, "The forecasts are taking a while; load this page again.");
     }
     return work.result();
   }

@@ -125,7 +125,7 @@ final class TextPage {
         desk.folder().read(List.of(earlier)).trials().stream()
             .findFirst()
             .flatMap(TrialQuestion.Base::of)
-            .orElseThrow(() -> new HttpError(422, "This trial has a fault; mend its text first."));
+            .orElseThrow(() -> new HttpError(422, "This trial has a fault; fix its text first."));
     try {
       NewTrial made =
           NewTrial.read(

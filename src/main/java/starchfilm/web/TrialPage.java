@@ -153,7 +153,7 @@ final class TrialPage {
     Path file = desk.folder().trialFile(request.query().text(FILE));
     Notebook notebook = desk.folder().read(List.of(file));
     if (notebook.trials().isEmpty()) {
-      throw new HttpError(422, "The trial cannot be read any more; load the page again.");
+      throw new HttpError(422, "The trial can no longer be read; load the page again.");
     }
     return desk.part(
         "trial",
@@ -212,7 +212,7 @@ final class TrialPage {
     try {
       return Response.passing(pictureType(photo), Files.readAllBytes(photo));
     } catch (IOException e) {
-      throw HttpError.notFound("The photo cannot be read any more.");
+      throw HttpError.notFound("The photo can no longer be read.");
     }
   }
 

@@ -121,7 +121,7 @@ final class WishesPage {
     List<String> sentences = new ArrayList<>();
     plan.giveUps().forEach(way -> sentences.add(PlanWords.sentence(way, plan.request())));
     if (sentences.isEmpty()) {
-      sentences.add("No one or two wishes given up would help; the room may be too damp.");
+      sentences.add("Giving up one or two wishes would not help; the room may be too damp.");
     }
     return sentences;
   }

@@ -36,7 +36,7 @@ class CautionsOfPlacesTest {
   void mouldThatWasSeenIsNeverToBeBlownOn() throws IOException {
     String said = dry("\"air_C\": 20, \"rh_pct\": 40", ", \"faults\": [{\"kind\": \"mould\"}]");
 
-    assertThat(said).contains(Caution.MOULD.sentence(), "Never blow on film that moulds");
+    assertThat(said).contains(Caution.MOULD.sentence(), "Never blow air at mouldy film");
   }
 
   private String dry(String room, String more) throws IOException {

@@ -142,9 +142,9 @@ class CompareCommandTest {
     assertThat(terminal.err())
         .endsWith(
             String.format(
-                "half.json, line 1, column 23: recipe.starch: neither the grams of starch nor water"
-                    + " to reckon them from given, allowed at least one of the two; write the grams"
-                    + " of powder weighed as mass_g%n"));
+                "half.json, line 1, column 23: recipe.starch: neither the grams of"
+                    + " starch nor the water to compute them from given, allowed at least one"
+                    + " of the two; write the grams of powder weighed as mass_g%n"));
     assertThat(terminal.run("compare", ".", "--out", "page.html")).isEqualTo(2);
     assertThat(terminal.out()).endsWith(String.format("1 trial on page.html.%n"));
     terminal.run("learn", ".");

@@ -34,7 +34,7 @@ class DryCommandTest {
     assertThat(terminal.run("dry", BLEND)).isZero();
 
     assertThat(terminal.out())
-        .contains("Peelable ", "dry through", "no lighter over", "grams on the plate", "+ weighed")
+        .contains("Peelable ", "dry through", "in twelve hours", "grams on the plate", "+ weighed")
         .contains("Cracks: ", "Lifting and curling: ", "Mould: ")
         .doesNotContain("NaN", "Infinity");
     assertThat(terminal.out().lines()).allMatch(line -> line.length() <= 92);
@@ -85,7 +85,7 @@ class DryCommandTest {
 
     assertThat(exitCode).isZero();
     assertThat(terminal.out())
-        .contains("as typed (pour not dated)")
+        .contains("as typed (date of the pour unknown)")
         .contains("25 °C, 40 % RH, air at 0.50 m/s")
         .contains("2.0 mm wet");
   }

@@ -151,7 +151,7 @@ class HostileFilesTest {
     assertThat(terminal.run("check", "t.json")).isZero();
     assertThat(terminal.out())
         .contains(
-            "strange9 and 59990 more;", "Only the first 1000 were looked at for slips of the pen");
+            "strange9 and 59990 more;", "Only the first 1000 were checked for typing mistakes");
   }
 
   @Test
@@ -160,7 +160,7 @@ class HostileFilesTest {
     Files.copy(Path.of("formulations/garden/workshop.json"), folder.resolve("workshop.json"));
     assertThat(terminal.run("check", "t.json", "workshop.json")).isZero();
     assertThat(terminal.out())
-        .contains("workshop.json: what learn keeps, no trial; passed over", "1 trial sound.");
+        .contains("workshop.json: what learn keeps, not a trial; skipped", "1 trial sound.");
     assertThat(terminal.run("compare", "t.json", "workshop.json", "--out", "-")).isZero();
   }
 
@@ -170,7 +170,7 @@ class HostileFilesTest {
     assertThat(terminal.run("dry", "t.json", "--json", "forecast.json")).isZero();
     assertThat(terminal.run("check", ".")).isZero();
     assertThat(terminal.out())
-        .contains("forecast.json: what dry --json wrote, no trial; passed over", "1 trial sound.");
+        .contains("forecast.json: written by dry --json, not a trial; skipped", "1 trial sound.");
     assertThat(terminal.run("note", "forecast.json", "--rating", "4")).isEqualTo(2);
   }
 

@@ -105,7 +105,7 @@ class PlanCommandTest {
 
     assertThat(terminal.out())
         .startsWith("Flexible film, out of 250 g of glycerol (205 g pure)")
-        .contains("1. Safest", "Most film", "eady soonest", "potato starch", "of it for the steam")
+        .contains("1. Safest", "Most film", "eady soonest", "potato starch", "of it boils off")
         .contains("Weigh the empty pot", "it thickens between 59 and 68 °C")
         .contains("dry through, thick spot", "Ready by your date, 5.0 days after the pour, in ")
         .contains("! Recovered glycerol may still hold methanol")
@@ -222,7 +222,7 @@ class PlanCommandTest {
 
     assertThat(exitCode).isEqualTo(1);
     assertThat(terminal.out())
-        .contains("Nothing fits all of it. What would help:")
+        .contains("No recipe meets every wish. What would help:")
         .contains("Get glycerol, ");
     assertThat(terminal.err())
         .isEqualToNormalizingNewlines("starchfilm: no recipe fits everything that was asked.\n");

@@ -48,7 +48,7 @@ class TodayCommandTest {
     plate("Forgotten", "2026-03-10T10:00", "");
 
     assertThat(said("today"))
-        .containsSubsequence("2 plates need you", "Peel Done now", "See to Forgotten", "Fresh");
+        .containsSubsequence("2 plates need you", "Peel Done now", "Check Forgotten", "Fresh");
   }
 
   @Test
@@ -95,7 +95,7 @@ class TodayCommandTest {
     plate("Tomorrow", "2026-04-21T10:00", "");
 
     assertThat(said("today"))
-        .contains("Tomorrow is noted as poured Tue 21 Apr 2026, 10:00, which is still to come");
+        .contains("Tomorrow is noted as poured Tue 21 Apr 2026, 10:00, which is in the future");
   }
 
   @Test

@@ -156,7 +156,7 @@ class WeighedSoFarTest {
     Outcome heavy = of(recipe, "6h=760g");
     assertThat(heavy.exit()).isZero();
     assertThat(heavy.out().replaceAll("\\s+", " "))
-        .contains("one weighing with the plate tells nothing yet");
+        .contains("one weighing with the plate is no use yet");
   }
 
   private Outcome of(String[] words, String last) {
@@ -186,7 +186,7 @@ class WeighedSoFarTest {
         "6h=-5g | write what the scale showed, above 0 g",
         "6h=9999g | at most the 150 g that were poured",
         "6h=300g | more than 0 g; check the mass, the plate's tare_g",
-        "6h=600g | that cannot dry away",
+        "6h=600g | that cannot evaporate",
         "999999h=650g | at most two years after it",
         "friday=650g | allowed a time in min, h or d",
         "\u0000=\u0000 | allowed a time in min, h or d"

@@ -300,8 +300,8 @@ class DryingForecasterTest {
     assertThatThrownBy(() -> QUICK.forecast(cold))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageMatching(
-            "the wet film would cool to -[1-3]\\.\\d \u00b0C and freeze, as it dries in cold dry air,"
-                + " and the forecast knows no ice: dry it in warmer or damper air");
+            "drying in this cold, dry air would cool the wet film to -[1-3]\\.\\d \u00b0C and freeze"
+                + " it, and the forecast does not cover ice: dry it in warmer or damper air");
     assertThatThrownBy(() -> QUICK.forecast(cold, Spot.THICK_SPOT)).hasMessageContaining("freeze");
     Casting damp = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(3, 60, 0.1), 20);
     assertThat(QUICK.forecast(damp).verdict()).isEqualTo(DryingVerdict.DRIES);

@@ -99,8 +99,8 @@ class UnworkableRequestTest {
   void refusesAmountsThatCannotBe() {
     refused(
         () -> Requests.starch(StarchKind.CORN, 0),
-        "corn starch at hand: 0 g given, allowed more than 0 g; write the grams in the bag, or"
-            + " leave them out for plenty");
+        "corn starch at hand: 0 g given, allowed more than 0 g; write the"
+            + " grams in the bag, or leave them out if you have plenty");
     refused(
         () -> Requests.potatoAnd(-0.01),
         "glycerol at hand: -10 g given, allowed 0 g or more; write the grams in the jar");

@@ -263,7 +263,8 @@ class ComparisonReportTest {
     assertThat(page.select(".prints figcaption").eachText())
         .containsExactly(
             "1 Potato, first pour a\"onerror='x'.png",
-            "1 Potato, first pour gone.jpg is damaged or may not be read.");
+            "1 Potato, first pour gone.jpg is damaged, or its permissions do not"
+                + " allow reading it.");
   }
 
   @Test

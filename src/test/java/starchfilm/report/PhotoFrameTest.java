@@ -80,10 +80,13 @@ class PhotoFrameTest {
     assertThat(PhotoFrame.of(text))
         .isEqualTo(
             new PhotoFrame(
-                "", "notes.jpg is no picture that can be read, or has too many pixels."));
+                "",
+                "notes.jpg cannot be read as a picture (a phone's own format?), or has"
+                    + " too many pixels; save it as JPEG."));
     assertThat(PhotoFrame.of(cut).dataUri()).isEmpty();
     assertThat(PhotoFrame.of(folder.resolve("gone.jpg")))
-        .isEqualTo(new PhotoFrame("", "gone.jpg is damaged or may not be read."));
+        .isEqualTo(
+            new PhotoFrame("", "gone.jpg is damaged, or its permissions do not allow reading it."));
   }
 
   private static BufferedImage picture(int width, int height) {

@@ -28,8 +28,8 @@ class AnswerFirstInBrowserTest {
   @CsvSource({
     "false,10,What can be made",
     "true,10,What can be made",
-    "false,0.01,Nothing fits all of it",
-    "true,0.01,Nothing fits all of it"
+    "false,0.01,No recipe meets every wish",
+    "true,0.01,No recipe meets every wish"
   })
   void aPlanIsAnsweredInSight(
       boolean phone,

@@ -95,7 +95,7 @@ class FieldsPageTest {
 
     assertThat(second.statusCode()).isEqualTo(409);
     assertThat(second.body())
-        .contains("Somebody changed this trial meanwhile")
+        .contains("Somebody else changed this trial meanwhile")
         .contains("value=\"cellar\"")
         .contains("In the file now: attic");
     assertThat(Files.readString(file)).contains("attic");

@@ -16,8 +16,7 @@ enum Journey {
       List.of(new Typed("Name of the new trial", "Once more")),
       "Start a new trial like this",
       "Saved as a new trial"),
-  WEIGH_A_PLATE(
-      "/plates", "", List.of(new Typed("With its plate it weighs", "690.5")), "Note", "Noted: "),
+  WEIGH_A_PLATE("/plates", "", List.of(new Typed("Weight with plate", "690.5")), "Note", "Noted: "),
   NOTE_A_FAULT(
       "/trial?file=" + DryingTrial.FILE,
       "A fault",

@@ -22,7 +22,7 @@ class PlatesInBrowserTest {
     window.checks().assertFits();
 
     window.onPhone();
-    window.field("With its plate it weighs").click();
+    window.field("Weight with plate").click();
     window.press("690.5");
     window.button("Note").click();
     window.awaitText("Noted: ");
@@ -34,10 +34,10 @@ class PlatesInBrowserTest {
       @Chrome.WithoutScript Window window, @Served(Content.DRYING) RunningSite site) {
     window.open(site, "/plates/all");
     assertThat(window.text()).contains("drying for 26 hours");
-    window.write("With its plate it weighs", "heavy");
+    window.write("Weight with plate", "heavy");
     window.button("Note").click();
     window.awaitText("\"heavy\" given, allowed a number in g");
-    assertThat(window.field("With its plate it weighs").getDomProperty("value")).isEqualTo("heavy");
+    assertThat(window.field("Weight with plate").getDomProperty("value")).isEqualTo("heavy");
   }
 
   @Test

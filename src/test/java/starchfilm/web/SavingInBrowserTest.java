@@ -28,7 +28,7 @@ class SavingInBrowserTest {
   @Test
   void aButtonPressedTwiceNotesOnce(Window window) throws IOException {
     window.open(site, "/plates");
-    window.write("With its plate it weighs", "690.5");
+    window.write("Weight with plate", "690.5");
     window.pressTwice("Note");
     window.awaitText("Noted: ");
 
@@ -67,7 +67,7 @@ class SavingInBrowserTest {
     window.write("Name", "cellar");
     window.send("Save");
 
-    window.awaitText("Somebody changed this trial meanwhile");
+    window.awaitText("Somebody else changed this trial meanwhile");
     window.awaitText("In the file now: attic");
     window.checks().assertAccessible();
     assertThat(Files.readString(file)).contains("attic").doesNotContain("cellar");
@@ -88,7 +88,7 @@ class SavingInBrowserTest {
     window.write("Its text", DryingTrial.textNamed("The second"));
     window.send("Save");
 
-    window.awaitText("Somebody changed this file meanwhile");
+    window.awaitText("Somebody else changed this file meanwhile");
     window.checks().assertAccessible();
     window.picture("two-texts");
     assertThat(window.find(".theirs").getText()).contains("The first");
@@ -101,7 +101,7 @@ class SavingInBrowserTest {
   @Test
   void aFolderThatIsGoneIsSaidAndTakenUpAgain(Window window) throws IOException {
     window.open(site, "/plates");
-    window.write("With its plate it weighs", "690.5");
+    window.write("Weight with plate", "690.5");
     Path away = Files.move(site.folder(), site.folder().resolveSibling("away"));
     window.send("Note");
     window.awaitText("folder is not there any more");
@@ -109,7 +109,7 @@ class SavingInBrowserTest {
     Files.move(away, site.folder());
 
     window.back();
-    window.write("With its plate it weighs", "690.5");
+    window.write("Weight with plate", "690.5");
     window.send("Note");
     window.awaitText("Noted: ");
     assertThat(Files.readString(file)).contains("690.5");

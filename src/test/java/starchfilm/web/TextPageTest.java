@@ -33,7 +33,7 @@ class TextPageTest {
 
     assertThat(answer.statusCode()).isEqualTo(409);
     assertThat(answer.body())
-        .contains("Somebody changed this file meanwhile")
+        .contains("Somebody else changed this file meanwhile")
         .contains("The second")
         .contains("The first");
     assertThat(Files.readString(file)).isEqualTo(first);
@@ -146,7 +146,7 @@ class TextPageTest {
   void letsABrokenFileBeMended() throws IOException {
     Files.writeString(file, "{\"name\": ");
 
-    assertThat(site.get("/trial?file=" + DryingTrial.FILE).body()).contains("Mend the file");
+    assertThat(site.get("/trial?file=" + DryingTrial.FILE).body()).contains("Fix the file");
     assertThat(site.get("/trial/text?file=" + DryingTrial.FILE).body()).contains("<textarea");
   }
 

@@ -293,7 +293,7 @@ class TrialPageTest {
       for (String path : List.of("/", "/trials", "/plates", "/compare", "/trial?file=a.json")) {
         HttpResponse<String> answer = other.get(path);
         assertThat(answer.statusCode()).as(path).isEqualTo(503);
-        assertThat(answer.body()).contains("The folder of the trials is not there any more");
+        assertThat(answer.body()).contains("The folder of the trials no longer exists");
       }
       assertThat(
               other

@@ -199,7 +199,7 @@ public final class MomentParser {
       throw new MistypedException(
           text,
           "a time that the clocks showed",
-          "the clocks were put forward over it that night; write an hour later or earlier");
+          "the clocks skipped that hour; write one hour earlier or later");
     }
     return new Moment.ByTheClock(time);
   }

@@ -51,7 +51,7 @@ public final class FileText {
       }
     } catch (AccessDeniedException e) {
       throw new UnreadableFileException(
-          "a file that may not be read", "", "give yourself the right to read it");
+          "a file without permission to read it", "", "check its permissions");
     } catch (IOException e) {
       throw new UnreadableFileException(
           "the system could not read the file", "", "check the disk and try again");

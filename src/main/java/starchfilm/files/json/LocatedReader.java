@@ -66,7 +66,7 @@ public final class LocatedReader {
             after.getLineNr(),
             after.getColumnNr(),
             "more text after the end of the JSON value",
-            "one JSON object a file",
+            "one JSON object per file",
             "move the rest into a file of its own");
       }
       return value;

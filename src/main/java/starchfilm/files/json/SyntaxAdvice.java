@@ -60,7 +60,7 @@ final class SyntaxAdvice {
       return pair("a decimal comma", "write the number with a point, such as 1.5");
     }
     if ((wrong == '}' || wrong == ']') && last == ',') {
-      return pair("a comma before " + wrong, "take the comma out");
+      return pair("a comma before " + wrong, "delete the comma");
     }
     if (wrong == '"' && last != ',' && last != '{' && last != '[' && last != ':') {
       return pair("a field without a comma before it", "put a comma after the field before");

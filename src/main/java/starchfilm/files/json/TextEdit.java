@@ -217,6 +217,6 @@ public final class TextEdit {
     return new UnreadableFileException(
         path.isEmpty() ? "no JSON object" : String.join(".", path) + " that is no object",
         "an object in { }",
-        "mend the file first");
+        "fix the file first");
   }
 }

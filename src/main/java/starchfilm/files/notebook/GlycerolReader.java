@@ -51,8 +51,8 @@ final class GlycerolReader {
     if (mass.isEmpty()) {
       findings.notRecorded(
           section.path("mass_g"),
-          Words.grams(massKg) + ", 15 to 50 g a hundred of starch",
-          "the film may turn out brittle or sticky; weigh the glycerol first of all");
+          Words.grams(massKg) + ", 15 to 50 g per 100 g of starch",
+          "the film may turn out brittle or sticky; weigh the glycerol first");
     }
     return new GlycerolPortion(massKg, stock);
   }

@@ -174,8 +174,8 @@ public final class NotebookReader {
                 OptionalInt.empty(),
                 "",
                 KeptJar.isJar(named)
-                    ? "a jar that assay keeps, no trial; passed over"
-                    : "what learn keeps, no trial; passed over"));
+                    ? "a jar kept by assay, not a trial; skipped"
+                    : "what learn keeps, not a trial; skipped"));
       } else {
         byRealPath.putIfAbsent(real(named), named);
       }
@@ -231,21 +231,13 @@ public final class NotebookReader {
             @Override
             public FileVisitResult visitFileFailed(Path file, IOException e) {
               faults.add(
-                  wholeFile(
-                      file,
-                      "the system could not open this",
-                      "",
-                      "give yourself the right to read it"));
+                  wholeFile(file, "the system could not open this", "", "check its permissions"));
               return FileVisitResult.CONTINUE;
             }
           });
     } catch (IOException e) {
       faults.add(
-          wholeFile(
-              folder,
-              "the system could not read this folder",
-              "",
-              "give yourself the right to read it"));
+          wholeFile(folder, "the system could not read this folder", "", "check its permissions"));
     }
     files.sort(Comparator.comparing(NotebookReader::shown));
     return files;

@@ -62,7 +62,7 @@ final class ObjectReader {
     this.declared = declared;
     this.findings = findings;
     for (Place twice : object.repeated()) {
-      findings.fault(twice, "the same field twice", "every field once", "take one of the two out");
+      findings.fault(twice, "the same field twice", "every field once", "delete one of the two");
     }
   }
 
@@ -381,7 +381,7 @@ final class ObjectReader {
               + (more > 0 ? " and " + more + " more" : "")
               + "; begin the names of fields of your own with _"
               + (notUsed.size() > LOOKED_AT
-                  ? ". Only the first " + LOOKED_AT + " were looked at for slips of the pen"
+                  ? ". Only the first " + LOOKED_AT + " were checked for typing mistakes"
                   : ""));
     }
   }
@@ -405,15 +405,13 @@ final class ObjectReader {
     }
     String word = meant.get();
     if (object.members().containsKey(word) || WORDS_ONLY.contains(word)) {
-      findings.notice(
-          member.key(),
-          "not a field this program knows, and left alone; did you mean " + word + "?");
+      findings.notice(member.key(), "an unknown field, not used; did you mean " + word + "?");
     } else {
       findings.fault(
           member.key(),
           "the field " + key,
           word + " here",
-          "did you mean " + word + "? a field of your own may begin with _ to tell it apart");
+          "did you mean " + word + "? (Begin fields of your own with _.)");
     }
   }
 }

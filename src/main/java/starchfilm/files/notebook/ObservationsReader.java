@@ -114,7 +114,7 @@ final class ObservationsReader {
       findings.notRecorded(
           entry.place().path(),
           "this strip is left out: no " + String.join(", no ", missing),
-          "one strip less to set the strength by");
+          "one strip fewer to learn the strength from");
     }
   }
 

@@ -36,7 +36,7 @@ final class PasteReader {
       fault(
           trial,
           "starch",
-          "neither the grams of starch nor water to reckon them from",
+          "neither the grams of starch nor the water to compute them from",
           "at least one of the two",
           "write the grams of powder weighed as mass_g");
       return Optional.empty();

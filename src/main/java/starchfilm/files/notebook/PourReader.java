@@ -97,7 +97,7 @@ final class PourReader {
           section.placeOf("rim_height_mm"),
           "rim_height_mm beside rim_mm",
           "one of them: height above the empty plate, or what the paste leaves of it",
-          "take one of them out");
+          "delete one of them");
     }
     return plate.filledTo(wetM.value(), height.getAsDouble() * M_PER_MM);
   }
@@ -136,7 +136,7 @@ final class PourReader {
         } else {
           findings.notice(
               pour.placeOf("wet_thickness_mm"),
-              "poured_g makes " + Words.number(massMm) + " mm and counts for more");
+              "poured_g makes " + Words.number(massMm) + " mm, which is more reliable");
         }
       }
       return fromMass.get();
@@ -170,8 +170,8 @@ final class PourReader {
             + Words.number((taken.value() + half) / M_PER_MM)
             + " mm"
             + how,
-        "thickness decides the drying time more than all else; weigh a plate before and after the"
-            + " pour");
+        "thickness affects the drying time more than anything else; weigh a"
+            + " plate before and after the pour");
   }
 
   private Plate plate(ObjectReader section) {
@@ -191,13 +191,13 @@ final class PourReader {
           section.placeOf("diameter_mm"),
           "a diameter beside a length or width",
           "diameter_mm for a round plate, length_mm and width_mm for any other",
-          "take one of them out");
+          "delete one of them");
     } else if (area.isPresent() && sides) {
       findings.fault(
           section.placeOf("area_cm2"),
           "an area beside a length or width",
           "area_cm2 alone, or length_mm and width_mm",
-          "take one of them out");
+          "delete one of them");
     }
     if (diameter.isPresent()) {
       lengthM = widthM = diameter.getAsDouble() * M_PER_MM;
@@ -212,7 +212,7 @@ final class PourReader {
       findings.notRecorded(
           section.path("length_mm"),
           "300 mm by 200 mm, or what poured_g makes at the wet thickness",
-          "grams cannot be turned into a thickness; the air side is a little uncertain");
+          "grams cannot be converted to a thickness; evaporation is a little" + " uncertain");
     }
     PlateMaterial material = material(section);
     double thicknessM = plateThickness(section, material);
@@ -226,7 +226,7 @@ final class PourReader {
     Optional<String> word = section.oneOf("material");
     if (!given) {
       findings.notRecorded(
-          section.path("material"), "glass", "a little of the first hours; how the film lets go");
+          section.path("material"), "glass", "a little of the first hours; how the film comes off");
     }
     return word.flatMap(
             name ->
@@ -257,7 +257,7 @@ final class PourReader {
       findings.notRecorded(
           pour.path("unevenness_pct"),
           "25 %, 8 of 10 plates 13 to 48 %",
-          "how far thin edge and thick spot lie apart; measure the dry film there");
+          "how far thin edge and thick spot are apart; measure the dry film there");
     }
     return given.isPresent() ? given.getAsDouble() / 100 : Pour.DEFAULT_UNEVENNESS;
   }

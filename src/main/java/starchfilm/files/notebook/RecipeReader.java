@@ -112,7 +112,9 @@ final class RecipeReader {
     }
     if (!top.isKnown()) {
       findings.notRecorded(
-          "cook.top_C", "85 to 98 \u00B0C", "whether every grain gelatinised, and the acid's work");
+          "cook.top_C",
+          "85 to 98 \u00B0C",
+          "whether every grain gelatinised, and how far the acid cuts the chains");
     }
     if (!lost.isKnown()) {
       findings.notRecorded(

@@ -44,7 +44,7 @@ final class RoomReader {
       findings.notRecorded(
           room.path("air_speed_m_per_s"),
           "0.1 m/s, a still room",
-          "air speed moves the drying time most of all that is not weighed");
+          "air speed affects the drying time more than anything else that is not" + " weighed");
     }
     OptionalDouble bench = room.number("bench_C");
     OptionalDouble benchK =

@@ -82,7 +82,7 @@ final class StarchReader {
       findings.notRecorded(
           section.path("kind"),
           StarchKind.CORN + " starch",
-          "kinds differ in strength, stretch and gel; the film forecast may be of another film");
+          "kinds differ in strength, stretch and gel; your film may differ from" + " the forecast");
     }
     return StarchKind.CORN;
   }

@@ -29,8 +29,7 @@ final class TimesReader {
   static Optional<LocalDateTime> pouredAt(ObjectReader trial, Findings findings) {
     Optional<LocalDateTime> time = clock(trial, "poured_at", findings);
     if (time.isPresent() && isDateAlone(trial.text("poured_at").orElseThrow())) {
-      findings.notRecorded(
-          "poured_at", "noon of that day", "times by the clock may be half a day off");
+      findings.notRecorded("poured_at", "noon of that day", "clock times may be half a day off");
     }
     return time;
   }

@@ -61,7 +61,7 @@ public final class TrialReader {
     try {
       String text = FileText.utf8(FileText.bytes(file, MAX_BYTES));
       if (OWN_FORECAST.matcher(text).lookingAt()) {
-        findings.notice(OptionalInt.empty(), "what dry --json wrote, no trial; passed over");
+        findings.notice(OptionalInt.empty(), "written by dry --json, not a trial; skipped");
         return Optional.empty();
       }
       return read(text, file, findings);
@@ -111,7 +111,7 @@ public final class TrialReader {
       // A net: whatever one file does to us is a fault of that file, and the others go through.
       findings.fault(
           object.place(),
-          "a trial this program cannot reckon with (" + failure.getMessage() + ")",
+          "a trial this program cannot compute (" + failure.getMessage() + ")",
           "",
           "undo what was changed last in it, and please report this");
       return Optional.empty();

@@ -63,7 +63,7 @@ final class Volumes {
     if (mass.isKnown()) {
       if (volume.isKnown()) {
         findings.notice(
-            section.placeOf("volume_ml"), "not used, since mass_g is given and counts for more");
+            section.placeOf("volume_ml"), "not used, because mass_g is given and more reliable");
       }
       return Optional.of(scale.kg(mass, Estimate.exact(0)));
     }

@@ -70,7 +70,7 @@ final class WeighingsReader {
           entries.get(0).place(),
           "a weighing of a plate of unknown size",
           "the plate's sides in pour.plate, its diameter_mm, or pour.poured_g",
-          "note one of them; grams say nothing of a plate of unknown size");
+          "note one of them; grams are of no use for a plate of unknown size");
     }
     for (ObjectReader entry : entries) {
       OptionalDouble at = times.at(entry, "a weighing");
@@ -93,7 +93,7 @@ final class WeighingsReader {
         findings.notice(entry.place(), "weighed on another plate; left out");
       } else if (mass == Amount.Missing.UNKNOWN) {
         findings.notRecorded(
-            entry.path("mass_g"), "this weighing is left out", "one point less to learn from");
+            entry.path("mass_g"), "this weighing is left out", "one reading fewer to learn from");
       } else if (at.isPresent() && mass.isKnown()) {
         Shown shown = new Shown(entry, plate, at.getAsDouble(), scale.kg(mass, Estimate.exact(0)));
         boolean withPlate =
@@ -132,9 +132,9 @@ final class WeighingsReader {
     findings.notRecorded(
         "pour.plate.tare_g",
         shown.size() == 1
-            ? "one weighing with the plate tells nothing yet"
+            ? "one weighing with the plate is no use yet"
             : "of " + shown.size() + " weighings with the plate the loss since the first counts",
-        "they tell more where the empty plate was weighed too");
+        "they show more if the empty plate was weighed too");
     if (shown.size() == 1) {
       return List.of();
     }
@@ -177,7 +177,7 @@ final class WeighingsReader {
       findings.fault(
           entry.placeOf("mass_g"),
           "a film of " + grams(film),
-          "at least half of the " + grams(fresh.times(solids.value())) + " that cannot dry away",
+          "at least half of the " + grams(fresh.times(solids.value())) + " that cannot evaporate",
           "check the mass, the plate's tare_g, and whether this was the same plate");
       return false;
     }
@@ -200,7 +200,7 @@ final class WeighingsReader {
             next.entry().placeOf("at"),
             "a second weighing at the same time",
             "one weighing at a time",
-            "take one out, or correct its time");
+            "delete one, or correct its time");
       } else if (!next.samePlate()
           && PlateDoubt.isQuick(before, next.weighing())
           && PlateDoubt.isDoubtful(before, next.weighing())) {

@@ -53,7 +53,7 @@ final class LogDateOrder {
               + "\" in line "
               + dayFirst.line()
               + " with the day first",
-          "one way of writing dates a file",
+          "one way of writing dates per file",
           "write all dates like 2026-04-02");
     }
     if (monthFirst != null) {

@@ -78,7 +78,7 @@ final class LogOrder {
                 + Words.span(pause)
                 + " before "
                 + after.time()
-                + "; read as a straight line");
+                + "; bridged by a straight line");
       }
     }
     if (gaps > GAPS_LISTED) {

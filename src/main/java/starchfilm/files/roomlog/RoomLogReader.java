@@ -29,11 +29,11 @@ import starchfilm.files.json.UnreadableFileException;
  */
 public final class RoomLogReader {
   private static final Allowed AIR =
-      Allowed.between(-30, 90, "\u00B0C", "take the row out if the sensor failed");
+      Allowed.between(-30, 90, "\u00B0C", "delete the row if the sensor failed");
   private static final Allowed AIR_F =
-      Allowed.between(-22, 194, "\u00B0F", "take the row out if the sensor failed");
+      Allowed.between(-22, 194, "\u00B0F", "delete the row if the sensor failed");
   private static final Allowed HUMIDITY =
-      Allowed.between(0, 105, "% RH", "take the row out if the sensor failed");
+      Allowed.between(0, 105, "% RH", "delete the row if the sensor failed");
 
   /** The model knows no ice; frost is read as this, and said (degrees Celsius). */
   private static final double LEAST_C = 1;
@@ -153,7 +153,7 @@ public final class RoomLogReader {
           rows.get(rows.size() - 1).line(),
           (faulty - FAULTS_LISTED) + " more rows that cannot be read",
           "rows of time, \u00B0C and % RH",
-          "mend the rows above first");
+          "fix the rows above first");
     }
   }
 
@@ -235,12 +235,13 @@ public final class RoomLogReader {
             r ->
                 log.notice(
                     OptionalInt.of(r.line()),
-                    "temperatures below 1 \u00B0C are read as 1 \u00B0C; the forecast knows no ice"));
+                    "temperatures below 1 \u00B0C are read as 1 \u00B0C; the forecast does"
+                        + " not cover ice"));
     refuseFractions(readings);
     LocalDateTime start = pouredAt.orElse(readings.get(0).time());
     if (pouredAt.isEmpty()) {
       log.notRecorded(
-          "poured_at", "poured when the room log begins", "which air the plate had when");
+          "poured_at", "poured when the room log begins", "which air the plate had at what time");
     }
     LocalDateTime end = readings.get(readings.size() - 1).time();
     if (end.isBefore(start)) {
@@ -270,8 +271,8 @@ public final class RoomLogReader {
       log.notice(
           OptionalInt.empty(),
           logged.readings().size()
-              + " readings are averaged over half hours; a film and its plate feel no quicker"
-              + " change");
+              + " readings are averaged over half hours; a film and its plate do not"
+              + " follow faster changes");
     }
     return Optional.of(felt);
   }

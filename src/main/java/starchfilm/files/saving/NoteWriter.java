@@ -199,8 +199,7 @@ public final class NoteWriter {
         throw Picture.refused(photo.name(), objection.get());
       }
     } catch (IOException e) {
-      throw refused(
-          photo, "a picture that may not be read", "", "give yourself the right to read it");
+      throw refused(photo, "a picture that may not be read", "", "check its permissions");
     }
   }
 

@@ -73,8 +73,8 @@ public final class Assayer {
     Jar jar = new Jar(massKg, GlycerolOrigin.BOUGHT, new JarPrior.Label(label), reading);
     if (reading.isEmpty()) {
       jar.remarks.add(
-          "An opened jar takes water out of the air: if it stood open, take a density reading"
-              + " beside the label.");
+          "An opened jar takes up water from the air: if it stood open, add a"
+              + " density reading to the label.");
       return jar.assay();
     }
     Band alone = jar.readingAlone().glycerol();
@@ -82,9 +82,9 @@ public final class Assayer {
       return jar.withheld(
           String.format(
               Locale.ROOT,
-              "The label says %s %% glycerol, but the reading alone means %s %% (%s to %s), and a"
-                  + " bought jar holds no more than its label says. Read it again without bubbles,"
-                  + " or say that it was recovered.",
+              "The label says %s %% glycerol, but the reading alone means %s %% (%s"
+                  + " to %s), and a bought jar holds no more than its label says. Read it"
+                  + " again without bubbles, or state that it was recovered.",
               Figures.percent(labelFraction),
               Figures.percent(alone.middle()),
               Figures.percent(alone.low()),
@@ -133,9 +133,9 @@ public final class Assayer {
       jar.remarks.add(
           String.format(
               Locale.ROOT,
-              "Nobody said where it comes from. If it was bought, the reading means %s %% glycerol"
-                  + " (%s to %s); if it was recovered, %s %% (%s to %s). The range above covers"
-                  + " both; state the origin to narrow it.",
+              "The origin is unknown. If it was bought, the reading means %s %%"
+                  + " glycerol (%s to %s); if it was recovered, %s %% (%s to %s). The range"
+                  + " above covers both; state the origin to narrow it.",
               Figures.percent(ifBought.middle()),
               Figures.percent(ifBought.low()),
               Figures.percent(ifBought.high()),
@@ -147,7 +147,7 @@ public final class Assayer {
       jar.remarks.add(
           String.format(
               Locale.ROOT,
-              "Nothing is known of its salt and soap, so 0 to %s %% is taken, up to half of it soap,"
+              "Salt and soap are unknown: assumed 0 to %s %%, up to half of it soap,"
                   + " and 0 to %s %% alcohol (judged).",
               Figures.percent(UNKNOWN_SALT.value() + Math.sqrt(3) * UNKNOWN_SALT.sd()),
               Figures.percent(MOST_ALCOHOL)));
@@ -155,7 +155,8 @@ public final class Assayer {
       jar.remarks.add(
           String.format(
               Locale.ROOT,
-              "What was given as salt is counted as salt, with 0 to %s %% alcohol (judged).",
+              "The salt you gave is counted as salt, with 0 to %s %% alcohol assumed"
+                  + " (judged).",
               Figures.percent(MOST_ALCOHOL)));
     }
     jar.addWhatMovesTheReading(reading);
@@ -188,8 +189,9 @@ public final class Assayer {
     jar.sources.add(0, RecoveryBalance.SOURCE);
     if (reading.isEmpty()) {
       jar.remarks.add(
-          "Without a density or refractometer reading the glycerol is only as sure as the share"
-              + " that was recovered, 70 to 98 % (judged); a reading narrows it.");
+          "Without a density or refractometer reading the glycerol is only as"
+              + " certain as the share that was recovered, 70 to 98 % (judged); a"
+              + " reading narrows it.");
     } else {
       jar.addWhatMovesTheReading(reading.get());
       Band alone = jar.readingAlone().pureGlycerolKg();
@@ -222,7 +224,7 @@ public final class Assayer {
       boolean apart = alone.low() > recordAlone.high() || alone.high() < recordAlone.low();
       jar.remarks.add(
           both
-              + "; what is shown is what both allow."
+              + "; the figures shown satisfy both."
               + (apart
                   ? " These ranges do not meet, so one of them is probably off, and what is shown is"
                       + " narrower than it deserves: weigh the jar and read it once more."
@@ -322,7 +324,8 @@ public final class Assayer {
       }
       if (content.volatiles().middle() > MUCH_WATER) {
         remarks.add(
-            "Water in the jar is no fault: the recipe counts it, so nothing has to be driven off.");
+            "Water in the jar does no harm: the recipe counts it, so there is no"
+                + " need to boil it off.");
       }
       return new Assay(
           massKg,

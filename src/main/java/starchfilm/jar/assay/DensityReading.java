@@ -139,9 +139,9 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
   public String refusal() {
     return String.format(
         Locale.ROOT,
-        "density: %.1f kg/m3 given, allowed %.1f kg/m3 (water) to %.1f kg/m3 (pure glycerol) at"
-            + " %.1f °C; read again without bubbles, and mind that dissolved salt makes a jar"
-            + " heavier, soap and alcohol lighter",
+        "density: %.1f kg/m3 given, allowed %.1f kg/m3 (water) to %.1f kg/m3"
+            + " (pure glycerol) at %.1f °C; read again without bubbles; note that"
+            + " dissolved salt makes a jar heavier, soap and alcohol lighter",
         densityKgPerM3.value(),
         inversion().water(),
         inversion().glycerol(),

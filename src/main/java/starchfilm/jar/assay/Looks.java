@@ -11,8 +11,9 @@ public enum Looks {
           + " it is clear"),
   /** Liquids on top of each other. */
   LAYERS(
-      "oil or fatty acid floats on it, and a reading is of whichever layer was met: let it settle,"
-          + " draw the clear lower layer off, weigh it by itself and read that");
+      "oil or fatty acid floats on it, and a reading shows whichever layer"
+          + " was sampled: let it settle, draw the clear lower layer off, weigh it"
+          + " by itself and read that");
 
   private final String whatToDo;
 

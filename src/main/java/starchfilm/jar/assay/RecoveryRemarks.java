@@ -45,31 +45,31 @@ final class RecoveryRemarks {
                         Figures.percent(fraction))));
     if (balance.hygroscopicSalt()) {
       remarks.add(
-          "Drying salt was left behind: it draws water out of the air, so the film stays damp and"
-              + " tacky and dries later than forecast.");
+          "Drying salt is left in it: it draws water from the air, so the film"
+              + " stays damp and tacky and dries later than forecast.");
     }
     if (balance.soapKg().value() + balance.fattyAcidKg().value() > 0) {
       remarks.add("Soap or fatty acid is left: it clouds the film, foams and weakens it.");
     }
     if (balance.finesLikely()) {
-      remarks.add("Fines of the adsorbent pass a filter: the film may be cloudy or grey.");
+      remarks.add("Fine adsorbent passes a filter: the film may be cloudy or grey.");
     }
     if (balance.alcoholPerFat() < RecoveryBalance.ALCOHOL_PER_FAT) {
       remarks.add(
-          "Less alcohol was used than the oil takes up, so part of the fat never gave its"
-              + " glycerol.");
+          "Less alcohol was used than the oil needs, so part of the fat did not"
+              + " release its glycerol.");
     }
     if (log.oil().freeAcidMol().value() >= log.catalyst().chargeMol().value()) {
       remarks.add(
-          "The free acid of the oil used up the catalyst, so the reaction may not have run; the"
-              + " glycerol counted here may not be there.");
+          "The free acid of the oil used up the catalyst, so the reaction may"
+              + " not have run; there may be less glycerol than counted here.");
     }
     return remarks;
   }
 
   static String alcohol(AlcoholLeft alcohol) {
     return capital(alcohol.alcohol().tradeName())
-        + " left: unknown, anything from none to "
+        + " left: unknown, from none to "
         + Figures.of(alcohol.mostKg() * 1000, 2)
         + " g; treat it as present.";
   }

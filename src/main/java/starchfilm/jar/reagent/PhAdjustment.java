@@ -75,7 +75,7 @@ public record PhAdjustment(
               + bath.ph()
               + ", the pH now, with "
               + reagent.tradeName()
-              + (down ? "; to go up take lye" : "; to go down take an acid"));
+              + (down ? "; to raise it use lye" : "; to lower it use an acid"));
     }
     return of(new Titration(bath, reagent), targetPh, molPerM3);
   }

@@ -31,8 +31,8 @@ final class Titration {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "pH wanted: %s given, but %s of %s mol/L does not reach it, however much is added;"
-                  + " ask for a pH nearer to 7 or take a stronger solution",
+              "pH wanted: %s given, but %s of %s mol/L does not reach it, however"
+                  + " much is added; ask for a pH nearer to 7 or use a stronger solution",
               Figures.of(ph, 3),
               reagent.tradeName(),
               Figures.of(molPerM3 / MOL_PER_M3, 3)));

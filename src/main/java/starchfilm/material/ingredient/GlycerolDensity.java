@@ -54,9 +54,9 @@ public interface GlycerolDensity {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "density: %.1f kg/m3 given, allowed %.1f kg/m3 (water) to %.1f kg/m3 (pure glycerol)"
-                  + " at %.1f °C; weigh the volume again, and mind that dissolved salt or soap"
-                  + " makes it heavier and alcohol lighter",
+              "density: %.1f kg/m3 given, allowed %.1f kg/m3 (water) to %.1f kg/m3"
+                  + " (pure glycerol) at %.1f °C; weigh the volume again; note that"
+                  + " dissolved salt or soap makes it heavier and alcohol lighter",
               densityKgPerM3,
               water,
               glycerol,

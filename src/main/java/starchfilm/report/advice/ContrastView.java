@@ -53,7 +53,7 @@ record ContrastView(
         contrast.differences().stream().map(ContrastView::row).toList(),
         contrast.notNoted().isEmpty()
             ? ""
-            : "Not noted in both, so perhaps changed too: "
+            : "Not noted in both, so it may have changed too: "
                 + PlainWords.list(contrast.notNoted())
                 + ".",
         contrast.outcomes().stream().map(ContrastView::came).toList());

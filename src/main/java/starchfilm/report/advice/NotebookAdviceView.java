@@ -47,7 +47,7 @@ public record NotebookAdviceView(
         over.taught(),
         advised.leftOut() == 0
             ? ""
-            : "Trials are advised on one by one up to the latest "
+            : "There is advice on each of the latest "
                 + Advised.MOST
                 + "; compare fewer to see the others'.");
   }

@@ -18,9 +18,9 @@ public enum Caution {
   /** Nobody said where it comes from. */
   GLYCEROL_OF_UNKNOWN_ORIGIN(
       "Glycerol of unknown origin",
-      "counts as recovered until you know better: it may hold methanol and lye, so no flame, no"
-          + " kitchen or oven, and never for food, skin or toys. Say whether it was bought with a"
-          + " label or recovered."),
+      "counts as recovered until you know better: it may hold methanol and"
+          + " lye, so no flame, no kitchen or oven, and never for food, skin or"
+          + " toys. State whether it was bought with a label or recovered."),
   /** Recovered glycerol is warmed. */
   HEATING_RECOVERED(
       "Heat recovered glycerol, and paste cooked with it,",
@@ -35,29 +35,33 @@ public enum Caution {
   /** Lye or soap left in a jar. */
   ALKALINE_JAR(
       "This jar is alkaline:",
-      "lye or soap is left, which hurts eyes and skin. No aluminium pot. It is ready for paste at pH"
-          + " 6 to 7; goggles, gloves and a supervisor first."),
+      "lye or soap is left, which burns eyes and skin. Use no aluminium pot."
+          + " It is fit for paste at pH 6 to 7; first get goggles, gloves and a"
+          + " supervisor."),
   /** Acid left in a jar. */
   SOUR_JAR(
-      "This jar is sour:",
-      "acid is left, which hurts eyes, thins the paste and makes hot glycerol give off acrolein"
-          + " sooner. It is ready for paste at pH 6 to 7; goggles, gloves and a supervisor first."),
+      "This jar is acidic:",
+      "acid is left, which burns eyes, thins the paste and makes hot"
+          + " glycerol give off acrolein sooner. It is fit for paste at pH 6 to 7;"
+          + " first get goggles, gloves and a supervisor."),
   /** The sums cannot tell. */
   UNCERTAIN_PH(
       "Acid and lye nearly balance",
-      "in this jar, so the sums cannot tell on which side of neutral it is: thin a sample with as much"
-          + " water and read its pH."),
+      "in this jar, so the balance cannot show on which side of neutral it"
+          + " is: dilute a sample with the same amount of water and measure its pH."),
   /** Heat. */
   HOT_GLYCEROL(
       "Hot paste and hot glycerol",
-      "cling and burn, and wet glycerol spits: use a long spoon, take your time, leave no children"
-          + " alone at the stove. Nothing here needs glycerol above 110 °C: from about 160 °C its"
-          + " vapour can catch fire, and overheated, sooner with acid left in it, it gives off"
-          + " acrolein, which is poisonous."),
+      "cling and burn, and wet glycerol spits: use a long spoon, take your"
+          + " time, never leave children alone at the stove. Nothing here needs"
+          + " glycerol above 110 °C: from about 160 °C its vapour can catch fire,"
+          + " and overheated, sooner with acid left in it, it gives off acrolein,"
+          + " which is poisonous."),
   /** A hot bench or hot air. */
   HOT_PLACE(
       "A bench or air above 60 °C",
-      "burns, softens acrylic and lets polypropylene sag. Don't leave heated plates unattended."),
+      "burns skin, softens acrylic and makes polypropylene sag. Don't leave"
+          + " heated plates unattended."),
   /** Lye and strong acid. */
   LYE_AND_ACID(
       "Lye and acid",
@@ -69,14 +73,15 @@ public enum Caution {
   /** Moving and heated air. */
   FANS_AND_HEATERS(
       "Fans and heaters",
-      "spark: keep them away from glycerol that may hold methanol, and their cables off wet trays."
-          + " Never blow on film that moulds; it spreads the spores."),
+      "spark: keep them away from glycerol that may hold methanol, and their"
+          + " cables off wet trays. Never blow air at mouldy film; it spreads the"
+          + " spores."),
   /** Mould. */
   MOULD(
       "Wet film can mould",
-      "when it stays wet for days. With gloves on, peel mouldy film off, bag it and throw it away;"
-          + " don't sniff at it. Wash the plate with detergent, not with bleach. Not for people with"
-          + " asthma or a weak immune system."),
+      "when it stays wet for days. With gloves on, peel mouldy film off, bag"
+          + " it and throw it away; don't smell it. Wash the plate with detergent,"
+          + " not with bleach. Not for people with asthma or a weak immune system."),
   /** Claims. */
   CLAIMS(
       "Don't call the film compostable or food-safe:",
@@ -99,10 +104,11 @@ public enum Caution {
         + alcohol
         + " ("
         + danger
-        + "), lye and soap; boiling does not show that they are gone. Treat them as present: work"
-        + " outdoors or ventilate well, no flame or spark, goggles, gloves of butyl or thick nitrile"
-        + " (thin ones hold methanol back for minutes, dust and charcoal masks not at all). It, and"
-        + " film made of it, is never for food, skin, cosmetics or toys.";
+        + "), lye and soap; boiling does not show that they are gone. Treat them"
+        + " as present: work outdoors or ventilate well, keep flames and sparks"
+        + " away, wear goggles and gloves of butyl or thick nitrile (thin ones"
+        + " stop methanol for minutes, dust and charcoal masks not at all). Never"
+        + " use it, or film made of it, for food, skin, cosmetics or toys.";
   }
 
   /**

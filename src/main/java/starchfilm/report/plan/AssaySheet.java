@@ -202,11 +202,11 @@ public record AssaySheet(
     limits.add(upTo(advice.mostUnnoticed()) + "you can ignore it (below 2 % of the film).");
     limits.add(
         isAboveUse(advice.mostUsable())
-            ? "At any usual plasticiser level it stays below 5 % of the film: film is a little"
-                + " weaker."
+            ? "At any usual plasticiser level it stays below 5 % of the film, which"
+                + " makes film a little weaker."
             : upTo(advice.mostUsable())
-                + "it does little harm (below 5 % of the film); above, film is weaker and may"
-                + " bloom.");
+                + "film is a little weaker (below 5 % of the film); above that, it is"
+                + " weaker and crystals may bloom on it.");
     return limits;
   }
 

@@ -192,17 +192,17 @@ public final class PlanSheets {
     steps.add("Weigh the empty pot and note it.");
     steps.add("Stir starch, glycerol and vinegar into the cold water until no lump is left.");
     steps.add(
-        "Heat slowly and stir all the time: it thickens between "
+        "Heat slowly and keep stirring: it thickens between "
             + Figures.whole(ReaderUnit.CELSIUS.of(cook.gelatinisesFromK()))
             + " and "
             + Figures.whole(ReaderUnit.CELSIUS.of(cook.gelatinisedAtK()))
-            + " °C, and scorches on the bottom if left.");
+            + " °C, and scorches on the bottom if left alone.");
     steps.add(
         "Hold it at "
             + range(cook.topCelsius().min(), cook.topCelsius().max())
             + " °C for "
             + range(cook.holdMinutes().min(), cook.holdMinutes().max())
-            + " min, and stop: longer or hotter only thins it. "
+            + " min, then stop: longer or hotter only thins it. "
             + String.join(" ", cook.remarks()));
     return steps;
   }
@@ -230,10 +230,10 @@ public final class PlanSheets {
             + perPlate(recipe, sizes)
             + ", on the scale: "
             + ReaderUnit.MILLIMETRE.two(wet)
-            + " mm wet. About a twentieth stays in the pot.");
+            + " mm wet. About 5 % stays in the pot.");
     if (wet < levelling.levelsFromM()) {
       pour.add(
-          "Draw it out with a rod: below about "
+          "Spread it with a rod: below about "
               + ReaderUnit.MILLIMETRE.two(levelling.levelsFromM())
               + " mm this paste hardly levels by itself before it sets (viscosity assumed).");
     }
@@ -337,23 +337,27 @@ public final class PlanSheets {
     List<String> warnings = new ArrayList<>(odd);
     if (!recipe.chances().asWished() && !recipe.goals().isEmpty()) {
       warnings.add(
-          "The balance is too coarse for so little: rounded, the film is "
+          "The balance is too coarse for such small amounts: rounded, the film"
+              + " is "
               + PlainWords.word(recipe.film().feel())
-              + " and no longer as asked. Weigh out more at once, or take a finer balance.");
+              + " and not what you asked for. Weigh out more at once, or use a finer"
+              + " balance.");
     }
     if (recipe.chances().byDate().isPresent()
         && recipe.chances().byDate().getAsDouble() < sure - NOTICEABLE) {
       warnings.add(
-          "Rounded to the balance the date is met less surely than asked; pour a little less.");
+          "Rounded to the balance, the date is less certain than you asked; pour"
+              + " a little less.");
     }
     switch (recipe.drying().verdict()) {
       case NEVER_PEELABLE ->
           warnings.add(
-              "In this room it stays too moist to be peeled; bring it to drier air at the end.");
+              "In this room it stays too moist to peel; move it to drier air at the" + " end.");
       case MAY_STAY_SOFT ->
           warnings.add(
-              "In this room it may stay too moist to be peeled; the times are those of the likely"
-                  + " cases in which it does not. Bring it to drier air at the end.");
+              "In this room it may stay too moist to peel; the times are those of"
+                  + " the likely cases in which it does not. Move it to drier air at the"
+                  + " end.");
       case DRIES, TOO_DAMP -> {}
     }
     recipe.film().cautions().stream().map(PlainWords::sentence).forEach(warnings::add);

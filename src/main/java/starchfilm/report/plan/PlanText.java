@@ -48,7 +48,7 @@ public final class PlanText {
     sheets.forEach(sheet -> add(lines, sheet));
     addCooking(lines, sheets, plan);
     lines.add("");
-    lines.add("Ranges hold in 8 likely cases of 10.");
+    lines.add("Ranges hold 8 of 10 likely cases.");
     Cautions.of(plan.request()).forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
@@ -95,11 +95,12 @@ public final class PlanText {
     List<String> lines = new ArrayList<>();
     if (plan.giveUps().isEmpty()) {
       lines.add(
-          "Nothing fits, and giving up one or two wishes would not help: in this air the film does not"
-              + " get dry. Bring the plates to drier or warmer air.");
+          "No recipe fits, and giving up one or two wishes would not help: in"
+              + " this air the film does not get dry. Move the plates to drier or"
+              + " warmer air.");
       return lines;
     }
-    lines.add("Nothing fits all of it. What would help:");
+    lines.add("No recipe meets every wish. What would help:");
     for (GiveUp way : plan.giveUps()) {
       lines.add("  - " + PlanWords.sentence(way, plan.request()));
     }

@@ -71,7 +71,7 @@ public final class PlannedTrial {
     request.byS().ifPresent(byS -> put(wish, "ready_after_days", byS / DAY_S));
     ArrayNode remarks = trial.putArray("remarks");
     remarks.add(
-        "Planned by starchfilm and not poured yet: note what was really weighed and poured.");
+        "Planned by starchfilm and not poured yet: note what you really weigh" + " and pour.");
     if (!named.remark().isEmpty()) {
       remarks.add(named.remark());
     }

@@ -58,7 +58,7 @@ final class PotfulLines {
         recipe.waterKg().value(),
         Composition.WATER_KG_PER_M3,
         Figures.two(ReaderUnit.GRAM.of(recipe.cook().waterLostKg().value()))
-            + " g of it for the steam");
+            + " g of it boils off");
     if (recipe.saltKg().value() > 0) {
       lines.add(new PlanSheet.Line("salt", ReaderUnit.GRAM.noted(recipe.saltKg().value()), "", ""));
     }

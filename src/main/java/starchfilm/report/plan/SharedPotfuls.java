@@ -57,7 +57,8 @@ public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
     double litres = LITRES_PER_M3 * potM3;
     return "The pot is too small for all of it: a pot of "
         + Figures.noted(litres)
-        + " l is filled to three quarters at most, because paste heaves and spits. Cook "
+        + " l is filled three quarters full at most, because paste rises and"
+        + " spits. Cook "
         + Plural.of(count, "potful")
         + ".";
   }

@@ -54,7 +54,7 @@ public final class ThicknessText {
         .map(OddityWords::of)
         .forEach(sentence -> lines.add("Odd: " + sentence));
     lines.add(
-        "Dry through, thick spot and all, within "
+        "Dry through everywhere within "
             + Spans.of(request.byS())
             + " on "
             + RecipeWords.plate(request.casting().plate())
@@ -76,7 +76,7 @@ public final class ThicknessText {
               + PlainWords.inTheHand(answer.film().feel())
               + ".");
     } else {
-      lines.add("Pour for a later date, or dry it warmer, drier or by a fan.");
+      lines.add("Choose a later date, or dry it in warmer or drier air, or with a fan.");
     }
     lines.addAll(limits(answer));
     return lines;
@@ -86,13 +86,13 @@ public final class ThicknessText {
     String sure = "in " + PlanWords.chance(pour.sure()) + " likely cases: ";
     return switch (pour.reach()) {
       case TOO_SOON -> sure + "no pour, not even one of 0.1 mm";
-      case ANY -> sure + "any pour up to 25 mm; thicker was not looked at";
+      case ANY -> sure + "any pour up to 25 mm; thicker ones were not computed";
       case FOUND ->
           sure
               + ReaderUnit.MILLIMETRE.two(pour.wetThicknessM())
               + " mm wet, "
               + Figures.whole(ReaderUnit.GRAM.of(pour.pourKg()))
-              + " g a plate, which dries to "
+              + " g per plate, which dries to "
               + ReaderUnit.MILLIMETRE.band(pour.dryThicknessM());
     };
   }
@@ -111,8 +111,8 @@ public final class ThicknessText {
     lines.add(
         "Thinner than about "
             + ReaderUnit.MILLIMETRE.two(answer.levelling().levelsFromM())
-            + " mm it hardly levels by itself before it sets, so draw it out with a rod (Orchard's"
-            + " rule for a viscosity of about "
+            + " mm it hardly levels by itself before it sets, so spread it with a"
+            + " rod (Orchard's rule for a viscosity of about "
             + Figures.two(answer.levelling().viscosityPaS())
             + " Pa s, which is assumed).");
     lines.add(
@@ -122,7 +122,7 @@ public final class ThicknessText {
                 + " mm above the plate; keep the thick spot below it."
             : "Without a rim it runs off above about "
                 + ReaderUnit.MILLIMETRE.two(answer.levelling().standsUpToM())
-                + " mm, if not earlier (height of a pool of hot water at a sharp edge).");
+                + " mm, if not before (height of a pool of hot water at a sharp edge).");
     return lines;
   }
 }

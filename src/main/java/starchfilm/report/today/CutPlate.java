@@ -121,7 +121,7 @@ final class CutPlate {
   private static String words(PlateSection section, String label) {
     PlateSection.Column edge = section.columns().get(0);
     PlateSection.Column middle = section.columns().get(section.columns().size() - 1);
-    return "The plate cut open, "
+    return "The plate in cross-section, "
         + label
         + ": at the thin edge "
         + Figures.two(1e3 * edge.heightM())

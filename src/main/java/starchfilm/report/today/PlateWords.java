@@ -87,7 +87,7 @@ public final class PlateWords {
                       + ready)
               + ".";
       case OVERDUE ->
-          "See to "
+          "Check "
               + who
               + ": it should have been ready by "
               + calendar.date(standing.readyS().high())
@@ -112,7 +112,7 @@ public final class PlateWords {
       case LOOK ->
           "Look at "
               + who
-              + ": it may be dry through any time now"
+              + ": it may be dry through at any time now"
               + (Double.isInfinite(standing.readyS().high())
                   ? ""
                   : ", in 9 of 10 cases by " + calendar.byTheHour(standing.readyS().high()))
@@ -180,7 +180,7 @@ public final class PlateWords {
   public String scaleHead() {
     return standing.emptyKg().isPresent()
         ? "On the scale, plate included"
-        : "The film alone (no weight of the empty plate is noted)";
+        : "The film alone (the weight of the empty plate is not noted)";
   }
 
   /** What the scale should show now. */

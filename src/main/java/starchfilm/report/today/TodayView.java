@@ -137,7 +137,7 @@ public record TodayView(
           trial.name()
               + " is noted as poured "
               + new PourCalendar(trial.pouredAt()).pour()
-              + ", which is still to come: is that date right, and is this clock?");
+              + ", which is in the future: is that date right, and is this clock?");
     }
     return questions;
   }

@@ -114,7 +114,7 @@ public final class OddityWords {
         + amounts(recipe.times(needed * (1 + LEFT_IN_POT) / cooked))
         + " instead, in one pot, or divided into "
         + Plural.of(potfuls, "potful")
-        + "; or pour thinner; if it is poured already, correct what is noted.";
+        + "; or pour thinner; if you have already poured it, correct the notes.";
   }
 
   private static String amounts(Recipe recipe) {

@@ -48,7 +48,7 @@ public final class PlainWords {
       case STIFF ->
           "bends a little and springs back, like an overhead sheet; a sharp fold breaks it";
       case FLEXIBLE -> "bends and folds without breaking, like a thin carrier bag";
-      case STRETCHY -> "gives way and stretches before it tears";
+      case STRETCHY -> "stretches clearly before it tears";
       case STICKY -> "is soft and tacky, and clings to itself and to fingers";
     };
   }
@@ -62,17 +62,19 @@ public final class PlainWords {
   public static String sentence(FilmCaution caution) {
     return switch (caution) {
       case NO_FILM -> "Without starch there is no film: the glycerol stays a liquid.";
-      case MAY_CRACK_OFF -> "So little glycerol that the film may crack off the plate by itself.";
+      case MAY_CRACK_OFF -> "With this little glycerol the film may crack off the plate by itself.";
       case BREAKS_AT_FLAWS ->
-          "So dry that it is brittle and breaks at its first flaw, such as a bubble or a nick: half"
-              + " the strength is possible.";
+          "In air this dry the film is brittle and breaks at its first flaw,"
+              + " such as a bubble or a nick: it may have only half the strength.";
       case ANTIPLASTICISED ->
-          "A little glycerol can make film more brittle than none; either leave it out or use more.";
+          "A little glycerol can make film more brittle than none does; leave it"
+              + " out or use more.";
       case MAY_SEPARATE ->
-          "Enough glycerol that it may part from the starch on a scale too small to see.";
+          "With this much glycerol it may separate from the starch, too finely" + " to see.";
       case SEPARATES ->
-          "So much glycerol that it parts from the starch: expect a weak or hazy film.";
-      case MAY_SWEAT -> "So much glycerol that it may come out as beads, sooner as the film ages.";
+          "With this much glycerol it separates from the starch: expect a weak" + " or hazy film.";
+      case MAY_SWEAT ->
+          "With this much glycerol it may sweat out as beads, more so as the" + " film ages.";
       case TACKY -> "Tacky in the air where it will be used; drier air or less glycerol helps.";
       case SALT_NOTICEABLE ->
           "Salt from the glycerol is over 2 % of the dry solids; the film takes up more water and"
@@ -85,10 +87,11 @@ public final class PlainWords {
       case TOO_THICK_TO_LEVEL -> "The paste is too thick to level; the film will show ridges.";
       case MAY_SETTLE -> "The paste is so thin that the starch settles before it sets.";
       case UNDERCOOKED ->
-          "Cooked below the end of gelatinisation: granules stay whole, the film is weak and cloudy.";
+          "Cooked below the end of gelatinisation: granules stay whole, so the"
+              + " film is weak and cloudy.";
       case PASTE_THINS ->
-          "The acid cuts the long chains so short that the paste thins, well before the film gets"
-              + " weaker.";
+          "The acid cuts the long chains so short that the paste thins; the film"
+              + " gets weaker later.";
       case MOULDS_IN_USE ->
           "Kept for weeks in air above 75–80 % RH the dry film itself moulds; below 60 % it is safe.";
       case THICK_FILM -> "Over 0.3 mm when dry: slow to dry, and more likely to curl and crack.";

@@ -88,15 +88,15 @@ public final class PlanWords {
   private static String moved(BindingLimit limit) {
     return switch (limit.limit()) {
       case GLYCEROL ->
-          "The glycerol is what there is least of; with "
+          "Glycerol is the limit; with "
               + ReaderUnit.GRAM.two(limit.moved())
-              + " g of it rather than "
+              + " g of it instead of "
               + ReaderUnit.GRAM.two(limit.now())
               + " g";
       case STARCH ->
-          "The starch is what there is least of; with "
+          "Starch is the limit; with "
               + ReaderUnit.GRAM.two(limit.moved())
-              + " g of it, counted dry, rather than "
+              + " g of dry starch instead of "
               + ReaderUnit.GRAM.two(limit.now())
               + " g";
       case POT ->
@@ -106,28 +106,29 @@ public final class PlanWords {
       case PLATES ->
           "Every plate is used; with "
               + Math.round(limit.moved())
-              + " plates rather than "
+              + " plates instead of "
               + Math.round(limit.now());
-      case DATE -> "The date keeps the pour thin; a day later";
+      case DATE -> "The date limits the thickness; a day later";
       case THICKEST_FILM ->
-          "It is as thick as asked for or usual; at "
+          "Already as thick as you asked for, or as is usual; at "
               + ReaderUnit.MILLIMETRE.two(limit.moved())
-              + " mm rather than "
+              + " mm instead of "
               + ReaderUnit.MILLIMETRE.two(limit.now())
               + " mm";
       case THINNEST_FILM ->
-          "It is as thin as asked for or usual; at "
+          "Already as thin as you asked for, or as is usual; at "
               + ReaderUnit.MILLIMETRE.two(limit.moved())
-              + " mm rather than "
+              + " mm instead of "
               + ReaderUnit.MILLIMETRE.two(limit.now())
               + " mm";
-      case RIM -> "The pour stands as high as the plate holds it";
+      case RIM -> "The pour is as high as the plate can hold";
       case LEVELLING ->
-          "The paste is as thick as still levels well; drawn out with a rod, at up to "
+          "This is the thickest paste that levels by itself; spread with a rod,"
+              + " at up to "
               + ReaderUnit.PERCENT.two(limit.moved())
               + " % starch";
       case WISH ->
-          "It stands at the edge of the film asked for; with "
+          "It is at the limit of the film you asked for; with "
               + limit.buys().map(b -> level(b.plasticiser())).orElse("another plasticiser level");
     };
   }
@@ -137,7 +138,7 @@ public final class PlanWords {
         switch (goal) {
           case MOST_FILM ->
               ReaderUnit.GRAM.two(buys.filmKg())
-                  + " g of film rather than "
+                  + " g of film instead of "
                   + ReaderUnit.GRAM.two(gives.filmKg())
                   + " g";
           case SOONEST ->
@@ -145,16 +146,16 @@ public final class PlanWords {
           case SAFEST ->
               "as asked and in time in "
                   + chance(buys.chance() * buys.wishChance())
-                  + " likely cases rather than "
+                  + " likely cases instead of "
                   + chance(gives.chance() * gives.wishChance());
           case CLOSEST ->
               "as asked in "
                   + chance(buys.wishChance())
-                  + " likely cases rather than "
+                  + " likely cases instead of "
                   + chance(gives.wishChance());
         };
     return buys.plates() > gives.plates() && goal != Goal.SAFEST
-        ? text + ", on " + buys.plates() + " plates rather than " + gives.plates()
+        ? text + ", on " + buys.plates() + " plates instead of " + gives.plates()
         : text;
   }
 
@@ -217,12 +218,12 @@ public final class PlanWords {
       case STARCH ->
           "get starch, " + ReaderUnit.GRAM.two(gives.starchKg()) + " g of it counted dry";
       case POT ->
-          "take a pot of "
+          "use a pot of "
               + Figures.two(gives.potfulKg() * STEAM * LITRES_PER_KG / POT_FILLED)
               + " l or more";
-      case PLATES -> "take more plates";
-      case RIM -> "take deeper plates";
-      case LEVELLING -> "draw a stiffer paste out with a rod";
+      case PLATES -> "use more plates";
+      case RIM -> "use deeper plates";
+      case LEVELLING -> "spread a thicker paste with a rod";
     };
   }
 }

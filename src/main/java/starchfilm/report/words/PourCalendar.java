@@ -50,7 +50,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
    * @return such as {@code Mon 13 Apr 2026, 18:30}, or {@code pour not dated}
    */
   public String pour() {
-    return pouredAt.map(FULL::format).orElse("pour not dated");
+    return pouredAt.map(FULL::format).orElse("date of the pour unknown");
   }
 
   /**

@@ -90,7 +90,7 @@ record Body(Fields fields, List<SentFile> files) {
       default -> {
         drain(exchange.getRequestBody());
         throw new HttpError(
-            415, "Only forms are taken here. Open the page and send the form from there.");
+            415, "Only forms are accepted here. Open the page and send the form from" + " there.");
       }
     };
   }
@@ -152,8 +152,8 @@ record Body(Fields fields, List<SentFile> files) {
       }
       drain(in);
       throw HttpError.malformed(
-          "The form broke off or is not what a browser sends; nothing was saved. Open the page again"
-              + " and send the form from there.");
+          "The form was cut off or does not come from a browser; nothing was"
+              + " saved. Open the page again and send the form from there.");
     }
     return new Body(Fields.of(texts), files);
   }
@@ -183,7 +183,7 @@ record Body(Fields fields, List<SentFile> files) {
     drain(in);
     return new HttpError(
         413,
-        "What was sent is larger than "
+        "Your upload is larger than "
             + most / 1_000_000
             + " MB; nothing was saved. Make the pictures smaller, or send them one by one.");
   }

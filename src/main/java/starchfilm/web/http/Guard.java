@@ -64,7 +64,8 @@ final class Guard {
     if (host.size() != 1 || !hosts.contains(host.get(0).toLowerCase(Locale.ROOT))) {
       throw new HttpError(
           421,
-          "These pages are not known by that name. Use the address printed where it was started.");
+          "These pages do not answer to that name. Use the address printed where"
+              + " the program was started.");
     }
     if (isOtherSite(headers) && !"navigate".equals(headers.getFirst("Sec-Fetch-Mode"))) {
       throw new HttpError(403, "Another site may not use these pages.");
@@ -100,9 +101,9 @@ final class Guard {
     if (!Secret.matches(seal.token(), posted.text(TOKEN_FIELD))) {
       throw new HttpError(
           403,
-          "This form comes from before the program was started anew, from elsewhere, or from a"
-              + " browser that keeps no cookies; nothing was changed. Open the page again and send the"
-              + " form from there.");
+          "This form was opened before the program was restarted, comes from"
+              + " another site, or from a browser without cookies; nothing was changed."
+              + " Open the page again and send the form from there.");
     }
   }
 
@@ -133,8 +134,8 @@ final class Guard {
                 () ->
                     new HttpError(
                         401,
-                        "These pages let in no one without its key. Open the address printed"
-                            + " where it was started; each key works once."));
+                        "These pages need a key. Open the address printed where the program"
+                            + " was started; each key works once."));
     return new Admission(let, Optional.of(cookie(let) + "; SameSite=Strict"), true);
   }
 

@@ -40,7 +40,10 @@ final class OneTimeKey {
     }
     if (devices.size() >= MOST_DEVICES) {
       throw new HttpError(
-          403, MOST_DEVICES + " devices share these trials already; start it anew to let in more.");
+          403,
+          MOST_DEVICES
+              + " devices share these trials already; restart the program to let in"
+              + " more.");
     }
     String device = Secret.ofMachine();
     devices.add(device);

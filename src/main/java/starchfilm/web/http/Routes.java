@@ -73,15 +73,16 @@ public final class Routes {
     Map<String, Handler> answers = byPath.get(path);
     if (answers == null) {
       throw HttpError.notFound(
-          "There is no page of this name. The head of every page has links to all of them.");
+          "There is no page of this name. The links at the top of every page"
+              + " lead to all of them.");
     }
     Handler answer = answers.get(method.equals("HEAD") ? "GET" : method);
     if (answer == null) {
       throw new HttpError(
           405,
           method.toUpperCase(Locale.ROOT).equals("GET")
-              ? "This address only takes a form. Open the page and send the form from there."
-              : "This page is only read, it takes no form.");
+              ? "This address only accepts a form. Open the page and send the form" + " from there."
+              : "This page accepts no form.");
     }
     return answer;
   }

@@ -94,8 +94,8 @@ class MomentParserTest {
     assertThatThrownBy(() -> PARSER.parse("2026-03-29 02:30"))
         .isInstanceOf(MistypedException.class)
         .hasMessage(
-            "\"2026-03-29 02:30\" given, allowed a time that the clocks showed; the clocks were put"
-                + " forward over it that night; write an hour later or earlier");
+            "\"2026-03-29 02:30\" given, allowed a time that the clocks showed;"
+                + " the clocks skipped that hour; write one hour earlier or later");
   }
 
   @ParameterizedTest

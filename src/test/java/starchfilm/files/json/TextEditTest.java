@@ -79,7 +79,7 @@ class TextEditTest {
   void cannotSetAFieldOfANumber() {
     assertThatThrownBy(() -> TextEdit.set("{\"a\": 5}", List.of("a", "b"), IntNode.valueOf(7)))
         .isInstanceOf(UnreadableFileException.class)
-        .hasMessage("a that is no object; mend the file first");
+        .hasMessage("a that is no object; fix the file first");
   }
 
   static java.util.stream.IntStream seeds() {

@@ -91,8 +91,10 @@ class BadFilesTest {
       quoteCharacter = '`',
       value = {
         "`{\"a\": 1,5}`            | `line 1, column 9: a decimal comma` | `write the number with a point, such as 1.5`",
-        "`{\"a\": 1,}`             | `line 1, column 9: a comma before }` | `take the comma out`",
-        "`{\"a\": [1,]}`           | `line 1, column 10: a comma before ]` | `take the comma out`",
+        "`{\"a\": 1,}`             | `line 1, column 9: a comma before }` |"
+            + " `delete the comma`",
+        "`{\"a\": [1,]}`           | `line 1, column 10: a comma before ]` |"
+            + " `delete the comma`",
         "`{\"a\": 1 \"b\": 2}`     | `line 1, column 9: a field without a comma before it` | `put a comma after the field before`",
         "`{'a': 1}`                | `line 1, column 2: the quotation mark '` | `write straight double quotes: \"`",
         "`{\u201Ca\u201D: 1}`      | `line 1, column 2: the quotation mark \u201C` | `write straight double quotes: \"`",
@@ -128,8 +130,9 @@ class BadFilesTest {
   void moreThanOneValue() {
     assertThat(TrialText.faults(folder, "{}\n{}"))
         .containsExactly(
-            "a.json, line 2, column 1: more text after the end of the JSON value given, allowed one"
-                + " JSON object a file; move the rest into a file of its own");
+            "a.json, line 2, column 1: more text after the end of the JSON value"
+                + " given, allowed one JSON object per file; move the rest into a file of"
+                + " its own");
   }
 
   @Test

@@ -47,7 +47,7 @@ class FormulationsTest {
     assertThat(ALL.notices())
         .extracting(Notice::sentence)
         .containsExactly(
-            "formulations/garden/shed-april.csv, line 127: no reading for 9.5 h before"
-                + " 2026-04-21T07:00; read as a straight line");
+            "formulations/garden/shed-april.csv, line 127: no reading for 9.5 h"
+                + " before 2026-04-21T07:00; bridged by a straight line");
   }
 }

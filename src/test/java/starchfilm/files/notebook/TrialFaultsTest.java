@@ -39,18 +39,25 @@ class TrialFaultsTest {
         "pour.poured_g | 9000 | `pour.poured_g: a pour that makes 148 mm on this plate given, allowed 0.05 to 50 mm; check poured_g and the plate's sides`",
         "pour.wet_thickness_mm | 9 | `pour.wet_thickness_mm: a wet thickness that does not fit the grams poured given, allowed about 2.46 mm, which poured_g makes on this plate; check wet_thickness_mm, poured_g and the plate's sides`",
         "pour.plates | 1.5 | `pour.plates: 1.5 given, allowed a whole number, 1 to 1000 plates; write how many plates were poured`",
-        "pour.plate.diameter_mm | 250 | `pour.plate.diameter_mm: a diameter beside a length or width given, allowed diameter_mm for a round plate, length_mm and width_mm for any other; take one of them out`",
+        "pour.plate.diameter_mm | 250 | `pour.plate.diameter_mm: a diameter"
+            + " beside a length or width given, allowed diameter_mm for a round"
+            + " plate, length_mm and width_mm for any other; delete one of them`",
         "room.rh_pct | 0.55 | `room.rh_pct: 0.55 given, allowed 0, or more than 1 up to 100 %; this looks like a fraction; write 55 for 55 %`",
         "room.swing | `{\"coolest_C\": 16, \"warmest_C\": 6, \"driest_rh_pct\": 50, \"dampest_rh_pct\": 85}` | `room.swing.coolest_C: coolest_C above warmest_C given, allowed coolest_C at most warmest_C; exchange the two`",
         "room.log_csv | `\"../shed.csv\"` | `room.log_csv: \"../shed.csv\" given, allowed the name of a file beside this one or in a folder below it; move the file there and write its name with /`",
         "photos | `[\"/etc/hosts\"]` | `photos[1]: \"/etc/hosts\" given, allowed the name of a file beside this one or in a folder below it; move the file there and write its name with /`",
         "weighings.0.mass_g | 900 | `weighings[1].mass_g: a film of 300 g given, allowed at most the 150 g that were poured; check the mass, the plate's tare_g, and whether with_plate is right`",
         "weighings.0.mass_g | 590 | `weighings[1].mass_g: a film of -10 g after the plate is taken off given, allowed more than 0 g; check the mass, the plate's tare_g, and whether with_plate is right`",
-        "weighings.0.mass_g | 602 | `weighings[1].mass_g: a film of 2 g given, allowed at least half of the 8.81 g that cannot dry away; check the mass, the plate's tare_g, and whether this was the same plate`",
+        "weighings.0.mass_g | 602 | `weighings[1].mass_g: a film of 2 g given,"
+            + " allowed at least half of the 8.81 g that cannot evaporate; check the"
+            + " mass, the plate's tare_g, and whether this was the same plate`",
         "weighings.0.at | `\"2026-04-02T08:00\"` | `weighings[1].at: a weighing 2 h before the pour given, allowed the time of the pour or later; check this time and poured_at`",
         "weighings.0.at | `\"2036-04-02T08:00\"` | `weighings[1].at: a weighing 3650 days after the pour given, allowed at most two years after it; check this time and poured_at`",
         "weighings.0.at | `\"2026-02-30T08:00\"` | `weighings[1].at: \"2026-02-30T08:00\" given, allowed a day of the calendar; check day and month`",
-        "weighings | `[{\"at\": \"+6h\", \"mass_g\": 730}, {\"at\": \"2026-04-02T16:00\", \"mass_g\": 728}]` | `weighings[2].at: a second weighing at the same time given, allowed one weighing at a time; take one out, or correct its time`",
+        "weighings | `[{\"at\": \"+6h\", \"mass_g\": 730}, {\"at\":"
+            + " \"2026-04-02T16:00\", \"mass_g\": 728}]` | `weighings[2].at: a second"
+            + " weighing at the same time given, allowed one weighing at a time;"
+            + " delete one, or correct its time`",
         "faults | `[{\"kind\": \"mold\"}]` | `faults[1].kind: \"mold\" given, allowed \"cracked\", \"broke apart\", \"curled\", \"shrank\", \"sticky\", \"brittle\", \"cloudy\", \"still wet\", \"bubbles\", \"lumps\", \"scorched\", \"mould\", \"stuck\", \"uneven\"; did you mean \"mould\"?`",
         "rating | 7 | `rating: 7 given, allowed 1 to 5; write 1 for a failure to 5 for a film you want again`",
       })
@@ -67,11 +74,21 @@ class TrialFaultsTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "recipe.glycerin | `{\"mass_g\": 6}` | recipe.glycerol | `recipe.glycerin: the field glycerin given, allowed glycerol here; did you mean glycerol? a field of your own may begin with _ to tell it apart`",
-        "recipe.water.mass | 300 | recipe.water.mass_g | `recipe.water.mass: the field mass given, allowed mass_g here; did you mean mass_g? a field of your own may begin with _ to tell it apart`",
-        "recipe.water.mass_kg | 0.3 | recipe.water.mass_g | `recipe.water.mass_kg: the field mass_kg given, allowed mass_g here; did you mean mass_g? a field of your own may begin with _ to tell it apart`",
-        "room.humidity | 60 | room.rh_pct | `room.humidity: the field humidity given, allowed rh_pct here; did you mean rh_pct? a field of your own may begin with _ to tell it apart`",
-        "pour.wet_thicknes_mm | 3 | pour.poured_g | `pour.wet_thicknes_mm: the field wet_thicknes_mm given, allowed wet_thickness_mm here; did you mean wet_thickness_mm? a field of your own may begin with _ to tell it apart`",
+        "recipe.glycerin | `{\"mass_g\": 6}` | recipe.glycerol |"
+            + " `recipe.glycerin: the field glycerin given, allowed glycerol here;"
+            + " did you mean glycerol? (Begin fields of your own with _.)`",
+        "recipe.water.mass | 300 | recipe.water.mass_g | `recipe.water.mass:"
+            + " the field mass given, allowed mass_g here; did you mean mass_g?"
+            + " (Begin fields of your own with _.)`",
+        "recipe.water.mass_kg | 0.3 | recipe.water.mass_g |"
+            + " `recipe.water.mass_kg: the field mass_kg given, allowed mass_g here;"
+            + " did you mean mass_g? (Begin fields of your own with _.)`",
+        "room.humidity | 60 | room.rh_pct | `room.humidity: the field humidity"
+            + " given, allowed rh_pct here; did you mean rh_pct? (Begin fields of"
+            + " your own with _.)`",
+        "pour.wet_thicknes_mm | 3 | pour.poured_g | `pour.wet_thicknes_mm: the"
+            + " field wet_thicknes_mm given, allowed wet_thickness_mm here; did you"
+            + " mean wet_thickness_mm? (Begin fields of your own with _.)`",
       })
   void misspeltFieldThatBearsOnTheForecast(
       String path, String json, String instead, String sentence) {
@@ -87,7 +104,7 @@ class TrialFaultsTest {
     assertThat(notebook.faults()).isEmpty();
     assertThat(notebook.notices())
         .extracting(Notice::text)
-        .containsExactly("not a field this program knows, and left alone; did you mean glycerol?");
+        .containsExactly("an unknown field, not used; did you mean glycerol?");
   }
 
   @Test
@@ -126,8 +143,8 @@ class TrialFaultsTest {
     String text = TrialText.SOUND.replace("\"name\": \"A\",", "\"name\": \"A\", \"name\": \"B\",");
     assertThat(TrialText.faults(folder, text))
         .containsExactly(
-            "a.json, line 2, column 16: name: the same field twice given, allowed every field once;"
-                + " take one of the two out");
+            "a.json, line 2, column 16: name: the same field twice given, allowed"
+                + " every field once; delete one of the two");
   }
 
   @Test

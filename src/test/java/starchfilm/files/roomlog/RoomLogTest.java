@@ -108,10 +108,11 @@ class RoomLogTest {
             "shed.csv: left out, because they hold no reading: 1 row",
             "shed.csv: the rows are not in order of time; they were sorted",
             "shed.csv: times given more than once take the mean of their readings: 1 repeated",
-            "shed.csv, line 6: no reading for 19 h before 2026-04-03T08:00; read as a straight line",
+            "shed.csv, line 6: no reading for 19 h before 2026-04-03T08:00;"
+                + " bridged by a straight line",
             "shed.csv, line 2: humidities above 100 % are read as 100 %",
-            "shed.csv, line 6: temperatures below 1 \u00B0C are read as 1 \u00B0C; the forecast knows no"
-                + " ice",
+            "shed.csv, line 6: temperatures below 1 \u00B0C are read as 1 \u00B0C;"
+                + " the forecast does not cover ice",
             "shed.csv, line 4: the log begins 1.5 h after the pour; its first reading stands for the"
                 + " time before");
   }
@@ -131,8 +132,8 @@ class RoomLogTest {
     }
     assertThat(notices(csv.toString()))
         .containsExactly(
-            "shed.csv: 300 readings are averaged over half hours; a film and its plate feel no"
-                + " quicker change");
+            "shed.csv: 300 readings are averaged over half hours; a film and its"
+                + " plate do not follow faster changes");
     List<LoggedRoom.Reading> readings =
         room(csv.toString().getBytes(StandardCharsets.UTF_8)).readings();
     assertThat(readings).hasSize(10);
@@ -161,9 +162,9 @@ class RoomLogTest {
   void datesThatContradictEachOther() {
     assertThat(faults("time,air_C,rh_pct\n23/04/2026 10:00,12,60\n04/23/2026 11:00,12,61\n"))
         .containsExactly(
-            "shed.csv, line 3: \"04/23/2026 11:00\" with the month first, \"23/04/2026 10:00\" in"
-                + " line 2 with the day first given, allowed one way of writing dates a file; write"
-                + " all dates like 2026-04-02");
+            "shed.csv, line 3: \"04/23/2026 11:00\" with the month first,"
+                + " \"23/04/2026 10:00\" in line 2 with the day first given, allowed one"
+                + " way of writing dates per file; write all dates like 2026-04-02");
   }
 
   @Test
@@ -182,12 +183,12 @@ class RoomLogTest {
         .containsExactly(
             "shed.csv, line 3: \"yesterday\" given, allowed a date and time such as 2026-04-02 18:30"
                 + " or 2.4.2026 18:30; write the dates like one of these",
-            "shed.csv, line 4: 120 given, allowed -30 to 90 \u00B0C; take the row out if the sensor"
-                + " failed",
-            "shed.csv, line 5: 106 given, allowed 0 to 105 % RH; take the row out if the sensor"
-                + " failed",
-            "shed.csv, line 6: \"warm\" given, allowed -30 to 90 \u00B0C; take the row out if the sensor"
-                + " failed",
+            "shed.csv, line 4: 120 given, allowed -30 to 90 \u00B0C; delete the"
+                + " row if the sensor failed",
+            "shed.csv, line 5: 106 given, allowed 0 to 105 % RH; delete the row if"
+                + " the sensor failed",
+            "shed.csv, line 6: \"warm\" given, allowed -30 to 90 \u00B0C; delete"
+                + " the row if the sensor failed",
             "shed.csv, line 7: 2 cells given, allowed 3 cells as in the first row; put numbers with a"
                 + " decimal comma in double quotes, or separate the cells by semicolons");
   }
@@ -199,8 +200,8 @@ class RoomLogTest {
     assertThat(faults).hasSize(11);
     assertThat(faults.get(10))
         .isEqualTo(
-            "shed.csv, line 1001: 990 more rows that cannot be read given, allowed rows of time, \u00B0C"
-                + " and % RH; mend the rows above first");
+            "shed.csv, line 1001: 990 more rows that cannot be read given, allowed"
+                + " rows of time, \u00B0C and % RH; fix the rows above first");
   }
 
   @Test

@@ -132,8 +132,8 @@ class NoteWriterTest {
                 + " time and poured_at");
     assertThat(refusal(weighing("2026-04-02T16:00", "700")))
         .endsWith(
-            "a second weighing at the same time given, allowed one weighing at a time; take one out,"
-                + " or correct its time");
+            "a second weighing at the same time given, allowed one weighing at a"
+                + " time; delete one, or correct its time");
     assertThat(refusal(new Note.Rated(9))).contains("rating: 9 given, allowed 1 to 5");
   }
 

@@ -86,8 +86,8 @@ class RoughNotesTest {
         .containsExactly(
             new NotRecorded(
                 "recipe.glycerol.mass_g",
-                "3 to 10 g, 15 to 50 g a hundred of starch",
-                "the film may turn out brittle or sticky; weigh the glycerol first of all"));
+                "3 to 10 g, 15 to 50 g per 100 g of starch",
+                "the film may turn out brittle or sticky; weigh the glycerol first"));
     assertThat(trial.recipe().glycerol().massKg().value()).isCloseTo(0.0065, within(ROUNDING));
   }
 
@@ -233,8 +233,8 @@ class RoughNotesTest {
         .containsExactly(
             new NotRecorded(
                 "pour.plate.tare_g",
-                "one weighing with the plate tells nothing yet",
-                "they tell more where the empty plate was weighed too"));
+                "one weighing with the plate is no use yet",
+                "they show more if the empty plate was weighed too"));
   }
 
   @Test

@@ -32,7 +32,7 @@ class AssayerTest {
     assertThat(in(assay).pureGlycerolKg().middle()).isCloseTo(0.4975, within(1e-4));
     assertThat(in(assay).glycerol().high()).isLessThanOrEqualTo(1);
     assertThat(assay.origin()).isEqualTo(GlycerolOrigin.BOUGHT);
-    assertThat(assay.remarks()).anyMatch(r -> r.startsWith("An opened jar takes water"));
+    assertThat(assay.remarks()).anyMatch(r -> r.startsWith("An opened jar takes up water"));
     assertThat(assay.saltAdvice().orElseThrow().mostUnnoticed()).isEmpty();
     assertThat(assay.alcoholLeft()).isEmpty();
   }
@@ -72,7 +72,7 @@ class AssayerTest {
         .anyMatch(r -> r.contains("0 to 5 % alcohol (judged)"));
     assertThat(in(assay).glycerol().middle()).isLessThan(0.78);
     assertThat(in(assay).stays().middle()).isCloseTo(0.03, within(2e-3));
-    assertThat(assay.remarks()).anyMatch(r -> r.startsWith("Nothing is known of its salt"));
+    assertThat(assay.remarks()).anyMatch(r -> r.startsWith("Salt and soap are unknown"));
   }
 
   @Test
@@ -108,9 +108,9 @@ class AssayerTest {
                 IllegalArgumentException.class,
                 () -> assayer.measured(HALF_KILO, heavy, Optional.empty(), GlycerolOrigin.BOUGHT)))
         .hasMessage(
-            "density: 1300.0 kg/m3 given, allowed 998.0 kg/m3 (water) to 1261.1 kg/m3 (pure"
-                + " glycerol) at 20.0 °C; read again without bubbles, and mind that dissolved salt"
-                + " makes a jar heavier, soap and alcohol lighter");
+            "density: 1300.0 kg/m3 given, allowed 998.0 kg/m3 (water) to 1261.1"
+                + " kg/m3 (pure glycerol) at 20.0 °C; read again without bubbles; note"
+                + " that dissolved salt makes a jar heavier, soap and alcohol lighter");
   }
 
   @Test
@@ -195,8 +195,8 @@ class AssayerTest {
     Assay dried = assayer.recovered(log(List.of(dryer)), Optional.empty());
 
     assertThat(in(dried).stays().middle()).isGreaterThan(in(plain).stays().middle() + 0.01);
-    assertThat(dried.remarks()).anyMatch(r -> r.startsWith("Drying salt was left behind"));
-    assertThat(plain.remarks()).noneMatch(r -> r.startsWith("Drying salt was left behind"));
+    assertThat(dried.remarks()).anyMatch(r -> r.startsWith("Drying salt is left in it"));
+    assertThat(plain.remarks()).noneMatch(r -> r.startsWith("Drying salt is left in it"));
   }
 
   @Test

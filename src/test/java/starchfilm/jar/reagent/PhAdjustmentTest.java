@@ -54,8 +54,8 @@ class PhAdjustmentTest {
                 IllegalArgumentException.class,
                 () -> PhAdjustment.to(bath, 8, Reagent.HYDROCHLORIC, 100)))
         .hasMessage(
-            "pH wanted: 8.0 given, allowed below 6.0, the pH now, with hydrochloric acid; to go up"
-                + " take lye");
+            "pH wanted: 8.0 given, allowed below 6.0, the pH now, with"
+                + " hydrochloric acid; to raise it use lye");
     assertThrows(
         IllegalArgumentException.class,
         () -> PhAdjustment.to(bath, 5, Reagent.SODIUM_HYDROXIDE, 100));
@@ -70,8 +70,9 @@ class PhAdjustmentTest {
                 IllegalArgumentException.class,
                 () -> PhAdjustment.to(bath, 2, Reagent.ACETIC, 100)))
         .hasMessage(
-            "pH wanted: 2 given, but acetic acid of 0.1 mol/L does not reach it, however much"
-                + " is added; ask for a pH nearer to 7 or take a stronger solution");
+            "pH wanted: 2 given, but acetic acid of 0.1 mol/L does not reach it,"
+                + " however much is added; ask for a pH nearer to 7 or use a stronger"
+                + " solution");
   }
 
   @Test
