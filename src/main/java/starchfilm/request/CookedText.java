@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import starchfilm.files.amount.TypedAmount;
 
 /**
  * What somebody cooked, in one line: {@code 20 g potato, 6 g glycerol 88%, 360 g water; 30x20cm
@@ -19,20 +20,22 @@ import java.util.regex.Pattern;
 record CookedText(Map<Field, List<String>> parts, Entries others, String refusal)
     implements Entries {
   private static final int LONGEST = 2_000;
-  private static final String AMOUNT = "[0-9][0-9.,]*(?:\\s*/\\s*[0-9]+)?\\s*[\\p{L}\u00B5]*";
-  private static final Pattern APART = Pattern.compile("\\s*(?:[;\\n]|,\\s)\\s*");
+  private static final String AMOUNT = TypedAmount.WITHIN;
+  private static final Pattern GLYCEROL = Pattern.compile("gl[yi][cz][e\u00E9]r");
+  private static final Pattern VINEGAR = Pattern.compile("vinegar|essig|vinaigre|vinagre");
+  private static final Pattern WATER = Pattern.compile("water$|wasser$|^eau|^agua");
+  private static final Pattern APART =
+      Pattern.compile(
+          "\\s*(?:[;\\n]|,\\s)\\s*|\\s+(?:and|und|et|y|\\+)\\s+(?=[~0-9\u00BC-\u00BE])");
   private static final Pattern AMOUNT_FIRST =
       Pattern.compile(
-          "(" + AMOUNT + ")\\s+(?:of\\s+)?([\\p{L}][\\p{L} -]*?)((?:\\s+[0-9.,]+ ?%)?)");
+          "(" + AMOUNT + ")\\s+(?:of\\s+|de\\s+|d')?([\\p{L}][\\p{L} '-]*?)((?:\\s+[0-9.,]+ ?%)?)");
   private static final Pattern WORD_FIRST =
-      Pattern.compile("([\\p{L}][\\p{L} -]*?):?\\s+(" + AMOUNT + ")((?:\\s+[0-9.,]+ ?%)?)");
-  private static final Pattern PLATE =
-      Pattern.compile(
-          "(?:(?:on|in)\\s+)?(?:([0-9]{1,3})\\s*(?:[x\u00D7*]\\s+|plates?\\s+(?:of\\s+)?))?"
-              + "([0-9][0-9.,]*\\s*(?:mm|cm|m|in)?\\s*[x\u00D7*]\\s*[0-9].*|[0-9][0-9.,]*\\s*"
-              + "(?:mm|cm|m|in)\\s+round.*)");
+      Pattern.compile("([\\p{L}][\\p{L} '-]*?):?\\s+(" + AMOUNT + ")((?:\\s+[0-9.,]+ ?%)?)");
   private static final Pattern WET =
-      Pattern.compile("([0-9][0-9.,]*\\s*mm)(?:\\s+(?:wet|thick|deep|high))*");
+      Pattern.compile(
+          "(?:about\\s+)?([~0-9][0-9.,/ ]*(?:(?:-|to|\u00B1)\\s*[0-9][0-9.,/]*)?\\s*"
+              + "(?:mm|in(?:ch(?:es)?)?|\"|mil))(?:\\s+(?:wet|thick|deep|high))*");
   private static final Pattern POURED_MASS =
       Pattern.compile(
           "(?:poured\\s+)?([0-9][0-9.,]*\\s*k?g)\\s*(?:poured|a plate|per plate|each|on the plate)"
@@ -41,7 +44,7 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
       Pattern.compile("(?:tare|empty plate|plate empty|plate)\\s+([0-9][0-9.,]*\\s*k?g)");
   private static final Pattern COOK =
       Pattern.compile(
-          "(?:cooked\\s+)?(?:for\\s+)?([0-9][0-9.,]*\\s*min(?:utes)?)"
+          "(?:(?:cook|boil|simmer)(?:ed)?\\s+)?(?:for\\s+)?([0-9][0-9.,]*\\s*min(?:utes)?)"
               + "(?:\\s+at\\s+([0-9][0-9.,]*\\s*\u00B0?[cf]))?");
   private static final Pattern WHEN =
       Pattern.compile(
@@ -101,10 +104,14 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
       return put(
           parts, NewTrial.CALLED, called.group(1) == null ? called.group(2) : called.group(1));
     }
-    Matcher plate = PLATE.matcher(low);
-    if (plate.matches()) {
-      String count = plate.group(1) == null ? "" : plate.group(1) + "x ";
-      return put(parts, TrialQuestion.PLATE, count + plate.group(2));
+    if (WrittenPlates.isLike(low)) {
+      List<String> sizes = new ArrayList<>(parts.getOrDefault(TrialQuestion.PLATE, List.of()));
+      sizes.add(part.replaceFirst("^(?i)(?:poured )?(?:on|in|into|onto) ", ""));
+      parts.put(TrialQuestion.PLATE, sizes);
+      return true;
+    }
+    if (UsualPlace.called(low).isPresent()) {
+      return put(parts, WrittenPlace.ROOM, low);
     }
     Matcher wet = WET.matcher(low);
     if (wet.matches()) {
@@ -152,15 +159,15 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     String amount = amountFirst ? first.group(1) : last.group(2);
     String what = (amountFirst ? first.group(2) : last.group(1)).strip();
     String share = (amountFirst ? first.group(3) : last.group(3)).strip();
-    if (what.contains("glycer")) {
+    if (GLYCEROL.matcher(what).find()) {
       return put(parts, TrialQuestion.GLYCEROL, amount)
           && (share.isEmpty() || put(parts, TrialQuestion.PURITY, share));
     }
-    if (what.contains("vinegar")) {
+    if (VINEGAR.matcher(what).find()) {
       return put(parts, TrialQuestion.VINEGAR, amount)
           && (share.isEmpty() || put(parts, TrialQuestion.ACIDITY, share));
     }
-    if (what.endsWith("water")) {
+    if (WATER.matcher(what).find()) {
       return put(parts, TrialQuestion.WATER, amount);
     }
     List<String> starches = new ArrayList<>(parts.getOrDefault(TrialQuestion.STARCH, List.of()));

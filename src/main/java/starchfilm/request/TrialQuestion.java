@@ -260,7 +260,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
   private static ObjectValue recipe(EntryReader in, ObjectValue fields) {
     ObjectValue trial = fields;
-    Optional<List<Located>> starches = in.all(STARCH, TrialQuestion::starches);
+    Optional<List<Located>> starches = in.all(STARCH, words -> starches(in, words));
     if (starches.isPresent()) {
       trial = trial.with("recipe.starch", new ListValue(place(STARCH), starches.get()));
     }
@@ -275,9 +275,12 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     return origin.isPresent() ? trial.with("recipe.glycerol.origin", origin.get()) : trial;
   }
 
-  private static List<Located> starches(List<String> words) {
+  private static List<Located> starches(EntryReader in, List<String> words) {
     List<Located> starches = new ArrayList<>();
     for (WrittenSupplies.Written starch : WrittenSupplies.written(words)) {
+      if (starch.isFlour()) {
+        in.remark(starch.remark());
+      }
       Place here = new Place("recipe.starch[" + (starches.size() + 1) + "]", 1, 1);
       ObjectValue portion =
           new ObjectValue(here, Map.of(), List.of())
@@ -288,7 +291,10 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
                 portion,
                 "mass_g",
                 "g",
-                amount(starch.mass().get(), WEIGHED_OR_MEASURED),
+                starch.isFlour()
+                    ? amount(starch.mass().get(), WEIGHED_OR_MEASURED)
+                        .share(WrittenSupplies.Written.LEAST_OF_FLOUR, 1)
+                    : amount(starch.mass().get(), WEIGHED_OR_MEASURED),
                 place(STARCH));
       }
       if (starch.moisture().isPresent()) {

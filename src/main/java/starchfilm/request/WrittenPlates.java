@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Plate.Outline;
 import starchfilm.casting.PlateMaterial;
@@ -45,6 +46,9 @@ record WrittenPlates(Plate plate, int count) {
               + "(?: deep| high| thick)?");
   private static final Pattern AREA = Pattern.compile(NUMBER + "\\s*(cm2|cm\u00B2|m2|sq in|in2)");
   private static final Pattern LENGTH = Pattern.compile(NUMBER + "\\s*" + UNIT);
+  private static final Pattern ACROSS = Pattern.compile(NUMBER + "\\s*(?:cm|inch|in\\b|\")");
+  private static final Pattern VESSEL =
+      Pattern.compile("\\b(?:plates?|trays?|dish(?:es)?|pans?|glass|glas)\\b");
   private static final Pattern COUNT =
       Pattern.compile("^\\s*(\\d{1,7}|(?:one|two|three|four|five|six)\\b)\\s*(?:x|\u00D7|\\*)?");
   private static final Pattern COUNT_BY =
@@ -59,7 +63,7 @@ record WrittenPlates(Plate plate, int count) {
   private static final Pattern IDLE =
       Pattern.compile(
           "\\b(?:plates?|trays?|dish(?:es)?|pans?|sheets?|lids?|of|an?|the|on|in|area|frames?|framed"
-              + "|rectangular|thick)\\b|[,;()]");
+              + "|rectangular|thick|baking)\\b|[,;()]");
   private static final Map<String, Integer> IN_WORDS =
       Map.of("one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6);
 
@@ -96,6 +100,14 @@ record WrittenPlates(Plate plate, int count) {
     MistypedException unreadable(String mend) {
       return new MistypedException(typed, ALLOWED, mend);
     }
+  }
+
+  /** Whether a text is of plates, well written or not. */
+  static boolean isLike(String typed) {
+    String text = typed.toLowerCase(Locale.ROOT);
+    return Stream.of(SIDES, WATER, AREA).anyMatch(size -> size.matcher(text).find())
+        || (ACROSS.matcher(text).find()
+            && Stream.of(ROUND, OVAL, SQUARE, VESSEL).anyMatch(word -> word.matcher(text).find()));
   }
 
   /** Reads plates of one size. */

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import starchfilm.files.amount.KnownName;
+import starchfilm.files.amount.MistypedException;
 import starchfilm.files.findings.Words;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.material.ingredient.StarchKind;
@@ -183,11 +186,40 @@ final class WrittenSupplies {
   }
 
   /** A starch as written, its amount and moisture perhaps left out. */
-  record Written(StarchKind kind, Optional<String> mass, Optional<String> moisture) {}
+  record Written(
+      StarchKind kind, boolean isFlour, Optional<String> mass, Optional<String> moisture) {
+    /** What counts as starch of a flour; the rest of it, protein and fibre, does too, in part. */
+    static final double LEAST_OF_FLOUR = 0.85;
+
+    String remark() {
+      return "Flour is not starch: "
+          + kind
+          + " flour counts as "
+          + kind
+          + " starch, 85 to 100 % of it; its protein and fibre are not modelled, and film of it is"
+          + " weaker and cloudier than forecast.";
+    }
+  }
+
+  private static final Pattern FLOUR =
+      Pattern.compile(
+          "(?iU)^(?:(?:plain|white|all[- ]?purpose|bread)\\s+)?(.*?)\\s*(?:\\bflour|mehl|\\bfarine(?: de| d')?|\\bharina(?: de)?)\\s*(.*)$");
+  private static final Pattern AMOUNT =
+      Pattern.compile(
+          "(?i)^(?:[+~0-9\u2248\u00BC-\u00BE\u2150-\u215E-]"
+              + "|(?:about|ca\\.?|roughly|an?|one|two|three|half)\\s)");
+  private static final Pattern STARCH_BY_NAME =
+      Pattern.compile("(?i)\\s*(?:tapioca flour|cornflour|kartoffelmehl)\\s*");
 
   private static List<StarchAtHand> starches(EntryReader in, List<String> typed) {
     List<Written> written = written(typed);
     for (Written starch : written) {
+      if (starch.isFlour()) {
+        throw new MistypedException(
+            starch.kind() + " flour",
+            "starch",
+            "flour holds protein and fibre, for which no film can be planned; write the starch");
+      }
       starch
           .mass()
           .filter(Quantities::isVolume)
@@ -222,16 +254,21 @@ final class WrittenSupplies {
     // A whole entry may stand in one pair of quotes, as a plate does.
     List<String> words = new ArrayList<>();
     for (String word : typed) {
-      int kind = isAmount(word) ? word.length() : word.replaceFirst("\\s+[0-9].*", "").length();
+      int kind =
+          isAmount(word)
+              ? word.length()
+              : word.replaceFirst("\\s+[~0-9\u00BC-\u00BE].*", "").length();
       words.add(word.substring(0, kind));
       if (kind < word.length()) {
-        words.addAll(List.of(word.substring(kind).strip().split("\\s+(?=[0-9])")));
+        words.addAll(List.of(word.substring(kind).strip().split("\\s+(?=[0-9.,]+\\s*%)")));
       }
     }
     List<Written> list = new ArrayList<>();
     int i = 0;
     while (i < words.size()) {
-      StarchKind kind = starch(words.get(i++));
+      String name = words.get(i++);
+      Optional<String> grain = grain(name);
+      StarchKind kind = starch(grain.orElse(name));
       Optional<String> mass = Optional.empty();
       Optional<String> moisture = Optional.empty();
       if (i < words.size() && isAmount(words.get(i)) && !isShare(words.get(i))) {
@@ -240,9 +277,19 @@ final class WrittenSupplies {
       if (i < words.size() && isShare(words.get(i))) {
         moisture = Optional.of(words.get(i++));
       }
-      list.add(new Written(kind, mass, moisture));
+      list.add(new Written(kind, grain.isPresent(), mass, moisture));
     }
     return list;
+  }
+
+  /** What a flour is made of; empty for what is no flour. */
+  private static Optional<String> grain(String typed) {
+    Matcher flour = FLOUR.matcher(typed.strip());
+    if (!flour.matches() || STARCH_BY_NAME.matcher(typed).matches()) {
+      return Optional.empty();
+    }
+    String grain = (flour.group(1) + flour.group(2)).strip();
+    return Optional.of(grain.isEmpty() ? "wheat" : grain);
   }
 
   private static StarchKind starch(String typed) {
@@ -250,7 +297,7 @@ final class WrittenSupplies {
   }
 
   private static boolean isAmount(String typed) {
-    return !typed.isEmpty() && "+-0123456789".indexOf(typed.charAt(0)) >= 0;
+    return AMOUNT.matcher(typed).find();
   }
 
   private static boolean isShare(String typed) {

@@ -22,7 +22,7 @@ public final class KnownName {
       waxy corn: waxymaize wachsmais maiscireux maizceroso
       high-amylose corn: highamylosemaize highamylose amylomaize amylomais
       potato: potatoes kartoffel kartoffelmehl pommedeterre depommedeterre fecule patata papa
-      tapioca: cassava manioc maniok mandioca yuca yucca manihot tapiocaflour cassavaflour
+      tapioca: cassava manioc maniok mandioca yuca yucca manihot tapiocaflour
       wheat: weizen ble trigo
       rice: reis riz arroz
       glass: glas verre vidrio windowglass borosilicate mirror
@@ -79,6 +79,9 @@ public final class KnownName {
           Map.entry("agaragar", "agar is no starch; its film is not modelled here"),
           Map.entry("pectin", "pectin is no starch; its film is not modelled here"),
           Map.entry("alginate", "alginate is no starch; its film is not modelled here"),
+          Map.entry(
+              "citric",
+              "citric acid stays in the film, where its work is not modelled; use vinegar"),
           Map.entry("arrowroot", "arrowroot is not modelled; tapioca is nearest to it"),
           Map.entry("sago", "sago is not modelled; tapioca is nearest to it"),
           Map.entry("sweetpotato", "sweet potato is not modelled; tapioca is nearest to it"),
@@ -129,7 +132,7 @@ public final class KnownName {
    */
   public static Optional<String> whatThen(String typed, Collection<String> shown) {
     String here = NOT_HERE.get(plain(typed));
-    if (here != null) {
+    if (here != null && shown.stream().noneMatch(name -> isNamed(typed, name))) {
       return Optional.of(here);
     }
     Collection<String> all = new ArrayList<>(shown);

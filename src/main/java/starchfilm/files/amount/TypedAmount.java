@@ -46,6 +46,17 @@ public record TypedAmount(
 
   private static final String NUMBER =
       "(?:[0-9]+[ -][0-9]+/[0-9]+|[0-9]+/[0-9]+|[0-9]{1,3}(?: [0-9]{3})+(?![0-9.,/])|[0-9][0-9.,']*)";
+
+  /** An amount within a text, for who looks for one: fractions, ranges, spoons and all. */
+  public static final String WITHIN =
+      "(?:(?:~|about |ca\\.? |roughly )?(?:[0-9][0-9.,]*(?:[ -]?[0-9]/[0-9]|/[0-9]+)?"
+          + "|[0-9]* ?[\u00bc-\u00be\u2150-\u215e])"
+          + "(?:\\s*(?:-|\u2013|to|\u00b1|\\+/?-)\\s*[0-9][0-9.,]*(?:[ -]?[0-9]/[0-9]|/[0-9]+)?)?"
+          + "|an?|one|two|three|half an?)\\s*"
+          + "(?:(?:heap(?:ed|ing)|rounded|level|scant|geh\u00e4ufte[rn]?|gestrichene[rn]?)\\s+)?"
+          + "(?:fl\\.? ?oz\\.?|(?:us|metric) (?:cups?|tbsps?|tsps?)|c(?:uill\u00e8res?|\\.)? ?\u00e0 ?(?:soupe|caf\u00e9)"
+          + "|[\\p{L}\u00b5]*\\.?)";
+
   private static final String UNIT = "([^\\d\\s.,+=\u00b1-][^\\d+=\u00b1]*(?:(?<=\\p{L})[23])?)";
   private static final Pattern ONE = Pattern.compile("([+-]?)(" + NUMBER + ")\\s*" + UNIT + "?");
   private static final Pattern RANGE =
@@ -368,6 +379,19 @@ public record TypedAmount(
         .replaceAll("\\s+", " ")
         .toLowerCase(Locale.ROOT)
         .strip();
+  }
+
+  /**
+   * A part of it that is only known within limits.
+   *
+   * @param least the least share
+   * @param most the greatest
+   * @return the range
+   */
+  public TypedAmount share(double least, double most) {
+    BigDecimal from = low.multiply(BigDecimal.valueOf(least));
+    BigDecimal to = high.multiply(BigDecimal.valueOf(most));
+    return new TypedAmount(text, unit, from.add(to).divide(TWO), from, to, step, false);
   }
 
   private boolean isShare() {
