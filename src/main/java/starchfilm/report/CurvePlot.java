@@ -67,7 +67,7 @@ final class CurvePlot {
     lines.addAll(axis());
     lines.add(
         " ".repeat(7)
-            + "* average, : 8 in 10 cases, < thin edge, > thick spot"
+            + "* average, : 8 of 10 cases, < thin edge, > thick spot"
             + (trial.trial().seen().weighings().isEmpty() ? "" : ", + weighed"));
     return lines;
   }

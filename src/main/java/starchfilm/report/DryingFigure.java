@@ -110,7 +110,7 @@ public final class DryingFigure {
     return new CurveFigure(
         "Drying curve",
         Headline.of(trial)
-            + " The shaded band holds 8 in 10 likely cases of the average thickness; the thin edge"
+            + " The shaded band holds 8 of 10 likely cases of the average thickness; the thin edge"
             + " dries sooner, the thick spot later.",
         FRAME,
         HEIGHT,

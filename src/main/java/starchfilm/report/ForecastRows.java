@@ -58,6 +58,12 @@ final class ForecastRows {
       DryingScale scale,
       List<TrialForecast> trials,
       Function<TrialForecast, Band> moment) {
+    double longestS =
+        trials.stream()
+            .mapToDouble(trial -> moment.apply(trial).middle())
+            .filter(Double::isFinite)
+            .max()
+            .orElse(Double.POSITIVE_INFINITY);
     List<Cell> cells = new ArrayList<>();
     for (TrialForecast trial : trials) {
       Band seconds = moment.apply(trial);
@@ -65,7 +71,7 @@ final class ForecastRows {
       cells.add(
           new Cell(
               calendar.moment(seconds.middle()),
-              Spans.of(seconds),
+              Spans.of(seconds, longestS),
               false,
               CellFigure.strip(scale.strip(kind, seconds))));
     }

@@ -84,7 +84,9 @@ public final class Headline {
     if (Double.isInfinite(band.middle())) {
       return "Peelable after " + Spans.rough(band) + ", if at all";
     }
-    return "Peelable " + new PourCalendar(trial.trial().pouredAt()).range(band);
+    return "Peelable "
+        + new PourCalendar(trial.trial().pouredAt())
+            .range(band, DryingScale.dryThrough(trial).middle());
   }
 
   private static String dryThrough(TrialForecast trial) {

@@ -8,6 +8,7 @@ import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
@@ -63,8 +64,9 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, String scaleTest) {
         continue;
       }
       List<When> cells = new ArrayList<>();
+      double longestS = trial.drying().at(Spot.THICK_SPOT).at(milestone).timeS().middle();
       for (Spot spot : Spot.values()) {
-        cells.add(when(trial.drying().at(spot).at(milestone), calendar));
+        cells.add(when(trial.drying().at(spot).at(milestone), longestS, calendar));
       }
       rows.add(new Row(PlainWords.word(milestone), PlainWords.meaning(milestone), cells));
     }
@@ -81,13 +83,13 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, String scaleTest) {
                     <= (1 + SAME) * spot.at(Milestone.SKIN_DRY).timeS().middle());
   }
 
-  private static When when(MilestoneForecast forecast, PourCalendar calendar) {
+  private static When when(MilestoneForecast forecast, double longestS, PourCalendar calendar) {
     double share = forecast.shareReached();
     return new When(
         calendar.moment(forecast.timeS().middle()),
-        Spans.of(forecast.timeS()),
+        Spans.of(forecast.timeS(), longestS),
         share > 0 && share < 0.995 && Double.isFinite(forecast.timeS().low())
-            ? "in " + Math.round(100 * share) + " of 100 likely cases"
+            ? "in " + PlanWords.chance(share) + " likely cases"
             : "");
   }
 }

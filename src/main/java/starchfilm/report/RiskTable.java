@@ -1,6 +1,5 @@
 package starchfilm.report;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.change.Change;
@@ -24,10 +23,9 @@ final class RiskTable {
    *
    * @param name what may happen
    * @param level how likely, one word
-   * @param steps how likely, as four steps of which so many are taken
    * @param remedy the change that helps most, as the model sees it; may be empty
    */
-  record Row(String name, String level, List<Boolean> steps, String reason, String remedy) {}
+  record Row(String name, String level, String reason, String remedy) {}
 
   private static final double SHOWS = 0.01;
   private static final double LIFT_SHOWS_M = 1e-3;
@@ -64,12 +62,7 @@ final class RiskTable {
                 ? ""
                 : " With more glycerol, damper air or a warmer room thicker film stays"
                     + " whole.");
-    return new Row(
-        "Cracks",
-        word(risk.level()),
-        steps(risk.level()),
-        reason,
-        helps(best, "pull over toughness ", ""));
+    return new Row("Cracks", word(risk.level()), reason, helps(best, "pull over toughness ", ""));
   }
 
   /** The change that helps most; nothing where its figures would read the same. */
@@ -130,7 +123,6 @@ final class RiskTable {
     return new Row(
         "Lifting and curling",
         word(risk.level()),
-        steps(risk.level()),
         reason,
         risk.level() == RiskLevel.LOW ? "" : AGAINST_CURLING);
   }
@@ -148,8 +140,7 @@ final class RiskTable {
             + (Double.isInfinite(risk.growthFromS())
                 ? "."
                 : "; it may show from " + calendar.moment(risk.growthFromS()) + " on.");
-    return new Row(
-        "Mould", word(risk.level()), steps(risk.level()), reason, helps(best, "", " hours"));
+    return new Row("Mould", word(risk.level()), reason, helps(best, "", " hours"));
   }
 
   private static String word(RiskLevel level) {
@@ -159,10 +150,6 @@ final class RiskTable {
       case LIKELY -> "likely";
       case EXPECTED -> "expected";
     };
-  }
-
-  private static List<Boolean> steps(RiskLevel level) {
-    return Arrays.stream(RiskLevel.values()).map(step -> step.compareTo(level) <= 0).toList();
   }
 
   /** What is wrong with a plate that a change helps most against cracks. */

@@ -93,7 +93,7 @@ public record PlanQuestion(
     OptionalDouble byS = in.number(BY, typed -> WrittenDate.secondsFromNow(in, typed, clock));
     double sure = in.one(SURE, Quantities::share, PlanRequest.USUALLY_SURE);
     if (byS.isPresent() && !in.has(SURE)) {
-      in.assume("ready in 80 of 100 likely cases");
+      in.assume("ready in 8 of 10 likely cases");
     }
     Optional<Use> use = WrittenWish.use(in);
     Optional<SeriesRequest> series = WrittenSeries.read(in, kitchen, clock);

@@ -93,7 +93,7 @@ class LearntInUseTest {
     words.addAll(List.of(room));
     return figure(
         Outcome.of(folder, words.toArray(String[]::new)).out(),
-        "in 50 of 100 likely cases: ([0-9.]+) mm");
+        "in 5 of 10 likely cases: ([0-9.]+) mm");
   }
 
   @Test

@@ -59,7 +59,7 @@ public final class LearntText {
       lines.add("");
     }
     lines.add(
-        "\u00B1 is one standard deviation; a range holds 8 in 10 likely cases."
+        "\u00B1 is one standard deviation; a range holds 8 of 10 likely cases."
             + " What is not known yet keeps the textbook's range.");
     if (!learnt.doubted().isEmpty()) {
       lines.add("");

@@ -201,6 +201,6 @@ public final class SeriesText {
     }
     return power.platesForEighty() <= platesEach
         ? ""
-        : "; with " + Plural.of(power.platesForEighty(), "plate") + " a group in 80 of 100";
+        : "; with " + Plural.of(power.platesForEighty(), "plate") + " a group in 8 of 10";
   }
 }

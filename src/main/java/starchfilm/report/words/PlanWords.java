@@ -64,13 +64,13 @@ public final class PlanWords {
    * A chance.
    *
    * @param share 0 to 1
-   * @return such as {@code 80 of 100}; never a certainty
+   * @return such as {@code 8 of 10}; never a certainty
    */
   public static String chance(double share) {
-    if (share > 0.99) {
-      return "over 99 of 100";
+    if (share > 0.95) {
+      return "over 9 of 10";
     }
-    return share < 0.01 ? "under 1 of 100" : Math.round(100 * share) + " of 100";
+    return share < 0.05 ? "under 1 of 10" : Math.round(10 * share) + " of 10";
   }
 
   /**

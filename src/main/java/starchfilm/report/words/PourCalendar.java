@@ -80,9 +80,20 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
    *     never)}; where the pour is not dated, {@code after 41 hours (28–62)}
    */
   public String range(Band afterPourS) {
+    return range(afterPourS, afterPourS.middle());
+  }
+
+  /**
+   * The same beside a later one, told in the same unit.
+   *
+   * @param afterPourS the band (s since the pour), its low end and middle finite
+   * @param latestS the later one's middle (s since the pour)
+   * @return as {@link #range(Band)}
+   */
+  public String range(Band afterPourS, double latestS) {
     double last = Double.isInfinite(afterPourS.high()) ? afterPourS.middle() : afterPourS.high();
     if (pouredAt.isEmpty() || last > DATES_UP_TO_S) {
-      return "after " + Spans.of(afterPourS);
+      return "after " + Spans.of(afterPourS, latestS);
     }
     LocalDateTime low = hour(afterPourS.low());
     LocalDateTime middle = hour(afterPourS.middle());

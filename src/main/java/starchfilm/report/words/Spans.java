@@ -49,15 +49,27 @@ public final class Spans {
    * @return such as {@code 31 hours (24–40)}, {@code 6.2 days (5.0 to never)}; {@code never}
    */
   public static String of(Band seconds) {
+    return of(seconds, finite(seconds));
+  }
+
+  /**
+   * The same beside others: all of them in the unit of the longest.
+   *
+   * @param seconds the band (s); infinity where it never comes
+   * @param longestS the longest middle of those beside one another (s)
+   * @return such as {@code 1.3 days (1.0–1.7)}; without a range where its ends read the same
+   */
+  public static String of(Band seconds, double longestS) {
     if (Double.isInfinite(seconds.low())) {
       return "never";
     }
-    Unit unit = Unit.fitting(finite(seconds));
-    return Figures.two(seconds.middle() / unit.seconds)
-        + (Double.isInfinite(seconds.middle()) ? "" : " " + unit.many)
-        + " ("
-        + range(seconds, unit)
-        + ")";
+    Unit unit = Unit.fitting(Double.isInfinite(longestS) ? finite(seconds) : longestS);
+    String middle = Figures.two(seconds.middle() / unit.seconds);
+    String low = Figures.two(seconds.low() / unit.seconds);
+    String high = Figures.two(seconds.high() / unit.seconds);
+    return middle
+        + (Double.isInfinite(seconds.middle()) ? "" : " " + unit.name(middle))
+        + (low.equals(high) ? "" : " (" + Figures.range(low, high) + ")");
   }
 
   /**
@@ -99,10 +111,5 @@ public final class Spans {
 
   private static double finite(Band seconds) {
     return Double.isInfinite(seconds.middle()) ? seconds.low() : seconds.middle();
-  }
-
-  private static String range(Band seconds, Unit unit) {
-    return Figures.range(
-        Figures.two(seconds.low() / unit.seconds), Figures.two(seconds.high() / unit.seconds));
   }
 }

@@ -36,6 +36,17 @@ class TimesTest {
   }
 
   @Test
+  void aRangeWhoseEndsReadTheSameIsLeftOut() {
+    assertThat(Spans.of(new Band(15 * HOUR, 15.1 * HOUR, 15.2 * HOUR))).isEqualTo("15 hours");
+  }
+
+  @Test
+  void besideALongerTimeBothHaveItsUnit() {
+    assertThat(Spans.of(new Band(24 * HOUR, 36 * HOUR, 48 * HOUR), 5 * DAY))
+        .isEqualTo("1.5 days (1.0–2.0)");
+  }
+
+  @Test
   void roughSpansAreWholeDays() {
     assertThat(Spans.rough(new Band(2.6 * DAY, 3.9 * DAY, 5.2 * DAY))).isEqualTo("3–5 days");
     assertThat(Spans.rough(new Band(2.9 * DAY, 3 * DAY, 3.2 * DAY))).isEqualTo("about 3 days");
