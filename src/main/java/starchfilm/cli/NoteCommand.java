@@ -194,6 +194,9 @@ final class NoteCommand implements Callable<Integer> {
       description = "A JPEG, PNG or GIF in the trial's folder. May be repeated.")
   private List<Path> photos = List.of();
 
+  @Option(names = "--caption", paramLabel = "TEXT", description = "What those pictures show.")
+  private @Nullable String caption;
+
   NoteCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
@@ -380,7 +383,14 @@ final class NoteCommand implements Callable<Integer> {
       notes.add(read("--rating", () -> NoteWords.rated(typed)));
     }
     remarks.forEach(remark -> notes.add(new Note.Remarked(remark)));
-    photos.forEach(photo -> notes.add(NoteWords.photo(trial, surroundings.resolve(photo))));
+    photos.forEach(
+        photo ->
+            notes.add(
+                new Note.Photographed(
+                    NoteWords.photo(trial, surroundings.resolve(photo)).name(),
+                    Optional.ofNullable(at).map(typed -> read("--at", () -> words.when(typed))),
+                    Optional.ofNullable(caption),
+                    of)));
     return notes;
   }
 

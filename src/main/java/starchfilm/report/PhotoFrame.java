@@ -61,6 +61,13 @@ record PhotoFrame(String dataUri, String words) {
     }
   }
 
+  /** The picture itself; empty where it could not be read. */
+  Optional<byte[]> jpeg() {
+    return dataUri.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Base64.getDecoder().decode(dataUri.substring(dataUri.indexOf(',') + 1)));
+  }
+
   private static PhotoFrame missing(String name, String why) {
     return new PhotoFrame("", name + " " + why + ".");
   }

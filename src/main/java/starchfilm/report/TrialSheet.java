@@ -1,6 +1,8 @@
 package starchfilm.report;
 
+import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
@@ -41,6 +43,16 @@ public final class TrialSheet {
         OverlaidCurves.moved(moved.forecast(), unmoved, byS),
         "inTime",
         byS.isEmpty() ? "" : Headline.inTime(moved.forecast(), byS.getAsDouble()));
+  }
+
+  /**
+   * A photo made small, upright and free of what its camera wrote beside it.
+   *
+   * @param photo the picture's file
+   * @return a JPEG; empty where the picture cannot be read
+   */
+  public static Optional<byte[]> smallPhoto(Path photo) {
+    return PhotoFrame.of(photo).jpeg();
   }
 
   /**

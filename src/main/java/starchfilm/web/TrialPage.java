@@ -4,11 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import starchfilm.casting.trial.PhotoNote;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
@@ -20,6 +24,7 @@ import starchfilm.report.TrialSheet;
 import starchfilm.report.today.TrialNow;
 import starchfilm.report.words.NoteSentence;
 import starchfilm.report.words.Plural;
+import starchfilm.report.words.PourCalendar;
 import starchfilm.request.NewTrial;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
@@ -93,7 +98,7 @@ final class TrialPage {
         NoteDesk.lines(file).stream()
             .map(line -> new NotedLineView(line, NoteSentence.of(line)))
             .toList());
-    values.put("photos", photoNumbers(trial));
+    values.put("photos", photos(trial));
     values.put("room", TrialNow.room(trial));
     values.put("wanted", TrialNow.wanted(trial));
     values.put("potLines", NoteDesk.potLines(file));
@@ -178,7 +183,21 @@ final class TrialPage {
             request.files().stream()
                 .map(sent -> new NewPhoto.Chosen(sent.name(), sent.bytes()))
                 .toList();
-        String version = NewPhoto.keep(file, chosen).version();
+        Fields form = request.posted();
+        String plate = form.text("plate");
+        String version =
+            NewPhoto.keep(
+                    file,
+                    chosen,
+                    Optional.of(form.text("caption").strip()).filter(words -> !words.isEmpty()),
+                    plate.matches("[1-9][0-9]{0,3}")
+                        ? OptionalInt.of(Integer.parseInt(plate))
+                        : OptionalInt.empty(),
+                    desk.folder().read(List.of(file)).trials().stream()
+                        .findFirst()
+                        .flatMap(Trial::pouredAt),
+                    form.has("place"))
+                .version();
         return notes.backTo(
             address(file), file, new NoteDesk.Noted(Plural.of(chosen.size(), "photo"), version));
       } catch (NotWrittenException e) {
@@ -195,8 +214,37 @@ final class TrialPage {
     return NotebookFolder.address(PAGE, desk.folder().name(file));
   }
 
-  private static List<Integer> photoNumbers(Trial trial) {
-    return java.util.stream.IntStream.range(0, trial.seen().photos().size()).boxed().toList();
+  /**
+   * A photo in the row of photos.
+   *
+   * @param number its number in the trial
+   * @param words when it was taken, which plate it shows and its caption; may be empty
+   */
+  record Photo(int number, String words) {}
+
+  /** In the order in which they were taken; those without a date come last, as in the file. */
+  private static List<Photo> photos(Trial trial) {
+    PourCalendar calendar = new PourCalendar(trial.pouredAt());
+    List<Path> files = trial.seen().photos();
+    return IntStream.range(0, files.size())
+        .boxed()
+        .sorted(
+            Comparator.comparingDouble(
+                n -> noteOf(trial, files.get(n)).takenAtS().orElse(Double.POSITIVE_INFINITY)))
+        .map(n -> new Photo(n, words(noteOf(trial, files.get(n)), calendar)))
+        .toList();
+  }
+
+  private static PhotoNote noteOf(Trial trial, Path photo) {
+    return trial.seen().photoNotes().getOrDefault(photo, PhotoNote.NOTHING);
+  }
+
+  private static String words(PhotoNote note, PourCalendar calendar) {
+    List<String> words = new ArrayList<>();
+    note.takenAtS().ifPresent(at -> words.add(calendar.byTheHour(at)));
+    note.plate().ifPresent(plate -> words.add("plate " + plate));
+    note.caption().ifPresent(words::add);
+    return String.join(" · ", words);
   }
 
   /** Only pictures that a trial names are shown, by their number. */
@@ -209,6 +257,11 @@ final class TrialPage {
       throw HttpError.notFound("The trial has no such photo.");
     }
     Path photo = desk.folder().inside(desk.folder().name(photos.get(Integer.parseInt(number))));
+    Optional<byte[]> small =
+        request.query().has("small") ? TrialSheet.smallPhoto(photo) : Optional.empty();
+    if (small.isPresent()) {
+      return Response.passing("image/jpeg", small.get());
+    }
     try {
       return Response.passing(pictureType(photo), Files.readAllBytes(photo));
     } catch (IOException e) {

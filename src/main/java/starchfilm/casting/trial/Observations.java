@@ -2,6 +2,7 @@ package starchfilm.casting.trial;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 
 /**
@@ -14,6 +15,7 @@ import java.util.OptionalInt;
  * @param rating the maker's rating, 1 to 5, if given
  * @param remarks in the maker's words
  * @param photos photos beside the file
+ * @param photoNotes what is noted of single photos
  * @param eachPlate what is noted of single plates
  */
 public record Observations(
@@ -24,6 +26,7 @@ public record Observations(
     OptionalInt rating,
     List<String> remarks,
     List<Path> photos,
+    Map<Path, PhotoNote> photoNotes,
     EachPlate eachPlate) {
   /** Nothing was noted. */
   public static final Observations NONE =
@@ -39,13 +42,22 @@ public record Observations(
       OptionalInt rating,
       List<String> remarks,
       List<Path> photos) {
-    this(weighings, faults, pulls, dryThicknessesM, rating, remarks, photos, EachPlate.NOTHING);
+    this(
+        weighings,
+        faults,
+        pulls,
+        dryThicknessesM,
+        rating,
+        remarks,
+        photos,
+        Map.of(),
+        EachPlate.NOTHING);
   }
 
   /** The same with other weighings. */
   Observations with(List<Weighing> ofFirst, EachPlate ofOthers) {
     return new Observations(
-        ofFirst, faults, pulls, dryThicknessesM, rating, remarks, photos, ofOthers);
+        ofFirst, faults, pulls, dryThicknessesM, rating, remarks, photos, photoNotes, ofOthers);
   }
 
   public Observations {
@@ -55,5 +67,6 @@ public record Observations(
     dryThicknessesM = List.copyOf(dryThicknessesM);
     remarks = List.copyOf(remarks);
     photos = List.copyOf(photos);
+    photoNotes = Map.copyOf(photoNotes);
   }
 }

@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -20,6 +22,7 @@ import starchfilm.casting.Use;
 import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.PhotoNote;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Wanted;
@@ -200,6 +203,7 @@ public final class TrialReader {
                 rating.map(OptionalInt::of).orElse(OptionalInt.empty()),
                 remarks,
                 photos,
+                photoNotes(section, file, times, plates, findings),
                 new EachPlate(plates.emptyKg(), weighings, plates.ends())),
             findings.notRecorded()));
   }
@@ -274,6 +278,28 @@ public final class TrialReader {
   private static Optional<String> beside(
       ObjectReader trial, Path file, String name, Findings findings) {
     return BesideFile.find(file, name, trial.placeOf("from"), findings).map(found -> name);
+  }
+
+  private static Map<Path, PhotoNote> photoNotes(
+      ObjectReader trial,
+      Path file,
+      TimesReader times,
+      PlatesReader.Plates plates,
+      Findings findings) {
+    Map<Path, PhotoNote> notes = new HashMap<>();
+    for (ObjectReader entry : trial.sections("photo_notes")) {
+      Optional<Path> photo =
+          entry
+              .text("file")
+              .flatMap(name -> BesideFile.find(file, name, entry.placeOf("file"), findings));
+      PhotoNote note =
+          new PhotoNote(
+              times.at(entry, "a photo"),
+              entry.text("caption"),
+              plates.number(entry, findings).map(OptionalInt::of).orElseGet(OptionalInt::empty));
+      photo.ifPresent(path -> notes.merge(path, note, PhotoNote::with));
+    }
+    return notes;
   }
 
   private static String baseName(Path file) {

@@ -20,6 +20,7 @@ public final class FreshTrial {
           "rating",
           "remarks",
           "photos",
+          "photo_notes",
           "from");
 
   /** The room's log tells of another week; its name and the rest stay. */

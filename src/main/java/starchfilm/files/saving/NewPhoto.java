@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Puts a picture that came without a place of its own beside a trial, and notes it there. */
 public final class NewPhoto {
@@ -29,11 +31,21 @@ public final class NewPhoto {
    *
    * @param trialFile the trial file
    * @param pictures the pictures
+   * @param caption what they show, if said
+   * @param plate which plate they show, if said
+   * @param pouredAt when it was poured, if known: then a picture is dated by its camera
+   * @param keepPlace true to keep what says where they were taken
    * @return what was written to the trial file
    * @throws NotWrittenException where one is no picture or nothing can be written; then neither
    *     pictures nor note are kept
    */
-  public static NoteWriter.Written keep(Path trialFile, List<Chosen> pictures)
+  public static NoteWriter.Written keep(
+      Path trialFile,
+      List<Chosen> pictures,
+      Optional<String> caption,
+      OptionalInt plate,
+      Optional<LocalDateTime> pouredAt,
+      boolean keepPlace)
       throws NotWrittenException {
     for (Chosen picture : pictures) {
       Optional<Picture.Objection> objection = Picture.objection(picture.content());
@@ -42,19 +54,34 @@ public final class NewPhoto {
       }
     }
     List<Path> kept = new ArrayList<>();
+    List<Note> notes = new ArrayList<>();
     try {
       for (Chosen picture : pictures) {
-        kept.add(written(trialFile, picture.content()));
+        byte[] content =
+            keepPlace ? picture.content() : CameraFacts.withoutPlace(picture.content());
+        Path file = written(trialFile, content);
+        kept.add(file);
+        notes.add(
+            new Note.Photographed(
+                NoteWords.photo(trialFile, file).name(),
+                takenAt(picture.content(), pouredAt),
+                caption,
+                plate));
       }
-      return NoteWriter.add(
-          trialFile,
-          new Note.Several(kept.stream().map(p -> NoteWords.photo(trialFile, p)).toList()));
+      return NoteWriter.add(trialFile, new Note.Several(notes));
     } catch (NotWrittenException e) {
       for (Path picture : kept) {
         delete(picture);
       }
       throw e;
     }
+  }
+
+  /** By the camera's clock, where that can be: a camera may have been set wrongly. */
+  static Optional<String> takenAt(byte[] picture, Optional<LocalDateTime> pouredAt) {
+    return CameraFacts.takenAt(picture)
+        .filter(taken -> pouredAt.filter(pour -> !pour.isAfter(taken)).isPresent())
+        .map(LocalDateTime::toString);
   }
 
   private static Path written(Path trialFile, byte[] bytes) throws NotWrittenException {

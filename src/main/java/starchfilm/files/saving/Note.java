@@ -202,8 +202,17 @@ public sealed interface Note {
    * A photo beside the trial file.
    *
    * @param name its name from the trial's folder on, with / between folders
+   * @param at when it was taken, as {@code at} keeps it, if known
+   * @param caption what it shows, if said
+   * @param plate which plate it shows, if said
    */
-  record Photographed(String name) implements Note {}
+  record Photographed(String name, Optional<String> at, Optional<String> caption, OptionalInt plate)
+      implements Note {
+    /** A photo of which nothing else is said. */
+    public Photographed(String name) {
+      this(name, Optional.empty(), Optional.empty(), OptionalInt.empty());
+    }
+  }
 
   /**
    * Several notes at once, written together or not at all.

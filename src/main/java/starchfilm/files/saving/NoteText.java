@@ -49,7 +49,9 @@ final class NoteText {
       return TextEdit.append(text, "remarks", TextNode.valueOf(remarked.words()));
     }
     if (note instanceof Note.Photographed photo) {
-      return TextEdit.append(text, "photos", TextNode.valueOf(photo.name()));
+      String with = TextEdit.append(text, "photos", TextNode.valueOf(photo.name()));
+      ObjectNode entry = entry(photo);
+      return entry.size() > 1 ? TextEdit.append(with, "photo_notes", entry) : with;
     }
     if (note instanceof Note.Weighed weighed) {
       return TextEdit.append(text, "weighings", entry(weighed));
@@ -117,6 +119,15 @@ final class NoteText {
     weighed.withPlate().ifPresent(with -> entry.put("with_plate", with));
     weighed.samePlate().ifPresent(same -> entry.put("same_plate", same));
     weighed.plate().ifPresent(plate -> entry.put("plate", plate));
+    return entry;
+  }
+
+  private static ObjectNode entry(Note.Photographed photo) {
+    ObjectNode entry = JSON.objectNode();
+    entry.put("file", photo.name());
+    photo.at().ifPresent(at -> entry.put("at", at));
+    photo.caption().ifPresent(words -> entry.put("caption", words));
+    photo.plate().ifPresent(plate -> entry.put("plate", plate));
     return entry;
   }
 

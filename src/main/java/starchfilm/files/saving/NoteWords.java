@@ -314,7 +314,7 @@ public final class NoteWords {
    * @param picture the picture
    * @return the note
    */
-  public static Note photo(Path trial, Path picture) {
+  public static Note.Photographed photo(Path trial, Path picture) {
     Path whole = picture.toAbsolutePath().normalize();
     Path folder = trial.toAbsolutePath().normalize().getParent();
     Path name =

@@ -3,6 +3,7 @@ package starchfilm.files.saving;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.IntNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -71,7 +72,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
   /** Its value as it stands, in the unit of its field; may be empty. */
   public String value() {
-    return (node.isObject() ? node.path(field()) : node).asText("");
+    return kind == Kind.PHOTO ? "" : (node.isObject() ? node.path(field()) : node).asText("");
   }
 
   /** The unit of its value; empty for words. */
@@ -230,6 +231,16 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
   String correctedIn(String text, String typed) throws UnreadableFileException {
     List<String> path = new ArrayList<>(place(text));
+    if (kind == Kind.PHOTO) {
+      // The picture stays; what is said of it goes over what was said before.
+      return TextEdit.append(
+          text,
+          "photo_notes",
+          JsonNodeFactory.instance
+              .objectNode()
+              .put("file", node.asText())
+              .put("caption", typed.strip()));
+    }
     if (node.isObject()) {
       path.add(field());
     }

@@ -104,7 +104,10 @@ public final class NoteSentence {
       return "remark: " + remarked.words();
     }
     if (note instanceof Note.Photographed photo) {
-      return "photo " + photo.name();
+      return "photo "
+          + photo.name()
+          + photo.caption().map(words -> ", " + words).orElse("")
+          + photo.at().map(at -> ", " + when(at)).orElse("");
     }
     return ((Note.Several) note)
         .notes().stream().map(NoteSentence::of).collect(Collectors.joining("; "));
