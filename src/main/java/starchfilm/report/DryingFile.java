@@ -98,7 +98,12 @@ public final class DryingFile {
     trial.trial().pouredAt().ifPresent(poured -> root.put("poured_at", poured.toString()));
     root.put("verdict", trial.drying().verdict().name().toLowerCase(Locale.ROOT));
     root.put("start_water_kg_per_kg_dry", JsonText.rounded(trial.drying().startMoisture()));
-    root.put("resting_water_kg_per_kg_dry", JsonText.rounded(trial.drying().equilibriumMoisture()));
+    if (Headline.restsBeyondMeasure(trial)) {
+      root.putNull("resting_water_kg_per_kg_dry");
+    } else {
+      root.put(
+          "resting_water_kg_per_kg_dry", JsonText.rounded(trial.drying().equilibriumMoisture()));
+    }
     ObjectNode spots = root.putObject("spots");
     for (Spot spot : Spot.values()) {
       ObjectNode one = spots.putObject(spot.name().toLowerCase(Locale.ROOT));

@@ -9,10 +9,14 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.RoomWords;
 import starchfilm.report.words.Spans;
 
 /** One trial's drying in one sentence. */
 public final class Headline {
+  /** Above this no moisture is stated (ratio), see {@code film.Withheld}. */
+  private static final double MEASURED_UP_TO = 0.9;
+
   /** What fails in one case of ten is not told in the head. */
   private static final double OFTEN = 0.9;
 
@@ -115,7 +119,15 @@ public final class Headline {
         + " less glycerol helps.";
   }
 
+  /** Nobody has measured what film holds in such air, and a rule would say anything. */
+  static boolean restsBeyondMeasure(TrialForecast trial) {
+    return RoomWords.dampness(trial.trial().casting().room()) > MEASURED_UP_TO;
+  }
+
   private static String moisture(TrialForecast trial) {
+    if (restsBeyondMeasure(trial)) {
+      return "more water than anybody has measured in film (none is stated above 90 % RH)";
+    }
     return Figures.two(100 * trial.drying().equilibriumMoisture())
         + " g water per 100 g dry solids";
   }

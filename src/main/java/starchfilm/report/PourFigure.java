@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.List;
 import starchfilm.casting.Spot;
+import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
@@ -47,11 +48,14 @@ record PourFigure(
     double wetM = trial.drying().at(Spot.NOMINAL).wetThicknessM();
     double dryM = trial.drying().at(Spot.NOMINAL).dryThicknessM();
     String wetLabel = ReaderUnit.MILLIMETRE.two(wetM) + " mm wet";
+    boolean dries = trial.drying().verdict() != DryingVerdict.TOO_DAMP;
     String dryLabel =
-        ReaderUnit.MICROMETRE.two(dryM)
-            + " µm when dry in this room, "
-            + Figures.two(wetM / dryM)
-            + " times thinner";
+        !dries
+            ? "never dry in this room"
+            : ReaderUnit.MICROMETRE.two(dryM)
+                + " µm when dry in this room, "
+                + Figures.two(wetM / dryM)
+                + " times thinner";
     return new PourFigure(
         "The plate from the side: " + wetLabel + ", " + dryLabel + ".",
         outline(
