@@ -136,10 +136,7 @@ final class AssayCommand implements Callable<Integer> {
               + "\" under glycerol in a trial, or plan --jar "
               + typed
               + ".");
-      for (String sentence : said) {
-        Paragraph.of(sentence, "", "  ")
-            .forEach((quiet ? surroundings.err() : surroundings.out())::println);
-      }
+      (quiet ? surroundings.err() : surroundings.out()).printSentences(said);
     } catch (InvalidPathException impossible) {
       throw CommandFailure.wrongInput(
           "--keep " + typed + ": cannot be a file name here; choose another.");

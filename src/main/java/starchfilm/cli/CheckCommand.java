@@ -79,13 +79,10 @@ final class CheckCommand implements Callable<Integer> {
     places.write(() -> Answers.check(notebook));
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     if (places.isOnStandardOutput()) {
-      return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+      return TrialFiles.exitCode(notebook, true);
     }
     TrialFiles.remarks(notebook).forEach(surroundings.out()::println);
-    notebook.jars().stream()
-        .map(JarLevel::sentence)
-        .flatMap(sentence -> Paragraph.of(sentence, "", "  ").stream())
-        .forEach(surroundings.out()::println);
+    surroundings.out().printSentences(notebook.jars().stream().map(JarLevel::sentence).toList());
     int sound = notebook.trials().size();
     long faulty = notebook.faults().stream().map(fault -> fault.file()).distinct().count();
     surroundings
@@ -100,7 +97,7 @@ final class CheckCommand implements Callable<Integer> {
                         + " with "
                         + Plural.of(notebook.faults().size(), "fault")
                         + "."));
-    return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+    return TrialFiles.exitCode(notebook, true);
   }
 
   private void tell(TrialField field) {

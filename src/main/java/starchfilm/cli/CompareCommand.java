@@ -12,7 +12,6 @@ import picocli.CommandLine.Parameters;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
@@ -78,9 +77,7 @@ final class CompareCommand implements Callable<Integer> {
     OutputFile.requireOneOnStandardOutput(page, places.table(), places.data());
     Notebook notebook = TrialFiles.read(paths, surroundings);
     TrialFiles.tell(notebook, surroundings);
-    Workshops workshops = new Workshops(surroundings.clock());
-    List<Fault> unread = workshops.faults(notebook.trials());
-    unread.forEach(fault -> surroundings.err().println(fault.sentence()));
+    Workshops workshops = TrialFiles.workshops(notebook.trials(), surroundings);
     workshops.outdated(notebook.trials()).forEach(surroundings.err()::println);
     workshops.copies(notebook.trials()).forEach(surroundings.err()::println);
     TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), workshops);
@@ -96,9 +93,8 @@ final class CompareCommand implements Callable<Integer> {
     page.ifPresent(file -> write(file, comparison, notebook, workshops));
     if (!notebook.faults().isEmpty()) {
       surroundings.err().println("starchfilm: the page was written without the faulty files.");
-      return ExitCodes.WRONG_INPUT;
     }
-    return forecasts.failures().isEmpty() ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
+    return TrialFiles.exitCode(notebook, forecasts.failures().isEmpty());
   }
 
   private void write(

@@ -52,11 +52,9 @@ final class DataOptions {
 
   Places places(CommandContext surroundings) {
     Optional<OutputFile> table =
-        Optional.ofNullable(csv)
-            .map(name -> OutputFile.of("--csv", name, OutputFile.Kind.TABLE, surroundings));
+        OutputFile.named("--csv", csv, OutputFile.Kind.TABLE, surroundings);
     Optional<OutputFile> data =
-        Optional.ofNullable(json)
-            .map(name -> OutputFile.of("--json", name, OutputFile.Kind.DATA, surroundings));
+        OutputFile.named("--json", json, OutputFile.Kind.DATA, surroundings);
     OutputFile.requireOneOnStandardOutput(table, data);
     return new Places(table, data);
   }

@@ -15,7 +15,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
-import starchfilm.files.findings.Fault;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
@@ -87,8 +86,10 @@ final class DryCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<OutputFile> table = output("--csv", csv, OutputFile.Kind.CURVE);
-    Optional<OutputFile> data = output("--json", json, OutputFile.Kind.FORECAST);
+    Optional<OutputFile> table =
+        OutputFile.named("--csv", csv, OutputFile.Kind.CURVE, surroundings);
+    Optional<OutputFile> data =
+        OutputFile.named("--json", json, OutputFile.Kind.FORECAST, surroundings);
     OutputFile.requireOneOnStandardOutput(table, data);
     OptionEntries entries = OptionEntries.of(spec);
     TrialQuestion question =
@@ -103,10 +104,7 @@ final class DryCommand implements Callable<Integer> {
             surroundings.workingDirectory(),
             surroundings.clock());
     Trial trial = question.trial();
-    Workshops workshops = new Workshops(surroundings.clock());
-    workshops.faults(List.of(trial)).stream()
-        .map(Fault::sentence)
-        .forEach(surroundings.err()::println);
+    Workshops workshops = TrialFiles.workshops(List.of(trial), surroundings);
     Workshop workshop = workshops.of(trial);
     // Its own readings are taken in anyhow.
     workshop.outdated(List.of()).ifPresent(surroundings.err()::println);
@@ -120,9 +118,7 @@ final class DryCommand implements Callable<Integer> {
     data.ifPresent(file -> file.write(() -> DryingFile.json(forecast, question.assumptions())));
     if (Stream.of(table, data).flatMap(Optional::stream).noneMatch(OutputFile::isStandardOutput)) {
       Stream.of(DryingText.of(analysis), told(workshop, trial), question.assumptions())
-          .flatMap(List::stream)
-          .flatMap(line -> Paragraph.of(line, "", "  ").stream())
-          .forEach(surroundings.out()::println);
+          .forEach(surroundings.out()::printSentences);
     }
     return ExitCodes.DONE;
   }
@@ -135,9 +131,5 @@ final class DryCommand implements Callable<Integer> {
         .filter(room -> room.isCalled(trial.casting().place().name()))
         .forEach(room -> lines.add("Learnt from your trials: " + room.sentence() + "."));
     return lines;
-  }
-
-  private Optional<OutputFile> output(String option, @Nullable String typed, OutputFile.Kind kind) {
-    return Optional.ofNullable(typed).map(name -> OutputFile.of(option, name, kind, surroundings));
   }
 }

@@ -75,11 +75,8 @@ final class LearnCommand implements Callable<Integer> {
           : CommandFailure.wrongInput(sentence);
     }
     places.write(() -> Answers.learnt(workshop.learnt()));
-    List<String> text = places.isOnStandardOutput() ? List.of() : LearntText.of(workshop.learnt());
-    for (String line : text) {
-      int indent = line.length() - line.stripLeading().length();
-      Paragraph.of(line.strip(), " ".repeat(indent), " ".repeat(indent + 2))
-          .forEach(surroundings.out()::println);
+    if (!places.isOnStandardOutput()) {
+      surroundings.out().printSentences(LearntText.of(workshop.learnt()));
     }
     try {
       workshop.write();
@@ -87,17 +84,15 @@ final class LearnCommand implements Callable<Integer> {
       throw CommandFailure.notComputed(String.valueOf(e.getMessage()));
     }
     if (places.isOnStandardOutput()) {
-      return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+      return TrialFiles.exitCode(notebook, true);
     }
     surroundings.out().println();
     surroundings
         .out()
         .println(
             "Kept in " + folder.resolve(Workshop.FILE_NAME) + "; forecasts use it from now on.");
-    workshops.nearer(home, notebook.trials()).stream()
-        .flatMap(sentence -> Paragraph.of(sentence, "", "  ").stream())
-        .forEach(surroundings.out()::println);
-    return notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
+    surroundings.out().printSentences(workshops.nearer(home, notebook.trials()));
+    return TrialFiles.exitCode(notebook, true);
   }
 
   /** What is to be said of a workshop file that this folder no longer teaches anything for. */

@@ -121,9 +121,7 @@ final class NewCommand implements Callable<Integer> {
                           + home.resolve(file.getFileName())
                           + " --poured now"
                       : "When it is dry: starchfilm dry " + home.resolve(file.getFileName())))
-          .flatMap(List::stream)
-          .flatMap(sentence -> Paragraph.of(sentence, "", "  ").stream())
-          .forEach(surroundings.out()::println);
+          .forEach(surroundings.out()::printSentences);
     } catch (NotWrittenException e) {
       throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
     }

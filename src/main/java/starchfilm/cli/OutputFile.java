@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.saving.NotWrittenException;
@@ -124,6 +125,12 @@ final class OutputFile {
       throw refused(given, noneOf(kind));
     }
     return new OutputFile(surroundings, option, typed, kind, Optional.of(path));
+  }
+
+  /** The place that an option named, if it was given. */
+  static Optional<OutputFile> named(
+      String option, @Nullable String typed, Kind kind, CommandContext surroundings) {
+    return Optional.ofNullable(typed).map(name -> of(option, name, kind, surroundings));
   }
 
   private static String noneOf(Kind kind) {

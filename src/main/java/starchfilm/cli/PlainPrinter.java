@@ -28,6 +28,14 @@ final class PlainPrinter extends PrintWriter {
     end.flush();
   }
 
+  /** Prints sentences, each broken into lines below its own beginning. */
+  void printSentences(Iterable<String> sentences) {
+    for (String sentence : sentences) {
+      String indent = sentence.substring(0, sentence.length() - sentence.stripLeading().length());
+      Paragraph.of(sentence.strip(), indent, indent + "  ").forEach(this::println);
+    }
+  }
+
   @Override
   public void write(int c) {
     write(String.valueOf((char) c), 0, 1);

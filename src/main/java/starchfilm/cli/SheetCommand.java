@@ -70,8 +70,10 @@ final class SheetCommand implements Callable<Integer> {
       throw CommandFailure.wrongInput(
           "sheet needs somewhere to write: --out sheets.html, --labels labels.html, or both.");
     }
-    Optional<OutputFile> sheetPage = output("--out", out, OutputFile.Kind.SHEETS);
-    Optional<OutputFile> labelPage = output("--labels", labels, OutputFile.Kind.LABELS);
+    Optional<OutputFile> sheetPage =
+        OutputFile.named("--out", out, OutputFile.Kind.SHEETS, surroundings);
+    Optional<OutputFile> labelPage =
+        OutputFile.named("--labels", labels, OutputFile.Kind.LABELS, surroundings);
     OutputFile.requireOneOnStandardOutput(sheetPage, labelPage);
     Notebook notebook = TrialFiles.read(paths, surroundings);
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
@@ -90,18 +92,11 @@ final class SheetCommand implements Callable<Integer> {
     labelPage.ifPresent(page -> page.write(() -> report.labels(plates)));
     say(sheetPage, Plural.of(trials.size(), "sheet"));
     say(labelPage, Plural.of(plates.size(), "label"));
-    if (!notebook.faults().isEmpty()) {
-      return ExitCodes.WRONG_INPUT;
-    }
-    return forecasts.failures().isEmpty() ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
+    return TrialFiles.exitCode(notebook, forecasts.failures().isEmpty());
   }
 
   private void say(Optional<OutputFile> page, String what) {
     page.filter(file -> !file.isStandardOutput())
         .ifPresent(file -> surroundings.err().println(what + " to print: " + file.shown() + "."));
-  }
-
-  private Optional<OutputFile> output(String option, @Nullable String typed, OutputFile.Kind kind) {
-    return Optional.ofNullable(typed).map(name -> OutputFile.of(option, name, kind, surroundings));
   }
 }

@@ -12,7 +12,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import starchfilm.casting.trial.Trial;
-import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshops;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.report.caution.Caution;
@@ -82,10 +81,7 @@ final class ThicknessCommand implements Callable<Integer> {
             surroundings.workingDirectory(),
             surroundings.clock());
     Trial trial = question.trial();
-    Workshops workshops = new Workshops(surroundings.clock());
-    workshops.faults(List.of(trial)).stream()
-        .map(Fault::sentence)
-        .forEach(surroundings.err()::println);
+    Workshops workshops = TrialFiles.workshops(List.of(trial), surroundings);
     ThicknessAnswer answer = question.answer(workshops.of(trial));
     List<Caution> cautions = Cautions.of(trial.recipe(), answer.request().casting().place());
     places.write(() -> Answers.thickness(answer, question.assumptions(), cautions));
@@ -94,9 +90,7 @@ final class ThicknessCommand implements Callable<Integer> {
               ThicknessText.of(answer, trial),
               question.assumptions(),
               cautions.stream().map(caution -> "! " + caution.sentence()).toList())
-          .flatMap(List::stream)
-          .flatMap(line -> Paragraph.of(line, "", "  ").stream())
-          .forEach(surroundings.out()::println);
+          .forEach(surroundings.out()::printSentences);
     }
     return ThicknessText.isAnyFound(answer) ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
   }

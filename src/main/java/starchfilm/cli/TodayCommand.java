@@ -13,7 +13,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecaster;
@@ -82,16 +81,16 @@ final class TodayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<OutputFile> table = output("--csv", csv, OutputFile.Kind.TODAY_TABLE);
-    Optional<OutputFile> data = output("--json", json, OutputFile.Kind.TODAY);
-    Optional<OutputFile> looks = output("--calendar", calendar, OutputFile.Kind.CALENDAR);
+    Optional<OutputFile> table =
+        OutputFile.named("--csv", csv, OutputFile.Kind.TODAY_TABLE, surroundings);
+    Optional<OutputFile> data =
+        OutputFile.named("--json", json, OutputFile.Kind.TODAY, surroundings);
+    Optional<OutputFile> looks =
+        OutputFile.named("--calendar", calendar, OutputFile.Kind.CALENDAR, surroundings);
     Notebook notebook =
         TrialFiles.read(paths.isEmpty() ? List.of(Path.of("")) : paths, surroundings);
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
-    Workshops workshops = new Workshops(surroundings.clock());
-    workshops.faults(notebook.trials()).stream()
-        .map(Fault::sentence)
-        .forEach(surroundings.err()::println);
+    Workshops workshops = TrialFiles.workshops(notebook.trials(), surroundings);
     List<String> failures = new ArrayList<>();
     TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.DRAWS);
     Today today =
@@ -117,27 +116,14 @@ final class TodayCommand implements Callable<Integer> {
     if (Stream.of(table, data, looks)
         .flatMap(Optional::stream)
         .noneMatch(OutputFile::isStandardOutput)) {
-      TodayText.of(today).stream()
-          .flatMap(
-              line ->
-                  line.startsWith("  ")
-                      ? Paragraph.of(line.strip(), "  ", "  ").stream()
-                      : Paragraph.of(line, "", "  ").stream())
-          .forEach(surroundings.out()::println);
+      surroundings.out().printSentences(TodayText.of(today));
     }
-    if (!notebook.faults().isEmpty()) {
-      return ExitCodes.WRONG_INPUT;
-    }
-    return failures.isEmpty() ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
+    return TrialFiles.exitCode(notebook, failures.isEmpty());
   }
 
   /** From where the command runs, with / between folders. */
   private String name(Standing standing) {
     Trial trial = standing.forecast().trial();
     return trial.file().toString().replace('\\', '/');
-  }
-
-  private Optional<OutputFile> output(String option, @Nullable String typed, OutputFile.Kind kind) {
-    return Optional.ofNullable(typed).map(name -> OutputFile.of(option, name, kind, surroundings));
   }
 }

@@ -3,11 +3,13 @@ package starchfilm.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.Oddity;
+import starchfilm.learning.Workshops;
 import starchfilm.report.words.OddityWords;
 
 /** The trial files a command was given. */
@@ -58,5 +60,20 @@ final class TrialFiles {
           .println(
               remarks.size() - MOST_REMARKS + " more remarks; the command check has them all.");
     }
+  }
+
+  /** What was learnt beside some trials; a file of it that cannot be read is told. */
+  static Workshops workshops(List<Trial> trials, CommandContext surroundings) {
+    Workshops workshops = new Workshops(surroundings.clock());
+    workshops.faults(trials).forEach(fault -> surroundings.err().println(fault.sentence()));
+    return workshops;
+  }
+
+  /** The exit code of a command that used what it could of these trials. */
+  static int exitCode(Notebook notebook, boolean allComputed) {
+    if (!notebook.faults().isEmpty()) {
+      return ExitCodes.WRONG_INPUT;
+    }
+    return allComputed ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
   }
 }
