@@ -27,7 +27,7 @@ record Design(
     double salt =
         glycerol == 0 ? 0 : glycerol * jar.saltFraction().value() / jar.glycerolFraction().value();
     double acid = vinegarInPaste * supplies.vinegarAcidityFraction();
-    return new Composition(
+    return Composition.of(
         blend.shares(),
         starchInPaste,
         glycerol,

@@ -1,5 +1,7 @@
 package starchfilm.planning;
 
+import java.util.OptionalDouble;
+
 /** What keeps a recipe from giving more. */
 public enum Limit {
   /** The glycerol at hand. */
@@ -21,5 +23,34 @@ public enum Limit {
   /** The concentration above which the paste does not level well. */
   LEVELLING,
   /** The feel or the figures asked for. */
-  WISH
+  WISH;
+
+  /**
+   * A request with this limit elsewhere.
+   *
+   * @param to where: kg of glycerol, dry starch times what there is, m3 for the pot, plates, s for
+   *     the date, m of dry film; infinite where starch, date or thickness no longer limit
+   * @throws IllegalArgumentException where the limit is no figure of a request
+   */
+  PlanRequest movedTo(double to, PlanRequest request) {
+    return switch (this) {
+      case GLYCEROL -> request.with(request.supplies().withGlycerol(to));
+      case STARCH ->
+          request.with(
+              request
+                  .supplies()
+                  .withStarches(
+                      request.supplies().starches().stream().map(s -> s.times(to)).toList()));
+      case POT -> request.with(request.kitchen().withPot(to));
+      case PLATES -> request.with(request.kitchen().withPlates((int) to));
+      case DATE -> request.by(finite(to));
+      case THICKEST_FILM, THINNEST_FILM -> request.with(request.wish().thick(finite(to)));
+      case RIM, LEVELLING, WISH ->
+          throw new IllegalArgumentException(this + " is no figure of a request");
+    };
+  }
+
+  private static OptionalDouble finite(double value) {
+    return Double.isInfinite(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
+  }
 }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.film.Feel;
 import starchfilm.planning.PlanSearch.Found;
@@ -80,82 +79,68 @@ final class Relaxations {
   }
 
   private BindingLimit moved(Limit limit, Found found) {
-    Supplies supplies = request.supplies();
     Kitchen kitchen = request.kitchen();
-    Candidate candidate = found.candidate();
     double dryM = found.outcome().dryThicknessM();
     return switch (limit) {
       case GLYCEROL -> {
-        double more = supplies.glycerolKg() * MORE;
-        yield moved(
-            limit, supplies.glycerolKg(), more, request.with(supplies.withGlycerol(more)), found);
+        double now = request.supplies().glycerolKg();
+        yield moved(limit, now, now * MORE, found);
       }
       case STARCH -> {
         double now = found.space().blend().mostDryKg();
-        yield moved(
-            limit, now, now * MORE, request.with(supplies.withStarches(moreStarch())), found);
+        yield moved(limit, now, now * MORE, limit.movedTo(MORE, request), found);
       }
-      case POT -> {
-        double larger = kitchen.potM3() * LARGER_POT;
-        yield moved(limit, kitchen.potM3(), larger, request.with(kitchen.withPot(larger)), found);
-      }
-      case PLATES -> {
-        int more = kitchen.plates() + 1;
-        yield moved(limit, kitchen.plates(), more, request.with(kitchen.withPlates(more)), found);
-      }
+      case POT -> moved(limit, kitchen.potM3(), kitchen.potM3() * LARGER_POT, found);
+      case PLATES -> moved(limit, kitchen.plates(), kitchen.plates() + 1, found);
       case DATE -> {
         double now = request.byS().orElse(Double.POSITIVE_INFINITY);
-        yield moved(limit, now, now + DAY_S, request.by(OptionalDouble.of(now + DAY_S)), found);
+        yield moved(limit, now, now + DAY_S, found);
       }
-      case THICKEST_FILM -> {
-        double thicker = dryM * MORE / (1 + Wish.GIVE_OR_TAKE);
-        yield moved(limit, dryM, dryM * MORE, request.with(thickness(thicker)), found);
-      }
-      case THINNEST_FILM -> {
-        double thinner = dryM * LESS / (1 - Wish.GIVE_OR_TAKE);
-        yield moved(limit, dryM, dryM * LESS, request.with(thickness(thinner)), found);
-      }
-      case RIM ->
-          new BindingLimit(
+      case THICKEST_FILM -> film(limit, dryM, dryM * MORE, 1 + Wish.GIVE_OR_TAKE, found);
+      case THINNEST_FILM -> film(limit, dryM, dryM * LESS, 1 - Wish.GIVE_OR_TAKE, found);
+      case RIM -> withOther(limit, kitchen.rimM(), kitchen.rimM(), Optional.empty(), found);
+      case LEVELLING ->
+          withOther(
               limit,
-              found.goal(),
-              kitchen.rimM(),
-              kitchen.rimM(),
-              found.outcome(),
-              Optional.empty());
-      case LEVELLING -> {
-        Optional<Found> better =
-            Optional.ofNullable(
-                search.best(request, List.of(found.goal()), true).get(found.goal()));
-        yield new BindingLimit(
-            limit,
-            found.goal(),
-            found.space().mostStarch(),
-            found.space().blend().levelsUpTo(),
-            found.outcome(),
-            better.filter(other -> isBetter(other, found)).map(Found::outcome));
-      }
-      case WISH -> {
-        Optional<Feel> next = neighbour(candidate, found);
-        yield next.isEmpty()
-            ? new BindingLimit(limit, found.goal(), 0, 0, found.outcome(), Optional.empty())
-            : moved(limit, 0, 0, request.with(request.wish().feeling(next.get())), found);
-      }
+              found.space().mostStarch(),
+              found.space().blend().levelsUpTo(),
+              Optional.ofNullable(
+                  search.best(request, List.of(found.goal()), true).get(found.goal())),
+              found);
+      case WISH ->
+          withOther(
+              limit,
+              0,
+              0,
+              neighbour(found)
+                  .flatMap(
+                      feel ->
+                          search.best(request.with(request.wish().feeling(feel)), found.goal())),
+              found);
     };
   }
 
-  private BindingLimit moved(
-      Limit limit, double now, double moved, PlanRequest relaxed, Found found) {
+  private BindingLimit film(Limit limit, double now, double to, double giveOrTake, Found found) {
+    return moved(limit, now, to, limit.movedTo(to / giveOrTake, request), found);
+  }
+
+  private BindingLimit moved(Limit limit, double now, double to, Found found) {
+    return moved(limit, now, to, limit.movedTo(to, request), found);
+  }
+
+  private BindingLimit moved(Limit limit, double now, double to, PlanRequest relaxed, Found found) {
+    return withOther(limit, now, to, search.best(relaxed, found.goal()), found);
+  }
+
+  private BindingLimit withOther(
+      Limit limit, double now, double to, Optional<Found> other, Found found) {
     return new BindingLimit(
         limit,
         found.goal(),
         now,
-        moved,
+        to,
         found.outcome(),
-        search
-            .best(relaxed, found.goal())
-            .filter(other -> isBetter(other, found))
-            .map(Found::outcome));
+        other.filter(better -> isBetter(better, found)).map(Found::outcome));
   }
 
   private static boolean isBetter(Found other, Found found) {
@@ -172,30 +157,13 @@ final class Relaxations {
         || after.plates() > before.plates();
   }
 
-  private Wish thickness(double m) {
-    return request.wish().thick(OptionalDouble.of(m));
-  }
-
-  private List<StarchAtHand> moreStarch() {
-    return request.supplies().starches().stream()
-        .map(
-            s ->
-                new StarchAtHand(
-                    s.kind(),
-                    s.massKg().isPresent()
-                        ? OptionalDouble.of(s.massKg().getAsDouble() * MORE)
-                        : s.massKg(),
-                    s.moistureFraction()))
-        .toList();
-  }
-
   /** The feel on the other side of the end of the wish that a recipe stands at. */
-  private Optional<Feel> neighbour(Candidate candidate, Found found) {
+  private Optional<Feel> neighbour(Found found) {
     Optional<Feel> feel = request.wish().feel();
     if (feel.isEmpty()) {
       return Optional.empty();
     }
-    boolean atStiffEnd = candidate.design().plasticiser() < found.space().window().centre();
+    boolean atStiffEnd = found.candidate().design().plasticiser() < found.space().window().centre();
     return switch (feel.get()) {
       case STIFF -> atStiffEnd ? Optional.empty() : Optional.of(Feel.FLEXIBLE);
       case FLEXIBLE -> Optional.of(atStiffEnd ? Feel.STIFF : Feel.STRETCHY);

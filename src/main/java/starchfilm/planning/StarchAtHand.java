@@ -42,4 +42,14 @@ public record StarchAtHand(StarchKind kind, OptionalDouble massKg, Estimate mois
   double dryKg() {
     return massKg.orElse(Double.POSITIVE_INFINITY) * (1 - moistureFraction.value());
   }
+
+  /** So many times as much; without end where that is infinite. */
+  StarchAtHand times(double factor) {
+    return new StarchAtHand(
+        kind,
+        massKg.isPresent() && Double.isFinite(factor)
+            ? OptionalDouble.of(massKg.getAsDouble() * factor)
+            : OptionalDouble.empty(),
+        moistureFraction);
+  }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import starchfilm.film.Feel;
@@ -66,38 +65,23 @@ final class WaysOut {
   private List<Drop> drops() {
     List<Drop> drops = new ArrayList<>();
     if (request.byS().isPresent()) {
-      drops.add(new Drop(Limit.DATE, Optional.empty(), r -> r.by(OptionalDouble.empty())));
+      drops.add(gone(Limit.DATE, Double.POSITIVE_INFINITY));
     }
     if (request.wish().dryThicknessM().isPresent()) {
-      drops.add(
-          new Drop(
-              Limit.THINNEST_FILM,
-              Optional.empty(),
-              r -> r.with(r.wish().thick(OptionalDouble.empty()))));
+      drops.add(gone(Limit.THINNEST_FILM, Double.POSITIVE_INFINITY));
     }
     for (Feel feel : List.of(Feel.STIFF, Feel.FLEXIBLE, Feel.STRETCHY)) {
       if (!request.wish().feel().equals(Optional.of(feel))) {
         drops.add(new Drop(Limit.WISH, Optional.of(feel), r -> r.with(r.wish().feeling(feel))));
       }
     }
-    drops.add(
-        new Drop(
-            Limit.GLYCEROL, Optional.empty(), r -> r.with(r.supplies().withGlycerol(PLENTY_KG))));
-    drops.add(
-        new Drop(
-            Limit.STARCH,
-            Optional.empty(),
-            r ->
-                r.with(
-                    r.supplies()
-                        .withStarches(
-                            r.supplies().starches().stream()
-                                .map(
-                                    s ->
-                                        new StarchAtHand(
-                                            s.kind(), OptionalDouble.empty(), s.moistureFraction()))
-                                .toList()))));
-    drops.add(new Drop(Limit.POT, Optional.empty(), r -> r.with(r.kitchen().withPot(PLENTY_M3))));
+    drops.add(gone(Limit.GLYCEROL, PLENTY_KG));
+    drops.add(gone(Limit.STARCH, Double.POSITIVE_INFINITY));
+    drops.add(gone(Limit.POT, PLENTY_M3));
     return drops;
+  }
+
+  private static Drop gone(Limit limit, double to) {
+    return new Drop(limit, Optional.empty(), r -> limit.movedTo(to, r));
   }
 }

@@ -2,7 +2,6 @@ package starchfilm.report;
 
 import java.util.List;
 import java.util.Optional;
-import starchfilm.change.Change;
 import starchfilm.change.Remedy;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.film.risk.CrackRisk;
@@ -52,7 +51,7 @@ final class RiskTable {
             + " (within a factor of 5); the thick spot will be "
             + ReaderUnit.MILLIMETRE.two(risk.dryThicknessM())
             + " mm"
-            + best.map(remedy -> ": " + cause(remedy.change())).orElse("")
+            + best.map(RiskTable::cause).orElse("")
             + "."
             + (risk.mayTearAtRim()
                 ? " It comes off the plate, and may tear where the rim holds it."
@@ -152,33 +151,31 @@ final class RiskTable {
     };
   }
 
-  /** What is wrong with a plate that a change helps most against cracks. */
-  private static String cause(Change change) {
-    return switch (change) {
-      case MORE_GLYCEROL -> "the film is too brittle to shrink without cracking";
-      case POUR_THINNER -> "the layer is so thick that the skin is dry long before the core";
-      case COVER_THE_PLATE -> "the air dries the skin too fast";
-      case LEVEL_THE_PLATE -> "the thin edge is dry while the thick spot still shrinks";
-      default -> throw new IllegalArgumentException("no cause of cracks: " + change);
+  /** What is wrong with a plate that a change helps most against cracks, after its thickness. */
+  private static String cause(Remedy remedy) {
+    return switch (remedy.relief()) {
+      case MORE_GLYCEROL -> ": the film is too brittle to shrink without cracking";
+      case THINNER_POUR -> ": the layer is so thick that the skin is dry long before the core";
+      case COVER -> ": the air dries the skin too fast";
+      case LEVEL_PLATE -> ": the thin edge is dry while the thick spot still shrinks";
+      case FAN, DRIER_ROOM, WARMER_ROOM -> "";
     };
   }
 
   private static String sentence(Remedy remedy) {
     return "Best change: "
-        + switch (remedy.change()) {
-          case POUR_THINNER -> "pour thinner, " + change(remedy, ReaderUnit.MILLIMETRE, " mm");
+        + switch (remedy.relief()) {
+          case THINNER_POUR -> "pour thinner, " + change(remedy, ReaderUnit.MILLIMETRE, " mm");
           case MORE_GLYCEROL ->
               "more glycerol, " + change(remedy, ReaderUnit.PERCENT, " g per 100 g dry starch");
-          case LEVEL_THE_PLATE ->
+          case LEVEL_PLATE ->
               "level the plate better, ± " + change(remedy, ReaderUnit.PERCENT, " %");
-          case COVER_THE_PLATE -> "dry more slowly, " + change(remedy, ReaderUnit.PERCENT, " % RH");
+          case COVER -> "dry more slowly, " + change(remedy, ReaderUnit.PERCENT, " % RH");
           case FAN ->
               "a fan, its cable off the wet trays, "
                   + change(remedy, ReaderUnit.METRE_PER_SECOND, " m/s");
           case DRIER_ROOM -> "a drier room, " + change(remedy, ReaderUnit.PERCENT, " % RH");
           case WARMER_ROOM -> "a warmer room, " + change(remedy, ReaderUnit.CELSIUS, " °C");
-          default ->
-              throw new IllegalArgumentException("no single change helps: " + remedy.change());
         };
   }
 
