@@ -53,7 +53,8 @@ final class RoomCauses {
         FAN_KG_PER_M2H,
         "it dried at "
             + Told.number(1e3 * pace)
-            + " g an hour and square metre on average; a still room takes 50 to 80 g");
+            + " g per hour and square metre on average; a still room takes up 50 to"
+            + " 80 g");
   }
 
   private static double evaporationKgPerM2H(FaultContext scene) {

@@ -18,7 +18,8 @@ final class DataOptions {
   @Option(
       names = "--json",
       paramLabel = "DATA",
-      description = "Also write it as JSON, its keys with unit and meaning; - likewise.")
+      description =
+          "Also write it as JSON, with unit and meaning of each key; - for" + " standard output.")
   private @Nullable String json;
 
   /**

@@ -71,7 +71,7 @@ final class DryCommand implements Callable<Integer> {
       names = "--json",
       paramLabel = "DATA",
       description =
-          "Also write milestones, film, risks and curve as JSON; - for standard output likewise.")
+          "Also write milestones, film, risks and curve as JSON; - for standard" + " output.")
   private @Nullable String json;
 
   private DryCommand(CommandContext surroundings) {

@@ -33,8 +33,8 @@ import starchfilm.request.TrialQuestion;
     description = {
       "Start a trial file from one line that says what you cooked, or from" + " an earlier trial.",
       "",
-      "The line holds amounts, plate, when and where, in any order, with a"
-          + " semicolon or a comma and a blank between them. A trial from an"
+      "The line holds amounts, plate, time and place in any order, separated"
+          + " by semicolons, or by commas followed by a space. A trial from an"
           + " earlier one keeps its recipe, pour and room, without its history, and"
           + " remembers where it comes from, so that compare shows the two against"
           + " each other."
@@ -132,14 +132,14 @@ final class NewCommand implements Callable<Integer> {
   private int fromTable(Path table, Path folder, Path home, OptionEntries entries) {
     if (line != null || TrialQuestion.isWritten(entries)) {
       throw CommandFailure.wrongInput(
-          "--from " + table + ": a table is read as it stands; leave the rest of the trial out.");
+          "--from " + table + ": a table is read as it is; leave the other options out.");
     }
     Findings findings = new Findings(table.toString());
     List<TrialTable.Row> rows = TrialTable.read(surroundings.resolve(table), findings);
     findings.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
     if (!findings.faults().isEmpty()) {
       FirstFaults.sentences(findings.faults()).forEach(surroundings.err()::println);
-      throw CommandFailure.wrongInput("nothing was written; mend these cells and run it again.");
+      throw CommandFailure.wrongInput("nothing was written; fix these cells and run it again.");
     }
     try {
       for (TrialTable.Row row : rows) {

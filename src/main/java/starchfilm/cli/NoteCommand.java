@@ -129,7 +129,9 @@ final class NoteCommand implements Callable<Integer> {
               + " Refused if the file was changed since.")
   private boolean undo;
 
-  @Option(names = "--list", description = "List what is noted, line by line, and note nothing.")
+  @Option(
+      names = "--list",
+      description = "List what is noted, line by line, without noting anything.")
   private boolean list;
 
   @Option(
@@ -243,7 +245,7 @@ final class NoteCommand implements Callable<Integer> {
       try {
         write(trial, several.onSamePlate(same.orElseThrow(() -> unsaid(e))));
       } catch (PlateDoubtException impossible) {
-        throw new IllegalStateException("a plate that was told is doubted", impossible);
+        throw new IllegalStateException("a plate that looks wrong", impossible);
       }
     }
     return ExitCodes.DONE;

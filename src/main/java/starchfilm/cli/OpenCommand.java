@@ -126,8 +126,8 @@ class OpenCommand implements Callable<Integer> {
       throw CommandFailure.notComputed(
           "--port: "
               + port
-              + " is taken by another program, or may not be used; leave --port out for a free"
-              + " one.");
+              + " is used by another program, or not allowed; leave --port out to get"
+              + " a free one.");
     } catch (IOException failure) {
       throw CommandFailure.notComputed(
           "the page could not be opened: " + failure.getMessage() + ".");

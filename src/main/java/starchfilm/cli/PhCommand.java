@@ -21,7 +21,8 @@ import starchfilm.request.PhRequest;
     description = {
       "Say how many millilitres of a dilute acid or lye take a volume from one pH to another.",
       "",
-      "Read the pH of a sample thinned with as much water or more: syrupy glycerol shows no true pH."
+      "Measure the pH of a sample diluted with at least as much water:"
+          + " syrupy glycerol shows no true pH."
     },
     optionListHeading = "%nOptions:%n",
     footer = {
@@ -62,13 +63,13 @@ final class PhCommand implements Callable<Integer> {
     write(
         request.countsSoap()
             ? "Soap was counted as the only buffer; carbonate and other salts take up more."
-            : "No buffer was assumed, so this is the least it takes: soap, fatty acid, carbonate and"
-                + " phosphate take up more.");
+            : "No buffer was assumed, so this is the least you need: soap, fatty"
+                + " acid, carbonate and phosphate take up more.");
     Reagent reagent = request.reagent();
     if (reagent == Reagent.BAKING_SODA) {
       write(
-          "Its carbon dioxide was taken to stay dissolved: as it escapes the pH rises further, so"
-              + " stir and wait an hour before adding more.");
+          "Its carbon dioxide is assumed to stay dissolved: as it escapes, the"
+              + " pH rises further, so stir and wait an hour before adding more.");
     } else if (reagent.isLye() || STRONG_ACIDS.contains(reagent)) {
       write(
           "At home "

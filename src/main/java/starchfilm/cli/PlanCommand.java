@@ -112,7 +112,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     places.write(answered.data());
     if (recipes.isEmpty()) {
-      throw CommandFailure.notComputed("no recipe fits everything that was asked.");
+      throw CommandFailure.notComputed("no recipe meets every wish.");
     }
     PlanReport report = new PlanReport(new PageRenderer());
     page.ifPresent(

@@ -61,13 +61,22 @@ final class PotOptions {
       description = "Powder that was really weighed out, such as 13.4g; of several, \"corn 6.2g\".")
   private List<String> starches = List.of();
 
-  @Option(names = "--glycerol", paramLabel = "MASS", description = "Glycerol likewise.")
+  @Option(
+      names = "--glycerol",
+      paramLabel = "MASS",
+      description = "Glycerol that was really weighed out.")
   private @Nullable String glycerol;
 
-  @Option(names = "--vinegar", paramLabel = "MASS", description = "Vinegar likewise.")
+  @Option(
+      names = "--vinegar",
+      paramLabel = "MASS",
+      description = "Vinegar that was really weighed out.")
   private @Nullable String vinegar;
 
-  @Option(names = "--water", paramLabel = "MASS", description = "Water likewise.")
+  @Option(
+      names = "--water",
+      paramLabel = "MASS",
+      description = "Water that was really weighed out.")
   private @Nullable String water;
 
   /** What was weighed out, of the lines of the file; a line that is not there is refused. */

@@ -64,7 +64,7 @@ final class TodayCommand implements Callable<Integer> {
   @Option(
       names = "--json",
       paramLabel = "DATA",
-      description = "Also write the same as JSON; - for standard output likewise.")
+      description = "Also write the same as JSON; - for standard output.")
   private @Nullable String json;
 
   @Option(

@@ -249,7 +249,8 @@ public final class Workshops implements TrialKnowledge {
         future == 1
             ? "One weighing lies in the future and is not counted: is its date right?"
             : future
-                + " weighings lie in the future and count for nothing: are their dates right?");
+                + " weighings lie in the future and are not counted: are their dates"
+                + " right?");
     return new PlateParameters(known.factors(), known.wholly(), known.weighings(), questions);
   }
 

@@ -81,7 +81,7 @@ public record Kitchen(
         "unevenness",
         Sentence.percent(unevenness),
         "0 to 90 %",
-        "write how far the thin edge is below the average, 25 % where nobody measured");
+        "write how far the thin edge is below the average; 25 % if nobody" + " measured it");
   }
 
   private static void require(

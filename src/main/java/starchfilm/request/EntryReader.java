@@ -51,7 +51,7 @@ final class EntryReader {
     int before = mistakes.size();
     try {
       if (words.stream().anyMatch(String::isBlank)) {
-        refuse(field, "nothing given in one of its places; fill in all of them");
+        refuse(field, "one of its fields is empty; fill in all of them");
       } else if (words.size() > field.most() && !field.isRepeatable()) {
         refuse(field, "given more than once, allowed once; leave all but one out");
       } else {

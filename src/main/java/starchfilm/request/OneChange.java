@@ -62,7 +62,7 @@ record OneChange(String word, Trial recipe, ChangeStep step) {
             () ->
                 new MistypedException(
                     typed,
-                    "a change beside the earlier trial it is made in",
+                    "a change together with the earlier trial it applies to",
                     "name that trial's file with --from"));
     ChangeStep step =
         Optional.of(WORDS.get(word))

@@ -58,7 +58,7 @@ final class RecoveryRecord {
                   + " pellets.")
           .words(3, 3);
   static final Field FATTY_LAYER_LEFT =
-      Field.flag("--fatty-layer-left", "The fatty acid that floated up was not taken off.");
+      Field.flag("--fatty-layer-left", "The fatty acid that floated up was not removed.");
   static final Field SALT_OUT = Field.option("--salt-out", "MASS", "Salt filtered off, dry.");
   static final Field ALCOHOL_OUT =
       Field.option("--alcohol-out", "AMOUNT", "Alcohol caught when it was driven off.");

@@ -76,7 +76,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       Field.option(
               "--plate",
               "PLATE",
-              WrittenKitchen.PLATE_HELP + " Without --wet all paste goes on it.")
+              WrittenKitchen.PLATE_HELP + " Without --wet, all paste goes on it.")
           .repeatable();
   static final Field RIM =
       Field.option("--rim", "LENGTH", "Height of the plate's rim, such as 10mm.");

@@ -167,7 +167,8 @@ record WrittenPlates(Plate plate, int count) {
         throw rest.unreadable(
             "is the first number how many there are? write 1x "
                 + both.group()
-                + " or the number, a blank and two sides; the height of a rim is told by itself");
+                + " or the number, a blank and two sides; give the height of a rim by"
+                + " itself");
       }
       if (Math.max(a, b) > MOST_SLENDER * Math.min(a, b)) {
         throw whichShape(rest, both.group(1) + "x ", both.group(3) + unit);

@@ -180,7 +180,7 @@ class AssayCommandTest {
         .isZero();
     assertThat(oneLine(terminal.out()))
         .startsWith("Add about 100 ml of hydrochloric acid (0.1 mol/l), a little at a time")
-        .contains("No buffer was assumed, so this is the least it takes")
+        .contains("No buffer was assumed, so this is the least you need")
         .contains("That is why a weaker solution does not overshoot.")
         .contains("Add them to water, never water to them");
   }
@@ -222,7 +222,7 @@ class AssayCommandTest {
 
     run("assay|ph|--volume|1 l|--from|4|--to|6.5|--with|baking soda|--strength|5 %");
     assertThat(oneLine(terminal.out()))
-        .contains("Add about", "ml of baking soda (5 %)", "as it escapes the pH rises further")
+        .contains("Add about", "ml of baking soda (5 %)", "as it escapes, the pH rises further")
         .doesNotContain("no instruction");
   }
 

@@ -34,7 +34,7 @@ class ManyTrialsTest {
     assertThat(page.select(".beside thead th")).hasSize(101);
     assertThat(page.select(".ready .hint").text())
         .isEqualTo(
-            "Here and one by one: the last 50 trials. The 51 before them stand in the list, and"
+            "Shown here one by one: the last 50 trials. The 51 before them are in the list, and"
                 + " the last thousand of all in the table; compare fewer files to see more of"
                 + " them.");
     assertThat(page.select(".remarks li").text())

@@ -305,7 +305,7 @@ class NoteCommandTest {
     Files.setLastModifiedTime(file, FileTime.from(Instant.now().plusSeconds(5)));
 
     assertThat(terminal.run("note", "a.json", "--undo")).isEqualTo(2);
-    assertThat(terminal.err()).contains("the file was changed since; nothing was taken back");
+    assertThat(terminal.err()).contains("the file was changed since; nothing was undone");
     assertThat(Files.readString(file)).isEqualTo(mine);
     assertThat(terminal.run("note", "a.json", "--undo", "--rating", "4")).isEqualTo(2);
   }

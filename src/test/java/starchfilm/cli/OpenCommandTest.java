@@ -32,8 +32,8 @@ class OpenCommandTest {
           .isEqualToNormalizingNewlines(
               "starchfilm: --port: "
                   + taken.getLocalPort()
-                  + " is taken by another program, or may not be used; leave --port out for a free"
-                  + " one.\n");
+                  + " is used by another program, or not allowed; leave --port out to get"
+                  + " a free one.\n");
     }
   }
 

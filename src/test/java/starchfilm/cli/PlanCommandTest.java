@@ -225,7 +225,7 @@ class PlanCommandTest {
         .contains("No recipe meets every wish. What would help:")
         .contains("Get glycerol, ");
     assertThat(terminal.err())
-        .isEqualToNormalizingNewlines("starchfilm: no recipe fits everything that was asked.\n");
+        .isEqualToNormalizingNewlines("starchfilm: no recipe meets every wish.\n");
   }
 
   @ParameterizedTest

@@ -68,7 +68,9 @@ class WrittenPlatesTest {
       quoteCharacter = '`',
       value = {
         "2x 30cm glass | round or square? write 2x 30cm round, or 2x 30x30cm for a square",
-        "30x20x3cm glass | is the first number how many there are? write 1x 20x3cm or the number, a blank and two sides; the height of a rim is told by itself",
+        "30x20x3cm glass | is the first number how many there are? write 1x"
+            + " 20x3cm or the number, a blank and two sides; give the height of a rim"
+            + " by itself",
         "30cm glass | round or square? write 30cm round, or 30x30cm for a square",
         "4x glass | write it like one of these",
         "0x30x20cm | 1 to 1000 plates can be poured; check the number",

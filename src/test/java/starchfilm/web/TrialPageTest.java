@@ -62,7 +62,7 @@ class TrialPageTest {
     site.post("/trial/note", "file", DryingTrial.FILE, "kind", "remark", "words", "Odder.");
     String now = Files.readString(file);
 
-    assertThat(said(undo(noted))).contains("the file was changed since; nothing was taken back");
+    assertThat(said(undo(noted))).contains("the file was changed since; nothing was undone");
     assertThat(Files.readString(file)).isEqualTo(now);
   }
 

@@ -166,7 +166,7 @@ final class WeighingsReader {
     if (film.value() <= 0) {
       findings.fault(
           entry.placeOf("mass_g"),
-          "a film of " + grams(film) + " after the plate is taken off",
+          "a film of " + grams(film) + " after the plate is subtracted",
           "more than 0 g",
           "check the mass, the plate's tare_g, and whether with_plate is right");
       return false;

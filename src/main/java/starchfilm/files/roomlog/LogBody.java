@@ -60,7 +60,7 @@ record LogBody(LogColumns columns, List<LogTable.Row> rows) {
     if (above > 0) {
       log.notice(
           OptionalInt.of(rows.get(0).line()),
-          (above == 1 ? "1 line" : above + " lines") + " above the readings passed over");
+          (above == 1 ? "1 line" : above + " lines") + " above the readings skipped");
     }
   }
 }

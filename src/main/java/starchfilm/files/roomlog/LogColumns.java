@@ -208,7 +208,7 @@ record LogColumns(
         0,
         "columns without names that hold " + left + " and then " + right,
         "\u00B0C before % RH where no row names them",
-        "if the humidity stands first, write time,rh_pct,air_C as a first row");
+        "if humidity comes first, write time,rh_pct,air_C as the first row");
   }
 
   /** Date and time of a row as one text, if the row has them. */

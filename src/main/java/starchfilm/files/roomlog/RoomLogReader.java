@@ -140,10 +140,9 @@ public final class RoomLogReader {
           .faults()
           .forEach(
               fault ->
-                  log.notice(fault.line(), "passed over, for it cannot be read: " + fault.given()));
+                  log.notice(fault.line(), "skipped because it cannot be read: " + fault.given()));
       if (faulty > FAULTS_LISTED) {
-        log.notice(
-            OptionalInt.empty(), (faulty - FAULTS_LISTED) + " more rows passed over likewise");
+        log.notice(OptionalInt.empty(), (faulty - FAULTS_LISTED) + " more rows skipped");
       }
       return;
     }
@@ -256,8 +255,7 @@ public final class RoomLogReader {
           OptionalInt.of(readings.get(0).line()),
           "the log begins "
               + Words.span(late)
-              + " after the pour; its first reading stands"
-              + " for the time before");
+              + " after the pour; its first reading is used for the time before");
     }
     LoggedRoom logged =
         new LoggedRoom(

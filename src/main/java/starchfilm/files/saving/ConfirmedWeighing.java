@@ -27,7 +27,7 @@ final class ConfirmedWeighing {
     try {
       trial = new ObjectMapper().readTree(text);
     } catch (JsonProcessingException impossible) {
-      throw new IllegalStateException("only sound files are noted in", impossible);
+      throw new IllegalStateException("notes go only into files without a fault", impossible);
     }
     Optional<LocalDateTime> pouredAt =
         moment(trial.path("poured_at").asText())

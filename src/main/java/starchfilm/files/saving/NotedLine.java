@@ -266,7 +266,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
   public Note.Corrected with(String typed) {
     if (!isCorrectable()) {
       throw new MistypedException(
-          typed, "no other value of " + name(), "take it out and note anew");
+          typed, "no other value of " + name(), "delete it and note it again");
     }
     return new Note.Corrected(this, parsed(typed).asText());
   }
@@ -279,7 +279,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
             : List.of(kind.list);
       }
     } catch (NotWrittenException impossible) {
-      throw new IllegalStateException("only sound files are noted in", impossible);
+      throw new IllegalStateException("notes go only into files without a fault", impossible);
     }
     throw new UnreadableFileException(
         name() + " that is not there any more as it was",

@@ -23,7 +23,7 @@ public final class PlateDoubtException extends NotWrittenException {
                 "weighings",
                 told,
                 "a film that dries",
-                "say whether it was the same plate; nothing was noted")));
+                "state whether it was the same plate; nothing was noted")));
     this.told = told;
   }
 

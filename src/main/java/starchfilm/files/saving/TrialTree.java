@@ -50,7 +50,7 @@ public final class TrialTree {
       // Falls through: the whole text has to be mended first.
     }
     throw NotWrittenException.because(
-        Path.of("the file"), "a file that is no JSON object", "mend its text first");
+        Path.of("the file"), "a file that is no JSON object", "fix its text first");
   }
 
   /**

@@ -71,7 +71,7 @@ public final class Undo {
     Path before = there.resolveSibling(there.getFileName() + SafeFile.BEFORE);
     if (!Files.isRegularFile(before)) {
       throw NotWrittenException.because(
-          file, "no version before it is kept", "there is nothing to take back");
+          file, "no version before it is kept", "there is nothing to undo");
     }
     boolean asMade =
         version.isPresent()
@@ -82,7 +82,7 @@ public final class Undo {
     if (!asMade) {
       throw NotWrittenException.because(
           file,
-          "the file was changed since; nothing was taken back",
+          "the file was changed since; nothing was undone",
           "correct it in the file, or compare it with " + before.getFileName());
     }
     return Files.readAllBytes(before);

@@ -16,7 +16,7 @@ public record WriteFailure(String given, String mend) {
   private static final WriteFailure NO_RIGHT =
       new WriteFailure(
           "this file or its folder may not be written to",
-          "nothing was changed; give yourself the right to write there, or use another folder");
+          "nothing was changed; check the folder's permissions, or use another" + " folder");
 
   /**
    * Why a file could not be written.

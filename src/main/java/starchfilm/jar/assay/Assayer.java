@@ -226,8 +226,8 @@ public final class Assayer {
           both
               + "; the figures shown satisfy both."
               + (apart
-                  ? " These ranges do not meet, so one of them is probably off, and what is shown is"
-                      + " narrower than it deserves: weigh the jar and read it once more."
+                  ? " These ranges do not overlap, so one of them is probably wrong, and"
+                      + " the range shown is too narrow: weigh the jar and read it again."
                   : ""));
     }
     // Whatever cannot be glycerol bounds the alcohol, which leaves with the water.

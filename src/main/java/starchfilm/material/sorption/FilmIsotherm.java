@@ -137,8 +137,8 @@ public final class FilmIsotherm {
       throw new IllegalArgumentException(
           "moisture of the film: water activity: "
               + activity
-              + " given, allowed 0 to below 1 (50 % is 0.5); at 1 a film takes up water without"
-              + " end");
+              + " given, allowed 0 to below 1 (50 % is 0.5); at 1 a film takes up"
+              + " water without limit");
     }
     double sum = NUMERICAL_WATER * activity / (1 - activity);
     if (glycerolWeight > 0) {

@@ -118,7 +118,7 @@ public record LearntPicture(
     sentences.add(
         strips == 0
             ? "No strip has been pulled yet, so strength and stretch are the textbook\u2019s."
-            : Plural.of(strips, "pulled strip") + " tell of strength and stretch.");
+            : Plural.of(strips, "pulled strip") + " show strength and stretch.");
     return sentences;
   }
 
@@ -133,7 +133,7 @@ public record LearntPicture(
             .orElse(1);
     return ratio < 1.2
         ? ""
-        : ", which tell the air over the plates up to "
+        : ", which narrow the air over the plates up to "
             + Figures.two(ratio)
             + " times as closely as the textbook";
   }

@@ -70,8 +70,9 @@ public final class SeriesText {
             + " left.");
     if (series.isBlurred()) {
       lines.add(
-          "! The balance is too coarse for these pots: rounded, groups lie nearer to each other than"
-              + " was asked. Take a finer balance (--scale) or more plates a group.");
+          "! The balance is too coarse for these pots: rounded, the groups are"
+              + " closer together than you asked. Use a finer balance (--scale) or more"
+              + " plates per group.");
     }
     lines.add("");
     lines.add("Will the difference show against the plates' own scatter?");
@@ -152,13 +153,15 @@ public final class SeriesText {
       lines.add("  - " + sentence(power, series.series().platesEach()));
     }
     lines.add(
-        "A trend shows where a straight line through the logarithms is told from none, two-sided at"
-            + " 5 %. Plates of one recipe are taken to scatter by their own share of what is uncertain"
-            + " of drying, films by a fifth of the variance between laboratories, and hand-cut strips by"
-            + " 25 % in strength and 40 % in stretch, "
+        "A trend shows when a straight line through the logarithms can be told"
+            + " from none, two-sided at 5 %. Plates of one recipe are assumed to"
+            + " scatter by their own share of what is uncertain of drying, films by a"
+            + " fifth of the variance between laboratories, and hand-cut strips by 25"
+            + " % in strength and 40 % in stretch, "
             + strips
-            + " strips a plate (judged, no source). Plates of one pot share its slips of the scale and"
-            + " the cook, which no plate beside them shows. Reckoned by the "
+            + " strips per plate (judged, no source). Plates of one pot share the"
+            + " errors of its scale and cook, which no plate beside them shows."
+            + " Computed by the "
             + TrendPower.SOURCE.citation()
             + " (recalled).");
     return lines;

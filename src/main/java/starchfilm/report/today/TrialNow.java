@@ -168,7 +168,8 @@ public record TrialNow(List<Part> parts, String spread) {
         .findFirst()
         .orElse(
             learnt.rooms().isEmpty()
-                ? "by the textbook; nothing was learnt yet"
-                : "corrected by what other rooms taught; of this one nothing was learnt yet");
+                ? "by the textbook; nothing is learnt yet"
+                : "corrected by what was learnt in other rooms; nothing is known about"
+                    + " this one yet");
   }
 }

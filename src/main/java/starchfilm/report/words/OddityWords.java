@@ -58,7 +58,7 @@ public final class OddityWords {
       return ReaderUnit.MILLIMETRE.two(thin.wetM())
           + " mm wet cannot be spread evenly by hand or rod, and film of "
           + ReaderUnit.MICROMETRE.two(thin.dryM())
-          + " µm is hardly peeled whole: pour at least "
+          + " µm hardly peels in one piece: pour at least "
           + ReaderUnit.MILLIMETRE.two(
               Math.max(Oddity.SPREAD_FROM_M, thin.wetM() * Oddity.PEELED_FROM_M / thin.dryM()))
           + " mm.";

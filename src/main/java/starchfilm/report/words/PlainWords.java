@@ -108,11 +108,11 @@ public final class PlainWords {
     return switch (why) {
       case NO_STARCH -> "without starch there is no film";
       case UNDERCOOKED -> "the cook left half the starch or more whole, so the film is weak";
-      case SCORCHED -> "the paste scorched, and nobody tested such film";
+      case SCORCHED -> "the paste scorched, and such film has not been tested";
       case LIMP_IN_DAMP_AIR -> "limp and tacky in air above 75 % RH, where films were not tested";
       case LEATHERY_IN_DAMP_AIR ->
           "soft as leather in air above 75 % RH, where hardly any film was tested";
-      case NEARLY_SATURATED_AIR -> "nobody knows what a film holds in air above 90 % RH";
+      case NEARLY_SATURATED_AIR -> "what a film holds in air above 90 % RH is not known";
       case TOO_MUCH_GLYCEROL ->
           "more glycerol than starch, and no film with more than 60 g per 100 g was tested";
       case OUTSIDE_TESTED_TEMPERATURES ->

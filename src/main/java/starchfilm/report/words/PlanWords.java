@@ -100,7 +100,7 @@ public final class PlanWords {
               + ReaderUnit.GRAM.two(limit.now())
               + " g";
       case POT ->
-          "One plate takes all the pot holds; with a pot of "
+          "One plate takes everything the pot holds; with a pot of "
               + Figures.two(1e3 * limit.moved())
               + " l";
       case PLATES ->

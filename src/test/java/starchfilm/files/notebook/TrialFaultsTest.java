@@ -47,7 +47,9 @@ class TrialFaultsTest {
         "room.log_csv | `\"../shed.csv\"` | `room.log_csv: \"../shed.csv\" given, allowed the name of a file beside this one or in a folder below it; move the file there and write its name with /`",
         "photos | `[\"/etc/hosts\"]` | `photos[1]: \"/etc/hosts\" given, allowed the name of a file beside this one or in a folder below it; move the file there and write its name with /`",
         "weighings.0.mass_g | 900 | `weighings[1].mass_g: a film of 300 g given, allowed at most the 150 g that were poured; check the mass, the plate's tare_g, and whether with_plate is right`",
-        "weighings.0.mass_g | 590 | `weighings[1].mass_g: a film of -10 g after the plate is taken off given, allowed more than 0 g; check the mass, the plate's tare_g, and whether with_plate is right`",
+        "weighings.0.mass_g | 590 | `weighings[1].mass_g: a film of -10 g"
+            + " after the plate is subtracted given, allowed more than 0 g; check the"
+            + " mass, the plate's tare_g, and whether with_plate is right`",
         "weighings.0.mass_g | 602 | `weighings[1].mass_g: a film of 2 g given,"
             + " allowed at least half of the 8.81 g that cannot evaporate; check the"
             + " mass, the plate's tare_g, and whether this was the same plate`",

@@ -113,8 +113,8 @@ class RoomLogTest {
             "shed.csv, line 2: humidities above 100 % are read as 100 %",
             "shed.csv, line 6: temperatures below 1 \u00B0C are read as 1 \u00B0C;"
                 + " the forecast does not cover ice",
-            "shed.csv, line 4: the log begins 1.5 h after the pour; its first reading stands for the"
-                + " time before");
+            "shed.csv, line 4: the log begins 1.5 h after the pour; its first"
+                + " reading is used for the time before");
   }
 
   @Test
@@ -228,9 +228,10 @@ class RoomLogTest {
   void humidityBeforeTemperatureWithoutNamesIsAskedAbout() {
     assertThat(faults("2026-04-02 10:00,63,12.5\n2026-04-02 11:00,61,13.5\n"))
         .containsExactly(
-            "shed.csv, line 1: columns without names that hold up to 63 and then up to 13.5 given,"
-                + " allowed \u00B0C before % RH where no row names them; if the humidity stands"
-                + " first, write time,rh_pct,air_C as a first row");
+            "shed.csv, line 1: columns without names that hold up to 63 and then"
+                + " up to 13.5 given, allowed \u00B0C before % RH where no row names"
+                + " them; if humidity comes first, write time,rh_pct,air_C as the first"
+                + " row");
     assertThat(faults("2026-04-02 10:00,63%,12.5\n2026-04-02 11:00,61%,13.5\n"))
         .singleElement()
         .asString()
@@ -247,14 +248,14 @@ class RoomLogTest {
 
     assertThat(faults(csv.toString())).isEmpty();
     assertThat(notices(csv.toString()))
-        .contains("shed.csv, line 14: passed over, for it cannot be read: 1 cells");
+        .contains("shed.csv, line 14: skipped because it cannot be read: 1 cells");
   }
 
   @Test
   void tellsWhatItPassedOverAboveTheHeadAndHowTimesAreCounted() {
     assertThat(notices("Logger 7\nhours,air_C,rh_pct\n0,12,60\n1,12,61\n"))
         .contains(
-            "shed.csv, line 1: 1 line above the readings passed over",
+            "shed.csv, line 1: 1 line above the readings skipped",
             "shed.csv: times are counted from the pour");
   }
 

@@ -213,8 +213,8 @@ class SafeFileTest {
               NotWrittenException.class, () -> NoteWriter.add(file, new Note.Rated(3)));
       assertThat(e.getMessage())
           .endsWith(
-              "this file or its folder may not be written to; nothing was changed; give yourself the"
-                  + " right to write there, or use another folder");
+              "this file or its folder may not be written to; nothing was changed;"
+                  + " check the folder's permissions, or use another folder");
       assertThat(file).hasContent(TrialText.SOUND);
     } finally {
       Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));

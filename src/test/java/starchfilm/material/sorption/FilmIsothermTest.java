@@ -205,7 +205,7 @@ class FilmIsothermTest {
     assertThatThrownBy(() -> isotherm.moisture(1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
-            "moisture of the film: water activity: 1.0 given, allowed 0 to below 1 (50 % is 0.5);"
-                + " at 1 a film takes up water without end");
+            "moisture of the film: water activity: 1.0 given, allowed 0 to below 1"
+                + " (50 % is 0.5); at 1 a film takes up water without limit");
   }
 }
