@@ -19,10 +19,12 @@ import starchfilm.learning.Workshops;
 import starchfilm.planning.Plan;
 import starchfilm.planning.Planner;
 import starchfilm.report.PageRenderer;
+import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.data.Answers;
 import starchfilm.report.data.DataSheet;
 import starchfilm.report.plan.NamedRecipe;
+import starchfilm.report.plan.PiecesText;
 import starchfilm.report.plan.PlanReport;
 import starchfilm.report.plan.PlanText;
 import starchfilm.report.plan.PlateLabel;
@@ -52,6 +54,8 @@ import starchfilm.request.PlanQuestion;
       "  starchfilm plan --glycerol 250g --purity 82%% --salt 3%% --origin recovered \\",
       "      --starch potato --plates \"4x300x200mm glass\" --feel flexible --room 19C,55%% --by 5d \\",
       "      --sheet sheets.html --save trials",
+      "  starchfilm plan --glycerol 250g --origin bought --starch potato --plates \"2x300x200mm\" \\",
+      "      --room 20C,50%% --pieces \"40 of 60x90 mm\"",
       "  starchfilm plan --glycerol 250g --purity 99%% --origin bought --starch potato \\",
       "      --plates \"10x300x200mm glass\" --room 20C,50%% --vary glycerol 15,20,25,30,35",
       "",
@@ -105,7 +109,10 @@ final class PlanCommand implements Callable<Integer> {
         Stream.of(page, labelPage, places.table(), places.data())
             .flatMap(Optional::stream)
             .noneMatch(OutputFile::isStandardOutput);
-    Answered answered = question.series().isPresent() ? series(question) : plan(question);
+    Answered answered =
+        question.series().isPresent()
+            ? series(question)
+            : question.pieces().isPresent() ? pieces(question) : plan(question);
     List<NamedRecipe> recipes = answered.recipes();
     if (toTerminal) {
       print(answered.lines());
@@ -151,6 +158,24 @@ final class PlanCommand implements Callable<Integer> {
         () ->
             Answers.plan(recipes, question.assumptions(), Cautions.of(plan.request()))
                 .tell("nothing_fits", PlanText.waysOut(plan)));
+  }
+
+  private Answered pieces(PlanQuestion question) {
+    Planner.PiecesAnswer answer = question.answerPieces(workshop());
+    return answer
+        .pieces()
+        .map(
+            needed -> {
+              NamedRecipe each = new NamedRecipe("Each pour", "", needed.recipe());
+              List<Caution> cautions = Cautions.of(question.request());
+              return new Answered(
+                  PlanText.pieces(needed, each, question.assumptions(), cautions),
+                  List.of(each),
+                  () ->
+                      Answers.pieces(needed, each, question.assumptions(), cautions)
+                          .tell("what_it_takes", PiecesText.of(needed)));
+            })
+        .orElseGet(() -> answered(question, answer.plan()));
   }
 
   private Answered series(PlanQuestion question) {

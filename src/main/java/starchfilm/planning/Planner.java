@@ -84,6 +84,7 @@ public final class Planner {
    * @throws UnworkableRequestException where the cupboard cannot fill every group
    */
   public SeriesAnswer series(PlanRequest asked, SeriesRequest series, PlateScatter scatter) {
+    requireAlike(asked.kitchen());
     int groups = series.values().size();
     PlanRequest request = asked.with(asked.kitchen().withPlates(groups * series.platesEach()));
     new WishCheck(request).requirePossible();
@@ -124,6 +125,57 @@ public final class Planner {
     SeriesSupplies.require(whole);
     return new SeriesAnswer(Optional.of(whole), new Plan(request, List.of(), List.of()));
   }
+
+  /**
+   * Plans from the wish backwards: what a number of pieces takes.
+   *
+   * @param asked what is at hand, and what is wanted
+   * @param pieces the pieces
+   * @return what they take, or the ways out where no recipe fits at all
+   * @throws UnworkableRequestException where no piece fits a plate
+   */
+  public PiecesAnswer pieces(PlanRequest asked, Pieces pieces) {
+    requireAlike(asked.kitchen());
+    int plates = pieces.platesOf(asked.kitchen().plate());
+    PlanRequest one = PiecesPlan.unlimited(asked, plates);
+    new WishCheck(one).requirePossible();
+    requirePotForOnePlate(one);
+    PlanSearch search = new PlanSearch(one, factors);
+    Map<Goal, Found> best = search.best(one, EnumSet.of(Goal.SAFEST), false);
+    if (best.isEmpty()) {
+      return new PiecesAnswer(
+          Optional.empty(), new Plan(asked, List.of(), new WaysOut(search, one).list()));
+    }
+    Found found = best.get(Goal.SAFEST);
+    PlannedRecipe recipe =
+        new Finisher(one, factors)
+            .finish(inTime(one, found), EnumSet.of(Goal.SAFEST), found.space().window(), List.of());
+    int pours = (plates + recipe.plates() - 1) / recipe.plates();
+    return new PiecesAnswer(
+        Optional.of(
+            new PiecesPlan(
+                asked, pieces, pieces.from(asked.kitchen().plate()), plates, pours, recipe)),
+        new Plan(asked, List.of(), List.of()));
+  }
+
+  private static void requireAlike(Kitchen kitchen) {
+    if (kitchen.sizes().size() > 1) {
+      throw new UnworkableRequestException(
+          Sentence.of(
+              "plates",
+              kitchen.sizes().size() + " sizes",
+              "one size for a series or for pieces",
+              "write one kind of plate"));
+    }
+  }
+
+  /**
+   * What came of asking for pieces.
+   *
+   * @param pieces what they take; empty where no recipe fits
+   * @param plan the plan with its ways out where there is none
+   */
+  public record PiecesAnswer(Optional<PiecesPlan> pieces, Plan plan) {}
 
   /**
    * What came of asking for a series.

@@ -16,6 +16,7 @@ import starchfilm.learning.OwnScatter;
 import starchfilm.learning.Workshop;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.planning.Kitchen;
+import starchfilm.planning.Pieces;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Planner;
@@ -32,6 +33,7 @@ import starchfilm.planning.Wish;
  * @param jar the kept jar it takes from, where one was named
  * @param log the log of the room, where it has one
  * @param series the one thing to vary, where a series is asked for
+ * @param pieces the film needed, where the plan is asked for backwards
  * @param assumptions what was taken for granted, a sentence each
  */
 public record PlanQuestion(
@@ -39,6 +41,7 @@ public record PlanQuestion(
     Optional<JarLevel> jar,
     Optional<Path> log,
     Optional<SeriesRequest> series,
+    Optional<Pieces> pieces,
     List<String> assumptions) {
   static final Field BY =
       Field.option(
@@ -61,6 +64,7 @@ public record PlanQuestion(
           new Field.Section("The film wanted", WrittenWish.FIELDS),
           new Field.Section("Where it dries", WrittenPlace.FIELDS),
           new Field.Section("By when", List.of(BY, SURE)),
+          new Field.Section("From the film needed", List.of(WrittenPieces.PIECES)),
           new Field.Section("A series", WrittenSeries.FIELDS));
 
   public PlanQuestion {
@@ -97,6 +101,10 @@ public record PlanQuestion(
     }
     Optional<Use> use = WrittenWish.use(in);
     Optional<SeriesRequest> series = WrittenSeries.read(in, kitchen, clock);
+    Optional<Pieces> pieces = WrittenPieces.read(in);
+    if (in.has(WrittenPieces.PIECES) && in.has(WrittenSeries.VARY)) {
+      in.refuse(WrittenPieces.PIECES, "given beside --vary; plan one of them at a time");
+    }
     return in.finished(
         () ->
             new PlanQuestion(
@@ -111,6 +119,7 @@ public record PlanQuestion(
                 jar,
                 place.get().log(),
                 series,
+                pieces,
                 in.assumptions()));
   }
 
@@ -156,6 +165,17 @@ public record PlanQuestion(
             OwnScatter.logSd(FilmProperty.TENSILE_STRENGTH, STRIPS_EACH),
             OwnScatter.logSd(FilmProperty.ELONGATION, STRIPS_EACH));
     return asked(workshop, planner -> planner.series(request, series.orElseThrow(), scatter));
+  }
+
+  /**
+   * Plans backwards from the film needed.
+   *
+   * @param workshop what earlier trials taught
+   * @return what it takes, or the ways out
+   * @throws RefusedRequestException where no piece fits a plate
+   */
+  public Planner.PiecesAnswer answerPieces(Workshop workshop) {
+    return asked(workshop, planner -> planner.pieces(request, pieces.orElseThrow()));
   }
 
   private <T> T asked(Workshop workshop, Function<Planner, T> question) {

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -76,10 +78,59 @@ class PlanCommandTest {
     assertThat(terminal.run("check", "class")).isZero();
   }
 
+  @Test
+  void plansBackwardsFromPieces() {
+    int code = series("--plates", "2x300x200mm glass", "--pieces", "40 of 60x90 mm");
+
+    assertThat(code).as(terminal.err()).isZero();
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .contains(
+            "40 pieces of 60 × 90 mm, 9 from a plate, take 5 plates",
+            "3 pours of 2 plates",
+            "Left in the jar afterwards:")
+        .doesNotContain("used oil");
+  }
+
+  /** By hand: 188 mg KOH/g, 3 mol a mol of fat, 92.09 g/mol: 103 g of glycerol in a kg of oil. */
+  @Test
+  void tellsHowMuchOilHeldRecoveredGlycerolAndNoDoses() {
+    int code =
+        terminal.run(
+            "plan",
+            "--glycerol",
+            "60g",
+            "--purity",
+            "82%",
+            "--origin",
+            "recovered",
+            "--starch",
+            "potato",
+            "--plates",
+            "2x300x200mm glass",
+            "--room",
+            "20C,50%",
+            "--pieces",
+            "400 of 60x90 mm");
+
+    assertThat(code).as(terminal.err()).isZero();
+    Matcher grams =
+        Pattern.compile("([0-9]+) g of glycerol out.* bound in about ([0-9]+) g of used oil")
+            .matcher(terminal.out().replaceAll("\\s+", " "));
+    assertThat(grams.find()).isTrue();
+    double perKg = 0.82 * Double.parseDouble(grams.group(1)) / Double.parseDouble(grams.group(2));
+    assertThat(perKg).isCloseTo(0.103, within(0.004));
+    assertThat(terminal.out()).contains("To buy:").doesNotContain("NaOH", "KOH of");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
+        "--pieces many                       | allowed pieces such as 40 of 60x90 mm",
+        "--pieces 0of60x90mm                 | 0 pieces given, allowed 1 to 100000",
+        "--pieces 5of1x90mm                  | allowed sides of 2 mm or more",
+        "--pieces 5of400x90mm                | allowed pieces that fit 10 mm inside",
+        "--pieces 5of40x90mm --vary cook 5,9 | given beside --vary",
         "--vary glycerol 15                  | 1 values given, allowed 2 to 12",
         "--vary glycerol 15,15               | the same value twice",
         "--vary glycerol 15,250              | 250 g per 100 g dry starch given, allowed 0 to 60",

@@ -84,6 +84,18 @@ public record OilBatch(Estimate massKg, Estimate saponificationMgPerG, Estimate 
   }
 
   /**
+   * Oil that holds so much glycerol, all of it bound.
+   *
+   * @param kind the kind of oil
+   * @param glycerolKg the glycerol (kg)
+   * @return kg of oil, the standard's range read as a rectangle
+   */
+  public static Estimate holding(OilKind kind, double glycerolKg) {
+    Estimate fromOne = of(kind, Estimate.exact(1)).fatMol().times(MolarMass.GLYCEROL);
+    return Estimate.exact(glycerolKg).over(fromOne);
+  }
+
+  /**
    * Free fatty acid in the oil before anything was done to it.
    *
    * @return mol

@@ -30,6 +30,7 @@ import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
 import starchfilm.planning.Series;
@@ -75,6 +76,29 @@ public final class Answers {
         .tell("assumptions", assumptions)
         .tell("whether_it_shows", shows)
         .tell("cautions", sentences(cautions));
+  }
+
+  /** What pieces take: a row for all of it, and one for each pour. */
+  public static DataSheet pieces(
+      PiecesPlan needed, NamedRecipe each, List<String> assumptions, List<Caution> cautions) {
+    DataSheet sheet = new DataSheet("pieces");
+    double starchKg = needed.starchKg().values().stream().mapToDouble(kg -> kg).sum();
+    double missingKg = needed.starchKg().keySet().stream().mapToDouble(needed::missingKg).sum();
+    sheet
+        .row("pieces", "in all")
+        .put("pieces", needed.pieces().isArea() ? Double.NaN : needed.pieces().count())
+        .put("pieces_per_plate", needed.pieces().isArea() ? Double.NaN : needed.eachPlate())
+        .put("plates", needed.plates())
+        .put("pours", needed.pours())
+        .put("starch_g", G_PER_KG * starchKg)
+        .put("glycerol_g", G_PER_KG * needed.glycerolKg())
+        .put("vinegar_g", G_PER_KG * needed.vinegarKg())
+        .put("starch_to_get_g", G_PER_KG * missingKg)
+        .put("glycerol_to_get_g", G_PER_KG * needed.missingGlycerolKg())
+        .put("glycerol_left_g", G_PER_KG * needed.leftKg())
+        .put("more_pours", needed.morePours());
+    recipe(sheet.row("recipe", each.title()), needed.recipe());
+    return sheet.tell("assumptions", assumptions).tell("cautions", sentences(cautions));
   }
 
   private static void recipe(DataSheet.Row row, PlannedRecipe recipe) {

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import starchfilm.forecast.Oddity;
 import starchfilm.planning.GiveUp;
+import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Supplies;
+import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.PlanSheet.Figure;
 import starchfilm.report.plan.PlanSheet.Line;
@@ -50,6 +52,30 @@ public final class PlanText {
     lines.add("");
     lines.add("Ranges hold 8 of 10 likely cases.");
     Cautions.of(plan.request()).forEach(caution -> lines.add("! " + caution.sentence()));
+    return lines;
+  }
+
+  /**
+   * What pieces take, and the recipe of one pour.
+   *
+   * @param needed what they take
+   * @param each the recipe under its name
+   * @param remarks what was taken for granted, in sentences
+   * @param cautions what to mind
+   * @return lines
+   */
+  public static List<String> pieces(
+      PiecesPlan needed, NamedRecipe each, List<String> remarks, List<Caution> cautions) {
+    List<String> lines = new ArrayList<>(PiecesText.of(needed));
+    lines.addAll(remarks);
+    List<PlanSheet> sheets = PlanSheets.of(List.of(each), needed.request());
+    sheets.forEach(sheet -> add(lines, sheet));
+    lines.add("");
+    lines.add("To cook it:");
+    sheets.get(0).cook().forEach(step -> lines.add("   " + step));
+    lines.add("");
+    lines.add("Ranges hold in 8 likely cases of 10.");
+    cautions.forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
 

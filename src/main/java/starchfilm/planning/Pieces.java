@@ -1,0 +1,85 @@
+package starchfilm.planning;
+
+import starchfilm.casting.Plate;
+
+/**
+ * Film wanted: pieces of one size, or an area. What lies near the edge of a plate is cut off.
+ *
+ * @param count how many pieces; 1 for an area
+ * @param lengthM one side of a piece (m); of an area its root
+ * @param widthM the other side (m)
+ * @param isArea whether any shape will do
+ */
+public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
+  /** Cut off all round, for the edge is thinner and curls (m); judged, no source. */
+  public static final double MARGIN_M = 0.01;
+
+  private static final int MOST = 100_000;
+  private static final double SMALLEST_M = 2e-3;
+  private static final double MOST_AREA_M2 = 1_000;
+
+  /** Checks number and sides. */
+  public Pieces {
+    if (count < 1 || count > MOST) {
+      throw refused(count + " pieces", "1 to " + MOST + " pieces", "write how many you need");
+    }
+    if (isArea ? lengthM * widthM > MOST_AREA_M2 : Math.min(lengthM, widthM) < SMALLEST_M) {
+      throw refused(
+          isArea
+              ? Sentence.number(lengthM * widthM) + " m2"
+              : "pieces of " + Sentence.millimetres(Math.min(lengthM, widthM)),
+          isArea ? "up to 1000 m2" : "sides of 2 mm or more",
+          "check the unit");
+    }
+  }
+
+  /** Film of a whole area (m2), in any shape. */
+  public static Pieces area(double m2) {
+    return new Pieces(1, Math.sqrt(m2), Math.sqrt(m2), true);
+  }
+
+  /**
+   * How many a plate gives.
+   *
+   * @param plate the plate
+   * @return pieces, in the better of two directions; of an area the share of it that a plate gives
+   */
+  double from(Plate plate) {
+    double length = plate.lengthM() - 2 * MARGIN_M;
+    double width = plate.widthM() - 2 * MARGIN_M;
+    if (isArea) {
+      return Math.max(0, length) * Math.max(0, width) / (lengthM * widthM);
+    }
+    return Math.max(laid(length, width), laid(width, length));
+  }
+
+  private double laid(double length, double width) {
+    // A piece that fits to a hair fits.
+    double hair = 1e-9;
+    return Math.max(0, Math.floor(length / lengthM + hair))
+        * Math.max(0, Math.floor(width / widthM + hair));
+  }
+
+  /** Plates that are needed. */
+  int platesOf(Plate plate) {
+    double each = from(plate);
+    if (each == 0) {
+      throw refused(
+          "pieces of "
+              + Sentence.number(1e3 * lengthM)
+              + " x "
+              + Sentence.millimetres(widthM)
+              + " on a plate of "
+              + Sentence.number(1e3 * plate.lengthM())
+              + " x "
+              + Sentence.millimetres(plate.widthM()),
+          "pieces that fit 10 mm inside the plate's edge",
+          "take larger plates or smaller pieces");
+    }
+    return (int) Math.ceil(count / each - 1e-9);
+  }
+
+  private static UnworkableRequestException refused(String given, String allowed, String mend) {
+    return new UnworkableRequestException(Sentence.of("pieces", given, allowed, mend));
+  }
+}

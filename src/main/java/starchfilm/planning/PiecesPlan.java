@@ -1,0 +1,104 @@
+package starchfilm.planning;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.StarchPortion;
+
+/**
+ * What a number of pieces takes: as many pours on the plates there are as it needs, one after the
+ * other, each of the safest recipe.
+ *
+ * @param request what was asked, supplies as they are at hand
+ * @param pieces the pieces
+ * @param eachPlate pieces on one plate
+ * @param plates plates needed in all
+ * @param pours pours on the plates there are
+ * @param recipe one pour
+ */
+public record PiecesPlan(
+    PlanRequest request,
+    Pieces pieces,
+    double eachPlate,
+    int plates,
+    int pours,
+    PlannedRecipe recipe) {
+  /** Glycerol is looked for as if there were plenty (kg). */
+  private static final double PLENTY_KG = 100;
+
+  /** The same request with enough of everything in the cupboard, for one pour. */
+  static PlanRequest unlimited(PlanRequest asked, int plates) {
+    Supplies at = asked.supplies();
+    Supplies plenty =
+        new Supplies(
+            at.jar(),
+            at.glycerolKg() == 0 ? 0 : PLENTY_KG,
+            at.starches().stream()
+                .map(
+                    starch ->
+                        new StarchAtHand(
+                            starch.kind(), OptionalDouble.empty(), starch.moistureFraction()))
+                .toList(),
+            at.vinegarAcidityFraction());
+    int atOnce = Math.min(plates, asked.kitchen().plates());
+    return asked.with(plenty).with(asked.kitchen().withPlates(atOnce));
+  }
+
+  /** Out of the jar for one pour (kg). */
+  public double glycerolEachKg() {
+    return recipe.glycerolKg();
+  }
+
+  /** Out of the jar for all plates (kg). */
+  public double glycerolKg() {
+    return glycerolEachKg() * plates / recipe.plates();
+  }
+
+  /** Glycerol to get beside what is at hand (kg). */
+  public double missingGlycerolKg() {
+    return Math.max(0, glycerolKg() - request.supplies().glycerolKg());
+  }
+
+  /** What is left in the jar afterwards (kg). */
+  public double leftKg() {
+    return Math.max(0, request.supplies().glycerolKg() - glycerolKg());
+  }
+
+  /** How many more such pours the jar holds then. */
+  public int morePours() {
+    return glycerolEachKg() == 0 ? 0 : (int) Math.floor(leftKg() / glycerolEachKg() + 1e-9);
+  }
+
+  /** Each starch for all plates (kg of powder). */
+  public Map<StarchKind, Double> starchKg() {
+    Map<StarchKind, Double> all = new TreeMap<>();
+    for (Potful potful : recipe.potfuls()) {
+      for (StarchPortion portion : potful.recipe().starches()) {
+        double kg = potful.times() * portion.massKg().value() * plates / recipe.plates();
+        all.merge(portion.kind(), kg, Double::sum);
+      }
+    }
+    return all;
+  }
+
+  /** Vinegar for all plates (kg). */
+  public double vinegarKg() {
+    return recipe.potfuls().stream()
+            .mapToDouble(potful -> potful.times() * potful.recipe().vinegar().massKg().value())
+            .sum()
+        * plates
+        / recipe.plates();
+  }
+
+  /** What of a starch is to be got beside what is at hand (kg); 0 where there is plenty. */
+  public double missingKg(StarchKind kind) {
+    double at =
+        request.supplies().starches().stream()
+            .filter(starch -> starch.kind() == kind)
+            .mapToDouble(starch -> starch.massKg().orElse(Double.POSITIVE_INFINITY))
+            .findFirst()
+            .orElse(0);
+    return Math.max(0, starchKg().getOrDefault(kind, 0.0) - at);
+  }
+}

@@ -1,0 +1,139 @@
+package starchfilm.report.plan;
+
+import static starchfilm.numerics.units.Units.G_PER_KG;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
+import starchfilm.jar.recovery.OilBatch;
+import starchfilm.jar.recovery.OilKind;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.planning.Pieces;
+import starchfilm.planning.PiecesPlan;
+import starchfilm.planning.Supplies;
+import starchfilm.report.words.Plural;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.RecipeWords;
+import starchfilm.report.words.Spans;
+
+/** What a number of pieces takes, in sentences. */
+public final class PiecesText {
+  private PiecesText() {}
+
+  /**
+   * All of it.
+   *
+   * @param plan what the pieces take
+   * @return sentences
+   */
+  public static List<String> of(PiecesPlan plan) {
+    List<String> lines = new ArrayList<>();
+    Pieces pieces = plan.pieces();
+    lines.add(
+        (pieces.isArea()
+                ? Figures.of(1e4 * pieces.lengthM() * pieces.widthM(), 3) + " cm² of film take "
+                : Plural.of(pieces.count(), "piece")
+                    + " of "
+                    + Figures.of(1e3 * pieces.lengthM(), 3)
+                    + " × "
+                    + Figures.of(1e3 * pieces.widthM(), 3)
+                    + " mm, "
+                    + Math.round(plan.eachPlate())
+                    + " from a plate, take ")
+            + Plural.of(plan.plates(), "plate")
+            + " of "
+            + RecipeWords.plate(plan.recipe().casting().plate())
+            + ", 10 mm cut off all round: "
+            + Plural.of(plan.pours(), "pour")
+            + (plan.pours() == 1 ? "" : " of " + Plural.of(plan.recipe().plates(), "plate"))
+            + ".");
+    lines.add(together(plan));
+    lines.add(time(plan));
+    lines.add(toGet(plan));
+    oil(plan, lines);
+    left(plan, lines);
+    return lines;
+  }
+
+  private static String together(PiecesPlan plan) {
+    List<String> parts = new ArrayList<>();
+    plan.starchKg()
+        .forEach((kind, kg) -> parts.add(grams(kg) + " of " + kind.tradeName() + " starch"));
+    if (plan.glycerolKg() > 0) {
+      parts.add(grams(plan.glycerolKg()) + " of glycerol out of the jar");
+    }
+    if (plan.vinegarKg() > 0) {
+      parts.add(grams(plan.vinegarKg()) + " of vinegar");
+    }
+    return "In all: " + String.join(", ", parts) + ".";
+  }
+
+  private static String time(PiecesPlan plan) {
+    Band ready = plan.recipe().drying().at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+    return plan.pours() == 1
+        ? "Ready " + Spans.of(ready) + " after the pour."
+        : "One pour is ready after "
+            + Spans.of(ready)
+            + "; on these plates, one pour after the other, all of them after about "
+            + Spans.of(ready.times(plan.pours()))
+            + ", the time to peel and clean not counted.";
+  }
+
+  private static String toGet(PiecesPlan plan) {
+    List<String> parts = new ArrayList<>();
+    for (Map.Entry<StarchKind, Double> starch : plan.starchKg().entrySet()) {
+      double missing = plan.missingKg(starch.getKey());
+      if (missing > 0) {
+        parts.add(grams(missing) + " of " + starch.getKey().tradeName() + " starch");
+      }
+    }
+    if (plan.missingGlycerolKg() > 0) {
+      parts.add(grams(plan.missingGlycerolKg()) + " of such glycerol");
+    }
+    return parts.isEmpty()
+        ? "Nothing is to be bought of what you wrote down."
+        : "To buy: " + String.join(", ", parts) + ".";
+  }
+
+  /** How much oil that is, and no word on how to get it out. */
+  private static void oil(PiecesPlan plan, List<String> lines) {
+    Supplies supplies = plan.request().supplies();
+    if (supplies.jar().origin() != GlycerolOrigin.RECOVERED || plan.glycerolKg() == 0) {
+      return;
+    }
+    double pureKg = plan.glycerolKg() * supplies.jar().glycerolFraction().value();
+    Estimate oil = OilBatch.holding(OilKind.USED_FRYING_OIL, pureKg);
+    Band range = Band.normal(oil.value(), oil.sd());
+    lines.add(
+        "So much glycerol was bound in about "
+            + Figures.of(range.middle() * G_PER_KG, 2)
+            + " g of used oil ("
+            + Figures.of(range.low() * G_PER_KG, 2)
+            + " to "
+            + Figures.of(range.high() * G_PER_KG, 2)
+            + " g; saponification value 180 to 205 mg KOH/g, judged). No recovery brings all of it"
+            + " back, so count on more oil.");
+  }
+
+  private static void left(PiecesPlan plan, List<String> lines) {
+    if (plan.glycerolKg() > 0 && plan.missingGlycerolKg() == 0) {
+      lines.add(
+          "Left in the jar afterwards: "
+              + grams(plan.leftKg())
+              + ", enough for "
+              + (plan.morePours() == 0 ? "no" : String.valueOf(plan.morePours()))
+              + " more such "
+              + (plan.morePours() == 1 ? "pour." : "pours."));
+    }
+  }
+
+  private static String grams(double kg) {
+    return ReaderUnit.GRAM.noted(Math.ceil(kg * 1e3 - 1e-6) / 1e3);
+  }
+}
