@@ -90,12 +90,12 @@ public final class Planner {
     new WishCheck(request).requirePossible();
     requirePotForOnePlate(request);
     PlanSearch search = new PlanSearch(request, factors);
-    Map<Goal, Found> best = search.best(request, EnumSet.of(Goal.SAFEST), false);
+    Optional<Found> best = search.best(request, Goal.SAFEST);
     if (best.isEmpty()) {
       return new SeriesAnswer(
           Optional.empty(), new Plan(request, List.of(), new WaysOut(search, request).list()));
     }
-    Found found = best.get(Goal.SAFEST);
+    Found found = best.get();
     Design base = inTime(request, found).on(series.platesEach());
     Finisher finisher = new Finisher(request, factors);
     Series.Group[] done = new Series.Group[groups];
@@ -141,12 +141,12 @@ public final class Planner {
     new WishCheck(one).requirePossible();
     requirePotForOnePlate(one);
     PlanSearch search = new PlanSearch(one, factors);
-    Map<Goal, Found> best = search.best(one, EnumSet.of(Goal.SAFEST), false);
+    Optional<Found> best = search.best(one, Goal.SAFEST);
     if (best.isEmpty()) {
       return new PiecesAnswer(
           Optional.empty(), new Plan(asked, List.of(), new WaysOut(search, one).list()));
     }
-    Found found = best.get(Goal.SAFEST);
+    Found found = best.get();
     PlannedRecipe recipe =
         new Finisher(one, factors)
             .finish(inTime(one, found), EnumSet.of(Goal.SAFEST), found.space().window(), List.of());

@@ -65,7 +65,7 @@ record OneChange(String word, Trial recipe, ChangeStep step) {
                     "a change together with the earlier trial it applies to",
                     "name that trial's file with --from"));
     ChangeStep step =
-        Optional.of(WORDS.get(word))
+        Optional.ofNullable(WORDS.get(word))
             .flatMap(change -> change.clearStep(trial.casting()))
             .orElseThrow(
                 () ->

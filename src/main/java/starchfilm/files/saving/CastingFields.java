@@ -27,7 +27,7 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** What is cast, as the fields of a trial file. */
 public final class CastingFields {
-  private static final JsonNodeFactory JSON = JsonNodeFactory.withExactBigDecimals(true);
+  private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
   private static final int DECIMALS = 6;
 
   /** Half the width of a rectangle over its standard deviation. */

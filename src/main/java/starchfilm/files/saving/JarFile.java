@@ -37,7 +37,7 @@ public final class JarFile {
           "\"" + name + "\" as the name of a jar",
           "write up to 60 letters, digits, blanks, - and _, beginning with a letter or digit");
     }
-    ObjectNode jar = JsonNodeFactory.withExactBigDecimals(true).objectNode();
+    ObjectNode jar = JsonNodeFactory.instance.objectNode();
     jar.put("what", "jar of glycerol");
     CastingFields.put(jar, "mass_g", massKg.times(G_PER_KG));
     CastingFields.putContent(jar, stock);

@@ -3,14 +3,11 @@ package starchfilm.report.data;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.PackedText;
 import starchfilm.numerics.evidence.Band;
@@ -134,14 +131,10 @@ public final class DataSheet {
   public String csv() {
     StringBuilder text = new StringBuilder();
     List<String> columns = columns();
-    try (CSVPrinter printer =
-        new CSVPrinter(text, CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get())) {
-      printer.printRecord(columns);
-      for (Row row : rows) {
-        printer.printRecord(columns.stream().map(key -> row.cells.getOrDefault(key, "")));
-      }
-    } catch (IOException impossible) {
-      throw new UncheckedIOException("a text in memory cannot fail", impossible);
+    text.append(CSVFormat.DEFAULT.format(columns.toArray())).append('\n');
+    for (Row row : rows) {
+      Object[] cells = columns.stream().map(key -> row.cells.getOrDefault(key, "")).toArray();
+      text.append(CSVFormat.DEFAULT.format(cells)).append('\n');
     }
     told.forEach(
         (heading, sentences) ->
@@ -156,7 +149,7 @@ public final class DataSheet {
     for (String key : KEYS.keySet()) {
       for (String whole : List.of(key, key + LOW, key + HIGH)) {
         boolean used = rows.stream().anyMatch(row -> row.cells.containsKey(whole));
-        if (used || key.equals("what") && whole.equals(key) || whole.equals("name")) {
+        if (used || whole.equals("what") || whole.equals("name")) {
           columns.add(whole);
         }
       }

@@ -31,7 +31,7 @@ import starchfilm.report.words.ReaderUnit;
  * poured on.
  */
 public final class PlannedTrial {
-  private static final JsonNodeFactory JSON = JsonNodeFactory.withExactBigDecimals(true);
+  private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
   private PlannedTrial() {}
 

@@ -51,7 +51,7 @@ public final class SeriesText {
             "a plate",
             "dry"));
     for (Series.Group group : series.groups()) {
-      lines.add(row(series, group));
+      lines.add(row(group));
     }
     lines.add("");
     lines.add(
@@ -117,7 +117,7 @@ public final class SeriesText {
         + ".";
   }
 
-  private static String row(Series series, Series.Group group) {
+  private static String row(Series.Group group) {
     Recipe recipe = group.recipe().potfuls().get(0).recipe();
     double starch = recipe.starches().stream().mapToDouble(p -> p.massKg().value()).sum();
     return String.format(
