@@ -72,6 +72,7 @@ public final class NotebookSite implements AutoCloseable {
     new PlatesPage(desk).addTo(table);
     new ComparePage(desk).addTo(table);
     new LearnPage(desk).addTo(table);
+    new CopyPage(desk).addTo(table);
     desk.assets().addTo(table);
     table.send(
         "/stop",

@@ -5,9 +5,11 @@ import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.words.Glossary;
 import starchfilm.web.http.CsrfFields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
@@ -30,6 +32,10 @@ record PageContext(
     CsrfFields seal,
     FlashMessages said,
     OwnSaves ownSaves) {
+  private static final Map<String, String> WORDS =
+      Glossary.entries().stream()
+          .collect(Collectors.toMap(Glossary.Entry::term, Glossary.Entry::meaning));
+
   private static final List<Place> PLACES =
       List.of(
           new Place("today", "/today", "", "Today"),
@@ -53,7 +59,12 @@ record PageContext(
    * @param assets style, script and icon
    */
   record Frame(
-      String here, List<Place> places, Assets assets, String folder, List<Caution> safety) {}
+      String here,
+      List<Place> places,
+      Assets assets,
+      String folder,
+      List<Caution> safety,
+      Map<String, String> words) {}
 
   /**
    * Fills a page.
@@ -75,7 +86,9 @@ record PageContext(
 
   private Map<String, Object> framed(String here, Map<String, Object> values) {
     Map<String, Object> all = new HashMap<>(values);
-    all.put("frame", new Frame(here, PLACES, assets, folder.root().toString(), Cautions.general()));
+    all.put(
+        "frame",
+        new Frame(here, PLACES, assets, folder.root().toString(), Cautions.general(), WORDS));
     all.put("seal", seal);
     return all;
   }

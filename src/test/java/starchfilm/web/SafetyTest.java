@@ -121,7 +121,7 @@ class SafetyTest {
 
   @Test
   void letsOnlyTheStyleOfTheComparisonPageThrough() {
-    HttpResponse<String> answer = site.getMade("/compare/page?trial=4-blend.json");
+    HttpResponse<String> answer = site.getMade("/compare/file?trial=4-blend.json");
 
     assertThat(answer.statusCode()).isEqualTo(200);
     assertThat(answer.headers().firstValue("Content-Security-Policy").orElse(""))
