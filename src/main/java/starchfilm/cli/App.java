@@ -4,15 +4,20 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import starchfilm.files.amount.NearMiss;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.report.TrialForecasts;
 import starchfilm.request.RefusedRequestException;
@@ -64,6 +69,10 @@ final class App implements Runnable {
           new Offered("serve", ServeCommand::new));
 
   private static final int LONGEST_SENTENCE = 400;
+  private static final int MOST_WORDS = 3;
+
+  /** The library sets its help no narrower. */
+  private static final int LEAST_HELP_WIDTH = 55;
 
   private final CommandContext surroundings;
 
@@ -131,7 +140,7 @@ final class App implements Runnable {
         .setOut(surroundings.out())
         .setErr(surroundings.err())
         .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-        .setUsageHelpWidth(100)
+        .setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH, Paragraph.WIDTH))
         .setParameterExceptionHandler(App::wrongUsage)
         .setExecutionExceptionHandler(this::failed);
   }
@@ -153,11 +162,50 @@ final class App implements Runnable {
 
   private static int wrongUsage(ParameterException exception, String[] args) {
     CommandLine line = exception.getCommandLine();
-    line.getErr().println("starchfilm: " + onOneLine(String.valueOf(exception.getMessage())));
-    if (!UnmatchedArgumentException.printSuggestions(exception, line.getErr())) {
+    line.getErr().println("starchfilm: " + onOneLine(inWords(exception)));
+    boolean isOption =
+        exception instanceof UnmatchedArgumentException unmatched && unmatched.isUnknownOption();
+    if (!isOption || !UnmatchedArgumentException.printSuggestions(exception, line.getErr())) {
       line.getErr().println("Help: " + line.getCommandSpec().qualifiedName() + " --help");
     }
     return ExitCodes.WRONG_INPUT;
+  }
+
+  /** What is wrong, in words; the library counts places and names its own terms. */
+  private static String inWords(ParameterException exception) {
+    if (exception instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
+      String words =
+          unmatched.getUnmatched().stream()
+              .limit(MOST_WORDS)
+              .map(word -> '"' + word + '"')
+              .collect(Collectors.joining(" "));
+      return unmatched.getCommandLine().getParent() == null
+          ? words
+              + " is no command; "
+              + NearMiss.of(
+                      unmatched.getUnmatched().get(0),
+                      COMMANDS.stream().map(Offered::name).toList())
+                  .map(near -> "did you mean " + near + "?")
+                  .orElse("write starchfilm --help to see which there are")
+          : words
+              + " not understood: too many words; put what belongs together in quotes, such as"
+              + " \"20 g\", and repeat an option for the next one";
+    }
+    if (exception instanceof MissingParameterException missing
+        && missing.getMissing().size() == 1) {
+      ArgSpec arg = missing.getMissing().get(0);
+      return arg.isOption()
+          ? ((OptionSpec) arg).longestName()
+              + ": too few words given; it takes "
+              + arg.paramLabel()
+              + ". "
+              + String.join(" ", arg.description()).replace("%%", "%")
+          : "no file named; write " + arg.paramLabel();
+    }
+    if (exception instanceof UnmatchedArgumentException unknown) {
+      return unknown.getUnmatched().get(0).split("=", 2)[0] + " is no option of this command";
+    }
+    return String.valueOf(exception.getMessage());
   }
 
   /** The library repeats what was typed as it was, line breaks and all. */

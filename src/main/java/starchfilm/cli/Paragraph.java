@@ -2,17 +2,32 @@ package starchfilm.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Breaks a sentence into lines for the terminal. */
 final class Paragraph {
-  private static final int WIDTH = 92;
+  private static final int USUAL = 80;
+  private static final int NARROWEST = 40;
+  private static final int WIDEST = 92;
+
+  /** What the terminal says, at most what reads well; else what every terminal has. */
+  static final int WIDTH = width(Optional.ofNullable(System.getenv("COLUMNS")));
 
   private Paragraph() {}
+
+  /** The width to set text in, by what the terminal says of itself. */
+  static int width(Optional<String> columns) {
+    return columns
+        .filter(typed -> typed.matches("[0-9]{1,4}"))
+        .map(Integer::parseInt)
+        .map(told -> Math.max(NARROWEST, Math.min(WIDEST, told)))
+        .orElse(USUAL);
+  }
 
   /**
    * The lines of a sentence.
    *
-   * @return lines of at most {@value #WIDTH} characters, but for a longer word
+   * @return lines of at most {@link #WIDTH} characters, but for a longer word
    */
   static List<String> of(String sentence, String first, String others) {
     List<String> lines = new ArrayList<>();

@@ -11,8 +11,8 @@ import starchfilm.report.words.RoomWords;
 
 /** A drying forecast for a terminal: plain lines that need no colour. */
 public final class DryingText {
-  private static final int FIRST_COLUMN = 13;
-  private static final int COLUMN = 25;
+  private static final int FIRST_COLUMN = 12;
+  private static final int COLUMN = 23;
 
   private DryingText() {}
 
@@ -103,7 +103,7 @@ public final class DryingText {
       StringBuilder moments = new StringBuilder(padded(row.name(), FIRST_COLUMN));
       StringBuilder spans = new StringBuilder(" ".repeat(FIRST_COLUMN));
       for (MilestoneTable.When when : row.cells()) {
-        moments.append(padded(when.moment(), COLUMN));
+        moments.append(padded(when.moment().replace(",", ""), COLUMN));
         spans.append(padded(when.span(), COLUMN));
       }
       lines.add(moments.toString().stripTrailing());

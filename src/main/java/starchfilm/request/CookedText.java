@@ -120,16 +120,16 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     Matcher mass = POURED_MASS.matcher(low);
     if (mass.matches()) {
       return put(
-          parts, NewTrial.POURED_MASS, mass.group(1) == null ? mass.group(2) : mass.group(1));
+          parts, TrialQuestion.POURED_MASS, mass.group(1) == null ? mass.group(2) : mass.group(1));
     }
     Matcher tare = TARE.matcher(low);
     if (tare.matches()) {
-      return put(parts, NewTrial.TARE, tare.group(1));
+      return put(parts, TrialQuestion.TARE, tare.group(1));
     }
     Matcher cook = COOK.matcher(low);
     if (cook.matches()) {
-      return put(parts, NewTrial.COOK_TIME, cook.group(1).replaceFirst("utes$", ""))
-          && (cook.group(2) == null || put(parts, NewTrial.COOK_TOP, cook.group(2)));
+      return put(parts, TrialQuestion.COOK_TIME, cook.group(1).replaceFirst("utes$", ""))
+          && (cook.group(2) == null || put(parts, TrialQuestion.COOK_TOP, cook.group(2)));
     }
     Matcher when = WHEN.matcher(low);
     if (when.matches()) {

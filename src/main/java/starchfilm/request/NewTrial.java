@@ -2,7 +2,6 @@ package starchfilm.request;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -10,7 +9,6 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 import starchfilm.casting.Casting;
 import starchfilm.casting.LoggedRoom;
@@ -18,7 +16,6 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
-import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.CastingFields;
@@ -46,15 +43,6 @@ public record NewTrial(
           "TIME",
           "When it was poured, such as \"yesterday 18:30\"; left out where it is still to be"
               + " poured.");
-  static final Field POURED_MASS =
-      Field.option("--poured-mass", "MASS", "Paste on one plate, such as 150g.");
-  static final Field TARE = Field.option("--tare", "MASS", "The empty plate, such as 598g.");
-  static final Field COOK_TIME =
-      Field.option("--cook-time", "TIME", "At the top temperature, such as 12min.");
-  static final Field COOK_TOP =
-      Field.option("--cook-top", "TEMPERATURE", "Highest temperature, such as 92C.");
-  static final Field COOK_LOST =
-      Field.option("--cook-lost", "MASS", "Weight the pot lost while cooking, such as 26g.");
   static final Field BUT =
       Field.option(
               "--but",
@@ -72,8 +60,7 @@ public record NewTrial(
       Pattern.compile(
           "[\\p{L}]+|[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}|[0-9]{1,2}\\.\\s*[0-9]{1,2}\\.\\s*[0-9]{4}");
 
-  private static final List<Field> OWN =
-      List.of(CALLED, POURED, POURED_MASS, TARE, COOK_TIME, COOK_TOP, COOK_LOST);
+  private static final List<Field> OWN = List.of(CALLED, POURED);
 
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS = sections();
@@ -86,7 +73,7 @@ public record NewTrial(
     List<Field.Section> sections = new ArrayList<>();
     sections.add(new Field.Section("", List.of(BUT)));
     sections.addAll(TrialQuestion.SECTIONS);
-    sections.add(new Field.Section("Name, pour and cook", OWN));
+    sections.add(new Field.Section("Name and pour", OWN));
     return sections;
   }
 
@@ -135,7 +122,7 @@ public record NewTrial(
     Optional<TrialQuestion.Base> read =
         TrialQuestion.over(
             in,
-            own(in, start.with("name", TrialQuestion.text("name", name)), poured),
+            own(start.with("name", TrialQuestion.text("name", name)), poured),
             base.map(TrialQuestion.Base::trial),
             folder,
             clock);
@@ -190,35 +177,10 @@ public record NewTrial(
     return change.isPresent() ? change.get().on(fields) : fields;
   }
 
-  private static ObjectValue own(
-      EntryReader in, ObjectValue start, Optional<LocalDateTime> poured) {
-    ObjectValue trial = start;
-    if (poured.isPresent()) {
-      trial = trial.with("poured_at", TrialQuestion.text("poured_at", poured.get().toString()));
-    }
-    if (in.has(POURED_MASS)) {
-      trial = trial.without("pour.wet_thickness_mm");
-    }
-    trial = gram(in, trial, POURED_MASS, "pour.poured_g");
-    trial = gram(in, trial, TARE, "pour.plate.tare_g");
-    trial = gram(in, trial, COOK_LOST, "cook.water_lost_g");
-    trial = number(in, trial, COOK_TIME, "cook.minutes", typed -> TypedAmount.number("min", typed));
-    return number(in, trial, COOK_TOP, "cook.top_C", typed -> TypedAmount.number("C", typed));
-  }
-
-  private static ObjectValue gram(EntryReader in, ObjectValue trial, Field field, String path) {
-    return number(in, trial, field, path, typed -> TypedAmount.number("g", typed));
-  }
-
-  private static ObjectValue number(
-      EntryReader in,
-      ObjectValue trial,
-      Field field,
-      String path,
-      Function<String, BigDecimal> meaning) {
-    return in.one(field, meaning)
-        .map(value -> trial.with(path, TrialQuestion.number(field, value)))
-        .orElse(trial);
+  private static ObjectValue own(ObjectValue start, Optional<LocalDateTime> poured) {
+    return poured.isPresent()
+        ? start.with("poured_at", TrialQuestion.text("poured_at", poured.get().toString()))
+        : start;
   }
 
   /** A trial file names its log by the name it has beside it. */

@@ -80,6 +80,17 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
           .repeatable();
   static final Field RIM =
       Field.option("--rim", "LENGTH", "Height of the plate's rim, such as 10mm.");
+  static final Field POURED_MASS =
+      Field.option("--poured-mass", "MASS", "Paste on one plate, such as 150g.");
+  static final Field TARE = Field.option("--tare", "MASS", "The empty plate, such as 598g.");
+  static final Field COOK_TIME =
+      Field.option("--cook-time", "TIME", "At the top temperature, such as 12min.");
+  static final Field COOK_TOP =
+      Field.option("--cook-top", "TEMPERATURE", "Highest temperature, such as 92C.");
+  static final Field COOK_LOST =
+      Field.option("--cook-lost", "MASS", "Weight the pot lost while cooking, such as 26g.");
+  static final Field PASTE =
+      Field.option("--paste", "TEMPERATURE", "Temperature of the paste when poured, such as 60C.");
   private static final Field WEIGHED =
       Field.option(
               "--weighed",
@@ -105,7 +116,13 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
           WET,
           UNEVEN,
           PLATE,
-          RIM);
+          RIM,
+          POURED_MASS,
+          TARE,
+          PASTE,
+          COOK_TIME,
+          COOK_TOP,
+          COOK_LOST);
 
   /** What may be written of a trial, as a command shows it. */
   public static final List<Field.Section> SECTIONS =
@@ -316,7 +333,16 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     if (in.has(WET)) {
       trial = trial.without("pour.poured_g", "pour.measured_from");
     }
+    if (in.has(POURED_MASS)) {
+      trial = trial.without("pour.wet_thickness_mm", "pour.measured_from");
+    }
     trial = with(in, trial, WET, "pour.wet_thickness_mm", "mm", Dimension.LENGTH);
+    trial = with(in, trial, POURED_MASS, "pour.poured_g", "g", Dimension.MASS);
+    trial = with(in, trial, TARE, "pour.plate.tare_g", "g", Dimension.MASS);
+    trial = with(in, trial, PASTE, "pour.paste_C", "C", Dimension.TEMPERATURE);
+    trial = with(in, trial, COOK_TIME, "cook.minutes", "min", Dimension.TIME);
+    trial = with(in, trial, COOK_TOP, "cook.top_C", "C", Dimension.TEMPERATURE);
+    trial = with(in, trial, COOK_LOST, "cook.water_lost_g", "g", Dimension.MASS);
     return with(in, trial, UNEVEN, "pour.unevenness_pct", "%", Dimension.SHARE);
   }
 
