@@ -4,6 +4,7 @@ import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
@@ -41,15 +42,12 @@ final class Outcomes {
         places(
             trials,
             trial -> 1e3 * trial.trial().casting().pour().wetThicknessM().value(),
-            trial -> DryingScale.dryThrough(trial).times(1 / DAY_S));
+            trial -> Optional.of(DryingScale.dryThrough(trial).times(1 / DAY_S)));
     List<Place> stretch =
         places(
             trials,
             trial -> 100 * trial.composition().glycerolPerDryStarch(),
-            trial ->
-                FilmFigure.ELONGATION.withheld(trial.film()).isPresent()
-                    ? new Band(Double.NaN, Double.NaN, Double.NaN)
-                    : stretched(trial).times(100));
+            trial -> stretched(trial).map(share -> share.times(100)));
     if (days.size() > 1) {
       figures.add(
           figure("Thickness and drying", "wet thickness, mm", "days until dry through", days));
@@ -65,28 +63,31 @@ final class Outcomes {
     return figures;
   }
 
-  /** As measured, or else as forecast. */
-  private static Band stretched(TrialForecast trial) {
+  /** As measured, or else as forecast; empty where neither can be stated. */
+  private static Optional<Band> stretched(TrialForecast trial) {
     OptionalDouble measured =
         Measured.of(trial).stream()
             .filter(one -> one.property() == FilmFigure.ELONGATION)
             .mapToDouble(Measured::mean)
             .findFirst();
     return measured.isPresent()
-        ? new Band(measured.getAsDouble(), measured.getAsDouble(), measured.getAsDouble())
-        : FilmFigure.ELONGATION.of(trial.film());
+        ? Optional.of(
+            new Band(measured.getAsDouble(), measured.getAsDouble(), measured.getAsDouble()))
+        : Optional.of(trial.film())
+            .filter(film -> FilmFigure.ELONGATION.withheld(film).isEmpty())
+            .map(FilmFigure.ELONGATION::of);
   }
 
   private static List<Place> places(
       List<TrialForecast> trials,
       Function<TrialForecast, Double> across,
-      Function<TrialForecast, Band> up) {
+      Function<TrialForecast, Optional<Band>> up) {
     List<Place> places = new ArrayList<>();
     for (int i = 0; i < trials.size(); i++) {
       double x = across.apply(trials.get(i));
-      Band y = up.apply(trials.get(i));
-      if (Double.isFinite(x) && Double.isFinite(y.middle())) {
-        places.add(new Place(i + 1, trials.get(i), x, y));
+      Optional<Band> y = up.apply(trials.get(i)).filter(band -> Double.isFinite(band.middle()));
+      if (Double.isFinite(x) && y.isPresent()) {
+        places.add(new Place(i + 1, trials.get(i), x, y.get()));
       }
     }
     return places;
