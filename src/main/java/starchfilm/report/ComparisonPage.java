@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.advice.NotebookAdviceView;
@@ -13,6 +14,7 @@ import starchfilm.report.chart.Scatter;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.learnt.LearntView;
 import starchfilm.report.words.Anchor;
+import starchfilm.report.words.Glossary;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
 
@@ -96,6 +98,26 @@ record ComparisonPage(
    * @param photos its photos, as many as a page can carry
    */
   record Seen(int number, String link, String name, List<PhotoFrame> photos) {}
+
+  /**
+   * The words of the page that need explaining.
+   *
+   * @return as the glossary has them
+   */
+  public List<Glossary.Entry> words() {
+    return Stream.of(
+            "wet thickness",
+            "thin edge",
+            "thick spot",
+            "peelable",
+            "dry through",
+            "plasticiser",
+            "glass transition",
+            "forecast at the pour",
+            "textbook")
+        .map(Glossary::entry)
+        .toList();
+  }
 
   /**
    * The page of a comparison.

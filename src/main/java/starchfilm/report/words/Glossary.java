@@ -32,17 +32,16 @@ public final class Glossary {
   }
 
   /**
-   * What a word means, to stand alone.
+   * A word and what it means.
    *
    * @param term a word of the glossary
-   * @return one sentence
+   * @return its entry
    */
-  public static String meaning(String term) {
+  public static Entry entry(String term) {
     return ENTRIES.stream()
         .filter(entry -> entry.term().equals(term))
         .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("not in the glossary: " + term))
-        .meaning();
+        .orElseThrow(() -> new IllegalArgumentException("not in the glossary: " + term));
   }
 
   /**
@@ -52,7 +51,7 @@ public final class Glossary {
    * @return the sentence with a small first letter and without its full stop
    */
   public static String clause(String term) {
-    String sentence = meaning(term);
+    String sentence = entry(term).meaning();
     return sentence.substring(0, 1).toLowerCase(Locale.ROOT)
         + sentence.substring(1, sentence.length() - 1);
   }

@@ -33,7 +33,7 @@ class GlossaryTest {
 
   @Test
   void refusesAWordItDoesNotKnow() {
-    assertThatThrownBy(() -> Glossary.meaning("widget"))
+    assertThatThrownBy(() -> Glossary.entry("widget"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("widget");
   }
