@@ -5,7 +5,9 @@ import java.net.BindException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -75,6 +77,15 @@ class OpenCommand implements Callable<Integer> {
       })
   private boolean shareOnLan;
 
+  @Option(
+      names = "--any-user",
+      description =
+          "Let in every user of this machine without a key; for a machine that nobody shares.")
+  private boolean anyUser;
+
+  private final AtomicReference<String> firstKey = new AtomicReference<>("");
+  private final AtomicReference<String> address = new AtomicReference<>("");
+
   OpenCommand(CommandContext surroundings) {
     this.surroundings = surroundings;
   }
@@ -94,10 +105,15 @@ class OpenCommand implements Callable<Integer> {
       Thread atEnd = new Thread(site::close, "stop");
       Runtime.getRuntime().addShutdownHook(atEnd);
       say(root, site);
-      if (!noOpen && !Browser.open(site.server().address())) {
-        print("No browser could be opened; open that address in one yourself.");
+      Optional<Path> slip = Optional.empty();
+      if (!noOpen) {
+        slip = keySlip(site.server().address());
+        if (!Browser.open(slip.map(Path::toString).orElse(site.server().address()))) {
+          print("No browser could be opened; open that address in one yourself.");
+        }
       }
       site.awaitStop();
+      KeySlip.remove(slip);
       Runtime.getRuntime().removeShutdownHook(atEnd);
     }
     print("Stopped; everything is saved.");
@@ -119,7 +135,13 @@ class OpenCommand implements Callable<Integer> {
                 DryingForecaster.DRAWS),
             workshops::learn,
             workshops);
-    Serving serving = new Serving(port, shareOnLan, this::sayKey, this::sayTrouble);
+    Serving serving =
+        new Serving(
+            port,
+            shareOnLan,
+            this::sayKey,
+            anyUser ? Optional.empty() : Optional.of(this::sayOwnKey),
+            this::sayTrouble);
     try {
       return NotebookSite.start(serving, root, surroundings.clock(), useCases);
     } catch (BindException taken) {
@@ -137,6 +159,8 @@ class OpenCommand implements Callable<Integer> {
   private void say(Path root, NotebookSite site) {
     print("The trials in " + root.toAbsolutePath().normalize() + " are open at");
     print("  " + site.server().address());
+    this.address.set(site.server().address());
+    site.server().showOwnKey();
     for (String address : site.server().addressesForOthers()) {
       print("and for other devices of this network, with the key below, at");
       print("  " + address);
@@ -145,13 +169,28 @@ class OpenCommand implements Callable<Integer> {
       print("What other devices send is not encrypted: share it only on a network you trust.");
       site.server().showKey();
     } else {
-      print("Only this machine can reach it.");
+      print(
+          anyUser
+              ? "Only this machine can reach it, with all its users."
+              : "Only this machine can reach it, and only with a key.");
     }
     print("Stop it on the page, or with Ctrl+C here.");
   }
 
   private void sayKey(String key) {
     print("Key for one device: " + key + " (open the address with ?key=" + key + " behind it)");
+  }
+
+  /**
+   * A browser of this machine; the key is printed for its owner's eyes, never passed in a command.
+   */
+  private void sayOwnKey(String key) {
+    firstKey.compareAndSet("", key);
+    print("for the next browser, once: " + address.get() + "?key=" + key);
+  }
+
+  private Optional<Path> keySlip(String at) {
+    return anyUser ? Optional.empty() : KeySlip.of(at, firstKey.get());
   }
 
   private void sayTrouble(Throwable trouble) {

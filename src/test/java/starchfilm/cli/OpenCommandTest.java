@@ -50,9 +50,16 @@ class OpenCommandTest {
     assertThat(said.find()).isTrue();
     URI page = URI.create(said.group());
 
-    // The token is the visitor's own, whom a cookie tells from others.
-    HttpResponse<String> notebook = asked(HttpRequest.newBuilder(page.resolve("trials")));
-    String cookie = notebook.headers().firstValue("Set-Cookie").orElseThrow().split(";")[0];
+    // The printed key is exchanged for a cookie, and the token is that visitor's own.
+    Matcher key = Pattern.compile("\\?key=(\\S+)").matcher(terminal.out());
+    assertThat(key.find()).isTrue();
+    HttpResponse<String> let =
+        asked(
+            HttpRequest.newBuilder(page.resolve("enter"))
+                .POST(HttpRequest.BodyPublishers.ofString("key=" + key.group(1))));
+    String cookie = let.headers().firstValue("Set-Cookie").orElseThrow().split(";")[0];
+    HttpResponse<String> notebook =
+        asked(HttpRequest.newBuilder(page.resolve("trials")).header("Cookie", cookie));
     String token = notebook.body().replaceFirst("(?s).*?name=\"token\" value=\"([^\"]*).*", "$1");
     asked(
         HttpRequest.newBuilder(page.resolve("stop"))
@@ -62,7 +69,7 @@ class OpenCommandTest {
 
     assertThat(exit.get(20, TimeUnit.SECONDS)).isZero();
     assertThat(terminal.out())
-        .contains("Only this machine can reach it.")
+        .contains("Only this machine can reach it, and only with a key.")
         .contains("Stopped; everything is saved.");
   }
 

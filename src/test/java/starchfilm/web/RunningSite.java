@@ -16,6 +16,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
@@ -39,16 +40,23 @@ final class RunningSite implements AutoCloseable {
   private final Path folder;
   private final List<Throwable> troubles = new CopyOnWriteArrayList<>();
   private final List<String> keys = new CopyOnWriteArrayList<>();
+  private final List<String> ownKeys = new CopyOnWriteArrayList<>();
   private final Visitor visitor;
 
-  private RunningSite(Path folder, boolean lan, Runnable beforeWork) throws IOException {
+  private RunningSite(Path folder, boolean lan, boolean owned, Runnable beforeWork)
+      throws IOException {
     this.folder = folder;
     Clock clock = Clock.fixed(NOON, ZoneOffset.UTC);
     Workshops workshops = new Workshops(clock);
     TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops, FEW_DRAWS));
     this.site =
         NotebookSite.start(
-            new Serving(0, lan, keys::add, troubles::add),
+            new Serving(
+                0,
+                lan,
+                keys::add,
+                owned ? Optional.of(ownKeys::add) : Optional.empty(),
+                troubles::add),
             folder,
             clock,
             new UseCases(
@@ -75,7 +83,7 @@ final class RunningSite implements AutoCloseable {
 
   /** Over a folder as it is; before each full forecast and each learning something is done. */
   static RunningSite over(Path folder, Runnable beforeWork) throws IOException {
-    return new RunningSite(folder, false, beforeWork);
+    return new RunningSite(folder, false, false, beforeWork);
   }
 
   /** Over a copy of the invented garden. */
@@ -86,8 +94,15 @@ final class RunningSite implements AutoCloseable {
 
   /** With other devices let in. */
   static RunningSite shared(Path folder) throws IOException {
-    RunningSite running = new RunningSite(folder, true, () -> {});
+    RunningSite running = new RunningSite(folder, true, false, () -> {});
     running.site.server().showKey();
+    return running;
+  }
+
+  /** With a key for each browser of this machine, as the command starts it. */
+  static RunningSite owned(Path folder) throws IOException {
+    RunningSite running = new RunningSite(folder, false, true, () -> {});
+    running.site.server().showOwnKey();
     return running;
   }
 
@@ -105,6 +120,10 @@ final class RunningSite implements AutoCloseable {
 
   List<String> addressesForOthers() {
     return site.server().addressesForOthers();
+  }
+
+  List<String> ownKeys() {
+    return ownKeys;
   }
 
   List<String> keys() {

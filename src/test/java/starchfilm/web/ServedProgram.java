@@ -31,12 +31,13 @@ final class ServedProgram implements AutoCloseable {
 
   /** Starts it and waits until it says where it is. */
   static ServedProgram start(Path jar, Path folder) throws IOException {
-    return start(OwnJava.packed(jar, "open", folder.toString(), "--no-open"));
+    return start(OwnJava.packed(jar, "open", folder.toString(), "--no-open", "--any-user"));
   }
 
   /** Starts the one that is being tested, which need not be packed yet. */
   static ServedProgram startUnpacked(Path folder) throws IOException {
-    return start(OwnJava.of("starchfilm.cli.Main", "open", folder.toString(), "--no-open"));
+    return start(
+        OwnJava.of("starchfilm.cli.Main", "open", folder.toString(), "--no-open", "--any-user"));
   }
 
   private static ServedProgram start(ProcessBuilder program) throws IOException {

@@ -25,14 +25,18 @@ class SharingTest {
       assertThat(from(site, address + "trials", "").statusCode()).isEqualTo(401);
       assertThat(from(site, address + "?key=wrong", "").statusCode()).isEqualTo(401);
 
-      HttpResponse<String> let = from(site, address + "?key=" + key, "");
-      assertThat(let.statusCode()).isEqualTo(303);
+      // Looking at the address, as a preview does, leaves the key good.
+      assertThat(from(site, address + "?key=" + key, "").body()).contains("name=\"key\"");
+      HttpResponse<String> let = shown(site, address, key);
+      assertThat(let.statusCode()).isEqualTo(200);
       String cookie = let.headers().firstValue("Set-Cookie").orElseThrow();
       assertThat(cookie).contains("HttpOnly").contains("SameSite=Strict");
       String device = cookie.split(";", 2)[0];
 
       assertThat(from(site, address + "trials", device).statusCode()).isEqualTo(200);
       assertThat(from(site, address + "?key=" + key, "").statusCode()).isEqualTo(401);
+      assertThat(shown(site, address, key).statusCode()).isEqualTo(401);
+      assertThat(stop(site, address, device).statusCode()).as("the owner's").isEqualTo(403);
       assertThat(site.keys()).hasSize(2).doesNotHaveDuplicates();
       assertThat(site.get("/trials").statusCode()).as("this machine").isEqualTo(200);
     }
@@ -44,6 +48,20 @@ class SharingTest {
       assertThat(site.addressesForOthers()).isEmpty();
       assertThat(site.keys()).isEmpty();
     }
+  }
+
+  private static HttpResponse<String> shown(RunningSite site, String address, String key) {
+    return site.send(
+        HttpRequest.newBuilder(URI.create(address + "enter"))
+            .POST(HttpRequest.BodyPublishers.ofString("key=" + key)));
+  }
+
+  private static HttpResponse<String> stop(RunningSite site, String address, String device) {
+    return site.send(
+        HttpRequest.newBuilder(URI.create(address + "stop"))
+            .header("Cookie", device)
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString("token=x")));
   }
 
   private static HttpResponse<String> from(RunningSite site, String address, String cookie) {

@@ -2,6 +2,8 @@ package starchfilm.web.http;
 
 import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,7 +15,8 @@ import java.util.Set;
  * <p>A page from elsewhere that is open in the same browser can send requests here, and by a name
  * that it points at this machine it could even read the answers. So the Host header must be one of
  * ours, a form must carry the token that only our own pages know and must not come from another
- * origin, and parts of pages are not handed to other sites. Other devices must show the key.
+ * origin, and parts of pages are not handed to other sites. Other devices must show a key, and so
+ * must browsers of this machine, which other users may share, unless the owner lets all of them in.
  *
  * <p>Our pages tell their origin with their forms. {@code Origin: null} comes from pages that hide
  * theirs; it is taken only where the browser itself says that the page is ours ({@code
@@ -27,10 +30,13 @@ final class Guard {
   /** How long a browser keeps its cookie (s): thirty days. */
   private static final int KEPT_S = 2_592_000;
 
+  private static final int MOST_KEY_BYTES = 1_000;
+
   private final Set<String> hosts;
   private final CsrfFields seal;
   private final String cookie;
   private final Optional<OneTimeKey> key;
+  private final Optional<OneTimeKey> ownKey;
 
   /**
    * A guard.
@@ -38,20 +44,27 @@ final class Guard {
    * @param hosts the Host headers that mean this server, in lower case with the port
    * @param port the port; cookies of one machine's servers are told apart by it
    * @param key the key for other devices; empty where none are let in
+   * @param ownKey the key for browsers of this machine; empty where none is needed
    */
-  Guard(Set<String> hosts, int port, CsrfFields seal, Optional<OneTimeKey> key) {
+  Guard(
+      Set<String> hosts,
+      int port,
+      CsrfFields seal,
+      Optional<OneTimeKey> key,
+      Optional<OneTimeKey> ownKey) {
     this.hosts = Set.copyOf(hosts);
     this.seal = seal;
     this.cookie = "starchfilm-" + port;
     this.key = key;
+    this.ownKey = ownKey;
   }
 
   /**
    * Who was let in.
    *
-   * @param redeemed true where a key was shown, and no page is due yet
+   * @param instead what is answered instead of a page, where no page is due yet
    */
-  record Admission(String visitor, Optional<String> setCookie, boolean redeemed) {}
+  record Admission(String visitor, Optional<String> setCookie, Optional<Response> instead) {}
 
   /**
    * Lets a request in or refuses it.
@@ -70,19 +83,23 @@ final class Guard {
     if (isOtherSite(headers) && !"navigate".equals(headers.getFirst("Sec-Fetch-Mode"))) {
       throw new HttpError(403, "Another site may not use these pages.");
     }
-    if (exchange.getRemoteAddress().getAddress().isLoopbackAddress()) {
+    if (isLocal(exchange) && ownKey.isEmpty()) {
       return known(exchange)
           .filter(visitor -> visitor.matches(VISITOR))
           .findFirst()
-          .map(visitor -> new Admission(visitor, Optional.empty(), false))
+          .map(visitor -> new Admission(visitor, Optional.empty(), Optional.empty()))
           .orElseGet(
               () -> {
                 String visitor = Secret.ofMachine();
                 String kept = "; SameSite=Lax; Max-Age=" + KEPT_S;
-                return new Admission(visitor, Optional.of(cookie(visitor) + kept), false);
+                return new Admission(
+                    visitor, Optional.of(cookie(visitor) + kept), Optional.empty());
               });
     }
-    return admitDevice(exchange);
+    return admitByKey(
+        exchange,
+        (isLocal(exchange) ? ownKey : key)
+            .orElseThrow(() -> new HttpError(403, "These pages are not shared.")));
   }
 
   /** Refuses a form from another origin. */
@@ -118,25 +135,65 @@ final class Guard {
     return "cross-site".equals(site) || "same-site".equals(site);
   }
 
-  private Admission admitDevice(HttpExchange exchange) {
-    if (key.isEmpty()) {
-      throw new HttpError(403, "These pages are not shared.");
+  private Admission admitByKey(HttpExchange exchange, OneTimeKey keys) {
+    Optional<String> browser = known(exchange).filter(keys::knows).findFirst();
+    if (browser.isPresent()) {
+      return new Admission(browser.get(), Optional.empty(), Optional.empty());
     }
-    Optional<String> device = known(exchange).filter(key.get()::knows).findFirst();
-    if (device.isPresent()) {
-      return new Admission(device.get(), Optional.empty(), false);
+    boolean posted =
+        exchange.getRequestMethod().equals("POST")
+            && exchange.getRequestURI().getPath().equals(Doorstep.ENTER);
+    if (posted) {
+      Optional<String> let = keys.redeem(shown(exchange));
+      if (let.isPresent()) {
+        String kept = "; SameSite=Strict; Max-Age=" + KEPT_S;
+        return new Admission(
+            let.get(), Optional.of(cookie(let.get()) + kept), Optional.of(Doorstep.welcome()));
+      }
+    } else {
+      String query = Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse("");
+      String given = Fields.parse(query).text("key");
+      if (keys.fits(given)) {
+        return new Admission("", Optional.empty(), Optional.of(Doorstep.ask(given.strip())));
+      }
     }
-    String query = Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse("");
-    String let =
-        key.get()
-            .redeem(Fields.parse(query).text("key"))
-            .orElseThrow(
-                () ->
-                    new HttpError(
-                        401,
-                        "These pages need a key. Open the address printed where the program"
-                            + " was started; each key works once."));
-    return new Admission(let, Optional.of(cookie(let) + "; SameSite=Strict"), true);
+    throw new HttpError(
+        401,
+        "These pages need a key. Open the address printed where the program was started; each key"
+            + " works once.");
+  }
+
+  /** The key in a form, of which no more is read than a key needs. */
+  private static String shown(HttpExchange exchange) {
+    try {
+      byte[] start = exchange.getRequestBody().readNBytes(MOST_KEY_BYTES);
+      return Fields.parse(new String(start, StandardCharsets.UTF_8)).text("key");
+    } catch (IOException brokenOff) {
+      throw new HttpError(400, "The form broke off.");
+    }
+  }
+
+  /** Refuses whoever is not on this machine. */
+  void requireOwner(HttpExchange exchange) {
+    if (!isLocal(exchange)) {
+      throw new HttpError(403, "Only a browser of the machine that runs the program may do this.");
+    }
+  }
+
+  /** Lets a visitor out; a new key is needed to come in again. */
+  void logOut(String visitor) {
+    key.ifPresent(keys -> keys.forget(visitor));
+    ownKey.ifPresent(keys -> keys.forget(visitor));
+  }
+
+  /** Puts out everybody but the visitor. */
+  void putOutOthers(String visitor) {
+    key.ifPresent(keys -> keys.forgetAllBut(visitor));
+    ownKey.ifPresent(keys -> keys.forgetAllBut(visitor));
+  }
+
+  private static boolean isLocal(HttpExchange exchange) {
+    return exchange.getRemoteAddress().getAddress().isLoopbackAddress();
   }
 
   private String cookie(String visitor) {

@@ -1,25 +1,32 @@
 package starchfilm.web.http;
 
-import java.util.HashSet;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 
 /**
- * The key another device on the network shows once; then it is known by a cookie, and a new key is
- * made for the next device.
+ * The key a browser shows once; then it is known by a cookie, and a new key is made for the next.
  */
 final class OneTimeKey {
-  private static final int MOST_DEVICES = 20;
+  private static final int MOST_BROWSERS = 20;
+
+  /** Who was silent for so long needs a new key; a plate dries in less. */
+  private static final Duration FORGOTTEN_AFTER = Duration.ofDays(14);
 
   private final Consumer<String> printer;
-  private final Set<String> devices = new HashSet<>();
+  private final InstantSource clock;
+  private final Map<String, Instant> lastSeen = new HashMap<>();
   private String key;
 
   /** A first key. */
-  OneTimeKey(Consumer<String> printer) {
+  OneTimeKey(Consumer<String> printer, InstantSource clock) {
     this.printer = printer;
+    this.clock = clock;
     this.key = Secret.ofHand();
   }
 
@@ -28,31 +35,53 @@ final class OneTimeKey {
     printer.accept(key);
   }
 
+  /** Whether a key is the one that is good now; it stays so. */
+  synchronized boolean fits(String given) {
+    return Secret.matches(key, given.strip().toLowerCase(Locale.ROOT));
+  }
+
   /**
    * Takes a key.
    *
    * @param given the key as typed or as it stands in an address
-   * @return what the device shows from now on; empty where the key is wrong or used
+   * @return what the browser shows from now on; empty where the key is wrong or used
    */
   synchronized Optional<String> redeem(String given) {
-    if (!Secret.matches(key, given.strip().toLowerCase(Locale.ROOT))) {
+    if (!fits(given)) {
       return Optional.empty();
     }
-    if (devices.size() >= MOST_DEVICES) {
+    forgetTheSilent();
+    if (lastSeen.size() >= MOST_BROWSERS) {
       throw new HttpError(
           403,
-          MOST_DEVICES
-              + " devices share these trials already; restart the program to let in"
-              + " more.");
+          MOST_BROWSERS
+              + " browsers use these trials already; log out in one of them, or restart the"
+              + " program.");
     }
-    String device = Secret.ofMachine();
-    devices.add(device);
+    String browser = Secret.ofMachine();
+    lastSeen.put(browser, clock.instant());
     key = Secret.ofHand();
     printer.accept(key);
-    return Optional.of(device);
+    return Optional.of(browser);
   }
 
-  synchronized boolean knows(String device) {
-    return devices.contains(device);
+  synchronized boolean knows(String browser) {
+    forgetTheSilent();
+    return lastSeen.computeIfPresent(browser, (same, before) -> clock.instant()) != null;
+  }
+
+  /** Needs a new key from now on. */
+  synchronized void forget(String browser) {
+    lastSeen.remove(browser);
+  }
+
+  /** All but one need a new key from now on. */
+  synchronized void forgetAllBut(String browser) {
+    lastSeen.keySet().retainAll(java.util.Set.of(browser));
+  }
+
+  private void forgetTheSilent() {
+    Instant since = clock.instant().minus(FORGOTTEN_AFTER);
+    lastSeen.values().removeIf(seen -> seen.isBefore(since));
   }
 }

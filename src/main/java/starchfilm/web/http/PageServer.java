@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,7 @@ public final class PageServer implements AutoCloseable {
   private final List<RequestThreads> threads;
   private final RequestHandler front;
   private final Optional<OneTimeKey> key;
+  private final Optional<OneTimeKey> ownKey;
   private final List<String> addresses;
 
   private PageServer(
@@ -35,11 +37,13 @@ public final class PageServer implements AutoCloseable {
       List<RequestThreads> threads,
       RequestHandler front,
       Optional<OneTimeKey> key,
+      Optional<OneTimeKey> ownKey,
       List<String> addresses) {
     this.servers = servers;
     this.threads = threads;
     this.front = front;
     this.key = key;
+    this.ownKey = ownKey;
     this.addresses = addresses;
   }
 
@@ -78,9 +82,13 @@ public final class PageServer implements AutoCloseable {
   private static PageServer started(
       List<HttpServer> servers, int port, Serving serving, Function<CsrfFields, Site> site) {
     Optional<OneTimeKey> key =
-        serving.lan() ? Optional.of(new OneTimeKey(serving.newKey())) : Optional.empty();
+        serving.lan()
+            ? Optional.of(new OneTimeKey(serving.newKey(), InstantSource.system()))
+            : Optional.empty();
+    Optional<OneTimeKey> ownKey =
+        serving.ownKey().map(printer -> new OneTimeKey(printer, InstantSource.system()));
     CsrfFields seal = new CsrfFields();
-    Guard guard = new Guard(OwnNames.hosts(port, serving.lan()), port, seal, key);
+    Guard guard = new Guard(OwnNames.hosts(port, serving.lan()), port, seal, key, ownKey);
     RequestHandler front = new RequestHandler(guard, seal, site.apply(seal), serving.troubles());
     List<RequestThreads> threads = new ArrayList<>();
     for (HttpServer server : servers) {
@@ -95,7 +103,8 @@ public final class PageServer implements AutoCloseable {
       server.setExecutor(own);
       server.start();
     }
-    return new PageServer(servers, threads, front, key, OwnNames.addresses(port, serving.lan()));
+    return new PageServer(
+        servers, threads, front, key, ownKey, OwnNames.addresses(port, serving.lan()));
   }
 
   /**
@@ -114,6 +123,11 @@ public final class PageServer implements AutoCloseable {
    */
   public List<String> addressesForOthers() {
     return addresses.subList(1, addresses.size());
+  }
+
+  /** Shows the key for the first browser of this machine, where one is needed. */
+  public void showOwnKey() {
+    ownKey.ifPresent(OneTimeKey::print);
   }
 
   /** Shows the key for the first other device; each later key is shown as soon as it is made. */

@@ -30,6 +30,7 @@ final class RequestHandler implements HttpHandler {
 
   private static final int LARGE_AT_ONCE = 2;
   private static final int PATIENCE_S = 20;
+  private static final String STOP = "/stop";
 
   private final Guard guard;
   private final CsrfFields seal;
@@ -89,9 +90,13 @@ final class RequestHandler implements HttpHandler {
       return bare(refusal);
     }
     Response answer =
-        visitor.redeemed()
-            ? Response.seeOther("/")
-            : seal.serving(visitor.visitor(), () -> answerVisitor(exchange, partial));
+        visitor
+            .instead()
+            .orElseGet(
+                () ->
+                    seal.serving(
+                        visitor.visitor(),
+                        () -> answerVisitor(exchange, visitor.visitor(), partial)));
     return visitor
         .setCookie()
         .filter(cookie -> !answer.headers().getOrDefault("Cache-Control", "").contains("immutable"))
@@ -99,9 +104,9 @@ final class RequestHandler implements HttpHandler {
         .orElse(answer);
   }
 
-  private Response answerVisitor(HttpExchange exchange, boolean partial) {
+  private Response answerVisitor(HttpExchange exchange, String visitor, boolean partial) {
     try {
-      return carriedOut(exchange, partial);
+      return carriedOut(exchange, visitor, partial);
     } catch (HttpError refusal) {
       return errorPage(refusal, partial);
     } catch (IOException e) {
@@ -135,9 +140,10 @@ final class RequestHandler implements HttpHandler {
         refusal.sentence().getBytes(StandardCharsets.UTF_8));
   }
 
-  private Response carriedOut(HttpExchange exchange, boolean partial) throws IOException {
+  private Response carriedOut(HttpExchange exchange, String visitor, boolean partial)
+      throws IOException {
     String method = exchange.getRequestMethod();
-    Handler answer = site.routes().find(method, exchange.getRequestURI().getPath());
+    Handler answer = atTheDoor(exchange, visitor);
     Fields query =
         Fields.parse(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
     if (!method.equals("POST")) {
@@ -166,6 +172,34 @@ final class RequestHandler implements HttpHandler {
         large.release();
       }
     }
+  }
+
+  /** Leaving is answered here, and only the owner stops the program or puts others out. */
+  private Handler atTheDoor(HttpExchange exchange, String visitor) {
+    String method = exchange.getRequestMethod();
+    String path = exchange.getRequestURI().getPath();
+    if (!method.equals("POST")) {
+      return site.routes().find(method, path);
+    }
+    return switch (path) {
+      case Doorstep.LEAVE ->
+          request -> {
+            guard.logOut(visitor);
+            return Doorstep.goodbye("This browser is logged out; a new key lets it in again.");
+          };
+      case Doorstep.PUT_OUT -> {
+        guard.requireOwner(exchange);
+        yield request -> {
+          guard.putOutOthers(visitor);
+          return Doorstep.goodbye("Every other browser and device needs a new key now.");
+        };
+      }
+      case STOP -> {
+        guard.requireOwner(exchange);
+        yield site.routes().find(method, path);
+      }
+      default -> site.routes().find(method, path);
+    };
   }
 
   private static boolean acquired(Semaphore permits) {
