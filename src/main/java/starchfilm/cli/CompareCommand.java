@@ -74,7 +74,7 @@ final class CompareCommand implements Callable<Integer> {
         Optional.ofNullable(out)
             .or(() -> places.isEmpty() ? Optional.of("starchfilm.html") : Optional.empty())
             .map(name -> OutputFile.of("--out", name, OutputFile.Kind.COMPARISON, surroundings));
-    OutputFile.requireOneOnStandardOutput(page, places.table(), places.data());
+    OutputFile.requireOneOnStandardOutput(List.of(page, places.table(), places.data()));
     Notebook notebook = TrialFiles.read(paths, surroundings);
     TrialFiles.tell(notebook, surroundings);
     Workshops workshops = TrialFiles.workshops(notebook.trials(), surroundings);

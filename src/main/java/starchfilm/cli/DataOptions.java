@@ -1,5 +1,6 @@
 package starchfilm.cli;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -56,7 +57,7 @@ final class DataOptions {
         OutputFile.named("--csv", csv, OutputFile.Kind.TABLE, surroundings);
     Optional<OutputFile> data =
         OutputFile.named("--json", json, OutputFile.Kind.DATA, surroundings);
-    OutputFile.requireOneOnStandardOutput(table, data);
+    OutputFile.requireOneOnStandardOutput(List.of(table, data));
     return new Places(table, data);
   }
 }

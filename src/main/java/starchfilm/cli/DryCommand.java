@@ -90,7 +90,7 @@ final class DryCommand implements Callable<Integer> {
         OutputFile.named("--csv", csv, OutputFile.Kind.CURVE, surroundings);
     Optional<OutputFile> data =
         OutputFile.named("--json", json, OutputFile.Kind.FORECAST, surroundings);
-    OutputFile.requireOneOnStandardOutput(table, data);
+    OutputFile.requireOneOnStandardOutput(List.of(table, data));
     OptionEntries entries = OptionEntries.of(spec);
     TrialQuestion question =
         TrialQuestion.read(

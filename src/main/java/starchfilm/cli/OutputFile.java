@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.NotebookReader;
@@ -150,10 +149,9 @@ final class OutputFile {
    *
    * @param files the results' places
    */
-  @SafeVarargs
-  static void requireOneOnStandardOutput(Optional<OutputFile>... files) {
+  static void requireOneOnStandardOutput(List<Optional<OutputFile>> files) {
     List<String> there =
-        Stream.of(files)
+        files.stream()
             .flatMap(Optional::stream)
             .filter(OutputFile::isStandardOutput)
             .map(file -> file.option + " -")

@@ -101,7 +101,7 @@ final class PlanCommand implements Callable<Integer> {
     Optional<OutputFile> page = output("--sheet", sheet, OutputFile.Kind.SHEETS);
     Optional<OutputFile> labelPage = output("--labels", labels, OutputFile.Kind.LABELS);
     DataOptions.Places places = dataOptions.places(surroundings);
-    OutputFile.requireOneOnStandardOutput(page, labelPage, places.table(), places.data());
+    OutputFile.requireOneOnStandardOutput(List.of(page, labelPage, places.table(), places.data()));
     PlanQuestion question =
         PlanQuestion.read(
             OptionEntries.of(spec), surroundings.workingDirectory(), surroundings.clock());

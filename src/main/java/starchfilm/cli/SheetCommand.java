@@ -74,7 +74,7 @@ final class SheetCommand implements Callable<Integer> {
         OutputFile.named("--out", out, OutputFile.Kind.SHEETS, surroundings);
     Optional<OutputFile> labelPage =
         OutputFile.named("--labels", labels, OutputFile.Kind.LABELS, surroundings);
-    OutputFile.requireOneOnStandardOutput(sheetPage, labelPage);
+    OutputFile.requireOneOnStandardOutput(List.of(sheetPage, labelPage));
     Notebook notebook = TrialFiles.read(paths, surroundings);
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     TrialForecasts forecasts =

@@ -66,6 +66,7 @@ public final class NotebookSite implements AutoCloseable {
     new FieldsPage(desk).addTo(table);
     new TextPage(desk).addTo(table);
     new PrintPage(desk).addTo(table);
+    new RoomPage(desk).addTo(table);
     new JarPage(desk).addTo(table);
     new WishesPage(desk).addTo(table);
     new PlanPage(desk).addTo(table);

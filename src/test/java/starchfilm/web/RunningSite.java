@@ -164,6 +164,11 @@ final class RunningSite implements AutoCloseable {
     return visitor.postPhoto(file, token(), name, content);
   }
 
+  HttpResponse<String> postFile(
+      String path, String input, String file, String name, byte[] content) {
+    return visitor.postFile(path, input, file, token(), name, content);
+  }
+
   /** What a page hides in its forms. */
   String token() {
     return visitor.token();

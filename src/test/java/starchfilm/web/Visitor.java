@@ -86,15 +86,24 @@ final class Visitor {
 
   /** A picture as the form on a trial's page sends it. */
   HttpResponse<String> postPhoto(String file, String token, String name, byte[] content) {
+    return postFile("/trial/photo", "photo", file, token, name, content);
+  }
+
+  /** A file as a form sends it. */
+  HttpResponse<String> postFile(
+      String path, String input, String file, String token, String name, byte[] content) {
     ByteArrayOutputStream body = new ByteArrayOutputStream();
-    for (String[] field : new String[][] {{"token", token}, {"file", file}, {"kind", "photo"}}) {
+    for (String[] field : new String[][] {{"token", token}, {"file", file}, {"kind", input}}) {
       body.writeBytes(part("\"" + field[0] + "\"", "", field[1].getBytes(StandardCharsets.UTF_8)));
     }
     body.writeBytes(
-        part("\"photo\"; filename=\"" + name + "\"", "Content-Type: image/png\r\n", content));
+        part(
+            "\"" + input + "\"; filename=\"" + name + "\"",
+            "Content-Type: image/png\r\n",
+            content));
     body.writeBytes("--cut--\r\n".getBytes(StandardCharsets.UTF_8));
     return send(
-        HttpRequest.newBuilder(uri("/trial/photo"))
+        HttpRequest.newBuilder(uri(path))
             .header("Content-Type", "multipart/form-data; boundary=cut")
             .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
   }

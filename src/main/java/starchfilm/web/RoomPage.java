@@ -1,0 +1,133 @@
+package starchfilm.web;
+
+import static starchfilm.numerics.units.Units.DAY_S;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.Room;
+import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.Notice;
+import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.TrialField;
+import starchfilm.files.saving.NewRoom;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.report.RoomFigure;
+import starchfilm.report.words.RoomWords;
+import starchfilm.web.http.Fields;
+import starchfilm.web.http.HttpError;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+
+/** The room of a trial: what was read of it, a hygrometer's log to upload, a day and a night. */
+final class RoomPage {
+  private static final String PAGE = "/trial/room";
+  private static final String FILE = "file";
+
+  /** A room without a log is drawn for so long (s). */
+  private static final double SHOWN_S = 5 * DAY_S;
+
+  private final PageContext desk;
+
+  RoomPage(PageContext desk) {
+    this.desk = desk;
+  }
+
+  void addTo(Routes.Table table) {
+    table
+        .read(
+            PAGE,
+            request ->
+                page(200, desk.folder().trialFile(request.query().text(FILE)), request, List.of()))
+        .send("/trial/log", this::log)
+        .send("/trial/swing", this::swing);
+  }
+
+  /** A field of the day and night. */
+  record SwingField(String key, String sentence, String unit, String typed) {}
+
+  private Response page(int status, Path file, Request request, List<String> why) {
+    Notebook notebook = desk.folder().read(List.of(file));
+    Trial trial =
+        notebook.trials().stream()
+            .findFirst()
+            .orElseThrow(() -> new HttpError(422, "This trial has a fault; mend its text first."));
+    Room room = trial.casting().room();
+    String name = desk.folder().name(file);
+    Map<String, Object> values = new HashMap<>();
+    values.put(FILE, name);
+    values.put("name", trial.name());
+    values.put("address", NotebookFolder.address("/trial", name));
+    values.put("why", why);
+    values.put("said", desk.said().in(request.query()));
+    values.put(
+        "air",
+        RoomWords.temperature(room)
+            + ", "
+            + RoomWords.humidity(room)
+            + ", air at "
+            + RoomWords.speed(room));
+    values.put("figure", RoomFigure.of(room, endS(room)));
+    values.put("notices", notebook.notices().stream().map(Notice::sentence).toList());
+    Fields typed = request.posted();
+    values.put(
+        "swing", NewRoom.swingFields().stream().map(field -> swingField(field, typed)).toList());
+    return Response.page(status, desk.html("room", "trials", values));
+  }
+
+  private static SwingField swingField(TrialField field, Fields typed) {
+    String key = field.path().substring(field.path().lastIndexOf('.') + 1);
+    return new SwingField(key, field.sentence(), field.unit(), typed.text(key));
+  }
+
+  private static double endS(Room room) {
+    return room instanceof LoggedRoom logged
+        ? Math.max(1, logged.readings().get(logged.readings().size() - 1).timeS())
+        : SHOWN_S;
+  }
+
+  private Response log(Request request) {
+    Path file = desk.folder().trialFile(request.posted().text(FILE));
+    if (request.files().isEmpty()) {
+      return page(422, file, request, List.of("No log was chosen; choose one first."));
+    }
+    try {
+      NewRoom.log(
+          file,
+          request.files().get(0).bytes(),
+          desk.folder().read(List.of(file)).trials().stream().findFirst().flatMap(Trial::pouredAt));
+      return seen(file, "The log is kept beside the trial. Look whether this is your room.");
+    } catch (NotWrittenException e) {
+      return page(422, file, request, sentences(e));
+    }
+  }
+
+  private Response swing(Request request) {
+    Fields posted = request.posted();
+    Path file = desk.folder().trialFile(posted.text(FILE));
+    Map<String, String> typed =
+        NewRoom.swingFields().stream()
+            .map(field -> field.path().substring(field.path().lastIndexOf('.') + 1))
+            .collect(Collectors.toMap(key -> key, posted::text));
+    try {
+      NewRoom.swing(file, typed);
+      return seen(file, "The day and the night are noted.");
+    } catch (NotWrittenException e) {
+      return page(422, file, request, sentences(e));
+    }
+  }
+
+  /** In a log of many rows the line of a fault is half the help. */
+  private static List<String> sentences(NotWrittenException e) {
+    return e.faults().stream().map(fault -> fault.sentence()).toList();
+  }
+
+  private Response seen(Path file, String said) {
+    return Response.seeOther(
+        desk.said().on(NotebookFolder.address(PAGE, desk.folder().name(file)), List.of(said)));
+  }
+}
