@@ -79,6 +79,8 @@ class EveryPageTest {
     window.onPhone();
     all.assertThat(checks.pixelsBeyond()).as("pixels beyond a phone").isZero();
     all.assertThat(checks.tooSmallForAThumb()).as("too small for a thumb").isEmpty();
+    window.onDesk();
+    all.assertThat(checks.pixelsBeyondAtDoubleText()).as("pixels beyond, text at 200 %").isZero();
     all.assertAll();
   }
 

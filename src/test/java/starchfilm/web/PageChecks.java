@@ -101,6 +101,14 @@ final class PageChecks {
     return wide.intValue();
   }
 
+  /** The same with text twice as large (WCAG 2.2, 1.4.4). */
+  int pixelsBeyondAtDoubleText() {
+    driver.executeScript(
+        "const root = document.documentElement;"
+            + "root.style.fontSize = 2 * parseFloat(getComputedStyle(root).fontSize) + 'px'");
+    return pixelsBeyond();
+  }
+
   /** An element lies whole within the window, without scrolling. */
   void assertInSight(String css) {
     Object box =
