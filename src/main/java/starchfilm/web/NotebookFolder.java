@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import starchfilm.files.notebook.KeptJar;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.notebook.SoundPart;
 import starchfilm.web.http.HttpError;
 
 /** The folder of trial files that is served; nothing outside it is ever read or written. */
@@ -31,13 +32,13 @@ record NotebookFolder(Path root) {
    */
   Notebook read() {
     requireThere();
-    return isEmpty() ? NotebookReader.NOTHING : NotebookReader.read(List.of(root));
+    return isEmpty() ? NotebookReader.NOTHING : SoundPart.with(NotebookReader.read(List.of(root)));
   }
 
   /** Some trials of the folder. */
   Notebook read(List<Path> files) {
     requireThere();
-    return NotebookReader.read(files);
+    return SoundPart.with(NotebookReader.read(files));
   }
 
   /**

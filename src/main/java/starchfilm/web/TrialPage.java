@@ -88,6 +88,7 @@ final class TrialPage {
       values.put("troubles", notebook.faults().stream().map(NoteDesk::sentence).toList());
       return Response.page(status, desk.html("faulty", "trials", values));
     }
+    values.put("leftOut", notebook.faults().stream().map(NoteDesk::sentence).toList());
     Trial trial = notebook.trials().get(0);
     values.put("row", TrialRow.of(trial, desk.folder(), desk.now()));
     values.put("plates", trial.plates());

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -301,6 +303,26 @@ class TrialPageTest {
                   .statusCode())
           .isEqualTo(503);
     }
+  }
+
+  @Test
+  void aTrialWithAWrongWeighingStaysATrialAndIsMendedOnItsPage() throws IOException {
+    Path file = DryingTrial.in(site.folder());
+    Files.writeString(
+        file,
+        Files.readString(file)
+            .replaceFirst(
+                "\"room\"",
+                "\"weighings\": [{\"at\": \"+6h\", \"mass_g\": 720},"
+                    + " {\"at\": \"+9h\", \"mass_g\": -4}], \"room\""));
+
+    String list = site.get("/trials").body();
+    assertThat(list).contains("One file has a wrong entry").contains("file=" + DryingTrial.FILE);
+    assertThat(Jsoup.parse(list).select(".trials .name a").eachAttr("href"))
+        .contains("/trial?file=" + DryingTrial.FILE);
+    Document page = Jsoup.parse(site.getMade("/trial?file=" + DryingTrial.FILE).body());
+    assertThat(page.select(".left-out .refusal").text()).contains("-4").contains("allowed");
+    assertThat(page.select(".noted-lines button[value=drop]")).isNotEmpty();
   }
 
   @Test

@@ -37,7 +37,7 @@ public final class NotebookReader {
 
   private static final int MAX_DEPTH = 8;
 
-  private static final Comparator<Trial> ORDER =
+  static final Comparator<Trial> ORDER =
       Comparator.comparing((Trial t) -> t.pouredAt().isEmpty())
           .thenComparing(t -> t.pouredAt().orElse(java.time.LocalDateTime.MIN))
           .thenComparing(Trial::name)
