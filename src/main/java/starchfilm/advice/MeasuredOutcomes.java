@@ -73,7 +73,7 @@ final class MeasuredOutcomes {
           seen + ".", Agreement.CANNOT_TELL, "The model does not expect both to get that far.");
     }
     String ratios =
-        "times " + Told.number(seenRatio) + " seen, times " + Told.number(modelRatio) + " expected";
+        "seen " + Told.number(seenRatio) + " ×, expected " + Told.number(modelRatio) + " ×";
     if (aboutOne(seenRatio) && aboutOne(modelRatio)) {
       return new Outcome(
           seen + ".", Agreement.AGREES, "About the same, as the model says: " + ratios + ".");

@@ -50,7 +50,7 @@ final class StepWords {
               + Told.number(PERCENT_PER_UNIT * step.from())
               + " → "
               + Told.level(step.to())
-              + " to 100 g dry starch"
+              + " per 100 g dry starch"
               + fromTheJar(step, recipe);
       case CLEANER_GLYCEROL ->
           "glycerol without salt: salt "
@@ -103,7 +103,7 @@ final class StepWords {
     return purity > 0
         ? " ("
             + Told.grams(step.to() * starchKg / purity)
-            + " of the jar to the same starch, not "
+            + " from the jar for the same starch, instead of "
             + Told.grams(portion.massKg().value())
             + ")"
         : "";
@@ -120,7 +120,7 @@ final class StepWords {
         + " ("
         + Told.grams(Math.abs(perStarch) * step.before().paste().kg(Ingredient.STARCH))
         + (perStarch > 0 ? " more" : " less")
-        + " water to the same starch)";
+        + " water for the same starch)";
   }
 
   private static String humidity(ChangeStep step) {

@@ -25,7 +25,7 @@ public record SeriesRequest(
       throw refused(values.size() + " values", "2 to " + MOST_GROUPS + " values", "write 15,20,25");
     }
     if (values.stream().distinct().count() < values.size()) {
-      throw refused("the same value twice", "each value once", "use more plates a group instead");
+      throw refused("the same value twice", "each value once", "use more plates per group instead");
     }
     for (double value : values) {
       if (!(value >= what.least() && value <= what.most())) {
@@ -42,12 +42,12 @@ public record SeriesRequest(
     if (names.size() != values.size()) {
       throw refused(
           names.size() + " names for " + values.size() + " groups",
-          "one name a group",
+          "one name per group",
           "write as many names as values, separated by commas");
     }
     if (platesEach < 1 || platesEach > MOST_PLATES) {
       throw refused(
-          platesEach + " plates a group",
+          platesEach + " plates per group",
           "1 to " + MOST_PLATES,
           "write how many plates each pot fills");
     }

@@ -22,7 +22,7 @@ final class SeriesSupplies {
       throw refused(
           Sentence.grams(glycerol) + " of glycerol for all groups",
           "the " + Sentence.grams(supplies.glycerolKg()) + " in the jar",
-          "take fewer plates a group, fewer groups, smaller plates or lower levels");
+          "use fewer plates per group, fewer groups, smaller plates or lower levels");
     }
     for (StarchAtHand starch : supplies.starches()) {
       double needed =
@@ -39,7 +39,7 @@ final class SeriesSupplies {
         throw refused(
             Sentence.grams(needed) + " of " + starch.kind() + " starch for all groups",
             "the " + Sentence.grams(starch.massKg().orElseThrow()) + " at hand",
-            "take fewer plates a group, fewer groups or smaller plates");
+            "use fewer plates per group, fewer groups or smaller plates");
       }
     }
   }

@@ -58,7 +58,7 @@ final class WrittenWish {
         () -> {
           Optional<Air> air = in.one(USE, WrittenWish::air);
           if (!in.has(USE)) {
-            in.assume("a film used in air of 50 % and 23 \u00B0C");
+            in.assume("a film used in air of 50 % RH and 23 \u00B0C");
           }
           double ageS = in.usually(AFTER, Quantities::spanS, 7 * DAY_S, "7 days after it dried");
           Air used = air.orElse(USUAL_AIR);

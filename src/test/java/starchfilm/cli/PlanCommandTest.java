@@ -409,10 +409,10 @@ class PlanCommandTest {
 
     assertThat(terminal.out().replaceAll("\\s+", " "))
         .contains(
-            "Not given, so assumed: vinegar of 5 % acid; plates without a rim; thin edge and thick"
-                + " spot 25 % from the average; a pot that holds 2 l; a balance that shows 1 g; a"
-                + " still room, 0.1 m/s; a film used in air of 50 % and 23 °C; 7 days after it"
-                + " dried.");
+            "Not given, so assumed: vinegar of 5 % acid; plates without a rim;"
+                + " thin edge and thick spot 25 % from the average; a pot that holds 2 l;"
+                + " a balance that shows 1 g; a still room, 0.1 m/s; a film used in air"
+                + " of 50 % RH and 23 °C; 7 days after it dried.");
   }
 
   private int plan(String... more) {

@@ -66,10 +66,11 @@ public final class FilmIsotherm {
   /** What moisture does with temperature. */
   public static final Source WARMTH_SOURCE =
       new Source(
-          "moisture at a given humidity falls by 0.5 % a kelvin: rounded from Perdomo et al. 2009,"
-              + " Carbohydr. Polym. 76:305 (cassava, below 85 % relative humidity), Al-Muhtaseb,"
-              + " McMinn and Magee 2004, J. Food Eng. 61:297 (30 to 60 °C) and Saberi et al. 2016,"
-              + " Foods 5:1 (pea film, 5 to 40 °C)",
+          "moisture at a given humidity falls by 0.5 % per kelvin: rounded from"
+              + " Perdomo et al. 2009, Carbohydr. Polym. 76:305 (cassava, below 85 %"
+              + " relative humidity), Al-Muhtaseb, McMinn and Magee 2004, J. Food Eng."
+              + " 61:297 (30 to 60 °C) and Saberi et al. 2016, Foods 5:1 (pea film, 5"
+              + " to 40 °C)",
           Check.READ);
 
   private static final double LOSS_PER_K = 0.005;

@@ -79,7 +79,8 @@ public final class SeriesText {
     lines.addAll(shows(series, strips));
     lines.add("");
     lines.add(
-        "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes a trial file a group.");
+        "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes"
+            + " one trial file per group.");
     Cautions.of(series.request()).forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
@@ -104,7 +105,7 @@ public final class SeriesText {
     return Plural.of(series.groups().size(), "group")
         + " of "
         + Plural.of(series.series().platesEach(), "plate")
-        + " each, one pot a group, that differ in "
+        + " each, one pot per group, that differ in "
         + what.words()
         + " alone: "
         + series.groups().stream()
@@ -200,10 +201,10 @@ public final class SeriesText {
 
   private static String enough(TrendPower power, int platesEach) {
     if (power.platesForEighty() == 0) {
-      return "; no number of plates up to 20 a group brings it to 80";
+      return "; no number of plates up to 20 per group brings it to 80";
     }
     return power.platesForEighty() <= platesEach
         ? ""
-        : "; with " + Plural.of(power.platesForEighty(), "plate") + " a group in 8 of 10";
+        : "; with " + Plural.of(power.platesForEighty(), "plate") + " per group in 8 of 10";
   }
 }
