@@ -36,9 +36,6 @@ public record Standing(
     OptionalDouble emptyKg,
     double nowS,
     ScaleForecast scale) {
-  /** A reading of a kitchen scale that shows grams (kg): a rectangle one step wide. */
-  private static final double KITCHEN_SCALE_SD_KG = 1e-3 / Math.sqrt(12);
-
   /** A weighing that leaves no more than this of the range is worth the walk; judged. */
   private static final double WORTH_WEIGHING = 0.75;
 
@@ -64,35 +61,20 @@ public record Standing(
    * A plate at a moment.
    *
    * @param forecast its trial as the plate shows it, poured at a known time
+   * @param course what a scale under it shows, of that forecast
    * @param plates the numbers of the plates that are alike
    * @param now the moment by the clock on the wall, not before the pour
    * @return how it stands
    */
-  public static Standing of(TrialForecast forecast, List<Integer> plates, LocalDateTime now) {
+  public static Standing of(
+      TrialForecast forecast, ScaleCourse course, List<Integer> plates, LocalDateTime now) {
     Trial trial = forecast.trial();
     double nowS = Duration.between(trial.pouredAt().orElseThrow(), now).toSeconds();
     OptionalDouble empty =
         Optional.ofNullable(trial.seen().eachPlate().emptyKg().get(plates.get(0)))
             .map(OptionalDouble::of)
             .orElse(OptionalDouble.empty());
-    double scaleSd =
-        trial.seen().weighings().stream()
-            .mapToDouble(Weighing::massSdKg)
-            .max()
-            .orElse(KITCHEN_SCALE_SD_KG);
-    return new Standing(
-        forecast,
-        plates,
-        trial.plates(),
-        empty,
-        nowS,
-        ScaleForecast.of(
-            trial.casting(),
-            forecast.weighed().known(),
-            nowS,
-            peelableS(forecast.drying()).middle(),
-            readyS(forecast.drying()).middle(),
-            scaleSd));
+    return new Standing(forecast, plates, trial.plates(), empty, nowS, course.at(nowS));
   }
 
   /** When the average of the plate can be peeled (s since the pour). */

@@ -40,12 +40,29 @@ public record Today(
    */
   public static Today of(
       List<Trial> trials, LocalDateTime now, Function<Trial, Optional<TrialForecast>> forecaster) {
+    return of(trials, now, forecaster, ScaleCourse::of);
+  }
+
+  /**
+   * Looks at trials.
+   *
+   * @param trials the trials
+   * @param now the moment, by the clock on the wall
+   * @param forecaster as above
+   * @param courses gives what a scale under a plate shows; called from several threads at once
+   * @return what needs doing
+   */
+  public static Today of(
+      List<Trial> trials,
+      LocalDateTime now,
+      Function<Trial, Optional<TrialForecast>> forecaster,
+      Function<TrialForecast, ScaleCourse> courses) {
     List<Standing> standings =
         alike(trials, now).parallelStream()
             .flatMap(
                 plates ->
                     forecaster.apply(plates.as()).stream()
-                        .map(forecast -> Standing.of(forecast, plates.numbers(), now)))
+                        .map(forecast -> Standing.of(forecast, courses.apply(forecast), plates.numbers(), now)))
             .sorted(
                 Comparator.comparing(Standing::need)
                     .thenComparing(Today::dueAt)

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.trial.Stage;
 import starchfilm.files.notebook.Notebook;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.today.PlateCard;
 import starchfilm.today.Standing;
@@ -180,11 +181,7 @@ final class PlatesPage {
       TrialForecasts forecasts = work.result();
       boolean done = !forecasts.done().isEmpty();
       state = done ? "done" : "none";
-      now =
-          done
-              ? PlateCard.of(
-                  Standing.of(forecasts.forecasts().get(0), plates.numbers(), desk.now()))
-              : null;
+      now = done ? PlateCard.of(standing(forecasts.forecasts().get(0), plates)) : null;
       failure = String.join(" ", forecasts.failures());
     }
     int first = plates.numbers().get(0);
@@ -200,6 +197,11 @@ final class PlatesPage {
         failure,
         here ? said : FlashMessages.Said.NOTHING,
         entries);
+  }
+
+  private Standing standing(TrialForecast forecast, Today.Alike plates) {
+    return Standing.of(
+        forecast, desk.bench().courses().of(forecast), plates.numbers(), desk.now());
   }
 
   private static String numbers(Today.Alike plates) {

@@ -68,7 +68,8 @@ final class TodayPage {
         Today.of(
             pending ? List.of() : notebook.trials(),
             desk.now(),
-            trial -> Optional.ofNullable(made.get(trial)));
+            trial -> Optional.ofNullable(made.get(trial)),
+            desk.bench().courses()::of);
     return new Looked(today, pending, failures, notebook.faults());
   }
 

@@ -15,6 +15,7 @@ import starchfilm.report.TrialForecasts;
 public final class Workbench implements AutoCloseable {
   private final ForecastShelf shelf;
   private final Function<Trial, Object> grounds;
+  private final CourseShelf courses = new CourseShelf();
   private final WorkLine<Key<Trial>, TrialForecasts> trials = new WorkLine<>("forecast");
   private final WorkLine<Key<Notebook>, Comparison> comparisons = new WorkLine<>("compare");
   private final WorkLine<String, String> lessons = new WorkLine<>("learn");
@@ -42,6 +43,11 @@ public final class Workbench implements AutoCloseable {
   public Work<TrialForecasts> on(Trial trial) {
     List<Trial> one = List.of(trial);
     return trials.on(key(trial, one), () -> forecasts(one, forecasts -> forecasts));
+  }
+
+  /** What scales under plates show. */
+  public CourseShelf courses() {
+    return courses;
   }
 
   /**
