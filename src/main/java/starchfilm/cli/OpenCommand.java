@@ -127,6 +127,7 @@ class OpenCommand implements Callable<Integer> {
     UseCases useCases =
         new UseCases(
             new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::whole,
+            new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::outline,
             new TrialAnalyst(new TrialForecaster(workshops, SKETCH_CASES))::sketch,
             SKETCH_CASES,
             new Adviser(

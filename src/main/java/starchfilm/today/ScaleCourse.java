@@ -64,8 +64,7 @@ public final class ScaleCourse {
     }
     timesS[POINTS] = lastS + TO_REST_S;
     PlateSimulation plate = new PlateSimulation(casting, timesS);
-    ParameterDistribution cases =
-        known.wholly() ? known.factors() : plate.doubted(known.factors());
+    ParameterDistribution cases = known.wholly() ? known.factors() : plate.doubted(known.factors());
     middleKg = masses(plate, cases.mean());
     double logDry = logDryS(plate, cases.mean());
     List<double[]> moved = new ArrayList<>();

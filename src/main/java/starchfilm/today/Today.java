@@ -62,7 +62,10 @@ public record Today(
             .flatMap(
                 plates ->
                     forecaster.apply(plates.as()).stream()
-                        .map(forecast -> Standing.of(forecast, courses.apply(forecast), plates.numbers(), now)))
+                        .map(
+                            forecast ->
+                                Standing.of(
+                                    forecast, courses.apply(forecast), plates.numbers(), now)))
             .sorted(
                 Comparator.comparing(Standing::need)
                     .thenComparing(Today::dueAt)

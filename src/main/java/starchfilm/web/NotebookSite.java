@@ -25,7 +25,11 @@ public final class NotebookSite implements AutoCloseable {
   private NotebookSite(Serving serving, Path folder, Clock clock, UseCases useCases)
       throws IOException {
     Function<Trial, Object> grounds = useCases.workshops()::of;
-    bench = new Workbench(new ForecastShelf(useCases.forecast(), grounds), grounds);
+    bench =
+        new Workbench(
+            new ForecastShelf(useCases.forecast(), grounds),
+            new ForecastShelf(useCases.glance(), grounds),
+            grounds);
     NotebookFolder notebook = new NotebookFolder(folder);
     server = PageServer.start(serving, seal -> site(notebook, clock, useCases, seal));
   }

@@ -124,7 +124,7 @@ final class PlatesPage {
             .filter(t -> Stage.of(t, now) == Stage.PLANNED)
             .map(t -> TrialRow.of(t, desk.folder(), now))
             .toList();
-    drying.forEach(plates -> desk.bench().on(plates.as()));
+    drying.forEach(plates -> desk.bench().glance(plates.as()));
     long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(patienceMs);
     List<Card> cards = new ArrayList<>();
     Focus focus = new Focus(request.query());
@@ -176,7 +176,7 @@ final class PlatesPage {
     String state = "pending";
     PlateCard now = null;
     String failure = "";
-    Work<TrialForecasts> work = desk.bench().on(plates.as());
+    Work<TrialForecasts> work = desk.bench().glance(plates.as());
     if (work.endsWithin(patienceMs) && !work.isCancelled()) {
       TrialForecasts forecasts = work.result();
       boolean done = !forecasts.done().isEmpty();
@@ -200,8 +200,7 @@ final class PlatesPage {
   }
 
   private Standing standing(TrialForecast forecast, Today.Alike plates) {
-    return Standing.of(
-        forecast, desk.bench().courses().of(forecast), plates.numbers(), desk.now());
+    return Standing.of(forecast, desk.bench().courses().of(forecast), plates.numbers(), desk.now());
   }
 
   private static String numbers(Today.Alike plates) {

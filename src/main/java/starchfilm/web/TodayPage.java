@@ -49,11 +49,11 @@ final class TodayPage {
     List<String> failures = new ArrayList<>();
     boolean pending = false;
     List<Today.Alike> drying = Today.alike(notebook.trials(), desk.now());
-    drying.forEach(plates -> desk.bench().on(plates.as()));
+    drying.forEach(plates -> desk.bench().glance(plates.as()));
     long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(patienceMs);
     Map<Trial, TrialForecast> made = new HashMap<>();
     for (Today.Alike plates : drying) {
-      Work<TrialForecasts> work = desk.bench().on(plates.as());
+      Work<TrialForecasts> work = desk.bench().glance(plates.as());
       long leftMs = Math.max(0, TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime()));
       if (!work.endsWithin(leftMs) || work.isCancelled()) {
         pending = true;

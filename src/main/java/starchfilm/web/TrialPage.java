@@ -142,7 +142,10 @@ final class TrialPage {
         return values;
       }
       other.result().forecasts().stream()
-          .map(forecast -> Standing.of(forecast, desk.bench().courses().of(forecast), plates.numbers(), desk.now()))
+          .map(
+              forecast ->
+                  Standing.of(
+                      forecast, desk.bench().courses().of(forecast), plates.numbers(), desk.now()))
           .forEach(standings::add);
     }
     values.putAll(TrialSheet.whole(work.result().done().get(0)));

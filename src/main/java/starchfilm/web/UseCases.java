@@ -13,6 +13,7 @@ import starchfilm.learning.Workshops;
  * What the pages ask the program, as the commands ask it.
  *
  * @param forecast forecasts a trial in full
+ * @param glance forecasts a trial with the same figures, but not what changes would do
  * @param sketch forecasts a recipe that is being moved about: quicker, with fewer likely cases and
  *     without levers
  * @param sketchCases how many likely cases a sketch rests on
@@ -22,6 +23,7 @@ import starchfilm.learning.Workshops;
  */
 public record UseCases(
     Function<Trial, TrialAnalysis> forecast,
+    Function<Trial, TrialAnalysis> glance,
     Function<Trial, TrialAnalysis> sketch,
     int sketchCases,
     Adviser adviser,

@@ -64,6 +64,10 @@ final class RunningSite implements AutoCloseable {
                   beforeWork.run();
                   return analyst.whole(trial);
                 },
+                trial -> {
+                  beforeWork.run();
+                  return analyst.outline(trial);
+                },
                 new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), FEW_DRAWS))
                     ::sketch,
                 FEW_DRAWS,

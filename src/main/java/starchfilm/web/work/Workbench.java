@@ -14,9 +14,11 @@ import starchfilm.report.TrialForecasts;
  */
 public final class Workbench implements AutoCloseable {
   private final ForecastShelf shelf;
+  private final ForecastShelf glances;
   private final Function<Trial, Object> grounds;
   private final CourseShelf courses = new CourseShelf();
   private final WorkLine<Key<Trial>, TrialForecasts> trials = new WorkLine<>("forecast");
+  private final WorkLine<Key<Trial>, TrialForecasts> looks = new WorkLine<>("look");
   private final WorkLine<Key<Notebook>, Comparison> comparisons = new WorkLine<>("compare");
   private final WorkLine<String, String> lessons = new WorkLine<>("learn");
 
@@ -27,10 +29,12 @@ public final class Workbench implements AutoCloseable {
    * A bench without work.
    *
    * @param shelf where forecasts are made and kept
+   * @param glances the same without what changes would do, for pages of many plates
    * @param grounds what the forecast of a trial rests on beside the trial, as of the shelf
    */
-  public Workbench(ForecastShelf shelf, Function<Trial, Object> grounds) {
+  public Workbench(ForecastShelf shelf, ForecastShelf glances, Function<Trial, Object> grounds) {
     this.shelf = shelf;
+    this.glances = glances;
     this.grounds = grounds;
   }
 
@@ -42,7 +46,18 @@ public final class Workbench implements AutoCloseable {
    */
   public Work<TrialForecasts> on(Trial trial) {
     List<Trial> one = List.of(trial);
-    return trials.on(key(trial, one), () -> forecasts(one, forecasts -> forecasts));
+    return trials.on(key(trial, one), () -> forecasts(shelf, one, forecasts -> forecasts));
+  }
+
+  /**
+   * The work on one trial of many: the same forecast without what changes would do to it.
+   *
+   * @param trial the trial
+   * @return the work
+   */
+  public Work<TrialForecasts> glance(Trial trial) {
+    List<Trial> one = List.of(trial);
+    return looks.on(key(trial, one), () -> forecasts(glances, one, forecasts -> forecasts));
   }
 
   /** What scales under plates show. */
@@ -59,7 +74,7 @@ public final class Workbench implements AutoCloseable {
    */
   public Work<Comparison> on(Notebook notebook, Function<TrialForecasts, Comparison> finish) {
     return comparisons.on(
-        key(notebook, notebook.trials()), () -> forecasts(notebook.trials(), finish));
+        key(notebook, notebook.trials()), () -> forecasts(shelf, notebook.trials(), finish));
   }
 
   /**
@@ -99,10 +114,11 @@ public final class Workbench implements AutoCloseable {
     lessons.cancel("");
   }
 
-  private <T> Work<T> forecasts(List<Trial> of, Function<TrialForecasts, T> finish) {
+  private static <T> Work<T> forecasts(
+      ForecastShelf from, List<Trial> of, Function<TrialForecasts, T> finish) {
     return new Work<>(
         of.size(),
-        work -> finish.apply(TrialForecasts.of(of, trial -> work.step(shelf::forecast, trial))));
+        work -> finish.apply(TrialForecasts.of(of, trial -> work.step(from::forecast, trial))));
   }
 
   private <S> Key<S> key(S subject, List<Trial> trials) {
@@ -112,6 +128,7 @@ public final class Workbench implements AutoCloseable {
   @Override
   public void close() {
     trials.close();
+    looks.close();
     comparisons.close();
     lessons.close();
   }
