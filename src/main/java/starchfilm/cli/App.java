@@ -2,6 +2,7 @@ package starchfilm.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -11,6 +12,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -70,6 +72,7 @@ final class App implements Runnable {
 
   private static final int LONGEST_SENTENCE = 400;
   private static final int MOST_WORDS = 3;
+  private static final String CONTINUED = "      ";
 
   /** The library sets its help no narrower. */
   private static final int LEAST_HELP_WIDTH = 55;
@@ -134,6 +137,7 @@ final class App implements Runnable {
   private CommandLine commandLine(List<Offered> commands) {
     CommandLine line = new CommandLine(this);
     commands.forEach(command -> line.addSubcommand(command.maker().apply(surroundings)));
+    examplesFit(line);
     return line.registerConverter(Path.class, App::path)
         // What begins with @ is a remark or a name like any other.
         .setExpandAtFiles(false)
@@ -143,6 +147,26 @@ final class App implements Runnable {
         .setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH, Paragraph.WIDTH))
         .setParameterExceptionHandler(App::wrongUsage)
         .setExecutionExceptionHandler(this::failed);
+  }
+
+  /** An example that is longer than a line goes on in the next, as a shell takes it. */
+  private static void examplesFit(CommandLine line) {
+    UsageMessageSpec usage = line.getCommandSpec().usageMessage();
+    List<String> footer = new ArrayList<>();
+    for (String text : usage.footer()) {
+      String rest = text;
+      while (rest.startsWith("  ") && rest.length() > Paragraph.WIDTH - 1) {
+        int end = rest.lastIndexOf(" --", Paragraph.WIDTH - 3);
+        if (end <= CONTINUED.length()) {
+          break;
+        }
+        footer.add(rest.substring(0, end) + " \\");
+        rest = CONTINUED + rest.substring(end + 1);
+      }
+      footer.add(rest);
+    }
+    usage.footer(footer.toArray(String[]::new));
+    line.getSubcommands().values().forEach(App::examplesFit);
   }
 
   /** Without a command there is nothing to do but to say which there are. */

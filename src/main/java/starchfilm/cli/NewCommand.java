@@ -44,8 +44,7 @@ import starchfilm.request.TrialQuestion;
     footer = {
       "",
       "Examples:",
-      "  starchfilm new \"20 g potato, 6 g glycerol 88%%, 360 g water; 30x20cm glass, 3 mm;"
-          + " yesterday 18:30; kitchen 20C,55%%\"",
+      "  starchfilm new \"20 g potato, 6 g glycerol, 360 g water; 30x20cm; 20C,55%%\"",
       "  starchfilm new --from formulations/garden/4-blend.json --but thinner --in .",
       "  starchfilm new --from formulations/garden/4-blend.json --wet 1.5mm --name \"Thin blend\""
           + " --in .",

@@ -233,6 +233,27 @@ final class NoteCommand implements Callable<Integer> {
       surroundings.out().println("Nothing noted.");
       return ExitCodes.DONE;
     }
+    try {
+      return write(trial, notes, questions, asks);
+    } catch (CommandFailure slip) {
+      if (!asks || notes.size() == 1) {
+        throw slip;
+      }
+    }
+    // One answer cannot be noted; the others were given all the same.
+    int exitCode = ExitCodes.DONE;
+    for (Note note : notes) {
+      try {
+        write(trial, List.of(note), questions, true);
+      } catch (CommandFailure slip) {
+        surroundings.err().println("starchfilm: " + slip.getMessage());
+        exitCode = slip.exitCode();
+      }
+    }
+    return exitCode;
+  }
+
+  private int write(Path trial, List<Note> notes, NoteQuestions questions, boolean asks) {
     Note.Several several = new Note.Several(notes);
     try {
       write(trial, samePlate == null ? several : several.onSamePlate(samePlate));

@@ -14,7 +14,6 @@ import picocli.CommandLine.Option;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.saving.Note;
-import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.PotLine;
 
 /** What {@code note} takes about the cook and the pour. */
@@ -154,12 +153,14 @@ final class PotOptions {
       return Optional.empty();
     }
     return Optional.of(
-        NoteCommand.read(
-            "--cook-time, --cook-top or --cook-lost",
-            () ->
-                NoteWords.cooked(
-                    Optional.ofNullable(cookTime),
-                    Optional.ofNullable(cookTop),
-                    Optional.ofNullable(cookLost))));
+        new Note.Cooked(
+            number("--cook-time", "min", cookTime),
+            number("--cook-top", "C", cookTop),
+            number("--cook-lost", "g", cookLost)));
+  }
+
+  private static Optional<BigDecimal> number(String option, String unit, @Nullable String written) {
+    return Optional.ofNullable(written)
+        .map(typed -> NoteCommand.read(option, () -> TypedAmount.number(unit, typed)));
   }
 }

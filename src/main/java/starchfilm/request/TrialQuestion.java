@@ -53,11 +53,15 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       Field.option(
               "--starch",
               "KIND MASS",
-              "A starch powder and its mass, such as potato \"20 g\"; may be repeated.")
+              "A starch powder and how much of it, such as potato \"20 g\" or \"2 level tbsp\"; may be"
+                  + " repeated.")
           .words(1, 2)
           .repeatable();
   static final Field GLYCEROL =
-      Field.option("--glycerol", "MASS", "Glycerol as weighed from the jar; \"0 g\" for none.");
+      Field.option(
+          "--glycerol",
+          "MASS",
+          "Glycerol from the jar, weighed or by volume: \"6 g\", \"1 tsp\", \"5-7 g\"; \"0 g\" for none.");
   static final Field PURITY =
       Field.option("--purity", "SHARE", "Glycerol in the jar, such as 88 %%.");
   static final Field SALT =
@@ -122,7 +126,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
           PASTE,
           COOK_TIME,
           COOK_TOP,
-          COOK_LOST);
+          COOK_LOST,
+          WrittenKitchen.SCALE);
 
   /** What may be written of a trial, as a command shows it. */
   public static final List<Field.Section> SECTIONS =
@@ -343,6 +348,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     trial = with(in, trial, COOK_TIME, "cook.minutes", "min", Dimension.TIME);
     trial = with(in, trial, COOK_TOP, "cook.top_C", "C", Dimension.TEMPERATURE);
     trial = with(in, trial, COOK_LOST, "cook.water_lost_g", "g", Dimension.MASS);
+    trial = with(in, trial, WrittenKitchen.SCALE, "scale_g", "g", Dimension.MASS);
     return with(in, trial, UNEVEN, "pour.unevenness_pct", "%", Dimension.SHARE);
   }
 

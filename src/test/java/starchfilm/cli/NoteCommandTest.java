@@ -238,6 +238,17 @@ class NoteCommandTest {
   }
 
   @Test
+  void aSlipCostsNoneOfTheOtherAnswers() throws IOException {
+    terminal.answering("rating", "3", "weighing", "20 min ago", "9 g", "remark", "Clear", "");
+    assertThat(terminal.run("note", "a.json")).isEqualTo(2);
+    assertThat(terminal.err()).contains("starchfilm: ").contains("mass_g");
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .contains("\"rating\": 3")
+        .contains("Clear")
+        .doesNotContain("\"mass_g\": 9}");
+  }
+
+  @Test
   void withoutAnswersNothingIsNoted() throws IOException {
     assertThat(terminal.run("note", "a.json")).isZero();
     assertThat(terminal.out()).endsWith("Nothing noted.\n");
