@@ -78,7 +78,7 @@ final class MeasuredOutcomes {
       return new Outcome(
           seen + ".", Agreement.AGREES, "About the same, as the model says: " + ratios + ".");
     }
-    return (seenRatio > 1) == (modelRatio > 1)
+    return (seenRatio - 1) * (modelRatio - 1) > 0
         ? new Outcome(seen + ".", Agreement.AGREES, "The model says so too: " + ratios + ".")
         : new Outcome(seen + ".", Agreement.DISAGREES, "The model says otherwise: " + ratios + ".");
   }

@@ -104,8 +104,13 @@ class CautionsAtEveryDoorTest {
     warns(stated, out(Stated.NOTHING, "thickness", "trial.json", "--by", "5d"));
     out(Stated.NOTHING, "compare", "trial.json", "--out", "page.html");
     String page = Files.readString(folder.resolve("page.html"));
-    warns(stated, Jsoup.parse(page).select("#trial-1").text());
     warns(stated, Jsoup.parse(page).select(".closing").text());
+    String named = Jsoup.parse(page).select("#trial-1 .safety").text();
+    for (Caution caution : FULL) {
+      assertThat(named.contains(caution.subject())).isEqualTo(stated == Stated.RECOVERED);
+    }
+    assertThat(named.contains(Caution.GLYCEROL_OF_UNKNOWN_ORIGIN.subject()))
+        .isEqualTo(stated == Stated.UNKNOWN || stated == Stated.NOTHING);
   }
 
   private static void warns(Stated stated, String said) {
