@@ -27,6 +27,8 @@ class EveryPageTest {
     TRIAL_DRYING("/trial/forecast?file=" + DryingTrial.FILE),
     TRIAL_ENDED("/trial/forecast?file=4-blend.json"),
     TRIAL_BROKEN("/trial?file=broken.json"),
+    ROOM("/trial/room?file=4-blend.json"),
+    LABELS("/trial/labels?file=4-blend.json"),
     EDIT("/trial/edit?file=4-blend.json"),
     TEXT("/trial/text?file=4-blend.json"),
     JAR("/jar"),
