@@ -70,7 +70,7 @@ class EveryPageTest {
     PageChecks checks = window.checks();
     SoftAssertions all = new SoftAssertions();
 
-    all.assertThat(withoutScript.text().replace("\nForecast it\n", ""))
+    all.assertThat(withoutScript.text().replace("\nForecast it\n", "").replace("\nShow\n", ""))
         .as("the same words without script")
         .isEqualTo(window.text());
     window.picture(page.name().toLowerCase(Locale.ROOT).replace('_', '-'));
