@@ -69,12 +69,12 @@ public enum Measure {
       1,
       scene -> Math.max(1e-3, glycerol(scene)) / tackyAbove(scene),
       scene ->
-          "in %s humidity film is tacky above %s glycerol per 100 g dry starch,"
-              + " and this has %s"
-                  .formatted(
-                      Told.percent(scene.dampestHumidity()),
-                      Told.level(tackyAbove(scene)),
-                      Told.level(glycerol(scene))),
+          ("in %s humidity film is tacky above %s glycerol per 100 g dry starch,"
+                  + " and this has %s")
+              .formatted(
+                  Told.percent(scene.dampestHumidity()),
+                  Told.level(tackyAbove(scene)),
+                  Told.level(glycerol(scene))),
       moved("glycerol is at %s × the level where film turns tacky, instead of %s ×", Told::number)),
 
   /** A load of 1 N on a strip 1 cm wide over what the thin edge bears. */

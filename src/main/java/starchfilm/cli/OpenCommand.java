@@ -191,7 +191,7 @@ class OpenCommand implements Callable<Integer> {
   }
 
   private Optional<Path> keySlip(String at) {
-    return anyUser ? Optional.empty() : KeySlip.of(at, firstKey.get());
+    return anyUser ? Optional.empty() : KeySlip.of(at, String.valueOf(firstKey.get()));
   }
 
   private void sayTrouble(Throwable trouble) {
