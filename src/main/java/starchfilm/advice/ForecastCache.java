@@ -2,6 +2,7 @@ package starchfilm.advice;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
@@ -20,7 +21,7 @@ final class ForecastCache {
   private final Casting setup;
   private final Knowledge knowledge;
   private final DryingForecaster drying;
-  private final Map<Spot, Map<Milestone, Double>> timesS = new EnumMap<>(Spot.class);
+  private final Map<Spot, ToDoubleFunction<Milestone>> timesS = new EnumMap<>(Spot.class);
   private @Nullable FilmForecast film;
   private @Nullable PlateRisks risks;
 
@@ -64,13 +65,11 @@ final class ForecastCache {
    *     within that, so that plates that never dry can still be held against each other
    */
   double timeS(Spot spot, Milestone milestone) {
-    return timesS
-        .computeIfAbsent(spot, none -> new EnumMap<>(Milestone.class))
-        .computeIfAbsent(
-            milestone,
-            none ->
-                Math.min(
-                    2 * DryingForecaster.HORIZON_S, drying.middleCaseS(setup, spot, milestone)));
+    double timeS =
+        timesS
+            .computeIfAbsent(spot, one -> drying.middleCaseS(setup, one))
+            .applyAsDouble(milestone);
+    return Math.min(2 * DryingForecaster.HORIZON_S, timeS);
   }
 
   /** Energy of a crack over the film's toughness, at most. */

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
@@ -151,16 +152,15 @@ public final class DryingForecaster {
   }
 
   /**
-   * When a milestone comes in the middle case alone, every factor at its most likely value: one
+   * When the milestones come in the middle case alone, every factor at its most likely value: one
    * solve, for holding plates against each other.
    *
    * @param drying the plate
    * @param spot which spot of it
-   * @param milestone which milestone
-   * @return time since the pour (s); positive infinity where it does not come
+   * @return time since the pour (s) of each; positive infinity where it does not come
    */
-  public double middleCaseS(Casting drying, Spot spot, Milestone milestone) {
-    return solveOne(PreparedCase.of(drying), spot, factors.mean()).at(milestone);
+  public ToDoubleFunction<Milestone> middleCaseS(Casting drying, Spot spot) {
+    return solveOne(PreparedCase.of(drying), spot, factors.mean())::at;
   }
 
   /**

@@ -31,8 +31,19 @@ public final class Castings {
   }
 
   public static Composition paste(StarchKind kind, double dryStarch, double glycerolPerDryStarch) {
+    return paste(kind, dryStarch, glycerolPerDryStarch, 0, 0);
+  }
+
+  public static Composition paste(
+      StarchKind kind,
+      double dryStarch,
+      double glycerolPerDryStarch,
+      double saltPerDryStarch,
+      double acid) {
     double glycerol = dryStarch * glycerolPerDryStarch;
-    return new Composition(Map.of(kind, 1.0), dryStarch, glycerol, 0, 0, 1 - dryStarch - glycerol);
+    double salt = dryStarch * saltPerDryStarch;
+    return new Composition(
+        Map.of(kind, 1.0), dryStarch, glycerol, salt, acid, 1 - dryStarch - glycerol - salt - acid);
   }
 
   public static Cook cook(double minutes, double celsius) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
@@ -16,15 +17,15 @@ class ChainCutsTest {
   /** An activation energy of 130 kJ/mol doubles the rate over 6 K near 95 °C. */
   @Test
   void sixKelvinOrTwiceTheTimeCutTwiceAsMuch() {
-    double cuts = cuts(Pastes.cook(15, 95)).middle();
+    double cuts = cuts(Castings.cook(15, 95)).middle();
 
-    assertThat(cuts(Pastes.cook(15, 101)).middle() / cuts).isCloseTo(2, within(0.1));
-    assertThat(cuts(Pastes.cook(30, 95)).middle() / cuts).isCloseTo(2, within(1e-12));
+    assertThat(cuts(Castings.cook(15, 101)).middle() / cuts).isCloseTo(2, within(0.1));
+    assertThat(cuts(Castings.cook(30, 95)).middle() / cuts).isCloseTo(2, within(1e-12));
   }
 
   @Test
   void pasteNotKeptHotIsNotCut() {
-    assertThat(cuts(Pastes.cook(0, 95))).isEqualTo(new Band(0, 0, 0));
+    assertThat(cuts(Castings.cook(0, 95))).isEqualTo(new Band(0, 0, 0));
   }
 
   /** ln 3 of the rate, 130 kJ/(R T^2) a kelvin, and the time's own share, added in squares. */
@@ -42,7 +43,7 @@ class ChainCutsTest {
 
   @Test
   void actsOnStrengthOnlyAndSaysHowSureItIs() {
-    ChainCuts cuts = new ChainCuts(sour, Pastes.cook(15, 95));
+    ChainCuts cuts = new ChainCuts(sour, Castings.cook(15, 95));
     FilmState film = new FilmState(0.2, 0.25, 0, 0.12, 0.5, Pastes.ROOM_K);
 
     FilmInfluence.Effect effect = cuts.on(FilmProperty.TENSILE_STRENGTH, film);

@@ -39,7 +39,7 @@ class DryFilmPublishedTest {
   void massBalanceGivesThePublishedThickness() {
     Composition paste = new Composition(Map.of(StarchKind.CORN, 1.0), 0.010, 0.005, 0, 0, 0.985);
     Casting pour =
-        Castings.film(paste, 0, Pastes.cook(15, 95), Estimate.exact(3.00e-3), 0, Pastes.ROOM_K, 0);
+        Castings.film(paste, 0, Castings.cook(15, 95), Estimate.exact(3.00e-3), 0, Pastes.ROOM_K, 0);
 
     assertThat(DryThickness.of(pour, new Band(0, 0, 0)).middle()).isCloseTo(32e-6, within(0.5e-6));
   }
@@ -53,7 +53,7 @@ class DryFilmPublishedTest {
     double acid = molPerL * 1000 * MolarMass.ACETIC_ACID / density;
     Composition paste = Pastes.paste(StarchKind.CORN, 0.04, 30, 0, acid);
 
-    assertThat(new ChainCuts(paste, Pastes.cook(15, 95)).acidEffect().pastePh())
+    assertThat(new ChainCuts(paste, Castings.cook(15, 95)).acidEffect().pastePh())
         .isCloseTo(ph, within(0.011));
     assertThat(AceticAcid.ph(1000 * molPerL)).isCloseTo(ph, within(0.006));
   }
@@ -69,7 +69,7 @@ class DryFilmPublishedTest {
     double acid = molPerL * 1000 * MolarMass.ACETIC_ACID / density;
     Composition paste = Pastes.paste(StarchKind.CORN, 0.04, 30, 0, acid);
 
-    AcidEffect effect = new ChainCuts(paste, Pastes.cook(15, 95)).acidEffect();
+    AcidEffect effect = new ChainCuts(paste, Castings.cook(15, 95)).acidEffect();
 
     assertThat(effect.chainCutsPerBond().middle() / cuts).isCloseTo(1, within(0.03));
     assertThat(effect.strengthFactor().middle()).isCloseTo(strength, within(0.006));

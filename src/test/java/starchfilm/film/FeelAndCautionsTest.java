@@ -48,7 +48,7 @@ class FeelAndCautionsTest {
   void coldMakesAFlexibleFilmStiff() {
     Composition paste = Pastes.paste(StarchKind.CORN, 28);
     Casting shed =
-        Castings.film(paste, 0, Pastes.cook(15, 95), Estimate.exact(2e-3), 0.5, 278.15, 0);
+        Castings.film(paste, 0, Castings.cook(15, 95), Estimate.exact(2e-3), 0.5, 278.15, 0);
 
     assertThat(forecaster.forecast(shed).feel()).isIn(Feel.STIFF, Feel.BRITTLE);
   }
@@ -134,7 +134,7 @@ class FeelAndCautionsTest {
         Castings.film(
             Pastes.paste(StarchKind.CORN, 0.05, 30, 0, 0),
             0,
-            Pastes.cook(15, 95),
+            Castings.cook(15, 95),
             Estimate.exact(8e-3),
             0.5,
             Pastes.ROOM_K,
@@ -166,7 +166,7 @@ class FeelAndCautionsTest {
     return forecaster
         .forecast(
             Castings.film(
-                paste, 0, Pastes.cook(15, celsius), Estimate.exact(2e-3), 0.5, Pastes.ROOM_K, 0))
+                paste, 0, Castings.cook(15, celsius), Estimate.exact(2e-3), 0.5, Pastes.ROOM_K, 0))
         .cautions();
   }
 }

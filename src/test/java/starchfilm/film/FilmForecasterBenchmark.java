@@ -29,7 +29,7 @@ public class FilmForecasterBenchmark {
           Pastes.paste(StarchKind.POTATO, 0.04, 30, 0.01, 0.005),
           0.1,
           0.03,
-          Pastes.cook(15, 90),
+          Castings.cook(15, 90),
           new Estimate(2.5e-3, 0.2e-3),
           0.5,
           Pastes.ROOM_K,

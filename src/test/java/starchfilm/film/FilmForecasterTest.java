@@ -229,7 +229,7 @@ class FilmForecasterTest {
                   paste,
                   random.nextDouble(),
                   random.nextDouble(),
-                  Pastes.cook(120 * random.nextDouble(), 20 + 110 * random.nextDouble()),
+                  Castings.cook(120 * random.nextDouble(), 20 + 110 * random.nextDouble()),
                   new Estimate(1e-6 + 0.02 * random.nextDouble(), 1e-3 * random.nextDouble()),
                   i % 11 == 0 ? 0 : 0.99 * random.nextDouble(),
                   250 + 100 * random.nextDouble(),
@@ -248,7 +248,7 @@ class FilmForecasterTest {
 
   private static Casting aged(double days, Composition paste) {
     return Castings.film(
-        paste, 0, Pastes.cook(15, 95), Estimate.exact(2e-3), 0.5, Pastes.ROOM_K, days * DAY_S);
+        paste, 0, Castings.cook(15, 95), Estimate.exact(2e-3), 0.5, Pastes.ROOM_K, days * DAY_S);
   }
 
   private static Composition salted(double saltPerStarch) {

@@ -68,7 +68,7 @@ class FilmRulesTest {
     Composition paste = Pastes.paste(StarchKind.CORN, 30);
     Casting pour =
         Castings.film(
-            paste, 0, Pastes.cook(15, 95), new Estimate(2e-3, 0.16e-3), 0.5, Pastes.ROOM_K, 0);
+            paste, 0, Castings.cook(15, 95), new Estimate(2e-3, 0.16e-3), 0.5, Pastes.ROOM_K, 0);
     Band dry = DryThickness.of(pour, new Band(0.05, 0.1, 0.3));
     double dryVolume = (1 / 1.3) / 1500 + (0.3 / 1.3) / 1258;
     double high = dryVolume + 0.3 / 997;

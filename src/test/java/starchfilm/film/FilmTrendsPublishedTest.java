@@ -110,7 +110,7 @@ class FilmTrendsPublishedTest {
         Castings.film(
             paste,
             0,
-            Pastes.cook(15, 130),
+            Castings.cook(15, 130),
             Estimate.exact(2e-3),
             humidity,
             celsius + Pastes.ZERO_CELSIUS_K,

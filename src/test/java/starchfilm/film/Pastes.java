@@ -1,11 +1,9 @@
 package starchfilm.film;
 
-import java.util.Map;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Cook;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Pastes and cases for the tests of this room. */
@@ -22,15 +20,7 @@ final class Pastes {
 
   static Composition paste(
       StarchKind kind, double starch, double plasticiser, double saltPerStarch, double acid) {
-    double glycerol = starch * plasticiser / 100;
-    double salt = starch * saltPerStarch;
-    return new Composition(
-        Map.of(kind, 1.0), starch, glycerol, salt, acid, 1 - starch - glycerol - salt - acid);
-  }
-
-  static Cook cook(double minutes, double celsius) {
-    return new Cook(
-        Estimate.exact(60 * minutes), Estimate.exact(celsius + ZERO_CELSIUS_K), Estimate.exact(0));
+    return Castings.paste(kind, starch, plasticiser / 100, saltPerStarch, acid);
   }
 
   /** A fresh film, 2 mm wet, well cooked, in a room of 50 % and 23 C. */
@@ -40,12 +30,12 @@ final class Pastes {
 
   static Casting in(double relativeHumidity, Composition composition) {
     return Castings.film(
-        composition, 0, cook(15, 95), Estimate.exact(2e-3), relativeHumidity, ROOM_K, 0);
+        composition, 0, Castings.cook(15, 95), Estimate.exact(2e-3), relativeHumidity, ROOM_K, 0);
   }
 
   /** The same, cooked as any starch needs at most. */
   static Casting cookedUnderPressure(double relativeHumidity, Composition composition) {
     return Castings.film(
-        composition, 0, cook(15, 130), Estimate.exact(2e-3), relativeHumidity, ROOM_K, 0);
+        composition, 0, Castings.cook(15, 130), Estimate.exact(2e-3), relativeHumidity, ROOM_K, 0);
   }
 }

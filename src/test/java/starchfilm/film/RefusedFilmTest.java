@@ -103,7 +103,7 @@ class RefusedFilmTest {
         Pastes.paste(StarchKind.CORN, 30),
         plasticiserSd,
         solidsSd,
-        Pastes.cook(15, 95),
+        Castings.cook(15, 95),
         Estimate.exact(wetM),
         humidity,
         kelvin,

@@ -73,7 +73,7 @@ class RuleRangesTest {
     return Castings.film(
         Pastes.paste(StarchKind.CORN, 70),
         0,
-        Pastes.cook(15, 95),
+        Castings.cook(15, 95),
         Estimate.exact(2e-3),
         0.9,
         308.15,
@@ -97,7 +97,7 @@ class RuleRangesTest {
   void acidSaltAndAgeAreNamedAndFlaggedOnlyWhereTheyAct() {
     Composition plain = Pastes.paste(StarchKind.POTATO, 45);
     Composition acidAndSalt = Pastes.paste(StarchKind.POTATO, 0.04, 45, 0.2, 0.05);
-    Cook boiling = Pastes.cook(30, 140);
+    Cook boiling = Castings.cook(30, 140);
     double month = 30 * 86_400.0;
 
     FilmForecast quiet = forecaster.forecast(film(plain, boiling, 0.3, 0));
@@ -123,7 +123,7 @@ class RuleRangesTest {
         forecaster.forecast(
             film(
                 Pastes.paste(StarchKind.POTATO, 0.04, 45, 0.2, 0.09),
-                Pastes.cook(30, 140),
+                Castings.cook(30, 140),
                 0.95,
                 30 * 86_400.0));
     assertThat(given(acted, "top temperature of the cook")).isCloseTo(140, within(1e-9));

@@ -156,7 +156,7 @@ class ThresholdsTest {
         Castings.film(
             paste,
             0,
-            Pastes.cook(15, cookedC),
+            Castings.cook(15, cookedC),
             Estimate.exact(2e-3),
             film.relativeHumidity(),
             Pastes.ROOM_K,

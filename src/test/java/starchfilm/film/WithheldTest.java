@@ -101,7 +101,7 @@ class WithheldTest {
     return Castings.film(
         paste,
         0,
-        Pastes.cook(15, cookC),
+        Castings.cook(15, cookC),
         Estimate.exact(2e-3),
         humidity,
         celsius + Pastes.ZERO_CELSIUS_K,
