@@ -35,6 +35,9 @@ public record CastingForecaster(PlateParameters known, FilmForecaster films, int
 
   /** When the thick spot is dry through in the middle case (s); infinite where it never is. */
   public double dryThroughS(Casting casting) {
-    return known.forecaster(draws).middleCaseS(casting, Spot.THICK_SPOT).applyAsDouble(Milestone.DRY_THROUGH);
+    return known
+        .forecaster(draws)
+        .middleCaseS(casting, Spot.THICK_SPOT)
+        .applyAsDouble(Milestone.DRY_THROUGH);
   }
 }

@@ -187,6 +187,8 @@ record UsualPlace(
   }
 
   private static String range(double from, double to) {
-    return String.format(Locale.ROOT, from == to ? "%.0f" : "%.0f to %.0f", from, to);
+    return from == to
+        ? String.format(Locale.ROOT, "%.0f", from)
+        : String.format(Locale.ROOT, "%.0f to %.0f", from, to);
   }
 }

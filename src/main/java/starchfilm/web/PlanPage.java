@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -147,7 +148,8 @@ final class PlanPage {
   /** As it is, but without what its plates were seen to do. */
   private TrialForecast unmoved(Base base) throws NotWrittenException {
     Object key = List.of(base.text(), desk.useCases().workshops().of(base.trial()));
-    Optional<Unmoved> kept = unmoved.get().filter(one -> one.key().equals(key));
+    Optional<Unmoved> kept =
+        Objects.requireNonNull(unmoved.get()).filter(one -> one.key().equals(key));
     if (kept.isPresent()) {
       return kept.get().forecast();
     }

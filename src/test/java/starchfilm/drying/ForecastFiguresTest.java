@@ -39,7 +39,10 @@ class ForecastFiguresTest {
 
   @Test
   void theMiddleCaseIsOneSolve() {
-    double middle = FORECASTER.middleCaseS(Castings.USUAL, Spot.THICK_SPOT).applyAsDouble(Milestone.DRY_THROUGH);
+    double middle =
+        FORECASTER
+            .middleCaseS(Castings.USUAL, Spot.THICK_SPOT)
+            .applyAsDouble(Milestone.DRY_THROUGH);
     SpotSolution trace = Solved.spot(Castings.USUAL, Spot.THICK_SPOT, ParameterSample.NONE);
     double exact = trace.milestoneS[Milestone.DRY_THROUGH.ordinal()];
     assertThat(middle).isCloseTo(exact, within(1e-3 * exact));

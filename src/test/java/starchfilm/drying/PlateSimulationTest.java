@@ -91,7 +91,8 @@ class PlateSimulationTest {
   void milestonesAreThoseOfTheForecastsMiddleCase() {
     double forecast =
         new DryingForecaster(ParameterDistribution.textbook(), 20)
-            .middleCaseS(PLATE, Spot.THICK_SPOT).applyAsDouble(Milestone.DRY_THROUGH);
+            .middleCaseS(PLATE, Spot.THICK_SPOT)
+            .applyAsDouble(Milestone.DRY_THROUGH);
 
     assertThat(
             new PlateSimulation(PLATE)

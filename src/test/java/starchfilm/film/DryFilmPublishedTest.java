@@ -39,7 +39,8 @@ class DryFilmPublishedTest {
   void massBalanceGivesThePublishedThickness() {
     Composition paste = new Composition(Map.of(StarchKind.CORN, 1.0), 0.010, 0.005, 0, 0, 0.985);
     Casting pour =
-        Castings.film(paste, 0, Castings.cook(15, 95), Estimate.exact(3.00e-3), 0, Pastes.ROOM_K, 0);
+        Castings.film(
+            paste, 0, Castings.cook(15, 95), Estimate.exact(3.00e-3), 0, Pastes.ROOM_K, 0);
 
     assertThat(DryThickness.of(pour, new Band(0, 0, 0)).middle()).isCloseTo(32e-6, within(0.5e-6));
   }

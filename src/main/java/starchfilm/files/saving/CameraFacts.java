@@ -85,7 +85,7 @@ final class CameraFacts {
   }
 
   private static int length(byte[] picture, int at) {
-    return (picture[at + 2] & 0xFF) << 8 | picture[at + 3] & 0xFF;
+    return (picture[at + 2] & 0xFF) << 8 | (picture[at + 3] & 0xFF);
   }
 
   private static boolean isExif(byte[] picture, int at) {

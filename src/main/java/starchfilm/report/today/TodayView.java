@@ -116,7 +116,7 @@ public record TodayView(
       return "No plate is drying.";
     }
     if (need > 0) {
-      return Plural.of((int) need, "plate") + (need == 1 ? " needs" : " need") + " you.";
+      return Plural.of(need, "plate") + (need == 1 ? " needs" : " need") + " you.";
     }
     return today
         .nextLook()

@@ -101,7 +101,8 @@ class RiskForecasterTest {
 
   private static double dryS(Casting drying) {
     return new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.FEWEST_DRAWS)
-        .middleCaseS(drying, Spot.NOMINAL).applyAsDouble(Milestone.DRY_THROUGH);
+        .middleCaseS(drying, Spot.NOMINAL)
+        .applyAsDouble(Milestone.DRY_THROUGH);
   }
 
   private static CrackRisk crack(
