@@ -95,10 +95,12 @@ public final class PlateWords {
       case NEVER_DRIES -> who + ": " + Headline.of(standing.forecast());
       case MOULDS_SOON, MOULDS_LATER ->
           (standing.nowS() >= standing.mouldFromS()
-                  ? "Check " + who + " for mould: it may show since "
-                  : "Dry " + who + " faster: mould may show from ")
-              + calendar.date(standing.mouldFromS())
-              + " on, and it is dry "
+                  ? "Check " + who + " for mould: it may have shown since "
+                      + calendar.date(standing.mouldFromS())
+                  : "Dry " + who + " faster: mould may show from "
+                      + calendar.date(standing.mouldFromS())
+                      + " on")
+              + ", and it is dry "
               + (Double.isInfinite(standing.readyS().middle())
                   ? "never"
                   : calendar.range(standing.readyS()))
