@@ -45,6 +45,9 @@ public record Standing(
   /** So soon after a weighing another tells little (s); judged. */
   private static final double WEIGHED_JUST_NOW_S = 2 * HOUR_S;
 
+  /** Two clocks that are set by hand may be as far apart (s); judged, no source. */
+  private static final double CLOCKS_APART_S = 600;
+
   /** So long beyond the end of the range a plate is forgotten; judged. */
   private static final double FORGOTTEN_AFTER_S = 2 * DAY_S;
 
@@ -105,10 +108,11 @@ public record Standing(
     return new CurveReading(forecast).moistureAt(nowS).times(1 / forecast.drying().startMoisture());
   }
 
-  /** Its last weighing. */
+  /** Its last weighing up to now; one that lies in the future tells nothing. */
   public Optional<Weighing> last() {
-    List<Weighing> all = forecast.trial().seen().weighings();
-    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+    return forecast.trial().seen().weighings().stream()
+        .filter(weighing -> weighing.timeS() <= nowS + CLOCKS_APART_S)
+        .reduce((earlier, later) -> later);
   }
 
   /** Whether the last weighing shows no more than the plate weighs when it is dry through. */

@@ -95,9 +95,13 @@ public final class PlateWords {
       case NEVER_DRIES -> who + ": " + Headline.of(standing.forecast());
       case MOULDS_SOON, MOULDS_LATER ->
           (standing.nowS() >= standing.mouldFromS()
-                  ? "Check " + who + " for mould: it may have shown since "
+                  ? "Check "
+                      + who
+                      + " for mould: it may have shown since "
                       + calendar.date(standing.mouldFromS())
-                  : "Dry " + who + " faster: mould may show from "
+                  : "Dry "
+                      + who
+                      + " faster: mould may show from "
                       + calendar.date(standing.mouldFromS())
                       + " on")
               + ", and it is dry "
