@@ -63,6 +63,8 @@ class MeasureTest {
   void filmAtTheTackyLimitHasTrouble() {
     assertThat(Measure.TACK.figure(Seen.on(Seen.usual(Setting.GLYCEROL, 0.425))))
         .isCloseTo(1, within(1e-9));
+    assertThat(Measure.TACK.words(Seen.on(Seen.usual(Setting.GLYCEROL, 0.425))))
+        .matches("in 50 % humidity film is tacky above .* per 100 g dry starch, and this has .* g");
     assertThat(Measure.TACK.figure(Seen.on(Seen.usual(Setting.GLYCEROL, 0)))).isPositive();
   }
 
