@@ -14,6 +14,10 @@ import starchfilm.web.http.Fields;
  * @param asked which fields it asks for; what stands in others is not read
  */
 record FormEntries(Fields form, Predicate<Field> asked) implements Entries {
+  /** A number, a fraction or a range, in the unit of its field. */
+  private static final String NUMBERS_ALONE =
+      "[~0-9\u00BC-\u00BE][0-9.,/ \u00B1\u2013\u00BC-\u00BE+-]*";
+
   FormEntries(Fields form) {
     this(form, field -> true);
   }
@@ -43,7 +47,7 @@ record FormEntries(Fields form, Predicate<Field> asked) implements Entries {
 
   /** A bare number with its unit; anything else as it was typed. */
   static String withUnit(String typed, String unit) {
-    return typed.matches("[0-9][0-9.,]*") && !unit.isEmpty() ? typed + " " + unit : typed;
+    return typed.matches(NUMBERS_ALONE) && !unit.isEmpty() ? typed + " " + unit : typed;
   }
 
   /** Why a form was refused, as sentences of a page. */
