@@ -137,7 +137,8 @@ class FaultsSurvivedTest {
       disk.makeReadOnly();
       Outcome note = Outcome.of(folder, "note", "a.json", "--rating", "4");
       assertThat(note.exit()).isEqualTo(2);
-      assertThat(note.err()).contains("may not be written to; nothing was changed; give yourself");
+      assertThat(note.err())
+          .contains("may not be written to; nothing was changed; check the folder");
       Outcome compare = Outcome.of(folder, "compare", "a.json", "--out", "page.html");
       assertThat(compare.exit()).isEqualTo(1);
       assertThat(compare.err()).contains("may not be written").doesNotContain("java.");
