@@ -20,6 +20,7 @@ public final class CourseShelf {
   /** The forecast itself: to compare two in full would take longer than to make one. */
   private record Key(TrialForecast forecast) {
     @Override
+    @SuppressWarnings("ReferenceEquality") // the very forecast, as the comment above says
     public boolean equals(Object other) {
       return other instanceof Key that && that.forecast == forecast;
     }
