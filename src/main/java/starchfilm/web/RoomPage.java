@@ -55,7 +55,7 @@ final class RoomPage {
     Trial trial =
         notebook.trials().stream()
             .findFirst()
-            .orElseThrow(() -> new HttpError(422, "This trial has a fault; mend its text first."));
+            .orElseThrow(() -> new HttpError(422, "This trial has a fault; fix its text first."));
     Room room = trial.casting().room();
     String name = desk.folder().name(file);
     Map<String, Object> values = new HashMap<>();
