@@ -184,7 +184,8 @@ final class PlanPage {
     }
     String own = casting.place().name();
     String room = fields.has(ROOM) && moved ? fields.text(ROOM) : own;
-    Casting there = rooms().get(room);
+    // The folder is read only where another room is chosen: a slider asks many times a second.
+    Casting there = room.equals(own) ? casting : rooms().get(room);
     if (there != null && moved && !room.equals(fields.text("roomWas")) && fields.has("roomWas")) {
       for (Handle handle : List.of(Handle.AIR, Handle.HUMIDITY, Handle.FAN)) {
         if (handle.isFree(casting)) {
