@@ -35,6 +35,9 @@ public record PasteBody(double starchInPaste, double settlesBelow, double levels
 
   private static final double ABOVE_CAST_RANGE = 4.0 / 3;
 
+  /** The limit is uncertain; a quarter beyond it nobody doubts it (ratio; judged). */
+  private static final double CLEARLY = 1.25;
+
   /**
    * The body of a paste.
    *
@@ -71,5 +74,14 @@ public record PasteBody(double starchInPaste, double settlesBelow, double levels
    */
   public boolean tooThickToLevel() {
     return starchInPaste > levelsUpTo;
+  }
+
+  /**
+   * Says whether the paste surely does not level, uncertain as the limit is.
+   *
+   * @return true a quarter beyond the limit (judged)
+   */
+  public boolean clearlyTooThickToLevel() {
+    return starchInPaste > CLEARLY * levelsUpTo;
   }
 }

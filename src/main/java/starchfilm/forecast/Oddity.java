@@ -47,7 +47,7 @@ public sealed interface Oddity {
    * The paste does not level by itself.
    *
    * @param starchInPaste dry starch (kg per kg paste)
-   * @param levelsUpTo above this it does not (kg per kg paste), see {@link PasteBody}
+   * @param levelsUpTo up to about this it does (kg per kg paste), see {@link PasteBody}
    * @param moreWaterKg water with which it would (kg)
    */
   record DoesNotLevel(double starchInPaste, double levelsUpTo, double moreWaterKg)
@@ -163,7 +163,7 @@ public sealed interface Oddity {
 
   private static Optional<Oddity> paste(Casting casting) {
     PasteBody body = PasteBody.of(casting.composition());
-    if (!body.tooThickToLevel()) {
+    if (!body.clearlyTooThickToLevel()) {
       return Optional.empty();
     }
     double moreWaterKg = casting.paste().massKg() * (body.starchInPaste() / body.levelsUpTo() - 1);

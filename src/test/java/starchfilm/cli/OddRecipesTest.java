@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What no sensible pour looks like is said before any figure, with a way out, and not refused. */
 class OddRecipesTest {
@@ -31,7 +32,7 @@ class OddRecipesTest {
       delimiter = ';',
       value = {
         "potato 40g|--glycerol|10.0g|--water|360g|--wet|3mm; 8.6 % starch does not level by itself"
-            + " (this starch does up to 5.3 %): spread it with a rod",
+            + " (this starch does up to about 5.3 %): spread it with a rod",
         "potato 240g|--glycerol|60g|--water|360g|--wet|3mm; is a dough that cannot be stirred",
         "potato 20g|--glycerol|40g|--water|360g|--wet|3mm; g glycerol per 100 g starch does not set"
             + " to a film: it stays a sticky gel. Take 20 to 40 g",
@@ -51,9 +52,11 @@ class OddRecipesTest {
     assertThat(oneLine(dry.out())).contains(sentence);
   }
 
-  @Test
-  void anOrdinaryRecipeHasNothingOdd() {
-    assertThat(run(TYPED + "potato 20g|--glycerol|6g|--water|400g|--wet|3mm").out())
+  /** The last two are 6.1 % and 6.5 %, beyond the limit of 5.3 %, but not beyond doubt. */
+  @ParameterizedTest
+  @ValueSource(strings = {"400g", "260g", "240g"})
+  void anOrdinaryRecipeHasNothingOdd(String water) {
+    assertThat(run(TYPED + "potato 20g|--glycerol|6g|--wet|3mm|--water|" + water).out())
         .doesNotContain("Odd:");
   }
 

@@ -78,6 +78,19 @@ class PlanCommandTest {
     assertThat(terminal.run("check", "class")).isZero();
   }
 
+  /** On a balance of 1 g a small plate's film is another than the one wished for. */
+  @Test
+  void saysOnceHowManyFilmsFeelAsWished() {
+    terminal.run(
+        "plan --glycerol 250g --starch potato --plate 30x20cm --room 21C,50% --feel stretchy"
+            .split(" "));
+
+    assertThat(terminal.out().replaceAll("\\s+", " "))
+        .containsPattern("feel stretchy, as wished: of 100 such films about \\d+ stretchy, ")
+        .containsPattern("feel flexible rather than stretchy: of 100 such films about \\d+ ")
+        .doesNotContain("as asked");
+  }
+
   @Test
   void plansBackwardsFromPieces() {
     int code = series("--plates", "2x300x200mm glass", "--pieces", "40 of 60x90 mm");

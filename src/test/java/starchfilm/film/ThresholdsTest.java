@@ -120,16 +120,19 @@ class ThresholdsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.02, false, false",
-    "0.0199, true, false",
-    "0.04, false, false",
-    "0.0401, false, true",
-    "0, false, false"
+    "0.02, false, false, false",
+    "0.0199, true, false, false",
+    "0.04, false, false, false",
+    "0.0401, false, true, false",
+    "0.05, false, true, false",
+    "0.0501, false, true, true",
+    "0, false, false, false"
   })
-  void body(double starch, boolean settles, boolean tooThick) {
+  void body(double starch, boolean settles, boolean tooThick, boolean clearly) {
     PasteBody body = new PasteBody(starch, 0.02, 0.04);
     assertThat(body.settles()).isEqualTo(settles);
     assertThat(body.tooThickToLevel()).isEqualTo(tooThick);
+    assertThat(body.clearlyTooThickToLevel()).isEqualTo(clearly);
   }
 
   /** 42.5 g at 50 %, 35 g at 75 %; 20 g at 50 %, 25 g at 35 %; straight between, level beyond. */

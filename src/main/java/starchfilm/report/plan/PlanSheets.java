@@ -4,6 +4,8 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -12,6 +14,7 @@ import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.drying.Milestone;
+import starchfilm.film.Feel;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
@@ -22,6 +25,7 @@ import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
+import starchfilm.planning.Wish;
 import starchfilm.report.plan.PlanSheet.Figure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.OddityWords;
@@ -92,6 +96,7 @@ public final class PlanSheets {
         number,
         trial.name(),
         recipe,
+        Optional.empty(),
         OptionalDouble.empty(),
         0,
         OddityWords.of(Oddity.of(trial)),
@@ -118,6 +123,8 @@ public final class PlanSheets {
         number,
         title,
         recipe,
+        // A group of a series has its recipe set, whatever film that gives.
+        Optional.of(request.wish()).filter(wish -> !recipe.goals().isEmpty()),
         request.byS(),
         request.sure(),
         Stream.concat(warning.isEmpty() ? Stream.empty() : Stream.of(warning), coarse.stream())
@@ -129,6 +136,7 @@ public final class PlanSheets {
       int number,
       String title,
       PlannedRecipe recipe,
+      Optional<Wish> wish,
       OptionalDouble byS,
       double sure,
       List<String> odd,
@@ -143,12 +151,12 @@ public final class PlanSheets {
         pour(recipe, sizes),
         IntStream.rangeClosed(1, recipe.plates()).boxed().toList(),
         ReaderUnit.GRAM.noted(recipe.pourKg()),
-        film(recipe),
+        film(recipe, wish),
         drying(recipe),
         byDate(recipe, byS),
         recipe.limits().stream()
             .map(PlanWords::sentence)
-            .flatMap(java.util.Optional::stream)
+            .flatMap(Optional::stream)
             .limit(MOST_LIMITS)
             .toList(),
         warnings(recipe, sure, odd),
@@ -266,17 +274,9 @@ public final class PlanSheets {
             .collect(joining(", "));
   }
 
-  private static List<Figure> film(PlannedRecipe recipe) {
+  private static List<Figure> film(PlannedRecipe recipe, Optional<Wish> wish) {
     return List.of(
-        new Figure(
-            "feel",
-            PlainWords.word(recipe.film().feel())
-                + (recipe.goals().isEmpty()
-                    ? ". "
-                    : ", as asked in "
-                        + PlanWords.chance(recipe.chances().wish())
-                        + " likely cases. ")
-                + PlainWords.sentence(recipe.film().feelChances())),
+        new Figure("feel", feel(recipe, wish)),
         new Figure("dry thickness", ReaderUnit.MILLIMETRE.band(recipe.film().dryThicknessM())),
         figure(
             "strength",
@@ -299,6 +299,31 @@ public final class PlanSheets {
                 + Figures.two(100 * recipe.casting().composition().drySolids())
                 + " % dry solids, pH about "
                 + Figures.two(recipe.film().acid().pastePh())));
+  }
+
+  /** The feel against the wish, and the share of each feel, once. */
+  private static String feel(PlannedRecipe recipe, Optional<Wish> wish) {
+    Feel feel = recipe.film().feel();
+    String shares = PlainWords.sentence(recipe.film().feelChances());
+    if (wish.isEmpty()) {
+      return (PlainWords.word(feel) + ". " + shares).strip();
+    }
+    String wished = PlainWords.word(feel) + against(recipe, wish.get());
+    return shares.isEmpty()
+        ? wished + "."
+        : wished + ": " + shares.substring(0, 1).toLowerCase(Locale.ROOT) + shares.substring(1);
+  }
+
+  private static String against(PlannedRecipe recipe, Wish wish) {
+    if (wish.strengthPa().isPresent() || wish.elongation().isPresent()) {
+      return ", strength and stretch as wished in "
+          + PlanWords.chance(recipe.chances().wish())
+          + " likely cases";
+    }
+    Feel wished = wish.feel().orElseThrow();
+    return wished == recipe.film().feel()
+        ? ", as wished"
+        : " rather than " + PlainWords.word(wished);
   }
 
   private static Figure figure(

@@ -37,7 +37,7 @@ public final class OddityWords {
   public static String of(Oddity odd) {
     if (odd instanceof Oddity.DoesNotLevel thick) {
       return percent(thick.starchInPaste())
-          + " starch does not level by itself (this starch does up to "
+          + " starch does not level by itself (this starch does up to about "
           + percent(thick.levelsUpTo())
           + "): spread it with a rod between two rails, or cook it with "
           + grams(thick.moreWaterKg())

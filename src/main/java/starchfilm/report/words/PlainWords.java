@@ -84,7 +84,8 @@ public final class PlainWords {
               + " film.";
       case NEEDS_PRESSURE_COOK ->
           "This starch does not gelatinise in an open pan; it needs 120–140 °C under pressure.";
-      case TOO_THICK_TO_LEVEL -> "The paste is too thick to level; the film will show ridges.";
+      case TOO_THICK_TO_LEVEL ->
+          "Paste as thick as this hardly levels by itself: spread it with a rod, or the film shows ridges.";
       case MAY_SETTLE -> "The paste is so thin that the starch settles before it sets.";
       case UNDERCOOKED ->
           "Cooked below the end of gelatinisation: granules stay whole, so the"
@@ -136,7 +137,7 @@ public final class PlainWords {
    * How likely each feel is.
    *
    * @param chances of the film
-   * @return such as {@code Of 100 such films about 48 would be flexible and 30 stiff.}
+   * @return such as {@code Of 100 such films about 48 flexible and 30 stiff.}
    */
   public static String sentence(FeelChances chances) {
     List<String> parts =
