@@ -36,7 +36,7 @@ import starchfilm.request.PlanQuestion;
     name = "plan",
     sortOptions = false,
     customSynopsis = {
-      "starchfilm plan --glycerol MASS --starch KIND --plates PLATES --room AIR [options]"
+      "starchfilm plan --glycerol MASS --starch KIND [--plates PLATES] [--room AIR] [options]"
     },
     description = {
       "Find recipes for the glycerol you have: what to weigh out, how thick"

@@ -53,7 +53,8 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
               + "|[0-9]{1,2}\\.\\s?[0-9]{1,2}\\..*|[0-9]{1,2}:[0-9]{2}.*)");
   private static final Pattern ROOM =
       Pattern.compile(
-          "(?:in\\s+)?(?:the\\s+)?(\\p{L}[\\p{L} ]*?)?,?\\s*([0-9].*(?:%|\u00B0?c|m/s))");
+          "(?:in\\s+)?(?:the\\s+)?(\\p{L}[\\p{L} ]*?)?,?\\s*([0-9].*(?:%(?:\\s*rh)?|\u00B0?[cf]|m/s))");
+  private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
   private static final Pattern CALLED = Pattern.compile("(?:called|name:?)\\s+(.+)|\"([^\"]+)\"");
 
   /** Takes a line apart; what is not understood is refused with what was. */
@@ -146,7 +147,10 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
   }
 
   private static boolean isIngredient(String low) {
-    return AMOUNT_FIRST.matcher(low).matches() || WORD_FIRST.matcher(low).matches();
+    Matcher word = WORD_FIRST.matcher(low);
+    // "kitchen 20C 50%" is a room, "water 2 c" two cups.
+    return AMOUNT_FIRST.matcher(low).matches()
+        || (word.matches() && !WARMTH.matcher(word.group(2)).matches());
   }
 
   private static boolean isIngredientTaken(String low, Map<Field, List<String>> parts) {

@@ -82,8 +82,11 @@ final class WrittenKitchen {
       return plates(in, PLATES)
           .orElseGet(
               () -> {
-                in.assume("one plate of glass, 30 \u00D7 20 cm");
-                return List.of(WrittenPlates.parse("30x20cm glass"));
+                int count = WrittenSeries.platesNeeded(in);
+                in.assume(
+                    (count == 1 ? "one plate" : count + " plates, as many as the series needs,")
+                        + " of glass, 30 \u00D7 20 cm");
+                return List.of(WrittenPlates.parse(count + "x 30x20cm glass"));
               });
     }
     for (Field part : List.of(COUNT, LENGTH, WIDTH)) {
@@ -107,6 +110,11 @@ final class WrittenKitchen {
         .distinct()
         .filter(remark -> !remark.isEmpty())
         .forEach(in::remark);
+    if (sizes.isPresent()) {
+      in.all(field, words -> words.stream().filter(WrittenPlates::isSizeless).distinct().toList())
+          .orElse(List.of())
+          .forEach(word -> in.assume(WrittenPlates.assumption(word)));
+    }
     sizes.filter(all -> all.size() > 1).map(WrittenPlates::remark).ifPresent(in::remark);
     return sizes;
   }

@@ -309,9 +309,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   }
 
   private static Aired aired(EntryReader in, Clock clock) {
-    if (!isWritten(in)) {
-      in.require(ROOM, "the air beside the plates, such as 19C,55%, or 20C alone");
-    } else if (in.has(ROOM) && (in.has(AIR) || in.has(HUMIDITY))) {
+    if (in.has(ROOM) && (in.has(AIR) || in.has(HUMIDITY))) {
       beside(in, in.has(AIR) ? AIR : HUMIDITY);
     }
     Optional<Parts> whole = in.one(ROOM, WrittenPlace::whole);
@@ -323,7 +321,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     }
     air = air.or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.air())));
     humidity = humidity.or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.humidity())));
-    if (air.isEmpty() && humidity.isEmpty()) {
+    if (isWritten(in) && air.isEmpty() && humidity.isEmpty()) {
       throw new NoSuchElementException("air");
     }
     if (humidity.isEmpty()) {

@@ -18,7 +18,7 @@ import starchfilm.files.amount.MistypedException;
 /**
  * Plates of one size as people type them: {@code 4x300x200mm glass}, {@code 2 round steel plates 24
  * cm}, {@code 8x8 in glass}, {@code 30x20cm oval enamel}, {@code 450 cm2 wood}, {@code 200 g of
- * water 5 mm deep}, of which the area follows.
+ * water 5 mm deep}, of which the area follows; {@code 2} or {@code baking tray} of the usual size.
  *
  * @param plate one of them, without a rim
  */
@@ -29,6 +29,7 @@ record WrittenPlates(Plate plate, int count) {
   /** A number of plates and one side look like this: {@code 2x 30cm}. */
   private static final double MOST_SLENDER = 10;
 
+  private static final String USUAL_SIZE = "30x20cm";
   private static final int MOST = 1000;
   private static final double WATER_KG_PER_M3 = 998;
   private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?(?: [0-9]/[0-9])?)";
@@ -55,6 +56,13 @@ record WrittenPlates(Plate plate, int count) {
       Pattern.compile("^\\s*(\\d{1,7})\\s*(?:x|\u00D7|\\*)\\s*");
   private static final Pattern COUNT_BEFORE_SIDES =
       Pattern.compile(COUNT_BY.pattern() + "(?=" + SIDES.pattern() + ")");
+  private static final Pattern COUNT_AND_WORDS =
+      Pattern.compile(
+          "(?:(\\d{1,7}|(?:one|two|three|four|five|six)\\b)\\s*(?:(?:x|\u00D7|\\*)(?=\\s+\\p{L}))?)?\\s*([\\p{L} -]*)");
+  private static final Pattern METAL =
+      Pattern.compile(
+          "\\b(?:baking (?:tray|sheet|tin)|(?:sheet|baking) pan|backblech|blech|oven tray"
+              + "|plaque(?: de four)?|bandeja(?: de horno)?)s?\\b");
   private static final Pattern ROUND =
       Pattern.compile("\\b(?:round|circular|dia(?:meter)?|rund\\w*|ronde?|redond[ao])\\b|\u00F8");
   private static final Pattern OVAL = Pattern.compile("\\b(?:oval\\w*|elliptic\\w*|ovalad[ao])\\b");
@@ -107,7 +115,32 @@ record WrittenPlates(Plate plate, int count) {
     String text = typed.toLowerCase(Locale.ROOT);
     return Stream.of(SIDES, WATER, AREA).anyMatch(size -> size.matcher(text).find())
         || (ACROSS.matcher(text).find()
-            && Stream.of(ROUND, OVAL, SQUARE, VESSEL).anyMatch(word -> word.matcher(text).find()));
+            && Stream.of(ROUND, OVAL, SQUARE, VESSEL).anyMatch(word -> word.matcher(text).find()))
+        || (!COUNT.matcher(text).replaceFirst("").isBlank() && isSizeless(typed));
+  }
+
+  /** Whether only a number, a material or both are told of plates. */
+  static boolean isSizeless(String typed) {
+    String small = typed.strip().toLowerCase(Locale.ROOT);
+    Matcher told = COUNT_AND_WORDS.matcher(small);
+    if (small.isEmpty() || !told.matches()) {
+      return false;
+    }
+    String words = METAL.matcher(told.group(2)).replaceAll(" ");
+    String made = IDLE.matcher(words).replaceAll(" ").strip().replaceAll("\\s+", " ");
+    return made.isEmpty()
+        || KnownName.among(
+                made, Stream.of(PlateMaterial.values()).map(PlateMaterial::tradeName).toList())
+            .isPresent();
+  }
+
+  /** What is assumed of plates whose size is not told. */
+  static String assumption(String typed) {
+    return "\""
+        + typed.strip()
+        + "\" as "
+        + parse(typed).plate().material().tradeName()
+        + " of 30 \u00D7 20 cm";
   }
 
   /** Reads plates of one size. */
@@ -115,7 +148,13 @@ record WrittenPlates(Plate plate, int count) {
     if (typed.length() > 100) {
       throw new MistypedException(typed, ALLOWED, "write it like one of these");
     }
+    if (isSizeless(typed)) {
+      Matcher told = COUNT_AND_WORDS.matcher(typed.strip().toLowerCase(Locale.ROOT));
+      String count = told.matches() && told.group(1) != null ? told.group(1) + " x " : "";
+      return parse(count + USUAL_SIZE + " " + told.group(2));
+    }
     Rest rest = new Rest(typed);
+    boolean metal = rest.take(METAL);
     boolean oval = rest.take(OVAL);
     boolean round = rest.take(ROUND);
     boolean square = rest.take(SQUARE);
@@ -136,7 +175,8 @@ record WrittenPlates(Plate plate, int count) {
     Matcher thick = rest.first(LENGTH);
     double thicknessM = thick.matches() ? metres(thick.group(1), thick.group(2)) : 0;
     rest.take(IDLE);
-    PlateMaterial material = material(rest.text.strip());
+    String made = rest.text.strip();
+    PlateMaterial material = metal && made.isEmpty() ? PlateMaterial.STEEL : material(made);
     return new WrittenPlates(
         Plate.across(
             material,

@@ -83,6 +83,13 @@ final class WrittenSeries {
                 seed.orElseGet(() -> LocalDate.now(clock).toEpochDay())));
   }
 
+  /** How many plates a series takes at least, of which nobody said how many there are. */
+  static int platesNeeded(EntryReader in) {
+    long each = in.one(REPLICATES, WrittenSeries::whole, 1L);
+    int pots = in.all(VARY, words -> values(words.get(1)).size()).orElse(1);
+    return (int) Math.max(1, Math.min(1000, each * pots));
+  }
+
   private static Varied what(String typed) {
     return KnownName.find(
         typed, List.of(Varied.values()), varied -> List.of(varied.name().toLowerCase(Locale.ROOT)));

@@ -313,7 +313,7 @@ class PlanCommandTest {
             + " the glycerol in the jar in per cent, such as 82%",
         "--salt      | 30%               | --salt: 30% beside the glycerol makes more than 100 % of"
             + " the jar, allowed 100 % together; what is left is water",
-        "--plates    | 4x glass          | --plate: \"4x glass\" given, allowed number, sides and"
+        "--plates    | 4x                | --plate: \"4x\" given, allowed number, sides and"
             + " material, such as 4x300x200mm glass or 2x 24cm round steel; write it like one of"
             + " these",
         "--plates    | 4x300x200mm glss  | --plate: \"glss\" given, allowed glass, polypropylene,"
@@ -378,7 +378,6 @@ class PlanCommandTest {
         .contains(
             "--glycerol: not given; write what the jar holds",
             "--starch: \"pottato\" given",
-            "--room: not given",
             "--by: \"soonish\" given");
   }
 

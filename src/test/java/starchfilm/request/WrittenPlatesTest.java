@@ -37,6 +37,11 @@ class WrittenPlatesTest {
         "20x30cm slate, 1, 300, 200, 4, OTHER, RECTANGLE",
         "400 cm2 wood, 1, 200, 200, 15, WOOD, FREE",
         "199.6 g water 5 mm deep, 1, 200, 200, 4, GLASS, FREE",
+        "2, 2, 300, 200, 4, GLASS, RECTANGLE",
+        "4x glass, 4, 300, 200, 4, GLASS, RECTANGLE",
+        "three enamel trays, 3, 300, 200, 1, ENAMEL, RECTANGLE",
+        "baking tray, 1, 300, 200, 1, STEEL, RECTANGLE",
+        "30x40cm Backblech, 1, 400, 300, 1, STEEL, RECTANGLE",
       })
   void readsPlates(
       String typed,
@@ -72,7 +77,8 @@ class WrittenPlatesTest {
             + " 20x3cm or the number, a blank and two sides; give the height of a rim"
             + " by itself",
         "30cm glass | round or square? write 30cm round, or 30x30cm for a square",
-        "4x glass | write it like one of these",
+        "4x granite | write it like one of these",
+        "round plate | write it like one of these",
         "0x30x20cm | 1 to 1000 plates can be poured; check the number",
         "30x20cm glasß | did you mean glass?",
         "30x20cm glss | did you mean glass?",
