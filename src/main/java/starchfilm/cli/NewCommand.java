@@ -64,7 +64,8 @@ final class NewCommand implements Callable<Integer> {
       paramLabel = "TRIAL",
       description =
           "The file of an earlier trial that is poured again; or a table of old trials as CSV, its"
-              + " columns named as the keys of a trial file (see check --keys).")
+              + " columns named in your words, such as starch, water (ml), air F, or as the keys of"
+              + " a trial file (see check --keys).")
   private @Nullable Path from;
 
   @Option(

@@ -171,6 +171,23 @@ class NewCommandTest {
   }
 
   @Test
+  void readsATableInTheWordsAndUnitsOfItsWriter() throws IOException {
+    Files.writeString(
+        folder.resolve("alt.csv"),
+        "Versuch;Datum;Stärke;Stärke (g);Glycerin;Wasser (ml);Essig;Nassdicke (in);Luft °F;Feuchte;"
+            + "Platte\n"
+            + "Eins;2026-03-01 10:00;Kartoffel;20,0;1 TL;360;1 EL;1/8;68;50;Glas\n");
+
+    assertThat(terminal.run("new", "--from", "alt.csv")).as(terminal.err()).isZero();
+    assertThat(terminal.err())
+        .contains("\"Wasser (ml)\" is read as recipe.water.mass_g, bare numbers in ml");
+    assertThat(Files.readString(folder.resolve("eins.json")))
+        .contains("\"volume_ml\" : 360", "\"mass_g\" : 20.0", "\"air_C\" : 20", "\"rh_pct\" : 50")
+        .containsPattern("wet_thickness_mm\" : 3\\.");
+    assertThat(terminal.run("check", "eins.json")).isZero();
+  }
+
+  @Test
   void namesEveryFaultOfATableByItsCellAndWritesNothing() throws IOException {
     Files.writeString(
         folder.resolve("old.csv"),

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -14,8 +15,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.NearMiss;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ListValue;
@@ -32,11 +35,13 @@ import starchfilm.files.roomlog.LogText;
 
 /**
  * A table of trials, one a row, its columns named as the keys of a trial file: {@code
- * recipe.water.mass_g}, and of a list {@code recipe.starch[2].kind} (the first without its number).
+ * recipe.water.mass_g}, and of a list {@code recipe.starch[2].kind} (the first without its number);
+ * or in the words of {@link ColumnWords}. Amounts are read as typed anywhere: spoons, °F, inches.
  * Several measured thicknesses or remarks stand in one cell with semicolons between.
  */
 public final class TrialTable {
   private static final Pattern INDEX = Pattern.compile("\\[([0-9]{1,2})\\]");
+  private static final Pattern BARE_END = Pattern.compile("[0-9\u00BC-\u00BE]$");
   private static final Map<String, TrialField> KEYS =
       TrialField.TRIAL.all().stream()
           .filter(field -> field.kind() != TrialField.Kind.SECTION)
@@ -65,11 +70,34 @@ public final class TrialTable {
    */
   public record Row(String name, String text) {}
 
-  /** A column: its key, which entry of a list it means, and what may stand in it. */
-  private record Column(String key, int entry, TrialField field) {
+  /**
+   * A column: its key, which entry of a list it means, what may stand in it, and the unit of its
+   * bare numbers where the head names one.
+   */
+  private record Column(String key, int entry, TrialField field, String unit) {
     /** The list it belongs to. */
     Optional<String> list() {
       return LISTS.stream().filter(list -> key.startsWith(list + ".")).findFirst();
+    }
+
+    /** With the unit that stands in the head. */
+    String measured(String cell) {
+      return unit.isEmpty() || !BARE_END.matcher(cell).find() ? cell : cell + " " + unit;
+    }
+
+    /** The column a cell belongs to: what was measured by volume goes where volumes are kept. */
+    Column of(String cell) {
+      TrialField volume = KEYS.get(key.replace("mass_g", "volume_ml"));
+      if (!key.endsWith(".mass_g") || volume == null) {
+        return this;
+      }
+      try {
+        return TypedAmount.inUnit("g", cell, Dimension.VOLUME).is(Dimension.VOLUME)
+            ? new Column(volume.path(), entry, volume, unit)
+            : this;
+      } catch (MistypedException toldByItsField) {
+        return this;
+      }
     }
   }
 
@@ -123,7 +151,15 @@ public final class TrialTable {
     String key = INDEX.matcher(written).replaceAll("");
     TrialField field = KEYS.get(key);
     if (field != null) {
-      return Optional.of(new Column(key, entry, field));
+      return Optional.of(new Column(key, entry, field, ""));
+    }
+    Optional<ColumnWords.Meaning> meant = ColumnWords.of(INDEX.matcher(written).replaceAll(" "));
+    if (meant.isPresent()) {
+      TrialField means = Objects.requireNonNull(KEYS.get(meant.get().key()));
+      findings.notice(
+          place,
+          '"' + written + "\" is read as " + means.path() + inUnit(means, meant.get().unit()));
+      return Optional.of(new Column(means.path(), entry, means, meant.get().unit()));
     }
     if (!written.isEmpty() && !written.startsWith("_")) {
       findings.fault(
@@ -137,15 +173,21 @@ public final class TrialTable {
     return Optional.empty();
   }
 
+  private static String inUnit(TrialField field, String unit) {
+    String counted = unit.isEmpty() ? field.unit() : unit;
+    return counted.isEmpty() ? "" : ", bare numbers in " + counted;
+  }
+
   private Row row(LogTable.Row row, List<Optional<Column>> columns, Path file) {
     ObjectValue trial = new ObjectValue(new Place("", row.line(), 1), Map.of(), List.of());
     Map<String, TreeMap<Integer, ObjectValue>> lists = new LinkedHashMap<>();
     for (int i = 0; i < row.cells().size(); i++) {
-      String cell = row.cells().get(i);
-      if (cell.isEmpty() || columns.get(i).isEmpty()) {
+      String written = row.cells().get(i);
+      if (written.isEmpty() || columns.get(i).isEmpty()) {
         continue;
       }
-      Column column = columns.get(i).orElseThrow();
+      String cell = columns.get(i).get().measured(written);
+      Column column = columns.get(i).get().of(cell);
       Place place = new Place(column.key(), row.line(), i + 1);
       Optional<Located> value = value(column.field(), cell, place);
       if (value.isEmpty()) {
