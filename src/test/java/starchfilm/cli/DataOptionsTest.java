@@ -81,8 +81,8 @@ class DataOptionsTest {
       CSVRecord row = rows.get(i);
       json.get("rows")
           .get(i)
-          .fields()
-          .forEachRemaining(
+          .properties()
+          .forEach(
               cell -> {
                 assertThat(row.get(cell.getKey())).isEqualTo(cell.getValue().asText());
                 String documented = cell.getKey().replaceFirst("_(low|high)$", "");
