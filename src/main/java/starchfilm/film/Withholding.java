@@ -54,6 +54,7 @@ final class Withholding {
     }
     if (film.temperatureK() < COLDEST_K || film.temperatureK() > WARMEST_K) {
       mechanical(withheld, Withheld.OUTSIDE_TESTED_TEMPERATURES);
+      withheld.putIfAbsent(FilmProperty.VAPOUR_PERMEABILITY, Withheld.OUTSIDE_TESTED_TEMPERATURES);
     }
     if (film.relativeHumidity() > WORDS_ABOVE) {
       mechanical(

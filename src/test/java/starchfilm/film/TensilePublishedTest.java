@@ -150,6 +150,28 @@ class TensilePublishedTest {
         .isBetween(film.tensileStrengthPa().low(), film.tensileStrengthPa().high());
   }
 
+  /**
+   * Tapioca film without glycerol is strongest at 4 to 8 % water and weaker on either side (Chang,
+   * Cheah and Seow 2000, J. Food Sci. 65:445, recalled). The rule has no such maximum, and says so
+   * by its band: drier than that its middle stays the same, and the low end is half as high.
+   */
+  @Test
+  void noTrendIsClaimedWhereTapiocaOfChangHasItsMaximum() {
+    StrengthRule rule = new StrengthRule();
+    double amylose = StarchKind.TAPIOCA.amyloseFraction();
+    double dampest = rule.at(waterOnly(0.08, amylose).aboveGlassK(), amylose);
+    for (double water = 0.01; water <= 0.08; water += 0.01) {
+      FilmState film = waterOnly(water, amylose);
+
+      assertThat(rule.at(film.aboveGlassK(), amylose) / dampest).isBetween(1.0, 1.02);
+      assertThat(rule.lowEndDividedBy(film)).isEqualTo(2);
+    }
+  }
+
+  private static FilmState waterOnly(double ofAll, double amylose) {
+    return new FilmState(0, amylose, 0, ofAll / (1 - ofAll), 0.3, Pastes.ROOM_K);
+  }
+
   @Test
   void tableIsWhole() {
     List<PublishedTable.Row> all = table();

@@ -50,6 +50,15 @@ class WithheldTest {
     assertThat(film.withheld(FilmProperty.DRY_THICKNESS).orElse(null)).isEqualTo(why);
   }
 
+  @ParameterizedTest
+  @CsvSource({"60, ", "61, OUTSIDE_TESTED_TEMPERATURES", "90, OUTSIDE_TESTED_TEMPERATURES"})
+  void noPermeabilityIsStatedFarFromTheTestedRooms(double celsius, Withheld why) {
+    FilmForecast film = forecaster.forecast(film(paste(), 0.5, celsius, 95));
+
+    assertThat(film.withheld(FilmProperty.VAPOUR_PERMEABILITY).orElse(null)).isEqualTo(why);
+    assertThat(film.withheld(FilmProperty.EQUILIBRIUM_MOISTURE)).isEmpty();
+  }
+
   @Test
   void glycerolAloneIsNoFilm() {
     Composition syrup = new Composition(Map.of(), 0, 0.05, 0, 0, 0.95);
