@@ -45,6 +45,7 @@ public final class DryingText {
             + ".");
     lines.add("");
     lines.add(view.headline());
+    trial.trial().wanted().byS().ifPresent(byS -> lines.add(Headline.inTime(trial, byS)));
     if (!view.takenIn().isEmpty()) {
       lines.add(view.takenIn());
     }

@@ -1,5 +1,7 @@
 package starchfilm.report;
 
+import java.time.LocalDateTime;
+import java.util.Optional;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.drying.Milestone;
@@ -64,7 +66,11 @@ public final class Headline {
    */
   static String inTime(TrialForecast trial, double byS) {
     Band dry = DryingScale.dryThrough(trial);
-    String by = "after " + Spans.of(byS);
+    Optional<LocalDateTime> poured = trial.trial().pouredAt();
+    String by =
+        poured.isEmpty()
+            ? "after " + Spans.of(byS)
+            : "by " + new PourCalendar(poured).byTheHour(byS);
     if (dry.high() <= byS) {
       return "Dry all through " + by + " in 9 of 10 cases.";
     }

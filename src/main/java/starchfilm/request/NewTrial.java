@@ -1,7 +1,11 @@
 package starchfilm.request;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -9,6 +13,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import starchfilm.casting.Casting;
 import starchfilm.casting.LoggedRoom;
@@ -60,7 +65,7 @@ public record NewTrial(
       Pattern.compile(
           "[\\p{L}]+|[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}|[0-9]{1,2}\\.\\s*[0-9]{1,2}\\.\\s*[0-9]{4}");
 
-  private static final List<Field> OWN = List.of(CALLED, POURED);
+  private static final List<Field> OWN = List.of(CALLED, POURED, PlanQuestion.BY);
 
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS = sections();
@@ -111,6 +116,7 @@ public record NewTrial(
       in.refuse(cooked.refusal());
     }
     Optional<LocalDateTime> poured = in.one(POURED, words -> poured(words, in, clock));
+    OptionalDouble byS = TrialQuestion.wantedByS(in, poured, clock);
     Optional<OneChange> change =
         in.one(BUT, words -> OneChange.of(words, base.map(TrialQuestion.Base::trial)));
     String name =
@@ -122,7 +128,7 @@ public record NewTrial(
     Optional<TrialQuestion.Base> read =
         TrialQuestion.over(
             in,
-            own(start.with("name", TrialQuestion.text("name", name)), poured),
+            own(start.with("name", TrialQuestion.text("name", name)), poured, byS),
             base.map(TrialQuestion.Base::trial),
             folder,
             clock);
@@ -177,10 +183,19 @@ public record NewTrial(
     return change.isPresent() ? change.get().on(fields) : fields;
   }
 
-  private static ObjectValue own(ObjectValue start, Optional<LocalDateTime> poured) {
-    return poured.isPresent()
-        ? start.with("poured_at", TrialQuestion.text("poured_at", poured.get().toString()))
-        : start;
+  private static ObjectValue own(
+      ObjectValue start, Optional<LocalDateTime> poured, OptionalDouble byS) {
+    ObjectValue own =
+        poured.isPresent()
+            ? start.with("poured_at", TrialQuestion.text("poured_at", poured.get().toString()))
+            : start;
+    return byS.isPresent()
+        ? own.with(
+            "wish.ready_after_days",
+            TrialQuestion.number(
+                PlanQuestion.BY,
+                BigDecimal.valueOf(byS.getAsDouble() / DAY_S).setScale(2, RoundingMode.HALF_UP)))
+        : own;
   }
 
   /** A trial file names its log by the name it has beside it. */

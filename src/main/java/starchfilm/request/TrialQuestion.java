@@ -7,6 +7,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -78,7 +80,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
           "How far thin edge and thick spot are from the average, such as 25 %%.");
   static final Field PLATE =
       Field.option(
-              "--plate",
+              "--plate,--plates",
               "PLATE",
               WrittenKitchen.PLATE_HELP + " Without --wet, all paste goes on it.")
           .repeatable();
@@ -139,6 +141,9 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   public static final Field.Section SO_FAR =
       new Field.Section("The plate so far", List.of(WEIGHED, FILM_ONLY));
 
+  /** When it is wanted. */
+  public static final Field.Section WANTED = new Field.Section("By when", List.of(PlanQuestion.BY));
+
   private static final Dimension[] WEIGHED_OR_MEASURED = {Dimension.MASS, Dimension.VOLUME};
 
   /** A stand-in, so that mistakes of a place are found beside others. */
@@ -196,7 +201,25 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   public static TrialQuestion read(Entries entries, Optional<Base> base, Path folder, Clock clock) {
     EntryReader in = new EntryReader(entries);
     Optional<Base> read = read(in, base, folder, clock);
-    return in.finished(() -> new TrialQuestion(read.orElseThrow().trial(), in.assumptions()));
+    OptionalDouble byS = wantedByS(in, read.map(Base::trial).flatMap(Trial::pouredAt), clock);
+    return in.finished(
+        () -> {
+          Trial trial = read.orElseThrow().trial();
+          return new TrialQuestion(
+              byS.isPresent() ? trial.wantedBy(byS.getAsDouble()) : trial, in.assumptions());
+        });
+  }
+
+  /** When it is wanted (s after the pour), which is now where it is not noted. */
+  static OptionalDouble wantedByS(EntryReader in, Optional<LocalDateTime> pouredAt, Clock clock) {
+    LocalDateTime now = LocalDateTime.now(clock);
+    double agoS = Duration.between(pouredAt.orElse(now), now).toSeconds();
+    return in.number(
+        PlanQuestion.BY,
+        typed ->
+            pouredAt.isPresent()
+                ? WrittenDate.secondsFrom(pouredAt.get(), agoS, typed, clock)
+                : WrittenDate.secondsFromNow(in, typed, clock));
   }
 
   /** The trial, and its fields with what was written in them; plate and room are in the trial. */

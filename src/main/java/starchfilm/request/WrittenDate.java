@@ -37,6 +37,14 @@ final class WrittenDate {
     return (time.getYear() == now.getYear() ? SHOWN : SHOWN_WITH_YEAR).format(time);
   }
 
+  /** The time from a pour that was so long ago (s) to the date (s): spans count from the pour. */
+  static double secondsFrom(LocalDateTime pour, double agoS, String typed, Clock clock) {
+    return MomentParser.isSpan(typed)
+        ? secondsFromNow(
+            typed, Clock.fixed(pour.atZone(clock.getZone()).toInstant(), clock.getZone()))
+        : agoS + secondsFromNow(typed, clock);
+  }
+
   /**
    * The time from now to the date; a day without an hour counts to its noon.
    *

@@ -9,6 +9,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
@@ -116,6 +117,21 @@ class DryCommandTest {
     assertThat(terminal.out())
         .contains("8–18 °C, by night and day", "air at 0.50 m/s", "2.0 mm wet on steel")
         .doesNotContain("room.air_C as", "pour.plate.material as", "a still room");
+  }
+
+  @Test
+  void saysWhetherAPlateMakesItsDay() {
+    String[] plate = {"dry", "--starch", "potato", "20 g", "--water", "360g", "--plates", "2"};
+    terminal.run(with(plate, "--by", "20d"));
+    assertThat(terminal.out()).contains("Dry all through after 20 days in 9 of 10 cases.");
+
+    terminal.run(with(plate, "--by", "6h"));
+    assertThat(terminal.out())
+        .contains("Not dry all through after 6.0 hours (less than 1 of 10 cases).");
+  }
+
+  private static String[] with(String[] words, String... more) {
+    return Stream.concat(Stream.of(words), Stream.of(more)).toArray(String[]::new);
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.stream.IntStream;
 import starchfilm.casting.Casting;
@@ -85,6 +86,26 @@ public record Trial(
 
   private static List<Weighing> until(double latestS, List<Weighing> weighings) {
     return weighings.stream().filter(weighing -> weighing.timeS() <= latestS).toList();
+  }
+
+  /**
+   * The trial wanted by a moment.
+   *
+   * @param byS when it must be ready (s after the pour)
+   * @return the same with that wish
+   */
+  public Trial wantedBy(double byS) {
+    return new Trial(
+        file,
+        name,
+        invented,
+        from,
+        new Wanted(wanted.film(), OptionalDouble.of(byS)),
+        pouredAt,
+        recipe,
+        casting,
+        seen,
+        notRecorded);
   }
 
   private Trial with(Observations other) {

@@ -120,11 +120,7 @@ public final class MomentParser {
    * @throws MistypedException where it could be two days, or the clocks were put forward over it
    */
   public Optional<LocalDateTime> coming(String text) {
-    String typed = text.strip().toLowerCase(Locale.ROOT);
-    String span =
-        typed
-            .replaceFirst("^(?:\\+|in|within|after|dans|en)\\s*(?=[\\d\\p{L}])", "")
-            .replaceFirst("\\s*(?:from now|(?:from|after) the pour|later|after pouring)$", "");
+    String span = span(text);
     if (IS_SPAN.matcher(span).matches()) {
       double seconds = TypedAmount.of(Dimension.TIME, span).one();
       return Optional.of(now().plus(Duration.ofMillis(Math.round(seconds * 1000))));
@@ -132,6 +128,27 @@ public final class MomentParser {
     Optional<LocalDateTime> time = spoken(text, true).map(SpokenTime::time);
     time.ifPresent(at -> existing(at, text));
     return time;
+  }
+
+  private static String span(String text) {
+    return text.strip()
+        .toLowerCase(Locale.ROOT)
+        .replaceFirst("^(?:\\+|in|within|after|dans|en)\\s*(?=[\\d\\p{L}])", "")
+        .replaceFirst("\\s*(?:from now|(?:from|after) the pour|later|after pouring)$", "");
+  }
+
+  /**
+   * Whether a moment to come is told by its distance, such as {@code 5d after the pour}, from
+   * whenever that counts.
+   *
+   * @param text as typed
+   * @return false for one that counts from now, such as {@code in 2 days}, or by the clock
+   */
+  public static boolean isSpan(String text) {
+    String typed = text.strip().toLowerCase(Locale.ROOT);
+    return !typed.startsWith("in ")
+        && !typed.endsWith("from now")
+        && IS_SPAN.matcher(span(typed)).matches();
   }
 
   /**
