@@ -75,7 +75,7 @@ final class CheckCommand implements Callable<Integer> {
       return ExitCodes.DONE;
     }
     DataOptions.Places places = dataOptions.places(surroundings);
-    Notebook notebook = TrialFiles.read(paths, surroundings);
+    Notebook notebook = TrialFiles.checked(paths, surroundings);
     places.write(() -> Answers.check(notebook));
     FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
     if (places.isOnStandardOutput()) {

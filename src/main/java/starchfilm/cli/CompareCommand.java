@@ -30,8 +30,9 @@ import starchfilm.report.words.Plural;
       "Compare trials on one page: what differs, what each film will be"
           + " like, when each plate is dry, and what came of it.",
       "",
-      "The page is one file that needs no network. A file with a fault is"
-          + " left out and named; the others are used."
+      "The page is one file that needs no network. A wrong note is left"
+          + " out and named, and so is a file whose recipe, plate or room is wrong;"
+          + " the rest is used."
     },
     optionListHeading = "%nOptions:%n",
     parameterListHeading = "%nFiles:%n",
@@ -91,7 +92,7 @@ final class CompareCommand implements Callable<Integer> {
     Comparison comparison = Comparison.of(notebook, forecasts);
     places.write(() -> Answers.compare(trials, comparison.troubles(), comparison.remarks()));
     page.ifPresent(file -> write(file, comparison, notebook, workshops));
-    if (!notebook.faults().isEmpty()) {
+    if (!TrialFiles.isEachUsed(notebook)) {
       surroundings.err().println("starchfilm: the page was written without the faulty files.");
     }
     return TrialFiles.exitCode(notebook, forecasts.failures().isEmpty());

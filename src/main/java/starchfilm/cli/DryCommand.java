@@ -93,17 +93,16 @@ final class DryCommand implements Callable<Integer> {
         OutputFile.named("--json", json, OutputFile.Kind.FORECAST, surroundings);
     OutputFile.requireOneOnStandardOutput(List.of(table, data));
     OptionEntries entries = OptionEntries.of(spec);
+    OneTrial one =
+        OneTrial.read(
+            file,
+            entries,
+            "dry",
+            "a trial file, or at least --starch, --water and --wet",
+            surroundings);
     TrialQuestion question =
         TrialQuestion.read(
-            entries,
-            OneTrial.read(
-                file,
-                entries,
-                "dry",
-                "a trial file, or at least --starch, --water and --wet",
-                surroundings),
-            surroundings.workingDirectory(),
-            surroundings.clock());
+            entries, one.base(), surroundings.workingDirectory(), surroundings.clock());
     Trial trial = question.trial();
     Workshops workshops = TrialFiles.workshops(List.of(trial), surroundings);
     Workshop workshop = workshops.of(trial);
@@ -121,7 +120,7 @@ final class DryCommand implements Callable<Integer> {
       Stream.of(DryingText.of(analysis), told(workshop, trial), question.assumptions())
           .forEach(surroundings.out()::printSentences);
     }
-    return ExitCodes.DONE;
+    return one.exitCode();
   }
 
   /** What the forecast rests on beside the trial's own recipe, room and weighings. */

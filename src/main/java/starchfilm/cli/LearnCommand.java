@@ -22,8 +22,9 @@ import starchfilm.report.learnt.LearntText;
           + " dry and your films hold, and say how sure that is.",
       "",
       "The result is kept in workshop.json beside the trials, and every"
-          + " later forecast in that folder uses it. A file with a fault is left"
-          + " out and named; the others are used. Run it again whenever you have"
+          + " later forecast in that folder uses it. A wrong note is left"
+          + " out and named, and so is a file whose recipe, plate or room is wrong;"
+          + " the rest is used. Run it again whenever you have"
           + " more weighings."
     },
     optionListHeading = "%nOptions:%n",

@@ -104,7 +104,7 @@ final class NewCommand implements Callable<Integer> {
     Optional<TrialQuestion.Base> base =
         from == null
             ? Optional.empty()
-            : OneTrial.read(from, entries, "new", "an earlier trial", surroundings);
+            : OneTrial.read(from, entries, "new", "an earlier trial", surroundings).base();
     NewTrial made =
         NewTrial.read(Optional.ofNullable(line), entries, base, folder, surroundings.clock());
     try {

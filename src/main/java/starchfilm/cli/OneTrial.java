@@ -4,14 +4,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.request.Entries;
 import starchfilm.request.TrialQuestion;
 
-/** The one trial file that a command is about, if one was named. */
-final class OneTrial {
-  private OneTrial() {}
+/**
+ * The one trial file that a command is about, if one was named.
+ *
+ * @param base the trial; empty where it is written as options alone
+ * @param exitCode of a command that answers for it: notes that are wrong were left out, or none
+ */
+record OneTrial(Optional<TrialQuestion.Base> base, int exitCode) {
 
   /**
    * Reads it; faults and notices go to standard error.
@@ -21,9 +24,9 @@ final class OneTrial {
    * @param command the command's name, for the sentences
    * @param needs what it needs at least, for the sentence
    * @param surroundings where the file lies
-   * @return the file; empty where the trial is written as options alone
+   * @return the trial
    */
-  static Optional<TrialQuestion.Base> read(
+  static OneTrial read(
       @Nullable Path file,
       Entries entries,
       String command,
@@ -33,12 +36,12 @@ final class OneTrial {
       if (!TrialQuestion.isWritten(entries)) {
         throw CommandFailure.wrongInput(command + " needs " + needs + ".");
       }
-      return Optional.empty();
+      return new OneTrial(Optional.empty(), ExitCodes.DONE);
     }
     Notebook notebook = TrialFiles.read(List.of(file), surroundings);
-    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    TrialFiles.tellFaults(notebook, surroundings);
     notebook.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
-    if (!notebook.faults().isEmpty()) {
+    if (!TrialFiles.isEachUsed(notebook)) {
       throw CommandFailure.wrongInput("no forecast: the trial has a fault.");
     }
     if (notebook.trials().size() != 1) {
@@ -49,6 +52,6 @@ final class OneTrial {
     if (base.isEmpty()) {
       throw CommandFailure.wrongInput(file + ": changed while it was read; try again.");
     }
-    return base;
+    return new OneTrial(base, TrialFiles.exitCode(notebook, true));
   }
 }

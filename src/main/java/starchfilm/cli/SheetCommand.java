@@ -8,7 +8,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshops;
@@ -76,7 +75,7 @@ final class SheetCommand implements Callable<Integer> {
         OutputFile.named("--labels", labels, OutputFile.Kind.LABELS, surroundings);
     OutputFile.requireOneOnStandardOutput(List.of(sheetPage, labelPage));
     Notebook notebook = TrialFiles.read(paths, surroundings);
-    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    TrialFiles.tellFaults(notebook, surroundings);
     TrialForecasts forecasts =
         TrialForecasts.of(notebook.trials(), new Workshops(surroundings.clock()));
     forecasts.failures().forEach(surroundings.err()::println);

@@ -69,17 +69,16 @@ final class ThicknessCommand implements Callable<Integer> {
   public Integer call() {
     DataOptions.Places places = dataOptions.places(surroundings);
     OptionEntries entries = OptionEntries.of(spec);
+    OneTrial one =
+        OneTrial.read(
+            file,
+            entries,
+            "thickness",
+            "a trial file, or at least --starch and --water",
+            surroundings);
     ThicknessQuestion question =
         ThicknessQuestion.read(
-            entries,
-            OneTrial.read(
-                file,
-                entries,
-                "thickness",
-                "a trial file, or at least --starch and --water",
-                surroundings),
-            surroundings.workingDirectory(),
-            surroundings.clock());
+            entries, one.base(), surroundings.workingDirectory(), surroundings.clock());
     Trial trial = question.trial();
     Workshops workshops = TrialFiles.workshops(List.of(trial), surroundings);
     ThicknessAnswer answer = question.answer(workshops.of(trial));
@@ -92,6 +91,6 @@ final class ThicknessCommand implements Callable<Integer> {
               cautions.stream().map(caution -> "! " + caution.sentence()).toList())
           .forEach(surroundings.out()::printSentences);
     }
-    return ThicknessText.isAnyFound(answer) ? ExitCodes.DONE : ExitCodes.NOT_COMPUTED;
+    return ThicknessText.isAnyFound(answer) ? one.exitCode() : ExitCodes.NOT_COMPUTED;
   }
 }

@@ -13,7 +13,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
@@ -89,7 +88,7 @@ final class TodayCommand implements Callable<Integer> {
         OutputFile.named("--calendar", calendar, OutputFile.Kind.CALENDAR, surroundings);
     Notebook notebook =
         TrialFiles.read(paths.isEmpty() ? List.of(Path.of("")) : paths, surroundings);
-    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    TrialFiles.tellFaults(notebook, surroundings);
     Workshops workshops = TrialFiles.workshops(notebook.trials(), surroundings);
     List<String> failures = new ArrayList<>();
     TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.DRAWS);

@@ -1,13 +1,18 @@
 package starchfilm.cli;
 
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.notebook.SoundPart;
 import starchfilm.forecast.Oddity;
 import starchfilm.learning.Workshops;
 import starchfilm.report.words.OddityWords;
@@ -20,13 +25,46 @@ final class TrialFiles {
   private TrialFiles() {}
 
   /**
-   * Reads files and folders as typed.
+   * Reads files and folders as typed; a trial some of whose notes are wrong is among the trials,
+   * without those notes.
    *
    * @param typed relative to the working directory, or absolute
    * @param surroundings where the working directory is known
    */
   static Notebook read(List<Path> typed, CommandContext surroundings) {
+    return SoundPart.with(checked(typed, surroundings));
+  }
+
+  /** Reads them as they stand: a file with a fault gives no trial. */
+  static Notebook checked(List<Path> typed, CommandContext surroundings) {
     return NotebookReader.read(typed.stream().map(surroundings::resolve).toList());
+  }
+
+  /** Says what is wrong, and which of these trials are used all the same. */
+  static void tellFaults(Notebook notebook, CommandContext surroundings) {
+    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    Set<String> faulty = faultyFiles(notebook);
+    notebook.trials().stream()
+        .map(trial -> trial.file().toString())
+        .filter(faulty::contains)
+        .forEach(
+            file ->
+                surroundings
+                    .err()
+                    .println(file + ": the rest of this trial is used, without what is wrong."));
+  }
+
+  /** Whether each file with a fault gave a trial all the same. */
+  static boolean isEachUsed(Notebook notebook) {
+    Set<String> unused = faultyFiles(notebook);
+    notebook.trials().forEach(trial -> unused.remove(trial.file().toString()));
+    return unused.isEmpty();
+  }
+
+  private static Set<String> faultyFiles(Notebook notebook) {
+    return notebook.faults().stream()
+        .map(Fault::file)
+        .collect(Collectors.toCollection(HashSet::new));
   }
 
   /**
@@ -51,7 +89,7 @@ final class TrialFiles {
    * @param surroundings where they are printed
    */
   static void tell(Notebook notebook, CommandContext surroundings) {
-    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
+    tellFaults(notebook, surroundings);
     List<String> remarks = remarks(notebook);
     remarks.stream().limit(MOST_REMARKS).forEach(surroundings.err()::println);
     if (remarks.size() > MOST_REMARKS) {

@@ -38,6 +38,7 @@ import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.JarLevel;
+import starchfilm.files.notebook.SoundPart;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.TypedValue;
 import starchfilm.material.air.AirState;
@@ -160,7 +161,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** A trial file that was read and is sound. */
   public record Base(Trial trial, ObjectValue fields) {
     /**
-     * A trial with the fields of its file.
+     * A trial with the fields of its file, those that are wrong left out.
      *
      * @param trial a trial that was read
      * @return empty where its file was changed meanwhile
@@ -169,7 +170,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       try {
         String text = FileText.utf8(FileText.bytes(trial.file(), TrialReader.MAX_BYTES));
         return new LocatedReader().read(text) instanceof ObjectValue fields
-            ? Optional.of(new Base(trial, fields))
+            ? Optional.of(new Base(trial, SoundPart.fields(fields, trial.file())))
             : Optional.empty();
       } catch (UnreadableFileException changed) {
         return Optional.empty();

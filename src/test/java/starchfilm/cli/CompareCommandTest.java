@@ -46,6 +46,13 @@ class CompareCommandTest {
   }
 
   @Test
+  void sixTrialsAreALightPage() throws IOException {
+    Path garden = Path.of("formulations", "garden").toAbsolutePath();
+    assertThat(terminal.run("compare", garden.toString(), "--out", "page.html")).isZero();
+    assertThat(Files.size(folder.resolve("page.html"))).isLessThan(300_000);
+  }
+
+  @Test
   void letsTheSoundFilesThroughAndNamesTheFaultyOne() throws IOException {
     Files.copy(STARTER, folder.resolve("sound.json"));
     Files.writeString(folder.resolve("faulty.json"), "{\"name\": 3}");

@@ -98,22 +98,33 @@ class LearnCommandTest {
   }
 
   @Test
-  void aFaultyFileIsNamedAndTeachesNothing() throws IOException {
+  void aWrongWeighingTeachesNothingAndTheOthersOfItsTrialDo() throws IOException {
     Kitchen.twoPlates(folder, "kitchen", 1.4);
-    Outcome sound = Outcome.of(folder, "learn", ".");
-    byte[] without = Files.readAllBytes(workshop());
-    Files.writeString(folder.resolve("a-broken.json"), "{\"name\": ");
     Files.writeString(
         folder.resolve("b-heavy.json"),
         Kitchen.weighed("kitchen", 1).toString().replace(":734", ":7340"));
 
     Outcome learn = Outcome.of(folder, "learn", ".");
 
+    assertThat(learn.exit()).isEqualTo(2);
+    assertThat(learn.err())
+        .contains("b-heavy.json, line 1", "weighings[1].mass_g", "the rest of this trial is used");
+    assertThat(learn.out()).contains("3 plates");
+  }
+
+  @Test
+  void aFaultyFileIsNamedAndTeachesNothing() throws IOException {
+    Kitchen.twoPlates(folder, "kitchen", 1.4);
+    Outcome sound = Outcome.of(folder, "learn", ".");
+    byte[] without = Files.readAllBytes(workshop());
+    Files.writeString(folder.resolve("a-broken.json"), "{\"name\": ");
+
+    Outcome learn = Outcome.of(folder, "learn", ".");
+
     assertThat(sound.exit()).isZero();
     assertThat(learn.exit()).isEqualTo(2);
-    assertThat(learn.err().lines()).hasSize(2);
-    assertThat(learn.err())
-        .contains("a-broken.json, line 1", "b-heavy.json, line 1", "weighings[1].mass_g");
+    assertThat(learn.err().lines()).hasSize(1);
+    assertThat(learn.err()).contains("a-broken.json, line 1");
     assertThat(learn.out()).isEqualTo(sound.out());
     assertThat(workshop()).hasBinaryContent(without);
   }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,6 +50,22 @@ class TodayCommandTest {
 
     assertThat(said("today"))
         .containsSubsequence("2 plates need you", "Peel Done now", "Check Forgotten", "Fresh");
+  }
+
+  @Test
+  void leavesOutTheWrongNoteAndNotThePlate() throws IOException {
+    plate("Done", "2026-04-15T10:00", "\"weighings\": [{\"at\": \"+6h\", \"mass_g\": \"heavy\"}]");
+
+    for (String command : List.of("today", "compare", "dry")) {
+      assertThat(terminal.run(command, "Done.json")).as(command).isEqualTo(2);
+      assertThat(terminal.err())
+          .as(command)
+          .contains("weighings[1].mass_g")
+          .contains("Done.json: the rest of this trial is used, without what is wrong.");
+      assertThat(terminal.out()).as(command).isNotEmpty();
+    }
+    assertThat(terminal.run("dry", "Done.json", "--wet", "2")).isEqualTo(2);
+    assertThat(terminal.out()).contains("peelable");
   }
 
   @Test

@@ -2,9 +2,13 @@ package starchfilm.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.proof.OwnJava;
 import starchfilm.web.Served.Content;
 
 /** After each main button the answer is in sight and has the focus, on a desk and on a phone. */
@@ -67,6 +71,22 @@ class AnswerFirstInBrowserTest {
     window.awaitText("back to the choice");
 
     window.checks().assertInSight("h1");
+  }
+
+  @Test
+  void sixTrialsInAFileAreThreeScreensBeforeTheDetails(Window window, @TempDir Path folder)
+      throws Exception {
+    Path page = folder.resolve("page.html");
+    Process compare =
+        OwnJava.of(
+                "starchfilm.cli.Main", "compare", "formulations/garden", "--out", page.toString())
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    assertThat(compare.waitFor()).isZero();
+
+    window.open(page);
+    assertThat(window.find("#one-by-one").getLocation().getY()).isLessThanOrEqualTo(3 * 900);
+    assertThat(window.printedPages()).isLessThanOrEqualTo(4);
   }
 
   private static void open(Window window, RunningSite site, String path, boolean phone) {

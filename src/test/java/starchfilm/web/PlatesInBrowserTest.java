@@ -17,7 +17,8 @@ class PlatesInBrowserTest {
     Path file = site.folder().resolve(DryingTrial.FILE);
     window.onPhone();
     window.open(site, "/");
-    assertThat(window.heading()).isEqualTo("The plates");
+    assertThat(window.heading()).isEqualTo("1 plate needs you.");
+    window.link("Weigh").click();
     window.awaitText("drying for 26 hours");
     window.checks().assertFits();
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -11,6 +12,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriverException;
@@ -25,6 +27,8 @@ final class Window {
   private static final Duration PATIENCE = Duration.ofSeconds(30);
   private static final int DESK_PX = 1280;
   private static final int PHONE_PX = 360;
+
+  private static final Pattern PAGE = Pattern.compile("/Type\\s*/Page\\b");
 
   private final ChromeDriver driver;
   private final PageChecks checks;
@@ -43,6 +47,10 @@ final class Window {
 
   void open(RunningSite site, String path) {
     driver.get(site.uri(path).toString());
+  }
+
+  void open(Path page) {
+    driver.get(page.toUri().toString());
   }
 
   void onDesk() {
@@ -289,6 +297,15 @@ final class Window {
     write(
         name + ".pdf",
         driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data"));
+  }
+
+  /** How many pages it prints on. */
+  int printedPages() {
+    Object pdf =
+        driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data");
+    String text =
+        new String(Base64.getDecoder().decode(String.valueOf(pdf)), StandardCharsets.ISO_8859_1);
+    return (int) PAGE.matcher(text).results().count();
   }
 
   private void save(String name) {

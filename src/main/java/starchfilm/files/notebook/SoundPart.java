@@ -60,22 +60,36 @@ public final class SoundPart {
   private static Optional<Trial> of(Path file) {
     try {
       Located root = new LocatedReader().read(FileText.utf8(FileText.bytes(file, MAX_BYTES)));
-      for (int round = 0; round < ROUNDS && root instanceof Located.ObjectValue object; round++) {
-        Findings findings = new Findings("");
-        Optional<Trial> trial = new TrialReader().read(object, file, findings);
-        if (trial.isPresent()) {
-          return trial;
-        }
-        Map<String, Set<String>> wrong = wrongNotes(findings.faults());
-        if (wrong.isEmpty()) {
-          return Optional.empty();
-        }
-        root = without(object, wrong);
+      if (root instanceof Located.ObjectValue trial) {
+        return new TrialReader().read(fields(trial, file), file, new Findings(""));
       }
     } catch (UnreadableFileException e) {
       // Its fault was told when it was read; there is no part that could be sound.
     }
     return Optional.empty();
+  }
+
+  /**
+   * The fields of a trial file without its wrong notes.
+   *
+   * @param trial the fields
+   * @param file where they are from
+   * @return as many of them as make a trial; all, where something else is wrong
+   */
+  public static Located.ObjectValue fields(Located.ObjectValue trial, Path file) {
+    Located.ObjectValue rest = trial;
+    for (int round = 0; round < ROUNDS; round++) {
+      Findings findings = new Findings("");
+      if (new TrialReader().read(rest, file, findings).isPresent()) {
+        return rest;
+      }
+      Map<String, Set<String>> wrong = wrongNotes(findings.faults());
+      if (wrong.isEmpty()) {
+        return trial;
+      }
+      rest = without(rest, wrong);
+    }
+    return rest;
   }
 
   /** By list, which of its notes are wrong; nothing where something else is wrong too. */

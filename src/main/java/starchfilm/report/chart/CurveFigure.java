@@ -40,6 +40,9 @@ public record CurveFigure(
     List<Mark> marks,
     List<Lane> lanes,
     List<Upright> uprights) {
+  /** Distance from a straight line (units of the drawing) that nobody sees. */
+  private static final double UNSEEN = 0.15;
+
   public CurveFigure {
     left = List.copyOf(left);
     right = List.copyOf(right);
@@ -130,7 +133,8 @@ public record CurveFigure(
   public record LaneMark(String kind, String x) {}
 
   /**
-   * The corners of a curve.
+   * The corners of a curve; those that nobody would see on the straight line past them are left
+   * out, for hundreds of corners weigh.
    *
    * @param x scale of the first coordinate
    * @param y scale of the second
@@ -138,17 +142,38 @@ public record CurveFigure(
    * @return such as {@code 10,20 30.5,40}
    */
   public static String corners(Scale x, Scale y, List<double[]> points) {
+    List<double[]> drawn =
+        points.stream().map(point -> new double[] {x.at(point[0]), y.at(point[1])}).toList();
     StringBuilder text = new StringBuilder();
-    for (double[] point : points) {
-      if (text.length() > 0) {
-        text.append(' ');
+    int kept = 0;
+    for (int i = 0; i < drawn.size(); i++) {
+      if (i > 0 && i < drawn.size() - 1 && straight(drawn, kept, i + 1)) {
+        continue;
       }
-      text.append(fifth(x.at(point[0]))).append(',').append(fifth(y.at(point[1])));
+      kept = i;
+      text.append(i > 0 ? " " : "").append(fifth(drawn.get(i)[0]));
+      text.append(',').append(fifth(drawn.get(i)[1]));
     }
     return text.toString();
   }
 
-  /** A corner is drawn no finer than a fifth of a unit; hundreds of corners weigh. */
+  private static boolean straight(List<double[]> points, int from, int to) {
+    double[] start = points.get(from);
+    double along = points.get(to)[0] - start[0];
+    double up = points.get(to)[1] - start[1];
+    double length = Math.hypot(along, up);
+    for (int i = from + 1; i < to; i++) {
+      double right = points.get(i)[0] - start[0];
+      double above = points.get(i)[1] - start[1];
+      double beside = length > 0 ? (along * above - up * right) / length : Math.hypot(right, above);
+      if (Math.abs(beside) > UNSEEN) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** A corner is drawn no finer than a fifth of a unit. */
   private static String fifth(double place) {
     return Scale.decimal(Math.round(5 * place) / 5.0);
   }
