@@ -2,8 +2,11 @@ package starchfilm.report;
 
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.Trial;
 import starchfilm.change.Remedy;
 import starchfilm.change.TrialAnalysis;
+import starchfilm.film.Feel;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.CurlRisk;
 import starchfilm.film.risk.MouldRisk;
@@ -38,13 +41,14 @@ final class RiskTable {
     TrialForecast trial = analysis.forecast();
     PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
     return List.of(
-        crack(trial.risks().crack(), analysis.remedies().crack()),
+        crack(trial, analysis.remedies().crack()),
         curl(
             trial.risks().curl(), trial.trial().casting().plate().material().tradeName(), calendar),
-        mould(trial.risks().mould(), analysis.remedies().mould(), calendar));
+        mould(trial, analysis.remedies().mould(), calendar));
   }
 
-  private static Row crack(CrackRisk risk, Optional<Remedy> best) {
+  private static Row crack(TrialForecast trial, Optional<Remedy> best) {
+    CrackRisk risk = trial.risks().crack();
     String reason =
         "Dried stuck to its plate, film of this paste should stay whole up to "
             + criticalThickness(risk)
@@ -56,21 +60,27 @@ final class RiskTable {
             + (risk.mayTearAtRim()
                 ? " It comes off the plate, and may tear where the rim holds it."
                 : "")
+            + (trial.film().feel() == Feel.BRITTLE
+                ? " Brittle as it is, it can still crack from a nick or a bubble, or when it is"
+                    + " lifted."
+                : "")
             + (risk.level() == RiskLevel.LOW
                     || risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
                 ? ""
                 : " With more glycerol, damper air or a warmer room thicker film stays"
                     + " whole.");
-    return new Row("Cracks", word(risk.level()), reason, helps(best, "pull over toughness ", ""));
+    return new Row(
+        "Cracks", word(risk.level()), reason, helps(trial, best, "pull over toughness ", ""));
   }
 
   /** The change that helps most; nothing where its figures would read the same. */
-  private static String helps(Optional<Remedy> remedy, String measure, String unit) {
+  private static String helps(
+      TrialForecast trial, Optional<Remedy> remedy, String measure, String unit) {
     return remedy
         .filter(best -> !Figures.two(best.riskBefore()).equals(Figures.two(best.riskAfter())))
         .map(
             best ->
-                sentence(best)
+                sentence(trial.trial(), best)
                     + ": "
                     + measure
                     + Figures.two(best.riskBefore())
@@ -94,7 +104,7 @@ final class RiskTable {
             : "shrinks by "
                 + (risk.leastShrinking() < SHOWS
                     ? "up to " + ReaderUnit.PERCENT.two(risk.shrinking())
-                    : Figures.range(
+                    : span(
                         ReaderUnit.PERCENT.two(risk.leastShrinking()),
                         ReaderUnit.PERCENT.two(risk.shrinking())))
                 + " % in length and width";
@@ -126,12 +136,17 @@ final class RiskTable {
         risk.level() == RiskLevel.LOW ? "" : AGAINST_CURLING);
   }
 
+  private static String span(String least, String most) {
+    return least.equals(most) ? "about " + most : Figures.range(least, most);
+  }
+
   private static final String AGAINST_CURLING =
       "What people do (common practice, no source): put weights or tape on"
           + " the edges, use a frame or a mesh on both sides; or peel it limp and"
           + " dry it pressed under a board, turned daily.";
 
-  private static Row mould(MouldRisk risk, Optional<Remedy> best, PourCalendar calendar) {
+  private static Row mould(TrialForecast trial, Optional<Remedy> best, PourCalendar calendar) {
+    MouldRisk risk = trial.risks().mould();
     String reason =
         "In the wettest part mould gets the equivalent of "
             + Figures.two(risk.weightedHours())
@@ -139,7 +154,7 @@ final class RiskTable {
             + (Double.isInfinite(risk.growthFromS())
                 ? "."
                 : "; it may show from " + calendar.moment(risk.growthFromS()) + " on.");
-    return new Row("Mould", word(risk.level()), reason, helps(best, "", " hours"));
+    return new Row("Mould", word(risk.level()), reason, helps(trial, best, "", " hours"));
   }
 
   private static String word(RiskLevel level) {
@@ -162,7 +177,7 @@ final class RiskTable {
     };
   }
 
-  private static String sentence(Remedy remedy) {
+  private static String sentence(Trial trial, Remedy remedy) {
     return "Best change: "
         + switch (remedy.relief()) {
           case THINNER_POUR -> "pour thinner, " + change(remedy, ReaderUnit.MILLIMETRE, " mm");
@@ -171,12 +186,22 @@ final class RiskTable {
           case LEVEL_PLATE ->
               "level the plate better, ± " + change(remedy, ReaderUnit.PERCENT, " %");
           case COVER -> "dry more slowly, " + change(remedy, ReaderUnit.PERCENT, " % RH");
-          case FAN ->
-              "a fan, its cable off the wet trays, "
-                  + change(remedy, ReaderUnit.METRE_PER_SECOND, " m/s");
+          case FAN -> movingAir(trial) + ", " + change(remedy, ReaderUnit.METRE_PER_SECOND, " m/s");
           case DRIER_ROOM -> "a drier room, " + change(remedy, ReaderUnit.PERCENT, " % RH");
           case WARMER_ROOM -> "a warmer room, " + change(remedy, ReaderUnit.CELSIUS, " °C");
         };
+  }
+
+  /** A fan sparks beside methanol, and spreads the spores of film that moulds. */
+  private static String movingAir(Trial trial) {
+    if (trial.recipe().glycerol().massKg().value() > 0
+        && trial.recipe().glycerol().stock().origin().mayHoldMethanol()) {
+      return "moving air from an open window (no fan: the glycerol may hold methanol)";
+    }
+    return trial.seen().faults().stream()
+            .anyMatch(fault -> fault.kind() == ObservedFault.Kind.MOULD)
+        ? "for the next pour a fan, its cable off the wet trays (none on film that moulds)"
+        : "a fan, its cable off the wet trays";
   }
 
   private static String change(Remedy remedy, ReaderUnit unit, String symbol) {

@@ -42,6 +42,39 @@ class DryCommandTest {
     assertThat(terminal.err()).isEmpty();
   }
 
+  /** A fan sparks beside methanol and spreads spores; for the next pour moving air is right. */
+  @Test
+  void tellsOfAFanOnlyWhereOneMayRun() throws IOException {
+    String bought = Files.readString(Path.of("formulations", "starter-first-film.json"));
+    String mouldy =
+        bought.replace(
+            "\"remarks\"",
+            "\"poured_at\": \"2026-03-07T10:15\","
+                + " \"faults\": [{\"kind\": \"mould\", \"at\": \"+60h\"}], \"remarks\"");
+
+    assertThat(dried(bought)).contains("Best change: a fan, its cable off the wet trays, 0.10");
+    assertThat(dried(bought.replace("\"bought\"", "\"recovered\"")))
+        .contains("Best change: moving air from an open window (no fan: the glycerol may hold");
+    assertThat(dried(mouldy)).contains("Best change: for the next pour a fan").contains("(none on");
+  }
+
+  @Test
+  void remindsThatABrittleFilmCracksFromANick() throws IOException {
+    String little =
+        Files.readString(Path.of("formulations", "starter-first-film.json"))
+            .replace("\"mass_g\": 5.0", "\"mass_g\": 0.5");
+
+    assertThat(dried(little))
+        .contains("Cracks: not expected")
+        .contains("Brittle as it is, it can still crack from a nick");
+  }
+
+  private String dried(String trial) throws IOException {
+    Files.writeString(folder.resolve("trial.json"), trial);
+    assertThat(terminal.run("dry", "trial.json")).as(terminal.err()).isZero();
+    return terminal.out().replaceAll("\\s+", " ");
+  }
+
   @Test
   void saysWhereThePlatesTakeMorePasteThanWasCooked() throws IOException {
     Files.writeString(
