@@ -103,7 +103,9 @@ public record PlanQuestion(
     Optional<SeriesRequest> series = WrittenSeries.read(in, kitchen, clock);
     Optional<Pieces> pieces = WrittenPieces.read(in);
     if (in.has(WrittenPieces.PIECES) && in.has(WrittenSeries.VARY)) {
-      in.refuse(WrittenPieces.PIECES, "given beside --vary; plan one of them at a time");
+      in.refuse(
+          WrittenPieces.PIECES,
+          "given beside " + in.quoted(WrittenSeries.VARY) + "; plan one of them at a time");
     }
     return in.finished(
         () ->

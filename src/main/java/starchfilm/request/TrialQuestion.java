@@ -486,34 +486,38 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     String key = gap.field().replaceAll("\\[\\d+]", "");
     String name =
         switch (key) {
-          case "recipe.starch.moisture_pct" -> "moisture of the powder (" + in.quoted(STARCH) + ")";
-          case "recipe.starch.mass_g" -> "starch (" + in.quoted(STARCH) + ")";
-          case "recipe.glycerol", "recipe.glycerol.mass_g" ->
-              "glycerol (" + in.quoted(GLYCEROL) + ")";
-          case "recipe.glycerol.purity_pct" -> "purity of the glycerol (" + in.quoted(PURITY) + ")";
-          case "recipe.glycerol.salt_pct" -> "salt in the jar (" + in.quoted(SALT) + ")";
-          case "recipe.vinegar.mass_g" -> "vinegar (" + in.quoted(VINEGAR) + ")";
-          case "recipe.vinegar.acidity_pct" -> "its acid (" + in.quoted(ACIDITY) + ")";
-          case "recipe.water", "recipe.water.mass_g" -> "water (" + in.quoted(WATER) + ")";
+          case "recipe.starch.moisture_pct" -> "moisture of the powder" + by(in, STARCH);
+          case "recipe.starch.mass_g" -> "starch" + by(in, STARCH);
+          case "recipe.glycerol", "recipe.glycerol.mass_g" -> "glycerol" + by(in, GLYCEROL);
+          case "recipe.glycerol.purity_pct" -> "purity of the glycerol" + by(in, PURITY);
+          case "recipe.glycerol.salt_pct" -> "salt in the jar" + by(in, SALT);
+          case "recipe.vinegar.mass_g" -> "vinegar" + by(in, VINEGAR);
+          case "recipe.vinegar.acidity_pct" -> "its acid" + by(in, ACIDITY);
+          case "recipe.water", "recipe.water.mass_g" -> "water" + by(in, WATER);
           case "cook.minutes" -> "minutes of the cook";
           case "cook.top_C" -> "temperature of the cook";
           case "cook.water_lost_g" -> "water lost in the pot";
-          case "pour.wet_thickness_mm" -> "wet thickness (" + in.quoted(WET) + ")";
-          case "pour.unevenness_pct" -> "unevenness (" + in.quoted(UNEVEN) + ")";
+          case "pour.wet_thickness_mm" -> "wet thickness" + by(in, WET);
+          case "pour.unevenness_pct" -> "unevenness" + by(in, UNEVEN);
           case "pour.paste_C" -> "temperature of the paste when poured";
-          case "pour.plate.length_mm" -> "size of the plate (" + in.quoted(PLATE) + ")";
-          case "pour.plate.material" -> "material of the plate (" + in.quoted(PLATE) + ")";
+          case "pour.plate.length_mm" -> "size of the plate" + by(in, PLATE);
+          case "pour.plate.material" -> "material of the plate" + by(in, PLATE);
           case "pour.plate.thickness_mm" -> "thickness of the plate itself";
           case "pour.plate.tare_g" -> "weight of the empty plate";
-          case "room.air_C" -> "air (" + in.quoted(WrittenPlace.AIR) + ")";
-          case "room.rh_pct" -> "humidity (" + in.quoted(WrittenPlace.HUMIDITY) + ")";
-          case "room.air_speed_m_per_s" ->
-              "speed of the air (" + in.quoted(WrittenPlace.SPEED) + ")";
+          case "room.air_C" -> "air" + by(in, WrittenPlace.AIR);
+          case "room.rh_pct" -> "humidity" + by(in, WrittenPlace.HUMIDITY);
+          case "room.air_speed_m_per_s" -> "speed of the air" + by(in, WrittenPlace.SPEED);
           case "use.rh_pct" -> "humidity where the film is used";
           default -> gap.field();
         };
     return new NotRecorded(
         name, gap.assumed().replaceFirst(", or what poured_g .*", ""), gap.cost());
+  }
+
+  /** How it is written; empty where the page has no input for it. */
+  private static String by(EntryReader in, Field field) {
+    String quoted = in.quoted(field);
+    return quoted.isEmpty() ? "" : " (" + quoted + ")";
   }
 
   private static Trial cast(Trial trial, Casting casting, List<NotRecorded> notRecorded) {

@@ -2,6 +2,7 @@ package starchfilm.request;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import starchfilm.planning.Kitchen;
 
 /** Pot, balance and plates, as written. */
@@ -19,7 +20,7 @@ final class WrittenKitchen {
                   + " Known: glass, polypropylene, acrylic, ptfe, silicone, laminate, steel, enamel,"
                   + " aluminium, polyester, baking paper, wood. Not given: one 30x20cm glass.")
           .repeatable()
-          .onPage("Plates");
+          .onPage("Plates", "trays");
   static final Field RIM =
       Field.option("--rim", "LENGTH", "Height of the plates' rim, such as 10mm. Not given: none.")
           .onPage("Rim", "rim mm");
@@ -78,7 +79,7 @@ final class WrittenKitchen {
   }
 
   private static List<WrittenPlates> plates(EntryReader in) {
-    if (!in.has(COUNT) && !in.has(LENGTH) && !in.has(WIDTH)) {
+    if (in.has(PLATES) || (!in.has(COUNT) && !in.has(LENGTH) && !in.has(WIDTH))) {
       return plates(in, PLATES)
           .orElseGet(
               () -> {
@@ -100,10 +101,15 @@ final class WrittenKitchen {
         in.one(MATERIAL, typed -> WrittenPlates.of(count, lengthM, widthM, typed)).orElseThrow());
   }
 
+  /** Each size by itself; several may stand in one text with semicolons between. */
+  private static Stream<String> sizes(List<String> words) {
+    return words.stream().flatMap(word -> Stream.of(word.split(";", -1))).map(String::strip);
+  }
+
   /** Plates of one or several sizes; what is to be said of them is. */
   static Optional<List<WrittenPlates>> plates(EntryReader in, Field field) {
     Optional<List<WrittenPlates>> sizes =
-        in.all(field, words -> words.stream().map(WrittenPlates::parse).toList());
+        in.all(field, words -> sizes(words).map(WrittenPlates::parse).toList());
     sizes.stream()
         .flatMap(List::stream)
         .map(size -> WrittenPlates.remark(size.plate()))
@@ -111,7 +117,7 @@ final class WrittenKitchen {
         .filter(remark -> !remark.isEmpty())
         .forEach(in::remark);
     if (sizes.isPresent()) {
-      in.all(field, words -> words.stream().filter(WrittenPlates::isSizeless).distinct().toList())
+      in.all(field, words -> sizes(words).filter(WrittenPlates::isSizeless).distinct().toList())
           .orElse(List.of())
           .forEach(word -> in.assume(WrittenPlates.assumption(word)));
     }

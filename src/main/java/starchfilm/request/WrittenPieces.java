@@ -10,10 +10,11 @@ import starchfilm.planning.Pieces;
 final class WrittenPieces {
   static final Field PIECES =
       Field.option(
-          "--pieces",
-          "PIECES",
-          "Plan backwards from the film needed: \"40 of 60x90 mm\", or an area, \"0.5 m2\": how many"
-              + " plates and pours, what to buy, how long.");
+              "--pieces",
+              "PIECES",
+              "Plan backwards from the film needed: \"40 of 60x90 mm\", or an area, \"0.5 m2\": how many"
+                  + " plates and pours, what to buy, how long.")
+          .onPage("Film needed", "pieces");
 
   private static final String ALLOWED = "pieces such as 40 of 60x90 mm, or an area such as 0.5 m2";
   private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";

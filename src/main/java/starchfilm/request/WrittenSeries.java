@@ -21,7 +21,8 @@ final class WrittenSeries {
               "Plan a series of pots that differ in one thing: glycerol 15,20,25 (g per 100 g dry"
                   + " starch), thickness (mm wet), starch (%% of the paste), vinegar (g a pot) or cook"
                   + " (min).")
-          .words(2, 2);
+          .words(1, 2)
+          .onPage("A series", "vary");
   static final Field REPLICATES =
       Field.option(
           "--replicates",
@@ -48,8 +49,8 @@ final class WrittenSeries {
     if (!in.has(VARY)) {
       return Optional.empty();
     }
-    Optional<Varied> what = in.all(VARY, words -> what(words.get(0)));
-    Optional<List<Double>> values = in.all(VARY, words -> values(words.get(1)));
+    Optional<Varied> what = in.all(VARY, words -> what(parts(words).get(0)));
+    Optional<List<Double>> values = in.all(VARY, words -> values(parts(words).get(1)));
     Optional<List<String>> names =
         in.one(GROUPS, typed -> Arrays.stream(typed.split(",", -1)).map(String::strip).toList());
     Optional<Long> seed = in.one(SEED, typed -> whole(typed));
@@ -86,8 +87,19 @@ final class WrittenSeries {
   /** How many plates a series takes at least, of which nobody said how many there are. */
   static int platesNeeded(EntryReader in) {
     long each = in.one(REPLICATES, WrittenSeries::whole, 1L);
-    int pots = in.all(VARY, words -> values(words.get(1)).size()).orElse(1);
+    int pots = in.all(VARY, words -> values(parts(words).get(1)).size()).orElse(1);
     return (int) Math.max(1, Math.min(1000, each * pots));
+  }
+
+  /** What is varied, and its values, perhaps written in one text. */
+  private static List<String> parts(List<String> words) {
+    String typed = String.join(" ", words).strip();
+    List<String> parts = List.of(typed.split("\\s+", 2));
+    if (parts.size() < 2) {
+      throw new MistypedException(
+          typed, "what to vary and its values, such as glycerol 15,20,25", "write both");
+    }
+    return parts;
   }
 
   private static Varied what(String typed) {

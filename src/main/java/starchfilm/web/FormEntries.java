@@ -42,7 +42,7 @@ record FormEntries(Fields form, Predicate<Field> asked) implements Entries {
 
   @Override
   public String quoted(Field field) {
-    return "\u201C" + field.label() + "\u201D";
+    return field.label().isEmpty() ? "" : "\u201C" + field.label() + "\u201D";
   }
 
   /** A bare number with its unit; anything else as it was typed. */

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.ChangedMeanwhileException;
 import starchfilm.files.saving.FreshTrial;
 import starchfilm.files.saving.NotWrittenException;
@@ -104,6 +105,7 @@ final class TextPage {
     values.put(VERSION, version);
     values.put("why", why);
     values.put("theirs", theirs);
+    values.put("keys", TrialField.TRIAL.all());
     return Response.page(status, desk.html(TEXT, "trials", values));
   }
 

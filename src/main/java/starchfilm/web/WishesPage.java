@@ -6,19 +6,24 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
+import starchfilm.learning.Workshop;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.planning.Plan;
+import starchfilm.planning.Planner;
+import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.NamedRecipe;
+import starchfilm.report.plan.PiecesText;
 import starchfilm.report.plan.PlanReport;
+import starchfilm.report.plan.PlanSheet;
 import starchfilm.report.plan.PlanSheets;
 import starchfilm.report.plan.PlannedTrial;
 import starchfilm.report.plan.PlateLabel;
+import starchfilm.report.plan.SeriesText;
 import starchfilm.report.words.PlanWords;
 import starchfilm.request.PlanQuestion;
 import starchfilm.request.RefusedRequestException;
@@ -54,13 +59,23 @@ final class WishesPage {
   private Response wishes(Request request) {
     Fields form = request.query();
     if (!form.has("glycerol")) {
-      return page(200, form, List.of(), List.of(), Optional.empty());
+      return page(200, form, List.of(), List.of(), List.of(), List.of(), Answer.NONE);
     }
     try {
       PlanQuestion question = question(form);
-      return page(200, form, List.of(), question.assumptions(), Optional.of(plan(question)));
+      Answer answer = answer(question);
+      List<Caution> cautions =
+          answer.recipes().isEmpty() ? List.of() : Cautions.of(question.request());
+      return page(
+          200,
+          form,
+          List.of(),
+          question.assumptions(),
+          PlanSheets.of(answer.recipes(), question.request()),
+          cautions,
+          answer);
     } catch (RefusedRequestException e) {
-      return page(422, form, FormEntries.why(e), List.of(), Optional.empty());
+      return page(422, form, FormEntries.why(e), List.of(), List.of(), List.of(), Answer.NONE);
     }
   }
 
@@ -72,22 +87,70 @@ final class WishesPage {
     return PlanQuestion.read(entries, desk.folder().root(), desk.clock());
   }
 
-  private Plan plan(PlanQuestion question) {
-    return question.answer(desk.useCases().workshops().in(desk.folder().root()));
+  /**
+   * What was found.
+   *
+   * @param recipes the recipes
+   * @param told what is to be said before them: what pieces take, how a series is cooked
+   * @param ways what to give up where no recipe meets every wish
+   */
+  private record Answer(List<NamedRecipe> recipes, List<String> told, List<String> ways) {
+    static final Answer NONE = new Answer(List.of(), List.of(), List.of());
+
+    static Answer of(Plan plan) {
+      return new Answer(
+          NamedRecipe.of(plan),
+          List.of(),
+          plan.recipes().isEmpty() ? nothingFits(plan) : List.of());
+    }
+  }
+
+  private Answer answer(PlanQuestion question) {
+    Workshop workshop = desk.useCases().workshops().in(desk.folder().root());
+    if (question.series().isPresent()) {
+      Planner.SeriesAnswer answer = question.answerSeries(workshop);
+      return answer
+          .series()
+          .map(
+              series ->
+                  new Answer(
+                      NamedRecipe.of(series),
+                      SeriesText.beside(series, PlanQuestion.STRIPS_EACH),
+                      List.of()))
+          .orElseGet(() -> Answer.of(answer.plan()));
+    }
+    if (question.pieces().isPresent()) {
+      Planner.PiecesAnswer answer = question.answerPieces(workshop);
+      return answer
+          .pieces()
+          .map(
+              needed ->
+                  new Answer(
+                      List.of(new NamedRecipe("Each pour", "", needed.recipe())),
+                      PiecesText.of(needed),
+                      List.of()))
+          .orElseGet(() -> Answer.of(answer.plan()));
+    }
+    return Answer.of(question.answer(workshop));
   }
 
   private Response page(
-      int status, Fields form, List<String> why, List<String> remarks, Optional<Plan> plan) {
+      int status,
+      Fields form,
+      List<String> why,
+      List<String> remarks,
+      List<PlanSheet> sheets,
+      List<Caution> cautions,
+      Answer answer) {
     Map<String, Object> values = new HashMap<>();
     values.put("form", form);
     values.put("why", why);
-    values.put("sheets", plan.map(PlanSheets::of).orElse(List.of()));
-    values.put("cautions", plan.map(one -> Cautions.of(one.request())).orElse(List.of()));
-    values.put(
-        "nothingFits",
-        plan.filter(one -> one.recipes().isEmpty()).map(WishesPage::nothingFits).orElse(List.of()));
+    values.put("sheets", sheets);
+    values.put("cautions", cautions);
+    values.put("nothingFits", answer.ways());
+    values.put("told", answer.told());
     values.put("remarks", remarks);
-    values.put("asked", plan.isEmpty() ? "" : asked(form));
+    values.put("asked", answer.equals(Answer.NONE) ? "" : asked(form));
     values.put("starch", form.has("starch") ? form.text("starch") : StarchKind.POTATO.tradeName());
     values.put("starchKinds", STARCHES);
     values.put("materials", MATERIALS);
@@ -107,14 +170,23 @@ final class WishesPage {
         + ", "
         + form.text("starch")
         + " starch, plates: "
-        + form.text("plates")
-        + " of "
-        + form.text("length")
-        + " × "
-        + FormEntries.withUnit(form.text("width"), "mm")
+        + plates(form)
         + ", "
         + form.text("feel")
+        + (form.text("pieces").isEmpty() ? "" : ", film needed: " + form.text("pieces"))
+        + (form.text("vary").isEmpty() ? "" : ", varied: " + form.text("vary"))
         + (by.isEmpty() ? "" : ", ready after " + FormEntries.withUnit(by, "days"));
+  }
+
+  private static String plates(Fields form) {
+    String trays = form.text("trays");
+    return trays.isEmpty()
+        ? form.text("plates")
+            + " of "
+            + form.text("length")
+            + " × "
+            + FormEntries.withUnit(form.text("width"), "mm")
+        : trays;
   }
 
   private static List<String> nothingFits(Plan plan) {
@@ -130,7 +202,7 @@ final class WishesPage {
     try {
       PlanQuestion question = question(request.query());
       return Documents.page(
-          report.html(NamedRecipe.of(plan(question)), question.request(), question.assumptions()));
+          report.html(answer(question).recipes(), question.request(), question.assumptions()));
     } catch (RefusedRequestException e) {
       throw new HttpError(422, String.join(" ", FormEntries.why(e)));
     }
@@ -140,7 +212,7 @@ final class WishesPage {
     try {
       return Documents.page(
           report.labels(
-              NamedRecipe.of(plan(question(request.query()))).stream()
+              answer(question(request.query())).recipes().stream()
                   .flatMap(PlateLabel::of)
                   .toList()));
     } catch (RefusedRequestException e) {
@@ -156,11 +228,11 @@ final class WishesPage {
     List<NamedRecipe> recipes;
     try {
       question = question(form);
-      recipes = NamedRecipe.of(plan(question));
+      recipes = answer(question).recipes();
     } catch (RefusedRequestException e) {
       throw new HttpError(422, String.join(" ", FormEntries.why(e)));
     }
-    if (!number.matches("[0-9]") || Integer.parseInt(number) >= recipes.size()) {
+    if (!number.matches("[0-9]{1,2}") || Integer.parseInt(number) >= recipes.size()) {
       throw HttpError.malformed("The plan has no such recipe; ask for the plan again.");
     }
     NamedRecipe recipe = recipes.get(Integer.parseInt(number));

@@ -50,6 +50,22 @@ class JarAndWishesTest {
   }
 
   @Test
+  void plansTraysOfSeveralSizesPiecesAndASeries() {
+    assertThat(
+            site.get("/plan/wishes?" + WISHES + "&trays=2x+24cm+round+steel;+30x20cm+glass").body())
+        .contains("Plates of several sizes")
+        .contains("What can be made");
+    assertThat(site.get("/plan/wishes?" + WISHES + "&pieces=40+of+60x90+mm").body())
+        .contains("40 pieces of 60 × 90 mm", "Nothing is to be bought", "Each pour");
+    String series = WISHES.replace("&plates=2", "&plates=3").replace("&by=5", "");
+    assertThat(site.get("/plan/wishes?" + series + "&vary=glycerol+20,30,40").body())
+        .contains("3 groups of 1 plate each", "Order of the pots", "C: ");
+    HttpResponse<String> few = site.get("/plan/wishes?" + WISHES + "&vary=glycerol+20,30,40");
+    assertThat(few.statusCode()).isEqualTo(422);
+    assertThat(few.body()).contains("2 plates given for 3 groups");
+  }
+
+  @Test
   void keepsTheJarAndPlansWithIt() {
     String jar = "amount=500&origin=bought&label=99.5";
 

@@ -128,7 +128,9 @@ class TextPageTest {
                 "name",
                 "Typed"));
 
-    assertThat(page).contains("Saved as a new trial.", "pour.paste_C as 60 °C");
+    assertThat(page)
+        .contains("Saved as a new trial.", "temperature of the paste when poured as 60 °C")
+        .doesNotContain("“”");
     assertThat(Files.readString(site.folder().resolve("typed.json"))).contains("\"kitchen\"");
   }
 

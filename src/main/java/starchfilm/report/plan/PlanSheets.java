@@ -67,7 +67,7 @@ public final class PlanSheets {
    * @param request what was asked
    * @return one a recipe, in their order
    */
-  static List<PlanSheet> of(List<NamedRecipe> recipes, PlanRequest request) {
+  public static List<PlanSheet> of(List<NamedRecipe> recipes, PlanRequest request) {
     return IntStream.range(0, recipes.size())
         .mapToObj(
             i ->

@@ -23,6 +23,8 @@ import starchfilm.report.words.Spans;
 public final class SeriesText {
   private static final String LINE = "%-14s %8s %8s %8s %8s %8s %8s %9s";
 
+  private static final String SHOWS = "Will the difference show against the plates' own scatter?";
+
   private SeriesText() {}
 
   /**
@@ -54,6 +56,35 @@ public final class SeriesText {
       lines.add(row(group));
     }
     lines.add("");
+    lines.addAll(order(series));
+    lines.add("");
+    lines.add(SHOWS);
+    lines.addAll(shows(series, strips));
+    lines.add("");
+    lines.add(
+        "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes"
+            + " one trial file per group.");
+    Cautions.of(series.request()).forEach(caution -> lines.add("! " + caution.sentence()));
+    return lines;
+  }
+
+  /**
+   * What a page says beside the sheets of the groups.
+   *
+   * @param series the series
+   * @param strips strips counted for each plate
+   * @return sentences
+   */
+  public static List<String> beside(Series series, int strips) {
+    List<String> lines = new ArrayList<>(List.of(head(series)));
+    lines.addAll(order(series));
+    lines.add(SHOWS);
+    shows(series, strips).forEach(line -> lines.add(line.replaceFirst("^ *- ", "")));
+    return lines;
+  }
+
+  private static List<String> order(Series series) {
+    List<String> lines = new ArrayList<>();
     lines.add(
         "Order of the pots, drawn by lot (seed "
             + series.series().seed()
@@ -71,17 +102,9 @@ public final class SeriesText {
     if (series.isBlurred()) {
       lines.add(
           "! The balance is too coarse for these pots: rounded, the groups are"
-              + " closer together than you asked. Use a finer balance (--scale) or more"
+              + " closer together than you asked. Use a finer balance or more"
               + " plates per group.");
     }
-    lines.add("");
-    lines.add("Will the difference show against the plates' own scatter?");
-    lines.addAll(shows(series, strips));
-    lines.add("");
-    lines.add(
-        "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes"
-            + " one trial file per group.");
-    Cautions.of(series.request()).forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
 
