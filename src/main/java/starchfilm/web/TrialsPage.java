@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
+import starchfilm.files.saving.ExampleFolder;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.request.NewTrial;
@@ -30,7 +31,9 @@ final class TrialsPage {
         .read("/", this::first)
         .read("/trials", request -> list(200, request, Fields.NONE, List.of()))
         .read("/notebook", request -> list(200, request, Fields.NONE, List.of()))
-        .send("/trial/cooked", this::cooked);
+        .send("/trial/cooked", this::cooked)
+        .send("/trials/example", this::showExample)
+        .send("/trials/example/away", this::takeExampleAway);
   }
 
   /** Whoever has trials wants to know what needs doing. */
@@ -63,6 +66,38 @@ final class TrialsPage {
     }
   }
 
+  private Response showExample(Request request) {
+    desk.folder().requireThere();
+    try {
+      ExampleFolder.copyInto(desk.folder().root());
+      return said(
+          "Six trials were copied into the folder \""
+              + ExampleFolder.NAME
+              + "\". They are invented: nobody poured them. Open one, or compare them.");
+    } catch (NotWrittenException e) {
+      return list(422, request, Fields.NONE, NoteDesk.sentences(e));
+    }
+  }
+
+  private Response takeExampleAway(Request request) {
+    desk.folder().requireThere();
+    try {
+      long left = ExampleFolder.takeOutOf(desk.folder().root());
+      return said(
+          left == 0
+              ? "The example was taken away."
+              : "The example was taken away; what was changed or added stays in the folder \""
+                  + ExampleFolder.NAME
+                  + "\".");
+    } catch (NotWrittenException e) {
+      return list(422, request, Fields.NONE, NoteDesk.sentences(e));
+    }
+  }
+
+  private Response said(String sentence) {
+    return Response.seeOther(desk.said().on("/trials", List.of(sentence)));
+  }
+
   private Response list(int status, Request request, Fields form, List<String> why) {
     Notebook notebook = desk.folder().read();
     List<TrialRow> rows =
@@ -76,6 +111,8 @@ final class TrialsPage {
     TrialFilter filter = new TrialFilter(request.query());
     Map<String, Object> values = new HashMap<>();
     values.put("putAway", putAway);
+    values.put("said", desk.said().in(request.query()));
+    values.put("example", ExampleFolder.isIn(desk.folder().root()));
     values.put("form", form);
     values.put("why", why);
     values.put("query", request.query());
