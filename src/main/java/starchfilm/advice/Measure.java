@@ -194,11 +194,11 @@ public enum Measure {
 
   private static String lateness(FaultContext scene, Milestone milestone, String what) {
     double seen = scene.seenAtS().orElseThrow();
-    return "the %s had %s probability of being %s %s, %s after the pour"
+    return "the %s was %s in %s likely cases %s, %s after the pour"
         .formatted(
             scene.spotName(),
-            Told.chance(Chance.by(scene.forecast().at(scene.spot()).at(milestone), seen)),
             what,
+            Told.chance(Chance.by(scene.forecast().at(scene.spot()).at(milestone), seen)),
             scene.fault().seenAtS().isPresent() ? "at that time" : "when last weighed",
             Told.span(seen));
   }

@@ -76,9 +76,9 @@ final class PlateCauses {
         what
             + " "
             + Told.span(timeS)
-            + " after the pour, when the thick spot had "
+            + " after the pour, when the thick spot was firm in "
             + Told.chance(chance)
-            + " probability of being firm");
+            + " likely cases");
   }
 
   static Reading holdsOn(FaultContext scene) {

@@ -28,13 +28,13 @@ final class Told {
     return number(100 * ratio) + " %";
   }
 
-  /** A probability in whole per cent; never 0 or 100, which nobody knows. */
+  /** How many of a hundred likely cases; never 0 or 100, which nobody knows. */
   static String chance(double probability) {
-    double percent = Math.rint(100 * probability);
-    if (percent < 1) {
-      return "under 1 %";
+    double cases = Math.rint(100 * probability);
+    if (cases < 1) {
+      return "fewer than 1 of 100";
     }
-    return percent > 99 ? "over 99 %" : Figures.of(percent, TWO) + " %";
+    return (cases > 99 ? "more than 99" : Figures.of(cases, TWO)) + " of 100";
   }
 
   /** A plasticiser level in grams to a hundred grams of dry starch, without the rest. */

@@ -111,7 +111,8 @@ final class TodayCommand implements Callable<Integer> {
     data.ifPresent(file -> file.write(() -> TodayFile.json(today, this::name)));
     looks.ifPresent(
         file ->
-            file.write(() -> CalendarFile.of(today, surroundings.clock().instant(), this::name)));
+            file.write(
+                () -> CalendarFile.of(today, surroundings.clock().instant(), TodayCommand::name)));
     if (Stream.of(table, data, looks)
         .flatMap(Optional::stream)
         .noneMatch(OutputFile::isStandardOutput)) {
@@ -122,7 +123,10 @@ final class TodayCommand implements Callable<Integer> {
 
   /** From where the command runs, with / between folders. */
   private String name(Standing standing) {
-    Trial trial = standing.forecast().trial();
+    return name(standing.forecast().trial());
+  }
+
+  private static String name(Trial trial) {
     return trial.file().toString().replace('\\', '/');
   }
 }

@@ -20,14 +20,30 @@ import starchfilm.forecast.TrialForecast;
  * @param standings the plates that are drying, the most urgent first
  * @param planned trials that nobody has poured yet
  * @param ahead trials that were poured in the future, by that clock
+ * @param ended plates that need nobody any more, of the pours of the last two months
  */
 public record Today(
-    LocalDateTime now, List<Standing> standings, List<Trial> planned, List<Trial> ahead) {
+    LocalDateTime now,
+    List<Standing> standings,
+    List<Trial> planned,
+    List<Trial> ahead,
+    List<Ended> ended) {
+  private static final long ENDED_DAYS = 60;
+
   public Today {
     standings = List.copyOf(standings);
     planned = List.copyOf(planned);
     ahead = List.copyOf(ahead);
+    ended = List.copyOf(ended);
   }
+
+  /**
+   * A plate that is off, given up or rated.
+   *
+   * @param trial its trial
+   * @param plate its number, from 1
+   */
+  public record Ended(Trial trial, int plate) {}
 
   /**
    * Looks at trials.
@@ -77,7 +93,28 @@ public record Today(
         now,
         standings,
         unpoured.stream().filter(trial -> trial.pouredAt().isEmpty()).toList(),
-        unpoured.stream().filter(trial -> trial.pouredAt().isPresent()).toList());
+        unpoured.stream().filter(trial -> trial.pouredAt().isPresent()).toList(),
+        ended(trials, now));
+  }
+
+  private static List<Ended> ended(List<Trial> trials, LocalDateTime now) {
+    return trials.stream()
+        .filter(
+            trial ->
+                trial
+                    .pouredAt()
+                    .filter(pour -> pour.isAfter(now.minusDays(ENDED_DAYS)))
+                    .isPresent())
+        .flatMap(
+            trial ->
+                IntStream.rangeClosed(1, trial.plates())
+                    .filter(plate -> isOver(Stage.of(trial, plate, now)))
+                    .mapToObj(plate -> new Ended(trial, plate)))
+        .toList();
+  }
+
+  private static boolean isOver(Stage stage) {
+    return stage == Stage.ENDED || stage == Stage.GIVEN_UP;
   }
 
   /**

@@ -89,7 +89,11 @@ final class TodayPage {
   }
 
   private Response calendar() {
-    String text = CalendarFile.of(look(PATIENCE_MS).today(), desk.clock().instant(), this::name);
+    String text =
+        CalendarFile.of(
+            look(PATIENCE_MS).today(),
+            desk.clock().instant(),
+            trial -> desk.folder().name(trial.file()));
     return Response.passing("text/calendar; charset=utf-8", text.getBytes(StandardCharsets.UTF_8))
         .with("Content-Disposition", "attachment; filename=\"plates-to-look-after.ics\"");
   }

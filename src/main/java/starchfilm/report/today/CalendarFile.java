@@ -9,9 +9,12 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
 import java.util.Locale;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
+import starchfilm.casting.trial.Trial;
 import starchfilm.today.Need;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
@@ -22,7 +25,8 @@ import starchfilm.today.Today;
  * <p>Source: RFC 5545, Internet Calendaring and Scheduling Core Object Specification (iCalendar),
  * 2009: lines of at most 75 octets (3.1), text escaped (3.3.11), local times without a zone, which
  * are those of the clock on the wall (3.3.5, form 1). An event keeps its UID, so that the file of a
- * later hour, which has a higher SEQUENCE (3.8.7.4), moves it.
+ * later hour, which has a higher SEQUENCE (3.8.7.4), moves it, and one made after the plate is off
+ * cancels it (3.8.1.11).
  */
 public final class CalendarFile {
   private static final DateTimeFormatter LOCAL =
@@ -41,6 +45,7 @@ public final class CalendarFile {
 
   private final StringBuilder text = new StringBuilder();
   private final Instant made;
+  private final Set<String> live = new HashSet<>();
 
   private CalendarFile(Instant made) {
     this.made = made;
@@ -51,10 +56,10 @@ public final class CalendarFile {
    *
    * @param today what to do
    * @param made when the file is made
-   * @param name how a plate's file is called; it makes the event known again
+   * @param name how a trial's file is called; it makes the event known again
    * @return the text of an iCalendar file
    */
-  public static String of(Today today, Instant made, Function<Standing, String> name) {
+  public static String of(Today today, Instant made, Function<Trial, String> name) {
     CalendarFile file = new CalendarFile(made);
     file.line("BEGIN:VCALENDAR");
     file.line("VERSION:2.0");
@@ -62,7 +67,9 @@ public final class CalendarFile {
     file.line("METHOD:PUBLISH");
     today.standings().stream()
         .filter(standing -> Double.isFinite(standing.lookFromS()))
-        .forEach(standing -> file.event(standing, today.now(), name.apply(standing)));
+        .forEach(
+            standing -> file.event(standing, today.now(), name.apply(standing.forecast().trial())));
+    today.ended().forEach(plate -> file.cancelled(plate, name.apply(plate.trial())));
     file.line("END:VCALENDAR");
     return file.text.toString();
   }
@@ -79,11 +86,7 @@ public final class CalendarFile {
         byDay(ready ? now : poured.plusSeconds(Math.round(Math.min(startS, 1e9))));
     LocalDateTime end = poured.plusSeconds(Math.round(Math.min(untilS, 1e9)));
     boolean longer = whole && !ready && Duration.between(start, end).compareTo(HOUR) > 0;
-    line("BEGIN:VEVENT");
-    line("UID:" + uid(file + "#" + standing.plates().get(0)));
-    line("DTSTAMP:" + UTC.format(made));
-    line("SEQUENCE:" + made.getEpochSecond() / 60);
-    line("DTSTART:" + LOCAL.format(start));
+    begin(file, standing.plates().get(0), start);
     line("DTEND:" + LOCAL.format(longer ? upToHour(end) : start.plus(HOUR)));
     line("SUMMARY:" + escaped((ready ? "Peel " : "Look at ") + words.who()));
     line("DESCRIPTION:" + escaped(words.sentence() + " Look: " + words.look() + "."));
@@ -93,6 +96,27 @@ public final class CalendarFile {
     line("TRIGGER;RELATED=START:PT0S");
     line("END:VALARM");
     line("END:VEVENT");
+  }
+
+  /** Who never imported the plate's event is shown nothing by it. */
+  private void cancelled(Today.Ended plate, String file) {
+    if (live.contains(uid(file + "#" + plate.plate()))) {
+      return;
+    }
+    begin(file, plate.plate(), plate.trial().pouredAt().orElseThrow());
+    line("STATUS:CANCELLED");
+    line("SUMMARY:" + escaped(plate.trial().name() + ": off the plate"));
+    line("END:VEVENT");
+  }
+
+  private void begin(String file, int plate, LocalDateTime start) {
+    String uid = uid(file + "#" + plate);
+    live.add(uid);
+    line("BEGIN:VEVENT");
+    line("UID:" + uid);
+    line("DTSTAMP:" + UTC.format(made));
+    line("SEQUENCE:" + made.getEpochSecond() / 60);
+    line("DTSTART:" + LOCAL.format(start));
   }
 
   private static final Duration HOUR = Duration.ofHours(1);

@@ -86,6 +86,16 @@ class CalendarFileTest {
   }
 
   @Test
+  void cancelsTheEventOfAPlateThatIsOff() throws IOException {
+    VEvent looked = event(calendar("Blend", "2026-04-20T12:00:00Z", ""));
+    VEvent off = event(calendar("Blend", "2026-04-21T12:00:00Z", ", \"rating\": 5"));
+
+    assertThat(off.getUid().getValue()).isEqualTo(looked.getUid().getValue());
+    assertThat(off.getSequence().getValue()).isGreaterThan(looked.getSequence().getValue());
+    assertThat(off.getStatus().isCancelled()).isTrue();
+  }
+
+  @Test
   void foldsLinesAt75OctetsAndEndsThemWithCarriageReturnAndLineFeed() throws IOException {
     String text = calendar("\u00fc".repeat(150), "2026-04-20T12:00:00Z", "");
 
