@@ -110,7 +110,7 @@ record NotebookFolder(Path root) {
           503,
           "The folder of the trials no longer exists: "
               + root
-              + ". Redo, or plug the disk in again, then load this page again.");
+              + ". Put it back, or plug the disk in again, then load this page again.");
     }
   }
 

@@ -23,7 +23,7 @@ class ManyTrialsTest {
   @Test
   void theLastTrialsAreShownApartAndEveryLinkLeadsSomewhere() throws IOException {
     BigNotebook.write(folder, 101);
-    assertThat(Outcome.of(folder, "check", ".").out()).startsWith("101 trials sound");
+    assertThat(Outcome.of(folder, "check", ".").out()).contains("101 trials sound");
 
     Outcome compare = Outcome.of(folder, "compare", ".", "--out", "-");
 
@@ -31,7 +31,7 @@ class ManyTrialsTest {
     Document page = Jsoup.parse(compare.out());
     assertThat(page.select("details.trial")).hasSize(50);
     assertThat(page.select(".ready-row")).hasSize(50);
-    assertThat(page.select(".beside thead th")).hasSize(101);
+    assertThat(page.select(".beside thead th:has(.name)")).hasSize(101);
     assertThat(page.select(".ready .hint").text())
         .isEqualTo(
             "Shown here one by one: the last 50 trials. The 51 before them are in the list, and"

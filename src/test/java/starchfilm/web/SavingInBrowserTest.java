@@ -104,7 +104,7 @@ class SavingInBrowserTest {
     window.write("Weight with plate", "690.5");
     Path away = Files.move(site.folder(), site.folder().resolveSibling("away"));
     window.send("Note");
-    window.awaitText("folder is not there any more");
+    window.awaitText("folder of the trials no longer exists");
     window.checks().assertAccessible();
     Files.move(away, site.folder());
 
