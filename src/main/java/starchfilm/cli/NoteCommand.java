@@ -22,6 +22,7 @@ import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
+import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
@@ -193,8 +194,13 @@ final class NoteCommand implements Callable<Integer> {
   @Option(
       names = "--photo",
       paramLabel = "FILE",
-      description = "A JPEG, PNG or GIF in the trial's folder. May be repeated.")
+      description =
+          "A JPEG, PNG or GIF in the trial's folder, dated by its camera unless --at is given. One"
+              + " that tells where it was taken is noted as a copy that does not. May be repeated.")
   private List<Path> photos = List.of();
+
+  @Option(names = "--keep-place", description = "Keep what says where those pictures were taken.")
+  private boolean keepPlace;
 
   @Option(names = "--caption", paramLabel = "TEXT", description = "What those pictures show.")
   private @Nullable String caption;
@@ -234,7 +240,7 @@ final class NoteCommand implements Callable<Integer> {
       return ExitCodes.DONE;
     }
     try {
-      return write(trial, notes, questions, asks);
+      return keep(trial, notes, poured, questions, asks);
     } catch (CommandFailure slip) {
       if (!asks || notes.size() == 1) {
         throw slip;
@@ -251,6 +257,37 @@ final class NoteCommand implements Callable<Integer> {
       }
     }
     return exitCode;
+  }
+
+  /** Notes them; copies of pictures are kept only with their note. */
+  private int keep(
+      Path trial,
+      List<Note> notes,
+      Optional<LocalDateTime> poured,
+      NoteQuestions questions,
+      boolean asks) {
+    try {
+      NewPhoto.Named named = NewPhoto.named(trial, notes, poured, keepPlace);
+      try {
+        int exitCode = write(trial, named.notes(), questions, asks);
+        named
+            .copies()
+            .forEach(
+                copy ->
+                    surroundings
+                        .out()
+                        .println(
+                            besideTrial(trial, copy)
+                                + " is a copy without the place it was taken at; the picture itself"
+                                + " stays as it is."));
+        return exitCode;
+      } catch (CommandFailure refused) {
+        named.discard();
+        throw refused;
+      }
+    } catch (NotWrittenException e) {
+      throw CommandFailure.wrongInput(String.valueOf(e.getMessage()));
+    }
   }
 
   private int write(Path trial, List<Note> notes, NoteQuestions questions, boolean asks) {

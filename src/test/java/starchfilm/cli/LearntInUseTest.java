@@ -229,7 +229,8 @@ class LearntInUseTest {
 
   private String served(String below, String page) throws Exception {
     Terminal terminal = new Terminal(folder);
-    Thread serving = new Thread(() -> terminal.run("open", below, "--no-open", "--any-user"), "serving");
+    Thread serving =
+        new Thread(() -> terminal.run("open", below, "--no-open", "--any-user"), "serving");
     serving.start();
     try {
       Matcher address = Pattern.compile("http://\\S+").matcher("");

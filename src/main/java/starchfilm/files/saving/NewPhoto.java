@@ -10,6 +10,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located;
+import starchfilm.files.notebook.BesideFile;
 
 /** Puts a picture that came without a place of its own beside a trial, and notes it there. */
 public final class NewPhoto {
@@ -74,6 +77,95 @@ public final class NewPhoto {
         delete(picture);
       }
       throw e;
+    }
+  }
+
+  /**
+   * Notes, with each picture among them that already lies beside the trial dated by its camera. One
+   * that tells where it was taken is noted as a copy that does not; it stays as it was itself.
+   *
+   * @param notes the notes
+   * @param copies the copies that were written, to be deleted where the notes are refused
+   */
+  public record Named(List<Note> notes, List<Path> copies) {
+    public Named {
+      notes = List.copyOf(notes);
+      copies = List.copyOf(copies);
+    }
+
+    /** Deletes the copies. */
+    public void discard() throws NotWrittenException {
+      for (Path copy : copies) {
+        delete(copy);
+      }
+    }
+  }
+
+  /**
+   * Looks at the pictures among some notes.
+   *
+   * @param trialFile the trial file
+   * @param notes the notes
+   * @param pouredAt when it was poured, if known: then a picture is dated by its camera
+   * @param keepPlace true to keep what says where they were taken
+   * @return the notes; a picture that cannot be noted stands in them as it was named
+   * @throws NotWrittenException where a copy cannot be written; then there is none
+   */
+  public static Named named(
+      Path trialFile, List<Note> notes, Optional<LocalDateTime> pouredAt, boolean keepPlace)
+      throws NotWrittenException {
+    List<Note> seen = new ArrayList<>();
+    List<Path> copies = new ArrayList<>();
+    for (Note note : notes) {
+      if (note instanceof Note.Photographed photo) {
+        Optional<byte[]> content = beside(trialFile, photo);
+        if (content.isPresent()) {
+          seen.add(named(trialFile, photo, content.get(), pouredAt, keepPlace, copies));
+          continue;
+        }
+      }
+      seen.add(note);
+    }
+    return new Named(seen, copies);
+  }
+
+  private static Note.Photographed named(
+      Path trialFile,
+      Note.Photographed photo,
+      byte[] content,
+      Optional<LocalDateTime> pouredAt,
+      boolean keepPlace,
+      List<Path> copies)
+      throws NotWrittenException {
+    byte[] kept = keepPlace ? content : CameraFacts.withoutPlace(content);
+    String name = photo.name();
+    if (!Arrays.equals(kept, content)) {
+      try {
+        Path copy = written(trialFile, kept);
+        copies.add(copy);
+        name = NoteWords.photo(trialFile, copy).name();
+      } catch (NotWrittenException e) {
+        new Named(List.of(), copies).discard();
+        throw e;
+      }
+    }
+    Optional<String> at = photo.at().isPresent() ? photo.at() : takenAt(content, pouredAt);
+    return new Note.Photographed(name, at, photo.caption(), photo.plate());
+  }
+
+  /** Its bytes; empty where it cannot be noted, which is told when it is. */
+  private static Optional<byte[]> beside(Path trialFile, Note.Photographed photo) {
+    Located.Place place = new Located.Place("photos", 1, 1);
+    Optional<Path> file = BesideFile.find(trialFile, photo.name(), place, new Findings(""));
+    try {
+      if (file.isEmpty()
+          || !Files.isRegularFile(file.get())
+          || Picture.objection(file.get()).isPresent()) {
+        return Optional.empty();
+      }
+      return Optional.of(Files.readAllBytes(file.get()));
+    } catch (IOException e) {
+      return Optional.empty();
     }
   }
 

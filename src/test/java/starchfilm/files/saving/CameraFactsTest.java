@@ -143,4 +143,35 @@ class CameraFactsTest {
     assertThat(trial.seen().photoNotes().get(photos.get(0)).caption()).hasValue("a crack");
     assertThat(trial.seen().photoNotes().get(photos.get(0)).takenAtS()).hasValue(23.25 * 3_600);
   }
+
+  @Test
+  void aPictureThatLiesThereIsNotedAsACopyWithoutItsPlaceAndStaysAsItWas() throws Exception {
+    Path file = folder.resolve("plate.json");
+    Path phone = Files.write(folder.resolve("phone.jpg"), photo());
+    Files.write(folder.resolve("scan.jpg"), picture("jpeg"));
+    List<Note> notes =
+        List.of(
+            new Note.Photographed("phone.jpg"),
+            new Note.Photographed("scan.jpg"),
+            new Note.Photographed("missing.jpg"));
+    Optional<LocalDateTime> poured = Optional.of(LocalDateTime.of(2026, 4, 19, 10, 0));
+
+    NewPhoto.Named named = NewPhoto.named(file, notes, poured, false);
+
+    assertThat(named.notes())
+        .containsExactly(
+            new Note.Photographed(
+                "plate-photo-1.jpg",
+                Optional.of("2026-04-20T09:15"),
+                Optional.empty(),
+                OptionalInt.empty()),
+            notes.get(1),
+            notes.get(2));
+    assertThat(latin(Files.readAllBytes(folder.resolve("plate-photo-1.jpg"))))
+        .doesNotContain(latitude());
+    assertThat(phone).hasBinaryContent(photo());
+    named.discard();
+    assertThat(folder.resolve("plate-photo-1.jpg")).doesNotExist();
+    assertThat(NewPhoto.named(file, notes, poured, true).copies()).isEmpty();
+  }
 }
