@@ -35,9 +35,7 @@ import starchfilm.request.PlanQuestion;
 @Command(
     name = "plan",
     sortOptions = false,
-    customSynopsis = {
-      "starchfilm plan --glycerol MASS --starch KIND [--plates PLATES] [--room AIR] [options]"
-    },
+    customSynopsis = {"starchfilm plan --glycerol MASS --starch KIND [--plates PLATES] [options]"},
     description = {
       "Find recipes for the glycerol you have: what to weigh out, how thick"
           + " to pour, what film it makes, and how likely it is to be ready by the"

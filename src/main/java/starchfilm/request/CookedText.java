@@ -51,6 +51,7 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
           "(?:poured\\s+)?(?:at\\s+|on\\s+)?((?:now|today|yesterday|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?"
               + "|fri|sat(?:ur)?|sun)(?:day)?)\\b.*|.*\\sago|[0-9]{4}-[0-9]{1,2}-.*"
               + "|[0-9]{1,2}\\.\\s?[0-9]{1,2}\\..*|[0-9]{1,2}:[0-9]{2}.*)");
+  private static final Pattern ON_A_PLATE = Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(.+)");
   private static final Pattern ROOM =
       Pattern.compile(
           "(?:in\\s+)?(?:the\\s+)?(\\p{L}[\\p{L} ]*?)?,?\\s*([0-9].*(?:%(?:\\s*rh)?|\u00B0?[cf]|m/s))");
@@ -105,6 +106,12 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
       return put(
           parts, NewTrial.CALLED, called.group(1) == null ? called.group(2) : called.group(1));
     }
+    Matcher split = ON_A_PLATE.matcher(part);
+    if (split.matches()
+        && isTimeOrIngredient(split.group(1).toLowerCase(Locale.ROOT))
+        && WrittenPlates.isLike(split.group(2))) {
+      return isTaken(split.group(1), parts) && isTaken(split.group(2), parts);
+    }
     if (WrittenPlates.isLike(low)) {
       List<String> sizes = new ArrayList<>(parts.getOrDefault(TrialQuestion.PLATE, List.of()));
       sizes.add(part.replaceFirst("^(?i)(?:poured )?(?:on|in|into|onto) ", ""));
@@ -144,6 +151,10 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
           && put(parts, WrittenPlace.ROOM, room.group(2));
     }
     return isIngredientTaken(low, parts);
+  }
+
+  private static boolean isTimeOrIngredient(String low) {
+    return WHEN.matcher(low).matches() || AMOUNT_FIRST.matcher(low).matches();
   }
 
   private static boolean isIngredient(String low) {

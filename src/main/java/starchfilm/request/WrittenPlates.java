@@ -46,7 +46,7 @@ record WrittenPlates(Plate plate, int count) {
               + UNIT
               + "(?: deep| high| thick)?");
   private static final Pattern AREA = Pattern.compile(NUMBER + "\\s*(cm2|cm\u00B2|m2|sq in|in2)");
-  private static final Pattern LENGTH = Pattern.compile(NUMBER + "\\s*" + UNIT);
+  private static final Pattern LENGTH = Pattern.compile(NUMBER + "\\s*" + UNIT + "(?!\\p{L})");
   private static final Pattern ACROSS = Pattern.compile(NUMBER + "\\s*(?:cm|inch|in\\b|\")");
   private static final Pattern VESSEL =
       Pattern.compile("\\b(?:plates?|trays?|dish(?:es)?|pans?|glass|glas)\\b");

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.planning.Kitchen;
@@ -38,6 +39,8 @@ final class WrittenSeries {
           "What the order of the pots is drawn by. Not given: the number of the day.");
   static final List<Field> FIELDS = List.of(VARY, REPLICATES, GROUPS, SEED);
 
+  private static final String VALUES = "numbers with commas between, such as 15,20,25";
+  private static final Pattern SPAN = Pattern.compile("[0-9.,]+\\s*(?:-|\u2013|to)\\s*[0-9.,]+");
   private static final String WHOLE = "a whole number, such as 2";
 
   private WrittenSeries() {}
@@ -94,7 +97,7 @@ final class WrittenSeries {
   /** What is varied, and its values, perhaps written in one text. */
   private static List<String> parts(List<String> words) {
     String typed = String.join(" ", words).strip();
-    List<String> parts = List.of(typed.split("\\s+", 2));
+    List<String> parts = List.of(typed.split("\\s*[=:]\\s*|\\s+", 2));
     if (parts.size() < 2) {
       throw new MistypedException(
           typed, "what to vary and its values, such as glycerol 15,20,25", "write both");
@@ -110,8 +113,12 @@ final class WrittenSeries {
   private static List<Double> values(String typed) {
     return Arrays.stream(typed.split("[,;]", -1))
         .map(
-            value ->
-                Quantities.number(value.strip(), "numbers with commas between, such as 15,20,25"))
+            value -> {
+              if (SPAN.matcher(value.strip()).matches()) {
+                throw new MistypedException(typed, VALUES, "write each value");
+              }
+              return Quantities.number(value.strip(), VALUES);
+            })
         .toList();
   }
 

@@ -6,8 +6,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Words;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.material.ingredient.StarchKind;
@@ -208,6 +210,12 @@ final class WrittenSupplies {
       Pattern.compile(
           "(?i)^(?:[+~0-9\u2248\u00BC-\u00BE\u2150-\u215E-]"
               + "|(?:about|ca\\.?|roughly|an?|one|two|three|half)\\s)");
+
+  /** An amount before its kind, in one text: 2 tbsp cornstarch. */
+  private static final Pattern AMOUNT_OF =
+      Pattern.compile(
+          "(?i)(" + TypedAmount.WITHIN + ")\\s+(?:of\\s+|de\\s+|d')?([\\p{L}][\\p{L} '-]*)");
+
   private static final Pattern STARCH_BY_NAME =
       Pattern.compile("(?i)\\s*(?:tapioca flour|cornflour|kartoffelmehl)\\s*");
 
@@ -253,7 +261,12 @@ final class WrittenSupplies {
   static List<Written> written(List<String> typed) {
     // A whole entry may stand in one pair of quotes, as a plate does.
     List<String> words = new ArrayList<>();
-    for (String word : typed) {
+    for (String entry : typed) {
+      Matcher first = AMOUNT_OF.matcher(entry.strip());
+      String word =
+          isAmount(entry.strip()) && first.matches() && isKind(first.group(2))
+              ? first.group(2) + " " + first.group(1)
+              : entry;
       int kind =
           isAmount(word)
               ? word.length()
@@ -294,6 +307,13 @@ final class WrittenSupplies {
 
   private static StarchKind starch(String typed) {
     return KnownName.find(typed, List.of(StarchKind.values()), kind -> List.of(kind.tradeName()));
+  }
+
+  private static boolean isKind(String typed) {
+    List<String> kinds = Stream.of(StarchKind.values()).map(StarchKind::tradeName).toList();
+    return grain(typed).isPresent()
+        || KnownName.among(typed, kinds).isPresent()
+        || KnownName.whatThen(typed, kinds).isPresent();
   }
 
   private static boolean isAmount(String typed) {

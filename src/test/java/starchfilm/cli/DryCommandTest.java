@@ -153,6 +153,15 @@ class DryCommandTest {
   }
 
   @Test
+  void readsAStarchWithItsAmountBeforeOrBehindIt() {
+    terminal.run("dry", "--starch", "2 tbsp cornstarch", "--water", "1 cup");
+    assertThat(terminal.out()).contains("12.8 to 20.8 g by its volume");
+
+    terminal.run("dry", "--starch", "20 g gelatin", "--water", "1 cup");
+    assertThat(terminal.err()).contains("gelatin is a protein");
+  }
+
+  @Test
   void saysWhetherAPlateMakesItsDay() {
     String[] plate = {"dry", "--starch", "potato", "20 g", "--water", "360g", "--plates", "2"};
     terminal.run(with(plate, "--by", "20d"));

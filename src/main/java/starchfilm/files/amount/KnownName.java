@@ -25,6 +25,7 @@ public final class KnownName {
       tapioca: cassava manioc maniok mandioca yuca yucca manihot tapiocaflour
       wheat: weizen ble trigo
       rice: reis riz arroz
+      glycerol: glycerin glycerine glyzerin glicerina glicerol
       glass: glas verre vidrio windowglass borosilicate mirror
       polypropylene: pp polypropylen
       acrylic: pmma plexiglass acryl acrylglas

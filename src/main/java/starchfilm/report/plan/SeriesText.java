@@ -224,7 +224,7 @@ public final class SeriesText {
 
   private static String enough(TrendPower power, int platesEach) {
     if (power.platesForEighty() == 0) {
-      return "; no number of plates up to 20 per group brings it to 80";
+      return "; up to 20 plates per group do not bring it to 8 of 10";
     }
     return power.platesForEighty() <= platesEach
         ? ""
