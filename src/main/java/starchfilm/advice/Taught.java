@@ -2,10 +2,10 @@ package starchfilm.advice;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.DoubleFunction;
 import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
@@ -38,17 +38,13 @@ final class Taught {
 
   private final List<TrialForecast> poured;
   private final ToDoubleFunction<TrialForecast> figure;
-  private final DoubleFunction<String> words;
   private final String ofWhat;
 
   private Taught(
-      List<TrialForecast> poured,
-      ToDoubleFunction<TrialForecast> figure,
-      DoubleFunction<String> words,
-      String ofWhat) {
+      List<TrialForecast> poured, ToDoubleFunction<TrialForecast> figure, String ofWhat) {
     this.poured = poured;
-    this.figure = figure;
-    this.words = words;
+    // As it is told, or a trial just past the limit would stand at it in the reader's table.
+    this.figure = each -> Double.parseDouble(Told.number(figure.applyAsDouble(each)));
     this.ofWhat = ofWhat;
   }
 
@@ -58,15 +54,13 @@ final class Taught {
     Taught glycerol =
         new Taught(
             poured,
-            each -> each.composition().glycerolPerDryStarch(),
-            Told::level,
-            " of glycerol per 100 g dry starch");
+            each -> 100 * each.composition().glycerolPerDryStarch(),
+            " g or %s of glycerol per 100 g dry starch");
     Taught thickness =
         new Taught(
             poured,
-            each -> each.trial().casting().pour().wetThicknessM().value(),
-            Told::millimetres,
-            " of paste");
+            each -> 1e3 * each.trial().casting().pour().wetThicknessM().value(),
+            " mm or %s of paste");
     return Stream.of(
             glycerol.atLittle(OF_LITTLE_GLYCEROL, "cracked, broke apart or were brittle"),
             glycerol.atMuch(OF_MUCH_GLYCEROL, "were sticky"),
@@ -106,10 +100,8 @@ final class Taught {
             "Of the "
                 + there
                 + " trials with "
-                + words.apply(worst)
-                + " or "
-                + beyond
-                + ofWhat
+                + Told.number(worst)
+                + String.format(Locale.ROOT, ofWhat, beyond)
                 + ", "
                 + faulty
                 + " "

@@ -4,7 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
@@ -72,6 +77,90 @@ class TaughtTest {
                 + " were sticky; of the other 3 none.");
   }
 
+  private static final Pattern LESSON =
+      Pattern.compile(
+          "Of the (\\d+) trials with ([0-9.]+) (g|mm) or (less|more) of .*, (\\d+) (.*);"
+              + " of the other (\\d+) none\\.");
+
+  /**
+   * Notebooks of any faults: whoever counts in the table, where figures stand rounded as in the
+   * sentence, counts the same, and finds no fault where the sentence says none.
+   */
+  @Test
+  void everyLessonCanBeCountedInTheTable() {
+    Random random = new Random(15);
+    int lessons = 0;
+    for (int i = 0; i < 600; i++) {
+      List<TrialForecast> notebook = new ArrayList<>();
+      double limit = 0.1 + 0.4 * random.nextDouble();
+      int trials = 1 + random.nextInt(12);
+      for (int j = 0; j < trials; j++) {
+        double level = 0.05 + 0.5 * random.nextDouble();
+        Casting casting = Seen.usual(Setting.GLYCEROL, level);
+        Kind kind = level < limit ? Kind.BRITTLE : Kind.STICKY;
+        boolean faulty = random.nextInt(5) > 0 && (level < limit || random.nextBoolean());
+        notebook.add(of(faulty ? Seen.poured(casting, Seen.fault(kind)) : Seen.poured(casting)));
+      }
+      for (String lesson : Taught.by(notebook)) {
+        assertCounts(lesson, notebook);
+        lessons++;
+      }
+    }
+    assertThat(lessons).isGreaterThan(50);
+  }
+
+  private static void assertCounts(String lesson, List<TrialForecast> notebook) {
+    Matcher told = LESSON.matcher(lesson);
+    assertThat(told.matches()).as(lesson).isTrue();
+    double limit = Double.parseDouble(told.group(2));
+    boolean less = told.group(4).equals("less");
+    Kind kind = less ? Kind.BRITTLE : Kind.STICKY;
+    int there = 0;
+    int faulty = 0;
+    for (TrialForecast trial : notebook) {
+      double shown =
+          Double.parseDouble(Told.number(100 * trial.composition().glycerolPerDryStarch()));
+      boolean beyond = less ? shown <= limit : shown >= limit;
+      boolean shows =
+          trial.trial().seen().faults().stream().anyMatch(fault -> fault.kind() == kind);
+      there += beyond ? 1 : 0;
+      faulty += shows ? 1 : 0;
+      assertThat(!shows || beyond).as("%s: %s shows it", lesson, shown).isTrue();
+    }
+    assertThat(told.group(1)).as(lesson).isEqualTo(String.valueOf(there));
+    assertThat(told.group(5)).as(lesson).isEqualTo(String.valueOf(faulty));
+    assertThat(told.group(7)).as(lesson).isEqualTo(String.valueOf(notebook.size() - there));
+    assertThat(faulty).isGreaterThanOrEqualTo(2);
+  }
+
+  /** A best trial with a fault is not called best, and one of one is not compared. */
+  @Test
+  void noVerdictPraisesAFaultNorComparesOneWithItself() {
+    TrialForecast sound = rated(4);
+    TrialForecast faulty = rated(4, Kind.CURLED);
+    TrialForecast unrated = seen(OptionalInt.empty(), Kind.CURLED);
+
+    assertThat(verdict(sound, rated(2)))
+        .isEqualTo(
+            "It is the best rated, 4 of 5, and has no fault: keep it, and pour it again to see how"
+                + " far plates differ.");
+    assertThat(verdict(sound)).startsWith("Only this one is rated, 4 of 5, and has no fault");
+    assertThat(verdict(faulty, rated(2)))
+        .startsWith("None is rated higher than this one, 4 of 5, and it has a fault");
+    assertThat(verdict(faulty)).startsWith("Only this one is rated, 4 of 5, and it has a fault");
+    assertThat(verdict(unrated)).startsWith("It is the only one poured, and has a fault");
+    assertThat(verdict(unrated, unrated)).startsWith("No trial is rated; none has fewer faults");
+    for (String told : List.of(verdict(faulty, rated(2)), verdict(faulty), verdict(unrated))) {
+      assertThat(told).doesNotContain("best").doesNotContain("fewest").doesNotContain("keep it");
+    }
+  }
+
+  private static String verdict(TrialForecast best, TrialForecast... others) {
+    List<Trial> notebook =
+        Stream.concat(Stream.of(best), Stream.of(others)).map(TrialForecast::trial).toList();
+    return NotebookAdvice.of(best, notebook, Optional.empty(), List.of()).verdict();
+  }
+
   /** The first so many trials show the fault. */
   private static List<TrialForecast> ofGlycerol(Kind kind, int faulty, double... levels) {
     List<TrialForecast> trials = new ArrayList<>();
@@ -109,17 +198,14 @@ class TaughtTest {
   }
 
   private static TrialForecast rated(int rating, Kind... faults) {
+    return seen(OptionalInt.of(rating), faults);
+  }
+
+  private static TrialForecast seen(OptionalInt rating, Kind... faults) {
     List<ObservedFault> seen = List.of(faults).stream().map(Seen::fault).toList();
     return of(
         Seen.poured(
             Castings.USUAL,
-            new Observations(
-                List.of(),
-                seen,
-                List.of(),
-                List.of(),
-                OptionalInt.of(rating),
-                List.of(),
-                List.of())));
+            new Observations(List.of(), seen, List.of(), List.of(), rating, List.of(), List.of())));
   }
 }

@@ -195,8 +195,8 @@ public final class Assayer {
     } else {
       jar.addWhatMovesTheReading(reading.get());
       Band alone = jar.readingAlone().pureGlycerolKg();
-      Band recordAlone =
-          new JarPosterior(log.jarKg(), record, Optional.empty()).content().pureGlycerolKg();
+      JarContent ofRecord = new JarPosterior(log.jarKg(), record, Optional.empty()).content();
+      Band recordAlone = ofRecord.pureGlycerolKg();
       String both =
           String.format(
               Locale.ROOT,
@@ -222,13 +222,16 @@ public final class Assayer {
                         + " went into it, or the jar's mass or the reading is wrong."));
       }
       boolean apart = alone.low() > recordAlone.high() || alone.high() < recordAlone.low();
+      if (apart) {
+        jar.covered = List.of(ofRecord, jar.readingAlone());
+        jar.mostGlycerolKg = RecoveryBalance.MOST_RECOVERED * balance.boundGlycerolKg().value();
+      }
       jar.remarks.add(
           both
-              + "; the figures shown satisfy both."
               + (apart
-                  ? " These ranges do not overlap, so one of them is probably wrong, and"
-                      + " the range shown is too narrow: weigh the jar and read it again."
-                  : ""));
+                  ? ". These ranges do not overlap, so one of the two is probably wrong, and the"
+                      + " range shown covers both: weigh the jar and read it again."
+                  : "; the figures shown satisfy both."));
     }
     // Whatever cannot be glycerol bounds the alcohol, which leaves with the water.
     AlcoholLeft alcohol = balance.alcoholLeft().atMost(jar.posterior.mostAlcoholKg());
@@ -252,6 +255,8 @@ public final class Assayer {
     private final List<Source> sources = new ArrayList<>();
     private Optional<AlcoholLeft> alcohol = Optional.empty();
     private Optional<RecoveryBalance> recovery = Optional.empty();
+    private List<JarContent> covered = List.of();
+    private double mostGlycerolKg = Double.POSITIVE_INFINITY;
 
     Jar(Estimate massKg, GlycerolOrigin origin, JarPrior prior, Optional<JarReading> reading) {
       if (!(massKg.value() > 0)) {
@@ -319,6 +324,9 @@ public final class Assayer {
                         + " jar's content again"));
       }
       JarContent content = posterior.content();
+      for (JarContent other : covered) {
+        content = content.covering(other, mostGlycerolKg);
+      }
       if (content.stays().middle() > 0) {
         sources.add(SaltAdvice.SOURCE);
       }

@@ -24,6 +24,29 @@ public record JarContent(Band glycerol, Band stays, Band volatiles, Band pureGly
     return new GlycerolStock(estimate(glycerol), estimate(stays), origin);
   }
 
+  /**
+   * The same, its ranges widened to hold those of another way to know the jar. Where two ways
+   * disagree by more than they should, one is wrong, and nobody knows which (as metrology widens
+   * what disagrees: Birge 1932, Phys. Rev. 40:207, recalled).
+   *
+   * @param other as known in the other way
+   * @param mostGlycerolKg there cannot be more glycerol (kg)
+   */
+  JarContent covering(JarContent other, double mostGlycerolKg) {
+    double most =
+        Math.max(pureGlycerolKg.high(), Math.min(mostGlycerolKg, other.pureGlycerolKg.high()));
+    double share = Math.min(1, most / Math.max(most, other.pureGlycerolKg.high()));
+    return new JarContent(
+        covering(glycerol, other.glycerol.low(), share * other.glycerol.high()),
+        covering(stays, other.stays.low(), other.stays.high()),
+        covering(volatiles, other.volatiles.low(), other.volatiles.high()),
+        covering(pureGlycerolKg, other.pureGlycerolKg.low(), most));
+  }
+
+  private static Band covering(Band band, double low, double high) {
+    return new Band(Math.min(band.low(), low), band.middle(), Math.max(band.high(), high));
+  }
+
   private static Estimate estimate(Band band) {
     return new Estimate(band.middle(), (band.high() - band.low()) / (2 * Band.Z90));
   }

@@ -16,6 +16,7 @@ import starchfilm.jar.recovery.OilKind;
 import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Three ways into an assay, what they say and what they refuse. */
@@ -209,6 +210,27 @@ class AssayerTest {
     assertThat(tooMuch.withheld().orElseThrow()).contains("the oil held no more than 104 g");
     assertThat(tooLittle.content()).isEmpty();
     assertThat(tooLittle.withheld().orElseThrow()).contains("less of the batch went into it");
+  }
+
+  /** Each reading of a jar, from agreeing to impossible: nothing between is narrower than both. */
+  @Test
+  void aRangeCoversRecordAndReadingWhereTheyDoNotMeet() {
+    Band record = in(assayer.recovered(log(List.of()), Optional.empty())).pureGlycerolKg();
+    int apart = 0;
+    for (double read = 0.25; read < 0.95; read += 0.02) {
+      Assay assay = assayer.recovered(log(List.of()), Optional.of(density(read, 1)));
+      if (assay.remarks().stream().anyMatch(remark -> remark.contains("do not overlap"))) {
+        apart++;
+        assertThat(assay.remarks()).anyMatch(remark -> remark.contains("range shown covers both"));
+        Band shown = in(assay).pureGlycerolKg();
+        assertThat(shown.low()).isLessThanOrEqualTo(record.low());
+        assertThat(shown.high()).isGreaterThanOrEqualTo(record.high());
+        assertThat(in(assay).glycerol().high() - in(assay).glycerol().low()).isGreaterThan(0.1);
+        assertThat(shown.high())
+            .isLessThanOrEqualTo(assay.recovery().orElseThrow().boundGlycerolKg().value());
+      }
+    }
+    assertThat(apart).isPositive();
   }
 
   @Test
