@@ -52,7 +52,7 @@ import starchfilm.request.AssayRequest;
       "      --at \"20 C\"",
       "  starchfilm assay --mass \"125 g\" --oil sunflower \"1 l\" --alcohol methanol \"220 ml\""
           + " \\",
-      "      --catalyst NaOH \"3.5 g\" --acid HCl \"30 ml\" \"10 %%\" --density \"1.24 g/ml\" --at \"21"
+      "      --catalyst NaOH \"3.5 g\" --acid HCl \"30 ml\" \"10 %%\" --density \"1.20 g/ml\" --at \"21"
           + " C\"",
       "",
       "Exit codes: 0 done, 1 no figures and so not kept, 2 wrong input."
