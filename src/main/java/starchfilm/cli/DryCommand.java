@@ -127,9 +127,7 @@ final class DryCommand implements Callable<Integer> {
   private static List<String> told(Workshop workshop, Trial trial) {
     List<String> lines = new ArrayList<>();
     workshop.copyOf(trial).ifPresent(lines::add);
-    workshop.learnt().rooms().stream()
-        .filter(room -> room.isCalled(trial.casting().place().name()))
-        .forEach(room -> lines.add("Learnt from your trials: " + room.sentence() + "."));
+    lines.addAll(TrialFiles.learnt(workshop, trial));
     return lines;
   }
 }

@@ -117,8 +117,23 @@ final class TodayCommand implements Callable<Integer> {
         .flatMap(Optional::stream)
         .noneMatch(OutputFile::isStandardOutput)) {
       surroundings.out().printSentences(TodayText.of(today));
+      surroundings.out().printSentences(learnt(today, workshops));
     }
     return TrialFiles.exitCode(notebook, failures.isEmpty());
+  }
+
+  /** Whether the forecasts are corrected for the rooms. */
+  private static List<String> learnt(Today today, Workshops workshops) {
+    List<Trial> drying =
+        today.standings().stream().map(plate -> plate.forecast().trial()).distinct().toList();
+    List<String> rooms =
+        drying.stream()
+            .flatMap(trial -> TrialFiles.learnt(workshops.of(trial), trial).stream())
+            .distinct()
+            .toList();
+    return rooms.isEmpty() && !drying.isEmpty()
+        ? List.of("Nothing was learnt of these rooms; the forecasts are those of the textbook.")
+        : rooms;
   }
 
   /** From where the command runs, with / between folders. */

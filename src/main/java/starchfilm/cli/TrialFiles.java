@@ -14,6 +14,7 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.SoundPart;
 import starchfilm.forecast.Oddity;
+import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.report.words.OddityWords;
 
@@ -105,6 +106,14 @@ final class TrialFiles {
     Workshops workshops = new Workshops(surroundings.clock());
     workshops.faults(trials).forEach(fault -> surroundings.err().println(fault.sentence()));
     return workshops;
+  }
+
+  /** What was learnt of a trial's room, which its forecast rests on; nothing where nothing was. */
+  static List<String> learnt(Workshop workshop, Trial trial) {
+    return workshop.learnt().rooms().stream()
+        .filter(room -> room.isCalled(trial.casting().place().name()))
+        .map(room -> "Learnt from your trials: " + room.sentence() + ".")
+        .toList();
   }
 
   /** The exit code of a command that used what it could of these trials. */

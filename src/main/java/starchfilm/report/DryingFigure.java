@@ -205,13 +205,17 @@ public final class DryingFigure {
     List<PourCalendar.ClockTick> clock = calendar.clockTicks(time.to() * unitS, MOST_TICKS);
     List<TickMark> marks = new ArrayList<>();
     if (!clock.isEmpty()) {
+      // On a narrow screen the day of the pour would run into the next.
+      boolean crowded = clock.size() > 1 && !clock.get(1).under().isEmpty();
       for (PourCalendar.ClockTick tick : clock) {
         marks.add(
             new TickMark(
                 time.place(tick.afterPourS() / unitS),
                 tick.label(),
                 tick.under(),
-                tick.label().contains(":") ? tick.under().isEmpty() : marks.size() % 2 == 1));
+                tick.label().contains(":")
+                    ? tick.under().isEmpty() || (crowded && marks.isEmpty())
+                    : marks.size() % 2 == 1));
       }
       return marks;
     }

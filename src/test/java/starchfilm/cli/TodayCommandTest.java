@@ -53,6 +53,19 @@ class TodayCommandTest {
   }
 
   @Test
+  void saysWhetherTheRoomIsCorrected() throws IOException {
+    plate("Fresh", "2026-04-20T10:00", "");
+    assertThat(said("today")).contains("Nothing was learnt of these rooms");
+
+    Files.copy(
+        Path.of("formulations/garden/workshop.json").toAbsolutePath(),
+        folder.resolve("workshop.json"));
+    Path file = folder.resolve("Fresh.json");
+    Files.writeString(file, Files.readString(file).replace("kitchen", "workroom"));
+    assertThat(said("today")).contains("Learnt from your trials: your room \"workroom\" dries");
+  }
+
+  @Test
   void leavesOutTheWrongNoteAndNotThePlate() throws IOException {
     plate("Done", "2026-04-15T10:00", "\"weighings\": [{\"at\": \"+6h\", \"mass_g\": \"heavy\"}]");
 
