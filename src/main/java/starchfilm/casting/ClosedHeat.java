@@ -32,7 +32,7 @@ public final class ClosedHeat {
    * @return what the place is, such as {@code air of 60 °C}; empty where nothing is wrong
    */
   public static Optional<String> of(GlycerolPortion glycerol, DryingPlace place) {
-    if (!(glycerol.massKg().value() > 0) || !glycerol.stock().origin().mayHoldMethanol()) {
+    if (!glycerol.mayHoldMethanol()) {
       return Optional.empty();
     }
     if (NAMES.matcher(place.name().toLowerCase(Locale.ROOT)).find()) {

@@ -194,8 +194,7 @@ final class RiskTable {
 
   /** A fan sparks beside methanol, and spreads the spores of film that moulds. */
   private static String movingAir(Trial trial) {
-    if (trial.recipe().glycerol().massKg().value() > 0
-        && trial.recipe().glycerol().stock().origin().mayHoldMethanol()) {
+    if (trial.recipe().glycerol().mayHoldMethanol()) {
       return "moving air from an open window (no fan: the glycerol may hold methanol)";
     }
     return trial.seen().faults().stream()

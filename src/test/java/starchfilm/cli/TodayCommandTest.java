@@ -81,6 +81,26 @@ class TodayCommandTest {
     assertThat(terminal.out()).contains("peelable");
   }
 
+  /** A cool, damp shed; glycerol of unknown origin may hold methanol. */
+  @Test
+  void tellsOfAFanOnlyWhereOneMayRun() throws IOException {
+    plate("Shed", "2026-04-15T10:00", "");
+    Path shed = folder.resolve("Shed.json");
+    String damp =
+        Files.readString(shed)
+            .replace("\"air_C\": 21, \"rh_pct\": 50", "\"air_C\": 17, \"rh_pct\": 75")
+            .replace("\"wet_thickness_mm\": 2.5", "\"wet_thickness_mm\": 6");
+
+    Files.writeString(shed, damp);
+    assertThat(said("today"))
+        .contains("for mould", "no fan: the glycerol may hold methanol")
+        .doesNotContain("a fan, drier");
+
+    Files.writeString(
+        shed, damp.replace("\"purity_pct\"", "\"origin\": \"bought\", \"purity_pct\""));
+    assertThat(said("today")).contains("If it shows none: a fan, drier");
+  }
+
   @Test
   void saysWhyAWeighingIsWorthIt() throws IOException {
     plate("Halfway", "2026-04-19T10:00", "");

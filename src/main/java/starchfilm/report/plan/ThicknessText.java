@@ -76,7 +76,7 @@ public final class ThicknessText {
               + PlainWords.inTheHand(answer.film().feel())
               + ".");
     } else {
-      lines.add("Choose a later date, or dry it in warmer or drier air, or with a fan.");
+      lines.add("Choose a later date, or dry it in warmer, drier or moving air.");
     }
     lines.addAll(limits(answer));
     return lines;

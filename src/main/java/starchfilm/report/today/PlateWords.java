@@ -108,7 +108,8 @@ public final class PlateWords {
               + (Double.isInfinite(standing.readyS().middle())
                   ? "never"
                   : calendar.range(standing.readyS()))
-              + ". A fan, drier or warmer air, or a rack once it can be peeled.";
+              + movingAir(standing)
+              + ", drier or warmer air, or a rack once it can be peeled.";
       case WEIGH ->
           "Weigh "
               + who
@@ -227,5 +228,13 @@ public final class PlateWords {
     double grams = ReaderUnit.GRAM.of(filmKg + standing.emptyKg().orElse(0));
     boolean tenths = standing.last().filter(last -> last.massSdKg() < SHOWS_TENTHS_KG).isPresent();
     return tenths ? Figures.tenths(grams) : Figures.whole(grams);
+  }
+
+  /** A fan sparks beside methanol, and spreads the spores of film that moulds. */
+  private static String movingAir(Standing standing) {
+    if (standing.forecast().trial().recipe().glycerol().mayHoldMethanol()) {
+      return ". Moving air from an open window (no fan: the glycerol may hold methanol)";
+    }
+    return standing.nowS() >= standing.mouldFromS() ? ". If it shows none: a fan" : ". A fan";
   }
 }
