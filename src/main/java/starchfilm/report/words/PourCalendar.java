@@ -36,6 +36,9 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   /** Longer after the pour than this, the part of the day says more than is known (s). */
   private static final double PART_OF_DAY_UP_TO_S = 3 * DAY_S;
 
+  /** A range shorter than this is told by the hour, a longer one by the day (s). */
+  private static final double BY_THE_HOUR_UP_TO_S = 2 * DAY_S;
+
   /** Steps of a time axis (h). */
   private static final int[] STEPS_H = {1, 2, 3, 6, 12, 24, 48, 120, 240, 480, 1200};
 
@@ -71,8 +74,8 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   }
 
   /**
-   * A forecast moment with its range: by the hour where the range is shorter than a day, else by
-   * the day.
+   * A forecast moment with its range: by the hour where the range is shorter than two days,
+   * else by the day.
    *
    * @param afterPourS the band (s since the pour), its low end and middle finite
    * @return such as {@code Sat 28 Nov, about 9:00 (7–11)}, {@code Sat 28 Nov, about 1:00 (Fri 22:00
@@ -97,7 +100,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
     }
     LocalDateTime low = hour(afterPourS.low());
     LocalDateTime middle = hour(afterPourS.middle());
-    if (afterPourS.high() - afterPourS.low() >= DAY_S) {
+    if (afterPourS.high() - afterPourS.low() >= BY_THE_HOUR_UP_TO_S) {
       String high = Double.isInfinite(afterPourS.high()) ? "never" : date(hour(afterPourS.high()));
       String from = date(low).equals(date(middle)) ? "" : date(low) + " ";
       return date(middle) + " (" + from + "to " + high + ")";
@@ -132,7 +135,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   }
 
   /**
-   * A stretch of time to look in: by the hour where it is shorter than a day, else by the day.
+   * A stretch of time to look in: by the hour where it is shorter than two days, else by the day.
    *
    * @param fromS its beginning (s since the pour); finite
    * @param untilS its end (s since the pour); may be infinite
@@ -147,7 +150,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
     }
     LocalDateTime from = hour(fromS);
     LocalDateTime until = hour(untilS);
-    if (untilS - fromS >= DAY_S) {
+    if (untilS - fromS >= BY_THE_HOUR_UP_TO_S) {
       return date(from) + " to " + date(until);
     }
     String hour = date(from) + ", " + from.getHour() + ":00";

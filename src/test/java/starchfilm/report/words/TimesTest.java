@@ -73,7 +73,9 @@ class TimesTest {
     assertThat(dated.range(new Band(3.6 * HOUR, 6.6 * HOUR, 9.6 * HOUR)))
         .isEqualTo("Tue 29 Dec, about 1:00 (Mon 22:00 to 4:00)");
     assertThat(dated.range(new Band(1.5 * DAY, 2 * DAY, 3 * DAY)))
-        .isEqualTo("Wed 30 Dec (to Thu 31 Dec)");
+        .isEqualTo("Wed 30 Dec, about 19:00 (7:00 to Thu 19:00)");
+    assertThat(dated.range(new Band(1.1 * DAY, 2 * DAY, 3.2 * DAY)))
+        .isEqualTo("Wed 30 Dec (Tue 29 Dec to Thu 31 Dec)");
     assertThat(dated.range(new Band(2 * DAY, 3 * DAY, NEVER)))
         .isEqualTo("Thu 31 Dec (Wed 30 Dec to never)");
     assertThat(UNDATED.range(new Band(28 * HOUR, 41 * HOUR, 62 * HOUR)))
