@@ -48,11 +48,19 @@ final class ServedProgram implements AutoCloseable {
     for (String line = said.readLine(); line != null; line = said.readLine()) {
       Matcher matcher = ADDRESS.matcher(line);
       if (matcher.find()) {
+        passOn(said);
         return new ServedProgram(process, URI.create(matcher.group()));
       }
       told.append(line).append('\n');
     }
     throw new IOException("the program ended without an address:\n" + told);
+  }
+
+  /** What it says later, such as why a page failed, stands in the output of the tests. */
+  private static void passOn(BufferedReader said) {
+    Thread reading = new Thread(() -> said.lines().forEach(System.err::println), "served output");
+    reading.setDaemon(true);
+    reading.start();
   }
 
   /** The process, to be watched or killed. */
