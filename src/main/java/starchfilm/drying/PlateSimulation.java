@@ -7,6 +7,7 @@ import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.numerics.diffusion.Tolerance;
 
 /**
  * One plate solved for one likely case after another: what a scale under it would show, and when
@@ -21,6 +22,12 @@ import starchfilm.drying.uncertainty.UncertainParameter;
  * <p>A call allocates nothing that grows with the steps. One object serves one thread.
  */
 public final class PlateSimulation {
+  /**
+   * Tighter than a forecast needs: a fit takes differences of masses, and where a factor hardly
+   * moves them a coarse solve gives the difference of two errors.
+   */
+  private static final Tolerance SMOOTH = new Tolerance(1e-4, 2e-5, 0.1);
+
   private static final double SHORTEST_S = 60;
   private static final double OUTER_NODE = Math.sqrt(0.6);
   private static final double OUTER_WEIGHT = 5.0 / 18;
@@ -50,7 +57,9 @@ public final class PlateSimulation {
     }
     this.prepared = prepared;
     this.timesS = timesS;
-    this.solver = new SpotSolver(prepared, timesS);
+    Casting drying = prepared.drying();
+    this.solver =
+        new SpotSolver(prepared, timesS, SpotSolver.grid(drying, SpotSolver.NODES), SMOOTH, true);
   }
 
   /**

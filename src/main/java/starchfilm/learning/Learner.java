@@ -2,6 +2,8 @@ package starchfilm.learning;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.linear.RealVector;
@@ -45,6 +47,34 @@ final class Learner {
     }
   }
 
+  /** The plates, and what they were given before their last fit. */
+  private record LastRound(Learner learner, SharedParameters used) {
+    double apart() {
+      return learner.apart(used, learner.shared());
+    }
+
+    /**
+     * The plates without the one that moved most: one whose weighings contradict each other must
+     * not keep the others from being learnt from.
+     */
+    Learner withoutTheRestless() {
+      SharedParameters taught = learner.shared();
+      Pupil restless =
+          Collections.max(
+              learner.pupils,
+              Comparator.comparingDouble(pupil -> Learner.apart(pupil.plate(), used, taught)));
+      List<LeftOut> leftOut = new ArrayList<>(learner.leftOut);
+      leftOut.add(
+          new LeftOut(
+              restless.file(),
+              "learning does not settle with this plate; check the times and masses of its"
+                  + " weighings, and the tare"));
+      return new Learner(
+          learner.pupils.stream().filter(pupil -> pupil != restless).toList(),
+          List.copyOf(leftOut));
+    }
+  }
+
   private record Outcome(Optional<Pupil> pupil, Optional<LeftOut> leftOut) {}
 
   private Learner(List<Pupil> pupils, List<LeftOut> leftOut) {
@@ -70,9 +100,20 @@ final class Learner {
                 .map(trial -> first(trial, TrialName.from(folder, trial), untaught, requireWanted))
                 .toList(),
             List.of());
+    LastRound last = learner.rounds();
+    while (last.apart() >= SETTLED) {
+      last = last.withoutTheRestless().rounds();
+    }
+    return last.learner();
+  }
+
+  /** Rounds over all plates until none moves, or until there is no hope that they come to rest. */
+  private LastRound rounds() {
+    Learner learner = this;
     SharedParameters used = learner.shared();
     double share = 1;
     double apartBefore = Double.POSITIVE_INFINITY;
+    LastRound last = new LastRound(learner, used);
     for (int round = 0; round < MOST_ROUNDS; round++) {
       int before = learner.pupils.size();
       learner = learner.again(used);
@@ -84,9 +125,10 @@ final class Learner {
         apartBefore = Double.POSITIVE_INFINITY;
         continue;
       }
-      double apart = learner.apart(used, taught);
+      last = new LastRound(learner, used);
+      double apart = last.apart();
       if (apart < SETTLED) {
-        return learner;
+        return last;
       }
       if (apart > (1 - SLOW * share) * apartBefore) {
         share = Math.max(SMALLEST_SHARE, share / 2);
@@ -94,8 +136,7 @@ final class Learner {
       apartBefore = apart;
       used = used.movedTowards(taught, share);
     }
-    throw new UnsettledFitException(
-        "learning did not settle in " + MOST_ROUNDS + " rounds over all plates");
+    return last;
   }
 
   private static Outcome first(

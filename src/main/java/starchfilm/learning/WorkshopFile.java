@@ -108,18 +108,24 @@ record WorkshopFile(
     }
     byte[] bytes = FileText.bytes(file, MAX_BYTES);
     try {
-      WorkshopFile read = JSON.readValue(FileText.utf8(bytes), WorkshopFile.class);
+      return parsed(FileText.utf8(bytes).strip());
+    } catch (UnreadableFileException e) {
+      throw new UnreadableFileException(
+          e.line().orElse(0), e.column().orElse(0), e.given(), WANTED, FIX);
+    }
+  }
+
+  private static WorkshopFile parsed(String text) throws UnreadableFileException {
+    try {
+      WorkshopFile read = JSON.readValue(text, WorkshopFile.class);
       if (read == null) {
         throw new UnreadableFileException("null", WANTED, FIX);
       }
       return read.teachable();
-    } catch (UnreadableFileException e) {
-      throw new UnreadableFileException(
-          e.line().orElse(0), e.column().orElse(0), e.given(), WANTED, FIX);
     } catch (JsonProcessingException e) {
       JsonLocation at = e.getLocation();
       throw new UnreadableFileException(
-          at == null ? 0 : Math.max(0, at.getLineNr()), 0, what(e), WANTED, FIX);
+          at == null ? 0 : Math.max(0, at.getLineNr()), 0, what(e, text), WANTED, FIX);
     }
   }
 
@@ -134,7 +140,7 @@ record WorkshopFile(
   }
 
   /** The field that is wrong, without the library's words, which name classes. */
-  private static String what(JsonProcessingException e) {
+  private static String what(JsonProcessingException e, String text) {
     String field =
         e instanceof JsonMappingException mapping
             ? mapping.getPath().stream()
@@ -145,7 +151,8 @@ record WorkshopFile(
                             : "." + step.getFieldName())
                 .collect(Collectors.joining())
             : "";
-    if (e instanceof JsonEOFException || e.getCause() instanceof JsonEOFException) {
+    boolean isCut = text.startsWith("{") && !text.endsWith("}");
+    if (isCut || e.getCause() instanceof JsonEOFException) {
       return "a file that ends early";
     }
     return field.isEmpty() ? "another format" : "another value of " + field.substring(1);

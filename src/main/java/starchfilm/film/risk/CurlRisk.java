@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * its edges by {@code L^2/(8 radius)}: up at first, in the end towards the plate's side.
  *
  * <p>Against the forces and moments of 41 layers summed step by step, on four castings of 3 to 11
- * mm, this radius is 0.4 to 1.1 times the last one of plasticised film, and 0.3 times that of a
+ * mm, this radius is 0.4 to 1.3 times the last one of plasticised film, and 0.3 times that of a
  * glass that lets go late: it bends too tightly, if anything. The lift, at most a quarter of the
  * plate, came out the same within a tenth, so the sums are not made. They bend the same way: up at
  * first, then past flat.

@@ -74,8 +74,8 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   }
 
   /**
-   * A forecast moment with its range: by the hour where the range is shorter than two days,
-   * else by the day.
+   * A forecast moment with its range: by the hour where the range is shorter than two days, else by
+   * the day.
    *
    * @param afterPourS the band (s since the pour), its low end and middle finite
    * @return such as {@code Sat 28 Nov, about 9:00 (7–11)}, {@code Sat 28 Nov, about 1:00 (Fri 22:00
