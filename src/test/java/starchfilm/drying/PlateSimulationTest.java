@@ -97,7 +97,8 @@ class PlateSimulationTest {
     assertThat(
             new PlateSimulation(PLATE)
                 .milestoneS(Milestone.DRY_THROUGH, Spot.THICK_SPOT, ParameterSample.NONE))
-        .isEqualTo(forecast);
+        // Fits take smaller steps on the same nodes, within what a forecast's steps may miss.
+        .isCloseTo(forecast, within(1e-3 * forecast));
   }
 
   @Test

@@ -25,6 +25,7 @@ public final class DataSheet {
   private static final Map<String, String> KEYS = keys();
   private static final String LOW = "_low";
   private static final String HIGH = "_high";
+  private static final String WITHHELD = "withheld";
 
   private final String what;
   private final List<Row> rows = new ArrayList<>();
@@ -95,7 +96,9 @@ public final class DataSheet {
   /**
    * The answer as JSON.
    *
-   * @return one object: what it is, its keys with unit and meaning, its rows, and what else is told
+   * @return one object: what it is, its keys with unit and meaning, its rows, and what else is
+   *     told; of an answer of one row also each range by its key, such as {@code
+   *     pure_glycerol_g.low}, or why it is withheld
    */
   public String json() {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
@@ -105,6 +108,9 @@ public final class DataSheet {
         .map(DataSheet::base)
         .distinct()
         .forEach(key -> keys.put(key, String.valueOf(KEYS.get(key))));
+    if (rows.size() == 1) {
+      putByName(root, rows.get(0));
+    }
     ArrayNode entries = root.putArray("rows");
     for (Row row : rows) {
       ObjectNode entry = entries.addObject();
@@ -121,6 +127,23 @@ public final class DataSheet {
     }
     told.forEach((heading, sentences) -> sentences.forEach(root.withArray(heading)::add));
     return JsonText.of(root);
+  }
+
+  /** The figures of an answer about one thing, where a reader of one figure looks for them. */
+  private static void putByName(ObjectNode root, Row row) {
+    row.cells.forEach(
+        (key, value) -> {
+          if (row.cells.get(key + LOW) instanceof Number low
+              && row.cells.get(key + HIGH) instanceof Number high
+              && value instanceof Number middle) {
+            root.putObject(key)
+                .put("low", low.doubleValue())
+                .put("middle", middle.doubleValue())
+                .put("high", high.doubleValue());
+          } else if (key.equals(WITHHELD)) {
+            root.put(key, value.toString());
+          }
+        });
   }
 
   /**
