@@ -34,7 +34,7 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   private static final String STILL = "–";
 
   private static final String SAME_WAIT =
-      "Poured equally thick, a paste holds nearly the same water whichever"
+      "At the same pour thickness, a paste holds nearly the same water whichever"
           + " ingredient changes by a tenth, and the room takes nearly as long to"
           + " remove it: only pour and room change the drying time.";
 

@@ -74,7 +74,7 @@ final class Picture {
     boolean ofTelephone = latin.length() >= 12 && latin.startsWith("ftyp", 4);
     return Optional.of(
         new Objection(
-            ofTelephone ? "a picture or film as telephones keep them" : "a file that is no picture",
+            ofTelephone ? "a photo or film in a format of phones" : "a file that is no picture",
             "JPEG, PNG or GIF",
             ofTelephone ? "export it as JPEG" : "name the picture itself"));
   }

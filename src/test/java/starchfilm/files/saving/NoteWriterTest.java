@@ -150,7 +150,7 @@ class NoteWriterTest {
             "text.jpg: a file that is no picture given, allowed JPEG, PNG or GIF; name the picture itself");
     assertThat(refusal(new Note.Photographed("phone.heic")))
         .isEqualTo(
-            "phone.heic: a picture or film as telephones keep them given, allowed JPEG, PNG or GIF;"
+            "phone.heic: a photo or film in a format of phones given, allowed JPEG, PNG or GIF;"
                 + " export it as JPEG");
     assertThat(refusal(new Note.Photographed("big.png")))
         .isEqualTo("big.png: a picture of 200 MB given, allowed at most 30 MB; save it smaller");
