@@ -187,11 +187,7 @@ final class App implements Runnable {
   private static int wrongUsage(ParameterException exception, String[] args) {
     CommandLine line = exception.getCommandLine();
     line.getErr().println("starchfilm: " + onOneLine(inWords(exception)));
-    boolean isOption =
-        exception instanceof UnmatchedArgumentException unmatched && unmatched.isUnknownOption();
-    if (!isOption || !UnmatchedArgumentException.printSuggestions(exception, line.getErr())) {
-      line.getErr().println("Help: " + line.getCommandSpec().qualifiedName() + " --help");
-    }
+    line.getErr().println("Help: " + line.getCommandSpec().qualifiedName() + " --help");
     return ExitCodes.WRONG_INPUT;
   }
 
@@ -227,7 +223,14 @@ final class App implements Runnable {
           : "no file named; write " + arg.paramLabel();
     }
     if (exception instanceof UnmatchedArgumentException unknown) {
-      return unknown.getUnmatched().get(0).split("=", 2)[0] + " is no option of this command";
+      String option = unknown.getUnmatched().get(0).split("=", 2)[0];
+      List<String> known =
+          unknown.getCommandLine().getCommandSpec().options().stream()
+              .map(OptionSpec::longestName)
+              .toList();
+      return option
+          + " is no option of this command"
+          + NearMiss.of(option, known).map(near -> "; did you mean " + near + "?").orElse("");
     }
     return String.valueOf(exception.getMessage());
   }
