@@ -69,9 +69,9 @@ final class Learner {
               restless.file(),
               "learning does not settle with this plate; check the times and masses of its"
                   + " weighings, and the tare"));
-      return new Learner(
-          learner.pupils.stream().filter(pupil -> pupil != restless).toList(),
-          List.copyOf(leftOut));
+      List<Pupil> others = new ArrayList<>(learner.pupils);
+      others.remove(restless);
+      return new Learner(List.copyOf(others), List.copyOf(leftOut));
     }
   }
 
