@@ -117,8 +117,8 @@ final class JarPage {
         switch (form.text("origin")) {
           case "recorded" -> "recovered as noted";
           case "recovered" -> "recovered, not written down how";
-          case "unknown" -> "of unknown origin";
-          default -> "bought";
+          case "bought" -> "bought";
+          default -> "of unknown origin";
         };
     String label = form.text("label");
     String reading =

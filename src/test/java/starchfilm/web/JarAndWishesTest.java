@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +64,17 @@ class JarAndWishesTest {
     HttpResponse<String> few = site.get("/plan/wishes?" + WISHES + "&vary=glycerol+20,30,40");
     assertThat(few.statusCode()).isEqualTo(422);
     assertThat(few.body()).contains("2 plates given for 3 groups");
+  }
+
+  /** Who leaves the question alone reads the line for a jar of unknown origin. */
+  @ParameterizedTest
+  @ValueSource(strings = {"/jar", "/plan/wishes"})
+  void takesGlycerolForBoughtOnlyWhereThatIsChosen(String page) {
+    Document form = Jsoup.parse(site.get(page).body());
+
+    Element preset = form.select("#origin option[selected]").first();
+    assertThat((preset == null ? form.select("#origin option").first() : preset).val())
+        .isEqualTo("unknown");
   }
 
   @Test

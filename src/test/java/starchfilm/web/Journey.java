@@ -42,7 +42,7 @@ enum Journey {
       "Save",
       "Saved."),
   ASSAY_A_JAR(
-      "/jar",
+      "/jar?origin=bought",
       "",
       List.of(new Typed("What the jar holds", "250"), new Typed("Glycerol by the label", "99.5")),
       "Work out what is in the jar",
