@@ -207,24 +207,7 @@ class HostileFilesTest {
 
   @Test
   void aRimIsSavedAsItWasMeasured() throws IOException {
-    assertThat(
-            terminal.run(
-                "plan",
-                "--starch",
-                "potato",
-                "--glycerol",
-                "20g",
-                "--purity",
-                "99%",
-                "--room",
-                "20C,50%",
-                "--plates",
-                "1x300x200mm glass",
-                "--rim",
-                "12mm",
-                "--save",
-                "saved"))
-        .isZero();
+    assertThat(terminal.plan("--rim", "12mm", "--save", "saved")).isZero();
     try (var saved = Files.newDirectoryStream(folder.resolve("saved"), "*.json")) {
       for (Path file : saved) {
         assertThat(Files.readString(file)).contains("\"rim_height_mm\" : 12.0");

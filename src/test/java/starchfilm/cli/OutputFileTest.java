@@ -44,22 +44,7 @@ class OutputFileTest {
   void weighOutSheetsDoNotTakeAComparisonsPlace() throws IOException {
     assertThat(compare("page.html")).isZero();
     String page = Files.readString(folder.resolve("page.html"));
-    assertThat(
-            terminal.run(
-                "plan",
-                "--starch",
-                "potato",
-                "--glycerol",
-                "20g",
-                "--purity",
-                "99%",
-                "--room",
-                "20C,50%",
-                "--plates",
-                "1x300x200mm glass",
-                "--sheet",
-                "page.html"))
-        .isEqualTo(2);
+    assertThat(terminal.plan("--sheet", "page.html")).isEqualTo(2);
     assertThat(terminal.err()).contains("is there and is no weigh-out sheets of this program");
     assertThat(folder.resolve("page.html")).hasContent(page);
   }

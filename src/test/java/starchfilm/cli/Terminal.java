@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The program run in memory: what was typed in, what came out. */
 final class Terminal {
@@ -30,6 +32,16 @@ final class Terminal {
 
   int run(String... words) {
     return new App(surroundings()).run(words);
+  }
+
+  /** Plans from 20 g of bought glycerol for one plate. */
+  int plan(String... more) {
+    List<String> words =
+        new ArrayList<>(
+            List.of("plan", "--starch", "potato", "--glycerol", "20g", "--purity", "99%"));
+    words.addAll(List.of("--room", "20C,50%", "--plates", "1x300x200mm glass"));
+    words.addAll(List.of(more));
+    return run(words.toArray(String[]::new));
   }
 
   CommandContext surroundings() {
