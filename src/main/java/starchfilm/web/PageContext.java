@@ -2,8 +2,10 @@ package starchfilm.web;
 
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import starchfilm.report.PageRenderer;
@@ -13,6 +15,8 @@ import starchfilm.report.words.Glossary;
 import starchfilm.web.http.CsrfFields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
+import starchfilm.web.http.SignedIn;
+import starchfilm.web.http.Visitor;
 import starchfilm.web.work.Workbench;
 
 /**
@@ -36,6 +40,9 @@ record PageContext(
       Glossary.entries().stream()
           .collect(Collectors.toMap(Glossary.Entry::term, Glossary.Entry::meaning));
 
+  private static final DateTimeFormatter SEEN =
+      DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
+
   private static final List<Place> PLACES =
       List.of(
           new Place("today", "/today", "", "Today"),
@@ -57,14 +64,26 @@ record PageContext(
    * What the frame of every page shows.
    *
    * @param assets style, script and icon
+   * @param visitor whom it is shown to
+   * @param others who else was let in
    */
   record Frame(
       String here,
       List<Place> places,
       Assets assets,
+      Visitor visitor,
+      List<Other> others,
       String folder,
       List<Caution> safety,
       Map<String, String> words) {}
+
+  /**
+   * Somebody who was let in by a key.
+   *
+   * @param number tells the browser apart
+   * @param words by which its owner knows it
+   */
+  record Other(String number, String words) {}
 
   /**
    * Fills a page.
@@ -88,9 +107,22 @@ record PageContext(
     Map<String, Object> all = new HashMap<>(values);
     all.put(
         "frame",
-        new Frame(here, PLACES, assets, folder.root().toString(), Cautions.general(), WORDS));
+        new Frame(
+            here,
+            PLACES,
+            assets,
+            seal.visitor(),
+            seal.visitor().others().stream().map(this::other).toList(),
+            folder.root().toString(),
+            Cautions.general(),
+            WORDS));
     all.put("seal", seal);
     return all;
+  }
+
+  private Other other(SignedIn browser) {
+    String seen = SEEN.format(browser.lastSeen().atZone(clock.getZone()));
+    return new Other(browser.number(), browser.name() + ", last seen " + seen);
   }
 
   /** A page as an answer. */

@@ -8,6 +8,8 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -43,12 +45,12 @@ class OwnKeyTest {
     return ask(to("/enter").POST(HttpRequest.BodyPublishers.ofString("key=" + key)));
   }
 
-  private HttpResponse<String> post(String path, String cookie, String token) throws Exception {
+  private HttpResponse<String> post(String path, String cookie, String fields) throws Exception {
     return ask(
         to(path)
             .header("Cookie", cookie)
             .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(HttpRequest.BodyPublishers.ofString("token=" + token + "&form=1")));
+            .POST(HttpRequest.BodyPublishers.ofString("token=" + fields + "&form=1")));
   }
 
   private String enter() throws Exception {
@@ -87,6 +89,35 @@ class OwnKeyTest {
     assertThat(ask(to("/trials").header("Cookie", cookie)).statusCode()).isEqualTo(200);
     assertThat(show(key).statusCode()).as("used").isEqualTo(401);
     assertThat(site.ownKeys()).as("the next browser's").hasSize(2).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void oneBrowserIsPutOutAndTheOthersStay() throws Exception {
+    String owner = enter();
+    String lost = enter();
+    String kept = enter();
+    String page = ask(to("/trials").header("Cookie", owner)).body();
+    List<String> listed = listed(page);
+    assertThat(listed).as("neither cookies nor the owner").hasSize(2).doesNotContain(lost, kept);
+    assertThat(page).contains("on this machine, last seen", "Put all others out");
+
+    // The last seen stands first, so it is the one that stays.
+    assertThat(ask(to("/trials").header("Cookie", kept)).statusCode()).isEqualTo(200);
+    String first = listed(ask(to("/trials").header("Cookie", owner)).body()).get(1);
+    String token = RunningSite.hidden(page, "token");
+    assertThat(post("/put-out", owner, token + "&browser=" + first).statusCode()).isEqualTo(200);
+
+    assertThat(ask(to("/trials").header("Cookie", lost)).statusCode()).isEqualTo(401);
+    assertThat(ask(to("/trials").header("Cookie", kept)).statusCode()).isEqualTo(200);
+    assertThat(listed(ask(to("/trials").header("Cookie", owner)).body())).hasSize(1);
+  }
+
+  private static List<String> listed(String page) {
+    return Pattern.compile("name=\"browser\" value=\"([^\"]+)\"")
+        .matcher(page)
+        .results()
+        .map(found -> found.group(1))
+        .toList();
   }
 
   @Test

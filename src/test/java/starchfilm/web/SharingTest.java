@@ -36,6 +36,12 @@ class SharingTest {
       assertThat(from(site, address + "trials", device).statusCode()).isEqualTo(200);
       assertThat(from(site, address + "?key=" + key, "").statusCode()).isEqualTo(401);
       assertThat(shown(site, address, key).statusCode()).isEqualTo(401);
+      assertThat(from(site, address + "trials", device).body())
+          .contains("Log out here")
+          .doesNotContain("Stop it now", "Put this one out");
+      assertThat(site.get("/trials").body())
+          .contains("Stop it now", "Put this one out", "at " + URI.create(address).getHost())
+          .doesNotContain("Log out here");
       assertThat(stop(site, address, device).statusCode()).as("the owner's").isEqualTo(403);
       assertThat(site.keys()).hasSize(2).doesNotHaveDuplicates();
       assertThat(site.get("/trials").statusCode()).as("this machine").isEqualTo(200);

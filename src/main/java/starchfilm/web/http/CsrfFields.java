@@ -22,12 +22,12 @@ public final class CsrfFields {
   private final byte[] secret = Secret.ofMachine().getBytes(StandardCharsets.UTF_8);
 
   @SuppressWarnings("ThreadLocalUsage") // one a server, as long-lived as its threads
-  private final ThreadLocal<String> visitor = new ThreadLocal<>();
+  private final ThreadLocal<Visitor> visitor = new ThreadLocal<>();
 
   CsrfFields() {}
 
   /** Answers a visitor; the pages made meanwhile carry its token. */
-  <T> T serving(String visitor, Supplier<T> answer) {
+  <T> T serving(Visitor visitor, Supplier<T> answer) {
     this.visitor.set(visitor);
     try {
       return answer.get();
@@ -42,18 +42,27 @@ public final class CsrfFields {
    * @return value of the field {@code token}
    */
   public String token() {
-    String served = visitor.get();
-    if (served == null) {
-      throw new IllegalStateException("a form is made while no visitor is answered");
-    }
     try {
       Mac mac = Mac.getInstance(DIGEST);
       mac.init(new SecretKeySpec(secret, DIGEST));
-      byte[] digest = mac.doFinal(served.getBytes(StandardCharsets.UTF_8));
+      byte[] digest = mac.doFinal(visitor().secret().getBytes(StandardCharsets.UTF_8));
       return Base64.getUrlEncoder().withoutPadding().encodeToString(Arrays.copyOf(digest, BYTES));
     } catch (GeneralSecurityException e) {
       throw new IllegalStateException("every Java platform has " + DIGEST, e);
     }
+  }
+
+  /**
+   * Whom the page is made for.
+   *
+   * @return the visitor being answered
+   */
+  public Visitor visitor() {
+    Visitor served = visitor.get();
+    if (served == null) {
+      throw new IllegalStateException("a form is made while no visitor is answered");
+    }
+    return served;
   }
 
   /**

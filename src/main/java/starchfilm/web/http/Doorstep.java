@@ -8,7 +8,7 @@ final class Doorstep {
   /** Where a visitor logs out. */
   static final String LEAVE = "/leave";
 
-  /** Where the owner puts everybody else out. */
+  /** Where the owner puts others out. */
   static final String PUT_OUT = "/put-out";
 
   private static final String PAGE =
@@ -41,6 +41,7 @@ final class Doorstep {
   }
 
   static Response goodbye(String sentence) {
-    return Response.page(PAGE.formatted("", "<p>" + sentence + "</p>"));
+    return Response.page(
+        PAGE.formatted("", "<p>" + sentence + "</p><p><a href=\"/\">To the trials</a></p>"));
   }
 }

@@ -4,10 +4,14 @@ import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Decides who may ask.
@@ -31,6 +35,7 @@ final class Guard {
   private static final int KEPT_S = 2_592_000;
 
   private static final int MOST_KEY_BYTES = 1_000;
+  private static final Pattern DEVICE = Pattern.compile("\\(([\\p{Alnum} ;:._/-]{1,60})");
 
   private final Set<String> hosts;
   private final CsrfFields seal;
@@ -144,7 +149,7 @@ final class Guard {
         exchange.getRequestMethod().equals("POST")
             && exchange.getRequestURI().getPath().equals(Doorstep.ENTER);
     if (posted) {
-      Optional<String> let = keys.redeem(shown(exchange));
+      Optional<String> let = keys.redeem(shown(exchange), name(exchange));
       if (let.isPresent()) {
         String kept = "; SameSite=Strict; Max-Age=" + KEPT_S;
         return new Admission(
@@ -182,14 +187,37 @@ final class Guard {
 
   /** Lets a visitor out; a new key is needed to come in again. */
   void logOut(String visitor) {
-    key.ifPresent(keys -> keys.forget(visitor));
-    ownKey.ifPresent(keys -> keys.forget(visitor));
+    keys().forEach(keys -> keys.forget(visitor));
   }
 
-  /** Puts out everybody but the visitor. */
-  void putOutOthers(String visitor) {
-    key.ifPresent(keys -> keys.forgetAllBut(visitor));
-    ownKey.ifPresent(keys -> keys.forgetAllBut(visitor));
+  /** Puts out one other browser by its number, or with no number everybody but the visitor. */
+  void putOut(String visitor, String number) {
+    keys().forEach(keys -> keys.putOut(visitor, number));
+  }
+
+  /** What the pages of a visitor show of itself and of others. */
+  Visitor visitor(HttpExchange exchange, String secret) {
+    boolean owner = isLocal(exchange);
+    Stream<SignedIn> others =
+        keys()
+            .flatMap(keys -> keys.others(secret).stream())
+            .filter(other -> owner)
+            .sorted(Comparator.comparing(SignedIn::lastSeen).reversed());
+    return new Visitor(secret, owner, !owner || ownKey.isPresent(), others.toList());
+  }
+
+  private Stream<OneTimeKey> keys() {
+    return Stream.of(key, ownKey).flatMap(Optional::stream);
+  }
+
+  /** What a browser says of its device in the first brackets, and the address it has. */
+  private static String name(HttpExchange exchange) {
+    String agent = String.valueOf(exchange.getRequestHeaders().getFirst("User-Agent"));
+    Matcher device = DEVICE.matcher(agent);
+    return (device.find() ? device.group(1) : "a browser that does not say on what")
+        + (isLocal(exchange)
+            ? ", on this machine"
+            : ", at " + exchange.getRemoteAddress().getAddress().getHostAddress());
   }
 
   private static boolean isLocal(HttpExchange exchange) {
@@ -201,7 +229,7 @@ final class Guard {
   }
 
   /** What the visitor's cookies of this server hold. */
-  private java.util.stream.Stream<String> known(HttpExchange exchange) {
+  private Stream<String> known(HttpExchange exchange) {
     return exchange.getRequestHeaders().getOrDefault("Cookie", List.of()).stream()
         .flatMap(line -> java.util.Arrays.stream(line.split(";")))
         .map(String::strip)

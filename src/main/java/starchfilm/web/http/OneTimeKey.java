@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +21,7 @@ final class OneTimeKey {
 
   private final Consumer<String> printer;
   private final InstantSource clock;
-  private final Map<String, Instant> lastSeen = new HashMap<>();
+  private final Map<String, SignedIn> browsers = new HashMap<>();
   private String key;
 
   /** A first key. */
@@ -44,14 +45,15 @@ final class OneTimeKey {
    * Takes a key.
    *
    * @param given the key as typed or as it stands in an address
+   * @param name what the browser says of itself
    * @return what the browser shows from now on; empty where the key is wrong or used
    */
-  synchronized Optional<String> redeem(String given) {
+  synchronized Optional<String> redeem(String given, String name) {
     if (!fits(given)) {
       return Optional.empty();
     }
     forgetTheSilent();
-    if (lastSeen.size() >= MOST_BROWSERS) {
+    if (browsers.size() >= MOST_BROWSERS) {
       throw new HttpError(
           403,
           MOST_BROWSERS
@@ -59,7 +61,7 @@ final class OneTimeKey {
               + " program.");
     }
     String browser = Secret.ofMachine();
-    lastSeen.put(browser, clock.instant());
+    browsers.put(browser, new SignedIn(Secret.ofMachine(), name, clock.instant()));
     key = Secret.ofHand();
     printer.accept(key);
     return Optional.of(browser);
@@ -67,21 +69,41 @@ final class OneTimeKey {
 
   synchronized boolean knows(String browser) {
     forgetTheSilent();
-    return lastSeen.computeIfPresent(browser, (same, before) -> clock.instant()) != null;
+    return browsers.computeIfPresent(
+            browser, (same, it) -> new SignedIn(it.number(), it.name(), clock.instant()))
+        != null;
   }
 
   /** Needs a new key from now on. */
   synchronized void forget(String browser) {
-    lastSeen.remove(browser);
+    browsers.remove(browser);
   }
 
-  /** All but one need a new key from now on. */
-  synchronized void forgetAllBut(String browser) {
-    lastSeen.keySet().retainAll(java.util.Set.of(browser));
+  /**
+   * Others need a new key from now on.
+   *
+   * @param browser stays
+   * @param number whose number goes; empty for everybody's
+   */
+  synchronized void putOut(String browser, String number) {
+    browsers
+        .entrySet()
+        .removeIf(
+            entry ->
+                !entry.getKey().equals(browser)
+                    && (number.isEmpty() || entry.getValue().number().equals(number)));
+  }
+
+  /** All but one. */
+  synchronized List<SignedIn> others(String browser) {
+    return browsers.entrySet().stream()
+        .filter(entry -> !entry.getKey().equals(browser))
+        .map(Map.Entry::getValue)
+        .toList();
   }
 
   private void forgetTheSilent() {
     Instant since = clock.instant().minus(FORGOTTEN_AFTER);
-    lastSeen.values().removeIf(seen -> seen.isBefore(since));
+    browsers.values().removeIf(browser -> browser.lastSeen().isBefore(since));
   }
 }

@@ -95,7 +95,7 @@ final class RequestHandler implements HttpHandler {
             .orElseGet(
                 () ->
                     seal.serving(
-                        visitor.visitor(),
+                        guard.visitor(exchange, visitor.visitor()),
                         () -> answerVisitor(exchange, visitor.visitor(), partial)));
     return visitor
         .setCookie()
@@ -190,8 +190,8 @@ final class RequestHandler implements HttpHandler {
       case Doorstep.PUT_OUT -> {
         guard.requireOwner(exchange);
         yield request -> {
-          guard.putOutOthers(visitor);
-          return Doorstep.goodbye("Every other browser and device needs a new key now.");
+          guard.putOut(visitor, request.posted().text("browser"));
+          return Doorstep.goodbye("What was put out needs a new key now.");
         };
       }
       case STOP -> {
@@ -216,7 +216,6 @@ final class RequestHandler implements HttpHandler {
         exchange.getRequestURI().getPath(), query, body.fields(), body.files(), partial);
   }
 
-  /** The first language the reader asks for; its region decides how dates look. */
   private static void send(HttpExchange exchange, Response response) throws IOException {
     Headers headers = exchange.getResponseHeaders();
     headers.set("Content-Security-Policy", CONTENT_SECURITY_POLICY);

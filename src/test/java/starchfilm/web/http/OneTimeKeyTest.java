@@ -15,7 +15,7 @@ class OneTimeKeyTest {
 
   private String come() {
     keys.print();
-    return keys.redeem(printed.get(printed.size() - 1)).orElseThrow();
+    return keys.redeem(printed.get(printed.size() - 1), "a phone").orElseThrow();
   }
 
   @Test
