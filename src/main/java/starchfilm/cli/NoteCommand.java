@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -28,11 +29,11 @@ import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NoteWriter;
 import starchfilm.files.saving.NotedLine;
+import starchfilm.files.saving.NotedLine.Kind;
 import starchfilm.files.saving.PlateDoubtException;
 import starchfilm.files.saving.PotLine;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.files.saving.Undo;
-import starchfilm.report.words.NoteSentence;
 
 /** Writes what was weighed, measured or seen into a trial file. */
 @Command(
@@ -225,8 +226,7 @@ final class NoteCommand implements Callable<Integer> {
       return ExitCodes.DONE;
     }
     if (list) {
-      lines(trial)
-          .forEach(line -> surroundings.out().println(line.name() + ": " + NoteSentence.of(line)));
+      lines(trial).forEach(line -> surroundings.out().println(line.name() + ": " + line.words()));
       return ExitCodes.DONE;
     }
     NoteQuestions questions = new NoteQuestions(surroundings, words, trial);
@@ -361,7 +361,7 @@ final class NoteCommand implements Callable<Integer> {
     try {
       NoteWriter.Written written = NoteWriter.add(trial, noted);
       surroundings.out().println("Noted in " + file + ":");
-      notes.forEach(note -> surroundings.out().println("  " + NoteSentence.of(note)));
+      notes.forEach(note -> surroundings.out().println("  " + note.words()));
       written
           .before()
           .ifPresent(
@@ -399,25 +399,21 @@ final class NoteCommand implements Callable<Integer> {
 
   private List<Note> fromOptions(Path trial, NoteWords words, Optional<LocalDateTime> poured) {
     List<Note> notes = new ArrayList<>();
-    OptionalInt of =
-        plate == null
-            ? OptionalInt.empty()
-            : OptionalInt.of(read("--of", () -> NoteWords.plate(String.valueOf(plate))));
+    String of = given(plate);
+    OptionalInt number = read("--of", () -> words.plate(of));
     notes.addAll(pot.weighedOut(() -> potLines(trial)));
-    notes.addAll(pot.pour(poured, of));
-    pot.cook().ifPresent(notes::add);
+    notes.addAll(pot.pour(words, poured, of));
+    notes.addAll(pot.cook(words));
     String time = Optional.ofNullable(at).orElse(NOW);
     weighed.forEach(
-        typed ->
-            notes.add(
-                read("--weighed", () -> words.weighed(typed, time, withoutPlate).ofPlate(of))));
+        typed -> notes.add(read("--weighed", () -> words.weighed(typed, time, of, withoutPlate))));
     if (off || givenUp != null) {
-      String what = givenUp == null ? "--off" : "--given-up";
-      notes.add(read(what, () -> words.ended(of, time, Optional.ofNullable(givenUp))));
+      Map<String, String> end = Map.of("plate", of, "off_at", time, "given_up", given(givenUp));
+      notes.add(read(givenUp == null ? "--off" : "--given-up", () -> words.line(Kind.PLATE, end)));
     }
     confirmed.forEach(typed -> notes.add(read("--confirm", () -> words.confirmed(typed))));
     thicknesses.forEach(
-        typed -> notes.addAll(read("--thickness", () -> NoteWords.thicknesses(typed))));
+        typed -> notes.addAll(read("--thickness", () -> words.thicknesses(typed)).notes()));
     if (!(dropped.isEmpty() && replaced.isEmpty())) {
       List<NotedLine> lines = lines(trial);
       replaced.forEach(
@@ -431,18 +427,17 @@ final class NoteCommand implements Callable<Integer> {
     if (putAway || fetchBack) {
       notes.add(new Note.PutAway(putAway));
     }
-    strips.forEach(strip -> notes.add(read("--pull", strip::note)));
-    faults.forEach(
-        fault -> notes.add(read("--fault", () -> fault.note(words, Optional.ofNullable(at)))));
+    strips.forEach(strip -> notes.add(read("--pull", () -> strip.note(words))));
+    faults.forEach(fault -> notes.add(read("--fault", () -> fault.note(words, given(at)))));
     if (moved != null) {
-      String faces = moved;
-      notes.add(read("--moved", () -> words.moved(faces, time)));
+      Map<String, String> move = Map.of("at", time, "faces", moved);
+      notes.add(read("--moved", () -> words.line(Kind.MOVE, move)));
     }
     if (rating != null) {
-      String typed = rating;
-      notes.add(read("--rating", () -> NoteWords.rated(typed)));
+      Map<String, String> rated = Map.of("rating", rating);
+      notes.add(read("--rating", () -> words.put(rated)));
     }
-    remarks.forEach(remark -> notes.add(new Note.Remarked(remark)));
+    remarks.forEach(remark -> notes.add(words.one(Kind.REMARK, remark)));
     photos.forEach(
         photo ->
             notes.add(
@@ -450,8 +445,13 @@ final class NoteCommand implements Callable<Integer> {
                     NoteWords.photo(trial, surroundings.resolve(photo)).name(),
                     Optional.ofNullable(at).map(typed -> read("--at", () -> words.when(typed))),
                     Optional.ofNullable(caption),
-                    of)));
+                    number)));
     return notes;
+  }
+
+  /** What was typed; empty where nothing was. */
+  static String given(@Nullable String typed) {
+    return typed == null ? "" : typed;
   }
 
   /** Reads typed words and names the option they were given to where they cannot be read. */
@@ -491,9 +491,8 @@ final class NoteCommand implements Callable<Integer> {
         description = "Stretch at break between the clips, such as 24%%.")
     private @Nullable String stretch;
 
-    Note note() {
-      return NoteWords.pulled(
-          load, width, Optional.ofNullable(thickness), Optional.ofNullable(stretch));
+    Note note(NoteWords words) {
+      return words.pulled(load, width, given(thickness), given(stretch));
     }
   }
 
@@ -517,8 +516,10 @@ final class NoteCommand implements Callable<Integer> {
     @Option(names = "--fault-remark", paramLabel = "TEXT", description = "In your words.")
     private @Nullable String remark;
 
-    Note note(NoteWords words, Optional<String> at) {
-      return words.wentWrong(kind, Optional.ofNullable(where), at, Optional.ofNullable(remark));
+    Note note(NoteWords words, String at) {
+      String place = where == null ? "all" : where;
+      return words.line(
+          Kind.FAULT, Map.of("kind", kind, "where", place, "at", at, "remark", given(remark)));
     }
   }
 }

@@ -1,20 +1,24 @@
 package starchfilm.cli;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
+import starchfilm.files.saving.NotedLine.Kind;
 
 /**
  * Asks for notes one by one; an answer that cannot be read is asked for again, an empty one takes
@@ -34,8 +38,7 @@ final class NoteQuestions {
           "remark",
           "photo");
 
-  private static final Note NOTHING =
-      new Note.Cooked(Optional.empty(), Optional.empty(), Optional.empty());
+  private static final Note NOTHING = new Note.Put(Map.of());
 
   private final CommandContext surroundings;
   private final NoteWords words;
@@ -101,14 +104,15 @@ final class NoteQuestions {
     return switch (kind) {
       case "weighing" -> weighing();
       case "thickness" ->
-          required("How thick is the dry film there, in \u00B5m?", NoteWords::thickness);
+          required("How thick is the dry film there, in \u00B5m?", words::thicknesses);
       case "pull" -> pull();
       case "fault" -> fault();
       case "cook" -> cook();
       case "pour" -> pour();
       case "moved" -> moved();
-      case "rating" -> required("How good is it, 1 to 5?", NoteWords::rated);
-      case "remark" -> required("Your remark?", Note.Remarked::new);
+      case "rating" ->
+          required("How good is it, 1 to 5?", typed -> words.put(Map.of("rating", typed)));
+      case "remark" -> required("Your remark?", typed -> words.one(Kind.REMARK, typed));
       default ->
           required(
               "Which picture in the trial's folder?",
@@ -127,54 +131,72 @@ final class NoteQuestions {
   private Note weighing() throws NoMoreAnswers {
     String at = when();
     return required(
-        "What did the scale show, plate included, in g?", typed -> words.weighed(typed, at, false));
+        "What did the scale show, plate included, in g?",
+        typed -> words.weighed(typed, at, "", false));
   }
 
   private Note pull() throws NoMoreAnswers {
-    NoteWords.Load load =
+    ObjectNode strip =
         required(
-            "At what load did it break, such as 12N, or 0.9kg hung on it?", NoteWords.Load::of);
-    BigDecimal width = required("How wide was the strip, in mm?", t -> TypedAmount.number("mm", t));
-    Optional<BigDecimal> thickness =
-        optional("How thick, in \u00B5m? [as the film]", t -> TypedAmount.number("um", t));
-    Optional<BigDecimal> stretch =
-        optional("How far did it stretch, in %? [not measured]", t -> TypedAmount.number("%", t));
-    return NoteWords.pulled(load, width, thickness, stretch);
+            "At what load did it break, such as 12N, or 0.9kg hung on it?",
+            typed ->
+                (ObjectNode)
+                    words.line(Kind.PULL, Map.of(NoteWords.loadField(typed), typed)).node());
+    strip.set("width_mm", required("How wide was the strip, in mm?", as("pulls.width_mm")));
+    take(strip, "How thick, in \u00B5m? [as the film]", "pulls.thickness_um");
+    take(strip, "How far did it stretch, in %? [not measured]", "pulls.stretch_pct");
+    return new Note.Added(Kind.PULL, strip);
   }
 
   private Note fault() throws NoMoreAnswers {
+    ObjectNode fault = JsonNodeFactory.instance.objectNode();
     String kinds = String.join(", ", FileWord.all(ObservedFault.Kind.values()));
-    ObservedFault.Kind kind = required("What went wrong? " + kinds, NoteWords::faultKind);
-    Optional<ObservedFault.Place> place = optional("Where? edge, middle [all]", NoteWords::place);
-    Optional<String> at = optional("Seen when? [not noted]", words::when);
-    Optional<String> remark = optional("In your words? [nothing]", Function.identity());
-    return new Note.WentWrong(kind, place.orElse(ObservedFault.Place.ALL), at, remark);
+    fault.set("kind", required("What went wrong? " + kinds, as("faults.kind")));
+    fault.put("where", "all");
+    take(fault, "Where? edge, middle [all]", "faults.where");
+    take(fault, "Seen when? [not noted]", "faults.at");
+    take(fault, "In your words? [nothing]", "faults.remark");
+    return new Note.Added(Kind.FAULT, fault);
   }
 
   private Note cook() throws NoMoreAnswers {
-    String unknown = " [not noted]";
-    Optional<BigDecimal> minutes =
-        optional("Minutes at the top temperature?" + unknown, t -> TypedAmount.number("min", t));
-    Optional<BigDecimal> top =
-        optional("Top temperature, in \u00B0C?" + unknown, t -> TypedAmount.number("C", t));
-    Optional<BigDecimal> lost =
-        optional("Weight the pot lost, in g?" + unknown, t -> TypedAmount.number("g", t));
-    return new Note.Cooked(minutes, top, lost);
+    Map<String, JsonNode> values = new LinkedHashMap<>();
+    take(values, "Minutes at the top temperature? [not noted]", "cook.minutes");
+    take(values, "Top temperature, in \u00B0C? [not noted]", "cook.top_C");
+    take(values, "Weight the pot lost, in g? [not noted]", "cook.water_lost_g");
+    return new Note.Put(values);
   }
 
   private Note pour() throws NoMoreAnswers {
-    String at =
-        optional("Poured when? [now]", words::pour).orElseGet(() -> words.pour("now")).toString();
-    Optional<BigDecimal> mass =
-        optional("Paste on one plate, in g? [not weighed]", t -> TypedAmount.number("g", t));
-    Optional<BigDecimal> tare =
-        optional("The empty plate, in g? [not weighed]", t -> TypedAmount.number("g", t));
-    return new Note.Poured(Optional.of(at), mass, tare);
+    Map<String, JsonNode> values = new LinkedHashMap<>();
+    values.put("poured_at", words.value("poured_at", "now"));
+    take(values, "Poured when? [now]", "poured_at");
+    take(values, "Paste on one plate, in g? [not weighed]", "pour.poured_g");
+    take(values, "The empty plate, in g? [not weighed]", "pour.plate.tare_g");
+    return new Note.Put(values);
   }
 
   private Note moved() throws NoMoreAnswers {
-    String at = when();
-    return required("Which faces are open now? upper, turned, both", t -> words.moved(t, at));
+    ObjectNode move = JsonNodeFactory.instance.objectNode().put("at", when());
+    return new Note.Added(
+        Kind.MOVE,
+        move.set(
+            "faces", required("Which faces are open now? upper, turned, both", as("moved.faces"))));
+  }
+
+  /** An answer for a field, read as that is declared. */
+  private Function<String, JsonNode> as(String path) {
+    return typed -> words.value(path, typed);
+  }
+
+  private void take(ObjectNode line, String question, String path) throws NoMoreAnswers {
+    optional(question, as(path))
+        .ifPresent(value -> line.set(path.substring(path.indexOf('.') + 1), value));
+  }
+
+  private void take(Map<String, JsonNode> values, String question, String path)
+      throws NoMoreAnswers {
+    optional(question, as(path)).ifPresent(value -> values.put(path, value));
   }
 
   private String when() throws NoMoreAnswers {

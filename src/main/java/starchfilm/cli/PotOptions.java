@@ -1,19 +1,21 @@
 package starchfilm.cli;
 
-import java.math.BigDecimal;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.saving.Note;
+import starchfilm.files.saving.NoteWords;
+import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PotLine;
 
 /** What {@code note} takes about the cook and the pour. */
@@ -127,40 +129,41 @@ final class PotOptions {
   }
 
   /** The pour; of a plate that is named, its tare apart from the others'. */
-  List<Note> pour(Optional<LocalDateTime> at, OptionalInt plate) {
+  List<Note> pour(NoteWords words, Optional<LocalDateTime> at, String plate) {
     List<Note> notes = new ArrayList<>();
-    Optional<BigDecimal> tareG =
-        Optional.ofNullable(tare)
-            .map(typed -> NoteCommand.read("--tare", () -> TypedAmount.number("g", typed)));
-    if (plate.isPresent()) {
-      tareG.ifPresent(grams -> notes.add(new Note.Tared(plate.getAsInt(), grams)));
+    Map<String, JsonNode> values = new LinkedHashMap<>();
+    if (poured != null) {
+      at.ifPresent(time -> values.put("poured_at", TextNode.valueOf(time.toString())));
     }
-    if (poured != null || pouredMass != null || (tare != null && plate.isEmpty())) {
-      notes.add(
-          new Note.Poured(
-              poured == null ? Optional.empty() : at.map(LocalDateTime::toString),
-              Optional.ofNullable(pouredMass)
-                  .map(
-                      typed ->
-                          NoteCommand.read("--poured-mass", () -> TypedAmount.number("g", typed))),
-              plate.isPresent() ? Optional.empty() : tareG));
+    take(words, values, "pour.poured_g", "--poured-mass", pouredMass);
+    if (plate.isEmpty()) {
+      take(words, values, "pour.plate.tare_g", "--tare", tare);
+    } else if (tare != null) {
+      Map<String, String> empty = Map.of("plate", plate, "tare_g", tare);
+      notes.add(NoteCommand.read("--tare", () -> words.line(NotedLine.Kind.PLATE, empty)));
+    }
+    if (!values.isEmpty()) {
+      notes.add(new Note.Put(values));
     }
     return notes;
   }
 
-  Optional<Note> cook() {
-    if (cookTime == null && cookTop == null && cookLost == null) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Note.Cooked(
-            number("--cook-time", "min", cookTime),
-            number("--cook-top", "C", cookTop),
-            number("--cook-lost", "g", cookLost)));
+  List<Note> cook(NoteWords words) {
+    Map<String, JsonNode> values = new LinkedHashMap<>();
+    take(words, values, "cook.minutes", "--cook-time", cookTime);
+    take(words, values, "cook.top_C", "--cook-top", cookTop);
+    take(words, values, "cook.water_lost_g", "--cook-lost", cookLost);
+    return values.isEmpty() ? List.of() : List.of(new Note.Put(values));
   }
 
-  private static Optional<BigDecimal> number(String option, String unit, @Nullable String written) {
-    return Optional.ofNullable(written)
-        .map(typed -> NoteCommand.read(option, () -> TypedAmount.number(unit, typed)));
+  private static void take(
+      NoteWords words,
+      Map<String, JsonNode> values,
+      String path,
+      String option,
+      @Nullable String typed) {
+    if (typed != null) {
+      values.put(path, NoteCommand.read(option, () -> words.value(path, typed)));
+    }
   }
 }

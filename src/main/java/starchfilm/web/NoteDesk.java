@@ -16,7 +16,6 @@ import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
 import starchfilm.files.saving.PotLine;
 import starchfilm.files.saving.TrialFileText;
-import starchfilm.report.words.NoteSentence;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
@@ -69,7 +68,7 @@ final class NoteDesk {
           new NoteForm(form, new MomentParser(desk.clock()), pouredAt, lines(file), potLines(file))
               .note();
       NoteWriter.Written written = NoteWriter.add(file, note);
-      return new Noted(NoteSentence.of(note), written.version());
+      return new Noted(note.words(), written.version());
     } catch (NoteForm.NamedMistake e) {
       return Refused.because(List.of(String.valueOf(e.getMessage())));
     } catch (PlateDoubtException e) {

@@ -1,11 +1,12 @@
 package starchfilm.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.files.amount.MistypedException;
@@ -15,6 +16,7 @@ import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NotedLine;
+import starchfilm.files.saving.NotedLine.Kind;
 import starchfilm.files.saving.PotLine;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
@@ -24,7 +26,6 @@ final class NoteForm {
   private static final String NOW = "now";
 
   private final Fields fields;
-  private final MomentParser moments;
   private final NoteWords words;
   private final List<NotedLine> lines;
   private final List<PotLine> pot;
@@ -44,7 +45,6 @@ final class NoteForm {
     this.fields = fields;
     this.pot = pot;
     this.lines = lines;
-    this.moments = moments;
     this.words = new NoteWords(moments, pouredAt);
   }
 
@@ -62,36 +62,27 @@ final class NoteForm {
   Note note() {
     return switch (fields.text("kind")) {
       case "poured" -> poured();
-      case "cooked" ->
-          named(
-              "minutes, top temperature, weight lost",
-              () -> NoteWords.cooked(optional("minutes"), optional("top"), optional("lost")));
+      case "cooked" -> cooked();
       case "weighed" ->
           named(
               "weight",
               () -> {
-                Note.Weighed weighed =
+                Note.Added weighed =
                     words.weighed(
-                        required("mass", "what the scale showed"), at(), isTicked("alone"));
-                Note.Weighed ofPlate = weighed.ofPlate(plate());
+                        required("mass", "what the scale showed"),
+                        at(),
+                        plate(),
+                        fields.has("alone"));
                 return optional("same")
-                    .map(same -> ofPlate.onSamePlate(same.equals("yes")))
-                    .orElse(ofPlate);
+                    .map(same -> weighed.onSamePlate(same.equals("yes")))
+                    .orElse(weighed);
               });
       // Whoever types why and presses Enter means it.
-      case "off" -> named("off the plate", () -> words.ended(allOr(), at(), optional("words")));
+      case "off" -> named("off the plate", () -> ended(fields.text("words")));
       case "given-up" ->
-          named(
-              "given up",
-              () ->
-                  words.ended(
-                      allOr(),
-                      at(),
-                      Optional.of(required("words", "why, such as the cat, spilt or mould"))));
+          named("given up", () -> ended(required("words", "why, such as the cat, spilt or mould")));
       case "thickness" ->
-          named(
-              "dry thickness",
-              () -> new Note.Several(NoteWords.thicknesses(required("um", "micrometres"))));
+          named("dry thickness", () -> words.thicknesses(required("um", "micrometres")));
       case "weighed-out" -> weighedOut();
       case "put-away" -> new Note.PutAway(true);
       case "fetch-back" -> new Note.PutAway(false);
@@ -103,13 +94,25 @@ final class NoteForm {
           named(
               "fault",
               () ->
-                  words.wentWrong(
-                      fields.text("what"), optional("where"), optional("at"), optional("remark")));
+                  words.line(
+                      Kind.FAULT,
+                      Map.of(
+                          "kind", required("what", "what went wrong"),
+                          "where", optional("where").orElse("all"),
+                          "at", fields.text("at"),
+                          "remark", fields.text("remark"))));
       case "confirmed" -> named("time", () -> words.confirmed(required("at", "its time")));
-      case "moved" -> named("moved", () -> words.moved(fields.text("faces"), at()));
-      case "rated" -> named("rating", () -> NoteWords.rated(fields.text("rating")));
+      case "moved" ->
+          named(
+              "moved",
+              () ->
+                  words.line(
+                      Kind.MOVE,
+                      Map.of("at", at(), "faces", required("faces", "which faces are open"))));
+      case "rated" ->
+          named("rating", () -> words.put(Map.of("rating", required("rating", "1 to 5"))));
       case "remark" ->
-          named("remark", () -> new Note.Remarked(required("words", "a text of your own")));
+          named("remark", () -> words.one(Kind.REMARK, required("words", "a text of your own")));
       default -> throw HttpError.malformed("This form notes nothing this page knows.");
     };
   }
@@ -120,16 +123,14 @@ final class NoteForm {
   }
 
   /** The plate that is meant; the first of a pour needs no number. */
-  private OptionalInt plate() {
-    int number = optional("plate").map(NoteWords::plate).orElse(1);
-    return number == 1 ? OptionalInt.empty() : OptionalInt.of(number);
+  private String plate() {
+    return fields.text("plate").equals("1") ? "" : fields.text("plate");
   }
 
-  /** The plate that is named; all of them where none is. */
-  private OptionalInt allOr() {
-    return optional("plate")
-        .map(typed -> OptionalInt.of(NoteWords.plate(typed)))
-        .orElseGet(OptionalInt::empty);
+  /** A plate is done, or all of them where none is named. */
+  private Note ended(String why) {
+    return words.line(
+        Kind.PLATE, Map.of("plate", fields.text("plate"), "off_at", at(), "given_up", why));
   }
 
   /** Of every line of the pot whose weight is other than in the file. */
@@ -137,7 +138,8 @@ final class NoteForm {
     List<Note> notes = new ArrayList<>();
     for (int i = 0; i < pot.size(); i++) {
       PotLine line = pot.get(i);
-      grams("pot-" + i, line.what())
+      optional("pot-" + i)
+          .map(typed -> named(line.what(), () -> TypedAmount.number("g", typed)))
           .filter(grams -> !grams.toPlainString().equals(line.massG()))
           .ifPresent(grams -> notes.add(line.weighedOut(grams)));
     }
@@ -150,13 +152,25 @@ final class NoteForm {
   }
 
   private Note poured() {
-    return new Note.Poured(
-        Optional.of(
-            named(
-                "time of the pour",
-                () -> NoteWords.pour(moments, optional("at").orElse(NOW)).toString())),
-        grams("mass", "paste on one plate"),
-        grams("tare", "the empty plate"));
+    Map<String, JsonNode> values = new LinkedHashMap<>();
+    String at = optional("at").orElse(NOW);
+    values.put("poured_at", named("time of the pour", () -> words.value("poured_at", at)));
+    take(values, "pour.poured_g", "mass", "paste on one plate");
+    take(values, "pour.plate.tare_g", "tare", "the empty plate");
+    return new Note.Put(values);
+  }
+
+  private Note cooked() {
+    Map<String, JsonNode> values = new LinkedHashMap<>();
+    take(values, "cook.minutes", "minutes", "minutes");
+    take(values, "cook.top_C", "top", "top temperature");
+    take(values, "cook.water_lost_g", "lost", "weight lost");
+    return new Note.Put(values);
+  }
+
+  private void take(Map<String, JsonNode> values, String path, String field, String name) {
+    optional(field)
+        .ifPresent(typed -> values.put(path, named(name, () -> words.value(path, typed))));
   }
 
   private Note pulled() {
@@ -164,11 +178,11 @@ final class NoteForm {
         "strip",
         () -> {
           String unit = fields.text("load_unit").equals("kg") ? " kg" : " N";
-          return NoteWords.pulled(
+          return words.pulled(
               withUnit(required("load", "the load it broke at"), unit),
               required("width", "the strip's width"),
-              optional("strip_um"),
-              optional("stretch"));
+              fields.text("strip_um"),
+              fields.text("stretch"));
         });
   }
 
@@ -176,18 +190,9 @@ final class NoteForm {
     return Character.isLetter(typed.charAt(typed.length() - 1)) ? typed : typed + unit;
   }
 
-  private Optional<java.math.BigDecimal> grams(String field, String name) {
-    Function<String, java.math.BigDecimal> read = typed -> TypedAmount.number("g", typed);
-    return optional(field).map(typed -> named(name, () -> read.apply(typed)));
-  }
-
   /** When, checked by itself, so that a refusal names the right field. */
   private String at() {
     return named("time", () -> words.when(optional("at").orElse(NOW)));
-  }
-
-  private boolean isTicked(String field) {
-    return fields.has(field);
   }
 
   private Optional<String> optional(String field) {

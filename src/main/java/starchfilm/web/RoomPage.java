@@ -80,8 +80,7 @@ final class RoomPage {
   }
 
   private static SwingField swingField(TrialField field, Fields typed) {
-    String key = field.path().substring(field.path().lastIndexOf('.') + 1);
-    return new SwingField(key, field.sentence(), field.unit(), typed.text(key));
+    return new SwingField(field.key(), field.sentence(), field.unit(), typed.text(field.key()));
   }
 
   private static double endS(Room room) {
@@ -111,8 +110,7 @@ final class RoomPage {
     Path file = desk.folder().trialFile(posted.text(FILE));
     Map<String, String> typed =
         NewRoom.swingFields().stream()
-            .map(field -> field.path().substring(field.path().lastIndexOf('.') + 1))
-            .collect(Collectors.toMap(key -> key, posted::text));
+            .collect(Collectors.toMap(TrialField::key, field -> posted.text(field.key())));
     try {
       NewRoom.swing(file, typed);
       return seen(file, "The day and the night are noted.");

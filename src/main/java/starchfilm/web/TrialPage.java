@@ -22,7 +22,6 @@ import starchfilm.files.saving.NotedLine;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
 import starchfilm.report.today.TrialNow;
-import starchfilm.report.words.NoteSentence;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.request.NewTrial;
@@ -96,9 +95,7 @@ final class TrialPage {
     values.put("changes", NewTrial.changes());
     values.put(
         "lines",
-        NoteDesk.lines(file).stream()
-            .map(line -> new NotedLineView(line, NoteSentence.of(line)))
-            .toList());
+        NoteDesk.lines(file).stream().map(line -> new NotedLineView(line, line.words())).toList());
     values.put("photos", photos(trial));
     values.put("room", TrialNow.room(trial));
     values.put("wanted", TrialNow.wanted(trial));

@@ -84,7 +84,7 @@ public record TrialField(
    *
    * @return the last part of the path
    */
-  String key() {
+  public String key() {
     return path.substring(path.lastIndexOf('.') + 1);
   }
 
@@ -117,8 +117,13 @@ public record TrialField(
     return "\"" + key() + "\": " + (many ? "[" + example + "]" : example);
   }
 
-  /** A field of this section. */
-  TrialField field(String key) {
+  /**
+   * A field of this section.
+   *
+   * @param key its name
+   * @return the field
+   */
+  public TrialField field(String key) {
     TrialField field = fields.get(key);
     if (field == null) {
       throw new IllegalArgumentException("no field " + key + " in " + path);

@@ -1,14 +1,11 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.BooleanNode;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
@@ -25,29 +22,25 @@ final class ConfirmedWeighing {
   static String in(String text, String at) throws UnreadableFileException {
     JsonNode trial;
     try {
-      trial = new ObjectMapper().readTree(text);
-    } catch (JsonProcessingException impossible) {
+      trial = TrialTree.of(text);
+    } catch (NotWrittenException impossible) {
       throw new IllegalStateException("notes go only into files without a fault", impossible);
     }
     Optional<LocalDateTime> pouredAt =
         moment(trial.path("poured_at").asText())
             .filter(Moment.ByTheClock.class::isInstance)
             .map(clock -> ((Moment.ByTheClock) clock).time());
-    OptionalDouble wanted = secondsS(at, pouredAt);
     List<String> times = new ArrayList<>();
     int nearest = -1;
     double apartS = SAME_TIME_S;
-    JsonNode weighings = trial.path("weighings");
-    for (int i = 0; i < weighings.size(); i++) {
-      String time = weighings.path(i).path("at").asText();
-      times.add(time);
-      OptionalDouble noted = secondsS(time, pouredAt);
-      if (wanted.isPresent()
-          && noted.isPresent()
-          && Math.abs(noted.getAsDouble() - wanted.getAsDouble()) <= apartS) {
-        apartS = Math.abs(noted.getAsDouble() - wanted.getAsDouble());
-        nearest = i;
+    for (JsonNode weighing : trial.path("weighings")) {
+      String time = weighing.path("at").asText();
+      double apart = Math.abs(secondsS(time, pouredAt) - secondsS(at, pouredAt));
+      if (apart <= apartS) {
+        apartS = apart;
+        nearest = times.size();
       }
+      times.add(time);
     }
     if (nearest < 0) {
       throw new UnreadableFileException(
@@ -67,7 +60,8 @@ final class ConfirmedWeighing {
     }
   }
 
-  private static OptionalDouble secondsS(String text, Optional<LocalDateTime> pouredAt) {
-    return moment(text).map(at -> at.secondsSince(pouredAt)).orElseGet(OptionalDouble::empty);
+  /** Seconds after the pour; none that could be compared where a time cannot be read. */
+  private static double secondsS(String text, Optional<LocalDateTime> pouredAt) {
+    return moment(text).map(at -> at.secondsSince(pouredAt).orElse(Double.NaN)).orElse(Double.NaN);
   }
 }

@@ -6,12 +6,15 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.NearMiss;
 import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.findings.Allowed;
 import starchfilm.files.notebook.TrialField;
 
-/** What a person types into a field of a form, and how what stands there is shown. */
+/** What a person types for a field of a trial file, and how what stands there is shown. */
 final class FieldInput {
   private static final String UNKNOWN = "unknown";
   private static final Pattern PLAIN = Pattern.compile("-?[0-9]+([.,][0-9]+)?");
@@ -29,9 +32,37 @@ final class FieldInput {
     String unit = field.unit().replace("\u00B0", "");
     return switch (field.kind()) {
       case AMOUNT -> amount(typed, unit);
-      case NUMBER, COUNT -> DecimalNode.valueOf(number(typed, unit));
+      case NUMBER -> DecimalNode.valueOf(number(typed, unit));
+      case COUNT -> DecimalNode.valueOf(count(typed, field.allowed().orElseThrow()));
+      case CHOICE -> TextNode.valueOf(choice(typed, field));
       default -> TextNode.valueOf(typed);
     };
+  }
+
+  private static BigDecimal count(String typed, Allowed allowed) {
+    if (!typed.matches("[0-9]{1,4}") || !allowed.contains(Integer.parseInt(typed))) {
+      throw new MistypedException(typed, allowed.words(), allowed.mend());
+    }
+    return new BigDecimal(typed);
+  }
+
+  /** An emptied field of a form is no choice, which its reader tells. */
+  private static String choice(String typed, TrialField field) {
+    String word = typed.toLowerCase(Locale.ROOT).replace('-', ' ');
+    if (typed.isEmpty() || field.choices().contains(typed)) {
+      return typed;
+    }
+    return field.choices().stream()
+        .filter(word::equals)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new MistypedException(
+                    typed,
+                    String.join(", ", field.choices()),
+                    NearMiss.of(word, field.choices())
+                        .map(near -> "did you mean " + near + "?")
+                        .orElse("write one of these")));
   }
 
   private static JsonNode amount(String typed, String unit) {

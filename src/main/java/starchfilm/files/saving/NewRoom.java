@@ -73,7 +73,7 @@ public final class NewRoom {
   public static void swing(Path trial, Map<String, String> typed) throws NotWrittenException {
     ObjectNode swing = JsonNodeFactory.instance.objectNode();
     for (TrialField field : swingFields()) {
-      String key = field.path().substring(field.path().lastIndexOf('.') + 1);
+      String key = field.key();
       String words = typed.getOrDefault(key, "").strip();
       try {
         if (!words.isEmpty()) {

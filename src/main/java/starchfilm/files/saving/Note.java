@@ -1,99 +1,150 @@
 package starchfilm.files.saving;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import starchfilm.casting.FaceChange;
-import starchfilm.casting.trial.ObservedFault;
+import java.util.stream.Collectors;
+import starchfilm.files.json.TextEdit;
+import starchfilm.files.json.UnreadableFileException;
 
 /**
  * One thing to write into a trial file, in the units of its fields and with the digits as typed:
- * the last one says how fine the scale was.
+ * the last one says how fine the scale was. {@link NoteWords} makes notes out of typed words.
  */
 public sealed interface Note {
   /**
-   * The pour.
+   * The text of a trial file with this in it; everything else stays as it is.
    *
-   * @param at when, as {@code poured_at} keeps it, if it is to be noted
-   * @param pouredG paste on one plate (g), if weighed
-   * @param tareG the empty plate (g), if weighed
+   * @param text the text of a trial file
+   * @return the changed text
+   * @throws UnreadableFileException where it cannot be in that text
    */
-  record Poured(Optional<String> at, Optional<BigDecimal> pouredG, Optional<BigDecimal> tareG)
-      implements Note {}
+  String in(String text) throws UnreadableFileException;
 
   /**
-   * A weighing.
+   * Says it back to its maker, so that a slip of the finger is seen at once.
    *
-   * @param at when, as {@code at} keeps it
-   * @param massG what the scale showed (g)
-   * @param withPlate whether the plate was on the scale, if it is to be said
-   * @param samePlate whether it was the plate weighed before; to be said where the film gained more
-   *     than a drying film can
-   * @param plate the plate's number, where the pour has several; else the first
+   * @return such as {@code weighed 690 g, Fri 27 Nov, 09:08}
    */
-  record Weighed(
-      String at,
-      BigDecimal massG,
-      Optional<Boolean> withPlate,
-      Optional<Boolean> samePlate,
-      OptionalInt plate)
-      implements Note {
-    /** A weighing of the first plate. */
-    public Weighed(
-        String at, BigDecimal massG, Optional<Boolean> withPlate, Optional<Boolean> samePlate) {
-      this(at, massG, withPlate, samePlate, OptionalInt.empty());
+  String words();
+
+  /**
+   * One more line of a list.
+   *
+   * @param kind which list
+   * @param node the line as the file keeps it
+   */
+  record Added(NotedLine.Kind kind, JsonNode node) implements Note {
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      return TextEdit.append(text, kind.list(), node);
+    }
+
+    @Override
+    public String words() {
+      return kind.words(node);
+    }
+
+    /** Whether it is a weighing that does not say whether it was the plate weighed before. */
+    boolean leavesPlateOpen() {
+      return kind == NotedLine.Kind.WEIGHING && !node.has("same_plate");
     }
 
     /**
-     * The same weighing, of another plate of the pour.
-     *
-     * @param number the plate's number; empty for the first
-     * @return the note
-     */
-    public Weighed ofPlate(OptionalInt number) {
-      return new Weighed(at, massG, withPlate, samePlate, number);
-    }
-
-    /**
-     * The same weighing, with the plate told.
+     * The same weighing, with the plate told; any other line as it is.
      *
      * @param same whether it was the plate weighed before
      * @return the note
      */
-    public Weighed onSamePlate(boolean same) {
-      return new Weighed(at, massG, withPlate, Optional.of(same), plate);
+    public Added onSamePlate(boolean same) {
+      return kind == NotedLine.Kind.WEIGHING
+          ? new Added(kind, ((ObjectNode) node.deepCopy()).put("same_plate", same))
+          : this;
     }
   }
 
   /**
-   * An empty plate that weighs other than the rest.
+   * Fields of the pour, the cook and the like get their values.
    *
-   * @param plate the plate's number
-   * @param tareG its mass (g)
+   * @param values by the paths of the fields
    */
-  record Tared(int plate, BigDecimal tareG) implements Note {}
+  record Put(Map<String, JsonNode> values) implements Note {
+    private static final String POURED_AT = "poured_at";
+    private static final Map<String, String> WORDS =
+        Map.of(
+            POURED_AT,
+            "%s",
+            "pour.poured_g",
+            "%s g on one plate",
+            "pour.plate.tare_g",
+            "plate %s g",
+            "cook.minutes",
+            "%s min",
+            "cook.top_C",
+            "up to %s \u00B0C",
+            "cook.water_lost_g",
+            "lost %s g");
 
-  /**
-   * A plate is done.
-   *
-   * @param plate the plate's number; empty for all plates of the pour
-   * @param at when, as {@code off_at} keeps it
-   * @param givenUp why it was given up; empty where its film came off
-   */
-  record Ended(OptionalInt plate, String at, Optional<String> givenUp) implements Note {}
+    /** Copies the map. */
+    public Put {
+      values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      String changed = text;
+      if (values.containsKey(POURED_AT) && TextEdit.remove(text, List.of(POURED_AT)).equals(text)) {
+        // A recipe that somebody pours is not invented any more.
+        changed = TextEdit.remove(text, List.of("invented"));
+      }
+      for (Map.Entry<String, JsonNode> one : values.entrySet()) {
+        changed = TextEdit.set(changed, List.of(one.getKey().split("\\.", -1)), one.getValue());
+      }
+      return changed;
+    }
+
+    @Override
+    public String words() {
+      String first = values.isEmpty() ? "" : values.keySet().iterator().next();
+      String what = first.startsWith("cook.") ? "cook: " : "pour: ";
+      return values.entrySet().stream()
+          .map(
+              one ->
+                  WORDS
+                      .getOrDefault(one.getKey(), one.getKey() + " %s")
+                      .replace("%s", NotedLine.shown(one.getValue())))
+          .collect(Collectors.joining(", ", WORDS.containsKey(first) ? what : "", ""));
+    }
+  }
 
   /**
    * What was really weighed out of something that goes into the pot.
    *
-   * @param what what it is, such as {@code potato starch}
-   * @param field the field its mass stands in, from the outside in
+   * @param line what it is
    * @param massG its mass (g)
    */
-  record WeighedOut(String what, List<String> field, BigDecimal massG) implements Note {
-    /** Copies the list. */
-    public WeighedOut {
-      field = List.copyOf(field);
+  record WeighedOut(PotLine line, BigDecimal massG) implements Note {
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      List<String> volume = new ArrayList<>(line.field());
+      volume.set(volume.size() - 1, "volume_ml");
+      return TextEdit.set(TextEdit.remove(text, volume), line.field(), DecimalNode.valueOf(massG));
+    }
+
+    @Override
+    public String words() {
+      return "weighed out: " + massG + " g " + line.what();
     }
   }
 
@@ -102,72 +153,34 @@ public sealed interface Note {
    *
    * @param at when it was weighed, as {@code at} keeps it
    */
-  record Confirmed(String at) implements Note {}
+  record Confirmed(String at) implements Note {
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      return ConfirmedWeighing.in(text, at);
+    }
 
-  /**
-   * The dry film's thickness, measured in one place.
-   *
-   * @param um micrometres
-   */
-  record Thickness(BigDecimal um) implements Note {}
-
-  /**
-   * A strip pulled until it broke.
-   *
-   * @param load load at break, in the unit of its field
-   * @param loadInKg true where the load is a mass that hung on it (kg), false for newtons
-   * @param widthMm width of the strip (mm)
-   * @param thicknessUm thickness of the strip (um), if measured
-   * @param stretchPct stretch at break (%), if measured
-   */
-  record Pulled(
-      BigDecimal load,
-      boolean loadInKg,
-      BigDecimal widthMm,
-      Optional<BigDecimal> thicknessUm,
-      Optional<BigDecimal> stretchPct)
-      implements Note {}
-
-  /**
-   * Something that went wrong.
-   *
-   * @param kind what
-   * @param where where on the plate
-   * @param at when, as {@code at} keeps it, if noted
-   * @param remark in the maker's words, if noted
-   */
-  record WentWrong(
-      ObservedFault.Kind kind,
-      ObservedFault.Place where,
-      Optional<String> at,
-      Optional<String> remark)
-      implements Note {}
-
-  /**
-   * The cook.
-   *
-   * @param minutes time at the top temperature (min), if noted
-   * @param topC top temperature (degrees Celsius), if noted
-   * @param waterLostG weight the pot lost (g), if noted
-   */
-  record Cooked(
-      Optional<BigDecimal> minutes, Optional<BigDecimal> topC, Optional<BigDecimal> waterLostG)
-      implements Note {}
-
-  /**
-   * Peeled, turned or put on a rack.
-   *
-   * @param at when, as {@code at} keeps it
-   * @param open which faces are open from then on
-   */
-  record Moved(String at, FaceChange.OpenFaces open) implements Note {}
+    @Override
+    public String words() {
+      return "weighing of " + at + " confirmed";
+    }
+  }
 
   /**
    * A line noted before is taken out; pictures stay beside the file.
    *
    * @param line the line as it was looked at
    */
-  record Dropped(NotedLine line) implements Note {}
+  record Dropped(NotedLine line) implements Note {
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      return TextEdit.remove(text, line.place(text));
+    }
+
+    @Override
+    public String words() {
+      return "removed: " + line.words();
+    }
+  }
 
   /**
    * A line noted before gets another value.
@@ -175,28 +188,35 @@ public sealed interface Note {
    * @param line the line as it was looked at
    * @param value its new value, in the unit of its field
    */
-  record Corrected(NotedLine line, String value) implements Note {}
+  record Corrected(NotedLine line, JsonNode value) implements Note {
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      return line.with(text, value);
+    }
+
+    @Override
+    public String words() {
+      return "corrected: " + line.words() + " is now " + value.asText();
+    }
+  }
 
   /**
    * The trial is put away, so that no list, comparison or lesson has it, or fetched back.
    *
    * @param away true to put it away
    */
-  record PutAway(boolean away) implements Note {}
+  record PutAway(boolean away) implements Note {
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      List<String> field = List.of("put_away");
+      return away ? TextEdit.set(text, field, BooleanNode.TRUE) : TextEdit.remove(text, field);
+    }
 
-  /**
-   * The maker's rating.
-   *
-   * @param stars 1 to 5
-   */
-  record Rated(int stars) implements Note {}
-
-  /**
-   * A remark.
-   *
-   * @param words in the maker's words
-   */
-  record Remarked(String words) implements Note {}
+    @Override
+    public String words() {
+      return away ? "put away" : "fetched back";
+    }
+  }
 
   /**
    * A photo beside the trial file.
@@ -212,6 +232,23 @@ public sealed interface Note {
     public Photographed(String name) {
       this(name, Optional.empty(), Optional.empty(), OptionalInt.empty());
     }
+
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      String with = TextEdit.append(text, "photos", TextNode.valueOf(name));
+      ObjectNode said = JsonNodeFactory.instance.objectNode().put("file", name);
+      at.ifPresent(time -> said.put("at", time));
+      caption.ifPresent(shows -> said.put("caption", shows));
+      plate.ifPresent(number -> said.put("plate", number));
+      return said.size() > 1 ? TextEdit.append(with, "photo_notes", said) : with;
+    }
+
+    @Override
+    public String words() {
+      return NotedLine.Kind.PHOTO.words(TextNode.valueOf(name))
+          + caption.map(shows -> ", " + shows).orElse("")
+          + at.map(time -> ", " + NotedLine.shown(TextNode.valueOf(time))).orElse("");
+    }
   }
 
   /**
@@ -225,6 +262,20 @@ public sealed interface Note {
       notes = List.copyOf(notes);
     }
 
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      String all = text;
+      for (Note note : notes) {
+        all = note.in(all);
+      }
+      return all;
+    }
+
+    @Override
+    public String words() {
+      return notes.stream().map(Note::words).collect(Collectors.joining("; "));
+    }
+
     /**
      * The same notes, with the plate told for every weighing.
      *
@@ -234,7 +285,7 @@ public sealed interface Note {
     public Several onSamePlate(boolean same) {
       return new Several(
           notes.stream()
-              .map(note -> note instanceof Weighed weighed ? weighed.onSamePlate(same) : note)
+              .map(note -> note instanceof Added line ? line.onSamePlate(same) : note)
               .toList());
     }
   }

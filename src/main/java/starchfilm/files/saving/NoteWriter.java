@@ -104,7 +104,7 @@ public final class NoteWriter {
       TrialReader reader = new TrialReader();
       Optional<Trial> was = reader.read(text, file, old);
       Findings now = new Findings(shown);
-      String after = reader.readsAsTrial(text) ? NoteText.with(text, note) : text;
+      String after = reader.readsAsTrial(text) ? note.in(text) : text;
       Optional<Trial> is = reader.read(after, file, now);
       List<Fault> fresh = newFaults(old, now);
       if (!fresh.isEmpty() || !reader.readsAsTrial(text)) {
@@ -128,16 +128,12 @@ public final class NoteWriter {
   private static void refuseDoubt(String shown, Trial was, String text, Path file, Note note)
       throws UnreadableFileException, PlateDoubtException {
     List<Note> notes = note instanceof Note.Several several ? several.notes() : List.of(note);
-    boolean untold =
-        notes.stream()
-            .anyMatch(one -> one instanceof Note.Weighed weighed && weighed.samePlate().isEmpty());
-    if (!untold) {
+    if (notes.stream().noneMatch(one -> one instanceof Note.Added line && line.leavesPlateOpen())) {
       return;
     }
     // Read as if it were the same plate: otherwise the reader leaves the doubtful ones out.
     Note same = new Note.Several(notes).onSamePlate(true);
-    Optional<Trial> asked =
-        new TrialReader().read(NoteText.with(text, same), file, new Findings(shown));
+    Optional<Trial> asked = new TrialReader().read(same.in(text), file, new Findings(shown));
     if (asked.isEmpty()) {
       return;
     }

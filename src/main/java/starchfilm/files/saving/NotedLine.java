@@ -1,23 +1,18 @@
 package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.DecimalNode;
-import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.TextNode;
-import java.math.BigDecimal;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalInt;
-import starchfilm.casting.FaceChange;
-import starchfilm.casting.trial.ObservedFault;
 import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.amount.Moment;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
-import starchfilm.files.notebook.FileWord;
+import starchfilm.files.notebook.TrialField;
 
 /**
  * One line that was noted into a trial file, to be looked at, corrected or taken out.
@@ -27,35 +22,99 @@ import starchfilm.files.notebook.FileWord;
  * @param node what stands in the file
  */
 public record NotedLine(Kind kind, int number, JsonNode node) {
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
+
   /** What a line tells, and where its value stands. */
   public enum Kind {
     /** A weighing. */
-    WEIGHING("weighings", "mass_g", "g"),
+    WEIGHING("weighings", "mass_g"),
     /** A dry thickness. */
-    THICKNESS("dry_thickness_um", "", "um"),
+    THICKNESS("dry_thickness_um", ""),
     /** A pulled strip. */
-    PULL("pulls", "load_N", "N"),
+    PULL("pulls", "load_N"),
     /** A fault; its remark can be corrected. */
-    FAULT("faults", "remark", ""),
+    FAULT("faults", "remark"),
     /** Peeled or turned; cannot be corrected, only taken out. */
-    MOVE("moved", "", ""),
+    MOVE("moved", ""),
     /** A single plate: its tare or its end. */
-    PLATE("plates", "given_up", ""),
+    PLATE("plates", "given_up"),
     /** The rating. */
-    RATING("rating", "", ""),
+    RATING("rating", ""),
     /** A remark. */
-    REMARK("remarks", "", ""),
+    REMARK("remarks", ""),
     /** A photo; its caption can be corrected. */
-    PHOTO("photos", "caption", "");
+    PHOTO("photos", "caption");
 
     private final String list;
     private final String field;
-    private final String unit;
 
-    Kind(String list, String field, String unit) {
+    Kind(String list, String field) {
       this.list = list;
       this.field = field;
-      this.unit = unit;
+    }
+
+    /** The field its lines stand in. */
+    String list() {
+      return list;
+    }
+
+    /** What may stand in a line, as it is declared. */
+    TrialField declared() {
+      return TrialField.TRIAL.field(list);
+    }
+
+    /** What a line says. */
+    String words(JsonNode line) {
+      return switch (this) {
+        case WEIGHING ->
+            part(line, "plate", "plate ", " ")
+                + "weighed "
+                + part(line, "mass_g", "", " g")
+                + (line.path("with_plate").asBoolean(true) ? "" : ", film alone")
+                + part(line, "at", ", ", "")
+                + (line.path("same_plate").asBoolean(true) ? "" : ", another plate");
+        case THICKNESS -> "dry thickness " + shown(line) + " \u00B5m";
+        case PULL ->
+            "strip"
+                + part(line, "width_mm", " of ", " mm")
+                + " broke at "
+                + part(line, "load_N", "", " N")
+                + part(line, "load_kg", "", " kg")
+                + part(line, "stretch_pct", ", stretched by ", " %");
+        case FAULT ->
+            part(line, "kind", "", ", ")
+                + (line.has("where") ? shown(line.path("where")) : "all")
+                + part(line, "at", ", ", "");
+        case MOVE -> "open faces" + part(line, "faces", ": ", "") + part(line, "at", ", ", "");
+        case PLATE ->
+            line.has("tare_g")
+                ? part(line, "plate", "plate ", " ") + part(line, "tare_g", "weighs ", " g empty")
+                : part(line, "plate", "plate ", " ")
+                    + (line.has("given_up")
+                        ? part(line, "given_up", "given up, ", "")
+                        : "off the plate")
+                    + part(line, "off_at", ", ", "");
+        case RATING -> "rating " + shown(line);
+        case REMARK -> "remark: " + shown(line);
+        case PHOTO -> "photo " + shown(line);
+      };
+    }
+
+    private static String part(JsonNode line, String field, String before, String after) {
+      return line.has(field) ? before + shown(line.path(field)) + after : "";
+    }
+  }
+
+  /** What stands in a field: a clock's time as people say it, all else as it is typed. */
+  static String shown(JsonNode value) {
+    String text = FieldInput.shown(value);
+    try {
+      return value.isTextual() && MomentParser.lasting(text) instanceof Moment.ByTheClock clock
+          ? CLOCK.format(clock.time())
+          : text;
+    } catch (MistypedException noTime) {
+      return text;
     }
   }
 
@@ -65,6 +124,15 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
     return kind == Kind.RATING ? word : word + " " + number;
   }
 
+  /**
+   * What it says.
+   *
+   * @return such as {@code weighed 690 g, Fri 27 Nov, 09:08}
+   */
+  public String words() {
+    return kind.words(node);
+  }
+
   /** Whether it has a value that can be corrected. */
   public boolean isCorrectable() {
     return kind != Kind.MOVE && !(kind == Kind.PLATE && !node.has("given_up"));
@@ -72,16 +140,20 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
   /** Its value as it stands, in the unit of its field; may be empty. */
   public String value() {
-    return kind == Kind.PHOTO ? "" : (node.isObject() ? node.path(field()) : node).asText("");
+    return kind == Kind.PHOTO ? "" : FieldInput.shown(node.isObject() ? node.path(field()) : node);
   }
 
   /** The unit of its value; empty for words. */
   public String unit() {
-    return kind == Kind.PULL && node.has("load_kg") ? "kg" : kind.unit;
+    return declared().unit();
   }
 
   private String field() {
     return kind == Kind.PULL && node.has("load_kg") ? "load_kg" : kind.field;
+  }
+
+  private TrialField declared() {
+    return node.isObject() ? kind.declared().field(field()) : kind.declared();
   }
 
   /**
@@ -153,110 +225,6 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
     return node.toString();
   }
 
-  /** The line as the note it was; empty where it cannot be read. */
-  public Optional<Note> note() {
-    try {
-      return Optional.of(
-          switch (kind) {
-            case WEIGHING ->
-                new Note.Weighed(
-                    node.path("at").asText(),
-                    number("mass_g"),
-                    flag("with_plate"),
-                    flag("same_plate"),
-                    plate());
-            case THICKNESS -> new Note.Thickness(node.decimalValue());
-            case PULL ->
-                new Note.Pulled(
-                    number(field()),
-                    node.has("load_kg"),
-                    number("width_mm"),
-                    optional("thickness_um"),
-                    optional("stretch_pct"));
-            case FAULT ->
-                new Note.WentWrong(
-                    FileWord.find(ObservedFault.Kind.values(), node.path("kind").asText())
-                        .orElseThrow(),
-                    FileWord.find(ObservedFault.Place.values(), node.path("where").asText("all"))
-                        .orElseThrow(),
-                    words("at"),
-                    words("remark"));
-            case MOVE ->
-                new Note.Moved(
-                    node.path("at").asText(),
-                    FileWord.find(FaceChange.OpenFaces.values(), node.path("faces").asText())
-                        .orElseThrow());
-            case PLATE ->
-                node.has("off_at") || node.has("given_up")
-                    ? new Note.Ended(plate(), node.path("off_at").asText(), words("given_up"))
-                    : new Note.Tared(plate().orElse(1), number("tare_g"));
-            case RATING -> new Note.Rated(node.intValue());
-            case REMARK -> new Note.Remarked(node.asText());
-            case PHOTO -> new Note.Photographed(node.asText());
-          });
-    } catch (java.util.NoSuchElementException | NumberFormatException unreadable) {
-      return Optional.empty();
-    }
-  }
-
-  private BigDecimal number(String name) {
-    return optional(name).orElseThrow();
-  }
-
-  private Optional<BigDecimal> optional(String name) {
-    return node.path(name).isNumber()
-        ? Optional.of(node.path(name).decimalValue())
-        : Optional.empty();
-  }
-
-  private Optional<Boolean> flag(String name) {
-    return node.path(name).isBoolean()
-        ? Optional.of(node.path(name).booleanValue())
-        : Optional.empty();
-  }
-
-  private Optional<String> words(String name) {
-    return node.path(name).isTextual() ? Optional.of(node.path(name).asText()) : Optional.empty();
-  }
-
-  private OptionalInt plate() {
-    return node.path("plate").isInt()
-        ? OptionalInt.of(node.path("plate").intValue())
-        : OptionalInt.empty();
-  }
-
-  String removedFrom(String text) throws UnreadableFileException {
-    return TextEdit.remove(text, place(text));
-  }
-
-  String correctedIn(String text, String typed) throws UnreadableFileException {
-    List<String> path = new ArrayList<>(place(text));
-    if (kind == Kind.PHOTO) {
-      // The picture stays; what is said of it goes over what was said before.
-      return TextEdit.append(
-          text,
-          "photo_notes",
-          JsonNodeFactory.instance
-              .objectNode()
-              .put("file", node.asText())
-              .put("caption", typed.strip()));
-    }
-    if (node.isObject()) {
-      path.add(field());
-    }
-    return TextEdit.set(text, path, parsed(typed));
-  }
-
-  /** The new value as the file keeps it. */
-  private JsonNode parsed(String typed) {
-    if (kind == Kind.RATING) {
-      return IntNode.valueOf(((Note.Rated) NoteWords.rated(typed)).stars());
-    }
-    return unit().isEmpty()
-        ? TextNode.valueOf(typed.strip())
-        : DecimalNode.valueOf(TypedAmount.number(unit(), typed));
-  }
-
   /**
    * The line with another value; checks that it can be read, before anything is written.
    *
@@ -268,10 +236,26 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
       throw new MistypedException(
           typed, "no other value of " + name(), "delete it and note it again");
     }
-    return new Note.Corrected(this, parsed(typed).asText());
+    TrialField field = kind == Kind.PHOTO ? TrialField.TRIAL.field("remarks") : declared();
+    return new Note.Corrected(this, FieldInput.of(field, typed.strip()));
   }
 
-  private List<String> place(String text) throws UnreadableFileException {
+  /** The text of the file with another value in this line. */
+  String with(String text, JsonNode value) throws UnreadableFileException {
+    List<String> path = new ArrayList<>(place(text));
+    if (kind == Kind.PHOTO) {
+      // The picture stays; what is said of it goes over what was said before.
+      ObjectNode said = JsonNodeFactory.instance.objectNode().put("file", node.asText());
+      return TextEdit.append(text, "photo_notes", said.set(kind.field, value));
+    }
+    if (node.isObject()) {
+      path.add(field());
+    }
+    return TextEdit.set(text, path, value);
+  }
+
+  /** Where it stands in the text, if it still does. */
+  List<String> place(String text) throws UnreadableFileException {
     try {
       if (of(text).contains(this)) {
         return TrialTree.of(text).path(kind.list).isArray()

@@ -62,6 +62,6 @@ public record PotLine(String what, List<String> field, String massG) {
    * @return the note
    */
   public Note.WeighedOut weighedOut(BigDecimal grams) {
-    return new Note.WeighedOut(what, field, grams);
+    return new Note.WeighedOut(this, grams);
   }
 }

@@ -14,7 +14,7 @@ final class NoteLoop {
    */
   public static void main(String[] args) throws NotWrittenException {
     for (int i = 1; i <= Integer.parseInt(args[2]); i++) {
-      NoteWriter.add(Path.of(args[0]), new Note.Remarked(args[1] + " " + i));
+      NoteWriter.add(Path.of(args[0]), NoteWriterTest.remark(args[1] + " " + i));
       if (args[1].startsWith("round")) {
         System.out.println(i);
       }

@@ -4,28 +4,34 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.node.IntNode;
 import java.io.IOException;
 import java.io.RandomAccessFile;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.casting.FaceChange;
-import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
+import starchfilm.files.saving.NotedLine.Kind;
 
 class NoteWriterTest {
   private static final byte[] PNG = {
     (byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R'
   };
+
+  private static final NoteWords WORDS =
+      new NoteWords(new MomentParser(Clock.systemUTC()), Optional.empty());
 
   @TempDir private Path folder;
   private Path file;
@@ -56,39 +62,28 @@ class NoteWriterTest {
     Note all =
         new Note.Several(
             List.of(
-                new Note.Poured(
-                    Optional.of("2026-04-02T11:00"),
-                    Optional.of(new BigDecimal("148")),
-                    Optional.of(new BigDecimal("601"))),
-                new Note.Cooked(
-                    Optional.of(new BigDecimal("12")),
-                    Optional.of(new BigDecimal("91")),
-                    Optional.of(new BigDecimal("27"))),
+                WORDS.put(
+                    Map.of(
+                        "poured_at", "2026-04-02T11:00",
+                        "pour.poured_g", "148",
+                        "pour.plate.tare_g", "601")),
+                WORDS.put(
+                    Map.of("cook.minutes", "12", "cook.top_C", "91", "cook.water_lost_g", "27")),
                 weighing("2026-04-02T20:00", "720"),
-                new Note.Weighed(
-                    "+30h", new BigDecimal("80"), Optional.of(false), Optional.empty()),
-                new Note.Thickness(new BigDecimal("110")),
-                new Note.Thickness(new BigDecimal("120")),
-                new Note.Pulled(
-                    new BigDecimal("9.4"),
-                    false,
-                    new BigDecimal("10"),
-                    Optional.of(new BigDecimal("114")),
-                    Optional.of(new BigDecimal("24"))),
-                new Note.Pulled(
-                    new BigDecimal("0.9"),
-                    true,
-                    new BigDecimal("10"),
-                    Optional.empty(),
-                    Optional.empty()),
-                new Note.WentWrong(
-                    ObservedFault.Kind.STILL_WET,
-                    ObservedFault.Place.MIDDLE,
-                    Optional.of("+40h"),
-                    Optional.of("like \"jelly\"")),
-                new Note.Moved("+50h", FaceChange.OpenFaces.BOTH),
-                new Note.Rated(4),
-                new Note.Remarked("Smells of vinegar.\nGone after a day."),
+                WORDS.weighed("80", "+30h", "", true),
+                WORDS.thicknesses("110; 120"),
+                WORDS.pulled("9.4", "10", "114", "24"),
+                WORDS.pulled("0.9kg", "10", "", ""),
+                WORDS.line(
+                    Kind.FAULT,
+                    Map.of(
+                        "kind", "still wet",
+                        "where", "middle",
+                        "at", "+40h",
+                        "remark", "like \"jelly\"")),
+                WORDS.line(Kind.MOVE, Map.of("at", "+50h", "faces", "both")),
+                rated(4),
+                remark("Smells of vinegar.\nGone after a day."),
                 new Note.Photographed("plate.png")));
     NoteWriter.Written written = NoteWriter.add(file, all);
     Trial trial = written.trial().orElseThrow();
@@ -114,7 +109,7 @@ class NoteWriterTest {
         TrialText.SOUND.replace(
             "\"cook\":", "\"zz_weather\": {\"b\": 1.0, \"a\": []},\n\n  \"cook\":");
     Files.writeString(file, "\uFEFF" + own);
-    NoteWriter.add(file, new Note.Rated(3));
+    NoteWriter.add(file, rated(3));
     assertThat(Files.readString(file))
         .isEqualTo("\uFEFF" + own.replace("730}]", "730}],\n  \"rating\": 3"));
   }
@@ -134,7 +129,7 @@ class NoteWriterTest {
         .endsWith(
             "a second weighing at the same time given, allowed one weighing at a"
                 + " time; delete one, or correct its time");
-    assertThat(refusal(new Note.Rated(9))).contains("rating: 9 given, allowed 1 to 5");
+    assertThat(refusal(rated(9))).contains("rating: 9 given, allowed 1 to 5");
   }
 
   @Test
@@ -180,7 +175,7 @@ class NoteWriterTest {
   @Test
   void keepsAFilmThatGainedOnceThePlateIsTold() throws Exception {
     NoteWriter.add(file, weighing("+12h", "700"));
-    Note.Weighed heavier = (Note.Weighed) weighing("+13h", "725");
+    Note.Added heavier = weighing("+13h", "725");
 
     assertThat(
             NoteWriter.add(file, heavier.onSamePlate(false))
@@ -191,7 +186,7 @@ class NoteWriterTest {
         .as("another plate's weighing is kept in the file and left out of the trial")
         .hasSize(2);
     assertThat(Files.readString(file)).contains("\"mass_g\": 725, \"same_plate\": false");
-    Note.Weighed again = (Note.Weighed) weighing("+14h", "726");
+    Note.Added again = weighing("+14h", "726");
     assertThat(
             NoteWriter.add(file, again.onSamePlate(true)).trial().orElseThrow().seen().weighings())
         .hasSize(3);
@@ -220,7 +215,7 @@ class NoteWriterTest {
   @Test
   void aFileBrokenByHandIsLeftAsItIs() throws IOException {
     Files.writeString(file, TrialText.SOUND.replace("\"name\": \"A\",", "\"name\": \"A\""));
-    assertThat(refusal(new Note.Rated(3)))
+    assertThat(refusal(rated(3)))
         .isEqualTo(
             "a.json, line 3, column 3: a field without a comma before it given, allowed JSON as RFC"
                 + " 8259 has it; put a comma after the field before");
@@ -229,7 +224,7 @@ class NoteWriterTest {
   @Test
   void otherFaultsOfTheFileDoNotStandInTheWay() throws Exception {
     Files.writeString(file, TrialText.with("room.rh_pct", "130"));
-    assertThat(NoteWriter.add(file, new Note.Rated(3)).trial()).isEmpty();
+    assertThat(NoteWriter.add(file, rated(3)).trial()).isEmpty();
     assertThat(Files.readString(file)).contains("\"rating\": 3");
   }
 
@@ -237,7 +232,7 @@ class NoteWriterTest {
   void aNumberThatIsNoneStaysWithItsFault() throws Exception {
     String odd = TrialText.SOUND.replace("\"name\"", "\"rating\": NaN, \"name\"");
     Files.writeString(file, odd);
-    NoteWriter.add(file, new Note.Remarked("Seen."));
+    NoteWriter.add(file, remark("Seen."));
     assertThat(Files.readString(file)).contains("NaN").contains("Seen.");
   }
 
@@ -245,14 +240,21 @@ class NoteWriterTest {
   void noFileNoNote() {
     file = folder.resolve("b.json");
     NotWrittenException e =
-        catchThrowableOfType(
-            NotWrittenException.class, () -> NoteWriter.add(file, new Note.Rated(3)));
+        catchThrowableOfType(NotWrittenException.class, () -> NoteWriter.add(file, rated(3)));
     assertThat(e.getMessage()).endsWith("b.json: there is no such file; check its name and folder");
     assertThat(file).doesNotExist();
   }
 
-  private static Note weighing(String at, String grams) {
-    return new Note.Weighed(at, new BigDecimal(grams), Optional.empty(), Optional.empty());
+  private static Note.Added weighing(String at, String grams) {
+    return WORDS.weighed(grams, at, "", false);
+  }
+
+  static Note rated(int stars) {
+    return new Note.Put(Map.of("rating", IntNode.valueOf(stars)));
+  }
+
+  static Note remark(String words) {
+    return WORDS.one(Kind.REMARK, words);
   }
 
   /** The sentence of a refused note; the file must be untouched and nothing left beside it. */

@@ -82,7 +82,7 @@ class SafeFileTest {
       assertThat(kept).isBetween(lines(said), lines(said) + 1);
       written += (int) kept;
       assertThat(remarks()).hasSize(written);
-      NoteWriter.add(file, new Note.Rated(1 + round));
+      NoteWriter.add(file, NoteWriterTest.rated(1 + round));
     }
     try (var names = Files.list(folder)) {
       assertThat(names.map(p -> p.getFileName().toString()))
@@ -139,7 +139,7 @@ class SafeFileTest {
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
     Path link = folder.resolve("link.json");
     Files.createSymbolicLink(link, file);
-    NoteWriter.add(link, new Note.Rated(2));
+    NoteWriter.add(link, NoteWriterTest.rated(2));
     assertThat(link).isSymbolicLink();
     assertThat(Files.readString(file)).contains("\"rating\": 2");
     assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
@@ -151,7 +151,7 @@ class SafeFileTest {
     Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("-wx------"));
     try {
       assumeFalse(Files.isReadable(folder), "the system's own user may read everywhere");
-      NoteWriter.Written written = NoteWriter.add(file, new Note.Remarked("once"));
+      NoteWriter.Written written = NoteWriter.add(file, NoteWriterTest.remark("once"));
       assertThat(written.notices())
           .extracting(Notice::text)
           .contains(
@@ -165,14 +165,14 @@ class SafeFileTest {
   @Test
   void saysWhereTheVersionBeforeOfALinkedFileIs(@TempDir Path elsewhere) throws Exception {
     Path link = Files.createSymbolicLink(elsewhere.resolve("sym.json"), file);
-    NoteWriter.Written written = NoteWriter.add(link, new Note.Rated(2));
+    NoteWriter.Written written = NoteWriter.add(link, NoteWriterTest.rated(2));
     assertThat(written.before().orElseThrow()).exists().hasContent(TrialText.SOUND);
   }
 
   @Test
   void saysThatTheOtherNamesOfAFileStayAsTheyWere() throws Exception {
     Path other = Files.createLink(folder.resolve("h2.json"), file);
-    NoteWriter.Written written = NoteWriter.add(file, new Note.Rated(2));
+    NoteWriter.Written written = NoteWriter.add(file, NoteWriterTest.rated(2));
     assertThat(written.notices())
         .singleElement()
         .extracting(Notice::text)
@@ -195,7 +195,7 @@ class SafeFileTest {
     Path longest = Files.copy(file, folder.resolve("a".repeat(246) + ".json"));
     NotWrittenException e =
         catchThrowableOfType(
-            NotWrittenException.class, () -> NoteWriter.add(longest, new Note.Rated(2)));
+            NotWrittenException.class, () -> NoteWriter.add(longest, NoteWriterTest.rated(2)));
     assertThat(e.getMessage())
         .endsWith(
             "the name of the file is too long for the version before to be kept beside it; nothing"
@@ -210,7 +210,7 @@ class SafeFileTest {
       assumeFalse(Files.isWritable(folder), "the system's own user may write everywhere");
       NotWrittenException e =
           catchThrowableOfType(
-              NotWrittenException.class, () -> NoteWriter.add(file, new Note.Rated(3)));
+              NotWrittenException.class, () -> NoteWriter.add(file, NoteWriterTest.rated(3)));
       assertThat(e.getMessage())
           .endsWith(
               "this file or its folder may not be written to; nothing was changed;"
