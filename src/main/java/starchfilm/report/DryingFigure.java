@@ -262,7 +262,8 @@ public final class DryingFigure {
         }
       }
       lanes.add(
-          new Lane(PlainWords.word(spot), FIRST_LANE + LANE_STEP * lanes.size(), ranges, marks));
+          new Lane(
+              PlainWords.word(spot), "", FIRST_LANE + LANE_STEP * lanes.size(), ranges, marks));
     }
     return lanes;
   }

@@ -89,9 +89,7 @@ record FilmTable(
     }
     return "The vinegar brings the paste to pH "
         + Figures.two(trial.film().acid().pastePh())
-        + "; during the cook it cuts "
-        + ReaderUnit.PERCENT.band(trial.film().acid().chainCutsPerBond())
-        + " of the starch's bonds, which leaves "
+        + "; the hot acid shortens the starch chains, which leaves "
         + ReaderUnit.PERCENT.band(trial.film().acid().strengthFactor())
         + " of the strength.";
   }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
@@ -25,6 +26,9 @@ final class Outcomes {
 
   /** Where the largest is this many times the smallest, equal steps are ratios. */
   private static final double LOGARITHMIC_FROM = 8;
+
+  /** Points nearer than this (units of the drawing) share one label. */
+  private static final double TOUCHING = 18;
 
   private Outcomes() {}
 
@@ -123,7 +127,7 @@ final class Outcomes {
               y.place(place.up().middle()),
               y.place(place.up().low()),
               y.place(place.up().high()),
-              Integer.toString(place.number()),
+              label(place, places, x, y),
               kind(place.trial()),
               said));
     }
@@ -135,6 +139,24 @@ final class Outcomes {
         ticks(x),
         ticks(y),
         points);
+  }
+
+  /** The numbers of all that stand at this place, by the last of them: numbers never overlap. */
+  private static String label(Place of, List<Place> places, Scale x, Scale y) {
+    List<Place> here =
+        places.stream()
+            .filter(
+                other ->
+                    Math.hypot(
+                            x.at(other.across()) - x.at(of.across()),
+                            y.at(other.up().middle()) - y.at(of.up().middle()))
+                        < TOUCHING)
+            .toList();
+    return here.get(here.size() - 1) == of
+        ? here.stream()
+            .map(place -> Integer.toString(place.number()))
+            .collect(Collectors.joining(", "))
+        : "";
   }
 
   private static Scale scale(DoubleStream values, double first, double last) {

@@ -23,7 +23,6 @@ import starchfilm.report.chart.CurveFigure.TickMark;
 import starchfilm.report.chart.CurveFigure.Upright;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
-import starchfilm.report.words.Spans;
 
 /**
  * Drying curves of several castings on one time axis, and below it when each can be peeled and is
@@ -44,8 +43,6 @@ final class OverlaidCurves {
   /** Where the slowest waits this many times longer than the quickest, equal steps are ratios. */
   private static final double LOGARITHMIC_FROM = 8;
 
-  private static final double[] LOG_TICKS_H = {1, 2, 6, 12, 24, 48, 120, 240, 480, 1200};
-
   private final Frame frame;
   private final Scale time;
   private final double unitS;
@@ -56,7 +53,7 @@ final class OverlaidCurves {
 
   private OverlaidCurves(Frame frame, double startS, double endS) {
     this.frame = frame;
-    this.unitS = startS > 0 || endS < 2 * DAY_S ? HOUR_S : DAY_S;
+    this.unitS = endS < 2 * DAY_S ? HOUR_S : DAY_S;
     this.time =
         startS > 0
             ? Scale.logarithmic(startS / unitS, endS / unitS, frame.left(), frame.right())
@@ -199,7 +196,7 @@ final class OverlaidCurves {
             new LaneMark(peelable ? "peelable" : kind.strip(), time.place(band.middle() / unitS)));
       }
     }
-    lanes.add(new Lane(label, frame.bottom() + 72 + LANE_STEP * lanes.size(), ranges, marks));
+    lanes.add(new Lane(label, look, frame.bottom() + 72 + LANE_STEP * lanes.size(), ranges, marks));
   }
 
   private CurveFigure figure(String title, String description) {
@@ -210,11 +207,9 @@ final class OverlaidCurves {
         frame.bottom() + 72 + LANE_STEP * lanes.size(),
         "water still in the film, %",
         "",
-        unitS == DAY_S
-            ? "days since the pour"
-            : time.logarithmic()
-                ? "time since the pour; equal steps are equal ratios"
-                : "hours since the pour",
+        (unitS == DAY_S ? "days" : "hours")
+            + " since the pour"
+            + (time.logarithmic() ? "; equal steps are equal ratios" : ""),
         RoundTicks.linear(0, 100, 6).stream()
             .map(tick -> new TickMark(water.place(tick.value()), tick.label(), "", false))
             .toList(),
@@ -230,17 +225,11 @@ final class OverlaidCurves {
 
   private List<TickMark> ticks() {
     List<TickMark> ticks = new ArrayList<>();
-    if (!time.logarithmic()) {
-      for (RoundTicks.Tick tick : RoundTicks.linear(0, time.to(), TICKS)) {
-        ticks.add(new TickMark(time.place(tick.value()), tick.label(), "", ticks.size() % 2 == 1));
-      }
-      return ticks;
-    }
-    for (double hours : LOG_TICKS_H) {
-      if (hours >= time.from() && hours <= time.to()) {
-        ticks.add(
-            new TickMark(time.place(hours), Spans.of(hours * HOUR_S), "", ticks.size() % 2 == 1));
-      }
+    for (RoundTicks.Tick tick :
+        time.logarithmic()
+            ? RoundTicks.logarithmic(time.from(), time.to(), TICKS)
+            : RoundTicks.linear(0, time.to(), TICKS)) {
+      ticks.add(new TickMark(time.place(tick.value()), tick.label(), "", ticks.size() % 2 == 1));
     }
     return ticks;
   }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.report.Around;
@@ -27,6 +28,7 @@ import starchfilm.web.work.Work;
 /** <em>Compare</em>: choose trials, wait while they are forecast, get the comparison page. */
 final class ComparePage {
   private static final String PAGE = "/compare/page";
+  private static final String CHOICE = "/compare/choice";
   private static final String FILE = "/compare/file";
   private static final String TRIAL = "trial";
   private static final String BASE = "base";
@@ -50,10 +52,19 @@ final class ComparePage {
 
   void addTo(Routes.Table table) {
     table
-        .read("/compare", this::choose)
+        .read("/compare", this::first)
+        .read(CHOICE, this::choose)
         .read(PAGE, request -> shown(request, false))
         .read(FILE, request -> shown(request, true))
         .send("/compare/cancel", this::cancel);
+  }
+
+  /** The last trials side by side at once: the choice of others is a link on that page. */
+  private Response first(Request request) {
+    List<Trial> trials = desk.folder().read().trials();
+    return trials.size() < 2
+        ? choose(request)
+        : Response.seeOther(address(PAGE, latest(trials, TICKED).toList(), ""));
   }
 
   private Response choose(Request request) {
@@ -76,14 +87,16 @@ final class ComparePage {
           case "none" -> 0;
           default -> TICKED;
         };
+    return latest(trials, most).collect(Collectors.toSet());
+  }
+
+  /** The files of the trials that were poured last, in the order of the folder. */
+  private Stream<String> latest(List<Trial> trials, long most) {
     Comparator<Trial> latest =
         Comparator.comparing(
             (Trial trial) -> trial.pouredAt().orElse(LocalDateTime.MIN), Comparator.reverseOrder());
-    return trials.stream()
-        .sorted(latest)
-        .limit(most)
-        .map(trial -> desk.folder().name(trial.file()))
-        .collect(Collectors.toSet());
+    List<Trial> kept = trials.stream().sorted(latest).limit(most).toList();
+    return trials.stream().filter(kept::contains).map(trial -> desk.folder().name(trial.file()));
   }
 
   private Response shown(Request request, boolean asFile) {
@@ -99,7 +112,7 @@ final class ComparePage {
           .with("Refresh", "1");
     }
     if (work.isCancelled()) {
-      return Response.seeOther("/compare");
+      return Response.seeOther(CHOICE);
     }
     Comparison comparison = work.result();
     if (comparison.trials().isEmpty()) {
@@ -119,7 +132,7 @@ final class ComparePage {
             files.stream().map(file -> address(PAGE, files, file)).toList(),
             base);
     Map<String, Object> values = new HashMap<>(report.content(comparison, around));
-    values.put("choose", address("/compare", files, ""));
+    values.put("choose", address(CHOICE, files, ""));
     values.put("file", address(FILE, files, files.get(base)));
     return desk.page("compared", "compare", values);
   }
@@ -145,7 +158,7 @@ final class ComparePage {
 
   private Response cancel(Request request) {
     desk.bench().cancel(chosen(request.posted()));
-    return Response.seeOther("/compare");
+    return Response.seeOther(CHOICE);
   }
 
   private Notebook chosen(Fields fields) {

@@ -135,10 +135,10 @@ class ComparisonReportTest {
     thick.wetMm = 6;
     Document page = Jsoup.parse(report.html(page(sample(), thick, sample())));
 
-    assertThat(page.select(".pictures .line")).hasSize(3);
+    assertThat(page.select(".pictures polyline.line")).hasSize(3);
     assertThat(page.select(".pictures .lane")).hasSize(3);
     assertThat(page.select(".scatter").first().select(".number").eachText())
-        .containsExactly("1", "2", "3");
+        .containsExactly("2", "1, 3");
   }
 
   @Test

@@ -68,8 +68,7 @@ class AnswerFirstInBrowserTest {
   void aComparisonIsAnsweredInSight(
       boolean phone, Window window, @Served(Content.GARDEN) RunningSite site) {
     open(window, site, "/compare", phone);
-    window.button("Compare").click();
-    window.awaitText("back to the choice");
+    window.awaitText("side by side");
 
     window.checks().assertInSight("h1");
   }

@@ -39,7 +39,7 @@ class EveryPageTest {
     WISHES_UNMET("/plan/wishes?" + EveryPageTest.WISHES + "&by=0.2&thickness=0.2"),
     SHEETS("/plan/sheets?" + EveryPageTest.WISHES),
     PLAN("/plan"),
-    COMPARE("/compare"),
+    COMPARE("/compare/choice"),
     COMPARED("/compare/page?trial=3-much-glycerol.json&trial=4-blend.json&trial=planned.json"),
     LEARNT("/learnt"),
     NOT_FOUND("/nowhere");

@@ -60,7 +60,12 @@ enum Journey {
       List.of(),
       "Learn from the trials of this folder",
       "Learnt; every forecast from now on uses it."),
-  COMPARE("/compare?tick=all", "", List.of(), "Compare those ticked", "When each plate is ready");
+  COMPARE(
+      "/compare/choice?tick=all",
+      "",
+      List.of(),
+      "Compare those ticked",
+      "When each plate is ready");
 
   /**
    * What is typed into a field.

@@ -54,7 +54,8 @@ class LearnPageTest {
     assertThat(shown.select(".doubted a").attr("href")).startsWith("/trial?file=");
     assertThat(site.folder().resolve("workshop.json")).exists();
     assertThat(kitchenPlate()).isNotEqualTo(textbook);
-    assertThat(site.get("/compare?trial=4-blend.json&trial=3-much-glycerol.json").statusCode())
+    assertThat(
+            site.get("/compare/choice?trial=4-blend.json&trial=3-much-glycerol.json").statusCode())
         .isEqualTo(200);
   }
 

@@ -43,7 +43,7 @@ class LongWorkTest {
 
   @Test
   void showsHowFarItIsAndGoesOnByItself(@Chrome.WithoutScript Window window) {
-    window.open(site, "/compare?tick=all");
+    window.open(site, "/compare/choice?tick=all");
     window.button("Compare").click();
     window.awaitText("0 of 6 trials are forecast");
     window.checks().assertFits();
@@ -55,12 +55,12 @@ class LongWorkTest {
 
   @Test
   void endsWhenItIsStopped(Window window) throws InterruptedException {
-    window.open(site, "/compare?tick=all");
+    window.open(site, "/compare/choice?tick=all");
     window.button("Compare").click();
     window.awaitText("0 of 6 trials are forecast");
     window.checks().assertAccessible();
     window.picture("working");
-    window.button("Stop this").click();
+    window.sendFromAChangingPage("Stop this");
     window.awaitHeading("Compare");
     int before = begun.get();
     allowed.release(1000);

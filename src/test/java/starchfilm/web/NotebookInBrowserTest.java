@@ -19,13 +19,15 @@ class NotebookInBrowserTest {
     assertThat(window.findAll(".trials > li")).hasSize(6);
 
     window.link("Compare").click();
+    window.awaitHeading("Five trials, side by side");
+    window.link("Choose other trials").click();
     window.awaitHeading("Compare");
     window.link("none").click();
     window.awaitHeading("Compare");
     window.findAll("input[type=checkbox]").stream().limit(2).forEach(box -> box.click());
     window.send("Compare");
     window.awaitText("Two trials, side by side");
-    window.link("back to the choice").click();
+    window.link("Choose other trials").click();
     window.awaitHeading("Compare");
   }
 
@@ -44,10 +46,13 @@ class NotebookInBrowserTest {
     assertThat(window.focused()).contains("To the page");
     window.tabTo("Compare");
     window.press(Keys.ENTER);
+    window.awaitHeading("Five trials, side by side");
+    window.tabTo("Choose other trials");
+    window.press(Keys.ENTER);
     window.awaitHeading("Compare");
     window.tabTo("Compare those ticked");
     window.press(Keys.ENTER);
-    window.awaitText("Five trials, side by side");
+    window.awaitHeading("Five trials, side by side");
   }
 
   @Test
@@ -76,7 +81,7 @@ class NotebookInBrowserTest {
                 "\"name\": \"" + java.util.regex.Matcher.quoteReplacement(name) + "\""));
     window.open(site, "/trials");
     assertThat(window.find(".trials .name").getText()).contains(name);
-    window.open(site, "/compare");
+    window.open(site, "/compare/choice");
     assertThat(window.text()).contains(name);
     assertThat(window.findAll("main img")).isEmpty();
   }

@@ -105,6 +105,16 @@ final class Window {
     await(() -> isGone(page) ? "another page" : path(), "another page");
   }
 
+  /** Presses a button of a page that renews itself, once a press meets the page that is there. */
+  void sendFromAChangingPage(String button) {
+    await(
+        () -> {
+          button(button).click();
+          return "pressed";
+        },
+        "pressed");
+  }
+
   /** Presses a button twice, faster than any answer. */
   void pressTwice(String button) {
     new Actions(driver).doubleClick(button(button)).perform();

@@ -103,11 +103,13 @@ public record CurveFigure(
    * A row of ranges and marks below the curves.
    *
    * @param label what the row is of
+   * @param look the curve the row belongs to, by its class; empty where the label says it
    * @param y its height in the drawing
    * @param ranges ranges along it
    * @param marks marks on it
    */
-  public record Lane(String label, int y, List<LaneRange> ranges, List<LaneMark> marks) {
+  public record Lane(
+      String label, String look, int y, List<LaneRange> ranges, List<LaneMark> marks) {
     public Lane {
       ranges = List.copyOf(ranges);
       marks = List.copyOf(marks);
