@@ -79,10 +79,7 @@ final class DryCommand implements Callable<Integer> {
   }
 
   static CommandLine of(CommandContext surroundings) {
-    List<Field.Section> sections = new ArrayList<>(List.of(TrialQuestion.SO_FAR));
-    sections.addAll(TrialQuestion.SECTIONS);
-    sections.add(TrialQuestion.WANTED);
-    return OptionEntries.on(new DryCommand(surroundings), sections);
+    return OptionEntries.on(new DryCommand(surroundings), TrialQuestion.SECTIONS);
   }
 
   @Override

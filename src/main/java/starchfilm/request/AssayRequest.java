@@ -3,6 +3,7 @@ package starchfilm.request;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
@@ -37,37 +38,16 @@ public record AssayRequest(
     GlycerolOrigin origin,
     OptionalDouble strength,
     List<String> assumptions) {
-  static final Field MASS =
-      Field.option(
-              "--mass",
-              "AMOUNT",
-              "What the jar holds, without the jar: 500 g, or 400 ml where it was not weighed.")
-          .onPage("What the jar holds", "amount g");
-  static final Field LABEL =
-      Field.option("--label", "SHARE", "Glycerol by the label of a bought jar, such as 99.5 %%.")
-          .onPage("Glycerol by the label", "label %");
-  static final Field SALT =
-      Field.option("--salt", "SHARE", "Salt and soap in it, if known, such as 3 %%.")
-          .onPage("Salt and soap", "salt %");
-  static final Field LOOKS =
-      Field.option(
-              "--looks",
-              "clear|milky|layers",
-              "How it looks against the light; only a clear jar can be read.")
-          .onPage("It looks", "looks");
+  static final Field MASS = Field.of("assay.mass");
+  static final Field LABEL = Field.of("assay.label");
+  static final Field SALT = Field.of("assay.salt");
+  static final Field LOOKS = Field.of("assay.looks");
 
-  static final Field STRENGTH =
-      Field.option(
-          "--strength",
-          "SHARE",
-          "What a bought jar would weigh with water to this share of glycerol, such as 85 %%.");
+  static final Field STRENGTH = Field.of("assay.strength");
 
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS =
-      List.of(
-          new Field.Section("", List.of(MASS, LABEL, JarOrigin.ORIGIN, SALT, LOOKS, STRENGTH)),
-          new Field.Section("A reading of the jar", JarReadings.FIELDS),
-          new Field.Section("How it was recovered", RecoveryRecord.FIELDS));
+      Field.sections("assay", "reading", "record");
 
   /** What is written of a bought jar, beside a reading. */
   public static final List<Field> BOUGHT = List.of(MASS, LABEL, JarOrigin.ORIGIN, LOOKS);
@@ -77,14 +57,7 @@ public record AssayRequest(
 
   /** What is written of a jar with a record, beside a reading. */
   public static final List<Field> RECORDED =
-      List.of(
-          MASS,
-          LOOKS,
-          RecoveryRecord.OIL,
-          RecoveryRecord.ALCOHOL,
-          RecoveryRecord.CATALYST,
-          RecoveryRecord.CRUDE,
-          RecoveryRecord.ACID);
+      Stream.concat(Stream.of(MASS, LOOKS), RecoveryRecord.FIELDS.stream()).toList();
 
   /** What is written of a reading, whatever it was made with. */
   public static final List<Field> READING = JarReadings.FIELDS;

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.files.amount.TypedAmount;
@@ -32,31 +33,70 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
           "(" + AMOUNT + ")\\s+(?:of\\s+|de\\s+|d')?([\\p{L}][\\p{L} '-]*?)((?:\\s+[0-9.,]+ ?%)?)");
   private static final Pattern WORD_FIRST =
       Pattern.compile("([\\p{L}][\\p{L} '-]*?):?\\s+(" + AMOUNT + ")((?:\\s+[0-9.,]+ ?%)?)");
-  private static final Pattern WET =
-      Pattern.compile(
+  private static final Form WET =
+      Form.of(
           "(?:about\\s+)?([~0-9][0-9.,/ ]*(?:(?:-|to|\u00B1)\\s*[0-9][0-9.,/]*)?\\s*"
-              + "(?:mm|in(?:ch(?:es)?)?|\"|mil))(?:\\s+(?:wet|thick|deep|high))*");
-  private static final Pattern POURED_MASS =
-      Pattern.compile(
+              + "(?:mm|in(?:ch(?:es)?)?|\"|mil))(?:\\s+(?:wet|thick|deep|high))*",
+          TrialQuestion.WET);
+  private static final Form POURED_MASS =
+      Form.of(
           "(?:poured\\s+)?([0-9][0-9.,]*\\s*k?g)\\s*(?:poured|a plate|per plate|each|on the plate)"
-              + "|poured\\s+([0-9][0-9.,]*\\s*k?g)");
-  private static final Pattern TARE =
-      Pattern.compile("(?:tare|empty plate|plate empty|plate)\\s+([0-9][0-9.,]*\\s*k?g)");
-  private static final Pattern COOK =
-      Pattern.compile(
+              + "|poured\\s+([0-9][0-9.,]*\\s*k?g)",
+          TrialQuestion.POURED_MASS, TrialQuestion.POURED_MASS);
+  private static final Form TARE =
+      Form.of(
+          "(?:tare|empty plate|plate empty|plate)\\s+([0-9][0-9.,]*\\s*k?g)",
+          TrialQuestion.TARE);
+  private static final Form COOK =
+      Form.of(
           "(?:(?:cook|boil|simmer)(?:ed)?\\s+)?(?:for\\s+)?([0-9][0-9.,]*\\s*min(?:utes)?)"
-              + "(?:\\s+at\\s+([0-9][0-9.,]*\\s*\u00B0?[cf]))?");
-  private static final Pattern WHEN =
-      Pattern.compile(
+              + "(?:\\s+at\\s+([0-9][0-9.,]*\\s*\u00B0?[cf]))?",
+          TrialQuestion.COOK_TIME, TrialQuestion.COOK_TOP);
+  private static final Form WHEN =
+      Form.of(
           "(?:poured\\s+)?(?:at\\s+|on\\s+)?((?:now|today|yesterday|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?"
               + "|fri|sat(?:ur)?|sun)(?:day)?)\\b.*|.*\\sago|[0-9]{4}-[0-9]{1,2}-.*"
-              + "|[0-9]{1,2}\\.\\s?[0-9]{1,2}\\..*|[0-9]{1,2}:[0-9]{2}.*)");
+              + "|[0-9]{1,2}\\.\\s?[0-9]{1,2}\\..*|[0-9]{1,2}:[0-9]{2}.*)",
+          NewTrial.POURED);
+  private static final Form ROOM =
+      Form.of(
+          "(?:in\\s+)?(?:the\\s+)?(\\p{L}[\\p{L} ]*?)?,?\\s*([0-9].*(?:%(?:\\s*rh)?|\u00B0?[cf]|m/s))",
+          WrittenPlace.NAME, WrittenPlace.ROOM);
+  private static final Form CALLED =
+      Form.of(
+          "(?:called|name:?)\\s+(.+)|\"([^\"]+)\"",
+          NewTrial.CALLED, NewTrial.CALLED);
+  private static final List<Form> FORMS = List.of(WET, POURED_MASS, TARE, COOK, WHEN);
   private static final Pattern ON_A_PLATE = Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(.+)");
-  private static final Pattern ROOM =
-      Pattern.compile(
-          "(?:in\\s+)?(?:the\\s+)?(\\p{L}[\\p{L} ]*?)?,?\\s*([0-9].*(?:%(?:\\s*rh)?|\u00B0?[cf]|m/s))");
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
-  private static final Pattern CALLED = Pattern.compile("(?:called|name:?)\\s+(.+)|\"([^\"]+)\"");
+
+  /** How a part is written, and which field each of its groups is. */
+  private record Form(Pattern pattern, List<Field> fields) {
+    static Form of(String pattern, Field... fields) {
+      return new Form(
+          Pattern.compile(pattern, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
+          List.of(fields));
+    }
+
+    boolean isOf(String part) {
+      return pattern.matcher(part).matches();
+    }
+
+    /** Whether it is such a part and the first of its kind; empty where it is none. */
+    Optional<Boolean> taken(String part, Map<Field, List<String>> parts) {
+      Matcher matcher = pattern.matcher(part);
+      if (!matcher.matches()) {
+        return Optional.empty();
+      }
+      boolean once = true;
+      for (int i = 1; i <= matcher.groupCount(); i++) {
+        if (matcher.group(i) != null) {
+          once &= put(parts, fields.get(i - 1), matcher.group(i));
+        }
+      }
+      return Optional.of(once);
+    }
+  }
 
   /** Takes a line apart; what is not understood is refused with what was. */
   static CookedText of(String text, Entries others) {
@@ -101,10 +141,9 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
 
   private static boolean isTaken(String part, Map<Field, List<String>> parts) {
     String low = part.toLowerCase(Locale.ROOT);
-    Matcher called = CALLED.matcher(part);
-    if (called.matches()) {
-      return put(
-          parts, NewTrial.CALLED, called.group(1) == null ? called.group(2) : called.group(1));
+    Optional<Boolean> called = CALLED.taken(part, parts);
+    if (called.isPresent()) {
+      return called.get();
     }
     Matcher split = ON_A_PLATE.matcher(part);
     if (split.matches()
@@ -121,40 +160,15 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     if (UsualPlace.called(low).isPresent()) {
       return put(parts, WrittenPlace.ROOM, low);
     }
-    Matcher wet = WET.matcher(low);
-    if (wet.matches()) {
-      return put(parts, TrialQuestion.WET, wet.group(1));
-    }
-    Matcher mass = POURED_MASS.matcher(low);
-    if (mass.matches()) {
-      return put(
-          parts, TrialQuestion.POURED_MASS, mass.group(1) == null ? mass.group(2) : mass.group(1));
-    }
-    Matcher tare = TARE.matcher(low);
-    if (tare.matches()) {
-      return put(parts, TrialQuestion.TARE, tare.group(1));
-    }
-    Matcher cook = COOK.matcher(low);
-    if (cook.matches()) {
-      return put(parts, TrialQuestion.COOK_TIME, cook.group(1).replaceFirst("utes$", ""))
-          && (cook.group(2) == null || put(parts, TrialQuestion.COOK_TOP, cook.group(2)));
-    }
-    Matcher when = WHEN.matcher(low);
-    if (when.matches()) {
-      return put(parts, NewTrial.POURED, when.group(1));
-    }
-    Matcher room = ROOM.matcher(low);
-    if (room.matches() && !isIngredient(low)) {
-      // The name as it was typed, capitals and all.
-      String name = room.group(1) == null ? "" : part.substring(room.start(1), room.end(1)).strip();
-      return (name.isEmpty() || put(parts, WrittenPlace.NAME, name))
-          && put(parts, WrittenPlace.ROOM, room.group(2));
-    }
-    return isIngredientTaken(low, parts);
+    return FORMS.stream()
+        .flatMap(form -> form.taken(part, parts).stream())
+        .findFirst()
+        .or(() -> isIngredient(low) ? Optional.empty() : ROOM.taken(part, parts))
+        .orElseGet(() -> isIngredientTaken(low, parts));
   }
 
   private static boolean isTimeOrIngredient(String low) {
-    return WHEN.matcher(low).matches() || AMOUNT_FIRST.matcher(low).matches();
+    return WHEN.isOf(low) || AMOUNT_FIRST.matcher(low).matches();
   }
 
   private static boolean isIngredient(String low) {

@@ -33,6 +33,10 @@ final class EntryReader {
     return !entries.words(field).isEmpty();
   }
 
+  boolean hasAny(List<Field> fields) {
+    return fields.stream().anyMatch(this::has);
+  }
+
   String quoted(Field field) {
     return entries.quoted(field);
   }

@@ -1,11 +1,11 @@
 package starchfilm.request;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
- * One thing somebody may write, by the names it has at each door.
+ * One thing somebody may write, by the names it has at each door; declared in {@code fields.txt}.
  *
+ * @param key its group and name, such as {@code assay.mass}
  * @param option its option on a command line, such as {@code --mass}, with a comma between its
  *     names where it has several; empty where no command has it
  * @param param what stands for its words in the help; empty for an option without words
@@ -15,8 +15,10 @@ import java.util.List;
  * @param isRepeatable whether it may be written more than once
  * @param label what a page calls it; empty where no page has it
  * @param parts the inputs of a form that make it up, one a word
+ * @param path the field of a trial file it is written into; empty where there is none
  */
 public record Field(
+    String key,
     String option,
     String param,
     String help,
@@ -24,7 +26,8 @@ public record Field(
     int most,
     boolean isRepeatable,
     String label,
-    List<Part> parts) {
+    List<Part> parts,
+    String path) {
   /**
    * An input of a form.
    *
@@ -39,7 +42,15 @@ public record Field(
    * @param heading what the help says over them; empty for the first ones
    * @param fields the options
    */
-  public record Section(String heading, List<Field> fields) {}
+  public record Section(String heading, List<Field> fields) {
+    public Section {
+      fields = List.copyOf(fields);
+    }
+  }
+
+  public Field {
+    parts = List.copyOf(parts);
+  }
 
   /**
    * The option by the name it is called by.
@@ -50,41 +61,18 @@ public record Field(
     return option.replaceFirst(",.*", "");
   }
 
-  public Field {
-    parts = List.copyOf(parts);
+  /** The field of this group and name. */
+  static Field of(String key) {
+    return FieldTable.find(FieldTable.SECTIONS, key);
   }
 
-  static Field option(String option, String param, String help) {
-    return new Field(option, param, help, 1, 1, false, "", List.of());
+  /** The fields of these groups, each under its heading. */
+  static List<Section> sections(String... groups) {
+    return List.of(groups).stream().map(FieldTable.SECTIONS::get).toList();
   }
 
-  static Field flag(String option, String help) {
-    return new Field(option, "", help, 0, 0, false, "", List.of());
-  }
-
-  /** An input that only a form has. */
-  static Field input(String label, String... keysAndUnits) {
-    return option("", "", "").onPage(label, keysAndUnits);
-  }
-
-  /** The same with this many words. */
-  Field words(int fewest, int greatest) {
-    return new Field(option, param, help, fewest, greatest, isRepeatable, label, parts);
-  }
-
-  Field repeatable() {
-    return new Field(option, param, help, least, most, true, label, parts);
-  }
-
-  /**
-   * The same on a page: inputs by key, each followed by its unit after a blank where it has one.
-   */
-  Field onPage(String name, String... keysAndUnits) {
-    List<Part> inputs =
-        Arrays.stream(keysAndUnits)
-            .map(both -> both.split(" ", -1))
-            .map(both -> new Part(both[0], both.length > 1 ? both[1] : ""))
-            .toList();
-    return new Field(option, param, help, least, most, isRepeatable, name, inputs);
+  /** The fields of a group. */
+  static List<Field> group(String name) {
+    return sections(name).get(0).fields();
   }
 }

@@ -8,14 +8,7 @@ import starchfilm.material.recipe.GlycerolOrigin;
 
 /** Where a jar's glycerol comes from, asked alike wherever a jar is meant. */
 final class JarOrigin {
-  static final Field ORIGIN =
-      Field.option(
-              "--origin",
-              "bought|recovered|unknown",
-              "Where the glycerol comes from: bought with a label, recovered from"
-                  + " oil, or unknown. Not given: recovered if its salt is given, otherwise"
-                  + " unknown.")
-          .onPage("It was", "origin");
+  static final Field ORIGIN = Field.of("jar.origin");
 
   private JarOrigin() {}
 

@@ -13,36 +13,12 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** A reading of a jar: hydrometer, weighed bottle, weighed volume or refractometer. */
 final class JarReadings {
-  static final Field DENSITY =
-      Field.option(
-              "--density",
-              "DENSITY",
-              "Hydrometer reading: 1.231 g/ml, 1231 kg/m3, or 1.231 alone for specific gravity"
-                  + " 20/20.")
-          .onPage("Hydrometer", "density");
-  static final Field BOTTLE =
-      Field.option(
-              "--bottle",
-              "MASS",
-              "One small bottle weighed empty, brimful of water, and brimful of the jar's content,"
-                  + " all at the same temperature. The best way with a kitchen scale.")
-          .words(3, 3)
-          .onPage(
-              "Bottle weighed three times", "bottle_empty g", "bottle_water g", "bottle_sample g");
-  static final Field SAMPLE =
-      Field.option(
-              "--sample",
-              "AMOUNT",
-              "Mass and volume of a sample in a measuring cylinder (good to about 1 %%).")
-          .words(2, 2)
-          .onPage("Mass and volume of a sample", "sample_mass g", "sample_volume ml");
-  static final Field INDEX =
-      Field.option("--index", "INDEX", "Refractive index, such as 1.4429.")
-          .onPage("Refractive index", "index");
-  static final Field AT =
-      Field.option("--at", "TEMPERATURE", "Temperature of the jar when it was read, 15 to 30 C.")
-          .onPage("Temperature then", "at C");
-  static final List<Field> FIELDS = List.of(DENSITY, BOTTLE, SAMPLE, INDEX, AT);
+  static final Field DENSITY = Field.of("reading.density");
+  static final Field BOTTLE = Field.of("reading.bottle");
+  static final Field SAMPLE = Field.of("reading.sample");
+  static final Field INDEX = Field.of("reading.index");
+  static final Field AT = Field.of("reading.at");
+  static final List<Field> FIELDS = Field.group("reading");
 
   private static final Field[] KINDS = {DENSITY, BOTTLE, SAMPLE, INDEX};
 
@@ -70,7 +46,7 @@ final class JarReadings {
   private JarReadings() {}
 
   static boolean isWritten(EntryReader in) {
-    return FIELDS.stream().anyMatch(in::has);
+    return in.hasAny(FIELDS);
   }
 
   /** The reading; empty where none was given, or none that can be read. */

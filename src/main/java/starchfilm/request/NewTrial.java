@@ -40,46 +40,23 @@ import starchfilm.files.saving.TrialTree;
  */
 public record NewTrial(
     String name, String text, Trial trial, String changed, List<String> assumptions) {
-  static final Field CALLED =
-      Field.option("--name", "NAME", "Name of the trial.").onPage("Name", "name");
-  static final Field POURED =
-      Field.option(
-          "--poured",
-          "TIME",
-          "When it was poured, such as \"yesterday 18:30\"; left out where it is still to be"
-              + " poured.");
-  static final Field BUT =
-      Field.option(
-              "--but",
-              "CHANGE",
-              "The one thing to change from the earlier trial, by a step large"
-                  + " enough to see: "
-                  + String.join(", ", OneChange.words())
-                  + ".")
-          .onPage("But", "but");
+  static final Field CALLED = Field.of("new.name");
+  static final Field POURED = Field.of("new.poured");
+  static final Field BUT = Field.of("but.but");
 
   /** The line, which only a page has as a field. */
-  static final Field COOKED = Field.input("What you cooked", "cooked");
+  static final Field COOKED = Field.of("line.cooked");
 
   private static final Pattern DAY =
       Pattern.compile(
           "[\\p{L}]+|[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}|[0-9]{1,2}\\.\\s*[0-9]{1,2}\\.\\s*[0-9]{4}");
 
-  private static final List<Field> OWN = List.of(CALLED, POURED, PlanQuestion.BY);
-
   /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS = sections();
+  public static final List<Field.Section> SECTIONS =
+      Field.sections("but", "trial", "place", "new");
 
   public NewTrial {
     assumptions = List.copyOf(assumptions);
-  }
-
-  private static List<Field.Section> sections() {
-    List<Field.Section> sections = new ArrayList<>();
-    sections.add(new Field.Section("", List.of(BUT)));
-    sections.addAll(TrialQuestion.SECTIONS);
-    sections.add(new Field.Section("Name and pour", OWN));
-    return sections;
   }
 
   /**

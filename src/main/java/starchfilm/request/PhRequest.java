@@ -20,25 +20,15 @@ import starchfilm.numerics.evidence.Figures;
  */
 public record PhRequest(
     PhAdjustment.Bath bath, double target, Reagent reagent, double molPerM3, String strength) {
-  private static final Field VOLUME =
-      Field.option("--volume", "VOLUME", "The volume to adjust, such as 500 ml.");
-  private static final Field FROM = Field.option("--from", "PH", "The pH now.");
-  private static final Field TO = Field.option("--to", "PH", "The pH wanted.");
-  private static final Field WITH =
-      Field.option(
-          "--with",
-          "WHAT",
-          "At home vinegar, citric (acid) or baking soda; under supervision also H3PO4, HCl, H2SO4,"
-              + " NaOH or KOH.");
-  private static final Field STRENGTH =
-      Field.option(
-          "--strength", "STRENGTH", "Its strength: 0.1 mol/l, or 4 %% of its mass; at most 10 %%.");
-  private static final Field SOAP =
-      Field.option("--soap", "MASS", "Soap in the volume, if known; it takes up acid.");
+  private static final Field VOLUME = Field.of("ph.volume");
+  private static final Field FROM = Field.of("ph.from");
+  private static final Field TO = Field.of("ph.to");
+  private static final Field WITH = Field.of("ph.with");
+  private static final Field STRENGTH = Field.of("ph.strength");
+  private static final Field SOAP = Field.of("ph.soap");
 
   /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS =
-      List.of(new Field.Section("", List.of(VOLUME, FROM, TO, WITH, STRENGTH, SOAP)));
+  public static final List<Field.Section> SECTIONS = Field.sections("ph");
 
   private static final String PH = "a pH, 0 to 14";
 

@@ -43,29 +43,15 @@ public record PlanQuestion(
     Optional<SeriesRequest> series,
     Optional<Pieces> pieces,
     List<String> assumptions) {
-  static final Field BY =
-      Field.option(
-              "--by",
-              "WHEN",
-              "When it must be ready: 5d after the pour, friday, \"sat noon\", \"28 Nov 18:00\". Not given: any"
-                  + " time.")
-          .onPage("Ready after", "by d");
-  static final Field SURE =
-      Field.option("--sure", "SHARE", "How sure that must be. Default: 80%%.");
+  static final Field BY = Field.of("when.by");
+  static final Field SURE = Field.of("when.sure");
 
   /** Strips that are pulled of each plate of a series; assumed. */
   public static final int STRIPS_EACH = 3;
 
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS =
-      List.of(
-          new Field.Section("What is at hand", WrittenSupplies.FIELDS),
-          new Field.Section("Plates, pot and balance", WrittenKitchen.FIELDS),
-          new Field.Section("The film wanted", WrittenWish.FIELDS),
-          new Field.Section("Where it dries", WrittenPlace.FIELDS),
-          new Field.Section("By when", List.of(BY, SURE)),
-          new Field.Section("From the film needed", List.of(WrittenPieces.PIECES)),
-          new Field.Section("A series", WrittenSeries.FIELDS));
+      Field.sections("supplies", "kitchen", "wish", "place", "when", "pieces", "series");
 
   public PlanQuestion {
     assumptions = List.copyOf(assumptions);

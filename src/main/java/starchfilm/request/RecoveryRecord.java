@@ -18,79 +18,21 @@ import starchfilm.numerics.evidence.Figures;
 
 /** The record of how a jar was recovered from oil. */
 final class RecoveryRecord {
-  static final Field OIL =
-      Field.option("--oil", "WHAT", "Kind and amount of the oil: sunflower \"1 l\".")
-          .words(2, 2)
-          .onPage("Oil", "oil", "oil_amount ml");
-  static final Field ACID_VALUE =
-      Field.option(
-          "--acid-value",
-          "MG-KOH-PER-G",
-          "Free acid of the oil. Not given: the usual value of its kind.");
-  static final Field ALCOHOL =
-      Field.option("--alcohol", "WHAT", "Kind and amount of the alcohol: methanol \"200 ml\".")
-          .words(2, 2)
-          .onPage("Alcohol", "alcohol", "alcohol_amount ml");
-  static final Field CATALYST =
-      Field.option("--catalyst", "WHAT", "Lye and mass: NaOH \"3.5 g\".")
-          .words(2, 2)
-          .onPage("Lye used", "catalyst", "catalyst_mass g");
-  static final Field CATALYST_PURITY =
-      Field.option("--catalyst-purity", "SHARE", "Purity of that lye. Not given: that of pellets.");
-  static final Field CRUDE =
-      Field.option("--crude", "MASS", "The dark lower layer as drawn off.")
-          .onPage("Dark lower layer", "crude g");
-  static final Field SHARE =
-      Field.option(
-          "--share", "SHARE", "How much of that layer went into this jar. Default: 100 %%");
-  static final Field ACID =
-      Field.option(
-              "--acid",
-              "WHAT",
-              "Acid that split the soap, amount, strength: HCl \"40 ml\" \"10 %%\", or in mol/l.")
-          .words(3, 3)
-          .onPage("Acid that split the soap", "acid", "acid_amount ml", "acid_strength %");
-  static final Field LYE =
-      Field.option(
-              "--lye",
-              "WHAT",
-              "Lye that brought the pH back, amount, strength: NaOH \"5 ml\" \"4 %%\"; solid for"
-                  + " pellets.")
-          .words(3, 3);
-  static final Field FATTY_LAYER_LEFT =
-      Field.flag("--fatty-layer-left", "The fatty acid that floated up was not removed.");
-  static final Field SALT_OUT = Field.option("--salt-out", "MASS", "Salt filtered off, dry.");
-  static final Field ALCOHOL_OUT =
-      Field.option("--alcohol-out", "AMOUNT", "Alcohol caught when it was driven off.");
-  static final Field ADDED =
-      Field.option(
-              "--added",
-              "WHAT",
-              "Something added later: methanol \"50 ml\", magnesium-sulfate \"10 g\", adsorbent \"20"
-                  + " g\". May be repeated.")
-          .words(2, 2)
-          .repeatable();
-  static final Field TAKEN_OUT =
-      Field.option(
-              "--taken-out", "WHAT", "How much of that was removed again, dry. May be repeated.")
-          .words(2, 2)
-          .repeatable();
-  static final List<Field> FIELDS =
-      List.of(
-          OIL,
-          ACID_VALUE,
-          ALCOHOL,
-          CATALYST,
-          CATALYST_PURITY,
-          CRUDE,
-          SHARE,
-          ACID,
-          LYE,
-          FATTY_LAYER_LEFT,
-          SALT_OUT,
-          ALCOHOL_OUT,
-          ADDED,
-          TAKEN_OUT);
+  static final Field OIL = Field.of("record.oil");
+  static final Field ACID_VALUE = Field.of("record.acid-value");
+  static final Field ALCOHOL = Field.of("record.alcohol");
+  static final Field CATALYST = Field.of("record.catalyst");
+  static final Field CATALYST_PURITY = Field.of("record.catalyst-purity");
+  static final Field CRUDE = Field.of("record.crude");
+  static final Field SHARE = Field.of("record.share");
+  static final Field ACID = Field.of("record.acid");
+  static final Field LYE = Field.of("record.lye");
+  static final Field FATTY_LAYER_LEFT = Field.of("record.fatty-layer-left");
+  static final Field SALT_OUT = Field.of("record.salt-out");
+  static final Field ALCOHOL_OUT = Field.of("record.alcohol-out");
+  static final Field ADDED = Field.of("record.added");
+  static final Field TAKEN_OUT = Field.of("record.taken-out");
+  static final List<Field> FIELDS = Field.group("record");
 
   private static final Estimate NONE = Estimate.exact(0);
   private static final String SOLID = "solid";
@@ -101,7 +43,7 @@ final class RecoveryRecord {
   private RecoveryRecord() {}
 
   static boolean isWritten(EntryReader in) {
-    return FIELDS.stream().anyMatch(in::has);
+    return in.hasAny(FIELDS);
   }
 
   /** The record of a jar that now holds this mass (kg); empty where there is a mistake in it. */

@@ -23,18 +23,13 @@ import starchfilm.planning.ThicknessRequest;
  */
 public record ThicknessQuestion(
     Trial trial, ThicknessRequest request, String learntRoom, List<String> assumptions) {
-  private static final Field BY =
-      Field.option(
-          "--by",
-          "WHEN",
-          "When it must be dry: 5d after the pour, friday, \"sat noon\", \"28 Nov 18:00\".");
+  private static final Field BY = Field.of("thickness.by");
 
   private static final List<Double> SHARES = List.of(0.5, 0.9);
 
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS =
-      Stream.concat(Stream.of(new Field.Section("", List.of(BY))), TrialQuestion.SECTIONS.stream())
-          .toList();
+      Field.sections("thickness", "trial", "place");
 
   public ThicknessQuestion {
     assumptions = List.copyOf(assumptions);

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.ConstantRoom;
@@ -39,6 +40,7 @@ import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.SoundPart;
+import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.TypedValue;
 import starchfilm.material.air.AirState;
@@ -52,98 +54,37 @@ import starchfilm.material.air.AirState;
  *     does not record is in the trial
  */
 public record TrialQuestion(Trial trial, List<String> assumptions) {
-  static final Field STARCH =
-      Field.option(
-              "--starch",
-              "KIND MASS",
-              "A starch powder and how much of it, such as potato \"20 g\" or \"2 level tbsp\"; may be"
-                  + " repeated.")
-          .words(1, 2)
-          .repeatable();
-  static final Field GLYCEROL =
-      Field.option(
-          "--glycerol",
-          "MASS",
-          "Glycerol from the jar, weighed or by volume: \"6 g\", \"1 tsp\", \"5-7 g\"; \"0 g\" for none.");
-  static final Field PURITY =
-      Field.option("--purity", "SHARE", "Glycerol in the jar, such as 88 %%.");
-  static final Field SALT =
-      Field.option("--salt", "SHARE", "Salt and soap in the jar, such as 3 %%.");
-  static final Field VINEGAR = Field.option("--vinegar", "MASS", "Vinegar; \"0 g\" for none.");
-  static final Field ACIDITY =
-      Field.option("--acidity", "SHARE", "Acid in the vinegar, as labelled.");
-  static final Field WATER = Field.option("--water", "MASS", "Water poured in.");
-  static final Field WET = Field.option("--wet", "LENGTH", "Wet thickness, such as \"3 mm\".");
-  static final Field UNEVEN =
-      Field.option(
-          "--uneven",
-          "SHARE",
-          "How far thin edge and thick spot are from the average, such as 25 %%.");
-  static final Field PLATE =
-      Field.option(
-              "--plate,--plates",
-              "PLATE",
-              WrittenKitchen.PLATE_HELP + " Without --wet, all paste goes on it.")
-          .repeatable();
-  static final Field RIM =
-      Field.option("--rim", "LENGTH", "Height of the plate's rim, such as 10mm.");
-  static final Field POURED_MASS =
-      Field.option("--poured-mass", "MASS", "Paste on one plate, such as 150g.");
-  static final Field TARE = Field.option("--tare", "MASS", "The empty plate, such as 598g.");
-  static final Field COOK_TIME =
-      Field.option("--cook-time", "TIME", "At the top temperature, such as 12min.");
-  static final Field COOK_TOP =
-      Field.option("--cook-top", "TEMPERATURE", "Highest temperature, such as 92C.");
-  static final Field COOK_LOST =
-      Field.option("--cook-lost", "MASS", "Weight the pot lost while cooking, such as 26g.");
-  static final Field PASTE =
-      Field.option("--paste", "TEMPERATURE", "Temperature of the paste when poured, such as 60C.");
-  private static final Field WEIGHED =
-      Field.option(
-              "--weighed",
-              "TIME=MASS",
-              "A weighing so far, such as 6h=412g after the pour; may be repeated."
-                  + " Used together with those in the file. Includes the plate if the file"
-                  + " gives its tare_g, otherwise the film alone.")
-          .repeatable();
-  private static final Field FILM_ONLY =
-      Field.flag("--film-only", "The typed masses are without the plate.");
+  static final Field STARCH = Field.of("trial.starch");
+  static final Field GLYCEROL = Field.of("trial.glycerol");
+  static final Field PURITY = Field.of("trial.purity");
+  static final Field SALT = Field.of("trial.salt");
+  static final Field VINEGAR = Field.of("trial.vinegar");
+  static final Field ACIDITY = Field.of("trial.acidity");
+  static final Field WATER = Field.of("trial.water");
+  static final Field WET = Field.of("trial.wet");
+  static final Field UNEVEN = Field.of("trial.uneven");
+  static final Field PLATE = Field.of("trial.plate");
+  static final Field RIM = Field.of("trial.rim");
+  static final Field POURED_MASS = Field.of("trial.poured-mass");
+  static final Field TARE = Field.of("trial.tare");
+  static final Field COOK_TIME = Field.of("trial.cook-time");
+  static final Field COOK_TOP = Field.of("trial.cook-top");
+  static final Field COOK_LOST = Field.of("trial.cook-lost");
+  static final Field PASTE = Field.of("trial.paste");
+  private static final Field WEIGHED = Field.of("so far.weighed");
+  private static final Field FILM_ONLY = Field.of("so far.film-only");
 
-  private static final List<Field> RECIPE =
-      List.of(
-          STARCH,
-          GLYCEROL,
-          WrittenJar.JAR,
-          PURITY,
-          SALT,
-          JarOrigin.ORIGIN,
-          VINEGAR,
-          ACIDITY,
-          WATER,
-          WET,
-          UNEVEN,
-          PLATE,
-          RIM,
-          POURED_MASS,
-          TARE,
-          PASTE,
-          COOK_TIME,
-          COOK_TOP,
-          COOK_LOST,
-          WrittenKitchen.SCALE);
+  private static final List<Field> RECIPE = Field.group("trial");
 
-  /** What may be written of a trial, as a command shows it. */
+  /** What may be written, as the command that forecasts one trial shows it. */
   public static final List<Field.Section> SECTIONS =
-      List.of(
-          new Field.Section("The trial, or what to change in it", RECIPE),
-          new Field.Section("Where it dries", WrittenPlace.FIELDS));
+      Field.sections("so far", "trial", "place", "wanted");
 
-  /** What may be written of the plate so far. */
-  public static final Field.Section SO_FAR =
-      new Field.Section("The plate so far", List.of(WEIGHED, FILM_ONLY));
-
-  /** When it is wanted. */
-  public static final Field.Section WANTED = new Field.Section("By when", List.of(PlanQuestion.BY));
+  /** The unit of every number of a trial file, by its path. */
+  private static final Map<String, String> UNITS =
+      TrialField.TRIAL.all().stream()
+          .filter(field -> !field.unit().isEmpty())
+          .collect(Collectors.toMap(TrialField::path, TrialField::unit));
 
   private static final Dimension[] WEIGHED_OR_MEASURED = {Dimension.MASS, Dimension.VOLUME};
 
@@ -185,8 +126,11 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
    * @return false where a file is taken as it stands, weighings apart
    */
   public static boolean isWritten(Entries entries) {
-    EntryReader in = new EntryReader(entries);
-    return RECIPE.stream().anyMatch(in::has) || WrittenPlace.isAnyWritten(in);
+    return isWritten(new EntryReader(entries));
+  }
+
+  private static boolean isWritten(EntryReader in) {
+    return in.hasAny(RECIPE) || WrittenPlace.isAnyWritten(in);
   }
 
   /**
@@ -225,7 +169,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
   /** The trial, and its fields with what was written in them; plate and room are in the trial. */
   static Optional<Base> read(EntryReader in, Optional<Base> base, Path folder, Clock clock) {
-    boolean whatIf = RECIPE.stream().anyMatch(in::has) || WrittenPlace.isAnyWritten(in);
+    boolean whatIf = isWritten(in);
     if (base.isPresent() && !whatIf && !in.has(WEIGHED)) {
       in.requireWhole(FILM_ONLY, WEIGHED);
       return base;
@@ -249,7 +193,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     Path beside = base.map(Trial::file).orElse(folder.resolve("as-typed"));
     Optional<JarLevel> jar =
         WrittenJar.read(in, beside.resolveSibling(""), PURITY, SALT, JarOrigin.ORIGIN);
-    ObjectValue fields = weighed(in, poured(in, recipe(in, outOf(jar, start))));
+    ObjectValue fields = weighed(in, amounts(in, recipe(in, outOf(jar, start))));
     Optional<WrittenPlates> plates = WrittenKitchen.plates(in, PLATE).map(WrittenPlates::mean);
     Optional<Plate> plate = plates.map(WrittenPlates::plate);
     if (plates.isPresent()) {
@@ -310,12 +254,6 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     if (starches.isPresent()) {
       trial = trial.with("recipe.starch", new ListValue(place(STARCH), starches.get()));
     }
-    trial = with(in, trial, GLYCEROL, "recipe.glycerol.mass_g", "g", WEIGHED_OR_MEASURED);
-    trial = with(in, trial, PURITY, "recipe.glycerol.purity_pct", "%", Dimension.SHARE);
-    trial = with(in, trial, SALT, "recipe.glycerol.salt_pct", "%", Dimension.SHARE);
-    trial = with(in, trial, VINEGAR, "recipe.vinegar.mass_g", "g", WEIGHED_OR_MEASURED);
-    trial = with(in, trial, ACIDITY, "recipe.vinegar.acidity_pct", "%", Dimension.SHARE);
-    trial = with(in, trial, WATER, "recipe.water.mass_g", "g", WEIGHED_OR_MEASURED);
     Optional<Located> origin =
         JarOrigin.stated(in).map(from -> text(JarOrigin.ORIGIN.name(), FileWord.of(from)));
     return origin.isPresent() ? trial.with("recipe.glycerol.origin", origin.get()) : trial;
@@ -357,7 +295,15 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     return starches;
   }
 
-  private static ObjectValue poured(EntryReader in, ObjectValue fields) {
+  /** Mass and volume for whatever goes into the pot, which is not always weighed. */
+  private static Dimension[] dimensions(String path, String unit) {
+    return path.endsWith("mass_g")
+        ? WEIGHED_OR_MEASURED
+        : new Dimension[] {Dimension.ofUnit(unit)};
+  }
+
+  /** Every amount that stands in one field of the trial. */
+  private static ObjectValue amounts(EntryReader in, ObjectValue fields) {
     ObjectValue trial = fields;
     if (in.has(WET)) {
       trial = trial.without("pour.poured_g", "pour.measured_from");
@@ -365,15 +311,16 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     if (in.has(POURED_MASS)) {
       trial = trial.without("pour.wet_thickness_mm", "pour.measured_from");
     }
-    trial = with(in, trial, WET, "pour.wet_thickness_mm", "mm", Dimension.LENGTH);
-    trial = with(in, trial, POURED_MASS, "pour.poured_g", "g", Dimension.MASS);
-    trial = with(in, trial, TARE, "pour.plate.tare_g", "g", Dimension.MASS);
-    trial = with(in, trial, PASTE, "pour.paste_C", "C", Dimension.TEMPERATURE);
-    trial = with(in, trial, COOK_TIME, "cook.minutes", "min", Dimension.TIME);
-    trial = with(in, trial, COOK_TOP, "cook.top_C", "C", Dimension.TEMPERATURE);
-    trial = with(in, trial, COOK_LOST, "cook.water_lost_g", "g", Dimension.MASS);
-    trial = with(in, trial, WrittenKitchen.SCALE, "scale_g", "g", Dimension.MASS);
-    return with(in, trial, UNEVEN, "pour.unevenness_pct", "%", Dimension.SHARE);
+    for (Field field : RECIPE) {
+      String unit = UNITS.getOrDefault(field.path(), "");
+      Optional<TypedAmount> amount =
+          unit.isEmpty()
+              ? Optional.empty()
+              : in.one(field, typed -> amount(typed, dimensions(field.path(), unit)));
+      trial =
+          amount.isPresent() ? with(trial, field.path(), unit, amount.get(), place(field)) : trial;
+    }
+    return trial;
   }
 
   /** With the sides of a typed plate, by which weighings are read. */
@@ -493,17 +440,6 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         casting,
         trial.seen(),
         notRecorded);
-  }
-
-  static ObjectValue with(
-      EntryReader in,
-      ObjectValue trial,
-      Field field,
-      String path,
-      String unit,
-      Dimension... dimensions) {
-    Optional<TypedAmount> amount = in.one(field, typed -> amount(typed, dimensions));
-    return amount.isPresent() ? with(trial, path, unit, amount.get(), place(field)) : trial;
   }
 
   static Located number(Field field, BigDecimal value) {

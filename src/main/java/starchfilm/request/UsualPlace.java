@@ -6,10 +6,12 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.files.json.PackedText;
 import starchfilm.material.air.AirState;
 
 /**
@@ -40,96 +42,33 @@ record UsualPlace(
     double speedMPerS,
     double speedRelativeSd,
     String remark) {
-  private static final String NEVER_FOOD =
-      "What has dried film is never used for food again, glycerol with a label or not.";
-
   private static final List<UsualPlace> ALL =
-      List.of(
-          new UsualPlace(
-              "sunny window sill",
-              List.of(
-                  "window sill in sun", "window sill in the sun", "sunny windowsill", "sunny sill"),
-              16,
-              32,
-              4,
-              60,
-              30,
-              10,
-              0.1,
-              0.5,
-              ""),
-          new UsualPlace(
-              "window sill",
-              List.of("windowsill", "sill", "fensterbank"),
-              17,
-              25,
-              3,
-              60,
-              40,
-              10,
-              0.1,
-              0.5,
-              ""),
-          new UsualPlace(
-              "outdoors in summer",
-              List.of("outdoors", "outside", "garden in summer", "outside in summer", "draussen"),
-              14,
-              28,
-              4,
-              85,
-              45,
-              10,
-              0.5,
-              0.6,
-              "Outdoors, keep rain, dew, insects and animals off."),
-          new UsualPlace(
-              "cellar",
-              List.of("basement", "keller", "cave"),
-              13,
-              13,
-              2.5,
-              72,
-              72,
-              9,
-              0.05,
-              0.6,
-              ""),
-          new UsualPlace(
-              "airing cupboard",
-              List.of("heated cupboard", "drying cupboard"),
-              30,
-              30,
-              5,
-              35,
-              35,
-              10,
-              0.1,
-              0.5,
-              NEVER_FOOD),
-          new UsualPlace(
-              "oven ajar",
-              List.of("oven", "oven door ajar", "oven with the door ajar", "backofen"),
-              50,
-              50,
-              6,
-              15,
-              15,
-              5,
-              0.3,
-              0.5,
-              NEVER_FOOD),
-          new UsualPlace(
-              "food dehydrator",
-              List.of("dehydrator", "dorrgerat", "deshydrateur"),
-              50,
-              50,
-              6,
-              15,
-              15,
-              5,
-              1.5,
-              0.4,
-              NEVER_FOOD));
+      PackedText.of(UsualPlace.class, "usual-places.txt")
+          .lines()
+          .filter(line -> !line.startsWith("#"))
+          .map(line -> of(line.split("\s*[|]\s*", -1)))
+          .toList();
+
+  private static UsualPlace of(String... row) {
+    double[] airC = numbers(row[2]);
+    double[] humidityPct = numbers(row[4]);
+    return new UsualPlace(
+        row[0],
+        List.of(row[1].split(", ", -1)),
+        airC[0],
+        airC[1],
+        numbers(row[3])[0],
+        humidityPct[0],
+        humidityPct[1],
+        numbers(row[5])[0],
+        numbers(row[6])[0],
+        numbers(row[7])[0],
+        row[8]);
+  }
+
+  private static double[] numbers(String words) {
+    return Stream.of(words.split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
+  }
 
   /** The one that is called so, the word {@code the} and articles apart. */
   static Optional<UsualPlace> called(String typed) {

@@ -14,13 +14,7 @@ import starchfilm.files.notebook.NotebookReader;
 
 /** A jar that was kept under a name, as written. */
 final class WrittenJar {
-  static final Field JAR =
-      Field.option(
-              "--jar",
-              "NAME",
-              "A jar kept with assay --keep, in this folder or by its path: it says purity, salt,"
-                  + " origin and what is left.")
-          .onPage("Kept jar", "kept");
+  static final Field JAR = Field.of("jar.kept");
 
   private WrittenJar() {}
 

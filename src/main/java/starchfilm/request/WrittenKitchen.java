@@ -7,43 +7,20 @@ import starchfilm.planning.Kitchen;
 
 /** Pot, balance and plates, as written. */
 final class WrittenKitchen {
-  static final String PLATE_HELP =
-      "Number, size and material: \"4x300x200mm glass\", \"2x 24cm round steel\", \"8x8in glass\","
-          + " \"30x20cm oval\", or where the area is unknown \"200g water 5mm deep\", as weighed in"
-          + " it. Repeat it for several sizes.";
 
-  static final Field PLATES =
-      Field.option(
-              "--plate,--plates",
-              "PLATES",
-              PLATE_HELP
-                  + " Known: glass, polypropylene, acrylic, ptfe, silicone, laminate, steel, enamel,"
-                  + " aluminium, polyester, baking paper, wood. Not given: one 30x20cm glass.")
-          .repeatable()
-          .onPage("Plates", "trays");
-  static final Field RIM =
-      Field.option("--rim", "LENGTH", "Height of the plates' rim, such as 10mm. Not given: none.")
-          .onPage("Rim", "rim mm");
-  static final Field UNEVEN =
-      Field.option(
-          "--uneven",
-          "SHARE",
-          "How far thin edge and thick spot are from the average. Default: 25%%.");
-  static final Field POT =
-      Field.option("--pot", "VOLUME", "What the pot holds, brim-full. Default: 2l.")
-          .onPage("Pot", "pot l");
-  static final Field SCALE =
-      Field.option("--scale", "MASS", "Smallest step the balance shows. Default: 1g.")
-          .onPage("Step of the balance", "scale g");
+  static final Field PLATES = Field.of("kitchen.plates");
+  static final Field RIM = Field.of("kitchen.rim");
+  static final Field UNEVEN = Field.of("kitchen.uneven");
+  static final Field POT = Field.of("kitchen.pot");
+  static final Field SCALE = Field.of("kitchen.scale");
 
   /** The parts of plates, which only a form asks for one by one. */
-  private static final Field COUNT = Field.input("Plates", "plates");
+  private static final Field COUNT = Field.of("plates.count");
 
-  private static final Field LENGTH = Field.input("Length of a plate", "length mm");
-  private static final Field WIDTH = Field.input("Width of a plate", "width mm");
-  private static final Field MATERIAL = Field.input("Material", "material");
+  private static final Field LENGTH = Field.of("plates.length");
+  private static final Field WIDTH = Field.of("plates.width");
+  private static final Field MATERIAL = Field.of("plates.material");
 
-  static final List<Field> FIELDS = List.of(PLATES, RIM, UNEVEN, POT, SCALE);
 
   private static final double USUAL_POT_M3 = 2e-3;
   private static final double USUAL_STEP_KG = 1e-3;

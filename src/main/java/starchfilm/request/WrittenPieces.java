@@ -8,13 +8,7 @@ import starchfilm.planning.Pieces;
 
 /** Pieces of film as written: {@code 40 of 60x90 mm}, or an area such as {@code 0.5 m2}. */
 final class WrittenPieces {
-  static final Field PIECES =
-      Field.option(
-              "--pieces",
-              "PIECES",
-              "Plan backwards from the film needed: \"40 of 60x90 mm\", or an area, \"0.5 m2\": how many"
-                  + " plates and pours, what to buy, how long.")
-          .onPage("Film needed", "pieces");
+  static final Field PIECES = Field.of("pieces.pieces");
 
   private static final String ALLOWED = "pieces such as 40 of 60x90 mm, or an area such as 0.5 m2";
   private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";

@@ -43,37 +43,13 @@ import starchfilm.material.air.AirState;
  * @param log the log, where one was named
  */
 record WrittenPlace(DryingPlace place, Optional<Path> log) {
-  static final Field ROOM =
-      Field.option(
-              "--room",
-              "AIR",
-              "The air beside the plates: 19C,55%%, or 8-18C,50-80%% by night and day, or 20C alone; a"
-                  + " hygrometer log such as shed.csv; what your trials call the room; or one of: "
-                  + UsualPlace.names()
-                  + ". Add 0.5m/s near a fan.")
-          .onPage("Room");
-  static final Field AIR =
-      Field.option("--air", "TEMPERATURE", "Or the air's temperature alone, such as 20C.")
-          .onPage("Air temperature", "air C");
-  static final Field HUMIDITY =
-      Field.option("--rh", "SHARE", "And its relative humidity, such as 50%%.")
-          .onPage("Relative humidity", "rh %");
-  static final Field SPEED =
-      Field.option("--speed", "M/S", "And its speed: 0.1 in a still room, 1 by a fan.")
-          .onPage("Air speed", "speed m/s");
-  static final Field NAME =
-      Field.option(
-              "--room-name",
-              "NAME",
-              "Name of that room in your trials, to use what the command learn has"
-                  + " found about it. Not given: only what your rooms have in common.")
-          .onPage("Name of the room", "room_name");
-  static final Field BENCH =
-      Field.option(
-          "--bench",
-          "TEMPERATURE",
-          "Temperature of what the plates stand on. Not given: the air's.");
-  static final List<Field> FIELDS = List.of(ROOM, AIR, HUMIDITY, SPEED, NAME, BENCH);
+  static final Field ROOM = Field.of("place.room");
+  static final Field AIR = Field.of("place.air");
+  static final Field HUMIDITY = Field.of("place.humidity");
+  static final Field SPEED = Field.of("place.speed");
+  static final Field NAME = Field.of("place.name");
+  static final Field BENCH = Field.of("place.bench");
+  static final List<Field> FIELDS = Field.group("place");
 
   private static final String ALLOWED =
       "temperature and humidity, such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv,"
@@ -130,7 +106,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
 
   /** Whether anything is said of the place. */
   static boolean isAnyWritten(EntryReader in) {
-    return FIELDS.stream().anyMatch(in::has);
+    return in.hasAny(FIELDS);
   }
 
   /**

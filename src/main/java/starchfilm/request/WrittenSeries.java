@@ -15,29 +15,10 @@ import starchfilm.planning.Varied;
 
 /** A series as written: {@code glycerol 15,20,25,30,35}. */
 final class WrittenSeries {
-  static final Field VARY =
-      Field.option(
-              "--vary",
-              "WHAT VALUES",
-              "Plan a series of pots that differ in one thing: glycerol 15,20,25 (g per 100 g dry"
-                  + " starch), thickness (mm wet), starch (%% of the paste), vinegar (g a pot) or cook"
-                  + " (min).")
-          .words(1, 2)
-          .onPage("A series", "vary");
-  static final Field REPLICATES =
-      Field.option(
-          "--replicates",
-          "NUMBER",
-          "Plates poured from each pot of a series. Not given: as many as the plates allow.");
-  static final Field GROUPS =
-      Field.option(
-          "--groups", "NAMES", "What the groups are called: Red,Green,Blue. Not given: A,B,C.");
-  static final Field SEED =
-      Field.option(
-          "--seed",
-          "NUMBER",
-          "What the order of the pots is drawn by. Not given: the number of the day.");
-  static final List<Field> FIELDS = List.of(VARY, REPLICATES, GROUPS, SEED);
+  static final Field VARY = Field.of("series.vary");
+  static final Field REPLICATES = Field.of("series.replicates");
+  static final Field GROUPS = Field.of("series.groups");
+  static final Field SEED = Field.of("series.seed");
 
   private static final String VALUES = "numbers with commas between, such as 15,20,25";
   private static final Pattern SPAN = Pattern.compile("[0-9.,]+\\s*(?:-|\u2013|to)\\s*[0-9.,]+");

@@ -23,41 +23,12 @@ import starchfilm.planning.Supplies;
 
 /** What is in the cupboard, as written. */
 final class WrittenSupplies {
-  static final Field GLYCEROL =
-      Field.option(
-              "--glycerol",
-              "MASS",
-              "What the jar of glycerol holds, such as 250g; none for no glycerol.")
-          .onPage("Glycerol in the jar", "glycerol g");
-  static final Field PURITY =
-      Field.option(
-              "--purity",
-              "SHARE",
-              "Glycerol in the jar, such as 82%%, or a range that holds in 8 cases of 10, such as"
-                  + " 66-79%% (see starchfilm assay). Not given: 80 to 100 %%.")
-          .onPage("Purity", "purity %");
-  static final Field PURE =
-      Field.option("--pure", "MASS", "Or the pure glycerol in the jar, such as 205g.");
-  static final Field SALT =
-      Field.option("--salt", "SHARE", "Salt and soap in the jar, such as 3%%. Not given: none.")
-          .onPage("Salt and soap", "salt %");
-  static final Field STARCH =
-      Field.option(
-              "--starch",
-              "KIND [MASS [MOISTURE]]",
-              "A starch, and how much there is: potato, or potato 400g; may be repeated. Known:"
-                  + " corn, waxy corn, high-amylose corn, potato, tapioca, wheat, rice.")
-          .words(1, 3)
-          .repeatable()
-          .onPage("Starch", "starch");
-  static final Field VINEGAR =
-      Field.option(
-              "--vinegar",
-              "SHARE",
-              "Acid in the vinegar as labelled; none for no vinegar. Default: 5%%.")
-          .onPage("Vinegar", "vinegar %");
-  static final List<Field> FIELDS =
-      List.of(WrittenJar.JAR, GLYCEROL, PURITY, PURE, SALT, JarOrigin.ORIGIN, STARCH, VINEGAR);
+  static final Field GLYCEROL = Field.of("supplies.glycerol");
+  static final Field PURITY = Field.of("supplies.purity");
+  static final Field PURE = Field.of("supplies.pure");
+  static final Field SALT = Field.of("supplies.salt");
+  static final Field STARCH = Field.of("supplies.starch");
+  static final Field VINEGAR = Field.of("supplies.vinegar");
 
   private static final String NONE = "none";
   private static final double ROOM_K = 293.15;

@@ -14,27 +14,12 @@ import starchfilm.planning.Wish;
 
 /** The film wanted, and where it will be used, as written. */
 final class WrittenWish {
-  static final Field FEEL =
-      Field.option(
-              "--feel",
-              "WORD",
-              "stiff, flexible or stretchy. Default: flexible, if no number is asked for.")
-          .onPage("Feel", "feel");
-  static final Field STRENGTH =
-      Field.option("--strength", "MPA", "Tensile strength of at least, such as 5MPa.");
-  static final Field STRETCH =
-      Field.option("--stretch", "SHARE", "Stretch at break of at least, such as 40%%.");
-  static final Field THICKNESS =
-      Field.option(
-              "--thickness",
-              "LENGTH",
-              "Thickness of the dry film, such as 0.12mm. Default: 0.05 to 0.25 mm.")
-          .onPage("Dry thickness", "thickness mm");
-  static final Field USE =
-      Field.option("--use", "AIR", "Air the film is used in. Default: 50%%,23C.");
-  static final Field AFTER =
-      Field.option("--after", "TIME", "Time from drying to use. Default: 7d.");
-  static final List<Field> FIELDS = List.of(FEEL, STRENGTH, STRETCH, THICKNESS, USE, AFTER);
+  static final Field FEEL = Field.of("wish.feel");
+  static final Field STRENGTH = Field.of("wish.strength");
+  static final Field STRETCH = Field.of("wish.stretch");
+  static final Field THICKNESS = Field.of("wish.thickness");
+  static final Field USE = Field.of("wish.use");
+  static final Field AFTER = Field.of("wish.after");
 
   /** The standard atmosphere of ISO 291. */
   private static final Air USUAL_AIR = new Air(0.5, 23 + ZERO_CELSIUS_K);

@@ -44,6 +44,15 @@ public enum Dimension {
     return words + ", such as " + example;
   }
 
+  /**
+   * What a unit measures.
+   *
+   * @param unit a unit of a table or a file, such as {@code g}
+   */
+  public static Dimension ofUnit(String unit) {
+    return Unit.named(unit).dimension();
+  }
+
   /** What it is called. */
   String words() {
     return words.replaceFirst(" in .*", "");

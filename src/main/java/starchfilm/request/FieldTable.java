@@ -1,0 +1,77 @@
+package starchfilm.request;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.files.json.PackedText;
+
+/** Reads the table of {@link Field}s, {@code fields.txt}. */
+final class FieldTable {
+  private static final int COLUMNS = 6;
+
+  /** Every section, by the name of its group. */
+  static final Map<String, Field.Section> SECTIONS = new FieldTable().read();
+
+  private final Map<String, Field.Section> sections = new LinkedHashMap<>();
+
+  private FieldTable() {}
+
+  private Map<String, Field.Section> read() {
+    String group = "";
+    String heading = "";
+    List<Field> fields = new ArrayList<>();
+    for (String line : PackedText.of(FieldTable.class, "fields.txt").lines().toList()) {
+      if (line.startsWith("[")) {
+        group = line.substring(1, line.indexOf(']'));
+        heading = line.substring(line.indexOf(']') + 1).strip();
+        fields = new ArrayList<>();
+      } else if (!line.isBlank() && !line.startsWith("#")) {
+        fields.add(line.contains("|") ? field(group, line) : find(sections, line.strip()));
+        sections.put(group, new Field.Section(heading, fields));
+      }
+    }
+    return Map.copyOf(sections);
+  }
+
+  /** A field by its group and name, such as {@code jar.origin}. */
+  static Field find(Map<String, Field.Section> sections, String key) {
+    Field.Section section = sections.get(key.substring(0, key.indexOf('.')));
+    return (section == null ? List.<Field>of() : section.fields())
+        .stream()
+            .filter(field -> field.key().equals(key))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("no field " + key));
+  }
+
+  private static Field field(String group, String line) {
+    List<String> row =
+        Arrays.stream((line + " ").split("(?<= |^)\\|(?= )", COLUMNS)).map(String::strip).toList();
+    String[] option = row.get(1).split(" ", 2);
+    String words = row.get(2).isEmpty() ? "1" : row.get(2);
+    String[] counts = words.replace("+", "").split("-", -1);
+    String[] page = row.get(3).split(":\\s*", 2);
+    return new Field(
+        group + "." + row.get(0),
+        option[0],
+        option.length == 1 ? "" : option[1],
+        row.get(5)
+            .replace("{places}", UsualPlace.names())
+            .replace("{changes}", String.join(", ", OneChange.words()))
+            .replace("%", "%%"),
+        Integer.parseInt(counts[0]),
+        Integer.parseInt(counts[counts.length - 1]),
+        words.endsWith("+"),
+        page[0],
+        page.length == 1 || page[1].isEmpty()
+            ? List.of()
+            : Arrays.stream(page[1].split(", ", -1)).map(FieldTable::part).toList(),
+        row.get(4));
+  }
+
+  private static Field.Part part(String input) {
+    String[] both = input.split(" ", -1);
+    return new Field.Part(both[0], both.length == 1 ? "" : both[1]);
+  }
+}
