@@ -21,7 +21,6 @@ import starchfilm.learning.Workshops;
 import starchfilm.report.DryingFile;
 import starchfilm.report.DryingText;
 import starchfilm.report.TrialForecasts;
-import starchfilm.request.Field;
 import starchfilm.request.TrialQuestion;
 
 /** Says when one plate is dry. */

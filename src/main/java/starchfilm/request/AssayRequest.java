@@ -46,8 +46,7 @@ public record AssayRequest(
   static final Field STRENGTH = Field.of("assay.strength");
 
   /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS =
-      Field.sections("assay", "reading", "record");
+  public static final List<Field.Section> SECTIONS = Field.sections("assay", "reading", "record");
 
   /** What is written of a bought jar, beside a reading. */
   public static final List<Field> BOUGHT = List.of(MASS, LABEL, JarOrigin.ORIGIN, LOOKS);

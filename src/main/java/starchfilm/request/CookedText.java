@@ -42,16 +42,17 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
       Form.of(
           "(?:poured\\s+)?([0-9][0-9.,]*\\s*k?g)\\s*(?:poured|a plate|per plate|each|on the plate)"
               + "|poured\\s+([0-9][0-9.,]*\\s*k?g)",
-          TrialQuestion.POURED_MASS, TrialQuestion.POURED_MASS);
+          TrialQuestion.POURED_MASS,
+          TrialQuestion.POURED_MASS);
   private static final Form TARE =
       Form.of(
-          "(?:tare|empty plate|plate empty|plate)\\s+([0-9][0-9.,]*\\s*k?g)",
-          TrialQuestion.TARE);
+          "(?:tare|empty plate|plate empty|plate)\\s+([0-9][0-9.,]*\\s*k?g)", TrialQuestion.TARE);
   private static final Form COOK =
       Form.of(
           "(?:(?:cook|boil|simmer)(?:ed)?\\s+)?(?:for\\s+)?([0-9][0-9.,]*\\s*min(?:utes)?)"
               + "(?:\\s+at\\s+([0-9][0-9.,]*\\s*\u00B0?[cf]))?",
-          TrialQuestion.COOK_TIME, TrialQuestion.COOK_TOP);
+          TrialQuestion.COOK_TIME,
+          TrialQuestion.COOK_TOP);
   private static final Form WHEN =
       Form.of(
           "(?:poured\\s+)?(?:at\\s+|on\\s+)?((?:now|today|yesterday|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?"
@@ -63,9 +64,7 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
           "(?:in\\s+)?(?:the\\s+)?(\\p{L}[\\p{L} ]*?)?,?\\s*([0-9].*(?:%(?:\\s*rh)?|\u00B0?[cf]|m/s))",
           WrittenPlace.NAME, WrittenPlace.ROOM);
   private static final Form CALLED =
-      Form.of(
-          "(?:called|name:?)\\s+(.+)|\"([^\"]+)\"",
-          NewTrial.CALLED, NewTrial.CALLED);
+      Form.of("(?:called|name:?)\\s+(.+)|\"([^\"]+)\"", NewTrial.CALLED, NewTrial.CALLED);
   private static final List<Form> FORMS = List.of(WET, POURED_MASS, TARE, COOK, WHEN);
   private static final Pattern ON_A_PLATE = Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(.+)");
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");

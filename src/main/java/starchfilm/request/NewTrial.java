@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -52,8 +51,7 @@ public record NewTrial(
           "[\\p{L}]+|[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}|[0-9]{1,2}\\.\\s*[0-9]{1,2}\\.\\s*[0-9]{4}");
 
   /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS =
-      Field.sections("but", "trial", "place", "new");
+  public static final List<Field.Section> SECTIONS = Field.sections("but", "trial", "place", "new");
 
   public NewTrial {
     assumptions = List.copyOf(assumptions);

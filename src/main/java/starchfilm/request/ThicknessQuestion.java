@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
@@ -28,8 +27,7 @@ public record ThicknessQuestion(
   private static final List<Double> SHARES = List.of(0.5, 0.9);
 
   /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS =
-      Field.sections("thickness", "trial", "place");
+  public static final List<Field.Section> SECTIONS = Field.sections("thickness", "trial", "place");
 
   public ThicknessQuestion {
     assumptions = List.copyOf(assumptions);

@@ -297,9 +297,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
   /** Mass and volume for whatever goes into the pot, which is not always weighed. */
   private static Dimension[] dimensions(String path, String unit) {
-    return path.endsWith("mass_g")
-        ? WEIGHED_OR_MEASURED
-        : new Dimension[] {Dimension.ofUnit(unit)};
+    return path.endsWith("mass_g") ? WEIGHED_OR_MEASURED : new Dimension[] {Dimension.ofUnit(unit)};
   }
 
   /** Every amount that stands in one field of the trial. */

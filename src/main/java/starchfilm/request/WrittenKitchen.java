@@ -21,7 +21,6 @@ final class WrittenKitchen {
   private static final Field WIDTH = Field.of("plates.width");
   private static final Field MATERIAL = Field.of("plates.material");
 
-
   private static final double USUAL_POT_M3 = 2e-3;
   private static final double USUAL_STEP_KG = 1e-3;
   private static final double USUALLY_UNEVEN = 0.25;

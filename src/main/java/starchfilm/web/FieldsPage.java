@@ -13,7 +13,6 @@ import starchfilm.files.saving.FormField;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -37,18 +36,19 @@ final class FieldsPage {
     table.read(PAGE, this::edit).send(PAGE, this::save);
   }
 
-  private Response edit(Request request) {
+  private Response edit(Request request) throws NotWrittenException {
     Path file = desk.folder().trialFile(request.query().text(FILE));
-    TrialFileText there = textOf(file);
-    return page(200, file, shown(there.text()), there.version(), Map.of(), Map.of(), List.of());
+    TrialFileText there = TrialFileText.of(file);
+    return page(
+        200, file, FieldEdit.shown(there.text()), there.version(), Map.of(), Map.of(), List.of());
   }
 
-  private Response save(Request request) {
+  private Response save(Request request) throws NotWrittenException {
     Fields posted = request.posted();
     Path file = desk.folder().trialFile(posted.text(FILE));
-    TrialFileText there = textOf(file);
+    TrialFileText there = TrialFileText.of(file);
     // A form that lacks fields, as no page of ours does, leaves those as they are.
-    Map<String, String> typed = new LinkedHashMap<>(shown(there.text()));
+    Map<String, String> typed = new LinkedHashMap<>(FieldEdit.shown(there.text()));
     typed.putAll(typed(posted));
     if (!there.version().equals(desk.ownSaves().madeFrom(posted))) {
       return changed(file, typed, there);
@@ -58,9 +58,7 @@ final class FieldsPage {
           .saved(
               posted,
               TrialFileText.replace(file, FieldEdit.with(there.text(), typed), there.version()));
-      return Response.seeOther(
-          desk.said()
-              .on(NotebookFolder.address("/trial", desk.folder().name(file)), List.of("Saved.")));
+      return desk.toTrial(file, "Saved.");
     } catch (ChangedMeanwhileException e) {
       return changed(file, typed, e.now());
     } catch (FieldEdit.MistypedFields e) {
@@ -71,8 +69,9 @@ final class FieldsPage {
   }
 
   /** The typed fields stay, and under each that differs stands what the file holds now. */
-  private Response changed(Path file, Map<String, String> typed, TrialFileText there) {
-    Map<String, String> now = shown(there.text());
+  private Response changed(Path file, Map<String, String> typed, TrialFileText there)
+      throws NotWrittenException {
+    Map<String, String> now = FieldEdit.shown(there.text());
     Map<String, String> differing = new LinkedHashMap<>();
     typed.forEach(
         (path, mine) -> {
@@ -121,7 +120,7 @@ final class FieldsPage {
     String name = desk.folder().name(file);
     Map<String, Object> values = new HashMap<>();
     values.put(FILE, name);
-    values.put("address", NotebookFolder.address("/trial", name));
+    values.put("address", desk.trialAddress(file));
     values.put("textAddress", NotebookFolder.address("/trial/text", name));
     values.put("groups", FieldGroup.all());
     values.put("fields", fields);
@@ -140,21 +139,5 @@ final class FieldsPage {
       }
     }
     return typed;
-  }
-
-  private static Map<String, String> shown(String text) {
-    try {
-      return FieldEdit.shown(text);
-    } catch (NotWrittenException e) {
-      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
-    }
-  }
-
-  private static TrialFileText textOf(Path file) {
-    try {
-      return TrialFileText.of(file);
-    } catch (NotWrittenException e) {
-      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
-    }
   }
 }

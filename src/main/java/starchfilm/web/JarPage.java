@@ -1,6 +1,5 @@
 package starchfilm.web;
 
-import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -68,33 +67,20 @@ final class JarPage {
   }
 
   /** What the form says is worked out again, which gives the same jar. */
-  private Response keep(Request request) {
+  private Response keep(Request request) throws NotWrittenException {
     Fields form = request.posted();
     desk.folder().requireThere();
-    try {
-      Assay assay = AssayRequest.read(entries(form)).answer();
-      JarContent content =
-          assay
-              .content()
-              .orElseThrow(
-                  () -> new HttpError(422, "Not kept, because the figures contradict each other."));
-      String name = form.text("name");
-      JarFile.keep(
-          desk.folder().root(),
-          name,
-          assay.massKg(),
-          content.stock(assay.origin()),
-          LocalDateTime.now(desk.clock()));
-      return Response.seeOther(
-          desk.said()
-              .on(
-                  "/jar",
-                  List.of("The jar is kept as " + name + ". Trials take from it by that name.")));
-    } catch (RefusedRequestException e) {
-      throw new HttpError(422, String.join(" ", FormEntries.why(e)));
-    } catch (NotWrittenException e) {
-      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
-    }
+    Assay assay = AssayRequest.read(entries(form)).answer();
+    JarContent content =
+        assay
+            .content()
+            .orElseThrow(
+                () -> new HttpError(422, "Not kept, because the figures contradict each other."));
+    String name = form.text("name");
+    JarFile.keep(
+        desk.folder().root(), name, assay.massKg(), content.stock(assay.origin()), desk.now());
+    String said = "The jar is kept as " + name + ". Trials take from it by that name.";
+    return Response.seeOther(desk.said().on("/jar", List.of(said)));
   }
 
   /**

@@ -3,12 +3,10 @@ package starchfilm.web;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Fault;
-import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWriter;
@@ -184,14 +182,5 @@ final class NoteDesk {
       text.append(" given, allowed ").append(fault.allowed());
     }
     return text.append("; ").append(fault.mend()).append('.').toString();
-  }
-
-  /** The text of a trial file with some of its fields written anew. */
-  static String edited(String text, Map<String, String> fields) throws NotWrittenException {
-    try {
-      return FieldEdit.with(text, fields);
-    } catch (FieldEdit.MistypedFields e) {
-      throw new HttpError(422, String.join(" ", e.sentences().values()));
-    }
   }
 }

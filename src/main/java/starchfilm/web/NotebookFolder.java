@@ -13,6 +13,8 @@ import starchfilm.files.notebook.KeptJar;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.SoundPart;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.TrialFileText;
 import starchfilm.web.http.HttpError;
 
 /** The folder of trial files that is served; nothing outside it is ever read or written. */
@@ -82,6 +84,17 @@ record NotebookFolder(Path root) {
       // Falls through: such a name cannot be a file of the folder.
     }
     throw HttpError.notFound("This name is not in the folder of the trials.");
+  }
+
+  /**
+   * A new trial file.
+   *
+   * @param name what the trial is called
+   * @param text the text of its file
+   */
+  Path create(String name, String text) throws NotWrittenException {
+    requireThere();
+    return TrialFileText.create(root, name, text);
   }
 
   /**

@@ -86,7 +86,7 @@ public final class NotebookSite implements AutoCloseable {
           stopAsked.countDown();
           return goodbye;
         });
-    return new Site(table.done(), desk::errorPage);
+    return new Site(table.done(), desk);
   }
 
   /**

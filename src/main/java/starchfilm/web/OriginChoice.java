@@ -3,6 +3,7 @@ package starchfilm.web;
 import java.util.List;
 import java.util.Map;
 import starchfilm.files.notebook.FileWord;
+import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.web.http.HttpError;
@@ -26,6 +27,6 @@ final class OriginChoice {
       throw HttpError.malformed(
           "The glycerol comes from one of: " + String.join(", ", WORDS) + ".");
     }
-    return NoteDesk.edited(text, Map.of("recipe.glycerol.origin", chosen));
+    return FieldEdit.with(text, Map.of("recipe.glycerol.origin", chosen));
   }
 }

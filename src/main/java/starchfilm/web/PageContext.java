@@ -1,18 +1,25 @@
 package starchfilm.web;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import starchfilm.files.saving.FieldEdit;
+import starchfilm.files.saving.NotWrittenException;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.Glossary;
+import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.CsrfFields;
+import starchfilm.web.http.ErrorPages;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.SignedIn;
@@ -35,7 +42,8 @@ record PageContext(
     Assets assets,
     CsrfFields seal,
     FlashMessages said,
-    OwnSaves ownSaves) {
+    OwnSaves ownSaves)
+    implements ErrorPages {
   private static final Map<String, String> WORDS =
       Glossary.entries().stream()
           .collect(Collectors.toMap(Glossary.Entry::term, Glossary.Entry::meaning));
@@ -130,16 +138,41 @@ record PageContext(
     return Response.page(html(template, here, values));
   }
 
-  /**
-   * The page that says why another is not shown.
-   *
-   * @param partial true where only a part of a page was asked for
-   */
-  Response errorPage(HttpError refusal, boolean partial) {
+  @Override
+  public Response page(HttpError refusal, boolean partial) {
     Map<String, Object> values = Map.of("sentence", refusal.sentence());
     String html =
         partial ? renderer.render("web/error", "part", values) : html("error", "", values);
     return Response.page(refusal.status(), html);
+  }
+
+  /** What was asked cannot be meant, or what was typed cannot be written. */
+  @Override
+  public Optional<HttpError> refusal(Exception why) {
+    if (why instanceof HttpError error) {
+      return Optional.of(error);
+    }
+    Collection<String> sentences =
+        why instanceof RefusedRequestException refused
+            ? FormEntries.why(refused)
+            : why instanceof NotWrittenException notWritten
+                ? NoteDesk.sentences(notWritten)
+                : why instanceof FieldEdit.MistypedFields mistyped
+                    ? mistyped.sentences().values()
+                    : List.of();
+    return Optional.of(String.join(" ", sentences))
+        .filter(sentence -> !sentence.isEmpty())
+        .map(sentence -> new HttpError(422, sentence));
+  }
+
+  /** Goes on to the page of a trial, which says once what was done. */
+  Response toTrial(Path file, String... saying) {
+    return Response.seeOther(said.on(trialAddress(file), List.of(saying)));
+  }
+
+  /** The page of a trial. */
+  String trialAddress(Path file) {
+    return NotebookFolder.address("/trial", folder.name(file));
   }
 
   /** The time by the clock on the wall. */

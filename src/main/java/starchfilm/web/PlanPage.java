@@ -1,6 +1,5 @@
 package starchfilm.web;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -17,6 +16,7 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.files.notebook.FileWord;
+import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.Handle;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Sketch;
@@ -90,11 +90,11 @@ final class PlanPage {
         .send("/plan/keep", this::keep);
   }
 
-  private Response plan(Request request) {
+  private Response plan(Request request) throws NotWrittenException {
     return page(200, request.query(), List.of());
   }
 
-  private Response page(int status, Fields fields, List<String> why) {
+  private Response page(int status, Fields fields, List<String> why) throws NotWrittenException {
     Base base = base(fields.text(BASE));
     Map<String, Object> values = values(base, fields);
     values.put("starts", starts());
@@ -106,7 +106,7 @@ final class PlanPage {
     return Response.page(status, desk.html("plan", "plan", values));
   }
 
-  private Response sketch(Request request) {
+  private Response sketch(Request request) throws NotWrittenException {
     if (!request.partial()) {
       return plan(request);
     }
@@ -254,7 +254,7 @@ final class PlanPage {
     String text =
         moved.sketch().applied(base.trial(), base.text(), name, plates, PotShare.LEFT_IN_POT);
     if (!moved.room().equals(base.trial().casting().place().name())) {
-      text = NoteDesk.edited(text, Map.of("room.name", moved.room()));
+      text = FieldEdit.with(text, Map.of("room.name", moved.room()));
     }
     return Handle.GLYCEROL.isFree(base.trial().casting())
         ? OriginChoice.applied(moved.origin(), text)
@@ -265,22 +265,18 @@ final class PlanPage {
     return Sketch.read(desk.folder().root(), text);
   }
 
-  private Response keep(Request request) {
+  private Response keep(Request request) throws NotWrittenException {
     Fields posted = request.posted();
     Base base = base(posted.text(BASE));
     String name = posted.text("name");
     if (name.isEmpty()) {
       return page(422, posted, List.of("The new trial needs a name."));
     }
-    desk.folder().requireThere();
     try {
       String text = cooked(base, moved(base, posted), name).texts().get(0);
-      Path file = TrialFileText.create(desk.folder().root(), name, text);
-      return Response.seeOther(
-          desk.said()
-              .on(
-                  NotebookFolder.address("/trial", desk.folder().name(file)),
-                  List.of("Saved as a new trial. Note its pour as soon as it is poured.")));
+      return desk.toTrial(
+          desk.folder().create(name, text),
+          "Saved as a new trial. Note its pour as soon as it is poured.");
     } catch (NotWrittenException e) {
       return page(422, posted, NoteDesk.sentences(e));
     }
@@ -319,16 +315,12 @@ final class PlanPage {
     return starts;
   }
 
-  private Base base(String key) {
+  private Base base(String key) throws NotWrittenException {
     String chosen = key.isEmpty() ? STARTER_MARK + "first-film" : key;
-    try {
-      String text =
-          chosen.startsWith(STARTER_MARK)
-              ? TextPage.starterText(chosen.substring(STARTER_MARK.length()))
-              : TrialFileText.of(desk.folder().trialFile(chosen)).text();
-      return new Base(chosen, trial(text), text);
-    } catch (NotWrittenException e) {
-      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
-    }
+    String text =
+        chosen.startsWith(STARTER_MARK)
+            ? TextPage.starterText(chosen.substring(STARTER_MARK.length()))
+            : TrialFileText.of(desk.folder().trialFile(chosen)).text();
+    return new Base(chosen, trial(text), text);
   }
 }

@@ -17,7 +17,6 @@ import starchfilm.files.saving.FreshTrial;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.request.NewTrial;
-import starchfilm.request.RefusedRequestException;
 import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
@@ -65,9 +64,9 @@ final class TextPage {
         .send("/trial/again", this::again);
   }
 
-  private Response edit(Request request) {
+  private Response edit(Request request) throws NotWrittenException {
     Path file = desk.folder().trialFile(request.query().text(FILE));
-    TrialFileText there = textOf(file);
+    TrialFileText there = TrialFileText.of(file);
     return page(200, file, there.text(), there.version(), List.of(), List.of());
   }
 
@@ -78,9 +77,7 @@ final class TextPage {
     String version = desk.ownSaves().madeFrom(posted);
     try {
       desk.ownSaves().saved(posted, TrialFileText.replace(file, text, version));
-      return Response.seeOther(
-          desk.said()
-              .on(NotebookFolder.address("/trial", desk.folder().name(file)), List.of("Saved.")));
+      return desk.toTrial(file, "Saved.");
     } catch (ChangedMeanwhileException e) {
       return page(409, file, text, e.now().version(), List.of(), lines(e.now().text(), text));
     } catch (NotWrittenException e) {
@@ -100,7 +97,7 @@ final class TextPage {
       int status, Path file, String text, String version, List<String> why, List<Line> theirs) {
     Map<String, Object> values = new HashMap<>();
     values.put(FILE, desk.folder().name(file));
-    values.put("address", NotebookFolder.address("/trial", desk.folder().name(file)));
+    values.put("address", desk.trialAddress(file));
     values.put(TEXT, text);
     values.put(VERSION, version);
     values.put("why", why);
@@ -114,69 +111,39 @@ final class TextPage {
     return text.lines().map(line -> new Line(line, !known.contains(line.strip()))).toList();
   }
 
-  private Response start(Request request) {
-    String starter = request.posted().text("starter");
-    return created(request.posted(), starterText(starter));
+  private Response start(Request request) throws NotWrittenException {
+    Fields posted = request.posted();
+    String name = posted.text("name");
+    String text =
+        OriginChoice.applied(
+            posted.text(OriginChoice.FIELD),
+            FreshTrial.from(starterText(posted.text("starter")), name));
+    return begun(desk.folder().create(name.isEmpty() ? "trial" : name, text), "");
   }
 
-  private Response again(Request request) {
+  private Response again(Request request) throws NotWrittenException {
     Fields posted = request.posted();
     Path earlier = desk.folder().trialFile(posted.text(FILE));
-    desk.folder().requireThere();
     TrialQuestion.Base base =
         desk.folder().read(List.of(earlier)).trials().stream()
             .findFirst()
             .flatMap(TrialQuestion.Base::of)
             .orElseThrow(() -> new HttpError(422, "This trial has a fault; fix its text first."));
-    try {
-      NewTrial made =
-          NewTrial.read(
-              Optional.empty(),
-              new FormEntries(posted),
-              Optional.of(base),
-              desk.folder().root(),
-              desk.clock());
-      Path file = TrialFileText.create(desk.folder().root(), made.name(), made.text());
-      return begun(file, made.changed().isEmpty() ? "" : "Changed: " + made.changed() + ". ");
-    } catch (RefusedRequestException e) {
-      throw new HttpError(422, String.join(" ", FormEntries.why(e)));
-    } catch (NotWrittenException e) {
-      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
-    }
+    NewTrial made =
+        NewTrial.read(
+            Optional.empty(),
+            new FormEntries(posted),
+            Optional.of(base),
+            desk.folder().root(),
+            desk.clock());
+    return begun(
+        desk.folder().create(made.name(), made.text()),
+        made.changed().isEmpty() ? "" : "Changed: " + made.changed() + ". ");
   }
 
   private Response begun(Path file, String changed) {
-    return Response.seeOther(
-        desk.said()
-            .on(
-                NotebookFolder.address("/trial", desk.folder().name(file)),
-                List.of(
-                    "Saved as a new trial. "
-                        + changed
-                        + "Note its pour as soon as it is poured.")));
-  }
-
-  private Response created(Fields posted, String from) {
-    String typedName = posted.text("name");
-    desk.folder().requireThere();
-    try {
-      String text =
-          OriginChoice.applied(posted.text(OriginChoice.FIELD), FreshTrial.from(from, typedName));
-      Path file =
-          TrialFileText.create(
-              desk.folder().root(), typedName.isEmpty() ? "trial" : typedName, text);
-      return begun(file, "");
-    } catch (NotWrittenException e) {
-      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
-    }
-  }
-
-  private static TrialFileText textOf(Path file) {
-    try {
-      return TrialFileText.of(file);
-    } catch (NotWrittenException e) {
-      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
-    }
+    return desk.toTrial(
+        file, "Saved as a new trial. " + changed + "Note its pour as soon as it is poured.");
   }
 
   /** The text of a starter recipe. */

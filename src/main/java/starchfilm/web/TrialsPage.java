@@ -1,6 +1,5 @@
 package starchfilm.web;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,7 +9,6 @@ import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.ExampleFolder;
 import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.TrialFileText;
 import starchfilm.request.NewTrial;
 import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
@@ -44,21 +42,18 @@ final class TrialsPage {
   /** A trial begun by typing what was cooked; a line that cannot be meant stays on the page. */
   private Response cooked(Request request) {
     Fields form = request.posted();
-    NotebookFolder folder = desk.folder();
-    folder.requireThere();
     try {
       NewTrial made =
           NewTrial.read(
               Optional.of(form.text("cooked")),
               new FormEntries(form),
               Optional.empty(),
-              folder.root(),
+              desk.folder().root(),
               desk.clock());
-      Path file = TrialFileText.create(folder.root(), made.name(), made.text());
       List<String> said = new ArrayList<>(List.of("Saved as a new trial."));
       said.addAll(made.assumptions());
-      return Response.seeOther(
-          desk.said().on(NotebookFolder.address("/trial", folder.name(file)), said));
+      return desk.toTrial(
+          desk.folder().create(made.name(), made.text()), said.toArray(String[]::new));
     } catch (RefusedRequestException e) {
       return list(422, request, form, FormEntries.why(e));
     } catch (NotWrittenException e) {

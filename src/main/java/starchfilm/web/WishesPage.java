@@ -1,6 +1,5 @@
 package starchfilm.web;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -9,7 +8,6 @@ import java.util.Map;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.TrialFileText;
 import starchfilm.learning.Workshop;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.planning.Plan;
@@ -199,61 +197,34 @@ final class WishesPage {
   }
 
   private Response sheets(Request request) {
-    try {
-      PlanQuestion question = question(request.query());
-      return Documents.page(
-          report.html(answer(question).recipes(), question.request(), question.assumptions()));
-    } catch (RefusedRequestException e) {
-      throw new HttpError(422, String.join(" ", FormEntries.why(e)));
-    }
+    PlanQuestion question = question(request.query());
+    return Documents.page(
+        report.html(answer(question).recipes(), question.request(), question.assumptions()));
   }
 
   private Response labels(Request request) {
-    try {
-      return Documents.page(
-          report.labels(
-              answer(question(request.query())).recipes().stream()
-                  .flatMap(PlateLabel::of)
-                  .toList()));
-    } catch (RefusedRequestException e) {
-      throw new HttpError(422, String.join(" ", FormEntries.why(e)));
-    }
+    List<NamedRecipe> recipes = answer(question(request.query())).recipes();
+    return Documents.page(report.labels(recipes.stream().flatMap(PlateLabel::of).toList()));
   }
 
   /** The recipe is planned again from the same wishes, which gives the same recipe. */
-  private Response take(Request request) {
+  private Response take(Request request) throws NotWrittenException {
     Fields form = request.posted();
+    PlanQuestion question = question(form);
+    List<NamedRecipe> recipes = answer(question).recipes();
     String number = form.text("number");
-    PlanQuestion question;
-    List<NamedRecipe> recipes;
-    try {
-      question = question(form);
-      recipes = answer(question).recipes();
-    } catch (RefusedRequestException e) {
-      throw new HttpError(422, String.join(" ", FormEntries.why(e)));
-    }
     if (!number.matches("[0-9]{1,2}") || Integer.parseInt(number) >= recipes.size()) {
       throw HttpError.malformed("The plan has no such recipe; ask for the plan again.");
     }
     NamedRecipe recipe = recipes.get(Integer.parseInt(number));
-    desk.folder().requireThere();
-    try {
-      String text =
-          PlannedTrial.text(
-              recipe, question.request(), question.log(), question.isJarIn(desk.folder().root()));
-      String typed = form.text("name");
-      String name = typed.isEmpty() ? recipe.title() : typed;
-      String named = typed.isEmpty() ? text : FieldEdit.with(text, Map.of("name", typed));
-      Path file = TrialFileText.create(desk.folder().root(), name, named);
-      return Response.seeOther(
-          desk.said()
-              .on(
-                  NotebookFolder.address("/trial", desk.folder().name(file)),
-                  List.of("Saved as a new trial. Note its pour as soon as it is poured.")));
-    } catch (FieldEdit.MistypedFields e) {
-      throw new HttpError(422, String.join(" ", e.sentences().values()));
-    } catch (NotWrittenException e) {
-      throw new HttpError(422, String.join(" ", NoteDesk.sentences(e)));
-    }
+    String text =
+        PlannedTrial.text(
+            recipe, question.request(), question.log(), question.isJarIn(desk.folder().root()));
+    String typed = form.text("name");
+    return desk.toTrial(
+        typed.isEmpty()
+            ? desk.folder().create(recipe.title(), text)
+            : desk.folder().create(typed, FieldEdit.with(text, Map.of("name", typed))),
+        "Saved as a new trial. Note its pour as soon as it is poured.");
   }
 }

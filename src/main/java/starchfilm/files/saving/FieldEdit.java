@@ -24,7 +24,7 @@ public final class FieldEdit {
   private FieldEdit() {}
 
   /** Fields that cannot be read, each with its sentence. */
-  public static final class MistypedFields extends Exception {
+  public static final class MistypedFields extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final transient Map<String, String> sentences;
@@ -69,8 +69,7 @@ public final class FieldEdit {
    * @throws MistypedFields where something typed cannot be read
    * @throws NotWrittenException where the text is no JSON object
    */
-  public static String with(String text, Map<String, String> typed)
-      throws MistypedFields, NotWrittenException {
+  public static String with(String text, Map<String, String> typed) throws NotWrittenException {
     Map<String, String> shown = shown(text);
     Map<String, String> wrong = new LinkedHashMap<>();
     ArrayNode starches = starches(TrialTree.of(text));

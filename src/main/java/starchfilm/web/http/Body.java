@@ -36,63 +36,32 @@ record Body(Fields fields, List<SentFile> files) {
     files = List.copyOf(files);
   }
 
-  /** A form of a stranger: nothing of it is kept. */
-  static final class WithoutToken extends Exception {
-    private static final long serialVersionUID = 1L;
-
-    private final HttpError refusal;
-
-    WithoutToken(HttpError refusal) {
-      super(refusal);
-      this.refusal = refusal;
-    }
-
-    HttpError refusal() {
-      return refusal;
-    }
-  }
-
   /**
    * Reads a form.
    *
    * @param requireToken refuses fields that do not carry the token; asked before any file is kept
-   * @throws WithoutToken where it is refused
    * @throws IOException where the connection breaks
    */
-  static Body read(HttpExchange exchange, Consumer<Fields> requireToken)
-      throws IOException, WithoutToken {
-    Body body = read(exchange, new TokenCheck(requireToken));
-    new TokenCheck(requireToken).on(body.fields());
-    return body;
-  }
-
-  private record TokenCheck(Consumer<Fields> require) {
-    void on(Fields fields) throws WithoutToken {
-      try {
-        require.accept(fields);
-      } catch (HttpError refusal) {
-        throw new WithoutToken(refusal);
-      }
-    }
-  }
-
-  private static Body read(HttpExchange exchange, TokenCheck token)
-      throws IOException, WithoutToken {
+  static Body read(HttpExchange exchange, Consumer<Fields> requireToken) throws IOException {
     String type =
         Optional.ofNullable(exchange.getRequestHeaders().getFirst("Content-Type")).orElse("");
     String plainType = type.toLowerCase(Locale.ROOT).split(";", 2)[0].strip();
-    return switch (plainType) {
-      case "application/x-www-form-urlencoded" ->
-          new Body(
-              Fields.parse(new String(bytes(exchange, MOST_TEXT_BYTES), StandardCharsets.UTF_8)),
-              List.of());
-      case "multipart/form-data" -> parts(exchange, type, token);
-      default -> {
-        drain(exchange.getRequestBody());
-        throw new HttpError(
-            415, "Only forms are accepted here. Open the page and send the form from" + " there.");
-      }
-    };
+    Body body =
+        switch (plainType) {
+          case "application/x-www-form-urlencoded" ->
+              new Body(
+                  Fields.parse(
+                      new String(bytes(exchange, MOST_TEXT_BYTES), StandardCharsets.UTF_8)),
+                  List.of());
+          case "multipart/form-data" -> parts(exchange, type, requireToken);
+          default -> {
+            drain(exchange.getRequestBody());
+            throw new HttpError(
+                415, "Only forms are accepted here. Open the page and send the form from there.");
+          }
+        };
+    requireToken.accept(body.fields());
+    return body;
   }
 
   private static byte[] bytes(HttpExchange exchange, int most) throws IOException {
@@ -105,8 +74,7 @@ record Body(Fields fields, List<SentFile> files) {
     return bytes;
   }
 
-  private static Body parts(HttpExchange exchange, String type, TokenCheck token)
-      throws IOException, WithoutToken {
+  private static Body parts(HttpExchange exchange, String type, Consumer<Fields> requireToken) {
     InputStream in = exchange.getRequestBody();
     long length = declaredLength(exchange).orElse(-1);
     if (length > MOST_FILE_BYTES) {
@@ -121,13 +89,12 @@ record Body(Fields fields, List<SentFile> files) {
       FileItemIterator parts = upload.getItemIterator(new Sent(in, type, length));
       for (int count = 1; parts.hasNext(); count++) {
         if (count > MOST_PARTS) {
-          drain(in);
           throw HttpError.malformed("The form has more than " + MOST_PARTS + " parts.");
         }
         FileItemStream part = parts.next();
         if (!part.isFormField()) {
           // Our forms send the token first.
-          token.on(Fields.of(texts));
+          requireToken.accept(Fields.of(texts));
         }
         byte[] bytes;
         try (InputStream content = part.openStream()) {
@@ -143,7 +110,7 @@ record Body(Fields fields, List<SentFile> files) {
                   part.getFieldName(), Optional.ofNullable(part.getName()).orElse(""), bytes));
         }
       }
-    } catch (WithoutToken e) {
+    } catch (HttpError e) {
       drain(in);
       throw e;
     } catch (FileUploadException | IOException | IllegalStateException e) {

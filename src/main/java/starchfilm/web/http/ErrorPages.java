@@ -1,7 +1,8 @@
 package starchfilm.web.http;
 
+import java.util.Optional;
+
 /** What the reader sees instead of a page. */
-@FunctionalInterface
 public interface ErrorPages {
   /**
    * A page that says why.
@@ -11,4 +12,12 @@ public interface ErrorPages {
    * @return a response with the refusal's status
    */
   Response page(HttpError refusal, boolean partial);
+
+  /**
+   * What the reader is told of a request that was not carried out.
+   *
+   * @param why what its handler threw
+   * @return empty where the program itself failed
+   */
+  Optional<HttpError> refusal(Exception why);
 }

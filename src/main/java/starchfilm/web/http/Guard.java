@@ -114,14 +114,15 @@ final class Guard {
     boolean hidden = "null".equals(origin) && "same-origin".equals(headers.getFirst(FROM));
     boolean foreign = origin != null && !hidden && !isOwn(origin);
     if (foreign || isOtherSite(headers)) {
-      throw new HttpError(403, "Another site tried to change these trials; nothing was changed.");
+      throw HttpError.toStranger(
+          403, "Another site tried to change these trials; nothing was changed.");
     }
   }
 
   /** Refuses a form that does not carry the token of the visitor being answered. */
   void requireToken(Fields posted) {
     if (!Secret.matches(seal.token(), posted.text(TOKEN_FIELD))) {
-      throw new HttpError(
+      throw HttpError.toStranger(
           403,
           "This form was opened before the program was restarted, comes from"
               + " another site, or from a browser without cookies; nothing was changed."

@@ -9,6 +9,7 @@ public interface Handler {
    * @param request what was asked for
    * @return what goes back
    * @throws HttpError where it is not carried out
+   * @throws Exception where it is not either, for a reason that the site has words for
    */
-  Response to(Request request);
+  Response to(Request request) throws Exception;
 }

@@ -5,6 +5,7 @@ public final class HttpError extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final int status;
+  private final boolean isToStranger;
 
   /**
    * A refusal.
@@ -13,8 +14,22 @@ public final class HttpError extends RuntimeException {
    * @param sentence what is wrong and how to mend it
    */
   public HttpError(int status, String sentence) {
+    this(status, sentence, false);
+  }
+
+  private HttpError(int status, String sentence, boolean isToStranger) {
     super(sentence);
     this.status = status;
+    this.isToStranger = isToStranger;
+  }
+
+  /** A refusal of somebody who may not see a page of ours: the sentence and nothing else. */
+  static HttpError toStranger(int status, String sentence) {
+    return new HttpError(status, sentence, true);
+  }
+
+  boolean isToStranger() {
+    return isToStranger;
   }
 
   /**

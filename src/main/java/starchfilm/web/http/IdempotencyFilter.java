@@ -6,9 +6,9 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import java.util.function.Supplier;
 
 /**
  * Carries out a form once, however often the button was pressed: the same form with the same
@@ -24,9 +24,9 @@ final class IdempotencyFilter {
   private final Map<String, CompletableFuture<Response>> answers = new LinkedHashMap<>();
 
   /** Carries out a form, or waits for the one that is being carried out. */
-  Response answer(Body body, Supplier<Response> work) {
+  Response answer(Body body, Callable<Response> work) throws Exception {
     if (body.fields().text(FORM_FIELD).isEmpty()) {
-      return work.get();
+      return work.call();
     }
     String form = fingerprint(body);
     CompletableFuture<Response> mine = new CompletableFuture<>();
@@ -35,27 +35,25 @@ final class IdempotencyFilter {
       return answerOf(first);
     }
     try {
-      Response response = work.get();
+      Response response = work.call();
       // Only what changed something sends the browser on; anything else may be sent again.
       if (response.status() != SEE_OTHER) {
         forget(form, mine);
       }
       mine.complete(response);
       return response;
-    } catch (RuntimeException | Error e) {
+    } catch (Exception | Error e) {
       forget(form, mine);
       mine.completeExceptionally(e);
       throw e;
     }
   }
 
-  private static Response answerOf(CompletableFuture<Response> first) {
+  private static Response answerOf(CompletableFuture<Response> first) throws Exception {
     try {
       return first.join();
     } catch (CompletionException e) {
-      throw e.getCause() instanceof HttpError refusal
-          ? refusal
-          : new IllegalStateException("the same form failed a moment ago", e.getCause());
+      throw e.getCause() instanceof Exception refusal ? refusal : e;
     }
   }
 

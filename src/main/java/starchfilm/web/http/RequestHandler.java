@@ -107,22 +107,29 @@ final class RequestHandler implements HttpHandler {
   private Response answerVisitor(HttpExchange exchange, String visitor, boolean partial) {
     try {
       return carriedOut(exchange, visitor, partial);
-    } catch (HttpError refusal) {
-      return errorPage(refusal, partial);
     } catch (IOException e) {
       throw new BrokenOff(e);
-    } catch (RuntimeException | Error e) {
-      troubles.accept(e);
+    } catch (Exception | Error e) {
+      Optional<HttpError> refusal =
+          e instanceof Exception thrown ? site.errors().refusal(thrown) : Optional.empty();
+      if (refusal.isEmpty()) {
+        troubles.accept(e);
+      }
       return errorPage(
-          new HttpError(
-              500,
-              "The program itself failed here; your files are fine. The reason is"
-                  + " printed in the window where the program was started."),
+          refusal.orElseGet(
+              () ->
+                  new HttpError(
+                      500,
+                      "The program itself failed here; your files are fine. The reason is"
+                          + " printed in the window where the program was started.")),
           partial);
     }
   }
 
   private Response errorPage(HttpError refusal, boolean partial) {
+    if (refusal.isToStranger()) {
+      return bare(refusal);
+    }
     try {
       return site.errors().page(refusal, partial);
     } catch (RuntimeException e) {
@@ -141,7 +148,7 @@ final class RequestHandler implements HttpHandler {
   }
 
   private Response carriedOut(HttpExchange exchange, String visitor, boolean partial)
-      throws IOException {
+      throws Exception {
     String method = exchange.getRequestMethod();
     Handler answer = atTheDoor(exchange, visitor);
     Fields query =
@@ -149,23 +156,14 @@ final class RequestHandler implements HttpHandler {
     if (!method.equals("POST")) {
       return answer.to(request(exchange, query, new Body(Fields.NONE, List.of()), partial));
     }
-    try {
-      guard.requireOwnOrigin(exchange);
-    } catch (HttpError refusal) {
-      return bare(refusal);
-    }
+    guard.requireOwnOrigin(exchange);
     boolean isLarge = Body.declaredLength(exchange).orElse(LARGE_BYTES) >= LARGE_BYTES;
     if (isLarge && !acquired(large)) {
       throw new HttpError(
           503, "Other large forms are being read; nothing was saved. Send it again in a minute.");
     }
     try {
-      Body body;
-      try {
-        body = Body.read(exchange, guard::requireToken);
-      } catch (Body.WithoutToken e) {
-        return bare(e.refusal());
-      }
+      Body body = Body.read(exchange, guard::requireToken);
       return onceOnly.answer(body, () -> answer.to(request(exchange, query, body, partial)));
     } finally {
       if (isLarge) {
