@@ -337,7 +337,7 @@ class TripwireRegressionTest {
       band(
           casting,
           "advice.thick_spot.dry_through.h",
-          next.get().after().thickSpotS(Milestone.DRY_THROUGH).times(1 / HOUR_S));
+          next.get().after().dryThroughS().times(1 / HOUR_S));
       found.number(
           casting,
           "advice.crack.energy_over_toughness",

@@ -2,16 +2,16 @@ package starchfilm.advice;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Setting;
-import starchfilm.casting.Spot;
 import starchfilm.change.Change;
 import starchfilm.change.ChangeStep;
 import starchfilm.change.Limits;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.Milestone;
 import starchfilm.material.recipe.Ingredient;
+import starchfilm.material.recipe.Recipe;
 
 /**
  * One thing changed by one step, in words.
@@ -25,68 +25,60 @@ record AdvisedStep(Change change, Casting casting, OptionalDouble waitUntilS, St
   private static final double SURELY = 0.68;
 
   /** The steps of a change that are worth trying against a fault. */
-  static List<AdvisedStep> of(Change change, FaultContext scene, List<DryingPlace> otherPlaces) {
-    return switch (change) {
-      case WAIT_LONGER -> waitLonger(scene);
-      case ANOTHER_ROOM ->
-          otherPlaces.stream()
-              .filter(place -> !place.name().equals(scene.setup().place().name()))
-              .map(place -> of(change, scene, scene.setup().with(place)))
-              .toList();
-      case CLEANER_GLYCEROL -> cleanerGlycerol(scene);
-      case LEVEL_THE_PLATE ->
-          scene.notes("pour.unevenness_pct") ? anywhere(change, scene) : List.of();
-      default -> anywhere(change, scene);
-    };
-  }
-
-  private static List<AdvisedStep> anywhere(Change change, FaultContext scene) {
-    return change.steps(scene.setup()).stream()
-        .map(step -> of(change, scene, step.after()))
+  static List<AdvisedStep> of(
+      Change change, FaultContext scene, RuleBook book, List<DryingPlace> otherPlaces) {
+    if (change == Change.WAIT_LONGER) {
+      return waitLonger(scene, book);
+    }
+    return castings(change, scene, otherPlaces)
+        .map(
+            after ->
+                new AdvisedStep(
+                    change,
+                    after,
+                    OptionalDouble.empty(),
+                    book.words(change, scene, scene.with(scene.outlook().of(after)))))
         .toList();
   }
 
-  private static AdvisedStep of(Change change, FaultContext scene, Casting after) {
-    return new AdvisedStep(
-        change,
-        after,
-        OptionalDouble.empty(),
-        StepWords.of(new ChangeStep(change, scene.setup(), after), scene.trial().recipe()));
+  private static Stream<Casting> castings(
+      Change change, FaultContext scene, List<DryingPlace> otherPlaces) {
+    Casting casting = scene.setup();
+    return switch (change) {
+      case ANOTHER_ROOM ->
+          otherPlaces.stream()
+              .filter(place -> !place.name().equals(casting.place().name()))
+              .map(casting::with);
+      case CLEANER_GLYCEROL -> cleanerGlycerol(scene);
+      case LEVEL_THE_PLATE ->
+          scene.notes("pour.unevenness_pct") ? tried(change, casting) : Stream.empty();
+      default -> tried(change, casting);
+    };
   }
 
-  private static List<AdvisedStep> cleanerGlycerol(FaultContext scene) {
-    Casting casting = scene.setup();
-    if (casting.composition().saltFractionOfDry() <= Limits.SALTY
-        || scene.trial().recipe().glycerol().stock().saltFraction().value() == 0) {
-      return List.of();
+  private static Stream<Casting> tried(Change change, Casting casting) {
+    return change.steps(casting).stream().map(ChangeStep::after);
+  }
+
+  private static Stream<Casting> cleanerGlycerol(FaultContext scene) {
+    Recipe recipe = scene.trial().recipe();
+    if (Figure.SALT.of(scene) <= Limits.SALTY
+        || recipe.glycerol().stock().saltFraction().value() == 0) {
+      return Stream.empty();
     }
     double addedPerStarch =
-        scene.trial().recipe().saltKg().value()
-            / scene.trial().casting().paste().kg(Ingredient.STARCH);
-    return List.of(of(Change.CLEANER_GLYCEROL, scene, Setting.SALT.set(casting, addedPerStarch)));
+        recipe.saltKg().value() / scene.trial().casting().paste().kg(Ingredient.STARCH);
+    return Stream.of(Setting.SALT.set(scene.setup(), addedPerStarch));
   }
 
-  private static List<AdvisedStep> waitLonger(FaultContext scene) {
-    if (scene.seenAtS().isEmpty()) {
+  private static List<AdvisedStep> waitLonger(FaultContext scene, RuleBook book) {
+    double until = Math.max(Figure.DRY_MIDDLE.of(scene), Figure.FIRM.of(scene)) / SURELY;
+    if (scene.seenAtS().orElse(until) >= until || until > DryingForecaster.HORIZON_S / 2) {
       return List.of();
     }
-    double middle =
-        Math.max(
-            scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH),
-            scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE));
-    double until = middle / SURELY;
-    double seen = scene.seenAtS().getAsDouble();
-    return until <= seen || until > DryingForecaster.HORIZON_S / 2
-        ? List.of()
-        : List.of(
-            new AdvisedStep(
-                Change.WAIT_LONGER,
-                scene.setup(),
-                OptionalDouble.of(until),
-                "leave it on the plate for "
-                    + Told.span(until)
-                    + " instead of "
-                    + Told.span(seen)));
+    String words = book.words(Change.WAIT_LONGER, scene, scene.lookedAtS(until));
+    return List.of(
+        new AdvisedStep(Change.WAIT_LONGER, scene.setup(), OptionalDouble.of(until), words));
   }
 
   /** The scenes as they are after this step; they share one view of the changed casting. */

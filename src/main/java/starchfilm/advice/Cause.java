@@ -3,83 +3,73 @@ package starchfilm.advice;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import starchfilm.casting.Casting;
 
-/** What may be behind a fault, each with a figure the model or the notebook has for it. */
+/** What may be behind a fault; its figures and limits stand in the table of rules. */
 public enum Cause {
   /** Too little glycerol for the air the film is in. */
-  TOO_LITTLE_GLYCEROL(GlycerolCauses::tooLittle, GlycerolCauses::comfortable),
+  TOO_LITTLE_GLYCEROL(PutRight::glycerol),
   /** Too much glycerol for the air the film is in. */
-  TOO_MUCH_GLYCEROL(GlycerolCauses::tooMuch, GlycerolCauses::comfortable),
+  TOO_MUCH_GLYCEROL(PutRight::glycerol),
   /** So much glycerol that it parts from the starch. */
-  GLYCEROL_PARTED(GlycerolCauses::parted),
+  GLYCEROL_PARTED,
   /** Salt from the glycerol or added. */
-  SALT(GlycerolCauses::salt),
+  SALT,
   /** Poured too thick. */
-  POURED_TOO_THICK(PourCauses::tooThick, PourCauses::thin),
+  POURED_TOO_THICK(PutRight::thinner),
   /** Poured so thin that the edge tears. */
-  POURED_TOO_THIN(PourCauses::tooThin, PourCauses::thicker),
+  POURED_TOO_THIN(PutRight::thicker),
   /** Thin at one place and thick at another. */
-  POURED_UNEVENLY(PourCauses::uneven, PourCauses::level),
+  POURED_UNEVENLY(PutRight::level),
   /** Poured too cool to level. */
-  POURED_TOO_COOL(PourCauses::tooCool),
+  POURED_TOO_COOL,
   /** A paste too stiff to level and to let bubbles rise. */
-  PASTE_TOO_STIFF(PasteCauses::tooStiff),
+  PASTE_TOO_STIFF,
   /** A paste so thin that its starch settles. */
-  PASTE_SETTLED(PasteCauses::settled),
+  PASTE_SETTLED,
   /** A starch whose paste is cloudy by nature. */
-  OPAQUE_STARCH(PasteCauses::opaque),
+  OPAQUE_STARCH,
   /** Air so dry or so fast that the film dries before it can give. */
-  DRIED_TOO_FAST(RoomCauses::tooFast, RoomCauses::calm),
+  DRIED_TOO_FAST(PutRight::calmAir),
   /** A cool or damp room that takes up little water. */
-  SLOW_ROOM(RoomCauses::slow, RoomCauses::ordinary),
+  SLOW_ROOM(PutRight::ordinaryRoom),
   /** Air so damp that the film softens in it. */
-  DAMP_AIR(RoomCauses::damp, RoomCauses::middling),
+  DAMP_AIR(PutRight::middlingAir),
   /** Air so dry that the film stiffens in it. */
-  DRY_AIR(RoomCauses::dry, RoomCauses::middling),
+  DRY_AIR(PutRight::middlingAir),
   /** Granules that never burst. */
-  UNDERCOOKED(CookCauses::undercooked),
+  UNDERCOOKED,
   /** Cooked too hot or too long. */
-  OVERCOOKED(CookCauses::overcooked),
+  OVERCOOKED,
   /** Boiled. */
-  BOILED(CookCauses::boiled),
+  BOILED,
   /** Starch chains cut by hot acid. */
-  ACID_CUT_CHAINS(CookCauses::acidCut),
+  ACID_CUT_CHAINS,
   /** Looked for dryness sooner than an ordinary drying takes. */
-  LOOKED_TOO_EARLY(PlateCauses::lookedTooEarly),
+  LOOKED_TOO_EARLY,
   /** Peeled before it was firm. */
-  PEELED_TOO_EARLY(PlateCauses::peeledTooEarly),
+  PEELED_TOO_EARLY,
   /** Moved to a rack or turned before it was firm. */
-  MOVED_TOO_EARLY(PlateCauses::movedTooEarly),
+  MOVED_TOO_EARLY,
   /** A plate that starch film clings to. */
-  PLATE_HOLDS_ON(PlateCauses::holdsOn),
+  PLATE_HOLDS_ON,
   /** A plate that lets film go before it is dry. */
-  PLATE_LETS_GO(PlateCauses::letsGo),
+  PLATE_LETS_GO,
   /** A film that has stood for weeks. */
-  AGED(PlateCauses::aged),
+  AGED,
   /** How it was stirred, which nobody notes. */
-  STIRRING(scene -> Reading.untold("how it was stirred"));
-
-  /** A cause put right on paper. */
-  record PutRight(Casting setup, String words) {}
-
-  private interface Figure {
-    Reading read(FaultContext scene);
-  }
+  STIRRING;
 
   private interface Righting {
     Optional<PutRight> of(FaultContext scene);
   }
 
-  private final Figure figure;
   private final @Nullable Righting righting;
 
-  Cause(Figure figure) {
-    this(figure, null);
+  Cause() {
+    this(null);
   }
 
-  Cause(Figure figure, @Nullable Righting righting) {
-    this.figure = figure;
+  Cause(@Nullable Righting righting) {
     this.righting = righting;
   }
 
@@ -90,11 +80,6 @@ public enum Cause {
    */
   public String tableName() {
     return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
-  /** The cause's own figure. */
-  Reading read(FaultContext scene) {
-    return figure.read(scene);
   }
 
   /** Whether the model can be rerun with this cause put right. */

@@ -42,7 +42,7 @@ final class Diagnosing {
       if (rule.heldAgainst() != Measure.OWN_FIGURE) {
         measures.add(rule.heldAgainst());
       }
-      Reading reading = rule.cause().read(scene);
+      Reading reading = rule.read(scene);
       if (reading.told()) {
         found.merge(rule.cause(), suspicion(rule, reading, scene), Diagnosing::stronger);
       } else {
@@ -66,7 +66,7 @@ final class Diagnosing {
       return new Suspicion(rule, between0And1(reading.excess()), reading.words());
     }
     Measure measure = rule.heldAgainst();
-    Optional<Cause.PutRight> right = rule.cause().putRight(scene);
+    Optional<PutRight> right = rule.cause().putRight(scene);
     double trouble = measure.trouble(scene);
     if (right.isEmpty() || trouble == 0) {
       return new Suspicion(rule, 0, reading.words());
@@ -76,11 +76,7 @@ final class Diagnosing {
     return new Suspicion(
         rule,
         Math.min(1, trouble) * explained * between0And1(HALF + reading.excess()),
-        reading.words()
-            + "; "
-            + right.get().words()
-            + ", "
-            + measure.moved(measure.figure(scene), measure.figure(mended)));
+        reading.words() + "; " + right.get().words() + ", " + measure.moved(scene, mended));
   }
 
   private static double between0And1(double value) {

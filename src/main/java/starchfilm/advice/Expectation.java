@@ -1,5 +1,7 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -7,80 +9,104 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
-import starchfilm.drying.SpotForecast;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.numerics.evidence.Band;
 
 /**
- * What the model expects of a set-up, with bands.
+ * What the model expects of a set-up.
  *
- * @param thickSpot how a plate dries where it is wettest
+ * @param dryThroughS when the thick spot is dry through (s since the pour), 10, 50 and 90 %
  * @param film what the film will be like
  * @param risks how it may crack or mould
  */
-public record Expectation(SpotForecast thickSpot, FilmForecast film, PlateRisks risks) {
+public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks) {
   /** A change of the middle by less than this is not told (ratio; judged). */
   private static final double VISIBLE = 0.05;
 
   static Expectation of(ForecastCache outlook, Knowledge knowledge, int draws) {
     Casting setup = outlook.setup();
     return new Expectation(
-        new DryingForecaster(knowledge.of(setup), draws).forecast(setup, Spot.THICK_SPOT),
+        new DryingForecaster(knowledge.of(setup), draws)
+            .forecast(setup, Spot.THICK_SPOT)
+            .at(Milestone.DRY_THROUGH)
+            .timeS(),
         outlook.film(),
         outlook.risks());
   }
 
-  /**
-   * When a milestone comes where the plate is wettest.
-   *
-   * @param milestone which
-   * @return time since the pour (s), 10, 50 and 90 %
-   */
-  public Band thickSpotS(Milestone milestone) {
-    return thickSpot.at(milestone).timeS();
+  /** The middle case alone. */
+  static Expectation of(ForecastCache outlook) {
+    double dryS = outlook.timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
+    return new Expectation(new Band(dryS, dryS, dryS), outlook.film(), outlook.risks());
   }
 
   /** What is different in another expectation, in the order people ask; may be empty. */
   List<Effect> changesTo(Expectation after) {
+    return changes(after, true);
+  }
+
+  /** The same, only the middles told. */
+  List<Effect> middlesTo(Expectation after) {
+    return changes(after, false);
+  }
+
+  private List<Effect> changes(Expectation after, boolean ranges) {
     List<Effect> effects = new ArrayList<>();
-    Band dryThrough = thickSpotS(Milestone.DRY_THROUGH);
-    Band dryThroughAfter = after.thickSpotS(Milestone.DRY_THROUGH);
-    if (moved(dryThrough, dryThroughAfter)) {
-      effects.add(new Effect("dry through", Told.span(dryThrough), Told.span(dryThroughAfter)));
+    if (moved(dryThroughS, after.dryThroughS)) {
+      effects.add(
+          new Effect("dry through", span(dryThroughS, ranges), span(after.dryThroughS, ranges)));
     }
     add(effects, "cracking", word(risks.crack().level()), word(after.risks.crack().level()));
     add(effects, "mould", word(risks.mould().level()), word(after.risks.mould().level()));
     add(effects, "feel", word(film.feel()), word(after.film.feel()));
-    band(
-        effects,
-        "stretch at break",
-        film.elongationAtBreak(),
-        after.film.elongationAtBreak(),
-        100,
-        "%");
-    band(
-        effects,
-        "tensile strength",
-        film.tensileStrengthPa(),
-        after.film.tensileStrengthPa(),
-        1e-6,
-        "MPa");
-    band(effects, "dry thickness", film.dryThicknessM(), after.film.dryThicknessM(), 1e6, "µm");
+    for (FilmEffect told : FilmEffect.values()) {
+      Band was = told.of(film);
+      Band is = told.of(after.film);
+      if (moved(was, is)) {
+        effects.add(new Effect(told.words, told.in(was, ranges), told.in(is, ranges)));
+      }
+    }
     return effects;
+  }
+
+  /** A figure of the film that a change may move, in the reader's unit. */
+  private enum FilmEffect {
+    STRETCH("stretch at break", PERCENT_PER_UNIT, " %"),
+    STRENGTH("tensile strength", 1e-6, " MPa"),
+    THICKNESS("dry thickness", 1e6, " µm");
+
+    private final String words;
+    private final double scale;
+    private final String unit;
+
+    FilmEffect(String words, double scale, String unit) {
+      this.words = words;
+      this.scale = scale;
+      this.unit = unit;
+    }
+
+    Band of(FilmForecast film) {
+      return switch (this) {
+        case STRETCH -> film.elongationAtBreak();
+        case STRENGTH -> film.tensileStrengthPa();
+        case THICKNESS -> film.dryThicknessM();
+      };
+    }
+
+    String in(Band si, boolean range) {
+      return range ? Told.band(si, scale, unit) : Told.number(scale * si.middle()) + unit;
+    }
+  }
+
+  private static String span(Band seconds, boolean range) {
+    return range ? Told.span(seconds) : Told.span(seconds.middle());
   }
 
   private static void add(List<Effect> effects, String what, String before, String after) {
     if (!before.equals(after)) {
       effects.add(new Effect(what, before, after));
-    }
-  }
-
-  private static void band(
-      List<Effect> effects, String what, Band before, Band after, double scale, String unit) {
-    if (moved(before, after)) {
-      effects.add(new Effect(what, Told.band(before, scale, unit), Told.band(after, scale, unit)));
     }
   }
 
@@ -91,11 +117,11 @@ public record Expectation(SpotForecast thickSpot, FilmForecast film, PlateRisks 
     return Math.abs(Math.log(after.middle() / before.middle())) > VISIBLE;
   }
 
-  static String word(Enum<?> feel) {
+  private static String word(Enum<?> feel) {
     return feel.name().toLowerCase(Locale.ROOT);
   }
 
-  static String word(RiskLevel level) {
+  private static String word(RiskLevel level) {
     return switch (level) {
       case LOW -> "not expected";
       case WATCH -> "possible";

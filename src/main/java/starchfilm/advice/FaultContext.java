@@ -1,12 +1,16 @@
 package starchfilm.advice;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.DryingForecast;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.material.air.AirState;
 
 /**
@@ -24,6 +28,14 @@ record FaultContext(
   static FaultContext of(
       Trial trial, ObservedFault fault, DryingForecast forecast, ForecastCache outlook) {
     return new FaultContext(trial, fault, forecast, outlook, seenAtS(trial, fault));
+  }
+
+  /** A plate that nothing was found wrong with, looked at all over. */
+  static FaultContext of(TrialForecast forecast, ForecastCache outlook) {
+    ObservedFault none =
+        new ObservedFault(Kind.STILL_WET, Place.ALL, OptionalDouble.empty(), Optional.empty());
+    return new FaultContext(
+        forecast.trial(), none, forecast.drying(), outlook, OptionalDouble.empty());
   }
 
   /** As noted; else the last time the plate was in somebody's hands, if that is known. */
@@ -47,16 +59,24 @@ record FaultContext(
 
   /** Where on the plate the model looks; the thick spot where the fault was all over. */
   Spot spot() {
-    return fault.where() == ObservedFault.Place.EDGE ? Spot.THIN_EDGE : Spot.THICK_SPOT;
+    return fault.where() == Place.EDGE ? Spot.THIN_EDGE : Spot.THICK_SPOT;
   }
 
-  String spotName() {
-    return spot() == Spot.THIN_EDGE ? "thin edge" : "thick spot";
-  }
-
-  /** Whether the file says something of a field, so that the figure is more than an assumption. */
+  /**
+   * Whether the file says something of a field, so that the figure is more than an assumption; of
+   * "seen", whether it is known when the plate was looked at. Nobody notes the stirring.
+   */
   boolean notes(String field) {
-    return Notes.hold(trial, field);
+    return switch (field) {
+      case "seen" -> seenAtS.isPresent();
+      case "fault.at" -> fault.seenAtS().isPresent();
+      case "stirring" -> false;
+      default ->
+          trial.notRecorded().stream()
+              .noneMatch(
+                  missing ->
+                      missing.field().equals(field) || field.startsWith(missing.field() + "."));
+    };
   }
 
   /** The air of the room when the plate was looked at, or at the pour. */

@@ -114,12 +114,10 @@ final class FaultOutcomes {
   private String figures(Shift shift, FaultContext scene) {
     Rule rule = shift.rule();
     if (rule.isRerun()) {
-      Measure measure = rule.heldAgainst();
-      return measure.moved(measure.figure(scene.with(was)), measure.figure(scene.with(is)));
+      return rule.heldAgainst().moved(scene.with(was), scene.with(is));
     }
     boolean worseNow = shift.to() > shift.from();
-    return (worseNow ? "now " : "before, ")
-        + rule.cause().read(scene.with(worseNow ? is : was)).words();
+    return (worseNow ? "now " : "before, ") + rule.read(scene.with(worseNow ? is : was)).words();
   }
 
   private String mostly(Shift shift, FaultContext scene) {

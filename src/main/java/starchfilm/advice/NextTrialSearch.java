@@ -82,7 +82,7 @@ final class NextTrialSearch {
     State best = null;
     for (Change adjustment : candidates(from)) {
       double cost = STEP_WEIGHT * from.steps().size();
-      for (AdvisedStep step : AdvisedStep.of(adjustment, from.scenes().get(0), otherPlaces)) {
+      for (AdvisedStep step : AdvisedStep.of(adjustment, from.scenes().get(0), book, otherPlaces)) {
         List<FaultContext> scenes = step.appliedTo(from.scenes());
         double atMost = -trouble(scenes) - cost;
         cost += STEP_WEIGHT;

@@ -12,7 +12,6 @@ import java.util.Set;
 import starchfilm.advice.NextTrialSearch.Suspected;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Spot;
-import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
 import starchfilm.drying.Milestone;
@@ -53,22 +52,12 @@ final class NextTrials {
    */
   Optional<NextTrial> sooner(TrialForecast forecast, List<Trial> notebook) {
     Trial trial = forecast.trial();
-    FaultContext scene =
-        new FaultContext(
-            trial,
-            new ObservedFault(
-                ObservedFault.Kind.STILL_WET,
-                ObservedFault.Place.ALL,
-                OptionalDouble.empty(),
-                Optional.empty()),
-            forecast.drying(),
-            new ForecastCache(trial.casting(), knowledge),
-            OptionalDouble.empty());
+    FaultContext scene = FaultContext.of(forecast, new ForecastCache(trial.casting(), knowledge));
     double now = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     List<Change> quicker = new ArrayList<>(book.answersTo(Cause.POURED_TOO_THICK));
     quicker.addAll(book.answersTo(Cause.SLOW_ROOM));
     for (Change adjustment : quicker) {
-      for (AdvisedStep step : AdvisedStep.of(adjustment, scene, places(notebook))) {
+      for (AdvisedStep step : AdvisedStep.of(adjustment, scene, book, places(notebook))) {
         FaultContext changed = step.appliedTo(List.of(scene)).get(0);
         double then = changed.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
         if (then <= (1 - SOONER_BY) * now && NextTrialSearch.newTrouble(scene, changed) == 0) {
@@ -130,7 +119,7 @@ final class NextTrials {
         if (measure != Measure.OWN_FIGURE
             && answered(suspicion, found.steps())
             && told.add(measure)) {
-          aims.add(measure.moved(measure.figure(before), measure.figure(after)));
+          aims.add(measure.moved(before, after));
         }
       }
     }

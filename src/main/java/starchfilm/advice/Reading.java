@@ -9,22 +9,6 @@ package starchfilm.advice;
  * @param told false where the notebook does not hold the figure; then the words say what to note
  */
 record Reading(double excess, String words, boolean told) {
-  /**
-   * A figure between its limits.
-   *
-   * @param harmless where it does no harm
-   * @param clear where it is a clear cause; may lie on either side of {@code harmless}
-   * @param words the figure and its limit, a clause
-   */
-  static Reading of(double value, double harmless, double clear, String words) {
-    return new Reading((value - harmless) / (clear - harmless), words, true);
-  }
-
-  /** A figure the notebook does not hold. */
-  static Reading untold(String whatToNote) {
-    return new Reading(0, whatToNote, false);
-  }
-
   /** The worse of two figures; one that is missing, where the other does no harm. */
   Reading orWorse(Reading other) {
     if (told && other.told) {

@@ -1,5 +1,6 @@
 package starchfilm.advice;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.casting.trial.ObservedFault.Kind;
@@ -13,11 +14,24 @@ import starchfilm.numerics.evidence.Source;
  * @param where the places on the plate the row holds for; at least one
  * @param heldAgainst what the cause is held against
  * @param cause what may be behind it
+ * @param limits the cause's own figures and what is harmless of them; at least one
  * @param source why this cause is looked at
  */
-public record Rule(Kind fault, Set<Place> where, Measure heldAgainst, Cause cause, Source source) {
+public record Rule(
+    Kind fault,
+    Set<Place> where,
+    Measure heldAgainst,
+    Cause cause,
+    List<CauseLimit> limits,
+    Source source) {
   public Rule {
     where = Set.copyOf(where);
+    limits = List.copyOf(limits);
+  }
+
+  /** The cause's own figure; of several the worst. */
+  Reading read(FaultContext scene) {
+    return limits.stream().map(limit -> limit.read(scene)).reduce(Reading::orWorse).orElseThrow();
   }
 
   boolean holdsFor(Kind seen, Place at) {
@@ -40,7 +54,7 @@ public record Rule(Kind fault, Set<Place> where, Measure heldAgainst, Cause caus
     if (isRerun()) {
       return OptionalDouble.of(heldAgainst.trouble(scene));
     }
-    Reading reading = cause.read(scene);
+    Reading reading = read(scene);
     return reading.told()
         ? OptionalDouble.of(Math.max(0, reading.excess()))
         : OptionalDouble.empty();

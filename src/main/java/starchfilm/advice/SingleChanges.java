@@ -2,12 +2,10 @@ package starchfilm.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiPredicate;
-import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.Setting;
-import starchfilm.casting.trial.Trial;
 import starchfilm.material.air.AirState;
 
 /**
@@ -20,35 +18,61 @@ import starchfilm.material.air.AirState;
  */
 final class SingleChanges {
   private static final double SAME_RATIO = 0.04;
-  private static final double SAME_PER_STARCH = 0.01;
-  private static final double SAME_UNEVENNESS = 0.02;
   private static final double SAME_HUMIDITY = 0.03;
   private static final double SAME_K = 2;
 
-  private final Trial earlier;
-  private final Trial later;
-  private final Casting before;
-  private final Casting after;
+  private final FaultContext before;
+  private final FaultContext after;
   private final List<SingleChange> found = new ArrayList<>();
   private final List<String> notNoted = new ArrayList<>();
 
   /** One difference and the first set-up with it alone. */
   record SingleChange(String what, String from, String to, Casting alone) {}
 
-  private SingleChanges(Trial earlier, Trial later) {
-    this.earlier = earlier;
-    this.later = later;
-    this.before = earlier.casting();
-    this.after = later.casting();
+  /**
+   * A figure that is compared: one row of the table.
+   *
+   * @param field the field both files must note
+   * @param notNoted what is named where one does not, a noun phrase
+   * @param what the figure, a noun phrase
+   * @param setting what sets it
+   * @param figure how it is told
+   * @param same figures that lie no further apart are the same, in its SI unit; 0 where a ratio
+   *     tells
+   */
+  record Compared(
+      String field, String notNoted, String what, Setting setting, Figure figure, double same) {
+    boolean differs(double was, double is) {
+      return same > 0 ? Math.abs(is - was) > same : differ(was, is);
+    }
   }
 
-  static SingleChanges between(Trial earlier, Trial later) {
-    SingleChanges changes = new SingleChanges(earlier, later);
-    changes.inThePot();
-    changes.atTheStove();
-    changes.atThePour();
-    changes.inTheRoom();
-    changes.inUse();
+  private SingleChanges(FaultContext before, FaultContext after) {
+    this.before = before;
+    this.after = after;
+  }
+
+  static SingleChanges between(FaultContext before, FaultContext after, List<Compared> figures) {
+    SingleChanges changes = new SingleChanges(before, after);
+    changes.words(
+        "starch",
+        Figure.STARCHES,
+        casting ->
+            casting.with(
+                casting.composition().withStarches(after.setup().composition().starchShares())));
+    figures.forEach(changes::compare);
+    if (changes.noted("pour.plate.material", "plate")) {
+      changes.words("plate", Figure.PLATE, casting -> casting.with(after.setup().plate()));
+    }
+    changes.words("turned or racked", Figure.FACES, casting -> casting.with(after.setup().faces()));
+    if (changes.noted("room.air_C", "warmth of the room")
+        && changes.noted("room.rh_pct", "humidity of the room")
+        && !sameRoom(before.setup(), after.setup())) {
+      changes.add("room", Figure.ROOM, before.setup().with(after.setup().place()));
+    }
+    if (!before.setup().use().equals(after.setup().use())) {
+      changes.add("used at", Figure.USE, before.setup().with(after.setup().use()));
+    }
     return changes;
   }
 
@@ -60,150 +84,47 @@ final class SingleChanges {
     return List.copyOf(notNoted);
   }
 
-  private void inThePot() {
-    if (!SetupWords.starch(before).equals(SetupWords.starch(after))) {
-      add(
-          "starch",
-          SetupWords::starch,
-          before.with(before.composition().withStarches(after.composition().starchShares())));
-    }
-    compare(
-        "recipe.water",
-        "water",
-        "dry starch in the paste",
-        Setting.WATER,
-        SingleChanges::differ,
-        setup -> Told.percent(setup.composition().dryStarch()));
-    compare(
-        "recipe.glycerol.mass_g",
-        "glycerol",
-        "glycerol per 100 g dry starch",
-        Setting.GLYCEROL,
-        SingleChanges::differ,
-        setup -> Told.level(Setting.GLYCEROL.of(setup)));
-    compare(
-        "recipe.glycerol.salt_pct",
-        "salt",
-        "salt of the dry solids",
-        Setting.SALT,
-        apart(SAME_PER_STARCH),
-        setup -> Told.percent(setup.composition().saltFractionOfDry()));
-    compare(
-        "recipe.vinegar.mass_g",
-        "vinegar",
-        "acid per 100 g dry starch",
-        Setting.VINEGAR,
-        apart(SAME_PER_STARCH),
-        setup -> Told.level(Setting.VINEGAR.of(setup)));
-  }
-
-  private void atTheStove() {
-    compare(
-        "cook.top_C",
-        "heat of the cook",
-        "top of the cook",
-        Setting.COOK_TEMPERATURE,
-        apart(SAME_K),
-        setup -> Told.celsius(Setting.COOK_TEMPERATURE.of(setup)));
-    compare(
-        "cook.minutes",
-        "time of the cook",
-        "time of the cook",
-        Setting.COOK_TIME,
-        SingleChanges::differ,
-        setup -> Told.minutes(Setting.COOK_TIME.of(setup)));
-  }
-
-  private void atThePour() {
-    compare(
-        "pour.wet_thickness_mm",
-        "thickness of the pour",
-        "wet thickness",
-        Setting.WET_THICKNESS,
-        SingleChanges::differ,
-        setup -> Told.millimetres(setup.wetThicknessM()));
-    compare(
-        "pour.unevenness_pct",
-        "unevenness",
-        "unevenness",
-        Setting.UNEVENNESS,
-        apart(SAME_UNEVENNESS),
-        setup -> Told.percent(Setting.UNEVENNESS.of(setup)));
-    compare(
-        "pour.paste_C",
-        "warmth of the paste",
-        "paste when poured",
-        Setting.PASTE_TEMPERATURE,
-        apart(SAME_K),
-        setup -> Told.celsius(Setting.PASTE_TEMPERATURE.of(setup)));
-    if (noted("pour.plate.material", "plate")
-        && !SetupWords.plate(before).equals(SetupWords.plate(after))) {
-      add("plate", SetupWords::plate, before.with(after.plate()));
-    }
-    if (!before.faces().equals(after.faces())) {
-      add("turned or racked", SetupWords::faces, before.with(after.faces()));
-    }
-  }
-
   /** Adds a figure that both files note and that differs. */
-  private void compare(
-      String field,
-      String notNoted,
-      String what,
-      Setting setting,
-      BiPredicate<Double, Double> differ,
-      Function<Casting, String> words) {
-    double is = setting.of(after);
-    if (noted(field, notNoted) && differ.test(setting.of(before), is)) {
-      add(what, words, setting.set(before, is));
+  private void compare(Compared row) {
+    double is = row.setting().of(after.setup());
+    if (noted(row.field(), row.notNoted()) && row.differs(row.setting().of(before.setup()), is)) {
+      add(row.what(), row.figure(), row.setting().set(before.setup(), is));
     }
   }
 
-  private void inTheRoom() {
-    if (noted("room.air_C", "warmth of the room")
-        && noted("room.rh_pct", "humidity of the room")
-        && !sameRoom()) {
-      add("room", SetupWords::room, before.with(after.place()));
+  /** Adds what is told otherwise. */
+  private void words(String what, Figure figure, UnaryOperator<Casting> change) {
+    if (!figure.words(before).equals(figure.words(after))) {
+      add(what, figure, change.apply(before.setup()));
     }
   }
 
-  private boolean sameRoom() {
+  private static boolean sameRoom(Casting before, Casting after) {
     boolean sameBench =
         before.place().benchTemperatureK().equals(after.place().benchTemperatureK());
-    if (before.place().room() instanceof ConstantRoom was
-        && after.place().room() instanceof ConstantRoom is) {
+    if (before.room() instanceof ConstantRoom was && after.room() instanceof ConstantRoom is) {
       return sameBench && sameAir(was.air(), is.air());
     }
-    return sameBench && before.place().room().equals(after.place().room());
+    return sameBench && before.room().equals(after.room());
   }
 
   private static boolean sameAir(AirState was, AirState is) {
-    return !apart(SAME_K).test(was.temperatureK(), is.temperatureK())
-        && !apart(SAME_HUMIDITY).test(was.relativeHumidity(), is.relativeHumidity())
+    return Math.abs(is.temperatureK() - was.temperatureK()) <= SAME_K
+        && Math.abs(is.relativeHumidity() - was.relativeHumidity()) <= SAME_HUMIDITY
         && !differ(was.speedMPerS(), is.speedMPerS());
-  }
-
-  private void inUse() {
-    if (!before.use().equals(after.use())) {
-      add("used at", SetupWords::use, before.with(after.use()));
-    }
   }
 
   /** Whether both files say something of a field; if not, that is listed. */
   private boolean noted(String field, String what) {
-    boolean both = Notes.hold(earlier, field) && Notes.hold(later, field);
+    boolean both = before.notes(field) && after.notes(field);
     if (!both) {
       notNoted.add(what);
     }
     return both;
   }
 
-  private void add(String what, Function<Casting, String> words, Casting alone) {
-    found.add(new SingleChange(what, words.apply(before), words.apply(after), alone));
-  }
-
-  private static BiPredicate<Double, Double> apart(double same) {
-    return (was, is) -> Math.abs(is - was) > same;
+  private void add(String what, Figure figure, Casting alone) {
+    found.add(new SingleChange(what, figure.words(before), figure.words(after), alone));
   }
 
   private static boolean differ(double was, double is) {

@@ -91,7 +91,6 @@ final class Told {
   static String band(Band si, double scale, String unit) {
     Band shown = si.times(scale);
     return number(shown.middle())
-        + " "
         + unit
         + " ("
         + number(shown.low())

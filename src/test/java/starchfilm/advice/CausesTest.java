@@ -114,7 +114,7 @@ class CausesTest {
             * casting.composition().pasteDensityKgPerM3()
             * casting.composition().water();
     double pace = water / (scene.outlook().timeS(Spot.NOMINAL, Milestone.DRY_THROUGH) / 3600);
-    assertThat(Cause.DRIED_TOO_FAST.read(scene).excess())
+    assertThat(Seen.read(Cause.DRIED_TOO_FAST, scene).excess())
         .isCloseTo((pace - 0.07) / (0.2 - 0.07), within(1e-9));
     assertThat(excess(Cause.DRIED_TOO_FAST, Castings.USUAL)).isLessThan(0.2);
   }
@@ -162,11 +162,11 @@ class CausesTest {
     assertThat(excess(Cause.PLATE_HOLDS_ON, on(PlateMaterial.PTFE))).isZero();
     assertThat(excess(Cause.PLATE_LETS_GO, on(PlateMaterial.PTFE))).isBetween(0.5, 1.0);
     assertThat(excess(Cause.PLATE_LETS_GO, on(PlateMaterial.GLASS))).isZero();
-    assertThat(Cause.PLATE_HOLDS_ON.read(Seen.on(on(PlateMaterial.ACRYLIC))).words())
+    assertThat(Seen.read(Cause.PLATE_HOLDS_ON, Seen.on(on(PlateMaterial.ACRYLIC))).words())
         .isEqualTo("starch film clings to acrylic a little");
-    assertThat(Cause.PLATE_HOLDS_ON.read(Seen.on(on(PlateMaterial.GLASS))).words())
+    assertThat(Seen.read(Cause.PLATE_HOLDS_ON, Seen.on(on(PlateMaterial.GLASS))).words())
         .isEqualTo("starch film clings to glass sometimes");
-    assertThat(Cause.PLATE_HOLDS_ON.read(Seen.on(on(PlateMaterial.STEEL))).words())
+    assertThat(Seen.read(Cause.PLATE_HOLDS_ON, Seen.on(on(PlateMaterial.STEEL))).words())
         .isEqualTo("starch film clings to steel hard");
   }
 
@@ -181,18 +181,19 @@ class CausesTest {
   void plateIsHandledTooEarlyBeforeItIsSurelyFirm() {
     FaultContext scene = Seen.on(Castings.USUAL);
     double firm = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE);
-    assertThat(Cause.PEELED_TOO_EARLY.read(scene).told()).isFalse();
-    assertThat(Cause.PEELED_TOO_EARLY.read(scene.lookedAtS(firm / 0.68)).excess())
+    assertThat(Seen.read(Cause.PEELED_TOO_EARLY, scene).told()).isFalse();
+    assertThat(Seen.read(Cause.PEELED_TOO_EARLY, scene.lookedAtS(firm / 0.68)).excess())
         .isCloseTo(0, within(1e-9));
-    assertThat(Cause.PEELED_TOO_EARLY.read(scene.lookedAtS(firm)).excess())
+    assertThat(Seen.read(Cause.PEELED_TOO_EARLY, scene.lookedAtS(firm)).excess())
         .isCloseTo(1, within(1e-9));
     Casting moved =
         Castings.USUAL.with(List.of(new FaceChange(firm / 2, FaceChange.OpenFaces.BOTH)));
     assertThat(excess(Cause.MOVED_TOO_EARLY, moved)).isGreaterThan(1);
     assertThat(excess(Cause.MOVED_TOO_EARLY, Castings.USUAL)).isNegative();
     assertThat(
-            Cause.MOVED_TOO_EARLY
-                .read(Seen.on(moved, seenAt(ObservedFault.Kind.CURLED, firm / 3)))
+            Seen.read(
+                    Cause.MOVED_TOO_EARLY,
+                    Seen.on(moved, seenAt(ObservedFault.Kind.CURLED, firm / 3)))
                 .excess())
         .as("seen before it was moved")
         .isNegative();
@@ -204,15 +205,15 @@ class CausesTest {
     FaultContext scene = Seen.on(Castings.USUAL.pouredTo(1.5e-3));
     double dry = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     assertThat(dry).isLessThan(2.5 * DAY_S);
-    assertThat(Cause.LOOKED_TOO_EARLY.read(scene.lookedAtS(dry / 0.68)).excess())
+    assertThat(Seen.read(Cause.LOOKED_TOO_EARLY, scene.lookedAtS(dry / 0.68)).excess())
         .isCloseTo(0, within(1e-9));
-    assertThat(Cause.LOOKED_TOO_EARLY.read(scene.lookedAtS(dry / 0.84)).excess())
+    assertThat(Seen.read(Cause.LOOKED_TOO_EARLY, scene.lookedAtS(dry / 0.84)).excess())
         .isCloseTo(0.5, within(1e-9));
-    assertThat(Cause.LOOKED_TOO_EARLY.read(scene.lookedAtS(dry / 3)).excess()).isEqualTo(1);
+    assertThat(Seen.read(Cause.LOOKED_TOO_EARLY, scene.lookedAtS(dry / 3)).excess()).isEqualTo(1);
     FaultContext deep = Seen.on(Castings.USUAL);
     double slow = deep.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     assertThat(slow).isBetween(2.6 * DAY_S, 5 * DAY_S);
-    assertThat(Cause.LOOKED_TOO_EARLY.read(deep.lookedAtS(slow / 3)).excess())
+    assertThat(Seen.read(Cause.LOOKED_TOO_EARLY, deep.lookedAtS(slow / 3)).excess())
         .isCloseTo((5 * DAY_S - slow) / (2.5 * DAY_S), within(1e-9));
   }
 
@@ -222,11 +223,12 @@ class CausesTest {
     assertThat(aged(dry + 7 * DAY_S).excess()).isCloseTo(0, within(1e-9));
     assertThat(aged(dry + 30 * DAY_S).excess()).isCloseTo(1, within(1e-9));
     assertThat(aged(dry / 2).words()).isEqualTo("the film was fresh");
-    assertThat(Cause.AGED.read(Seen.on(Castings.USUAL)).told()).isFalse();
+    assertThat(Seen.read(Cause.AGED, Seen.on(Castings.USUAL)).told()).isFalse();
   }
 
   private static Reading aged(double seenAtS) {
-    return Cause.AGED.read(Seen.on(Castings.USUAL, seenAt(ObservedFault.Kind.BRITTLE, seenAtS)));
+    return Seen.read(
+        Cause.AGED, Seen.on(Castings.USUAL, seenAt(ObservedFault.Kind.BRITTLE, seenAtS)));
   }
 
   private static ObservedFault seenAt(ObservedFault.Kind kind, double timeS) {
@@ -289,7 +291,7 @@ class CausesTest {
   private static double excess(Cause cause, Casting casting) {
     AirState air = casting.room().at(0);
     Reading reading =
-        cause.read(Seen.on(casting.with(Castings.use(air.relativeHumidity(), 23, 7))));
+        Seen.read(cause, Seen.on(casting.with(Castings.use(air.relativeHumidity(), 23, 7))));
     assertThat(reading.told()).isTrue();
     return reading.excess();
   }

@@ -79,12 +79,17 @@ class ContrastTest {
   void waitingIsAdvisedUntilNineInTenPlatesAreDry() {
     FaultContext scene = Seen.on(Castings.USUAL, Seen.fault(Kind.STILL_WET));
     double dry = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-    assertThat(AdvisedStep.of(Change.WAIT_LONGER, scene.lookedAtS(dry / 2), List.of()))
+    assertThat(
+            AdvisedStep.of(
+                Change.WAIT_LONGER, scene.lookedAtS(dry / 2), RuleBook.packed(), List.of()))
         .singleElement()
         .satisfies(
             step ->
                 assertThat(step.waitUntilS().orElseThrow() / dry)
                     .isCloseTo(1 / 0.68, within(1e-9)));
-    assertThat(AdvisedStep.of(Change.WAIT_LONGER, scene.lookedAtS(2 * dry), List.of())).isEmpty();
+    assertThat(
+            AdvisedStep.of(
+                Change.WAIT_LONGER, scene.lookedAtS(2 * dry), RuleBook.packed(), List.of()))
+        .isEmpty();
   }
 }

@@ -36,7 +36,7 @@ class DiagnosingTest {
     Map<Cause, Double> expected = new EnumMap<>(Cause.class);
     for (Rule rule : BOOK.rulesFor(scene.fault().kind(), scene.fault().where())) {
       boolean told = scene.seenAtS().isPresent() || !rule.heldAgainst().needsTime();
-      if (told && rule.cause().read(scene).told()) {
+      if (told && rule.read(scene).told()) {
         double support = support(rule, scene);
         if (support >= 0.15) {
           expected.merge(rule.cause(), support, Math::max);
@@ -56,12 +56,12 @@ class DiagnosingTest {
   }
 
   private static double support(Rule rule, FaultContext scene) {
-    double excess = rule.cause().read(scene).excess();
+    double excess = rule.read(scene).excess();
     if (!rule.isRerun()) {
       return share(excess);
     }
     double trouble = rule.heldAgainst().trouble(scene);
-    Optional<Cause.PutRight> right = rule.cause().putRight(scene);
+    Optional<PutRight> right = rule.cause().putRight(scene);
     if (right.isEmpty() || trouble == 0) {
       return 0;
     }

@@ -11,6 +11,7 @@ import starchfilm.advice.Outcome.Agreement;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.change.Change;
+import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -21,6 +22,7 @@ import starchfilm.film.risk.RiskForecaster;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.numerics.evidence.Band;
 
 /** Each trial of the demo was made to fail in a known way; the advice finds that way. */
 class GardenAdviceTest {
@@ -117,10 +119,9 @@ class GardenAdviceTest {
 
     NextTrial plain =
         Garden.ADVISER.over(List.of(Garden.trial(4))).orElseThrow().next().orElseThrow();
-    assertThat(next.before().thickSpotS(Milestone.DRY_THROUGH))
-        .isEqualTo(plain.before().thickSpotS(Milestone.DRY_THROUGH));
-    assertThat(next.after().thickSpotS(Milestone.DRY_THROUGH).middle())
-        .isLessThan(next.before().thickSpotS(Milestone.DRY_THROUGH).middle());
+    assertThat(next.before().dryThroughS()).isEqualTo(plain.before().dryThroughS());
+    assertThat(next.after().dryThroughS().middle())
+        .isLessThan(next.before().dryThroughS().middle());
   }
 
   @Test
@@ -169,12 +170,11 @@ class GardenAdviceTest {
     NextTrial next = Garden.adviceAfter(number).next().orElseThrow();
     Casting setup = next.setup();
     DryingForecaster drying = new DryingForecaster(ParameterDistribution.textbook(), Garden.DRAWS);
-    assertThat(next.after().thickSpot()).isEqualTo(drying.forecast(setup).at(Spot.THICK_SPOT));
+    assertThat(next.after().dryThroughS()).isEqualTo(dryThroughS(drying.forecast(setup)));
     assertThat(next.after().film()).isEqualTo(new FilmForecaster().forecast(setup));
     assertThat(next.after().risks())
         .isEqualTo(new RiskForecaster(ParameterDistribution.textbook()).forecast(setup));
-    assertThat(next.before().thickSpot())
-        .isEqualTo(Garden.trial(number).drying().at(Spot.THICK_SPOT));
+    assertThat(next.before().dryThroughS()).isEqualTo(dryThroughS(Garden.trial(number).drying()));
     next.effects().forEach(effect -> assertThat(next.sentence()).contains(effect.clause()));
   }
 
@@ -193,11 +193,11 @@ class GardenAdviceTest {
     for (int trial : new int[] {1, 2}) {
       NextTrial next = adviser.after(Garden.trial(trial), Garden.trials()).next().orElseThrow();
       boolean inKitchen = next.setup().place().name().equals("workroom");
-      assertThat(next.after().thickSpot())
+      assertThat(next.after().dryThroughS())
           .isEqualTo(
-              new DryingForecaster(inKitchen ? kitchen : shed, Garden.DRAWS)
-                  .forecast(next.setup())
-                  .at(Spot.THICK_SPOT));
+              dryThroughS(
+                  new DryingForecaster(inKitchen ? kitchen : shed, Garden.DRAWS)
+                      .forecast(next.setup())));
     }
   }
 
@@ -221,5 +221,9 @@ class GardenAdviceTest {
 
   private static List<Cause> causes(TrialAdvice advice, int fault) {
     return advice.diagnoses().get(fault).suspicions().stream().map(Suspicion::cause).toList();
+  }
+
+  private static Band dryThroughS(DryingForecast drying) {
+    return drying.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
   }
 }

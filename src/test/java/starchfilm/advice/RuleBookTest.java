@@ -1,19 +1,21 @@
 package starchfilm.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.change.Change;
-import starchfilm.files.json.UnreadableFileException;
+import starchfilm.change.Limits;
 import starchfilm.numerics.evidence.Check;
 
 /** The table of rules that comes with the program is whole, and a broken one is refused. */
@@ -84,7 +86,37 @@ class RuleBookTest {
   }
 
   @Test
-  void aRowAddedIsARuleAdded() throws UnreadableFileException {
+  void everyFigureThatASentenceCallsIsKnown() {
+    Stream<String> causes =
+        BOOK.rules().stream()
+            .flatMap(rule -> rule.limits().stream())
+            .flatMap(limit -> Stream.of(limit.words(), limit.harmlessWords()));
+    Pattern name = Pattern.compile("\\{(?:(?:old|new|more) )?([^}]*)\\}");
+    assertThat(Stream.concat(causes, BOOK.changes().values().stream()))
+        .hasSizeGreaterThan(100)
+        .allSatisfy(
+            sentence ->
+                name.matcher(sentence)
+                    .results()
+                    .forEach(found -> assertThat(Figure.called(found.group(1))).isNotNull()));
+  }
+
+  @Test
+  void everyChangeIsToldAndEveryCauseHasAFigure() {
+    assertThat(BOOK.changes().keySet()).containsExactlyInAnyOrder(Change.values());
+    assertThat(BOOK.rules()).allSatisfy(rule -> assertThat(rule.limits()).isNotEmpty());
+  }
+
+  /** The same limit stands in the table of causes and in that of changes. */
+  @Test
+  void whatIsLevelIsTheSameForACauseAndForAChange() {
+    assertThat(BOOK.rules())
+        .filteredOn(rule -> rule.cause() == Cause.POURED_UNEVENLY)
+        .allSatisfy(rule -> assertThat(rule.limits().get(0).harmless()).isEqualTo(Limits.LEVEL));
+  }
+
+  @Test
+  void aRowAddedIsARuleAdded() {
     RuleBook book =
         RuleBook.read(
             """
@@ -99,47 +131,19 @@ class RuleBookTest {
     assertThat(book.answersTo(Cause.SALT)).containsExactly(Change.CLEANER_GLYCEROL);
   }
 
-  @Test
-  void aCauseNobodyKnowsIsRefusedWithItsLineAndTheKnownOnes() {
-    UnreadableFileException fault =
-        assertThrows(
-            UnreadableFileException.class,
+  @ParameterizedTest
+  @CsvSource({"full moon, a book, is none of [too little glycerol", "salt, ' ', no source in"})
+  void aRowThatNamesNothingKnownOrNoSourceIsRefused(String cause, String source, String why) {
+    assertThatThrownBy(
             () ->
                 RuleBook.read(
                     """
-                    {"rules": [
-                      {"fault": "cloudy", "where": "all", "held_against": "own figure",
-                       "cause": "full moon", "source": "a book", "check": "read"}],
-                     "cures": []}
-                    """));
-    assertThat(fault.line()).hasValue(2);
-    assertThat(fault.given()).isEqualTo("cause \"full moon\"");
-    assertThat(fault.allowed())
-        .isEqualTo(
-            Arrays.stream(Cause.values()).map(Cause::tableName).collect(Collectors.joining(", ")));
-  }
-
-  @Test
-  void aRowWithoutSourceIsRefused() {
-    UnreadableFileException fault =
-        assertThrows(
-            UnreadableFileException.class,
-            () ->
-                RuleBook.read(
+                    {"rules": [{"fault": "cloudy", "where": "all", "held_against": "own figure",
+                                "cause": "%s", "source": "%s", "check": "read"}]}
                     """
-                    {"rules": [
-                      {"fault": "cloudy", "where": "all", "held_against": "own figure",
-                       "cause": "salt", "source": " ", "check": "read"}],
-                     "cures": []}
-                    """));
-    assertThat(fault.given()).isEqualTo("no source");
-  }
-
-  @Test
-  void aTableWithoutItsListsIsRefused() {
-    assertThat(
-            assertThrows(UnreadableFileException.class, () -> RuleBook.read("{\"rules\": []}"))
-                .given())
-        .isEqualTo("no list \"cures\"");
+                        .formatted(cause, source)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining(why)
+        .hasMessageContaining("\"fault\":\"cloudy\"");
   }
 }

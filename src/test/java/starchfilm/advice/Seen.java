@@ -56,6 +56,15 @@ final class Seen {
         List.of());
   }
 
+  /** What the table reads of a cause. */
+  static Reading read(Cause cause, FaultContext scene) {
+    return RuleBook.packed().rules().stream()
+        .filter(rule -> rule.cause() == cause)
+        .findFirst()
+        .orElseThrow()
+        .read(scene);
+  }
+
   static Casting usual(Setting setting, double figure) {
     return setting.set(Castings.USUAL, figure);
   }

@@ -41,15 +41,14 @@ class SingleChangesTest {
 
   private static List<SingleChange> after(Setting setting, double by) {
     Casting changed = setting.set(Castings.USUAL, setting.of(Castings.USUAL) + by);
-    return SingleChanges.between(Seen.poured(Castings.USUAL), Seen.poured(changed)).found();
+    return found(changed);
   }
 
   @Test
   void eachDifferenceIsSetAlone() {
     Casting changed =
         Setting.GLYCEROL.set(Castings.USUAL, 0.5).pouredTo(2e-3).with(Castings.use(0.7, 23, 7));
-    List<SingleChange> told =
-        SingleChanges.between(Seen.poured(Castings.USUAL), Seen.poured(changed)).found();
+    List<SingleChange> told = found(changed);
     assertThat(told)
         .extracting(SingleChange::what)
         .containsExactly("glycerol per 100 g dry starch", "wet thickness", "used at");
@@ -58,5 +57,11 @@ class SingleChangesTest {
         .isEqualTo(Setting.GLYCEROL.of(Castings.USUAL));
     assertThat(told.get(1).from()).isEqualTo("3 mm");
     assertThat(told.get(1).to()).isEqualTo("2 mm");
+  }
+
+  private static List<SingleChange> found(Casting changed) {
+    return SingleChanges.between(
+            Seen.on(Castings.USUAL), Seen.on(changed), RuleBook.packed().compared())
+        .found();
   }
 }

@@ -1,0 +1,433 @@
+package starchfilm.advice;
+
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
+import static starchfilm.numerics.units.Units.MINUTE_S;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
+import starchfilm.casting.Setting;
+import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.PasteBody;
+import starchfilm.film.PlasticiserWindow;
+import starchfilm.material.air.AirState;
+import starchfilm.material.air.WagnerPruss1993;
+import starchfilm.material.ingredient.CookGuide;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Ingredient;
+
+/**
+ * What the table of rules and the sentences of advice may call by name: a figure of a plate and of
+ * its forecast, in SI units, and how it is told.
+ */
+enum Figure {
+  // In the pot.
+  GLYCEROL(scene -> Setting.GLYCEROL.of(scene.setup()), Told::level),
+  BRITTLE_BELOW(scene -> PlasticiserWindow.cracksBelow(scene.driestHumidity()), Told::level),
+  ABOVE_BRITTLE(scene -> GLYCEROL.of(scene) - BRITTLE_BELOW.of(scene), Told::level),
+  TACKY_ABOVE(scene -> PlasticiserWindow.tackyAbove(scene.dampestHumidity()), Told::level),
+  ABOVE_TACKY(scene -> GLYCEROL.of(scene) - TACKY_ABOVE.of(scene), Told::level),
+  TO_TACKY(
+      scene -> Math.max(Figure.LEAST, GLYCEROL.of(scene)) / TACKY_ABOVE.of(scene), Told::number),
+  /** Grams from the jar for the starch that was weighed; infinite for a jar without glycerol. */
+  FROM_THE_JAR(
+      scene ->
+          GLYCEROL.of(scene)
+              * starchKg(scene)
+              / scene.trial().recipe().glycerol().stock().glycerolFraction().value(),
+      kg -> Double.isFinite(kg) ? Told.grams(kg) : "an unknown mass"),
+  SALT(scene -> scene.setup().composition().saltFractionOfDry(), Told::percent),
+  ACID(scene -> Setting.VINEGAR.of(scene.setup()), Told::level),
+  VINEGAR_LEFT(ACID::of, left -> left == 0 ? "no vinegar" : "half the vinegar"),
+  STARCH_IN_PASTE(scene -> scene.setup().composition().dryStarch(), Told::percent),
+  /** Water for the starch that was weighed. */
+  WATER(scene -> Setting.WATER.of(scene.setup()) * starchKg(scene), Told::grams),
+  LEVELS_UP_TO(scene -> body(scene).levelsUpTo(), Told::percent),
+  /** The upper end of what people cast at, by the limit of levelling. */
+  CAST_UP_TO(scene -> 0.75 * LEVELS_UP_TO.of(scene), Told::percent),
+  TO_LEVELLING(scene -> STARCH_IN_PASTE.of(scene) / LEVELS_UP_TO.of(scene), Told::percent),
+  SETTLES_BELOW(scene -> body(scene).settlesBelow(), Told::percent),
+  TO_SETTLING(scene -> SETTLES_BELOW.of(scene) / STARCH_IN_PASTE.of(scene), Told::percent),
+  OPAQUE_SHARE(Figure::opaqueShare, Told::percent),
+  /** Nobody notes it. */
+  STIRRING(scene -> "unknown"),
+  STARCHES(scene -> starches(scene.setup())),
+
+  // At the stove.
+  COOK_TEMPERATURE(scene -> Setting.COOK_TEMPERATURE.of(scene.setup()), Told::celsius),
+  GELATINISED_AT(scene -> most(scene, StarchKind::gelatinisationEndK), Told::celsius),
+  COOKED_FROM(
+      scene -> guide(scene, guide -> guide.topCelsius().min()) + ZERO_CELSIUS_K, Told::celsius),
+  COOKED_UP_TO(
+      scene -> guide(scene, guide -> guide.topCelsius().max()) + ZERO_CELSIUS_K, Told::celsius),
+  /** How far short of the guide, over what lies between the guide and granules that stay whole. */
+  UNDERCOOKED(
+      scene ->
+          (COOKED_FROM.of(scene) - COOK_TEMPERATURE.of(scene))
+              / (COOKED_FROM.of(scene) - GELATINISED_AT.of(scene)),
+      Told::percent),
+  OVERHEATED(scene -> COOK_TEMPERATURE.of(scene) - COOKED_UP_TO.of(scene), Told::number),
+  COOK_TIME(scene -> Setting.COOK_TIME.of(scene.setup()), Told::minutes),
+  LEAST_COOK_TIME(
+      scene -> MINUTE_S * guide(scene, guide -> guide.holdMinutes().min()), Told::minutes),
+  MOST_COOK_TIME(
+      scene -> MINUTE_S * guide(scene, guide -> guide.holdMinutes().max()), Told::minutes),
+  TO_LEAST_COOK(scene -> COOK_TIME.of(scene) / LEAST_COOK_TIME.of(scene), Told::percent),
+  TO_MOST_COOK(scene -> COOK_TIME.of(scene) / MOST_COOK_TIME.of(scene), Told::percent),
+  STRENGTH_LEFT(scene -> scene.outlook().film().acid().strengthFactor().middle(), Told::percent),
+
+  // The pour.
+  WET_THICKNESS(scene -> scene.setup().wetThicknessM(), Told::millimetres),
+  DRY_THICKNESS(scene -> film(scene).dryThicknessM().middle(), Told::micrometres),
+  UNEVENNESS(scene -> scene.setup().pour().unevenness(), Told::percent),
+  THIN_EDGE(scene -> DRY_THICKNESS.of(scene) * (1 - UNEVENNESS.of(scene)), Told::micrometres),
+  PASTE_PER_PLATE(scene -> scene.setup().pastePerPlateKg(), Told::grams),
+  PASTE_TEMPERATURE(scene -> scene.setup().pour().pasteTemperatureK(), Told::celsius),
+  ON_THE_PLATE(scene -> onThePlateK(scene.setup()), Told::celsius),
+  PLATE(scene -> plate(scene.setup().plate())),
+  MATERIAL(scene -> material(scene).tradeName()),
+  GRIP(scene -> material(scene).grip(), Figure::manner),
+  /** Film may come off before it is dry (judged). */
+  SLIPPERY(scene -> GRIP.of(scene) == 0 ? 0.6 : 0, Told::number),
+  FACES(scene -> faces(scene.setup())),
+
+  // The room and the air of use.
+  AIR_TEMPERATURE(scene -> meanAir(scene.setup()).temperatureK(), Told::celsius),
+  HUMIDITY(scene -> meanAir(scene.setup()).relativeHumidity(), Told::percent),
+  AIR_SPEED(scene -> meanAir(scene.setup()).speedMPerS(), speed -> Told.number(speed) + " m/s"),
+  ROOM(scene -> scene.setup().place().name() + ", " + air(meanAir(scene.setup()))),
+  DRIEST_HUMIDITY(FaultContext::driestHumidity, Told::percent),
+  DAMPEST_HUMIDITY(FaultContext::dampestHumidity, Told::percent),
+  /** How much vapour the air could take up (Pa). */
+  ROOM_FOR_VAPOUR(
+      scene -> roomForVapourPa(AIR_TEMPERATURE.of(scene), HUMIDITY.of(scene)), Told::number),
+  OF_AN_ORDINARY_ROOM(
+      scene ->
+          ROOM_FOR_VAPOUR.of(scene)
+              / roomForVapourPa(PutRight.ORDINARY_K, PutRight.ORDINARY_HUMIDITY),
+      Told::percent),
+  /** Water that leaves on average (kg per h and m2). */
+  PACE(Figure::paceKgPerM2H, pace -> Told.number(1e3 * pace) + " g"),
+  USE(scene -> use(scene.setup())),
+
+  // As it was looked at.
+  TIME_SEEN(scene -> scene.seenAtS().orElseThrow(), Told::span),
+  DRY_HERE(scene -> scene.outlook().timeS(scene.spot(), Milestone.DRY_THROUGH), Told::span),
+  DRY_EDGE(scene -> dryS(scene, Spot.THIN_EDGE), Told::span),
+  DRY_MIDDLE(scene -> dryS(scene, Spot.THICK_SPOT), Told::span),
+  /** Share of the drying time for which the thin edge is dry and the thick spot is not. */
+  EDGE_AHEAD(
+      scene -> Math.max(Figure.LEAST, 1 - DRY_EDGE.of(scene) / DRY_MIDDLE.of(scene)),
+      Told::percent),
+  TIMES_TO_DRY(scene -> DRY_HERE.of(scene) / TIME_SEEN.of(scene), Told::number),
+  TIMES_TO_PEEL(
+      scene -> scene.outlook().timeS(scene.spot(), Milestone.PEELABLE) / TIME_SEEN.of(scene),
+      Told::number),
+  DRY_BY_THEN(scene -> lateness(scene, Milestone.DRY_THROUGH, "dry through")),
+  PEELABLE_BY_THEN(scene -> lateness(scene, Milestone.PEELABLE, "peelable")),
+  /** Of a plate that dries within an ordinary time, how much sooner it was looked at. */
+  IMPATIENCE(Figure::impatience, Told::percent),
+  FIRM(scene -> scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE), Told::span),
+  TO_FIRM_WHEN_SEEN(scene -> FIRM.of(scene) / TIME_SEEN.of(scene), Told::number),
+  FIRM_WHEN_SEEN(scene -> firmBy(scene, TIME_SEEN.of(scene))),
+  /** Infinite for a plate that stayed as it was until the fault was seen. */
+  TIME_MOVED(Figure::movedS, Told::span),
+  TO_FIRM_WHEN_MOVED(scene -> FIRM.of(scene) / TIME_MOVED.of(scene), Told::number),
+  FIRM_WHEN_MOVED(scene -> firmBy(scene, TIME_MOVED.of(scene))),
+  AGE(scene -> scene.fault().seenAtS().orElseThrow() - dryS(scene, Spot.NOMINAL), Told::span),
+
+  // The film.
+  CRACK_RATIO(scene -> scene.outlook().risks().crack().energyOverToughness(), Told::number),
+  CRACKS_FROM(scene -> scene.outlook().risks().crack().criticalDryThicknessM(), Told::micrometres),
+  THICK_SPOT(scene -> scene.outlook().risks().crack().dryThicknessM(), Told::micrometres),
+  MOULD_HOURS(scene -> scene.outlook().risks().mould().weightedHours(), Told::number),
+  MOULD_SHOWS(
+      scene -> scene.outlook().risks().mould().growthFromS(),
+      from -> Double.isInfinite(from) ? "" : "; growth may show from " + Told.span(from) + " on"),
+  STRETCH(
+      scene ->
+          scene.outlook().stretchAtRest(scene.driestHumidity(), scene.setup().use().temperatureK()),
+      Told::percent),
+  /** A stretch at break of 10 %, where film snaps (judged), over the film's own. */
+  TO_SNAPPING(scene -> 0.10 / STRETCH.of(scene), Told::number),
+  /** What a strip 1 cm wide from the thin edge bears (N). */
+  STRIP_LOAD(
+      scene -> film(scene).tensileStrengthPa().middle() * THIN_EDGE.of(scene) * 0.01,
+      load -> Told.number(load) + " N"),
+  /** A load of 1 N over what that strip bears. */
+  TO_TEARING(scene -> 1 / STRIP_LOAD.of(scene), Told::number);
+
+  private static final Set<StarchKind> CLEAR =
+      EnumSet.of(StarchKind.POTATO, StarchKind.TAPIOCA, StarchKind.WAXY_CORN);
+
+  /** Where the middle case is ready after so much of the time, 9 in 10 plates are. */
+  private static final double SURELY = 0.68;
+
+  private static final double ORDINARY_DRYING_S = 2.5 * DAY_S;
+  private static final double SLOW_DRYING_S = 5 * DAY_S;
+
+  /** Specific heat of a paste that is mostly water (J/(kg K)); of water, any steam table. */
+  private static final double PASTE_J_PER_KG_K = 4_000;
+
+  /** A starch with a smaller share is not named. */
+  private static final double TRACE = 0.02;
+
+  /** The least that a figure is told by its logarithm. */
+  private static final double LEAST = 1e-3;
+
+  private static final int MEAN_OVER_H = 72;
+  private static final Pattern NAME = Pattern.compile("\\{(?:(old|new|more) )?([a-z ]+)\\}");
+
+  private final ToDoubleFunction<FaultContext> value;
+  private final Function<FaultContext, String> words;
+
+  Figure(ToDoubleFunction<FaultContext> value, DoubleFunction<String> told) {
+    this.value = value;
+    this.words = scene -> told.apply(value.applyAsDouble(scene));
+  }
+
+  Figure(Function<FaultContext, String> words) {
+    this.value =
+        scene -> {
+          throw new IllegalStateException(name() + " is no figure but words");
+        };
+    this.words = words;
+  }
+
+  /** The figure, in its SI unit. */
+  double of(FaultContext scene) {
+    return value.applyAsDouble(scene);
+  }
+
+  /** The figure as it is told, with its unit. */
+  String words(FaultContext scene) {
+    return words.apply(scene);
+  }
+
+  /** The figure that the table calls by a name, such as "wet thickness". */
+  static Figure called(String name) {
+    return valueOf(name.toUpperCase(Locale.ROOT).replace(' ', '_'));
+  }
+
+  /** A sentence with the figures of a plate in place of their {names}. */
+  static String in(String sentence, FaultContext scene) {
+    return in(sentence, scene, scene);
+  }
+
+  /**
+   * A sentence of a change: {new name} and {old name} stand for one side, {more name} for what lies
+   * between them, and {name} alone for the way from one to the other.
+   */
+  static String in(String sentence, FaultContext before, FaultContext after) {
+    return NAME.matcher(sentence)
+        .replaceAll(
+            match -> {
+              Figure figure = called(match.group(2));
+              String side = match.group(1) == null ? "" : match.group(1);
+              return Matcher.quoteReplacement(
+                  switch (side) {
+                    case "old" -> figure.words(before);
+                    case "new" -> figure.words(after);
+                    case "more" -> Told.grams(Math.abs(figure.of(after) - figure.of(before)));
+                    default -> figure.way(before, after);
+                  });
+            });
+  }
+
+  private String way(FaultContext before, FaultContext after) {
+    String from = words(before);
+    String to = words(after);
+    int unit = from.lastIndexOf(' ');
+    return before == after
+        ? from
+        : (unit > 0 && to.endsWith(from.substring(unit)) ? from.substring(0, unit) : from)
+            + " → "
+            + to;
+  }
+
+  private static double starchKg(FaultContext scene) {
+    return scene.trial().casting().paste().kg(Ingredient.STARCH);
+  }
+
+  private static PasteBody body(FaultContext scene) {
+    return PasteBody.of(scene.setup().composition());
+  }
+
+  /** By Swinkels 1985, Starch/Staerke 37:1 (recalled), which kinds give clear pastes. */
+  private static double opaqueShare(FaultContext scene) {
+    return scene.setup().composition().starchShares().entrySet().stream()
+        .filter(share -> !CLEAR.contains(share.getKey()))
+        .mapToDouble(share -> share.getValue())
+        .sum();
+  }
+
+  private static String starches(Casting setup) {
+    return setup.composition().starchShares().entrySet().stream()
+        .filter(share -> share.getValue() > TRACE)
+        .map(
+            share ->
+                (share.getValue() > 1 - TRACE ? "" : Told.percent(share.getValue()) + " ")
+                    + share.getKey().tradeName())
+        .collect(Collectors.joining(" and "));
+  }
+
+  private static double most(FaultContext scene, ToDoubleFunction<StarchKind> figure) {
+    return scene.setup().composition().most(figure);
+  }
+
+  private static double guide(FaultContext scene, ToDoubleFunction<CookGuide> figure) {
+    return most(scene, kind -> figure.applyAsDouble(kind.cookGuide()));
+  }
+
+  private static FilmForecast film(FaultContext scene) {
+    return scene.outlook().film();
+  }
+
+  /** Paste and plate mixed, the plate as warm as the room. */
+  private static double onThePlateK(Casting setup) {
+    double film =
+        setup.wetThicknessM() * setup.composition().pasteDensityKgPerM3() * PASTE_J_PER_KG_K;
+    double plate = setup.plate().heatCapacityJPerM2K();
+    double airK = setup.room().at(0).temperatureK();
+    return (film * setup.pour().pasteTemperatureK() + plate * airK) / (film + plate);
+  }
+
+  private static String plate(Plate plate) {
+    String across = Math.round(1e3 * plate.shortestM()) + " mm";
+    String size =
+        switch (plate.outline()) {
+          case FREE -> Math.round(1e4 * plate.areaM2()) + " cm\u00B2";
+          case RECTANGLE -> Math.round(1e3 * plate.longestM()) + " by " + across;
+          case ELLIPSE ->
+              plate.isRound()
+                  ? across + " round"
+                  : Math.round(1e3 * plate.longestM()) + " by " + across + " oval";
+        };
+    return plate.material().tradeName()
+        + ", "
+        + size
+        + (plate.rimHeightM() > 0 ? ", rim " + Told.millimetres(plate.rimHeightM()) : "");
+  }
+
+  private static PlateMaterial material(FaultContext scene) {
+    return scene.setup().plate().material();
+  }
+
+  private static String manner(double grip) {
+    return grip == 0 ? "hardly" : grip < 0.5 ? "a little" : grip < 0.7 ? "sometimes" : "hard";
+  }
+
+  private static String faces(Casting setup) {
+    if (setup.faces().isEmpty()) {
+      return "no";
+    }
+    return setup.faces().stream()
+        .map(
+            change ->
+                switch (change.open()) {
+                      case UPPER -> "back on its plate";
+                      case TURNED -> "turned over";
+                      case BOTH -> "on a rack";
+                    }
+                    + " after "
+                    + Told.span(change.timeS()))
+        .collect(Collectors.joining(", "));
+  }
+
+  /** The air of a room, averaged over the first three days. */
+  static AirState meanAir(Casting setup) {
+    double temperature = 0;
+    double humidity = 0;
+    double speed = 0;
+    for (int hour = 0; hour < MEAN_OVER_H; hour++) {
+      AirState air = setup.room().at(hour * HOUR_S);
+      temperature += air.temperatureK() / MEAN_OVER_H;
+      humidity += air.relativeHumidity() / MEAN_OVER_H;
+      speed += air.speedMPerS() / MEAN_OVER_H;
+    }
+    return new AirState(temperature, humidity, speed);
+  }
+
+  private static String air(AirState air) {
+    return Told.celsius(air.temperatureK())
+        + " and "
+        + Math.round(100 * air.relativeHumidity())
+        + " % ("
+        + (air.speedMPerS() <= DryingPlace.STILL_AIR_M_PER_S
+            ? "still"
+            : "draught of " + Told.number(air.speedMPerS()) + " m/s")
+        + ")";
+  }
+
+  private static double roomForVapourPa(double kelvin, double relativeHumidity) {
+    return (1 - relativeHumidity) * new WagnerPruss1993().pa(kelvin);
+  }
+
+  private static double paceKgPerM2H(FaultContext scene) {
+    Casting setup = scene.setup();
+    double waterKgPerM2 =
+        setup.wetThicknessM()
+            * setup.composition().pasteDensityKgPerM3()
+            * setup.composition().water();
+    return waterKgPerM2 / (dryS(scene, Spot.NOMINAL) / HOUR_S);
+  }
+
+  private static String use(Casting setup) {
+    return Told.celsius(setup.use().temperatureK())
+        + " and "
+        + Told.percent(setup.use().relativeHumidity())
+        + " after "
+        + Told.span(setup.use().ageS());
+  }
+
+  private static double dryS(FaultContext scene, Spot spot) {
+    return scene.outlook().timeS(spot, Milestone.DRY_THROUGH);
+  }
+
+  private static double impatience(FaultContext scene) {
+    double dry = DRY_HERE.of(scene);
+    double early = (dry / TIME_SEEN.of(scene) - SURELY) / (1 - SURELY);
+    return Math.min(
+        Math.min(1, early), (SLOW_DRYING_S - dry) / (SLOW_DRYING_S - ORDINARY_DRYING_S));
+  }
+
+  private static double movedS(FaultContext scene) {
+    double movedS =
+        scene.setup().faces().stream()
+            .mapToDouble(FaceChange::timeS)
+            .findFirst()
+            .orElse(Double.POSITIVE_INFINITY);
+    return scene.fault().seenAtS().orElse(movedS) < movedS ? Double.POSITIVE_INFINITY : movedS;
+  }
+
+  private static String firmBy(FaultContext scene, double timeS) {
+    return Told.chance(
+        Chance.by(scene.forecast().at(Spot.THICK_SPOT).at(Milestone.PEELABLE), timeS));
+  }
+
+  private static String lateness(FaultContext scene, Milestone milestone, String what) {
+    double seen = TIME_SEEN.of(scene);
+    return "the %s was %s in %s likely cases %s, %s after the pour"
+        .formatted(
+            scene.spot() == Spot.THIN_EDGE ? "thin edge" : "thick spot",
+            what,
+            Told.chance(Chance.by(scene.forecast().at(scene.spot()).at(milestone), seen)),
+            scene.fault().seenAtS().isPresent() ? "at that time" : "when last weighed",
+            Told.span(seen));
+  }
+}
