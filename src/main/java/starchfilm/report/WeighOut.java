@@ -37,7 +37,7 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
     for (StarchPortion portion : recipe.starches()) {
       lines.add(
           line(
-              portion.kind().tradeName() + " starch",
+              portion.powder(),
               portion.massKg(),
               percent(portion.moistureFraction()) + " moisture"));
     }
@@ -48,7 +48,7 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
         "vinegar",
         recipe.vinegar().massKg(),
         percent(recipe.vinegar().acidityFraction()) + " acid");
-    add(lines, "salt", recipe.saltKg(), "");
+    recipe.others().forEach((name, kg) -> add(lines, name, kg, ""));
     return new WeighOut(lines, ReaderUnit.GRAM.noted(recipe.massKg()), cook(recipe), paste(trial));
   }
 

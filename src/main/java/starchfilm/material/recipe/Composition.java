@@ -182,6 +182,25 @@ public record Composition(
     return salt / drySolids();
   }
 
+  /**
+   * The solids that take room and heat as starch does: starch itself and, assumed without a source,
+   * salt.
+   *
+   * @return kg per kg paste
+   */
+  public double starchLike() {
+    return dryStarch + salt;
+  }
+
+  /**
+   * The solids that take up water.
+   *
+   * @return kg starch and glycerol per kg dry solids, 0 to 1
+   */
+  public double starchAndGlycerolFractionOfDry() {
+    return (dryStarch + glycerol) / drySolids();
+  }
+
   /** The kinds of starch of which there is more than a trace. */
   public Set<StarchKind> kinds() {
     return starchShares.entrySet().stream()
@@ -209,14 +228,14 @@ public record Composition(
   /**
    * Volume of the mixture at a moisture content, the volumes of the parts simply added.
    *
-   * <p>{@code v(X) = 1/rho_ds + X/rho_w}; salt is counted as starch (assumed, no source).
+   * <p>{@code v(X) = 1/rho_ds + X/rho_w}, with {@link #starchLike()} of starch's density.
    *
    * @param waterKgPerKgDry moisture content X (kg per kg dry solids, 0 or more)
    * @return volume (m3 per kg dry solids)
    */
   public double volumeM3PerKgDry(double waterKgPerKgDry) {
     double dryVolume =
-        ((dryStarch + salt) / DRY_STARCH_KG_PER_M3 + glycerol / GLYCEROL_KG_PER_M3) / drySolids();
+        (starchLike() / DRY_STARCH_KG_PER_M3 + glycerol / GLYCEROL_KG_PER_M3) / drySolids();
     return dryVolume + waterKgPerKgDry / WATER_KG_PER_M3;
   }
 

@@ -1,6 +1,7 @@
 package starchfilm.material.recipe;
 
 import java.util.List;
+import java.util.Map;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -51,6 +52,11 @@ public record Recipe(
         new Cook(cook.durationS(), cook.topTemperatureK(), cook.waterLostKg().times(factor)));
   }
 
+  /** What else goes in as it is: its name and mass (kg), where there is any. */
+  public Map<String, Estimate> others() {
+    return saltKg.value() > 0 ? Map.of("salt", saltKg) : Map.of();
+  }
+
   /**
    * Everything that goes into the pot.
    *
@@ -61,6 +67,6 @@ public record Recipe(
         + glycerol.massKg().value()
         + vinegar.massKg().value()
         + waterKg.value()
-        + saltKg.value();
+        + others().values().stream().mapToDouble(Estimate::value).sum();
   }
 }

@@ -12,12 +12,18 @@ import starchfilm.numerics.evidence.Estimate;
  */
 public record StarchPortion(StarchKind kind, Estimate massKg, Estimate moistureFraction) {
   private static final double MOST_MOISTURE = 0.3;
+  private static final String POWDER = " starch";
 
   /** Checks both figures. */
   public StarchPortion {
-    Amounts.requireMass(kind.tradeName() + " starch", massKg);
+    Amounts.requireMass(kind.tradeName() + POWDER, massKg);
     Amounts.requireFraction(
-        "moisture of " + kind.tradeName() + " starch", moistureFraction, MOST_MOISTURE);
+        "moisture of " + kind.tradeName() + POWDER, moistureFraction, MOST_MOISTURE);
+  }
+
+  /** What the bag says, such as {@code potato starch}. */
+  public String powder() {
+    return kind.tradeName() + POWDER;
   }
 
   /**

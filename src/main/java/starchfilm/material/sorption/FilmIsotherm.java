@@ -99,7 +99,7 @@ public final class FilmIsotherm {
     double y = composition.glycerolFractionOfStarchAndGlycerol();
     this.salt = composition.saltFractionOfDry();
     this.glycerolPer100Starch = 100 * composition.glycerolPerDryStarch();
-    double together = (1 - salt) * interaction(y);
+    double together = composition.starchAndGlycerolFractionOfDry() * interaction(y);
     this.glycerolWeight = together * y;
     double[] moisture = new double[ActivityNodes.COUNT];
     double[] slope = new double[ActivityNodes.COUNT];

@@ -122,9 +122,7 @@ public record PlateLabel(
     if (recipe.vinegar().massKg().value() > 0) {
       parts.add("vinegar");
     }
-    if (recipe.saltKg().value() > 0) {
-      parts.add("salt");
-    }
+    parts.addAll(recipe.others().keySet());
     return String.join(", ", parts);
   }
 }

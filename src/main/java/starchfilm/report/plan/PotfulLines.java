@@ -32,7 +32,7 @@ final class PotfulLines {
     for (StarchPortion portion : recipe.starches()) {
       lines.add(
           new PlanSheet.Line(
-              portion.kind().tradeName() + " starch",
+              portion.powder(),
               ReaderUnit.GRAM.noted(portion.massKg().value()),
               "",
               "powder of "
@@ -59,9 +59,11 @@ final class PotfulLines {
         Composition.WATER_KG_PER_M3,
         Figures.two(ReaderUnit.GRAM.of(recipe.cook().waterLostKg().value()))
             + " g of it boils off");
-    if (recipe.saltKg().value() > 0) {
-      lines.add(new PlanSheet.Line("salt", ReaderUnit.GRAM.noted(recipe.saltKg().value()), "", ""));
-    }
+    recipe
+        .others()
+        .forEach(
+            (name, kg) ->
+                lines.add(new PlanSheet.Line(name, ReaderUnit.GRAM.noted(kg.value()), "", "")));
     return new PlanSheet.Potful(
         heading,
         lines,

@@ -126,12 +126,11 @@ public final class OddityWords {
                 parts.add(
                     grams(portion.massKg().value())
                         + " "
-                        + portion.kind().tradeName()
-                        + " starch"));
+                        + portion.powder()));
     add(parts, recipe.waterKg().value(), "water");
     add(parts, recipe.glycerol().massKg().value(), "glycerol");
     add(parts, recipe.vinegar().massKg().value(), "vinegar");
-    add(parts, recipe.saltKg().value(), "salt");
+    recipe.others().forEach((name, kg) -> add(parts, kg.value(), name));
     return PlainWords.list(parts);
   }
 
