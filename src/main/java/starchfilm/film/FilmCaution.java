@@ -46,6 +46,8 @@ public enum FilmCaution {
   SALT_NOTICEABLE(Salt.SOURCE),
   /** Salt over 5 % of the dry solids lowers strength and stretch and may bloom. */
   SALT_HIGH(Salt.SOURCE),
+  /** Inert solids, of which only how wide they make the bands is known. */
+  INERT_SOLIDS(InertSolids.SOURCE),
   /** An open pan does not gelatinise this starch. */
   NEEDS_PRESSURE_COOK(StarchKind.SOURCE),
   /** The paste is too thick to level. */

@@ -56,6 +56,9 @@ final class FilmCautions {
       cautions.add(FilmCaution.BREAKS_AT_FLAWS);
     }
     addForSalt(cautions, film.saltFractionOfDry());
+    if (film.inertFractionOfDry() > InertSolids.SHOWS) {
+      cautions.add(FilmCaution.INERT_SOLIDS);
+    }
     addForCook(cautions, casting.composition(), casting.cook());
     PasteBody body = PasteBody.of(casting.composition());
     if (body.tooThickToLevel()) {

@@ -68,7 +68,7 @@ public final class FilmForecaster {
     Films films = Films.of(casting);
     ChainCuts cuts = new ChainCuts(casting.composition(), casting.cook());
     Ageing ageing = new Ageing(casting.use().ageS(), rules);
-    List<FilmInfluence> influences = List.of(cuts, new Salt(), ageing);
+    List<FilmInfluence> influences = List.of(cuts, new Salt(), new InertSolids(), ageing);
     EquilibriumMoisture rest = new EquilibriumMoisture(casting, films.middle());
     Band moisture = rest.band(films.below().waterKgPerKgDry(), films.above().waterKgPerKgDry());
     Band thickness = DryThickness.of(casting, moisture);
@@ -202,7 +202,8 @@ public final class FilmForecaster {
 
   private static boolean shows(FilmInfluence influence, FilmState film) {
     for (FilmProperty property : FilmProperty.values()) {
-      if (Math.abs(Math.log(influence.on(property, film).factor())) > SHOWS) {
+      FilmInfluence.Effect effect = influence.on(property, film);
+      if (Math.max(Math.abs(Math.log(effect.factor())), effect.logSd()) > SHOWS) {
         return true;
       }
     }

@@ -13,6 +13,7 @@ import starchfilm.numerics.evidence.ValidRange;
  * @param glycerolFraction glycerol in starch and glycerol (mass fraction, 0 to 1)
  * @param amyloseFraction amylose in the dry starch (mass fraction, 0 to 1)
  * @param saltFractionOfDry salt in the dry solids (mass fraction, 0 to 1)
+ * @param inertFractionOfDry inert solids in the dry solids (mass fraction, 0 to 1)
  * @param waterKgPerKgDry moisture content (kg water per kg dry solids, 0 or more)
  * @param relativeHumidity of the air (ratio, 0 to below 1)
  * @param temperatureK of the air (K)
@@ -21,10 +22,10 @@ record FilmState(
     double glycerolFraction,
     double amyloseFraction,
     double saltFractionOfDry,
+    double inertFractionOfDry,
     double waterKgPerKgDry,
     double relativeHumidity,
     double temperatureK) {
-
   /**
    * The film that a paste leaves, at rest with the air.
    *
@@ -56,6 +57,7 @@ record FilmState(
         composition.glycerolFractionOfStarchAndGlycerol(),
         composition.amyloseFractionOfStarch(),
         composition.saltFractionOfDry(),
+        composition.inertFractionOfDry(),
         waterKgPerKgDry,
         relativeHumidity,
         temperatureK);

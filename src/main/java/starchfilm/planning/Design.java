@@ -33,7 +33,8 @@ record Design(
         glycerol,
         salt,
         acid,
-        1 - starchInPaste - glycerol - salt - acid);
+        1 - starchInPaste - glycerol - salt - acid,
+        0);
   }
 
   Design poured(double otherThicknessM) {

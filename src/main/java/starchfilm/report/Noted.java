@@ -80,6 +80,7 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
         vinegar(trial.recipe().vinegar()),
         grams("water", trial.recipe().waterKg().value()),
         grams("salt added", trial.recipe().saltKg().value()),
+        grams("other solids", forecast.paste().massKg() * forecast.composition().inert()),
         detail(
             "cook",
             Figures.whole(ReaderUnit.MINUTE.of(cook.durationS().value()))

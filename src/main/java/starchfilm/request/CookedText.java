@@ -24,6 +24,9 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
   private static final String AMOUNT = TypedAmount.WITHIN;
   private static final Pattern GLYCEROL = Pattern.compile("gl[yi][cz][e\u00E9]r");
   private static final Pattern VINEGAR = Pattern.compile("vinegar|essig|vinaigre|vinagre");
+  private static final Pattern INERT =
+      Pattern.compile(
+          "citri[cq]|c\u00EDtric|zitron|chalk|kreide|craie|tiza|cellulose|^fib(?:re|er)s?$|filler");
   private static final Pattern WATER = Pattern.compile("water$|wasser$|^eau|^agua");
   private static final Pattern APART =
       Pattern.compile(
@@ -194,6 +197,9 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     if (VINEGAR.matcher(what).find()) {
       return put(parts, TrialQuestion.VINEGAR, amount)
           && (share.isEmpty() || put(parts, TrialQuestion.ACIDITY, share));
+    }
+    if (INERT.matcher(what).find()) {
+      return put(parts, TrialQuestion.INERT, amount);
     }
     if (WATER.matcher(what).find()) {
       return put(parts, TrialQuestion.WATER, amount);

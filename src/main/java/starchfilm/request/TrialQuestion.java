@@ -44,6 +44,7 @@ import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.TypedValue;
 import starchfilm.material.air.AirState;
+import starchfilm.material.ingredient.Flour;
 
 /**
  * A trial that is asked about: out of a file, written field by field, or a file with other values
@@ -60,6 +61,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   static final Field SALT = Field.of("trial.salt");
   static final Field VINEGAR = Field.of("trial.vinegar");
   static final Field ACIDITY = Field.of("trial.acidity");
+  static final Field INERT = Field.of("trial.inert");
   static final Field WATER = Field.of("trial.water");
   static final Field WET = Field.of("trial.wet");
   static final Field UNEVEN = Field.of("trial.uneven");
@@ -275,10 +277,16 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
                 portion,
                 "mass_g",
                 "g",
-                starch.isFlour()
-                    ? amount(starch.mass().get(), WEIGHED_OR_MEASURED)
-                        .share(WrittenSupplies.Written.LEAST_OF_FLOUR, 1)
-                    : amount(starch.mass().get(), WEIGHED_OR_MEASURED),
+                amount(starch.mass().get(), WEIGHED_OR_MEASURED),
+                place(STARCH));
+      }
+      if (starch.isFlour()) {
+        portion =
+            with(
+                portion,
+                "inert_pct",
+                "%",
+                amount(Flour.range(starch.kind()), Dimension.SHARE),
                 place(STARCH));
       }
       if (starch.moisture().isPresent()) {

@@ -12,6 +12,7 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Words;
 import starchfilm.files.notebook.JarLevel;
+import starchfilm.material.ingredient.Flour;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
@@ -161,16 +162,14 @@ final class WrittenSupplies {
   /** A starch as written, its amount and moisture perhaps left out. */
   record Written(
       StarchKind kind, boolean isFlour, Optional<String> mass, Optional<String> moisture) {
-    /** What counts as starch of a flour; the rest of it, protein and fibre, does too, in part. */
-    static final double LEAST_OF_FLOUR = 0.85;
-
     String remark() {
-      return "Flour is not starch: "
+      return "Flour is not starch: of "
           + kind
-          + " flour counts as "
+          + " flour "
+          + Flour.range(kind)
+          + " counts as solids that are no starch (protein, fibre, fat, ash), the rest as "
           + kind
-          + " starch, 85 to 100 % of it; its protein and fibre are not modelled, and film of it is"
-          + " weaker and cloudier than forecast.";
+          + " starch with its water.";
     }
   }
 

@@ -62,6 +62,6 @@ class AgeingTest {
   }
 
   private static FilmState film(double humidity, double amylose) {
-    return new FilmState(0.3, amylose, 0, 0.15, humidity, Pastes.ROOM_K);
+    return new FilmState(0.3, amylose, 0, 0, 0.15, humidity, Pastes.ROOM_K);
   }
 }

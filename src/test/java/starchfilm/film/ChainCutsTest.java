@@ -44,7 +44,7 @@ class ChainCutsTest {
   @Test
   void actsOnStrengthOnlyAndSaysHowSureItIs() {
     ChainCuts cuts = new ChainCuts(sour, Castings.cook(15, 95));
-    FilmState film = new FilmState(0.2, 0.25, 0, 0.12, 0.5, Pastes.ROOM_K);
+    FilmState film = new FilmState(0.2, 0.25, 0, 0, 0.12, 0.5, Pastes.ROOM_K);
 
     FilmInfluence.Effect effect = cuts.on(FilmProperty.TENSILE_STRENGTH, film);
 

@@ -48,7 +48,8 @@ class FilmRulesTest {
   void strengthOfVeryDryFilmReachesFurtherDown(double aboveGlassK, double divisor) {
     FilmState film = film(0, 0.25, 0.5);
     FilmState moved =
-        new FilmState(0, 0.25, 0, 0.1, 0.5, film.temperatureK() - film.aboveGlassK() + aboveGlassK);
+        new FilmState(
+            0, 0.25, 0, 0, 0.1, 0.5, film.temperatureK() - film.aboveGlassK() + aboveGlassK);
     assertThat(new StrengthRule().lowEndDividedBy(moved)).isCloseTo(divisor, within(1e-9));
     assertThat(new StretchRule().lowEndDividedBy(moved)).isEqualTo(1);
   }
@@ -57,8 +58,8 @@ class FilmRulesTest {
   @Test
   void saltLeavesTheGlassTransitionOfTheRest() {
     FilmRule rule = new CouchmanKaraszTransition();
-    FilmState clean = new FilmState(0.2, 0.25, 0, 0.1, 0.5, 300);
-    FilmState salty = new FilmState(0.2, 0.25, 0.3, 0.07, 0.5, 300);
+    FilmState clean = new FilmState(0.2, 0.25, 0, 0, 0.1, 0.5, 300);
+    FilmState salty = new FilmState(0.2, 0.25, 0.3, 0, 0.07, 0.5, 300);
     assertThat(rule.predict(salty)).isCloseTo(rule.predict(clean), within(1e-9));
   }
 
@@ -89,6 +90,6 @@ class FilmRulesTest {
   }
 
   private static FilmState film(double level, double amylose, double humidity) {
-    return new FilmState(level / (1 + level), amylose, 0, 0.1, humidity, Pastes.ROOM_K);
+    return new FilmState(level / (1 + level), amylose, 0, 0, 0.1, humidity, Pastes.ROOM_K);
   }
 }

@@ -61,7 +61,7 @@ class GlassTransitionPublishedTest {
     double plasticiser = row.number("glycerol_g_per_100g_starch");
     if (row.has("water_pct_of_all")) {
       double water = row.number("water_pct_of_all") / 100;
-      return new FilmState(0, 0.25, 0, water / (1 - water), 0.5, Pastes.ROOM_K);
+      return new FilmState(0, 0.25, 0, 0, water / (1 - water), 0.5, Pastes.ROOM_K);
     }
     return FilmState.atRest(
         Pastes.paste(StarchKind.WHEAT, plasticiser), row.number("rh_pct") / 100, Pastes.ROOM_K);

@@ -139,7 +139,7 @@ class RuleRangesTest {
   @CsvSource({"20, 0", "20.0000000001, 0", "19.999, 1", "60, 0", "60.0000000001, 0", "60.001, 1"})
   void aRangeHoldsItsEnds(double value, int outside) {
     Limit limit = new Limit(new ValidRange("share", 20, 60, "%"), film -> value);
-    FilmState film = new FilmState(0.2, 0.25, 0, 0.1, 0.5, Pastes.ROOM_K);
+    FilmState film = new FilmState(0.2, 0.25, 0, 0, 0.1, 0.5, Pastes.ROOM_K);
     assertThat(Limit.outside("rule", List.of(limit), film)).hasSize(outside);
   }
 

@@ -169,7 +169,7 @@ class TensilePublishedTest {
   }
 
   private static FilmState waterOnly(double ofAll, double amylose) {
-    return new FilmState(0, amylose, 0, ofAll / (1 - ofAll), 0.3, Pastes.ROOM_K);
+    return new FilmState(0, amylose, 0, 0, ofAll / (1 - ofAll), 0.3, Pastes.ROOM_K);
   }
 
   @Test
@@ -255,6 +255,7 @@ class TensilePublishedTest {
     return new FilmState(
         film.glycerolFraction(),
         amylose,
+        0,
         0,
         film.waterKgPerKgDry(),
         film.relativeHumidity(),

@@ -150,7 +150,8 @@ class ThresholdsTest {
   }
 
   private static FilmState film(double plasticiser, double salt, double humidity) {
-    return new FilmState(plasticiser / (1 + plasticiser), 0.25, salt, 0.1, humidity, Pastes.ROOM_K);
+    return new FilmState(
+        plasticiser / (1 + plasticiser), 0.25, salt, 0, 0.1, humidity, Pastes.ROOM_K);
   }
 
   private static List<FilmCaution> cautions(

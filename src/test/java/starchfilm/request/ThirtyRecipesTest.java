@@ -12,10 +12,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import starchfilm.casting.trial.Trial;
+import starchfilm.material.recipe.Composition;
 
 /** Recipes as people write them are read right, or asked about in one sentence. */
 class ThirtyRecipesTest {
@@ -55,6 +57,24 @@ class ThirtyRecipesTest {
     assertThat(trial.recipe().glycerol().massKg().value() * 1000)
         .isCloseTo(glycerolG, withinPercentage(4));
     assertThat(trial.recipe().waterKg().value() * 1000).isCloseTo(waterG, withinPercentage(2));
+  }
+
+  @Test
+  void flourHoldsSolidsThatAreNoStarch() {
+    Trial flour = read("100 g wheat flour, 25 g glycerol 100 %, 1800 g water").trial();
+    Trial starch = read("100 g wheat, 25 g glycerol 100 %, 1800 g water").trial();
+    Composition paste = flour.casting().composition();
+
+    assertThat(paste.inert() / (paste.inert() + paste.dryStarch())).isBetween(0.16, 0.2);
+    assertThat(paste.drySolids())
+        .isCloseTo(starch.casting().composition().drySolids(), withinPercentage(0.1));
+  }
+
+  @Test
+  void citricAcidCountsAsOtherSolids() {
+    Trial trial = read("20 g potato, 6 g glycerol, 400 g water, 2 g citric acid").trial();
+
+    assertThat(trial.recipe().inertKg().value() * 1000).isCloseTo(2, withinPercentage(0.1));
   }
 
   private NewTrial read(String recipe) {

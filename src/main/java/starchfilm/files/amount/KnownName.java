@@ -82,7 +82,7 @@ public final class KnownName {
           Map.entry("alginate", "alginate is no starch; its film is not modelled here"),
           Map.entry(
               "citric",
-              "citric acid stays in the film, where its work is not modelled; use vinegar"),
+              "citric acid is no starch; it stays in the film, so write it as other solids"),
           Map.entry("arrowroot", "arrowroot is not modelled; tapioca is nearest to it"),
           Map.entry("sago", "sago is not modelled; tapioca is nearest to it"),
           Map.entry("sweetpotato", "sweet potato is not modelled; tapioca is nearest to it"),

@@ -66,11 +66,12 @@ final class RecipeReader {
     GlycerolPortion glycerol = new GlycerolReader(findings).read(recipe, starchKg, volumes, file);
     VinegarPortion vinegar = vinegar(recipe, waterTaken);
     Estimate salt = scale.kg(recipe.amount("salt_g"), Estimate.exact(0));
+    Estimate inert = scale.kg(recipe.amount("inert_g"), Estimate.exact(0));
     Cook cook = cook(trial, waterTaken, waterTaken.value() + vinegar.massKg().value());
     // Without starch there is no recipe, but the other faults of the file are found all the same.
     return starches.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Recipe(starches, glycerol, vinegar, waterTaken, salt, cook));
+        : Optional.of(new Recipe(starches, glycerol, vinegar, waterTaken, salt, inert, cook));
   }
 
   private VinegarPortion vinegar(ObjectReader recipe, Estimate waterKg) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
+import starchfilm.material.ingredient.Flour;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.numerics.evidence.Estimate;
@@ -30,7 +31,11 @@ final class StarchReader {
 
   /** One starch as noted, its mass perhaps missing. */
   record Noted(
-      ObjectReader section, StarchKind kind, Optional<Estimate> massKg, Estimate moisture) {}
+      ObjectReader section,
+      StarchKind kind,
+      Optional<Estimate> massKg,
+      Estimate moisture,
+      Estimate inert) {}
 
   List<Noted> starches(ObjectReader recipe, boolean mustBeThere) {
     List<Noted> noted = new ArrayList<>();
@@ -46,7 +51,9 @@ final class StarchReader {
       }
       Estimate fraction =
           moisture.isKnown() ? moisture.or(Estimate.exact(0)).times(PERCENT) : usual;
-      noted.add(new Noted(section, kind, massKg(section, kind), fraction));
+      Estimate inert = section.amount("inert_pct").or(Estimate.exact(0)).times(PERCENT);
+      Estimate loose = inert.value() > 0 ? Flour.BULK_KG_PER_M3 : kind.bulkDensityKgPerM3();
+      noted.add(new Noted(section, kind, massKg(section, kind, loose), fraction, inert));
     }
     if (mustBeThere && recipe.entries("starch").isEmpty()) {
       findings.fault(
@@ -58,12 +65,12 @@ final class StarchReader {
     return noted;
   }
 
-  private Optional<Estimate> massKg(ObjectReader section, StarchKind kind) {
-    Optional<Estimate> massKg = volumes.massKg(section, kind.bulkDensityKgPerM3());
+  private Optional<Estimate> massKg(ObjectReader section, StarchKind kind, Estimate kgPerM3) {
+    Optional<Estimate> massKg = volumes.massKg(section, kgPerM3);
     if (massKg.isPresent() && volumes.isByVolume(section)) {
       findings.notRecorded(
           section.path("mass_g"),
-          Words.grams(massKg.get()) + " by its volume, " + kind + " starch loose or shaken down",
+          Words.grams(massKg.get()) + " by its volume, " + kind + " powder loose or shaken down",
           "dry thickness and drying time are known only within this range; weigh the starch");
     }
     return massKg;
@@ -106,7 +113,8 @@ final class StarchReader {
             "dry thickness and drying time are known only within this range");
       }
       portions.add(
-          new StarchPortion(starch.kind(), starch.massKg().orElse(assumed), starch.moisture()));
+          new StarchPortion(
+              starch.kind(), starch.massKg().orElse(assumed), starch.moisture(), starch.inert()));
     }
     return portions;
   }

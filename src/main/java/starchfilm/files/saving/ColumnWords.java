@@ -27,6 +27,7 @@ final class ColumnWords {
       recipe.vinegar.acidity_pct: acidity saure acidite acidez
       recipe.water.mass_g: water wasser eau agua
       recipe.salt_g: salt salz sel sal
+      recipe.inert_g: inert filler citricacid zitronensaure acidecitrique acidocitrico chalk
       cook.minutes: minutes cook cooked cooktime kochzeit cuisson coccion
       cook.top_C: cooktop kochtemperatur
       pour.plate.material: plate material platte plaque placa bandeja

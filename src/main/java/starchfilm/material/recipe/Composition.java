@@ -11,15 +11,17 @@ import starchfilm.material.ingredient.StarchKind;
 /**
  * A paste per kilogram, and on the dry basis.
  *
- * <p>Dry solids are dry starch, glycerol and salt: what stays when the film is dry. Acetic acid
- * leaves with the water and is counted as volatile.
+ * <p>Dry solids are dry starch, glycerol, salt and inert solids: what stays when the film is dry.
+ * Acetic acid leaves with the water and is counted as volatile.
  *
  * @param starchShares share of each kind in the dry starch; adds up to 1
  * @param dryStarch dry starch (kg per kg paste)
  * @param glycerol glycerol (kg per kg paste)
  * @param salt salt (kg per kg paste)
  * @param aceticAcid acetic acid (kg per kg paste)
- * @param water water (kg per kg paste); the five fractions add up to 1
+ * @param water water (kg per kg paste)
+ * @param inert other solids that stay in the film and take up no water, such as protein and fibre
+ *     of a flour or citric acid (kg per kg paste); the six fractions add up to 1
  */
 public record Composition(
     Map<StarchKind, Double> starchShares,
@@ -27,7 +29,8 @@ public record Composition(
     double glycerol,
     double salt,
     double aceticAcid,
-    double water) {
+    double water,
+    double inert) {
   /** Density of dry starch in a mixture (kg/m3). Source: evidence of ideal mixing, recalled. */
   public static final double DRY_STARCH_KG_PER_M3 = 1500;
 
@@ -47,13 +50,24 @@ public record Composition(
     Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
     copy.putAll(starchShares);
     starchShares = copy;
-    double sum = dryStarch + glycerol + salt + aceticAcid + water;
+    double sum = dryStarch + glycerol + salt + aceticAcid + water + inert;
     if (!(Math.abs(sum - 1) < ROUNDING)) {
       throw new IllegalArgumentException("the fractions of a paste must add up to 1, not " + sum);
     }
     if (!(dryStarch + glycerol > 0)) {
       throw new IllegalArgumentException("a paste needs starch or glycerol");
     }
+  }
+
+  /** A paste without inert solids. */
+  public Composition(
+      Map<StarchKind, Double> starchShares,
+      double dryStarch,
+      double glycerol,
+      double salt,
+      double aceticAcid,
+      double water) {
+    this(starchShares, dryStarch, glycerol, salt, aceticAcid, water, 0);
   }
 
   @Override
@@ -70,6 +84,7 @@ public record Composition(
    * @param salt salt, in the same unit
    * @param aceticAcid acetic acid, in the same unit
    * @param water water, in the same unit
+   * @param inert inert solids, in the same unit
    * @return its mass fractions
    */
   public static Composition of(
@@ -78,20 +93,22 @@ public record Composition(
       double glycerol,
       double salt,
       double aceticAcid,
-      double water) {
-    double total = dryStarch + glycerol + salt + aceticAcid + water;
+      double water,
+      double inert) {
+    double total = dryStarch + glycerol + salt + aceticAcid + water + inert;
     return new Composition(
         starchShares,
         dryStarch / total,
         glycerol / total,
         salt / total,
         aceticAcid / total,
-        water / total);
+        water / total,
+        inert / total);
   }
 
   /** The same with other kinds of starch, as much of it. */
   public Composition withStarches(Map<StarchKind, Double> shares) {
-    return new Composition(shares, dryStarch, glycerol, salt, aceticAcid, water);
+    return new Composition(shares, dryStarch, glycerol, salt, aceticAcid, water, inert);
   }
 
   /**
@@ -108,7 +125,8 @@ public record Composition(
         ingredient == Ingredient.GLYCEROL ? kg : glycerol,
         ingredient == Ingredient.SALT ? kg : salt,
         ingredient == Ingredient.VINEGAR ? kg : aceticAcid,
-        ingredient == Ingredient.WATER ? kg : water);
+        ingredient == Ingredient.WATER ? kg : water,
+        inert);
   }
 
   /** The same with one ingredient multiplied and the grams of all others kept. */
@@ -140,10 +158,10 @@ public record Composition(
   /**
    * Dry solids.
    *
-   * @return kg dry starch, glycerol and salt per kg paste
+   * @return kg dry starch, glycerol, salt and inert solids per kg paste
    */
   public double drySolids() {
-    return dryStarch + glycerol + salt;
+    return dryStarch + glycerol + salt + inert;
   }
 
   /**
@@ -184,12 +202,12 @@ public record Composition(
 
   /**
    * The solids that take room and heat as starch does: starch itself and, assumed without a source,
-   * salt.
+   * salt and inert solids.
    *
    * @return kg per kg paste
    */
   public double starchLike() {
-    return dryStarch + salt;
+    return dryStarch + salt + inert;
   }
 
   /**
@@ -199,6 +217,15 @@ public record Composition(
    */
   public double starchAndGlycerolFractionOfDry() {
     return (dryStarch + glycerol) / drySolids();
+  }
+
+  /**
+   * Inert solids in the dry solids.
+   *
+   * @return kg inert solids per kg dry solids, 0 to 1
+   */
+  public double inertFractionOfDry() {
+    return inert / drySolids();
   }
 
   /** The kinds of starch of which there is more than a trace. */

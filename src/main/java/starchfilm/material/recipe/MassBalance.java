@@ -24,15 +24,18 @@ final class MassBalance {
   private final double dryStarch;
   private final double glycerol;
   private final double salt;
+  private final double inert;
   private final double aceticAcid;
   private final double water;
 
   MassBalance(Recipe recipe) {
     this.recipe = recipe;
     double moisture = 0;
+    double inPowders = 0;
     for (StarchPortion portion : recipe.starches()) {
       dryStarchKg.merge(portion.kind(), portion.dryKg(), Double::sum);
       moisture += portion.massKg().value() * portion.moistureFraction().value();
+      inPowders += portion.massKg().value() * portion.inertFraction().value();
     }
     dryStarch = dryStarchKg.values().stream().mapToDouble(Double::doubleValue).sum();
     if (!(dryStarch > 0)) {
@@ -44,6 +47,7 @@ final class MassBalance {
     glycerol = jarKg * stock.glycerolFraction().value();
     double jarSalt = jarKg * stock.saltFraction().value();
     salt = recipe.saltKg().value() + jarSalt;
+    inert = recipe.inertKg().value() + inPowders;
     double vinegarKg = recipe.vinegar().massKg().value();
     aceticAcid = vinegarKg * recipe.vinegar().acidityFraction().value();
     double waterBefore =
@@ -68,14 +72,14 @@ final class MassBalance {
     Map<StarchKind, Double> shares = new EnumMap<>(StarchKind.class);
     dryStarchKg.forEach((kind, kg) -> shares.put(kind, kg / dryStarch));
     return new Paste(
-        Composition.of(shares, dryStarch, glycerol, salt, aceticAcid, water),
-        dryStarch + glycerol + salt + aceticAcid + water,
+        Composition.of(shares, dryStarch, glycerol, salt, aceticAcid, water, inert),
+        dryStarch + glycerol + salt + aceticAcid + water + inert,
         solidsRelativeSd(),
         plasticiserRelativeSd());
   }
 
   private double solidsRelativeSd() {
-    double solids = dryStarch + glycerol + salt;
+    double solids = dryStarch + glycerol + salt + inert;
     double mass = solids + aceticAcid + water;
     double variance = 0;
     for (StarchPortion portion : recipe.starches()) {
@@ -91,6 +95,7 @@ final class MassBalance {
     variance += square(jar.value() * glycerolFraction.sd() / solids);
     variance += square(jar.value() * saltFraction.sd() / solids);
     variance += square(recipe.saltKg().sd() * (1 / solids - 1 / mass));
+    variance += square(recipe.inertKg().sd() * (1 / solids - 1 / mass));
     variance += square(recipe.vinegar().massKg().sd() / mass);
     variance += square(recipe.waterKg().sd() / mass);
     variance += square(recipe.cook().waterLostKg().sd() / mass);
@@ -104,8 +109,11 @@ final class MassBalance {
     double variance = 0;
     for (StarchPortion portion : recipe.starches()) {
       Estimate moisture = portion.moistureFraction();
-      variance += square(portion.massKg().sd() * (1 - moisture.value()) / dryStarch);
+      Estimate inPowder = portion.inertFraction();
+      double starch = 1 - moisture.value() - inPowder.value();
+      variance += square(portion.massKg().sd() * starch / dryStarch);
       variance += square(portion.massKg().value() * moisture.sd() / dryStarch);
+      variance += square(portion.massKg().value() * inPowder.sd() / dryStarch);
     }
     variance += square(relative(recipe.glycerol().massKg()));
     variance += square(relative(recipe.glycerol().stock().glycerolFraction()));

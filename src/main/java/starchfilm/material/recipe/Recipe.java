@@ -1,5 +1,6 @@
 package starchfilm.material.recipe;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.numerics.evidence.Estimate;
@@ -12,6 +13,7 @@ import starchfilm.numerics.evidence.Estimate;
  * @param vinegar vinegar; mass 0 for none
  * @param waterKg water poured in (kg)
  * @param saltKg salt added on purpose (kg); 0 for none
+ * @param inertKg other solids that stay in the film, beside those in the powders (kg); 0 for none
  * @param cook how it was cooked
  */
 public record Recipe(
@@ -20,6 +22,7 @@ public record Recipe(
     VinegarPortion vinegar,
     Estimate waterKg,
     Estimate saltKg,
+    Estimate inertKg,
     Cook cook) {
   /** Copies the list and checks that there is starch and no amount is negative. */
   public Recipe {
@@ -29,6 +32,18 @@ public record Recipe(
     }
     Amounts.requireMass("water", waterKg);
     Amounts.requireMass("salt", saltKg);
+    Amounts.requireMass("other solids", inertKg);
+  }
+
+  /** A recipe without other solids. */
+  public Recipe(
+      List<StarchPortion> starches,
+      GlycerolPortion glycerol,
+      VinegarPortion vinegar,
+      Estimate waterKg,
+      Estimate saltKg,
+      Cook cook) {
+    this(starches, glycerol, vinegar, waterKg, saltKg, Estimate.exact(0), cook);
   }
 
   /**
@@ -43,18 +58,26 @@ public record Recipe(
             .map(
                 portion ->
                     new StarchPortion(
-                        portion.kind(), portion.massKg().times(factor), portion.moistureFraction()))
+                        portion.kind(),
+                        portion.massKg().times(factor),
+                        portion.moistureFraction(),
+                        portion.inertFraction()))
             .toList(),
         new GlycerolPortion(glycerol.massKg().times(factor), glycerol.stock()),
         new VinegarPortion(vinegar.massKg().times(factor), vinegar.acidityFraction()),
         waterKg.times(factor),
         saltKg.times(factor),
+        inertKg.times(factor),
         new Cook(cook.durationS(), cook.topTemperatureK(), cook.waterLostKg().times(factor)));
   }
 
   /** What else goes in as it is: its name and mass (kg), where there is any. */
   public Map<String, Estimate> others() {
-    return saltKg.value() > 0 ? Map.of("salt", saltKg) : Map.of();
+    Map<String, Estimate> others = new LinkedHashMap<>();
+    others.put("salt", saltKg);
+    others.put("other solids", inertKg);
+    others.values().removeIf(kg -> kg.value() == 0);
+    return others;
   }
 
   /**

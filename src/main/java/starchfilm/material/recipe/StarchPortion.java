@@ -9,8 +9,16 @@ import starchfilm.numerics.evidence.Estimate;
  * @param kind the kind of starch
  * @param massKg powder with its own moisture (kg)
  * @param moistureFraction water in the powder (kg per kg powder, wet basis, 0 to 0.3)
+ * @param inertFraction what of the powder is neither starch nor water, such as protein and fibre of
+ *     a flour (kg per kg powder, 0 to 0.5)
  */
-public record StarchPortion(StarchKind kind, Estimate massKg, Estimate moistureFraction) {
+public record StarchPortion(
+    StarchKind kind, Estimate massKg, Estimate moistureFraction, Estimate inertFraction) {
+  private static final double MOST_INERT = 0.5;
+
+  /** The powder is a flour from here on. */
+  private static final double FLOUR = 0.04;
+
   private static final double MOST_MOISTURE = 0.3;
   private static final String POWDER = " starch";
 
@@ -19,11 +27,17 @@ public record StarchPortion(StarchKind kind, Estimate massKg, Estimate moistureF
     Amounts.requireMass(kind.tradeName() + POWDER, massKg);
     Amounts.requireFraction(
         "moisture of " + kind.tradeName() + POWDER, moistureFraction, MOST_MOISTURE);
+    Amounts.requireFraction("other solids in " + kind.tradeName(), inertFraction, MOST_INERT);
   }
 
-  /** What the bag says, such as {@code potato starch}. */
+  /** A starch that is all starch and water. */
+  public StarchPortion(StarchKind kind, Estimate massKg, Estimate moistureFraction) {
+    this(kind, massKg, moistureFraction, Estimate.exact(0));
+  }
+
+  /** What the bag says, such as {@code potato starch} or {@code wheat flour}. */
   public String powder() {
-    return kind.tradeName() + POWDER;
+    return kind.tradeName() + (inertFraction.value() > FLOUR ? " flour" : POWDER);
   }
 
   /**
@@ -32,6 +46,6 @@ public record StarchPortion(StarchKind kind, Estimate massKg, Estimate moistureF
    * @return kg
    */
   public double dryKg() {
-    return massKg.value() * (1 - moistureFraction.value());
+    return massKg.value() * (1 - moistureFraction.value() - inertFraction.value());
   }
 }

@@ -93,11 +93,13 @@ public final class FilmIsotherm {
   private final double glycerolWeight;
   private final double glycerolPer100Starch;
   private final double salt;
+  private final double inert;
   private final InverseTable inverse;
 
   private FilmIsotherm(Composition composition) {
     double y = composition.glycerolFractionOfStarchAndGlycerol();
     this.salt = composition.saltFractionOfDry();
+    this.inert = composition.inertFractionOfDry();
     this.glycerolPer100Starch = 100 * composition.glycerolPerDryStarch();
     double together = composition.starchAndGlycerolFractionOfDry() * interaction(y);
     this.glycerolWeight = together * y;
@@ -200,19 +202,22 @@ public final class FilmIsotherm {
    * <p>1 up to 75 % relative humidity in a film without salt; from there it rises to 2 at 95 %, for
    * the published isotherms part (judged, no source). Above 75 %, where common salt dissolves in
    * the moisture of the air, the water it would hold by Raoult's law, {@code 0.617 s a/(1 - a)},
-   * counts as a further spread, for the rule leaves it out.
+   * counts as a further spread, for the rule leaves it out. Inert solids count as holding none, and
+   * as a further spread what they would hold if they took up half of what the rest does (judged, no
+   * source): protein takes up about that, chalk nothing.
    *
    * @param activity water activity (ratio, 0 to below 1)
    * @return factor on the spread (ratio, 1 or more)
    */
   public double bandFactor(double activity) {
+    double inertSpread = 0.5 * inert / (1 - inert) / SPREAD_OF_LOG;
     if (activity <= WIDER_FROM) {
-      return 1;
+      return Math.hypot(1, inertSpread);
     }
     double parting = 1 + Math.min(1, (activity - WIDER_FROM) / (WIDEST_AT - WIDER_FROM));
     double saltWater = salt * SALT_WATER * activity / (1 - activity);
     double saltSpread = saltWater / moisture(activity) / SPREAD_OF_LOG;
-    return Math.hypot(parting, saltSpread);
+    return Math.hypot(Math.hypot(parting, saltSpread), inertSpread);
   }
 
   /**

@@ -7,7 +7,8 @@ import starchfilm.material.recipe.Composition;
  *
  * <p>Starch 1550 J/(kg K): carbohydrate near 0 C, Choi and Okos 1986, Food Engineering and Process
  * Applications vol. 1 (recalled); glycerol 2430 J/(kg K) at 25 C, CRC Handbook of Chemistry and
- * Physics (recalled); what {@link Composition#starchLike()} counts as starch has starch's (assumed).
+ * Physics (recalled); what {@link Composition#starchLike()} counts as starch has starch's
+ * (assumed).
  */
 public final class SolidsHeat {
   private static final double STARCH_J_PER_KG_K = 1550;

@@ -57,8 +57,7 @@ public final class WaterDiffusivity {
 
   private WaterDiffusivity(Composition composition) {
     double solids = composition.drySolids();
-    this.starchVolume =
-        composition.starchLike() / (solids * Composition.DRY_STARCH_KG_PER_M3);
+    this.starchVolume = composition.starchLike() / (solids * Composition.DRY_STARCH_KG_PER_M3);
     this.glycerolVolume = composition.glycerol() / (solids * Composition.GLYCEROL_KG_PER_M3);
     this.dryVolume = starchVolume + glycerolVolume;
     this.waterVolumePerMoisture = 1 / Composition.WATER_KG_PER_M3;

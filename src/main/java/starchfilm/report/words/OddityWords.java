@@ -121,12 +121,7 @@ public final class OddityWords {
     List<String> parts = new ArrayList<>();
     recipe
         .starches()
-        .forEach(
-            portion ->
-                parts.add(
-                    grams(portion.massKg().value())
-                        + " "
-                        + portion.powder()));
+        .forEach(portion -> parts.add(grams(portion.massKg().value()) + " " + portion.powder()));
     add(parts, recipe.waterKg().value(), "water");
     add(parts, recipe.glycerol().massKg().value(), "glycerol");
     add(parts, recipe.vinegar().massKg().value(), "vinegar");

@@ -82,6 +82,10 @@ public final class PlainWords {
       case SALT_HIGH ->
           "Salt is over 5 % of the dry solids: weaker, less stretch, and crystals may bloom on the"
               + " film.";
+      case INERT_SOLIDS ->
+          "Some of the solids are neither starch nor glycerol, such as protein and fibre of flour or"
+              + " citric acid: they are only counted, so strength and stretch are known far less"
+              + " well; expect a cloudier film.";
       case NEEDS_PRESSURE_COOK ->
           "This starch does not gelatinise in an open pan; it needs 120–140 °C under pressure.";
       case TOO_THICK_TO_LEVEL ->
