@@ -93,7 +93,7 @@ final class CompareCommand implements Callable<Integer> {
     places.write(() -> Answers.compare(trials, comparison.troubles(), comparison.remarks()));
     page.ifPresent(file -> write(file, comparison, notebook, workshops));
     if (!TrialFiles.isEachUsed(notebook)) {
-      surroundings.err().println("starchfilm: the page was written without the faulty files.");
+      surroundings.err().println("starchfilm: files with a fault are left out.");
     }
     return TrialFiles.exitCode(notebook, forecasts.failures().isEmpty());
   }

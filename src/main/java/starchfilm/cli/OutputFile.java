@@ -50,10 +50,12 @@ final class OutputFile {
         "<meta name=\"generator\" content=\"starchfilm comparison page\">"),
     /** The weigh-out sheets of {@code plan}. */
     SHEETS(
-        "weigh-out sheets of this program",
+        "page of weigh-out sheets of this program",
         "<meta name=\"generator\" content=\"starchfilm weigh-out sheets\">"),
     /** Labels to stick on plates. */
-    LABELS("labels of this program", "<meta name=\"generator\" content=\"starchfilm labels\">"),
+    LABELS(
+        "page of labels of this program",
+        "<meta name=\"generator\" content=\"starchfilm labels\">"),
     /** A drying curve as CSV. */
     CURVE("table of a drying curve", "time_h,at,film_g_low"),
     /** A drying forecast as JSON. */

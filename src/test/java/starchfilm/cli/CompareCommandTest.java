@@ -61,7 +61,7 @@ class CompareCommandTest {
 
     assertThat(terminal.err())
         .contains("faulty.json, line 1")
-        .contains("the page was written without the faulty files");
+        .contains("files with a fault are left out");
     String page = Files.readString(folder.resolve("page.html"));
     assertThat(Jsoup.parse(page).select(".troubles li").text()).contains("faulty.json, line 1");
   }

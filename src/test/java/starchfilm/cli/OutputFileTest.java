@@ -45,7 +45,8 @@ class OutputFileTest {
     assertThat(compare("page.html")).isZero();
     String page = Files.readString(folder.resolve("page.html"));
     assertThat(terminal.plan("--sheet", "page.html")).isEqualTo(2);
-    assertThat(terminal.err()).contains("is there and is no weigh-out sheets of this program");
+    assertThat(terminal.err())
+        .contains("is there and is no page of weigh-out sheets of this program");
     assertThat(folder.resolve("page.html")).hasContent(page);
   }
 

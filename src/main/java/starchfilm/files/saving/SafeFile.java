@@ -63,7 +63,20 @@ public final class SafeFile {
    * @throws NotWrittenException where it cannot be written; the file is as it was
    */
   public static Written rewrite(Path file, Change change) throws NotWrittenException {
-    return written(file, change, true);
+    return written(file, change, true, true);
+  }
+
+  /**
+   * Rewrites a file with the version before it, which is then the only place that has it: so the
+   * file is replaced first, and what it was is kept afterwards.
+   *
+   * @param file the file
+   * @param change gives the version before
+   * @return where the version taken back is, and remarks
+   * @throws NotWrittenException where it cannot be written; the file is as it was
+   */
+  static Written takeBack(Path file, Change change) throws NotWrittenException {
+    return written(file, change, true, false);
   }
 
   /**
@@ -75,7 +88,7 @@ public final class SafeFile {
    * @throws NotWrittenException where it cannot be written; the file is as it was
    */
   public static Written replace(Path file, Change change) throws NotWrittenException {
-    return written(file, change, false);
+    return written(file, change, false, true);
   }
 
   /**
@@ -115,14 +128,14 @@ public final class SafeFile {
     return target;
   }
 
-  private static Written written(Path file, Change change, boolean alone)
+  private static Written written(Path file, Change change, boolean alone, boolean copyFirst)
       throws NotWrittenException {
     try {
       Path target = target(file);
       try (FolderLock held = alone ? FolderLock.around(target) : null) {
         ScratchFile.clear(target.resolveSibling("."), held != null);
         for (int i = 0; i < TRIES; i++) {
-          Optional<Written> written = tried(target, change);
+          Optional<Written> written = tried(target, change, copyFirst);
           if (written.isPresent()) {
             return written.get();
           }
@@ -137,7 +150,7 @@ public final class SafeFile {
   }
 
   /** Writes once; empty where the file changed after it was read. */
-  private static Optional<Written> tried(Path file, Change change)
+  private static Optional<Written> tried(Path file, Change change, boolean copyFirst)
       throws IOException, NotWrittenException {
     Optional<byte[]> before = read(file);
     byte[] after = change.apply(before);
@@ -158,10 +171,17 @@ public final class SafeFile {
           if (now.isEmpty() || !Arrays.equals(now.get(), before.get())) {
             return Optional.empty();
           }
-          copy.moveTo(kept.orElseThrow());
+          if (copyFirst) {
+            copy.moveTo(kept.orElseThrow());
+          } else {
+            fresh.moveTo(file);
+            kept = copy.keptAs(kept.orElseThrow(), remarks);
+          }
         }
       }
-      fresh.moveTo(file);
+      if (copyFirst) {
+        fresh.moveTo(file);
+      }
     }
     // From here on the file is written, whatever else may fail.
     if (!forced(file)) {

@@ -13,6 +13,7 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -96,6 +97,17 @@ final class ScratchFile implements AutoCloseable {
 
   void moveTo(Path file) throws IOException {
     Files.move(path, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  /** Moves where the file it was made for is written already; empty where that fails. */
+  Optional<Path> keptAs(Path file, List<String> remarks) {
+    try {
+      moveTo(file);
+      return Optional.of(file);
+    } catch (IOException e) {
+      remarks.add("it is written, but what it was could not be kept");
+      return Optional.empty();
+    }
   }
 
   /**

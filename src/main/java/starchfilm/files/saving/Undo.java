@@ -42,7 +42,7 @@ public final class Undo {
     List<String> lines = new ArrayList<>();
     List<byte[]> after = new ArrayList<>();
     SafeFile.Written written =
-        SafeFile.rewrite(
+        SafeFile.takeBack(
             file,
             before -> {
               byte[] now =

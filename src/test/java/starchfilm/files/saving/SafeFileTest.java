@@ -64,6 +64,28 @@ class SafeFileTest {
   }
 
   @Test
+  void writersOfOneProgramDoNotKeepAnotherOut(@TempDir Path outside) throws Exception {
+    Process other = start("other", 10, outside.resolve("other"));
+    List<Thread> busy = new ArrayList<>();
+    for (String name : List.of("b1", "b2", "b3")) {
+      Thread thread =
+          new Thread(
+              () -> {
+                for (int i = 0; other.isAlive(); i++) {
+                  addRemarks(name + " " + i + " of", 1);
+                }
+              });
+      thread.start();
+      busy.add(thread);
+    }
+    assertThat(other.waitFor()).isZero();
+    for (Thread thread : busy) {
+      thread.join();
+    }
+    assertThat(remarks().stream().filter(remark -> remark.startsWith("other"))).hasSize(10);
+  }
+
+  @Test
   void aKillAtAnyMomentLeavesAWholeFile(@TempDir Path outside) throws Exception {
     Random random = new Random(5);
     int written = 0;
