@@ -91,8 +91,8 @@ final class NoteCommand implements Callable<Integer> {
       names = "--of",
       paramLabel = "NUMBER",
       description =
-          "Which plate of the pour was weighed, is done or has this tare. Left"
-              + " out: the first was weighed, and all are done.")
+          "Which plate of the pour it is about. Left out: the first was weighed, all are done, and"
+              + " thicknesses and strips are of any.")
   private @Nullable String plate;
 
   @Option(names = "--off", description = "The film is off the plate: done.")
@@ -413,7 +413,7 @@ final class NoteCommand implements Callable<Integer> {
     }
     confirmed.forEach(typed -> notes.add(read("--confirm", () -> words.confirmed(typed))));
     thicknesses.forEach(
-        typed -> notes.addAll(read("--thickness", () -> words.thicknesses(typed)).notes()));
+        typed -> notes.addAll(read("--thickness", () -> words.thicknesses(typed, of)).notes()));
     if (!(dropped.isEmpty() && replaced.isEmpty())) {
       List<NotedLine> lines = lines(trial);
       replaced.forEach(
@@ -427,7 +427,7 @@ final class NoteCommand implements Callable<Integer> {
     if (putAway || fetchBack) {
       notes.add(new Note.PutAway(putAway));
     }
-    strips.forEach(strip -> notes.add(read("--pull", () -> strip.note(words))));
+    strips.forEach(strip -> notes.add(read("--pull", () -> strip.note(words, of))));
     faults.forEach(fault -> notes.add(read("--fault", () -> fault.note(words, given(at)))));
     if (moved != null) {
       Map<String, String> move = Map.of("at", time, "faces", moved);
@@ -491,8 +491,8 @@ final class NoteCommand implements Callable<Integer> {
         description = "Stretch at break between the clips, such as 24%%.")
     private @Nullable String stretch;
 
-    Note note(NoteWords words) {
-      return words.pulled(load, width, given(thickness), given(stretch));
+    Note note(NoteWords words, String plate) {
+      return words.pulled(load, width, given(thickness), given(stretch), plate);
     }
   }
 

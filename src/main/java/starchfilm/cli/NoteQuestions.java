@@ -104,7 +104,7 @@ final class NoteQuestions {
     return switch (kind) {
       case "weighing" -> weighing();
       case "thickness" ->
-          required("How thick is the dry film there, in \u00B5m?", words::thicknesses);
+          required("How thick is the dry film there, in \u00B5m?", um -> words.thicknesses(um, ""));
       case "pull" -> pull();
       case "fault" -> fault();
       case "cook" -> cook();

@@ -10,7 +10,7 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
  * @param factors what is known
  * @param wholly true where it holds already what the plate's own paste, pour and room leave
  *     uncertain, as after its weighings; false where a forecast has yet to add that
- * @param weighings how many of the plate's own weighings were taken in
+ * @param weighings how many weighings of it and of other plates of its pour were taken in
  * @param questions what is odd about its weighings, a sentence each with the question to answer
  */
 public record PlateParameters(

@@ -18,7 +18,7 @@ import starchfilm.material.recipe.Paste;
  * @param film what the dry film will be like
  * @param drying how a plate of it dries
  * @param risks how a plate of it may crack or mould
- * @param weighed what the drying forecast has from the trial's own weighings
+ * @param weighed what the drying forecast has from the weighings of the pour
  */
 public record TrialForecast(
     Trial trial,
@@ -29,7 +29,7 @@ public record TrialForecast(
     PlateRisks risks,
     OwnWeighings weighed) {
   /**
-   * What a forecast has from the weighings of its plate.
+   * What a forecast has from the weighings of its plate and of the others of its pour.
    *
    * @param known what is known of the plate with them
    * @param atThePour the forecast without them, which they are held against; empty where there are

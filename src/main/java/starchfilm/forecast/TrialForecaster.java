@@ -90,7 +90,7 @@ public final class TrialForecaster {
   }
 
   private Optional<DryingForecast> atThePour(Trial trial) {
-    return trial.seen().weighings().isEmpty()
+    return trial.weighingCount() == 0
         ? Optional.empty()
         : Optional.of(knowledge.atThePour(trial).forecaster(draws).forecast(trial.casting()));
   }

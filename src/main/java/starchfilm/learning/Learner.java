@@ -140,19 +140,29 @@ final class Learner {
   }
 
   private static Outcome first(
-      Trial trial, String file, SharedParameters untaught, Runnable requireWanted) {
+      Trial trial, String file, SharedParameters before, Runnable requireWanted) {
     try {
       UsableWeighings usable = UsableWeighings.of(trial);
       if (usable.used().isEmpty()) {
         throw new UnsettledFitException("none of its weighings can be right; dry says what is odd");
       }
       PlateModel plate = new PlateModel(trial, usable.used(), requireWanted);
-      PlateFit fit = PlateFit.of(plate.readings(), plate.before(untaught));
+      PlateFit fit = PlateFit.of(plate.readings(), plate.before(before));
       return new Outcome(Optional.of(new Pupil(trial, file, usable, plate, fit)), Optional.empty());
     } catch (IllegalArgumentException | IntegrationFailure e) {
       return new Outcome(
           Optional.empty(), Optional.of(new LeftOut(file, String.valueOf(e.getMessage()))));
     }
+  }
+
+  /**
+   * What the weighings of one plate teach by themselves.
+   *
+   * @param before what is known without them
+   * @return the lesson; empty where nothing can be learnt from them
+   */
+  static Optional<PlateLikelihood> lesson(Trial trial, Path folder, SharedParameters before) {
+    return first(trial, TrialName.from(folder, trial), before, () -> {}).pupil().map(Pupil::lesson);
   }
 
   private Learner again(SharedParameters shared) {

@@ -32,7 +32,7 @@ final class Outdated {
     plates.forEach(lesson -> weighings.merge(lesson.file(), lesson.weighings(), Integer::sum));
     films.stream()
         .filter(lesson -> lesson.property() == FilmProperty.TENSILE_STRENGTH)
-        .forEach(lesson -> strips.put(lesson.file(), lesson.strips()));
+        .forEach(lesson -> strips.merge(lesson.file(), lesson.strips(), Integer::sum));
     facts.forEach(trial -> this.facts.put(trial.file(), trial));
   }
 

@@ -19,20 +19,28 @@ final class PlateKnowledge {
 
   private final Trial trial;
   private final UsableWeighings usable;
+  private final int ofSiblings;
   private final PlateModel unweighed;
   private final Normal before;
   private final List<String> questions;
 
-  private PlateKnowledge(Trial trial, SharedParameters shared) {
+  private PlateKnowledge(Trial trial, SharedParameters shared, int ofSiblings) {
     this.trial = trial;
+    this.ofSiblings = ofSiblings;
     this.usable = UsableWeighings.of(trial);
     this.unweighed = new PlateModel(trial, List.of());
     this.before = unweighed.before(shared);
     this.questions = new ArrayList<>(Doubts.questions(usable));
   }
 
-  static PlateParameters of(Trial trial, SharedParameters shared) {
-    return new PlateKnowledge(trial, shared).known();
+  /**
+   * What is known of a plate.
+   *
+   * @param shared what others taught, the other plates of its pour included
+   * @param ofSiblings how many weighings of those are in it
+   */
+  static PlateParameters of(Trial trial, SharedParameters shared, int ofSiblings) {
+    return new PlateKnowledge(trial, shared, ofSiblings).known();
   }
 
   private PlateParameters known() {
@@ -47,7 +55,7 @@ final class PlateKnowledge {
   }
 
   private PlateParameters without() {
-    return new PlateParameters(unweighed.model(before), true, 0, questions);
+    return new PlateParameters(unweighed.model(before), true, ofSiblings, questions);
   }
 
   private PlateParameters fitted() {
@@ -94,7 +102,7 @@ final class PlateKnowledge {
       return without();
     }
     return new PlateParameters(
-        unweighed.model(fitted.fit().posterior(before)), true, counted, questions);
+        unweighed.model(fitted.fit().posterior(before)), true, counted + ofSiblings, questions);
   }
 
   private record Fitted(PlateReadings readings, PlateFit fit) {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.film.FilmForecast;
@@ -51,17 +52,32 @@ final class StripTeacher {
       leftOut.add(new LeftOut(file, "its strips: " + e.getMessage()));
       return;
     }
+    List<PullTest> unnamed = new ArrayList<>(trial.seen().pulls());
+    for (EachPlate.Film film : trial.seen().eachPlate().films().values()) {
+      film.pulls().forEach(unnamed::remove);
+      hear(trial, film.pulls(), forecast, file, starch);
+    }
+    hear(trial, unnamed, forecast, file, starch);
+  }
+
+  /** Takes in the strips of one film; those of plates that nobody named count as of one. */
+  private void hear(
+      Trial trial,
+      List<PullTest> strips,
+      FilmForecast forecast,
+      String file,
+      Map<StarchKind, Double> starch) {
     List<Figure> strengths = new ArrayList<>();
     List<Figure> elongations = new ArrayList<>();
-    for (int i = 0; i < trial.seen().pulls().size(); i++) {
-      PullTest pull = trial.seen().pulls().get(i);
+    for (PullTest pull : strips) {
+      int number = trial.seen().pulls().indexOf(pull) + 1;
       StripTest strip =
           new StripTest(
               pull.loadN(), pull.widthM(), pull.thicknessM(), 1, pull.stretchAtBreak().orElse(0));
-      strengths.add(new Figure(i + 1, strip.strengthPa()));
+      strengths.add(new Figure(number, strip.strengthPa()));
       // A strip that broke without any stretch to see has no logarithm, and tells too little.
       if (strip.elongation() > 0) {
-        elongations.add(new Figure(i + 1, strip.elongation()));
+        elongations.add(new Figure(number, strip.elongation()));
       }
     }
     teach(

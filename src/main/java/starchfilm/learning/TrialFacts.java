@@ -57,6 +57,13 @@ record TrialFacts(String file, String checksum) {
       sum.add(trial.casting());
       trial.weighedPlates().forEach(plate -> sum.add(plate.seen().weighings()));
       sum.add(trial.seen().pulls());
+      if (trial.plates() > 1) {
+        trial
+            .seen()
+            .eachPlate()
+            .films()
+            .forEach((plate, film) -> sum.add(List.of(plate, film.pulls())));
+      }
     } catch (IllegalArgumentException impossible) {
       // Nothing can be learnt from it either; the sentence is told where it is forecast.
       return Optional.empty();

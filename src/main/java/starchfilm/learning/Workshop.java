@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,12 +30,16 @@ import starchfilm.numerics.evidence.Estimate;
  * What the trials of one folder have taught, kept in the file {@value #FILE_NAME} beside them.
  *
  * <p>Asked about a trial it has learnt from, it leaves that trial's own lesson out, so that the
- * trial's weighings count once in {@link #drying} and not at all in {@link #atThePour}. Immutable;
- * safe to share.
+ * trial's weighings count once in {@link #drying} and not at all in {@link #atThePour}. The plates
+ * of one pour teach each other as plates of one room and starch do: that they also share the paste
+ * and the days is left out, which leaves their ranges rather too wide. Immutable; safe to share.
  */
 public final class Workshop implements TrialKnowledge {
   /** The file what was learnt is kept in. */
   public static final String FILE_NAME = NotebookReader.WORKSHOP_FILE;
+
+  /** So many plates of a pour tell of its air and paste nearly what all would; judged. */
+  private static final int MOST_SIBLINGS = 3;
 
   private final Path folder;
   private final Learnt learnt;
@@ -188,9 +193,15 @@ public final class Workshop implements TrialKnowledge {
 
   @Override
   public PlateParameters drying(Trial trial) {
-    return trial.seen().weighings().isEmpty()
-        ? atThePour(trial)
-        : PlateKnowledge.of(trial, sharedWithout(trial));
+    SharedParameters others = sharedWithout(trial);
+    List<PlateLikelihood> siblings =
+        trial.weighedSiblings().stream()
+            .sorted(Comparator.comparingInt((Trial plate) -> -plate.seen().weighings().size()))
+            .limit(MOST_SIBLINGS)
+            .flatMap(plate -> Learner.lesson(plate, folder, others).stream())
+            .toList();
+    int heard = siblings.stream().mapToInt(PlateLikelihood::weighings).sum();
+    return PlateKnowledge.of(trial, heard == 0 ? others : sharedWithout(trial, siblings), heard);
   }
 
   /**
@@ -246,6 +257,15 @@ public final class Workshop implements TrialKnowledge {
                     .filter(other -> other.checksum().equals(own.checksum()))
                     .forEach(other -> files.add(other.file())));
     return files;
+  }
+
+  /** What the other trials taught, and some plates of this one. */
+  private SharedParameters sharedWithout(Trial trial, List<PlateLikelihood> siblings) {
+    Set<String> own = files(trial);
+    List<PlateLikelihood> lessons = new ArrayList<>(plates);
+    lessons.removeIf(lesson -> own.contains(lesson.file()));
+    lessons.addAll(siblings);
+    return SharedParameters.after(lessons);
   }
 
   private SharedParameters sharedWithout(Trial trial) {

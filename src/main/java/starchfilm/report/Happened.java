@@ -20,11 +20,13 @@ import starchfilm.report.words.Spans;
  *
  * @param weighings each weighing beside the forecast at the pour, which has not seen it
  * @param measured what was measured on the dry film, beside the forecast
+ * @param betweenPlates mean and spread of what was measured of several plates; may be empty
  * @param rating 0 where none was given
  */
 record Happened(
     List<Weighed> weighings,
     List<Measured> measured,
+    List<String> betweenPlates,
     List<Seen> faults,
     int rating,
     List<String> remarks) {
@@ -55,23 +57,36 @@ record Happened(
   static Happened of(TrialForecast forecast) {
     Trial trial = forecast.trial();
     PourCalendar calendar = new PourCalendar(trial.pouredAt());
+    boolean oneWeighed = trial.seen().eachPlate().weighings().isEmpty();
+    List<Weighed> weighings = new ArrayList<>();
+    for (Trial plate : trial.weighedPlates()) {
+      String who = oneWeighed ? "" : "plate " + plate.seen().eachPlate().shown() + ", ";
+      weighings.addAll(weighings(plate, forecast, who));
+    }
+    return new Happened(
+        weighings,
+        Measured.of(forecast),
+        Measured.betweenPlates(trial),
+        trial.seen().faults().stream().map(fault -> seen(fault, calendar, forecast)).toList(),
+        trial.seen().rating().orElse(0),
+        trial.seen().remarks());
+  }
+
+  private static List<Weighed> weighings(Trial plate, TrialForecast forecast, String who) {
+    PourCalendar calendar = new PourCalendar(plate.pouredAt());
     CurveReading reading = CurveReading.atThePour(forecast);
     List<Weighed> weighings = new ArrayList<>();
     double lossesFromKg = 0;
-    for (Weighing weighing : trial.seen().weighings()) {
+    for (Weighing weighing : plate.seen().weighings()) {
       if (!weighing.tared() && lossesFromKg == 0) {
         // Without the tare, losses are counted from what the first weighing should be.
         lossesFromKg =
             weighing.filmMassKg() - reading.massKg(reading.moistureAt(weighing.timeS()).middle());
       }
-      weighings.add(weighed(weighing, weighing.tared() ? 0 : lossesFromKg, reading, calendar));
+      String when = who + calendar.moment(weighing.timeS());
+      weighings.add(weighed(weighing, weighing.tared() ? 0 : lossesFromKg, reading, when));
     }
-    return new Happened(
-        weighings,
-        Measured.of(forecast),
-        trial.seen().faults().stream().map(fault -> seen(fault, calendar, forecast)).toList(),
-        trial.seen().rating().orElse(0),
-        trial.seen().remarks());
+    return weighings;
   }
 
   /**
@@ -80,7 +95,7 @@ record Happened(
    * @return a sentence; empty where nothing was weighed
    */
   static String lastWeighed(TrialForecast forecast) {
-    List<Weighed> weighings = of(forecast).weighings();
+    List<Weighed> weighings = weighings(forecast.trial(), forecast, "");
     if (weighings.isEmpty()) {
       return "";
     }
@@ -111,7 +126,7 @@ record Happened(
   }
 
   private static Weighed weighed(
-      Weighing weighing, double lossesFromKg, CurveReading reading, PourCalendar calendar) {
+      Weighing weighing, double lossesFromKg, CurveReading reading, String when) {
     double filmKg = weighing.filmMassKg() - lossesFromKg;
     Band moisture = reading.moistureAt(weighing.timeS());
     double low = reading.massKg(moisture.low());
@@ -124,7 +139,7 @@ record Happened(
       verdict = "wetter than forecast";
     }
     return new Weighed(
-        calendar.moment(weighing.timeS()),
+        when,
         Spans.of(weighing.timeS()),
         weighing.tared()
             ? ReaderUnit.GRAM.noted(filmKg)

@@ -52,7 +52,8 @@ public final class Headline {
         ? ""
         : "With "
             + Plural.of(trial.weighed().takenIn(), "weighing")
-            + " of this plate; forecast at the pour: peelable "
+            + (trial.trial().weighedSiblings().isEmpty() ? " of this plate" : " of this pour")
+            + "; forecast at the pour: peelable "
             + after(DryingScale.peelable(trial.dryingAtThePour()))
             + ", thick spot dry through "
             + after(DryingScale.dryThrough(trial.dryingAtThePour()))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
@@ -20,6 +21,9 @@ record Measured(FilmFigure property, double mean, String values, String expected
   /** Strips that ASTM D882 asks for (recalled). */
   private static final int ENOUGH_STRIPS = 5;
 
+  private static final List<FilmFigure> PROPERTIES =
+      List.of(FilmFigure.THICKNESS, FilmFigure.STRENGTH, FilmFigure.ELONGATION);
+
   /**
    * What was measured on a trial's film.
    *
@@ -28,24 +32,71 @@ record Measured(FilmFigure property, double mean, String values, String expected
   static List<Measured> of(TrialForecast forecast) {
     Trial trial = forecast.trial();
     List<Measured> measured = new ArrayList<>();
-    of(FilmFigure.THICKNESS, trial.seen().dryThicknessesM(), forecast).ifPresent(measured::add);
-    of(
-            FilmFigure.STRENGTH,
-            trial.seen().pulls().stream()
-                .map(pull -> pull.loadN() / (pull.widthM() * pull.thicknessM()))
-                .toList(),
-            forecast)
-        .ifPresent(measured::add);
-    of(
-            FilmFigure.ELONGATION,
-            trial.seen().pulls().stream()
-                .map(PullTest::stretchAtBreak)
-                .filter(OptionalDouble::isPresent)
-                .map(OptionalDouble::getAsDouble)
-                .toList(),
-            forecast)
-        .ifPresent(measured::add);
+    for (FilmFigure property : PROPERTIES) {
+      of(property, values(property, trial.seen().dryThicknessesM(), trial.seen().pulls()), forecast)
+          .ifPresent(measured::add);
+    }
     return measured;
+  }
+
+  /**
+   * How far the films of several plates lie apart.
+   *
+   * @return a sentence a property that was measured of more than one plate
+   */
+  static List<String> betweenPlates(Trial trial) {
+    List<String> sentences = new ArrayList<>();
+    for (FilmFigure property : PROPERTIES) {
+      String unit = " " + property.unit().symbol();
+      DescriptiveStatistics means = new DescriptiveStatistics();
+      List<String> each = new ArrayList<>();
+      trial
+          .seen()
+          .eachPlate()
+          .films()
+          .forEach(
+              (plate, film) -> {
+                OptionalDouble mean =
+                    values(property, film.dryThicknessesM(), film.pulls()).stream()
+                        .mapToDouble(Double::doubleValue)
+                        .average();
+                if (mean.isPresent()) {
+                  double shown = property.unit().of(mean.getAsDouble());
+                  means.addValue(shown);
+                  each.add(Figures.three(shown) + unit + " (plate " + plate + ")");
+                }
+              });
+      if (each.size() > 1) {
+        sentences.add(
+            "Between the plates: "
+                + property.label()
+                + " "
+                + String.join(", ", each)
+                + "; mean "
+                + Figures.three(means.getMean())
+                + unit
+                + ", standard deviation "
+                + Figures.two(means.getStandardDeviation())
+                + unit
+                + ".");
+      }
+    }
+    return sentences;
+  }
+
+  private static List<Double> values(
+      FilmFigure property, List<Double> thicknessesM, List<PullTest> pulls) {
+    return switch (property) {
+      case THICKNESS -> thicknessesM;
+      case STRENGTH ->
+          pulls.stream().map(pull -> pull.loadN() / (pull.widthM() * pull.thicknessM())).toList();
+      default ->
+          pulls.stream()
+              .map(PullTest::stretchAtBreak)
+              .filter(OptionalDouble::isPresent)
+              .map(OptionalDouble::getAsDouble)
+              .toList();
+    };
   }
 
   /**

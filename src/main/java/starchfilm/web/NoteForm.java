@@ -82,7 +82,9 @@ final class NoteForm {
       case "given-up" ->
           named("given up", () -> ended(required("words", "why, such as the cat, spilt or mould")));
       case "thickness" ->
-          named("dry thickness", () -> words.thicknesses(required("um", "micrometres")));
+          named(
+              "dry thickness",
+              () -> words.thicknesses(required("um", "micrometres"), fields.text("plate")));
       case "weighed-out" -> weighedOut();
       case "put-away" -> new Note.PutAway(true);
       case "fetch-back" -> new Note.PutAway(false);
@@ -182,7 +184,8 @@ final class NoteForm {
               withUnit(required("load", "the load it broke at"), unit),
               required("width", "the strip's width"),
               fields.text("strip_um"),
-              fields.text("stretch"));
+              fields.text("stretch"),
+              fields.text("plate"));
         });
   }
 

@@ -75,7 +75,7 @@ record TrialRow(
   }
 
   private static String noted(Trial trial) {
-    return counted(trial.seen().weighings().size(), "weighing")
+    return counted(trial.weighingCount(), "weighing")
         + ", "
         + counted(trial.seen().faults().size(), "fault")
         + ", "

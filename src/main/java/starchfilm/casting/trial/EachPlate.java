@@ -1,7 +1,6 @@
 package starchfilm.casting.trial;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -9,23 +8,42 @@ import java.util.TreeMap;
 /**
  * What is noted of the single plates of one pour, by their numbers from 1.
  *
+ * @param shown the plate whose weighings are those of the {@link Observations}
  * @param emptyKg what the scale shows of the empty plate (kg), where it was weighed
- * @param weighings the weighings of the plates beyond the first, each in order of time
+ * @param weighings the weighings of the other plates, each in order of time
  * @param ends the plates that are done
+ * @param films what was measured of the films of single plates
  */
 public record EachPlate(
+    int shown,
     SortedMap<Integer, Double> emptyKg,
     SortedMap<Integer, List<Weighing>> weighings,
-    SortedMap<Integer, PlateEnd> ends) {
+    SortedMap<Integer, PlateEnd> ends,
+    SortedMap<Integer, Film> films) {
   /** Nothing is noted of single plates. */
   public static final EachPlate NOTHING =
-      new EachPlate(new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+      new EachPlate(1, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
 
   public EachPlate {
     emptyKg = new TreeMap<>(emptyKg);
     weighings = new TreeMap<>(weighings);
     weighings.replaceAll((plate, list) -> List.copyOf(list));
+    weighings.values().removeIf(List::isEmpty);
     ends = new TreeMap<>(ends);
+    films = new TreeMap<>(films);
+  }
+
+  /**
+   * What was measured of one plate's film.
+   *
+   * @param dryThicknessesM its thickness in several places (m)
+   * @param pulls strips pulled of it
+   */
+  public record Film(List<Double> dryThicknessesM, List<PullTest> pulls) {
+    public Film {
+      dryThicknessesM = List.copyOf(dryThicknessesM);
+      pulls = List.copyOf(pulls);
+    }
   }
 
   @Override
@@ -43,13 +61,18 @@ public record EachPlate(
     return new TreeMap<>(ends);
   }
 
+  @Override
+  public SortedMap<Integer, Film> films() {
+    return new TreeMap<>(films);
+  }
+
   /** How a plate ended; empty where it has not. */
   public Optional<PlateEnd> end(int plate) {
     return Optional.ofNullable(ends.get(plate));
   }
 
-  /** The same with other weighings of the plates beyond the first. */
-  EachPlate with(Map<Integer, List<Weighing>> other) {
-    return new EachPlate(emptyKg, new TreeMap<>(other), ends);
+  /** The same seen from a plate, with the weighings of the others. */
+  EachPlate seenFrom(int plate, SortedMap<Integer, List<Weighing>> others) {
+    return new EachPlate(plate, emptyKg, others, ends, films);
   }
 }

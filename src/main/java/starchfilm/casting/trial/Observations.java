@@ -8,10 +8,10 @@ import java.util.OptionalInt;
 /**
  * What was seen and measured of a casting.
  *
- * @param weighings of the first plate, in order of time
+ * @param weighings of one plate, {@link EachPlate#shown}, in order of time
  * @param faults what went wrong
- * @param pulls strips pulled
- * @param dryThicknessesM measured thicknesses of the dry film (m)
+ * @param pulls strips pulled, of all plates
+ * @param dryThicknessesM measured thicknesses of the dry film (m), of all plates
  * @param rating the maker's rating, 1 to 5, if given
  * @param remarks in the maker's words
  * @param photos photos beside the file
@@ -55,9 +55,9 @@ public record Observations(
   }
 
   /** The same with other weighings. */
-  Observations with(List<Weighing> ofFirst, EachPlate ofOthers) {
+  Observations with(List<Weighing> ofShown, EachPlate plates) {
     return new Observations(
-        ofFirst, faults, pulls, dryThicknessesM, rating, remarks, photos, photoNotes, ofOthers);
+        ofShown, faults, pulls, dryThicknessesM, rating, remarks, photos, photoNotes, plates);
   }
 
   public Observations {

@@ -12,8 +12,8 @@ public enum Stage {
   /** On the plate: poured, and nothing noted yet that only a finished film has. */
   DRYING,
   /**
-   * Off the plate: noted so, or a rating is noted, or, of a trial of one plate, a dry thickness or
-   * pulled strip. Of several plates one may be measured while the others still dry.
+   * Off the plate: noted so, or a rating is noted, or a dry thickness or pulled strip of this
+   * plate. Of several plates one may be measured while the others still dry.
    */
   ENDED,
   /** Given up: the cat, a spill, mould. */
@@ -48,8 +48,10 @@ public enum Stage {
       return end.get().givenUp().isPresent() ? GIVEN_UP : ENDED;
     }
     boolean measured =
-        !(trial.seen().pulls().isEmpty() && trial.seen().dryThicknessesM().isEmpty());
-    if (trial.seen().rating().isPresent() || (measured && trial.plates() == 1)) {
+        trial.plates() == 1
+            ? !(trial.seen().pulls().isEmpty() && trial.seen().dryThicknessesM().isEmpty())
+            : trial.seen().eachPlate().films().containsKey(plate);
+    if (trial.seen().rating().isPresent() || measured) {
       return ENDED;
     }
     return trial.pouredAt().filter(pour -> !pour.isAfter(now)).isPresent() ? DRYING : PLANNED;

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
@@ -78,9 +77,11 @@ public record Trial(
       return this;
     }
     double latestS = Duration.between(pouredAt.get(), now).toSeconds() + CLOCKS_APART_S;
-    SortedMap<Integer, List<Weighing>> others = seen.eachPlate().weighings();
+    EachPlate plates = seen.eachPlate();
+    SortedMap<Integer, List<Weighing>> others = plates.weighings();
     others.replaceAll((plate, weighings) -> until(latestS, weighings));
-    Observations past = seen.with(until(latestS, seen.weighings()), seen.eachPlate().with(others));
+    Observations past =
+        seen.with(until(latestS, seen.weighings()), plates.seenFrom(plates.shown(), others));
     return past.equals(seen) ? this : with(past);
   }
 
@@ -117,15 +118,28 @@ public record Trial(
    * The trial as one of its plates shows it.
    *
    * @param plate its number, from 1
-   * @return the same with the weighings of that plate alone, as if they were the first plate's
+   * @return the same with the weighings of that plate before those of the others
    */
   public Trial ofPlate(int plate) {
-    if (plate == 1 && seen.eachPlate().weighings().isEmpty()) {
+    EachPlate plates = seen.eachPlate();
+    if (plate == plates.shown()) {
       return this;
     }
-    List<Weighing> own =
-        plate == 1 ? seen.weighings() : seen.eachPlate().weighings().getOrDefault(plate, List.of());
-    return with(seen.with(own, seen.eachPlate().with(Map.of())));
+    SortedMap<Integer, List<Weighing>> others = plates.weighings();
+    others.put(plates.shown(), seen.weighings());
+    List<Weighing> own = Optional.ofNullable(others.remove(plate)).orElse(List.of());
+    return with(seen.with(own, plates.seenFrom(plate, others)));
+  }
+
+  /** The other plates of the pour that were weighed, each as {@link #ofPlate} shows it. */
+  public List<Trial> weighedSiblings() {
+    return seen.eachPlate().weighings().keySet().stream().map(this::ofPlate).toList();
+  }
+
+  /** Weighings of all its plates. */
+  public int weighingCount() {
+    return seen.weighings().size()
+        + seen.eachPlate().weighings().values().stream().mapToInt(List::size).sum();
   }
 
   /**
@@ -161,10 +175,9 @@ public record Trial(
   public boolean hasHistory() {
     return pouredAt.isPresent()
         || seen.rating().isPresent()
-        || !(seen.weighings().isEmpty()
-            && seen.faults().isEmpty()
+        || weighingCount() > 0
+        || !(seen.faults().isEmpty()
             && seen.pulls().isEmpty()
-            && seen.eachPlate().weighings().isEmpty()
             && seen.eachPlate().ends().isEmpty()
             && seen.dryThicknessesM().isEmpty());
   }

@@ -6,7 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import starchfilm.casting.FaceChange;
+import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.files.findings.Findings;
@@ -44,8 +48,8 @@ final class ObservationsReader {
     return changes;
   }
 
-  List<Double> dryThicknessM(ObjectReader trial) {
-    return trial.numbers("dry_thickness_um").stream().map(um -> um * M_PER_UM).toList();
+  static List<Double> dryThicknessM(ObjectReader section) {
+    return section.numbers("dry_thickness_um").stream().map(um -> um * M_PER_UM).toList();
   }
 
   List<ObservedFault> faults(ObjectReader trial) {
@@ -68,8 +72,20 @@ final class ObservationsReader {
     return faults;
   }
 
-  List<PullTest> pulls(ObjectReader trial, List<Double> dryThicknessM) {
-    List<PullTest> pulls = new ArrayList<>();
+  /**
+   * A strip and the plate it was cut from.
+   *
+   * @param plate its number; empty where none is named
+   */
+  record Pulled(OptionalInt plate, PullTest strip) {}
+
+  /**
+   * Reads the strips; one without a thickness has the mean of its plate's film, or else of all.
+   *
+   * @param all thicknesses of the dry film (m), of all plates
+   */
+  List<Pulled> pulls(ObjectReader trial, PlatesReader.Plates plates, List<Double> all) {
+    List<Pulled> pulls = new ArrayList<>();
     for (ObjectReader entry : trial.sections("pulls")) {
       OptionalDouble newton = entry.number("load_N");
       OptionalDouble hung = entry.number("load_kg");
@@ -80,23 +96,42 @@ final class ObservationsReader {
           newton.isPresent() || hung.isEmpty()
               ? newton
               : OptionalDouble.of(hung.getAsDouble() * GRAVITY_M_PER_S2);
-      OptionalDouble mean = dryThicknessM.stream().mapToDouble(Double::doubleValue).average();
+      OptionalInt plate = plates.named(entry, findings);
+      List<Double> ofFilm = plates.thicknessesM().getOrDefault(plate.orElse(-1), all);
+      OptionalDouble mean = ofFilm.stream().mapToDouble(Double::doubleValue).average();
       OptionalDouble thicknessM =
           thickness.isPresent() ? OptionalDouble.of(thickness.getAsDouble() * M_PER_UM) : mean;
       if (load.isPresent() && width.isPresent() && thicknessM.isPresent()) {
         pulls.add(
-            new PullTest(
-                load.getAsDouble(),
-                width.getAsDouble() * M_PER_MM,
-                thicknessM.getAsDouble(),
-                stretch.isPresent()
-                    ? OptionalDouble.of(stretch.getAsDouble() / 100)
-                    : OptionalDouble.empty()));
+            new Pulled(
+                plate,
+                new PullTest(
+                    load.getAsDouble(),
+                    width.getAsDouble() * M_PER_MM,
+                    thicknessM.getAsDouble(),
+                    stretch.isPresent()
+                        ? OptionalDouble.of(stretch.getAsDouble() / 100)
+                        : OptionalDouble.empty())));
       } else {
         incomplete(entry, thicknessM.isPresent());
       }
     }
     return pulls;
+  }
+
+  /** What was measured of the films of single plates. */
+  static SortedMap<Integer, EachPlate.Film> films(PlatesReader.Plates plates, List<Pulled> pulls) {
+    SortedMap<Integer, EachPlate.Film> films = new TreeMap<>();
+    for (int plate = 1; plate <= plates.count(); plate++) {
+      OptionalInt named = OptionalInt.of(plate);
+      List<PullTest> pulled =
+          pulls.stream().filter(p -> p.plate().equals(named)).map(Pulled::strip).toList();
+      List<Double> thick = plates.thicknessesM().getOrDefault(plate, List.of());
+      if (!(thick.isEmpty() && pulled.isEmpty())) {
+        films.put(plate, new EachPlate.Film(thick, pulled));
+      }
+    }
+    return films;
   }
 
   private void incomplete(ObjectReader entry, boolean thicknessKnown) {

@@ -1,10 +1,12 @@
 package starchfilm.files.notebook;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -14,6 +16,9 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** Reads {@code plates}: what is noted of single plates of a pour. */
 final class PlatesReader {
+  /** Stands for no plate in particular. */
+  private static final int UNNAMED = 0;
+
   private final Findings findings;
   private final Scale scale;
   private final TimesReader times;
@@ -29,12 +34,14 @@ final class PlatesReader {
    *
    * @param usual the empty plate, where that was weighed for all of them
    * @param tares empty plates weighed by themselves
+   * @param thicknessesM of the dry film (m) by the number of the plate; 0 where none is named
    */
   record Plates(
       int count,
       Optional<Estimate> usual,
       Map<Integer, Estimate> tares,
-      SortedMap<Integer, PlateEnd> ends) {
+      SortedMap<Integer, PlateEnd> ends,
+      SortedMap<Integer, List<Double>> thicknessesM) {
     Optional<Estimate> tare(int plate) {
       return Optional.ofNullable(tares.get(plate)).or(() -> usual);
     }
@@ -45,6 +52,12 @@ final class PlatesReader {
       IntStream.rangeClosed(1, count)
           .forEach(plate -> tare(plate).ifPresent(tare -> known.put(plate, tare.value())));
       return known;
+    }
+
+    /** The same where the only plate of a pour need not be named. */
+    OptionalInt named(ObjectReader entry, Findings findings) {
+      int number = number(entry, findings).orElse(count == 1 ? 1 : UNNAMED);
+      return number == UNNAMED ? OptionalInt.empty() : OptionalInt.of(number);
     }
 
     /** The plate an entry names; empty where it names none or one that was not poured. */
@@ -67,13 +80,15 @@ final class PlatesReader {
   }
 
   /**
-   * Reads the plates; a later entry about the same plate counts over an earlier one.
+   * Reads the plates; a later entry about the same plate counts over an earlier one, but for
+   * thicknesses, which all count.
    *
    * @param usual the empty plate, where that was weighed for all of them
    */
   Plates read(ObjectReader trial, int count, Optional<Estimate> usual) {
     Map<Integer, Estimate> tares = new HashMap<>();
     SortedMap<Integer, PlateEnd> ends = new TreeMap<>();
+    SortedMap<Integer, List<Double>> thicknessesM = new TreeMap<>();
     for (ObjectReader entry : trial.sections("plates")) {
       Optional<Integer> number = Plates.number(entry, count, findings);
       List<Integer> about =
@@ -81,6 +96,11 @@ final class PlatesReader {
       Amount tare = entry.amount("tare_g");
       OptionalDouble off = times.at(entry, "off_at", "the end of a plate");
       Optional<String> why = entry.text("given_up");
+      List<Double> measuredM = ObservationsReader.dryThicknessM(entry);
+      if (!measuredM.isEmpty()) {
+        int film = number.orElse(count == 1 ? 1 : UNNAMED);
+        thicknessesM.computeIfAbsent(film, key -> new ArrayList<>()).addAll(measuredM);
+      }
       for (int plate : about) {
         if (tare.isKnown()) {
           tares.put(plate, scale.kg(tare, Estimate.exact(0)));
@@ -90,6 +110,6 @@ final class PlatesReader {
         }
       }
     }
-    return new Plates(count, usual, tares, ends);
+    return new Plates(count, usual, tares, ends, thicknessesM);
   }
 }

@@ -23,7 +23,6 @@ import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PhotoNote;
-import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Wanted;
 import starchfilm.casting.trial.Weighing;
@@ -168,9 +167,10 @@ public final class TrialReader {
         new WeighingsReader(findings, scale, times)
             .read(section, poured.sized(), plates, fresh, solids(trusted));
     List<Weighing> ofFirst = Optional.ofNullable(weighings.remove(1)).orElse(List.of());
-    List<Double> dryThickness = seen.dryThicknessM(section);
+    List<Double> dryThickness = new ArrayList<>(ObservationsReader.dryThicknessM(section));
+    plates.thicknessesM().values().forEach(dryThickness::addAll);
     List<ObservedFault> faults = seen.faults(section);
-    List<PullTest> pulls = seen.pulls(section, dryThickness);
+    List<ObservationsReader.Pulled> pulls = seen.pulls(section, plates, dryThickness);
     var moved = seen.moved(section);
     Use use = use(section, findings);
     Optional<Integer> rating = seen.rating(section);
@@ -198,13 +198,18 @@ public final class TrialReader {
             new Observations(
                 ofFirst,
                 faults,
-                pulls,
+                pulls.stream().map(ObservationsReader.Pulled::strip).toList(),
                 dryThickness,
                 rating.map(OptionalInt::of).orElse(OptionalInt.empty()),
                 remarks,
                 photos,
                 photoNotes(section, file, times, plates, findings),
-                new EachPlate(plates.emptyKg(), weighings, plates.ends())),
+                new EachPlate(
+                    1,
+                    plates.emptyKg(),
+                    weighings,
+                    plates.ends(),
+                    ObservationsReader.films(plates, pulls))),
             findings.notRecorded()));
   }
 

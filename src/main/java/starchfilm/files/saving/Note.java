@@ -245,7 +245,8 @@ public sealed interface Note {
 
     @Override
     public String words() {
-      return NotedLine.Kind.PHOTO.words(TextNode.valueOf(name))
+      return (plate.isPresent() ? "plate " + plate.getAsInt() + " " : "")
+          + NotedLine.Kind.PHOTO.words(TextNode.valueOf(name))
           + caption.map(shows -> ", " + shows).orElse("")
           + at.map(time -> ", " + NotedLine.shown(TextNode.valueOf(time))).orElse("");
     }

@@ -170,15 +170,20 @@ public final class NoteWords {
    *
    * @param typed such as {@code 112; 118; 131}, {@code 0.12 mm} or {@code 112um}; a bare number is
    *     micrometres, and one below 1, which no film is, millimetres
+   * @param plate which plate of the pour; empty where none is named
    * @return the notes
    */
-  public Note.Several thicknesses(String typed) {
+  public Note.Several thicknesses(String typed, String plate) {
     return new Note.Several(
         Arrays.stream(typed.split(";", -1))
             .map(String::strip)
             .filter(one -> !one.isEmpty())
             .map(one -> one.matches("0[.,][0-9]+") ? one + " mm" : one)
-            .<Note>map(one -> new Note.Added(Kind.THICKNESS, value(Kind.THICKNESS.list(), one)))
+            .map(
+                one ->
+                    plate.isEmpty()
+                        ? one(Kind.THICKNESS, one)
+                        : line(Kind.PLATE, Map.of("plate", plate, "dry_thickness_um", one)))
             .toList());
   }
 
@@ -189,9 +194,10 @@ public final class NoteWords {
    * @param width such as {@code 10mm}
    * @param thickness such as {@code 110um}; empty where it was not measured
    * @param stretch such as {@code 24%}; empty where it was not measured
+   * @param plate the plate it was cut from; empty where none is named
    * @return the note
    */
-  public Note pulled(String load, String width, String thickness, String stretch) {
+  public Note pulled(String load, String width, String thickness, String stretch, String plate) {
     return line(
         Kind.PULL,
         Map.of(
@@ -202,7 +208,9 @@ public final class NoteWords {
             "thickness_um",
             thickness,
             "stretch_pct",
-            stretch));
+            stretch,
+            "plate",
+            plate));
   }
 
   /**

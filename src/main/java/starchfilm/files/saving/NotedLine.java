@@ -25,19 +25,21 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
 
+  private static final String UM = "dry_thickness_um";
+
   /** What a line tells, and where its value stands. */
   public enum Kind {
     /** A weighing. */
     WEIGHING("weighings", "mass_g"),
     /** A dry thickness. */
-    THICKNESS("dry_thickness_um", ""),
+    THICKNESS(UM, ""),
     /** A pulled strip. */
     PULL("pulls", "load_N"),
     /** A fault; its remark can be corrected. */
     FAULT("faults", "remark"),
     /** Peeled or turned; cannot be corrected, only taken out. */
     MOVE("moved", ""),
-    /** A single plate: its tare or its end. */
+    /** A single plate: its tare, its end, or the thickness of its film. */
     PLATE("plates", "given_up"),
     /** The rating. */
     RATING("rating", ""),
@@ -76,7 +78,8 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
                 + (line.path("same_plate").asBoolean(true) ? "" : ", another plate");
         case THICKNESS -> "dry thickness " + shown(line) + " \u00B5m";
         case PULL ->
-            "strip"
+            part(line, "plate", "plate ", " ")
+                + "strip"
                 + part(line, "width_mm", " of ", " mm")
                 + " broke at "
                 + part(line, "load_N", "", " N")
@@ -88,13 +91,14 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
                 + part(line, "at", ", ", "");
         case MOVE -> "open faces" + part(line, "faces", ": ", "") + part(line, "at", ", ", "");
         case PLATE ->
-            line.has("tare_g")
-                ? part(line, "plate", "plate ", " ") + part(line, "tare_g", "weighs ", " g empty")
-                : part(line, "plate", "plate ", " ")
-                    + (line.has("given_up")
-                        ? part(line, "given_up", "given up, ", "")
-                        : "off the plate")
-                    + part(line, "off_at", ", ", "");
+            part(line, "plate", "plate ", " ")
+                + (line.has("tare_g")
+                    ? part(line, "tare_g", "weighs ", " g empty")
+                    : line.has(UM)
+                        ? THICKNESS.words(line.path(UM))
+                        : part(line, "given_up", "given up, ", "")
+                            + (line.has("given_up") ? "" : "off the plate")
+                            + part(line, "off_at", ", ", ""));
         case RATING -> "rating " + shown(line);
         case REMARK -> "remark: " + shown(line);
         case PHOTO -> "photo " + shown(line);
@@ -135,7 +139,8 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
   /** Whether it has a value that can be corrected. */
   public boolean isCorrectable() {
-    return kind != Kind.MOVE && !(kind == Kind.PLATE && !node.has("given_up"));
+    return kind != Kind.MOVE
+        && !(kind == Kind.PLATE && !node.has("given_up") && !node.path(UM).isNumber());
   }
 
   /** Its value as it stands, in the unit of its field; may be empty. */
@@ -149,7 +154,9 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
   }
 
   private String field() {
-    return kind == Kind.PULL && node.has("load_kg") ? "load_kg" : kind.field;
+    return kind == Kind.PULL && node.has("load_kg")
+        ? "load_kg"
+        : kind == Kind.PLATE && node.has(UM) ? UM : kind.field;
   }
 
   private TrialField declared() {

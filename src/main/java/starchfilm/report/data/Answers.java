@@ -248,7 +248,7 @@ public final class Answers {
     drying(row, forecast.drying());
     row.put("crack_risk", FileWord.of(forecast.risks().crack().level()))
         .put("mould_risk", FileWord.of(forecast.risks().mould().level()))
-        .put("weighings", trial.seen().weighings().size())
+        .put("weighings", trial.weighingCount())
         .put(
             "measured_thickness_um",
             UM_PER_M

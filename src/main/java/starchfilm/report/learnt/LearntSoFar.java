@@ -40,8 +40,7 @@ public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsigh
                         workshop.folderName(), workshop.learnt(), workshop.hindsight(lookedBackOn)))
             .toList();
     boolean teachable =
-        trials.stream()
-            .anyMatch(t -> !t.seen().weighings().isEmpty() || !t.seen().pulls().isEmpty());
+        trials.stream().anyMatch(t -> t.weighingCount() > 0 || !t.seen().pulls().isEmpty());
     return taught.isEmpty() && teachable
         ? List.of(new LearntSoFar("", Learnt.NOTHING, List.of()))
         : taught;

@@ -211,7 +211,7 @@ public final class PlateWords {
         : scale(standing.scale().dryKg());
   }
 
-  /** What the range was before its own weighings, where they narrowed it. */
+  /** What the range was at the pour, where weighings narrowed it. */
   public Optional<String> before() {
     TrialForecast forecast = standing.forecast();
     return forecast.weighed().takenIn() == 0

@@ -70,14 +70,9 @@ public final class TodayFile {
     put(node, "mould_from", standing, standing.mouldFromS());
     band(node.putObject("peelable"), standing, standing.peelableS());
     band(node.putObject("dry_through"), standing, standing.readyS());
-    standing
-        .last()
-        .ifPresent(
-            last ->
-                band(
-                    node.putObject("dry_through_at_the_pour"),
-                    standing,
-                    standing.readyAtThePourS()));
+    if (standing.forecast().weighed().takenIn() > 0) {
+      band(node.putObject("dry_through_at_the_pour"), standing, standing.readyAtThePourS());
+    }
     Band left = standing.waterLeft();
     node.putObject("water_left_pct")
         .put("low", JsonText.rounded(100 * left.low()))

@@ -33,7 +33,7 @@ public final class TodayText {
               + ", dry through "
               + words.scaleDry()
               + ".");
-      words.before().ifPresent(before -> lines.add("  Before it was weighed: " + before + "."));
+      words.before().ifPresent(before -> lines.add("  As forecast at the pour: " + before + "."));
       item.standing().forecast().weighed().questions().forEach(asked -> lines.add("  " + asked));
     }
     if (!view.planned().isEmpty()) {

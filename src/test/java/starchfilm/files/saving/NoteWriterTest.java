@@ -71,9 +71,9 @@ class NoteWriterTest {
                     Map.of("cook.minutes", "12", "cook.top_C", "91", "cook.water_lost_g", "27")),
                 weighing("2026-04-02T20:00", "720"),
                 WORDS.weighed("80", "+30h", "", true),
-                WORDS.thicknesses("110; 120"),
-                WORDS.pulled("9.4", "10", "114", "24"),
-                WORDS.pulled("0.9kg", "10", "", ""),
+                WORDS.thicknesses("110; 120", ""),
+                WORDS.pulled("9.4", "10", "114", "24", ""),
+                WORDS.pulled("0.9kg", "10", "", "", ""),
                 WORDS.line(
                     Kind.FAULT,
                     Map.of(

@@ -1,0 +1,151 @@
+package starchfilm.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Three plates of one pour, each weighed, measured and ended by itself. */
+class PlatesOfOnePourTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir Path folder;
+  private Path file;
+
+  @BeforeEach
+  void pour() throws IOException {
+    file = folder.resolve("windows.json");
+    Files.writeString(
+        file,
+        """
+        {"name": "Windows", "poured_at": "2026-04-19T10:00",
+         "recipe": {"starch": {"kind": "potato", "mass_g": 20.0},
+                    "glycerol": {"mass_g": 6, "purity_pct": 99}, "water": {"mass_g": 460}},
+         "cook": {"minutes": 10, "top_C": 90, "water_lost_g": 25},
+         "pour": {"plate": {"material": "glass", "length_mm": 300, "width_mm": 200,
+                            "tare_g": 600}, "plates": 3, "poured_g": 150},
+         "room": {"name": "kitchen", "air_C": 21, "rh_pct": 50}}
+        """);
+  }
+
+  private String run(String... words) {
+    Terminal terminal = new Terminal(folder);
+    assertThat(terminal.run(words)).as(terminal.err()).isZero();
+    return terminal.out();
+  }
+
+  private JsonNode today() throws IOException {
+    return JSON.readTree(run("today", "--json", "-")).path("plates");
+  }
+
+  private JsonNode plate(int number) throws IOException {
+    for (JsonNode plates : today()) {
+      for (JsonNode each : plates.path("plates")) {
+        if (each.intValue() == number) {
+          return plates;
+        }
+      }
+    }
+    throw new AssertionError("plate " + number + " is not drying");
+  }
+
+  private static double width(JsonNode plate) {
+    JsonNode dry = plate.path("dry_through");
+    return dry.path("high_h").doubleValue() / dry.path("low_h").doubleValue();
+  }
+
+  private static double middle(JsonNode plate) {
+    return plate.at("/dry_through/middle_h").doubleValue();
+  }
+
+  @Test
+  void theOneThatWasNotWeighedLearnsFromTheOthers() throws IOException {
+    JsonNode atThePour = plate(3);
+    run("note", "windows.json", "--weighed", "6h=719g", "--weighed", "20h=651g");
+    JsonNode one = plate(3);
+    run("note", "windows.json", "--of", "2", "--weighed", "6h=721g", "--weighed", "20h=655g");
+    JsonNode two = plate(3);
+
+    assertThat(width(one)).isLessThan(0.97 * width(atThePour)).isGreaterThan(width(plate(1)));
+    assertThat(width(two)).isLessThan(width(one));
+    assertThat(middle(plate(1)) < middle(atThePour)).isEqualTo(middle(two) < middle(atThePour));
+    assertThat(two.at("/dry_through_at_the_pour/middle_h").doubleValue())
+        .isEqualTo(middle(atThePour));
+    assertThat(two.path("sentence").asText()).contains("Windows, plate 3");
+  }
+
+  @Test
+  void aWeighingAfterLearnCountsNoMoreThanBefore() throws IOException {
+    run("note", "windows.json", "--weighed", "6h=719g", "--weighed", "20h=651g");
+    JsonNode before = plate(3);
+    run("learn", ".");
+
+    assertThat(middle(plate(3))).isEqualTo(middle(before));
+    assertThat(width(plate(3))).isEqualTo(width(before));
+  }
+
+  @Test
+  void aMeasuredFilmIsOffItsPlateAndTheOthersDryOn() throws IOException {
+    assertThat(run("note", "windows.json", "--of", "2", "--thickness", "112; 118"))
+        .contains("plate 2 dry thickness 112 µm")
+        .contains("plate 2 dry thickness 118 µm");
+
+    assertThat(today()).hasSize(1);
+    assertThat(today().get(0).path("plates").toString()).isEqualTo("[1,3]");
+    run("note", "windows.json", "--of", "3", "--pull", "9.4N", "--width", "10mm");
+    assertThat(today().get(0).path("plates").toString()).isEqualTo("[1]");
+    run("note", "windows.json", "--undo");
+    assertThat(today().get(0).path("plates").toString()).isEqualTo("[1,3]");
+  }
+
+  @Test
+  void aStripTakesTheThicknessOfItsPlate() throws IOException {
+    run("note", "windows.json", "--of", "1", "--thickness", "100");
+    run("note", "windows.json", "--of", "2", "--thickness", "200");
+    run("note", "windows.json", "--of", "2", "--pull", "10N", "--width", "10mm");
+    run("note", "windows.json", "--of", "1", "--pull", "10N", "--width", "10mm");
+    run("compare", "windows.json", "--out", "page.html");
+
+    // 10 N over 10 mm times 0.1 and 0.2 mm are 10 and 5 MPa; their mean is 7.5, and the standard
+    // deviation of two values is their difference over the square root of two.
+    List<String> told =
+        Files.readString(folder.resolve("page.html"))
+            .lines()
+            .filter(line -> line.contains("Between the plates"))
+            .map(line -> line.replaceAll("<[^>]*>", ""))
+            .toList();
+    assertThat(told)
+        .contains(
+            "Between the plates: thickness 100 µm (plate 1), 200 µm (plate 2); mean 150 µm,"
+                + " standard deviation 71 µm.",
+            "Between the plates: tensile strength 10 MPa (plate 1), 5 MPa (plate 2); mean 7.5"
+                + " MPa, standard deviation 3.5 MPa.");
+  }
+
+  @Test
+  void eachThicknessCanBeCorrectedAndRemoved() throws IOException {
+    run("note", "windows.json", "--of", "2", "--thickness", "112; 118");
+    run("note", "windows.json", "--replace", "plate 2=0.121 mm", "--drop", "plate 1");
+
+    assertThat(run("note", "windows.json", "--list").strip())
+        .isEqualTo("plate 1: plate 2 dry thickness 121 µm");
+  }
+
+  @Test
+  void aThicknessOfAPlateThatWasNotPouredIsRefused() throws IOException {
+    String before = Files.readString(file);
+    Terminal terminal = new Terminal(folder);
+
+    assertThat(terminal.run("note", "windows.json", "--of", "4", "--thickness", "112"))
+        .isEqualTo(2);
+    assertThat(terminal.err()).contains("plate 4 given, allowed plate 1 to 3, as poured");
+    assertThat(Files.readString(file)).isEqualTo(before);
+  }
+}
