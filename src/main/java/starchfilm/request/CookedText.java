@@ -23,6 +23,9 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
   private static final int LONGEST = 2_000;
   private static final String AMOUNT = TypedAmount.WITHIN;
   private static final Pattern GLYCEROL = Pattern.compile("gl[yi][cz][e\u00E9]r");
+  private static final Pattern ORIGIN =
+      Pattern.compile(
+          "\\b(?:(bought|gekauft|achet\u00E9|comprad)|recovered|r[e\u00E9]cup[e\u00E9]r|zur\u00FCckgewonn)\\p{L}*");
   private static final Pattern VINEGAR = Pattern.compile("vinegar|essig|vinaigre|vinagre");
   private static final Pattern INERT =
       Pattern.compile(
@@ -146,6 +149,12 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     Optional<Boolean> called = CALLED.taken(part, parts);
     if (called.isPresent()) {
       return called.get();
+    }
+    Matcher origin = ORIGIN.matcher(low);
+    if (origin.find()) {
+      String rest = origin.replaceFirst(" ").replaceAll(" +", " ").strip();
+      return (rest.isEmpty() || (GLYCEROL.matcher(rest).find() && isTaken(rest, parts)))
+          && put(parts, JarOrigin.ORIGIN, origin.group(1) == null ? "recovered" : "bought");
     }
     Matcher split = ON_A_PLATE.matcher(part);
     if (split.matches()

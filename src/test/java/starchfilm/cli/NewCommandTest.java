@@ -51,6 +51,24 @@ class NewCommandTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "6 g bought glycerol 88%, bought",
+    "6 g glycerol 88% bought, bought",
+    "recovered glycerol 6 g, recovered",
+    "6 g glycerol; recovered, recovered",
+    "6 g gekauftes Glycerin, bought",
+    "6 g glycérine récupérée, recovered"
+  })
+  void keepsWhereTheGlycerolComesFrom(String glycerol, String origin) throws IOException {
+    assertThat(terminal.run("new", "20 g potato, 360 g water; " + glycerol + "; called A"))
+        .as(terminal.err())
+        .isEqualTo(ExitCodes.DONE);
+
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .contains("\"origin\" : \"" + origin + "\"");
+  }
+
+  @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
