@@ -160,7 +160,7 @@ public record TypedAmount(
    * @return true for those of {@link #inUnit}
    */
   public static boolean isUnit(String unit) {
-    return Unit.isKnown(unit);
+    return Unit.known(unit).isPresent();
   }
 
   private static TypedAmount read(

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * A unit that people write.
@@ -26,7 +27,7 @@ import java.util.Optional;
  * @param most the same, at most
  * @param finest the last digit of a whole number is worth no more than this many of it
  */
-record Unit(
+public record Unit(
     Dimension dimension,
     String name,
     BigDecimal factor,
@@ -145,15 +146,28 @@ record Unit(
 
   /** The unit a table or a file names. */
   static Unit named(String name) {
-    Unit unit = BY_SPELLING.get(name.toLowerCase(Locale.ROOT).replace("\u00b0", ""));
-    if (unit == null) {
-      throw new IllegalArgumentException("no amounts in " + name);
-    }
-    return unit;
+    return known(name).orElseThrow(() -> new IllegalArgumentException("no amounts in " + name));
   }
 
-  static boolean isKnown(String name) {
-    return BY_SPELLING.containsKey(name.toLowerCase(Locale.ROOT).replace("\u00b0", ""));
+  /**
+   * The unit a table or a file may name.
+   *
+   * @param name its name, such as {@code \u00b0C}
+   * @return the unit; empty where amounts are not counted in it
+   */
+  public static Optional<Unit> known(String name) {
+    return Optional.ofNullable(
+        BY_SPELLING.get(name.toLowerCase(Locale.ROOT).replace("\u00b0", "")));
+  }
+
+  /**
+   * An estimate in this unit.
+   *
+   * @param number the estimate
+   * @return the same in SI
+   */
+  public Estimate si(Estimate number) {
+    return number.times(factor.doubleValue()).plus(Estimate.exact(offset.doubleValue()));
   }
 
   /** True for what is filled by hand, such as a spoon. */

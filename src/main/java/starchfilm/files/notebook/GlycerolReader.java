@@ -1,7 +1,5 @@
 package starchfilm.files.notebook;
 
-import static starchfilm.numerics.units.Units.PERCENT;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -9,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
-import starchfilm.files.json.Located;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
@@ -18,7 +15,6 @@ import starchfilm.numerics.evidence.Estimate;
 /** Reads {@code recipe.glycerol}. What is assumed where nothing is noted is judged, no source. */
 final class GlycerolReader {
 
-  private static final Estimate ASSUMED_PURITY_PCT = Estimate.between(80, 100);
   private static final Estimate ASSUMED_PER_STARCH = Estimate.between(0.15, 0.5);
   private static final double MOST_SALT_ASSUMED = 0.02;
 
@@ -38,8 +34,7 @@ final class GlycerolReader {
     Optional<ObjectReader> found = recipe.section("glycerol");
     if (found.isEmpty()) {
       if (!recipe.has("glycerol")) {
-        findings.notRecorded(
-            recipe.path("glycerol"), "none", "with glycerol the film is softer than forecast");
+        recipe.notRecorded("glycerol");
       }
       return new GlycerolPortion(Estimate.exact(0), NONE);
     }
@@ -49,10 +44,7 @@ final class GlycerolReader {
         volumes.massKg(section, Volumes.aqueousGlycerol(stock.glycerolFraction().value()));
     Estimate massKg = mass.orElseGet(() -> ASSUMED_PER_STARCH.times(starchKg));
     if (mass.isEmpty()) {
-      findings.notRecorded(
-          section.path("mass_g"),
-          Words.grams(massKg) + ", 15 to 50 g per 100 g of starch",
-          "the film may turn out brittle or sticky; weigh the glycerol first");
+      section.notRecorded("mass_g", Words.grams(massKg) + ", 15 to 50 g per 100 g of starch");
     }
     return new GlycerolPortion(massKg, stock);
   }
@@ -101,43 +93,21 @@ final class GlycerolReader {
 
   /** What a jar holds by its own fields. */
   GlycerolStock stock(ObjectReader section) {
-    Amount purity = section.amount("purity_pct");
-    Amount salt = section.amount("salt_pct");
-    Estimate purityFraction = purity.or(ASSUMED_PURITY_PCT).times(PERCENT);
-    if (!purity.isKnown()) {
-      findings.notRecorded(
-          section.path("purity_pct"),
-          "80 to 100 % glycerol",
-          "stretch and stickiness are known only within this range");
-    }
-    return stock(section, purityFraction, purity, salt, origin(section, salt));
-  }
-
-  private GlycerolStock stock(
-      ObjectReader section,
-      Estimate purityFraction,
-      Amount purity,
-      Amount salt,
-      GlycerolOrigin origin) {
+    Optional<Estimate> purity = section.amount("purity_pct");
+    Estimate purityFraction = purity.orElseGet(() -> section.assumed("purity_pct"));
     double rest = Math.max(0, 1 - purityFraction.value());
-    Estimate saltFraction;
-    if (salt.isKnown()) {
-      saltFraction = salt.or(Estimate.exact(0)).times(PERCENT);
-    } else {
-      saltFraction = Estimate.between(0, Math.min(MOST_SALT_ASSUMED, rest));
-      if (rest > MOST_SALT_ASSUMED) {
-        findings.notRecorded(
-            section.path("salt_pct"),
-            "0 to " + Words.number(100 * Math.min(MOST_SALT_ASSUMED, rest)) + " %",
-            "salt draws water: in damp air the film may be wetter than forecast");
-      }
+    Optional<Estimate> salt = section.amount("salt_pct");
+    GlycerolOrigin origin = origin(section, salt);
+    double mostSalt = Math.min(MOST_SALT_ASSUMED, rest);
+    Estimate saltFraction = salt.orElse(Estimate.between(0, mostSalt));
+    if (salt.isEmpty() && rest > MOST_SALT_ASSUMED) {
+      section.notRecorded("salt_pct", "0 to " + Words.number(100 * mostSalt) + " %");
     }
     double sum = purityFraction.value() + saltFraction.value();
     if (sum > 1 + 1e-9) {
-      if (purity.isKnown()) {
-        Located.Place place = section.placeOf("salt_pct");
+      if (purity.isPresent()) {
         findings.fault(
-            place,
+            section.placeOf("salt_pct"),
             Words.number(100 * sum) + " % of glycerol and salt together",
             "at most 100 %",
             "lower purity_pct or salt_pct; what is left is water");
@@ -149,10 +119,9 @@ final class GlycerolReader {
     return new GlycerolStock(purityFraction, saltFraction, origin);
   }
 
-  private GlycerolOrigin origin(ObjectReader section, Amount salt) {
-    Optional<GlycerolOrigin> stated =
-        section.oneOf("origin").flatMap(word -> FileWord.find(GlycerolOrigin.values(), word));
-    boolean saltStated = salt.isKnown() && salt.or(Estimate.exact(0)).value() > 0;
+  private GlycerolOrigin origin(ObjectReader section, Optional<Estimate> salt) {
+    Optional<GlycerolOrigin> stated = section.choice("origin", GlycerolOrigin.values());
+    boolean saltStated = salt.filter(fraction -> fraction.value() > 0).isPresent();
     if (stated.equals(Optional.of(GlycerolOrigin.BOUGHT)) && saltStated) {
       findings.fault(
           section.placeOf("origin"),

@@ -7,7 +7,6 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.FileText;
@@ -119,7 +118,7 @@ public record KeptJar(
 
   private static Optional<KeptJar> read(Path file, ObjectReader jar, Findings findings) {
     for (String needed : List.of("mass_g", "purity_pct")) {
-      if (!jar.amount(needed).isKnown() && findings.faults().isEmpty()) {
+      if (jar.amount(needed).isEmpty() && findings.faults().isEmpty()) {
         findings.fault(
             jar.placeOf(needed),
             "a jar without " + needed,
@@ -127,7 +126,7 @@ public record KeptJar(
             "write it, or keep the jar again with assay --keep");
       }
     }
-    Estimate massKg = new Scale(OptionalDouble.empty()).kg(jar.amount("mass_g"), Estimate.exact(0));
+    Estimate massKg = jar.amount("mass_g").orElse(Estimate.exact(0));
     Optional<LocalDateTime> weighedAt = TimesReader.clock(jar, "weighed_at", findings);
     GlycerolStock stock = new GlycerolReader(findings).stock(jar).keptAs(name(file));
     jar.finish();

@@ -16,6 +16,7 @@ import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.NearMiss;
 import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.amount.Unit;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
@@ -27,6 +28,7 @@ import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.json.Located.WordValue;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * An object of a trial file, asked field by field.
@@ -37,6 +39,7 @@ import starchfilm.files.json.Located.WordValue;
  */
 final class ObjectReader {
   private static final String UNKNOWN = "unknown";
+  private static final String SCALE = "scale_g";
   private static final Pattern WITH_UNIT = Pattern.compile("(?s).*\\d.*[^\\d\\s.,].*");
   private static final Pattern TYPED_NUMBER = Pattern.compile("\\s*(-?\\d+(?:[.,]\\d+)?)\\s*");
 
@@ -55,24 +58,47 @@ final class ObjectReader {
   private final ObjectValue object;
   private final TrialField declared;
   private final Findings findings;
+  private final Scale scale;
   private final List<ObjectReader> children = new ArrayList<>();
 
+  /** The whole of a file, whose masses are as fine as its own {@code scale_g} says. */
   ObjectReader(ObjectValue object, TrialField declared, Findings findings) {
     this.object = object;
     this.declared = declared;
     this.findings = findings;
+    lookForRepeated();
+    this.scale =
+        new Scale(declared.fields().containsKey(SCALE) ? number(SCALE) : OptionalDouble.empty());
+  }
+
+  private ObjectReader(ObjectValue object, TrialField declared, ObjectReader around) {
+    this.object = object;
+    this.declared = declared;
+    this.findings = around.findings;
+    this.scale = around.scale;
+    lookForRepeated();
+  }
+
+  private void lookForRepeated() {
     for (Place twice : object.repeated()) {
       findings.fault(twice, "the same field twice", "every field once", "delete one of the two");
     }
   }
 
-  /** A section that the file does not have, to be asked all the same. */
-  ObjectReader empty(String key) {
+  /** A section; where the file does not have it, an empty one, to be asked all the same. */
+  ObjectReader sectionOrEmpty(String key) {
     Place here = object.place();
-    return new ObjectReader(
-        new ObjectValue(new Place(path(key), here.line(), here.column()), Map.of(), List.of()),
-        declared.field(key),
-        findings);
+    Place there = new Place(path(key), here.line(), here.column());
+    return section(key)
+        .orElseGet(
+            () ->
+                new ObjectReader(
+                    new ObjectValue(there, Map.of(), List.of()), declared.field(key), this));
+  }
+
+  /** Whether the file has it. */
+  boolean isThere() {
+    return !object.members().isEmpty() || object.place().end() > 0;
   }
 
   Place place() {
@@ -134,68 +160,108 @@ final class ObjectReader {
 
   private Optional<ObjectReader> child(Located value, String key) {
     if (value instanceof ObjectValue child) {
-      ObjectReader section = new ObjectReader(child, declared.field(key), findings);
+      ObjectReader section = new ObjectReader(child, declared.field(key), this);
       children.add(section);
+      section.lookForRequired();
       return Optional.of(section);
     }
     findings.fault(value, "an object in { }", declared.field(key).mend());
     return Optional.empty();
   }
 
-  /** A number, a range or the word "unknown". */
-  Amount amount(String key) {
-    return value(key)
-        .map(given -> amount(key, understood(given, allowed(key).unit())))
-        .orElse(Amount.Missing.NOT_RECORDED);
+  /** Sections are asked for where they are read, with the words for a recipe without them. */
+  private void lookForRequired() {
+    for (TrialField field : declared.fields().values()) {
+      boolean isSection = field.kind() == TrialField.Kind.SECTION;
+      if (field.required() && !isSection && !object.members().containsKey(field.key())) {
+        findings.fault(object.place(), "no " + field.key(), field.rangeWords(), field.mend());
+      }
+    }
+  }
+
+  /** A number or a range, in SI; empty where neither is known. */
+  Optional<Estimate> amount(String key) {
+    return value(key).flatMap(given -> amount(key, understood(given, allowed(key).unit())));
   }
 
   /** What was measured by volume in the field of a mass, as the field of the volume has it. */
-  Optional<Amount> volumeIn(String mass, String volume) {
+  Optional<Estimate> volumeIn(String mass, String volume) {
     return value(mass)
         .filter(given -> given instanceof TextValue)
         .map(given -> understood(given, allowed(volume).unit()))
         .filter(read -> !(read instanceof TextValue))
-        .map(read -> amount(volume, read));
+        .flatMap(read -> amount(volume, read));
   }
 
-  private Amount amount(String key, Located value) {
+  /** An amount, or what its declaration says is assumed, which is told. */
+  Estimate taken(String key) {
+    return amount(key).orElseGet(() -> assumed(key));
+  }
+
+  /** The same of a number. */
+  double takenNumber(String key) {
+    OptionalDouble given = number(key);
+    return given.isPresent() ? given.getAsDouble() : assumed(key).value();
+  }
+
+  /** What is assumed for a field that was not noted. */
+  Estimate assumed(String key) {
+    notRecorded(key);
+    return si(declared.field(key), declared.field(key).assumedNumber());
+  }
+
+  /** Tells that what is declared is assumed for a field. */
+  void notRecorded(String key) {
+    notRecorded(key, declared.field(key).assumed());
+  }
+
+  /** Tells what is assumed for a field, unless that costs nothing. */
+  void notRecorded(String key, String assumed) {
+    String cost = declared.field(key).cost();
+    if (!cost.isEmpty()) {
+      findings.notRecorded(path(key), assumed, cost);
+    }
+  }
+
+  private static Estimate si(TrialField field, Estimate inUnit) {
+    Optional<Unit> unit = Unit.known(field.unit());
+    return unit.map(known -> known.si(inUnit)).orElse(inUnit);
+  }
+
+  private Optional<Estimate> amount(String key, Located value) {
+    TrialField field = declared.field(key);
     Allowed allowed = allowed(key);
     if (value instanceof NumberValue number) {
+      boolean isMass = field.unit().equals("g");
       return checked(number, allowed)
-          ? Amount.Exact.of(number.literal(), number.value())
-          : Amount.Missing.NOT_RECORDED;
+          ? Optional.of(si(field, new Estimate(number.value(), isMass ? scale.sdG(number) : 0)))
+          : Optional.empty();
     }
     if (value instanceof TextValue text && text.text().equals(UNKNOWN)) {
-      return Amount.Missing.UNKNOWN;
+      return Optional.empty();
     }
     if (value instanceof ObjectValue range) {
-      ObjectReader ends = new ObjectReader(range, declared.field(key).range(), findings);
+      ObjectReader ends = new ObjectReader(range, field.range(), this);
       children.add(ends);
-      OptionalDouble from = ends.end("from");
-      OptionalDouble to = ends.end("to");
+      ends.lookForRequired();
+      OptionalDouble from = ends.number("from");
+      OptionalDouble to = ends.number("to");
       return from.isPresent() && to.isPresent()
-          ? new Amount.Between(from.getAsDouble(), to.getAsDouble())
-          : Amount.Missing.NOT_RECORDED;
+          ? Optional.of(Estimate.between(from.getAsDouble(), to.getAsDouble()))
+          : Optional.empty();
     }
     findings.fault(
         value,
         "a number from " + allowed.words() + ", a range {\"from\": .., \"to\": ..} or \"unknown\"",
         mendOfText(value, allowed));
-    return Amount.Missing.NOT_RECORDED;
+    return Optional.empty();
   }
 
-  private OptionalDouble end(String key) {
-    if (!has(key)) {
-      findings.fault(
-          object.place(), "a range without " + key, "both ends, from and to", allowed(key).mend());
-      return OptionalDouble.empty();
-    }
-    return number(key);
-  }
-
-  /** A number and nothing else. */
+  /** A number and nothing else, in SI. */
   OptionalDouble number(String key) {
-    return value(key).map(value -> number(value, allowed(key))).orElse(OptionalDouble.empty());
+    return value(key)
+        .map(value -> number(value, declared.field(key)))
+        .orElse(OptionalDouble.empty());
   }
 
   /** An amount in quotes with its unit, as people type it, is read as what it says. */
@@ -217,20 +283,23 @@ final class ObjectReader {
     }
   }
 
-  private OptionalDouble number(Located given, Allowed allowed) {
+  private OptionalDouble number(Located given, TrialField field) {
+    Allowed allowed = field.allowed().orElseThrow();
     Located value = understood(given, allowed.unit());
     if (value instanceof NumberValue number) {
-      return checked(number, allowed) ? OptionalDouble.of(number.value()) : OptionalDouble.empty();
+      return checked(number, allowed)
+          ? OptionalDouble.of(si(field, Estimate.exact(number.value())).value())
+          : OptionalDouble.empty();
     }
     findings.fault(value, "a number from " + allowed.words(), mendOfText(value, allowed));
     return OptionalDouble.empty();
   }
 
-  /** A list of numbers; a single number stands for a list of one. */
+  /** A list of numbers, in SI; a single number stands for a list of one. */
   List<Double> numbers(String key) {
     List<Double> numbers = new ArrayList<>();
     for (Located entry : entries(key)) {
-      number(entry, allowed(key)).ifPresent(numbers::add);
+      number(entry, declared.field(key)).ifPresent(numbers::add);
     }
     return numbers;
   }
@@ -295,6 +364,14 @@ final class ObjectReader {
     value.ifPresent(
         other -> findings.fault(other, "true or false", "write true or false without quotes"));
     return Optional.empty();
+  }
+
+  /** The constant that one word out of a few means; none for a word beside the constants'. */
+  <E> Optional<E> choice(String key, E[] all) {
+    return oneOf(key)
+        .map(declared.field(key).choices()::indexOf)
+        .filter(place -> place < all.length)
+        .map(place -> all[place]);
   }
 
   /** One word out of a few. */

@@ -17,9 +17,6 @@ import starchfilm.files.findings.Findings;
 
 /** Reads what was seen and measured after the pour, the weighings apart. */
 final class ObservationsReader {
-  private static final double M_PER_MM = 1e-3;
-  private static final double M_PER_UM = 1e-6;
-
   private final Findings findings;
   private final TimesReader times;
 
@@ -31,15 +28,8 @@ final class ObservationsReader {
   List<FaceChange> moved(ObjectReader trial) {
     List<FaceChange> changes = new ArrayList<>();
     for (ObjectReader entry : trial.sections("moved")) {
-      OptionalDouble at = required(entry, "a move");
-      Optional<FaceChange.OpenFaces> open = constant(entry, "faces", FaceChange.OpenFaces.values());
-      if (open.isEmpty() && !entry.has("faces")) {
-        findings.fault(
-            entry.place(),
-            "a move without faces",
-            "\"upper\", \"turned\" or \"both\"",
-            "say which faces were open to the air from then on");
-      }
+      OptionalDouble at = times.at(entry, "a move");
+      Optional<FaceChange.OpenFaces> open = entry.choice("faces", FaceChange.OpenFaces.values());
       if (at.isPresent() && open.isPresent()) {
         changes.add(new FaceChange(at.getAsDouble(), open.get()));
       }
@@ -48,23 +38,12 @@ final class ObservationsReader {
     return changes;
   }
 
-  static List<Double> dryThicknessM(ObjectReader section) {
-    return section.numbers("dry_thickness_um").stream().map(um -> um * M_PER_UM).toList();
-  }
-
   List<ObservedFault> faults(ObjectReader trial) {
     List<ObservedFault> faults = new ArrayList<>();
     for (ObjectReader entry : trial.sections("faults")) {
-      Optional<ObservedFault.Kind> kind = constant(entry, "kind", ObservedFault.Kind.values());
-      if (kind.isEmpty() && !entry.has("kind")) {
-        findings.fault(
-            entry.place(),
-            "a fault without kind",
-            "what went wrong",
-            "write \"kind\": \"cracked\"");
-      }
+      Optional<ObservedFault.Kind> kind = entry.choice("kind", ObservedFault.Kind.values());
       ObservedFault.Place where =
-          constant(entry, "where", ObservedFault.Place.values()).orElse(ObservedFault.Place.ALL);
+          entry.choice("where", ObservedFault.Place.values()).orElse(ObservedFault.Place.ALL);
       OptionalDouble seen = times.at(entry, "a fault");
       Optional<String> remark = entry.text("remark");
       kind.ifPresent(k -> faults.add(new ObservedFault(k, where, seen, remark)));
@@ -99,19 +78,13 @@ final class ObservationsReader {
       OptionalInt plate = plates.named(entry, findings);
       List<Double> ofFilm = plates.thicknessesM().getOrDefault(plate.orElse(-1), all);
       OptionalDouble mean = ofFilm.stream().mapToDouble(Double::doubleValue).average();
-      OptionalDouble thicknessM =
-          thickness.isPresent() ? OptionalDouble.of(thickness.getAsDouble() * M_PER_UM) : mean;
+      OptionalDouble thicknessM = thickness.isPresent() ? thickness : mean;
       if (load.isPresent() && width.isPresent() && thicknessM.isPresent()) {
         pulls.add(
             new Pulled(
                 plate,
                 new PullTest(
-                    load.getAsDouble(),
-                    width.getAsDouble() * M_PER_MM,
-                    thicknessM.getAsDouble(),
-                    stretch.isPresent()
-                        ? OptionalDouble.of(stretch.getAsDouble() / 100)
-                        : OptionalDouble.empty())));
+                    load.getAsDouble(), width.getAsDouble(), thicknessM.getAsDouble(), stretch)));
       } else {
         incomplete(entry, thicknessM.isPresent());
       }
@@ -151,27 +124,5 @@ final class ObservationsReader {
           "this strip is left out: no " + String.join(", no ", missing),
           "one strip fewer to learn the strength from");
     }
-  }
-
-  Optional<Integer> rating(ObjectReader trial) {
-    return trial.count("rating");
-  }
-
-  List<String> remarks(ObjectReader trial) {
-    return trial.texts("remarks");
-  }
-
-  private OptionalDouble required(ObjectReader entry, String what) {
-    OptionalDouble at = times.at(entry, what);
-    if (at.isEmpty() && !entry.has("at")) {
-      findings.fault(
-          entry.place(), what + " without at", "a time", "add \"at\": \"+6h\" or date and time");
-    }
-    return at;
-  }
-
-  private static <E extends Enum<E>> Optional<E> constant(
-      ObjectReader section, String key, E[] all) {
-    return section.oneOf(key).flatMap(word -> FileWord.find(all, word));
   }
 }

@@ -20,12 +20,10 @@ final class PlatesReader {
   private static final int UNNAMED = 0;
 
   private final Findings findings;
-  private final Scale scale;
   private final TimesReader times;
 
-  PlatesReader(Findings findings, Scale scale, TimesReader times) {
+  PlatesReader(Findings findings, TimesReader times) {
     this.findings = findings;
-    this.scale = scale;
     this.times = times;
   }
 
@@ -93,18 +91,16 @@ final class PlatesReader {
       Optional<Integer> number = Plates.number(entry, count, findings);
       List<Integer> about =
           number.map(List::of).orElseGet(() -> IntStream.rangeClosed(1, count).boxed().toList());
-      Amount tare = entry.amount("tare_g");
+      Optional<Estimate> tare = entry.amount("tare_g");
       OptionalDouble off = times.at(entry, "off_at", "the end of a plate");
       Optional<String> why = entry.text("given_up");
-      List<Double> measuredM = ObservationsReader.dryThicknessM(entry);
+      List<Double> measuredM = entry.numbers("dry_thickness_um");
       if (!measuredM.isEmpty()) {
         int film = number.orElse(count == 1 ? 1 : UNNAMED);
         thicknessesM.computeIfAbsent(film, key -> new ArrayList<>()).addAll(measuredM);
       }
       for (int plate : about) {
-        if (tare.isKnown()) {
-          tares.put(plate, scale.kg(tare, Estimate.exact(0)));
-        }
+        tare.ifPresent(kg -> tares.put(plate, kg));
         if (off.isPresent() || why.isPresent()) {
           ends.put(plate, new PlateEnd(off, why));
         }

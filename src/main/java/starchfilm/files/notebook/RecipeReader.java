@@ -1,9 +1,5 @@
 package starchfilm.files.notebook;
 
-import static starchfilm.numerics.units.Units.MINUTE_S;
-import static starchfilm.numerics.units.Units.PERCENT;
-import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
-
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -24,19 +20,15 @@ import starchfilm.numerics.evidence.Estimate;
  */
 final class RecipeReader {
 
-  private static final Estimate COOK_MINUTES = Estimate.between(5, 20);
-  private static final Estimate COOK_TOP_C = Estimate.between(85, 98);
   private static final double LEAST_WATER_LOST = 0.02;
   private static final double MOST_WATER_LOST = 0.12;
 
   private final Findings findings;
-  private final Scale scale;
   private final Volumes volumes;
 
-  RecipeReader(Findings findings, Scale scale) {
+  RecipeReader(Findings findings) {
     this.findings = findings;
-    this.scale = scale;
-    this.volumes = new Volumes(findings, scale);
+    this.volumes = new Volumes(findings);
   }
 
   /**
@@ -53,10 +45,9 @@ final class RecipeReader {
           "a trial with at least recipe and, in it, starch",
           "add the recipe, or move the file to another folder if it is no trial");
     }
-    Optional<ObjectReader> found = trial.section("recipe");
-    ObjectReader recipe = found.orElseGet(() -> trial.empty("recipe"));
+    ObjectReader recipe = trial.sectionOrEmpty("recipe");
     StarchReader starchReader = new StarchReader(findings, volumes);
-    List<StarchReader.Noted> noted = starchReader.starches(recipe, found.isPresent());
+    List<StarchReader.Noted> noted = starchReader.starches(recipe, recipe.isThere());
     Optional<ObjectReader> water = recipe.section("water");
     Optional<Estimate> waterKg = water.flatMap(section -> volumes.massKg(section, Volumes.WATER));
     List<StarchPortion> starches = starchReader.weighedStarches(noted, waterKg);
@@ -65,8 +56,8 @@ final class RecipeReader {
         waterKg.orElseGet(() -> starchReader.assumedWater(recipe, noted, starchKg));
     GlycerolPortion glycerol = new GlycerolReader(findings).read(recipe, starchKg, volumes, file);
     VinegarPortion vinegar = vinegar(recipe, waterTaken);
-    Estimate salt = scale.kg(recipe.amount("salt_g"), Estimate.exact(0));
-    Estimate inert = scale.kg(recipe.amount("inert_g"), Estimate.exact(0));
+    Estimate salt = recipe.taken("salt_g");
+    Estimate inert = recipe.taken("inert_g");
     Cook cook = cook(trial, waterTaken, waterTaken.value() + vinegar.massKg().value());
     // Without starch there is no recipe, but the other faults of the file are found all the same.
     return starches.isEmpty()
@@ -80,59 +71,34 @@ final class RecipeReader {
       return new VinegarPortion(Estimate.exact(0), Estimate.exact(0.05));
     }
     ObjectReader section = found.get();
-    Amount acidity = section.amount("acidity_pct");
-    Estimate acid = acidity.or(Estimate.between(4, 8)).times(PERCENT);
-    if (!acidity.isKnown()) {
-      findings.notRecorded(
-          section.path("acidity_pct"), "4 to 8 % acid", "how far the acid cuts the chains");
-    }
+    Estimate acid = section.taken("acidity_pct");
     Optional<Estimate> mass = volumes.massKg(section, Volumes.vinegar(acid.value()));
     Estimate massKg = mass.orElseGet(() -> Estimate.between(0, 0.1 * waterKg.value()));
     if (mass.isEmpty()) {
-      findings.notRecorded(
-          section.path("mass_g"),
-          Words.grams(massKg),
-          "how far the acid cuts the chains, and a little water");
+      section.notRecorded("mass_g", Words.grams(massKg));
     }
     return new VinegarPortion(massKg, acid);
   }
 
   private Cook cook(ObjectReader trial, Estimate waterKg, double mostKg) {
-    Optional<ObjectReader> found = trial.section("cook");
-    Amount missing = Amount.Missing.NOT_RECORDED;
-    Amount minutes = found.map(cook -> cook.amount("minutes")).orElse(missing);
-    Amount top = found.map(cook -> cook.amount("top_C")).orElse(missing);
-    Amount lost = found.map(cook -> cook.amount("water_lost_g")).orElse(missing);
+    ObjectReader cook = trial.sectionOrEmpty("cook");
+    Estimate durationS = cook.taken("minutes");
+    Estimate topK = cook.taken("top_C");
+    Optional<Estimate> weighedKg = cook.amount("water_lost_g");
     Estimate lostKg =
-        scale.kg(
-            lost,
+        weighedKg.orElse(
             Estimate.between(
                 LEAST_WATER_LOST * waterKg.value(), MOST_WATER_LOST * waterKg.value()));
-    if (!minutes.isKnown()) {
-      findings.notRecorded("cook.minutes", "5 to 20 min", "how far the acid cuts the chains");
+    if (weighedKg.isEmpty()) {
+      cook.notRecorded("water_lost_g", Words.grams(lostKg) + ", 2 to 12 % of the water");
     }
-    if (!top.isKnown()) {
-      findings.notRecorded(
-          "cook.top_C",
-          "85 to 98 \u00B0C",
-          "whether every grain gelatinised, and how far the acid cuts the chains");
-    }
-    if (!lost.isKnown()) {
-      findings.notRecorded(
-          "cook.water_lost_g",
-          Words.grams(lostKg) + ", 2 to 12 % of the water",
-          "the paste may be thicker or thinner; weigh the pot before and after");
-    }
-    if (lost.isKnown() && lostKg.value() >= mostKg) {
+    if (weighedKg.isPresent() && lostKg.value() >= mostKg) {
       findings.fault(
-          found.orElseThrow().placeOf("water_lost_g"),
+          cook.placeOf("water_lost_g"),
           Words.number(lostKg.value() * 1000) + " g of water lost in the pot",
           "less than the " + Words.number(mostKg * 1000) + " g that went in",
           "weigh the pot before and after the cook and write the difference");
     }
-    return new Cook(
-        minutes.or(COOK_MINUTES).times(MINUTE_S),
-        top.or(COOK_TOP_C).plus(Estimate.exact(ZERO_CELSIUS_K)),
-        lostKg);
+    return new Cook(durationS, topK, lostKg);
   }
 }

@@ -1,9 +1,6 @@
 package starchfilm.files.notebook;
 
-import static starchfilm.numerics.units.Units.PERCENT;
-
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.files.findings.Findings;
@@ -41,19 +38,18 @@ final class StarchReader {
     List<Noted> noted = new ArrayList<>();
     for (ObjectReader section : recipe.sections("starch")) {
       StarchKind kind = kind(section);
-      Amount moisture = section.amount("moisture_pct");
+      Optional<Estimate> moisture = section.amount("moisture_pct");
       Estimate usual = new Estimate(kind.powderMoistureFraction(), kind.powderMoistureSd());
-      if (!moisture.isKnown()) {
+      if (moisture.isEmpty()) {
         findings.notRecorded(
             section.path("moisture_pct"),
             Words.percent(usual) + ", as " + kind + " starch usually holds",
             "dry starch uncertain by " + Words.percentSpread(usual));
       }
-      Estimate fraction =
-          moisture.isKnown() ? moisture.or(Estimate.exact(0)).times(PERCENT) : usual;
-      Estimate inert = section.amount("inert_pct").or(Estimate.exact(0)).times(PERCENT);
+      Estimate inert = section.taken("inert_pct");
       Estimate loose = inert.value() > 0 ? Flour.BULK_KG_PER_M3 : kind.bulkDensityKgPerM3();
-      noted.add(new Noted(section, kind, massKg(section, kind, loose), fraction, inert));
+      Optional<Estimate> massKg = massKg(section, kind, loose);
+      noted.add(new Noted(section, kind, massKg, moisture.orElse(usual), inert));
     }
     if (mustBeThere && recipe.entries("starch").isEmpty()) {
       findings.fault(
@@ -76,22 +72,14 @@ final class StarchReader {
     return massKg;
   }
 
-  private StarchKind kind(ObjectReader section) {
-    boolean given = section.has("kind");
-    Optional<String> word = section.oneOf("kind");
-    if (word.isPresent() && !word.get().equals(TrialFieldTable.UNKNOWN)) {
-      return Arrays.stream(StarchKind.values())
-          .filter(kind -> kind.tradeName().equals(word.get()))
-          .findFirst()
-          .orElseThrow();
-    }
-    if (!given || word.isPresent()) {
-      findings.notRecorded(
-          section.path("kind"),
-          StarchKind.CORN + " starch",
-          "kinds differ in strength, stretch and gel; your film may differ from" + " the forecast");
-    }
-    return StarchKind.CORN;
+  private static StarchKind kind(ObjectReader section) {
+    return section
+        .choice("kind", StarchKind.values())
+        .orElseGet(
+            () -> {
+              section.notRecorded("kind");
+              return StarchKind.CORN;
+            });
   }
 
   List<StarchPortion> weighedStarches(List<Noted> noted, Optional<Estimate> waterKg) {
@@ -107,10 +95,11 @@ final class StarchReader {
         assumed =
             Estimate.between(
                 wholeKg * from / (1 - from) / powder, wholeKg * to / (1 - to) / powder);
-        findings.notRecorded(
-            starch.section().path("mass_g"),
-            Words.grams(assumed) + ", as " + starch.kind() + " starch is usually cast",
-            "dry thickness and drying time are known only within this range");
+        starch
+            .section()
+            .notRecorded(
+                "mass_g",
+                Words.grams(assumed) + ", as " + starch.kind() + " starch is usually cast");
       }
       portions.add(
           new StarchPortion(
@@ -131,10 +120,7 @@ final class StarchReader {
             ? Estimate.exact(POT_KG)
             : Estimate.between(
                 dryKg * (1 / kind.usualCast().max() - 1), dryKg * (1 / kind.usualCast().min() - 1));
-    findings.notRecorded(
-        recipe.path("water"),
-        Words.grams(water) + ", as " + kind + " starch is usually cast",
-        "dry thickness and drying time are known only within this range");
+    recipe.notRecorded("water", Words.grams(water) + ", as " + kind + " starch is usually cast");
     return water;
   }
 }

@@ -6,7 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import starchfilm.files.findings.Allowed;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * A field of a trial file, declared once: reader, form, schema and list of keys follow from it. A
@@ -23,6 +26,9 @@ import starchfilm.files.findings.Allowed;
  * @param example how it is written in JSON
  * @param mend what to write instead of something else
  * @param label its name on a form; of a section the title of its fields; empty where no form has it
+ * @param assumed what is taken where it is not noted, begun with a number or a range in its unit;
+ *     empty where that is no constant
+ * @param cost what it costs not to know it; empty where nothing is told
  * @param fields of a section: its fields by their names
  */
 public record TrialField(
@@ -37,7 +43,11 @@ public record TrialField(
     String example,
     String mend,
     String label,
+    String assumed,
+    String cost,
     Map<String, TrialField> fields) {
+  private static final Pattern ASSUMED = Pattern.compile("([0-9.]+)(?: to ([0-9.]+))?");
+
   /** The whole trial. */
   public static final TrialField TRIAL = TrialFieldTable.read("trial-fields.txt");
 
@@ -108,6 +118,25 @@ public record TrialField(
     return (required ? "required " : "") + (many ? "list of " : "") + kind.words() + range + words;
   }
 
+  /** The numbers or words that may stand in it; else an example. */
+  String rangeWords() {
+    return allowed
+        .map(Allowed::words)
+        .orElse(choices.isEmpty() ? "such as " + example : String.join(", ", choices));
+  }
+
+  /** What is assumed, in its unit. */
+  Estimate assumedNumber() {
+    Matcher ends = ASSUMED.matcher(assumed);
+    if (!ends.lookingAt()) {
+      throw new IllegalStateException(path + ": nothing is assumed");
+    }
+    double from = Double.parseDouble(ends.group(1));
+    return ends.group(2) == null
+        ? Estimate.exact(from)
+        : Estimate.between(from, Double.parseDouble(ends.group(2)));
+  }
+
   /**
    * How it is written.
    *
@@ -143,7 +172,7 @@ public record TrialField(
   private TrialField with(String newPath, Kind newKind, Map<String, TrialField> newFields) {
     return new TrialField(
         newPath, newKind, true, false, allowed, longest, choices, sentence, example, mend, label,
-        newFields);
+        "", "", newFields);
   }
 
   /**

@@ -1,8 +1,5 @@
 package starchfilm.files.notebook;
 
-import static starchfilm.numerics.units.Units.DAY_S;
-import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
-
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -11,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.regex.Pattern;
@@ -43,9 +39,6 @@ public final class TrialReader {
 
   private static final Pattern OWN_FORECAST =
       Pattern.compile("\\{\\s*\"what\"\\s*:\\s*\"drying forecast\"");
-
-  /** Where a film is used if nobody says: the standard atmosphere of ISO 291, a week on. */
-  private static final Use USUAL = new Use(0.5, 23 + ZERO_CELSIUS_K, 7 * DAY_S);
 
   private final LocatedReader json = new LocatedReader();
 
@@ -146,14 +139,12 @@ public final class TrialReader {
     Optional<String> from =
         section.text("from").flatMap(other -> beside(section, file, other, findings));
     Optional<LocalDateTime> pouredAt = TimesReader.pouredAt(section, findings);
-    OptionalDouble step = section.number("scale_g");
-    Scale scale = new Scale(step);
-    Optional<Recipe> recipe = new RecipeReader(findings, scale).read(section, file);
+    Optional<Recipe> recipe = new RecipeReader(findings).read(section, file);
     Optional<Paste> paste =
         findings.faults().isEmpty()
             ? recipe.flatMap(whole -> new PasteReader(findings).cooked(section, whole))
             : Optional.empty();
-    PourReader.Poured poured = new PourReader(findings, scale).read(section, paste);
+    PourReader.Poured poured = new PourReader(findings).read(section, paste);
     // A fault above makes every weighing look wrong; one sentence is enough.
     Optional<Paste> trusted = findings.faults().isEmpty() ? paste : Optional.empty();
     DryingPlace place = new RoomReader(findings, file).read(section, pouredAt);
@@ -161,20 +152,19 @@ public final class TrialReader {
     ObservationsReader seen = new ObservationsReader(findings, times);
     Estimate fresh = fresh(poured, trusted);
     PlatesReader.Plates plates =
-        new PlatesReader(findings, scale, times)
-            .read(section, poured.pour().plates(), poured.tare());
+        new PlatesReader(findings, times).read(section, poured.pour().plates(), poured.tare());
     SortedMap<Integer, List<Weighing>> weighings =
-        new WeighingsReader(findings, scale, times)
+        new WeighingsReader(findings, times)
             .read(section, poured.sized(), plates, fresh, solids(trusted));
     List<Weighing> ofFirst = Optional.ofNullable(weighings.remove(1)).orElse(List.of());
-    List<Double> dryThickness = new ArrayList<>(ObservationsReader.dryThicknessM(section));
+    List<Double> dryThickness = new ArrayList<>(section.numbers("dry_thickness_um"));
     plates.thicknessesM().values().forEach(dryThickness::addAll);
     List<ObservedFault> faults = seen.faults(section);
     List<ObservationsReader.Pulled> pulls = seen.pulls(section, plates, dryThickness);
     var moved = seen.moved(section);
-    Use use = use(section, findings);
-    Optional<Integer> rating = seen.rating(section);
-    List<String> remarks = seen.remarks(section);
+    Use use = use(section);
+    Optional<Integer> rating = section.count("rating");
+    List<String> remarks = section.texts("remarks");
     List<Path> photos = photos(section, file, findings);
     recipe
         .flatMap(whole -> ClosedHeat.of(whole.glycerol(), place))
@@ -241,25 +231,14 @@ public final class TrialReader {
     if (wish.isEmpty()) {
       return Wanted.NOTHING;
     }
-    OptionalDouble days = wish.get().number("ready_after_days");
-    return new Wanted(
-        wish.get().text("film"),
-        days.isPresent() ? OptionalDouble.of(days.getAsDouble() * DAY_S) : OptionalDouble.empty());
+    return new Wanted(wish.get().text("film"), wish.get().number("ready_after_days"));
   }
 
-  private static Use use(ObjectReader trial, Findings findings) {
-    ObjectReader use = trial.section("use").orElseGet(() -> trial.empty("use"));
-    OptionalDouble humidity = use.number("rh_pct");
-    OptionalDouble air = use.number("air_C");
-    OptionalDouble days = use.number("after_days");
-    if (!use.has("rh_pct")) {
-      findings.notRecorded(
-          use.path("rh_pct"), "50 %", "in drier air the film is stiffer, in damper air softer");
-    }
+  /** Where nobody says: the standard atmosphere of ISO 291, a week on. */
+  private static Use use(ObjectReader trial) {
+    ObjectReader use = trial.sectionOrEmpty("use");
     return new Use(
-        humidity.isPresent() ? humidity.getAsDouble() / 100 : USUAL.relativeHumidity(),
-        air.isPresent() ? air.getAsDouble() + ZERO_CELSIUS_K : USUAL.temperatureK(),
-        days.isPresent() ? days.getAsDouble() * DAY_S : USUAL.ageS());
+        use.takenNumber("rh_pct"), use.takenNumber("air_C"), use.takenNumber("after_days"));
   }
 
   private static List<Path> photos(ObjectReader trial, Path file, Findings findings) {

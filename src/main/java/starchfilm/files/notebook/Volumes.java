@@ -15,7 +15,6 @@ final class Volumes {
   static final double JUG_RELATIVE_SD = 0.03;
 
   private static final double ROOM_K = 293.15;
-  private static final double M3_PER_ML = 1e-6;
 
   /**
    * Rise of density per mass fraction of acetic acid in dilute vinegar (kg/m3): about 1.4 kg/m3 a
@@ -25,11 +24,9 @@ final class Volumes {
   private static final double ACETIC_ACID_SLOPE_KG_PER_M3 = 140;
 
   private final Findings findings;
-  private final Scale scale;
 
-  Volumes(Findings findings, Scale scale) {
+  Volumes(Findings findings) {
     this.findings = findings;
-    this.scale = scale;
   }
 
   /** Density of what a jar of glycerol holds at room temperature (kg/m3). */
@@ -57,21 +54,20 @@ final class Volumes {
 
   /** The same of something whose density (kg/m3) is known so well. */
   Optional<Estimate> massKg(ObjectReader section, Estimate densityKgPerM3) {
-    Optional<Amount> spooned = section.volumeIn("mass_g", "volume_ml");
-    Amount mass = spooned.isPresent() ? Amount.Missing.NOT_RECORDED : section.amount("mass_g");
-    Amount volume = spooned.orElseGet(() -> section.amount("volume_ml"));
-    if (mass.isKnown()) {
-      if (volume.isKnown()) {
-        findings.notice(
-            section.placeOf("volume_ml"), "not used, because mass_g is given and more reliable");
-      }
-      return Optional.of(scale.kg(mass, Estimate.exact(0)));
+    Optional<Estimate> spooned = section.volumeIn("mass_g", "volume_ml");
+    Optional<Estimate> massKg = spooned.isPresent() ? Optional.empty() : section.amount("mass_g");
+    Optional<Estimate> volumeM3 = spooned.or(() -> section.amount("volume_ml"));
+    if (massKg.isPresent() && volumeM3.isPresent()) {
+      findings.notice(
+          section.placeOf("volume_ml"), "not used, because mass_g is given and more reliable");
     }
-    if (volume.isKnown()) {
-      Estimate kg = volume.or(Estimate.exact(0)).times(M3_PER_ML).times(densityKgPerM3);
-      return Optional.of(
-          new Estimate(kg.value(), Math.hypot(kg.sd(), JUG_RELATIVE_SD * kg.value())));
-    }
-    return Optional.empty();
+    return massKg.or(
+        () ->
+            volumeM3
+                .map(volume -> volume.times(densityKgPerM3))
+                .map(
+                    kg ->
+                        new Estimate(
+                            kg.value(), Math.hypot(kg.sd(), JUG_RELATIVE_SD * kg.value()))));
   }
 }

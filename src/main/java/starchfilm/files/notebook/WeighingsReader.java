@@ -10,7 +10,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Weighing;
-import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.numerics.evidence.Estimate;
@@ -27,12 +26,10 @@ final class WeighingsReader {
   private static final double SIGMAS = 3;
 
   private final Findings findings;
-  private final Scale scale;
   private final TimesReader times;
 
-  WeighingsReader(Findings findings, Scale scale, TimesReader times) {
+  WeighingsReader(Findings findings, TimesReader times) {
     this.findings = findings;
-    this.scale = scale;
     this.times = times;
   }
 
@@ -74,28 +71,16 @@ final class WeighingsReader {
     }
     for (ObjectReader entry : entries) {
       OptionalDouble at = times.at(entry, "a weighing");
-      if (at.isEmpty() && !entry.has("at")) {
-        findings.fault(
-            entry.place(),
-            "a weighing without at",
-            "a time",
-            "add \"at\": \"+6h\" or date and time");
-      }
-      Amount mass = entry.amount("mass_g");
-      if (!mass.isKnown() && !entry.has("mass_g")) {
-        Allowed allowed = entry.allowed("mass_g");
-        findings.fault(entry.place(), "a weighing without mass_g", allowed.words(), allowed.mend());
-      }
+      Optional<Estimate> massKg = entry.amount("mass_g");
       int plate = plates.number(entry, findings).orElse(1);
       Optional<Estimate> tare = plates.tare(plate);
       Optional<Boolean> samePlate = entry.flag("same_plate");
       if (samePlate.equals(Optional.of(false))) {
         findings.notice(entry.place(), "weighed on another plate; left out");
-      } else if (mass == Amount.Missing.UNKNOWN) {
-        findings.notRecorded(
-            entry.path("mass_g"), "this weighing is left out", "one reading fewer to learn from");
-      } else if (at.isPresent() && mass.isKnown()) {
-        Shown shown = new Shown(entry, plate, at.getAsDouble(), scale.kg(mass, Estimate.exact(0)));
+      } else if (massKg.isEmpty()) {
+        entry.notRecorded("mass_g");
+      } else if (at.isPresent()) {
+        Shown shown = new Shown(entry, plate, at.getAsDouble(), massKg.get());
         boolean withPlate =
             entry
                 .flag("with_plate")
