@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.casting.Spot;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
 
 /**
@@ -53,5 +54,23 @@ public record DryingForecast(
       throw new IllegalArgumentException("no forecast for " + spot);
     }
     return found;
+  }
+
+  /**
+   * When the plate can be peeled: on average, for its thick spot follows when it is lifted.
+   *
+   * @return time since the pour (s); infinite in the cases in which it never can
+   */
+  public Band peelableS() {
+    return at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS();
+  }
+
+  /**
+   * When the plate is dry through: in its thick spot.
+   *
+   * @return time since the pour (s); infinite in the cases in which it never is
+   */
+  public Band dryThroughS() {
+    return at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
   }
 }

@@ -12,11 +12,6 @@ import java.util.List;
  * @param base the place of the trial the others are held against, from 0
  */
 public record Around(List<String> addresses, List<String> bases, int base) {
-  public Around {
-    addresses = List.copyOf(addresses);
-    bases = List.copyOf(bases);
-  }
-
   /**
    * Of a comparison that stands alone.
    *

@@ -30,13 +30,6 @@ public record Comparison(
     List<String> remarks,
     Advised advised,
     List<LearntSoFar> learnt) {
-  public Comparison {
-    analyses = List.copyOf(analyses);
-    troubles = List.copyOf(troubles);
-    remarks = List.copyOf(remarks);
-    learnt = List.copyOf(learnt);
-  }
-
   /**
    * A comparison without advice.
    *

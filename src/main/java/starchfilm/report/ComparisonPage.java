@@ -9,6 +9,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.report.advice.NotebookAdviceView;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.Scatter;
 import starchfilm.report.chart.Strip;
@@ -39,8 +40,7 @@ record ComparisonPage(
     List<String> remarks,
     List<NotebookAdviceView> advice,
     List<LearntView> learnt,
-    List<Strip.Grid> axis,
-    String axisTitle,
+    Axis axis,
     List<TrialList> list,
     List<CurveFigure> curves,
     List<Scatter> outcomes,
@@ -139,9 +139,8 @@ record ComparisonPage(
         NotebookAdviceView.of(comparison.advised(), trials),
         LearntView.of(comparison.learnt(), trials),
         scale.axis(),
-        scale.axisTitle(),
         few ? List.of() : List.of(TrialList.of(trials)),
-        few && trials.size() > 1 ? List.of(OverlaidCurves.compared(trials)) : List.of(),
+        few && trials.size() > 1 ? List.of(DryingFigure.compared(trials)) : List.of(),
         Outcomes.of(trials),
         few && trials.size() > 1 ? List.of() : ready(trials, scale),
         SideBySide.of(trials, around),
@@ -198,11 +197,11 @@ record ComparisonPage(
               trial.trial().name(),
               calendar.pour(),
               scale.strip(trial),
-              Spans.of(DryingScale.peelable(trial)),
-              Spans.of(DryingScale.dryThrough(trial)),
+              Spans.of(trial.drying().peelableS()),
+              Spans.of(trial.drying().dryThroughS()),
               trial.weighed().takenIn() == 0
                   ? ""
-                  : Spans.of(DryingScale.dryThrough(trial.dryingAtThePour()))));
+                  : Spans.of(trial.dryingAtThePour().dryThroughS())));
     }
     return rows;
   }

@@ -1,8 +1,5 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.Units.DAY_S;
-import static starchfilm.numerics.units.Units.HOUR_S;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +10,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
+import starchfilm.report.chart.TimeScale;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
 
@@ -21,7 +19,6 @@ final class CurvePlot {
   private static final int COLUMNS = 64;
   private static final int ROWS = 15;
   private static final int ROWS_PER_LABEL = 7;
-  private static final double HOURS_UP_TO_S = 2.5 * DAY_S;
 
   private final TrialForecast trial;
   private final CurveReading reading;
@@ -97,14 +94,14 @@ final class CurvePlot {
   }
 
   private List<String> axis() {
-    double unitS = endS <= HOURS_UP_TO_S ? HOUR_S : DAY_S;
+    TimeScale time = TimeScale.of(0, endS, 0, COLUMNS - 1);
     char[] line = new char[COLUMNS + 16];
     Arrays.fill(line, ' ');
-    for (RoundTicks.Tick tick : RoundTicks.linear(0, endS / unitS, 9)) {
-      int column = 7 + (int) Math.round(tick.value() * unitS / endS * (COLUMNS - 1));
+    for (RoundTicks.Tick tick : RoundTicks.linear(0, time.scale().to(), 9)) {
+      int column = 7 + (int) Math.round(time.scale().at(tick.value()));
       tick.label().getChars(0, tick.label().length(), line, column);
     }
-    String unit = unitS == HOUR_S ? "hours since the pour" : "days since the pour";
-    return List.of(new String(line).stripTrailing(), " ".repeat(7) + unit);
+    return List.of(
+        new String(line).stripTrailing(), " ".repeat(7) + time.unit() + " since the pour");
   }
 }

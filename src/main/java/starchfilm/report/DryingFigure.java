@@ -4,78 +4,114 @@ import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
+import starchfilm.drying.DryingForecast;
 import starchfilm.drying.Milestone;
+import starchfilm.drying.SpotForecast;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.CurveFigure.Frame;
-import starchfilm.report.chart.CurveFigure.Lane;
-import starchfilm.report.chart.CurveFigure.LaneMark;
-import starchfilm.report.chart.CurveFigure.LaneRange;
 import starchfilm.report.chart.CurveFigure.Line;
 import starchfilm.report.chart.CurveFigure.Mark;
-import starchfilm.report.chart.CurveFigure.TickMark;
-import starchfilm.report.chart.RoundTicks;
+import starchfilm.report.chart.CurveFigure.Upright;
+import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
+import starchfilm.report.chart.TimeScale;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 
 /**
- * The drying curve of a trial.
+ * Drying curves on one time axis, and below it when each spot or plate can be peeled and is dry
+ * through.
  *
- * <p>The left axis is the share of the poured water that is still in the film, so that thin edge,
- * average and thick spot begin together; the right axis is what the scale shows for the average.
+ * <p>The left axis is the share of the poured water that is still in the film, so that all curves
+ * begin together; the right axis is what the scale shows for the average of a plate alone.
  */
 public final class DryingFigure {
-  private static final Frame FRAME = new Frame(100, 44, 508, 270, 560);
-  private static final int FIRST_LANE = 364;
-  private static final int LANE_STEP = 30;
-  private static final int HEIGHT = 440;
+  private static final int FIRST_LANE = 72;
+  private static final int LANE_STEP = 28;
   private static final int MOST_TICKS = 9;
   private static final int READ_OUTS = 36;
 
-  /** Shorter axes count hours (s). */
-  private static final double HOURS_UP_TO_S = 2.5 * DAY_S;
+  /** The axis of what is moved about is this many times as long as the unmoved plate takes. */
+  private static final double ROOM_TO_MOVE = 3;
 
-  private final TrialForecast trial;
-  private final CurveReading reading;
-  private final double unitS;
-  private final Scale time;
-  private final Scale water = Scale.linear(0, 100, FRAME.bottom(), FRAME.top());
-  private final OptionalDouble nowS;
+  private static final double[] ROUND_DAYS = {0.25, 0.5, 1, 2, 3, 5, 7, 10, 14, 21, 30, 60, 120};
 
-  private DryingFigure(TrialForecast trial, OptionalDouble nowS) {
-    this.trial = trial;
-    this.nowS = nowS;
-    this.reading = new CurveReading(trial);
-    double end = Math.max(endS(trial), 1.05 * nowS.orElse(0));
-    this.unitS = end <= HOURS_UP_TO_S ? HOUR_S : DAY_S;
-    this.time = Scale.linear(0, end / unitS, FRAME.left(), FRAME.right());
-  }
+  private final Frame frame;
+  private final TimeScale time;
+  private final Scale water;
+  private final List<Line> lines = new ArrayList<>();
+  private final List<Lane> lanes = new ArrayList<>();
+  private final List<Upright> uprights = new ArrayList<>();
 
-  /** Draws a trial's curve. */
-  public static CurveFigure of(TrialForecast trial) {
-    return new DryingFigure(trial, OptionalDouble.empty()).figure();
+  private DryingFigure(Frame frame, double startS, double endS) {
+    this.frame = frame;
+    this.time = TimeScale.of(startS, endS, frame.left(), frame.right());
+    this.water = Scale.linear(0, 100, frame.bottom(), frame.top());
   }
 
   /**
-   * Draws a plate's curve with now on it.
+   * Draws a plate's curve.
    *
    * @param trial the trial
-   * @param nowS now (s since the pour)
+   * @param nowS now (s since the pour), where it is on the axis
    * @return the figure
    */
-  public static CurveFigure of(TrialForecast trial, double nowS) {
-    return new DryingFigure(trial, OptionalDouble.of(nowS)).figure();
+  public static CurveFigure of(TrialForecast trial, OptionalDouble nowS) {
+    DryingFigure drawn = alone(trial, nowS);
+    drawn.line("thin", trial, CurvePoint::thinEdge);
+    drawn.line("thick", trial, CurvePoint::thickSpot);
+    drawn.line("nominal", trial, point -> point.nominal().middle());
+    for (Spot spot : Spot.values()) {
+      SpotForecast at = trial.drying().at(spot);
+      drawn.lane(
+          PlainWords.word(spot),
+          at.at(Milestone.PEELABLE).timeS(),
+          at.at(Milestone.DRY_THROUGH).timeS(),
+          "");
+    }
+    nowS.ifPresent(at -> drawn.upright(at, "now"));
+    CurveReading reading = new CurveReading(trial);
+    double start = trial.drying().startMoisture();
+    Scale grams =
+        Scale.linear(
+            ReaderUnit.GRAM.of(reading.massKg(0)),
+            ReaderUnit.GRAM.of(reading.massKg(start)),
+            drawn.frame.bottom(),
+            drawn.frame.top());
+    return drawn.figure(
+        "Drying curve",
+        Headline.of(trial)
+            + " The shaded band holds 8 of 10 likely cases of the average thickness; the thin edge"
+            + " dries sooner, the thick spot later.",
+        Axis.of("on the plate, g", grams, 6),
+        drawn.clock(new PourCalendar(trial.trial().pouredAt())),
+        trial.weighed().takenIn() == 0
+            ? ""
+            : drawn.band(CurveReading.atThePour(trial), trial.dryingAtThePour()),
+        drawn.band(reading, trial.drying()),
+        trial.trial().seen().weighings().stream()
+            .filter(Weighing::tared)
+            .map(
+                weighing ->
+                    drawn.weighed(weighing, reading.moisture(weighing.filmMassKg()) / start))
+            .toList());
   }
 
   /**
@@ -88,183 +124,216 @@ public final class DryingFigure {
    */
   public static List<String> readOuts(
       TrialForecast trial, OptionalDouble nowS, OptionalDouble emptyKg) {
-    DryingFigure drawn = new DryingFigure(trial, nowS);
+    double endS = alone(trial, nowS).time.endS();
+    CurveReading reading = new CurveReading(trial);
     PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
     List<String> readOuts = new ArrayList<>();
     for (int i = 0; i < READ_OUTS; i++) {
-      double timeS = drawn.time.to() * drawn.unitS * (i + 0.5) / READ_OUTS;
-      Band moisture = drawn.reading.moistureAt(timeS);
+      double timeS = endS * (i + 0.5) / READ_OUTS;
+      double moisture = reading.moistureAt(timeS).middle();
       readOuts.add(
-          calendar.byTheHour(timeS)
-              + ": "
-              + Figures.whole(
-                  ReaderUnit.GRAM.of(emptyKg.orElse(0) + drawn.reading.massKg(moisture.middle())))
-              + (emptyKg.isPresent() ? " g on the scale, " : " g of film, ")
-              + Figures.whole(drawn.percent(moisture.middle()))
-              + " % of the water left");
+          "%s: %s g %s, %s %% of the water left"
+              .formatted(
+                  calendar.byTheHour(timeS),
+                  Figures.whole(ReaderUnit.GRAM.of(emptyKg.orElse(0) + reading.massKg(moisture))),
+                  emptyKg.isPresent() ? "on the scale" : "of film",
+                  Figures.whole(100 * moisture / trial.drying().startMoisture())));
     }
     return readOuts;
   }
 
-  private CurveFigure figure() {
-    return new CurveFigure(
-        "Drying curve",
-        Headline.of(trial)
-            + " The shaded band holds 8 of 10 likely cases of the average thickness; the thin edge"
-            + " dries sooner, the thick spot later.",
-        FRAME,
-        HEIGHT,
-        "water still in the film, %",
-        "on the plate, g",
-        trial.trial().pouredAt().isPresent()
-            ? "by the clock; poured " + new PourCalendar(trial.trial().pouredAt()).pour()
-            : unitS == HOUR_S ? "hours since the pour" : "days since the pour",
-        leftTicks(),
-        rightTicks(),
-        timeTicks(),
-        trial.weighed().takenIn() == 0 ? "" : band(trial.dryingAtThePour().curve()),
-        band(trial.drying().curve()),
-        List.of(
-            line("thin", CurvePoint::thinEdge),
-            line("thick", CurvePoint::thickSpot),
-            line("nominal", point -> point.nominal().middle())),
-        marks(),
-        lanes(),
-        nowS.isPresent()
-            ? List.of(new CurveFigure.Upright(time.place(nowS.getAsDouble() / unitS), "now"))
-            : List.of());
+  /**
+   * Draws a casting over what it was before it was moved about. The axis follows the unmoved one
+   * alone, so that it stands still while the other moves.
+   *
+   * @param moved the casting
+   * @param unmoved what it was
+   * @param byS when it must be ready (s since the pour), if there is such a day
+   */
+  static CurveFigure moved(TrialForecast moved, TrialForecast unmoved, OptionalDouble byS) {
+    double wanted = Math.max(ROOM_TO_MOVE * settledS(unmoved), 1.05 * byS.orElse(0));
+    double endDays =
+        DoubleStream.of(ROUND_DAYS)
+            .filter(days -> days * DAY_S >= wanted)
+            .findFirst()
+            .orElse(ROUND_DAYS[ROUND_DAYS.length - 1]);
+    DryingFigure drawn = new DryingFigure(new Frame(100, 30, 548, 270, 560), 0, DAY_S * endDays);
+    drawn.line("ghost", unmoved, point -> point.nominal().middle());
+    drawn.line("thin", moved, CurvePoint::thinEdge);
+    drawn.line("thick", moved, CurvePoint::thickSpot);
+    drawn.line("nominal", moved, point -> point.nominal().middle());
+    drawn.lane("before", unmoved, "ghost");
+    drawn.lane("now", moved, "");
+    byS.ifPresent(at -> drawn.upright(at, "needed"));
+    return drawn.figure(
+        "Drying curve", Headline.of(moved) + " Before it was moved: " + Headline.of(unmoved));
   }
 
-  /** The axis ends a little past the last finite milestone or weighing, or with the curve. */
-  private static double endS(TrialForecast trial) {
-    double last = 0;
-    for (Spot spot : Spot.values()) {
-      for (Milestone milestone : Milestone.values()) {
-        Band band = trial.drying().at(spot).at(milestone).timeS();
-        for (double moment : new double[] {band.low(), band.middle(), band.high()}) {
-          last = Double.isFinite(moment) ? Math.max(last, moment) : last;
-        }
-      }
+  /** Draws the average of every trial. */
+  static CurveFigure compared(List<TrialForecast> trials) {
+    double last = trials.stream().mapToDouble(DryingFigure::settledS).max().orElse(DAY_S);
+    double first =
+        trials.stream()
+            .mapToDouble(trial -> trial.drying().peelableS().low())
+            .filter(s -> s > 0 && Double.isFinite(s))
+            .min()
+            .orElse(last);
+    double startS = TimeScale.isWide(first, last) ? Math.max(HOUR_S / 2, first / 4) : 0;
+    DryingFigure drawn = new DryingFigure(new Frame(190, 30, 728, 250, 740), startS, 1.08 * last);
+    for (int i = 0; i < trials.size(); i++) {
+      String look = "of-" + (i % 6 + 1);
+      drawn.line(look, trials.get(i), point -> point.nominal().middle());
+      String name = trials.get(i).trial().name();
+      String label = name.length() > 22 ? name.substring(0, 21).strip() + "…" : name;
+      drawn.lane((i + 1) + " " + label, trials.get(i), look);
     }
-    for (Weighing weighing : trial.trial().seen().weighings()) {
-      last = Math.max(last, weighing.timeS());
-    }
+    return drawn.figure(
+        "Drying curves",
+        trials.stream()
+            .map(trial -> trial.trial().name() + ": " + Headline.of(trial))
+            .collect(Collectors.joining(" ")));
+  }
+
+  /** A plate alone, its axis as long as the plate takes or as it has been weighed. */
+  private static DryingFigure alone(TrialForecast trial, OptionalDouble nowS) {
+    DoubleStream ready =
+        Arrays.stream(Spot.values())
+            .flatMap(
+                spot ->
+                    Arrays.stream(Milestone.values())
+                        .map(milestone -> trial.drying().at(spot).at(milestone).timeS()))
+            .flatMapToDouble(DryingFigure::ends);
+    DoubleStream weighed = trial.trial().seen().weighings().stream().mapToDouble(Weighing::timeS);
+    double lastS = DoubleStream.concat(ready, weighed).max().orElse(0);
+    double endS = lastS > 0 ? 1.05 * lastS : endOfCurveS(trial);
+    return new DryingFigure(
+        new Frame(100, 44, 508, 270, 560), 0, Math.max(endS, 1.05 * nowS.orElse(0)));
+  }
+
+  /** When a plate is ready for good; the end of its curve where it never is (s). */
+  private static double settledS(TrialForecast trial) {
+    return DoubleStream.concat(ends(trial.drying().peelableS()), ends(trial.drying().dryThroughS()))
+        .max()
+        .orElseGet(() -> endOfCurveS(trial));
+  }
+
+  private static DoubleStream ends(Band band) {
+    return DoubleStream.of(band.low(), band.middle(), band.high()).filter(Double::isFinite);
+  }
+
+  private static double endOfCurveS(TrialForecast trial) {
     List<CurvePoint> curve = trial.drying().curve();
-    return last > 0 ? 1.05 * last : curve.get(curve.size() - 1).timeS();
+    return curve.get(curve.size() - 1).timeS();
   }
 
-  private double percent(double moisture) {
-    return 100 * moisture / trial.drying().startMoisture();
+  private void line(String kind, TrialForecast trial, ToDoubleFunction<CurvePoint> moisture) {
+    CurveReading reading = new CurveReading(trial);
+    List<double[]> corners =
+        corners(
+            trial.drying(), timeS -> reading.at(timeS, moisture) / trial.drying().startMoisture());
+    lines.add(new Line(kind, CurveFigure.corners(time.scale(), water, corners)));
   }
 
-  private Line line(String kind, ToDoubleFunction<CurvePoint> moisture) {
-    List<double[]> points = new ArrayList<>();
-    for (CurvePoint point : drawn(trial.drying().curve())) {
-      points.add(new double[] {point.timeS() / unitS, percent(moisture.applyAsDouble(point))});
-    }
-    return new Line(kind, CurveFigure.corners(time, water, points));
+  private String band(CurveReading reading, DryingForecast drying) {
+    double start = drying.startMoisture();
+    List<double[]> around =
+        corners(drying, timeS -> reading.at(timeS, point -> point.nominal().high()) / start);
+    List<double[]> back =
+        corners(drying, timeS -> reading.at(timeS, point -> point.nominal().low()) / start);
+    Collections.reverse(back);
+    around.addAll(back);
+    return CurveFigure.corners(time.scale(), water, around);
   }
 
-  private String band(List<CurvePoint> curve) {
+  /** The points of the curve that lie on the axis, and its two ends. */
+  private List<double[]> corners(DryingForecast drying, DoubleUnaryOperator share) {
+    double startS = time.scale().from() * time.unitS();
+    List<Double> moments = new ArrayList<>(List.of(startS));
+    drying.curve().stream()
+        .map(CurvePoint::timeS)
+        .filter(timeS -> timeS > startS && timeS < time.endS())
+        .forEach(moments::add);
+    moments.add(time.endS());
     List<double[]> corners = new ArrayList<>();
-    List<CurvePoint> drawn = drawn(curve);
-    for (CurvePoint point : drawn) {
-      corners.add(new double[] {point.timeS() / unitS, percent(point.nominal().high())});
+    for (double timeS : moments) {
+      corners.add(new double[] {timeS / time.unitS(), 100 * share.applyAsDouble(timeS)});
     }
-    for (int i = drawn.size() - 1; i >= 0; i--) {
-      corners.add(
-          new double[] {drawn.get(i).timeS() / unitS, percent(drawn.get(i).nominal().low())});
+    return corners;
+  }
+
+  private Mark weighed(Weighing weighing, double share) {
+    return new Mark(
+        time.place(weighing.timeS()),
+        water.place(100 * share),
+        "weighed %s after %s %s"
+            .formatted(
+                ReaderUnit.GRAM.noted(weighing.filmMassKg()),
+                Figures.noted(weighing.timeS() / time.unitS()),
+                time.unit()));
+  }
+
+  private void lane(String label, TrialForecast trial, String look) {
+    lane(label, trial.drying().peelableS(), trial.drying().dryThroughS(), look);
+  }
+
+  private void lane(String label, Band peelableS, Band dryThroughS, String look) {
+    lanes.add(
+        Lane.of(
+            label,
+            look,
+            frame.bottom() + FIRST_LANE + LANE_STEP * lanes.size(),
+            time.scale(),
+            List.of(time.marked("peelable", peelableS), time.marked("dry", dryThroughS))));
+  }
+
+  private void upright(double afterPourS, String label) {
+    uprights.add(new Upright(time.place(afterPourS), label));
+  }
+
+  /** By the clock where the day of the pour is known. */
+  private Axis clock(PourCalendar calendar) {
+    List<PourCalendar.ClockTick> clock = calendar.clockTicks(time.endS(), MOST_TICKS);
+    if (clock.isEmpty()) {
+      return time.axis(MOST_TICKS);
     }
-    return CurveFigure.corners(time, water, corners);
-  }
-
-  private List<CurvePoint> drawn(List<CurvePoint> curve) {
-    return curve.stream().filter(point -> point.timeS() / unitS <= time.to()).toList();
-  }
-
-  private List<TickMark> leftTicks() {
-    return RoundTicks.linear(0, 100, 6).stream()
-        .map(tick -> new TickMark(water.place(tick.value()), tick.label(), "", false))
-        .toList();
-  }
-
-  /** Grams are a straight function of the water left, so one drawing serves both axes. */
-  private List<TickMark> rightTicks() {
-    double dry = ReaderUnit.GRAM.of(reading.massKg(0));
-    double wet = ReaderUnit.GRAM.of(reading.massKg(trial.drying().startMoisture()));
-    return RoundTicks.linear(dry, wet, 6).stream()
-        .map(
-            tick ->
-                new TickMark(
-                    water.place(100 * (tick.value() - dry) / (wet - dry)), tick.label(), "", false))
-        .toList();
-  }
-
-  private List<TickMark> timeTicks() {
-    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
-    List<PourCalendar.ClockTick> clock = calendar.clockTicks(time.to() * unitS, MOST_TICKS);
-    List<TickMark> marks = new ArrayList<>();
-    if (!clock.isEmpty()) {
-      // On a narrow screen the day of the pour would run into the next.
-      boolean crowded = clock.size() > 1 && !clock.get(1).under().isEmpty();
-      for (PourCalendar.ClockTick tick : clock) {
-        marks.add(
-            new TickMark(
-                time.place(tick.afterPourS() / unitS),
-                tick.label(),
-                tick.under(),
-                tick.label().contains(":")
-                    ? tick.under().isEmpty() || (crowded && marks.isEmpty())
-                    : marks.size() % 2 == 1));
-      }
-      return marks;
+    // On a narrow screen the day of the pour would run into the next.
+    boolean crowded = clock.size() > 1 && !clock.get(1).under().isEmpty();
+    List<Axis.Tick> ticks = new ArrayList<>();
+    for (PourCalendar.ClockTick tick : clock) {
+      boolean spare =
+          tick.label().contains(":")
+              ? tick.under().isEmpty() || (crowded && ticks.isEmpty())
+              : ticks.size() % 2 == 1;
+      ticks.add(new Axis.Tick(time.place(tick.afterPourS()), tick.label(), tick.under(), spare));
     }
-    for (RoundTicks.Tick tick : RoundTicks.linear(0, time.to(), MOST_TICKS)) {
-      marks.add(new TickMark(time.place(tick.value()), tick.label(), "", marks.size() % 2 == 1));
-    }
-    return marks;
+    return new Axis("by the clock; poured " + calendar.pour(), ticks);
   }
 
-  private List<Mark> marks() {
-    return trial.trial().seen().weighings().stream()
-        .filter(Weighing::tared)
-        .map(
-            weighing ->
-                new Mark(
-                    time.place(weighing.timeS() / unitS),
-                    water.place(percent(reading.moisture(weighing.filmMassKg()))),
-                    "weighed "
-                        + ReaderUnit.GRAM.noted(weighing.filmMassKg())
-                        + " after "
-                        + Figures.noted(weighing.timeS() / unitS)
-                        + (unitS == HOUR_S ? " hours" : " days")))
-        .toList();
+  private CurveFigure figure(String title, String description) {
+    return figure(title, description, Axis.NONE, time.axis(MOST_TICKS), "", "", List.of());
   }
 
-  private List<Lane> lanes() {
-    List<Lane> lanes = new ArrayList<>();
-    for (Spot spot : Spot.values()) {
-      List<LaneRange> ranges = new ArrayList<>();
-      List<LaneMark> marks = new ArrayList<>();
-      for (Milestone milestone : List.of(Milestone.PEELABLE, Milestone.DRY_THROUGH)) {
-        Band band = trial.drying().at(spot).at(milestone).timeS();
-        String kind = milestone == Milestone.PEELABLE ? "peelable" : "dry";
-        if (Double.isFinite(band.low())) {
-          ranges.add(
-              new LaneRange(
-                  kind,
-                  time.place(band.low() / unitS),
-                  time.place(band.high() / unitS),
-                  Double.isInfinite(band.high())));
-        }
-        if (Double.isFinite(band.middle())) {
-          marks.add(new LaneMark(kind, time.place(band.middle() / unitS)));
-        }
-      }
-      lanes.add(
-          new Lane(
-              PlainWords.word(spot), "", FIRST_LANE + LANE_STEP * lanes.size(), ranges, marks));
-    }
-    return lanes;
+  private CurveFigure figure(
+      String title,
+      String description,
+      Axis right,
+      Axis bottom,
+      String ghost,
+      String shade,
+      List<Mark> marks) {
+    return new CurveFigure(
+        title,
+        description,
+        frame,
+        frame.bottom() + FIRST_LANE + LANE_STEP * lanes.size(),
+        Axis.of("water still in the film, %", water, 6),
+        right,
+        bottom,
+        ghost,
+        shade,
+        lines,
+        marks,
+        lanes,
+        uprights);
   }
 }

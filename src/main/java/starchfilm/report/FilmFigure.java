@@ -8,6 +8,8 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.chart.Axis;
+import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.PlainWords;
@@ -150,33 +152,29 @@ enum FilmFigure {
    * @return range and median, and the mean of what was measured
    */
   Strip strip(TrialForecast trial, int ticks) {
-    Band band = of(trial.film());
-    List<Strip.Dot> dots = new ArrayList<>();
-    List<Strip.Range> ranges = new ArrayList<>();
+    List<Lane.Marked> marked = new ArrayList<>();
     if (stated(trial.film())) {
-      dots.add(new Strip.Dot("film", scale.place(unit.of(band.middle())) + "%"));
-      ranges.add(Strip.range("film", scale, unit.of(band.low()), unit.of(band.high())));
+      marked.add(new Lane.Marked("film", unit.of(of(trial.film()))));
     }
     StringBuilder words = new StringBuilder(band(trial.film()));
     for (Measured measured : Measured.of(trial)) {
       if (measured.property() == this) {
-        dots.add(new Strip.Dot("measured", scale.place(unit.of(measured.mean())) + "%"));
+        marked.add(new Lane.Marked("measured", unit.of(Band.exact(measured.mean()))));
         words.append("; measured ").append(measured.values());
       }
     }
     return new Strip(
         label,
         words.toString(),
-        ticks == 0 ? List.of() : Strip.grid(scale, ticks),
-        ranges,
-        dots,
+        ticks == 0 ? List.of() : Axis.of(label, scale, ticks).ticks(),
+        Lane.of("", "", 0, scale, marked),
         ticks == 0 ? List.of() : landmarks());
   }
 
   /** Things one knows, on the same scale. */
   private List<Strip.Landmark> landmarks() {
     return HouseholdFilm.of(property).stream()
-        .map(known -> new Strip.Landmark(scale.place(unit.of(known.value())) + "%", known.thing()))
+        .map(known -> new Strip.Landmark(scale.place(unit.of(known.value())), known.thing()))
         .toList();
   }
 }

@@ -27,8 +27,14 @@ final class ForecastRows {
   static List<Row> of(List<TrialForecast> trials) {
     DryingScale drying = DryingScale.of(trials);
     List<Row> rows = new ArrayList<>();
-    rows.add(waiting("peelable", "peelable", drying, trials, DryingScale::peelable));
-    rows.add(waiting("dry through, thick spot", "dry", drying, trials, DryingScale::dryThrough));
+    rows.add(waiting("peelable", "peelable", drying, trials, trial -> trial.drying().peelableS()));
+    rows.add(
+        waiting(
+            "dry through, thick spot",
+            "dry",
+            drying,
+            trials,
+            trial -> trial.drying().dryThroughS()));
     rows.add(
         new Row(
             "in the hand",

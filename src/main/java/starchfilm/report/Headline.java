@@ -54,9 +54,9 @@ public final class Headline {
             + Plural.of(trial.weighed().takenIn(), "weighing")
             + (trial.trial().weighedSiblings().isEmpty() ? " of this plate" : " of this pour")
             + "; forecast at the pour: peelable "
-            + after(DryingScale.peelable(trial.dryingAtThePour()))
+            + after(trial.dryingAtThePour().peelableS())
             + ", thick spot dry through "
-            + after(DryingScale.dryThrough(trial.dryingAtThePour()))
+            + after(trial.dryingAtThePour().dryThroughS())
             + ".";
   }
 
@@ -66,7 +66,7 @@ public final class Headline {
    * @param byS the moment (s since the pour)
    */
   static String inTime(TrialForecast trial, double byS) {
-    Band dry = DryingScale.dryThrough(trial);
+    Band dry = trial.drying().dryThroughS();
     Optional<LocalDateTime> poured = trial.trial().pouredAt();
     String by =
         poured.isEmpty()
@@ -88,7 +88,7 @@ public final class Headline {
   }
 
   private static String peelable(TrialForecast trial) {
-    Band band = DryingScale.peelable(trial);
+    Band band = trial.drying().peelableS();
     if (Double.isInfinite(band.low())) {
       return "Not peelable within the time computed";
     }
@@ -97,11 +97,11 @@ public final class Headline {
     }
     return "Peelable "
         + new PourCalendar(trial.trial().pouredAt())
-            .range(band, DryingScale.dryThrough(trial).middle());
+            .range(band, trial.drying().dryThroughS().middle());
   }
 
   private static String dryThrough(TrialForecast trial) {
-    Band band = DryingScale.dryThrough(trial);
+    Band band = trial.drying().dryThroughS();
     if (Double.isInfinite(band.low())) {
       return "the thick spot does not dry through within the time computed";
     }

@@ -12,10 +12,10 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.report.chart.CurveFigure.TickMark;
-import starchfilm.report.chart.RoundTicks;
+import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Scatter;
+import starchfilm.report.chart.TimeScale;
 import starchfilm.report.words.Figures;
 
 /** What came of trials against what was changed, as figures of points. */
@@ -23,9 +23,6 @@ final class Outcomes {
   private static final int TICKS = 6;
   private static final int GOOD_FROM = 4;
   private static final int BAD_UP_TO = 2;
-
-  /** Where the largest is this many times the smallest, equal steps are ratios. */
-  private static final double LOGARITHMIC_FROM = 8;
 
   /** Points nearer than this (units of the drawing) share one label. */
   private static final double TOUCHING = 18;
@@ -46,7 +43,7 @@ final class Outcomes {
         places(
             trials,
             trial -> 1e3 * trial.trial().casting().pour().wetThicknessM().value(),
-            trial -> Optional.of(DryingScale.dryThrough(trial).times(1 / DAY_S)));
+            trial -> Optional.of(trial.drying().dryThroughS().times(1 / DAY_S)));
     List<Place> stretch =
         places(
             trials,
@@ -75,8 +72,7 @@ final class Outcomes {
             .mapToDouble(Measured::mean)
             .findFirst();
     return measured.isPresent()
-        ? Optional.of(
-            new Band(measured.getAsDouble(), measured.getAsDouble(), measured.getAsDouble()))
+        ? Optional.of(Band.exact(measured.getAsDouble()))
         : Optional.of(trial.film())
             .filter(film -> FilmFigure.ELONGATION.withheld(film).isEmpty())
             .map(FilmFigure.ELONGATION::of);
@@ -134,10 +130,8 @@ final class Outcomes {
     return new Scatter(
         title,
         across + ", against " + up + ". " + words.toString().strip(),
-        across,
-        up,
-        ticks(x),
-        ticks(y),
+        Axis.of(across, x, TICKS),
+        Axis.of(up, y, TICKS),
         points);
   }
 
@@ -163,21 +157,11 @@ final class Outcomes {
     double[] all = values.toArray();
     double low = DoubleStream.of(all).min().orElse(0);
     double high = DoubleStream.of(all).max().orElse(1);
-    if (low > 0 && high > LOGARITHMIC_FROM * low) {
+    if (TimeScale.isWide(low, high)) {
       return Scale.logarithmic(low / 1.1, high * 1.1, first, last);
     }
     double margin = Math.max(0.06 * (high - low), 0.03 * Math.max(high, 1e-9));
     return Scale.linear(Math.max(0, low - margin), high + margin, first, last);
-  }
-
-  private static List<TickMark> ticks(Scale scale) {
-    List<RoundTicks.Tick> ticks =
-        scale.logarithmic()
-            ? RoundTicks.logarithmic(scale.from(), scale.to(), TICKS)
-            : RoundTicks.linear(scale.from(), scale.to(), TICKS);
-    return ticks.stream()
-        .map(tick -> new TickMark(scale.place(tick.value()), tick.label(), "", false))
-        .toList();
   }
 
   private static String kind(TrialForecast trial) {

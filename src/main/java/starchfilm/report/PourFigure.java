@@ -4,7 +4,7 @@ import java.util.List;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.report.chart.RoundTicks;
+import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.ReaderUnit;
@@ -21,7 +21,7 @@ record PourFigure(
     String wetTop,
     String wetLabel,
     String dryLabel,
-    List<Mark> ruler,
+    List<Axis.Tick> ruler,
     String sentence) {
   private static final double LEFT = 10;
   private static final double RIGHT = 250;
@@ -31,9 +31,6 @@ record PourFigure(
   private static final int MARKS = 5;
 
   private static final double TENTHS_BELOW_G = 10;
-
-  /** A mark of the ruler. */
-  record Mark(String y, String label) {}
 
   /** Where along the plate the spots are drawn: thin at the rims, thick in the middle. */
   private static final double SLOPE = 60;
@@ -69,9 +66,7 @@ record PourFigure(
         upright.place(trial.drying().at(Spot.THICK_SPOT).wetThicknessM()),
         wetLabel,
         dryLabel,
-        RoundTicks.linear(0, 1e3 * tallest, MARKS).stream()
-            .map(tick -> new Mark(upright.place(tick.value() / 1e3), tick.label()))
-            .toList(),
+        Axis.of("mm", Scale.linear(0, 1e3 * tallest, PLATE_TOP, HIGHEST), MARKS).ticks(),
         sentence(trial, trial.trial().casting().pour().plates()));
   }
 

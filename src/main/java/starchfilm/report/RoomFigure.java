@@ -1,7 +1,5 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.Units.DAY_S;
-import static starchfilm.numerics.units.Units.HOUR_S;
 import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
@@ -9,12 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import starchfilm.casting.Room;
 import starchfilm.material.air.AirState;
+import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.CurveFigure.Frame;
 import starchfilm.report.chart.CurveFigure.Line;
-import starchfilm.report.chart.CurveFigure.TickMark;
-import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
+import starchfilm.report.chart.TimeScale;
 import starchfilm.report.words.Figures;
 
 /** What was read of a room: temperature and humidity over time. */
@@ -24,7 +22,6 @@ public final class RoomFigure {
   private static final int STEPS = 400;
   private static final int MOST_TICKS = 8;
   private static final int MOST_SIDE_TICKS = 5;
-  private static final double HOURS_UP_TO_S = 2.5 * DAY_S;
 
   private RoomFigure() {}
 
@@ -36,8 +33,7 @@ public final class RoomFigure {
    * @return the figure: air against the left axis, humidity against the right one
    */
   public static CurveFigure of(Room room, double endS) {
-    double unitS = endS <= HOURS_UP_TO_S ? HOUR_S : DAY_S;
-    Scale time = Scale.linear(0, endS / unitS, FRAME.left(), FRAME.right());
+    TimeScale time = TimeScale.of(0, endS, FRAME.left(), FRAME.right());
     List<double[]> air = new ArrayList<>();
     List<double[]> humidity = new ArrayList<>();
     double coolest = Double.POSITIVE_INFINITY;
@@ -48,8 +44,8 @@ public final class RoomFigure {
       double celsius = state.temperatureK() - ZERO_CELSIUS_K;
       coolest = Math.min(coolest, celsius);
       warmest = Math.max(warmest, celsius);
-      air.add(new double[] {at / unitS, celsius});
-      humidity.add(new double[] {at / unitS, PERCENT_PER_UNIT * state.relativeHumidity()});
+      air.add(new double[] {at / time.unitS(), celsius});
+      humidity.add(new double[] {at / time.unitS(), PERCENT_PER_UNIT * state.relativeHumidity()});
     }
     double low = 5 * Math.floor(coolest / 5);
     double high = Math.max(low + 5, 5 * Math.ceil(warmest / 5));
@@ -64,25 +60,16 @@ public final class RoomFigure {
             + " °C, solid; relative humidity, dashed.",
         FRAME,
         HEIGHT,
-        "air, °C (solid)",
-        "relative humidity, % (dashed)",
-        (unitS == HOUR_S ? "hours" : "days") + " since the pour",
-        ticks(celsius, low, high, MOST_SIDE_TICKS),
-        ticks(percent, 0, 100, MOST_SIDE_TICKS),
-        ticks(time, 0, endS / unitS, MOST_TICKS),
+        Axis.of("air, °C (solid)", celsius, MOST_SIDE_TICKS),
+        Axis.of("relative humidity, % (dashed)", percent, MOST_SIDE_TICKS),
+        time.axis(MOST_TICKS),
         "",
         "",
         List.of(
-            new Line("nominal", CurveFigure.corners(time, celsius, air)),
-            new Line("thick", CurveFigure.corners(time, percent, humidity))),
+            new Line("nominal", CurveFigure.corners(time.scale(), celsius, air)),
+            new Line("thick", CurveFigure.corners(time.scale(), percent, humidity))),
         List.of(),
         List.of(),
         List.of());
-  }
-
-  private static List<TickMark> ticks(Scale scale, double from, double to, int most) {
-    return RoundTicks.linear(from, to, most).stream()
-        .map(tick -> new TickMark(scale.place(tick.value()), tick.label(), "", false))
-        .toList();
   }
 }

@@ -3,10 +3,8 @@ package starchfilm.report;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
 import java.util.List;
-import starchfilm.casting.Spot;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingVerdict;
-import starchfilm.drying.Milestone;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
@@ -39,7 +37,7 @@ final class ScaleTest {
     CurveReading reading = new CurveReading(trial);
     List<CurvePoint> curve = trial.drying().curve();
     double endS = curve.get(curve.size() - 1).timeS() + WAIT_S;
-    double firmS = trial.drying().at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS().middle();
+    double firmS = trial.drying().peelableS().middle();
     double fromS = Math.max(WAIT_S, Math.min(firmS, endS));
     // Past its end the curve stays level, so the film is at rest there at the latest.
     while (fromS < endS && !(holds(reading, fromS) && holds(reading, fromS + WAIT_S))) {

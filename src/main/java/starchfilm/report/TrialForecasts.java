@@ -30,11 +30,6 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
     return done.stream().map(TrialAnalysis::forecast).toList();
   }
 
-  public TrialForecasts {
-    done = List.copyOf(done);
-    failures = List.copyOf(failures);
-  }
-
   /**
    * Forecasts as fully as their number allows: up to {@value #FULL_UP_TO} trials with every likely
    * case and with what more of each ingredient would do, more of them with the fewest cases.

@@ -34,7 +34,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
     /** Thinnest pour first. */
     THICKNESS("wet thickness", Comparator.comparing(TrialList::wetThicknessM)),
     /** Soonest dry first. */
-    DRY("time to dry", Comparator.comparing(trial -> DryingScale.dryThrough(trial).middle())),
+    DRY("time to dry", Comparator.comparing(trial -> trial.drying().dryThroughS().middle())),
     /** Best first, those without a rating last. */
     RATING("rating", Comparator.comparing(trial -> -trial.trial().seen().rating().orElse(0))),
     /** Most first. */
@@ -115,7 +115,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
             ? Figures.two(100 * glycerol(forecast)) + " g glycerol"
             : "no starch",
         ReaderUnit.MILLIMETRE.two(wetThicknessM(forecast)) + " mm",
-        "dry " + Spans.of(DryingScale.dryThrough(forecast)),
+        "dry " + Spans.of(forecast.drying().dryThroughS()),
         trial.seen().rating().isPresent()
             ? trial.seen().rating().getAsInt() + " of 5"
             : "not rated",

@@ -40,7 +40,7 @@ public final class TrialSheet {
         "trial",
         TrialView.of(moved),
         "figure",
-        OverlaidCurves.moved(moved.forecast(), unmoved, byS),
+        DryingFigure.moved(moved.forecast(), unmoved, byS),
         "inTime",
         byS.isEmpty() ? "" : Headline.inTime(moved.forecast(), byS.getAsDouble()));
   }

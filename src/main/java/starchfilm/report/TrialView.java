@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
@@ -138,7 +139,7 @@ record TrialView(
         index == 0 ? List.of() : SideBySide.changes(trials.get(index - 1), trial),
         WeighOut.of(trial),
         PourFigure.of(trial, tallestPourM),
-        DryingFigure.of(trial),
+        DryingFigure.of(trial, OptionalDouble.empty()),
         curve(trial),
         MilestoneTable.of(trial),
         RiskTable.of(analysis),

@@ -47,7 +47,7 @@ class TrialListTest {
   void putsFiguresInTheOrderThatIsLookedFor() {
     assertRising(Order.GLYCEROL, trial -> trial.composition().glycerolPerDryStarch());
     assertRising(Order.THICKNESS, trial -> trial.trial().casting().pour().wetThicknessM().value());
-    assertRising(Order.DRY, trial -> DryingScale.dryThrough(trial).middle());
+    assertRising(Order.DRY, trial -> trial.drying().dryThroughS().middle());
     assertRising(Order.RATING, trial -> -trial.trial().seen().rating().orElse(0));
     assertRising(Order.FAULTS, trial -> -trial.trial().seen().faults().size());
   }

@@ -22,6 +22,16 @@ public record Band(double low, double middle, double high) {
   }
 
   /**
+   * A figure without a range.
+   *
+   * @param value the figure
+   * @return both ends and the middle at it
+   */
+  public static Band exact(double value) {
+    return new Band(value, value, value);
+  }
+
+  /**
    * A band around a median whose logarithm is normal.
    *
    * @param median the median; above 0

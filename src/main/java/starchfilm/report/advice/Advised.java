@@ -51,10 +51,6 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
    */
   public record Against(int index, Contrast contrast) {}
 
-  public Advised {
-    after = Map.copyOf(after);
-  }
-
   /**
    * Asks for all advice.
    *

@@ -13,27 +13,7 @@ import java.util.List;
  * @param rows the plates
  */
 public record CalendarChart(
-    String description, int height, String now, List<Strip.Grid> days, List<Row> rows) {
+    String description, int height, String now, List<Axis.Tick> days, List<Lane> rows) {
   /** Height of a row. */
   public static final int ROW_HEIGHT = 46;
-
-  public CalendarChart {
-    days = List.copyOf(days);
-    rows = List.copyOf(rows);
-  }
-
-  /**
-   * A plate.
-   *
-   * @param label what it is called
-   * @param y where its line is
-   * @param ranges from when to when it may be ready
-   * @param dots when it is ready most likely
-   */
-  public record Row(String label, int y, List<Strip.Range> ranges, List<Strip.Dot> dots) {
-    public Row {
-      ranges = List.copyOf(ranges);
-      dots = List.copyOf(dots);
-    }
-  }
 }

@@ -9,12 +9,9 @@ import java.util.List;
  * @param description the same in words, for those who hear the page
  * @param frame the drawing area of the curves
  * @param height height of the whole drawing
- * @param leftTitle title of the left axis, with its unit
- * @param rightTitle title of the right axis, with its unit
- * @param bottomTitle title of the time axis, with its unit
- * @param left ticks of the left axis
- * @param right ticks of the right axis
- * @param bottom ticks of the time axis
+ * @param left the left axis
+ * @param right the right axis
+ * @param bottom the time axis
  * @param ghost corners of the band as it was before anything was weighed; empty where that is the
  *     same
  * @param shade corners of the shaded band
@@ -28,12 +25,9 @@ public record CurveFigure(
     String description,
     Frame frame,
     int height,
-    String leftTitle,
-    String rightTitle,
-    String bottomTitle,
-    List<TickMark> left,
-    List<TickMark> right,
-    List<TickMark> bottom,
+    Axis left,
+    Axis right,
+    Axis bottom,
     String ghost,
     String shade,
     List<Line> lines,
@@ -42,16 +36,6 @@ public record CurveFigure(
     List<Upright> uprights) {
   /** Distance from a straight line (units of the drawing) that nobody sees. */
   private static final double UNSEEN = 0.15;
-
-  public CurveFigure {
-    left = List.copyOf(left);
-    right = List.copyOf(right);
-    bottom = List.copyOf(bottom);
-    lines = List.copyOf(lines);
-    marks = List.copyOf(marks);
-    lanes = List.copyOf(lanes);
-    uprights = List.copyOf(uprights);
-  }
 
   /**
    * The drawing area.
@@ -63,16 +47,6 @@ public record CurveFigure(
    * @param width width of the whole drawing
    */
   public record Frame(int left, int top, int right, int bottom, int width) {}
-
-  /**
-   * A tick.
-   *
-   * @param at its place along the axis
-   * @param label its figure
-   * @param under a second line below, such as a weekday; may be empty
-   * @param spare true where a narrow page leaves the labels out
-   */
-  public record TickMark(String at, String label, String under, boolean spare) {}
 
   /**
    * A moment marked over the whole height.
@@ -98,41 +72,6 @@ public record CurveFigure(
    * @param label what was measured, in words
    */
   public record Mark(String x, String y, String label) {}
-
-  /**
-   * A row of ranges and marks below the curves.
-   *
-   * @param label what the row is of
-   * @param look the curve the row belongs to, by its class; empty where the label says it
-   * @param y its height in the drawing
-   * @param ranges ranges along it
-   * @param marks marks on it
-   */
-  public record Lane(
-      String label, String look, int y, List<LaneRange> ranges, List<LaneMark> marks) {
-    public Lane {
-      ranges = List.copyOf(ranges);
-      marks = List.copyOf(marks);
-    }
-  }
-
-  /**
-   * A range in a lane.
-   *
-   * @param kind class of the line
-   * @param from its low end
-   * @param to its high end
-   * @param open true where the high end lies beyond the axis
-   */
-  public record LaneRange(String kind, String from, String to, boolean open) {}
-
-  /**
-   * A mark in a lane.
-   *
-   * @param kind class of the mark
-   * @param x its place
-   */
-  public record LaneMark(String kind, String x) {}
 
   /**
    * The corners of a curve; those that nobody would see on the straight line past them are left

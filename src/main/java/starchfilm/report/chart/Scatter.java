@@ -7,20 +7,11 @@ import java.util.List;
  *
  * @param title what it shows
  * @param description the same in words, for those who hear the page
- * @param acrossTitle title of the lower axis, with its unit
- * @param upTitle title of the left axis, with its unit
- * @param across ticks of the lower axis
- * @param up ticks of the left axis
+ * @param across the lower axis
+ * @param up the left axis
  * @param points the points
  */
-public record Scatter(
-    String title,
-    String description,
-    String acrossTitle,
-    String upTitle,
-    List<CurveFigure.TickMark> across,
-    List<CurveFigure.TickMark> up,
-    List<Point> points) {
+public record Scatter(String title, String description, Axis across, Axis up, List<Point> points) {
   /** Left end of the drawing area. */
   public static final int LEFT = 52;
 
@@ -32,12 +23,6 @@ public record Scatter(
 
   /** Lower end of the drawing area. */
   public static final int BOTTOM = 190;
-
-  public Scatter {
-    across = List.copyOf(across);
-    up = List.copyOf(up);
-    points = List.copyOf(points);
-  }
 
   /**
    * A point.

@@ -11,10 +11,6 @@ import java.util.List;
  * @param outline its surface
  */
 public record SectionFigure(String description, String label, List<Cell> cells, String outline) {
-  public SectionFigure {
-    cells = List.copyOf(cells);
-  }
-
   /**
    * A part with one moisture.
    *

@@ -9,11 +9,9 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.List;
 import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
-import starchfilm.casting.Spot;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
-import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.FileWord;
@@ -159,10 +157,8 @@ public final class Answers {
 
   private static void drying(DataSheet.Row row, DryingForecast drying) {
     row.put("verdict", FileWord.of(drying.verdict()))
-        .put("peelable_h", drying.at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS().times(1 / HOUR_S))
-        .put(
-            "dry_through_h",
-            drying.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS().times(1 / HOUR_S));
+        .put("peelable_h", drying.peelableS().times(1 / HOUR_S))
+        .put("dry_through_h", drying.dryThroughS().times(1 / HOUR_S));
   }
 
   /** How thick to pour: a row a share of the likely cases. */

@@ -10,6 +10,8 @@ import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.chart.Axis;
+import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
@@ -27,7 +29,7 @@ import starchfilm.report.words.Plural;
  */
 public record LearntPicture(
     List<String> sentences,
-    List<Strip.Grid> axis,
+    List<Axis.Tick> axis,
     List<Row> rooms,
     List<Row> films,
     List<String> unknown,
@@ -47,16 +49,6 @@ public record LearntPicture(
    */
   public record Row(String label, String words, Strip strip) {}
 
-  /** Copies the lists. */
-  public LearntPicture {
-    sentences = List.copyOf(sentences);
-    axis = List.copyOf(axis);
-    rooms = List.copyOf(rooms);
-    films = List.copyOf(films);
-    unknown = List.copyOf(unknown);
-    doubted = List.copyOf(doubted);
-  }
-
   /**
    * The picture of what was learnt.
    *
@@ -64,14 +56,15 @@ public record LearntPicture(
    * @return sentences and picture
    */
   public static LearntPicture of(Learnt learnt) {
-    List<Strip.Grid> axis = new ArrayList<>();
+    List<Axis.Tick> axis = new ArrayList<>();
     for (double tick : TICKS) {
       axis.add(
-          new Strip.Grid(
-              SCALE.place(tick) + "%",
+          new Axis.Tick(
+              SCALE.place(tick),
               tick == 1
                   ? "as the textbook"
                   : tick < 1 ? "1/" + Figures.noted(1 / tick) : Figures.noted(tick) + " times",
+              "",
               tick != 1));
     }
     return new LearntPicture(
@@ -175,13 +168,19 @@ public record LearntPicture(
                 + Figures.range(
                     Figures.two(Math.exp(logBefore.low())),
                     Figures.two(Math.exp(logBefore.high()))),
-            List.of(new Strip.Grid(SCALE.place(1) + "%", "", true)),
-            List.of(range("prior", logBefore), range("told", logNow)),
-            List.of(new Strip.Dot("dry", SCALE.place(Math.exp(logNow.middle())) + "%"))));
+            List.of(new Axis.Tick(SCALE.place(1), "", "", true)),
+            new Lane(
+                "",
+                "",
+                0,
+                List.of(range("prior", logBefore), range("told", logNow)),
+                List.of(new Lane.Dot("dry", SCALE.place(Math.exp(logNow.middle()))))),
+            List.of()));
   }
 
-  private static Strip.Range range(String kind, Band log) {
-    return Strip.range(kind, SCALE, Math.exp(log.low()), Math.exp(log.high()));
+  private static Lane.Range range(String kind, Band log) {
+    return Lane.Range.of(
+        kind, SCALE, new Band(Math.exp(log.low()), Math.exp(log.middle()), Math.exp(log.high())));
   }
 
   private static Stream<String> untold(String of, List<ParameterLearnt> factors) {

@@ -15,10 +15,6 @@ import starchfilm.learning.summary.Learnt;
  * @param hindsight the dated trials that were weighed, in the order of their pours
  */
 public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsight) {
-  public LearntSoFar {
-    hindsight = List.copyOf(hindsight);
-  }
-
   /**
    * What the workshops of some trials taught.
    *

@@ -71,15 +71,6 @@ public record AssaySheet(
   public record Part(
       String kind, String from, String width, String label, String low, String high) {}
 
-  public AssaySheet {
-    picture = List.copyOf(picture);
-    rows = List.copyOf(rows);
-    saltLimits = List.copyOf(saltLimits);
-    remarks = List.copyOf(remarks);
-    cautions = List.copyOf(cautions);
-    sources = List.copyOf(sources);
-  }
-
   /**
    * The sheet of a jar.
    *

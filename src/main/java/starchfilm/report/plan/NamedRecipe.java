@@ -4,6 +4,7 @@ import java.util.List;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Series;
+import starchfilm.planning.Varied;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.RecipeWords;
@@ -35,34 +36,24 @@ public record NamedRecipe(String title, String remark, PlannedRecipe recipe) {
    * @return in the order of their values
    */
   public static List<NamedRecipe> of(Series series) {
-    return series.groups().stream()
-        .map(
-            group -> {
-              int place = series.order().indexOf(series.groups().indexOf(group)) + 1;
-              return new NamedRecipe(
-                  group.name()
-                      + ": "
-                      + series.series().what().words()
-                      + " "
-                      + Figures.noted(group.asked()),
-                  "Group "
-                      + group.name()
-                      + " of a series of "
-                      + series.groups().size()
-                      + " that differ in "
-                      + series.series().what().words()
-                      + " alone (here "
-                      + Figures.two(group.weighed())
-                      + " "
-                      + series.series().what().unit()
-                      + " once rounded). Its pot is number "
-                      + place
-                      + " to be cooked, drawn by lot (seed "
-                      + series.series().seed()
-                      + ").",
-                  group.recipe());
-            })
-        .toList();
+    return series.groups().stream().map(group -> of(group, series)).toList();
+  }
+
+  private static NamedRecipe of(Series.Group group, Series series) {
+    Varied what = series.series().what();
+    return new NamedRecipe(
+        group.name() + ": " + what.words() + " " + Figures.noted(group.asked()),
+        ("Group %s of a series of %d that differ in %s alone (here %s %s once rounded). Its pot is"
+                + " number %d to be cooked, drawn by lot (seed %d).")
+            .formatted(
+                group.name(),
+                series.groups().size(),
+                what.words(),
+                Figures.two(group.weighed()),
+                what.unit(),
+                series.order().indexOf(series.groups().indexOf(group)) + 1,
+                series.series().seed()),
+        group.recipe());
   }
 
   /** What its trial is called: a recipe of a plan by its starch, too. */

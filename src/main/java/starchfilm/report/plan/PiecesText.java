@@ -5,8 +5,6 @@ import static starchfilm.numerics.units.Units.G_PER_KG;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import starchfilm.casting.Spot;
-import starchfilm.drying.Milestone;
 import starchfilm.jar.recovery.OilBatch;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.material.ingredient.StarchKind;
@@ -35,24 +33,23 @@ public final class PiecesText {
   public static List<String> of(PiecesPlan plan) {
     List<String> lines = new ArrayList<>();
     Pieces pieces = plan.pieces();
+    String wanted =
+        pieces.isArea()
+            ? Figures.of(1e4 * pieces.lengthM() * pieces.widthM(), 3) + " cm² of film"
+            : "%s of %s × %s mm, %d from a plate,"
+                .formatted(
+                    Plural.of(pieces.count(), "piece"),
+                    Figures.of(1e3 * pieces.lengthM(), 3),
+                    Figures.of(1e3 * pieces.widthM(), 3),
+                    Math.round(plan.eachPlate()));
     lines.add(
-        (pieces.isArea()
-                ? Figures.of(1e4 * pieces.lengthM() * pieces.widthM(), 3) + " cm² of film take "
-                : Plural.of(pieces.count(), "piece")
-                    + " of "
-                    + Figures.of(1e3 * pieces.lengthM(), 3)
-                    + " × "
-                    + Figures.of(1e3 * pieces.widthM(), 3)
-                    + " mm, "
-                    + Math.round(plan.eachPlate())
-                    + " from a plate, take ")
-            + Plural.of(plan.plates(), "plate")
-            + " of "
-            + RecipeWords.plate(plan.recipe().casting().plate())
-            + ", 10 mm cut off all round: "
-            + Plural.of(plan.pours(), "pour")
-            + (plan.pours() == 1 ? "" : " of " + Plural.of(plan.recipe().plates(), "plate"))
-            + ".");
+        "%s take %s of %s, 10 mm cut off all round: %s%s."
+            .formatted(
+                wanted,
+                Plural.of(plan.plates(), "plate"),
+                RecipeWords.plate(plan.recipe().casting().plate()),
+                Plural.of(plan.pours(), "pour"),
+                plan.pours() == 1 ? "" : " of " + Plural.of(plan.recipe().plates(), "plate")));
     lines.add(together(plan));
     lines.add(time(plan));
     lines.add(toGet(plan));
@@ -75,14 +72,12 @@ public final class PiecesText {
   }
 
   private static String time(PiecesPlan plan) {
-    Band ready = plan.recipe().drying().at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+    Band ready = plan.recipe().drying().dryThroughS();
     return plan.pours() == 1
         ? "Ready " + Spans.of(ready) + " after the pour."
-        : "One pour is ready after "
-            + Spans.of(ready)
-            + "; on these plates, one pour after the other, all of them after about "
-            + Spans.of(ready.times(plan.pours()))
-            + ", the time to peel and clean not counted.";
+        : ("One pour is ready after %s; on these plates, one pour after the other, all of them"
+                + " after about %s, the time to peel and clean not counted.")
+            .formatted(Spans.of(ready), Spans.of(ready.times(plan.pours())));
   }
 
   private static String toGet(PiecesPlan plan) {
@@ -111,25 +106,23 @@ public final class PiecesText {
     Estimate oil = OilBatch.holding(OilKind.USED_FRYING_OIL, pureKg);
     Band range = Band.normal(oil.value(), oil.sd());
     lines.add(
-        "So much glycerol was bound in about "
-            + Figures.of(range.middle() * G_PER_KG, 2)
-            + " g of used oil ("
-            + Figures.of(range.low() * G_PER_KG, 2)
-            + " to "
-            + Figures.of(range.high() * G_PER_KG, 2)
-            + " g; saponification value 180 to 205 mg KOH/g, judged). No recovery brings all of it"
-            + " back, so count on more oil.");
+        ("So much glycerol was bound in about %s g of used oil (%s to %s g; saponification value"
+                + " 180 to 205 mg KOH/g, judged). No recovery brings all of it back, so count on more"
+                + " oil.")
+            .formatted(
+                Figures.of(range.middle() * G_PER_KG, 2),
+                Figures.of(range.low() * G_PER_KG, 2),
+                Figures.of(range.high() * G_PER_KG, 2)));
   }
 
   private static void left(PiecesPlan plan, List<String> lines) {
     if (plan.glycerolKg() > 0 && plan.missingGlycerolKg() == 0) {
       lines.add(
-          "Left in the jar afterwards: "
-              + grams(plan.leftKg())
-              + ", enough for "
-              + (plan.morePours() == 0 ? "no" : String.valueOf(plan.morePours()))
-              + " more such "
-              + (plan.morePours() == 1 ? "pour." : "pours."));
+          "Left in the jar afterwards: %s, enough for %s more such %s."
+              .formatted(
+                  grams(plan.leftKg()),
+                  plan.morePours() == 0 ? "no" : String.valueOf(plan.morePours()),
+                  plan.morePours() == 1 ? "pour" : "pours"));
     }
   }
 

@@ -38,17 +38,6 @@ public record PlanSheet(
     List<String> limits,
     List<String> warnings,
     String room) {
-  public PlanSheet {
-    potfuls = List.copyOf(potfuls);
-    cook = List.copyOf(cook);
-    pour = List.copyOf(pour);
-    plates = List.copyOf(plates);
-    film = List.copyOf(film);
-    drying = List.copyOf(drying);
-    limits = List.copyOf(limits);
-    warnings = List.copyOf(warnings);
-  }
-
   /**
    * What goes into the pot at once.
    *
@@ -57,11 +46,7 @@ public record PlanSheet(
    * @param total everything before the cook
    * @param cooked what the pot's content weighs once topped up
    */
-  public record Potful(String heading, List<Line> lines, String total, String cooked) {
-    public Potful {
-      lines = List.copyOf(lines);
-    }
-  }
+  public record Potful(String heading, List<Line> lines, String total, String cooked) {}
 
   /**
    * An ingredient.

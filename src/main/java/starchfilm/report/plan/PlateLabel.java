@@ -6,10 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
-import starchfilm.drying.Milestone;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
@@ -105,7 +103,7 @@ public record PlateLabel(
   }
 
   private static String look(DryingForecast drying, PourCalendar calendar) {
-    Band peelable = drying.at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS();
+    Band peelable = drying.peelableS();
     if (Double.isInfinite(peelable.middle())) {
       return "may not dry in this room; look daily";
     }

@@ -1,12 +1,16 @@
 package starchfilm.report.plan;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.MEGAPASCAL;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import starchfilm.casting.Spot;
-import starchfilm.drying.Milestone;
 import starchfilm.material.recipe.Recipe;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Series;
@@ -15,7 +19,6 @@ import starchfilm.planning.Varied;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.Plural;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.Spans;
 
@@ -86,19 +89,17 @@ public final class SeriesText {
   private static List<String> order(Series series) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Order of the pots, drawn by lot (seed "
-            + series.series().seed()
-            + "): "
-            + series.order().stream()
-                .map(place -> series.groups().get(place).name())
-                .collect(Collectors.joining(", "))
-            + ".");
+        "Order of the pots, drawn by lot (seed %d): %s."
+            .formatted(
+                series.series().seed(),
+                series.order().stream()
+                    .map(place -> series.groups().get(place).name())
+                    .collect(Collectors.joining(", "))));
     lines.add(
-        "In all "
-            + ReaderUnit.GRAM.noted(series.glycerolKg())
-            + " out of the jar, "
-            + ReaderUnit.GRAM.noted(series.request().supplies().glycerolKg() - series.glycerolKg())
-            + " left.");
+        "In all %s out of the jar, %s left."
+            .formatted(
+                GRAM.noted(series.glycerolKg()),
+                GRAM.noted(series.request().supplies().glycerolKg() - series.glycerolKg())));
     if (series.isBlurred()) {
       lines.add(
           "! The balance is too coarse for these pots: rounded, the groups are"
@@ -122,46 +123,36 @@ public final class SeriesText {
               + " g glycerol per 100 g dry starch");
     }
     if (what != Varied.THICKNESS) {
-      same.add(ReaderUnit.MILLIMETRE.two(any.casting().wetThicknessM()) + " mm wet");
+      same.add(MILLIMETRE.two(any.casting().wetThicknessM()) + " mm wet");
     }
     same.add(RecipeWords.plate(any.casting().plate()));
-    return Plural.of(series.groups().size(), "group")
-        + " of "
-        + Plural.of(series.series().platesEach(), "plate")
-        + " each, one pot per group, that differ in "
-        + what.words()
-        + " alone: "
-        + series.groups().stream()
-            .map(group -> Figures.of(group.asked(), 3))
-            .collect(Collectors.joining(", "))
-        + " "
-        + what.unit()
-        + ". The same in all: "
-        + String.join(", ", same)
-        + ".";
+    return "%s of %s each, one pot per group, that differ in %s alone: %s %s. The same in all: %s."
+        .formatted(
+            Plural.of(series.groups().size(), "group"),
+            Plural.of(series.series().platesEach(), "plate"),
+            what.words(),
+            series.groups().stream()
+                .map(group -> Figures.of(group.asked(), 3))
+                .collect(Collectors.joining(", ")),
+            what.unit(),
+            String.join(", ", same));
   }
 
   private static String row(Series.Group group) {
     Recipe recipe = group.recipe().potfuls().get(0).recipe();
     double starch = recipe.starches().stream().mapToDouble(p -> p.massKg().value()).sum();
+    Band dry = group.recipe().drying().dryThroughS();
     return String.format(
         Locale.ROOT,
         LINE,
         group.name() + " " + Figures.of(group.asked(), 3),
         Figures.of(group.weighed(), 2),
-        ReaderUnit.GRAM.noted(starch),
-        ReaderUnit.GRAM.noted(recipe.glycerol().massKg().value()),
-        ReaderUnit.GRAM.noted(recipe.vinegar().massKg().value()),
-        ReaderUnit.GRAM.noted(recipe.waterKg().value()),
-        ReaderUnit.GRAM.noted(group.recipe().pourKg()),
-        Spans.of(
-            group
-                .recipe()
-                .drying()
-                .at(Spot.THICK_SPOT)
-                .at(Milestone.DRY_THROUGH)
-                .timeS()
-                .middle()));
+        GRAM.noted(starch),
+        GRAM.noted(recipe.glycerol().massKg().value()),
+        GRAM.noted(recipe.vinegar().massKg().value()),
+        GRAM.noted(recipe.waterKg().value()),
+        GRAM.noted(group.recipe().pourKg()),
+        Spans.of(dry.middle()));
   }
 
   /**
@@ -195,31 +186,22 @@ public final class SeriesText {
     String text =
         switch (power.what()) {
           case DRY_THROUGH ->
-              "Drying time, thick spot: "
-                  + Spans.of(power.first())
-                  + " → "
-                  + Spans.of(power.last());
+              trend("Drying time, thick spot", Spans.of(power.first()), Spans.of(power.last()));
           case STRETCH ->
-              "Stretch at break: "
-                  + ReaderUnit.PERCENT.two(power.first())
-                  + " → "
-                  + ReaderUnit.PERCENT.two(power.last())
-                  + " %";
+              trend("Stretch at break", PERCENT.two(power.first()), PERCENT.figure(power.last()));
           case STRENGTH ->
-              "Strength: "
-                  + ReaderUnit.MEGAPASCAL.two(power.first())
-                  + " → "
-                  + ReaderUnit.MEGAPASCAL.two(power.last())
-                  + " MPa";
+              trend("Strength", MEGAPASCAL.two(power.first()), MEGAPASCAL.figure(power.last()));
         };
-    return text
-        + ", one plate ± "
-        + Figures.of(100 * (Math.exp(power.logSd()) - 1), 2)
-        + " %: the trend shows in "
-        + PlanWords.chance(power.chance())
-        + " such series"
-        + enough(power, platesEach)
-        + ".";
+    return "%s, one plate ± %s %%: the trend shows in %s such series%s."
+        .formatted(
+            text,
+            Figures.of(100 * (Math.exp(power.logSd()) - 1), 2),
+            PlanWords.chance(power.chance()),
+            enough(power, platesEach));
+  }
+
+  private static String trend(String what, String first, String last) {
+    return what + ": " + first + " → " + last;
   }
 
   private static String enough(TrendPower power, int platesEach) {

@@ -5,8 +5,8 @@ import java.util.List;
 import starchfilm.casting.trial.Trial;
 import starchfilm.planning.PotShare;
 import starchfilm.planning.Potful;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
+import starchfilm.report.words.ReaderUnit;
 
 /**
  * What goes into a pot for trials that are cooked several times over.
@@ -15,12 +15,6 @@ import starchfilm.report.words.Plural;
  * @param sentence why it is more than one; empty where one potful is enough
  */
 public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
-  private static final double LITRES_PER_M3 = 1e3;
-
-  public SharedPotfuls {
-    potfuls = List.copyOf(potfuls);
-  }
-
   /**
    * Potfuls in words.
    *
@@ -54,12 +48,8 @@ public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
   }
 
   private static String sentence(double potM3, int count) {
-    double litres = LITRES_PER_M3 * potM3;
-    return "The pot is too small for all of it: a pot of "
-        + Figures.noted(litres)
-        + " l is filled three quarters full at most, because paste rises and"
-        + " spits. Cook "
-        + Plural.of(count, "potful")
-        + ".";
+    return ("The pot is too small for all of it: a pot of %s is filled three quarters full at most,"
+            + " because paste rises and spits. Cook %s.")
+        .formatted(ReaderUnit.LITRE.noted(potM3), Plural.of(count, "potful"));
   }
 }

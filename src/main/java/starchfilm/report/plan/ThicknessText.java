@@ -1,5 +1,9 @@
 package starchfilm.report.plan;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -13,7 +17,6 @@ import starchfilm.report.words.Figures;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 import starchfilm.report.words.Spans;
@@ -54,27 +57,20 @@ public final class ThicknessText {
         .map(OddityWords::of)
         .forEach(sentence -> lines.add("Odd: " + sentence));
     lines.add(
-        "Dry through everywhere within "
-            + Spans.of(request.byS())
-            + " on "
-            + RecipeWords.plate(request.casting().plate())
-            + ", in "
-            + RoomWords.humidity(request.casting().room())
-            + " and "
-            + RoomWords.temperature(request.casting().room())
-            + ", air at "
-            + RoomWords.speed(request.casting().room())
-            + ":");
+        "Dry through everywhere within %s on %s, in %s and %s, air at %s:"
+            .formatted(
+                Spans.of(request.byS()),
+                RecipeWords.plate(request.casting().plate()),
+                RoomWords.humidity(request.casting().room()),
+                RoomWords.temperature(request.casting().room()),
+                RoomWords.speed(request.casting().room())));
     lines.add("");
     answer.pours().forEach(pour -> lines.add(line(pour)));
     lines.add("");
     if (isAnyFound(answer)) {
       lines.add(
-          "The last of these is dry through in "
-              + Spans.of(answer.readyS())
-              + "; the film "
-              + PlainWords.inTheHand(answer.film().feel())
-              + ".");
+          "The last of these is dry through in %s; the film %s."
+              .formatted(Spans.of(answer.readyS()), PlainWords.inTheHand(answer.film().feel())));
     } else {
       lines.add("Choose a later date, or dry it in warmer, drier or moving air.");
     }
@@ -83,46 +79,38 @@ public final class ThicknessText {
   }
 
   private static String line(PourThickness pour) {
-    String sure = "in " + PlanWords.chance(pour.sure()) + " likely cases: ";
-    return switch (pour.reach()) {
-      case TOO_SOON -> sure + "no pour, not even one of 0.1 mm";
-      case ANY -> sure + "any pour up to 25 mm; thicker ones were not computed";
-      case FOUND ->
-          sure
-              + ReaderUnit.MILLIMETRE.two(pour.wetThicknessM())
-              + " mm wet, "
-              + Figures.whole(ReaderUnit.GRAM.of(pour.pourKg()))
-              + " g per plate, which dries to "
-              + ReaderUnit.MILLIMETRE.band(pour.dryThicknessM());
-    };
+    String found =
+        switch (pour.reach()) {
+          case TOO_SOON -> "no pour, not even one of 0.1 mm";
+          case ANY -> "any pour up to 25 mm; thicker ones were not computed";
+          case FOUND ->
+              "%s wet, %s g per plate, which dries to %s"
+                  .formatted(
+                      MILLIMETRE.figure(pour.wetThicknessM()),
+                      Figures.whole(GRAM.of(pour.pourKg())),
+                      MILLIMETRE.band(pour.dryThicknessM()));
+        };
+    return "in " + PlanWords.chance(pour.sure()) + " likely cases: " + found;
   }
 
   private static List<String> limits(ThicknessAnswer answer) {
-    List<String> lines = new ArrayList<>();
-    lines.add(
-        "Starch in the paste "
-            + ReaderUnit.PERCENT.two(answer.body().starchInPaste())
-            + " %: it settles below "
-            + ReaderUnit.PERCENT.two(answer.body().settlesBelow())
-            + " % and does not level above "
-            + ReaderUnit.PERCENT.two(answer.body().levelsUpTo())
-            + " % (critical and cast concentrations, recalled handbook figures; the upper limit is"
-            + " judged).");
-    lines.add(
-        "Thinner than about "
-            + ReaderUnit.MILLIMETRE.two(answer.levelling().levelsFromM())
-            + " mm it hardly levels by itself before it sets, so spread it with a"
-            + " rod (Orchard's rule for a viscosity of about "
-            + Figures.two(answer.levelling().viscosityPaS())
-            + " Pa s, which is assumed).");
-    lines.add(
+    return List.of(
+        ("Starch in the paste %s: it settles below %s and does not level above %s (critical and"
+                + " cast concentrations, recalled handbook figures; the upper limit is judged).")
+            .formatted(
+                PERCENT.figure(answer.body().starchInPaste()),
+                PERCENT.figure(answer.body().settlesBelow()),
+                PERCENT.figure(answer.body().levelsUpTo())),
+        ("Thinner than about %s it hardly levels by itself before it sets, so spread it with a rod"
+                + " (Orchard's rule for a viscosity of about %s Pa s, which is assumed).")
+            .formatted(
+                MILLIMETRE.figure(answer.levelling().levelsFromM()),
+                Figures.two(answer.levelling().viscosityPaS())),
         answer.request().rimM() > 0
-            ? "The rim stands "
-                + ReaderUnit.MILLIMETRE.two(answer.request().rimM())
-                + " mm above the plate; keep the thick spot below it."
-            : "Without a rim it runs off above about "
-                + ReaderUnit.MILLIMETRE.two(answer.levelling().standsUpToM())
-                + " mm, if not before (height of a pool of hot water at a sharp edge).");
-    return lines;
+            ? "The rim stands %s above the plate; keep the thick spot below it."
+                .formatted(MILLIMETRE.figure(answer.request().rimM()))
+            : ("Without a rim it runs off above about %s, if not before (height of a pool of hot"
+                    + " water at a sharp edge).")
+                .formatted(MILLIMETRE.figure(answer.levelling().standsUpToM())));
   }
 }

@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CalendarChart;
+import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.today.Standing;
@@ -63,51 +65,38 @@ final class PlateCalendar {
   }
 
   private CalendarChart chart() {
-    List<CalendarChart.Row> rows = new ArrayList<>();
+    List<Lane> rows = new ArrayList<>();
     for (Standing standing : today.standings()) {
       rows.add(row(standing, CalendarChart.ROW_HEIGHT * rows.size() + LINE_IN_ROW));
     }
     return new CalendarChart(
         "Each plate with the time in which it is peelable and dry through; now is one line.",
         CalendarChart.ROW_HEIGHT * rows.size() + FOOT,
-        scale.place((double) Duration.between(from, today.now()).toSeconds()) + "%",
+        scale.place(Duration.between(from, today.now()).toSeconds()),
         midnights(),
         rows);
   }
 
-  private CalendarChart.Row row(Standing standing, int y) {
+  private Lane row(Standing standing, int y) {
     String who = new PlateWords(standing).who();
-    List<Strip.Range> ranges = new ArrayList<>();
-    List<Strip.Dot> dots = new ArrayList<>();
-    add("peelable", standing, standing.peelableS(), ranges, dots);
-    add("dry", standing, standing.readyS(), ranges, dots);
-    return new CalendarChart.Row(
+    return Lane.of(
         who.length() > LONGEST_LABEL ? who.substring(0, LONGEST_LABEL - 1) + "…" : who,
+        "",
         y,
-        ranges,
-        dots);
+        scale,
+        List.of(
+            new Lane.Marked("peelable", since(standing, standing.peelableS())),
+            new Lane.Marked("dry", since(standing, standing.readyS()))));
   }
 
-  private void add(
-      String kind, Standing standing, Band band, List<Strip.Range> ranges, List<Strip.Dot> dots) {
-    if (Double.isInfinite(band.low())) {
-      return;
-    }
-    if (since(standing) + band.high() < 0) {
-      // Long ago: a mark at the edge.
-      dots.add(new Strip.Dot(kind, scale.place(0) + "%"));
-      return;
-    }
-    ranges.add(
-        Strip.range(kind, scale, since(standing) + band.low(), since(standing) + band.high()));
-    double middle = since(standing) + band.middle();
-    if (middle >= 0 && middle <= scale.to()) {
-      dots.add(new Strip.Dot(kind, scale.place(middle) + "%"));
-    }
+  private Band since(Standing standing, Band afterPourS) {
+    double pouredS = since(standing);
+    return new Band(
+        pouredS + afterPourS.low(), pouredS + afterPourS.middle(), pouredS + afterPourS.high());
   }
 
-  private List<Strip.Grid> midnights() {
-    List<Strip.Grid> lines = new ArrayList<>();
+  private List<Axis.Tick> midnights() {
+    List<Axis.Tick> lines = new ArrayList<>();
     int every = (days + LABELS - 1) / LABELS;
     LocalDateTime midnight = from.toLocalDate().plusDays(1).atStartOfDay();
     for (int i = 0; ; i++) {
@@ -117,9 +106,10 @@ final class PlateCalendar {
       }
       boolean labelled = i % every == 0 && atS + DAY_S / 2 < scale.to();
       lines.add(
-          new Strip.Grid(
-              scale.place(atS) + "%",
+          new Axis.Tick(
+              scale.place(atS),
               labelled ? DAY.format(midnight.plusDays(i)) : "",
+              "",
               i % (2 * every) != 0));
     }
   }

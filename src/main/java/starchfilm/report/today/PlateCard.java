@@ -2,6 +2,7 @@ package starchfilm.report.today;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
@@ -32,10 +33,6 @@ public record PlateCard(
     String lastWeighed,
     List<String> questions,
     String advice) {
-  public PlateCard {
-    questions = List.copyOf(questions);
-  }
-
   /**
    * A plate now.
    *
@@ -47,7 +44,7 @@ public record PlateCard(
         new PlateWords(standing),
         "drying for " + Spans.of(standing.nowS()),
         standing.need().name().toLowerCase(Locale.ROOT),
-        DryingFigure.of(standing.forecast(), standing.nowS()),
+        DryingFigure.of(standing.forecast(), OptionalDouble.of(standing.nowS())),
         new CutPlate(standing.forecast()).at(standing.nowS()),
         TrialSheet.lastWeighed(standing.forecast()),
         standing.forecast().weighed().questions(),

@@ -32,12 +32,6 @@ public record TodayView(
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, HH:mm", Locale.ENGLISH);
 
-  public TodayView {
-    todo = List.copyOf(todo);
-    planned = List.copyOf(planned);
-    questions = List.copyOf(questions);
-  }
-
   /**
    * One plate.
    *

@@ -23,11 +23,6 @@ import starchfilm.today.Standing;
  * @param spread how far its plates lie apart; empty for one
  */
 public record TrialNow(List<Part> parts, String spread) {
-  /** Copies the list. */
-  public TrialNow {
-    parts = List.copyOf(parts);
-  }
-
   /**
    * A plate.
    *
@@ -47,12 +42,6 @@ public record TrialNow(List<Part> parts, String spread) {
       List<String> readOuts,
       Optional<SectionFigure> cut,
       List<SectionFigure> course) {
-    /** Copies the lists. */
-    public Part {
-      readOuts = List.copyOf(readOuts);
-      course = List.copyOf(course);
-    }
-
     /** What is said of a plate that dries. */
     public PlateWords words() {
       return told.orElseThrow();
@@ -81,7 +70,7 @@ public record TrialNow(List<Part> parts, String spread) {
           "",
           false,
           Optional.empty(),
-          DryingFigure.of(forecast),
+          DryingFigure.of(forecast, OptionalDouble.empty()),
           DryingFigure.readOuts(forecast, OptionalDouble.empty(), OptionalDouble.empty()),
           Optional.empty(),
           List.of());

@@ -1,5 +1,11 @@
 package starchfilm.report.words;
 
+import static starchfilm.report.words.ReaderUnit.CELSIUS;
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.MICROMETRE;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,32 +42,32 @@ public final class OddityWords {
    */
   public static String of(Oddity odd) {
     if (odd instanceof Oddity.DoesNotLevel thick) {
-      return percent(thick.starchInPaste())
-          + " starch does not level by itself (this starch does up to about "
-          + percent(thick.levelsUpTo())
-          + "): spread it with a rod between two rails, or cook it with "
-          + grams(thick.moreWaterKg())
-          + " more water.";
+      return ("%s starch does not level by itself (this starch does up to about %s): spread it with"
+              + " a rod between two rails, or cook it with %s more water.")
+          .formatted(
+              PERCENT.figure(thick.starchInPaste()),
+              PERCENT.figure(thick.levelsUpTo()),
+              grams(thick.moreWaterKg()));
     }
     if (odd instanceof Oddity.CannotBeStirred dough) {
-      return percent(dough.starchInPaste())
-          + " starch is a dough that cannot be stirred or poured: is an amount mistyped? With "
-          + grams(dough.moreWaterKg())
-          + " more water it levels; as it is, it can only be rolled or pressed.";
+      return ("%s starch is a dough that cannot be stirred or poured: is an amount mistyped? With"
+              + " %s more water it levels; as it is, it can only be rolled or pressed.")
+          .formatted(PERCENT.figure(dough.starchInPaste()), grams(dough.moreWaterKg()));
     }
     if (odd instanceof Oddity.DoesNotSet syrup) {
-      return Figures.two(100 * syrup.glycerolPerStarch())
+      return PERCENT.two(syrup.glycerolPerStarch())
           + " g glycerol per 100 g starch does not set to a film: it stays a sticky gel. Take 20 to"
           + " 40 g; is an amount mistyped?";
     }
     if (odd instanceof Oddity.TooThin thin) {
-      return ReaderUnit.MILLIMETRE.two(thin.wetM())
-          + " mm wet cannot be spread evenly by hand or rod, and film of "
-          + ReaderUnit.MICROMETRE.two(thin.dryM())
-          + " µm hardly peels in one piece: pour at least "
-          + ReaderUnit.MILLIMETRE.two(
-              Math.max(Oddity.SPREAD_FROM_M, thin.wetM() * Oddity.PEELED_FROM_M / thin.dryM()))
-          + " mm.";
+      return ("%s wet cannot be spread evenly by hand or rod, and film of %s hardly peels in one"
+              + " piece: pour at least %s.")
+          .formatted(
+              MILLIMETRE.figure(thin.wetM()),
+              MICROMETRE.figure(thin.dryM()),
+              MILLIMETRE.figure(
+                  Math.max(
+                      Oddity.SPREAD_FROM_M, thin.wetM() * Oddity.PEELED_FROM_M / thin.dryM())));
     }
     if (odd instanceof Oddity.Fahrenheit hot) {
       return fahrenheit(hot.air());
@@ -71,26 +77,25 @@ public final class OddityWords {
     }
     Oddity.CoarseBalance coarse = (Oddity.CoarseBalance) odd;
     double half = coarse.halfWidth();
-    return grams(coarse.glycerolKg().value())
-        + " of glycerol is known to ± "
-        + grams(half * coarse.glycerolKg().value())
-        + " only: anything from "
-        + Figures.two(100 * coarse.glycerolPerStarch() * Math.max(0, 1 - half))
-        + " to "
-        + Figures.two(100 * coarse.glycerolPerStarch() * (1 + half))
-        + " g per 100 g starch, so the film may turn out brittle or sticky. Cook "
-        + Math.max(2, (int) Math.ceil(half / FINE - 1e-6))
-        + " times as much, or weigh it on a finer balance.";
+    return ("%s of glycerol is known to ± %s only: anything from %s to %s g per 100 g starch, so"
+            + " the film may turn out brittle or sticky. Cook %d times as much, or weigh it on"
+            + " a finer balance.")
+        .formatted(
+            grams(coarse.glycerolKg().value()),
+            grams(half * coarse.glycerolKg().value()),
+            PERCENT.two(coarse.glycerolPerStarch() * Math.max(0, 1 - half)),
+            PERCENT.two(coarse.glycerolPerStarch() * (1 + half)),
+            Math.max(2, (int) Math.ceil(half / FINE - 1e-6)));
   }
 
   private static String fahrenheit(AirState air) {
-    long read = Math.round(ReaderUnit.CELSIUS.of(air.temperatureK()));
+    long read = Math.round(CELSIUS.of(air.temperatureK()));
     return String.format(
         Locale.ROOT,
         "Air of %d °C at %s RH is hotter and damper than any room: is it %d °F, which is %.0f °C?"
             + " Then write it in °C, or with its F.",
         read,
-        percent(air.relativeHumidity()),
+        PERCENT.figure(air.relativeHumidity()),
         read,
         (read - 32) / 1.8);
   }
@@ -102,19 +107,17 @@ public final class OddityWords {
     int plates = casting.pour().plates();
     int filled = (int) Math.floor(cooked / each);
     int potfuls = (int) Math.ceil(needed * (1 + LEFT_IN_POT) / cooked - 1e-9);
-    return "Too little paste: "
-        + Plural.of(plates, "plate")
-        + (plates == 1 ? " takes " : " of " + grams(each) + " take ")
-        + grams(needed)
-        + ", and these amounts make about "
-        + grams(cooked)
-        + ", "
-        + (filled == 0 ? "not enough for one plate" : "enough for " + Plural.of(filled, "plate"))
-        + ". Weigh out "
-        + amounts(recipe.times(needed * (1 + LEFT_IN_POT) / cooked))
-        + " instead, in one pot, or divided into "
-        + Plural.of(potfuls, "potful")
-        + "; or pour thinner; if you have already poured it, correct the notes.";
+    return ("Too little paste: %s %s %s, and these amounts make about %s, %s. Weigh out %s instead,"
+            + " in one pot, or divided into %s; or pour thinner; if you have already poured it,"
+            + " correct the notes.")
+        .formatted(
+            Plural.of(plates, "plate"),
+            plates == 1 ? "takes" : "of " + grams(each) + " take",
+            grams(needed),
+            grams(cooked),
+            filled == 0 ? "not enough for one plate" : "enough for " + Plural.of(filled, "plate"),
+            amounts(recipe.times(needed * (1 + LEFT_IN_POT) / cooked)),
+            Plural.of(potfuls, "potful"));
   }
 
   private static String amounts(Recipe recipe) {
@@ -135,12 +138,8 @@ public final class OddityWords {
     }
   }
 
-  private static String percent(double fraction) {
-    return ReaderUnit.PERCENT.two(fraction) + " %";
-  }
-
   private static String grams(double kg) {
-    double grams = ReaderUnit.GRAM.of(kg);
+    double grams = GRAM.of(kg);
     return (grams < 10 ? Figures.two(grams) : Figures.whole(grams)) + " g";
   }
 }

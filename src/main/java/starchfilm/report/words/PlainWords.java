@@ -83,13 +83,14 @@ public final class PlainWords {
           "Salt is over 5 % of the dry solids: weaker, less stretch, and crystals may bloom on the"
               + " film.";
       case INERT_SOLIDS ->
-          "Some of the solids are neither starch nor glycerol, such as protein and fibre of flour or"
-              + " citric acid: they are only counted, so strength and stretch are known far less"
+          "Some of the solids are neither starch nor glycerol, such as protein and fibre of flour"
+              + " or citric acid: they are only counted, so strength and stretch are known far less"
               + " well; expect a cloudier film.";
       case NEEDS_PRESSURE_COOK ->
           "This starch does not gelatinise in an open pan; it needs 120–140 °C under pressure.";
       case TOO_THICK_TO_LEVEL ->
-          "Paste as thick as this hardly levels by itself: spread it with a rod, or the film shows ridges.";
+          "Paste as thick as this hardly levels by itself: spread it with a rod, or the film shows"
+              + " ridges.";
       case MAY_SETTLE -> "The paste is so thin that the starch settles before it sets.";
       case UNDERCOOKED ->
           "Cooked below the end of gelatinisation: granules stay whole, so the"
@@ -98,7 +99,8 @@ public final class PlainWords {
           "The acid cuts the long chains so short that the paste thins; the film"
               + " gets weaker later.";
       case MOULDS_IN_USE ->
-          "Kept for weeks in air above 75–80 % RH the dry film itself moulds; below 60 % it is safe.";
+          "Kept for weeks in air above 75–80 % RH the dry film itself moulds; below 60 % it is"
+              + " safe.";
       case THICK_FILM -> "Over 0.3 mm when dry: slow to dry, and more likely to curl and crack.";
     };
   }
@@ -276,6 +278,16 @@ public final class PlainWords {
    */
   public static String word(Ingredient ingredient) {
     return ingredient.name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * A clause as it begins a sentence.
+   *
+   * @param clause not empty
+   * @return with a capital
+   */
+  public static String capital(String clause) {
+    return clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1);
   }
 
   /**

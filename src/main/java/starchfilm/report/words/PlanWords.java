@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import starchfilm.planning.BindingLimit;
 import starchfilm.planning.GiveUp;
 import starchfilm.planning.Goal;
@@ -28,19 +27,16 @@ public final class PlanWords {
    * @return such as {@code Safest and ready soonest}
    */
   public static String title(Collection<Goal> goals) {
-    String text =
-        PlainWords.list(
-            goals.stream()
-                .map(
-                    goal ->
-                        switch (goal) {
-                          case SAFEST -> "safest";
-                          case MOST_FILM -> "most film";
-                          case SOONEST -> "ready soonest";
-                          case CLOSEST -> "closest to the wish";
-                        })
-                .toList());
-    return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    return PlainWords.capital(PlainWords.list(goals.stream().map(PlanWords::word).toList()));
+  }
+
+  private static String word(Goal goal) {
+    return switch (goal) {
+      case SAFEST -> "safest";
+      case MOST_FILM -> "most film";
+      case SOONEST -> "ready soonest";
+      case CLOSEST -> "closest to the wish";
+    };
   }
 
   /**
@@ -87,72 +83,55 @@ public final class PlanWords {
 
   private static String moved(BindingLimit limit) {
     return switch (limit.limit()) {
-      case GLYCEROL ->
-          "Glycerol is the limit; with "
-              + ReaderUnit.GRAM.two(limit.moved())
-              + " g of it instead of "
-              + ReaderUnit.GRAM.two(limit.now())
-              + " g";
-      case STARCH ->
-          "Starch is the limit; with "
-              + ReaderUnit.GRAM.two(limit.moved())
-              + " g of dry starch instead of "
-              + ReaderUnit.GRAM.two(limit.now())
-              + " g";
+      case GLYCEROL -> inGrams(limit, "Glycerol is the limit; with %s g of it instead of %s g");
+      case STARCH -> inGrams(limit, "Starch is the limit; with %s g of dry starch instead of %s g");
       case POT ->
-          "One plate takes everything the pot holds; with a pot of "
-              + Figures.two(1e3 * limit.moved())
-              + " l";
+          "One plate takes everything the pot holds; with a pot of %s l"
+              .formatted(ReaderUnit.LITRE.two(limit.moved()));
       case PLATES ->
-          "Every plate is used; with "
-              + Math.round(limit.moved())
-              + " plates instead of "
-              + Math.round(limit.now());
+          "Every plate is used; with %d plates instead of %d"
+              .formatted(Math.round(limit.moved()), Math.round(limit.now()));
       case DATE -> "The date limits the thickness; a day later";
       case THICKEST_FILM ->
-          "Already as thick as you asked for, or as is usual; at "
-              + ReaderUnit.MILLIMETRE.two(limit.moved())
-              + " mm instead of "
-              + ReaderUnit.MILLIMETRE.two(limit.now())
-              + " mm";
-      case THINNEST_FILM ->
-          "Already as thin as you asked for, or as is usual; at "
-              + ReaderUnit.MILLIMETRE.two(limit.moved())
-              + " mm instead of "
-              + ReaderUnit.MILLIMETRE.two(limit.now())
-              + " mm";
+          "Already as thick as you asked for, or as is usual; " + thickness(limit);
+      case THINNEST_FILM -> "Already as thin as you asked for, or as is usual; " + thickness(limit);
       case RIM -> "The pour is as high as the plate can hold";
       case LEVELLING ->
-          "This is the thickest paste that levels by itself; spread with a rod,"
-              + " at up to "
-              + ReaderUnit.PERCENT.two(limit.moved())
-              + " % starch";
+          "This is the thickest paste that levels by itself; spread with a rod, at up to %s %% starch"
+              .formatted(ReaderUnit.PERCENT.two(limit.moved()));
       case WISH ->
           "It is at the limit of the film you asked for; with "
               + limit.buys().map(b -> level(b.plasticiser())).orElse("another plasticiser level");
     };
   }
 
+  private static String inGrams(BindingLimit limit, String sentence) {
+    return sentence.formatted(ReaderUnit.GRAM.two(limit.moved()), ReaderUnit.GRAM.two(limit.now()));
+  }
+
+  private static String thickness(BindingLimit limit) {
+    return "at %s mm instead of %s mm"
+        .formatted(
+            ReaderUnit.MILLIMETRE.two(limit.moved()), ReaderUnit.MILLIMETRE.two(limit.now()));
+  }
+
   private static String gain(Goal goal, Outcome gives, Outcome buys) {
     String text =
         switch (goal) {
           case MOST_FILM ->
-              ReaderUnit.GRAM.two(buys.filmKg())
-                  + " g of film instead of "
-                  + ReaderUnit.GRAM.two(gives.filmKg())
-                  + " g";
+              "%s g of film instead of %s g"
+                  .formatted(
+                      ReaderUnit.GRAM.two(buys.filmKg()), ReaderUnit.GRAM.two(gives.filmKg()));
           case SOONEST ->
               "ready in " + Spans.of(buys.readyS()) + " rather than " + Spans.of(gives.readyS());
           case SAFEST ->
-              "as asked and in time in "
-                  + chance(buys.chance() * buys.wishChance())
-                  + " likely cases instead of "
-                  + chance(gives.chance() * gives.wishChance());
+              "as asked and in time in %s likely cases instead of %s"
+                  .formatted(
+                      chance(buys.chance() * buys.wishChance()),
+                      chance(gives.chance() * gives.wishChance()));
           case CLOSEST ->
-              "as asked in "
-                  + chance(buys.wishChance())
-                  + " likely cases instead of "
-                  + chance(gives.wishChance());
+              "as asked in %s likely cases instead of %s"
+                  .formatted(chance(buys.wishChance()), chance(gives.wishChance()));
         };
     return buys.plates() > gives.plates() && goal != Goal.SAFEST
         ? text + ", on " + buys.plates() + " plates instead of " + gives.plates()
@@ -171,31 +150,18 @@ public final class PlanWords {
    * @return one sentence
    */
   public static String sentence(GiveUp way, PlanRequest request) {
-    List<String> parts = new ArrayList<>();
-    for (Limit wish : way.wishes()) {
-      parts.add(given(wish, way, request));
-    }
-    String text = PlainWords.list(parts);
     Outcome gives = way.gives();
-    return Character.toUpperCase(text.charAt(0))
-        + text.substring(1)
-        + ": film of "
-        + ReaderUnit.MILLIMETRE.two(gives.dryThicknessM())
-        + " mm on "
-        + Plural.of(gives.plates(), "plate")
-        + ", ready in "
-        + Spans.of(gives.readyS())
-        + " in the middle case, and within "
-        + Spans.of(gives.surelyReadyS())
-        + " in "
-        + chance(request.sure())
-        + " likely cases"
-        + byTheDate(request.byS(), gives)
-        + ".";
-  }
-
-  private static String byTheDate(OptionalDouble byS, Outcome gives) {
-    return byS.isEmpty() ? "" : "; by your date in " + chance(gives.chance());
+    return "%s: film of %s mm on %s, ready in %s in the middle case, and within %s in %s likely cases%s."
+        .formatted(
+            PlainWords.capital(
+                PlainWords.list(
+                    way.wishes().stream().map(wish -> given(wish, way, request)).toList())),
+            ReaderUnit.MILLIMETRE.two(gives.dryThicknessM()),
+            Plural.of(gives.plates(), "plate"),
+            Spans.of(gives.readyS()),
+            Spans.of(gives.surelyReadyS()),
+            chance(request.sure()),
+            request.byS().isEmpty() ? "" : "; by your date in " + chance(gives.chance()));
   }
 
   private static String given(Limit wish, GiveUp way, PlanRequest request) {
@@ -204,23 +170,21 @@ public final class PlanWords {
       case DATE -> "give up the date";
       case THINNEST_FILM, THICKEST_FILM -> "give up the thickness asked for";
       case WISH ->
-          "take "
-              + way.feel().map(PlainWords::word).orElse("other")
-              + " film"
-              + request.wish().feel().map(f -> " instead of " + PlainWords.word(f)).orElse("");
+          "take %s film%s"
+              .formatted(
+                  way.feel().map(PlainWords::word).orElse("other"),
+                  request.wish().feel().map(f -> " instead of " + PlainWords.word(f)).orElse(""));
       case GLYCEROL ->
-          "get glycerol, "
-              + ReaderUnit.GRAM.two(gives.glycerolKg())
-              + (request.supplies().glycerolKg() == 0
-                  ? " g of it pure for "
-                  : " g of the kind in this jar for ")
-              + (gives.plates() == 1 ? "1 plate" : "all " + gives.plates() + " plates");
+          "get glycerol, %s g of %s for %s"
+              .formatted(
+                  ReaderUnit.GRAM.two(gives.glycerolKg()),
+                  request.supplies().glycerolKg() == 0 ? "it pure" : "the kind in this jar",
+                  gives.plates() == 1 ? "1 plate" : "all " + gives.plates() + " plates");
       case STARCH ->
           "get starch, " + ReaderUnit.GRAM.two(gives.starchKg()) + " g of it counted dry";
       case POT ->
-          "use a pot of "
-              + Figures.two(gives.potfulKg() * STEAM * LITRES_PER_KG / POT_FILLED)
-              + " l or more";
+          "use a pot of %s l or more"
+              .formatted(Figures.two(gives.potfulKg() * STEAM * LITRES_PER_KG / POT_FILLED));
       case PLATES -> "use more plates";
       case RIM -> "use deeper plates";
       case LEVELLING -> "spread a thicker paste with a rod";

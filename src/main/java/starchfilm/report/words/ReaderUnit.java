@@ -12,6 +12,8 @@ public enum ReaderUnit {
   GRAM("g", 1e3, 0),
   /** Millimetres, from metres. */
   MILLIMETRE("mm", 1e3, 0),
+  /** Litres, from cubic metres. */
+  LITRE("l", 1e3, 0),
   /** Centimetres, from metres. */
   CENTIMETRE("cm", 1e2, 0),
   /** Micrometres, from metres. */
@@ -65,6 +67,16 @@ public enum ReaderUnit {
   }
 
   /**
+   * Converts a band.
+   *
+   * @param si in SI units
+   * @return in this unit
+   */
+  public Band of(Band si) {
+    return new Band(of(si.low()), of(si.middle()), of(si.high()));
+  }
+
+  /**
    * A forecast figure without its unit.
    *
    * @param si the figure in SI
@@ -72,6 +84,16 @@ public enum ReaderUnit {
    */
   public String two(double si) {
     return this == CELSIUS ? Figures.whole(of(si)) : Figures.two(of(si));
+  }
+
+  /**
+   * A forecast figure with its unit.
+   *
+   * @param si the figure in SI units
+   * @return such as {@code 3.2 mm}
+   */
+  public String figure(double si) {
+    return two(si) + " " + symbol;
   }
 
   /**
