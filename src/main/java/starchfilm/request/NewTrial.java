@@ -164,7 +164,8 @@ public record NewTrial(
         poured.isPresent()
             ? start.with("poured_at", TrialQuestion.text("poured_at", poured.get().toString()))
             : start;
-    return byS.isPresent()
+    // A day that was not understood is refused once everything is read.
+    return byS.isPresent() && !Double.isNaN(byS.getAsDouble())
         ? own.with(
             "wish.ready_after_days",
             TrialQuestion.number(

@@ -86,6 +86,13 @@ class NewCommandTest {
   }
 
   @Test
+  void aDayThatIsNotUnderstoodIsRefusedInASentence() {
+    assertThat(terminal.run("new", "20 g potato, 6 g glycerol, 360 g water", "--by", "zzz"))
+        .isEqualTo(2);
+    assertThat(terminal.err()).contains("--by").doesNotContain("the program itself");
+  }
+
+  @Test
   void saysWhatItUnderstoodSoFar() {
     terminal.run("new", "20 g potato; 400 g water; hello there");
 

@@ -54,7 +54,7 @@ class RoughTrialFilesTest {
   @Test
   void checkSaysWhatIsWrong() {
     Cases.forEach(
-        470,
+        320,
         (random, number) -> {
           byte[] bytes = RoughJson.spoilt(RoughJson.any(sound, random), random);
           Files.write(file, bytes);

@@ -24,7 +24,7 @@ class RoughWordsTest {
   void amounts() {
     List<String> units = List.of("g", "mm", "um", "%", "C", "N", "kg");
     Cases.forEach(
-        80,
+        50,
         (random, number) -> {
           String typed = RoughWords.any(random);
           readOrRefused(typed, () -> TypedAmount.read(typed, "an amount", List.of()));
@@ -37,9 +37,9 @@ class RoughWordsTest {
   void times() {
     MomentParser moments = new MomentParser(NOON);
     Cases.forEach(
-        70,
+        50,
         (random, number) -> {
-          String typed = RoughWords.any(random);
+          String typed = random.nextBoolean() ? RoughWords.any(random) : RoughWords.spoken(random);
           readOrRefused(typed, () -> MomentParser.lasting(typed));
           readOrRefused(typed, () -> moments.lastingText(moments.parse(typed), POURED));
         });
