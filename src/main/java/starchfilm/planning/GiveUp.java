@@ -1,5 +1,7 @@
 package starchfilm.planning;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import starchfilm.film.Feel;
@@ -13,11 +15,6 @@ import starchfilm.film.Feel;
  */
 public record GiveUp(Set<Limit> wishes, Optional<Feel> feel, Outcome gives) {
   public GiveUp {
-    wishes = java.util.EnumSet.copyOf(wishes);
-  }
-
-  @Override
-  public Set<Limit> wishes() {
-    return java.util.EnumSet.copyOf(wishes);
+    wishes = Collections.unmodifiableSet(EnumSet.copyOf(wishes));
   }
 }

@@ -92,7 +92,7 @@ public enum Goal {
   }
 
   /** Too little vinegar leaves the paste to bacteria; more than that does nothing, or thins it. */
-  private static double sour(FilmForecast film) {
+  static double sour(FilmForecast film) {
     double offSour = film.acid().pastePh() - SOUR_PH;
     double thinned = Math.max(0, Math.log(LENGTH_LEFT / film.acid().amylopectinLengthLeft()));
     return square(offSour) + square(THINNING_COUNTS * thinned);

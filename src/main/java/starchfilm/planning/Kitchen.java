@@ -45,50 +45,43 @@ public record Kitchen(
   /** Checks every figure. */
   public Kitchen {
     sizes = List.copyOf(sizes);
-    require(
+    Sentence.require(
         potM3 > 0 && potM3 <= LARGEST_POT_M3,
         "pot",
         Sentence.number(potM3 * 1e3) + " l",
         "more than 0 to 1000 l",
         "write how much the pot holds");
-    require(
+    Sentence.require(
         scaleStepKg > 0 && scaleStepKg <= COARSEST_STEP_KG,
         "step of the balance",
         Sentence.grams(scaleStepKg),
         "more than 0 to 100 g",
         "write the smallest step its display shows, such as 1 g or 0.1 g");
-    require(
+    Sentence.require(
         plates >= 1 && plates <= MOST_PLATES,
         "plates",
         String.valueOf(plates),
         "1 to 1000",
         "write how many plates you have");
-    require(
+    Sentence.require(
         Math.min(plate.lengthM(), plate.widthM()) >= SMALLEST_SIDE_M
             && Math.max(plate.lengthM(), plate.widthM()) <= LARGEST_SIDE_M,
         "sides of a plate",
         Sentence.number(plate.lengthM() * 1e3) + " x " + Sentence.millimetres(plate.widthM()),
         "10 to 5000 mm",
         "write length and width of one plate");
-    require(
+    Sentence.require(
         rimM >= 0 && rimM <= HIGHEST_RIM_M,
         "rim",
         Sentence.millimetres(rimM),
         "0 to 200 mm",
         "write how high the rim stands above the plate, 0 mm for none");
-    require(
+    Sentence.require(
         unevenness >= 0 && unevenness <= MOST_UNEVEN,
         "unevenness",
         Sentence.percent(unevenness),
         "0 to 90 %",
         "write how far the thin edge is below the average; 25 % if nobody" + " measured it");
-  }
-
-  private static void require(
-      boolean holds, String quantity, String given, String allowed, String mend) {
-    if (!holds) {
-      throw new UnworkableRequestException(Sentence.of(quantity, given, allowed, mend));
-    }
   }
 
   /** The plate with what its rim leaves above a pour. */

@@ -20,17 +20,18 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
 
   /** Checks number and sides. */
   public Pieces {
-    if (count < 1 || count > MOST) {
-      throw refused(count + " pieces", "1 to " + MOST + " pieces", "write how many you need");
-    }
-    if (isArea ? lengthM * widthM > MOST_AREA_M2 : Math.min(lengthM, widthM) < SMALLEST_M) {
-      throw refused(
+    require(
+        count >= 1 && count <= MOST,
+        count + " pieces",
+        "1 to " + MOST + " pieces",
+        "write how many you need");
+    require(
+        isArea ? lengthM * widthM <= MOST_AREA_M2 : Math.min(lengthM, widthM) >= SMALLEST_M,
           isArea
               ? Sentence.number(lengthM * widthM) + " m2"
               : "pieces of " + Sentence.millimetres(Math.min(lengthM, widthM)),
           isArea ? "up to 1000 m2" : "sides of 2 mm or more",
           "check the unit");
-    }
   }
 
   /** Film of a whole area (m2), in any shape. */
@@ -63,8 +64,8 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
   /** Plates that are needed. */
   int platesOf(Plate plate) {
     double each = from(plate);
-    if (each == 0) {
-      throw refused(
+    require(
+        each != 0,
           "pieces of "
               + Sentence.number(1e3 * lengthM)
               + " x "
@@ -75,11 +76,10 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
               + Sentence.millimetres(plate.widthM()),
           "pieces that fit 10 mm inside the plate's edge",
           "take larger plates or smaller pieces");
-    }
     return (int) Math.ceil(count / each - 1e-9);
   }
 
-  private static UnworkableRequestException refused(String given, String allowed, String mend) {
-    return new UnworkableRequestException(Sentence.of("pieces", given, allowed, mend));
+  private static void require(boolean holds, String given, String allowed, String mend) {
+    Sentence.require(holds, "pieces", given, allowed, mend);
   }
 }

@@ -1,12 +1,17 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Use;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmForecaster;
 import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Paste;
@@ -42,26 +47,29 @@ public record PlanRequest(
     UseAir.require(use);
     ClosedHeat.of(new GlycerolPortion(Estimate.exact(supplies.glycerolKg()), supplies.jar()), place)
         .ifPresent(
-            closed -> {
-              throw new UnworkableRequestException(
-                  Sentence.of("room", closed, ClosedHeat.allowed(), ClosedHeat.mend()));
-            });
-    if (byS.isPresent() && !(byS.getAsDouble() > 0)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "date",
-              Sentence.days(byS.getAsDouble()) + " after the pour",
-              "a time after the pour",
-              "write when the film must be ready, such as 5d"));
-    }
-    if (!(sure >= LEAST_SURE && sure <= MOST_SURE)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "how sure the date must be",
-              Sentence.percent(sure),
-              "5 to 99 %",
-              "80 % is a usual choice"));
-    }
+            closed ->
+                Sentence.require(false, "room", closed, ClosedHeat.allowed(), ClosedHeat.mend()));
+    requireAfterThePour(byS.orElse(DAY_S));
+    Sentence.require(
+        sure >= LEAST_SURE && sure <= MOST_SURE,
+        "how sure the date must be",
+        Sentence.percent(sure),
+        "5 to 99 %",
+        "80 % is a usual choice");
+  }
+
+  static void requireAfterThePour(double byS) {
+    Sentence.require(
+        byS > 0,
+        "date",
+        Sentence.days(byS) + " after the pour",
+        "a time after the pour",
+        "write when the film must be ready, such as 5d");
+  }
+
+  /** The film of a design, its composition taken as exact: a search compares middles. */
+  FilmForecast film(Design design) {
+    return new FilmForecaster().forecast(casting(design));
   }
 
   /**
@@ -85,7 +93,7 @@ public record PlanRequest(
             wetThicknessM,
             kitchen.unevenness(),
             PotRules.POURED_AT_K,
-            java.util.Optional.empty(),
+            Optional.empty(),
             plates),
         List.of(),
         place,

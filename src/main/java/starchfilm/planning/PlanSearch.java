@@ -93,24 +93,23 @@ final class PlanSearch {
   }
 
   private List<RecipeSpace> spaces(PlanRequest request, boolean beyondLevelling) {
-    FilmOf film = new FilmOf(request);
     List<RecipeSpace> best = new ArrayList<>();
     int most = 1;
     for (StarchBlend blend : StarchBlend.of(request.supplies())) {
-      WishWindow window = WishWindow.of(request, blend, film);
+      WishWindow window = WishWindow.of(request, blend);
       if (window.isEmpty()) {
         continue;
       }
       double mostStarch = beyondLevelling ? blend.levelsUpTo() : blend.castTo();
       DryingSurface surface = surface(blend);
       int plates =
-          PlateCount.most(new RecipeSpace(request, blend, surface, window, film, 1, mostStarch));
+          new RecipeSpace(request, blend, surface, window, 1, mostStarch).mostPlates();
       if (plates > most) {
         best.clear();
         most = plates;
       }
       if (plates == most) {
-        best.add(new RecipeSpace(request, blend, surface, window, film, plates, mostStarch));
+        best.add(new RecipeSpace(request, blend, surface, window, plates, mostStarch));
       }
     }
     return best;

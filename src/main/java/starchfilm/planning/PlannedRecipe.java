@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -49,20 +50,11 @@ public record PlannedRecipe(
 
   /** Copies the collections. */
   public PlannedRecipe {
-    goals = copy(goals);
+    EnumSet<Goal> ordered = EnumSet.noneOf(Goal.class);
+    ordered.addAll(goals);
+    goals = Collections.unmodifiableSet(ordered);
     potfuls = List.copyOf(potfuls);
     limits = List.copyOf(limits);
-  }
-
-  @Override
-  public Set<Goal> goals() {
-    return copy(goals);
-  }
-
-  private static Set<Goal> copy(Set<Goal> goals) {
-    Set<Goal> copy = EnumSet.noneOf(Goal.class);
-    copy.addAll(goals);
-    return copy;
   }
 
   /**

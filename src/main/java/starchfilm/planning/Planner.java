@@ -122,7 +122,7 @@ public final class Planner {
             List.of(done),
             Series.drawn(groups, series.seed()),
             SeriesPower.of(series, List.of(done), scatter));
-    SeriesSupplies.require(whole);
+    whole.requireSupplied();
     return new SeriesAnswer(Optional.of(whole), new Plan(request, List.of(), List.of()));
   }
 
@@ -159,14 +159,12 @@ public final class Planner {
   }
 
   private static void requireAlike(Kitchen kitchen) {
-    if (kitchen.sizes().size() > 1) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "plates",
+    Sentence.require(
+        kitchen.sizes().size() <= 1,
+        "plates",
               kitchen.sizes().size() + " sizes",
               "one size for a series or for pieces",
-              "write one kind of plate"));
-    }
+              "write one kind of plate");
   }
 
   /**
@@ -255,10 +253,9 @@ public final class Planner {
       leastKg = Math.min(leastKg, kitchen.plate().areaM2() * solids / richest.drySolids());
     }
     double potKg = kitchen.potM3() * Kitchen.FILLED * Composition.WATER_KG_PER_M3;
-    if (leastKg * (1 + PotRules.LEFT_IN_POT) > potKg) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "plate of "
+    Sentence.require(
+        leastKg * (1 + PotRules.LEFT_IN_POT) <= potKg,
+        "plate of "
                   + Sentence.number(kitchen.plate().lengthM() * 1e3)
                   + " x "
                   + Sentence.millimetres(kitchen.plate().widthM()),
@@ -272,7 +269,6 @@ public final class Planner {
                   + " l, three quarters full, for "
                   + Sentence.millimetres(request.wish().leastDryThicknessM())
                   + " of film on one plate",
-              "use a larger pot or smaller plates"));
-    }
+              "use a larger pot or smaller plates");
   }
 }

@@ -28,12 +28,16 @@ final class RecipeSpace {
   /** Share of a rim that may be filled. */
   private static final double RIM_FILLED = 0.9;
 
+  private static final double[] PLATES_LATTICE = {0, 0.25, 0.5, 0.75, 1};
+
+  /** A plate that lacks a millionth of its glycerol is full. */
+  private static final double SLACK = 1e-6;
+
   private final PlanRequest request;
   private final StarchBlend blend;
   private final DryingSurface surface;
   private final WishWindow window;
   private final WishWindow inner;
-  private final FilmOf film;
   private final int plates;
   private final double mostStarch;
 
@@ -42,7 +46,6 @@ final class RecipeSpace {
       StarchBlend blend,
       DryingSurface surface,
       WishWindow window,
-      FilmOf film,
       int plates,
       double mostStarch) {
     this.request = request;
@@ -50,7 +53,6 @@ final class RecipeSpace {
     this.surface = surface;
     this.window = window;
     this.inner = window.narrowed(OUTER_SHARE);
-    this.film = film;
     this.plates = plates;
     this.mostStarch = mostStarch;
   }
@@ -81,7 +83,7 @@ final class RecipeSpace {
     double plasticiser = between(inner.from(), inner.to(), point[1]);
     double vinegar = request.supplies().vinegarAcidityFraction() > 0 ? point[2] * MOST_VINEGAR : 0;
     Design any = new Design(blend, starch, plasticiser, vinegar, ANY_THICKNESS_M, plates);
-    FilmForecast forecast = film.forecast(any);
+    FilmForecast forecast = request.film(any);
     double dryPerWet = forecast.dryThicknessM().middle() / ANY_THICKNESS_M;
     double floor = Math.max(surface.thinnestM(), request.wish().leastDryThicknessM() / dryPerWet);
     Map<Limit, Double> ceilings = ceilings(any, dryPerWet);
@@ -148,11 +150,31 @@ final class RecipeSpace {
     return ceilings;
   }
 
+  /**
+   * The most plates the cupboard fills, of a space for one plate.
+   *
+   * @return 0 where not even one can be poured
+   */
+  int mostPlates() {
+    int most = 0;
+    for (double starch : PLATES_LATTICE) {
+      for (double plasticiser : PLATES_LATTICE) {
+        // Without vinegar and at the floor, every other limit leaves the most room.
+        Candidate candidate = at(new double[] {starch, plasticiser, 0, 0});
+        if (candidate.isPossible()) {
+          double plates = suppliesCeilingM(candidate) / candidate.floorM() + SLACK;
+          most = Math.max(most, (int) Math.min(request.kitchen().plates(), Math.floor(plates)));
+        }
+      }
+    }
+    return most;
+  }
+
   /** The thickest pour (m) that glycerol and starch allow on this space's plates. */
-  double suppliesCeilingM(Design design) {
-    FilmForecast forecast = film.forecast(design);
-    Map<Limit, Double> ceilings =
-        ceilings(design, forecast.dryThicknessM().middle() / design.wetThicknessM());
+  private double suppliesCeilingM(Candidate candidate) {
+    Design design = candidate.design();
+    double dryPerWet = request.film(design).dryThicknessM().middle() / design.wetThicknessM();
+    Map<Limit, Double> ceilings = ceilings(design, dryPerWet);
     return Math.min(
         ceilings.getOrDefault(Limit.GLYCEROL, Double.POSITIVE_INFINITY),
         ceilings.getOrDefault(Limit.STARCH, Double.POSITIVE_INFINITY));

@@ -2,6 +2,7 @@ package starchfilm.planning;
 
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.film.FilmForecast;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Recipe;
@@ -68,7 +69,7 @@ final class Rounding {
     Supplies supplies = request.supplies();
     List<StarchPortion> starches = solids.starches();
     double glycerolKg = solids.glycerolKg();
-    double vinegarKg = nearest(cookedKg * design.vinegarInPaste());
+    double vinegarKg = vinegarKg(cookedKg);
     double powders = starches.stream().mapToDouble(s -> s.massKg().value()).sum();
     double water = cookedKg - powders - glycerolKg - vinegarKg;
     double waterInPaste = cookedKg * design.composition(supplies).water();
@@ -86,6 +87,24 @@ final class Rounding {
             Estimate.exact(0),
             cook.cook(new Estimate(lost, PotRules.TOPPED_UP_SD * cookedKg)));
     return new Potful(plates, times, recipe, cookedKg);
+  }
+
+  /**
+   * To the nearest step; what rounds to none is one step where such a paste keeps better than one
+   * without, and does not thin.
+   */
+  private double vinegarKg(double cookedKg) {
+    double wanted = cookedKg * design.vinegarInPaste();
+    return mostSteps > 0
+            && wanted > 0
+            && nearest(wanted) == 0
+            && Goal.sour(with(stepKg / cookedKg)) < Goal.sour(with(0))
+        ? stepKg
+        : nearest(wanted);
+  }
+
+  private FilmForecast with(double vinegarInPaste) {
+    return request.film(design.with(design.starchInPaste(), design.plasticiser(), vinegarInPaste));
   }
 
   /** Starches and glycerol, rounded. */

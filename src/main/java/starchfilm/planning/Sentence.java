@@ -5,14 +5,19 @@ import static starchfilm.numerics.units.Units.DAY_S;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
-/** The one sentence somebody gets whose request cannot be met. */
+/** The one sentence somebody gets whose request cannot be met, and the figures in it. */
 final class Sentence {
   private static final MathContext THREE_FIGURES = new MathContext(3);
 
   private Sentence() {}
 
-  static String of(String quantity, String given, String allowed, String mend) {
-    return quantity + ": " + given + " given, allowed " + allowed + "; " + mend;
+  /** Refuses what does not hold. */
+  static void require(
+      boolean holds, String quantity, String given, String allowed, String mend) {
+    if (!holds) {
+      throw new UnworkableRequestException(
+          quantity + ": " + given + " given, allowed " + allowed + "; " + mend);
+    }
   }
 
   static String grams(double kg) {

@@ -32,6 +32,8 @@ public record Series(
    */
   public record Group(String name, double asked, double weighed, PlannedRecipe recipe) {}
 
+  private static final double SLACK = 1 + 1e-9;
+
   public Series {
     groups = List.copyOf(groups);
     order = List.copyOf(order);
@@ -65,5 +67,35 @@ public record Series(
     List<Integer> order = new ArrayList<>(IntStream.range(0, groups).boxed().toList());
     Collections.shuffle(order, new Random(seed));
     return order;
+  }
+
+  /** Refuses a series that the cupboard does not fill. */
+  void requireSupplied() {
+    Supplies supplies = request.supplies();
+    boolean wantsGlycerol =
+        series.what() == Varied.GLYCEROL
+            && series.values().stream().anyMatch(value -> value > 0);
+    SeriesRequest.require(!wantsGlycerol || supplies.glycerolKg() > 0, "no glycerol", "a jar that holds some", "write what the jar holds");
+    SeriesRequest.require(series.what() != Varied.VINEGAR || supplies.vinegarAcidityFraction() > 0, "no vinegar", "a vinegar with its acid", "write its acid, such as 5%");
+    double glycerol = glycerolKg();
+    SeriesRequest.require(glycerol <= supplies.glycerolKg() * SLACK, Sentence.grams(glycerol) + " of glycerol for all groups",
+          "the " + Sentence.grams(supplies.glycerolKg()) + " in the jar",
+          "use fewer plates per group, fewer groups, smaller plates or lower levels");
+    for (StarchAtHand starch : supplies.starches()) {
+      double needed =
+          groups.stream()
+              .flatMap(group -> group.recipe().potfuls().stream())
+              .flatMap(
+                  potful ->
+                      potful.recipe().starches().stream()
+                          .filter(portion -> portion.kind() == starch.kind())
+                          .map(portion -> potful.times() * portion.massKg().value()))
+              .mapToDouble(kg -> kg)
+              .sum();
+      double atHand = starch.massKg().orElse(Double.POSITIVE_INFINITY);
+      SeriesRequest.require(needed <= atHand * SLACK, Sentence.grams(needed) + " of " + starch.kind() + " starch for all groups",
+            "the " + Sentence.grams(atHand) + " at hand",
+            "use fewer plates per group, fewer groups or smaller plates");
+    }
   }
 }

@@ -21,43 +21,30 @@ public record SeriesRequest(
   public SeriesRequest {
     values = List.copyOf(values);
     names = names.isEmpty() ? letters(values.size()) : List.copyOf(names);
-    if (values.size() < 2 || values.size() > MOST_GROUPS) {
-      throw refused(values.size() + " values", "2 to " + MOST_GROUPS + " values", "write 15,20,25");
-    }
-    if (values.stream().distinct().count() < values.size()) {
-      throw refused("the same value twice", "each value once", "use more plates per group instead");
-    }
+    require(values.size() >= 2 && values.size() <= MOST_GROUPS, values.size() + " values", "2 to " + MOST_GROUPS + " values", "write 15,20,25");
+    require(values.stream().distinct().count() == values.size(), "the same value twice", "each value once", "use more plates per group instead");
     for (double value : values) {
-      if (!(value >= what.least() && value <= what.most())) {
-        throw refused(
-            Sentence.number(value) + " " + what.unit(),
+      require(value >= what.least() && value <= what.most(), Sentence.number(value) + " " + what.unit(),
             Sentence.number(what.least())
                 + " to "
                 + Sentence.number(what.most())
                 + " "
                 + what.unit(),
             "write the " + what.words() + " in " + what.unit());
-      }
     }
-    if (names.size() != values.size()) {
-      throw refused(
-          names.size() + " names for " + values.size() + " groups",
+    require(names.size() == values.size(), names.size() + " names for " + values.size() + " groups",
           "one name per group",
           "write as many names as values, separated by commas");
-    }
-    if (platesEach < 1 || platesEach > MOST_PLATES) {
-      throw refused(
-          platesEach + " plates per group",
+    require(platesEach >= 1 && platesEach <= MOST_PLATES, platesEach + " plates per group",
           "1 to " + MOST_PLATES,
           "write how many plates each pot fills");
-    }
   }
 
   private static List<String> letters(int count) {
     return IntStream.range(0, count).mapToObj(i -> String.valueOf((char) ('A' + i))).toList();
   }
 
-  private static UnworkableRequestException refused(String given, String allowed, String mend) {
-    return new UnworkableRequestException(Sentence.of("series", given, allowed, mend));
+  static void require(boolean holds, String given, String allowed, String mend) {
+    Sentence.require(holds, "series", given, allowed, mend);
   }
 }

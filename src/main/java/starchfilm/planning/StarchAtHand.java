@@ -16,22 +16,18 @@ public record StarchAtHand(StarchKind kind, OptionalDouble massKg, Estimate mois
 
   /** Checks both figures. */
   public StarchAtHand {
-    if (massKg.isPresent() && !(massKg.getAsDouble() > 0)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              kind + " starch at hand",
-              Sentence.grams(massKg.getAsDouble()),
-              "more than 0 g",
-              "write the grams in the bag, or leave them out if you have plenty"));
-    }
-    if (!(moistureFraction.value() >= 0 && moistureFraction.value() <= MOST_MOISTURE)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "moisture of " + kind + " starch",
-              Sentence.percent(moistureFraction.value()),
-              "0 to 30 %",
-              "leave it out for what " + kind + " starch usually holds"));
-    }
+    Sentence.require(
+        massKg.orElse(1) > 0,
+        kind + " starch at hand",
+        Sentence.grams(massKg.orElse(1)),
+        "more than 0 g",
+        "write the grams in the bag, or leave them out if you have plenty");
+    Sentence.require(
+        moistureFraction.value() >= 0 && moistureFraction.value() <= MOST_MOISTURE,
+        "moisture of " + kind + " starch",
+        Sentence.percent(moistureFraction.value()),
+        "0 to 30 %",
+        "leave it out for what " + kind + " starch usually holds");
   }
 
   /**

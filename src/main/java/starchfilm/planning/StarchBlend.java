@@ -1,6 +1,7 @@
 package starchfilm.planning;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,12 +26,7 @@ record StarchBlend(
     double levelsUpTo,
     double mostDryKg) {
   StarchBlend {
-    shares = new EnumMap<>(shares);
-  }
-
-  @Override
-  public Map<StarchKind, Double> shares() {
-    return new EnumMap<>(shares);
+    shares = Collections.unmodifiableMap(new EnumMap<>(shares));
   }
 
   /**

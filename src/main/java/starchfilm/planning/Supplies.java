@@ -34,30 +34,24 @@ public record Supplies(
             starch.kind() + " starch is named twice; name each starch once, with all of its grams");
       }
     }
-    if (!(glycerolKg >= 0) || Double.isInfinite(glycerolKg)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "glycerol at hand",
+    Sentence.require(
+        glycerolKg >= 0 && Double.isFinite(glycerolKg),
+        "glycerol at hand",
               Sentence.grams(glycerolKg),
               "0 g or more",
-              "write the grams in the jar"));
-    }
-    if (glycerolKg > 0 && !(jar.glycerolFraction().value() > 0)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "glycerol in the jar",
+              "write the grams in the jar");
+    Sentence.require(
+        !(glycerolKg > 0) || jar.glycerolFraction().value() > 0,
+        "glycerol in the jar",
               "0 %",
               "more than 0 to 100 %",
-              "write the purity on the label, or assay the jar"));
-    }
-    if (!(vinegarAcidityFraction >= 0 && vinegarAcidityFraction <= STRONGEST_VINEGAR)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "acidity of the vinegar",
+              "write the purity on the label, or assay the jar");
+    Sentence.require(
+        vinegarAcidityFraction >= 0 && vinegarAcidityFraction <= STRONGEST_VINEGAR,
+        "acidity of the vinegar",
               Sentence.percent(vinegarAcidityFraction),
               "0 to 30 %",
-              "write the per cent of acid on the label, 5 % for common vinegar"));
-    }
+              "write the per cent of acid on the label, 5 % for common vinegar");
   }
 
   /**

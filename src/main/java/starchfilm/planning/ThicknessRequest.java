@@ -16,14 +16,7 @@ public record ThicknessRequest(Casting casting, double rimM, double byS) {
   /** Checks air of use and date. */
   public ThicknessRequest {
     UseAir.require(casting.use());
-    if (!(byS > 0)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "date",
-              Sentence.days(byS) + " after the pour",
-              "a time after the pour",
-              "write when the film must be ready, such as 5d"));
-    }
+    PlanRequest.requireAfterThePour(byS);
   }
 
   /** The casting poured exactly so thick. */

@@ -14,25 +14,20 @@ final class UseAir {
 
   /** Refuses air that no film is planned for. */
   static void require(Use use) {
-    if (!(use.relativeHumidity() >= 0 && use.relativeHumidity() <= DAMPEST)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "relative humidity where the film is used",
+    Sentence.require(
+        use.relativeHumidity() >= 0 && use.relativeHumidity() <= DAMPEST,
+        "relative humidity where the film is used",
               Sentence.percent(use.relativeHumidity()),
               "0 to 95 %",
-              "starch film in damper air turns to gel"));
-    }
-    if (!(use.temperatureK() >= COLDEST_K && use.temperatureK() <= WARMEST_K)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "temperature where the film is used",
+              "starch film in damper air turns to gel");
+    Sentence.require(
+        use.temperatureK() >= COLDEST_K && use.temperatureK() <= WARMEST_K,
+        "temperature where the film is used",
               Sentence.number(use.temperatureK() - ZERO_CELSIUS_K) + " °C",
               "-20 to 80 °C",
-              "write the temperature of the room"));
-    }
-    if (!(use.ageS() >= 0) || Double.isInfinite(use.ageS())) {
-      throw new UnworkableRequestException(
-          Sentence.of("time before use", Sentence.days(use.ageS()), "0 days or more", "write 7d"));
-    }
+              "write the temperature of the room");
+    Sentence.require(
+        use.ageS() >= 0 && Double.isFinite(use.ageS()),
+        "time before use", Sentence.days(use.ageS()), "0 days or more", "write 7d");
   }
 }

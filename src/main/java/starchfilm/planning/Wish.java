@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.film.Feel;
@@ -32,14 +33,12 @@ public record Wish(
 
   /** Checks every figure; without feel and numbers, flexible film is taken. */
   public Wish {
-    if (feel.isPresent() && (feel.get() == Feel.BRITTLE || feel.get() == Feel.STICKY)) {
-      throw new UnworkableRequestException(
-          Sentence.of(
-              "feel",
-              feel.get().name().toLowerCase(java.util.Locale.ROOT),
+    Sentence.require(
+        feel.filter(fault -> fault == Feel.BRITTLE || fault == Feel.STICKY).isEmpty(),
+        "feel",
+              feel.map(Feel::name).orElse("").toLowerCase(Locale.ROOT),
               "stiff, flexible or stretchy",
-              "the others are faults, not wishes"));
-    }
+              "the others are faults, not wishes");
     check("strength", strengthPa, 0, STRONGEST_PA, 1e-6, "0 to 200 MPa");
     check("stretch at break", elongation, 0, MOST_ELONGATION, 100, "0 to 300 %");
     check("dry thickness", dryThicknessM, THINNEST_M, THICKEST_M, 1e3, "0.01 to 1 mm");
@@ -50,15 +49,13 @@ public record Wish(
 
   private static void check(
       String what, OptionalDouble given, double least, double most, double factor, String allowed) {
-    if (given.isPresent() && !(given.getAsDouble() >= least && given.getAsDouble() <= most)) {
-      String unit = allowed.substring(allowed.lastIndexOf(' '));
-      throw new UnworkableRequestException(
-          Sentence.of(
-              what,
-              Sentence.number(given.getAsDouble() * factor) + unit,
-              allowed,
-              "cast starch film is never outside this"));
-    }
+    double figure = given.orElse(most);
+    Sentence.require(
+        figure >= least && figure <= most,
+        what,
+        Sentence.number(figure * factor) + allowed.substring(allowed.lastIndexOf(' ')),
+        allowed,
+        "cast starch film is never outside this");
   }
 
   double leastDryThicknessM() {

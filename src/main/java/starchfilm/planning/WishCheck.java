@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.film.Feel;
@@ -14,12 +15,10 @@ final class WishCheck {
   private static final double STEP = 0.02;
 
   private final PlanRequest request;
-  private final FilmOf film;
   private final List<StarchBlend> blends;
 
   WishCheck(PlanRequest request) {
     this.request = request;
-    this.film = new FilmOf(request);
     this.blends = StarchBlend.of(request.supplies());
   }
 
@@ -46,7 +45,7 @@ final class WishCheck {
 
   private boolean possible(Wish wish) {
     PlanRequest asked = request.with(wish);
-    return blends.stream().anyMatch(blend -> !WishWindow.of(asked, blend, film).isEmpty());
+    return blends.stream().anyMatch(blend -> !WishWindow.of(asked, blend).isEmpty());
   }
 
   private static List<String> asked(Wish wish) {
@@ -64,7 +63,7 @@ final class WishCheck {
     Set<Feel> feels = EnumSet.noneOf(Feel.class);
     for (StarchBlend blend : blends) {
       for (double g = 0; g <= WishWindow.MOST_PLASTICISER; g += STEP) {
-        FilmForecast forecast = WishWindow.at(g, blend, film);
+        FilmForecast forecast = WishWindow.at(g, blend, request);
         strongest = Math.max(strongest, forecast.tensileStrengthPa().middle());
         stretchiest = Math.max(stretchiest, forecast.elongationAtBreak().middle());
         feels.add(forecast.feel());
@@ -89,13 +88,13 @@ final class WishCheck {
     if (wish.strengthPa().isPresent()) {
       parts.add(
           alone(
-              new Wish(java.util.Optional.empty(), wish.strengthPa(), none, none),
+              new Wish(Optional.empty(), wish.strengthPa(), none, none),
               "film of " + megapascals(wish.strengthPa().getAsDouble())));
     }
     if (wish.elongation().isPresent()) {
       parts.add(
           alone(
-              new Wish(java.util.Optional.empty(), none, wish.elongation(), none),
+              new Wish(Optional.empty(), none, wish.elongation(), none),
               "film that stretches " + Sentence.percent(wish.elongation().getAsDouble())));
     }
     return String.join(", ", parts);
@@ -104,10 +103,10 @@ final class WishCheck {
   private String alone(Wish wish, String what) {
     PlanRequest asked = request.with(wish);
     for (StarchBlend blend : blends) {
-      WishWindow window = WishWindow.of(asked, blend, film);
+      WishWindow window = WishWindow.of(asked, blend);
       if (!window.isEmpty()) {
-        FilmForecast stiffest = WishWindow.at(window.from(), blend, film);
-        FilmForecast softest = WishWindow.at(window.to(), blend, film);
+        FilmForecast stiffest = WishWindow.at(window.from(), blend, request);
+        FilmForecast softest = WishWindow.at(window.to(), blend, request);
         return what
             + " has about "
             + megapascals(softest.tensileStrengthPa().middle())

@@ -32,23 +32,23 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
    * The window of a wish in one starch. Figures without a feel are met by film that is neither
    * brittle nor sticky, unless only such film meets them.
    */
-  static WishWindow of(PlanRequest request, StarchBlend blend, FilmOf film) {
+  static WishWindow of(PlanRequest request, StarchBlend blend) {
     Wish wish = request.wish();
-    WishWindow sound = of(forecast -> meets(wish, forecast) && isSound(forecast), blend, film);
-    return sound.isEmpty() ? of(forecast -> meets(wish, forecast), blend, film) : sound;
+    WishWindow sound = of(forecast -> meets(wish, forecast) && isSound(forecast), blend, request);
+    return sound.isEmpty() ? of(forecast -> meets(wish, forecast), blend, request) : sound;
   }
 
   private static boolean isSound(FilmForecast film) {
     return film.feel() != Feel.BRITTLE && film.feel() != Feel.STICKY;
   }
 
-  private static WishWindow of(Predicate<FilmForecast> wish, StarchBlend blend, FilmOf film) {
+  private static WishWindow of(Predicate<FilmForecast> wish, StarchBlend blend, PlanRequest request) {
     int steps = (int) Math.round(MOST_PLASTICISER / STEP);
     int bestStart = 0;
     int bestLength = 0;
     int length = 0;
     for (int i = 0; i <= steps; i++) {
-      length = wish.test(at(i * STEP, blend, film)) ? length + 1 : 0;
+      length = wish.test(at(i * STEP, blend, request)) ? length + 1 : 0;
       if (length > bestLength) {
         bestLength = length;
         bestStart = i - length + 1;
@@ -58,25 +58,25 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
       return new WishWindow(1, 0, Double.NaN, Double.NaN);
     }
     int end = bestStart + bestLength - 1;
-    double from = bestStart == 0 ? 0 : edge(bestStart - 1, bestStart, wish, blend, film);
-    double to = end == steps ? MOST_PLASTICISER : edge(end + 1, end, wish, blend, film);
+    double from = bestStart == 0 ? 0 : edge(bestStart - 1, bestStart, wish, blend, request);
+    double to = end == steps ? MOST_PLASTICISER : edge(end + 1, end, wish, blend, request);
     return new WishWindow(
         from,
         to,
         bestStart == 0
             ? Double.POSITIVE_INFINITY
-            : at(from, blend, film).glassTransitionK().middle(),
-        end == steps ? Double.NEGATIVE_INFINITY : at(to, blend, film).glassTransitionK().middle());
+            : at(from, blend, request).glassTransitionK().middle(),
+        end == steps ? Double.NEGATIVE_INFINITY : at(to, blend, request).glassTransitionK().middle());
   }
 
   /** Where the wish begins to be met, between a step outside and a step inside. */
   private static double edge(
-      int outside, int inside, Predicate<FilmForecast> wish, StarchBlend blend, FilmOf film) {
+      int outside, int inside, Predicate<FilmForecast> wish, StarchBlend blend, PlanRequest request) {
     double out = outside * STEP;
     double in = inside * STEP;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (out + in) / 2;
-      if (wish.test(at(middle, blend, film))) {
+      if (wish.test(at(middle, blend, request))) {
         in = middle;
       } else {
         out = middle;
@@ -85,9 +85,9 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
     return in;
   }
 
-  static FilmForecast at(double plasticiser, StarchBlend blend, FilmOf film) {
+  static FilmForecast at(double plasticiser, StarchBlend blend, PlanRequest request) {
     double starch = (blend.castFrom() + blend.castTo()) / 2;
-    return film.forecast(new Design(blend, starch, plasticiser, 0, ANY_THICKNESS_M, 1));
+    return request.film(new Design(blend, starch, plasticiser, 0, ANY_THICKNESS_M, 1));
   }
 
   static boolean meets(Wish wish, FilmForecast film) {

@@ -16,6 +16,8 @@ import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.film.AcidEffect;
 import starchfilm.film.FilmForecaster;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Ingredient;
 import starchfilm.material.recipe.Ingredient;
 
 /** The judged figures of planning, each by what a cook sees of it. */
@@ -41,6 +43,24 @@ class PlanFiguresTest {
             .orElseThrow();
     assertThat(acid(most).pastePh()).isBetween(3.6, 4.5);
     assertThat(acid(most).amylopectinLengthLeft()).isGreaterThan(0.14);
+  }
+
+  /** A spoon of vinegar keeps the safest wheat paste; in the least pot it would thin it. */
+  @Test
+  void vinegarRoundsToNoneOnlyWhereAStepOfTheBalanceWouldThinThePaste() {
+    for (PlannedRecipe recipe : recipes(StarchKind.WHEAT, 0.05)) {
+      if (recipe.potfuls().get(0).recipe().vinegar().massKg().value() == 0) {
+        Composition paste = recipe.casting().composition();
+        double stepped = 0.05 * 1e-3 / recipe.casting().paste().massKg();
+        AcidEffect acid =
+            new FilmForecaster()
+                .forecast(recipe.casting().with(paste.with(Ingredient.VINEGAR, stepped)))
+                .acid();
+        assertThat(acid.amylopectinLengthLeft()).isLessThan(0.1);
+      } else {
+        assertThat(acid(recipe).pastePh()).isBetween(3.3, 4.5);
+      }
+    }
   }
 
   private static List<PlannedRecipe> recipes(StarchKind kind, double acidity) {
@@ -121,14 +141,13 @@ class PlanFiguresTest {
   private static double score(Goal goal, double filmKg, double readyS, double wishChance) {
     PlanRequest request = Requests.garden();
     Design design = new Design(POTATO, 0.03, 0.3, 0.01, 1e-3, 4);
-    FilmOf film = new FilmOf(request);
-    WishWindow window = WishWindow.of(request, POTATO, film);
+    WishWindow window = WishWindow.of(request, POTATO);
     DryingSurface surface = null;
-    RecipeSpace space = new RecipeSpace(request, POTATO, surface, window, film, 4, 0.05);
+    RecipeSpace space = new RecipeSpace(request, POTATO, surface, window, 4, 0.05);
     return goal.score(
         new Candidate(
             design,
-            film.forecast(design),
+            request.film(design),
             0,
             Limit.DATE,
             1e-3,

@@ -119,6 +119,12 @@ public final class PlanSheets {
             .filter(odd -> odd instanceof Oddity.CoarseBalance)
             .map(OddityWords::of)
             .toList();
+    Optional<String> unsoured =
+        Optional.of(
+                "No vinegar: this pot wants so little that the balance's smallest step, "
+                    + ReaderUnit.GRAM.noted(request.kitchen().scaleStepKg())
+                    + ", would thin the paste.")
+            .filter(words -> isUnsoured(recipe, request));
     return sheet(
         number,
         title,
@@ -127,9 +133,17 @@ public final class PlanSheets {
         Optional.of(request.wish()).filter(wish -> !recipe.goals().isEmpty()),
         request.byS(),
         request.sure(),
-        Stream.concat(warning.isEmpty() ? Stream.empty() : Stream.of(warning), coarse.stream())
+        Stream.of(Stream.of(warning).filter(words -> !words.isEmpty()), unsoured.stream(), coarse.stream())
+            .flatMap(each -> each)
             .toList(),
         request.kitchen().sizes());
+  }
+
+  /** Whether there is vinegar and the search took some, but none is left once it is rounded. */
+  private static boolean isUnsoured(PlannedRecipe recipe, PlanRequest request) {
+    return !recipe.goals().isEmpty()
+        && request.supplies().vinegarAcidityFraction() > 0
+        && recipe.potfuls().get(0).recipe().vinegar().massKg().value() == 0;
   }
 
   private static PlanSheet sheet(
