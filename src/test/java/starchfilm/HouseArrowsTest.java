@@ -74,7 +74,7 @@ class HouseArrowsTest {
       planning             material.ingredient material.recipe casting drying drying.uncertainty \
                            film
       advice               material.ingredient material.recipe material.air \
-                           casting drying drying.uncertainty film film.risk casting.trial forecast \
+                           casting drying film film.risk casting.trial forecast \
                            change files.json
       request              material.ingredient material.recipe material.air casting casting.trial \
                            jar.assay jar.reagent jar.recovery files.amount files.findings \

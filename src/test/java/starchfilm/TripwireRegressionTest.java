@@ -19,7 +19,6 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.Contrast;
 import starchfilm.advice.Diagnosis;
 import starchfilm.advice.Difference;
-import starchfilm.advice.Knowledge;
 import starchfilm.advice.NextTrial;
 import starchfilm.advice.NotebookAdvice;
 import starchfilm.advice.RuleBook;
@@ -35,6 +34,7 @@ import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.NotebookReader;
@@ -42,6 +42,7 @@ import starchfilm.film.Feel;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.material.recipe.Paste;
@@ -289,7 +290,11 @@ class TripwireRegressionTest {
 
   /** As the comparison page has it. */
   private void advice() {
-    Adviser adviser = new Adviser(RuleBook.packed(), Knowledge.textbook(), DryingForecaster.DRAWS);
+    Adviser adviser =
+        new Adviser(
+            RuleBook.packed(),
+            TrialKnowledge.of(ParameterDistribution.textbook()),
+            DryingForecaster.DRAWS);
     List<Trial> trials = forecasts.stream().map(TrialForecast::trial).toList();
     TrialForecast zeroPoint =
         forecasts.stream()

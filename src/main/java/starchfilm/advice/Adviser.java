@@ -8,6 +8,7 @@ import starchfilm.advice.NextTrialSearch.Suspected;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialKnowledge;
 
 /**
  * Tells what to try next after a trial or after all of them, and what the changes between two
@@ -20,7 +21,7 @@ public final class Adviser {
   private static final int MOST_SUSPECTS = 5;
 
   private final RuleBook book;
-  private final Knowledge knowledge;
+  private final TrialKnowledge knowledge;
   private final Diagnosing diagnosing;
   private final NextTrials nextTrials;
   private final Contrasting contrasting;
@@ -32,7 +33,7 @@ public final class Adviser {
    * @param knowledge what is known of the drying factors
    * @param draws how many likely cases a forecast with bands solves
    */
-  public Adviser(RuleBook book, Knowledge knowledge, int draws) {
+  public Adviser(RuleBook book, TrialKnowledge knowledge, int draws) {
     this.book = book;
     this.knowledge = knowledge;
     this.diagnosing = new Diagnosing(book);
@@ -57,7 +58,7 @@ public final class Adviser {
     }
     List<Diagnosis> diagnoses = new ArrayList<>();
     List<Suspected> suspected = new ArrayList<>();
-    ForecastCache outlook = new ForecastCache(trial.casting(), knowledge);
+    ForecastCache outlook = new ForecastCache(trial, knowledge);
     for (ObservedFault fault : trial.seen().faults()) {
       FaultContext scene = FaultContext.of(trial, fault, forecast.drying(), outlook);
       Diagnosis diagnosis = diagnosing.of(scene);

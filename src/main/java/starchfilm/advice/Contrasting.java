@@ -5,20 +5,21 @@ import java.util.List;
 import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialKnowledge;
 
 /** Holds two trials against each other: reruns every change alone, and asks what was seen. */
 final class Contrasting {
   private final RuleBook book;
-  private final Knowledge knowledge;
+  private final TrialKnowledge knowledge;
 
-  Contrasting(RuleBook book, Knowledge knowledge) {
+  Contrasting(RuleBook book, TrialKnowledge knowledge) {
     this.book = book;
     this.knowledge = knowledge;
   }
 
   Contrast of(TrialForecast before, TrialForecast after) {
-    ForecastCache was = new ForecastCache(before.trial().casting(), knowledge);
-    ForecastCache is = new ForecastCache(after.trial().casting(), knowledge);
+    ForecastCache was = new ForecastCache(before.trial(), knowledge);
+    ForecastCache is = new ForecastCache(after.trial(), knowledge);
     List<Rerun> reruns = new ArrayList<>();
     SingleChanges changes =
         SingleChanges.between(

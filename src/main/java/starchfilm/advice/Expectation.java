@@ -5,9 +5,7 @@ import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.PlateRisks;
@@ -25,15 +23,8 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
   /** A change of the middle by less than this is not told (ratio; judged). */
   private static final double VISIBLE = 0.05;
 
-  static Expectation of(ForecastCache outlook, Knowledge knowledge, int draws) {
-    Casting setup = outlook.setup();
-    return new Expectation(
-        new DryingForecaster(knowledge.of(setup), draws)
-            .forecast(setup, Spot.THICK_SPOT)
-            .at(Milestone.DRY_THROUGH)
-            .timeS(),
-        outlook.film(),
-        outlook.risks());
+  static Expectation of(ForecastCache outlook, int draws) {
+    return new Expectation(outlook.dryThroughS(draws), outlook.film(), outlook.risks());
   }
 
   /** The middle case alone. */

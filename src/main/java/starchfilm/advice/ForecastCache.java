@@ -7,33 +7,43 @@ import org.jspecify.annotations.Nullable;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.Use;
+import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.PlateRisks;
-import starchfilm.film.risk.RiskForecaster;
+import starchfilm.forecast.CastingForecaster;
+import starchfilm.forecast.TrialKnowledge;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * What the model makes of one set-up in its middle case, each figure computed when first asked for.
  * One object serves one thread.
  */
 final class ForecastCache {
+  private final Trial trial;
   private final Casting setup;
-  private final Knowledge knowledge;
-  private final DryingForecaster drying;
+  private final TrialKnowledge knowledge;
+  private final CastingForecaster forecaster;
   private final Map<Spot, ToDoubleFunction<Milestone>> timesS = new EnumMap<>(Spot.class);
   private @Nullable FilmForecast film;
   private @Nullable PlateRisks risks;
 
-  ForecastCache(Casting setup, Knowledge knowledge) {
+  /** The trial as it was cast. */
+  ForecastCache(Trial trial, TrialKnowledge knowledge) {
+    this(trial, trial.casting(), knowledge);
+  }
+
+  private ForecastCache(Trial trial, Casting setup, TrialKnowledge knowledge) {
+    this.trial = trial;
     this.setup = setup;
     this.knowledge = knowledge;
-    this.drying = new DryingForecaster(knowledge.of(setup), DryingForecaster.DRAWS);
+    this.forecaster = knowledge.changed(trial, setup, DryingForecaster.DRAWS);
   }
 
   /** The same model's view of another set-up. */
   ForecastCache of(Casting other) {
-    return new ForecastCache(other, knowledge);
+    return new ForecastCache(trial, other, knowledge);
   }
 
   Casting setup() {
@@ -43,7 +53,7 @@ final class ForecastCache {
   FilmForecast film() {
     FilmForecast known = film;
     if (known == null) {
-      known = knowledge.film(setup).forecast(setup);
+      known = forecaster.film(setup);
       film = known;
     }
     return known;
@@ -52,7 +62,7 @@ final class ForecastCache {
   PlateRisks risks() {
     PlateRisks known = risks;
     if (known == null) {
-      known = new RiskForecaster(knowledge.of(setup)).forecast(setup);
+      known = forecaster.risks(setup);
       risks = known;
     }
     return known;
@@ -67,19 +77,23 @@ final class ForecastCache {
   double timeS(Spot spot, Milestone milestone) {
     double timeS =
         timesS
-            .computeIfAbsent(spot, one -> drying.middleCaseS(setup, one))
+            .computeIfAbsent(spot, one -> forecaster.middleCaseS(setup, one))
             .applyAsDouble(milestone);
     return Math.min(2 * DryingForecaster.HORIZON_S, timeS);
   }
 
-  /** Energy of a crack over the film's toughness, at most. */
-  double crackRatio() {
-    return risks().crack().energyOverToughness();
+  /** When the thick spot is dry through (s since the pour), with its range. */
+  Band dryThroughS(int draws) {
+    return knowledge
+        .changed(trial, setup, draws)
+        .drying(setup, Spot.THICK_SPOT)
+        .at(Milestone.DRY_THROUGH)
+        .timeS();
   }
 
   /** How far the film stretches at rest with some air. */
   double stretchAtRest(double relativeHumidity, double temperatureK) {
     Use air = new Use(relativeHumidity, temperatureK, 0);
-    return knowledge.film(setup).forecast(setup.with(air)).elongationAtBreak().middle();
+    return forecaster.film(setup.with(air)).elongationAtBreak().middle();
   }
 }

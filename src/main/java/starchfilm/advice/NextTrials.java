@@ -16,6 +16,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
 import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialKnowledge;
 
 /** Puts a next trial together: the steps found, and what the model expects of them. */
 final class NextTrials {
@@ -23,10 +24,10 @@ final class NextTrials {
   private static final double SOONER_BY = 0.1;
 
   private final RuleBook book;
-  private final Knowledge knowledge;
+  private final TrialKnowledge knowledge;
   private final int draws;
 
-  NextTrials(RuleBook book, Knowledge knowledge, int draws) {
+  NextTrials(RuleBook book, TrialKnowledge knowledge, int draws) {
     this.book = book;
     this.knowledge = knowledge;
     this.draws = draws;
@@ -52,7 +53,7 @@ final class NextTrials {
    */
   Optional<NextTrial> sooner(TrialForecast forecast, List<Trial> notebook) {
     Trial trial = forecast.trial();
-    FaultContext scene = FaultContext.of(forecast, new ForecastCache(trial.casting(), knowledge));
+    FaultContext scene = FaultContext.of(forecast, new ForecastCache(trial, knowledge));
     double now = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     List<Change> quicker = new ArrayList<>(book.answersTo(Cause.POURED_TOO_THICK));
     quicker.addAll(book.answersTo(Cause.SLOW_ROOM));
@@ -86,8 +87,8 @@ final class NextTrials {
             .orElse(OptionalDouble.empty()),
         against,
         aims,
-        Expectation.of(new ForecastCache(forecast.trial().casting(), knowledge), knowledge, draws),
-        Expectation.of(outlook, knowledge, draws));
+        Expectation.of(new ForecastCache(forecast.trial(), knowledge), draws),
+        Expectation.of(outlook, draws));
   }
 
   private List<String> causes(List<AdvisedStep> steps, List<Suspected> suspected) {

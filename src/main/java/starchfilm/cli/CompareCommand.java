@@ -101,8 +101,7 @@ final class CompareCommand implements Callable<Integer> {
   private void write(
       OutputFile page, Comparison comparison, Notebook notebook, Workshops workshops) {
     List<Workshop> taught = workshops.all(notebook.trials());
-    Adviser adviser =
-        new Adviser(RuleBook.packed(), new LearntKnowledge(() -> taught), DryingForecaster.DRAWS);
+    Adviser adviser = new Adviser(RuleBook.packed(), workshops, DryingForecaster.DRAWS);
     page.write(
         () -> new ComparisonReport(new PageRenderer()).html(comparison.with(adviser, taught)));
     if (!page.isStandardOutput()) {

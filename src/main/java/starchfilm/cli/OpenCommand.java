@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.net.BindException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
@@ -130,10 +129,7 @@ class OpenCommand implements Callable<Integer> {
             new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::outline,
             new TrialAnalyst(new TrialForecaster(workshops, SKETCH_CASES))::sketch,
             SKETCH_CASES,
-            new Adviser(
-                RuleBook.packed(),
-                new LearntKnowledge(() -> List.of(workshops.in(root))),
-                DryingForecaster.DRAWS),
+            new Adviser(RuleBook.packed(), workshops, DryingForecaster.DRAWS),
             workshops::learn,
             workshops);
     Serving serving =

@@ -1,9 +1,11 @@
 package starchfilm.forecast;
 
+import java.util.function.ToDoubleFunction;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.Milestone;
+import starchfilm.drying.SpotForecast;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.risk.PlateRisks;
@@ -33,11 +35,18 @@ public record CastingForecaster(PlateParameters known, FilmForecaster films, int
     return new RiskForecaster(known.factors()).forecast(casting);
   }
 
+  /** How one spot of a plate dries. */
+  public SpotForecast drying(Casting casting, Spot spot) {
+    return known.forecaster(draws).forecast(casting, spot);
+  }
+
+  /** When a milestone comes at a spot in the middle case (s); infinite where it never does. */
+  public ToDoubleFunction<Milestone> middleCaseS(Casting casting, Spot spot) {
+    return known.forecaster(draws).middleCaseS(casting, spot);
+  }
+
   /** When the thick spot is dry through in the middle case (s); infinite where it never is. */
   public double dryThroughS(Casting casting) {
-    return known
-        .forecaster(draws)
-        .middleCaseS(casting, Spot.THICK_SPOT)
-        .applyAsDouble(Milestone.DRY_THROUGH);
+    return middleCaseS(casting, Spot.THICK_SPOT).applyAsDouble(Milestone.DRY_THROUGH);
   }
 }

@@ -1,7 +1,9 @@
 package starchfilm.forecast;
 
+import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.film.FilmForecaster;
 import starchfilm.film.LearntFilm;
 
 /** What is known before a trial is forecast: the textbook, or what earlier trials taught. */
@@ -36,6 +38,26 @@ public interface TrialKnowledge {
   LearntFilm film(Trial trial);
 
   /**
+   * What is known of the drying factors where a changed casting would be poured beside a trial,
+   * without what its own notes leave uncertain: its room and its starch may be others.
+   *
+   * @param trial the trial it is changed from
+   * @param changed the changed casting
+   */
+  ParameterDistribution drying(Trial trial, Casting changed);
+
+  /** What is known of the film of a changed casting, as {@link #drying(Trial, Casting)}. */
+  LearntFilm film(Trial trial, Casting changed);
+
+  /** Forecasts a changed casting of a trial, with so many likely cases. */
+  default CastingForecaster changed(Trial trial, Casting changed, int draws) {
+    return new CastingForecaster(
+        new PlateParameters(drying(trial, changed), false),
+        new FilmForecaster(film(trial, changed)),
+        draws);
+  }
+
+  /**
    * The same factors for every trial.
    *
    * @param factors such as {@link ParameterDistribution#textbook()}
@@ -55,6 +77,16 @@ public interface TrialKnowledge {
 
       @Override
       public LearntFilm film(Trial trial) {
+        return LearntFilm.NOTHING;
+      }
+
+      @Override
+      public ParameterDistribution drying(Trial trial, Casting changed) {
+        return factors;
+      }
+
+      @Override
+      public LearntFilm film(Trial trial, Casting changed) {
         return LearntFilm.NOTHING;
       }
     };

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.json.UnreadableFileException;
@@ -285,6 +286,16 @@ public final class Workshop implements TrialKnowledge {
     List<StripLikelihood> others =
         strips.stream().filter(lesson -> !own.contains(lesson.file())).toList();
     return film(others, trial.casting().composition().starchShares());
+  }
+
+  @Override
+  public ParameterDistribution drying(Trial trial, Casting changed) {
+    return factors(changed.place().name(), changed.composition().starchShares(), false);
+  }
+
+  @Override
+  public LearntFilm film(Trial trial, Casting changed) {
+    return film(strips, changed.composition().starchShares());
   }
 
   private static LearntFilm film(

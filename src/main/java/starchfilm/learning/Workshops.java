@@ -17,7 +17,9 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.film.LearntFilm;
@@ -262,5 +264,15 @@ public final class Workshops implements TrialKnowledge {
   @Override
   public LearntFilm film(Trial trial) {
     return of(trial).film(trial);
+  }
+
+  @Override
+  public ParameterDistribution drying(Trial trial, Casting changed) {
+    return of(trial).drying(trial, changed);
+  }
+
+  @Override
+  public LearntFilm film(Trial trial, Casting changed) {
+    return of(trial).film(trial, changed);
   }
 }

@@ -27,11 +27,11 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
         "write how many you need");
     require(
         isArea ? lengthM * widthM <= MOST_AREA_M2 : Math.min(lengthM, widthM) >= SMALLEST_M,
-          isArea
-              ? Sentence.number(lengthM * widthM) + " m2"
-              : "pieces of " + Sentence.millimetres(Math.min(lengthM, widthM)),
-          isArea ? "up to 1000 m2" : "sides of 2 mm or more",
-          "check the unit");
+        isArea
+            ? Sentence.number(lengthM * widthM) + " m2"
+            : "pieces of " + Sentence.millimetres(Math.min(lengthM, widthM)),
+        isArea ? "up to 1000 m2" : "sides of 2 mm or more",
+        "check the unit");
   }
 
   /** Film of a whole area (m2), in any shape. */
@@ -66,16 +66,16 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
     double each = from(plate);
     require(
         each != 0,
-          "pieces of "
-              + Sentence.number(1e3 * lengthM)
-              + " x "
-              + Sentence.millimetres(widthM)
-              + " on a plate of "
-              + Sentence.number(1e3 * plate.lengthM())
-              + " x "
-              + Sentence.millimetres(plate.widthM()),
-          "pieces that fit 10 mm inside the plate's edge",
-          "take larger plates or smaller pieces");
+        "pieces of "
+            + Sentence.number(1e3 * lengthM)
+            + " x "
+            + Sentence.millimetres(widthM)
+            + " on a plate of "
+            + Sentence.number(1e3 * plate.lengthM())
+            + " x "
+            + Sentence.millimetres(plate.widthM()),
+        "pieces that fit 10 mm inside the plate's edge",
+        "take larger plates or smaller pieces");
     return (int) Math.ceil(count / each - 1e-9);
   }
 

@@ -90,11 +90,7 @@ public record PlanRequest(
         cook,
         kitchen.platePoured(wetThicknessM.value()),
         new Pour(
-            wetThicknessM,
-            kitchen.unevenness(),
-            PotRules.POURED_AT_K,
-            Optional.empty(),
-            plates),
+            wetThicknessM, kitchen.unevenness(), PotRules.POURED_AT_K, Optional.empty(), plates),
         List.of(),
         place,
         use);

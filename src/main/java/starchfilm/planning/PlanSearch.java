@@ -102,8 +102,7 @@ final class PlanSearch {
       }
       double mostStarch = beyondLevelling ? blend.levelsUpTo() : blend.castTo();
       DryingSurface surface = surface(blend);
-      int plates =
-          new RecipeSpace(request, blend, surface, window, 1, mostStarch).mostPlates();
+      int plates = new RecipeSpace(request, blend, surface, window, 1, mostStarch).mostPlates();
       if (plates > most) {
         best.clear();
         most = plates;

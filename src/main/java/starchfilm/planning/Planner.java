@@ -162,9 +162,9 @@ public final class Planner {
     Sentence.require(
         kitchen.sizes().size() <= 1,
         "plates",
-              kitchen.sizes().size() + " sizes",
-              "one size for a series or for pieces",
-              "write one kind of plate");
+        kitchen.sizes().size() + " sizes",
+        "one size for a series or for pieces",
+        "write one kind of plate");
   }
 
   /**
@@ -256,19 +256,19 @@ public final class Planner {
     Sentence.require(
         leastKg * (1 + PotRules.LEFT_IN_POT) <= potKg,
         "plate of "
-                  + Sentence.number(kitchen.plate().lengthM() * 1e3)
-                  + " x "
-                  + Sentence.millimetres(kitchen.plate().widthM()),
-              "a pot of " + Sentence.number(kitchen.potM3() * 1e3) + " l",
-              "one that holds at least "
-                  + Sentence.number(
-                      leastKg
-                          * (1 + PotRules.LEFT_IN_POT)
-                          / (Kitchen.FILLED * Composition.WATER_KG_PER_M3)
-                          * 1e3)
-                  + " l, three quarters full, for "
-                  + Sentence.millimetres(request.wish().leastDryThicknessM())
-                  + " of film on one plate",
-              "use a larger pot or smaller plates");
+            + Sentence.number(kitchen.plate().lengthM() * 1e3)
+            + " x "
+            + Sentence.millimetres(kitchen.plate().widthM()),
+        "a pot of " + Sentence.number(kitchen.potM3() * 1e3) + " l",
+        "one that holds at least "
+            + Sentence.number(
+                leastKg
+                    * (1 + PotRules.LEFT_IN_POT)
+                    / (Kitchen.FILLED * Composition.WATER_KG_PER_M3)
+                    * 1e3)
+            + " l, three quarters full, for "
+            + Sentence.millimetres(request.wish().leastDryThicknessM())
+            + " of film on one plate",
+        "use a larger pot or smaller plates");
   }
 }

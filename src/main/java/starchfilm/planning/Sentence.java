@@ -12,8 +12,7 @@ final class Sentence {
   private Sentence() {}
 
   /** Refuses what does not hold. */
-  static void require(
-      boolean holds, String quantity, String given, String allowed, String mend) {
+  static void require(boolean holds, String quantity, String given, String allowed, String mend) {
     if (!holds) {
       throw new UnworkableRequestException(
           quantity + ": " + given + " given, allowed " + allowed + "; " + mend);

@@ -73,14 +73,23 @@ public record Series(
   void requireSupplied() {
     Supplies supplies = request.supplies();
     boolean wantsGlycerol =
-        series.what() == Varied.GLYCEROL
-            && series.values().stream().anyMatch(value -> value > 0);
-    SeriesRequest.require(!wantsGlycerol || supplies.glycerolKg() > 0, "no glycerol", "a jar that holds some", "write what the jar holds");
-    SeriesRequest.require(series.what() != Varied.VINEGAR || supplies.vinegarAcidityFraction() > 0, "no vinegar", "a vinegar with its acid", "write its acid, such as 5%");
+        series.what() == Varied.GLYCEROL && series.values().stream().anyMatch(value -> value > 0);
+    SeriesRequest.require(
+        !wantsGlycerol || supplies.glycerolKg() > 0,
+        "no glycerol",
+        "a jar that holds some",
+        "write what the jar holds");
+    SeriesRequest.require(
+        series.what() != Varied.VINEGAR || supplies.vinegarAcidityFraction() > 0,
+        "no vinegar",
+        "a vinegar with its acid",
+        "write its acid, such as 5%");
     double glycerol = glycerolKg();
-    SeriesRequest.require(glycerol <= supplies.glycerolKg() * SLACK, Sentence.grams(glycerol) + " of glycerol for all groups",
-          "the " + Sentence.grams(supplies.glycerolKg()) + " in the jar",
-          "use fewer plates per group, fewer groups, smaller plates or lower levels");
+    SeriesRequest.require(
+        glycerol <= supplies.glycerolKg() * SLACK,
+        Sentence.grams(glycerol) + " of glycerol for all groups",
+        "the " + Sentence.grams(supplies.glycerolKg()) + " in the jar",
+        "use fewer plates per group, fewer groups, smaller plates or lower levels");
     for (StarchAtHand starch : supplies.starches()) {
       double needed =
           groups.stream()
@@ -93,9 +102,11 @@ public record Series(
               .mapToDouble(kg -> kg)
               .sum();
       double atHand = starch.massKg().orElse(Double.POSITIVE_INFINITY);
-      SeriesRequest.require(needed <= atHand * SLACK, Sentence.grams(needed) + " of " + starch.kind() + " starch for all groups",
-            "the " + Sentence.grams(atHand) + " at hand",
-            "use fewer plates per group, fewer groups or smaller plates");
+      SeriesRequest.require(
+          needed <= atHand * SLACK,
+          Sentence.grams(needed) + " of " + starch.kind() + " starch for all groups",
+          "the " + Sentence.grams(atHand) + " at hand",
+          "use fewer plates per group, fewer groups or smaller plates");
     }
   }
 }

@@ -21,23 +21,33 @@ public record SeriesRequest(
   public SeriesRequest {
     values = List.copyOf(values);
     names = names.isEmpty() ? letters(values.size()) : List.copyOf(names);
-    require(values.size() >= 2 && values.size() <= MOST_GROUPS, values.size() + " values", "2 to " + MOST_GROUPS + " values", "write 15,20,25");
-    require(values.stream().distinct().count() == values.size(), "the same value twice", "each value once", "use more plates per group instead");
+    require(
+        values.size() >= 2 && values.size() <= MOST_GROUPS,
+        values.size() + " values",
+        "2 to " + MOST_GROUPS + " values",
+        "write 15,20,25");
+    require(
+        values.stream().distinct().count() == values.size(),
+        "the same value twice",
+        "each value once",
+        "use more plates per group instead");
     for (double value : values) {
-      require(value >= what.least() && value <= what.most(), Sentence.number(value) + " " + what.unit(),
-            Sentence.number(what.least())
-                + " to "
-                + Sentence.number(what.most())
-                + " "
-                + what.unit(),
-            "write the " + what.words() + " in " + what.unit());
+      require(
+          value >= what.least() && value <= what.most(),
+          Sentence.number(value) + " " + what.unit(),
+          Sentence.number(what.least()) + " to " + Sentence.number(what.most()) + " " + what.unit(),
+          "write the " + what.words() + " in " + what.unit());
     }
-    require(names.size() == values.size(), names.size() + " names for " + values.size() + " groups",
-          "one name per group",
-          "write as many names as values, separated by commas");
-    require(platesEach >= 1 && platesEach <= MOST_PLATES, platesEach + " plates per group",
-          "1 to " + MOST_PLATES,
-          "write how many plates each pot fills");
+    require(
+        names.size() == values.size(),
+        names.size() + " names for " + values.size() + " groups",
+        "one name per group",
+        "write as many names as values, separated by commas");
+    require(
+        platesEach >= 1 && platesEach <= MOST_PLATES,
+        platesEach + " plates per group",
+        "1 to " + MOST_PLATES,
+        "write how many plates each pot fills");
   }
 
   private static List<String> letters(int count) {

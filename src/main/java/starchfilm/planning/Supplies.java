@@ -37,21 +37,21 @@ public record Supplies(
     Sentence.require(
         glycerolKg >= 0 && Double.isFinite(glycerolKg),
         "glycerol at hand",
-              Sentence.grams(glycerolKg),
-              "0 g or more",
-              "write the grams in the jar");
+        Sentence.grams(glycerolKg),
+        "0 g or more",
+        "write the grams in the jar");
     Sentence.require(
         !(glycerolKg > 0) || jar.glycerolFraction().value() > 0,
         "glycerol in the jar",
-              "0 %",
-              "more than 0 to 100 %",
-              "write the purity on the label, or assay the jar");
+        "0 %",
+        "more than 0 to 100 %",
+        "write the purity on the label, or assay the jar");
     Sentence.require(
         vinegarAcidityFraction >= 0 && vinegarAcidityFraction <= STRONGEST_VINEGAR,
         "acidity of the vinegar",
-              Sentence.percent(vinegarAcidityFraction),
-              "0 to 30 %",
-              "write the per cent of acid on the label, 5 % for common vinegar");
+        Sentence.percent(vinegarAcidityFraction),
+        "0 to 30 %",
+        "write the per cent of acid on the label, 5 % for common vinegar");
   }
 
   /**

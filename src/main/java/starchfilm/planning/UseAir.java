@@ -17,17 +17,20 @@ final class UseAir {
     Sentence.require(
         use.relativeHumidity() >= 0 && use.relativeHumidity() <= DAMPEST,
         "relative humidity where the film is used",
-              Sentence.percent(use.relativeHumidity()),
-              "0 to 95 %",
-              "starch film in damper air turns to gel");
+        Sentence.percent(use.relativeHumidity()),
+        "0 to 95 %",
+        "starch film in damper air turns to gel");
     Sentence.require(
         use.temperatureK() >= COLDEST_K && use.temperatureK() <= WARMEST_K,
         "temperature where the film is used",
-              Sentence.number(use.temperatureK() - ZERO_CELSIUS_K) + " °C",
-              "-20 to 80 °C",
-              "write the temperature of the room");
+        Sentence.number(use.temperatureK() - ZERO_CELSIUS_K) + " °C",
+        "-20 to 80 °C",
+        "write the temperature of the room");
     Sentence.require(
         use.ageS() >= 0 && Double.isFinite(use.ageS()),
-        "time before use", Sentence.days(use.ageS()), "0 days or more", "write 7d");
+        "time before use",
+        Sentence.days(use.ageS()),
+        "0 days or more",
+        "write 7d");
   }
 }

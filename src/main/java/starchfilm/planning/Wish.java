@@ -36,9 +36,9 @@ public record Wish(
     Sentence.require(
         feel.filter(fault -> fault == Feel.BRITTLE || fault == Feel.STICKY).isEmpty(),
         "feel",
-              feel.map(Feel::name).orElse("").toLowerCase(Locale.ROOT),
-              "stiff, flexible or stretchy",
-              "the others are faults, not wishes");
+        feel.map(Feel::name).orElse("").toLowerCase(Locale.ROOT),
+        "stiff, flexible or stretchy",
+        "the others are faults, not wishes");
     check("strength", strengthPa, 0, STRONGEST_PA, 1e-6, "0 to 200 MPa");
     check("stretch at break", elongation, 0, MOST_ELONGATION, 100, "0 to 300 %");
     check("dry thickness", dryThicknessM, THINNEST_M, THICKEST_M, 1e3, "0.01 to 1 mm");

@@ -42,7 +42,8 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
     return film.feel() != Feel.BRITTLE && film.feel() != Feel.STICKY;
   }
 
-  private static WishWindow of(Predicate<FilmForecast> wish, StarchBlend blend, PlanRequest request) {
+  private static WishWindow of(
+      Predicate<FilmForecast> wish, StarchBlend blend, PlanRequest request) {
     int steps = (int) Math.round(MOST_PLASTICISER / STEP);
     int bestStart = 0;
     int bestLength = 0;
@@ -66,12 +67,18 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
         bestStart == 0
             ? Double.POSITIVE_INFINITY
             : at(from, blend, request).glassTransitionK().middle(),
-        end == steps ? Double.NEGATIVE_INFINITY : at(to, blend, request).glassTransitionK().middle());
+        end == steps
+            ? Double.NEGATIVE_INFINITY
+            : at(to, blend, request).glassTransitionK().middle());
   }
 
   /** Where the wish begins to be met, between a step outside and a step inside. */
   private static double edge(
-      int outside, int inside, Predicate<FilmForecast> wish, StarchBlend blend, PlanRequest request) {
+      int outside,
+      int inside,
+      Predicate<FilmForecast> wish,
+      StarchBlend blend,
+      PlanRequest request) {
     double out = outside * STEP;
     double in = inside * STEP;
     for (int i = 0; i < HALVINGS; i++) {

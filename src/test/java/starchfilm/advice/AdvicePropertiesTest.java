@@ -16,6 +16,7 @@ import starchfilm.change.Limits;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 import starchfilm.material.air.AirState;
 
 /** What holds of advice whatever was noted. */
@@ -23,7 +24,7 @@ class AdvicePropertiesTest {
   private static final int TRIALS = 24;
   private static final int DRAWS = 20;
   private static final Adviser ADVISER =
-      new Adviser(RuleBook.packed(), Knowledge.textbook(), DRAWS);
+      new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), DRAWS);
   private static final List<Trial> NOTEBOOK = MadeUpTrials.drawn(20260501, TRIALS);
   private static final List<TrialForecast> FORECASTS =
       NOTEBOOK.stream()

@@ -22,10 +22,12 @@ import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 
 /** What is told between two trials, and how long to wait. */
 class ContrastTest {
-  private static final Adviser ADVISER = new Adviser(RuleBook.packed(), Knowledge.textbook(), 20);
+  private static final Adviser ADVISER =
+      new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), 20);
 
   /** A pour a tenth thicker dries about an eighth later: that shows, and nothing else changed. */
   @Test

@@ -8,12 +8,14 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 
 /** The notebook that comes with the program, forecast once for all tests of advice. */
 final class Garden {
   static final int DRAWS = 40;
 
-  static final Adviser ADVISER = new Adviser(RuleBook.packed(), Knowledge.textbook(), DRAWS);
+  static final Adviser ADVISER =
+      new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), DRAWS);
 
   static final List<TrialForecast> FORECASTS = forecasts();
 

@@ -3,6 +3,7 @@ package starchfilm.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.advice.Outcome.Agreement;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
@@ -18,10 +20,13 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecaster;
+import starchfilm.film.LearntFilm;
 import starchfilm.film.risk.RiskForecaster;
 import starchfilm.film.risk.RiskLevel;
+import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 import starchfilm.numerics.evidence.Band;
 
 /** Each trial of the demo was made to fail in a known way; the advice finds that way. */
@@ -188,7 +193,7 @@ class GardenAdviceTest {
     Adviser adviser =
         new Adviser(
             RuleBook.packed(),
-            setup -> setup.place().name().equals("workroom") ? kitchen : shed,
+            byRoom(name -> name.equals("workroom") ? kitchen : shed),
             Garden.DRAWS);
     for (int trial : new int[] {1, 2}) {
       NextTrial next = adviser.after(Garden.trial(trial), Garden.trials()).next().orElseThrow();
@@ -225,5 +230,34 @@ class GardenAdviceTest {
 
   private static Band dryThroughS(DryingForecast drying) {
     return drying.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+  }
+
+  private static TrialKnowledge byRoom(Function<String, ParameterDistribution> factors) {
+    return new TrialKnowledge() {
+      @Override
+      public PlateParameters drying(Trial trial) {
+        return atThePour(trial);
+      }
+
+      @Override
+      public PlateParameters atThePour(Trial trial) {
+        return new PlateParameters(drying(trial, trial.casting()), false);
+      }
+
+      @Override
+      public LearntFilm film(Trial trial) {
+        return LearntFilm.NOTHING;
+      }
+
+      @Override
+      public ParameterDistribution drying(Trial trial, Casting changed) {
+        return factors.apply(changed.place().name());
+      }
+
+      @Override
+      public LearntFilm film(Trial trial, Casting changed) {
+        return LearntFilm.NOTHING;
+      }
+    };
   }
 }

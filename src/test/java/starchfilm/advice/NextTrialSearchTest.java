@@ -14,7 +14,9 @@ import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.change.Change;
 import starchfilm.drying.Milestone;
+import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialKnowledge;
 
 /** What a change costs beside the trouble it is made against. */
 class NextTrialSearchTest {
@@ -129,7 +131,7 @@ class NextTrialSearchTest {
             OptionalDouble.empty(),
             Optional.empty()),
         forecast.drying(),
-        new ForecastCache(forecast.trial().casting(), Knowledge.textbook()));
+        new ForecastCache(forecast.trial(), TrialKnowledge.of(ParameterDistribution.textbook())));
   }
 
   private static FaultContext poured(FaultContext before, double times) {

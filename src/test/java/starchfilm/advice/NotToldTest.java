@@ -14,6 +14,7 @@ import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 
 /** Where the notebook does not hold the figures, it does not tell, and says what to note. */
 class NotToldTest {
@@ -94,7 +95,7 @@ class NotToldTest {
   }
 
   private static Adviser adviser() {
-    return new Adviser(RuleBook.packed(), Knowledge.textbook(), 20);
+    return new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), 20);
   }
 
   private static ObservedFault fault(Kind kind) {

@@ -13,6 +13,7 @@ import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.forecast.TrialKnowledge;
 
 /** Faults seen on a plain plate, of which every field was noted. */
 final class Seen {
@@ -22,11 +23,12 @@ final class Seen {
   private Seen() {}
 
   static FaultContext on(Casting casting, ObservedFault fault) {
+    Trial trial = poured(casting, fault);
     return FaultContext.of(
-        poured(casting, fault),
+        trial,
         fault,
         DRYING.forecast(casting),
-        new ForecastCache(casting, Knowledge.textbook()));
+        new ForecastCache(trial, TrialKnowledge.of(ParameterDistribution.textbook())));
   }
 
   static FaultContext on(Casting casting) {

@@ -18,7 +18,6 @@ import starchfilm.film.FilmForecaster;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Ingredient;
-import starchfilm.material.recipe.Ingredient;
 
 /** The judged figures of planning, each by what a cook sees of it. */
 class PlanFiguresTest {

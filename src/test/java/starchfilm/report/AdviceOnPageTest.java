@@ -12,7 +12,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.Contrast;
-import starchfilm.advice.Knowledge;
 import starchfilm.advice.NextTrial;
 import starchfilm.advice.RuleBook;
 import starchfilm.advice.TrialAdvice;
@@ -23,12 +22,13 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 
 /** What the notebook advises stands on the comparison page as the adviser says it. */
 class AdviceOnPageTest {
   private static final int DRAWS = 20;
   private static final Adviser ADVISER =
-      new Adviser(RuleBook.packed(), Knowledge.textbook(), DRAWS);
+      new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), DRAWS);
   private static final List<TrialForecast> GARDEN = garden();
   private static final List<Trial> NOTEBOOK = GARDEN.stream().map(TrialForecast::trial).toList();
   private static String html = "";

@@ -20,11 +20,11 @@ import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
-import starchfilm.advice.Knowledge;
 import starchfilm.advice.RuleBook;
 import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.web.http.Serving;
@@ -71,7 +71,10 @@ final class RunningSite implements AutoCloseable {
                 new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), FEW_DRAWS))
                     ::sketch,
                 FEW_DRAWS,
-                new Adviser(RuleBook.packed(), Knowledge.textbook(), FEW_DRAWS),
+                new Adviser(
+                    RuleBook.packed(),
+                    TrialKnowledge.of(ParameterDistribution.textbook()),
+                    FEW_DRAWS),
                 (root, trials, requireWanted) -> {
                   beforeWork.run();
                   return Workshop.taughtBy(root, trials, requireWanted);

@@ -133,7 +133,10 @@ public final class PlanSheets {
         Optional.of(request.wish()).filter(wish -> !recipe.goals().isEmpty()),
         request.byS(),
         request.sure(),
-        Stream.of(Stream.of(warning).filter(words -> !words.isEmpty()), unsoured.stream(), coarse.stream())
+        Stream.of(
+                Stream.of(warning).filter(words -> !words.isEmpty()),
+                unsoured.stream(),
+                coarse.stream())
             .flatMap(each -> each)
             .toList(),
         request.kitchen().sizes());
