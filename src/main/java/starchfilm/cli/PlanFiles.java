@@ -10,7 +10,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.SafeFile;
@@ -111,6 +110,6 @@ final class PlanFiles {
 
   private static NotWrittenException refused(String name, String given, String mend) {
     return new NotWrittenException(
-        List.of(new Fault(name, OptionalInt.empty(), OptionalInt.empty(), "", given, "", mend)));
+        List.of(Fault.of(name, "", given, "", mend)));
   }
 }

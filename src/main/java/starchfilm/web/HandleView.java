@@ -6,10 +6,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.casting.Casting;
-import starchfilm.files.saving.Handle;
-import starchfilm.files.saving.Sketch;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.words.Figures;
+import starchfilm.request.Handle;
+import starchfilm.request.Sketch;
 
 /**
  * A handle as a slider with its track.

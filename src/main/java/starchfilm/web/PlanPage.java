@@ -17,9 +17,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.FieldEdit;
-import starchfilm.files.saving.Handle;
 import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.Sketch;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.diffusion.IntegrationFailure;
@@ -27,6 +25,8 @@ import starchfilm.planning.PotShare;
 import starchfilm.report.TrialSheet;
 import starchfilm.report.plan.SharedPotfuls;
 import starchfilm.report.words.Figures;
+import starchfilm.request.Handle;
+import starchfilm.request.Sketch;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -124,7 +124,7 @@ final class PlanPage {
     values.put(DEADLINE, moved.byDays().isPresent() ? fields.text(DEADLINE) : "");
     values.put("handles", HandleView.of(base.trial().casting(), moved.sketch()));
     values.put("airFollowsALog", !Handle.AIR.isFree(base.trial().casting()));
-    values.put("canMovePlasticiser", Handle.GLYCEROL.isFree(base.trial().casting()));
+    values.put("canMovePlasticiser", Handle.PLASTICISER.isFree(base.trial().casting()));
     values.put("origins", OriginChoice.WORDS);
     values.put(OriginChoice.FIELD, moved.origin());
     values.put("cases", desk.useCases().sketchCases());
@@ -187,7 +187,7 @@ final class PlanPage {
     // The folder is read only where another room is chosen: a slider asks many times a second.
     Casting there = room.equals(own) ? casting : rooms().get(room);
     if (there != null && moved && !room.equals(fields.text("roomWas")) && fields.has("roomWas")) {
-      for (Handle handle : List.of(Handle.AIR, Handle.HUMIDITY, Handle.FAN)) {
+      for (Handle handle : List.of(Handle.AIR, Handle.RH, Handle.FAN)) {
         if (handle.isFree(casting)) {
           sketch = sketch.with(handle, handle.of(there));
         }
@@ -256,7 +256,7 @@ final class PlanPage {
     if (!moved.room().equals(base.trial().casting().place().name())) {
       text = FieldEdit.with(text, Map.of("room.name", moved.room()));
     }
-    return Handle.GLYCEROL.isFree(base.trial().casting())
+    return Handle.PLASTICISER.isFree(base.trial().casting())
         ? OriginChoice.applied(moved.origin(), text)
         : text;
   }

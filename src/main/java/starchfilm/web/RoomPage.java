@@ -115,7 +115,7 @@ final class RoomPage {
       NewRoom.swing(file, typed);
       return seen(file, "The day and the night are noted.");
     } catch (NotWrittenException e) {
-      return page(422, file, request, sentences(e));
+      return page(422, file, request, NoteDesk.sentences(e));
     }
   }
 

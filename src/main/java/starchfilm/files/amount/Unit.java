@@ -89,6 +89,9 @@ public record Unit(
 
   private static final Map<String, Unit> BY_SPELLING = table();
 
+  /** A hundredth of a whole. */
+  public static final Unit PER_CENT = named("%");
+
   /** What a letter stands for where the unit it usually means makes no sense. */
   private static final Map<String, String> INSTEAD = Map.of("c", "cup", "m", "min");
 
@@ -158,6 +161,16 @@ public record Unit(
   public static Optional<Unit> known(String name) {
     return Optional.ofNullable(
         BY_SPELLING.get(name.toLowerCase(Locale.ROOT).replace("\u00b0", "")));
+  }
+
+  /**
+   * A figure in this unit.
+   *
+   * @param si the figure in SI
+   * @return the same here
+   */
+  public double of(double si) {
+    return (si - offset.doubleValue()) / factor.doubleValue();
   }
 
   /**

@@ -31,6 +31,21 @@ public record Fault(
   }
 
   /**
+   * A fault of a whole file, or of one of its fields wherever that stands.
+   *
+   * @param file the file's name as the user gave it
+   * @param field as above
+   * @param given as above
+   * @param allowed as above
+   * @param mend as above
+   * @return the fault
+   */
+  public static Fault of(String file, String field, String given, String allowed, String mend) {
+    OptionalInt nowhere = OptionalInt.empty();
+    return new Fault(file, nowhere, nowhere, field, given, allowed, mend);
+  }
+
+  /**
    * The fault as one sentence.
    *
    * @return such as {@code a.json, line 7, column 3: recipe.glycerol.mass_g: -4 given, allowed 0 to

@@ -184,8 +184,7 @@ public final class NotebookReader {
   }
 
   private static Fault wholeFile(Path file, String given, String allowed, String mend) {
-    return new Fault(
-        shown(file), OptionalInt.empty(), OptionalInt.empty(), "", given, allowed, mend);
+    return Fault.of(shown(file), "", given, allowed, mend);
   }
 
   private static Path real(Path file) {

@@ -41,11 +41,10 @@ public final class ExampleFolder {
     try {
       Files.createDirectory(folder);
     } catch (IOException e) {
-      WriteFailure failure = WriteFailure.of(e);
       throw Files.exists(folder, LinkOption.NOFOLLOW_LINKS)
           ? NotWrittenException.because(
               folder, "a file or folder that is there already", "rename it, and try again")
-          : NotWrittenException.because(folder, failure.given(), failure.mend());
+          : NotWrittenException.because(folder, e);
     }
     for (String file : FILES) {
       SafeFile.create(folder.resolve(file), packed(file));
@@ -87,8 +86,7 @@ public final class ExampleFolder {
       }
       return left;
     } catch (IOException e) {
-      WriteFailure failure = WriteFailure.of(e);
-      throw NotWrittenException.because(folder, failure.given(), failure.mend());
+      throw NotWrittenException.because(folder, e);
     }
   }
 

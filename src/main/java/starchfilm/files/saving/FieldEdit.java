@@ -92,7 +92,7 @@ public final class FieldEdit {
       } catch (MistypedException e) {
         wrong.put(field.path(), e.getMessage() + ".");
       } catch (UnreadableFileException e) {
-        throw NotWrittenException.because(java.nio.file.Path.of("the file"), e.given(), e.mend());
+        throw NotWrittenException.because(java.nio.file.Path.of("the file"), e);
       }
     }
     if (!wrong.isEmpty()) {
@@ -124,7 +124,7 @@ public final class FieldEdit {
       }
       return changed;
     } catch (UnreadableFileException e) {
-      throw NotWrittenException.because(java.nio.file.Path.of("the file"), e.given(), e.mend());
+      throw NotWrittenException.because(java.nio.file.Path.of("the file"), e);
     }
   }
 

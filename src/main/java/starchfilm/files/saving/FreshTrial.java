@@ -54,7 +54,14 @@ public final class FreshTrial {
     return trial.without(HISTORY.toArray(String[]::new)).without(ROOM_LOG);
   }
 
-  static ObjectNode withoutHistory(String text) throws NotWrittenException {
+  /**
+   * The tree of a trial to be poured again.
+   *
+   * @param text the text of another
+   * @return the same without its history
+   * @throws NotWrittenException where the text is no JSON object
+   */
+  public static ObjectNode withoutHistory(String text) throws NotWrittenException {
     ObjectNode trial = TrialTree.of(text);
     trial.remove(HISTORY);
     if (trial.get("room") instanceof ObjectNode room) {

@@ -16,8 +16,6 @@ import starchfilm.files.notebook.BesideFile;
 
 /** Puts a picture that came without a place of its own beside a trial, and notes it there. */
 public final class NewPhoto {
-  private static final int MOST_NAMES = 10_000;
-
   private NewPhoto() {}
 
   /**
@@ -177,17 +175,8 @@ public final class NewPhoto {
   }
 
   private static Path written(Path trialFile, byte[] bytes) throws NotWrittenException {
-    String base = String.valueOf(trialFile.getFileName()).replaceFirst("\\.[^.]*$", "");
-    for (int i = 1; i <= MOST_NAMES; i++) {
-      Path file = trialFile.resolveSibling(base + "-photo-" + i + ending(bytes));
-      if (SafeFile.create(file, bytes)) {
-        return file;
-      }
-    }
-    throw NotWrittenException.because(
-        trialFile,
-        "there are " + MOST_NAMES + " photos of this trial already",
-        "move older ones to another folder");
+    String base = TrialFileText.baseName(trialFile) + "-photo-";
+    return SafeFile.create(trialFile.resolveSibling(""), i -> base + i + ending(bytes), bytes);
   }
 
   /** By its content; what is none of these is refused when it is noted. */

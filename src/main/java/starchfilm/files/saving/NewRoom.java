@@ -1,11 +1,9 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -13,21 +11,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
-import starchfilm.files.json.FileText;
-import starchfilm.files.json.TextEdit;
-import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialField;
-import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.roomlog.RoomLogReader;
 
 /** Gives a trial another account of its room: a hygrometer's log, or a day and a night. */
 public final class NewRoom {
-  private static final int MOST_NAMES = 1_000;
   private static final String ROOM = "room";
   private static final String LOG = "log_csv";
   private static final String SWING = "swing";
-  private static final List<String> AIR = List.of("air_C", "rh_pct");
 
   private NewRoom() {}
 
@@ -43,7 +36,10 @@ public final class NewRoom {
    */
   public static Path log(Path trial, byte[] content, Optional<LocalDateTime> pouredAt)
       throws NotWrittenException {
-    Path log = kept(trial, content);
+    String base = TrialFileText.baseName(trial) + "-room";
+    Path log =
+        SafeFile.create(
+            trial.resolveSibling(""), i -> base + (i == 1 ? "" : "-" + i) + ".csv", content);
     try {
       Findings findings = new Findings("the log");
       new RoomLogReader(new Findings("the log")).read(log, pouredAt, 0.1, findings);
@@ -51,7 +47,7 @@ public final class NewRoom {
         throw new NotWrittenException(findings.faults());
       }
       TextNode name = TextNode.valueOf(String.valueOf(log.getFileName()));
-      rewrite(trial, text -> set(without(text, SWING), LOG, name));
+      NoteWriter.add(trial, new Note.Room(LOG, name));
       return log;
     } catch (NotWrittenException e) {
       try {
@@ -80,11 +76,10 @@ public final class NewRoom {
           swing.set(key, FieldInput.of(field, words));
         }
       } catch (MistypedException e) {
-        throw NotWrittenException.because(
-            Path.of(key), e.given() + " given, allowed " + e.allowed(), e.mend());
+        throw new NotWrittenException(Fault.of("", key, e.given(), e.allowed(), e.mend()));
       }
     }
-    rewrite(trial, text -> set(without(text, LOG), SWING, swing));
+    NoteWriter.add(trial, new Note.Room(SWING, swing));
   }
 
   /** The fields of a swing, in their order. */
@@ -92,57 +87,5 @@ public final class NewRoom {
     return TrialField.TRIAL.all().stream()
         .filter(field -> field.path().startsWith(ROOM + "." + SWING + "."))
         .toList();
-  }
-
-  private interface Edit {
-    String of(String text) throws UnreadableFileException;
-  }
-
-  private static String without(String text, String key) throws UnreadableFileException {
-    String rest = TextEdit.remove(text, List.of(ROOM, key));
-    for (String air : AIR) {
-      rest = TextEdit.remove(rest, List.of(ROOM, air));
-    }
-    return rest;
-  }
-
-  private static String set(String text, String key, JsonNode value)
-      throws UnreadableFileException {
-    return TextEdit.set(text, List.of(ROOM, key), value);
-  }
-
-  private static void rewrite(Path trial, Edit edit) throws NotWrittenException {
-    SafeFile.rewrite(
-        trial,
-        before -> {
-          try {
-            String text =
-                edit.of(
-                    FileText.utf8(
-                        before.orElseThrow(
-                            () ->
-                                NotWrittenException.because(
-                                    trial, "the file is not there any more", "put it back"))));
-            Findings findings = new Findings(String.valueOf(trial.getFileName()));
-            new TrialReader().read(text, trial, findings);
-            if (!findings.faults().isEmpty()) {
-              throw new NotWrittenException(findings.faults());
-            }
-            return text.getBytes(StandardCharsets.UTF_8);
-          } catch (UnreadableFileException e) {
-            throw NotWrittenException.because(trial, e.given(), e.mend());
-          }
-        });
-  }
-
-  private static Path kept(Path trial, byte[] content) throws NotWrittenException {
-    String base = String.valueOf(trial.getFileName()).replaceFirst("\\.[^.]*$", "");
-    for (int i = 1; i <= MOST_NAMES; i++) {
-      Path file = trial.resolveSibling(base + "-room" + (i == 1 ? "" : "-" + i) + ".csv");
-      if (SafeFile.create(file, content)) {
-        return file;
-      }
-    }
-    throw NotWrittenException.because(trial, "too many logs of this name", "clear the folder up");
   }
 }

@@ -1,10 +1,11 @@
 package starchfilm.files.saving;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.json.UnreadableFileException;
 
 /** Nothing was written, and why; the file is as it was. */
 public sealed class NotWrittenException extends Exception permits PlateDoubtException {
@@ -22,18 +23,25 @@ public sealed class NotWrittenException extends Exception permits PlateDoubtExce
     this.faults = List.copyOf(faults);
   }
 
+  NotWrittenException(Fault fault) {
+    this(List.of(fault));
+  }
+
   /** A fault of the whole file. */
   static NotWrittenException because(Path file, String given, String mend) {
     return new NotWrittenException(
-        List.of(
-            new Fault(
-                file.toString().replace('\\', '/'),
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                "",
-                given,
-                "",
-                mend)));
+        Fault.of(file.toString().replace('\\', '/'), "", given, "", mend));
+  }
+
+  /** A file that cannot be read. */
+  static NotWrittenException because(Path file, UnreadableFileException e) {
+    return because(file, e.given(), e.mend());
+  }
+
+  /** What the system said. */
+  static NotWrittenException because(Path file, IOException e) {
+    WriteFailure why = WriteFailure.of(e);
+    return because(file, why.given(), why.mend());
   }
 
   /**

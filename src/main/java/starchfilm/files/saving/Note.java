@@ -219,6 +219,32 @@ public sealed interface Note {
   }
 
   /**
+   * Another account of the room, in place of all others.
+   *
+   * @param account which, {@code log_csv} or {@code swing}
+   * @param value what it holds
+   */
+  record Room(String account, JsonNode value) implements Note {
+    private static final List<String> ACCOUNTS = List.of("log_csv", "swing", "air_C", "rh_pct");
+
+    @Override
+    public String in(String text) throws UnreadableFileException {
+      String changed = text;
+      for (String other : ACCOUNTS) {
+        if (!other.equals(account)) {
+          changed = TextEdit.remove(changed, List.of("room", other));
+        }
+      }
+      return TextEdit.set(changed, List.of("room", account), value);
+    }
+
+    @Override
+    public String words() {
+      return account.equals("swing") ? "a day and a night" : "room log " + value.asText();
+    }
+  }
+
+  /**
    * A photo beside the trial file.
    *
    * @param name its name from the trial's folder on, with / between folders

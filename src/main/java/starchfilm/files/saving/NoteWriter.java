@@ -159,14 +159,7 @@ public final class NoteWriter {
   }
 
   private static String withoutPlace(Fault fault) {
-    return new Fault(
-            fault.file(),
-            OptionalInt.empty(),
-            OptionalInt.empty(),
-            fault.field(),
-            fault.given(),
-            fault.allowed(),
-            fault.mend())
+    return Fault.of(fault.file(), fault.field(), fault.given(), fault.allowed(), fault.mend())
         .sentence();
   }
 

@@ -6,9 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import starchfilm.files.findings.Fault;
 
 /** Tells by its first bytes whether a file is a picture that a page can show. */
@@ -44,15 +42,7 @@ final class Picture {
   /** A picture that is not taken, by its name. */
   static NotWrittenException refused(String name, Objection objection) {
     return new NotWrittenException(
-        List.of(
-            new Fault(
-                name,
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                "",
-                objection.given(),
-                objection.allowed(),
-                objection.mend())));
+        Fault.of(name, "", objection.given(), objection.allowed(), objection.mend()));
   }
 
   private static Optional<Objection> objection(long bytes, byte[] head) {

@@ -1,7 +1,5 @@
 package starchfilm.files.saving;
 
-import java.util.List;
-import java.util.OptionalInt;
 import starchfilm.files.findings.Fault;
 
 /**
@@ -15,15 +13,12 @@ public final class PlateDoubtException extends NotWrittenException {
 
   PlateDoubtException(String file, String told) {
     super(
-        List.of(
-            new Fault(
-                file,
-                OptionalInt.empty(),
-                OptionalInt.empty(),
-                "weighings",
-                told,
-                "a film that dries",
-                "state whether it was the same plate; nothing was noted")));
+        Fault.of(
+            file,
+            "weighings",
+            told,
+            "a film that dries",
+            "state whether it was the same plate; nothing was noted"));
     this.told = told;
   }
 

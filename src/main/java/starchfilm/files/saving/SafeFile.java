@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.IntFunction;
 
 /**
  * Replaces files so that nothing is ever lost: lock the folder, write a sibling, force it to the
@@ -28,6 +29,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 public final class SafeFile {
   static final String BEFORE = ".before";
   private static final int TRIES = 5;
+  private static final int MOST_NAMES = 10_000;
 
   private SafeFile() {}
 
@@ -110,6 +112,28 @@ public final class SafeFile {
           return before.orElse(content);
         });
     return !taken.get();
+  }
+
+  /**
+   * Writes a new file under the first name that is free.
+   *
+   * @param folder its folder
+   * @param names the names to try, by their number from 1
+   * @return the file
+   * @throws NotWrittenException where none is free or it cannot be written
+   */
+  static Path create(Path folder, IntFunction<String> names, byte[] content)
+      throws NotWrittenException {
+    for (int i = 1; i <= MOST_NAMES; i++) {
+      Path file = folder.resolve(names.apply(i));
+      if (create(file, content)) {
+        return file;
+      }
+    }
+    throw NotWrittenException.because(
+        folder.resolve(names.apply(1)),
+        "there are " + MOST_NAMES + " files of this name already",
+        "move older ones to another folder, or choose another name");
   }
 
   private static Path target(Path file) throws IOException, NotWrittenException {

@@ -23,7 +23,6 @@ import starchfilm.files.notebook.TrialReader;
  */
 public record TrialFileText(Path file, String text, String version) {
   private static final int LONGEST_NAME = 60;
-  private static final int MOST_NAMES = 1_000;
 
   /**
    * Reads a file.
@@ -36,7 +35,7 @@ public record TrialFileText(Path file, String text, String version) {
     try {
       return of(file, FileText.bytes(file, TrialReader.MAX_BYTES));
     } catch (UnreadableFileException e) {
-      throw NotWrittenException.because(file, e.given(), e.mend());
+      throw NotWrittenException.because(file, e);
     }
   }
 
@@ -105,13 +104,15 @@ public record TrialFileText(Path file, String text, String version) {
   public static Path create(Path folder, String name, String text) throws NotWrittenException {
     requireSound(folder.resolve("new.json"), text);
     String base = base(name);
-    for (int i = 1; i <= MOST_NAMES; i++) {
-      Path file = folder.resolve(i == 1 ? base + ".json" : base + "-" + i + ".json");
-      if (SafeFile.create(file, text.getBytes(StandardCharsets.UTF_8))) {
-        return file;
-      }
-    }
-    throw NotWrittenException.because(folder, "too many trials of this name", "choose another");
+    return SafeFile.create(
+        folder,
+        i -> base + (i == 1 ? "" : "-" + i) + ".json",
+        text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The name of a file without what stands behind its last dot. */
+  static String baseName(Path file) {
+    return String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
   }
 
   private static String base(String name) {
@@ -138,7 +139,7 @@ public record TrialFileText(Path file, String text, String version) {
     try {
       return of(file, bytes);
     } catch (UnreadableFileException e) {
-      throw NotWrittenException.because(file, e.given(), e.mend());
+      throw NotWrittenException.because(file, e);
     }
   }
 

@@ -58,8 +58,7 @@ public final class Undo {
                 lines.addAll(gone(now, then));
                 return then;
               } catch (IOException e) {
-                WriteFailure why = WriteFailure.of(e);
-                throw NotWrittenException.because(file, why.given(), why.mend());
+                throw NotWrittenException.because(file, e);
               }
             });
     return new TakenBack(lines, TrialFileText.version(after.get(0)), written.before());

@@ -1,4 +1,4 @@
-package starchfilm.files.saving;
+package starchfilm.request;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -16,6 +16,9 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.saving.FreshTrial;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.TrialTree;
 
 /**
  * A trial that was moved about, to be looked at before anybody pours it.
@@ -24,6 +27,8 @@ import starchfilm.files.notebook.TrialReader;
  */
 public record Sketch(Map<Handle, Double> figures) {
   private static final String FILE = "sketch.json";
+  private static final Map<Handle, String> OF_ROOM =
+      Map.of(Handle.AIR, "air_C", Handle.RH, "rh_pct", Handle.FAN, "air_speed_m_per_s");
 
   /** Paste that a pot holds beyond what is poured, at most (ratio); judged, no source. */
   private static final double MOST_SPARE = 0.25;
@@ -97,7 +102,7 @@ public record Sketch(Map<Handle, Double> figures) {
               pour.remove("poured_g");
               pour.put("wet_thickness_mm", figure(mm));
             });
-    OptionalDouble level = moved(base, Handle.GLYCEROL);
+    OptionalDouble level = moved(base, Handle.PLASTICISER);
     if (level.isPresent()) {
       double now = base.casting().composition().glycerolPerDryStarch();
       double jarG =
@@ -108,10 +113,9 @@ public record Sketch(Map<Handle, Double> figures) {
     if (share.isPresent()) {
       water(base, trial, share.getAsDouble() / 100);
     }
-    moved(base, Handle.AIR).ifPresent(c -> child(trial, "room").put("air_C", figure(c)));
-    moved(base, Handle.HUMIDITY).ifPresent(rh -> child(trial, "room").put("rh_pct", figure(rh)));
-    moved(base, Handle.FAN)
-        .ifPresent(speed -> child(trial, "room").put("air_speed_m_per_s", figure(speed)));
+    OF_ROOM.forEach(
+        (handle, field) ->
+            moved(base, handle).ifPresent(to -> child(trial, "room").put(field, figure(to))));
     Trial unscaled = trial(base.file().resolveSibling(FILE), TrialTree.text(trial));
     double factor = factor(base, unscaled, leastSpare);
     if (Math.abs(factor - 1) > 1e-6) {

@@ -1,4 +1,4 @@
-package starchfilm.files.saving;
+package starchfilm.request;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -21,14 +21,14 @@ class SketchTest {
   void thePotHoldsWhatIsPouredOverTheWholeRange(Path file) throws Exception {
     String text = Files.readString(file);
     Trial base = Sketch.read(file.toAbsolutePath().getParent(), text);
-    double now = Sketch.of(base).figures().get(Handle.GLYCEROL);
+    double now = Sketch.of(base).figures().get(Handle.PLASTICISER);
     for (int tenths = 5; tenths <= 120; tenths++) {
       for (int plates : new int[] {1, 2, 5}) {
         for (double plasticiser : new double[] {5, now, 70}) {
           Sketch sketch =
               Sketch.of(base)
                   .with(Handle.WET, tenths / 10.0)
-                  .with(Handle.GLYCEROL, plasticiser)
+                  .with(Handle.PLASTICISER, plasticiser)
                   .with(Handle.STARCH, 3 + tenths / 15);
           Trial moved =
               Sketch.read(
@@ -54,7 +54,7 @@ class SketchTest {
         Trial trial = Sketch.read(folder, moved);
         assertThat(handle.of(trial.casting()))
             .as("%s moved to %s", handle, to)
-            .isCloseTo(to, within(handle == Handle.GLYCEROL ? 1 : handle.step()));
+            .isCloseTo(to, within(handle == Handle.PLASTICISER ? 1 : handle.step()));
       }
     }
   }

@@ -1,0 +1,99 @@
+package starchfilm.request;
+
+import java.util.Locale;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Setting;
+import starchfilm.files.amount.Unit;
+
+/**
+ * What can be moved about a recipe before it is poured, in the reader's unit. Ends and usual ranges
+ * are common practice, no source.
+ */
+public enum Handle {
+  /** Wet thickness, averaged over the plate. */
+  WET("Wet thickness", "mm", 0.1, new Range(0.5, 12), new Range(1.5, 4), Setting.WET_THICKNESS),
+  /** Glycerol, by dry starch. */
+  PLASTICISER(
+      "Glycerol", "g per 100 g dry starch", 1, new Range(5, 70), new Range(20, 45), Setting.GLYCEROL),
+  /** Dry starch in the paste, by more or less water. */
+  STARCH("Starch in the paste", "%", 0.1, new Range(2, 15), new Range(4, 8), Setting.CONCENTRATION),
+  /** Air temperature. */
+  AIR("Air", "\u00B0C", 1, new Range(8, 45), new Range(18, 25), Setting.AIR_TEMPERATURE),
+  /** Relative humidity. */
+  RH("Relative humidity", "%", 1, new Range(15, 85), new Range(40, 60), Setting.HUMIDITY),
+  /** Air speed over the plate; a fan makes 0.5 to 2 m/s. */
+  FAN(
+      "Air over the plate", "m/s", 0.05, new Range(0, 2), new Range(0.05, 0.2), Setting.AIR_SPEED);
+
+  /**
+   * From where to where.
+   *
+   * @param least the low end
+   * @param most the high end
+   */
+  public record Range(double least, double most) {}
+
+  private final String label;
+  private final String unit;
+  private final double step;
+  private final Range ends;
+  private final Range usual;
+  private final Setting setting;
+
+  Handle(String label, String unit, double step, Range ends, Range usual, Setting setting) {
+    this.label = label;
+    this.unit = unit;
+    this.step = step;
+    this.ends = ends;
+    this.usual = usual;
+    this.setting = setting;
+  }
+
+  /** Its name in a form. */
+  public String key() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Its name on a page. */
+  public String label() {
+    return label;
+  }
+
+  /** The unit of its figures. */
+  public String unit() {
+    return unit;
+  }
+
+  /** The step it moves by, in its unit. */
+  public double step() {
+    return step;
+  }
+
+  /** What people usually choose. */
+  public Range usual() {
+    return usual;
+  }
+
+  /** Its ends; wide enough for the casting it starts from. */
+  public Range ends(Casting from) {
+    double now = of(from);
+    return new Range(Math.min(ends.least(), now), Math.max(ends.most(), now));
+  }
+
+  /** Whether there is something to move: glycerol to begin with, and air that stays the same. */
+  public boolean isFree(Casting casting) {
+    return setting.isFree(casting)
+        && (this != PLASTICISER || casting.composition().glycerolPerDryStarch() > 0);
+  }
+
+  /** Where it stands for a casting, to its step. */
+  public double of(Casting casting) {
+    return toStep(Unit.known(unit).orElse(Unit.PER_CENT).of(setting.of(casting)));
+  }
+
+  /** A figure to the nearest step. */
+  public double toStep(double figure) {
+    double inverse = 1 / step;
+    return Math.round(figure * inverse) / inverse;
+  }
+}
