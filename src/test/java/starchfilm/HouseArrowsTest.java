@@ -57,7 +57,7 @@ class HouseArrowsTest {
       files.json
       files.amount
       files.findings       casting.trial files.json
-      files.roomlog        casting files.findings files.json
+      files.roomlog        casting files.amount files.findings files.json
       files.notebook       material.ingredient material.recipe material.air casting casting.trial \
                            files.json files.amount files.findings files.roomlog
       files.saving         material.ingredient material.recipe material.air casting casting.trial \

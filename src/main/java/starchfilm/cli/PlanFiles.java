@@ -109,7 +109,6 @@ final class PlanFiles {
   }
 
   private static NotWrittenException refused(String name, String given, String mend) {
-    return new NotWrittenException(
-        List.of(Fault.of(name, "", given, "", mend)));
+    return new NotWrittenException(List.of(Fault.of(name, "", given, "", mend)));
   }
 }

@@ -14,7 +14,12 @@ public enum Handle {
   WET("Wet thickness", "mm", 0.1, new Range(0.5, 12), new Range(1.5, 4), Setting.WET_THICKNESS),
   /** Glycerol, by dry starch. */
   PLASTICISER(
-      "Glycerol", "g per 100 g dry starch", 1, new Range(5, 70), new Range(20, 45), Setting.GLYCEROL),
+      "Glycerol",
+      "g per 100 g dry starch",
+      1,
+      new Range(5, 70),
+      new Range(20, 45),
+      Setting.GLYCEROL),
   /** Dry starch in the paste, by more or less water. */
   STARCH("Starch in the paste", "%", 0.1, new Range(2, 15), new Range(4, 8), Setting.CONCENTRATION),
   /** Air temperature. */
@@ -22,8 +27,7 @@ public enum Handle {
   /** Relative humidity. */
   RH("Relative humidity", "%", 1, new Range(15, 85), new Range(40, 60), Setting.HUMIDITY),
   /** Air speed over the plate; a fan makes 0.5 to 2 m/s. */
-  FAN(
-      "Air over the plate", "m/s", 0.05, new Range(0, 2), new Range(0.05, 0.2), Setting.AIR_SPEED);
+  FAN("Air over the plate", "m/s", 0.05, new Range(0, 2), new Range(0.05, 0.2), Setting.AIR_SPEED);
 
   /**
    * From where to where.

@@ -3,7 +3,6 @@ package starchfilm.files.amount;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -68,7 +67,7 @@ public final class KnownName {
       stretchy: soft elastic rubbery dehnbar weich elastisch elastique mou elastico blando
       """;
 
-  private static final Map<String, String> MEANINGS = meanings();
+  private static final Map<String, String> MEANINGS = Synonyms.of(OTHERS);
 
   /** What is asked for so often that it deserves a sentence of its own. */
   private static final Map<String, String> NOT_HERE =
@@ -91,17 +90,6 @@ public final class KnownName {
           Map.entry("cooking", "write the oil that its label names, such as soybean or rapeseed"));
 
   private KnownName() {}
-
-  private static Map<String, String> meanings() {
-    Map<String, String> meanings = new HashMap<>();
-    for (String line : OTHERS.lines().toList()) {
-      String[] parts = line.split(": ", -1);
-      for (String other : parts[1].split(" ", -1)) {
-        meanings.put(other, parts[0]);
-      }
-    }
-    return Map.copyOf(meanings);
-  }
 
   /**
    * The one that carries a name.

@@ -15,28 +15,21 @@ public final class NearMiss {
 
   /** Everyday words for what a trial file calls otherwise. */
   private static final Map<String, String> EVERYDAY =
-      Map.ofEntries(
-          Map.entry("glycerin", "glycerol"),
-          Map.entry("glycerine", "glycerol"),
-          Map.entry("plasticiser", "glycerol"),
-          Map.entry("plasticizer", "glycerol"),
-          Map.entry("weight", "mass_g"),
-          Map.entry("grams", "mass_g"),
-          Map.entry("amount", "mass_g"),
-          Map.entry("type", "kind"),
-          Map.entry("thickness", "wet_thickness_mm"),
-          Map.entry("temperature", "air_C"),
-          Map.entry("temp", "air_C"),
-          Map.entry("humidity", "rh_pct"),
-          Map.entry("rh", "rh_pct"),
-          Map.entry("date", "poured_at"),
-          Map.entry("poured", "poured_at"),
-          Map.entry("time", "at"),
-          Map.entry("when", "at"),
-          Map.entry("duration", "minutes"),
-          Map.entry("strength", "acidity_pct"),
-          Map.entry("concentration", "purity_pct"),
-          Map.entry("mold", "mould"));
+      Synonyms.of(
+          """
+          glycerol: glycerin glycerine plasticiser plasticizer
+          mass_g: weight grams amount
+          kind: type
+          wet_thickness_mm: thickness
+          air_C: temperature temp
+          rh_pct: humidity rh
+          poured_at: date poured
+          at: time when
+          minutes: duration
+          acidity_pct: strength
+          purity_pct: concentration
+          mould: mold
+          """);
 
   private NearMiss() {}
 

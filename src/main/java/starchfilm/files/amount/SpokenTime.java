@@ -6,6 +6,8 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Locale;
@@ -22,23 +24,6 @@ import org.jspecify.annotations.Nullable;
  * @param hasHour whether an hour was said; without one it is noon
  */
 record SpokenTime(LocalDateTime time, boolean hasHour) {
-  private static final String MONTHS =
-      "(jan|ene|feb|fev|mar|mrz|apr|avr|abr|mai|may|jun|juin|jul|juil|aug|aou|ago|sep|okt|oct|nov"
-          + "|dez|dec|dic)[a-z]*";
-  private static final List<String> MONTH_STEMS =
-      List.of(
-          "jan ene",
-          "feb fev",
-          "mar mrz",
-          "apr avr abr",
-          "mai may",
-          "jun juin",
-          "jul juil",
-          "aug aou ago",
-          "sep",
-          "okt oct",
-          "nov",
-          "dez dec dic");
   private static final String YEAR = "(?:[,.]?\\s*(\\d{4}|(?<=[./-])\\d{2})(?!\\d|:))?";
   private static final Pattern ISO = Pattern.compile("\\b(\\d{4})-(\\d{1,2})-(\\d{1,2})\\b");
   private static final Pattern DOTS =
@@ -47,9 +32,11 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
   private static final Pattern SLASHES =
       Pattern.compile("\\b(\\d{1,2})(?:/|-(?=\\d+-))(\\d{1,2})(?:[/-](\\d{4}|\\d{2}))?\\b");
   private static final Pattern DAY_MONTH =
-      Pattern.compile("\\b(\\d{1,2})(?:st|nd|rd|th|\\.)?\\s*(?:of |de )?" + MONTHS + "\\.?" + YEAR);
+      Pattern.compile(
+          "\\b(\\d{1,2})(?:st|nd|rd|th|\\.)?\\s*(?:of |de )?" + MonthNames.PATTERN + "\\.?" + YEAR);
   private static final Pattern MONTH_DAY =
-      Pattern.compile("\\b" + MONTHS + "\\.?\\s+(\\d{1,2})(?:st|nd|rd|th)?(?!\\d|:)" + YEAR);
+      Pattern.compile(
+          "\\b" + MonthNames.PATTERN + "\\.?\\s+(\\d{1,2})(?:st|nd|rd|th)?(?!\\d|:)" + YEAR);
   private static final Pattern CLOCK =
       Pattern.compile(
           "\\b(\\d{1,2})(?:[:.h](\\d{2}))(?::\\d{2}(?:\\.\\d+)?)?\\s*(am|pm|a\\.m\\.|p\\.m\\.|uhr)?"
@@ -213,12 +200,19 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
       }
       Matcher dayFirst = take(DAY_MONTH);
       if (dayFirst != null) {
-        return Optional.of(date(dayFirst.group(3), month(dayFirst.group(2)), dayFirst.group(1)));
+        return Optional.of(
+            date(
+                dayFirst.group(3),
+                String.valueOf(MonthNames.number(dayFirst.group(2))),
+                dayFirst.group(1)));
       }
       Matcher monthFirst = take(MONTH_DAY);
       if (monthFirst != null) {
         return Optional.of(
-            date(monthFirst.group(3), month(monthFirst.group(1)), monthFirst.group(2)));
+            date(
+                monthFirst.group(3),
+                String.valueOf(MonthNames.number(monthFirst.group(1))),
+                monthFirst.group(2)));
       }
       Matcher slashes = take(SLASHES);
       return slashes == null
@@ -239,17 +233,7 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
     }
 
     private static String said(int day, int month) {
-      String stem = MONTH_STEMS.get(month - 1).substring(0, 3);
-      return day + " " + stem.substring(0, 1).toUpperCase(Locale.ROOT) + stem.substring(1);
-    }
-
-    private static String month(String stem) {
-      for (int i = 0; i < MONTH_STEMS.size(); i++) {
-        if (List.of(MONTH_STEMS.get(i).split(" ", -1)).contains(stem)) {
-          return String.valueOf(i + 1);
-        }
-      }
-      throw new IllegalStateException(stem);
+      return day + " " + Month.of(month).getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
     }
 
     private LocalDate date(@Nullable String year, String month, String day) {

@@ -59,29 +59,12 @@ public record TypedAmount(
 
   private static final String UNIT = "([^\\d\\s.,+=\u00b1-][^\\d+=\u00b1]*(?:(?<=\\p{L})[23])?)";
   private static final Pattern ONE = Pattern.compile("([+-]?)(" + NUMBER + ")\\s*" + UNIT + "?");
-  private static final Pattern RANGE =
+  private static final Pattern PAIR =
       Pattern.compile(
-          "(-?)("
-              + NUMBER
-              + ")\\s*"
-              + UNIT
-              + "??\\s*(?:-|\\bto\\b|\\bbis\\b|\\b\u00e0\\b|\\.\\.)\\s*"
-              + "(-?)("
-              + NUMBER
-              + ")\\s*"
-              + UNIT
-              + "?");
-  private static final Pattern GIVE_OR_TAKE =
-      Pattern.compile(
-          "([+-]?)("
-              + NUMBER
-              + ")\\s*"
-              + UNIT
-              + "?\\s*(?:\u00b1|\\+/?-)\\s*("
-              + NUMBER
-              + ")\\s*"
-              + UNIT
-              + "?");
+          ONE.pattern()
+              + "?\\s*(-|\\bto\\b|\\bbis\\b|\\b\u00e0\\b|\\.\\.|\u00b1|\\+/?-)\\s*"
+              + ONE.pattern());
+  private static final String GIVE_OR_TAKE = "\u00b1+";
   private static final Pattern PART = Pattern.compile("(" + NUMBER + ")\\s*([^\\d+.,=\u00b1-]+)");
   private static final Pattern PARTS =
       Pattern.compile("(?:" + PART.pattern() + "(?:\\+|\\band\\b|\\bund\\b|,)?\\s*){2,}");
@@ -216,38 +199,31 @@ public record TypedAmount(
       if (one.matches()) {
         return one(one.group(1), one.group(2), one.group(3));
       }
-      Matcher range = RANGE.matcher(typed);
-      if (range.matches()) {
-        String unit = range.group(6) == null ? range.group(3) : range.group(6);
-        TypedAmount from =
-            one(range.group(1), range.group(2), range.group(3) == null ? unit : range.group(3));
-        TypedAmount to = one(range.group(4), range.group(5), unit);
-        if (from.unit.dimension() != to.unit.dimension()) {
-          throw mistyped("both ends of a range must measure the same");
-        }
-        return to.between(from.unit.to(to.unit, from.number), from.step.min(to.step));
+      Matcher pair = PAIR.matcher(typed);
+      if (!pair.matches()) {
+        return parts(typed);
       }
-      Matcher about = GIVE_OR_TAKE.matcher(typed);
-      if (about.matches()) {
-        TypedAmount off = giveOrTake(about);
+      String first = pair.group(3);
+      TypedAmount to =
+          one(pair.group(5), pair.group(6), pair.group(7) == null ? first : pair.group(7));
+      if (GIVE_OR_TAKE.contains(pair.group(4).substring(0, 1))) {
+        // What stands behind the sign is in the unit of the middle, or a share of it.
         TypedAmount middle =
             one(
-                about.group(1),
-                about.group(2),
-                about.group(3) == null && !off.isShare() ? about.group(5) : about.group(3));
+                pair.group(1),
+                pair.group(2),
+                first == null && !to.isShare() ? pair.group(7) : first);
         BigDecimal half =
-            off.isShare() && !middle.isShare()
-                ? middle.number.abs().multiply(off.number).movePointLeft(2)
-                : off.number;
+            to.isShare() && !middle.isShare()
+                ? middle.number.abs().multiply(to.number).movePointLeft(2)
+                : to.number;
         return middle.within(middle.number.subtract(half), middle.number.add(half));
       }
-      return parts(typed);
-    }
-
-    /** What stands behind the sign: in the unit of the middle, or a share of it. */
-    private TypedAmount giveOrTake(Matcher about) {
-      String unit = about.group(5) == null ? about.group(3) : about.group(5);
-      return one("", about.group(4), unit);
+      TypedAmount from = one(pair.group(1), pair.group(2), first == null ? pair.group(7) : first);
+      if (from.unit.dimension() != to.unit.dimension()) {
+        throw mistyped("both ends of a range must measure the same");
+      }
+      return to.between(from.unit.to(to.unit, from.number), from.step.min(to.step));
     }
 
     private TypedAmount parts(String typed) {

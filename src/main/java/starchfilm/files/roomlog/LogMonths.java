@@ -2,9 +2,9 @@ package starchfilm.files.roomlog;
 
 import java.text.Normalizer;
 import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import starchfilm.files.amount.MonthNames;
 
 /** Dates with the month as a word, in English, German, French, Spanish, Italian or Portuguese. */
 final class LogMonths {
@@ -16,42 +16,6 @@ final class LogMonths {
               + "[\\s,/-]*(?:de |del )?(\\d{4}|\\d{2})(\\D.*)");
   private static final Pattern MONTH_FIRST =
       Pattern.compile("(\\p{L}{3,10})\\.?\\s*(\\d{1,2})(?:st|nd|rd|th)?,?\\s+(\\d{4})(\\D.*)");
-
-  /** Beginnings of names; the longest that fits counts, so that juin is not juillet. */
-  private static final Map<String, Integer> MONTHS =
-      Map.ofEntries(
-          Map.entry("jan", 1),
-          Map.entry("ene", 1),
-          Map.entry("gen", 1),
-          Map.entry("feb", 2),
-          Map.entry("fev", 2),
-          Map.entry("mar", 3),
-          Map.entry("mrz", 3),
-          Map.entry("apr", 4),
-          Map.entry("abr", 4),
-          Map.entry("avr", 4),
-          Map.entry("may", 5),
-          Map.entry("mai", 5),
-          Map.entry("mag", 5),
-          Map.entry("jun", 6),
-          Map.entry("jui", 6),
-          Map.entry("giu", 6),
-          Map.entry("jul", 7),
-          Map.entry("juil", 7),
-          Map.entry("lug", 7),
-          Map.entry("aug", 8),
-          Map.entry("aou", 8),
-          Map.entry("ago", 8),
-          Map.entry("sep", 9),
-          Map.entry("set", 9),
-          Map.entry("oct", 10),
-          Map.entry("okt", 10),
-          Map.entry("ott", 10),
-          Map.entry("out", 10),
-          Map.entry("nov", 11),
-          Map.entry("dec", 12),
-          Map.entry("dez", 12),
-          Map.entry("dic", 12));
 
   private LogMonths() {}
 
@@ -68,22 +32,17 @@ final class LogMonths {
       dayFirst = DAY_FIRST.matcher(rest);
       monthFirst = MONTH_FIRST.matcher(rest);
     }
-    if (dayFirst.matches() && month(dayFirst.group(2)) > 0) {
-      return dayFirst.group(1)
-          + "."
-          + month(dayFirst.group(2))
-          + "."
-          + dayFirst.group(3)
-          + dayFirst.group(4);
+    if (dayFirst.matches()) {
+      return numbered(text, dayFirst, 1, 2);
     }
-    return monthFirst.matches() && month(monthFirst.group(1)) > 0
-        ? monthFirst.group(2)
-            + "."
-            + month(monthFirst.group(1))
-            + "."
-            + monthFirst.group(3)
-            + monthFirst.group(4)
-        : text;
+    return monthFirst.matches() ? numbered(text, monthFirst, 2, 1) : text;
+  }
+
+  private static String numbered(String text, Matcher date, int day, int month) {
+    int number = MonthNames.number(date.group(month));
+    return number == 0
+        ? text
+        : date.group(day) + "." + number + "." + date.group(3) + date.group(4);
   }
 
   /** Small letters without accents. */
@@ -92,10 +51,5 @@ final class LogMonths {
         .matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
         .replaceAll("")
         .toLowerCase(Locale.ROOT);
-  }
-
-  private static int month(String name) {
-    Integer long4 = name.length() >= 4 ? MONTHS.get(name.substring(0, 4)) : null;
-    return long4 != null ? long4 : MONTHS.getOrDefault(name.substring(0, 3), 0);
   }
 }

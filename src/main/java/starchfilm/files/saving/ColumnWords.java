@@ -1,12 +1,12 @@
 package starchfilm.files.saving;
 
 import java.text.Normalizer;
-import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import starchfilm.files.amount.Synonyms;
 import starchfilm.files.amount.TypedAmount;
 
 /**
@@ -49,7 +49,7 @@ final class ColumnWords {
       """;
   private static final Pattern UNIT =
       Pattern.compile("(.*?)[\\s,/(\\[]+(?:in\\s+)?([^\\s()\\[\\]]+)[)\\]]*");
-  private static final Map<String, String> KEYS = keys();
+  private static final Map<String, String> KEYS = Synonyms.of(WORDS);
 
   /**
    * What a head means.
@@ -60,17 +60,6 @@ final class ColumnWords {
   record Meaning(String key, String unit) {}
 
   private ColumnWords() {}
-
-  private static Map<String, String> keys() {
-    Map<String, String> keys = new HashMap<>();
-    for (String line : WORDS.lines().toList()) {
-      String[] parts = line.split(": ", -1);
-      for (String word : parts[1].split(" ", -1)) {
-        keys.put(word, parts[0]);
-      }
-    }
-    return Map.copyOf(keys);
-  }
 
   /** What a head in somebody's own words means; empty where it is not known. */
   static Optional<Meaning> of(String head) {

@@ -1,0 +1,43 @@
+package starchfilm.files.amount;
+
+import java.util.Comparator;
+import java.util.Map;
+
+/** Months by the beginnings of names: English, German, French, Spanish, Italian, Portuguese. */
+public final class MonthNames {
+  private static final Map<String, String> NUMBERS =
+      Synonyms.of(
+          """
+          1: jan ene gen
+          2: feb fev
+          3: mar mrz
+          4: apr avr abr
+          5: may mai mag
+          6: jun juin giu
+          7: jul juil lug
+          8: aug aou ago
+          9: sep set
+          10: oct okt ott out
+          11: nov
+          12: dec dez dic
+          """);
+
+  /** A name of a month in small letters without accents, within a regular expression. */
+  static final String PATTERN = "((?:" + String.join("|", NUMBERS.keySet()) + ")[a-z]*)";
+
+  private MonthNames() {}
+
+  /**
+   * The month a word means; the longest beginning counts, so that juin is not juillet.
+   *
+   * @param word in small letters without accents
+   * @return its number from 1; 0 where it is no month
+   */
+  public static int number(String word) {
+    return NUMBERS.keySet().stream()
+        .filter(word::startsWith)
+        .max(Comparator.comparingInt(String::length))
+        .map(beginning -> Integer.parseInt(NUMBERS.get(beginning)))
+        .orElse(0);
+  }
+}

@@ -1,0 +1,26 @@
+package starchfilm.files.amount;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/** Other words for what the program has a name for. */
+public final class Synonyms {
+  private Synonyms() {}
+
+  /**
+   * Reads a table of words.
+   *
+   * @param lines a line per name: the name, a colon, and the other words with blanks between
+   * @return the name by each of the other words
+   */
+  public static Map<String, String> of(String lines) {
+    Map<String, String> names = new HashMap<>();
+    for (String line : lines.lines().toList()) {
+      String[] parts = line.split(": ", -1);
+      for (String other : parts[1].split(" ", -1)) {
+        names.put(other, parts[0]);
+      }
+    }
+    return Map.copyOf(names);
+  }
+}
