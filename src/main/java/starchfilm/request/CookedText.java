@@ -64,7 +64,7 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
           "(?:poured\\s+)?(?:at\\s+|on\\s+)?((?:now|today|yesterday|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?"
               + "|fri|sat(?:ur)?|sun)(?:day)?)\\b.*|.*\\sago|[0-9]{4}-[0-9]{1,2}-.*"
               + "|[0-9]{1,2}\\.\\s?[0-9]{1,2}\\..*|[0-9]{1,2}:[0-9]{2}.*)",
-          NewTrial.POURED);
+          TrialQuestion.POURED);
   private static final Form ROOM =
       Form.of(
           "(?:in\\s+)?(?:the\\s+)?(\\p{L}[\\p{L} ]*?)?,?\\s*([0-9].*(?:%(?:\\s*rh)?|\u00B0?[cf]|m/s))",

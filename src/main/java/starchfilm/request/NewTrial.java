@@ -13,13 +13,9 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import starchfilm.casting.Casting;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.trial.Trial;
-import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.Moment;
-import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.CastingFields;
@@ -40,15 +36,10 @@ import starchfilm.files.saving.TrialTree;
 public record NewTrial(
     String name, String text, Trial trial, String changed, List<String> assumptions) {
   static final Field CALLED = Field.of("new.name");
-  static final Field POURED = Field.of("new.poured");
   static final Field BUT = Field.of("but.but");
 
   /** The line, which only a page has as a field. */
   static final Field COOKED = Field.of("line.cooked");
-
-  private static final Pattern DAY =
-      Pattern.compile(
-          "[\\p{L}]+|[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}|[0-9]{1,2}\\.\\s*[0-9]{1,2}\\.\\s*[0-9]{4}");
 
   /** What may be written, as a command shows it. */
   public static final List<Field.Section> SECTIONS = Field.sections("but", "trial", "place", "new");
@@ -90,7 +81,7 @@ public record NewTrial(
     if (!cooked.refusal().isEmpty()) {
       in.refuse(cooked.refusal());
     }
-    Optional<LocalDateTime> poured = in.one(POURED, words -> poured(words, in, clock));
+    Optional<LocalDateTime> poured = TrialQuestion.poured(in, clock);
     OptionalDouble byS = TrialQuestion.wantedByS(in, poured, clock);
     Optional<OneChange> change =
         in.one(BUT, words -> OneChange.of(words, base.map(TrialQuestion.Base::trial)));
@@ -127,22 +118,6 @@ public record NewTrial(
     return base.map(
             earlier -> earlier.trial().name() + ", " + change.map(OneChange::word).orElse("again"))
         .orElse("As cooked");
-  }
-
-  /** A day without an hour stands for its noon, as in a file. */
-  private static LocalDateTime poured(String typed, EntryReader in, Clock clock) {
-    MomentParser moments = new MomentParser(clock);
-    boolean isDay = DAY.matcher(typed.strip()).matches() && !typed.strip().equalsIgnoreCase("now");
-    if (isDay) {
-      in.remark("The hour of the pour is not given; noon is assumed.");
-    }
-    Moment moment = moments.parse(isDay ? typed.strip() + " 12:00" : typed);
-    if (moment instanceof Moment.ByTheClock at) {
-      moments.refuseFuture(at, Optional.empty(), typed);
-      return at.time().withSecond(0).withNano(0);
-    }
-    throw new MistypedException(
-        typed, "date and time of the pour", "write it like 2026-04-02 10:30 or today 10:30");
   }
 
   /** The earlier trial without its history, one thing changed. */

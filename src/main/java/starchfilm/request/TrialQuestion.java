@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
@@ -23,6 +24,8 @@ import starchfilm.casting.Plate;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Dimension;
+import starchfilm.files.amount.Moment;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.amount.WeighedSoFar;
 import starchfilm.files.findings.Fault;
@@ -73,6 +76,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   static final Field COOK_TOP = Field.of("trial.cook-top");
   static final Field COOK_LOST = Field.of("trial.cook-lost");
   static final Field PASTE = Field.of("trial.paste");
+  static final Field POURED = Field.of("so far.poured");
   private static final Field WEIGHED = Field.of("so far.weighed");
   private static final Field FILM_ONLY = Field.of("so far.film-only");
 
@@ -157,6 +161,11 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         });
   }
 
+  /** When it was poured. */
+  static Optional<LocalDateTime> poured(EntryReader in, Clock clock) {
+    return in.one(POURED, typed -> WrittenDate.poured(typed, in, clock));
+  }
+
   /** When it is wanted (s after the pour), which is now where it is not noted. */
   static OptionalDouble wantedByS(EntryReader in, Optional<LocalDateTime> pouredAt, Clock clock) {
     LocalDateTime now = LocalDateTime.now(clock);
@@ -172,7 +181,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** The trial, and its fields with what was written in them; plate and room are in the trial. */
   static Optional<Base> read(EntryReader in, Optional<Base> base, Path folder, Clock clock) {
     boolean whatIf = isWritten(in);
-    if (base.isPresent() && !whatIf && !in.has(WEIGHED)) {
+    if (base.isPresent() && !whatIf && !in.hasAny(List.of(POURED, WEIGHED))) {
       in.requireWhole(FILM_ONLY, WEIGHED);
       return base;
     }
@@ -181,6 +190,10 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     if (whatIf) {
       // What happened to the real plate says nothing about the one that is asked for.
       fields = fields.without("weighings", "faults", "pulls", "dry_thickness_um", "rating");
+    }
+    Optional<LocalDateTime> poured = poured(in, clock);
+    if (poured.isPresent()) {
+      fields = fields.with("poured_at", text(POURED.name(), poured.get().toString()));
     }
     return over(in, fields, base.map(Base::trial), folder, clock);
   }
@@ -195,7 +208,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     Path beside = base.map(Trial::file).orElse(folder.resolve("as-typed"));
     Optional<JarLevel> jar =
         WrittenJar.read(in, beside.resolveSibling(""), PURITY, SALT, JarOrigin.ORIGIN);
-    ObjectValue fields = weighed(in, amounts(in, recipe(in, outOf(jar, start))));
+    ObjectValue fields = weighed(in, amounts(in, recipe(in, outOf(jar, start))), clock);
     Optional<WrittenPlates> plates = WrittenKitchen.plates(in, PLATE).map(WrittenPlates::mean);
     Optional<Plate> plate = plates.map(WrittenPlates::plate);
     if (plates.isPresent()) {
@@ -244,10 +257,19 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     return (fault.field().startsWith("--") ? "" : "as typed: ")
         + fault.field()
         + ": "
-        + fault.given()
-        + (fault.allowed().isEmpty() ? "" : " given, allowed " + fault.allowed())
+        + inOptions(fault.given())
+        + (fault.allowed().isEmpty() ? "" : " given, allowed " + inOptions(fault.allowed()))
         + "; "
-        + fault.mend();
+        + inOptions(fault.mend());
+  }
+
+  /** With options for the fields of a file. */
+  private static String inOptions(String text) {
+    String words = text;
+    for (Field field : List.of(POURED, PLATE, POURED_MASS, TARE)) {
+      words = words.replaceAll("\\b" + Pattern.quote(field.path()) + "\\b", field.name());
+    }
+    return words;
   }
 
   private static ObjectValue recipe(EntryReader in, ObjectValue fields) {
@@ -363,12 +385,12 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     return number(PLATE, BigDecimal.valueOf(number).round(MathContext.DECIMAL32));
   }
 
-  private static ObjectValue weighed(EntryReader in, ObjectValue trial) {
+  private static ObjectValue weighed(EntryReader in, ObjectValue trial, Clock clock) {
     in.requireWhole(FILM_ONLY, WEIGHED);
     Optional<List<Located>> typed =
         in.all(
             WEIGHED,
-            words -> words.stream().map(word -> weighing(word, in.has(FILM_ONLY))).toList());
+            words -> words.stream().map(word -> weighing(word, in.has(FILM_ONLY), clock)).toList());
     if (typed.isEmpty()) {
       return trial;
     }
@@ -381,20 +403,26 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     return trial.with("weighings", new ListValue(place(WEIGHED), all));
   }
 
-  private static Located weighing(String typed, boolean filmOnly) {
-    WeighedSoFar weighing = WeighedSoFar.parse(typed);
+  private static Located weighing(String typed, boolean filmOnly, Clock clock) {
     String mass = typed.substring(typed.indexOf('=') + 1);
     ObjectValue entry =
         new ObjectValue(place(WEIGHED), Map.of(), List.of())
-            .with(
-                "at",
-                text(
-                    WEIGHED.name(),
-                    "+" + BigDecimal.valueOf(weighing.timeS() / 60).toPlainString() + "min"))
+            .with("at", text(WEIGHED.name(), weighedAt(typed, clock)))
             .with("mass_g", TypedValue.of(amount(mass, Dimension.MASS), "g", place(WEIGHED)));
     return filmOnly
         ? entry.with("with_plate", new WordValue(place(WEIGHED), WordValue.Word.FALSE))
         : entry;
+  }
+
+  /** Since the pour, or by the clock on the wall, as a file has it. */
+  private static String weighedAt(String typed, Clock clock) {
+    String time = typed.substring(0, Math.max(0, typed.indexOf('=')));
+    if (time.matches(".*(?:\\d:|\\d-\\d|day|now).*")
+        && new MomentParser(clock).parse(time) instanceof Moment.ByTheClock at) {
+      return at.time().withSecond(0).withNano(0).toString();
+    }
+    double minutes = WeighedSoFar.parse(typed).timeS() / 60;
+    return "+" + BigDecimal.valueOf(minutes).toPlainString() + "min";
   }
 
   private static Trial on(Trial trial, Optional<Plate> plate, Optional<Double> rimM) {

@@ -5,7 +5,10 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 
 /** By when a film must be ready, against the clock on the wall: the pour is now. */
@@ -18,7 +21,27 @@ final class WrittenDate {
   private static final DateTimeFormatter SHOWN_WITH_YEAR =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", Locale.ENGLISH);
 
+  private static final Pattern DAY =
+      Pattern.compile(
+          "[\\p{L}]+|[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}|[0-9]{1,2}\\.\\s*[0-9]{1,2}\\.\\s*[0-9]{4}");
+
   private WrittenDate() {}
+
+  /** A day without an hour stands for its noon, as in a file. */
+  static LocalDateTime poured(String typed, EntryReader in, Clock clock) {
+    MomentParser moments = new MomentParser(clock);
+    boolean isDay = DAY.matcher(typed.strip()).matches() && !typed.strip().equalsIgnoreCase("now");
+    if (isDay) {
+      in.remark("The hour of the pour is not given; noon is assumed.");
+    }
+    Moment moment = moments.parse(isDay ? typed.strip() + " 12:00" : typed);
+    if (moment instanceof Moment.ByTheClock at) {
+      moments.refuseFuture(at, Optional.empty(), typed);
+      return at.time().withSecond(0).withNano(0);
+    }
+    throw new MistypedException(
+        typed, "date and time of the pour", "write it like 2026-04-02 10:30 or today 10:30");
+  }
 
   /** The time to a date (s), which is said back. */
   static double secondsFromNow(EntryReader in, String typed, Clock clock) {

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
@@ -188,7 +189,7 @@ class WeighedSoFarTest {
         "6h=300g | more than 0 g; check the mass, the plate's tare_g",
         "6h=600g | that cannot evaporate",
         "999999h=650g | at most two years after it",
-        "friday=650g | allowed a time in min, h or d",
+        "friday=650g | write the hour, too",
         "\u0000=\u0000 | allowed a time in min, h or d"
       })
   void refusesWhatIsNoWeighing(String typed, String sentence) {
@@ -210,6 +211,22 @@ class WeighedSoFarTest {
       assertThat(dry.exit()).isEqualTo(2);
       assertThat(dry.err()).contains("--weighed: a second weighing at the same time");
     }
+  }
+
+  @Test
+  void aPourByTheClockMakesWeighingsByTheClock() throws IOException {
+    Range since = dryThrough("--weighed=6h=731g");
+    Range byTheClock = dryThrough("--poured=2026-04-11 10:00", "--weighed=2026-04-11 16:00=731g");
+
+    assertThat(byTheClock).isEqualTo(since);
+    String alone =
+        "dry --starch potato 20g --water 360g --plate 30x20cm --weighed 2026-04-11_16:00=170g";
+    Outcome unknown =
+        Outcome.of(
+            folder,
+            Stream.of(alone.split(" ")).map(word -> word.replace('_', ' ')).toArray(String[]::new));
+    assertThat(unknown.exit()).isEqualTo(2);
+    assertThat(unknown.err()).contains("--weighed:", "--poured").doesNotContain("poured_at");
   }
 
   @Test

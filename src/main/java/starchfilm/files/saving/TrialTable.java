@@ -42,6 +42,15 @@ import starchfilm.files.roomlog.LogText;
 public final class TrialTable {
   private static final Pattern INDEX = Pattern.compile("\\[([0-9]{1,2})\\]");
   private static final Pattern BARE_END = Pattern.compile("[0-9\u00BC-\u00BE]$");
+  private static final String KIND = "recipe.starch.kind";
+  private static final String MASS = "recipe.starch.mass_g";
+
+  /** 20 g potato, or potato 20 g. */
+  private static final Pattern KIND_AND_MASS =
+      Pattern.compile(
+          String.format(
+              "(?iU)(%1$s)\\s+(?:of )?([\\p{L}].*)|([\\p{L}].*?)\\s+(%1$s)", TypedAmount.WITHIN));
+
   private static final Map<String, TrialField> KEYS =
       TrialField.TRIAL.all().stream()
           .filter(field -> field.kind() != TrialField.Kind.SECTION)
@@ -100,6 +109,13 @@ public final class TrialTable {
       }
     }
   }
+
+  /**
+   * What stands in a column.
+   *
+   * @param number of the column, from 1
+   */
+  private record Cell(Column column, String written, int number) {}
 
   /**
    * Reads a table.
@@ -181,14 +197,10 @@ public final class TrialTable {
   private Row row(LogTable.Row row, List<Optional<Column>> columns, Path file) {
     ObjectValue trial = new ObjectValue(new Place("", row.line(), 1), Map.of(), List.of());
     Map<String, TreeMap<Integer, ObjectValue>> lists = new LinkedHashMap<>();
-    for (int i = 0; i < row.cells().size(); i++) {
-      String written = row.cells().get(i);
-      if (written.isEmpty() || columns.get(i).isEmpty()) {
-        continue;
-      }
-      String cell = columns.get(i).get().measured(written);
-      Column column = columns.get(i).get().of(cell);
-      Place place = new Place(column.key(), row.line(), i + 1);
+    for (Cell one : cells(row, columns)) {
+      String cell = one.column().measured(one.written());
+      Column column = one.column().of(cell);
+      Place place = new Place(column.key(), row.line(), one.number());
       Optional<Located> value = value(column.field(), cell, place);
       if (value.isEmpty()) {
         continue;
@@ -221,6 +233,27 @@ public final class TrialTable {
     new TrialReader().read(trial, file.resolveSibling("new.json"), here);
     findings.faults().addAll(here.faults());
     return new Row(name, TrialTree.text(TrialTree.of(trial)));
+  }
+
+  /** The cells of a row that hold something; potato 20 g is a kind and its mass. */
+  private static List<Cell> cells(LogTable.Row row, List<Optional<Column>> columns) {
+    List<Cell> cells = new ArrayList<>();
+    for (int i = 0; i < row.cells().size(); i++) {
+      String written = row.cells().get(i);
+      if (written.isEmpty() || columns.get(i).isEmpty()) {
+        continue;
+      }
+      Column column = columns.get(i).get();
+      Matcher both = KIND_AND_MASS.matcher(written);
+      if (column.key().equals(KIND) && both.matches()) {
+        TrialField mass = Objects.requireNonNull(KEYS.get(MASS));
+        String grams = both.group(1) == null ? both.group(4) : both.group(1);
+        cells.add(new Cell(new Column(MASS, column.entry(), mass, column.unit()), grams, i + 1));
+        written = both.group(1) == null ? both.group(3) : both.group(2);
+      }
+      cells.add(new Cell(column, written, i + 1));
+    }
+    return cells;
   }
 
   private Optional<Located> value(TrialField field, String cell, Place place) {
