@@ -74,13 +74,7 @@ public record NewTrial(
       Optional<TrialQuestion.Base> base,
       Path folder,
       Clock clock) {
-    String typed =
-        line.or(() -> written.words(COOKED).stream().findFirst()).map(String::strip).orElse("");
-    CookedText cooked = CookedText.of(typed, written);
-    EntryReader in = new EntryReader(cooked);
-    if (!cooked.refusal().isEmpty()) {
-      in.refuse(cooked.refusal());
-    }
+    EntryReader in = withLine(line, written);
     Optional<LocalDateTime> poured = TrialQuestion.poured(in, clock);
     OptionalDouble byS = TrialQuestion.wantedByS(in, poured, clock);
     Optional<OneChange> change =
@@ -107,6 +101,18 @@ public record NewTrial(
                 read.get().trial(),
                 change.map(OneChange::sentence).orElse(""),
                 assumptions(in, read.get().trial())));
+  }
+
+  /** Reads a line that says what was cooked beside what was written field by field. */
+  static EntryReader withLine(Optional<String> line, Entries written) {
+    String typed =
+        line.or(() -> written.words(COOKED).stream().findFirst()).map(String::strip).orElse("");
+    CookedText cooked = CookedText.of(typed, written);
+    EntryReader in = new EntryReader(cooked);
+    if (!cooked.refusal().isEmpty()) {
+      in.refuse(cooked.refusal());
+    }
+    return in;
   }
 
   private static List<String> assumptions(EntryReader in, Trial trial) {

@@ -45,7 +45,7 @@ public record ThicknessQuestion(
    */
   public static ThicknessQuestion read(
       Entries entries, Optional<TrialQuestion.Base> base, Path folder, Clock clock) {
-    EntryReader in = new EntryReader(entries);
+    EntryReader in = NewTrial.withLine(Optional.empty(), entries);
     in.require(BY, "when it must be dry, such as 5d");
     double byS = in.one(BY, typed -> WrittenDate.secondsFromNow(in, typed, clock), Double.NaN);
     Optional<Trial> trial =

@@ -74,6 +74,7 @@ public final class NotebookSite implements AutoCloseable {
     new JarPage(desk).addTo(table);
     new WishesPage(desk).addTo(table);
     new PlanPage(desk).addTo(table);
+    new ThicknessPage(desk).addTo(table);
     new PlatesPage(desk).addTo(table);
     new ComparePage(desk).addTo(table);
     new LearnPage(desk).addTo(table);

@@ -3,8 +3,10 @@ package starchfilm.web;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
@@ -78,10 +80,18 @@ final class WishesPage {
   }
 
   private PlanQuestion question(Fields form) {
-    // A kept jar says itself where its glycerol comes from; the choice always says something.
-    boolean kept = form.has("kept");
+    // A kept jar says itself where its glycerol comes from, and a room what air it has; the fields
+    // for
+    // both always say something.
+    Set<String> told = new HashSet<>();
+    if (form.has("kept")) {
+      told.add("origin");
+    }
+    if (form.has("room")) {
+      told.addAll(Set.of("air", "rh", "speed"));
+    }
     FormEntries entries =
-        new FormEntries(form, field -> !(kept && field.parts().get(0).key().equals("origin")));
+        new FormEntries(form, field -> !told.contains(field.parts().get(0).key()));
     return PlanQuestion.read(entries, desk.folder().root(), desk.clock());
   }
 

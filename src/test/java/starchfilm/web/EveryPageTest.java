@@ -39,6 +39,7 @@ class EveryPageTest {
     WISHES_UNMET("/plan/wishes?" + EveryPageTest.WISHES + "&by=0.2&thickness=0.2"),
     SHEETS("/plan/sheets?" + EveryPageTest.WISHES),
     PLAN("/plan"),
+    HOW_THICK("/plan/thickness?by=3&base=4-blend.json&cooked=&room=20C,50%25"),
     COMPARE("/compare/choice"),
     COMPARED("/compare/page?trial=3-much-glycerol.json&trial=4-blend.json&trial=planned.json"),
     LEARNT("/learnt"),

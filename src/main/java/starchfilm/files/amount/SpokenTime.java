@@ -223,7 +223,7 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
     private LocalDate eitherOrder(String one, String other, @Nullable String year) {
       int a = Integer.parseInt(one);
       int b = Integer.parseInt(other);
-      if (a <= 12 && b <= 12 && a != b) {
+      if (a <= 12 && b <= 12 && a != b && a > 0 && b > 0) {
         throw new MistypedException(
             typed,
             "a day that can be meant in one way",

@@ -1,0 +1,68 @@
+package starchfilm.web;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import starchfilm.casting.trial.Trial;
+import starchfilm.planning.ThicknessAnswer;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.plan.ThicknessText;
+import starchfilm.request.RefusedRequestException;
+import starchfilm.request.ThicknessQuestion;
+import starchfilm.request.TrialQuestion;
+import starchfilm.web.http.Fields;
+import starchfilm.web.http.Request;
+import starchfilm.web.http.Response;
+import starchfilm.web.http.Routes;
+
+/** <em>How thick?</em>: how thick a paste may be poured to be dry by a date. */
+final class ThicknessPage {
+  private final PageContext desk;
+
+  ThicknessPage(PageContext desk) {
+    this.desk = desk;
+  }
+
+  void addTo(Routes.Table table) {
+    table.read("/plan/thickness", this::thickness);
+  }
+
+  private Response thickness(Request request) {
+    Fields form = request.query();
+    List<Trial> trials = desk.folder().read().trials();
+    Map<String, Object> values = new HashMap<>();
+    values.put("form", form);
+    values.put("trials", trials.stream().map(this::start).toList());
+    values.put("why", List.of());
+    values.put("lines", List.of());
+    values.put("told", List.of());
+    values.put("cautions", List.of());
+    if (!form.has("by")) {
+      return desk.page("thickness", "plan", values);
+    }
+    try {
+      ThicknessQuestion question =
+          ThicknessQuestion.read(
+              new FormEntries(form),
+              trials.stream()
+                  .filter(trial -> start(trial).key().equals(form.text("base")))
+                  .findFirst()
+                  .flatMap(TrialQuestion.Base::of),
+              desk.folder().root(),
+              desk.clock());
+      ThicknessAnswer answer = question.answer(desk.useCases().workshops().of(question.trial()));
+      values.put("lines", ThicknessText.of(answer, question.trial()));
+      values.put("told", question.assumptions());
+      values.put(
+          "cautions", Cautions.of(question.trial().recipe(), answer.request().casting().place()));
+    } catch (RefusedRequestException e) {
+      values.put("why", FormEntries.why(e));
+      return Response.page(422, desk.html("thickness", "plan", values));
+    }
+    return desk.page("thickness", "plan", values);
+  }
+
+  private PlanPage.Start start(Trial trial) {
+    return new PlanPage.Start(desk.folder().name(trial.file()), trial.name());
+  }
+}
