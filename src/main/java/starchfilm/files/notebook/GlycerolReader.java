@@ -23,14 +23,10 @@ final class GlycerolReader {
   /** What a kept jar says for itself. */
   private static final List<String> OF_THE_JAR = List.of("purity_pct", "salt_pct", "origin");
 
-  private final Findings findings;
-
-  GlycerolReader(Findings findings) {
-    this.findings = findings;
-  }
+  private GlycerolReader() {}
 
   /** What went into the pot; a kept jar is looked for beside the file. */
-  GlycerolPortion read(ObjectReader recipe, double starchKg, Volumes volumes, Path file) {
+  static GlycerolPortion read(ObjectReader recipe, double starchKg, Path file) {
     Optional<ObjectReader> found = recipe.section("glycerol");
     if (found.isEmpty()) {
       if (!recipe.has("glycerol")) {
@@ -41,7 +37,7 @@ final class GlycerolReader {
     ObjectReader section = found.get();
     GlycerolStock stock = section.has("jar") ? kept(section, file) : stock(section);
     Optional<Estimate> mass =
-        volumes.massKg(section, Volumes.aqueousGlycerol(stock.glycerolFraction().value()));
+        Volumes.massKg(section, Volumes.aqueousGlycerol(stock.glycerolFraction().value()));
     Estimate massKg = mass.orElseGet(() -> ASSUMED_PER_STARCH.times(starchKg));
     if (mass.isEmpty()) {
       section.notRecorded("mass_g", Words.grams(massKg) + ", 15 to 50 g per 100 g of starch");
@@ -49,14 +45,14 @@ final class GlycerolReader {
     return new GlycerolPortion(massKg, stock);
   }
 
-  private GlycerolStock kept(ObjectReader section, Path file) {
+  private static GlycerolStock kept(ObjectReader section, Path file) {
     String name = section.text("jar").orElse("");
     Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
     Path jarFile = KeptJar.file(folder, KeptJar.isName(name) ? name : "");
     if (!Files.isRegularFile(jarFile)) {
       List<Path> there = KeptJar.in(folder);
-      findings.fault(
-          section.placeOf("jar"),
+      section.fault(
+          "jar",
           '"' + name + '"',
           there.isEmpty()
               ? "a jar kept in this folder, which has none"
@@ -71,8 +67,8 @@ final class GlycerolReader {
         .limit(1)
         .forEach(
             fault ->
-                findings.fault(
-                    section.placeOf("jar"),
+                section.fault(
+                    "jar",
                     "a jar whose file has a fault (" + fault.sentence() + ")",
                     "",
                     "fix that file"));
@@ -81,8 +77,8 @@ final class GlycerolReader {
           key.equals("origin")
               && section.oneOf(key).equals(jar.map(one -> FileWord.of(one.stock().origin())));
       if (section.has(key) && !agrees) {
-        findings.fault(
-            section.placeOf(key),
+        section.fault(
+            key,
             key + " beside the jar " + name + ", whose file says it",
             "",
             "leave one of the two out");
@@ -92,7 +88,7 @@ final class GlycerolReader {
   }
 
   /** What a jar holds by its own fields. */
-  GlycerolStock stock(ObjectReader section) {
+  static GlycerolStock stock(ObjectReader section) {
     Optional<Estimate> purity = section.amount("purity_pct");
     Estimate purityFraction = purity.orElseGet(() -> section.assumed("purity_pct"));
     double rest = Math.max(0, 1 - purityFraction.value());
@@ -106,8 +102,8 @@ final class GlycerolReader {
     double sum = purityFraction.value() + saltFraction.value();
     if (sum > 1 + 1e-9) {
       if (purity.isPresent()) {
-        findings.fault(
-            section.placeOf("salt_pct"),
+        section.fault(
+            "salt_pct",
             Words.number(100 * sum) + " % of glycerol and salt together",
             "at most 100 %",
             "lower purity_pct or salt_pct; what is left is water");
@@ -119,12 +115,12 @@ final class GlycerolReader {
     return new GlycerolStock(purityFraction, saltFraction, origin);
   }
 
-  private GlycerolOrigin origin(ObjectReader section, Optional<Estimate> salt) {
+  private static GlycerolOrigin origin(ObjectReader section, Optional<Estimate> salt) {
     Optional<GlycerolOrigin> stated = section.choice("origin", GlycerolOrigin.values());
     boolean saltStated = salt.filter(fraction -> fraction.value() > 0).isPresent();
     if (stated.equals(Optional.of(GlycerolOrigin.BOUGHT)) && saltStated) {
-      findings.fault(
-          section.placeOf("origin"),
+      section.fault(
+          "origin",
           "bought, beside salt in the jar",
           "recovered or unknown with salt",
           "write \"recovered\", or take salt_pct out: glycerol bought with a label holds none");

@@ -119,16 +119,16 @@ public record KeptJar(
   private static Optional<KeptJar> read(Path file, ObjectReader jar, Findings findings) {
     for (String needed : List.of("mass_g", "purity_pct")) {
       if (jar.amount(needed).isEmpty() && findings.faults().isEmpty()) {
-        findings.fault(
-            jar.placeOf(needed),
+        jar.fault(
+            needed,
             "a jar without " + needed,
             "a number or a range",
             "write it, or keep the jar again with assay --keep");
       }
     }
     Estimate massKg = jar.amount("mass_g").orElse(Estimate.exact(0));
-    Optional<LocalDateTime> weighedAt = TimesReader.clock(jar, "weighed_at", findings);
-    GlycerolStock stock = new GlycerolReader(findings).stock(jar).keptAs(name(file));
+    Optional<LocalDateTime> weighedAt = TimesReader.clock(jar, "weighed_at");
+    GlycerolStock stock = GlycerolReader.stock(jar).keptAs(name(file));
     jar.finish();
     return findings.faults().isEmpty()
         ? Optional.of(new KeptJar(file, massKg, stock, weighedAt))

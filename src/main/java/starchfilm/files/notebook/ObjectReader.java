@@ -1,6 +1,7 @@
 package starchfilm.files.notebook;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -124,6 +125,31 @@ final class ObjectReader {
         : field.value().place();
   }
 
+  /** Tells that a field, or the object without it, is wrong. */
+  void fault(String key, String given, String allowed, String mend) {
+    findings.fault(placeOf(key), given, allowed, mend);
+  }
+
+  /** Tells that the object as a whole is wrong. */
+  void fault(String given, String allowed, String mend) {
+    findings.fault(object.place(), given, allowed, mend);
+  }
+
+  /** The file beside this one that a field names, whether it exists or not. */
+  Optional<Path> beside(String key, Path file) {
+    return text(key).flatMap(name -> BesideFile.find(file, name, placeOf(key), findings));
+  }
+
+  /** What takes the findings of files that this one names. */
+  Findings findings() {
+    return findings;
+  }
+
+  /** Tells that a field is odd. */
+  void notice(String key, String text) {
+    findings.notice(placeOf(key), text);
+  }
+
   /** The path of a field, whether it is there or not. */
   String path(String key) {
     return object.place().path().isEmpty() ? key : object.place().path() + "." + key;
@@ -217,7 +243,11 @@ final class ObjectReader {
 
   /** Tells what is assumed for a field, unless that costs nothing. */
   void notRecorded(String key, String assumed) {
-    String cost = declared.field(key).cost();
+    notRecorded(key, assumed, declared.field(key).cost());
+  }
+
+  /** The same at another cost than is declared. */
+  void notRecorded(String key, String assumed, String cost) {
     if (!cost.isEmpty()) {
       findings.notRecorded(path(key), assumed, cost);
     }

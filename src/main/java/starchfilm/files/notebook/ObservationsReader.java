@@ -13,15 +13,12 @@ import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PullTest;
-import starchfilm.files.findings.Findings;
 
 /** Reads what was seen and measured after the pour, the weighings apart. */
 final class ObservationsReader {
-  private final Findings findings;
   private final TimesReader times;
 
-  ObservationsReader(Findings findings, TimesReader times) {
-    this.findings = findings;
+  ObservationsReader(TimesReader times) {
     this.times = times;
   }
 
@@ -75,7 +72,7 @@ final class ObservationsReader {
           newton.isPresent() || hung.isEmpty()
               ? newton
               : OptionalDouble.of(hung.getAsDouble() * GRAVITY_M_PER_S2);
-      OptionalInt plate = plates.named(entry, findings);
+      OptionalInt plate = plates.named(entry);
       List<Double> ofFilm = plates.thicknessesM().getOrDefault(plate.orElse(-1), all);
       OptionalDouble mean = ofFilm.stream().mapToDouble(Double::doubleValue).average();
       OptionalDouble thicknessM = thickness.isPresent() ? thickness : mean;
@@ -107,7 +104,7 @@ final class ObservationsReader {
     return films;
   }
 
-  private void incomplete(ObjectReader entry, boolean thicknessKnown) {
+  private static void incomplete(ObjectReader entry, boolean thicknessKnown) {
     List<String> missing = new ArrayList<>();
     if (!entry.has("load_N") && !entry.has("load_kg")) {
       missing.add("load_N");
@@ -119,10 +116,12 @@ final class ObservationsReader {
       missing.add("thickness_um");
     }
     if (!missing.isEmpty()) {
-      findings.notRecorded(
-          entry.place().path(),
-          "this strip is left out: no " + String.join(", no ", missing),
-          "one strip fewer to learn the strength from");
+      entry
+          .findings()
+          .notRecorded(
+              entry.place().path(),
+              "this strip is left out: no " + String.join(", no ", missing),
+              "one strip fewer to learn the strength from");
     }
   }
 }

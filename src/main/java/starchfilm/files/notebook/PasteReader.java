@@ -4,7 +4,6 @@ import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 
 import java.util.Optional;
 import starchfilm.casting.DryingLimits;
-import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
@@ -20,18 +19,14 @@ final class PasteReader {
   private static final double LEAST_STARCH = 0.005;
   private static final double MOST_GLYCEROL_PER_STARCH = 5;
 
-  private final Findings findings;
-
-  PasteReader(Findings findings) {
-    this.findings = findings;
-  }
+  private PasteReader() {}
 
   /**
    * The paste.
    *
    * @return the paste; empty where a fault says why there is none
    */
-  Optional<Paste> cooked(ObjectReader trial, Recipe recipe) {
+  static Optional<Paste> cooked(ObjectReader trial, Recipe recipe) {
     if (recipe.starches().stream().allMatch(starch -> starch.dryKg() <= 0)) {
       fault(
           trial,
@@ -45,11 +40,7 @@ final class PasteReader {
     try {
       paste = Paste.cooked(recipe);
     } catch (IllegalArgumentException impossible) {
-      findings.fault(
-          trial.placeOf("recipe"),
-          String.valueOf(impossible.getMessage()),
-          "",
-          "check these amounts");
+      trial.fault("recipe", String.valueOf(impossible.getMessage()), "", "check these amounts");
       return Optional.empty();
     }
     Composition composition = paste.composition();
@@ -82,7 +73,8 @@ final class PasteReader {
     return Optional.empty();
   }
 
-  private void fault(ObjectReader trial, String key, String given, String allowed, String mend) {
-    findings.fault(trial.placeOf("recipe", key), given, allowed, mend);
+  private static void fault(
+      ObjectReader trial, String key, String given, String allowed, String mend) {
+    trial.findings().fault(trial.placeOf("recipe", key), given, allowed, mend);
   }
 }

@@ -11,7 +11,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.PlateEnd;
-import starchfilm.files.findings.Findings;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Reads {@code plates}: what is noted of single plates of a pour. */
@@ -19,11 +18,9 @@ final class PlatesReader {
   /** Stands for no plate in particular. */
   private static final int UNNAMED = 0;
 
-  private final Findings findings;
   private final TimesReader times;
 
-  PlatesReader(Findings findings, TimesReader times) {
-    this.findings = findings;
+  PlatesReader(TimesReader times) {
     this.times = times;
   }
 
@@ -53,21 +50,21 @@ final class PlatesReader {
     }
 
     /** The same where the only plate of a pour need not be named. */
-    OptionalInt named(ObjectReader entry, Findings findings) {
-      int number = number(entry, findings).orElse(count == 1 ? 1 : UNNAMED);
+    OptionalInt named(ObjectReader entry) {
+      int number = number(entry).orElse(count == 1 ? 1 : UNNAMED);
       return number == UNNAMED ? OptionalInt.empty() : OptionalInt.of(number);
     }
 
     /** The plate an entry names; empty where it names none or one that was not poured. */
-    Optional<Integer> number(ObjectReader entry, Findings findings) {
-      return number(entry, count, findings);
+    Optional<Integer> number(ObjectReader entry) {
+      return number(entry, count);
     }
 
-    private static Optional<Integer> number(ObjectReader entry, int count, Findings findings) {
+    private static Optional<Integer> number(ObjectReader entry, int count) {
       Optional<Integer> number = entry.count("plate");
       if (number.isPresent() && number.get() > count) {
-        findings.fault(
-            entry.placeOf("plate"),
+        entry.fault(
+            "plate",
             "plate " + number.get(),
             count == 1 ? "plate 1, the only one poured" : "plate 1 to " + count + ", as poured",
             "check the number, and pour.plates");
@@ -88,7 +85,7 @@ final class PlatesReader {
     SortedMap<Integer, PlateEnd> ends = new TreeMap<>();
     SortedMap<Integer, List<Double>> thicknessesM = new TreeMap<>();
     for (ObjectReader entry : trial.sections("plates")) {
-      Optional<Integer> number = Plates.number(entry, count, findings);
+      Optional<Integer> number = Plates.number(entry, count);
       List<Integer> about =
           number.map(List::of).orElseGet(() -> IntStream.rangeClosed(1, count).boxed().toList());
       Optional<Estimate> tare = entry.amount("tare_g");

@@ -7,7 +7,6 @@ import starchfilm.casting.Plate.Outline;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Pour;
 import starchfilm.files.findings.Allowed;
-import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Estimate;
@@ -30,11 +29,7 @@ final class PourReader {
   /** More paste than this on a plate that nobody described was poured on several. */
   private static final double THICKEST_ON_ANY_M = 8e-3;
 
-  private final Findings findings;
-
-  PourReader(Findings findings) {
-    this.findings = findings;
-  }
+  private PourReader() {}
 
   /**
    * What was read.
@@ -44,7 +39,7 @@ final class PourReader {
    */
   record Poured(Plate plate, boolean sized, Optional<Estimate> tare, Pour pour) {}
 
-  Poured read(ObjectReader trial, Optional<Paste> paste) {
+  static Poured read(ObjectReader trial, Optional<Paste> paste) {
     ObjectReader pour = trial.sectionOrEmpty("pour");
     ObjectReader plate = pour.sectionOrEmpty("plate");
     boolean areaKnown =
@@ -75,14 +70,14 @@ final class PourReader {
   }
 
   /** The rim as measured on the empty plate, less the paste poured. */
-  private Plate rimmed(ObjectReader section, Plate plate, Estimate wetM) {
+  private static Plate rimmed(ObjectReader section, Plate plate, Estimate wetM) {
     OptionalDouble height = section.number("rim_height_mm");
     if (height.isEmpty()) {
       return plate;
     }
     if (section.has("rim_mm")) {
-      findings.fault(
-          section.placeOf("rim_height_mm"),
+      section.fault(
+          "rim_height_mm",
           "rim_height_mm beside rim_mm",
           "one of them: height above the empty plate, or what the paste leaves of it",
           "delete one of them");
@@ -94,7 +89,7 @@ final class PourReader {
     return paste.composition().pasteDensityKgPerM3();
   }
 
-  private Estimate wetThickness(
+  private static Estimate wetThickness(
       ObjectReader pour,
       Optional<Estimate> fromMass,
       Optional<Paste> paste,
@@ -106,8 +101,8 @@ final class PourReader {
     if (fromMass.isPresent()) {
       double massMm = fromMass.get().value() / M_PER_MM;
       if (!wet.contains(massMm)) {
-        findings.fault(
-            pour.placeOf("poured_g"),
+        pour.fault(
+            "poured_g",
             "a pour that makes " + Words.number(massMm) + " mm on this plate",
             wet.words(),
             "check poured_g and the plate's sides");
@@ -116,14 +111,14 @@ final class PourReader {
       if (notedM.isPresent()) {
         double ratio = notedM.get().value() / fromMass.get().value();
         if (ratio > DISAGREEMENT || ratio < 1 / DISAGREEMENT) {
-          findings.fault(
-              pour.placeOf("wet_thickness_mm"),
+          pour.fault(
+              "wet_thickness_mm",
               "a wet thickness that does not fit the grams poured",
               "about " + Words.number(massMm) + " mm, which poured_g makes on this plate",
               "check wet_thickness_mm, poured_g and the plate's sides");
         } else {
-          findings.notice(
-              pour.placeOf("wet_thickness_mm"),
+          pour.notice(
+              "wet_thickness_mm",
               "poured_g makes " + Words.number(massMm) + " mm, which is more reliable");
         }
       }
@@ -149,7 +144,7 @@ final class PourReader {
     return ASSUMED_WET_M;
   }
 
-  private void notRecordedThickness(ObjectReader pour, Estimate taken, String how) {
+  private static void notRecordedThickness(ObjectReader pour, Estimate taken, String how) {
     double half = taken.sd() * Math.sqrt(12) / 2;
     pour.notRecorded(
         "wet_thickness_mm",
@@ -160,7 +155,7 @@ final class PourReader {
             + how);
   }
 
-  private Plate plate(ObjectReader section) {
+  private static Plate plate(ObjectReader section) {
     OptionalDouble length = section.number("length_mm");
     OptionalDouble width = section.number("width_mm");
     OptionalDouble diameter = section.number("diameter_mm");
@@ -171,14 +166,14 @@ final class PourReader {
     OptionalDouble area = section.number("area_cm2");
     boolean sides = length.isPresent() || width.isPresent();
     if (diameter.isPresent() && (sides || area.isPresent())) {
-      findings.fault(
-          section.placeOf("diameter_mm"),
+      section.fault(
+          "diameter_mm",
           "a diameter beside a length or width",
           "diameter_mm for a round plate, length_mm and width_mm for any other",
           "delete one of them");
     } else if (area.isPresent() && sides) {
-      findings.fault(
-          section.placeOf("area_cm2"),
+      section.fault(
+          "area_cm2",
           "an area beside a length or width",
           "area_cm2 alone, or length_mm and width_mm",
           "delete one of them");

@@ -3,7 +3,6 @@ package starchfilm.files.notebook;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.GlycerolPortion;
@@ -23,13 +22,7 @@ final class RecipeReader {
   private static final double LEAST_WATER_LOST = 0.02;
   private static final double MOST_WATER_LOST = 0.12;
 
-  private final Findings findings;
-  private final Volumes volumes;
-
-  RecipeReader(Findings findings) {
-    this.findings = findings;
-    this.volumes = new Volumes(findings);
-  }
+  private RecipeReader() {}
 
   /**
    * Reads the recipe.
@@ -37,24 +30,22 @@ final class RecipeReader {
    * @param file the trial's file; a kept jar is looked for beside it
    * @return the recipe, or empty where the file gives none
    */
-  Optional<Recipe> read(ObjectReader trial, Path file) {
+  static Optional<Recipe> read(ObjectReader trial, Path file) {
     if (!trial.has("recipe")) {
-      findings.fault(
-          trial.place(),
+      trial.fault(
           "a file without the field recipe",
           "a trial with at least recipe and, in it, starch",
           "add the recipe, or move the file to another folder if it is no trial");
     }
     ObjectReader recipe = trial.sectionOrEmpty("recipe");
-    StarchReader starchReader = new StarchReader(findings, volumes);
-    List<StarchReader.Noted> noted = starchReader.starches(recipe, recipe.isThere());
+    List<StarchReader.Noted> noted = StarchReader.starches(recipe, recipe.isThere());
     Optional<ObjectReader> water = recipe.section("water");
-    Optional<Estimate> waterKg = water.flatMap(section -> volumes.massKg(section, Volumes.WATER));
-    List<StarchPortion> starches = starchReader.weighedStarches(noted, waterKg);
+    Optional<Estimate> waterKg = water.flatMap(section -> Volumes.massKg(section, Volumes.WATER));
+    List<StarchPortion> starches = StarchReader.weighedStarches(noted, waterKg);
     double starchKg = starches.stream().mapToDouble(s -> s.massKg().value()).sum();
     Estimate waterTaken =
-        waterKg.orElseGet(() -> starchReader.assumedWater(recipe, noted, starchKg));
-    GlycerolPortion glycerol = new GlycerolReader(findings).read(recipe, starchKg, volumes, file);
+        waterKg.orElseGet(() -> StarchReader.assumedWater(recipe, noted, starchKg));
+    GlycerolPortion glycerol = GlycerolReader.read(recipe, starchKg, file);
     VinegarPortion vinegar = vinegar(recipe, waterTaken);
     Estimate salt = recipe.taken("salt_g");
     Estimate inert = recipe.taken("inert_g");
@@ -65,14 +56,14 @@ final class RecipeReader {
         : Optional.of(new Recipe(starches, glycerol, vinegar, waterTaken, salt, inert, cook));
   }
 
-  private VinegarPortion vinegar(ObjectReader recipe, Estimate waterKg) {
+  private static VinegarPortion vinegar(ObjectReader recipe, Estimate waterKg) {
     Optional<ObjectReader> found = recipe.section("vinegar");
     if (found.isEmpty()) {
       return new VinegarPortion(Estimate.exact(0), Estimate.exact(0.05));
     }
     ObjectReader section = found.get();
     Estimate acid = section.taken("acidity_pct");
-    Optional<Estimate> mass = volumes.massKg(section, Volumes.vinegar(acid.value()));
+    Optional<Estimate> mass = Volumes.massKg(section, Volumes.vinegar(acid.value()));
     Estimate massKg = mass.orElseGet(() -> Estimate.between(0, 0.1 * waterKg.value()));
     if (mass.isEmpty()) {
       section.notRecorded("mass_g", Words.grams(massKg));
@@ -80,7 +71,7 @@ final class RecipeReader {
     return new VinegarPortion(massKg, acid);
   }
 
-  private Cook cook(ObjectReader trial, Estimate waterKg, double mostKg) {
+  private static Cook cook(ObjectReader trial, Estimate waterKg, double mostKg) {
     ObjectReader cook = trial.sectionOrEmpty("cook");
     Estimate durationS = cook.taken("minutes");
     Estimate topK = cook.taken("top_C");
@@ -93,8 +84,8 @@ final class RecipeReader {
       cook.notRecorded("water_lost_g", Words.grams(lostKg) + ", 2 to 12 % of the water");
     }
     if (weighedKg.isPresent() && lostKg.value() >= mostKg) {
-      findings.fault(
-          cook.placeOf("water_lost_g"),
+      cook.fault(
+          "water_lost_g",
           Words.number(lostKg.value() * 1000) + " g of water lost in the pot",
           "less than the " + Words.number(mostKg * 1000) + " g that went in",
           "weigh the pot before and after the cook and write the difference");

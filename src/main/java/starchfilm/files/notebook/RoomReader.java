@@ -10,11 +10,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingPlace;
+import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
+import starchfilm.files.roomlog.RoomLogReader;
 import starchfilm.material.air.AirState;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -25,15 +27,9 @@ final class RoomReader {
   private static final double ANY_HUMIDITY = 0.5;
   private static final LocalTime ASSUMED_POUR_TIME = LocalTime.NOON;
 
-  private final Findings findings;
-  private final Path file;
+  private RoomReader() {}
 
-  RoomReader(Findings findings, Path file) {
-    this.findings = findings;
-    this.file = file;
-  }
-
-  DryingPlace read(ObjectReader trial, Optional<LocalDateTime> pouredAt) {
+  static DryingPlace read(ObjectReader trial, Path file, Optional<LocalDateTime> pouredAt) {
     ObjectReader room = trial.sectionOrEmpty("room");
     String name = PlainLine.of(room.text("name").orElse("room"));
     Estimate speed = room.taken("air_speed_m_per_s");
@@ -43,9 +39,7 @@ final class RoomReader {
     Optional<String> log = room.text("log_csv");
     if (log.isPresent()) {
       leftAside(room, "log_csv", "air_C", "rh_pct", "swing");
-      Optional<Room> logged =
-          new RoomLog(findings, file)
-              .read(room.placeOf("log_csv"), log.get(), pouredAt, speed.value());
+      Optional<LoggedRoom> logged = logged(room, file, pouredAt, speed.value());
       if (logged.isPresent()) {
         return new DryingPlace(name, logged.get(), new RoomUncertainty(0, 0, speedDoubt), benchK);
       }
@@ -61,15 +55,27 @@ final class RoomReader {
     return new DryingPlace(name, new ConstantRoom(state), doubt, benchK);
   }
 
-  private void leftAside(ObjectReader room, String instead, String... keys) {
+  /** The log that lies beside the trial's file. */
+  private static Optional<LoggedRoom> logged(
+      ObjectReader room, Path file, Optional<LocalDateTime> pouredAt, double speedMPerS) {
+    String named = String.valueOf(file.resolveSibling(room.text("log_csv").orElse("")));
+    return room.beside("log_csv", file)
+        .flatMap(
+            log ->
+                new RoomLogReader(new Findings(named.replace('\\', '/')))
+                    .read(log, pouredAt, speedMPerS, room.findings()));
+  }
+
+  private static void leftAside(ObjectReader room, String instead, String... keys) {
     for (String key : keys) {
       if (room.has(key)) {
-        findings.notice(room.placeOf(key), "not used, since " + instead + " is given");
+        room.notice(key, "not used, since " + instead + " is given");
       }
     }
   }
 
-  private Room swinging(ObjectReader swing, Optional<LocalDateTime> pouredAt, double speedMPerS) {
+  private static Room swinging(
+      ObjectReader swing, Optional<LocalDateTime> pouredAt, double speedMPerS) {
     // After a fault reading goes on with any room.
     double coolest = swing.number("coolest_C").orElse(ANY_ROOM_K);
     double warmest = swing.number("warmest_C").orElse(ANY_ROOM_K);
@@ -84,10 +90,12 @@ final class RoomReader {
     LocalTime warmestAt = warmestAt(swing);
     LocalTime pourTime = pouredAt.map(LocalDateTime::toLocalTime).orElse(ASSUMED_POUR_TIME);
     if (pouredAt.isEmpty()) {
-      findings.notRecorded(
-          "poured_at",
-          "poured at noon",
-          "whether the first hours fall into the warm half of the day");
+      swing
+          .findings()
+          .notRecorded(
+              "poured_at",
+              "poured at noon",
+              "whether the first hours fall into the warm half of the day");
     }
     double afterPour = warmestAt.toSecondOfDay() - pourTime.toSecondOfDay();
     AirState mean = new AirState((coolest + warmest) / 2, (driest + dampest) / 2, speedMPerS);
@@ -98,15 +106,11 @@ final class RoomReader {
         (afterPour + DAY_S) % DAY_S);
   }
 
-  private void inverted(ObjectReader swing, String lower, String upper) {
-    findings.fault(
-        swing.placeOf(lower),
-        lower + " above " + upper,
-        lower + " at most " + upper,
-        "exchange the two");
+  private static void inverted(ObjectReader swing, String lower, String upper) {
+    swing.fault(lower, lower + " above " + upper, lower + " at most " + upper, "exchange the two");
   }
 
-  private LocalTime warmestAt(ObjectReader swing) {
+  private static LocalTime warmestAt(ObjectReader swing) {
     Optional<String> text = swing.text("warmest_at");
     if (text.isEmpty()) {
       return LocalTime.of(15, 0);
@@ -114,8 +118,8 @@ final class RoomReader {
     try {
       return LocalTime.parse(text.get());
     } catch (DateTimeParseException e) {
-      findings.fault(
-          swing.placeOf("warmest_at"),
+      swing.fault(
+          "warmest_at",
           '"' + text.get() + '"',
           "a time of day, \"00:00\" to \"23:59\"",
           "write it like \"15:00\"");

@@ -3,7 +3,6 @@ package starchfilm.files.notebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.material.ingredient.Flour;
 import starchfilm.material.ingredient.StarchKind;
@@ -18,13 +17,7 @@ final class StarchReader {
   /** The pot taken where neither starch nor water is known; only the concentration matters. */
   private static final double POT_KG = 0.5;
 
-  private final Findings findings;
-  private final Volumes volumes;
-
-  StarchReader(Findings findings, Volumes volumes) {
-    this.findings = findings;
-    this.volumes = volumes;
-  }
+  private StarchReader() {}
 
   /** One starch as noted, its mass perhaps missing. */
   record Noted(
@@ -34,15 +27,15 @@ final class StarchReader {
       Estimate moisture,
       Estimate inert) {}
 
-  List<Noted> starches(ObjectReader recipe, boolean mustBeThere) {
+  static List<Noted> starches(ObjectReader recipe, boolean mustBeThere) {
     List<Noted> noted = new ArrayList<>();
     for (ObjectReader section : recipe.sections("starch")) {
       StarchKind kind = kind(section);
       Optional<Estimate> moisture = section.amount("moisture_pct");
       Estimate usual = new Estimate(kind.powderMoistureFraction(), kind.powderMoistureSd());
       if (moisture.isEmpty()) {
-        findings.notRecorded(
-            section.path("moisture_pct"),
+        section.notRecorded(
+            "moisture_pct",
             Words.percent(usual) + ", as " + kind + " starch usually holds",
             "dry starch uncertain by " + Words.percentSpread(usual));
       }
@@ -52,8 +45,8 @@ final class StarchReader {
       noted.add(new Noted(section, kind, massKg, moisture.orElse(usual), inert));
     }
     if (mustBeThere && recipe.entries("starch").isEmpty()) {
-      findings.fault(
-          recipe.placeOf("starch"),
+      recipe.fault(
+          "starch",
           "a recipe without starch",
           "at least one starch",
           "add \"starch\": [{\"kind\": \"potato\", \"mass_g\": 20}]");
@@ -61,11 +54,12 @@ final class StarchReader {
     return noted;
   }
 
-  private Optional<Estimate> massKg(ObjectReader section, StarchKind kind, Estimate kgPerM3) {
-    Optional<Estimate> massKg = volumes.massKg(section, kgPerM3);
-    if (massKg.isPresent() && volumes.isByVolume(section)) {
-      findings.notRecorded(
-          section.path("mass_g"),
+  private static Optional<Estimate> massKg(
+      ObjectReader section, StarchKind kind, Estimate kgPerM3) {
+    Optional<Estimate> massKg = Volumes.massKg(section, kgPerM3);
+    if (massKg.isPresent() && Volumes.isByVolume(section)) {
+      section.notRecorded(
+          "mass_g",
           Words.grams(massKg.get()) + " by its volume, " + kind + " powder loose or shaken down",
           "dry thickness and drying time are known only within this range; weigh the starch");
     }
@@ -82,7 +76,7 @@ final class StarchReader {
             });
   }
 
-  List<StarchPortion> weighedStarches(List<Noted> noted, Optional<Estimate> waterKg) {
+  static List<StarchPortion> weighedStarches(List<Noted> noted, Optional<Estimate> waterKg) {
     List<StarchPortion> portions = new ArrayList<>();
     long missing = noted.stream().filter(n -> n.massKg().isEmpty()).count();
     for (Noted starch : noted) {
@@ -108,7 +102,7 @@ final class StarchReader {
     return portions;
   }
 
-  Estimate assumedWater(ObjectReader recipe, List<Noted> noted, double starchKg) {
+  static Estimate assumedWater(ObjectReader recipe, List<Noted> noted, double starchKg) {
     if (noted.isEmpty()) {
       return Estimate.exact(POT_KG);
     }

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
-import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 
 /** Reads the moments of a trial file and counts them from the pour. */
@@ -17,19 +16,17 @@ final class TimesReader {
 
   private static final int FIRST_YEAR = 1950;
 
-  private final Findings findings;
   private final Optional<LocalDateTime> pouredAt;
 
-  TimesReader(Findings findings, Optional<LocalDateTime> pouredAt) {
-    this.findings = findings;
+  TimesReader(Optional<LocalDateTime> pouredAt) {
     this.pouredAt = pouredAt;
   }
 
   /** When it was poured: ISO date and time, or a date alone. */
-  static Optional<LocalDateTime> pouredAt(ObjectReader trial, Findings findings) {
-    Optional<LocalDateTime> time = clock(trial, "poured_at", findings);
+  static Optional<LocalDateTime> pouredAt(ObjectReader trial) {
+    Optional<LocalDateTime> time = clock(trial, "poured_at");
     if (time.isPresent() && isDateAlone(trial.text("poured_at").orElseThrow())) {
-      findings.notRecorded("poured_at", "noon of that day", "clock times may be half a day off");
+      trial.notRecorded("poured_at", "noon of that day", "clock times may be half a day off");
     }
     return time;
   }
@@ -39,7 +36,7 @@ final class TimesReader {
   }
 
   /** ISO date and time; a date alone stands for its noon. */
-  static Optional<LocalDateTime> clock(ObjectReader section, String key, Findings findings) {
+  static Optional<LocalDateTime> clock(ObjectReader section, String key) {
     Optional<String> text = section.text(key);
     if (text.isEmpty()) {
       return Optional.empty();
@@ -50,17 +47,16 @@ final class TimesReader {
       if (moment instanceof Moment.ByTheClock clock) {
         if (clock.time().isAfter(LocalDateTime.now(ZoneId.systemDefault()).plusYears(1))
             || clock.time().getYear() < FIRST_YEAR) {
-          findings.notice(
-              section.placeOf(key),
-              clock.time().toLocalDate() + " is far from today; is the year right?");
+          section.notice(
+              key, clock.time().toLocalDate() + " is far from today; is the year right?");
         }
         return Optional.of(clock.time());
       }
     } catch (MistypedException e) {
       // Said below, in the same words as for a time counted from the pour.
     }
-    findings.fault(
-        section.placeOf(key),
+    section.fault(
+        key,
         '"' + text.get() + '"',
         "date and time",
         "write date and time like \"2026-04-02T10:30\"");
@@ -87,29 +83,29 @@ final class TimesReader {
     try {
       moment = MomentParser.lasting(text.get());
     } catch (MistypedException e) {
-      findings.fault(section.placeOf(field), e.given(), e.allowed(), e.mend());
+      section.fault(field, e.given(), e.allowed(), e.mend());
       return OptionalDouble.empty();
     }
     OptionalDouble seconds = moment.secondsSince(pouredAt);
     if (seconds.isEmpty()) {
-      findings.fault(
-          section.placeOf(field),
+      section.fault(
+          field,
           what + " by the clock in a trial without poured_at",
           "a time counted from the pour, such as \"+6h\"",
           "add poured_at, or count from the pour");
       return seconds;
     }
     if (seconds.getAsDouble() < 0) {
-      findings.fault(
-          section.placeOf(field),
+      section.fault(
+          field,
           what + " " + Words.span(-seconds.getAsDouble()) + " before the pour",
           "the time of the pour or later",
           "check this time and poured_at");
       return OptionalDouble.empty();
     }
     if (seconds.getAsDouble() > MOST_S) {
-      findings.fault(
-          section.placeOf(field),
+      section.fault(
+          field,
           what + " " + Words.span(seconds.getAsDouble()) + " after the pour",
           "at most two years after it",
           "check this time and poured_at");

@@ -137,25 +137,25 @@ public final class TrialReader {
       findings.putAway();
     }
     Optional<String> from =
-        section.text("from").flatMap(other -> beside(section, file, other, findings));
-    Optional<LocalDateTime> pouredAt = TimesReader.pouredAt(section, findings);
-    Optional<Recipe> recipe = new RecipeReader(findings).read(section, file);
+        // It may be gone or elsewhere by now; its name alone is kept.
+        section.beside("from", file).flatMap(found -> section.text("from"));
+    Optional<LocalDateTime> pouredAt = TimesReader.pouredAt(section);
+    Optional<Recipe> recipe = RecipeReader.read(section, file);
     Optional<Paste> paste =
         findings.faults().isEmpty()
-            ? recipe.flatMap(whole -> new PasteReader(findings).cooked(section, whole))
+            ? recipe.flatMap(whole -> PasteReader.cooked(section, whole))
             : Optional.empty();
-    PourReader.Poured poured = new PourReader(findings).read(section, paste);
+    PourReader.Poured poured = PourReader.read(section, paste);
     // A fault above makes every weighing look wrong; one sentence is enough.
     Optional<Paste> trusted = findings.faults().isEmpty() ? paste : Optional.empty();
-    DryingPlace place = new RoomReader(findings, file).read(section, pouredAt);
-    TimesReader times = new TimesReader(findings, pouredAt);
-    ObservationsReader seen = new ObservationsReader(findings, times);
+    DryingPlace place = RoomReader.read(section, file, pouredAt);
+    TimesReader times = new TimesReader(pouredAt);
+    ObservationsReader seen = new ObservationsReader(times);
     Estimate fresh = fresh(poured, trusted);
     PlatesReader.Plates plates =
-        new PlatesReader(findings, times).read(section, poured.pour().plates(), poured.tare());
+        new PlatesReader(times).read(section, poured.pour().plates(), poured.tare());
     SortedMap<Integer, List<Weighing>> weighings =
-        new WeighingsReader(findings, times)
-            .read(section, poured.sized(), plates, fresh, solids(trusted));
+        new WeighingsReader(times).read(section, poured.sized(), plates, fresh, solids(trusted));
     List<Weighing> ofFirst = Optional.ofNullable(weighings.remove(1)).orElse(List.of());
     List<Double> dryThickness = new ArrayList<>(section.numbers("dry_thickness_um"));
     plates.thicknessesM().values().forEach(dryThickness::addAll);
@@ -169,9 +169,7 @@ public final class TrialReader {
     recipe
         .flatMap(whole -> ClosedHeat.of(whole.glycerol(), place))
         .ifPresent(
-            closed ->
-                findings.fault(
-                    section.placeOf("room"), closed, ClosedHeat.allowed(), ClosedHeat.mend()));
+            closed -> section.fault("room", closed, ClosedHeat.allowed(), ClosedHeat.mend()));
     if (recipe.isEmpty() || !findings.faults().isEmpty()) {
       return Optional.empty();
     }
@@ -193,7 +191,7 @@ public final class TrialReader {
                 rating.map(OptionalInt::of).orElse(OptionalInt.empty()),
                 remarks,
                 photos,
-                photoNotes(section, file, times, plates, findings),
+                photoNotes(section, file, times, plates),
                 new EachPlate(
                     1,
                     plates.emptyKg(),
@@ -258,29 +256,16 @@ public final class TrialReader {
     return photos;
   }
 
-  /** The trial it was made from may be gone or elsewhere by now; its name alone is kept. */
-  private static Optional<String> beside(
-      ObjectReader trial, Path file, String name, Findings findings) {
-    return BesideFile.find(file, name, trial.placeOf("from"), findings).map(found -> name);
-  }
-
   private static Map<Path, PhotoNote> photoNotes(
-      ObjectReader trial,
-      Path file,
-      TimesReader times,
-      PlatesReader.Plates plates,
-      Findings findings) {
+      ObjectReader trial, Path file, TimesReader times, PlatesReader.Plates plates) {
     Map<Path, PhotoNote> notes = new HashMap<>();
     for (ObjectReader entry : trial.sections("photo_notes")) {
-      Optional<Path> photo =
-          entry
-              .text("file")
-              .flatMap(name -> BesideFile.find(file, name, entry.placeOf("file"), findings));
+      Optional<Path> photo = entry.beside("file", file);
       PhotoNote note =
           new PhotoNote(
               times.at(entry, "a photo"),
               entry.text("caption"),
-              plates.number(entry, findings).map(OptionalInt::of).orElseGet(OptionalInt::empty));
+              plates.number(entry).map(OptionalInt::of).orElseGet(OptionalInt::empty));
       photo.ifPresent(path -> notes.merge(path, note, PhotoNote::with));
     }
     return notes;

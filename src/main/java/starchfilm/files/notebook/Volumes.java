@@ -1,7 +1,6 @@
 package starchfilm.files.notebook;
 
 import java.util.Optional;
-import starchfilm.files.findings.Findings;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
@@ -23,11 +22,7 @@ final class Volumes {
    */
   private static final double ACETIC_ACID_SLOPE_KG_PER_M3 = 140;
 
-  private final Findings findings;
-
-  Volumes(Findings findings) {
-    this.findings = findings;
-  }
+  private Volumes() {}
 
   /** Density of what a jar of glycerol holds at room temperature (kg/m3). */
   static double aqueousGlycerol(double glycerolFraction) {
@@ -35,7 +30,7 @@ final class Volumes {
   }
 
   /** Whether an ingredient was measured by volume and not weighed. */
-  boolean isByVolume(ObjectReader section) {
+  static boolean isByVolume(ObjectReader section) {
     return section.volumeIn("mass_g", "volume_ml").isPresent() || !section.has("mass_g");
   }
 
@@ -48,18 +43,17 @@ final class Volumes {
    *
    * @return kg
    */
-  Optional<Estimate> massKg(ObjectReader section, double densityKgPerM3) {
+  static Optional<Estimate> massKg(ObjectReader section, double densityKgPerM3) {
     return massKg(section, Estimate.exact(densityKgPerM3));
   }
 
   /** The same of something whose density (kg/m3) is known so well. */
-  Optional<Estimate> massKg(ObjectReader section, Estimate densityKgPerM3) {
+  static Optional<Estimate> massKg(ObjectReader section, Estimate densityKgPerM3) {
     Optional<Estimate> spooned = section.volumeIn("mass_g", "volume_ml");
     Optional<Estimate> massKg = spooned.isPresent() ? Optional.empty() : section.amount("mass_g");
     Optional<Estimate> volumeM3 = spooned.or(() -> section.amount("volume_ml"));
     if (massKg.isPresent() && volumeM3.isPresent()) {
-      findings.notice(
-          section.placeOf("volume_ml"), "not used, because mass_g is given and more reliable");
+      section.notice("volume_ml", "not used, because mass_g is given and more reliable");
     }
     return massKg.or(
         () ->

@@ -10,7 +10,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Weighing;
-import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -25,11 +24,9 @@ final class WeighingsReader {
 
   private static final double SIGMAS = 3;
 
-  private final Findings findings;
   private final TimesReader times;
 
-  WeighingsReader(Findings findings, TimesReader times) {
-    this.findings = findings;
+  WeighingsReader(TimesReader times) {
     this.times = times;
   }
 
@@ -63,20 +60,21 @@ final class WeighingsReader {
     List<Shown> withoutTare = new ArrayList<>();
     List<ObjectReader> entries = trial.sections("weighings");
     if (!sized && !entries.isEmpty()) {
-      findings.fault(
-          entries.get(0).place(),
-          "a weighing of a plate of unknown size",
-          "the plate's sides in pour.plate, its diameter_mm, or pour.poured_g",
-          "note one of them; grams are of no use for a plate of unknown size");
+      entries
+          .get(0)
+          .fault(
+              "a weighing of a plate of unknown size",
+              "the plate's sides in pour.plate, its diameter_mm, or pour.poured_g",
+              "note one of them; grams are of no use for a plate of unknown size");
     }
     for (ObjectReader entry : entries) {
       OptionalDouble at = times.at(entry, "a weighing");
       Optional<Estimate> massKg = entry.amount("mass_g");
-      int plate = plates.number(entry, findings).orElse(1);
+      int plate = plates.number(entry).orElse(1);
       Optional<Estimate> tare = plates.tare(plate);
       Optional<Boolean> samePlate = entry.flag("same_plate");
       if (samePlate.equals(Optional.of(false))) {
-        findings.notice(entry.place(), "weighed on another plate; left out");
+        entry.findings().notice(entry.place(), "weighed on another plate; left out");
       } else if (massKg.isEmpty()) {
         entry.notRecorded("mass_g");
       } else if (at.isPresent()) {
@@ -110,16 +108,22 @@ final class WeighingsReader {
   /**
    * Of a plate whose tare is unknown the losses since its first weighing are known all the same.
    */
-  private List<Placed> lossesOnly(List<Shown> shown, Estimate fresh) {
+  private static List<Placed> lossesOnly(List<Shown> shown, Estimate fresh) {
     if (shown.isEmpty()) {
       return List.of();
     }
-    findings.notRecorded(
-        "pour.plate.tare_g",
-        shown.size() == 1
-            ? "one weighing with the plate is no use yet"
-            : "of " + shown.size() + " weighings with the plate the loss since the first counts",
-        "they show more if the empty plate was weighed too");
+    shown
+        .get(0)
+        .entry()
+        .findings()
+        .notRecorded(
+            "pour.plate.tare_g",
+            shown.size() == 1
+                ? "one weighing with the plate is no use yet"
+                : "of "
+                    + shown.size()
+                    + " weighings with the plate the loss since the first counts",
+            "they show more if the empty plate was weighed too");
     if (shown.size() == 1) {
       return List.of();
     }
@@ -139,18 +143,19 @@ final class WeighingsReader {
     return fresh.value() * (1 + ROOM_FOR_ERROR) + SIGMAS * Math.hypot(fresh.sd(), film.sd());
   }
 
-  private boolean possible(ObjectReader entry, Estimate film, Estimate fresh, Estimate solids) {
+  private static boolean possible(
+      ObjectReader entry, Estimate film, Estimate fresh, Estimate solids) {
     if (film.value() > mostKg(film, fresh)) {
-      findings.fault(
-          entry.placeOf("mass_g"),
+      entry.fault(
+          "mass_g",
           "a film of " + grams(film),
           "at most the " + grams(fresh) + " that were poured",
           "check the mass, the plate's tare_g, and whether with_plate is right");
       return false;
     }
     if (film.value() <= 0) {
-      findings.fault(
-          entry.placeOf("mass_g"),
+      entry.fault(
+          "mass_g",
           "a film of " + grams(film) + " after the plate is subtracted",
           "more than 0 g",
           "check the mass, the plate's tare_g, and whether with_plate is right");
@@ -159,8 +164,8 @@ final class WeighingsReader {
     double leastFresh = fresh.value() - SIGMAS * fresh.sd();
     double leastSolids = LEAST_OF_SOLIDS * solids.value() - SIGMAS * solids.sd();
     if (leastFresh > 0 && film.value() + SIGMAS * film.sd() < leastFresh * leastSolids) {
-      findings.fault(
-          entry.placeOf("mass_g"),
+      entry.fault(
+          "mass_g",
           "a film of " + grams(film),
           "at least half of the " + grams(fresh.times(solids.value())) + " that cannot evaporate",
           "check the mass, the plate's tare_g, and whether this was the same plate");
@@ -173,7 +178,7 @@ final class WeighingsReader {
     return Words.number(kg.value() * 1000) + " g";
   }
 
-  private List<Weighing> inOrder(List<Placed> ofPlate) {
+  private static List<Weighing> inOrder(List<Placed> ofPlate) {
     List<Placed> placed = new ArrayList<>(ofPlate);
     placed.sort(Comparator.comparingDouble(p -> p.weighing().timeS()));
     List<Weighing> weighings = new ArrayList<>();
@@ -181,19 +186,21 @@ final class WeighingsReader {
       Placed next = placed.get(i);
       Weighing before = i == 0 ? next.weighing() : placed.get(i - 1).weighing();
       if (i > 0 && before.timeS() == next.weighing().timeS()) {
-        findings.fault(
-            next.entry().placeOf("at"),
-            "a second weighing at the same time",
-            "one weighing at a time",
-            "delete one, or correct its time");
+        next.entry()
+            .fault(
+                "at",
+                "a second weighing at the same time",
+                "one weighing at a time",
+                "delete one, or correct its time");
       } else if (!next.samePlate()
           && PlateDoubt.isQuick(before, next.weighing())
           && PlateDoubt.isDoubtful(before, next.weighing())) {
-        findings.notice(
-            next.entry().placeOf("mass_g"),
-            PlateDoubt.told(before, next.weighing())
-                + "; left out until \"same_plate\": true stands beside it, or false for another"
-                + " plate");
+        next.entry()
+            .notice(
+                "mass_g",
+                PlateDoubt.told(before, next.weighing())
+                    + "; left out until \"same_plate\": true stands beside it, or false for another"
+                    + " plate");
       } else {
         weighings.add(next.weighing());
       }

@@ -1,10 +1,14 @@
 package starchfilm.files.roomlog;
 
 import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 
@@ -35,34 +39,26 @@ final class LogOrder {
 
   /** Readings of the same time become their mean, as when the clocks are put back at night. */
   private List<LogReading> joinEqualTimes(List<LogReading> sorted) {
-    List<LogReading> single = new ArrayList<>();
-    int joined = 0;
-    for (int i = 0; i < sorted.size(); ) {
-      int end = i + 1;
-      double air = sorted.get(i).airC();
-      double humidity = sorted.get(i).humidityPct();
-      while (end < sorted.size() && sorted.get(end).time().equals(sorted.get(i).time())) {
-        air += sorted.get(end).airC();
-        humidity += sorted.get(end).humidityPct();
-        end++;
-      }
-      int count = end - i;
-      joined += count - 1;
-      single.add(
-          new LogReading(
-              sorted.get(i).line(),
-              sorted.get(i).time(),
-              air / count,
-              humidity / count,
-              sorted.get(i).saidCelsius()));
-      i = end;
-    }
+    Map<LocalDateTime, List<LogReading>> byTime =
+        sorted.stream()
+            .collect(Collectors.groupingBy(LogReading::time, TreeMap::new, Collectors.toList()));
+    int joined = sorted.size() - byTime.size();
     if (joined > 0) {
       log.notice(
           OptionalInt.empty(),
           "times given more than once take the mean of their readings: " + joined + " repeated");
     }
-    return single;
+    return byTime.values().stream().map(LogOrder::mean).toList();
+  }
+
+  private static LogReading mean(List<LogReading> same) {
+    LogReading first = same.get(0);
+    return new LogReading(
+        first.line(),
+        first.time(),
+        same.stream().mapToDouble(LogReading::airC).average().orElseThrow(),
+        same.stream().mapToDouble(LogReading::humidityPct).average().orElseThrow(),
+        first.saidCelsius());
   }
 
   private void sayGaps(List<LogReading> readings) {

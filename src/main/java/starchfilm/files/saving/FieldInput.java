@@ -2,8 +2,6 @@ package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
 import java.util.Locale;
@@ -12,11 +10,14 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.NearMiss;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Allowed;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.TrialField;
+import starchfilm.files.notebook.TypedValue;
 
 /** What a person types for a field of a trial file, and how what stands there is shown. */
 final class FieldInput {
   private static final String UNKNOWN = "unknown";
+  private static final Place NOWHERE = new Place("", 0, 0);
   private static final Pattern PLAIN = Pattern.compile("-?[0-9]+([.,][0-9]+)?");
 
   private FieldInput() {}
@@ -72,14 +73,7 @@ final class FieldInput {
     if (!TypedAmount.isUnit(unit)) {
       return DecimalNode.valueOf(number(typed, unit));
     }
-    TypedAmount amount = TypedAmount.inUnit(unit, typed);
-    if (!amount.isRange()) {
-      return DecimalNode.valueOf(amount.in(unit));
-    }
-    ObjectNode ends = JsonNodeFactory.instance.objectNode();
-    ends.set("from", DecimalNode.valueOf(amount.endsIn(unit).get(0)));
-    ends.set("to", DecimalNode.valueOf(amount.endsIn(unit).get(1)));
-    return ends;
+    return TrialTree.node(TypedValue.of(TypedAmount.inUnit(unit, typed), unit, NOWHERE));
   }
 
   /**

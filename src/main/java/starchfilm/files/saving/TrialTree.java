@@ -65,7 +65,7 @@ public final class TrialTree {
     return tree;
   }
 
-  private static JsonNode node(Located value) {
+  static JsonNode node(Located value) {
     if (value instanceof Located.ObjectValue object) {
       return of(object);
     }
