@@ -6,18 +6,23 @@ import java.util.Locale;
  * Integrates a {@link BorderedSystem} with a linearly implicit, L-stable method whose step adapts
  * to a {@link Tolerance}.
  *
- * <p>The step follows the usual rule {@code h_new = h min(6, max(0.2, 0.9 err^(-1/order)))}; after
- * a refused step it may not grow at once. Source: Hairer and Wanner 1996, Solving Ordinary
- * Differential Equations II, 2nd ed., section IV.8 (recalled). One object serves one thread;
- * nothing is allocated after construction.
+ * <p>The step follows the usual rule {@code h_new = h min(6, max(0.2, 0.88 err^(-1/order)))}; after
+ * a refused step it may not grow at once. Where the error grows from step to step, as it does while
+ * a film dries, it is taken to go on so, {@code h_new' = h_new h/h_old (err_old/err)^(1/order)}, and
+ * one step in twelve is refused instead of one in five (Gustafsson 1994). Source: Hairer and Wanner
+ * 1996, Solving Ordinary Differential Equations II, 2nd ed., section IV.8 (recalled). One object
+ * serves one thread; nothing is allocated after construction.
  */
 public final class RosenbrockIntegrator {
   /** Sign, exponent and the three highest bits of the mantissa of a double. */
   private static final long EIGHTHS = -1L << 49;
 
-  private static final double SAFETY = 0.9;
+  private static final double SAFETY = 0.88;
   private static final double MOST_GROWTH = 6;
   private static final double MOST_SHRINKAGE = 0.2;
+
+  /** An error below this tells nothing of its trend. */
+  private static final double LEAST_ERROR = 1e-2;
 
   /** A step this small against the time reached cannot move the clock. */
   private static final double SMALLEST_RELATIVE_STEP = 1e-14;
@@ -120,6 +125,8 @@ public final class RosenbrockIntegrator {
     double time = start;
     double h = Math.min(Math.min(firstStep, longestStep), end - start);
     double error = Double.NaN;
+    double lastStep = 0;
+    double lastError = 0;
     boolean refused = false;
     int attempts = 0;
     system.rates(time, step.startState, step.startRates);
@@ -139,12 +146,19 @@ public final class RosenbrockIntegrator {
         }
         error = attempt(time, h);
         double factor = SAFETY * Math.pow(error, -1.0 / method.order);
+        if (error <= 1) {
+          acceptedSteps++;
+          if (lastStep > 0) {
+            factor *= Math.min(1, h / lastStep * Math.pow(lastError / error, 1.0 / method.order));
+          }
+          lastStep = h;
+          lastError = Math.max(LEAST_ERROR, error);
+        }
         factor =
             Double.isNaN(factor)
                 ? MOST_SHRINKAGE
                 : Math.min(MOST_GROWTH, Math.max(MOST_SHRINKAGE, factor));
         if (error <= 1) {
-          acceptedSteps++;
           step.end = last ? end : time + h;
           time = step.end;
           h = Math.min(longestStep, stepOfLadder(h * (refused ? Math.min(1, factor) : factor)));
