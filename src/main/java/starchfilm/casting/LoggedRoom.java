@@ -48,7 +48,7 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
    * This log, its readings averaged over spans of equal length where they stand closer.
    *
    * @param spanS length of a span (s, above 0)
-   * @return the thinned log; this one where at most half of the readings would go
+   * @return the thinned log; this one where fewer than a third of the readings would go
    */
   public LoggedRoom averaged(double spanS) {
     Map<Long, List<Reading>> spans =
@@ -58,7 +58,7 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
                     reading -> (long) Math.floor(reading.timeS() / spanS),
                     TreeMap::new,
                     Collectors.toList()));
-    return 2 * spans.size() > readings.size()
+    return 3 * spans.size() > 2 * readings.size()
         ? this
         : new LoggedRoom(spans.values().stream().map(LoggedRoom::mean).toList(), speedMPerS);
   }

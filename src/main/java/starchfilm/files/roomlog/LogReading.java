@@ -15,6 +15,8 @@ import java.util.regex.Pattern;
  */
 record LogReading(
     int line, LocalDateTime time, double airC, double humidityPct, boolean saidCelsius) {
+  private static final Pattern UNIT = Pattern.compile("\\s*(\u00B0 ?[CF]|\u00B0|[CF]|%|% ?RH)$");
+  private static final Pattern NUMBER_AND_UNIT = Pattern.compile("[0-9]\\s*(\u00B0|C|F|%)");
   private static final Pattern NUMBER = Pattern.compile("[+-]?\\d{1,6}(?:[.,]\\d{1,9})?");
   private static final Pattern FAHRENHEIT = Pattern.compile("[0-9]\\s*\u00B0? ?F$");
   private static final Set<String> NOTHING =
@@ -22,7 +24,7 @@ record LogReading(
 
   /** A number with point or comma, its unit perhaps behind it. */
   static OptionalDouble number(String cell) {
-    String bare = cell.replaceFirst("\\s*(\u00B0 ?[CF]|\u00B0|[CF]|%|% ?RH)$", "").strip();
+    String bare = UNIT.matcher(cell).replaceFirst("").strip();
     return NUMBER.matcher(bare).matches()
         ? OptionalDouble.of(Double.parseDouble(bare.replace(',', '.')))
         : OptionalDouble.empty();
@@ -35,7 +37,7 @@ record LogReading(
 
   /** True where a cell says what it is: degrees or per cent. */
   static boolean hasUnit(String cell) {
-    return cell.matches(".*[0-9]\\s*(\u00B0|C|F|%).*");
+    return NUMBER_AND_UNIT.matcher(cell).find();
   }
 
   /** True where a logger says that it has no reading. */

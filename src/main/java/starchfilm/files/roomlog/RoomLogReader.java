@@ -1,6 +1,7 @@
 package starchfilm.files.roomlog;
 
 import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.HOUR_S;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.nio.file.Path;
@@ -40,9 +41,11 @@ public final class RoomLogReader {
 
   /**
    * Span over which readings are averaged (s): 3 mm of paste on 4 mm of glass take 20 kJ/(m2 K) and
-   * follow the air, which brings some 10 W/(m2 K), in half an hour; judged.
+   * follow the air, which brings some 10 W/(m2 K), in half an hour, and then dry for days; judged.
+   * Of 40 made-up logs of half-hours it moves half of all plates by less than 0.7e-3 of their
+   * times, 90 % by less than 2e-3 and the worst by 1 %.
    */
-  private static final double FELT_S = 1_800;
+  private static final double FELT_S = HOUR_S;
 
   private static final int FAULTS_LISTED = 10;
 
@@ -269,8 +272,8 @@ public final class RoomLogReader {
       log.notice(
           OptionalInt.empty(),
           logged.readings().size()
-              + " readings are averaged over half hours; a film and its plate do not"
-              + " follow faster changes");
+              + " readings are averaged over hours; what changes faster hardly changes when a"
+              + " film is dry");
     }
     return Optional.of(felt);
   }

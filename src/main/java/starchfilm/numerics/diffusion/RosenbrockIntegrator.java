@@ -8,10 +8,10 @@ import java.util.Locale;
  *
  * <p>The step follows the usual rule {@code h_new = h min(6, max(0.2, 0.88 err^(-1/order)))}; after
  * a refused step it may not grow at once. Where the error grows from step to step, as it does while
- * a film dries, it is taken to go on so, {@code h_new' = h_new h/h_old (err_old/err)^(1/order)}, and
- * one step in twelve is refused instead of one in five (Gustafsson 1994). Source: Hairer and Wanner
- * 1996, Solving Ordinary Differential Equations II, 2nd ed., section IV.8 (recalled). One object
- * serves one thread; nothing is allocated after construction.
+ * a film dries, it is taken to go on so, {@code h_new' = h_new h/h_old (err_old/err)^(1/order)},
+ * and one step in twelve is refused instead of one in five (Gustafsson 1994). Source: Hairer and
+ * Wanner 1996, Solving Ordinary Differential Equations II, 2nd ed., section IV.8 (recalled). One
+ * object serves one thread; nothing is allocated after construction.
  */
 public final class RosenbrockIntegrator {
   /** Sign, exponent and the three highest bits of the mantissa of a double. */
