@@ -127,7 +127,7 @@ class OpenCommand implements Callable<Integer> {
         new UseCases(
             new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::whole,
             new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::outline,
-            new TrialAnalyst(new TrialForecaster(workshops, SKETCH_CASES))::sketch,
+            new TrialAnalyst(new TrialForecaster(workshops, SKETCH_CASES))::outline,
             SKETCH_CASES,
             new Adviser(RuleBook.packed(), workshops, DryingForecaster.DRAWS),
             workshops::learn,

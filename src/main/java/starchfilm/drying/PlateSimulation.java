@@ -15,9 +15,9 @@ import starchfilm.numerics.diffusion.Tolerance;
  *
  * <p>A plate is uneven, and its thin parts stop losing water while its thick parts still dry. The
  * thickness is taken as spread evenly between the thin edge and the thick spot (assumed, no
- * source), and the mass is averaged over it by Gauss and Legendre's rule with three points, {@code
- * 1 - 0.7746 u, 1, 1 + 0.7746 u} with the weights 5/18, 8/18 and 5/18, u the unevenness. Source:
- * Abramowitz and Stegun 1964, Handbook of Mathematical Functions, table 25.4 (recalled).
+ * source), and the mass is averaged over it by Gauss and Legendre's rule with two points, {@code 1
+ * - 0.5774 u} and {@code 1 + 0.5774 u} with equal weights, u the unevenness. Source: Abramowitz and
+ * Stegun 1964, Handbook of Mathematical Functions, table 25.4 (recalled).
  *
  * <p>A call allocates nothing that grows with the steps. One object serves one thread.
  */
@@ -29,9 +29,7 @@ public final class PlateSimulation {
   private static final Tolerance SMOOTH = new Tolerance(1e-4, 2e-5, 0.1);
 
   private static final double SHORTEST_S = 60;
-  private static final double OUTER_NODE = Math.sqrt(0.6);
-  private static final double OUTER_WEIGHT = 5.0 / 18;
-  private static final double MIDDLE_WEIGHT = 8.0 / 18;
+  private static final double GAUSS_NODE = 1 / Math.sqrt(3);
 
   private final PreparedCase prepared;
   private final double[] timesS;
@@ -95,9 +93,8 @@ public final class PlateSimulation {
       addMasses(deviations, 1, area, massesKg);
       return;
     }
-    addMasses(deviations, 1 - OUTER_NODE * unevenness, OUTER_WEIGHT * area, massesKg);
-    addMasses(deviations, 1, MIDDLE_WEIGHT * area, massesKg);
-    addMasses(deviations, 1 + OUTER_NODE * unevenness, OUTER_WEIGHT * area, massesKg);
+    addMasses(deviations, 1 - GAUSS_NODE * unevenness, area / 2, massesKg);
+    addMasses(deviations, 1 + GAUSS_NODE * unevenness, area / 2, massesKg);
   }
 
   private void addMasses(

@@ -69,7 +69,7 @@ final class RunningSite implements AutoCloseable {
                   return analyst.outline(trial);
                 },
                 new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), FEW_DRAWS))
-                    ::sketch,
+                    ::outline,
                 FEW_DRAWS,
                 new Adviser(
                     RuleBook.packed(),
