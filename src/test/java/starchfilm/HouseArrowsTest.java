@@ -68,9 +68,10 @@ class HouseArrowsTest {
       learning             numerics.diffusion material.ingredient material.recipe \
                            casting drying drying.uncertainty film casting.trial files.json \
                            files.findings files.notebook files.saving forecast learning.summary
-      today                casting casting.trial drying drying.uncertainty film.risk forecast learning
       change               material.ingredient material.recipe casting casting.trial film film.risk \
                            forecast
+      today                casting casting.trial change drying drying.uncertainty film.risk \
+                           forecast learning
       planning             material.ingredient material.recipe casting drying drying.uncertainty \
                            film
       advice               material.ingredient material.recipe material.air \

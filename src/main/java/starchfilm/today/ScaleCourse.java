@@ -4,6 +4,7 @@ import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
@@ -51,8 +52,12 @@ public final class ScaleCourse {
   private final double dryS;
   private final double scaleSdKg;
   private final ModelMiss miss;
+  private final Optional<MouldRelief> relief;
 
-  private ScaleCourse(Casting casting, PlateParameters known, Band peelable, Band dry, double sd) {
+  private ScaleCourse(TrialForecast forecast, Band peelable, Band dry, double sd) {
+    Casting casting = forecast.trial().casting();
+    PlateParameters known = forecast.weighed().known();
+    relief = MouldRelief.of(forecast);
     peelableS = Math.min(peelable.middle(), DryingForecaster.HORIZON_S);
     dryS = Math.max(peelableS, Math.min(dry.middle(), DryingForecaster.HORIZON_S));
     scaleSdKg = sd;
@@ -87,14 +92,18 @@ public final class ScaleCourse {
    */
   public static ScaleCourse of(TrialForecast forecast) {
     return new ScaleCourse(
-        forecast.trial().casting(),
-        forecast.weighed().known(),
+        forecast,
         forecast.drying().at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS(),
         forecast.drying().at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS(),
         forecast.trial().seen().weighings().stream()
             .mapToDouble(Weighing::massSdKg)
             .max()
             .orElse(KITCHEN_SCALE_SD_KG));
+  }
+
+  /** The change that helps most where the plate will mould; empty where it will not. */
+  Optional<MouldRelief> relief() {
+    return relief;
   }
 
   /**

@@ -28,6 +28,7 @@ import starchfilm.numerics.evidence.Band;
  * @param emptyKg the empty plate (kg), if weighed
  * @param nowS the moment (s since the pour)
  * @param scale what a scale shows
+ * @param relief the change that helps most where it will mould
  */
 public record Standing(
     TrialForecast forecast,
@@ -35,7 +36,8 @@ public record Standing(
     int of,
     OptionalDouble emptyKg,
     double nowS,
-    ScaleForecast scale) {
+    ScaleForecast scale,
+    Optional<MouldRelief> relief) {
   /** A weighing that leaves no more than this of the range is worth the walk; judged. */
   private static final double WORTH_WEIGHING = 0.75;
 
@@ -77,7 +79,8 @@ public record Standing(
         Optional.ofNullable(trial.seen().eachPlate().emptyKg().get(plates.get(0)))
             .map(OptionalDouble::of)
             .orElse(OptionalDouble.empty());
-    return new Standing(forecast, plates, trial.plates(), empty, nowS, course.at(nowS));
+    return new Standing(
+        forecast, plates, trial.plates(), empty, nowS, course.at(nowS), course.relief());
   }
 
   /** When the average of the plate can be peeled (s since the pour). */
@@ -103,9 +106,11 @@ public record Standing(
     return drying.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
   }
 
-  /** Water still in the film, over what was poured (ratio). */
+  /** Water still in the film, over what was poured (ratio, at most 1). */
   public Band waterLeft() {
-    return new CurveReading(forecast).moistureAt(nowS).times(1 / forecast.drying().startMoisture());
+    Band left =
+        new CurveReading(forecast).moistureAt(nowS).times(1 / forecast.drying().startMoisture());
+    return new Band(Math.min(1, left.low()), Math.min(1, left.middle()), Math.min(1, left.high()));
   }
 
   /** Its last weighing up to now; one that lies in the future tells nothing. */

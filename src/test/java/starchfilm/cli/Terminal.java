@@ -18,10 +18,16 @@ final class Terminal {
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
   private final Path directory;
+  private final Clock clock;
   private String answers = "";
 
   Terminal(Path directory) {
+    this(directory, Clock.fixed(NOON, ZoneOffset.UTC));
+  }
+
+  Terminal(Path directory, Clock clock) {
     this.directory = directory;
+    this.clock = clock;
   }
 
   /** Sets what is typed in answer to questions. */
@@ -47,7 +53,7 @@ final class Terminal {
   CommandContext surroundings() {
     return new CommandContext(
         directory,
-        Clock.fixed(NOON, ZoneOffset.UTC),
+        clock,
         new PrintWriter(out, true),
         new PrintWriter(err, true),
         new BufferedReader(new StringReader(answers)));

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.numerics.evidence.Band;
@@ -25,6 +26,10 @@ final class PlateCalendar {
   private static final int HOURS_BACK = 18;
 
   private static final int LONGEST_DAYS = 21;
+
+  /** Plates that are ready later than this do not make the days of the others too narrow. */
+  private static final int ENOUGH_DAYS = 8;
+
   private static final int SHORTEST_DAYS = 2;
   private static final int LABELS = 8;
   private static final int LONGEST_LABEL = 44;
@@ -39,12 +44,19 @@ final class PlateCalendar {
   private PlateCalendar(Today today) {
     this.today = today;
     this.from = today.now().minusHours(HOURS_BACK);
-    double lastS =
+    double[] ends =
         today.standings().stream()
             .mapToDouble(standing -> at(standing, standing.readyS()))
-            .max()
-            .orElse(0);
-    double most = Math.min(LONGEST_DAYS, Math.max(SHORTEST_DAYS, 1.05 * lastS / DAY_S));
+            .sorted()
+            .toArray();
+    double enough =
+        Arrays.stream(ends)
+            .filter(end -> end <= ENOUGH_DAYS * DAY_S)
+            .reduce(0, (before, end) -> end);
+    double firstS = ends.length == 0 ? 0 : ends[0];
+    double lastS = ends.length == 0 ? 0 : ends[ends.length - 1];
+    double untilS = lastS > 2 * enough && enough > 0 ? enough : Math.max(firstS, lastS);
+    double most = Math.min(LONGEST_DAYS, Math.max(SHORTEST_DAYS, 1.05 * untilS / DAY_S));
     this.days = (int) Math.ceil(most);
     this.scale = Scale.linear(0, days * DAY_S, Strip.FIRST_PLACE, Strip.LAST_PLACE);
   }
@@ -78,9 +90,12 @@ final class PlateCalendar {
   }
 
   private Lane row(Standing standing, int y) {
-    String who = new PlateWords(standing).who();
+    PlateWords words = new PlateWords(standing);
+    String who = words.who();
+    boolean beyond = since(standing) + standing.readyS().middle() > scale.to();
     return Lane.of(
-        who.length() > LONGEST_LABEL ? who.substring(0, LONGEST_LABEL - 1) + "…" : who,
+        (who.length() > LONGEST_LABEL ? who.substring(0, LONGEST_LABEL - 1) + "…" : who)
+            + (beyond ? ": " + words.readyDate() : ""),
         "",
         y,
         scale,

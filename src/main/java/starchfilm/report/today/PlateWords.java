@@ -1,5 +1,7 @@
 package starchfilm.report.today;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +15,7 @@ import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
+import starchfilm.today.MouldRelief;
 import starchfilm.today.Need;
 import starchfilm.today.Standing;
 
@@ -30,10 +33,13 @@ public final class PlateWords {
     this.calendar = new PourCalendar(standing.forecast().trial().pouredAt());
   }
 
-  /** Its trial, and which plates of it where others were poured. */
+  /** Its trial, and which plates of it, or how many, where several were poured. */
   public String who() {
     String plates = plates();
-    return standing.forecast().trial().name() + (plates.isEmpty() ? "" : ", " + plates);
+    return standing.forecast().trial().name()
+        + (!plates.isEmpty()
+            ? ", " + plates
+            : standing.of() == 1 ? "" : " (" + standing.of() + " plates)");
   }
 
   /** Which plates of the pour; empty where it is all of them. */
@@ -98,18 +104,21 @@ public final class PlateWords {
                   ? "Check "
                       + who
                       + " for mould: it may have shown since "
-                      + calendar.date(standing.mouldFromS())
+                      + near(standing.mouldFromS())
                   : "Dry "
                       + who
                       + " faster: mould may show from "
-                      + calendar.date(standing.mouldFromS())
+                      + near(standing.mouldFromS())
                       + " on")
               + ", and it is dry "
               + (Double.isInfinite(standing.readyS().middle())
                   ? "never"
-                  : calendar.range(standing.readyS()))
-              + movingAir(standing)
-              + ", drier or warmer air, or a rack once it can be peeled.";
+                  : "about " + calendar.range(standing.readyS()))
+              + ". "
+              + (standing.nowS() >= standing.mouldFromS()
+                  ? "If it shows none, dry it faster. "
+                  : "")
+              + relief();
       case WEIGH ->
           "Weigh "
               + who
@@ -122,7 +131,7 @@ public final class PlateWords {
               + ": it may be dry through at any time now"
               + (Double.isInfinite(standing.readyS().high())
                   ? ""
-                  : ", in 9 of 10 cases by " + calendar.byTheHour(standing.readyS().high()))
+                  : ", in 9 of 10 cases by " + near(standing.readyS().high()))
               + "; "
               + ready
               + ".";
@@ -142,7 +151,7 @@ public final class PlateWords {
   }
 
   private String shown(Weighing last) {
-    return scale(last.filmMassKg()) + " " + calendar.byTheHour(last.timeS());
+    return scale(last.filmMassKg()) + " on " + calendar.toTheMinute(last.timeS());
   }
 
   /** What a weighing now would do to the range. */
@@ -160,7 +169,14 @@ public final class PlateWords {
             : " of its dry-through, from "
                 + Spans.of(widthS)
                 + " to about "
-                + Spans.of(left * widthS));
+                + Spans.of(left * widthS, widthS));
+  }
+
+  /** When it is dry through, in the middle case. */
+  String readyDate() {
+    return Double.isInfinite(standing.readyS().middle())
+        ? "never dry here"
+        : "dry about " + calendar.date(standing.readyS().middle());
   }
 
   /** The hours in which to look. */
@@ -178,9 +194,13 @@ public final class PlateWords {
     Band left = standing.waterLeft();
     return "about "
         + Figures.whole(100 * left.middle())
-        + " % of its water is left ("
-        + Figures.range(Figures.whole(100 * left.low()), Figures.whole(100 * left.high()))
-        + ")";
+        + " % of its water is left"
+        + around(Figures.whole(100 * left.low()), Figures.whole(100 * left.high()));
+  }
+
+  /** The same as a sentence. */
+  public String waterLeftSentence() {
+    return "A" + waterLeft().substring(1) + ".";
   }
 
   /** What the scale shows, and of what. */
@@ -194,7 +214,11 @@ public final class PlateWords {
   public String scaleNow() {
     Estimate now = standing.scale().nowKg();
     Band band = Band.normal(now.value(), now.sd());
-    return scale(now.value()) + " (" + Figures.range(figure(band.low()), figure(band.high())) + ")";
+    return scale(now.value()) + around(figure(band.low()), figure(band.high()));
+  }
+
+  private static String around(String low, String high) {
+    return low.equals(high) ? "" : " (" + Figures.range(low, high) + ")";
   }
 
   /** What it shows when it is peelable. */
@@ -230,11 +254,52 @@ public final class PlateWords {
     return tenths ? Figures.tenths(grams) : Figures.whole(grams);
   }
 
-  /** A fan sparks beside methanol, and spreads the spores of film that moulds. */
-  private static String movingAir(Standing standing) {
-    if (standing.forecast().trial().recipe().glycerol().mayHoldMethanol()) {
-      return ". Moving air from an open window (no fan: the glycerol may hold methanol)";
-    }
-    return standing.nowS() >= standing.mouldFromS() ? ". If it shows none: a fan" : ". A fan";
+  /** What reruns show to help most, as far as it may be done. */
+  private String relief() {
+    boolean noFan = standing.forecast().trial().recipe().glycerol().mayHoldMethanol();
+    return standing
+            .relief()
+            .map(relief -> relief(relief, noFan))
+            .orElse("Neither moving, drier or warmer air nor a rack helps; pour thinner next time.")
+        + (noFan ? " No fan: the glycerol may hold methanol." : "");
+  }
+
+  private String relief(MouldRelief relief, boolean noFan) {
+    boolean rack = relief.kind() == MouldRelief.Kind.RACK;
+    String what =
+        switch (relief.kind()) {
+          case MOVING_AIR ->
+              noFan ? "moving air from an open window" : "a fan, its cable off the wet tray";
+          case DRIER_AIR ->
+              "drier air, "
+                  + Figures.whole(100 * relief.to())
+                  + " instead of "
+                  + Figures.whole(100 * relief.from())
+                  + " % RH";
+          case WARMER_AIR ->
+              "warmer air, "
+                  + ReaderUnit.CELSIUS.two(relief.to())
+                  + " instead of "
+                  + ReaderUnit.CELSIUS.two(relief.from())
+                  + " °C";
+          case RACK -> "a rack from " + near(relief.from()) + " on, when it can be peeled";
+        };
+    String effect =
+        Double.isInfinite(relief.growthFromS())
+            ? ": no mould is to be expected then"
+            : relief.growthFromS() > Math.max(standing.nowS(), standing.mouldFromS())
+                ? ": mould may show from " + near(relief.growthFromS()) + " on then"
+                : "";
+    return "What helps most is "
+        + what
+        + effect
+        + (rack ? "." : " (solved again with it from the pour on).");
+  }
+
+  /** A moment, about the hour where it is within two days of now, else the day. */
+  private String near(double atS) {
+    return Math.abs(atS - standing.nowS()) < 2 * DAY_S
+        ? calendar.window(atS, atS)
+        : calendar.date(atS);
   }
 }

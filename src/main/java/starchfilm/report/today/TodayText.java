@@ -33,7 +33,10 @@ public final class TodayText {
               + ", dry through "
               + words.scaleDry()
               + ".");
-      words.before().ifPresent(before -> lines.add("  As forecast at the pour: " + before + "."));
+      words
+          .before()
+          .ifPresent(
+              before -> lines.add("  Forecast at the pour: dry through after " + before + "."));
       item.standing().forecast().weighed().questions().forEach(asked -> lines.add("  " + asked));
     }
     if (!view.planned().isEmpty()) {

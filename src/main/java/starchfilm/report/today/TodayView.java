@@ -105,7 +105,11 @@ public record TodayView(
   }
 
   private static String headline(Today today) {
-    long need = today.standings().stream().filter(s -> s.need() != Need.WAIT).count();
+    int need =
+        today.standings().stream()
+            .filter(standing -> standing.need() != Need.WAIT)
+            .mapToInt(standing -> standing.plates().size())
+            .sum();
     if (today.standings().isEmpty()) {
       return "No plate is drying.";
     }

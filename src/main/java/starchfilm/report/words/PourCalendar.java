@@ -30,6 +30,8 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
   private static final DateTimeFormatter WEEKDAY_AND_DAY =
       DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("H:mm", Locale.ENGLISH);
   private static final DateTimeFormatter WEEKDAY =
       DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
 
@@ -132,6 +134,18 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
     }
     LocalDateTime at = hour(afterPourS);
     return date(at) + ", " + at.getHour() + ":00";
+  }
+
+  /**
+   * A moment that was noted.
+   *
+   * @param afterPourS time since the pour (s)
+   * @return such as {@code Sat 28 Nov, 11:05}
+   */
+  public String toTheMinute(double afterPourS) {
+    return pouredAt.isEmpty()
+        ? moment(afterPourS)
+        : date(at(afterPourS)) + ", " + MINUTE.format(at(afterPourS));
   }
 
   /**

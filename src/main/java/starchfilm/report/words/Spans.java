@@ -82,7 +82,18 @@ public final class Spans {
     if (Double.isInfinite(seconds)) {
       return "never";
     }
-    Unit unit = Unit.fitting(seconds);
+    return of(seconds, seconds);
+  }
+
+  /**
+   * The same beside a longer one, in its unit.
+   *
+   * @param seconds 0 or more (s)
+   * @param longestS the longer one (s)
+   * @return such as {@code 1.7 days}
+   */
+  public static String of(double seconds, double longestS) {
+    Unit unit = Unit.fitting(longestS);
     String figure = Figures.two(seconds / unit.seconds);
     return figure + " " + unit.name(figure);
   }

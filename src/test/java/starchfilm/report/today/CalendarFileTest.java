@@ -64,7 +64,8 @@ class CalendarFileTest {
         "Blend; 1, \\\\ with \u00fc and a very long name that has to be folded over lines";
     VEvent event = event(calendar(name, "2026-04-20T12:00:00Z", ""));
 
-    assertThat(event.getSummary().getValue()).isEqualTo("Look at " + name.replace("\\\\", "\\"));
+    assertThat(event.getSummary().getValue())
+        .isEqualTo("Look at " + name.replace("\\\\", "\\") + " (2 plates)");
     assertThat(event.getDateEnd().getValue()).isAfter(event.getDateStart().getValue());
     assertThat(event.getAlarms()).hasSize(1);
   }
