@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.change.TrialAnalyst;
+import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
@@ -34,7 +35,8 @@ final class RunningSite implements AutoCloseable {
   static final Instant NOON = Instant.parse("2026-04-20T12:00:00Z");
 
   /** Enough for a band; the pages are looked at, not the figures. */
-  private static final int FEW_DRAWS = 20;
+  private static final int FEW_DRAWS =
+      Boolean.getBoolean("guides.rewrite") ? DryingForecaster.DRAWS : 20;
 
   private final NotebookSite site;
   private final Path folder;

@@ -2,6 +2,8 @@ package starchfilm.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -13,8 +15,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.WindowType;
@@ -297,6 +301,15 @@ final class Window {
     }
     onDesk();
     inLight();
+  }
+
+  /** What a desk shows of the page, this high. */
+  BufferedImage view(int heightPx) throws IOException {
+    size(DESK_PX, heightPx, false);
+    driver.executeScript("document.documentElement.style.scrollbarWidth = 'none'");
+    byte[] png = driver.getScreenshotAs(OutputType.BYTES);
+    onDesk();
+    return ImageIO.read(new ByteArrayInputStream(png));
   }
 
   private void seeing(String deficiency) {
