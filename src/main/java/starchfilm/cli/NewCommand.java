@@ -14,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.saving.NotWrittenException;
@@ -135,7 +136,9 @@ final class NewCommand implements Callable<Integer> {
           "--from " + table + ": a table is read as it is; leave the other options out.");
     }
     Findings findings = new Findings(table.toString());
-    List<TrialTable.Row> rows = TrialTable.read(surroundings.resolve(table), findings);
+    List<TrialTable.Row> rows =
+        TrialTable.read(
+            surroundings.resolve(table), findings, new MomentParser(surroundings.clock()));
     findings.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
     if (!findings.faults().isEmpty()) {
       FirstFaults.sentences(findings.faults()).forEach(surroundings.err()::println);

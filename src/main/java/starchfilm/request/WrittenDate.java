@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
+import starchfilm.files.saving.NoteWords;
 
 /** By when a film must be ready, against the clock on the wall: the pour is now. */
 final class WrittenDate {
@@ -34,13 +35,13 @@ final class WrittenDate {
     if (isDay) {
       in.remark("The hour of the pour is not given; noon is assumed.");
     }
-    Moment moment = moments.parse(isDay ? typed.strip() + " 12:00" : typed);
-    if (moment instanceof Moment.ByTheClock at) {
-      moments.refuseFuture(at, Optional.empty(), typed);
-      return at.time().withSecond(0).withNano(0);
+    LocalDateTime at =
+        NoteWords.pour(moments, isDay ? typed.strip() + " 12:00" : typed).withSecond(0);
+    moments.refuseFuture(new Moment.ByTheClock(at), Optional.empty(), typed);
+    if (!isDay && !typed.matches(".*(?:[0-9]|now).*")) {
+      in.remark("Poured " + shown(at, LocalDateTime.now(clock)) + ".");
     }
-    throw new MistypedException(
-        typed, "date and time of the pour", "write it like 2026-04-02 10:30 or today 10:30");
+    return at;
   }
 
   /** The time to a date (s), which is said back. */

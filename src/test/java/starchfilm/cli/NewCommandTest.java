@@ -202,7 +202,7 @@ class NewCommandTest {
         "Versuch;Datum;Stärke;Stärke (g);Glycerin;Wasser (ml);Essig;Nassdicke (in);Luft °F;Feuchte;"
             + "Platte\n"
             + "Eins;2026-03-01 10:00;Kartoffel;20,0;1 TL;360;1 EL;1/8;68;50;Glas\n"
-            + "Zwei;;Kartoffel 21 g;;1 TL;360;;1/8;68;50;Glas\n"
+            + "Zwei;14.3.2026;Kartoffel 21 g;;1 TL;360;;1/8;68;50;Glas 30x20 cm\n"
             + "Drei;;2 EL Maisstärke;;1 TL;360;;1/8;68;50;Glas\n");
 
     assertThat(terminal.run("new", "--from", "alt.csv")).as(terminal.err()).isZero();
@@ -212,7 +212,8 @@ class NewCommandTest {
         .contains("\"volume_ml\" : 360", "\"mass_g\" : 20.0", "\"air_C\" : 20", "\"rh_pct\" : 50")
         .containsPattern("wet_thickness_mm\" : 3\\.");
     assertThat(Files.readString(folder.resolve("zwei.json")))
-        .contains("\"mass_g\" : 21", "\"kind\" : \"kartoffel\"");
+        .contains("\"mass_g\" : 21", "\"kind\" : \"kartoffel\"", "2026-03-14T12:00")
+        .contains("\"length_mm\" : 300", "\"width_mm\" : 200");
     assertThat(Files.readString(folder.resolve("drei.json")))
         .contains("\"volume_ml\" : {", "\"kind\" : \"maisstärke\"");
     assertThat(terminal.run("check", "eins.json", "zwei.json", "drei.json")).isZero();

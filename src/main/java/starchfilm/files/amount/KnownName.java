@@ -69,6 +69,9 @@ public final class KnownName {
 
   private static final Map<String, String> MEANINGS = Synonyms.of(OTHERS);
 
+  private static final String FLOUR =
+      "write its grain, such as wheat, and in inert_pct what of it is no starch";
+
   /** What is asked for so often that it deserves a sentence of its own. */
   private static final Map<String, String> NOT_HERE =
       Map.ofEntries(
@@ -82,6 +85,9 @@ public final class KnownName {
           Map.entry(
               "citric",
               "citric acid is no starch; it stays in the film, so write it as other solids"),
+          Map.entry("wheatflour", FLOUR),
+          Map.entry("riceflour", FLOUR),
+          Map.entry("flour", FLOUR),
           Map.entry("arrowroot", "arrowroot is not modelled; tapioca is nearest to it"),
           Map.entry("sago", "sago is not modelled; tapioca is nearest to it"),
           Map.entry("sweetpotato", "sweet potato is not modelled; tapioca is nearest to it"),

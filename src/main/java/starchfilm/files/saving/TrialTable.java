@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.NearMiss;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Findings;
@@ -45,6 +46,12 @@ public final class TrialTable {
   private static final String KIND = "recipe.starch.kind";
   private static final String MASS = "recipe.starch.mass_g";
 
+  private static final String PLATE = "pour.plate.";
+
+  /** glass 30x20 cm, or 30x20 cm glass. */
+  private static final Pattern MATERIAL_AND_SIDES =
+      Pattern.compile("(?iU)(.*?)\\s*([0-9.]+)\\s*[x\u00D7]\\s*([0-9.]+)\\s*(mm|cm|in)\\b(.*)");
+
   /** 20 g potato, or potato 20 g. */
   private static final Pattern KIND_AND_MASS =
       Pattern.compile(
@@ -66,9 +73,11 @@ public final class TrialTable {
           .toList();
 
   private final Findings findings;
+  private final MomentParser moments;
 
-  private TrialTable(Findings findings) {
+  private TrialTable(Findings findings, MomentParser moments) {
     this.findings = findings;
+    this.moments = moments;
   }
 
   /**
@@ -122,12 +131,13 @@ public final class TrialTable {
    *
    * @param file the CSV file
    * @param findings takes every fault, with the line and the column of its cell
+   * @param moments reads when it was poured
    * @return the trials, if no cell has a fault
    */
-  public static List<Row> read(Path file, Findings findings) {
+  public static List<Row> read(Path file, Findings findings, MomentParser moments) {
     try {
       LogTable table = LogTable.of(LogText.read(file, findings));
-      return new TrialTable(findings).rows(table, file);
+      return new TrialTable(findings, moments).rows(table, file);
     } catch (UnreadableFileException e) {
       findings.fault(e);
       return List.of();
@@ -235,7 +245,10 @@ public final class TrialTable {
     return new Row(name, TrialTree.text(TrialTree.of(trial)));
   }
 
-  /** The cells of a row that hold something; potato 20 g is a kind and its mass. */
+  /**
+   * The cells of a row that hold something; potato 20 g is a kind and its mass, glass 30x20 cm a
+   * material and two sides.
+   */
   private static List<Cell> cells(LogTable.Row row, List<Optional<Column>> columns) {
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < row.cells().size(); i++) {
@@ -246,14 +259,27 @@ public final class TrialTable {
       Column column = columns.get(i).get();
       Matcher both = KIND_AND_MASS.matcher(written);
       if (column.key().equals(KIND) && both.matches()) {
-        TrialField mass = Objects.requireNonNull(KEYS.get(MASS));
-        String grams = both.group(1) == null ? both.group(4) : both.group(1);
-        cells.add(new Cell(new Column(MASS, column.entry(), mass, column.unit()), grams, i + 1));
+        cells.add(cell(MASS, column, both.group(1) == null ? both.group(4) : both.group(1), i + 1));
         written = both.group(1) == null ? both.group(3) : both.group(2);
       }
-      cells.add(new Cell(column, written, i + 1));
+      Matcher sides = MATERIAL_AND_SIDES.matcher(written);
+      if (column.key().equals(PLATE + "material") && sides.matches()) {
+        String unit = " " + sides.group(4);
+        cells.add(cell(PLATE + "length_mm", column, sides.group(2) + unit, i + 1));
+        cells.add(cell(PLATE + "width_mm", column, sides.group(3) + unit, i + 1));
+        written = (sides.group(1) + sides.group(5)).strip();
+      }
+      if (!written.isEmpty()) {
+        cells.add(new Cell(column, written, i + 1));
+      }
     }
     return cells;
+  }
+
+  /** A part of a cell that belongs to another key than its column. */
+  private static Cell cell(String key, Column column, String written, int number) {
+    TrialField field = Objects.requireNonNull(KEYS.get(key));
+    return new Cell(new Column(key, column.entry(), field, column.unit()), written, number);
   }
 
   private Optional<Located> value(TrialField field, String cell, Place place) {
@@ -276,13 +302,19 @@ public final class TrialTable {
             case AMOUNT, NUMBER, COUNT -> located(FieldInput.of(field, cell), place);
             case FLAG -> flag(cell, place);
             case CHOICE -> new TextValue(place, cell.toLowerCase(Locale.ROOT));
-            case WORDS, CLOCK, MOMENT, DAYTIME -> new TextValue(place, cell);
+            case CLOCK -> new TextValue(place, pour(cell));
+            case WORDS, MOMENT, DAYTIME -> new TextValue(place, cell);
             case SECTION -> throw new IllegalStateException(field.path() + " is no single cell");
           });
     } catch (MistypedException e) {
       findings.fault(place, e.given(), e.allowed(), e.mend());
       return Optional.empty();
     }
+  }
+
+  /** A day without an hour stands for its noon. */
+  private String pour(String cell) {
+    return NoteWords.pour(moments, cell.contains(":") ? cell : cell + " 12:00").toString();
   }
 
   private static Located flag(String cell, Place place) {

@@ -128,7 +128,8 @@ public final class Answers {
         .put("glycerol_g", G_PER_KG * recipe.glycerol().massKg().value())
         .put("vinegar_g", G_PER_KG * recipe.vinegar().massKg().value())
         .put("water_g", G_PER_KG * recipe.waterKg().value())
-        .put("salt_g", G_PER_KG * recipe.saltKg().value());
+        .put("salt_g", G_PER_KG * recipe.saltKg().value())
+        .put("inert_g", G_PER_KG * recipe.inertKg().value());
   }
 
   private static void cast(DataSheet.Row row, Casting casting) {
