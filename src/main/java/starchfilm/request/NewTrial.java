@@ -16,8 +16,10 @@ import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.notebook.TrialField;
+import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.saving.CastingFields;
 import starchfilm.files.saving.FreshTrial;
 import starchfilm.files.saving.TrialTree;
@@ -97,7 +99,7 @@ public record NewTrial(
         () ->
             new NewTrial(
                 name,
-                text(in, read.orElseThrow()),
+                sound(text(in, read.orElseThrow()), folder),
                 read.get().trial(),
                 change.map(OneChange::sentence).orElse(""),
                 assumptions(in, read.get().trial())));
@@ -167,6 +169,27 @@ public record NewTrial(
                 + " first, so that both stay together");
       }
     }
+  }
+
+  /** A file allows less here and there than a question does: a name of any length, a cold bench. */
+  private static String sound(String text, Path folder) {
+    Findings findings = new Findings("");
+    new TrialReader().read(text, folder.resolve("new.json"), findings);
+    if (!findings.faults().isEmpty()) {
+      throw new RefusedRequestException(
+          findings.faults().stream()
+              .map(
+                  f ->
+                      f.field()
+                          + ": "
+                          + f.given()
+                          + " given, allowed "
+                          + f.allowed()
+                          + "; "
+                          + f.mend())
+              .toList());
+    }
+    return text;
   }
 
   private static String text(EntryReader in, TrialQuestion.Base whole) {

@@ -93,6 +93,16 @@ class NewCommandTest {
   }
 
   @Test
+  void writesNoFileThatCheckWouldRefuse() {
+    String recipe = "20 g potato, 6 g glycerol, 360 g water; 30x20cm; 20C,50%";
+    assertThat(terminal.run("new", recipe, "--room-name", "x".repeat(101))).isEqualTo(2);
+    assertThat(terminal.run("new", recipe, "--bench", "-1C")).isEqualTo(2);
+    assertThat(terminal.err())
+        .contains("room.name: 101 characters given", "room.bench_C: -1 given, allowed 1 to 98");
+    assertThat(folder).isEmptyDirectory();
+  }
+
+  @Test
   void saysWhatItUnderstoodSoFar() {
     terminal.run("new", "20 g potato; 400 g water; hello there");
 

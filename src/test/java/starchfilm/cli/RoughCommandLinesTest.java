@@ -36,12 +36,16 @@ class RoughCommandLinesTest {
       """;
   private static final String LETTER = "Dear Ann, the film has split again.\n";
 
-  @TempDir private Path folder;
+  /** So that what lies beside the folder is ours, too. */
+  @TempDir private Path outside;
+
+  private Path folder = Path.of("");
 
   @Test
   void everyCommandEndsInOrder() throws IOException {
     Map<String, List<OptionSpec>> commands = commands();
     List<String> names = List.copyOf(commands.keySet());
+    folder = Files.createDirectory(outside.resolve("notebook"));
     fill();
     Map<String, String> sound = contents();
     Cases.forEach(

@@ -3,8 +3,10 @@ package starchfilm.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -36,7 +38,10 @@ class RoughTrialFilesTest {
   private static final TrialAnalyst FEW_DRAWS =
       new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), 20));
   private static final ObjectMapper JSON =
-      JsonMapper.builder().enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS).build();
+      JsonMapper.builder()
+          .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+          .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
+          .build();
 
   @TempDir private Path folder;
   private final List<String> sound = new ArrayList<>();
@@ -103,7 +108,13 @@ class RoughTrialFilesTest {
             assertThat(before).doesNotExist();
           } else {
             assertThat(before).hasBinaryContent(bytes);
-            assertThat(tree(Files.readAllBytes(file))).isEqualTo(noted(tree(bytes), words));
+            try {
+              assertThat(tree(Files.readAllBytes(file))).isEqualTo(noted(tree(bytes), words));
+            } catch (MismatchedInputException fieldTwice) {
+              // Of a field given twice this library would take the last, the program the first.
+              assertThat(file).content(StandardCharsets.UTF_8).contains(words);
+              assertThat(note.err()).contains("has other faults");
+            }
           }
         });
   }

@@ -5,10 +5,13 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -18,7 +21,8 @@ import org.openqa.selenium.chrome.ChromeDriver;
  * bear many readers; the packed program in a process of its own, run by hand.
  *
  * <p>{@code java -cp "target/test-classes:target/classes:$(cat target/classpath)"
- * starchfilm.web.ServedPagesBenchmark target/starchfilm.jar}
+ * starchfilm.web.ServedPagesBenchmark target/starchfilm.jar}; with a number behind it the readers
+ * alone, for so many minutes.
  */
 public final class ServedPagesBenchmark {
   private static final int STARTS = 9;
@@ -65,7 +69,7 @@ public final class ServedPagesBenchmark {
   /**
    * Runs all measurements.
    *
-   * @param arguments the packed program
+   * @param arguments the packed program; how long the readers read (min), if that alone is wanted
    * @throws Exception where a request fails
    */
   public static void main(String[] arguments) throws Exception {
@@ -73,6 +77,10 @@ public final class ServedPagesBenchmark {
     Path folder = Files.createTempDirectory("starchfilm-load-");
     DryingTrial.in(folder);
     RunningSite.copyGarden(folder);
+    if (arguments.length > 1) {
+      readForMinutes(jar, folder, Double.parseDouble(arguments[1]));
+      return;
+    }
     double[] starts = new double[STARTS];
     for (int i = 0; i < STARTS; i++) {
       long start = System.nanoTime();
@@ -86,12 +94,24 @@ public final class ServedPagesBenchmark {
       slider(program, "a slider's redraw, first moves", 20);
       slider(program, "a slider's redraw", MOVES);
       // Once around before the first look at the memory, so that caches are filled.
-      readers(program, REQUESTS / 10);
+      readers(program, read -> read < REQUESTS / 10);
       memory(program, "at the start");
-      readers(program, REQUESTS / 2);
+      readers(program, read -> read < REQUESTS / 2);
       memory(program, "half-way");
-      readers(program, REQUESTS / 2);
+      readers(program, read -> read < REQUESTS / 2);
       memory(program, "at the end");
+    }
+  }
+
+  private static void readForMinutes(Path jar, Path folder, double minutes) throws Exception {
+    try (ServedProgram program = ServedProgram.start(jar, folder)) {
+      readers(program, read -> read < REQUESTS / 10);
+      memory(program, "at the start");
+      for (String when : List.of("half-way", "at the end")) {
+        long end = System.nanoTime() + (long) (minutes / 2 * 60e9);
+        readers(program, read -> System.nanoTime() - end < 0);
+        memory(program, when);
+      }
     }
   }
 
@@ -106,10 +126,11 @@ public final class ServedPagesBenchmark {
     }
   }
 
-  private static void readers(ServedProgram program, int requests) throws Exception {
+  /** Readers that go on while they should, given how many pages were asked for so far. */
+  private static void readers(ServedProgram program, IntPredicate goOn) throws Exception {
     ExecutorService readers = Executors.newFixedThreadPool(READERS);
     AtomicInteger next = new AtomicInteger();
-    double[] milliseconds = new double[requests];
+    Queue<Double> milliseconds = new ConcurrentLinkedQueue<>();
     long start = System.nanoTime();
     List<Future<?>> all =
         IntStream.range(0, READERS)
@@ -118,11 +139,11 @@ public final class ServedPagesBenchmark {
                     readers.submit(
                         () -> {
                           for (int i = next.getAndIncrement();
-                              i < requests;
+                              goOn.test(i);
                               i = next.getAndIncrement()) {
                             long sent = System.nanoTime();
                             requireFound(program.status(PATHS.get(i % PATHS.size())));
-                            milliseconds[i] = (System.nanoTime() - sent) / 1e6;
+                            milliseconds.add((System.nanoTime() - sent) / 1e6);
                           }
                           return null;
                         }))
@@ -135,10 +156,10 @@ public final class ServedPagesBenchmark {
         String.format(
             Locale.ROOT,
             "%d requests by %d readers at once in %.1f s, each",
-            requests,
+            milliseconds.size(),
             READERS,
             (System.nanoTime() - start) / 1e9),
-        milliseconds);
+        milliseconds.stream().mapToDouble(time -> time).toArray());
   }
 
   /** An answer that is no page ends the run. */

@@ -22,7 +22,8 @@ final class ServedProgram implements AutoCloseable {
 
   private final Process process;
   private final URI address;
-  private final HttpClient client = HttpClient.newHttpClient();
+  private final HttpClient client =
+      HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NORMAL).build();
 
   private ServedProgram(Process process, URI address) {
     this.process = process;
