@@ -200,7 +200,7 @@ final class ObjectReader {
     for (TrialField field : declared.fields().values()) {
       boolean isSection = field.kind() == TrialField.Kind.SECTION;
       if (field.required() && !isSection && !object.members().containsKey(field.key())) {
-        findings.fault(object.place(), "no " + field.key(), field.rangeWords(), field.mend());
+        fault("no " + field.key(), field.rangeWords(), "add " + field.written());
       }
     }
   }

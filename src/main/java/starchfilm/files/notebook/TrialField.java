@@ -118,11 +118,14 @@ public record TrialField(
     return (required ? "required " : "") + (many ? "list of " : "") + kind.words() + range + words;
   }
 
-  /** The numbers or words that may stand in it; else an example. */
+  /** The numbers or words that may stand in it. */
   String rangeWords() {
     return allowed
         .map(Allowed::words)
-        .orElse(choices.isEmpty() ? "such as " + example : String.join(", ", choices));
+        .orElse(
+            kind == Kind.MOMENT
+                ? "a time"
+                : choices.isEmpty() ? "words" : String.join(", ", choices));
   }
 
   /** What is assumed, in its unit. */

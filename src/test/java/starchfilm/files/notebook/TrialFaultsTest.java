@@ -62,6 +62,10 @@ class TrialFaultsTest {
             + " weighing at the same time given, allowed one weighing at a time;"
             + " delete one, or correct its time`",
         "faults | `[{\"kind\": \"mold\"}]` | `faults[1].kind: \"mold\" given, allowed \"cracked\", \"broke apart\", \"curled\", \"shrank\", \"sticky\", \"brittle\", \"cloudy\", \"still wet\", \"bubbles\", \"lumps\", \"scorched\", \"mould\", \"stuck\", \"uneven\"; did you mean \"mould\"?`",
+        "weighings | `[{\"at\": \"+6h\"}]` | `weighings[1]: no mass_g given, allowed more than 0, up to 200000 g; add \"mass_g\": 730`",
+        "weighings | `[{\"mass_g\": 730}]` | `weighings[1]: no at given, allowed a time; add \"at\": \"2026-04-02T18:30\"`",
+        "moved | `[{\"at\": \"+6h\"}]` | `moved[1]: no faces given, allowed upper, turned, both; add \"faces\": \"both\"`",
+        "room.swing | `{\"coolest_C\": 6, \"warmest_C\": 16, \"driest_rh_pct\": 50}` | `room.swing: no dampest_rh_pct given, allowed 0, or more than 1 up to 100 %; add \"dampest_rh_pct\": 85`",
         "rating | 7 | `rating: 7 given, allowed 1 to 5; write 1 for a failure to 5 for a film you want again`",
       })
   void impossibleValue(String path, String json, String sentence) {

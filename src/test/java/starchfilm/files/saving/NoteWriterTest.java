@@ -133,6 +133,14 @@ class NoteWriterTest {
   }
 
   @Test
+  void notesARangeWhereTheFieldTakesOne() throws Exception {
+    NoteWriter.add(file, WORDS.put(Map.of("cook.minutes", "12-14 min")));
+    assertThat(Files.readString(file)).contains("\"minutes\": {\"from\": 12, \"to\": 14}");
+    assertThat(WORDS.put(Map.of("cook.minutes", "12-14 min")).words())
+        .isEqualTo("cook: 12 to 14 min");
+  }
+
+  @Test
   void refusesPicturesThatAreNone() throws IOException {
     Files.writeString(folder.resolve("text.jpg"), "no picture");
     Files.write(
