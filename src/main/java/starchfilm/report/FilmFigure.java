@@ -110,7 +110,7 @@ enum FilmFigure {
    * @return a clause; empty where it is stated
    */
   Optional<String> withheld(FilmForecast forecast) {
-    return forecast.withheld(property).map(PlainWords::reason);
+    return forecast.withheld(property).map(PlainWords::word);
   }
 
   private boolean stated(FilmForecast forecast) {

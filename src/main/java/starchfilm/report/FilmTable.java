@@ -1,10 +1,13 @@
 package starchfilm.report;
 
 import static starchfilm.numerics.units.Nature.GRAVITY_M_PER_S2;
+import static starchfilm.report.words.ReaderUnit.CELSIUS;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.Use;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.Withheld;
@@ -12,7 +15,6 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 
 /** What the dry film will be like. */
@@ -35,6 +37,7 @@ record FilmTable(
   /** The film of a trial. */
   static FilmTable of(TrialForecast trial) {
     FilmForecast film = trial.film();
+    Use use = trial.trial().casting().use();
     List<Row> rows = new ArrayList<>();
     for (FilmFigure property : FilmFigure.values()) {
       rows.add(
@@ -45,52 +48,48 @@ record FilmTable(
               property.strip(trial, TICKS)));
     }
     return new FilmTable(
-        "in use at "
-            + ReaderUnit.CELSIUS.two(trial.trial().casting().use().temperatureK())
-            + " °C and "
-            + Figures.whole(100 * trial.trial().casting().use().relativeHumidity())
-            + " % RH, "
-            + Spans.of(trial.trial().casting().use().ageS())
-            + " after it has dried",
+        "in use at %s and %s %% RH, %s after it has dried"
+            .formatted(
+                CELSIUS.figure(use.temperatureK()),
+                Figures.whole(100 * use.relativeHumidity()),
+                Spans.of(use.ageS())),
         PlainWords.word(film.feel()),
-        ("The film "
-                + PlainWords.inTheHand(film.feel())
-                + ". "
-                + PlainWords.sentence(film.feelChances()))
+        "The film %s. %s"
+            .formatted(
+                PlainWords.word(film.feel(), "in the hand"),
+                PlainWords.sentence(film.feelChances()))
             .strip(),
         inUse(film),
         rows,
         vinegar(trial),
-        film.cautions().stream().map(PlainWords::sentence).toList());
+        film.cautions().stream().map(PlainWords::word).toList());
   }
 
   private static String inUse(FilmForecast film) {
     Optional<Withheld> withheld = film.withheld(FilmProperty.TENSILE_STRENGTH);
     if (withheld.isPresent()) {
-      return "Strength, stretch and stiffness are not stated: "
-          + PlainWords.reason(withheld.get())
-          + ".";
+      return "Strength, stretch and stiffness are not stated: %s."
+          .formatted(PlainWords.word(withheld.get()));
     }
     double areaM2 = STRIP_WIDTH_M * film.dryThicknessM().middle();
     double low = film.tensileStrengthPa().low() * areaM2 / GRAVITY_M_PER_S2;
     double high = film.tensileStrengthPa().high() * areaM2 / GRAVITY_M_PER_S2;
-    return "A strip 15 mm wide should hold "
-        + Figures.range(Figures.two(low), Figures.two(high))
-        + " kg, and 10 cm of it stretch by "
-        + Figures.range(
-            Figures.two(10 * film.elongationAtBreak().low()),
-            Figures.two(10 * film.elongationAtBreak().high()))
-        + " cm before it tears.";
+    return "A strip 15 mm wide should hold %s kg, and 10 cm of it stretch by %s cm before it tears."
+        .formatted(
+            Figures.range(Figures.two(low), Figures.two(high)),
+            Figures.range(
+                Figures.two(10 * film.elongationAtBreak().low()),
+                Figures.two(10 * film.elongationAtBreak().high())));
   }
 
   private static String vinegar(TrialForecast trial) {
     if (trial.trial().recipe().vinegar().massKg().value() == 0) {
       return "Without vinegar the chains of the starch stay whole.";
     }
-    return "The vinegar brings the paste to pH "
-        + Figures.two(trial.film().acid().pastePh())
-        + "; the hot acid shortens the starch chains, which leaves "
-        + ReaderUnit.PERCENT.band(trial.film().acid().strengthFactor())
-        + " of the strength.";
+    return ("The vinegar brings the paste to pH %s; the hot acid shortens the starch chains, which"
+            + " leaves %s of the strength.")
+        .formatted(
+            Figures.two(trial.film().acid().pastePh()),
+            PERCENT.band(trial.film().acid().strengthFactor()));
   }
 }

@@ -34,14 +34,14 @@ public final class Headline {
   public static String of(TrialForecast trial) {
     DryingVerdict verdict = trial.drying().verdict();
     if (verdict == DryingVerdict.TOO_DAMP) {
-      return "This room is too damp to dry the film: it would settle at "
-          + moisture(trial)
-          + ". Drier or warmer air is needed.";
+      return ("This room is too damp to dry the film: it would settle at %s. Drier or warmer air is"
+              + " needed.")
+          .formatted(moisture(trial));
     }
     if (verdict == DryingVerdict.NEVER_PEELABLE) {
-      return "Never peelable in this room: the film settles at "
-          + moisture(trial)
-          + ", too soft and moist to peel. Drier air or less glycerol is needed.";
+      return ("Never peelable in this room: the film settles at %s, too soft and moist to peel."
+              + " Drier air or less glycerol is needed.")
+          .formatted(moisture(trial));
     }
     return peelable(trial) + "; " + dryThrough(trial) + "." + softCases(trial);
   }
@@ -50,14 +50,12 @@ public final class Headline {
   static String takenIn(TrialForecast trial) {
     return trial.weighed().takenIn() == 0
         ? ""
-        : "With "
-            + Plural.of(trial.weighed().takenIn(), "weighing")
-            + (trial.trial().weighedSiblings().isEmpty() ? " of this plate" : " of this pour")
-            + "; forecast at the pour: peelable "
-            + after(trial.dryingAtThePour().peelableS())
-            + ", thick spot dry through "
-            + after(trial.dryingAtThePour().dryThroughS())
-            + ".";
+        : "With %s of this %s; forecast at the pour: peelable %s, thick spot dry through %s."
+            .formatted(
+                Plural.of(trial.weighed().takenIn(), "weighing"),
+                trial.trial().weighedSiblings().isEmpty() ? "plate" : "pour",
+                after(trial.dryingAtThePour().peelableS()),
+                after(trial.dryingAtThePour().dryThroughS()));
   }
 
   /**

@@ -129,13 +129,8 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
               .map(effect -> effect.property().tradeName())
               .toList();
       sentences.add(
-          "More "
-              + PlainWords.word(lever.ingredient())
-              + " leaves "
-              + PlainWords.list(names)
-              + " as before: "
-              + cause
-              + ".");
+          "More %s leaves %s as before: %s."
+              .formatted(PlainWords.word(lever.ingredient()), PlainWords.list(names), cause));
     }
     return sentences;
   }

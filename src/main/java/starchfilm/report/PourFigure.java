@@ -1,5 +1,9 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.MICROMETRE;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+
 import java.util.List;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingVerdict;
@@ -7,7 +11,6 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.words.Figures;
-import starchfilm.report.words.ReaderUnit;
 
 /**
  * The plate seen from the side, wet and dry, upright to one scale for all trials of the page.
@@ -44,15 +47,13 @@ record PourFigure(
     Scale upright = Scale.linear(0, tallest, PLATE_TOP, HIGHEST);
     double wetM = trial.drying().at(Spot.NOMINAL).wetThicknessM();
     double dryM = trial.drying().at(Spot.NOMINAL).dryThicknessM();
-    String wetLabel = ReaderUnit.MILLIMETRE.two(wetM) + " mm wet";
+    String wetLabel = MILLIMETRE.figure(wetM) + " wet";
     boolean dries = trial.drying().verdict() != DryingVerdict.TOO_DAMP;
     String dryLabel =
-        !dries
-            ? "never dry in this room"
-            : ReaderUnit.MICROMETRE.two(dryM)
-                + " µm when dry in this room, "
-                + Figures.two(wetM / dryM)
-                + " times thinner";
+        dries
+            ? "%s when dry in this room, %s times thinner"
+                .formatted(MICROMETRE.figure(dryM), Figures.two(wetM / dryM))
+            : "never dry in this room";
     return new PourFigure(
         "The plate from the side: " + wetLabel + ", " + dryLabel + ".",
         outline(
@@ -105,21 +106,18 @@ record PourFigure(
 
   /** How much to pour on each of so many plates. */
   static String sentence(TrialForecast trial, int plates) {
-    return "Pour "
-        + grams(trial.pouredKgPerPlate())
-        + " g of paste on "
-        + (plates == 1 ? "the plate" : "each of the " + plates + " plates")
-        + "; "
-        + Figures.two(
-            ReaderUnit.GRAM.of(
-                trial.drySolidsKgPerPlate() * (1 + trial.drying().equilibriumMoisture())))
-        + " g of film remain"
-        + (plates == 1 ? "." : " on each.");
+    double filmKg = trial.drySolidsKgPerPlate() * (1 + trial.drying().equilibriumMoisture());
+    return "Pour %s g of paste on %s; %s of film remain%s."
+        .formatted(
+            grams(trial.pouredKgPerPlate()),
+            plates == 1 ? "the plate" : "each of the " + plates + " plates",
+            GRAM.figure(filmKg),
+            plates == 1 ? "" : " on each");
   }
 
   /** As a kitchen scale shows it: two digits would be grams off. */
   private static String grams(double kg) {
-    double grams = ReaderUnit.GRAM.of(kg);
+    double grams = GRAM.of(kg);
     return grams < TENTHS_BELOW_G ? Figures.three(grams) : Figures.whole(grams);
   }
 }

@@ -1,5 +1,10 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.CELSIUS;
+import static starchfilm.report.words.ReaderUnit.METRE_PER_SECOND;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.trial.ObservedFault;
@@ -13,6 +18,7 @@ import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 
@@ -50,27 +56,30 @@ final class RiskTable {
   private static Row crack(TrialForecast trial, Optional<Remedy> best) {
     CrackRisk risk = trial.risks().crack();
     String reason =
-        "Dried stuck to its plate, film of this paste should stay whole up to "
-            + criticalThickness(risk)
-            + " (within a factor of 5); the thick spot will be "
-            + ReaderUnit.MILLIMETRE.two(risk.dryThicknessM())
-            + " mm"
-            + best.map(RiskTable::cause).orElse("")
-            + "."
-            + (risk.mayTearAtRim()
-                ? " It comes off the plate, and may tear where the rim holds it."
-                : "")
-            + (trial.film().feel() == Feel.BRITTLE
-                ? " Brittle as it is, it can still crack from a nick or a bubble, or when it is"
-                    + " lifted."
-                : "")
-            + (risk.level() == RiskLevel.LOW
-                    || risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
-                ? ""
-                : " With more glycerol, damper air or a warmer room thicker film stays"
-                    + " whole.");
+        ("Dried stuck to its plate, film of this paste should stay whole up to %s (within a factor"
+                + " of 5); the thick spot will be %s%s.%s%s%s")
+            .formatted(
+                risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
+                    ? "more than 5 mm dry"
+                    : "about " + MILLIMETRE.figure(risk.criticalDryThicknessM()) + " dry",
+                MILLIMETRE.figure(risk.dryThicknessM()),
+                best.map(RiskTable::cause).orElse(""),
+                risk.mayTearAtRim()
+                    ? " It comes off the plate, and may tear where the rim holds it."
+                    : "",
+                trial.film().feel() == Feel.BRITTLE
+                    ? " Brittle as it is, it can still crack from a nick or a bubble, or when it is"
+                        + " lifted."
+                    : "",
+                risk.level() == RiskLevel.LOW
+                        || risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
+                    ? ""
+                    : " With more glycerol, damper air or a warmer room thicker film stays whole.");
     return new Row(
-        "Cracks", word(risk.level()), reason, helps(trial, best, "pull over toughness ", ""));
+        "Cracks",
+        PlainWords.word(risk.level()),
+        reason,
+        helps(trial, best, "pull over toughness ", ""));
   }
 
   /** The change that helps most; nothing where its figures would read the same. */
@@ -80,58 +89,41 @@ final class RiskTable {
         .filter(best -> !Figures.two(best.riskBefore()).equals(Figures.two(best.riskAfter())))
         .map(
             best ->
-                sentence(trial.trial(), best)
-                    + ": "
-                    + measure
-                    + Figures.two(best.riskBefore())
-                    + " → "
-                    + Figures.two(best.riskAfter())
-                    + unit
-                    + ".")
+                "%s: %s%s → %s%s."
+                    .formatted(
+                        sentence(trial.trial(), best),
+                        measure,
+                        Figures.two(best.riskBefore()),
+                        Figures.two(best.riskAfter()),
+                        unit))
         .orElse("");
-  }
-
-  private static String criticalThickness(CrackRisk risk) {
-    return risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
-        ? "more than 5 mm dry"
-        : "about " + ReaderUnit.MILLIMETRE.two(risk.criticalDryThicknessM()) + " mm dry";
   }
 
   private static Row curl(CurlRisk risk, String material, PourCalendar calendar) {
     String shrinks =
         risk.shrinking() < SHOWS
             ? "keeps its size"
-            : "shrinks by "
-                + (risk.leastShrinking() < SHOWS
-                    ? "up to " + ReaderUnit.PERCENT.two(risk.shrinking())
-                    : span(
-                        ReaderUnit.PERCENT.two(risk.leastShrinking()),
-                        ReaderUnit.PERCENT.two(risk.shrinking())))
-                + " % in length and width";
+            : "shrinks by %s %% in length and width"
+                .formatted(
+                    risk.leastShrinking() < SHOWS
+                        ? "up to " + PERCENT.two(risk.shrinking())
+                        : span(PERCENT.two(risk.leastShrinking()), PERCENT.two(risk.shrinking())));
     String lifts =
         risk.edgeLiftM() < LIFT_SHOWS_M
             ? ""
-            : "; its edges lift by about "
-                + ReaderUnit.MILLIMETRE.two(risk.edgeLiftM())
-                + " mm (within a factor of 2)";
+            : "; its edges lift by about %s (within a factor of 2)"
+                .formatted(MILLIMETRE.figure(risk.edgeLiftM()));
     String reason =
         risk.looseFromS().isPresent()
-            ? "It comes off the "
-                + material
-                + " about "
-                + calendar.moment(risk.looseFromS().getAsDouble())
-                + ", and then "
-                + shrinks
-                + lifts
-                + "."
-            : "It should stay on the "
-                + material
-                + " and dry flat. Peeled as soon as it is firm, it still "
-                + shrinks
-                + " and curls; peeled once dry through, it stays flat.";
+            ? "It comes off the %s about %s, and then %s%s."
+                .formatted(
+                    material, calendar.moment(risk.looseFromS().getAsDouble()), shrinks, lifts)
+            : ("It should stay on the %s and dry flat. Peeled as soon as it is firm, it still %s"
+                    + " and curls; peeled once dry through, it stays flat.")
+                .formatted(material, shrinks);
     return new Row(
         "Lifting and curling",
-        word(risk.level()),
+        PlainWords.word(risk.level()),
         reason,
         risk.level() == RiskLevel.LOW ? "" : AGAINST_CURLING);
   }
@@ -148,22 +140,14 @@ final class RiskTable {
   private static Row mould(TrialForecast trial, Optional<Remedy> best, PourCalendar calendar) {
     MouldRisk risk = trial.risks().mould();
     String reason =
-        "In the wettest part mould gets the equivalent of "
-            + Figures.two(risk.weightedHours())
-            + " hours at full speed"
-            + (Double.isInfinite(risk.growthFromS())
-                ? "."
-                : "; it may show from " + calendar.moment(risk.growthFromS()) + " on.");
-    return new Row("Mould", word(risk.level()), reason, helps(trial, best, "", " hours"));
-  }
-
-  private static String word(RiskLevel level) {
-    return switch (level) {
-      case LOW -> "not expected";
-      case WATCH -> "possible";
-      case LIKELY -> "likely";
-      case EXPECTED -> "expected";
-    };
+        "In the wettest part mould gets the equivalent of %s hours at full speed%s."
+            .formatted(
+                Figures.two(risk.weightedHours()),
+                Double.isInfinite(risk.growthFromS())
+                    ? ""
+                    : "; it may show from " + calendar.moment(risk.growthFromS()) + " on");
+    return new Row(
+        "Mould", PlainWords.word(risk.level()), reason, helps(trial, best, "", " hours"));
   }
 
   /** What is wrong with a plate that a change helps most against cracks, after its thickness. */
@@ -180,15 +164,14 @@ final class RiskTable {
   private static String sentence(Trial trial, Remedy remedy) {
     return "Best change: "
         + switch (remedy.relief()) {
-          case THINNER_POUR -> "pour thinner, " + change(remedy, ReaderUnit.MILLIMETRE, " mm");
+          case THINNER_POUR -> "pour thinner, " + change(remedy, MILLIMETRE, " mm");
           case MORE_GLYCEROL ->
-              "more glycerol, " + change(remedy, ReaderUnit.PERCENT, " g per 100 g dry starch");
-          case LEVEL_PLATE ->
-              "level the plate better, ± " + change(remedy, ReaderUnit.PERCENT, " %");
-          case COVER -> "dry more slowly, " + change(remedy, ReaderUnit.PERCENT, " % RH");
-          case FAN -> movingAir(trial) + ", " + change(remedy, ReaderUnit.METRE_PER_SECOND, " m/s");
-          case DRIER_ROOM -> "a drier room, " + change(remedy, ReaderUnit.PERCENT, " % RH");
-          case WARMER_ROOM -> "a warmer room, " + change(remedy, ReaderUnit.CELSIUS, " °C");
+              "more glycerol, " + change(remedy, PERCENT, " g per 100 g dry starch");
+          case LEVEL_PLATE -> "level the plate better, ± " + change(remedy, PERCENT, " %");
+          case COVER -> "dry more slowly, " + change(remedy, PERCENT, " % RH");
+          case FAN -> movingAir(trial) + ", " + change(remedy, METRE_PER_SECOND, " m/s");
+          case DRIER_ROOM -> "a drier room, " + change(remedy, PERCENT, " % RH");
+          case WARMER_ROOM -> "a warmer room, " + change(remedy, CELSIUS, " °C");
         };
   }
 

@@ -43,13 +43,12 @@ final class ScaleTest {
     while (fromS < endS && !(holds(reading, fromS) && holds(reading, fromS + WAIT_S))) {
       fromS += STEP_S;
     }
-    return "The plate is dry when it loses no more than "
-        + Figures.two(1000 * toleranceKg(reading, fromS))
-        + " g in twelve hours: by the forecast, from "
-        + Math.round(fromS / HOUR_S)
-        + " hours after the pour on ("
-        + new PourCalendar(trial.trial().pouredAt()).moment(fromS)
-        + ").";
+    return ("The plate is dry when it loses no more than %s g in twelve hours: by the forecast,"
+            + " from %d hours after the pour on (%s).")
+        .formatted(
+            Figures.two(1000 * toleranceKg(reading, fromS)),
+            Math.round(fromS / HOUR_S),
+            new PourCalendar(trial.trial().pouredAt()).moment(fromS));
   }
 
   private static boolean holds(CurveReading reading, double timeS) {

@@ -47,7 +47,7 @@ record SourceList(List<Entry> entries) {
     List<Entry> entries = new ArrayList<>();
     for (Source source : used) {
       entries.add(
-          new Entry(entries.size() + 1, source.citation(), PlainWords.sentence(source.check())));
+          new Entry(entries.size() + 1, source.citation(), PlainWords.word(source.check())));
     }
     return new SourceList(entries);
   }

@@ -59,14 +59,10 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
   List<String> remarks() {
     return outlined
         ? List.of(
-            "There are more than "
-                + FULL_UP_TO
-                + " trials, so each forecast rests on "
-                + DryingForecaster.FEWEST_DRAWS
-                + " likely cases instead of "
-                + DryingForecaster.DRAWS
-                + " and leaves out what more of an ingredient would do and what would"
-                + " lower a risk; compare fewer at a time for that.")
+            ("There are more than %d trials, so each forecast rests on %d likely cases instead of"
+                    + " %d and leaves out what more of an ingredient would do and what would lower a"
+                    + " risk; compare fewer at a time for that.")
+                .formatted(FULL_UP_TO, DryingForecaster.FEWEST_DRAWS, DryingForecaster.DRAWS))
         : List.of();
   }
 

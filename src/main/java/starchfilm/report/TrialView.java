@@ -176,7 +176,7 @@ record TrialView(
         percent,
         percent.replace(" ", ""),
         PlainWords.word(driver.factor()),
-        PlainWords.howToSharpen(driver.factor()));
+        PlainWords.word(driver.factor(), "to know it better"));
   }
 
   private static List<CurveRow> curve(TrialForecast trial) {

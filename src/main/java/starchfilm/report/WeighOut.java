@@ -1,15 +1,17 @@
 package starchfilm.report;
 
-import java.util.ArrayList;
+import static starchfilm.report.words.ReaderUnit.CELSIUS;
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.MINUTE;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.List;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.words.Figures;
-import starchfilm.report.words.ReaderUnit;
-import starchfilm.report.words.RecipeWords;
+import starchfilm.report.words.PotLine;
 
 /**
  * What goes on the scale and into the pot.
@@ -17,15 +19,7 @@ import starchfilm.report.words.RecipeWords;
  * @param cook how it is cooked, in one sentence
  * @param paste what that gives, in one sentence
  */
-record WeighOut(List<Line> lines, String total, String cook, String paste) {
-  /**
-   * An ingredient.
-   *
-   * @param grams how much, with its unit
-   * @param note what it holds; may be empty
-   */
-  record Line(String name, String grams, String note) {}
-
+record WeighOut(List<PotLine> lines, String total, String cook, String paste) {
   /**
    * The weigh-out of a trial.
    *
@@ -33,37 +27,8 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
    */
   static WeighOut of(TrialForecast trial) {
     Recipe recipe = trial.trial().recipe();
-    List<Line> lines = new ArrayList<>();
-    for (StarchPortion portion : recipe.starches()) {
-      lines.add(
-          line(
-              portion.powder(),
-              portion.massKg(),
-              percent(portion.moistureFraction()) + " moisture"));
-    }
-    add(lines, "water", recipe.waterKg(), "");
-    add(lines, "glycerol", recipe.glycerol().massKg(), RecipeWords.jar(recipe.glycerol()));
-    add(
-        lines,
-        "vinegar",
-        recipe.vinegar().massKg(),
-        percent(recipe.vinegar().acidityFraction()) + " acid");
-    recipe.others().forEach((name, kg) -> add(lines, name, kg, ""));
-    return new WeighOut(lines, ReaderUnit.GRAM.noted(recipe.massKg()), cook(recipe), paste(trial));
-  }
-
-  private static void add(List<Line> lines, String name, Estimate massKg, String note) {
-    if (massKg.value() > 0) {
-      lines.add(line(name, massKg, note));
-    }
-  }
-
-  private static Line line(String name, Estimate massKg, String note) {
-    return new Line(name, ReaderUnit.GRAM.noted(massKg), note);
-  }
-
-  private static String percent(Estimate fraction) {
-    return Figures.noted(100 * fraction.value()) + " %";
+    return new WeighOut(
+        PotLine.of(recipe, GRAM::noted), GRAM.noted(recipe.massKg()), cook(recipe), paste(trial));
   }
 
   private static String cook(Recipe recipe) {
@@ -73,28 +38,23 @@ record WeighOut(List<Line> lines, String total, String cook, String paste) {
             .mapToDouble(StarchKind::gelatinisationEndK)
             .max()
             .orElseThrow();
-    return "Cook "
-        + Math.round(ReaderUnit.MINUTE.of(recipe.cook().durationS().value()))
-        + " min at "
-        + Figures.whole(ReaderUnit.CELSIUS.of(recipe.cook().topTemperatureK().value()))
-        + " °C (this starch has gelatinised by "
-        + Figures.whole(ReaderUnit.CELSIUS.of(hottest))
-        + " °C); about "
-        + Figures.two(ReaderUnit.GRAM.of(recipe.cook().waterLostKg().value()))
-        + " g boils off.";
+    return "Cook %d min at %s (this starch has gelatinised by %s); about %s boils off."
+        .formatted(
+            Math.round(MINUTE.of(recipe.cook().durationS().value())),
+            CELSIUS.figure(recipe.cook().topTemperatureK().value()),
+            CELSIUS.figure(hottest),
+            GRAM.figure(recipe.cook().waterLostKg().value()));
   }
 
   private static String paste(TrialForecast trial) {
     double level = trial.composition().glycerolPerDryStarch();
-    return Figures.two(ReaderUnit.GRAM.of(trial.paste().massKg()))
-        + " g of paste with "
-        + Figures.two(100 * trial.composition().drySolids())
-        + " % dry solids"
-        + (Double.isInfinite(level)
-            ? ""
-            : " and " + Figures.two(100 * level) + " g glycerol per 100 g dry starch")
-        + ", pH about "
-        + Figures.two(trial.film().acid().pastePh())
-        + ".";
+    return "%s of paste with %s dry solids%s, pH about %s."
+        .formatted(
+            GRAM.figure(trial.paste().massKg()),
+            PERCENT.figure(trial.composition().drySolids()),
+            Double.isInfinite(level)
+                ? ""
+                : " and " + PERCENT.two(level) + " g glycerol per 100 g dry starch",
+            Figures.two(trial.film().acid().pastePh()));
   }
 }

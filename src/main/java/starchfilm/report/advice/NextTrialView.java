@@ -1,7 +1,6 @@
 package starchfilm.report.advice;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import starchfilm.advice.Effect;
 import starchfilm.advice.NextTrial;
@@ -31,7 +30,7 @@ record NextTrialView(
         next.aims().stream().map(NextTrialView::sentence).toList(),
         next.effects(),
         Stream.concat(
-                next.newCautions().stream().map(PlainWords::sentence),
+                next.newCautions().stream().map(PlainWords::word),
                 next.adjustments().contains(Change.FAN)
                         || next.adjustments().contains(Change.WARMER_ROOM)
                     ? Stream.of(Caution.FANS_AND_HEATERS.sentence())
@@ -41,6 +40,6 @@ record NextTrialView(
 
   /** A clause as a sentence. */
   static String sentence(String clause) {
-    return clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1) + ".";
+    return PlainWords.capital(clause) + ".";
   }
 }

@@ -1,5 +1,7 @@
 package starchfilm.report.caution;
 
+import starchfilm.report.words.PlainWords;
+
 /**
  * The cautions, in the order they are shown.
  *
@@ -12,104 +14,37 @@ package starchfilm.report.caution;
  */
 public enum Caution {
   /** Recovered with methanol, or nobody knows with what. */
-  RECOVERED_GLYCEROL("Recovered glycerol", recovered("methanol", "poisonous and flammable")),
+  RECOVERED_GLYCEROL,
   /** Recovered with ethanol alone. */
-  RECOVERED_WITH_ETHANOL("Recovered glycerol", recovered("ethanol", "flammable")),
+  RECOVERED_WITH_ETHANOL,
   /** Nobody said where it comes from. */
-  GLYCEROL_OF_UNKNOWN_ORIGIN(
-      "Glycerol of unknown origin",
-      "counts as recovered until you know better: it may hold methanol and"
-          + " lye, so no flame, no kitchen or oven, and never for food, skin or"
-          + " toys. State whether it was bought with a label or recovered."),
+  GLYCEROL_OF_UNKNOWN_ORIGIN,
   /** Recovered glycerol is warmed. */
-  HEATING_RECOVERED(
-      "Heat recovered glycerol, and paste cooked with it,",
-      "on an electric plate only, outdoors or under a fume hood; never over gas, in a kitchen or in"
-          + " an oven. Alcohol vapour burns almost unseen and catches fire from about 12 °C. Don't"
-          + " drive it off at home: that takes a closed apparatus and supervision."),
+  HEATING_RECOVERED,
   /** What recovered glycerol has touched, and who handles it. */
-  UTENSILS(
-      "Pot, spoon, thermometer, scale pan and plates",
-      "that touched recovered glycerol never go back to food. Children don't handle it; a class uses"
-          + " bought glycerol."),
+  UTENSILS,
   /** Lye or soap left in a jar. */
-  ALKALINE_JAR(
-      "This jar is alkaline:",
-      "lye or soap is left, which burns eyes and skin. Use no aluminium pot."
-          + " It is fit for paste at pH 6 to 7; first get goggles, gloves and a"
-          + " supervisor."),
+  ALKALINE_JAR,
   /** Acid left in a jar. */
-  SOUR_JAR(
-      "This jar is acidic:",
-      "acid is left, which burns eyes, thins the paste and makes hot"
-          + " glycerol give off acrolein sooner. It is fit for paste at pH 6 to 7;"
-          + " first get goggles, gloves and a supervisor."),
+  SOUR_JAR,
   /** The sums cannot tell. */
-  UNCERTAIN_PH(
-      "Acid and lye nearly balance",
-      "in this jar, so the balance cannot show on which side of neutral it"
-          + " is: dilute a sample with the same amount of water and measure its pH."),
+  UNCERTAIN_PH,
   /** Heat. */
-  HOT_GLYCEROL(
-      "Hot paste and hot glycerol",
-      "cling and burn, and wet glycerol spits: use a long spoon, take your"
-          + " time, never leave children alone at the stove. Nothing here needs"
-          + " glycerol above 110 °C: from about 160 °C its vapour can catch fire,"
-          + " and overheated, sooner with acid left in it, it gives off acrolein,"
-          + " which is poisonous."),
+  HOT_GLYCEROL,
   /** A hot bench or hot air. */
-  HOT_PLACE(
-      "A bench or air above 60 °C",
-      "burns skin, softens acrylic and makes polypropylene sag. Don't leave"
-          + " heated plates unattended."),
+  HOT_PLACE,
   /** Lye and strong acid. */
-  LYE_AND_ACID(
-      "Lye and acid",
-      "need goggles, gloves, an apron and a wash bottle at hand. Add them to water, never water to"
-          + " them, a little at a time: it heats up. After a splash rinse with running water for 15"
-          + " minutes, eyes too, take wet clothes off, and get help."),
+  LYE_AND_ACID,
   /** Vinegar and bleach. */
-  VINEGAR("Vinegar", "stings eyes. Never mix it, or any acid, with chlorine bleach."),
+  VINEGAR,
   /** Moving and heated air. */
-  FANS_AND_HEATERS(
-      "Fans and heaters",
-      "spark: keep them away from glycerol that may hold methanol, and their"
-          + " cables off wet trays. Never blow air at mouldy film; it spreads the"
-          + " spores."),
+  FANS_AND_HEATERS,
   /** Mould. */
-  MOULD(
-      "Wet film can mould",
-      "when it stays wet for days. With gloves on, peel mouldy film off, bag"
-          + " it and throw it away; don't smell it. Wash the plate with detergent,"
-          + " not with bleach. Not for people with asthma or a weak immune system."),
+  MOULD,
   /** Claims. */
-  CLAIMS(
-      "Don't call the film compostable or food-safe:",
-      "nothing here has tested that, and no home test can."),
+  CLAIMS,
   /** Rules. */
-  RULES(
-      "Local rules, and a supervising teacher or licensed practice,",
-      "come before anything said here.");
-
-  private final String subject;
-  private final String text;
-
-  Caution(String subject, String text) {
-    this.subject = subject;
-    this.text = text;
-  }
-
-  private static String recovered(String alcohol, String danger) {
-    return "may still hold "
-        + alcohol
-        + " ("
-        + danger
-        + "), lye and soap; boiling does not show that they are gone. Treat them"
-        + " as present: work outdoors or ventilate well, keep flames and sparks"
-        + " away, wear goggles and gloves of butyl or thick nitrile (thin ones"
-        + " stop methanol for minutes, dust and charcoal masks not at all). Never"
-        + " use it, or film made of it, for food, skin, cosmetics or toys.";
-  }
+  RULES;
 
   /**
    * What it is about; the sentence begins with it.
@@ -117,7 +52,7 @@ public enum Caution {
    * @return a few words
    */
   public String subject() {
-    return subject;
+    return words()[0];
   }
 
   /**
@@ -126,7 +61,7 @@ public enum Caution {
    * @return one to four short sentences
    */
   public String text() {
-    return text;
+    return words()[1];
   }
 
   /**
@@ -135,6 +70,10 @@ public enum Caution {
    * @return subject and text
    */
   public String sentence() {
-    return subject + " " + text;
+    return subject() + " " + text();
+  }
+
+  private String[] words() {
+    return PlainWords.word(this).split(" \\| ", 2);
   }
 }

@@ -116,9 +116,7 @@ public final class Answers {
     }
     row.put(
         "warnings",
-        recipe.film().cautions().stream()
-            .map(PlainWords::sentence)
-            .collect(Collectors.joining(" ")));
+        recipe.film().cautions().stream().map(PlainWords::word).collect(Collectors.joining(" ")));
   }
 
   private static DataSheet.Row pot(DataSheet.Row row, Recipe recipe) {

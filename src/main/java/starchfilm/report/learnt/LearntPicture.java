@@ -15,6 +15,7 @@ import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 
 /**
@@ -86,7 +87,7 @@ public record LearntPicture(
     List<RoomLearnt> rooms = learnt.rooms();
     rooms.stream()
         .limit(2)
-        .map(room -> LearntText.capital(room.sentence()))
+        .map(room -> PlainWords.capital(room.sentence()))
         .reduce((a, b) -> a + "; " + b.replaceFirst("^Your", "your"))
         .ifPresent(
             sentence ->
@@ -186,6 +187,6 @@ public record LearntPicture(
   private static Stream<String> untold(String of, List<ParameterLearnt> factors) {
     return factors.stream()
         .filter(factor -> !factor.isTold())
-        .map(factor -> of + ": " + LearntText.name(factor.factor()));
+        .map(factor -> of + ": " + PlainWords.word(factor.factor(), "as learnt"));
   }
 }

@@ -5,13 +5,13 @@ import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 
 /** What a notebook taught, for a terminal: plain lines that need no colour. */
@@ -28,7 +28,7 @@ public final class LearntText {
   public static List<String> of(Learnt learnt) {
     List<String> lines = new ArrayList<>();
     for (RoomLearnt room : learnt.rooms()) {
-      lines.add(capital(room.sentence()) + ".");
+      lines.add(PlainWords.capital(room.sentence()) + ".");
       lines.add(
           "  from "
               + Plural.of(room.plates(), "plate")
@@ -78,30 +78,18 @@ public final class LearntText {
   static List<String> told(List<ParameterLearnt> factors) {
     return factors.stream()
         .filter(ParameterLearnt::isTold)
-        .map(factor -> name(factor.factor()) + ": " + told(factor))
+        .map(factor -> PlainWords.word(factor.factor(), "as learnt") + ": " + told(factor))
         .toList();
   }
 
   private static void factors(List<ParameterLearnt> factors, List<String> lines) {
     for (ParameterLearnt factor : factors) {
       lines.add(
-          "  " + name(factor.factor()) + ": " + (factor.isTold() ? told(factor) : "not known yet"));
+          "  "
+              + PlainWords.word(factor.factor(), "as learnt")
+              + ": "
+              + (factor.isTold() ? told(factor) : "not known yet"));
     }
-  }
-
-  static String name(UncertainParameter factor) {
-    return switch (factor) {
-      case AIR_SIDE -> "evaporation";
-      case DIFFUSIVITY -> "diffusion of water in the film";
-      case ISOTHERM -> "moisture the film holds";
-      case BENCH -> "heat from the bench";
-      case HUMIDITY -> "relative humidity against your notes";
-      case AIR_TEMPERATURE -> "air temperature against your notes";
-      case THICKNESS -> "thickness of pours that were not weighed, against your notes";
-      case SOLIDS -> "solids of the paste against what was weighed out";
-      case PLASTICISER -> "glycerol per starch against what was weighed out";
-      case UNEVENNESS -> "unevenness";
-    };
   }
 
   private static String told(ParameterLearnt factor) {
@@ -155,9 +143,5 @@ public final class LearntText {
         now.high() * factor,
         before.low() * factor,
         before.high() * factor);
-  }
-
-  static String capital(String sentence) {
-    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 }

@@ -10,6 +10,7 @@ import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
@@ -125,7 +126,7 @@ public record LearntView(
 
   private static Room room(RoomLearnt room) {
     return new Room(
-        LearntText.capital(room.sentence()) + ".",
+        PlainWords.capital(room.sentence()) + ".",
         "from "
             + Plural.of(room.plates(), "plate")
             + " and "

@@ -107,15 +107,8 @@ public record AssaySheet(
   private static String sentence(JarContent content) {
     List<String> share = figures(content.glycerol().times(100));
     List<String> grams = figures(content.pureGlycerolKg().times(1000));
-    return "About "
-        + share.get(1)
-        + " % is glycerol ("
-        + range(share)
-        + "): "
-        + grams.get(1)
-        + " g of it in the jar ("
-        + range(grams)
-        + ").";
+    return "About %s %% is glycerol (%s): %s g of it in the jar (%s)."
+        .formatted(share.get(1), range(share), grams.get(1), range(grams));
   }
 
   private static String range(List<String> figures) {
@@ -128,28 +121,22 @@ public record AssaySheet(
   private static List<Part> picture(JarContent content) {
     double glycerol = content.glycerol().middle();
     double salt = content.stays().middle();
-    double water = Math.max(0, 1 - glycerol - salt);
-    List<Part> parts = new ArrayList<>();
-    parts.add(
+    Part measured = part("glycerol", 0, glycerol);
+    return List.of(
         new Part(
-            "glycerol",
-            "0%",
-            percent(glycerol),
-            glycerol >= LABELLED_FROM ? "glycerol" : "",
+            measured.kind(),
+            measured.from(),
+            measured.width(),
+            measured.label(),
             percent(content.glycerol().low()),
-            percent(content.glycerol().high() - content.glycerol().low())));
-    parts.add(
-        new Part(
-            "water",
-            percent(glycerol),
-            percent(water),
-            water >= LABELLED_FROM ? "water" : "",
-            "",
-            ""));
-    parts.add(
-        new Part(
-            "salt", percent(1 - salt), percent(salt), salt >= LABELLED_FROM ? "salt" : "", "", ""));
-    return parts;
+            percent(content.glycerol().high() - content.glycerol().low())),
+        part("water", glycerol, Math.max(0, 1 - glycerol - salt)),
+        part("salt", 1 - salt, salt));
+  }
+
+  private static Part part(String kind, double from, double width) {
+    return new Part(
+        kind, percent(from), percent(width), width >= LABELLED_FROM ? kind : "", "", "");
   }
 
   private static String percent(double share) {

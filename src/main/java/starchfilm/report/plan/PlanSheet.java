@@ -1,6 +1,9 @@
 package starchfilm.report.plan;
 
 import java.util.List;
+import starchfilm.report.words.Plural;
+import starchfilm.report.words.PotLine;
+import starchfilm.report.words.ReaderUnit;
 
 /**
  * One recipe of a plan in the reader's units and words: what a terminal prints and what a printed
@@ -46,17 +49,26 @@ public record PlanSheet(
    * @param total everything before the cook
    * @param cooked what the pot's content weighs once topped up
    */
-  public record Potful(String heading, List<Line> lines, String total, String cooked) {}
+  public record Potful(String heading, List<PotLine> lines, String total, String cooked) {
+    static Potful of(starchfilm.planning.Potful potful, String heading) {
+      return new Potful(
+          heading,
+          PotLine.of(potful.recipe(), kg -> ReaderUnit.GRAM.noted(kg.value())),
+          ReaderUnit.GRAM.noted(potful.recipe().massKg()),
+          ReaderUnit.GRAM.noted(potful.cookedKg()));
+    }
 
-  /**
-   * An ingredient.
-   *
-   * @param name what
-   * @param grams how much, with its unit
-   * @param millilitres the same in a measuring jug, with its unit; empty for a powder
-   * @param note what it holds; may be empty
-   */
-  public record Line(String name, String grams, String millilitres, String note) {}
+    /** For which plates, and how often. */
+    static String heading(starchfilm.planning.Potful potful, boolean alone) {
+      String plates = Plural.of(potful.plates(), "plate");
+      if (alone) {
+        return "One potful for " + (potful.plates() == 1 ? plates : "all " + plates);
+      }
+      return potful.times() == 1
+          ? "One potful for " + plates
+          : "Each of " + potful.times() + " potfuls, for " + plates;
+    }
+  }
 
   /**
    * A figure with its range.

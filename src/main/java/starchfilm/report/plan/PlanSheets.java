@@ -191,7 +191,7 @@ public final class PlanSheets {
   private static List<PlanSheet.Potful> potfuls(List<Potful> potfuls) {
     boolean alone = potfuls.size() == 1 && potfuls.get(0).times() == 1;
     return potfuls.stream()
-        .map(potful -> PotfulLines.of(potful, PotfulLines.heading(potful, alone)))
+        .map(potful -> PlanSheet.Potful.of(potful, PlanSheet.Potful.heading(potful, alone)))
         .toList();
   }
 
@@ -402,7 +402,7 @@ public final class PlanSheets {
                   + " end.");
       case DRIES, TOO_DAMP -> {}
     }
-    recipe.film().cautions().stream().map(PlainWords::sentence).forEach(warnings::add);
+    recipe.film().cautions().stream().map(PlainWords::word).forEach(warnings::add);
     return warnings;
   }
 }

@@ -13,9 +13,9 @@ import starchfilm.planning.Supplies;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.PlanSheet.Figure;
-import starchfilm.report.plan.PlanSheet.Line;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlanWords;
+import starchfilm.report.words.PotLine;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
@@ -139,7 +139,7 @@ public final class PlanText {
     lines.add("   " + sheet.summary() + ".");
     for (PlanSheet.Potful potful : sheet.potfuls()) {
       lines.add("   " + potful.heading() + ":");
-      for (Line line : potful.lines()) {
+      for (PotLine line : potful.lines()) {
         lines.add("     " + amounts(line));
       }
     }
@@ -177,7 +177,7 @@ public final class PlanText {
     return Character.toLowerCase(text.charAt(0)) + text.substring(1);
   }
 
-  private static String amounts(Line line) {
+  private static String amounts(PotLine line) {
     String grams = " ".repeat(Math.max(0, AMOUNT - line.grams().length())) + line.grams();
     String jug =
         line.millilitres().isEmpty()

@@ -40,9 +40,9 @@ public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
               trial.casting().paste().massKg() / share.parts());
       String heading =
           share.parts() == 1
-              ? PotfulLines.heading(potful, alone)
+              ? PlanSheet.Potful.heading(potful, alone)
               : "Each of " + times + " potfuls, " + share.parts() + " for each plate";
-      potfuls.add(PotfulLines.of(potful, heading));
+      potfuls.add(PlanSheet.Potful.of(potful, heading));
     }
     return new SharedPotfuls(potfuls, count == 1 ? "" : sentence(potM3, count));
   }

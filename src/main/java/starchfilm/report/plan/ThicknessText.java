@@ -70,7 +70,8 @@ public final class ThicknessText {
     if (isAnyFound(answer)) {
       lines.add(
           "The last of these is dry through in %s; the film %s."
-              .formatted(Spans.of(answer.readyS()), PlainWords.inTheHand(answer.film().feel())));
+              .formatted(
+                  Spans.of(answer.readyS()), PlainWords.word(answer.film().feel(), "in the hand")));
     } else {
       lines.add("Choose a later date, or dry it in warmer, drier or moving air.");
     }

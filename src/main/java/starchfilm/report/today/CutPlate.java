@@ -12,6 +12,7 @@ import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.SectionFigure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
+import starchfilm.report.words.ReaderUnit;
 import starchfilm.today.Standing;
 
 /** Draws a plate cut open, in the middle case. */
@@ -121,17 +122,13 @@ final class CutPlate {
   private static String words(PlateSection section, String label) {
     PlateSection.Column edge = section.columns().get(0);
     PlateSection.Column middle = section.columns().get(section.columns().size() - 1);
-    return "The plate in cross-section, "
-        + label
-        + ": at the thin edge "
-        + Figures.two(1e3 * edge.heightM())
-        + " mm with "
-        + water(edge)
-        + ", in the middle "
-        + Figures.two(1e3 * middle.heightM())
-        + " mm with "
-        + water(middle)
-        + ".";
+    return "The plate in cross-section, %s: at the thin edge %s with %s, in the middle %s with %s."
+        .formatted(
+            label,
+            ReaderUnit.MILLIMETRE.figure(edge.heightM()),
+            water(edge),
+            ReaderUnit.MILLIMETRE.figure(middle.heightM()),
+            water(middle));
   }
 
   private static String water(PlateSection.Column column) {

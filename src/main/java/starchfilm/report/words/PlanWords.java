@@ -27,16 +27,7 @@ public final class PlanWords {
    * @return such as {@code Safest and ready soonest}
    */
   public static String title(Collection<Goal> goals) {
-    return PlainWords.capital(PlainWords.list(goals.stream().map(PlanWords::word).toList()));
-  }
-
-  private static String word(Goal goal) {
-    return switch (goal) {
-      case SAFEST -> "safest";
-      case MOST_FILM -> "most film";
-      case SOONEST -> "ready soonest";
-      case CLOSEST -> "closest to the wish";
-    };
+    return PlainWords.capital(PlainWords.list(goals.stream().map(PlainWords::word).toList()));
   }
 
   /**
