@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,10 +20,10 @@ import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.files.findings.PlainLine;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.PlateRisks;
-import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
@@ -37,10 +38,6 @@ import starchfilm.report.words.PlainWords;
  * reading, and a time that never comes is left empty or null.
  */
 public final class DryingFile {
-  private static final String CSV_HEAD =
-      "time_h,at,film_g_low,film_g,film_g_high,water_kg_per_kg_dry_thin_edge,"
-          + "water_kg_per_kg_dry_average,water_kg_per_kg_dry_thick_spot\n";
-
   private static final Map<FilmFigure, String> FILM_KEYS =
       new EnumMap<>(
           Map.of(
@@ -63,21 +60,18 @@ public final class DryingFile {
    */
   public static String csv(TrialForecast trial, List<String> assumptions) {
     CurveReading reading = new CurveReading(trial);
-    StringBuilder text = new StringBuilder(CSV_HEAD);
+    StringBuilder text = new StringBuilder();
     for (CurvePoint point : trial.drying().curve()) {
+      Map<String, Double> figures = figures(point, reading);
+      List<String> cells = new ArrayList<>(figures.values().stream().map(String::valueOf).toList());
       // Numbers and dates hold no comma and no quote, so nothing needs quoting.
-      text.append(
-          String.join(
-              ",",
-              number(point.timeS() / HOUR_S),
-              at(trial, point.timeS()).orElse(""),
-              number(G_PER_KG * reading.massKg(point.nominal().low())),
-              number(G_PER_KG * reading.massKg(point.nominal().middle())),
-              number(G_PER_KG * reading.massKg(point.nominal().high())),
-              number(point.thinEdge()),
-              number(point.nominal().middle()),
-              number(point.thickSpot())));
-      text.append('\n');
+      cells.add(1, at(trial, point.timeS()).orElse(""));
+      if (text.isEmpty()) {
+        List<String> head = new ArrayList<>(figures.keySet());
+        head.add(1, "at");
+        text.append(String.join(",", head)).append('\n');
+      }
+      text.append(String.join(",", cells)).append('\n');
     }
     assumed(trial, assumptions)
         .forEach(one -> text.append("# assumed: ").append(PlainLine.of(one)).append('\n'));
@@ -98,12 +92,12 @@ public final class DryingFile {
     trial.trial().pouredAt().ifPresent(poured -> root.put("poured_at", poured.toString()));
     root.put("verdict", trial.drying().verdict().name().toLowerCase(Locale.ROOT));
     root.put("start_water_kg_per_kg_dry", JsonText.rounded(trial.drying().startMoisture()));
-    if (Headline.restsBeyondMeasure(trial)) {
-      root.putNull("resting_water_kg_per_kg_dry");
-    } else {
-      root.put(
-          "resting_water_kg_per_kg_dry", JsonText.rounded(trial.drying().equilibriumMoisture()));
-    }
+    JsonText.put(
+        root,
+        "resting_water_kg_per_kg_dry",
+        Headline.restsBeyondMeasure(trial)
+            ? Double.POSITIVE_INFINITY
+            : trial.drying().equilibriumMoisture());
     ObjectNode spots = root.putObject("spots");
     for (Spot spot : Spot.values()) {
       ObjectNode one = spots.putObject(spot.name().toLowerCase(Locale.ROOT));
@@ -147,23 +141,17 @@ public final class DryingFile {
           if (withheld.isPresent()) {
             one.put("withheld", withheld.get());
           } else {
+            // Moisture is a ratio here, as everywhere in this file.
             Band band = figure.of(film);
-            one.put("low", JsonText.rounded(factor(figure, band.low())));
-            one.put("middle", JsonText.rounded(factor(figure, band.middle())));
-            one.put("high", JsonText.rounded(factor(figure, band.high())));
+            JsonText.put(one, "", figure == FilmFigure.MOISTURE ? band : figure.unit().of(band));
           }
         });
     node.put("feel", PlainWords.word(film.feel()));
   }
 
-  /** Moisture is per kg dry solids, as everywhere in this file; all else in the reader's unit. */
-  private static double factor(FilmFigure figure, double value) {
-    return figure == FilmFigure.MOISTURE ? value : figure.unit().of(value);
-  }
-
   private static void risk(PlateRisks risks, ObjectNode node) {
     ObjectNode crack = node.putObject("crack");
-    crack.put("level", level(risks.crack().level()));
+    crack.put("level", FileWord.of(risks.crack().level()));
     crack.put(
         "critical_dry_thickness_um",
         JsonText.rounded(
@@ -171,25 +159,13 @@ public final class DryingFile {
     crack.put(
         "critical_dry_thickness_is_more",
         risks.crack().criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M);
-    node.put("curl", level(risks.curl().level()));
-    node.put("mould", level(risks.mould().level()));
-  }
-
-  private static String level(RiskLevel level) {
-    return level.name().toLowerCase(Locale.ROOT);
+    node.put("curl", FileWord.of(risks.curl().level()));
+    node.put("mould", FileWord.of(risks.mould().level()));
   }
 
   private static void milestone(TrialForecast trial, MilestoneForecast forecast, ObjectNode node) {
     Band band = forecast.timeS();
-    List<String> names = List.of("low_h", "middle_h", "high_h");
-    List<Double> seconds = List.of(band.low(), band.middle(), band.high());
-    for (int i = 0; i < names.size(); i++) {
-      if (Double.isInfinite(seconds.get(i))) {
-        node.putNull(names.get(i));
-      } else {
-        node.put(names.get(i), JsonText.rounded(seconds.get(i) / HOUR_S));
-      }
-    }
+    JsonText.put(node, "_h", band.times(1 / HOUR_S));
     at(trial, band.middle()).ifPresent(moment -> node.put("middle_at", moment));
     node.put("share_reached", JsonText.rounded(forecast.shareReached()));
   }
@@ -197,16 +173,23 @@ public final class DryingFile {
   private static void curve(TrialForecast trial, ArrayNode curve) {
     CurveReading reading = new CurveReading(trial);
     for (CurvePoint point : trial.drying().curve()) {
-      curve
-          .addObject()
-          .put("time_h", JsonText.rounded(point.timeS() / HOUR_S))
-          .put("film_g_low", JsonText.rounded(G_PER_KG * reading.massKg(point.nominal().low())))
-          .put("film_g", JsonText.rounded(G_PER_KG * reading.massKg(point.nominal().middle())))
-          .put("film_g_high", JsonText.rounded(G_PER_KG * reading.massKg(point.nominal().high())))
-          .put("water_kg_per_kg_dry_thin_edge", JsonText.rounded(point.thinEdge()))
-          .put("water_kg_per_kg_dry_average", JsonText.rounded(point.nominal().middle()))
-          .put("water_kg_per_kg_dry_thick_spot", JsonText.rounded(point.thickSpot()));
+      ObjectNode one = curve.addObject();
+      figures(point, reading).forEach(one::put);
     }
+  }
+
+  /** A moment of the curve, for table and tree alike. */
+  private static Map<String, Double> figures(CurvePoint point, CurveReading reading) {
+    Map<String, Double> figures = new LinkedHashMap<>();
+    figures.put("time_h", point.timeS() / HOUR_S);
+    figures.put("film_g_low", G_PER_KG * reading.massKg(point.nominal().low()));
+    figures.put("film_g", G_PER_KG * reading.massKg(point.nominal().middle()));
+    figures.put("film_g_high", G_PER_KG * reading.massKg(point.nominal().high()));
+    figures.put("water_kg_per_kg_dry_thin_edge", point.thinEdge());
+    figures.put("water_kg_per_kg_dry_average", point.nominal().middle());
+    figures.put("water_kg_per_kg_dry_thick_spot", point.thickSpot());
+    figures.replaceAll((key, figure) -> JsonText.rounded(figure));
+    return figures;
   }
 
   private static Optional<String> at(TrialForecast trial, double seconds) {
@@ -218,9 +201,5 @@ public final class DryingFile {
         .pouredAt()
         .map(poured -> poured.plusSeconds(Math.round(seconds)).truncatedTo(ChronoUnit.MINUTES))
         .map(LocalDateTime::toString);
-  }
-
-  private static String number(double value) {
-    return Double.toString(JsonText.rounded(value));
   }
 }

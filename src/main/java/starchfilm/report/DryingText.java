@@ -29,20 +29,18 @@ public final class DryingText {
     view.odd().forEach(sentence -> lines.add("Odd: " + sentence));
     lines.add(view.name() + " (" + view.poured() + ")");
     lines.add(
-        trial.trial().casting().place().name()
-            + ": "
-            + RoomWords.temperature(trial.trial().casting().room())
-            + ", "
-            + RoomWords.humidity(trial.trial().casting().room())
-            + ", air at "
-            + RoomWords.speed(trial.trial().casting().room()));
+        "%s: %s, %s, air at %s"
+            .formatted(
+                trial.trial().casting().place().name(),
+                RoomWords.temperature(trial.trial().casting().room()),
+                RoomWords.humidity(trial.trial().casting().room()),
+                RoomWords.speed(trial.trial().casting().room())));
     lines.add(
-        view.pour().wetLabel()
-            + " on "
-            + RecipeWords.plate(trial.trial().casting().plate())
-            + "; "
-            + view.pour().dryLabel()
-            + ".");
+        "%s on %s; %s."
+            .formatted(
+                view.pour().wetLabel(),
+                RecipeWords.plate(trial.trial().casting().plate()),
+                view.pour().dryLabel()));
     lines.add("");
     lines.add(view.headline());
     trial.trial().wanted().byS().ifPresent(byS -> lines.add(Headline.inTime(trial, byS)));
@@ -74,12 +72,8 @@ public final class DryingText {
         .forEach(
             driver ->
                 lines.add(
-                    "Most of the range ("
-                        + driver.share()
-                        + ") comes from "
-                        + driver.what()
-                        + ". "
-                        + driver.how()));
+                    "Most of the range (%s) comes from %s. %s"
+                        .formatted(driver.share(), driver.what(), driver.how())));
     if (!view.notRecorded().isEmpty()) {
       lines.add(
           view.notRecorded().stream()

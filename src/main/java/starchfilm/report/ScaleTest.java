@@ -44,7 +44,7 @@ final class ScaleTest {
       fromS += STEP_S;
     }
     return ("The plate is dry when it loses no more than %s g in twelve hours: by the forecast,"
-            + " from %d hours after the pour on (%s).")
+            + " from %s hours after the pour on (%s).")
         .formatted(
             Figures.two(1000 * toleranceKg(reading, fromS)),
             Math.round(fromS / HOUR_S),

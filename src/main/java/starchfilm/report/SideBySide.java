@@ -2,9 +2,12 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.report.chart.Scale;
+import starchfilm.report.chart.Strip;
 import starchfilm.report.words.Anchor;
 
 /**
@@ -87,11 +90,16 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    *
    * @param small a second, smaller line, such as a range; may be empty
    * @param changed true where it is not as in the trial the others are held against
-   * @param figure a bar or a strip below the text, if any
+   * @param bar width of a bar below the text, such as {@code 40%}; empty for none
+   * @param strip a range on the row's scale below the text, if any
    */
-  record Cell(String text, String small, boolean changed, CellFigure figure) {
+  record Cell(String text, String small, boolean changed, String bar, Optional<Strip> strip) {
+    static Cell of(String text) {
+      return new Cell(text, "", false, "", Optional.empty());
+    }
+
     Cell withoutFigure() {
-      return new Cell(text, small, changed, CellFigure.none());
+      return new Cell(text, small, changed, "", Optional.empty());
     }
   }
 
@@ -113,9 +121,9 @@ record SideBySide(List<Same> same, List<Block> blocks) {
         (row.get(0).decides() ? differing : more).add(differingRow(row, around.base()));
       }
     }
-    more.addAll(ForecastRows.further(trials));
-    more.addAll(HappenedRows.further(trials));
-    Rows rows = new Rows(differing, ForecastRows.of(trials), HappenedRows.of(trials), more);
+    more.addAll(ComparedRows.further(trials));
+    Rows rows =
+        new Rows(differing, ComparedRows.expected(trials), ComparedRows.happened(trials), more);
     return new SideBySide(same, blocks(trials, rows, around));
   }
 
@@ -164,8 +172,9 @@ record SideBySide(List<Same> same, List<Block> blocks) {
               "",
               !noted.text().equals(row.get(base).text()),
               noted.hasBar() && most > 0
-                  ? CellFigure.bar(noted.size().orElse(0) / most)
-                  : CellFigure.none()));
+                  ? Scale.linear(0, most, 0, 100).place(noted.size().orElse(0)) + "%"
+                  : "",
+              Optional.empty()));
     }
     return new Row(row.get(0).label(), cells);
   }

@@ -59,8 +59,8 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
   List<String> remarks() {
     return outlined
         ? List.of(
-            ("There are more than %d trials, so each forecast rests on %d likely cases instead of"
-                    + " %d and leaves out what more of an ingredient would do and what would lower a"
+            ("There are more than %s trials, so each forecast rests on %s likely cases instead of"
+                    + " %s and leaves out what more of an ingredient would do and what would lower a"
                     + " risk; compare fewer at a time for that.")
                 .formatted(FULL_UP_TO, DryingForecaster.FEWEST_DRAWS, DryingForecaster.DRAWS))
         : List.of();

@@ -38,7 +38,7 @@ record WeighOut(List<PotLine> lines, String total, String cook, String paste) {
             .mapToDouble(StarchKind::gelatinisationEndK)
             .max()
             .orElseThrow();
-    return "Cook %d min at %s (this starch has gelatinised by %s); about %s boils off."
+    return "Cook %s min at %s (this starch has gelatinised by %s); about %s boils off."
         .formatted(
             Math.round(MINUTE.of(recipe.cook().durationS().value())),
             CELSIUS.figure(recipe.cook().topTemperatureK().value()),

@@ -89,24 +89,19 @@ public record LearntPicture(
         .limit(2)
         .map(room -> PlainWords.capital(room.sentence()))
         .reduce((a, b) -> a + "; " + b.replaceFirst("^Your", "your"))
-        .ifPresent(
-            sentence ->
-                sentences.add(
-                    sentence
-                        + (rooms.size() > 2
-                            ? "; " + Plural.of(rooms.size() - 2, "more room") + " below"
-                            : "")
-                        + "."));
+        .map(
+            told ->
+                rooms.size() > 2
+                    ? told + "; " + Plural.of(rooms.size() - 2, "more room") + " below"
+                    : told)
+        .ifPresent(told -> sentences.add(told + "."));
     int plates = rooms.stream().mapToInt(RoomLearnt::plates).sum();
     int weighings = rooms.stream().mapToInt(RoomLearnt::weighings).sum();
     if (plates > 0) {
       sentences.add(
-          "That rests on "
-              + Plural.of(plates, "plate")
-              + " with "
-              + Plural.of(weighings, "weighing")
-              + sharper(rooms)
-              + ".");
+          "That rests on %s with %s%s."
+              .formatted(
+                  Plural.of(plates, "plate"), Plural.of(weighings, "weighing"), sharper(rooms)));
     }
     int strips = learnt.films().stream().mapToInt(FilmLearnt::strips).max().orElse(0);
     sentences.add(
@@ -153,35 +148,32 @@ public record LearntPicture(
   }
 
   private static Row row(String label, Band logBefore, Band logNow) {
-    String words =
-        Figures.two(Math.exp(logNow.middle()))
-            + " times ("
-            + Figures.range(
-                Figures.two(Math.exp(logNow.low())), Figures.two(Math.exp(logNow.high())))
-            + ")";
+    Band now = exp(logNow);
+    String words = Figures.two(now.middle()) + " times (" + range(now) + ")";
     return new Row(
         label,
         words,
         new Strip(
             label,
-            words
-                + "; before "
-                + Figures.range(
-                    Figures.two(Math.exp(logBefore.low())),
-                    Figures.two(Math.exp(logBefore.high()))),
+            words + "; before " + range(exp(logBefore)),
             List.of(new Axis.Tick(SCALE.place(1), "", "", true)),
             new Lane(
                 "",
                 "",
                 0,
-                List.of(range("prior", logBefore), range("told", logNow)),
-                List.of(new Lane.Dot("dry", SCALE.place(Math.exp(logNow.middle()))))),
+                List.of(
+                    Lane.Range.of("prior", SCALE, exp(logBefore)),
+                    Lane.Range.of("told", SCALE, now)),
+                List.of(new Lane.Dot("dry", SCALE.place(now.middle())))),
             List.of()));
   }
 
-  private static Lane.Range range(String kind, Band log) {
-    return Lane.Range.of(
-        kind, SCALE, new Band(Math.exp(log.low()), Math.exp(log.middle()), Math.exp(log.high())));
+  private static Band exp(Band log) {
+    return new Band(Math.exp(log.low()), Math.exp(log.middle()), Math.exp(log.high()));
+  }
+
+  private static String range(Band band) {
+    return Figures.range(Figures.two(band.low()), Figures.two(band.high()));
   }
 
   private static Stream<String> untold(String of, List<ParameterLearnt> factors) {

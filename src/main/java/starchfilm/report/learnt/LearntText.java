@@ -5,6 +5,7 @@ import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
@@ -17,6 +18,8 @@ import starchfilm.report.words.Plural;
 /** What a notebook taught, for a terminal: plain lines that need no colour. */
 public final class LearntText {
 
+  static final String STRIPS = "Strips you pulled, against the rules for home film";
+
   private LearntText() {}
 
   /**
@@ -28,50 +31,55 @@ public final class LearntText {
   public static List<String> of(Learnt learnt) {
     List<String> lines = new ArrayList<>();
     for (RoomLearnt room : learnt.rooms()) {
-      lines.add(PlainWords.capital(room.sentence()) + ".");
-      lines.add(
-          "  from "
-              + Plural.of(room.plates(), "plate")
-              + " and "
-              + Plural.of(room.weighings(), "weighing"));
-      factors(room.factors(), lines);
-      lines.add("");
+      List<String> shown = new ArrayList<>(List.of(from(room)));
+      shown.addAll(factors(room.factors()));
+      block(PlainWords.capital(room.sentence()) + ".", shown, lines);
     }
     for (KindLearnt kind : learnt.kinds()) {
-      lines.add(
-          "Film of "
-              + kind.kind().tradeName()
-              + " starch, "
-              + Plural.of(kind.plates(), "plate")
-              + ":");
-      factors(kind.factors(), lines);
-      lines.add("");
+      String plates = Plural.of(kind.plates(), "plate");
+      block(film(kind) + ", " + plates + ":", factors(kind.factors()), lines);
     }
-    if (!learnt.pours().isEmpty()) {
-      lines.add("Your pours:");
-      factors(learnt.pours(), lines);
-      lines.add("");
+    block("Your pours:", factors(learnt.pours()), lines);
+    List<String> films = new ArrayList<>(learnt.films().stream().map(LearntText::film).toList());
+    if (!films.isEmpty()) {
+      films.add("stiffness: not known; a strip pulled until it breaks does not show it");
     }
-    if (!learnt.films().isEmpty()) {
-      lines.add("Strips you pulled, against the rules for home film:");
-      learnt.films().forEach(film -> lines.add("  " + film(film)));
-      lines.add("  stiffness: not known; a strip pulled until it breaks does not show" + " it");
-      lines.add("");
-    }
+    block(STRIPS + ":", films, lines);
     lines.add(
-        "\u00B1 is one standard deviation; a range holds 8 of 10 likely cases."
+        "± is one standard deviation; a range holds 8 of 10 likely cases."
             + " What is not known yet keeps the textbook's range.");
-    if (!learnt.doubted().isEmpty()) {
+    List<String> foot = new ArrayList<>();
+    block(
+        "Readings that look wrong, given little weight:",
+        learnt.doubted().stream().map(DoubtedReading::sentence).toList(),
+        foot);
+    block("Left out:", leftOut(learnt), foot);
+    if (!foot.isEmpty()) {
       lines.add("");
-      lines.add("Readings that look wrong, given little weight:");
-      learnt.doubted().forEach(reading -> lines.add("  " + reading.sentence()));
-    }
-    if (!learnt.leftOut().isEmpty()) {
-      lines.add("");
-      lines.add("Left out:");
-      learnt.leftOut().forEach(left -> lines.add("  " + left.file() + ": " + left.reason()));
+      lines.addAll(foot.subList(0, foot.size() - 1));
     }
     return lines;
+  }
+
+  private static void block(String head, List<String> shown, List<String> lines) {
+    if (!shown.isEmpty()) {
+      lines.add(head);
+      shown.forEach(line -> lines.add("  " + line));
+      lines.add("");
+    }
+  }
+
+  static String from(RoomLearnt room) {
+    return "from %s and %s"
+        .formatted(Plural.of(room.plates(), "plate"), Plural.of(room.weighings(), "weighing"));
+  }
+
+  static String film(KindLearnt kind) {
+    return "Film of " + kind.kind().tradeName() + " starch";
+  }
+
+  static List<String> leftOut(Learnt learnt) {
+    return learnt.leftOut().stream().map(left -> left.file() + ": " + left.reason()).toList();
   }
 
   /** The factors that were told, one sentence each. */
@@ -82,14 +90,14 @@ public final class LearntText {
         .toList();
   }
 
-  private static void factors(List<ParameterLearnt> factors, List<String> lines) {
-    for (ParameterLearnt factor : factors) {
-      lines.add(
-          "  "
-              + PlainWords.word(factor.factor(), "as learnt")
-              + ": "
-              + (factor.isTold() ? told(factor) : "not known yet"));
-    }
+  private static List<String> factors(List<ParameterLearnt> factors) {
+    return factors.stream()
+        .map(
+            factor ->
+                PlainWords.word(factor.factor(), "as learnt")
+                    + ": "
+                    + (factor.isTold() ? told(factor) : "not known yet"))
+        .toList();
   }
 
   private static String told(ParameterLearnt factor) {
@@ -111,15 +119,14 @@ public final class LearntText {
   }
 
   static String film(FilmLearnt film) {
-    return film.property().tradeName()
-        + " of "
-        + film.starch()
-        + " film: "
-        + times(
-            Band.normal(film.logFactor().value(), film.logFactor().sd()),
-            Band.normal(0, film.logSdBefore()))
-        + "; "
-        + Plural.of(film.strips(), "strip");
+    return "%s of %s film: %s; %s"
+        .formatted(
+            film.property().tradeName(),
+            film.starch(),
+            times(
+                Band.normal(film.logFactor().value(), film.logFactor().sd()),
+                Band.normal(0, film.logSdBefore())),
+            Plural.of(film.strips(), "strip"));
   }
 
   private static String times(Band logNow, Band logBefore) {

@@ -9,9 +9,7 @@ import starchfilm.learning.summary.KindLearnt;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.report.words.Anchor;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 
@@ -112,7 +110,7 @@ public record LearntView(
             .map(look -> look(look, 1 + files.indexOf(look.trial().file().toString())))
             .toList(),
         learnt.doubted().stream().map(reading -> reading.sentence() + ".").toList(),
-        learnt.leftOut().stream().map(left -> left.file() + ": " + left.reason()).toList());
+        LearntText.leftOut(learnt));
   }
 
   /**
@@ -125,30 +123,20 @@ public record LearntView(
   }
 
   private static Room room(RoomLearnt room) {
-    return new Room(
-        PlainWords.capital(room.sentence()) + ".",
-        "from "
-            + Plural.of(room.plates(), "plate")
-            + " and "
-            + Plural.of(room.weighings(), "weighing"));
+    return new Room(PlainWords.capital(room.sentence()) + ".", LearntText.from(room));
   }
 
   private static List<Group> groups(Learnt learnt) {
     List<Group> groups = new ArrayList<>();
     for (RoomLearnt room : learnt.rooms()) {
-      groups.add(
-          new Group("Room \u201C" + room.name() + "\u201D", LearntText.told(room.factors())));
+      groups.add(new Group("Room “" + room.name() + "”", LearntText.told(room.factors())));
     }
     for (KindLearnt kind : learnt.kinds()) {
-      groups.add(
-          new Group(
-              "Film of " + kind.kind().tradeName() + " starch", LearntText.told(kind.factors())));
+      groups.add(new Group(LearntText.film(kind), LearntText.told(kind.factors())));
     }
     groups.add(new Group("Your pours", LearntText.told(learnt.pours())));
     groups.add(
-        new Group(
-            "Strips you pulled, against the rules for home film",
-            learnt.films().stream().map(LearntText::film).toList()));
+        new Group(LearntText.STRIPS, learnt.films().stream().map(LearntText::film).toList()));
     groups.removeIf(group -> group.lines().isEmpty());
     return groups;
   }
@@ -177,10 +165,10 @@ public record LearntView(
   }
 
   private static String grams(double kg) {
-    return Figures.two(ReaderUnit.GRAM.of(kg)) + " g";
+    return ReaderUnit.GRAM.figure(kg);
   }
 
   private static String dry(Hindsight.Guess guess) {
-    return Double.isInfinite(guess.dryThroughS()) ? "never" : Spans.of(guess.dryThroughS());
+    return Spans.of(guess.dryThroughS());
   }
 }

@@ -43,8 +43,8 @@ public record NamedRecipe(String title, String remark, PlannedRecipe recipe) {
     Varied what = series.series().what();
     return new NamedRecipe(
         group.name() + ": " + what.words() + " " + Figures.noted(group.asked()),
-        ("Group %s of a series of %d that differ in %s alone (here %s %s once rounded). Its pot is"
-                + " number %d to be cooked, drawn by lot (seed %d).")
+        ("Group %s of a series of %s that differ in %s alone (here %s %s once rounded). Its pot is"
+                + " number %s to be cooked, drawn by lot (seed %s).")
             .formatted(
                 group.name(),
                 series.groups().size(),

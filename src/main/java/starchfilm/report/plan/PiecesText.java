@@ -36,7 +36,7 @@ public final class PiecesText {
     String wanted =
         pieces.isArea()
             ? Figures.of(1e4 * pieces.lengthM() * pieces.widthM(), 3) + " cm² of film"
-            : "%s of %s × %s mm, %d from a plate,"
+            : "%s of %s × %s mm, %s from a plate,"
                 .formatted(
                     Plural.of(pieces.count(), "piece"),
                     Figures.of(1e3 * pieces.lengthM(), 3),

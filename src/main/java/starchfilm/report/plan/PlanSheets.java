@@ -197,39 +197,30 @@ public final class PlanSheets {
 
   private static String summary(PlannedRecipe recipe) {
     String kinds = RecipeWords.starchKinds(recipe.potfuls().get(0).recipe());
-    return Character.toUpperCase(kinds.charAt(0))
-        + kinds.substring(1)
-        + " starch on "
-        + Plural.of(recipe.plates(), "plate")
-        + " of "
-        + RecipeWords.plate(recipe.casting().plate())
-        + ": "
-        + PlainWords.word(recipe.film().feel())
-        + " film of about "
-        + ReaderUnit.MILLIMETRE.two(recipe.film().dryThicknessM().middle())
-        + " mm, "
-        + ReaderUnit.GRAM.two(recipe.filmKg())
-        + " g in all";
+    return "%s starch on %s of %s: %s film of about %s, %s in all"
+        .formatted(
+            PlainWords.capital(kinds),
+            Plural.of(recipe.plates(), "plate"),
+            RecipeWords.plate(recipe.casting().plate()),
+            PlainWords.word(recipe.film().feel()),
+            ReaderUnit.MILLIMETRE.figure(recipe.film().dryThicknessM().middle()),
+            ReaderUnit.GRAM.figure(recipe.filmKg()));
   }
 
   private static List<String> cook(CookSteps cook) {
-    List<String> steps = new ArrayList<>();
-    steps.add("Weigh the empty pot and note it.");
-    steps.add("Stir starch, glycerol and vinegar into the cold water until no lump is left.");
-    steps.add(
-        "Heat slowly and keep stirring: it thickens between "
-            + Figures.whole(ReaderUnit.CELSIUS.of(cook.gelatinisesFromK()))
-            + " and "
-            + Figures.whole(ReaderUnit.CELSIUS.of(cook.gelatinisedAtK()))
-            + " °C, and scorches on the bottom if left alone.");
-    steps.add(
-        "Hold it at "
-            + range(cook.topCelsius().min(), cook.topCelsius().max())
-            + " °C for "
-            + range(cook.holdMinutes().min(), cook.holdMinutes().max())
-            + " min, then stop: longer or hotter only thins it. "
-            + String.join(" ", cook.remarks()));
-    return steps;
+    return List.of(
+        "Weigh the empty pot and note it.",
+        "Stir starch, glycerol and vinegar into the cold water until no lump is left.",
+        ("Heat slowly and keep stirring: it thickens between %s and %s °C, and scorches on the"
+                + " bottom if left alone.")
+            .formatted(
+                ReaderUnit.CELSIUS.two(cook.gelatinisesFromK()),
+                ReaderUnit.CELSIUS.two(cook.gelatinisedAtK())),
+        "Hold it at %s °C for %s min, then stop: longer or hotter only thins it. %s"
+            .formatted(
+                range(cook.topCelsius().min(), cook.topCelsius().max()),
+                range(cook.holdMinutes().min(), cook.holdMinutes().max()),
+                String.join(" ", cook.remarks())));
   }
 
   private static String topUp(List<Potful> potfuls) {
@@ -249,25 +240,22 @@ public final class PlanSheets {
     double wet = recipe.casting().pour().wetThicknessM().value();
     List<String> pour = new ArrayList<>();
     pour.add(
-        "Let bubbles rise. At about "
-            + Figures.whole(ReaderUnit.CELSIUS.of(recipe.casting().pour().pasteTemperatureK()))
-            + " °C pour "
-            + perPlate(recipe, sizes)
-            + ", on the scale: "
-            + ReaderUnit.MILLIMETRE.two(wet)
-            + " mm wet. About 5 % stays in the pot.");
+        "Let bubbles rise. At about %s pour %s, on the scale: %s wet. About 5 %% stays in the pot."
+            .formatted(
+                ReaderUnit.CELSIUS.figure(recipe.casting().pour().pasteTemperatureK()),
+                perPlate(recipe, sizes),
+                ReaderUnit.MILLIMETRE.figure(wet)));
     if (wet < levelling.levelsFromM()) {
       pour.add(
-          "Spread it with a rod: below about "
-              + ReaderUnit.MILLIMETRE.two(levelling.levelsFromM())
-              + " mm this paste hardly levels by itself before it sets (viscosity assumed).");
+          ("Spread it with a rod: below about %s this paste hardly levels by itself before it sets"
+                  + " (viscosity assumed).")
+              .formatted(ReaderUnit.MILLIMETRE.figure(levelling.levelsFromM())));
     }
     if (recipe.casting().plate().rimHeightM() == 0
         && wet > RUNS_OVER_SHARE * levelling.standsUpToM()) {
       pour.add(
-          "A plate without a rim holds about "
-              + ReaderUnit.MILLIMETRE.two(levelling.standsUpToM())
-              + " mm at most; dam the edge or pour with care.");
+          "A plate without a rim holds about %s at most; dam the edge or pour with care."
+              .formatted(ReaderUnit.MILLIMETRE.figure(levelling.standsUpToM())));
     }
     return pour;
   }
@@ -311,11 +299,11 @@ public final class PlanSheets {
                 + " g glycerol per 100 g dry starch"),
         new Figure(
             "paste",
-            Figures.two(100 * recipe.casting().composition().dryStarch())
-                + " % starch, "
-                + Figures.two(100 * recipe.casting().composition().drySolids())
-                + " % dry solids, pH about "
-                + Figures.two(recipe.film().acid().pastePh())));
+            "%s starch, %s dry solids, pH about %s"
+                .formatted(
+                    ReaderUnit.PERCENT.figure(recipe.casting().composition().dryStarch()),
+                    ReaderUnit.PERCENT.figure(recipe.casting().composition().drySolids()),
+                    Figures.two(recipe.film().acid().pastePh()))));
   }
 
   /** The feel against the wish, and the share of each feel, once. */
@@ -368,22 +356,18 @@ public final class PlanSheets {
     if (recipe.chances().byDate().isEmpty()) {
       return "";
     }
-    return "Ready by your date, "
-        + Spans.of(byS.orElseThrow())
-        + " after the pour, in "
-        + PlanWords.chance(recipe.chances().byDate().getAsDouble())
-        + " likely cases.";
+    return "Ready by your date, %s after the pour, in %s likely cases."
+        .formatted(
+            Spans.of(byS.orElseThrow()), PlanWords.chance(recipe.chances().byDate().getAsDouble()));
   }
 
   private static List<String> warnings(PlannedRecipe recipe, double sure, List<String> odd) {
     List<String> warnings = new ArrayList<>(odd);
     if (!recipe.chances().asWished() && !recipe.goals().isEmpty()) {
       warnings.add(
-          "The balance is too coarse for such small amounts: rounded, the film"
-              + " is "
-              + PlainWords.word(recipe.film().feel())
-              + " and not what you asked for. Weigh out more at once, or use a finer"
-              + " balance.");
+          ("The balance is too coarse for such small amounts: rounded, the film is %s and not what"
+                  + " you asked for. Weigh out more at once, or use a finer balance.")
+              .formatted(PlainWords.word(recipe.film().feel())));
     }
     if (recipe.chances().byDate().isPresent()
         && recipe.chances().byDate().getAsDouble() < sure - NOTICEABLE) {

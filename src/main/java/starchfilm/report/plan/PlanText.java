@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import starchfilm.forecast.Oddity;
 import starchfilm.planning.GiveUp;
 import starchfilm.planning.PiecesPlan;
@@ -12,8 +13,8 @@ import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Supplies;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
-import starchfilm.report.plan.PlanSheet.Figure;
 import starchfilm.report.words.OddityWords;
+import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PotLine;
 import starchfilm.report.words.ReaderUnit;
@@ -80,31 +81,26 @@ public final class PlanText {
   }
 
   private static String asked(PlanRequest request) {
-    String wish = PlanWords.wish(request.wish());
-    return Character.toUpperCase(wish.charAt(0))
-        + wish.substring(1)
-        + ", out of "
-        + jar(request.supplies())
-        + ", in "
-        + RoomWords.humidity(request.place().room())
-        + " and "
-        + RoomWords.temperature(request.place().room())
-        + (request.byS().isPresent()
-            ? ", ready "
-                + Spans.of(request.byS().getAsDouble())
-                + " after the pour in "
-                + PlanWords.chance(request.sure())
-                + " likely cases:"
-            : ":");
+    return "%s, out of %s, in %s and %s%s:"
+        .formatted(
+            PlainWords.capital(PlanWords.wish(request.wish())),
+            jar(request.supplies()),
+            RoomWords.humidity(request.place().room()),
+            RoomWords.temperature(request.place().room()),
+            request.byS().isEmpty()
+                ? ""
+                : ", ready %s after the pour in %s likely cases"
+                    .formatted(
+                        Spans.of(request.byS().getAsDouble()), PlanWords.chance(request.sure())));
   }
 
   private static String jar(Supplies supplies) {
     return supplies.glycerolKg() == 0
         ? "no glycerol"
-        : ReaderUnit.GRAM.noted(supplies.glycerolKg())
-            + " of glycerol ("
-            + ReaderUnit.GRAM.noted(supplies.pureGlycerolKg())
-            + " pure)";
+        : "%s of glycerol (%s pure)"
+            .formatted(
+                ReaderUnit.GRAM.noted(supplies.glycerolKg()),
+                ReaderUnit.GRAM.noted(supplies.pureGlycerolKg()));
   }
 
   /**
@@ -145,12 +141,8 @@ public final class PlanText {
     }
     lines.add("   Cooked: " + lowerFirst(sheet.topUp()));
     sheet.pour().forEach(step -> lines.add("   " + step));
-    for (Figure figure : sheet.film()) {
-      lines.add("     " + padded(figure.name()) + figure.value());
-    }
-    for (Figure figure : sheet.drying()) {
-      lines.add("     " + padded(figure.name()) + figure.value());
-    }
+    Stream.concat(sheet.film().stream(), sheet.drying().stream())
+        .forEach(figure -> lines.add("     " + padded(figure.name()) + figure.value()));
     if (!sheet.byDate().isEmpty()) {
       lines.add("   " + sheet.byDate());
     }

@@ -89,7 +89,7 @@ public final class SeriesText {
   private static List<String> order(Series series) {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Order of the pots, drawn by lot (seed %d): %s."
+        "Order of the pots, drawn by lot (seed %s): %s."
             .formatted(
                 series.series().seed(),
                 series.order().stream()

@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Weighing;
@@ -73,18 +72,15 @@ public final class TodayFile {
     if (standing.forecast().weighed().takenIn() > 0) {
       band(node.putObject("dry_through_at_the_pour"), standing, standing.readyAtThePourS());
     }
-    Band left = standing.waterLeft();
-    node.putObject("water_left_pct")
-        .put("low", JsonText.rounded(100 * left.low()))
-        .put("middle", JsonText.rounded(100 * left.middle()))
-        .put("high", JsonText.rounded(100 * left.high()));
+    JsonText.put(node.putObject("water_left_pct"), "", standing.waterLeft().times(100));
     standing.emptyKg().ifPresent(kg -> node.put("empty_plate_g", grams(kg)));
     node.put("scale_includes_plate", standing.emptyKg().isPresent());
     Band now = Band.normal(standing.scale().nowKg().value(), standing.scale().nowKg().sd());
-    node.putObject("scale_now_g")
-        .put("low", grams(emptyKg + now.low()))
-        .put("middle", grams(emptyKg + now.middle()))
-        .put("high", grams(emptyKg + now.high()));
+    JsonText.put(
+        node.putObject("scale_now_g"),
+        "",
+        new Band(emptyKg + now.low(), emptyKg + now.middle(), emptyKg + now.high())
+            .times(G_PER_KG));
     node.put("scale_peelable_g", grams(emptyKg + standing.scale().peelableKg()));
     node.put("scale_dry_g", grams(emptyKg + standing.scale().dryKg()));
     node.put("scale_at_rest_g", grams(emptyKg + standing.scale().restKg()));
@@ -102,17 +98,14 @@ public final class TodayFile {
   }
 
   private static void band(ObjectNode node, Standing standing, Band band) {
-    Map.of("low", band.low(), "middle", band.middle(), "high", band.high()).entrySet().stream()
-        .sorted(Map.Entry.comparingByValue())
-        .forEach(
-            end -> {
-              if (Double.isInfinite(end.getValue())) {
-                node.putNull(end.getKey() + "_h");
-              } else {
-                node.put(end.getKey() + "_h", JsonText.rounded(end.getValue() / HOUR_S));
-              }
-              put(node, end.getKey() + "_at", standing, end.getValue());
-            });
+    end(node, "low", standing, band.low());
+    end(node, "middle", standing, band.middle());
+    end(node, "high", standing, band.high());
+  }
+
+  private static void end(ObjectNode node, String name, Standing standing, double atS) {
+    JsonText.put(node, name + "_h", atS / HOUR_S);
+    put(node, name + "_at", standing, atS);
   }
 
   private static void put(ObjectNode node, String field, Standing standing, double atS) {

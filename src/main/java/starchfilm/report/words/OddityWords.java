@@ -78,7 +78,7 @@ public final class OddityWords {
     Oddity.CoarseBalance coarse = (Oddity.CoarseBalance) odd;
     double half = coarse.halfWidth();
     return ("%s of glycerol is known to ± %s only: anything from %s to %s g per 100 g starch, so"
-            + " the film may turn out brittle or sticky. Cook %d times as much, or weigh it on"
+            + " the film may turn out brittle or sticky. Cook %s times as much, or weigh it on"
             + " a finer balance.")
         .formatted(
             grams(coarse.glycerolKg().value()),

@@ -80,7 +80,7 @@ public final class PlanWords {
           "One plate takes everything the pot holds; with a pot of %s l"
               .formatted(ReaderUnit.LITRE.two(limit.moved()));
       case PLATES ->
-          "Every plate is used; with %d plates instead of %d"
+          "Every plate is used; with %s plates instead of %s"
               .formatted(Math.round(limit.moved()), Math.round(limit.now()));
       case DATE -> "The date limits the thickness; a day later";
       case THICKEST_FILM ->
