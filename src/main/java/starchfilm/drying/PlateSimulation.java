@@ -43,10 +43,23 @@ public final class PlateSimulation {
    * @param timesS when it is weighed: times since the pour (s, 0 or more), in order; may be empty
    */
   public PlateSimulation(Casting drying, double... timesS) {
-    this(PreparedCase.of(drying), timesS.clone());
+    this(PreparedCase.of(drying), timesS.clone(), SMOOTH, true);
   }
 
-  private PlateSimulation(PreparedCase prepared, double[] timesS) {
+  /**
+   * A simulation with the steps of a forecast, for whatever is not differentiated closely.
+   *
+   * @param drying the plate
+   * @param timesS as above
+   * @return the simulation
+   */
+  public static PlateSimulation asForecast(Casting drying, double... timesS) {
+    return new PlateSimulation(
+        PreparedCase.of(drying), timesS.clone(), SpotSolver.TOLERANCE, false);
+  }
+
+  private PlateSimulation(
+      PreparedCase prepared, double[] timesS, Tolerance tolerance, boolean fourthOrder) {
     for (int i = 0; i < timesS.length; i++) {
       if (!(timesS[i] >= (i == 0 ? 0 : timesS[i - 1]))) {
         throw new IllegalArgumentException(
@@ -57,7 +70,8 @@ public final class PlateSimulation {
     this.timesS = timesS;
     Casting drying = prepared.drying();
     this.solver =
-        new SpotSolver(prepared, timesS, SpotSolver.grid(drying, SpotSolver.NODES), SMOOTH, true);
+        new SpotSolver(
+            prepared, timesS, SpotSolver.grid(drying, SpotSolver.NODES), tolerance, fourthOrder);
   }
 
   /**

@@ -68,7 +68,7 @@ public final class ScaleCourse {
       timesS[i] = lastS * i / (POINTS - 1);
     }
     timesS[POINTS] = lastS + TO_REST_S;
-    PlateSimulation plate = new PlateSimulation(casting, timesS);
+    PlateSimulation plate = PlateSimulation.asForecast(casting, timesS);
     ParameterDistribution cases = known.wholly() ? known.factors() : plate.doubted(known.factors());
     middleKg = masses(plate, cases.mean());
     double logDry = logDryS(plate, cases.mean());
