@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import starchfilm.casting.Casting;
-import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.Setting;
 import starchfilm.material.air.AirState;
 
@@ -102,8 +101,8 @@ final class SingleChanges {
   private static boolean sameRoom(Casting before, Casting after) {
     boolean sameBench =
         before.place().benchTemperatureK().equals(after.place().benchTemperatureK());
-    if (before.room() instanceof ConstantRoom was && after.room() instanceof ConstantRoom is) {
-      return sameBench && sameAir(was.air(), is.air());
+    if (before.room().isConstant() && after.room().isConstant()) {
+      return sameBench && sameAir(before.room().at(0), after.room().at(0));
     }
     return sameBench && before.room().equals(after.room());
   }

@@ -59,4 +59,31 @@ public sealed interface Room permits ConstantRoom, SwingingRoom, LoggedRoom {
   default boolean isConstant() {
     return map(constant -> true, swinging -> false, logged -> false);
   }
+
+  /**
+   * Whether a hygrometer logged it.
+   *
+   * @return true for a logged room
+   */
+  default boolean isLogged() {
+    return map(constant -> false, swinging -> false, logged -> true);
+  }
+
+  /**
+   * The same room with the air moving at this speed.
+   *
+   * @param speedMPerS air speed along the plate (m/s)
+   * @return the room
+   */
+  default Room withSpeed(double speedMPerS) {
+    return map(
+        constant -> new ConstantRoom(constant.air().withSpeed(speedMPerS)),
+        swinging ->
+            new SwingingRoom(
+                swinging.mean().withSpeed(speedMPerS),
+                swinging.temperatureHalfSwingK(),
+                swinging.humidityHalfSwing(),
+                swinging.warmestAfterPourS()),
+        logged -> new LoggedRoom(logged.readings(), speedMPerS));
+  }
 }

@@ -76,10 +76,7 @@ public enum Setting {
   /** Speed of the air (m/s). */
   AIR_SPEED(
       casting -> casting.room().at(0).speedMPerS(),
-      (casting, speed) -> {
-        AirState air = casting.room().at(0);
-        return inAir(casting, new AirState(air.temperatureK(), air.relativeHumidity(), speed));
-      });
+      (casting, speed) -> inAir(casting, casting.room().at(0).withSpeed(speed)));
 
   private interface Setter {
     Casting with(Casting casting, double figure);
@@ -106,7 +103,7 @@ public enum Setting {
   /** Whether it can be set in a casting. */
   public boolean isFree(Casting casting) {
     return switch (this) {
-      case AIR_TEMPERATURE, HUMIDITY, AIR_SPEED -> casting.room() instanceof ConstantRoom;
+      case AIR_TEMPERATURE, HUMIDITY, AIR_SPEED -> casting.room().isConstant();
       default -> true;
     };
   }

@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingPlace;
@@ -78,7 +79,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
 
   /** What is typed of the air: two ends by night and day, or a number, perhaps a rough one. */
-  private record Span(double from, double to, boolean swings) {
+  record Span(double from, double to, boolean swings) {
     double middle() {
       return (from + to) / 2;
     }
@@ -97,7 +98,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   }
 
   /** The words of a room, taken apart. */
-  private record Parts(@Nullable Span air, @Nullable Span humidity, @Nullable Span speed) {}
+  record Parts(@Nullable Span air, @Nullable Span humidity, @Nullable Span speed) {}
 
   /** Whether anything is said of the air. */
   static boolean isWritten(EntryReader in) {
@@ -124,60 +125,42 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
       EntryReader in, Optional<DryingPlace> base, Path folder, Clock clock) {
     return in.made(
         () -> {
-          OptionalDouble benchK = in.number(BENCH, Quantities::temperatureK);
-          if (benchK.isEmpty() && base.isPresent()) {
-            benchK = base.get().benchTemperatureK();
-          }
-          Optional<DryingPlace> sameRoom = in.has(ROOM) ? Optional.empty() : base;
-          String name =
-              in.one(NAME, String::strip)
-                  .filter(given -> !given.isEmpty())
-                  .or(() -> sameRoom.map(DryingPlace::name))
-                  .orElse(DryingPlace.UNNAMED);
           Optional<Path> log = in.one(ROOM, typed -> file(typed, folder)).flatMap(file -> file);
-          if (log.isPresent()) {
-            return new WrittenPlace(
-                new DryingPlace(name, logged(in, log.get()), RoomUncertainty.NONE, benchK), log);
-          }
-          if (sameRoom.isPresent()) {
-            DryingPlace changed = changed(in, sameRoom.get());
-            return new WrittenPlace(
-                new DryingPlace(name, changed.room(), changed.uncertainty(), benchK), log);
-          }
-          Optional<DryingPlace> named =
-              in.one(ROOM, typed -> named(in, typed, folder, clock)).flatMap(place -> place);
-          if (named.isPresent()) {
-            DryingPlace place = named.get();
-            return new WrittenPlace(
-                new DryingPlace(
-                    in.has(NAME) ? name : place.name(),
-                    place.room(),
-                    place.uncertainty(),
-                    benchK.isPresent() ? benchK : place.benchTemperatureK()),
-                log);
-          }
-          if (in.one(ROOM, WrittenPlace::isName, false)) {
-            throw new NoSuchElementException("the room of that name");
-          }
-          Aired aired = aired(in, clock);
+          DryingPlace place =
+              log.map(file -> of(logged(in, file), RoomUncertainty.NONE))
+                  .or(() -> in.has(ROOM) ? named(in, folder, clock) : Optional.empty())
+                  .or(() -> in.has(ROOM) ? Optional.empty() : base.map(same -> changed(in, same)))
+                  .orElseGet(() -> aired(in, clock));
+          OptionalDouble typedK = in.number(BENCH, Quantities::temperatureK);
+          OptionalDouble benchK =
+              Stream.of(Optional.of(typedK), base.map(DryingPlace::benchTemperatureK))
+                  .flatMap(Optional::stream)
+                  .filter(OptionalDouble::isPresent)
+                  .findFirst()
+                  .orElse(place.benchTemperatureK());
+          String name = in.one(NAME, String::strip).filter(n -> !n.isEmpty()).orElse(place.name());
           return new WrittenPlace(
-              new DryingPlace(name, aired.room(), aired.uncertainty(), benchK), log);
+              new DryingPlace(name, place.room(), place.uncertainty(), benchK), log);
         });
   }
 
-  /** Air and what is not known of it. */
-  private record Aired(Room room, RoomUncertainty uncertainty) {}
+  /** Air that nobody gave a name. */
+  private static DryingPlace of(Room room, RoomUncertainty uncertainty) {
+    return new DryingPlace(DryingPlace.UNNAMED, room, uncertainty, OptionalDouble.empty());
+  }
 
   private static boolean isName(String typed) {
     return typed.chars().noneMatch(Character::isDigit);
   }
 
   /** A place that is called by a name; empty where there are figures. */
-  private static Optional<DryingPlace> named(
-      EntryReader in, String typed, Path folder, Clock clock) {
-    if (!isName(typed)) {
-      return Optional.empty();
-    }
+  private static Optional<DryingPlace> named(EntryReader in, Path folder, Clock clock) {
+    return in.one(ROOM, WrittenPlace::isName, false)
+        ? Optional.of(in.one(ROOM, typed -> called(in, typed, folder, clock)).orElseThrow())
+        : Optional.empty();
+  }
+
+  private static DryingPlace called(EntryReader in, String typed, Path folder, Clock clock) {
     for (Field other : List.of(AIR, HUMIDITY)) {
       if (in.has(other)) {
         beside(in, other);
@@ -190,12 +173,11 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
       if (!usual.get().remark().isEmpty()) {
         in.remark(usual.get().remark());
       }
-      return Optional.of(
-          new DryingPlace(
-              usual.get().name(),
-              usual.get().room(speed, untilWarmestS(clock)),
-              usual.get().uncertainty(speed.isPresent()),
-              OptionalDouble.empty()));
+      return new DryingPlace(
+          usual.get().name(),
+          usual.get().room(speed, untilWarmestS(clock)),
+          usual.get().uncertainty(speed.isPresent()),
+          OptionalDouble.empty());
     }
     // The last trial poured there says what its air is like.
     Trial last =
@@ -210,12 +192,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
                         "no trial in this folder was poured in a room of that name"));
     DryingPlace place = last.casting().place();
     in.assume("the air of " + place.name() + " as in the trial " + last.name());
-    return Optional.of(
-        new DryingPlace(
-            place.name(),
-            speed.isPresent() ? withSpeed(place.room(), speed.get()) : place.room(),
-            place.uncertainty(),
-            place.benchTemperatureK()));
+    return speed.isPresent() ? place.with(place.room().withSpeed(speed.get())) : place;
   }
 
   /** The air of a room, some of it written anew. */
@@ -225,7 +202,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     OptionalDouble speed = in.number(SPEED, WrittenPlace::speed);
     Room room = base.room();
     RoomUncertainty unsure = base.uncertainty();
-    if (air.isPresent() != humidity.isPresent() && !(room instanceof ConstantRoom)) {
+    if (air.isPresent() != humidity.isPresent() && !room.isConstant()) {
       in.refuse(
           air.isPresent() ? AIR : HUMIDITY,
           "given over a room whose air changes; write "
@@ -241,7 +218,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
             speed.isPresent() ? 0 : unsure.speedRelativeSd());
     if (air.isEmpty() && humidity.isEmpty()) {
       return new DryingPlace(
-          base.name(), withSpeed(room, speedMPerS), left, base.benchTemperatureK());
+          base.name(), room.withSpeed(speedMPerS), left, base.benchTemperatureK());
     }
     for (Span span :
         air.isPresent() && humidity.isPresent()
@@ -259,22 +236,6 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     return new DryingPlace(base.name(), new ConstantRoom(now), left, base.benchTemperatureK());
   }
 
-  private static Room withSpeed(Room room, double speedMPerS) {
-    if (room instanceof LoggedRoom logged) {
-      return new LoggedRoom(logged.readings(), speedMPerS);
-    }
-    if (room instanceof SwingingRoom swinging) {
-      AirState mean = swinging.mean();
-      return new SwingingRoom(
-          new AirState(mean.temperatureK(), mean.relativeHumidity(), speedMPerS),
-          swinging.temperatureHalfSwingK(),
-          swinging.humidityHalfSwing(),
-          swinging.warmestAfterPourS());
-    }
-    AirState air = room.at(0);
-    return new ConstantRoom(new AirState(air.temperatureK(), air.relativeHumidity(), speedMPerS));
-  }
-
   private static Optional<Span> air(EntryReader in) {
     return in.one(AIR, typed -> alone(typed, "a temperature, such as 20 C", Parts::air));
   }
@@ -284,7 +245,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
         HUMIDITY, typed -> alone(typed, "a share in per cent, such as 50 %", Parts::humidity));
   }
 
-  private static Aired aired(EntryReader in, Clock clock) {
+  private static DryingPlace aired(EntryReader in, Clock clock) {
     if (in.has(ROOM) && (in.has(AIR) || in.has(HUMIDITY))) {
       beside(in, in.has(AIR) ? AIR : HUMIDITY);
     }
@@ -330,7 +291,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     return parts;
   }
 
-  private static Parts parts(String typed, String allowed) {
+  static Parts parts(String typed, String allowed) {
     Span air = null;
     Span humidity = null;
     Span speed = null;
@@ -371,14 +332,14 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   }
 
   /** Two ends are night and day; what is only rough is a doubt of the same air all day. */
-  private static Aired room(Span air, Span humidity, double speedMPerS, Clock clock) {
+  private static DryingPlace room(Span air, Span humidity, double speedMPerS, Clock clock) {
     AirState mean =
         new AirState(air.middle() + ZERO_CELSIUS_K, humidity.middle() * PERCENT, speedMPerS);
     RoomUncertainty unsure = new RoomUncertainty(air.sd(), humidity.sd() * PERCENT, 0);
     if (air.swing() == 0 && humidity.swing() == 0) {
-      return new Aired(new ConstantRoom(mean), unsure);
+      return of(new ConstantRoom(mean), unsure);
     }
-    return new Aired(
+    return of(
         new SwingingRoom(mean, air.swing(), humidity.swing() * PERCENT, untilWarmestS(clock)),
         unsure);
   }

@@ -1,6 +1,7 @@
 package starchfilm.request;
 
 import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.PERCENT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.List;
@@ -53,23 +54,14 @@ final class WrittenWish {
 
   /** The same words as for a room, humidity first or last. */
   private static Air air(String typed) {
-    double humidity = Double.NaN;
-    double kelvin = USUAL_AIR.kelvin();
-    try {
-      for (String part : typed.split("[,;\\s]+(?=[-0-9])", -1)) {
-        if (part.strip().endsWith("%")) {
-          humidity = Quantities.share(part);
-        } else {
-          kelvin = Quantities.temperatureK(part);
-        }
-      }
-    } catch (MistypedException e) {
-      humidity = Double.NaN;
-    }
-    if (Double.isNaN(humidity)) {
+    WrittenPlace.Parts parts =
+        WrittenPlace.parts(typed, "humidity and temperature, such as 50%,23C");
+    if (parts.humidity() == null) {
       throw new MistypedException(typed, "humidity and temperature, such as 50%,23C", "write both");
     }
-    return new Air(humidity, kelvin);
+    return new Air(
+        parts.humidity().middle() * PERCENT,
+        parts.air() == null ? USUAL_AIR.kelvin() : parts.air().middle() + ZERO_CELSIUS_K);
   }
 
   private static Feel feel(String typed) {

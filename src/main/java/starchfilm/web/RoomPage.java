@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Notice;
@@ -24,18 +23,12 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
 /** The room of a trial: what was read of it, a hygrometer's log to upload, a day and a night. */
-final class RoomPage {
+record RoomPage(PageContext desk) {
   private static final String PAGE = "/trial/room";
   private static final String FILE = "file";
 
   /** A room without a log is drawn for so long (s). */
   private static final double SHOWN_S = 5 * DAY_S;
-
-  private final PageContext desk;
-
-  RoomPage(PageContext desk) {
-    this.desk = desk;
-  }
 
   void addTo(Routes.Table table) {
     table
@@ -84,9 +77,8 @@ final class RoomPage {
   }
 
   private static double endS(Room room) {
-    return room instanceof LoggedRoom logged
-        ? Math.max(1, logged.readings().get(logged.readings().size() - 1).timeS())
-        : SHOWN_S;
+    double known = room.knownUntilS();
+    return Double.isInfinite(known) ? SHOWN_S : Math.max(1, known);
   }
 
   private Response log(Request request) {

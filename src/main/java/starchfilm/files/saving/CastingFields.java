@@ -91,21 +91,29 @@ public final class CastingFields {
     put(node, "air_speed_m_per_s", air.speedMPerS());
     if (log.isPresent()) {
       node.put("log_csv", String.valueOf(log.get().getFileName()));
-    } else if (place.room() instanceof SwingingRoom swinging) {
-      double warmth = swinging.mean().temperatureK() - ZERO_CELSIUS_K;
-      double humidity = swinging.mean().relativeHumidity();
-      double warmer = swinging.temperatureHalfSwingK();
-      double damper = swinging.humidityHalfSwing();
-      ObjectNode swing = node.putObject("swing");
-      put(swing, "coolest_C", warmth - warmer);
-      put(swing, "warmest_C", warmth + warmer);
-      put(swing, "driest_rh_pct", (humidity - damper) * PERCENT_PER_UNIT);
-      put(swing, "dampest_rh_pct", (humidity + damper) * PERCENT_PER_UNIT);
     } else {
-      put(node, "air_C", air.temperatureK() - ZERO_CELSIUS_K);
-      put(node, "rh_pct", air.relativeHumidity() * PERCENT_PER_UNIT);
+      place
+          .room()
+          .map(constant -> air(node, air), swinging -> swing(node, swinging), l -> air(node, air));
     }
     place.benchTemperatureK().ifPresent(kelvin -> put(node, "bench_C", kelvin - ZERO_CELSIUS_K));
+    return node;
+  }
+
+  private static ObjectNode air(ObjectNode node, AirState air) {
+    put(node, "air_C", air.temperatureK() - ZERO_CELSIUS_K);
+    put(node, "rh_pct", air.relativeHumidity() * PERCENT_PER_UNIT);
+    return node;
+  }
+
+  private static ObjectNode swing(ObjectNode node, SwingingRoom room) {
+    double warmth = room.mean().temperatureK() - ZERO_CELSIUS_K;
+    double humidity = room.mean().relativeHumidity();
+    ObjectNode swing = node.putObject("swing");
+    put(swing, "coolest_C", warmth - room.temperatureHalfSwingK());
+    put(swing, "warmest_C", warmth + room.temperatureHalfSwingK());
+    put(swing, "driest_rh_pct", (humidity - room.humidityHalfSwing()) * PERCENT_PER_UNIT);
+    put(swing, "dampest_rh_pct", (humidity + room.humidityHalfSwing()) * PERCENT_PER_UNIT);
     return node;
   }
 
