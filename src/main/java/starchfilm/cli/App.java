@@ -1,9 +1,10 @@
 package starchfilm.cli;
 
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
@@ -11,15 +12,16 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import starchfilm.files.amount.NearMiss;
+import starchfilm.files.saving.NotWrittenException;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.report.TrialForecasts;
 import starchfilm.request.RefusedRequestException;
@@ -27,8 +29,8 @@ import starchfilm.request.RefusedRequestException;
 /**
  * The program: its commands, and what happens when one of them fails.
  *
- * <p>To add a command, write a class that is a {@code Callable<Integer>} with a {@code @Command}
- * annotation and a constructor that takes {@link CommandContext}, and name it in {@link #COMMANDS}.
+ * <p>To add a command, write a record of {@link Asked} that is a {@code Callable<Integer>}, name it
+ * in {@link #COMMANDS}, and write its help, with the groups of its fields, in {@code commands.txt}.
  */
 @Command(
     name = "starchfilm",
@@ -52,23 +54,23 @@ import starchfilm.request.RefusedRequestException;
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in a file."
     })
 final class App implements Runnable {
-  private record Offered(String name, Function<CommandContext, Object> maker) {}
+  private record Offered(String name, Function<Asked, Callable<Integer>> maker) {}
 
   private static final List<Offered> COMMANDS =
       List.of(
           new Offered("compare", CompareCommand::new),
-          new Offered("dry", DryCommand::of),
+          new Offered("dry", DryCommand::new),
           new Offered("check", CheckCommand::new),
-          new Offered("new", NewCommand::of),
+          new Offered("new", NewCommand::new),
           new Offered("today", TodayCommand::new),
           new Offered("note", NoteCommand::new),
           new Offered("learn", LearnCommand::new),
-          new Offered("plan", PlanCommand::of),
+          new Offered("plan", PlanCommand::new),
           new Offered("sheet", SheetCommand::new),
-          new Offered("thickness", ThicknessCommand::of),
-          new Offered("assay", AssayCommand::of),
-          new Offered("open", OpenCommand::new),
-          new Offered("serve", ServeCommand::new));
+          new Offered("thickness", ThicknessCommand::new),
+          new Offered("assay", AssayCommand::new),
+          new Offered("assay ph", PhCommand::new),
+          new Offered("open", OpenCommand::new));
 
   private static final int LONGEST_SENTENCE = 400;
   private static final int MOST_WORDS = 3;
@@ -105,7 +107,17 @@ final class App implements Runnable {
   }
 
   /** Runs one command. */
-  int run(String... args) {
+  int run(String... typed) {
+    String[] args = typed.clone();
+    if (args.length > 0 && args[0].equals("serve")) {
+      // What it was called in version 0.1.0; goes with the version after this one.
+      args[0] = "open";
+      surroundings
+          .err()
+          .println(
+              "starchfilm: this command is called open now; the next version will not know serve.");
+      surroundings.err().flush();
+    }
     int exitCode = commandLine(asked(args)).execute(args);
     surroundings.out().flush();
     if (!surroundings.out().arrived()) {
@@ -128,17 +140,21 @@ final class App implements Runnable {
   /** The command that is asked for alone, where that is plain: making the others takes time. */
   private static List<Offered> asked(String... args) {
     return COMMANDS.stream()
-        .filter(command -> args.length > 0 && command.name().equals(args[0]))
-        .findFirst()
-        .map(List::of)
-        .orElse(COMMANDS);
+        .filter(command -> args.length > 0 && command.name().split(" ", -1)[0].equals(args[0]))
+        .collect(
+            Collectors.collectingAndThen(
+                Collectors.toList(), asked -> asked.isEmpty() ? COMMANDS : asked));
   }
 
   private CommandLine commandLine(List<Offered> commands) {
     CommandLine line = new CommandLine(this);
-    commands.forEach(command -> line.addSubcommand(command.maker().apply(surroundings)));
+    for (Offered command : commands) {
+      String[] names = command.name().split(" ", -1);
+      (names.length == 1 ? line : line.getSubcommands().get(names[0]))
+          .addSubcommand(names[names.length - 1], made(command));
+    }
     examplesFit(line);
-    return line.registerConverter(Path.class, App::path)
+    return line
         // What begins with @ is a remark or a name like any other.
         .setExpandAtFiles(false)
         .setOut(surroundings.out())
@@ -147,6 +163,22 @@ final class App implements Runnable {
         .setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH, Paragraph.WIDTH))
         .setParameterExceptionHandler(App::wrongUsage)
         .setExecutionExceptionHandler(this::failed);
+  }
+
+  /** A command with its options and its help; it is made once its words are known. */
+  private CommandLine made(Offered offered) {
+    AtomicReference<CommandSpec> itself = new AtomicReference<>();
+    Callable<Integer> run =
+        () -> {
+          CommandSpec spec = Objects.requireNonNull(itself.get());
+          return offered.maker().apply(new Asked(surroundings, OptionEntries.of(spec))).call();
+        };
+    HelpText help = HelpText.of(offered.name());
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(run);
+    itself.set(spec);
+    OptionEntries.add(help.sections(), spec);
+    help.into(spec.usageMessage());
+    return new CommandLine(spec);
   }
 
   /** An example that is longer than a line goes on in the next, as a shell takes it. */
@@ -173,15 +205,6 @@ final class App implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(commandLine(), "no command given");
-  }
-
-  /** The library's own sentence would name the class that refused. */
-  private static Path path(String typed) {
-    try {
-      return Path.of(typed);
-    } catch (InvalidPathException impossible) {
-      throw new TypeConversionException("cannot be a file name; check its spelling");
-    }
   }
 
   private static int wrongUsage(ParameterException exception, String[] args) {
@@ -245,6 +268,10 @@ final class App implements Runnable {
     if (exception instanceof CommandFailure failure) {
       line.getErr().println("starchfilm: " + failure.getMessage());
       return failure.exitCode();
+    }
+    if (exception instanceof NotWrittenException notWritten) {
+      line.getErr().println("starchfilm: " + notWritten.getMessage());
+      return ExitCodes.WRONG_INPUT;
     }
     if (exception instanceof RefusedRequestException refused) {
       refused.sentences().forEach(sentence -> line.getErr().println("starchfilm: " + sentence));

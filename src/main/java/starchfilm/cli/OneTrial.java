@@ -3,9 +3,7 @@ package starchfilm.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import starchfilm.files.notebook.Notebook;
-import starchfilm.request.Entries;
 import starchfilm.request.TrialQuestion;
 
 /**
@@ -19,25 +17,22 @@ record OneTrial(Optional<TrialQuestion.Base> base, int exitCode) {
   /**
    * Reads it; faults and notices go to standard error.
    *
-   * @param file the file, if one was named
-   * @param entries what was written beside it
+   * @param asked what was asked
+   * @param key the field that names the file, if one was named
    * @param command the command's name, for the sentences
    * @param needs what it needs at least, for the sentence
-   * @param surroundings where the file lies
    * @return the trial
    */
-  static OneTrial read(
-      @Nullable Path file,
-      Entries entries,
-      String command,
-      String needs,
-      CommandContext surroundings) {
-    if (file == null) {
-      if (!TrialQuestion.isWritten(entries)) {
+  static OneTrial read(Asked asked, String key, String command, String needs) {
+    CommandContext surroundings = asked.surroundings();
+    Optional<Path> named = asked.path(key);
+    if (named.isEmpty()) {
+      if (!TrialQuestion.isWritten(asked.entries())) {
         throw CommandFailure.wrongInput(command + " needs " + needs + ".");
       }
       return new OneTrial(Optional.empty(), ExitCodes.DONE);
     }
+    Path file = named.get();
     Notebook notebook = TrialFiles.read(List.of(file), surroundings);
     TrialFiles.tellFaults(notebook, surroundings);
     notebook.notices().forEach(notice -> surroundings.err().println(notice.sentence()));

@@ -7,9 +7,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.change.TrialAnalyst;
@@ -22,90 +19,39 @@ import starchfilm.web.UseCases;
 import starchfilm.web.http.Serving;
 
 /** Opens the pages of a folder in the browser. */
-@Command(
-    name = "open",
-    description = {
-      "Open the trials of a folder in the browser: all of this program without a terminal.",
-      "",
-      "Only this machine can reach the pages, and nothing outside the folder"
-          + " is read or written."
-    },
-    optionListHeading = "%nOptions:%n",
-    parameterListHeading = "%nFolder:%n",
-    footer = {
-      "",
-      "Example:",
-      "  starchfilm open formulations/garden",
-      "",
-      "Exit codes: 0 stopped, 1 the page could not be opened, 2 wrong usage."
-    })
-class OpenCommand implements Callable<Integer> {
+final class OpenCommand implements Callable<Integer> {
+  private final Asked asked;
+
   /**
    * Likely cases behind a slider: a band within a few per cent of the full one, many times a
    * second.
    */
   private static final int SKETCH_CASES = 40;
 
+  private static final String ANY_USER = "open.any-user";
   private static final int MOST_PORT = 65_535;
-
-  private final CommandContext surroundings;
-
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "FOLDER",
-      defaultValue = ".",
-      description = "The folder that holds your trial files. Default: the one you are in.")
-  private Path folder = Path.of(".");
-
-  @Option(
-      names = "--port",
-      paramLabel = "NUMBER",
-      defaultValue = "0",
-      description = "The port, 1 to 65535. Default: any free one.")
-  private int port;
-
-  @Option(names = "--no-open", description = "Print the address, but do not open a browser.")
-  private boolean noOpen;
-
-  @Option(
-      names = "--share-on-lan",
-      description = {
-        "Let in other devices of this network, such as a phone beside the"
-            + " plates. Each needs a key that is printed and works once. What they"
-            + " send is not encrypted."
-      })
-  private boolean shareOnLan;
-
-  @Option(
-      names = "--any-user",
-      description =
-          "Let in every user of this machine without a key; for a machine that nobody shares.")
-  private boolean anyUser;
 
   private final AtomicReference<String> firstKey = new AtomicReference<>("");
   private final AtomicReference<String> address = new AtomicReference<>("");
 
-  OpenCommand(CommandContext surroundings) {
-    this.surroundings = surroundings;
+  OpenCommand(Asked asked) {
+    this.asked = asked;
   }
 
   @Override
   public Integer call() throws InterruptedException {
-    Path root = surroundings.resolve(folder);
+    Path folder = asked.path("served.folder").orElse(Path.of("."));
+    Path root = asked.surroundings().resolve(folder);
     if (!Files.isDirectory(root)) {
       throw CommandFailure.wrongInput(
           folder + ": there is no such folder; make it, or name the folder of your trials.");
-    }
-    if (port < 0 || port > MOST_PORT) {
-      throw CommandFailure.wrongInput(
-          "--port: " + port + " given, allowed 1 to 65535; leave it out for any free one.");
     }
     try (NotebookSite site = start(root)) {
       Thread atEnd = new Thread(site::close, "stop");
       Runtime.getRuntime().addShutdownHook(atEnd);
       say(root, site);
       Optional<Path> slip = Optional.empty();
-      if (!noOpen) {
+      if (!asked.has("open.no-open")) {
         slip = keySlip(site.server().address());
         if (!Browser.open(slip.map(Path::toString).orElse(site.server().address()))) {
           print("No browser could be opened; open that address in one yourself.");
@@ -119,10 +65,22 @@ class OpenCommand implements Callable<Integer> {
     return ExitCodes.DONE;
   }
 
+  private int port() {
+    String typed = asked.word("open.port").orElse("0");
+    if (!typed.matches("[0-9]{1,5}") || Integer.parseInt(typed) > MOST_PORT) {
+      throw CommandFailure.wrongInput(
+          "--port: " + typed + " given, allowed 1 to 65535; leave it out for any free one.");
+    }
+    return Integer.parseInt(typed);
+  }
+
   private NotebookSite start(Path root) {
-    Workshops workshops = new Workshops(surroundings.clock());
-    workshops.fault(root).map(Fault::sentence).ifPresent(surroundings.err()::println);
-    surroundings.err().flush();
+    int port = port();
+    boolean shareOnLan = asked.has("open.share-on-lan");
+    boolean anyUser = asked.has(ANY_USER);
+    Workshops workshops = new Workshops(asked.surroundings().clock());
+    workshops.fault(root).map(Fault::sentence).ifPresent(asked.err()::println);
+    asked.err().flush();
     UseCases useCases =
         new UseCases(
             new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::whole,
@@ -140,7 +98,7 @@ class OpenCommand implements Callable<Integer> {
             anyUser ? Optional.empty() : Optional.of(this::sayOwnKey),
             this::sayTrouble);
     try {
-      return NotebookSite.start(serving, root, surroundings.clock(), useCases);
+      return NotebookSite.start(serving, root, asked.surroundings().clock(), useCases);
     } catch (BindException taken) {
       throw CommandFailure.notComputed(
           "--port: "
@@ -162,12 +120,12 @@ class OpenCommand implements Callable<Integer> {
       print("and for other devices of this network, with the key below, at");
       print("  " + address);
     }
-    if (shareOnLan) {
+    if (asked.has("open.share-on-lan")) {
       print("What other devices send is not encrypted: share it only on a network you trust.");
       site.server().showKey();
     } else {
       print(
-          anyUser
+          asked.has(ANY_USER)
               ? "Only this machine can reach it, with all its users."
               : "Only this machine can reach it, and only with a key.");
     }
@@ -187,16 +145,16 @@ class OpenCommand implements Callable<Integer> {
   }
 
   private Optional<Path> keySlip(String at) {
-    return anyUser ? Optional.empty() : KeySlip.of(at, String.valueOf(firstKey.get()));
+    return asked.has(ANY_USER) ? Optional.empty() : KeySlip.of(at, String.valueOf(firstKey.get()));
   }
 
   private void sayTrouble(Throwable trouble) {
-    surroundings.err().println("starchfilm: the program itself failed (" + trouble + ").");
-    surroundings.err().flush();
+    asked.err().println("starchfilm: the program itself failed (" + trouble + ").");
+    asked.err().flush();
   }
 
   private void print(String line) {
-    surroundings.out().println(line);
-    surroundings.out().flush();
+    asked.out().println(line);
+    asked.out().flush();
   }
 }

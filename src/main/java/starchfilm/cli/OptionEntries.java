@@ -1,10 +1,10 @@
 package starchfilm.cli;
 
 import java.util.List;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Range;
 import starchfilm.request.Entries;
@@ -15,23 +15,46 @@ record OptionEntries(ParseResult parsed) implements Entries {
   private static final String WRITTEN = "yes";
 
   /** Gives a command the options of a request, each section under its heading. */
-  static CommandLine on(Object command, List<Field.Section> sections) {
-    CommandLine line = new CommandLine(command);
-    CommandSpec spec = line.getCommandSpec();
+  static void add(List<Field.Section> sections, CommandSpec spec) {
     for (Field.Section section : sections) {
+      List<OptionSpec> options = options(section);
       if (section.heading().isEmpty()) {
-        section.fields().forEach(field -> spec.addOption(option(field)));
+        options.forEach(spec::addOption);
+        section.fields().stream()
+            .filter(field -> field.option().isEmpty() && !field.param().isEmpty())
+            .forEach(field -> spec.addPositional(file(field)));
       } else {
         ArgGroupSpec.Builder group =
             ArgGroupSpec.builder()
-                .validate(false)
+                .validate(section.isRepeatable())
+                .exclusive(false)
+                .multiplicity(section.isRepeatable() ? "0..*" : "0..1")
                 .heading("%n" + section.heading() + ":%n")
                 .order(sections.indexOf(section));
-        section.fields().forEach(field -> group.addArg(option(field)));
+        options.forEach(group::addArg);
         spec.addArgGroup(group.build());
       }
     }
-    return line;
+  }
+
+  /** Those of a section; a field that only pages have is none. */
+  private static List<OptionSpec> options(Field.Section section) {
+    return section.fields().stream()
+        .filter(field -> !field.option().isEmpty())
+        .map(OptionEntries::option)
+        .toList();
+  }
+
+  /** What is told by its place, such as a file. */
+  private static PositionalParamSpec file(Field field) {
+    return PositionalParamSpec.builder()
+        .type(List.class)
+        .auxiliaryTypes(String.class)
+        .arity(field.least() + ".." + (field.isRepeatable() ? "*" : String.valueOf(field.most())))
+        .required(field.least() > 0)
+        .paramLabel(field.param())
+        .description(field.help())
+        .build();
   }
 
   /** Every option takes a list, so that one that is written twice is told, not lost. */
@@ -46,6 +69,7 @@ record OptionEntries(ParseResult parsed) implements Entries {
         .auxiliaryTypes(String.class)
         .arity(Range.valueOf(field.least() + ".." + field.most()).toString())
         .paramLabel(field.param())
+        .fallbackValue(field.least() == 0 ? WRITTEN : "")
         .hideParamSyntax(true)
         .build();
   }
@@ -56,10 +80,44 @@ record OptionEntries(ParseResult parsed) implements Entries {
 
   @Override
   public List<String> words(Field field) {
+    if (field.option().isEmpty() && !field.param().isEmpty()) {
+      return parsed.matchedPositionals().stream()
+          .filter(file -> file.paramLabel().equals(field.param()))
+          .flatMap(file -> file.stringValues().stream())
+          .toList();
+    }
     if (field.option().isEmpty() || !parsed.hasMatchedOption(field.name())) {
       return List.of();
     }
     return field.most() == 0 ? List.of(WRITTEN) : parsed.matchedOption(field.name()).stringValues();
+  }
+
+  @Override
+  public List<Entries> times(Field.Section section) {
+    return parsed.commandSpec().argGroups().stream()
+        .filter(group -> String.valueOf(group.heading()).contains(section.heading()))
+        .flatMap(group -> parsed.findMatches(group).stream())
+        .flatMap(container -> container.matches().stream())
+        .<Entries>map(match -> new Once(match, this))
+        .toList();
+  }
+
+  /** One match of the options of a section. */
+  private record Once(ParseResult.GroupMatch match, Entries whole) implements Entries {
+    @Override
+    public List<String> words(Field field) {
+      return match.container().group().options().stream()
+          .filter(option -> field.option().equals(option.longestName()))
+          .flatMap(option -> match.matchedValues(option).stream())
+          .flatMap(values -> ((List<?>) values).stream())
+          .map(String::valueOf)
+          .toList();
+    }
+
+    @Override
+    public String name(Field field) {
+      return whole.name(field);
+    }
   }
 
   @Override

@@ -6,10 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.saving.NotWrittenException;
@@ -26,17 +24,14 @@ final class OutputFile {
   private static final String STANDARD_OUTPUT = "-";
 
   private final CommandContext surroundings;
-  private final String option;
   private final String typed;
   private final Kind kind;
 
   /** Empty for standard output. */
   private final Optional<Path> path;
 
-  private OutputFile(
-      CommandContext surroundings, String option, String typed, Kind kind, Optional<Path> path) {
+  private OutputFile(CommandContext surroundings, String typed, Kind kind, Optional<Path> path) {
     this.surroundings = surroundings;
-    this.option = option;
     this.typed = typed;
     this.kind = kind;
     this.path = path;
@@ -100,7 +95,7 @@ final class OutputFile {
    */
   static OutputFile of(String option, String typed, Kind kind, CommandContext surroundings) {
     if (typed.equals(STANDARD_OUTPUT)) {
-      return new OutputFile(surroundings, option, typed, kind, Optional.empty());
+      return new OutputFile(surroundings, typed, kind, Optional.empty());
     }
     String given = option + " " + typed;
     Path path = surroundings.resolve(path(given, typed)).toAbsolutePath().normalize();
@@ -125,13 +120,7 @@ final class OutputFile {
     if (Files.exists(path) && !mayReplace(given, path, kind)) {
       throw refused(given, noneOf(kind));
     }
-    return new OutputFile(surroundings, option, typed, kind, Optional.of(path));
-  }
-
-  /** The place that an option named, if it was given. */
-  static Optional<OutputFile> named(
-      String option, @Nullable String typed, Kind kind, CommandContext surroundings) {
-    return Optional.ofNullable(typed).map(name -> of(option, name, kind, surroundings));
+    return new OutputFile(surroundings, typed, kind, Optional.of(path));
   }
 
   private static String noneOf(Kind kind) {
@@ -143,25 +132,6 @@ final class OutputFile {
       return kind.mayReplace(in.readNBytes(Kind.HEAD));
     } catch (IOException unreadable) {
       throw refused(given, "is there and may not be read; choose another name");
-    }
-  }
-
-  /**
-   * Refuses two results on standard output, which nobody could take apart again.
-   *
-   * @param files the results' places
-   */
-  static void requireOneOnStandardOutput(List<Optional<OutputFile>> files) {
-    List<String> there =
-        files.stream()
-            .flatMap(Optional::stream)
-            .filter(OutputFile::isStandardOutput)
-            .map(file -> file.option + " -")
-            .toList();
-    if (there.size() > 1) {
-      throw CommandFailure.wrongInput(
-          String.join(" beside ", there)
-              + " given, allowed one result on standard output; name a file for the others.");
     }
   }
 

@@ -4,10 +4,6 @@ import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 import starchfilm.jar.reagent.PhAdjustment;
 import starchfilm.jar.reagent.Reagent;
 import starchfilm.numerics.evidence.Figures;
@@ -15,42 +11,13 @@ import starchfilm.report.caution.Cautions;
 import starchfilm.request.PhRequest;
 
 /** Says how much dilute acid or lye goes from one pH to another. */
-@Command(
-    name = "ph",
-    sortOptions = false,
-    description = {
-      "Say how many millilitres of a dilute acid or lye take a volume from one pH to another.",
-      "",
-      "Measure the pH of a sample diluted with at least as much water:"
-          + " syrupy glycerol shows no true pH."
-    },
-    optionListHeading = "%nOptions:%n",
-    footer = {
-      "",
-      "Example:",
-      "  starchfilm assay ph --volume \"500 ml\" --from 9.5 --to 6.5 --with vinegar --strength \"5 %%\"",
-      "",
-      "Exit codes: 0 done, 2 wrong input."
-    })
-final class PhCommand implements Callable<Integer> {
+record PhCommand(Asked asked) implements Callable<Integer> {
   private static final Set<Reagent> STRONG_ACIDS =
       EnumSet.of(Reagent.PHOSPHORIC, Reagent.HYDROCHLORIC, Reagent.SULFURIC);
 
-  private final CommandContext surroundings;
-
-  @Spec private CommandSpec spec = CommandSpec.create();
-
-  private PhCommand(CommandContext surroundings) {
-    this.surroundings = surroundings;
-  }
-
-  static CommandLine of(CommandContext surroundings) {
-    return OptionEntries.on(new PhCommand(surroundings), PhRequest.SECTIONS);
-  }
-
   @Override
   public Integer call() {
-    PhRequest request = PhRequest.read(OptionEntries.of(spec));
+    PhRequest request = PhRequest.read(asked.entries());
     PhAdjustment step = request.answer();
     write(
         "Add about "
@@ -90,6 +57,6 @@ final class PhCommand implements Callable<Integer> {
   }
 
   private void write(String sentence) {
-    Paragraph.of(sentence, "", "").forEach(surroundings.out()::println);
+    Paragraph.of(sentence, "", "").forEach(asked.out()::println);
   }
 }

@@ -1,18 +1,16 @@
 package starchfilm.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.SafeFile;
+import starchfilm.files.saving.TrialFileText;
 import starchfilm.files.saving.WriteFailure;
 import starchfilm.report.plan.NamedRecipe;
 import starchfilm.report.plan.PlannedTrial;
@@ -20,8 +18,6 @@ import starchfilm.request.PlanQuestion;
 
 /** Writes planned recipes as trial files, each under a name that is still free. */
 final class PlanFiles {
-  private static final int MOST_NAMES = 1000;
-
   private final CommandContext surroundings;
 
   PlanFiles(CommandContext surroundings) {
@@ -46,8 +42,7 @@ final class PlanFiles {
       for (NamedRecipe recipe : recipes) {
         String text =
             PlannedTrial.text(recipe, question.request(), question.log(), question.isJarIn(folder));
-        String name = recipe.title().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-        written.add(typed + "/" + writeNew(folder, name, text));
+        written.add(typed + "/" + TrialFileText.create(folder, recipe.title(), text).getFileName());
       }
     } catch (NotWrittenException refused) {
       throw CommandFailure.notComputed("--save " + typed + ": " + refused.getMessage());
@@ -70,26 +65,6 @@ final class PlanFiles {
       throw CommandFailure.wrongInput(
           "--save " + typed + " is no folder name here; choose another");
     }
-  }
-
-  /** The first free name: name.json, name-2.json and so on. */
-  private static String writeNew(Path folder, String name, String text) throws NotWrittenException {
-    for (int i = 1; i <= MOST_NAMES; i++) {
-      String free = name + (i == 1 ? "" : "-" + i) + ".json";
-      if (Files.notExists(folder.resolve(free))) {
-        SafeFile.rewrite(folder.resolve(free), before -> onlyNew(before, free, text));
-        return free;
-      }
-    }
-    throw refused(name + ".json", MOST_NAMES + " files of this name", "clear the folder up");
-  }
-
-  private static byte[] onlyNew(Optional<byte[]> before, String name, String text)
-      throws NotWrittenException {
-    if (before.isPresent()) {
-      throw refused(name, "a file that another program wrote meanwhile", "run the plan again");
-    }
-    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   private static void copyLog(Path log, Path folder) throws IOException, NotWrittenException {

@@ -1,5 +1,5 @@
 /**
- * The commands: each parses its words, calls the rooms below, and prints.
+ * The commands: each is {@code Asked} something, calls the rooms below, and prints.
  *
  * <p>Exit codes: 0 done, 1 could not be computed, 2 wrong usage or input. Results go to standard
  * output or to the named file, faults to standard error.

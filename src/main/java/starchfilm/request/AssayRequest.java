@@ -3,7 +3,6 @@ package starchfilm.request;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
@@ -45,22 +44,6 @@ public record AssayRequest(
 
   static final Field STRENGTH = Field.of("assay.strength");
 
-  /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS = Field.sections("assay", "reading", "record");
-
-  /** What is written of a bought jar, beside a reading. */
-  public static final List<Field> BOUGHT = List.of(MASS, LABEL, JarOrigin.ORIGIN, LOOKS);
-
-  /** What is written of a jar without label and record, beside a reading. */
-  public static final List<Field> MEASURED = List.of(MASS, SALT, JarOrigin.ORIGIN, LOOKS);
-
-  /** What is written of a jar with a record, beside a reading. */
-  public static final List<Field> RECORDED =
-      Stream.concat(Stream.of(MASS, LOOKS), RecoveryRecord.FIELDS.stream()).toList();
-
-  /** What is written of a reading, whatever it was made with. */
-  public static final List<Field> READING = JarReadings.FIELDS;
-
   private static final double ROOM_K = 293.15;
 
   public AssayRequest {
@@ -79,11 +62,14 @@ public record AssayRequest(
     in.require(MASS, "what the jar holds, such as 500g");
     Optional<JarReading> reading = JarReadings.read(in);
     refuseUnlessClear(in);
-    if (RecoveryRecord.isWritten(in)) {
-      return recorded(in, reading);
+    boolean recorded = RecoveryRecord.isWritten(in);
+    for (Field told : List.of(LABEL, SALT)) {
+      if (recorded && in.has(told)) {
+        in.refuse(told, "given beside a record of recovery, which shows it; leave it out");
+      }
     }
-    OptionalDouble label = in.number(LABEL, Quantities::share);
-    if (label.isEmpty() && reading.isEmpty() && !JarReadings.isWritten(in)) {
+    OptionalDouble label = recorded ? OptionalDouble.empty() : in.number(LABEL, Quantities::share);
+    if (!recorded && label.isEmpty() && reading.isEmpty() && !JarReadings.isWritten(in)) {
       in.refuse(
           "no label, reading or record given; add "
               + in.quoted(LABEL)
@@ -92,25 +78,30 @@ public record AssayRequest(
               + ", or the record of recovery beginning with "
               + in.quoted(RecoveryRecord.OIL));
     }
-    Optional<Estimate> salt = in.one(SALT, typed -> Estimate.exact(Quantities.share(typed)));
+    Optional<Estimate> salt =
+        recorded
+            ? Optional.empty()
+            : in.one(SALT, typed -> Estimate.exact(Quantities.share(typed)));
     if (label.isPresent() && salt.isPresent()) {
       in.refuse(
           LABEL, "given beside " + in.quoted(SALT) + "; a bought jar holds none, leave one out");
     }
-    if (label.isPresent()) {
-      requireOrigin(in, GlycerolOrigin.BOUGHT, in.quoted(LABEL));
-    }
     GlycerolOrigin origin =
-        label.isPresent()
-            ? GlycerolOrigin.BOUGHT
-            : JarOrigin.of(in, SALT, salt.map(Estimate::value).orElse(0.0));
+        recorded
+            ? only(in, GlycerolOrigin.RECOVERED, "a record of recovery")
+            : label.isPresent()
+                ? only(in, GlycerolOrigin.BOUGHT, in.quoted(LABEL))
+                : JarOrigin.of(in, SALT, salt.map(Estimate::value).orElse(0.0));
     OptionalDouble strength = strength(in, origin);
-    Optional<Estimate> massKg = massKg(in, reading, label);
+    Optional<Estimate> massKg =
+        recorded ? in.one(MASS, Quantities::massKg) : massKg(in, reading, label);
+    Optional<RecoveryLog> record =
+        recorded ? RecoveryRecord.read(in, massKg.orElse(Estimate.exact(1))) : Optional.empty();
     return in.finished(
         () ->
             new AssayRequest(
                 massKg.orElseThrow(),
-                Optional.empty(),
+                record,
                 label,
                 reading,
                 salt,
@@ -133,29 +124,6 @@ public record AssayRequest(
     return strength;
   }
 
-  private static AssayRequest recorded(EntryReader in, Optional<JarReading> reading) {
-    for (Field told : List.of(LABEL, SALT)) {
-      if (in.has(told)) {
-        in.refuse(told, "given beside a record of recovery, which shows it; leave it out");
-      }
-    }
-    requireOrigin(in, GlycerolOrigin.RECOVERED, "a record of recovery");
-    strength(in, GlycerolOrigin.RECOVERED);
-    Optional<Estimate> massKg = in.one(MASS, Quantities::massKg);
-    Optional<RecoveryLog> record = RecoveryRecord.read(in, massKg.orElse(Estimate.exact(1)));
-    return in.finished(
-        () ->
-            new AssayRequest(
-                massKg.orElseThrow(),
-                record,
-                OptionalDouble.empty(),
-                reading,
-                Optional.empty(),
-                GlycerolOrigin.RECOVERED,
-                OptionalDouble.empty(),
-                in.assumptions()));
-  }
-
   private static void refuseUnlessClear(EntryReader in) {
     Looks looks =
         in.one(
@@ -170,7 +138,7 @@ public record AssayRequest(
     }
   }
 
-  private static void requireOrigin(EntryReader in, GlycerolOrigin only, String because) {
+  private static GlycerolOrigin only(EntryReader in, GlycerolOrigin only, String because) {
     JarOrigin.stated(in)
         .filter(stated -> stated != only)
         .ifPresent(
@@ -183,6 +151,7 @@ public record AssayRequest(
                         + ", which means "
                         + FileWord.of(only)
                         + "; leave one out"));
+    return only;
   }
 
   /** Mass as weighed, or from the volume by the density read, else by that of the label. */
@@ -213,18 +182,16 @@ public record AssayRequest(
    */
   public Assay answer() {
     Assayer assayer = new Assayer();
-    try {
-      if (record.isPresent()) {
-        return assayer.recovered(record.get(), reading);
-      }
-      Assay assay =
-          label.isPresent()
-              ? assayer.bought(massKg, label.getAsDouble(), reading)
-              : assayer.measured(massKg, reading.orElseThrow(), salt, origin);
-      return strength.isPresent() ? assay.at(strength.getAsDouble()) : assay;
-    } catch (IllegalArgumentException e) {
-      // The domain refuses impossible jars in one sentence meant for the reader.
-      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
-    }
+    return RefusedRequestException.orRefused(
+        () ->
+            record.isPresent()
+                ? assayer.recovered(record.get(), reading)
+                : label.isPresent()
+                    ? withStrength(assayer.bought(massKg, label.getAsDouble(), reading))
+                    : withStrength(assayer.measured(massKg, reading.orElseThrow(), salt, origin)));
+  }
+
+  private Assay withStrength(Assay assay) {
+    return strength.isPresent() ? assay.at(strength.getAsDouble()) : assay;
   }
 }

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.json.PackedText;
 
 /**
  * What somebody cooked, in one line: {@code 20 g potato, 6 g glycerol 88%, 360 g water; 30x20cm
@@ -39,48 +41,26 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
           "(" + AMOUNT + ")\\s+(?:of\\s+|de\\s+|d')?([\\p{L}][\\p{L} '-]*?)((?:\\s+[0-9.,]+ ?%)?)");
   private static final Pattern WORD_FIRST =
       Pattern.compile("([\\p{L}][\\p{L} '-]*?):?\\s+(" + AMOUNT + ")((?:\\s+[0-9.,]+ ?%)?)");
-  private static final Form WET =
-      Form.of(
-          "(?:about\\s+)?([~0-9][0-9.,/ ]*(?:(?:-|to|\u00B1)\\s*[0-9][0-9.,/]*)?\\s*"
-              + "(?:mm|in(?:ch(?:es)?)?|\"|mil))(?:\\s+(?:wet|thick|deep|high))*",
-          TrialQuestion.WET);
-  private static final Form POURED_MASS =
-      Form.of(
-          "(?:poured\\s+)?([0-9][0-9.,]*\\s*k?g)\\s*(?:poured|a plate|per plate|each|on the plate)"
-              + "|poured\\s+([0-9][0-9.,]*\\s*k?g)",
-          TrialQuestion.POURED_MASS,
-          TrialQuestion.POURED_MASS);
-  private static final Form TARE =
-      Form.of(
-          "(?:tare|empty plate|plate empty|plate)\\s+([0-9][0-9.,]*\\s*k?g)", TrialQuestion.TARE);
-  private static final Form COOK =
-      Form.of(
-          "(?:(?:cook|boil|simmer)(?:ed)?\\s+)?(?:for\\s+)?([0-9][0-9.,]*\\s*min(?:utes)?)"
-              + "(?:\\s+at\\s+([0-9][0-9.,]*\\s*\u00B0?[cf]))?",
-          TrialQuestion.COOK_TIME,
-          TrialQuestion.COOK_TOP);
-  private static final Form WHEN =
-      Form.of(
-          "(?:poured\\s+)?(?:at\\s+|on\\s+)?((?:now|today|yesterday|(?:mon|tues?|wed(?:nes)?|thu(?:rs)?"
-              + "|fri|sat(?:ur)?|sun)(?:day)?)\\b.*|.*\\sago|[0-9]{4}-[0-9]{1,2}-.*"
-              + "|[0-9]{1,2}\\.\\s?[0-9]{1,2}\\..*|[0-9]{1,2}:[0-9]{2}.*)",
-          TrialQuestion.POURED);
-  private static final Form ROOM =
-      Form.of(
-          "(?:in\\s+)?(?:the\\s+)?(\\p{L}[\\p{L} ]*?)?,?\\s*([0-9].*(?:%(?:\\s*rh)?|\u00B0?[cf]|m/s))",
-          WrittenPlace.NAME, WrittenPlace.ROOM);
-  private static final Form CALLED =
-      Form.of("(?:called|name:?)\\s+(.+)|\"([^\"]+)\"", NewTrial.CALLED, NewTrial.CALLED);
-  private static final List<Form> FORMS = List.of(WET, POURED_MASS, TARE, COOK, WHEN);
+  private static final List<Form> FORMS =
+      PackedText.of(CookedText.class, "cooked-parts.patterns")
+          .lines()
+          .filter(line -> !line.startsWith("#"))
+          .map(Form::of)
+          .toList();
+
+  private static final Form CALLED = form(NewTrial.CALLED);
+  private static final Form WHEN = form(TrialQuestion.POURED);
+  private static final Form ROOM = form(WrittenPlace.NAME);
   private static final Pattern ON_A_PLATE = Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(.+)");
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
 
   /** How a part is written, and which field each of its groups is. */
   private record Form(Pattern pattern, List<Field> fields) {
-    static Form of(String pattern, Field... fields) {
+    static Form of(String line) {
+      String[] both = line.split(" [|] ", 2);
       return new Form(
-          Pattern.compile(pattern, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
-          List.of(fields));
+          Pattern.compile(both[1], Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
+          Stream.of(both[0].split(", ", -1)).map(Field::of).toList());
     }
 
     boolean isOf(String part) {
@@ -101,6 +81,13 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
       }
       return Optional.of(once);
     }
+  }
+
+  private static Form form(Field first) {
+    return FORMS.stream()
+        .filter(form -> form.fields().get(0).equals(first))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Takes a line apart; what is not understood is refused with what was. */
@@ -172,9 +159,9 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
       return put(parts, WrittenPlace.ROOM, low);
     }
     return FORMS.stream()
+        .filter(form -> !form.equals(ROOM) || !isIngredient(low))
         .flatMap(form -> form.taken(part, parts).stream())
         .findFirst()
-        .or(() -> isIngredient(low) ? Optional.empty() : ROOM.taken(part, parts))
         .orElseGet(() -> isIngredientTaken(low, parts));
   }
 

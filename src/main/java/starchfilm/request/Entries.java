@@ -29,4 +29,14 @@ public interface Entries {
   default String quoted(Field field) {
     return name(field);
   }
+
+  /**
+   * What was written in a section that may be repeated.
+   *
+   * @param section the section
+   * @return once, or as often as it was begun
+   */
+  default List<Entries> times(Field.Section section) {
+    return List.of(this);
+  }
 }

@@ -21,12 +21,24 @@ import starchfilm.files.amount.MistypedException;
  */
 final class EntryReader {
   private final Entries entries;
-  private final List<String> mistakes = new ArrayList<>();
+  private final List<String> mistakes;
   private final List<String> remarks = new ArrayList<>();
   private final List<String> usual = new ArrayList<>();
 
   EntryReader(Entries entries) {
+    this(entries, new ArrayList<>());
+  }
+
+  private EntryReader(Entries entries, List<String> mistakes) {
     this.entries = entries;
+    this.mistakes = mistakes;
+  }
+
+  /** One for each time that a section was written; mistakes count for the whole. */
+  List<EntryReader> times(String group) {
+    return entries.times(Field.sections(group).get(0)).stream()
+        .map(once -> new EntryReader(once, mistakes))
+        .toList();
   }
 
   boolean has(Field field) {

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param key its group and name, such as {@code assay.mass}
  * @param option its option on a command line, such as {@code --mass}, with a comma between its
- *     names where it has several; empty where no command has it
+ *     names where it has several; empty for a file, and where no command has it
  * @param param what stands for its words in the help; empty for an option without words
  * @param help what the help says of it; a per cent sign is doubled
  * @param least how many words it takes at least
@@ -31,18 +31,21 @@ public record Field(
   /**
    * An input of a form.
    *
-   * @param key its name in the form
+   * @param forms the kinds of a form that have it, by what its field {@code kind} says; none for
+   *     any
+   * @param key its name in the form; empty where the kind itself is what is said
    * @param unit what a bare number in it is counted in; empty for words
    */
-  public record Part(String key, String unit) {}
+  public record Part(List<String> forms, String key, String unit) {}
 
   /**
    * Options of a command under one heading.
    *
    * @param heading what the help says over them; empty for the first ones
+   * @param isRepeatable whether all of them may be written again, for one thing more
    * @param fields the options
    */
-  public record Section(String heading, List<Field> fields) {
+  public record Section(String heading, boolean isRepeatable, List<Field> fields) {
     public Section {
       fields = List.copyOf(fields);
     }
@@ -61,13 +64,21 @@ public record Field(
     return option.replaceFirst(",.*", "");
   }
 
-  /** The field of this group and name. */
-  static Field of(String key) {
+  /**
+   * The field of this group and name.
+   *
+   * @param key such as {@code assay.mass}
+   */
+  public static Field of(String key) {
     return FieldTable.find(FieldTable.SECTIONS, key);
   }
 
-  /** The fields of these groups, each under its heading. */
-  static List<Section> sections(String... groups) {
+  /**
+   * The fields of these groups, each under its heading.
+   *
+   * @param groups their names
+   */
+  public static List<Section> sections(String... groups) {
     return List.of(groups).stream().map(FieldTable.SECTIONS::get).toList();
   }
 

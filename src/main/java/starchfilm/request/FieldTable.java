@@ -21,15 +21,18 @@ final class FieldTable {
   private Map<String, Field.Section> read() {
     String group = "";
     String heading = "";
+    boolean repeatable = false;
     List<Field> fields = new ArrayList<>();
     for (String line : PackedText.of(FieldTable.class, "fields.txt").lines().toList()) {
       if (line.startsWith("[")) {
         group = line.substring(1, line.indexOf(']'));
-        heading = line.substring(line.indexOf(']') + 1).strip();
+        String after = line.substring(line.indexOf(']') + 1);
+        repeatable = after.startsWith("+");
+        heading = after.replaceFirst("\\+", "").strip();
         fields = new ArrayList<>();
       } else if (!line.isBlank() && !line.startsWith("#")) {
         fields.add(line.contains("|") ? field(group, line) : find(sections, line.strip()));
-        sections.put(group, new Field.Section(heading, fields));
+        sections.put(group, new Field.Section(heading, repeatable, fields));
       }
     }
     return Map.copyOf(sections);
@@ -48,7 +51,9 @@ final class FieldTable {
   private static Field field(String group, String line) {
     List<String> row =
         Arrays.stream((line + " ").split("(?<= |^)\\|(?= )", COLUMNS)).map(String::strip).toList();
-    String[] option = row.get(1).split(" ", 2);
+    String written = row.get(1);
+    // What has no option stands by its place.
+    String[] option = (written.startsWith("-") ? written : " " + written).split(" ", 2);
     String words = row.get(2).isEmpty() ? "1" : row.get(2);
     String[] counts = words.replace("+", "").split("-", -1);
     String[] page = row.get(3).split(":\\s*", 2);
@@ -72,6 +77,10 @@ final class FieldTable {
 
   private static Field.Part part(String input) {
     String[] both = input.split(" ", -1);
-    return new Field.Part(both[0], both.length == 1 ? "" : both[1]);
+    String[] of = both[0].split("/", -1);
+    return new Field.Part(
+        of.length == 1 ? List.of() : List.of(of[0].split("\\+", -1)),
+        of[of.length - 1],
+        both.length == 1 ? "" : both[1]);
   }
 }

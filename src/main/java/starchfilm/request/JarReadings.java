@@ -1,11 +1,9 @@
 package starchfilm.request;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.Dimension;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.jar.assay.DensityReading;
 import starchfilm.jar.assay.JarReading;
 import starchfilm.jar.assay.RefractometerReading;
@@ -40,8 +38,8 @@ final class JarReadings {
   /** Water at 20 C, what specific gravity 20/20 is counted from (kg/m3). */
   private static final double WATER_AT_20C = 998.2;
 
-  private static final Pattern TYPED_DENSITY =
-      Pattern.compile("([0-9]+(?:[.,][0-9]+)?)\\s*(g/ml|g/cm3|kg/l|kg/m3|)");
+  private static final String DENSITIES =
+      "a density in g/ml or kg/m3, or a specific gravity without unit, such as 1.231 g/ml";
 
   private JarReadings() {}
 
@@ -95,19 +93,11 @@ final class JarReadings {
   }
 
   private static double densityKgPerM3(String text) {
-    Matcher matcher = TYPED_DENSITY.matcher(text.strip().toLowerCase(Locale.ROOT));
-    if (!matcher.matches()) {
-      throw new MistypedException(
-          text,
-          "a density in g/ml or kg/m3, or a specific gravity without unit",
-          "write it like 1.231 g/ml");
+    if (!text.strip().matches("[0-9]+(?:[.,][0-9]+)?")) {
+      return TypedAmount.read(text, DENSITIES, List.of(Dimension.DENSITY)).one();
     }
-    double number = Double.parseDouble(matcher.group(1).replace(',', '.'));
-    return switch (matcher.group(2)) {
-      case "kg/m3" -> number;
-      // Above 10 a bare number can only be in kg/m3.
-      case "" -> number < 10 ? number * WATER_AT_20C : number;
-      default -> number * 1000;
-    };
+    // Above 10 a bare number can only be in kg/m3.
+    double number = Quantities.number(text, DENSITIES);
+    return number < 10 ? number * WATER_AT_20C : number;
   }
 }

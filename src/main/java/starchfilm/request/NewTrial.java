@@ -2,7 +2,6 @@ package starchfilm.request;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -14,7 +13,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
-import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located.ObjectValue;
@@ -42,9 +40,6 @@ public record NewTrial(
 
   /** The line, which only a page has as a field. */
   static final Field COOKED = Field.of("line.cooked");
-
-  /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS = Field.sections("but", "trial", "place", "new");
 
   public NewTrial {
     assumptions = List.copyOf(assumptions);
@@ -159,7 +154,7 @@ public record NewTrial(
 
   /** A trial file names its log by the name it has beside it. */
   private static void requireBeside(EntryReader in, Trial trial, Path folder) {
-    if (in.has(WrittenPlace.ROOM) && trial.casting().room() instanceof LoggedRoom) {
+    if (in.has(WrittenPlace.ROOM) && trial.casting().room().isLogged()) {
       String log = in.one(WrittenPlace.ROOM, String::strip, "");
       if (!Files.isRegularFile(folder.resolve(Path.of(log).getFileName()))) {
         in.refuse(
@@ -195,18 +190,9 @@ public record NewTrial(
   private static String text(EntryReader in, TrialQuestion.Base whole) {
     ObjectNode tree = TrialTree.of(whole.fields());
     Casting casting = whole.trial().casting();
-    if (in.has(TrialQuestion.PLATE) || in.has(TrialQuestion.RIM)) {
-      ObjectNode pour = child(tree, "pour");
-      ObjectNode plate = CastingFields.plate(casting.plate(), casting.wetThicknessM());
-      JsonNode tare = pour.path("plate").path("tare_g");
-      if (!tare.isMissingNode()) {
-        plate.set("tare_g", tare);
-      }
-      pour.set("plate", plate);
-    }
     if (WrittenPlace.isAnyWritten(in)) {
       Optional<Path> log =
-          casting.room() instanceof LoggedRoom
+          casting.room().isLogged()
               ? in.one(WrittenPlace.ROOM, words -> Path.of(words.strip()))
               : Optional.empty();
       tree.set("room", CastingFields.room(casting.place(), log));
@@ -224,9 +210,5 @@ public record NewTrial(
     }
     ordered.setAll(trial);
     return ordered;
-  }
-
-  private static ObjectNode child(ObjectNode parent, String name) {
-    return parent.get(name) instanceof ObjectNode there ? there : parent.putObject(name);
   }
 }

@@ -27,9 +27,6 @@ public record PhRequest(
   private static final Field STRENGTH = Field.of("ph.strength");
   private static final Field SOAP = Field.of("ph.soap");
 
-  /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS = Field.sections("ph");
-
   private static final String PH = "a pH, 0 to 14";
 
   /** Sodium oleate stands for soap (kg/mol). */
@@ -111,10 +108,7 @@ public record PhRequest(
    * @throws RefusedRequestException where the reagent cannot go there
    */
   public PhAdjustment answer() {
-    try {
-      return PhAdjustment.to(bath, target, reagent, molPerM3);
-    } catch (IllegalArgumentException e) {
-      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
-    }
+    return RefusedRequestException.orRefused(
+        () -> PhAdjustment.to(bath, target, reagent, molPerM3));
   }
 }

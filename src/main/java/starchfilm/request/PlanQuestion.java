@@ -17,10 +17,12 @@ import starchfilm.learning.Workshop;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.planning.Kitchen;
 import starchfilm.planning.Pieces;
+import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Planner;
 import starchfilm.planning.PlateScatter;
+import starchfilm.planning.Series;
 import starchfilm.planning.SeriesRequest;
 import starchfilm.planning.StarchAtHand;
 import starchfilm.planning.Supplies;
@@ -48,10 +50,6 @@ public record PlanQuestion(
 
   /** Strips that are pulled of each plate of a series; assumed. */
   public static final int STRIPS_EACH = 3;
-
-  /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS =
-      Field.sections("supplies", "kitchen", "wish", "place", "when", "pieces", "series");
 
   public PlanQuestion {
     assumptions = List.copyOf(assumptions);
@@ -129,53 +127,48 @@ public record PlanQuestion(
   }
 
   /**
-   * Plans.
+   * What was found.
    *
-   * @param workshop what earlier trials taught
-   * @return the plan
-   * @throws RefusedRequestException where the wishes contradict each other
+   * @param plan the recipes, or the ways out where there is nothing else
+   * @param series the series, where one was asked for and can be made
+   * @param pieces what the film needed takes, where that was asked for and fits
    */
-  public Plan answer(Workshop workshop) {
-    return asked(workshop, planner -> planner.plan(request));
-  }
+  public record Answer(Plan plan, Optional<Series> series, Optional<PiecesPlan> pieces) {}
 
   /**
-   * Plans the series.
+   * Plans: recipes, a series, or backwards from the film needed.
    *
    * @param workshop what earlier trials taught
-   * @return the series, or the ways out
+   * @return the answer
    * @throws RefusedRequestException where it cannot be made of what is at hand
    */
-  public Planner.SeriesAnswer answerSeries(Workshop workshop) {
-    PlateScatter scatter =
-        new PlateScatter(
-            OwnScatter.drying(),
-            OwnScatter.logSd(FilmProperty.TENSILE_STRENGTH, STRIPS_EACH),
-            OwnScatter.logSd(FilmProperty.ELONGATION, STRIPS_EACH));
-    return asked(workshop, planner -> planner.series(request, series.orElseThrow(), scatter));
+  public Answer answer(Workshop workshop) {
+    return asked(
+        workshop,
+        planner -> {
+          if (series.isPresent()) {
+            PlateScatter scatter =
+                new PlateScatter(
+                    OwnScatter.drying(),
+                    OwnScatter.logSd(FilmProperty.TENSILE_STRENGTH, STRIPS_EACH),
+                    OwnScatter.logSd(FilmProperty.ELONGATION, STRIPS_EACH));
+            Planner.SeriesAnswer answer = planner.series(request, series.get(), scatter);
+            return new Answer(answer.plan(), answer.series(), Optional.empty());
+          }
+          if (pieces.isPresent()) {
+            Planner.PiecesAnswer answer = planner.pieces(request, pieces.get());
+            return new Answer(answer.plan(), Optional.empty(), answer.pieces());
+          }
+          return new Answer(planner.plan(request), Optional.empty(), Optional.empty());
+        });
   }
 
-  /**
-   * Plans backwards from the film needed.
-   *
-   * @param workshop what earlier trials taught
-   * @return what it takes, or the ways out
-   * @throws RefusedRequestException where no piece fits a plate
-   */
-  public Planner.PiecesAnswer answerPieces(Workshop workshop) {
-    return asked(workshop, planner -> planner.pieces(request, pieces.orElseThrow()));
-  }
-
-  private <T> T asked(Workshop workshop, Function<Planner, T> question) {
+  private Answer asked(Workshop workshop, Function<Planner, Answer> question) {
     List<StarchAtHand> starches = request.supplies().starches();
     Map<StarchKind, Double> evenShares =
         starches.stream()
             .collect(Collectors.toMap(StarchAtHand::kind, starch -> 1.0 / starches.size()));
-    try {
-      return question.apply(new Planner(workshop.factors(learntRoom(), evenShares, false)));
-    } catch (IllegalArgumentException e) {
-      // The domain refuses impossible requests in one sentence meant for the reader.
-      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
-    }
+    return RefusedRequestException.orRefused(
+        () -> question.apply(new Planner(workshop.factors(learntRoom(), evenShares, false))));
   }
 }

@@ -1,6 +1,7 @@
 package starchfilm.request;
 
 import java.util.List;
+import java.util.function.Supplier;
 
 /** What was written cannot be meant; a sentence for each mistake, in the words of the door. */
 public final class RefusedRequestException extends RuntimeException {
@@ -8,9 +9,23 @@ public final class RefusedRequestException extends RuntimeException {
 
   private final String[] sentences;
 
-  RefusedRequestException(List<String> sentences) {
+  /**
+   * A refusal.
+   *
+   * @param sentences what is wrong and how to fix it; at least one
+   */
+  public RefusedRequestException(List<String> sentences) {
     super(String.join("\n", sentences));
     this.sentences = sentences.toArray(String[]::new);
+  }
+
+  /** An answer; the domain refuses what cannot be in one sentence meant for the reader. */
+  static <T> T orRefused(Supplier<T> answer) {
+    try {
+      return answer.get();
+    } catch (IllegalArgumentException e) {
+      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
+    }
   }
 
   /**

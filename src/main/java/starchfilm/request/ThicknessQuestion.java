@@ -26,9 +26,6 @@ public record ThicknessQuestion(
 
   private static final List<Double> SHARES = List.of(0.5, 0.9);
 
-  /** What may be written, as a command shows it. */
-  public static final List<Field.Section> SECTIONS = Field.sections("thickness", "trial", "place");
-
   public ThicknessQuestion {
     assumptions = List.copyOf(assumptions);
   }
@@ -80,13 +77,9 @@ public record ThicknessQuestion(
    * @throws RefusedRequestException where the model cannot hold what was asked
    */
   public ThicknessAnswer answer(Workshop workshop) {
-    try {
-      return new ThicknessFinder(
-              workshop.factors(learntRoom, trial.casting().composition().starchShares(), false))
-          .find(request, SHARES);
-    } catch (IllegalArgumentException e) {
-      // The domain refuses impossible requests in one sentence meant for the reader.
-      throw new RefusedRequestException(List.of(String.valueOf(e.getMessage())));
-    }
+    ThicknessFinder finder =
+        new ThicknessFinder(
+            workshop.factors(learntRoom, trial.casting().composition().starchShares(), false));
+    return RefusedRequestException.orRefused(() -> finder.find(request, SHARES));
   }
 }

@@ -1,10 +1,7 @@
 package starchfilm.request;
 
-import static starchfilm.numerics.units.Units.CM2_PER_M2;
-import static starchfilm.numerics.units.Units.MM_PER_M;
-
+import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -20,7 +17,6 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingPlace;
-import starchfilm.casting.Plate;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Dimension;
@@ -46,6 +42,7 @@ import starchfilm.files.notebook.SoundPart;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.TypedValue;
+import starchfilm.files.saving.CastingFields;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.Flour;
 
@@ -82,15 +79,22 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
   private static final List<Field> RECIPE = Field.group("trial");
 
-  /** What may be written, as the command that forecasts one trial shows it. */
-  public static final List<Field.Section> SECTIONS =
-      Field.sections("so far", "trial", "place", "wanted");
-
   /** The unit of every number of a trial file, by its path. */
   private static final Map<String, String> UNITS =
       TrialField.TRIAL.all().stream()
           .filter(field -> !field.unit().isEmpty())
           .collect(Collectors.toMap(TrialField::path, TrialField::unit));
+
+  /** What a plate that is written says of itself. */
+  private static final String[] ON_PLATE = {
+    "pour.plate.material",
+    "pour.plate.thickness_mm",
+    "pour.plate.diameter_mm",
+    "pour.plate.length_mm",
+    "pour.plate.width_mm",
+    "pour.plate.area_cm2",
+    "pour.plate.shape"
+  };
 
   private static final Dimension[] WEIGHED_OR_MEASURED = {Dimension.MASS, Dimension.VOLUME};
 
@@ -208,13 +212,13 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     Path beside = base.map(Trial::file).orElse(folder.resolve("as-typed"));
     Optional<JarLevel> jar =
         WrittenJar.read(in, beside.resolveSibling(""), PURITY, SALT, JarOrigin.ORIGIN);
-    ObjectValue fields = weighed(in, amounts(in, recipe(in, outOf(jar, start))), clock);
-    Optional<WrittenPlates> plates = WrittenKitchen.plates(in, PLATE).map(WrittenPlates::mean);
-    Optional<Plate> plate = plates.map(WrittenPlates::plate);
-    if (plates.isPresent()) {
-      fields = sized(fields, plates.get());
-    }
-    Optional<Double> rimM = in.one(RIM, Quantities::lengthM);
+    ObjectValue filled = amounts(in, recipe(in, outOf(jar, start)));
+    ObjectValue onPlate =
+        WrittenKitchen.plates(in, PLATE)
+            .map(WrittenPlates::mean)
+            .map(plates -> sized(in, filled, plates))
+            .orElse(filled);
+    ObjectValue fields = weighed(in, onPlate, clock);
     if (in.hasMistakes()) {
       WrittenPlace.read(
           in, Optional.of(base.map(trial -> trial.casting().place()).orElse(ANY)), folder, clock);
@@ -232,7 +236,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         });
     ObjectValue written = fields;
     return trial
-        .flatMap(read -> placed(in, on(read, plate, rimM), base.isPresent(), folder, clock))
+        .flatMap(read -> placed(in, read, base.isPresent(), folder, clock))
         .map(placed -> new Base(placed, written));
   }
 
@@ -336,6 +340,9 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     if (in.has(WET)) {
       trial = trial.without("pour.poured_g", "pour.measured_from");
     }
+    if (in.has(RIM)) {
+      trial = trial.without("pour.plate.rim_mm");
+    }
     if (in.has(POURED_MASS)) {
       trial = trial.without("pour.wet_thickness_mm", "pour.measured_from");
     }
@@ -351,38 +358,25 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     return trial;
   }
 
-  /** With the sides of a typed plate, by which weighings are read. */
-  private static ObjectValue sized(ObjectValue trial, WrittenPlates plates) {
-    Plate plate = plates.plate();
-    ObjectValue counted =
-        plates.count() == 1
-            ? trial
-            : trial.with("pour.plates", number(PLATE, BigDecimal.valueOf(plates.count())));
-    ObjectValue bare =
-        counted.without(
-            "pour.plate.diameter_mm",
-            "pour.plate.length_mm",
-            "pour.plate.width_mm",
-            "pour.plate.area_cm2",
-            "pour.plate.shape");
-    return switch (plate.outline()) {
-      case FREE -> bare.with("pour.plate.area_cm2", measured(plate.areaM2() * CM2_PER_M2));
-      case RECTANGLE -> sides(bare, plate);
-      case ELLIPSE ->
-          plate.isRound()
-              ? bare.with("pour.plate.diameter_mm", measured(plate.longestM() * MM_PER_M))
-              : sides(bare.with("pour.plate.shape", text(PLATE.name(), "oval")), plate);
-    };
-  }
-
-  private static ObjectValue sides(ObjectValue trial, Plate plate) {
-    return trial
-        .with("pour.plate.length_mm", measured(plate.longestM() * MM_PER_M))
-        .with("pour.plate.width_mm", measured(plate.shortestM() * MM_PER_M));
-  }
-
-  private static Located measured(double number) {
-    return number(PLATE, BigDecimal.valueOf(number).round(MathContext.DECIMAL32));
+  /** On the plate that was written; what an empty one weighs stays as it is. */
+  private static ObjectValue sized(EntryReader in, ObjectValue trial, WrittenPlates plates) {
+    ObjectValue sized = trial.without(ON_PLATE);
+    if (!in.has(RIM)) {
+      sized = sized.without("pour.plate.rim_mm", "pour.plate.rim_height_mm");
+    }
+    if (plates.count() != 1) {
+      sized = sized.with("pour.plates", number(PLATE, BigDecimal.valueOf(plates.count())));
+    }
+    for (Map.Entry<String, JsonNode> one : CastingFields.plate(plates.plate(), 0).properties()) {
+      JsonNode value = one.getValue();
+      sized =
+          sized.with(
+              "pour.plate." + one.getKey(),
+              value.isNumber()
+                  ? number(PLATE, value.decimalValue())
+                  : text(PLATE.name(), value.asText()));
+    }
+    return sized;
   }
 
   private static ObjectValue weighed(EntryReader in, ObjectValue trial, Clock clock) {
@@ -423,13 +417,6 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     }
     double minutes = WeighedSoFar.parse(typed).timeS() / 60;
     return "+" + BigDecimal.valueOf(minutes).toPlainString() + "min";
-  }
-
-  private static Trial on(Trial trial, Optional<Plate> plate, Optional<Double> rimM) {
-    Plate whole = plate.orElse(trial.casting().plate());
-    double wetM = trial.casting().wetThicknessM();
-    Plate poured = rimM.map(rim -> whole.filledTo(wetM, rim)).orElse(whole);
-    return cast(trial, trial.casting().with(poured), trial.notRecorded());
   }
 
   /** The trial in the room that was written, if any was. */

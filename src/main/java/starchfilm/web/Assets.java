@@ -1,15 +1,16 @@
 package starchfilm.web;
 
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import starchfilm.files.json.PackedText;
 import starchfilm.report.PageRenderer;
+import starchfilm.web.http.Fingerprint;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
@@ -18,7 +19,8 @@ import starchfilm.web.http.Routes;
  * fingerprint of their content, so a browser keeps them until they change.
  */
 record Assets(Asset style, Asset script, Asset icon) {
-  private static final String SCRIPT_POM = "META-INF/maven/org.webjars.npm/htmx.org/pom.properties";
+  private static final String SCRIPT_POM =
+      "/META-INF/maven/org.webjars.npm/htmx.org/pom.properties";
   private static final String ICON =
       "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 32 32\"><rect y=\"24\" width=\"32\""
           + " height=\"4\" fill=\"#8b9391\"/><path d=\"M0 8H32V22C22 22 12 23 0 24Z\""
@@ -60,42 +62,24 @@ record Assets(Asset style, Asset script, Asset icon) {
   private static String sheet(PageRenderer renderer) {
     String page = renderer.render("style", Map.of());
     int open = page.indexOf('>', page.indexOf("<style")) + 1;
-    return page.substring(open, page.indexOf("</style>")) + text("templates/web/look.css");
+    return page.substring(open, page.indexOf("</style>"))
+        + PackedText.of(Assets.class, "/templates/web/look.css");
   }
 
   private static String library() {
     Properties pom = new Properties();
-    try (InputStream in = open(SCRIPT_POM)) {
-      pom.load(in);
+    try {
+      pom.load(new StringReader(PackedText.of(Assets.class, SCRIPT_POM)));
     } catch (IOException e) {
       throw new UncheckedIOException(SCRIPT_POM, e);
     }
-    return text(
-        "META-INF/resources/webjars/htmx.org/" + pom.getProperty("version") + "/dist/htmx.min.js");
-  }
-
-  private static String text(String resource) {
-    try (InputStream in = open(resource)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(resource, e);
-    }
-  }
-
-  private static InputStream open(String resource) throws IOException {
-    InputStream in = Assets.class.getClassLoader().getResourceAsStream(resource);
-    if (in == null) {
-      throw new IOException("the program was packed without " + resource);
-    }
-    return in;
+    return PackedText.of(
+        Assets.class,
+        "/META-INF/resources/webjars/htmx.org/" + pom.getProperty("version") + "/dist/htmx.min.js");
   }
 
   private static String fingerprint(byte[] bytes) {
-    try {
-      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
-      return String.format("%064x", new BigInteger(1, digest)).substring(0, 12);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    BigInteger number = new BigInteger(1, Fingerprint.of(List.of(bytes)));
+    return String.format("%064x", number).substring(0, 12);
   }
 }

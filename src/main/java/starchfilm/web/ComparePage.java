@@ -26,7 +26,7 @@ import starchfilm.web.http.Routes;
 import starchfilm.web.work.Work;
 
 /** <em>Compare</em>: choose trials, wait while they are forecast, get the comparison page. */
-final class ComparePage {
+record ComparePage(PageContext desk) {
   private static final String PAGE = "/compare/page";
   private static final String CHOICE = "/compare/choice";
   private static final String FILE = "/compare/file";
@@ -42,12 +42,8 @@ final class ComparePage {
   /** Work that ends this soon needs no page of its own (ms). */
   private static final long WORTH_A_PAGE_MS = 800;
 
-  private final PageContext desk;
-  private final ComparisonReport report;
-
-  ComparePage(PageContext desk) {
-    this.desk = desk;
-    this.report = new ComparisonReport(desk.renderer());
+  private ComparisonReport report() {
+    return new ComparisonReport(desk.renderer());
   }
 
   void addTo(Routes.Table table) {
@@ -123,7 +119,7 @@ final class ComparePage {
         comparison.trials().stream().map(one -> desk.folder().name(one.trial().file())).toList();
     int base = Math.max(0, files.indexOf(request.query().text(BASE)));
     if (asFile) {
-      return Documents.page(report.html(comparison, base))
+      return Documents.page(report().html(comparison, base))
           .with("Content-Disposition", "attachment; filename=\"starchfilm.html\"");
     }
     Around around =
@@ -131,7 +127,7 @@ final class ComparePage {
             files.stream().map(file -> NotebookFolder.address("/trial", file)).toList(),
             files.stream().map(file -> address(PAGE, files, file)).toList(),
             base);
-    Map<String, Object> values = new HashMap<>(report.content(comparison, around));
+    Map<String, Object> values = new HashMap<>(report().content(comparison, around));
     values.put("choose", address(CHOICE, files, ""));
     values.put("file", address(FILE, files, files.get(base)));
     return desk.page("compared", "compare", values);

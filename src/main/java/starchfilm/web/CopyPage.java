@@ -17,17 +17,11 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
 /** <em>Save a copy</em>: the whole folder as one file, which another machine unpacks and opens. */
-final class CopyPage {
+record CopyPage(PageContext desk) {
   private static final int DEEPEST = 8;
 
   /** A larger folder is copied faster by hand, and would not fit the memory. */
   private static final long MOST_BYTES = 200_000_000;
-
-  private final PageContext desk;
-
-  CopyPage(PageContext desk) {
-    this.desk = desk;
-  }
 
   void addTo(Routes.Table table) {
     table.read("/copy", this::copy);

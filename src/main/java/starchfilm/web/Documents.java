@@ -1,9 +1,9 @@
 package starchfilm.web;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import java.util.List;
+import starchfilm.web.http.Fingerprint;
 import starchfilm.web.http.Response;
 
 /** Pages that stand alone and bring their style inside; only that very style is let through. */
@@ -27,12 +27,7 @@ final class Documents {
   }
 
   private static String hash(String text) {
-    try {
-      return Base64.getEncoder()
-          .encodeToString(
-              MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    return Base64.getEncoder()
+        .encodeToString(Fingerprint.of(List.of(text.getBytes(StandardCharsets.UTF_8))));
   }
 }

@@ -18,19 +18,13 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
 /** Edits a trial field by field. */
-final class FieldsPage {
+record FieldsPage(PageContext desk) {
   private static final String PAGE = "/trial/edit";
   private static final String FILE = "file";
   private static final String VERSION = "version";
 
   /** What was typed into a field comes under its path with this in front. */
   private static final String MARK = "f.";
-
-  private final PageContext desk;
-
-  FieldsPage(PageContext desk) {
-    this.desk = desk;
-  }
 
   void addTo(Routes.Table table) {
     table.read(PAGE, this::edit).send(PAGE, this::save);

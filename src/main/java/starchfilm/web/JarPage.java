@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.saving.JarFile;
 import starchfilm.files.saving.NotWrittenException;
@@ -14,7 +15,6 @@ import starchfilm.jar.recovery.OilKind;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.report.plan.AssaySheet;
 import starchfilm.request.AssayRequest;
-import starchfilm.request.Field;
 import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
@@ -23,17 +23,11 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
 /** <em>The jar</em>: what is in the glycerol, by its label, a reading, or how it was recovered. */
-final class JarPage {
+record JarPage(PageContext desk) {
   private static final List<String> OILS =
       Arrays.stream(OilKind.values()).map(OilKind::tradeName).toList();
   private static final List<String> ACIDS =
       Reagent.acids().stream().map(Reagent::tradeName).toList();
-
-  private final PageContext desk;
-
-  JarPage(PageContext desk) {
-    this.desk = desk;
-  }
 
   void addTo(Routes.Table table) {
     table.read("/jar", this::jar).send("/jar/keep", this::keep);
@@ -83,18 +77,9 @@ final class JarPage {
     return Response.seeOther(desk.said().on("/jar", List.of(said)));
   }
 
-  /**
-   * The origin says which fields are meant; a reading is what is typed, whatever it was made with.
-   */
+  /** The origin says which fields are meant. */
   private static FormEntries entries(Fields form) {
-    List<Field> jar =
-        switch (form.text("origin")) {
-          case "bought" -> AssayRequest.BOUGHT;
-          case "recorded" -> AssayRequest.RECORDED;
-          default -> AssayRequest.MEASURED;
-        };
-    return new FormEntries(
-        form, field -> jar.contains(field) || AssayRequest.READING.contains(field));
+    return new FormEntries(form, "origin", Set.of());
   }
 
   /** What was asked and what it comes to, in a line. */

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
@@ -21,18 +22,12 @@ import starchfilm.web.http.Routes;
 import starchfilm.web.work.Work;
 
 /** What your trials have taught, and the button that lets it teach again. */
-final class LearnPage {
+record LearnPage(PageContext desk) {
   private static final String PAGE = "/learnt";
   private static final String WORKING = "/learnt/working";
 
   /** Learning that ends this soon needs no page of its own (ms). */
   private static final long WORTH_A_PAGE_MS = 800;
-
-  private final PageContext desk;
-
-  LearnPage(PageContext desk) {
-    this.desk = desk;
-  }
 
   void addTo(Routes.Table table) {
     table
@@ -128,17 +123,8 @@ final class LearnPage {
 
   /** Lines between empty lines belong together. */
   private static List<List<String>> blocks(List<String> lines) {
-    List<List<String>> blocks = new ArrayList<>();
-    List<String> block = new ArrayList<>();
-    for (String line : lines) {
-      if (line.isEmpty()) {
-        blocks.add(List.copyOf(block));
-        block.clear();
-      } else {
-        block.add(line.strip());
-      }
-    }
-    blocks.add(List.copyOf(block));
-    return blocks;
+    return Stream.of(String.join("\n", lines).split("\n\n", -1))
+        .map(block -> block.lines().map(String::strip).toList())
+        .toList();
   }
 }

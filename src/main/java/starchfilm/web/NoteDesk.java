@@ -2,10 +2,12 @@ package starchfilm.web;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
-import starchfilm.files.amount.MomentParser;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
@@ -14,17 +16,14 @@ import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
 import starchfilm.files.saving.PotLine;
 import starchfilm.files.saving.TrialFileText;
+import starchfilm.request.NoteRequest;
+import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
 
 /** Writes what a form notes into a trial file. */
-final class NoteDesk {
-  private final PageContext desk;
-
-  NoteDesk(PageContext desk) {
-    this.desk = desk;
-  }
+record NoteDesk(PageContext desk) {
 
   /** What came of a form. */
   sealed interface Outcome {}
@@ -62,13 +61,20 @@ final class NoteDesk {
     Optional<LocalDateTime> pouredAt =
         desk.folder().read(List.of(file)).trials().stream().findFirst().flatMap(Trial::pouredAt);
     try {
-      Note note =
-          new NoteForm(form, new MomentParser(desk.clock()), pouredAt, lines(file), potLines(file))
-              .note();
-      NoteWriter.Written written = NoteWriter.add(file, note);
-      return new Noted(note.words(), written.version());
-    } catch (NoteForm.NamedMistake e) {
-      return Refused.because(List.of(String.valueOf(e.getMessage())));
+      List<Note> notes =
+          form.text("kind").equals("weighed-out")
+              ? weighedOut(form, potLines(file))
+              : NoteRequest.read(
+                      new FormEntries(form),
+                      new NoteRequest.Subject(file, desk.folder().root(), desk.clock(), pouredAt))
+                  .notes();
+      if (notes.isEmpty()) {
+        return Refused.because(List.of(missing(form.text("kind"))));
+      }
+      Note.Several several = new Note.Several(notes);
+      return new Noted(several.words(), NoteWriter.add(file, several).version());
+    } catch (RefusedRequestException e) {
+      return Refused.because(e.sentences().stream().map(one -> one + ".").toList());
     } catch (PlateDoubtException e) {
       String told = e.told();
       return new Refused(
@@ -77,6 +83,38 @@ final class NoteDesk {
     } catch (NotWrittenException e) {
       return Refused.because(sentences(e));
     }
+  }
+
+  /** What is asked for where nothing was filled in. */
+  private static String missing(String kind) {
+    return NoteRequest.main(kind)
+        .map(field -> field.label() + ": not given; fill in this field.")
+        .orElseThrow(() -> HttpError.malformed("This form notes nothing this page knows."));
+  }
+
+  /** Of every line of the pot whose weight is other than in the file. */
+  private static List<Note> weighedOut(Fields form, List<PotLine> pot) {
+    List<Note> notes = new ArrayList<>();
+    List<String> mistakes = new ArrayList<>();
+    for (int i = 0; i < pot.size(); i++) {
+      PotLine line = pot.get(i);
+      String typed = form.text("pot-" + i);
+      if (!typed.isEmpty() && !typed.equals(line.massG())) {
+        try {
+          notes.add(line.weighedOut(TypedAmount.number("g", typed)));
+        } catch (MistypedException e) {
+          mistakes.add(line.what() + ": " + e.getMessage());
+        }
+      }
+    }
+    if (notes.isEmpty() && mistakes.isEmpty()) {
+      mistakes.add(
+          "weighed out: nothing differs from the recipe; write what was weighed where it does");
+    }
+    if (!mistakes.isEmpty()) {
+      throw new RefusedRequestException(mistakes);
+    }
+    return notes;
   }
 
   /** What goes into the pot by a file; nothing where it cannot be read. */

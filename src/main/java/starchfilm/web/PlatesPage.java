@@ -26,7 +26,7 @@ import starchfilm.web.work.Work;
  * <em>The plates</em>: what is drying now, in the order of the trials, so that noting moves
  * nothing; a number and the Enter key a plate.
  */
-final class PlatesPage {
+record PlatesPage(PageContext desk) {
   private static final String PAGE = "/plates";
   private static final String DUE = "/plates/due";
   private static final String FILE = "file";
@@ -36,14 +36,6 @@ final class PlatesPage {
 
   /** So many plates of one pour have a field each; of more, the number is typed. */
   private static final int MOST_FIELDS = 12;
-
-  private final PageContext desk;
-  private final NoteDesk notes;
-
-  PlatesPage(PageContext desk) {
-    this.desk = desk;
-    this.notes = new NoteDesk(desk);
-  }
 
   /**
    * Plates of one pour that nobody told apart.
@@ -100,6 +92,10 @@ final class PlatesPage {
     boolean isOf(String name, int number) {
       return file.equals(name) && plate == number;
     }
+  }
+
+  private NoteDesk notes() {
+    return new NoteDesk(desk);
   }
 
   void addTo(Routes.Table table) {
@@ -256,9 +252,10 @@ final class PlatesPage {
     String name = form.text(FILE);
     int plate = number(form.text(PLATE));
     Path file = desk.folder().trialFile(name);
-    NoteDesk.Outcome outcome = notes.write(file, form);
+    NoteDesk.Outcome outcome = notes().write(file, form);
     return outcome instanceof NoteDesk.Noted noted
-        ? notes.backTo(NotebookFolder.address(PAGE, name) + "&" + PLATE + "=" + plate, file, noted)
+        ? notes()
+            .backTo(NotebookFolder.address(PAGE, name) + "&" + PLATE + "=" + plate, file, noted)
         : shown(
             request,
             new Retry(name, plate, form.text("mass"), (NoteDesk.Refused) outcome),

@@ -16,26 +16,22 @@ import starchfilm.web.http.Routes;
 import starchfilm.web.work.Work;
 
 /** What is printed: a trial's weigh-out sheet, and labels to stick on plates. */
-final class PrintPage {
+record PrintPage(PageContext desk) {
   private static final long PATIENCE_MS = 30_000;
 
-  private final PageContext desk;
-  private final PlanReport report;
-
-  PrintPage(PageContext desk) {
-    this.desk = desk;
-    this.report = new PlanReport(desk.renderer());
+  private PlanReport report() {
+    return new PlanReport(desk.renderer());
   }
 
   void addTo(Routes.Table table) {
     table
-        .read("/trial/sheet", request -> Documents.page(report.html(one(request))))
+        .read("/trial/sheet", request -> Documents.page(report().html(one(request))))
         .read("/trial/labels", request -> labels(one(request)))
         .read("/plates/labels", request -> labels(onTheShelf()));
   }
 
   private Response labels(List<TrialForecast> trials) {
-    return Documents.page(report.labels(trials.stream().flatMap(PlateLabel::of).toList()));
+    return Documents.page(report().labels(trials.stream().flatMap(PlateLabel::of).toList()));
   }
 
   private List<TrialForecast> one(Request request) {

@@ -1,9 +1,5 @@
 package starchfilm.web;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import starchfilm.files.json.PackedText;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.ChangedMeanwhileException;
 import starchfilm.files.saving.FreshTrial;
@@ -25,7 +22,7 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
 /** Edits a trial file as it stands, and starts new ones from a starter recipe or an older trial. */
-final class TextPage {
+record TextPage(PageContext desk) {
   private static final String FILE = "file";
   private static final String TEXT = "text";
   private static final String VERSION = "version";
@@ -37,12 +34,6 @@ final class TextPage {
               "first-film", "A first film: potato, bendable",
               "soft-wrap", "Soft wrap: tapioca, stretchy",
               "stiff-window", "Stiff window: corn, clear and flat"));
-
-  private final PageContext desk;
-
-  TextPage(PageContext desk) {
-    this.desk = desk;
-  }
 
   /**
    * A line of a text.
@@ -151,14 +142,6 @@ final class TextPage {
     if (!STARTERS.containsKey(starter)) {
       throw HttpError.malformed("There is no starter recipe of this name.");
     }
-    String resource = "formulations/starter-" + starter + ".json";
-    try (InputStream in = TextPage.class.getClassLoader().getResourceAsStream(resource)) {
-      if (in == null) {
-        throw new IOException("the program was packed without " + resource);
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(resource, e);
-    }
+    return PackedText.of(TextPage.class, "/formulations/starter-" + starter + ".json");
   }
 }

@@ -16,13 +16,7 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
 /** <em>How thick?</em>: how thick a paste may be poured to be dry by a date. */
-final class ThicknessPage {
-  private final PageContext desk;
-
-  ThicknessPage(PageContext desk) {
-    this.desk = desk;
-  }
-
+record ThicknessPage(PageContext desk) {
   void addTo(Routes.Table table) {
     table.read("/plan/thickness", this::thickness);
   }

@@ -22,16 +22,10 @@ import starchfilm.web.http.Routes;
 import starchfilm.web.work.Work;
 
 /** <em>Today</em>: which plates need somebody now, and why; the first page that opens. */
-final class TodayPage {
+record TodayPage(PageContext desk) {
   private static final String PAGE = "/today";
   private static final long AT_ONCE_MS = 600;
   private static final long PATIENCE_MS = 60_000;
-
-  private final PageContext desk;
-
-  TodayPage(PageContext desk) {
-    this.desk = desk;
-  }
 
   void addTo(Routes.Table table) {
     table

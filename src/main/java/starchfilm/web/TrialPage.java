@@ -12,9 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PhotoNote;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
@@ -35,7 +37,7 @@ import starchfilm.web.http.Routes;
 import starchfilm.web.work.Work;
 
 /** One trial: its forecast, what came of it, and small forms to note more. */
-final class TrialPage {
+record TrialPage(PageContext desk) {
   private static final String PAGE = "/trial";
   private static final String FORECAST = "/trial/forecast";
   private static final String FILE = "file";
@@ -46,12 +48,8 @@ final class TrialPage {
   /** How long a part of a page, or a reader without script, waits for a forecast (ms). */
   private static final long PATIENCE_MS = 30_000;
 
-  private final PageContext desk;
-  private final NoteDesk notes;
-
-  TrialPage(PageContext desk) {
-    this.desk = desk;
-    this.notes = new NoteDesk(desk);
+  private NoteDesk notes() {
+    return new NoteDesk(desk);
   }
 
   void addTo(Routes.Table table) {
@@ -60,7 +58,7 @@ final class TrialPage {
         .read(FORECAST, this::forecast)
         .read("/photo", this::photo)
         .send("/trial/note", this::note)
-        .send("/trial/undo", request -> notes.takeBack(request.posted()))
+        .send("/trial/undo", request -> notes().takeBack(request.posted()))
         .send("/trial/photo", this::keepPhoto);
   }
 
@@ -80,7 +78,7 @@ final class TrialPage {
     values.put("why", refused.why());
     values.put("doubt", refused.isDoubt());
     values.put("said", desk.said().in(request.query()));
-    values.put("faultKinds", NoteForm.faultKinds());
+    values.put("faultKinds", FileWord.all(ObservedFault.Kind.values()));
     values.put("remarks", notebook.notices().stream().map(notice -> notice.sentence()).toList());
     int status = refused.why().isEmpty() ? 200 : 422;
     if (notebook.trials().isEmpty()) {
@@ -169,9 +167,9 @@ final class TrialPage {
 
   private Response note(Request request) {
     Path file = desk.folder().trialFile(request.posted().text(FILE));
-    NoteDesk.Outcome outcome = notes.write(file, request.posted());
+    NoteDesk.Outcome outcome = notes().write(file, request.posted());
     return outcome instanceof NoteDesk.Noted noted
-        ? notes.backTo(address(file), file, noted)
+        ? notes().backTo(address(file), file, noted)
         : page(file, request, request.posted(), (NoteDesk.Refused) outcome, AT_ONCE_MS);
   }
 
@@ -199,8 +197,11 @@ final class TrialPage {
                         .flatMap(Trial::pouredAt),
                     form.has("place"))
                 .version();
-        return notes.backTo(
-            address(file), file, new NoteDesk.Noted(Plural.of(chosen.size(), "photo"), version));
+        return notes()
+            .backTo(
+                address(file),
+                file,
+                new NoteDesk.Noted(Plural.of(chosen.size(), "photo"), version));
       } catch (NotWrittenException e) {
         why =
             e.faults().stream()

@@ -17,12 +17,7 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
 /** <em>Trials</em>: every trial of the folder, and what is wrong with the files of others. */
-final class TrialsPage {
-  private final PageContext desk;
-
-  TrialsPage(PageContext desk) {
-    this.desk = desk;
-  }
+record TrialsPage(PageContext desk) {
 
   void addTo(Routes.Table table) {
     table

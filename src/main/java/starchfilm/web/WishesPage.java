@@ -3,23 +3,18 @@ package starchfilm.web;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
-import starchfilm.learning.Workshop;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.planning.Plan;
-import starchfilm.planning.Planner;
-import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.NamedRecipe;
 import starchfilm.report.plan.PiecesText;
 import starchfilm.report.plan.PlanReport;
-import starchfilm.report.plan.PlanSheet;
 import starchfilm.report.plan.PlanSheets;
 import starchfilm.report.plan.PlannedTrial;
 import starchfilm.report.plan.PlateLabel;
@@ -34,18 +29,14 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
 /** Wishes in, recipes out: what can be made from what is at hand. */
-final class WishesPage {
+record WishesPage(PageContext desk) {
   private static final List<String> STARCHES =
       Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).toList();
   private static final List<String> MATERIALS =
       Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
 
-  private final PageContext desk;
-  private final PlanReport report;
-
-  WishesPage(PageContext desk) {
-    this.desk = desk;
-    this.report = new PlanReport(desk.renderer());
+  private PlanReport report() {
+    return new PlanReport(desk.renderer());
   }
 
   void addTo(Routes.Table table) {
@@ -58,112 +49,65 @@ final class WishesPage {
 
   private Response wishes(Request request) {
     Fields form = request.query();
-    if (!form.has("glycerol")) {
-      return page(200, form, List.of(), List.of(), List.of(), List.of(), Answer.NONE);
-    }
-    try {
-      PlanQuestion question = question(form);
-      Answer answer = answer(question);
-      List<Caution> cautions =
-          answer.recipes().isEmpty() ? List.of() : Cautions.of(question.request());
-      return page(
-          200,
-          form,
-          List.of(),
-          question.assumptions(),
-          PlanSheets.of(answer.recipes(), question.request()),
-          cautions,
-          answer);
-    } catch (RefusedRequestException e) {
-      return page(422, form, FormEntries.why(e), List.of(), List.of(), List.of(), Answer.NONE);
-    }
-  }
-
-  private PlanQuestion question(Fields form) {
-    // A kept jar says itself where its glycerol comes from, and a room what air it has; the fields
-    // for
-    // both always say something.
-    Set<String> told = new HashSet<>();
-    if (form.has("kept")) {
-      told.add("origin");
-    }
-    if (form.has("room")) {
-      told.addAll(Set.of("air", "rh", "speed"));
-    }
-    FormEntries entries =
-        new FormEntries(form, field -> !told.contains(field.parts().get(0).key()));
-    return PlanQuestion.read(entries, desk.folder().root(), desk.clock());
-  }
-
-  /**
-   * What was found.
-   *
-   * @param recipes the recipes
-   * @param told what is to be said before them: what pieces take, how a series is cooked
-   * @param ways what to give up where no recipe meets every wish
-   */
-  private record Answer(List<NamedRecipe> recipes, List<String> told, List<String> ways) {
-    static final Answer NONE = new Answer(List.of(), List.of(), List.of());
-
-    static Answer of(Plan plan) {
-      return new Answer(
-          NamedRecipe.of(plan),
-          List.of(),
-          plan.recipes().isEmpty() ? nothingFits(plan) : List.of());
-    }
-  }
-
-  private Answer answer(PlanQuestion question) {
-    Workshop workshop = desk.useCases().workshops().in(desk.folder().root());
-    if (question.series().isPresent()) {
-      Planner.SeriesAnswer answer = question.answerSeries(workshop);
-      return answer
-          .series()
-          .map(
-              series ->
-                  new Answer(
-                      NamedRecipe.of(series),
-                      SeriesText.beside(series, PlanQuestion.STRIPS_EACH),
-                      List.of()))
-          .orElseGet(() -> Answer.of(answer.plan()));
-    }
-    if (question.pieces().isPresent()) {
-      Planner.PiecesAnswer answer = question.answerPieces(workshop);
-      return answer
-          .pieces()
-          .map(
-              needed ->
-                  new Answer(
-                      List.of(new NamedRecipe("Each pour", "", needed.recipe())),
-                      PiecesText.of(needed),
-                      List.of()))
-          .orElseGet(() -> Answer.of(answer.plan()));
-    }
-    return Answer.of(question.answer(workshop));
-  }
-
-  private Response page(
-      int status,
-      Fields form,
-      List<String> why,
-      List<String> remarks,
-      List<PlanSheet> sheets,
-      List<Caution> cautions,
-      Answer answer) {
     Map<String, Object> values = new HashMap<>();
     values.put("form", form);
-    values.put("why", why);
-    values.put("sheets", sheets);
-    values.put("cautions", cautions);
-    values.put("nothingFits", answer.ways());
-    values.put("told", answer.told());
-    values.put("remarks", remarks);
-    values.put("asked", answer.equals(Answer.NONE) ? "" : asked(form));
+    for (String list : List.of("why", "sheets", "cautions", "nothingFits", "told", "remarks")) {
+      values.put(list, List.of());
+    }
+    values.put("asked", "");
     values.put("starch", form.has("starch") ? form.text("starch") : StarchKind.POTATO.tradeName());
     values.put("starchKinds", STARCHES);
     values.put("materials", MATERIALS);
     values.put("jars", desk.folder().read().jars());
+    int status = 200;
+    if (form.has("glycerol")) {
+      try {
+        PlanQuestion question = question(form);
+        values.putAll(answered(question, found(question)));
+        values.put("asked", asked(form));
+      } catch (RefusedRequestException e) {
+        values.put("why", FormEntries.why(e));
+        status = 422;
+      }
+    }
     return Response.page(status, desk.html("wishes", "plan", values));
+  }
+
+  private static Map<String, Object> answered(PlanQuestion question, PlanQuestion.Answer found) {
+    List<NamedRecipe> recipes = recipes(found);
+    return Map.of(
+        "remarks",
+        question.assumptions(),
+        "sheets",
+        PlanSheets.of(recipes, question.request()),
+        "cautions",
+        recipes.isEmpty() ? List.of() : Cautions.of(question.request()),
+        "told",
+        found
+            .series()
+            .map(series -> SeriesText.beside(series, PlanQuestion.STRIPS_EACH))
+            .or(() -> found.pieces().map(PiecesText::of))
+            .orElse(List.of()),
+        "nothingFits",
+        recipes.isEmpty() ? nothingFits(found.plan()) : List.of());
+  }
+
+  private PlanQuestion.Answer found(PlanQuestion question) {
+    return question.answer(desk.useCases().workshops().in(desk.folder().root()));
+  }
+
+  private static List<NamedRecipe> recipes(PlanQuestion.Answer found) {
+    return NamedRecipe.of(found.plan(), found.series(), found.pieces());
+  }
+
+  /** A kept jar says itself where its glycerol comes from, and a room what air it has. */
+  private PlanQuestion question(Fields form) {
+    FormEntries entries =
+        new FormEntries(
+            form,
+            form.text("kept").isEmpty() ? "origin" : "kept",
+            form.text("room").isEmpty() ? Set.of() : Set.of("air", "rh", "speed"));
+    return PlanQuestion.read(entries, desk.folder().root(), desk.clock());
   }
 
   /** What was asked, in a line. */
@@ -209,19 +153,19 @@ final class WishesPage {
   private Response sheets(Request request) {
     PlanQuestion question = question(request.query());
     return Documents.page(
-        report.html(answer(question).recipes(), question.request(), question.assumptions()));
+        report().html(recipes(found(question)), question.request(), question.assumptions()));
   }
 
   private Response labels(Request request) {
-    List<NamedRecipe> recipes = answer(question(request.query())).recipes();
-    return Documents.page(report.labels(recipes.stream().flatMap(PlateLabel::of).toList()));
+    List<NamedRecipe> recipes = recipes(found(question(request.query())));
+    return Documents.page(report().labels(recipes.stream().flatMap(PlateLabel::of).toList()));
   }
 
   /** The recipe is planned again from the same wishes, which gives the same recipe. */
   private Response take(Request request) throws NotWrittenException {
     Fields form = request.posted();
     PlanQuestion question = question(form);
-    List<NamedRecipe> recipes = answer(question).recipes();
+    List<NamedRecipe> recipes = recipes(found(question));
     String number = form.text("number");
     if (!number.matches("[0-9]{1,2}") || Integer.parseInt(number) >= recipes.size()) {
       throw HttpError.malformed("The plan has no such recipe; ask for the plan again.");

@@ -53,7 +53,7 @@ class AppTest {
 
     assertThat(terminal.run("check", "a\0b")).isEqualTo(2);
     assertThat(terminal.err())
-        .startsWith("starchfilm: Invalid value")
+        .startsWith("starchfilm: FILE-OR-FOLDER: ")
         .contains("cannot be a file name; check its spelling")
         .doesNotContain("java.nio");
   }

@@ -107,7 +107,7 @@ class AssayCommandTest {
         Arguments.of(
             "assay|--mass|500 g|--density|heavy|--at|20 C",
             "--density: \"heavy\" given, allowed a density in g/ml or kg/m3, or a specific gravity"
-                + " without unit; write it like 1.231 g/ml"),
+                + " without unit, such as 1.231 g/ml; write one number with its unit"),
         Arguments.of(
             "assay|--mass|500 g|--density|1.2|--index|1.4|--at|20 C",
             "more than one reading given, allowed one of --density, --bottle,"

@@ -337,7 +337,7 @@ class PlanCommandTest {
         "--sure      | 100%              | how sure the date must be: 100 % given, allowed 5 to 99 %;"
             + " 80 % is a usual choice",
         "--use       | damp              | --use: \"damp\" given, allowed humidity and temperature,"
-            + " such as 50%,23C; write both",
+            + " such as 50%,23C; write it like this",
       })
   void badInputGetsOneSentence(String option, String given, String sentence) {
     List<String> words = new ArrayList<>(Arrays.asList(words()));

@@ -77,24 +77,24 @@ class EveryFieldTest {
     byFriday.put("--by", "3d");
     return Stream.of(
         new Door(
-            TrialQuestion.SECTIONS,
+            Written.DRY,
             COOKED,
             (entries, folder) -> TrialQuestion.read(entries, Optional.empty(), folder, NOON)),
         new Door(
-            ThicknessQuestion.SECTIONS,
+            Written.THICKNESS,
             byFriday,
             (entries, folder) -> ThicknessQuestion.read(entries, Optional.empty(), folder, NOON)),
         new Door(
-            NewTrial.SECTIONS,
+            Written.NEW,
             COOKED,
             (entries, folder) ->
                 NewTrial.read(Optional.empty(), entries, Optional.empty(), folder, NOON)),
         new Door(
-            PlanQuestion.SECTIONS,
+            Written.PLAN,
             Map.of("--starch", "potato", "--glycerol", "250g", "--room", "20C,50%"),
             (entries, folder) -> PlanQuestion.read(entries, folder, NOON)),
         new Door(
-            AssayRequest.SECTIONS,
+            Written.ASSAY,
             Map.of("--mass", "500g", "--label", "99%"),
             (entries, folder) -> AssayRequest.read(entries).answer()));
   }

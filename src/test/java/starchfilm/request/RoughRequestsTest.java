@@ -52,7 +52,7 @@ class RoughRequestsTest {
         80,
         (random, number) -> {
           String line = RoughWords.spoken(random);
-          Entries written = entries(NewTrial.SECTIONS, random.nextInt(3), random);
+          Entries written = entries(Written.NEW, random.nextInt(3), random);
           Optional<TrialQuestion.Base> from = random.nextInt(4) == 0 ? base : Optional.empty();
           meantOrRefused(
               line,
@@ -71,19 +71,13 @@ class RoughRequestsTest {
   void whatIsAskedIsMeantOrRefused() {
     Map<List<Field.Section>, Consumer<Entries>> requests =
         Map.of(
-            PlanQuestion.SECTIONS, written -> PlanQuestion.read(written, folder, NOON),
-            TrialQuestion.SECTIONS, written -> TrialQuestion.read(written, base, folder, NOON),
-            ThicknessQuestion.SECTIONS,
-                written -> ThicknessQuestion.read(written, base, folder, NOON),
-            AssayRequest.SECTIONS, AssayRequest::read,
-            PhRequest.SECTIONS, PhRequest::read);
+            Written.PLAN, written -> PlanQuestion.read(written, folder, NOON),
+            Written.DRY, written -> TrialQuestion.read(written, base, folder, NOON),
+            Written.THICKNESS, written -> ThicknessQuestion.read(written, base, folder, NOON),
+            Written.ASSAY, AssayRequest::read,
+            Written.PH, PhRequest::read);
     List<List<Field.Section>> kinds =
-        List.of(
-            PlanQuestion.SECTIONS,
-            TrialQuestion.SECTIONS,
-            ThicknessQuestion.SECTIONS,
-            AssayRequest.SECTIONS,
-            PhRequest.SECTIONS);
+        List.of(Written.PLAN, Written.DRY, Written.THICKNESS, Written.ASSAY, Written.PH);
     Cases.forEach(
         120,
         (random, number) -> {

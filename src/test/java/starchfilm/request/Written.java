@@ -6,6 +6,14 @@ import java.util.Optional;
 
 /** What a test writes. */
 public final class Written {
+  static final List<Field.Section> NEW = Field.sections("but", "trial", "place", "new");
+  static final List<Field.Section> PLAN =
+      Field.sections("supplies", "kitchen", "wish", "place", "when", "pieces", "series");
+  static final List<Field.Section> DRY = Field.sections("so far", "trial", "place", "wanted");
+  static final List<Field.Section> THICKNESS = Field.sections("thickness", "trial", "place");
+  static final List<Field.Section> ASSAY = Field.sections("assay", "reading", "record");
+  static final List<Field.Section> PH = Field.sections("ph");
+
   private Written() {}
 
   /**

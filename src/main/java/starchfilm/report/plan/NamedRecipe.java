@@ -1,6 +1,8 @@
 package starchfilm.report.plan;
 
 import java.util.List;
+import java.util.Optional;
+import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Series;
@@ -60,5 +62,21 @@ public record NamedRecipe(String title, String remark, PlannedRecipe recipe) {
   String trialName() {
     String kinds = RecipeWords.starchKinds(recipe.potfuls().get(0).recipe());
     return recipe.goals().isEmpty() ? title : title + ": " + kinds + " starch";
+  }
+
+  /**
+   * Whatever was found: those of the series, that of the film needed, or those of the plan.
+   *
+   * @param plan the plan
+   * @param series the series, if there is one
+   * @param pieces what the film needed takes, if that was asked
+   * @return the recipes; none where nothing fits
+   */
+  public static List<NamedRecipe> of(
+      Plan plan, Optional<Series> series, Optional<PiecesPlan> pieces) {
+    return series
+        .map(NamedRecipe::of)
+        .or(() -> pieces.map(each -> List.of(new NamedRecipe("Each pour", "", each.recipe()))))
+        .orElseGet(() -> of(plan));
   }
 }

@@ -1,10 +1,10 @@
 package starchfilm.web.http;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -71,17 +71,12 @@ final class IdempotencyFilter {
   }
 
   private static String fingerprint(Body body) {
-    MessageDigest digest;
-    try {
-      digest = MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
-    digest.update(body.fields().toString().getBytes(StandardCharsets.UTF_8));
+    List<byte[]> parts = new ArrayList<>();
+    parts.add(body.fields().toString().getBytes(StandardCharsets.UTF_8));
     for (SentFile file : body.files()) {
-      digest.update(file.name().getBytes(StandardCharsets.UTF_8));
-      digest.update(file.bytes());
+      parts.add(file.name().getBytes(StandardCharsets.UTF_8));
+      parts.add(file.bytes());
     }
-    return Base64.getEncoder().encodeToString(digest.digest());
+    return Base64.getEncoder().encodeToString(Fingerprint.of(parts));
   }
 }

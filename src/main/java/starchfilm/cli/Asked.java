@@ -1,0 +1,70 @@
+package starchfilm.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import starchfilm.request.Field;
+
+/**
+ * A command as it was asked.
+ *
+ * @param surroundings what it touches outside its own memory
+ * @param entries what was written behind its name
+ */
+record Asked(CommandContext surroundings, OptionEntries entries) {
+  static final String CSV = "results.table";
+  static final String JSON = "results.data";
+
+  PlainPrinter out() {
+    return surroundings.out();
+  }
+
+  PlainPrinter err() {
+    return surroundings.err();
+  }
+
+  boolean has(String key) {
+    return !entries.words(Field.of(key)).isEmpty();
+  }
+
+  /** The word of an option that takes one, or of a file, by its field. */
+  Optional<String> word(String key) {
+    List<String> words = entries.words(Field.of(key));
+    if (words.size() > 1) {
+      throw CommandFailure.wrongInput(
+          Field.of(key).name() + ": given more than once, allowed once; leave all but one out");
+    }
+    return words.stream().findFirst();
+  }
+
+  Optional<Path> path(String key) {
+    return word(key).map(typed -> path(Field.of(key), typed));
+  }
+
+  /** Files and folders in a row. */
+  List<Path> paths(String key) {
+    Field field = Field.of(key);
+    return entries.words(field).stream().map(typed -> path(field, typed)).toList();
+  }
+
+  private static Path path(Field field, String typed) {
+    try {
+      return Path.of(typed);
+    } catch (InvalidPathException impossible) {
+      throw CommandFailure.wrongInput(
+          (field.option().isEmpty() ? field.param() : field.name())
+              + ": cannot be a file name; check its spelling");
+    }
+  }
+
+  /** Where the answer goes beside or instead of the text. */
+  Results results() {
+    return results(OutputFile.Kind.TABLE, OutputFile.Kind.DATA);
+  }
+
+  /** Where an answer of these kinds goes. */
+  Results results(OutputFile.Kind table, OutputFile.Kind data) {
+    return new Results(this).to(CSV, table).to(JSON, data);
+  }
+}

@@ -1,0 +1,72 @@
+package starchfilm.cli;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import picocli.CommandLine.Model.UsageMessageSpec;
+import starchfilm.files.json.PackedText;
+import starchfilm.request.Field;
+
+/**
+ * The help of a command and what may be asked of it, out of {@code commands.txt}.
+ *
+ * @param heads its name, the headings of its options and of its files, and its groups of fields
+ * @param lines the text
+ */
+record HelpText(List<String> heads, List<String> lines) {
+  private static final List<HelpText> ALL = read();
+
+  private static List<HelpText> read() {
+    List<HelpText> all = new ArrayList<>();
+    for (String line : PackedText.of(HelpText.class, "commands.txt").lines().toList()) {
+      if (line.startsWith("= ")) {
+        List<String> heads =
+            Arrays.stream(line.substring(2).split("\\|", 4)).map(String::strip).toList();
+        all.add(new HelpText(heads, new ArrayList<>()));
+      } else if (!all.isEmpty()) {
+        all.get(all.size() - 1).lines().add(line.replace("%", "%%"));
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  static HelpText of(String command) {
+    return ALL.stream().filter(help -> help.heads.get(0).equals(command)).findFirst().orElseThrow();
+  }
+
+  List<Field.Section> sections() {
+    return Field.sections(heads.get(3).split(",\\s*"));
+  }
+
+  /** Puts it into the usage of its command. */
+  void into(UsageMessageSpec usage) {
+    int example = 0;
+    while (!lines.get(example).startsWith("Example")) {
+      example++;
+    }
+    int called = 0;
+    while (lines.get(called).startsWith("  ")) {
+      called++;
+    }
+    String indent = " ".repeat("Usage: ".length());
+    usage
+        .customSynopsis(
+            String.join(
+                    "\n" + indent, lines.subList(0, called).stream().map(String::strip).toList())
+                .lines()
+                .toArray(String[]::new))
+        .description(trimmed(lines.subList(called, example)))
+        .footer(
+            Stream.concat(Stream.of(""), Stream.of(trimmed(lines.subList(example, lines.size()))))
+                .toArray(String[]::new))
+        .optionListHeading("%n" + heads.get(1) + ":%n")
+        .parameterListHeading("%n" + heads.get(2) + ":%n")
+        .commandListHeading("%nMore:%n")
+        .sortOptions(false);
+  }
+
+  private static String[] trimmed(List<String> lines) {
+    return String.join("\n", lines).strip().split("\n", -1);
+  }
+}

@@ -1,0 +1,80 @@
+package starchfilm.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import starchfilm.report.data.DataSheet;
+import starchfilm.request.Field;
+
+/**
+ * Where the results of a command go beside or instead of its text, by the options that named them;
+ * a place that cannot be is refused before anything is computed.
+ */
+final class Results {
+  private final Asked asked;
+  private final Map<String, OutputFile> files = new LinkedHashMap<>();
+
+  Results(Asked asked) {
+    this.asked = asked;
+  }
+
+  /** A result that an option asks for, if it was given. */
+  Results to(String key, OutputFile.Kind kind) {
+    return to(key, asked.word(key), kind);
+  }
+
+  /** The same where another place was chosen for it. */
+  Results to(String key, Optional<String> typed, OutputFile.Kind kind) {
+    typed.ifPresent(
+        place ->
+            files.put(key, OutputFile.of(Field.of(key).name(), place, kind, asked.surroundings())));
+    List<String> there =
+        files.keySet().stream()
+            .filter(one -> files.get(one).isStandardOutput())
+            .map(one -> Field.of(one).name() + " -")
+            .toList();
+    if (there.size() > 1) {
+      // Nobody could take them apart again.
+      throw CommandFailure.wrongInput(
+          String.join(" beside ", there)
+              + " given, allowed one result on standard output; name a file for the others.");
+    }
+    return this;
+  }
+
+  boolean isEmpty() {
+    return files.isEmpty();
+  }
+
+  /** Whether one of them is standard output, so that no text goes there. */
+  boolean areOnStandardOutput() {
+    return files.values().stream().anyMatch(OutputFile::isStandardOutput);
+  }
+
+  /** Writes what the option asked for, if it was given. */
+  void write(String key, Supplier<String> result) {
+    OutputFile file = files.get(key);
+    if (file != null) {
+      file.write(result);
+    }
+  }
+
+  /** Writes the answer as CSV and as JSON, where they were asked for. */
+  void write(Supplier<DataSheet> answer) {
+    if (files.containsKey(Asked.CSV) || files.containsKey(Asked.JSON)) {
+      DataSheet sheet = answer.get();
+      write(Asked.CSV, sheet::csv);
+      write(Asked.JSON, sheet::json);
+    }
+  }
+
+  /** Says where the result of an option went: a number of things, and what they are for. */
+  void say(String key, String before, String after) {
+    OutputFile file = files.get(key);
+    if (file != null && !file.isStandardOutput()) {
+      (areOnStandardOutput() ? asked.err() : asked.out()).println(before + file.shown() + after);
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package starchfilm.request;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.Note;
+
+/**
+ * What somebody notes of a trial: as options, in a form, or answered one by one.
+ *
+ * @param notes the notes, in the order in which they are written
+ * @param pouredAt when it was poured, by these notes or else by its file
+ * @param keepsPlace whether a picture keeps what says where it was taken
+ */
+public record NoteRequest(List<Note> notes, Optional<LocalDateTime> pouredAt, boolean keepsPlace) {
+  /** What may be noted, as a command shows it. */
+  public static final List<Field.Section> SECTIONS =
+      Field.sections("note", "strip", "went wrong", "pot");
+
+  public NoteRequest {
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * The same with other notes, as they were answered.
+   *
+   * @param answered the notes
+   */
+  public NoteRequest with(List<Note> answered) {
+    return new NoteRequest(answered, pouredAt, keepsPlace);
+  }
+
+  /**
+   * The trial something is noted of.
+   *
+   * @param file its file
+   * @param folder where the names of pictures start from
+   * @param clock the clock on the wall
+   * @param pouredAt when it was poured, as far as its file says
+   */
+  public record Subject(Path file, Path folder, Clock clock, Optional<LocalDateTime> pouredAt) {}
+
+  /**
+   * Reads what was written.
+   *
+   * @param entries what was written
+   * @param subject the trial
+   * @throws RefusedRequestException where it cannot be meant
+   * @throws NotWrittenException where a line of the file is named and the file cannot be read
+   */
+  public static NoteRequest read(Entries entries, Subject subject) throws NotWrittenException {
+    return new NoteReader(new EntryReader(entries), subject).read();
+  }
+
+  /**
+   * What a form asks for first.
+   *
+   * @param kind the kind of note the form is of
+   * @return empty where there is no such form
+   */
+  public static Optional<Field> main(String kind) {
+    return SECTIONS.stream()
+        .flatMap(section -> section.fields().stream())
+        .filter(field -> field.parts().stream().anyMatch(part -> part.forms().contains(kind)))
+        .filter(field -> !field.label().equals("time"))
+        .findFirst();
+  }
+}
