@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.Keys;
 import starchfilm.web.Served.Content;
 
 @ExtendWith(Chrome.class)
@@ -28,6 +29,30 @@ class PlatesInBrowserTest {
     window.button("Note").click();
     window.awaitText("Noted: ");
     assertThat(Files.readString(file)).contains("690.5");
+  }
+
+  @Test
+  void eightPlatesAreEightNumbersAndEightEnterKeys(
+      Window window, @Served(Content.DRYING) RunningSite site) throws IOException {
+    Path file = site.folder().resolve(DryingTrial.FILE);
+    Files.writeString(
+        file,
+        Files.readString(file)
+            .replace("\"poured_g\": 150", "\"plates\": 8, \"poured_g\": 25")
+            .replace("\"tare_g\": 598", "\"tare_g\": 100"));
+    window.onPhone();
+    window.open(site, "/plates/all");
+    window.field("Plate 1 weighs").click();
+    for (int plate = 1; plate <= 8; plate++) {
+      String grams = 110 + plate + ".5";
+      window.press(grams, Keys.ENTER);
+      window.awaitText("weighed " + grams + " g");
+      assertThat(window.find(".plate .said").getText()).contains("Noted: ");
+      if (plate < 8) {
+        Window.await(window::focused, "Plate " + (plate + 1) + " weighs");
+      }
+    }
+    assertThat(Files.readString(file).split("mass_g", -1)).hasSize(8 + 4);
   }
 
   @Test

@@ -12,6 +12,7 @@ import starchfilm.learning.summary.Learnt;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.SectionFigure;
+import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RoomWords;
 import starchfilm.report.words.Spans;
 import starchfilm.today.Standing;
@@ -21,8 +22,12 @@ import starchfilm.today.Standing;
  *
  * @param parts the plates; of a trial that is not drying, its curve alone
  * @param spread how far its plates lie apart; empty for one
+ * @param ended what became of its plates; empty where that is not noted, or one still dries
  */
-public record TrialNow(List<Part> parts, String spread) {
+public record TrialNow(List<Part> parts, String spread, String ended) {
+  /** What became of more plates is told where each was noted. */
+  private static final int MOST_ENDS = 6;
+
   /**
    * A plate.
    *
@@ -89,7 +94,27 @@ public record TrialNow(List<Part> parts, String spread) {
         standings.isEmpty()
             ? List.of(Part.of(forecast))
             : standings.stream().map(Part::of).toList(),
-        spread(standings));
+        spread(standings),
+        standings.isEmpty() ? ended(forecast.trial()) : "");
+  }
+
+  private static String ended(Trial trial) {
+    PourCalendar calendar = new PourCalendar(trial.pouredAt());
+    List<String> sentences = new ArrayList<>();
+    trial
+        .seen()
+        .eachPlate()
+        .ends()
+        .forEach(
+            (plate, end) ->
+                sentences.add(
+                    (trial.plates() == 1 ? "" : "Plate " + plate + ": ")
+                        + end.givenUp().map(why -> "Given up, " + why).orElse("Off the plate")
+                        + (end.atS().isPresent()
+                            ? ", " + calendar.moment(end.atS().getAsDouble())
+                            : "")
+                        + "."));
+    return sentences.size() > MOST_ENDS ? "" : String.join(" ", sentences);
   }
 
   /** Mean and spread of the plates that somebody told apart. */
