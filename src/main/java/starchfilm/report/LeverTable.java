@@ -103,8 +103,14 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   private static String wait(Sensitivity lever) {
     double now = lever.dryThroughBeforeS();
     double then = lever.dryThroughAfterS();
+    if (now == then) {
+      return STILL;
+    }
     if (Double.isInfinite(now) || Double.isInfinite(then)) {
-      return now == then ? STILL : Double.isInfinite(then) ? "never" : "comes";
+      return Double.isInfinite(then) ? "never" : "comes";
+    }
+    if (now == 0) {
+      return "longer";
     }
     double ratio = then / now - 1;
     return Math.abs(ratio) < VISIBLE_RATIO ? STILL : signed(100 * ratio) + " %";

@@ -33,6 +33,18 @@ class CompareCommandTest {
   }
 
   @Test
+  void aDoughThatIsDryFromTheStartIsComparedToo() throws IOException {
+    String starter = Files.readString(STARTER);
+    String dough =
+        starter.replaceFirst("(\"water\": *\\{ *\"[a-z_]+\": *)[0-9.]+", "$10.5");
+    assertThat(dough).isNotEqualTo(starter);
+    Files.writeString(folder.resolve("dough.json"), dough);
+    assertThat(terminal.run("compare", "dough.json", "--out", "page.html"))
+        .as(terminal.err())
+        .isZero();
+  }
+
+  @Test
   void writesBesideTheReaderWithoutBeingTold() {
     assertThat(terminal.run("compare", STARTER.toString())).isZero();
     assertThat(folder.resolve("starchfilm.html")).exists();
