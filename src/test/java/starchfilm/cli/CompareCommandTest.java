@@ -35,8 +35,7 @@ class CompareCommandTest {
   @Test
   void aDoughThatIsDryFromTheStartIsComparedToo() throws IOException {
     String starter = Files.readString(STARTER);
-    String dough =
-        starter.replaceFirst("(\"water\": *\\{ *\"[a-z_]+\": *)[0-9.]+", "$10.5");
+    String dough = starter.replaceFirst("(\"water\": *\\{ *\"[a-z_]+\": *)[0-9.]+", "$10.5");
     assertThat(dough).isNotEqualTo(starter);
     Files.writeString(folder.resolve("dough.json"), dough);
     assertThat(terminal.run("compare", "dough.json", "--out", "page.html"))
