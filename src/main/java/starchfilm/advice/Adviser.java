@@ -1,6 +1,7 @@
 package starchfilm.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -107,7 +108,7 @@ public final class Adviser {
    */
   public Optional<NotebookAdvice> over(List<TrialForecast> forecasts) {
     List<Trial> notebook = forecasts.stream().map(TrialForecast::trial).toList();
-    return BestTrial.of(forecasts)
+    return best(forecasts)
         .map(
             best ->
                 NotebookAdvice.of(
@@ -126,7 +127,14 @@ public final class Adviser {
    * @return one of them; empty where no plate has a history
    */
   public static Optional<TrialForecast> best(List<TrialForecast> forecasts) {
-    return BestTrial.of(forecasts);
+    Comparator<TrialForecast> byRating =
+        Comparator.comparingInt(each -> each.trial().seen().rating().orElse(0));
+    Comparator<TrialForecast> order =
+        byRating.thenComparing(
+            Comparator.comparingInt((TrialForecast each) -> -each.trial().seen().faults().size()));
+    return forecasts.stream()
+        .filter(each -> each.trial().hasHistory())
+        .reduce((one, later) -> order.compare(later, one) >= 0 ? later : one);
   }
 
   /**

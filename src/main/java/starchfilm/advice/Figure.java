@@ -8,6 +8,7 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -226,7 +227,7 @@ enum Figure {
 
   /** A sentence with the figures of a plate in place of their {names}. */
   static String in(String sentence, FaultContext scene) {
-    return in(sentence, scene, scene);
+    return filled(sentence, (side, figure) -> figure.words(scene));
   }
 
   /**
@@ -234,30 +235,32 @@ enum Figure {
    * between them, and {name} alone for the way from one to the other.
    */
   static String in(String sentence, FaultContext before, FaultContext after) {
-    return NAME.matcher(sentence)
-        .replaceAll(
-            match -> {
-              Figure figure = called(match.group(2));
-              String side = match.group(1) == null ? "" : match.group(1);
-              return Matcher.quoteReplacement(
-                  switch (side) {
-                    case "old" -> figure.words(before);
-                    case "new" -> figure.words(after);
-                    case "more" -> Told.grams(Math.abs(figure.of(after) - figure.of(before)));
-                    default -> figure.way(before, after);
-                  });
+    return filled(
+        sentence,
+        (side, figure) ->
+            switch (side) {
+              case "old" -> figure.words(before);
+              case "new" -> figure.words(after);
+              case "more" -> Told.grams(Math.abs(figure.of(after) - figure.of(before)));
+              default -> way(figure.words(before), figure.words(after));
             });
   }
 
-  private String way(FaultContext before, FaultContext after) {
-    String from = words(before);
-    String to = words(after);
+  private static String filled(String sentence, BiFunction<String, Figure, String> told) {
+    return NAME.matcher(sentence)
+        .replaceAll(
+            match ->
+                Matcher.quoteReplacement(
+                    told.apply(
+                        match.group(1) == null ? "" : match.group(1), called(match.group(2)))));
+  }
+
+  /** The unit stands once. */
+  private static String way(String from, String to) {
     int unit = from.lastIndexOf(' ');
-    return before == after
-        ? from
-        : (unit > 0 && to.endsWith(from.substring(unit)) ? from.substring(0, unit) : from)
-            + " → "
-            + to;
+    return (unit > 0 && to.endsWith(from.substring(unit)) ? from.substring(0, unit) : from)
+        + " → "
+        + to;
   }
 
   private static double starchKg(FaultContext scene) {

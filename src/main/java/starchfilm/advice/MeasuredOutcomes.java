@@ -3,10 +3,10 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import starchfilm.advice.Outcome.Agreement;
 import starchfilm.casting.trial.PullTest;
-import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
 import starchfilm.forecast.TrialForecast;
@@ -27,60 +27,61 @@ final class MeasuredOutcomes {
   static List<Outcome> of(
       TrialForecast before, TrialForecast after, ForecastCache was, ForecastCache is) {
     List<Outcome> outcomes = new ArrayList<>();
-    OptionalDouble weighedWas = halfDryS(before);
-    OptionalDouble weighedIs = halfDryS(after);
-    if (weighedWas.isPresent() && weighedIs.isPresent()) {
-      outcomes.add(
-          outcome(
-              "Half of the water was gone after "
-                  + Told.span(weighedWas.getAsDouble())
-                  + " → "
-                  + Told.span(weighedIs.getAsDouble()),
-              weighedIs.getAsDouble() / weighedWas.getAsDouble(),
-              forecastHalfDryS(after) / forecastHalfDryS(before)));
-    }
-    OptionalDouble strongWas = mean(before.trial(), MeasuredOutcomes::strengthPa);
-    OptionalDouble strongIs = mean(after.trial(), MeasuredOutcomes::strengthPa);
-    if (strongWas.isPresent() && strongIs.isPresent()) {
-      outcomes.add(
-          outcome(
-              "Strips bore "
-                  + Told.number(strongWas.getAsDouble() / 1e6)
-                  + " → "
-                  + Told.number(strongIs.getAsDouble() / 1e6)
-                  + " MPa",
-              strongIs.getAsDouble() / strongWas.getAsDouble(),
-              is.film().tensileStrengthPa().middle() / was.film().tensileStrengthPa().middle()));
-    }
-    OptionalDouble stretchWas = stretch(before.trial());
-    OptionalDouble stretchIs = stretch(after.trial());
-    if (stretchWas.isPresent() && stretchIs.isPresent()) {
-      outcomes.add(
-          outcome(
-              "Strips stretched by "
-                  + Told.percent(stretchWas.getAsDouble())
-                  + " → "
-                  + Told.percent(stretchIs.getAsDouble()),
-              stretchIs.getAsDouble() / stretchWas.getAsDouble(),
-              is.film().elongationAtBreak().middle() / was.film().elongationAtBreak().middle()));
-    }
+    add(
+        outcomes,
+        "Half of the water was gone after %s → %s.",
+        Told::span,
+        halfDryS(before),
+        halfDryS(after),
+        forecastHalfDryS(after) / forecastHalfDryS(before));
+    add(
+        outcomes,
+        "Strips bore %s → %s MPa.",
+        pa -> Told.number(pa / 1e6),
+        mean(before, pull -> OptionalDouble.of(strengthPa(pull))),
+        mean(after, pull -> OptionalDouble.of(strengthPa(pull))),
+        is.film().tensileStrengthPa().middle() / was.film().tensileStrengthPa().middle());
+    add(
+        outcomes,
+        "Strips stretched by %s → %s.",
+        Told::percent,
+        mean(before, PullTest::stretchAtBreak),
+        mean(after, PullTest::stretchAtBreak),
+        is.film().elongationAtBreak().middle() / was.film().elongationAtBreak().middle());
     return outcomes;
+  }
+
+  /** Adds what was measured on both. */
+  private static void add(
+      List<Outcome> outcomes,
+      String seen,
+      DoubleFunction<String> told,
+      OptionalDouble was,
+      OptionalDouble is,
+      double modelRatio) {
+    if (was.isPresent() && is.isPresent()) {
+      outcomes.add(
+          outcome(
+              seen.formatted(told.apply(was.getAsDouble()), told.apply(is.getAsDouble())),
+              is.getAsDouble() / was.getAsDouble(),
+              modelRatio));
+    }
   }
 
   private static Outcome outcome(String seen, double seenRatio, double modelRatio) {
     if (!Double.isFinite(modelRatio)) {
       return new Outcome(
-          seen + ".", Agreement.CANNOT_TELL, "The model does not expect both to get that far.");
+          seen, Agreement.CANNOT_TELL, "The model does not expect both to get that far.");
     }
     String ratios =
         "seen " + Told.number(seenRatio) + " ×, expected " + Told.number(modelRatio) + " ×";
     if (aboutOne(seenRatio) && aboutOne(modelRatio)) {
       return new Outcome(
-          seen + ".", Agreement.AGREES, "About the same, as the model says: " + ratios + ".");
+          seen, Agreement.AGREES, "About the same, as the model says: " + ratios + ".");
     }
     return (seenRatio - 1) * (modelRatio - 1) > 0
-        ? new Outcome(seen + ".", Agreement.AGREES, "The model says so too: " + ratios + ".")
-        : new Outcome(seen + ".", Agreement.DISAGREES, "The model says otherwise: " + ratios + ".");
+        ? new Outcome(seen, Agreement.AGREES, "The model says so too: " + ratios + ".")
+        : new Outcome(seen, Agreement.DISAGREES, "The model says otherwise: " + ratios + ".");
   }
 
   private static boolean aboutOne(double ratio) {
@@ -91,13 +92,10 @@ final class MeasuredOutcomes {
     return pull.loadN() / (pull.widthM() * pull.thicknessM());
   }
 
-  private static OptionalDouble mean(Trial trial, ToDoubleFunction<PullTest> figure) {
-    return trial.seen().pulls().stream().mapToDouble(figure).average();
-  }
-
-  private static OptionalDouble stretch(Trial trial) {
-    return trial.seen().pulls().stream()
-        .map(PullTest::stretchAtBreak)
+  private static OptionalDouble mean(
+      TrialForecast trial, Function<PullTest, OptionalDouble> figure) {
+    return trial.trial().seen().pulls().stream()
+        .map(figure)
         .flatMapToDouble(OptionalDouble::stream)
         .average();
   }

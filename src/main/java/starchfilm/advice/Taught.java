@@ -1,10 +1,10 @@
 package starchfilm.advice;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
@@ -62,33 +62,20 @@ final class Taught {
             each -> 1e3 * each.trial().casting().pour().wetThicknessM().value(),
             " mm or %s of paste");
     return Stream.of(
-            glycerol.atLittle(OF_LITTLE_GLYCEROL, "cracked, broke apart or were brittle"),
-            glycerol.atMuch(OF_MUCH_GLYCEROL, "were sticky"),
-            thickness.atMuch(OF_THICKNESS, "stayed wet or moulded"))
+            glycerol.sentence(OF_LITTLE_GLYCEROL, "cracked, broke apart or were brittle", true),
+            glycerol.sentence(OF_MUCH_GLYCEROL, "were sticky", false),
+            thickness.sentence(OF_THICKNESS, "stayed wet or moulded", false))
         .flatMap(Optional::stream)
         .toList();
   }
 
-  private Optional<String> atLittle(Set<Kind> faults, String what) {
-    OptionalDouble worst = figures(faults, true).max();
-    return worst.isEmpty()
-        ? Optional.empty()
-        : sentence(
-            faults, what, worst.getAsDouble(), "less", figure -> figure <= worst.getAsDouble());
-  }
-
-  private Optional<String> atMuch(Set<Kind> faults, String what) {
-    OptionalDouble worst = figures(faults, true).min();
-    return worst.isEmpty()
-        ? Optional.empty()
-        : sentence(
-            faults, what, worst.getAsDouble(), "more", figure -> figure >= worst.getAsDouble());
-  }
-
   /** With the worst figure or beyond it, and short of it: where no plate was at fault. */
-  private Optional<String> sentence(
-      Set<Kind> faults, String what, double worst, String beyond, DoublePredicate isBeyond) {
-    int faulty = (int) figures(faults, true).count();
+  private Optional<String> sentence(Set<Kind> faults, String what, boolean atLittle) {
+    DoubleSummaryStatistics faultyAt = figures(faults, true).summaryStatistics();
+    double worst = atLittle ? faultyAt.getMax() : faultyAt.getMin();
+    String beyond = atLittle ? "less" : "more";
+    DoublePredicate isBeyond = figure -> atLittle ? figure <= worst : figure >= worst;
+    int faulty = (int) faultyAt.getCount();
     int there = (int) poured.stream().mapToDouble(figure).filter(isBeyond).count();
     int elsewhere = poured.size() - there;
     double byChance =

@@ -1,11 +1,12 @@
 package starchfilm.change;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
@@ -22,46 +23,53 @@ public record Remedies(Optional<Remedy> crack, Optional<Remedy> mould) {
   /** None was looked for. */
   public static final Remedies NONE = new Remedies(Optional.empty(), Optional.empty());
 
-  private record Rerun(Relief relief, ChangeStep step, PlateRisks risks) {}
+  /** What may lower a risk; each of them may lower that of mould. */
+  private static final List<Change> TRIED =
+      List.of(
+          Change.POUR_THINNER,
+          Change.LEVEL_THE_PLATE,
+          Change.MORE_GLYCEROL,
+          Change.COVER_THE_PLATE,
+          Change.FAN,
+          Change.DRIER_ROOM,
+          Change.WARMER_ROOM);
+
+  /** Quicker drying cracks a film rather than saves it. */
+  private static final Set<Change> QUICKER =
+      EnumSet.of(Change.FAN, Change.DRIER_ROOM, Change.WARMER_ROOM);
+
+  private record Rerun(ChangeStep step, PlateRisks risks) {}
 
   /** The best changes. */
   static Remedies of(CastingForecaster forecaster, Casting casting, PlateRisks now) {
     boolean cracks = now.crack().level() != RiskLevel.LOW;
     boolean moulds = now.mould().level() != RiskLevel.LOW;
-    List<Rerun> reruns = new ArrayList<>();
-    for (Relief relief : Relief.values()) {
-      if (moulds || (cracks && relief.helpsAgainstCracks())) {
-        relief
-            .change()
-            .clearStep(casting)
-            .ifPresent(step -> reruns.add(new Rerun(relief, step, forecaster.risks(step.after()))));
-      }
-    }
+    List<Rerun> reruns =
+        TRIED.stream()
+            .filter(change -> moulds || (cracks && !QUICKER.contains(change)))
+            .flatMap(change -> change.clearStep(casting).stream())
+            .map(step -> new Rerun(step, forecaster.risks(step.after())))
+            .toList();
     return new Remedies(
         cracks
             ? best(
-                Relief::helpsAgainstCracks,
-                reruns,
+                reruns.stream().filter(rerun -> !QUICKER.contains(rerun.step().change())),
                 now,
                 risks -> risks.crack().energyOverToughness())
             : Optional.empty(),
         moulds
-            ? best(relief -> true, reruns, now, risks -> risks.mould().weightedHours())
+            ? best(reruns.stream(), now, risks -> risks.mould().weightedHours())
             : Optional.empty());
   }
 
   private static Optional<Remedy> best(
-      Predicate<Relief> counts,
-      List<Rerun> reruns,
-      PlateRisks now,
-      ToDoubleFunction<PlateRisks> risk) {
+      Stream<Rerun> reruns, PlateRisks now, ToDoubleFunction<PlateRisks> risk) {
     double before = risk.applyAsDouble(now);
-    return reruns.stream()
-        .filter(rerun -> counts.test(rerun.relief()))
+    return reruns
         .map(
             rerun ->
                 new Remedy(
-                    rerun.relief(),
+                    rerun.step().change(),
                     rerun.step().from(),
                     rerun.step().to(),
                     before,

@@ -28,29 +28,28 @@ final class SeriesPower {
       double logSd = Math.log(own.high() / own.low()) / (2 * Band.Z90);
       add(shows, Response.DRY_THROUGH, series, groups, logSd, r -> dryThrough(r.drying()).middle());
     }
-    if (stated(groups, FilmProperty.ELONGATION)) {
-      add(
-          shows,
-          Response.STRETCH,
-          series,
-          groups,
-          scatter.stretchLogSd(),
-          recipe -> recipe.film().elongationAtBreak().middle());
-    }
-    if (stated(groups, FilmProperty.TENSILE_STRENGTH)) {
-      add(
-          shows,
-          Response.STRENGTH,
-          series,
-          groups,
-          scatter.strengthLogSd(),
-          recipe -> recipe.film().tensileStrengthPa().middle());
-    }
+    add(
+        shows,
+        Response.STRETCH,
+        series,
+        stated(groups, FilmProperty.ELONGATION),
+        scatter.stretchLogSd(),
+        recipe -> recipe.film().elongationAtBreak().middle());
+    add(
+        shows,
+        Response.STRENGTH,
+        series,
+        stated(groups, FilmProperty.TENSILE_STRENGTH),
+        scatter.strengthLogSd(),
+        recipe -> recipe.film().tensileStrengthPa().middle());
     return shows;
   }
 
-  private static boolean stated(List<Series.Group> groups, FilmProperty property) {
-    return groups.stream().allMatch(group -> group.recipe().film().withheld(property).isEmpty());
+  /** The groups where all of them state a property, none else. */
+  private static List<Series.Group> stated(List<Series.Group> groups, FilmProperty property) {
+    return groups.stream().allMatch(group -> group.recipe().film().withheld(property).isEmpty())
+        ? groups
+        : List.of();
   }
 
   private static Band dryThrough(DryingForecast drying) {

@@ -152,26 +152,27 @@ final class RiskTable {
 
   /** What is wrong with a plate that a change helps most against cracks, after its thickness. */
   private static String cause(Remedy remedy) {
-    return switch (remedy.relief()) {
+    return switch (remedy.change()) {
       case MORE_GLYCEROL -> ": the film is too brittle to shrink without cracking";
-      case THINNER_POUR -> ": the layer is so thick that the skin is dry long before the core";
-      case COVER -> ": the air dries the skin too fast";
-      case LEVEL_PLATE -> ": the thin edge is dry while the thick spot still shrinks";
-      case FAN, DRIER_ROOM, WARMER_ROOM -> "";
+      case POUR_THINNER -> ": the layer is so thick that the skin is dry long before the core";
+      case COVER_THE_PLATE -> ": the air dries the skin too fast";
+      case LEVEL_THE_PLATE -> ": the thin edge is dry while the thick spot still shrinks";
+      default -> "";
     };
   }
 
   private static String sentence(Trial trial, Remedy remedy) {
     return "Best change: "
-        + switch (remedy.relief()) {
-          case THINNER_POUR -> "pour thinner, " + change(remedy, MILLIMETRE, " mm");
+        + switch (remedy.change()) {
+          case POUR_THINNER -> "pour thinner, " + change(remedy, MILLIMETRE, " mm");
           case MORE_GLYCEROL ->
               "more glycerol, " + change(remedy, PERCENT, " g per 100 g dry starch");
-          case LEVEL_PLATE -> "level the plate better, ± " + change(remedy, PERCENT, " %");
-          case COVER -> "dry more slowly, " + change(remedy, PERCENT, " % RH");
+          case LEVEL_THE_PLATE -> "level the plate better, ± " + change(remedy, PERCENT, " %");
+          case COVER_THE_PLATE -> "dry more slowly, " + change(remedy, PERCENT, " % RH");
           case FAN -> movingAir(trial) + ", " + change(remedy, METRE_PER_SECOND, " m/s");
           case DRIER_ROOM -> "a drier room, " + change(remedy, PERCENT, " % RH");
           case WARMER_ROOM -> "a warmer room, " + change(remedy, CELSIUS, " °C");
+          default -> throw new IllegalStateException(remedy.change() + " is no remedy");
         };
   }
 

@@ -191,10 +191,10 @@ class TaughtTest {
     TrialForecast twoFaults = rated(4, Kind.CURLED, Kind.STICKY);
     TrialForecast alike = rated(4, Kind.CLOUDY);
 
-    assertThat(BestTrial.of(List.of(oneFault, poor))).containsSame(oneFault);
-    assertThat(BestTrial.of(List.of(oneFault, twoFaults))).containsSame(oneFault);
-    assertThat(BestTrial.of(List.of(twoFaults, oneFault))).containsSame(oneFault);
-    assertThat(BestTrial.of(List.of(oneFault, alike))).containsSame(alike);
+    assertThat(Adviser.best(List.of(oneFault, poor))).containsSame(oneFault);
+    assertThat(Adviser.best(List.of(oneFault, twoFaults))).containsSame(oneFault);
+    assertThat(Adviser.best(List.of(twoFaults, oneFault))).containsSame(oneFault);
+    assertThat(Adviser.best(List.of(oneFault, alike))).containsSame(alike);
   }
 
   private static TrialForecast rated(int rating, Kind... faults) {

@@ -29,7 +29,7 @@ class RemediesTest {
   @Test
   void promisesWhatTheChangedPlateDoes() {
     Remedy remedy = remedies(BRITTLE).crack().orElseThrow();
-    Casting changed = remedy.relief().change().setting().set(BRITTLE, remedy.to());
+    Casting changed = remedy.change().setting().set(BRITTLE, remedy.to());
     assertThat(TEXTBOOK.risks(BRITTLE).crack().energyOverToughness())
         .isEqualTo(remedy.riskBefore());
     assertThat(TEXTBOOK.risks(changed).crack().energyOverToughness()).isEqualTo(remedy.riskAfter());

@@ -24,9 +24,9 @@ import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.change.Change;
 import starchfilm.change.NoEffectReason;
 import starchfilm.change.PropertyEffect;
-import starchfilm.change.Relief;
 import starchfilm.change.Remedies;
 import starchfilm.change.Remedy;
 import starchfilm.change.Sensitivity;
@@ -116,8 +116,8 @@ final class SampleTrial {
         forecast(),
         sensitivities(),
         new Remedies(
-            Optional.of(new Remedy(Relief.MORE_GLYCEROL, 0.1, 0.2, 1.4, 0.5)),
-            Optional.of(new Remedy(Relief.THINNER_POUR, wetMm / 1e3, 0.75e-3 * wetMm, 90, 55))));
+            Optional.of(new Remedy(Change.MORE_GLYCEROL, 0.1, 0.2, 1.4, 0.5)),
+            Optional.of(new Remedy(Change.POUR_THINNER, wetMm / 1e3, 0.75e-3 * wetMm, 90, 55))));
   }
 
   private static PlateRisks risks() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
@@ -82,24 +83,19 @@ public final class Assayer {
       return jar.withheld(
           String.format(
               Locale.ROOT,
-              "The label says %s %% glycerol, but the reading alone means %s %% (%s"
-                  + " to %s), and a bought jar holds no more than its label says. Read it"
-                  + " again without bubbles, or state that it was recovered.",
+              "The label says %s %% glycerol, but the reading alone means %s, and a bought jar holds"
+                  + " no more than its label says. Read it again without bubbles, or state that it"
+                  + " was recovered.",
               Figures.percent(labelFraction),
-              Figures.percent(alone.middle()),
-              Figures.percent(alone.low()),
-              Figures.percent(alone.high())));
+              range(alone, "", Figures::percent, " %")));
     }
     if (labelFraction < alone.low() || labelFraction > alone.high()) {
       jar.remarks.add(
           String.format(
               Locale.ROOT,
-              "The label says %s %% glycerol, the reading %s %% (%s to %s): the jar has taken up"
-                  + " water.",
+              "The label says %s %% glycerol, the reading %s: the jar has taken up water.",
               Figures.percent(labelFraction),
-              Figures.percent(alone.middle()),
-              Figures.percent(alone.low()),
-              Figures.percent(alone.high())));
+              range(alone, "", Figures::percent, " %")));
     }
     return jar.assay();
   }
@@ -128,20 +124,13 @@ public final class Assayer {
             origin == GlycerolOrigin.BOUGHT ? bought : undecided ? either : recovered,
             Optional.of(reading));
     if (undecided) {
-      Band ifBought = alone(massKg, bought, reading);
-      Band ifRecovered = alone(massKg, recovered, reading);
       jar.remarks.add(
           String.format(
               Locale.ROOT,
-              "The origin is unknown. If it was bought, the reading means %s %%"
-                  + " glycerol (%s to %s); if it was recovered, %s %% (%s to %s). The range"
-                  + " above covers both; state the origin to narrow it.",
-              Figures.percent(ifBought.middle()),
-              Figures.percent(ifBought.low()),
-              Figures.percent(ifBought.high()),
-              Figures.percent(ifRecovered.middle()),
-              Figures.percent(ifRecovered.low()),
-              Figures.percent(ifRecovered.high())));
+              "The origin is unknown. If it was bought, the reading means %s; if it was recovered,"
+                  + " %s. The range above covers both; state the origin to narrow it.",
+              range(alone(massKg, bought, reading), " glycerol", Figures::percent, " %"),
+              range(alone(massKg, recovered, reading), "", Figures::percent, " %")));
     }
     if (origin != GlycerolOrigin.BOUGHT && salt.isEmpty()) {
       jar.remarks.add(
@@ -200,14 +189,9 @@ public final class Assayer {
       String both =
           String.format(
               Locale.ROOT,
-              "The record alone means %s g pure glycerol (%s to %s), the reading alone %s g (%s to"
-                  + " %s)",
-              Figures.grams(recordAlone.middle()),
-              Figures.grams(recordAlone.low()),
-              Figures.grams(recordAlone.high()),
-              Figures.grams(alone.middle()),
-              Figures.grams(alone.low()),
-              Figures.grams(alone.high()));
+              "The record alone means %s, the reading alone %s",
+              range(recordAlone, " pure glycerol", Figures::grams, " g"),
+              range(alone, "", Figures::grams, " g"));
       double sober = new JarPosterior(log.jarKg(), new JarPrior.Sober(record), reading).allowed();
       if (Math.max(jar.posterior.allowed(), sober) < ALLOWED) {
         jar.alcohol = Optional.of(balance.alcoholLeft());
@@ -238,6 +222,18 @@ public final class Assayer {
     jar.alcohol = Optional.of(alcohol);
     jar.remarks.add(RecoveryRemarks.alcohol(alcohol));
     return jar.assay();
+  }
+
+  /** Such as {@code 82 % glycerol (78 to 86)}. */
+  private static String range(Band band, String of, DoubleFunction<String> figure, String unit) {
+    return figure.apply(band.middle())
+        + unit
+        + of
+        + " ("
+        + figure.apply(band.low())
+        + " to "
+        + figure.apply(band.high())
+        + ")";
   }
 
   private static Band alone(Estimate massKg, JarPrior prior, JarReading reading) {
