@@ -47,7 +47,10 @@ record DryCommand(Asked asked) implements Callable<Integer> {
     results.write(Asked.CSV, () -> DryingFile.csv(forecast, question.assumptions()));
     results.write(Asked.JSON, () -> DryingFile.json(forecast, question.assumptions()));
     if (!results.areOnStandardOutput()) {
-      Stream.of(DryingText.of(analysis), told(workshop, trial), question.assumptions())
+      Stream.of(
+              DryingText.of(analysis, Paragraph.WIDTH),
+              told(workshop, trial),
+              question.assumptions())
           .forEach(asked.out()::printSentences);
     }
     return one.exitCode();

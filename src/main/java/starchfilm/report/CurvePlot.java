@@ -16,7 +16,8 @@ import starchfilm.report.words.ReaderUnit;
 
 /** A drying curve drawn with characters that every terminal has. */
 final class CurvePlot {
-  private static final int COLUMNS = 64;
+  private static final int MOST_COLUMNS = 64;
+  private static final int MARGIN = 12;
   private static final int ROWS = 15;
   private static final int ROWS_PER_LABEL = 7;
 
@@ -24,34 +25,37 @@ final class CurvePlot {
   private final CurveReading reading;
   private final double start;
   private final double endS;
-  private final char[][] cells = new char[ROWS][COLUMNS];
+  private final int columns;
+  private final char[][] cells;
 
-  private CurvePlot(TrialForecast trial) {
+  private CurvePlot(TrialForecast trial, int width) {
     this.trial = trial;
+    this.columns = Math.min(MOST_COLUMNS, width - MARGIN);
+    this.cells = new char[ROWS][columns];
     this.reading = new CurveReading(trial);
     this.start = trial.drying().startMoisture();
     List<CurvePoint> curve = trial.drying().curve();
     this.endS = curve.get(curve.size() - 1).timeS();
   }
 
-  /** Draws a trial's curve. */
-  static List<String> of(TrialForecast trial) {
-    return new CurvePlot(trial).lines();
+  /** Draws a trial's curve in a terminal of this many characters. */
+  static List<String> of(TrialForecast trial, int width) {
+    return new CurvePlot(trial, width).lines();
   }
 
   private List<String> lines() {
     for (char[] row : cells) {
       Arrays.fill(row, ' ');
     }
-    for (int column = 0; column < COLUMNS; column++) {
+    for (int column = 0; column < columns; column++) {
       draw(column);
     }
     for (Weighing weighing : trial.trial().seen().weighings()) {
       if (!weighing.tared()) {
         continue;
       }
-      int column = (int) Math.round(weighing.timeS() / endS * (COLUMNS - 1));
-      if (column < COLUMNS) {
+      int column = (int) Math.round(weighing.timeS() / endS * (columns - 1));
+      if (column < columns) {
         cells[row(reading.moisture(weighing.filmMassKg()))][column] = '+';
       }
     }
@@ -60,7 +64,7 @@ final class CurvePlot {
     for (int row = 0; row < ROWS; row++) {
       lines.add(label(row) + "|" + new String(cells[row]).stripTrailing());
     }
-    lines.add(" ".repeat(6) + "+" + "-".repeat(COLUMNS));
+    lines.add(" ".repeat(6) + "+" + "-".repeat(columns));
     lines.addAll(axis());
     lines.add(
         " ".repeat(7)
@@ -70,7 +74,7 @@ final class CurvePlot {
   }
 
   private void draw(int column) {
-    double timeS = endS * column / (COLUMNS - 1);
+    double timeS = endS * column / (columns - 1);
     Band band = reading.moistureAt(timeS);
     for (int row = row(band.high()); row <= row(band.low()); row++) {
       cells[row][column] = ':';
@@ -94,10 +98,10 @@ final class CurvePlot {
   }
 
   private List<String> axis() {
-    TimeScale time = TimeScale.of(0, endS, 0, COLUMNS - 1);
-    char[] line = new char[COLUMNS + 16];
+    TimeScale time = TimeScale.of(0, endS, 0, columns - 1);
+    char[] line = new char[columns + 16];
     Arrays.fill(line, ' ');
-    for (RoundTicks.Tick tick : RoundTicks.linear(0, time.scale().to(), 9)) {
+    for (RoundTicks.Tick tick : RoundTicks.linear(0, time.scale().to(), columns / 7)) {
       int column = 7 + (int) Math.round(time.scale().at(tick.value()));
       tick.label().getChars(0, tick.label().length(), line, column);
     }

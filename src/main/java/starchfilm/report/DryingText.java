@@ -13,6 +13,7 @@ import starchfilm.report.words.RoomWords;
 public final class DryingText {
   private static final int FIRST_COLUMN = 12;
   private static final int COLUMN = 23;
+  private static final int TABLE_WIDTH = 78;
 
   private DryingText() {}
 
@@ -20,9 +21,10 @@ public final class DryingText {
    * The whole forecast.
    *
    * @param analysis the trial
+   * @param width characters of the terminal, 40 or more: table and curve fit into it
    * @return lines; long sentences are not broken
    */
-  public static List<String> of(TrialAnalysis analysis) {
+  public static List<String> of(TrialAnalysis analysis, int width) {
     TrialForecast trial = analysis.forecast();
     TrialView view = TrialView.of(analysis);
     List<String> lines = new ArrayList<>();
@@ -49,14 +51,14 @@ public final class DryingText {
     }
     lines.addAll(view.questions());
     lines.add("");
-    lines.addAll(milestones(view.milestones()));
+    lines.addAll(milestones(view.milestones(), width));
     lines.add("");
     view.milestones().rows().forEach(row -> lines.add(row.name() + ": " + row.meaning() + "."));
     if (!view.milestones().scaleTest().isEmpty()) {
       lines.add(view.milestones().scaleTest());
     }
     lines.add("");
-    lines.addAll(CurvePlot.of(trial));
+    lines.addAll(CurvePlot.of(trial, width));
     lines.add("");
     for (RiskTable.Row risk : view.risks()) {
       lines.add(
@@ -89,8 +91,18 @@ public final class DryingText {
     return lines;
   }
 
-  private static List<String> milestones(MilestoneTable table) {
+  private static List<String> milestones(MilestoneTable table, int width) {
     List<String> lines = new ArrayList<>();
+    if (width < TABLE_WIDTH) {
+      for (MilestoneTable.Row row : table.rows()) {
+        lines.add(row.name());
+        for (int i = 0; i < row.cells().size(); i++) {
+          lines.add(
+              "  " + padded(table.spots().get(i).name(), FIRST_COLUMN) + row.cells().get(i).span());
+        }
+      }
+      return lines;
+    }
     StringBuilder heads = new StringBuilder(" ".repeat(FIRST_COLUMN));
     table.spots().forEach(spot -> heads.append(padded(spot.name(), COLUMN)));
     lines.add(heads.toString().stripTrailing());
