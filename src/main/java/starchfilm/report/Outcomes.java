@@ -146,7 +146,7 @@ final class Outcomes {
                             y.at(other.up().middle()) - y.at(of.up().middle()))
                         < TOUCHING)
             .toList();
-    return here.get(here.size() - 1) == of
+    return here.get(here.size() - 1).equals(of)
         ? here.stream()
             .map(place -> Integer.toString(place.number()))
             .collect(Collectors.joining(", "))

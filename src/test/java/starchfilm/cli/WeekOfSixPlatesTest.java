@@ -244,7 +244,15 @@ class WeekOfSixPlatesTest {
     }
 
     @Override
-    public void close() throws Exception {
+    public void close() {
+      try {
+        stop();
+      } catch (Exception e) {
+        throw new AssertionError("the pages did not stop", e);
+      }
+    }
+
+    private void stop() throws Exception {
       String token =
           body(HttpRequest.newBuilder(address.resolve("trials")))
               .replaceFirst("(?s).*?name=\"token\" value=\"([^\"]*).*", "$1");

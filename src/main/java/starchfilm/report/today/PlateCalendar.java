@@ -84,7 +84,7 @@ final class PlateCalendar {
     return new CalendarChart(
         "Each plate with the time in which it is peelable and dry through; now is one line.",
         CalendarChart.ROW_HEIGHT * rows.size() + FOOT,
-        scale.place(Duration.between(from, today.now()).toSeconds()),
+        scale.place((double) Duration.between(from, today.now()).toSeconds()),
         midnights(),
         rows);
   }

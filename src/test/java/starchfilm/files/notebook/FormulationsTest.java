@@ -43,11 +43,13 @@ class FormulationsTest {
   }
 
   @Test
-  void theOnlyNoticeIsTheGapInTheShedLog() {
+  void theOnlyNoticesAreOfTheShedLog() {
     assertThat(ALL.notices())
         .extracting(Notice::sentence)
         .containsExactly(
             "formulations/garden/shed-april.csv, line 127: no reading for 9.5 h"
-                + " before 2026-04-21T07:00; bridged by a straight line");
+                + " before 2026-04-21T07:00; bridged by a straight line",
+            "formulations/garden/shed-april.csv: 367 readings are averaged over hours; what"
+                + " changes faster hardly changes when a film is dry");
   }
 }
