@@ -43,7 +43,7 @@ import starchfilm.report.words.ReaderUnit;
  * begin together; the right axis is what the scale shows for the average of a plate alone.
  */
 public final class DryingFigure {
-  private static final int FIRST_LANE = 72;
+  private static final int FIRST_LANE = 84;
   private static final int LANE_STEP = 28;
   private static final int MOST_TICKS = 9;
   private static final int READ_OUTS = 36;
@@ -184,7 +184,7 @@ public final class DryingFigure {
       String look = "of-" + (i % 6 + 1);
       drawn.line(look, trials.get(i), point -> point.nominal().middle());
       String name = trials.get(i).trial().name();
-      String label = name.length() > 22 ? name.substring(0, 21).strip() + "…" : name;
+      String label = name.length() > 19 ? name.substring(0, 18).strip() + "…" : name;
       drawn.lane((i + 1) + " " + label, trials.get(i), look);
     }
     return drawn.figure(

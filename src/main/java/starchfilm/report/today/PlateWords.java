@@ -287,9 +287,11 @@ public final class PlateWords {
     String effect =
         Double.isInfinite(relief.growthFromS())
             ? ": no mould is to be expected then"
-            : relief.growthFromS() > Math.max(standing.nowS(), standing.mouldFromS())
-                ? ": mould may show from " + near(relief.growthFromS()) + " on then"
-                : "";
+            : near(relief.growthFromS()).equals(near(standing.mouldFromS()))
+                ? ", though mould may still show from that day on"
+                : relief.growthFromS() > Math.max(standing.nowS(), standing.mouldFromS())
+                    ? ": mould may show from " + near(relief.growthFromS()) + " on then"
+                    : "";
     return "What helps most is "
         + what
         + effect
