@@ -1,10 +1,14 @@
 package starchfilm.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,6 +52,40 @@ class NewCommandTest {
             "\"rh_pct\" : 55")
         .doesNotContain("invented");
     assertThat(terminal.run("check", "first-try.json")).isEqualTo(ExitCodes.DONE);
+  }
+
+  /** The same plate by its file and as typed: what a place leaves open goes into the file. */
+  @Test
+  void keepsHowWidelyAPlaceDiffers() throws IOException {
+    terminal.run("new", "20 g potato, 6 g bought glycerol, 360 g water; cellar; called A");
+    Terminal byFile = new Terminal(folder);
+    Terminal typed = new Terminal(folder);
+    assertThat(byFile.run("dry", "a.json", "--json", "-")).as(byFile.err()).isZero();
+    String[] asTyped = {
+      "dry",
+      "--starch",
+      "20 g potato",
+      "--glycerol",
+      "6 g",
+      "--origin",
+      "bought",
+      "--water",
+      "360 g",
+      "--room",
+      "cellar",
+      "--json",
+      "-"
+    };
+    assertThat(typed.run(asTyped)).as(typed.err()).isZero();
+
+    for (String end : List.of("low_h", "middle_h", "high_h")) {
+      assertThat(dryThrough(byFile, end)).isCloseTo(dryThrough(typed, end), withinPercentage(2));
+    }
+  }
+
+  private static double dryThrough(Terminal terminal, String end) throws IOException {
+    JsonNode json = new ObjectMapper().readTree(terminal.out());
+    return json.at("/spots/thick_spot/dry_through/" + end).asDouble();
   }
 
   @ParameterizedTest

@@ -10,11 +10,13 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.Optional;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
+import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.material.air.AirState;
@@ -29,6 +31,9 @@ import starchfilm.numerics.evidence.Estimate;
 public final class CastingFields {
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
   private static final int DECIMALS = 6;
+
+  /** Below it a file has no forecast. */
+  private static final double COLDEST_C = 1;
 
   /** Half the width of a rectangle over its standard deviation. */
   private static final double HALF_WIDTH = Math.sqrt(3);
@@ -88,22 +93,35 @@ public final class CastingFields {
       node.put("name", place.name());
     }
     AirState air = place.room().at(0);
-    put(node, "air_speed_m_per_s", air.speedMPerS());
+    RoomUncertainty doubt = place.uncertainty();
+    put(node, "air_speed_m_per_s", air.speedMPerS(), doubt.speedRelativeSd() * air.speedMPerS(), 0);
     if (log.isPresent()) {
       node.put("log_csv", String.valueOf(log.get().getFileName()));
     } else {
       place
           .room()
-          .map(constant -> air(node, air), swinging -> swing(node, swinging), l -> air(node, air));
+          .map(
+              constant -> air(node, air, doubt),
+              swinging -> swing(node, swinging),
+              logged -> air(node, air, doubt));
     }
     place.benchTemperatureK().ifPresent(kelvin -> put(node, "bench_C", kelvin - ZERO_CELSIUS_K));
     return node;
   }
 
-  private static ObjectNode air(ObjectNode node, AirState air) {
-    put(node, "air_C", air.temperatureK() - ZERO_CELSIUS_K);
-    put(node, "rh_pct", air.relativeHumidity() * PERCENT_PER_UNIT);
+  private static ObjectNode air(ObjectNode node, AirState air, RoomUncertainty doubt) {
+    put(node, "air_C", air.temperatureK() - ZERO_CELSIUS_K, doubt.temperatureSdK(), COLDEST_C);
+    double percent = air.relativeHumidity() * PERCENT_PER_UNIT;
+    double dampest = Math.min(doubt.humiditySd(), (1 - air.relativeHumidity()) / HALF_WIDTH);
+    put(node, "rh_pct", percent, dampest * PERCENT_PER_UNIT, 0);
     return node;
+  }
+
+  /** A range that keeps its middle where it would reach below what a field allows. */
+  private static void put(ObjectNode node, String key, double value, double sd, double least) {
+    double half = Math.min(sd * HALF_WIDTH, Math.max(0, value - least));
+    double plain = BigDecimal.valueOf(half).round(new MathContext(2)).doubleValue();
+    put(node, key, new Estimate(value, plain / HALF_WIDTH));
   }
 
   private static ObjectNode swing(ObjectNode node, SwingingRoom room) {
