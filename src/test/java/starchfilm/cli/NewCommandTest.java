@@ -54,6 +54,14 @@ class NewCommandTest {
     assertThat(terminal.run("check", "first-try.json")).isEqualTo(ExitCodes.DONE);
   }
 
+  @Test
+  void takesARoomByItsNameAlone() throws IOException {
+    terminal.run("new", "20 g potato, 6 g glycerol, 360 g water; in the Kitchen; called A");
+
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .contains("\"name\" : \"Kitchen\"", "\"from\" : 15", "\"to\" : 25");
+  }
+
   /** The same plate by its file and as typed: what a place leaves open goes into the file. */
   @Test
   void keepsHowWidelyAPlaceDiffers() throws IOException {

@@ -80,7 +80,7 @@ class LongWorkTest {
     window.awaitHeading("Learning");
     window.checks().assertAccessible();
     window.picture("learning");
-    window.send("Stop this");
+    window.sendFromAChangingPage("Stop this");
     window.awaitText("Stopped; nothing was learnt.");
     assertThat(folder.resolve("workshop.json")).doesNotExist();
     allowed.release(1000);

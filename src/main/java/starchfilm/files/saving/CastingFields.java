@@ -120,7 +120,7 @@ public final class CastingFields {
   /** A range that keeps its middle where it would reach below what a field allows. */
   private static void put(ObjectNode node, String key, double value, double sd, double least) {
     double half = Math.min(sd * HALF_WIDTH, Math.max(0, value - least));
-    double plain = BigDecimal.valueOf(half).round(new MathContext(2)).doubleValue();
+    double plain = BigDecimal.valueOf(half).round(new MathContext(3)).doubleValue();
     put(node, key, new Estimate(value, plain / HALF_WIDTH));
   }
 
