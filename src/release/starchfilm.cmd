@@ -76,7 +76,7 @@ mkdir "%aside%" >nul 2>nul
 if not exist "%aside%\" goto :eof
 set "tried=yes"
 echo "%jar%">"%aside%\place"
-"%java%" "-XX:ArchiveClassesAtExit=%aside%\classes" %quick% -jar "%jar%" compare "%home%formulations\garden" --out - >nul 2>nul
+"%java%" "-XX:ArchiveClassesAtExit=%aside%\classes" %quick% -XX:+SuppressFatalErrorMessage -XX:-CreateCoredumpOnCrash -jar "%jar%" compare "%home%formulations\garden" --out - >nul 2>nul
 if not "%ERRORLEVEL%"=="0" goto swept
 if not exist "%aside%\classes" goto swept
 rem Java protects its archives from writing, and nothing can be moved over a protected file.

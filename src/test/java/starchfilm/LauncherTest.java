@@ -34,7 +34,7 @@ class LauncherTest {
           -XX:DumpLoadedClassList=*) echo list >"${word#*=}"; echo list >>"$CALLS"; exit $TRAINED ;;
           -XX:SharedClassListFile=*) grep -q list "${word#*=}" && packing=yes ;;
           -XX:SharedArchiveFile=*)
-            if [ "${packing:-}" ]; then echo >"${word#*=}"; echo pack >>"$CALLS"; exit $PACKED; fi
+            if [ "${packing:-}" ]; then echo >"${word#*=}"; echo pack >>"$CALLS"; [ $PACKED = 0 ] || kill -ABRT $$; exit; fi
             echo archive >>"$CALLS" ;;
         esac
       done
@@ -111,16 +111,16 @@ class LauncherTest {
     assertThat(home.resolve("lib")).isEmptyDirectory();
   }
 
+  /** It did with a Java 17: the user saw "Aborted", and a report of it lay in the folder. */
   @Test
-  void startsWithoutAnArchiveWhereTheListCannotBePacked() throws Exception {
-    packed = "1";
+  void archivesThemInOneGoWhereJavaCrashesOnTheList() throws Exception {
+    packed = "crash";
     Path elsewhere = folder.resolve("elsewhere");
     Files.move(home, elsewhere);
     home = elsewhere;
 
     assertThat(start("--help")).isEqualTo(3);
-    assertThat(called()).startsWith("list", "pack").doesNotContain("archive").endsWith("<--help>");
-    assertThat(home.resolve("lib")).isEmptyDirectory();
+    assertThat(called()).startsWith("list", "pack", "train", "archive").endsWith("<--help>");
   }
 
   @Test

@@ -1,7 +1,9 @@
 package starchfilm.learning;
 
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresFactory;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem.Evaluation;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.ParameterValidator;
 import org.apache.commons.math3.fitting.leastsquares.ValueAndJacobianFunction;
@@ -10,6 +12,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.optim.ConvergenceChecker;
 import org.apache.commons.math3.util.Pair;
 
 /**
@@ -42,6 +45,19 @@ final class PlateSearch {
 
   /** Nor does one that could not lower it by more than this share of it. */
   private static final double NOTHING_GAINED_SHARE = 1e-3;
+
+  /*
+   * Constants, because plates are fitted at the same time: where two threads link one lambda of an
+   * interface as old as the library's, Java 17 crashes when it archives the classes (first start).
+   */
+  private static final UnivariateFunction NEAREST = z -> Math.max(-FARTHEST, Math.min(FARTHEST, z));
+  private static final ParameterValidator BOX = point -> point.map(NEAREST);
+
+  /** Whoever is still moving then goes on in the next round of reweighting. */
+  private static final ConvergenceChecker<Evaluation> ENOUGH =
+      (round, last, next) ->
+          round >= ENOUGH_ITERATIONS
+              || Math.abs(square(last.getCost()) - square(next.getCost())) < NOTHING_GAINED;
 
   private final PlateReadings readings;
   private final RealVector mean;
@@ -107,7 +123,6 @@ final class PlateSearch {
   private RealVector leastSquares(RealVector start, RealVector weights) {
     int count = readings.count();
     RealVector target = new ArrayRealVector(count + VarianceShares.COUNT);
-    ParameterValidator box = point -> point.map(v -> Math.max(-FARTHEST, Math.min(FARTHEST, v)));
     try {
       return new LevenbergMarquardtOptimizer()
           .withCostRelativeTolerance(NOTHING_GAINED_SHARE)
@@ -117,15 +132,11 @@ final class PlateSearch {
                   target,
                   start,
                   null,
-                  // Whoever is still moving then goes on in the next round of reweighting.
-                  (round, last, next) ->
-                      round >= ENOUGH_ITERATIONS
-                          || Math.abs(square(last.getCost()) - square(next.getCost()))
-                              < NOTHING_GAINED,
+                  ENOUGH,
                   MOST_EVALUATIONS,
                   MOST_ITERATIONS,
                   true,
-                  box))
+                  BOX))
           .getPoint();
     } catch (MathIllegalStateException e) {
       throw new UnsettledFitException(
