@@ -1,11 +1,12 @@
 package starchfilm.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -30,7 +31,7 @@ import starchfilm.request.RefusedRequestException;
  * The program: its commands, and what happens when one of them fails.
  *
  * <p>To add a command, write a record of {@link Asked} that is a {@code Callable<Integer>}, name it
- * in {@link #COMMANDS}, and write its help, with the groups of its fields, in {@code commands.txt}.
+ * in {@link #command}, and write its help, with the groups of its fields, in {@code commands.txt}.
  */
 @Command(
     name = "starchfilm",
@@ -54,24 +55,6 @@ import starchfilm.request.RefusedRequestException;
       "Exit codes: 0 done, 1 could not be computed, 2 wrong usage or a fault in a file."
     })
 final class App implements Runnable {
-  private record Offered(String name, Function<Asked, Callable<Integer>> maker) {}
-
-  private static final List<Offered> COMMANDS =
-      List.of(
-          new Offered("compare", CompareCommand::new),
-          new Offered("dry", DryCommand::new),
-          new Offered("check", CheckCommand::new),
-          new Offered("new", NewCommand::new),
-          new Offered("today", TodayCommand::new),
-          new Offered("note", NoteCommand::new),
-          new Offered("learn", LearnCommand::new),
-          new Offered("plan", PlanCommand::new),
-          new Offered("sheet", SheetCommand::new),
-          new Offered("thickness", ThicknessCommand::new),
-          new Offered("assay", AssayCommand::new),
-          new Offered("assay ph", PhCommand::new),
-          new Offered("open", OpenCommand::new));
-
   private static final int LONGEST_SENTENCE = 400;
   private static final int MOST_WORDS = 3;
   private static final String CONTINUED = "      ";
@@ -118,7 +101,7 @@ final class App implements Runnable {
               "starchfilm: this command is called open now; the next version will not know serve.");
       surroundings.err().flush();
     }
-    int exitCode = commandLine(asked(args)).execute(args);
+    int exitCode = commandLine(args).execute(args);
     surroundings.out().flush();
     if (!surroundings.out().arrived()) {
       surroundings
@@ -134,24 +117,31 @@ final class App implements Runnable {
 
   /** The commands as picocli sees them. */
   CommandLine commandLine() {
-    return commandLine(COMMANDS);
+    return commandLine(HelpText.all(), true);
   }
 
-  /** The command that is asked for alone, where that is plain: making the others takes time. */
-  private static List<Offered> asked(String... args) {
-    return COMMANDS.stream()
-        .filter(command -> args.length > 0 && command.name().split(" ", -1)[0].equals(args[0]))
-        .collect(
-            Collectors.collectingAndThen(
-                Collectors.toList(), asked -> asked.isEmpty() ? COMMANDS : asked));
+  /**
+   * The command that is asked for alone, where that is plain: making the others takes time. Where
+   * none is, they are there to be told of, without their options.
+   */
+  private CommandLine commandLine(String... args) {
+    Set<String> words = Set.copyOf(Arrays.asList(args));
+    List<HelpText> named =
+        HelpText.all().stream().filter(help -> words.contains(first(help))).toList();
+    boolean plain = !named.isEmpty() && first(named.get(0)).equals(args[0]);
+    return commandLine(plain ? named : HelpText.all(), !named.isEmpty());
   }
 
-  private CommandLine commandLine(List<Offered> commands) {
+  private static String first(HelpText help) {
+    return help.command().split(" ", 2)[0];
+  }
+
+  private CommandLine commandLine(List<HelpText> commands, boolean options) {
     CommandLine line = new CommandLine(this);
-    for (Offered command : commands) {
-      String[] names = command.name().split(" ", -1);
+    for (HelpText help : commands) {
+      String[] names = help.command().split(" ", -1);
       (names.length == 1 ? line : line.getSubcommands().get(names[0]))
-          .addSubcommand(names[names.length - 1], made(command));
+          .addSubcommand(names[names.length - 1], made(help, options));
     }
     examplesFit(line);
     return line
@@ -166,19 +156,39 @@ final class App implements Runnable {
   }
 
   /** A command with its options and its help; it is made once its words are known. */
-  private CommandLine made(Offered offered) {
+  private CommandLine made(HelpText help, boolean options) {
     AtomicReference<CommandSpec> itself = new AtomicReference<>();
     Callable<Integer> run =
         () -> {
           CommandSpec spec = Objects.requireNonNull(itself.get());
-          return offered.maker().apply(new Asked(surroundings, OptionEntries.of(spec))).call();
+          return command(help, new Asked(surroundings, OptionEntries.of(spec))).call();
         };
-    HelpText help = HelpText.of(offered.name());
     CommandSpec spec = CommandSpec.wrapWithoutInspection(run);
     itself.set(spec);
-    OptionEntries.add(help.sections(), spec);
+    if (options) {
+      OptionEntries.add(help.sections(), spec);
+    }
     help.into(spec.usageMessage());
     return new CommandLine(spec);
+  }
+
+  private static Callable<Integer> command(HelpText help, Asked asked) {
+    return switch (help.command()) {
+      case "compare" -> new CompareCommand(asked);
+      case "dry" -> new DryCommand(asked);
+      case "check" -> new CheckCommand(asked);
+      case "new" -> new NewCommand(asked);
+      case "today" -> new TodayCommand(asked);
+      case "note" -> new NoteCommand(asked);
+      case "learn" -> new LearnCommand(asked);
+      case "plan" -> new PlanCommand(asked);
+      case "sheet" -> new SheetCommand(asked);
+      case "thickness" -> new ThicknessCommand(asked);
+      case "assay" -> new AssayCommand(asked);
+      case "assay ph" -> new PhCommand(asked);
+      case "open" -> new OpenCommand(asked);
+      default -> throw new IllegalStateException("no command " + help.command());
+    };
   }
 
   /** An example that is longer than a line goes on in the next, as a shell takes it. */
@@ -227,7 +237,7 @@ final class App implements Runnable {
               + " is no command; "
               + NearMiss.of(
                       unmatched.getUnmatched().get(0),
-                      COMMANDS.stream().map(Offered::name).toList())
+                      HelpText.all().stream().map(HelpText::command).toList())
                   .map(near -> "did you mean " + near + "?")
                   .orElse("write starchfilm --help to see which there are")
           : words

@@ -31,8 +31,14 @@ record HelpText(List<String> heads, List<String> lines) {
     return List.copyOf(all);
   }
 
-  static HelpText of(String command) {
-    return ALL.stream().filter(help -> help.heads.get(0).equals(command)).findFirst().orElseThrow();
+  /** Of every command, in the order of the program's help. */
+  static List<HelpText> all() {
+    return ALL;
+  }
+
+  /** The command it is of, with the one it is below before it. */
+  String command() {
+    return heads.get(0);
   }
 
   List<Field.Section> sections() {

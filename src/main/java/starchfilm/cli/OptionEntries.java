@@ -16,6 +16,7 @@ record OptionEntries(ParseResult parsed) implements Entries {
 
   /** Gives a command the options of a request, each section under its heading. */
   static void add(List<Field.Section> sections, CommandSpec spec) {
+    int order = 0;
     for (Field.Section section : sections) {
       List<OptionSpec> options = options(section);
       if (section.heading().isEmpty()) {
@@ -30,7 +31,7 @@ record OptionEntries(ParseResult parsed) implements Entries {
                 .exclusive(false)
                 .multiplicity(section.isRepeatable() ? "0..*" : "0..1")
                 .heading("%n" + section.heading() + ":%n")
-                .order(sections.indexOf(section));
+                .order(order++);
         options.forEach(group::addArg);
         spec.addArgGroup(group.build());
       }

@@ -55,13 +55,24 @@ public record Field(
     parts = List.copyOf(parts);
   }
 
+  /** What the help says of it; what can be named there is looked up when it is asked for. */
+  @Override
+  public String help() {
+    if (help.contains("{places}")) {
+      return help.replace("{places}", UsualPlace.names());
+    }
+    return help.contains("{changes}")
+        ? help.replace("{changes}", String.join(", ", OneChange.words()))
+        : help;
+  }
+
   /**
    * The option by the name it is called by.
    *
    * @return the first of its names, such as {@code --mass}
    */
   public String name() {
-    return option.replaceFirst(",.*", "");
+    return option.split(",", 2)[0];
   }
 
   /**

@@ -5,11 +5,13 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import starchfilm.files.json.PackedText;
 
 /** Reads the table of {@link Field}s, {@code fields.txt}. */
 final class FieldTable {
   private static final int COLUMNS = 6;
+  private static final Pattern BAR = Pattern.compile("| ", Pattern.LITERAL);
 
   /** Every section, by the name of its group. */
   static final Map<String, Field.Section> SECTIONS = new FieldTable().read();
@@ -28,7 +30,7 @@ final class FieldTable {
         group = line.substring(1, line.indexOf(']'));
         String after = line.substring(line.indexOf(']') + 1);
         repeatable = after.startsWith("+");
-        heading = after.replaceFirst("\\+", "").strip();
+        heading = after.substring(repeatable ? 1 : 0).strip();
         fields = new ArrayList<>();
       } else if (!line.isBlank() && !line.startsWith("#")) {
         fields.add(line.contains("|") ? field(group, line) : find(sections, line.strip()));
@@ -49,34 +51,30 @@ final class FieldTable {
   }
 
   private static Field field(String group, String line) {
-    List<String> row =
-        Arrays.stream((line + " ").split("(?<= |^)\\|(?= )", COLUMNS)).map(String::strip).toList();
+    List<String> row = Arrays.stream(BAR.split(line + " ", COLUMNS)).map(String::strip).toList();
     String written = row.get(1);
     // What has no option stands by its place.
     String[] option = (written.startsWith("-") ? written : " " + written).split(" ", 2);
     String words = row.get(2).isEmpty() ? "1" : row.get(2);
     String[] counts = words.replace("+", "").split("-", -1);
-    String[] page = row.get(3).split(":\\s*", 2);
+    String[] page = row.get(3).split(":", 2);
     return new Field(
         group + "." + row.get(0),
         option[0],
         option.length == 1 ? "" : option[1],
-        row.get(5)
-            .replace("{places}", UsualPlace.names())
-            .replace("{changes}", String.join(", ", OneChange.words()))
-            .replace("%", "%%"),
+        row.get(5).replace("%", "%%"),
         Integer.parseInt(counts[0]),
         Integer.parseInt(counts[counts.length - 1]),
         words.endsWith("+"),
         page[0],
         page.length == 1 || page[1].isEmpty()
             ? List.of()
-            : Arrays.stream(page[1].split(", ", -1)).map(FieldTable::part).toList(),
+            : Arrays.stream(page[1].split(",", -1)).map(FieldTable::part).toList(),
         row.get(4));
   }
 
   private static Field.Part part(String input) {
-    String[] both = input.split(" ", -1);
+    String[] both = input.strip().split(" ", -1);
     String[] of = both[0].split("/", -1);
     return new Field.Part(
         of.length == 1 ? List.of() : List.of(of[0].split("\\+", -1)),
