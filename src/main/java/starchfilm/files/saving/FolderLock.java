@@ -52,11 +52,16 @@ final class FolderLock implements AutoCloseable {
       Thread.currentThread().interrupt();
       throw busy(file);
     }
+    boolean locked = false;
     try {
-      return new FolderLock(locked(file, file.resolveSibling(NAME), end));
-    } catch (IOException | NotWrittenException | RuntimeException e) {
-      IN_THIS_PROGRAM.unlock();
-      throw e;
+      FolderLock lock = new FolderLock(locked(file, file.resolveSibling(NAME), end));
+      locked = true;
+      return lock;
+    } finally {
+      // Whatever went wrong, want of memory included, must not shut out the other threads.
+      if (!locked) {
+        IN_THIS_PROGRAM.unlock();
+      }
     }
   }
 
