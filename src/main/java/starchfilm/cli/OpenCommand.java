@@ -126,7 +126,7 @@ final class OpenCommand implements Callable<Integer> {
     } else {
       print(
           asked.has(ANY_USER)
-              ? "Only this machine can reach it, with all its users."
+              ? "Only this machine can reach it, but every user of this machine can."
               : "Only this machine can reach it, and only with a key.");
     }
     print("Stop it on the page, or with Ctrl+C here.");

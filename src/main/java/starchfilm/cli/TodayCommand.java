@@ -72,7 +72,7 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
             .distinct()
             .toList();
     return rooms.isEmpty() && !drying.isEmpty()
-        ? List.of("Nothing was learnt of these rooms; the forecasts are those of the textbook.")
+        ? List.of("Nothing has been learnt yet; the forecasts use textbook rates alone.")
         : rooms;
   }
 

@@ -16,6 +16,7 @@ import starchfilm.files.notebook.SoundPart;
 import starchfilm.forecast.Oddity;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
+import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.report.words.OddityWords;
 
 /** The trial files a command was given. */
@@ -108,12 +109,19 @@ final class TrialFiles {
     return workshops;
   }
 
-  /** What was learnt of a trial's room, which its forecast rests on; nothing where nothing was. */
+  /** What a trial's forecast has from the trials beside it; nothing where nothing was learnt. */
   static List<String> learnt(Workshop workshop, Trial trial) {
+    return workshop.learnt().rooms().isEmpty()
+        ? List.of()
+        : List.of("Learnt from your trials: " + lesson(workshop, trial) + ".");
+  }
+
+  private static String lesson(Workshop workshop, Trial trial) {
     return workshop.learnt().rooms().stream()
         .filter(room -> room.isCalled(trial.casting().place().name()))
-        .map(room -> "Learnt from your trials: " + room.sentence() + ".")
-        .toList();
+        .map(RoomLearnt::sentence)
+        .findFirst()
+        .orElse("what your rooms have in common; nothing is known about this room yet");
   }
 
   /** The exit code of a command that used what it could of these trials. */

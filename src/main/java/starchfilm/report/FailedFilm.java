@@ -24,20 +24,21 @@ final class FailedFilm {
           "Keep drying it, peeled and on a rack once it is firm; throw it away"
               + " at the first sign of mould.";
       case STICKY ->
-          "Keep drying it in drier air, between sheets of baking paper; if it"
-              + " still sticks it has too much glycerol: cooked again with more starch,"
-              + " it makes more film.";
-      case STUCK -> "Lay a wet cloth on it for an hour and peel it limp; scrape off what tears.";
-      case MOULD, SCORCHED -> "Bag it and throw it away; neither can be cooked out.";
+          "Keep drying it in drier air, between sheets of baking paper. If it"
+              + " still sticks, it has too much glycerol: cook it again with more starch.";
+      case STUCK ->
+          "Lay a wet cloth on it for an hour, then peel it while it is limp; scrape off what tears.";
+      case MOULD, SCORCHED ->
+          "Bag it and throw it away; cooking it again removes neither mould nor scorch marks.";
     };
   }
 
   private static String cookAgain(TrialForecast trial) {
     double start = trial.drying().startMoisture();
     double rest = Math.min(start, trial.film().equilibriumMoisture().middle());
-    return "If it is clean, break it up, soak it overnight in "
+    return "If it is clean, you can cook it again once: break it up and soak it overnight in "
         + Figures.two((start - rest) / (1 + rest))
-        + " times its weight of water (what it lost) and cook it again, once;"
-        + " the film gets somewhat weaker. Never with mould on it.";
+        + " times its weight of water, as much as it lost. The new film is somewhat"
+        + " weaker. Never reuse film with mould on it.";
   }
 }

@@ -51,7 +51,7 @@ record PourFigure(
     boolean dries = trial.drying().verdict() != DryingVerdict.TOO_DAMP;
     String dryLabel =
         dries
-            ? "%s when dry in this room, %s times thinner"
+            ? "%s when dry in this room: %s times thinner than it was poured"
                 .formatted(MICROMETRE.figure(dryM), Figures.two(wetM / dryM))
             : "never dry in this room";
     return new PourFigure(

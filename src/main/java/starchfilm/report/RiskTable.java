@@ -56,8 +56,8 @@ final class RiskTable {
   private static Row crack(TrialForecast trial, Optional<Remedy> best) {
     CrackRisk risk = trial.risks().crack();
     String reason =
-        ("Dried stuck to its plate, film of this paste should stay whole up to %s (within a factor"
-                + " of 5); the thick spot will be %s%s.%s%s%s")
+        ("Film of this paste that dries stuck to its plate should stay whole up to %s (within a"
+                + " factor of 5); the thick spot will be %s%s.%s%s%s")
             .formatted(
                 risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M
                     ? "more than 5 mm dry"
@@ -68,7 +68,7 @@ final class RiskTable {
                     ? " It comes off the plate, and may tear where the rim holds it."
                     : "",
                 trial.film().feel() == Feel.BRITTLE
-                    ? " Brittle as it is, it can still crack from a nick or a bubble, or when it is"
+                    ? " Because it is brittle, it can still crack from a nick or a bubble, or when it is"
                         + " lifted."
                     : "",
                 risk.level() == RiskLevel.LOW
@@ -133,9 +133,9 @@ final class RiskTable {
   }
 
   private static final String AGAINST_CURLING =
-      "What people do (common practice, no source): put weights or tape on"
-          + " the edges, use a frame or a mesh on both sides; or peel it limp and"
-          + " dry it pressed under a board, turned daily.";
+      "Common practice (no source): put weights or tape on"
+          + " the edges, use a frame or a mesh on both sides; or peel it while limp"
+          + " and dry it pressed under a board, turned daily.";
 
   private static Row mould(TrialForecast trial, Optional<Remedy> best, PourCalendar calendar) {
     MouldRisk risk = trial.risks().mould();

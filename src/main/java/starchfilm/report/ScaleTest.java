@@ -43,8 +43,8 @@ final class ScaleTest {
     while (fromS < endS && !(holds(reading, fromS) && holds(reading, fromS + WAIT_S))) {
       fromS += STEP_S;
     }
-    return ("The plate is dry when it loses no more than %s g in twelve hours: by the forecast,"
-            + " from %s hours after the pour on (%s).")
+    return ("The plate is dry when it loses no more than %s g in twelve hours; the forecast expects"
+            + " that from %s hours after the pour (%s).")
         .formatted(
             Figures.two(1000 * toleranceKg(reading, fromS)),
             Math.round(fromS / HOUR_S),

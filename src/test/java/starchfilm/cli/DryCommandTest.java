@@ -66,7 +66,7 @@ class DryCommandTest {
 
     assertThat(dried(little))
         .contains("Cracks: not expected")
-        .contains("Brittle as it is, it can still crack from a nick");
+        .contains("Because it is brittle, it can still crack from a nick");
   }
 
   private String dried(String trial) throws IOException {

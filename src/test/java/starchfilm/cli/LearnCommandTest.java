@@ -243,7 +243,7 @@ class LearnCommandTest {
 
     assertThat(learn.exit()).isZero();
     assertThat(learn.out())
-        .contains("Strips you pulled, against the rules for home film:", "3 strips")
+        .contains("Strips you pulled, compared with the textbook for home film:", "3 strips")
         .doesNotContain("Your room", "Your pours");
   }
 

@@ -25,7 +25,10 @@ class ThicknessCommandTest {
 
     assertThat(terminal.out())
         .contains("in 5 of 10 likely cases: ", "in 9 of 10 likely cases: ", "g per plate")
-        .contains("settles below", "Orchard's", "Without a rim it runs off above about 5.2 mm")
+        .contains(
+            "settles below",
+            "Orchard's",
+            "Without a rim, paste runs off the plate above about 5.2 mm")
         .doesNotContain("NaN", "Infinity");
     assertThat(terminal.out().lines()).allMatch(line -> line.length() <= 92);
     assertThat(terminal.err()).isEmpty();

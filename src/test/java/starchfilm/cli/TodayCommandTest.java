@@ -56,11 +56,12 @@ class TodayCommandTest {
   @Test
   void saysWhetherTheRoomIsCorrected() throws IOException {
     plate("Fresh", "2026-04-20T10:00", "");
-    assertThat(said("today")).contains("Nothing was learnt of these rooms");
+    assertThat(said("today")).contains("Nothing has been learnt yet; the forecasts use textbook");
 
     Files.copy(
         Path.of("formulations/garden/workshop.json").toAbsolutePath(),
         folder.resolve("workshop.json"));
+    assertThat(said("today")).contains("nothing is known about this room yet");
     Path file = folder.resolve("Fresh.json");
     Files.writeString(file, Files.readString(file).replace("kitchen", "workroom"));
     assertThat(said("today")).contains("Learnt from your trials: your room \"workroom\" dries");
@@ -111,8 +112,8 @@ class TodayCommandTest {
 
     assertThat(said("today"))
         .containsPattern(
-            "Weigh Halfway \\(2 plates\\) now: it .*range of its dry-through, from .* to about")
-        .contains("it was never weighed");
+            "Weigh Halfway \\(2 plates\\) now: it .*range of when it is dry through, from .* to about")
+        .contains("it has not been weighed yet");
   }
 
   @Test
@@ -159,7 +160,7 @@ class TodayCommandTest {
 
     assertThat(said("today"))
         .contains("One weighing lies in the future")
-        .contains("never weighed")
+        .contains("has not been weighed yet")
         .doesNotContain("it showed");
   }
 

@@ -66,7 +66,8 @@ final class LogDateOrder {
           0,
           '"' + open.text() + '"',
           "dates that say which number is the day",
-          "no line of this log tells day and month apart; write dates like 2026-04-02 or 2.4.2026");
+          "no line of this log shows whether day or month comes first; write dates like 2026-04-02"
+              + " or 2.4.2026");
     }
     return LogDate.Order.DAY_FIRST;
   }

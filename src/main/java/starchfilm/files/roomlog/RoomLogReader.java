@@ -272,8 +272,8 @@ public final class RoomLogReader {
       log.notice(
           OptionalInt.empty(),
           logged.readings().size()
-              + " readings are averaged over hours; what changes faster hardly changes when a"
-              + " film is dry");
+              + " readings are averaged over hours; faster changes hardly affect when a film"
+              + " is dry");
     }
     return Optional.of(felt);
   }

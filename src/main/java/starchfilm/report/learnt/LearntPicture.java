@@ -122,9 +122,9 @@ public record LearntPicture(
             .orElse(1);
     return ratio < 1.2
         ? ""
-        : ", which narrow the air over the plates up to "
+        : "; they make the textbook\u2019s range for the air over the plates up to "
             + Figures.two(ratio)
-            + " times as closely as the textbook";
+            + " times narrower";
   }
 
   private static Row room(RoomLearnt room) {

@@ -18,7 +18,7 @@ import starchfilm.report.words.Plural;
 /** What a notebook taught, for a terminal: plain lines that need no colour. */
 public final class LearntText {
 
-  static final String STRIPS = "Strips you pulled, against the rules for home film";
+  static final String STRIPS = "Strips you pulled, compared with the textbook for home film";
 
   private LearntText() {}
 

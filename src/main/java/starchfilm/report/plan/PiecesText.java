@@ -92,7 +92,7 @@ public final class PiecesText {
       parts.add(grams(plan.missingGlycerolKg()) + " of such glycerol");
     }
     return parts.isEmpty()
-        ? "Nothing is to be bought of what you wrote down."
+        ? "To buy: nothing; you have enough of everything you listed."
         : "To buy: " + String.join(", ", parts) + ".";
   }
 
@@ -106,7 +106,7 @@ public final class PiecesText {
     Estimate oil = OilBatch.holding(OilKind.USED_FRYING_OIL, pureKg);
     Band range = Band.normal(oil.value(), oil.sd());
     lines.add(
-        ("So much glycerol was bound in about %s g of used oil (%s to %s g; saponification value"
+        ("That much glycerol was bound in about %s g of used oil (%s to %s g; saponification value"
                 + " 180 to 205 mg KOH/g, judged). No recovery brings all of it back, so count on more"
                 + " oil.")
             .formatted(

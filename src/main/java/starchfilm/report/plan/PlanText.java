@@ -14,7 +14,6 @@ import starchfilm.planning.Supplies;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.OddityWords;
-import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PotLine;
 import starchfilm.report.words.ReaderUnit;
@@ -81,9 +80,9 @@ public final class PlanText {
   }
 
   private static String asked(PlanRequest request) {
-    return "%s, out of %s, in %s and %s%s:"
+    return "Asked for: %s from %s, in %s and %s%s."
         .formatted(
-            PlainWords.capital(PlanWords.wish(request.wish())),
+            PlanWords.wish(request.wish()),
             jar(request.supplies()),
             RoomWords.humidity(request.place().room()),
             RoomWords.temperature(request.place().room()),

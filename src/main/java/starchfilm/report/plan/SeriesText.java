@@ -168,15 +168,14 @@ public final class SeriesText {
       lines.add("  - " + sentence(power, series.series().platesEach()));
     }
     lines.add(
-        "A trend shows when a straight line through the logarithms can be told"
-            + " from none, two-sided at 5 %. Plates of one recipe are assumed to"
-            + " scatter by their own share of what is uncertain of drying, films by a"
-            + " fifth of the variance between laboratories, and hand-cut strips by 25"
-            + " % in strength and 40 % in stretch, "
+        "A trend shows when a straight line through the logarithms differs from a"
+            + " level one (two-sided test at 5 %). Assumed scatter (judged, no source):"
+            + " plates of one recipe, the part of the uncertainty in drying that is"
+            + " each plate\u2019s own; films, a fifth of the variance between"
+            + " laboratories; hand-cut strips, 25 % in strength and 40 % in stretch, "
             + strips
-            + " strips per plate (judged, no source). Plates of one pot share the"
-            + " errors of its scale and cook, which no plate beside them shows."
-            + " Computed by the "
+            + " strips per plate. Plates of one pot share the errors of its scale and"
+            + " cook, so comparing them does not show those. Computed by the "
             + TrendPower.SOURCE.citation()
             + " (recalled).");
     return lines;

@@ -102,16 +102,16 @@ public final class ThicknessText {
                 PERCENT.figure(answer.body().starchInPaste()),
                 PERCENT.figure(answer.body().settlesBelow()),
                 PERCENT.figure(answer.body().levelsUpTo())),
-        ("Thinner than about %s it hardly levels by itself before it sets, so spread it with a rod"
-                + " (Orchard's rule for a viscosity of about %s Pa s, which is assumed).")
+        ("A pour thinner than about %s hardly levels by itself before it sets: spread it with a"
+                + " rod (Orchard's rule for an assumed viscosity of about %s Pa s).")
             .formatted(
                 MILLIMETRE.figure(answer.levelling().levelsFromM()),
                 Figures.two(answer.levelling().viscosityPaS())),
         answer.request().rimM() > 0
             ? "The rim stands %s above the plate; keep the thick spot below it."
                 .formatted(MILLIMETRE.figure(answer.request().rimM()))
-            : ("Without a rim it runs off above about %s, if not before (height of a pool of hot"
-                    + " water at a sharp edge).")
+            : ("Without a rim, paste runs off the plate above about %s at the latest (height of a pool"
+                    + " of hot water at a sharp edge).")
                 .formatted(MILLIMETRE.figure(answer.levelling().standsUpToM())));
   }
 }

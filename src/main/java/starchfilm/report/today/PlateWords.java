@@ -124,7 +124,7 @@ public final class PlateWords {
               + who
               + " now: "
               + narrowing()
-              + (standing.last().isEmpty() ? "; it was never weighed." : ".");
+              + (standing.last().isEmpty() ? "; it has not been weighed yet." : ".");
       case LOOK ->
           "Look at "
               + who
@@ -166,7 +166,7 @@ public final class PlateWords {
         + effect
         + (Double.isInfinite(widthS)
             ? ""
-            : " of its dry-through, from "
+            : " of when it is dry through, from "
                 + Spans.of(widthS)
                 + " to about "
                 + Spans.of(left * widthS, widthS));

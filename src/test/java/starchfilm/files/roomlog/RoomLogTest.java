@@ -132,8 +132,8 @@ class RoomLogTest {
     }
     assertThat(notices(csv.toString()))
         .containsExactly(
-            "shed.csv: 300 readings are averaged over hours; what changes faster hardly"
-                + " changes when a film is dry");
+            "shed.csv: 300 readings are averaged over hours; faster changes hardly"
+                + " affect when a film is dry");
     List<LoggedRoom.Reading> readings =
         room(csv.toString().getBytes(StandardCharsets.UTF_8)).readings();
     assertThat(readings).hasSize(5);
@@ -154,8 +154,8 @@ class RoomLogTest {
     assertThat(faults("time,air_C,rh_pct\n03/04/2026 10:00,12,60\n03/04/2026 11:00,12,61\n"))
         .containsExactly(
             "shed.csv, line 2: \"03/04/2026 10:00\" given, allowed dates that say which number is the"
-                + " day; no line of this log tells day and month apart; write dates like 2026-04-02"
-                + " or 2.4.2026");
+                + " day; no line of this log shows whether day or month comes first; write dates"
+                + " like 2026-04-02 or 2.4.2026");
   }
 
   @Test
