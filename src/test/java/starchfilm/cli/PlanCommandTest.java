@@ -169,7 +169,7 @@ class PlanCommandTest {
 
     assertThat(terminal.out())
         .startsWith("Asked for: flexible film from 250 g of glycerol (205 g pure)")
-        .contains("1. Safest", "Most film", "eady soonest", "potato starch", "of it boils off")
+        .contains("1. Safest", "Most film", "eady soonest", "potato starch", "that boils off")
         .contains("Weigh the empty pot", "it thickens between 59 and 68 °C")
         .contains("dry through, thick spot", "Ready by your date, 5.0 days after the pour, in ")
         .contains("! Recovered glycerol may still hold methanol")

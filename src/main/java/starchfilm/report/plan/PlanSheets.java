@@ -210,7 +210,7 @@ public final class PlanSheets {
   private static List<String> cook(CookSteps cook) {
     return List.of(
         "Weigh the empty pot and note it.",
-        "Stir starch, glycerol and vinegar into the cold water until no lump is left.",
+        "Stir everything you weighed out into the cold water until no lump is left.",
         ("Heat slowly and keep stirring: it thickens between %s and %s °C, and scorches on the"
                 + " bottom if left alone.")
             .formatted(

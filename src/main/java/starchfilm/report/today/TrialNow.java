@@ -182,7 +182,7 @@ public record TrialNow(List<Part> parts, String spread, String ended) {
         .findFirst()
         .orElse(
             learnt.rooms().isEmpty()
-                ? "by the textbook; nothing is learnt yet"
+                ? "from textbook rates alone; nothing has been learnt yet"
                 : "corrected by what was learnt in other rooms; nothing is known about"
                     + " this one yet");
   }

@@ -72,7 +72,7 @@ public record PotLine(String name, String grams, String millilitres, String note
         recipe.waterKg(),
         grams,
         Composition.WATER_KG_PER_M3,
-        GRAM.figure(recipe.cook().waterLostKg().value()) + " of it boils off");
+        "including " + GRAM.figure(recipe.cook().waterLostKg().value()) + " that boils off");
     recipe.others().forEach((name, kg) -> lines.add(new PotLine(name, grams.apply(kg), "", "")));
     return lines;
   }
