@@ -112,7 +112,7 @@ class TodayCommandTest {
 
     assertThat(said("today"))
         .containsPattern(
-            "Weigh Halfway \\(2 plates\\) now: it .*range of when it is dry through, from .* to about")
+            "Weigh Halfway \\(2 plates\\) now: that .*range of its drying time, from .* to about")
         .contains("it has not been weighed yet");
   }
 

@@ -162,11 +162,11 @@ public final class PlateWords {
         left <= 0.55 && left >= 0.45
             ? "halves the range"
             : left < 0.45 ? "more than halves the range" : "narrows the range";
-    return "it "
+    return "that "
         + effect
         + (Double.isInfinite(widthS)
             ? ""
-            : " of when it is dry through, from "
+            : " of its drying time, from "
                 + Spans.of(widthS)
                 + " to about "
                 + Spans.of(left * widthS, widthS));
