@@ -140,7 +140,7 @@ final class App implements Runnable {
     CommandLine line = new CommandLine(this);
     for (HelpText help : commands) {
       String[] names = help.command().split(" ", -1);
-      (names.length == 1 ? line : line.getSubcommands().get(names[0]))
+      Objects.requireNonNull(names.length == 1 ? line : line.getSubcommands().get(names[0]))
           .addSubcommand(names[names.length - 1], made(help, options));
     }
     examplesFit(line);

@@ -46,7 +46,7 @@ record UsualPlace(
       PackedText.of(UsualPlace.class, "usual-places.txt")
           .lines()
           .filter(line -> !line.startsWith("#"))
-          .map(line -> of(line.split("\s*[|]\s*", -1)))
+          .map(line -> of(line.split(" *[|] *", -1)))
           .toList();
 
   private static UsualPlace of(String... row) {
