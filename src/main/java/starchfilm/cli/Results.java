@@ -31,9 +31,9 @@ final class Results {
         place ->
             files.put(key, OutputFile.of(Field.of(key).name(), place, kind, asked.surroundings())));
     List<String> there =
-        files.keySet().stream()
-            .filter(one -> files.get(one).isStandardOutput())
-            .map(one -> Field.of(one).name() + " -")
+        files.entrySet().stream()
+            .filter(one -> one.getValue().isStandardOutput())
+            .map(one -> Field.of(one.getKey()).name() + " -")
             .toList();
     if (there.size() > 1) {
       // Nobody could take them apart again.

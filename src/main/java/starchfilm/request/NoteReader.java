@@ -116,11 +116,11 @@ final class NoteReader {
   }
 
   /** What was typed where it can be read; empty where nothing was, or it cannot. */
-  private static String checked(EntryReader in, Field field, Function<String, ?> meaning) {
+  private static String checked(EntryReader in, Field field, Consumer<String> meaning) {
     return in.one(
         field,
         typed -> {
-          meaning.apply(typed);
+          meaning.accept(typed);
           return typed.strip();
         },
         "");
