@@ -20,7 +20,7 @@ import starchfilm.numerics.evidence.Band;
  * @param risks how it may crack or mould
  */
 public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks) {
-  /** A change of the middle by less than this is not told (ratio; judged). */
+  /** A change of the middle by less than this is not stated (ratio; judged). */
   private static final double VISIBLE = 0.05;
 
   static Expectation of(ForecastCache outlook, int draws) {
@@ -38,7 +38,7 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
     return changes(after, true);
   }
 
-  /** The same, only the middles told. */
+  /** The same, only the middles stated. */
   List<Effect> middlesTo(Expectation after) {
     return changes(after, false);
   }

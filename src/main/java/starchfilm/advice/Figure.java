@@ -34,7 +34,7 @@ import starchfilm.material.recipe.Ingredient;
 
 /**
  * What the table of rules and the sentences of advice may call by name: a figure of a plate and of
- * its forecast, in SI units, and how it is told.
+ * its forecast, in SI units, and how it is worded.
  */
 enum Figure {
   // In the pot.
@@ -188,7 +188,7 @@ enum Figure {
   /** A starch with a smaller share is not named. */
   private static final double TRACE = 0.02;
 
-  /** The least that a figure is told by its logarithm. */
+  /** The least that a figure is stated by its logarithm. */
   private static final double LEAST = 1e-3;
 
   private static final int MEAN_OVER_H = 72;
@@ -215,7 +215,7 @@ enum Figure {
     return value.applyAsDouble(scene);
   }
 
-  /** The figure as it is told, with its unit. */
+  /** The figure as it is written, with its unit. */
   String words(FaultContext scene) {
     return words.apply(scene);
   }

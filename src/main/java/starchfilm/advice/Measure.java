@@ -115,7 +115,7 @@ public enum Measure {
     return Figure.in(moved, before, after);
   }
 
-  /** Whether it can be told only where it is known when the plate was looked at. */
+  /** Whether it can be stated only where it is known when the plate was looked at. */
   boolean needsTime() {
     return this == NOT_DRY || this == NOT_PEELABLE;
   }

@@ -18,14 +18,14 @@ import starchfilm.numerics.evidence.Source;
 
 /**
  * The table of rules: which causes a fault may have, from which figure on they are one, what
- * answers a cause, and how all of it is told.
+ * answers a cause, and how all of it is worded.
  *
  * <p>It is the file {@code rules.json} beside this class, one rule a line. To add a rule, add a
  * line; a cause, measure, figure or adjustment nobody has heard of is refused with its row.
  *
  * @param rules fault and place to cause, in the order of the file
  * @param cures cause to adjustment, in the order of the file
- * @param changes how each change is told, with the names of {@link Figure}s in braces
+ * @param changes how each change is worded, with the names of {@link Figure}s in braces
  * @param compared what is compared of two trials, in the order of the work
  */
 public record RuleBook(

@@ -35,7 +35,7 @@ final class SingleChanges {
    * @param notNoted what is named where one does not, a noun phrase
    * @param what the figure, a noun phrase
    * @param setting what sets it
-   * @param figure how it is told
+   * @param figure how it is worded
    * @param same figures that lie no further apart are the same, in its SI unit; 0 where a ratio
    *     tells
    */
@@ -91,7 +91,7 @@ final class SingleChanges {
     }
   }
 
-  /** Adds what is told otherwise. */
+  /** Adds what is stated otherwise. */
   private void words(String what, Figure figure, UnaryOperator<Casting> change) {
     if (!figure.words(before).equals(figure.words(after))) {
       add(what, figure, change.apply(before.setup()));

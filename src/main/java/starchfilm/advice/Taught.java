@@ -19,7 +19,7 @@ import starchfilm.forecast.TrialForecast;
  * What the faults of a notebook teach together: below which glycerol its films broke and above
  * which they stuck, above which thickness its plates stayed wet.
  *
- * <p>Only what was seen is told, with its counts, and only where as clear a parting would come by
+ * <p>Only what was seen is stated, with its counts, and only where as clear a parting would come by
  * chance less than once in ten: of n plates on one side and m on the other, all f faulty ones on
  * the first side, {@code C(n, f)/C(n + m, f)} (Fisher 1935, The Design of Experiments, exact test,
  * recalled). No model is asked. Limit: trials differ in more than one thing, so a limit seen here
@@ -43,7 +43,7 @@ final class Taught {
   private Taught(
       List<TrialForecast> poured, ToDoubleFunction<TrialForecast> figure, String ofWhat) {
     this.poured = poured;
-    // As it is told, or a trial just past the limit would stand at it in the reader's table.
+    // As it is written, or a trial just past the limit would stand at it in the reader's table.
     this.figure = each -> Double.parseDouble(Told.number(figure.applyAsDouble(each)));
     this.ofWhat = ofWhat;
   }

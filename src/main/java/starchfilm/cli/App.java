@@ -122,7 +122,7 @@ final class App implements Runnable {
 
   /**
    * The command that is asked for alone, where that is plain: making the others takes time. Where
-   * none is, they are there to be told of, without their options.
+   * none is, they are there to be listed, without their options.
    */
   private CommandLine commandLine(String... args) {
     Set<String> words = Set.copyOf(Arrays.asList(args));

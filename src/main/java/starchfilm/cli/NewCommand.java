@@ -61,7 +61,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
     return ExitCodes.DONE;
   }
 
-  /** All rows or none, so that a table may be mended and read again. */
+  /** All rows or none, so that a table may be fixed and read again. */
   private int fromTable(Path table, Path folder, Path home, OptionEntries entries)
       throws NotWrittenException {
     if (asked.has("cooked line.line") || TrialQuestion.isWritten(entries)) {

@@ -160,7 +160,7 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
     return Files.isSymbolicLink(trial) ? before : beside;
   }
 
-  /** A file at fault is mended before anybody answers questions about it. */
+  /** A file at fault is fixed before anybody answers questions about it. */
   private static void refuse(List<Fault> faults) {
     if (!faults.isEmpty()) {
       throw CommandFailure.wrongInput(

@@ -46,7 +46,7 @@ record OptionEntries(ParseResult parsed) implements Entries {
         .toList();
   }
 
-  /** What is told by its place, such as a file. */
+  /** What is named by its place, such as a file. */
   private static PositionalParamSpec file(Field field) {
     return PositionalParamSpec.builder()
         .type(List.class)
@@ -58,7 +58,7 @@ record OptionEntries(ParseResult parsed) implements Entries {
         .build();
   }
 
-  /** Every option takes a list, so that one that is written twice is told, not lost. */
+  /** Every option takes a list, so that one that is written twice is reported, not lost. */
   private static OptionSpec option(Field field) {
     OptionSpec.Builder option =
         OptionSpec.builder(field.option().split(",", -1)).description(field.help());

@@ -102,7 +102,7 @@ final class TrialFiles {
     }
   }
 
-  /** What was learnt beside some trials; a file of it that cannot be read is told. */
+  /** What was learnt beside some trials; a file of it that cannot be read is reported. */
   static Workshops workshops(List<Trial> trials, CommandContext surroundings) {
     Workshops workshops = new Workshops(surroundings.clock());
     workshops.faults(trials).forEach(fault -> surroundings.err().println(fault.sentence()));

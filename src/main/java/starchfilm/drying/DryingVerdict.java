@@ -65,7 +65,7 @@ public enum DryingVerdict {
     return Stream.of(spots).map(DryingVerdict::of).min(Comparator.naturalOrder()).orElseThrow();
   }
 
-  /** Whether a case counts where the times of a milestone are told, under this verdict. */
+  /** Whether a case counts where the times of a milestone are stated, under this verdict. */
   boolean tells(Milestone milestone, Outcome outcome) {
     return switch (this) {
       case DRIES, MAY_STAY_SOFT -> outcome == Outcome.FIRM;

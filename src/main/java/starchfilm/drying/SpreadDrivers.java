@@ -64,7 +64,7 @@ final class SpreadDrivers {
       regression.newSampleData(logTimes, scaled);
       coefficients = regression.estimateRegressionParameters();
     } catch (SingularMatrixException e) {
-      // Factors that learning has tied together cannot be told apart.
+      // Factors that learning has tied together cannot be distinguished.
       return List.of();
     }
     double total = 0;

@@ -65,7 +65,7 @@ record TrialFacts(String file, String checksum) {
             .forEach((plate, film) -> sum.add(List.of(plate, film.pulls())));
       }
     } catch (IllegalArgumentException impossible) {
-      // Nothing can be learnt from it either; the sentence is told where it is forecast.
+      // Nothing can be learnt from it either; the sentence is stated where it is forecast.
       return Optional.empty();
     }
     return Optional.of(new TrialFacts(TrialName.from(folder, trial), sum.hex()));

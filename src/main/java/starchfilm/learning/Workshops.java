@@ -192,7 +192,7 @@ public final class Workshops implements TrialKnowledge {
       changed = now.lastModifiedTime();
       bytes = now.size();
     } catch (IOException gone) {
-      // Read below all the same: what is wrong with the file is told there.
+      // Read below all the same: what is wrong with the file is stated there.
       bytes = -1;
     }
     Reading last = readings.get(folder);

@@ -22,7 +22,7 @@ import starchfilm.planning.PlanSearch.Found;
  * Immutable; safe to share.
  */
 public final class Planner {
-  /** How far (log) a recipe at its date may be from the real forecast before it is mended. */
+  /** How far (log) a recipe at its date may be from the real forecast before it is corrected. */
   private static final double NEAR_DATE = 0.03;
 
   private static final int MOST_STEPS = 3;

@@ -26,7 +26,7 @@ record FilmTable(
     List<Row> rows,
     String vinegar,
     List<String> warnings) {
-  /** Width of the strip that strength is told for (m); the width many test strips have. */
+  /** Width of the strip that strength is stated for (m); the width many test strips have. */
   private static final double STRIP_WIDTH_M = 0.015;
 
   private static final int TICKS = 6;

@@ -19,7 +19,7 @@ public final class Headline {
   /** Above this no moisture is stated (ratio), see {@code film.Withheld}. */
   private static final double MEASURED_UP_TO = 0.9;
 
-  /** What fails in one case of ten is not told in the head. */
+  /** What fails in one case of ten is not stated in the head. */
   private static final double OFTEN = 0.9;
 
   private Headline() {}

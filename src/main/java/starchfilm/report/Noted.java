@@ -121,7 +121,7 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
     return weight == Weight.MAIN || weight == Weight.MAIN_WITHOUT_BAR;
   }
 
-  /** Whether its size can be told as a bar from nothing. */
+  /** Whether its size can be stated as a bar from nothing. */
   boolean hasBar() {
     return size.isPresent() && (weight == Weight.MAIN || weight == Weight.SIDE);
   }

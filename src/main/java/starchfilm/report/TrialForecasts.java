@@ -52,7 +52,7 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
   }
 
   /**
-   * What the reader is told of forecasts in outline.
+   * What the reader is told about forecasts in outline.
    *
    * @return a sentence; none where every trial is forecast in full
    */

@@ -24,7 +24,7 @@ public interface Entries {
    * What the door calls a field within a sentence.
    *
    * @param field the field
-   * @return the same, with marks where it needs them to be told from the rest
+   * @return the same, with marks where it needs them to be distinguished from the rest
    */
   default String quoted(Field field) {
     return name(field);

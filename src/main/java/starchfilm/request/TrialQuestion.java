@@ -253,7 +253,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         .orElse(fields);
   }
 
-  /** A fault of a value that was typed is told by its option, and such a value has no line. */
+  /** A fault of a value that was typed is named by its option, and such a value has no line. */
   private static String sentence(Fault fault, boolean inFile) {
     if (inFile && !fault.field().startsWith("--")) {
       return fault.sentence();

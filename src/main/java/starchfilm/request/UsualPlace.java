@@ -92,7 +92,7 @@ record UsualPlace(
     return String.join(", ", ALL.stream().map(UsualPlace::name).toList());
   }
 
-  /** Its air, with the speed that is told where one is. */
+  /** Its air, with the speed that is given where one is. */
   Room room(Optional<Double> toldMPerS, double warmestAfterPourS) {
     AirState mean =
         new AirState(

@@ -119,7 +119,7 @@ record WrittenPlates(Plate plate, int count) {
         || (!COUNT.matcher(text).replaceFirst("").isBlank() && isSizeless(typed));
   }
 
-  /** Whether only a number, a material or both are told of plates. */
+  /** Whether only a number, a material or both are given of plates. */
   static boolean isSizeless(String typed) {
     String small = typed.strip().toLowerCase(Locale.ROOT);
     Matcher told = COUNT_AND_WORDS.matcher(small);
@@ -134,7 +134,7 @@ record WrittenPlates(Plate plate, int count) {
             .isPresent();
   }
 
-  /** What is assumed of plates whose size is not told. */
+  /** What is assumed of plates whose size is not given. */
   static String assumption(String typed) {
     return "\""
         + typed.strip()

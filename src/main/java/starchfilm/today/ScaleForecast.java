@@ -11,7 +11,7 @@ import starchfilm.numerics.evidence.Estimate;
  * @param dryKg the film when it is dry through (kg), in the middle case
  * @param restKg the film when it has come to rest (kg), in the middle case
  * @param rangeLeft how much of the range of the dry-through time a weighing now would leave, 0 to
- *     1; 1 where that cannot be told
+ *     1; 1 where that cannot be known
  */
 public record ScaleForecast(
     Estimate nowKg, double peelableKg, double dryKg, double restKg, double rangeLeft) {}

@@ -20,7 +20,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 
 /**
- * How one plate, or some plates of one pour that nobody told apart, stand at a moment.
+ * How one plate, or some plates of one pour that nobody distinguished, stand at a moment.
  *
  * @param forecast the trial as the plate shows it
  * @param plates the numbers of the plates

@@ -118,7 +118,7 @@ public record Today(
   }
 
   /**
-   * Plates of one pour that nobody told apart.
+   * Plates of one pour that nobody distinguished.
    *
    * @param as the trial as each of them shows it
    * @param numbers their numbers
@@ -130,7 +130,7 @@ public record Today(
    *
    * @param trials the trials
    * @param now the moment, by the clock on the wall
-   * @return those of one pour that nobody told apart together, in the order of the trials
+   * @return those of one pour that nobody distinguished together, in the order of the trials
    */
   public static List<Alike> alike(List<Trial> trials, LocalDateTime now) {
     List<Alike> all = new ArrayList<>();

@@ -213,7 +213,7 @@ record NoteDesk(PageContext desk) {
     return (fault.field().isEmpty() ? "" : fault.field() + ": ") + atItsField(fault);
   }
 
-  /** A fault told where its field stands, which needs no name there. */
+  /** A fault stated where its field stands, which needs no name there. */
   static String atItsField(Fault fault) {
     StringBuilder text = new StringBuilder(fault.given());
     if (!fault.allowed().isEmpty()) {

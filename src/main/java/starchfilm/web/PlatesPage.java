@@ -38,7 +38,7 @@ record PlatesPage(PageContext desk) {
   private static final int MOST_FIELDS = 12;
 
   /**
-   * Plates of one pour that nobody told apart.
+   * Plates of one pour that nobody distinguished.
    *
    * @param row the trial
    * @param place its place on the page

@@ -16,7 +16,7 @@ record TrialFilter(Fields query) {
   /** What trials can be put in order of, first what is drying, then what comes next. */
   static final List<String> ORDERS = List.of("state", "pour", "name", "rating");
 
-  /** What rows can be told apart by, by the name of the field. */
+  /** What rows can be distinguished by, by the name of the field. */
   private static final List<Choice> CHOICES =
       List.of(
           new Choice("state", "State", TrialRow::stage),

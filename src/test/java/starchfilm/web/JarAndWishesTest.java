@@ -57,7 +57,7 @@ class JarAndWishesTest {
         .contains("Plates of several sizes")
         .contains("What can be made");
     assertThat(site.get("/plan/wishes?" + WISHES + "&pieces=40+of+60x90+mm").body())
-        .contains("40 pieces of 60 × 90 mm", "Nothing is to be bought", "Each pour");
+        .contains("40 pieces of 60 × 90 mm", "To buy: nothing", "Each pour");
     String series = WISHES.replace("&plates=2", "&plates=3").replace("&by=5", "");
     assertThat(site.get("/plan/wishes?" + series + "&vary=glycerol+20,30,40").body())
         .contains("3 groups of 1 plate each", "Order of the pots", "C: ");

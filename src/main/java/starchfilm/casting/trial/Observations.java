@@ -33,7 +33,7 @@ public record Observations(
       new Observations(
           List.of(), List.of(), List.of(), List.of(), OptionalInt.empty(), List.of(), List.of());
 
-  /** The observations of a pour of which no plate is told from the others. */
+  /** The observations of a pour of which no plate is distinguished from the others. */
   public Observations(
       List<Weighing> weighings,
       List<ObservedFault> faults,

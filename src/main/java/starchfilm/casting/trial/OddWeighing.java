@@ -10,7 +10,7 @@ import starchfilm.casting.Casting;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
- * A weighing that no drying plate can show, told from the weighings alone.
+ * A weighing that no drying plate can show, known from the weighings alone.
  *
  * <p>Two masses differ where they lie apart by three standard uncertainties of their difference,
  * which is a coverage of about 99 % (JCGM 100:2008, Guide to the expression of uncertainty in

@@ -138,7 +138,7 @@ public final class MomentParser {
   }
 
   /**
-   * Whether a moment to come is told by its distance, such as {@code 5d after the pour}, from
+   * Whether a moment to come is named by its distance, such as {@code 5d after the pour}, from
    * whenever that counts.
    *
    * @param text as typed

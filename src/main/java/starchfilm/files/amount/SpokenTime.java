@@ -188,7 +188,7 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
       return Optional.empty();
     }
 
-    /** A year that is not told is 0 here. */
+    /** A year that is not given is 0 here. */
     private Optional<LocalDate> date() {
       Matcher iso = take(ISO);
       if (iso != null) {

@@ -40,7 +40,7 @@ public final class FirstFaults {
    * The first faults of one file.
    *
    * @param faults its faults
-   * @param words how one is told
+   * @param words how one is worded
    * @param and what stands before the number of those left out
    * @return ten at most, and how many more there are
    */

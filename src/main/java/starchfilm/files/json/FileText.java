@@ -73,7 +73,7 @@ public final class FileText {
    *
    * @param file the file
    * @param limitBytes the most that is read
-   * @return true if so; false as well where its size cannot be told
+   * @return true if so; false as well where its size cannot be known
    */
   public static boolean isLarger(Path file, long limitBytes) {
     try {

@@ -33,7 +33,7 @@ public sealed interface Located {
    */
   record Place(String path, int line, int column, int start, int end) {
     /**
-     * A place that is only told, not edited.
+     * A place that is only reported, not edited.
      *
      * @param path as above
      * @param line as above

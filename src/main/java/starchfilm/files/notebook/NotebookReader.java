@@ -145,7 +145,7 @@ public final class NotebookReader {
           .filter(file -> !known.contains(real(file)))
           .forEach(file -> new TrialReader().read(file, new Findings("")).ifPresent(all::add));
     } catch (IOException e) {
-      // Those that were read are counted; the folder was told of above.
+      // Those that were read are counted; the folder was reported above.
     }
     all.sort(ORDER);
     return all;

@@ -219,7 +219,7 @@ final class ObjectReader {
         .flatMap(read -> amount(volume, read));
   }
 
-  /** An amount, or what its declaration says is assumed, which is told. */
+  /** An amount, or what its declaration says is assumed, which is stated. */
   Estimate taken(String key) {
     return amount(key).orElseGet(() -> assumed(key));
   }

@@ -64,7 +64,7 @@ public final class SoundPart {
         return new TrialReader().read(fields(trial, file), file, new Findings(""));
       }
     } catch (UnreadableFileException e) {
-      // Its fault was told when it was read; there is no part that could be sound.
+      // Its fault was reported when it was read; there is no part that could be sound.
     }
     return Optional.empty();
   }

@@ -28,7 +28,7 @@ import starchfilm.numerics.evidence.Estimate;
  * @param label its name on a form; of a section the title of its fields; empty where no form has it
  * @param assumed what is taken where it is not noted, begun with a number or a range in its unit;
  *     empty where that is no constant
- * @param cost what it costs not to know it; empty where nothing is told
+ * @param cost what it costs not to know it; empty where nothing is stated
  * @param fields of a section: its fields by their names
  */
 public record TrialField(

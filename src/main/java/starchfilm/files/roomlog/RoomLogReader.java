@@ -136,7 +136,7 @@ public final class RoomLogReader {
     return readings;
   }
 
-  /** A few broken rows are passed over and told; more of them are a fault of the log. */
+  /** A few broken rows are passed over and reported; more of them are a fault of the log. */
   private void tell(Findings broken, int faulty, List<LogTable.Row> rows) {
     if (faulty * ROWS_FOR_ONE_BROKEN <= rows.size()) {
       broken

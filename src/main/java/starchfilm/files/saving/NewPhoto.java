@@ -21,7 +21,7 @@ public final class NewPhoto {
   /**
    * A picture as it was chosen.
    *
-   * @param name what its sender calls it; only told in a refusal
+   * @param name what its sender calls it; only named in a refusal
    * @param content its bytes; a JPEG, PNG or GIF
    */
   @SuppressWarnings("ArrayRecordComponent") // read once, never compared
@@ -151,7 +151,7 @@ public final class NewPhoto {
     return new Note.Photographed(name, at, photo.caption(), photo.plate());
   }
 
-  /** Its bytes; empty where it cannot be noted, which is told when it is. */
+  /** Its bytes; empty where it cannot be noted, which is stated when it is. */
   private static Optional<byte[]> beside(Path trialFile, Note.Photographed photo) {
     Located.Place place = new Located.Place("photos", 1, 1);
     Optional<Path> file = BesideFile.find(trialFile, photo.name(), place, new Findings(""));

@@ -62,7 +62,7 @@ public sealed interface Note {
     }
 
     /**
-     * The same weighing, with the plate told; any other line as it is.
+     * The same weighing, with the plate named; any other line as it is.
      *
      * @param same whether it was the plate weighed before
      * @return the note
@@ -304,7 +304,7 @@ public sealed interface Note {
     }
 
     /**
-     * The same notes, with the plate told for every weighing.
+     * The same notes, with the plate named for every weighing.
      *
      * @param same whether it was the plate weighed before
      * @return the notes

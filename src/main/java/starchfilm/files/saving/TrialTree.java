@@ -47,7 +47,7 @@ public final class TrialTree {
         return trial;
       }
     } catch (JsonProcessingException e) {
-      // Falls through: the whole text has to be mended first.
+      // Falls through: the whole text has to be fixed first.
     }
     throw NotWrittenException.because(
         Path.of("the file"), "a file that is no JSON object", "fix its text first");

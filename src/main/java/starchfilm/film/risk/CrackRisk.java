@@ -26,7 +26,7 @@ public record CrackRisk(
     double dryThicknessM,
     double worstAtS,
     boolean mayTearAtRim) {
-  /** Beyond this a critical thickness is not told apart (m); no pour of paste gets there. */
+  /** Beyond this a critical thickness is not distinguished (m); no pour of paste gets there. */
   public static final double THICKEST_TOLD_M = 5e-3;
 
   /** The band of the critical thickness: times or divided by. */

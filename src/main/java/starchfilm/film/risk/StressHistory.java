@@ -24,7 +24,7 @@ final class StressHistory {
   /** Shrinking that nobody sees (ratio; judged). */
   private static final double UNSEEN = 0.01;
 
-  /** Air in which no film's moisture is told; it holds at least that much. */
+  /** Air in which no moisture of a film is stated; it holds at least that much. */
   private static final double DAMPEST = 0.9;
 
   private final Casting drying;

@@ -41,7 +41,7 @@ public record RoomLearnt(
   }
 
   /**
-   * What a room is told by.
+   * What a room is known by.
    *
    * @param roomName the room's name, however it is capitalised
    * @return the same for every name of that room

@@ -33,7 +33,7 @@ import starchfilm.numerics.evidence.ValidRange;
  *
  * <p>Valid for: 5 to 60 C, 11 to 90 % relative humidity, up to 60 g glycerol per 100 g dry starch,
  * salt below 2 % of dry solids; {@link #extrapolations} says what is not met. Limits: the salt's
- * own water is left out, and a wet film above 90 % is no longer told from a solution.
+ * own water is left out, and a wet film above 90 % is no longer derived from a solution.
  *
  * <p>{@link #moisture} is the rule itself; {@link #activity} reads a table of its inverse, within
  * 1e-4 in activity and 1 % in slope. Immutable and free for all threads; reading the table

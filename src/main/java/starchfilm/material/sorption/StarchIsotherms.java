@@ -7,7 +7,7 @@ import starchfilm.numerics.evidence.Source;
 /**
  * The isotherm of each starch near 25 C, one row a kind.
  *
- * <p>Where adsorption and desorption were told apart, the row is desorption: a film is drying.
+ * <p>Where adsorption and desorption were distinguished, the row is desorption: a film is drying.
  * Recalled rows are good to some 10 to 15 %; a kind's cultivar and cooking move it as much. What
  * temperature does is {@link FilmIsotherm#warmth}.
  */

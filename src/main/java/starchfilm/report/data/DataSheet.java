@@ -97,7 +97,7 @@ public final class DataSheet {
    * The answer as JSON.
    *
    * @return one object: what it is, its keys with unit and meaning, its rows, and what else is
-   *     told; of an answer of one row also each range by its key, such as {@code
+   *     said; of an answer of one row also each range by its key, such as {@code
    *     pure_glycerol_g.low}, or why it is withheld
    */
   public String json() {
@@ -149,7 +149,7 @@ public final class DataSheet {
   /**
    * The answer as CSV.
    *
-   * @return a head, a line a row, and after them what else is told; line ends are a line feed
+   * @return a head, a line a row, and after them what else is said; line ends are a line feed
    */
   public String csv() {
     StringBuilder text = new StringBuilder();

@@ -82,7 +82,7 @@ public final class LearntText {
     return learnt.leftOut().stream().map(left -> left.file() + ": " + left.reason()).toList();
   }
 
-  /** The factors that were told, one sentence each. */
+  /** The factors that were stated, one sentence each. */
   static List<String> told(List<ParameterLearnt> factors) {
     return factors.stream()
         .filter(ParameterLearnt::isTold)

@@ -19,7 +19,7 @@ import starchfilm.report.words.Spans;
  * @param anchor the section's place on the page
  * @param heading over the section
  * @param rooms the rooms, whole sentences with what they rest on
- * @param groups every factor that was told, by what it belongs to
+ * @param groups every factor that was learnt, by what it belongs to
  * @param looks the trials looked back on
  * @param doubted weighings and strips that hardly count, whole sentences
  * @param leftOut trials that nothing could be learnt from, whole sentences
@@ -50,7 +50,7 @@ public record LearntView(
    * Factors that belong together.
    *
    * @param name what they are of
-   * @param lines one a factor that is told
+   * @param lines one a factor that is stated
    */
   public record Group(String name, List<String> lines) {}
 

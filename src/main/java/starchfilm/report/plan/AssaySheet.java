@@ -38,7 +38,7 @@ public record AssaySheet(
     List<String> remarks,
     List<Caution> cautions,
     List<String> sources) {
-  /** A figure is told in steps of which its range holds at least this many. */
+  /** A figure is stated in steps of which its range holds at least this many. */
   private static final double STEPS_A_RANGE = 5;
 
   /** Narrower parts hold no word. */

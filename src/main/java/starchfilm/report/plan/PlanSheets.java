@@ -45,7 +45,7 @@ public final class PlanSheets {
   /** Share of what a plate without a rim holds from which a pour is warned of. */
   private static final double RUNS_OVER_SHARE = 0.7;
 
-  /** A chance lower than asked by this is told. */
+  /** A chance lower than asked by this is stated. */
   private static final double NOTICEABLE = 0.05;
 
   private PlanSheets() {}

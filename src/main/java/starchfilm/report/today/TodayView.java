@@ -64,7 +64,7 @@ public record TodayView(
     }
   }
 
-  /** Where plates are told of. */
+  /** Where plates are described. */
   public interface Addresses {
     /** Nowhere: for a terminal. */
     Addresses NONE =
@@ -91,7 +91,7 @@ public record TodayView(
    * Puts it into words.
    *
    * @param today what to do
-   * @param addresses where plates are told of
+   * @param addresses where plates are described
    * @return the view
    */
   public static TodayView of(Today today, Addresses addresses) {

@@ -18,14 +18,14 @@ import starchfilm.report.words.Spans;
 import starchfilm.today.Standing;
 
 /**
- * One trial as it stands now: a part for each of its plates that somebody told apart.
+ * One trial as it stands now: a part for each of its plates that somebody distinguished.
  *
  * @param parts the plates; of a trial that is not drying, its curve alone
  * @param spread how far its plates lie apart; empty for one
  * @param ended what became of its plates; empty where that is not noted, or one still dries
  */
 public record TrialNow(List<Part> parts, String spread, String ended) {
-  /** What became of more plates is told where each was noted. */
+  /** What became of more plates is stated where each was noted. */
   private static final int MOST_ENDS = 6;
 
   /**
@@ -117,7 +117,7 @@ public record TrialNow(List<Part> parts, String spread, String ended) {
     return sentences.size() > MOST_ENDS ? "" : String.join(" ", sentences);
   }
 
-  /** Mean and spread of the plates that somebody told apart. */
+  /** Mean and spread of the plates that somebody distinguished. */
   private static String spread(List<Standing> standings) {
     double[] readyS =
         standings.stream()

@@ -38,7 +38,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   /** Longer after the pour than this, the part of the day says more than is known (s). */
   private static final double PART_OF_DAY_UP_TO_S = 3 * DAY_S;
 
-  /** A range shorter than this is told by the hour, a longer one by the day (s). */
+  /** A range shorter than this is stated by the hour, a longer one by the day (s). */
   private static final double BY_THE_HOUR_UP_TO_S = 2 * DAY_S;
 
   /** Steps of a time axis (h). */
@@ -46,7 +46,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
 
   private static final int HOURS_OF_DAY = 24;
 
-  /** The end of the calendar: a longer time is told as a number of days (s). */
+  /** The end of the calendar: a longer time is stated as a number of days (s). */
   private static final double DATES_UP_TO_S = 400 * DAY_S;
 
   /**
@@ -89,7 +89,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   }
 
   /**
-   * The same beside a later one, told in the same unit.
+   * The same beside a later one, stated in the same unit.
    *
    * @param afterPourS the band (s since the pour), its low end and middle finite
    * @param latestS the later one's middle (s since the pour)

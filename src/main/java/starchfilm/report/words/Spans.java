@@ -14,7 +14,7 @@ public final class Spans {
 
   private Spans() {}
 
-  /** The unit in which a length of time is told. */
+  /** The unit in which a length of time is stated. */
   private enum Unit {
     MINUTES("minutes", "minute", MINUTE_S),
     HOURS("hours", "hour", HOUR_S),

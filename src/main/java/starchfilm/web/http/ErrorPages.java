@@ -14,7 +14,7 @@ public interface ErrorPages {
   Response page(HttpError refusal, boolean partial);
 
   /**
-   * What the reader is told of a request that was not carried out.
+   * What the reader is told about a request that was not carried out.
    *
    * @param why what its handler threw
    * @return empty where the program itself failed

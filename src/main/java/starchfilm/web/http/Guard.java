@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  *
  * <p>Our pages tell their origin with their forms. {@code Origin: null} comes from pages that hide
  * theirs; it is taken only where the browser itself says that the page is ours ({@code
- * Sec-Fetch-Site}). Who is refused here is told one sentence and nothing else: no path, no token.
+ * Sec-Fetch-Site}). Who is refused here is given one sentence and nothing else: no path, no token.
  */
 final class Guard {
   static final String TOKEN_FIELD = "token";
@@ -47,7 +47,7 @@ final class Guard {
    * A guard.
    *
    * @param hosts the Host headers that mean this server, in lower case with the port
-   * @param port the port; cookies of one machine's servers are told apart by it
+   * @param port the port; cookies of one machine's servers are distinguished by it
    * @param key the key for other devices; empty where none are let in
    * @param ownKey the key for browsers of this machine; empty where none is needed
    */
