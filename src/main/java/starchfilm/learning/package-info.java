@@ -5,8 +5,8 @@
  * of four parts: one common to all plates, one of its room, one of its starch kind, and one of the
  * plate alone. Weighings of a plate teach its sum; many plates together teach the parts, each held
  * back towards zero by its share of the textbook's spread ({@code VarianceShares}), so that a room
- * with one weighing is hardly distinguished from the others and a new room starts from what all have in
- * common.
+ * with one weighing is hardly distinguished from the others and a new room starts from what all
+ * have in common.
  *
  * <p>What one plate teaches is kept as a {@code PlateLikelihood}: the lessons add up, and a
  * forecast of a plate leaves that plate's own lesson out and takes its weighings instead, so that

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 import starchfilm.files.amount.MistypedException;
 
 /**
- * Reads entries one by one; mistakes are kept, so that all are reported together, and so is what was
- * assumed.
+ * Reads entries one by one; mistakes are kept, so that all are reported together, and so is what
+ * was assumed.
  *
  * <p>After a mistake reading goes on with what stands for a field that was left out, or NaN;
  * nothing is made of it, for {@link #finished} refuses.

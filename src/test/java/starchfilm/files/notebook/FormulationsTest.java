@@ -49,7 +49,7 @@ class FormulationsTest {
         .containsExactly(
             "formulations/garden/shed-april.csv, line 127: no reading for 9.5 h"
                 + " before 2026-04-21T07:00; bridged by a straight line",
-            "formulations/garden/shed-april.csv: 367 readings are averaged over hours; what"
-                + " changes faster hardly changes when a film is dry");
+            "formulations/garden/shed-april.csv: 367 readings are averaged over hours;"
+                + " faster changes hardly affect when a film is dry");
   }
 }
