@@ -20,7 +20,7 @@ class AnswerFirstInBrowserTest {
       boolean phone, String label, @Chrome.WithoutScript Window window, @Served RunningSite site) {
     open(window, site, "/jar", phone);
     window.write("What the jar holds", "250");
-    window.field("It was").sendKeys("bought");
+    window.field("The glycerol is").sendKeys("bought");
     window.write("Glycerol by the label", label);
     window.send("Work out what is in the jar");
 

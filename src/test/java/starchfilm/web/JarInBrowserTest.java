@@ -12,7 +12,7 @@ class JarInBrowserTest {
   void goesFromAnEmptyFolderToARecipeInTheNotebook(Window window, @Served RunningSite site) {
     window.open(site, "/jar");
     window.write("What the jar holds", "250");
-    window.field("It was").sendKeys("bought");
+    window.field("The glycerol is").sendKeys("bought");
     window.write("Glycerol by the label", "99.5");
     window.button("Work out what is in the jar").click();
     window.awaitText("In the jar");
