@@ -9,9 +9,7 @@ import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.air.AirState;
 import starchfilm.material.air.Harrison1963;
-import starchfilm.material.air.LatentHeat;
 import starchfilm.material.air.PlateTransfer;
-import starchfilm.material.air.SaturationPressure;
 import starchfilm.material.air.WagnerPruss1993;
 import starchfilm.material.sorption.FilmIsotherm;
 import starchfilm.material.wetfilm.FilmMaterial;
@@ -78,8 +76,8 @@ final class PlateExchange implements FaceExchange {
 
   private static final int STEADY_ROUNDS = 60;
 
-  private static final SaturationPressure SATURATION = new WagnerPruss1993();
-  private static final LatentHeat LATENT_HEAT = new Harrison1963();
+  private static final WagnerPruss1993 SATURATION = new WagnerPruss1993();
+  private static final Harrison1963 LATENT_HEAT = new Harrison1963();
 
   private final Room room;
   private final boolean constantRoom;

@@ -3,7 +3,6 @@ package starchfilm.jar.assay;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.Locale;
-import starchfilm.material.ingredient.GlycerolDensity;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
@@ -28,7 +27,7 @@ import starchfilm.numerics.evidence.Source;
  * @param temperatureK temperature (K)
  */
 public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) implements JarReading {
-  private static final GlycerolDensity RULE = new VolkKaehler2018();
+  private static final VolkKaehler2018 RULE = new VolkKaehler2018();
   private static final Estimate SALT_M3_PER_KG = Estimate.between(0.15e-3, 0.5e-3);
   private static final Estimate FATTY_M3_PER_KG = Estimate.between(0.95e-3, 1.13e-3);
 
@@ -132,7 +131,7 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
 
   @Override
   public Source source() {
-    return RULE.source();
+    return VolkKaehler2018.SOURCE;
   }
 
   @Override

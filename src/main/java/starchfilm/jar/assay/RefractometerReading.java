@@ -3,7 +3,6 @@ package starchfilm.jar.assay;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.Locale;
-import starchfilm.material.ingredient.GlycerolRefractiveIndex;
 import starchfilm.material.ingredient.Hoyt1934;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Source;
@@ -23,7 +22,7 @@ import starchfilm.numerics.evidence.Source;
  * @param temperatureK temperature on the prism (K)
  */
 public record RefractometerReading(Estimate index, Estimate temperatureK) implements JarReading {
-  private static final GlycerolRefractiveIndex RULE = new Hoyt1934();
+  private static final Hoyt1934 RULE = new Hoyt1934();
   private static final Estimate INDEX_PER_SALT = Estimate.between(0.11, 0.18);
   private static final Estimate INDEX_PER_FATTY = Estimate.between(0, 0.15);
 
@@ -78,6 +77,6 @@ public record RefractometerReading(Estimate index, Estimate temperatureK) implem
 
   @Override
   public Source source() {
-    return RULE.source();
+    return Hoyt1934.SOURCE;
   }
 }

@@ -9,7 +9,7 @@ package starchfilm.material.air;
  * transfer coefficient by less than 0.5 %, because it goes with a sixth power of nu.
  */
 final class FilmLayer {
-  private static final VapourDiffusivity DIFFUSIVITY = new MarreroMason1972();
+  private static final MarreroMason1972 DIFFUSIVITY = new MarreroMason1972();
   private static final StandardAtmosphere1976 AIR = new StandardAtmosphere1976();
 
   /** D (m2/s). */

@@ -2,7 +2,6 @@ package starchfilm.material.air;
 
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.evidence.ValidRange;
 import starchfilm.numerics.units.Units;
 
 /**
@@ -16,29 +15,24 @@ import starchfilm.numerics.units.Units;
  * <p>Source: Harrison 1963, as equation 3-1 of Allen et al. 1998, Crop evapotranspiration, FAO
  * Irrigation and Drainage Paper 56, annex 3 (recalled).
  */
-public final class Harrison1963 implements LatentHeat {
-  private static final Source SOURCE =
+public final class Harrison1963 {
+  /** Where the formula is published. */
+  public static final Source SOURCE =
       new Source(
           "Harrison 1963, in Allen et al. 1998, FAO Irrigation and Drainage Paper 56, annex 3,"
               + " equation 3-1",
           Check.RECALLED);
-  private static final ValidRange RANGE = new ValidRange("temperature", 273.15, 333.15, "K");
 
   private static final double AT_ZERO_J_PER_KG = 2501e3;
   private static final double SLOPE_J_PER_KG_K = -2361;
 
-  @Override
+  /**
+   * Latent heat of vaporisation of pure water.
+   *
+   * @param temperatureK temperature of the surface (K)
+   * @return latent heat (J/kg)
+   */
   public double jPerKg(double temperatureK) {
     return AT_ZERO_J_PER_KG + SLOPE_J_PER_KG_K * (temperatureK - Units.ZERO_CELSIUS_K);
-  }
-
-  @Override
-  public Source source() {
-    return SOURCE;
-  }
-
-  @Override
-  public ValidRange range() {
-    return RANGE;
   }
 }

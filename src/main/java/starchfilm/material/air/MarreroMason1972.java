@@ -2,7 +2,6 @@ package starchfilm.material.air;
 
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * Diffusion coefficient of water vapour in air.
@@ -15,27 +14,23 @@ import starchfilm.numerics.evidence.ValidRange;
  * table of recommended fits (recalled). Another common form, {@code 2.19e-5 (T/273.15)^1.81}, lies
  * 1 to 3 % higher.
  */
-public final class MarreroMason1972 implements VapourDiffusivity {
-  private static final Source SOURCE =
+public final class MarreroMason1972 {
+  /** Where the formula is published. */
+  public static final Source SOURCE =
       new Source("Marrero and Mason 1972, J. Phys. Chem. Ref. Data 1:3", Check.RECALLED);
-  private static final ValidRange RANGE = new ValidRange("temperature", 282, 450, "K");
 
   private static final double COEFFICIENT = 1.87e-10;
   private static final double EXPONENT = 2.072;
 
-  @Override
+  /**
+   * Diffusion coefficient of water vapour in air.
+   *
+   * @param temperatureK temperature (K)
+   * @param pressurePa total pressure (Pa)
+   * @return diffusion coefficient (m2/s)
+   */
   public double m2PerS(double temperatureK, double pressurePa) {
     double pressureAtm = pressurePa / HumidAir.STANDARD_PRESSURE_PA;
     return COEFFICIENT * Math.pow(temperatureK, EXPONENT) / pressureAtm;
-  }
-
-  @Override
-  public Source source() {
-    return SOURCE;
-  }
-
-  @Override
-  public ValidRange range() {
-    return RANGE;
   }
 }

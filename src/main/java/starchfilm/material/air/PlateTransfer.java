@@ -38,7 +38,7 @@ public final class PlateTransfer {
   private static final double STILL_SHARE_OF_RIM = 0.35;
   private static final double DRAUGHT_HALVING_M_PER_S = 0.3;
 
-  private static final SaturationPressure SATURATION = new WagnerPruss1993();
+  private static final WagnerPruss1993 SATURATION = new WagnerPruss1993();
 
   private static final Source HEAT_AND_MASS =
       new Source(
@@ -236,8 +236,8 @@ public final class PlateTransfer {
    */
   public static List<Source> sources() {
     return List.of(
-        SATURATION.source(),
-        new MarreroMason1972().source(),
+        WagnerPruss1993.SOURCE,
+        MarreroMason1972.SOURCE,
         StandardAtmosphere1976.SOURCE,
         ForcedFlow.SOURCE,
         NaturalFlow.SOURCE,

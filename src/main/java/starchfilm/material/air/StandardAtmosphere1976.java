@@ -15,7 +15,7 @@ import starchfilm.numerics.evidence.Source;
  * <p>Source: U.S. Standard Atmosphere 1976, equations 51 and 53 (recalled; within 1 % of Incropera
  * et al., Fundamentals of Heat and Mass Transfer, table A.4).
  */
-public final class StandardAtmosphere1976 implements AirViscosity, AirConductivity {
+public final class StandardAtmosphere1976 {
   /** Where both formulas are published. */
   public static final Source SOURCE =
       new Source("U.S. Standard Atmosphere 1976, equations 51 and 53", Check.RECALLED);
@@ -26,7 +26,12 @@ public final class StandardAtmosphere1976 implements AirViscosity, AirConductivi
   private static final double CONDUCTIVITY_SHIFT_K = 245.4;
   private static final double CONDUCTIVITY_EXPONENT_K = -12;
 
-  @Override
+  /**
+   * Dynamic viscosity of dry air.
+   *
+   * @param temperatureK temperature (K)
+   * @return viscosity (Pa s)
+   */
   public double viscosityPaS(double temperatureK) {
     return VISCOSITY_COEFFICIENT
         * temperatureK
@@ -34,7 +39,12 @@ public final class StandardAtmosphere1976 implements AirViscosity, AirConductivi
         / (temperatureK + VISCOSITY_SHIFT_K);
   }
 
-  @Override
+  /**
+   * Thermal conductivity of dry air.
+   *
+   * @param temperatureK temperature (K)
+   * @return conductivity (W/(m K))
+   */
   public double conductivityWPerMK(double temperatureK) {
     double shiftK = CONDUCTIVITY_SHIFT_K * Math.pow(10, CONDUCTIVITY_EXPONENT_K / temperatureK);
     return CONDUCTIVITY_COEFFICIENT

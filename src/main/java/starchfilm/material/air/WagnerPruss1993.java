@@ -2,7 +2,6 @@ package starchfilm.material.air;
 
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * Saturation pressure of water, the auxiliary equation of the international steam tables.
@@ -20,11 +19,11 @@ import starchfilm.numerics.evidence.ValidRange;
  * <p>Deviation: half powers are formed with one square root, because this sits in the innermost
  * loop of the solver.
  */
-public final class WagnerPruss1993 implements SaturationPressure {
-  private static final Source SOURCE =
+public final class WagnerPruss1993 {
+  /** Where the formula is published. */
+  public static final Source SOURCE =
       new Source(
           "Wagner and Pruss 1993, J. Phys. Chem. Ref. Data 22:783, equation 1", Check.RECALLED);
-  private static final ValidRange RANGE = new ValidRange("temperature", 273.16, 647.096, "K");
 
   private static final double CRITICAL_K = 647.096;
   private static final double CRITICAL_PA = 22.064e6;
@@ -35,7 +34,12 @@ public final class WagnerPruss1993 implements SaturationPressure {
   private static final double A5 = -15.9618719;
   private static final double A6 = 1.80122502;
 
-  @Override
+  /**
+   * Saturation pressure over liquid water.
+   *
+   * @param temperatureK temperature (K)
+   * @return saturation pressure (Pa)
+   */
   public double pa(double temperatureK) {
     double v = 1 - temperatureK / CRITICAL_K;
     double root = Math.sqrt(v);
@@ -43,15 +47,5 @@ public final class WagnerPruss1993 implements SaturationPressure {
     double whole = v * A1 + v3 * (A3 + v * A5);
     double half = root * (v * A2 + v3 * (A4 + v3 * v * A6));
     return CRITICAL_PA * Math.exp(CRITICAL_K / temperatureK * (whole + half));
-  }
-
-  @Override
-  public Source source() {
-    return SOURCE;
-  }
-
-  @Override
-  public ValidRange range() {
-    return RANGE;
   }
 }

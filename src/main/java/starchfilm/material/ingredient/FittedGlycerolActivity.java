@@ -1,9 +1,7 @@
 package starchfilm.material.ingredient;
 
-import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * Water activity of aqueous glycerol by a one-constant fit to three published routes.
@@ -25,22 +23,25 @@ import starchfilm.numerics.evidence.ValidRange;
  * them between 50 and 95 % relative humidity. In high dilution it becomes Raoult's law, which the
  * standard's formula does not.
  */
-public final class FittedGlycerolActivity implements GlycerolActivity {
+public final class FittedGlycerolActivity {
   private static final double ATTRACTION = 0.9;
   private static final double MOLES_PER_MASS_RATIO = MolarMass.GLYCEROL / MolarMass.WATER;
   private static final int MOST_STEPS = 60;
   private static final double SMALL_STEP = 1e-14;
 
-  private static final Source SOURCE =
+  /** Where the formula is published. */
+  public static final Source SOURCE =
       new Source(
           "fitted to Zhang, Grace and Sun 2022, Drying Technol. 40:2404; Forney and Brandl 1992,"
               + " HortTechnology 2:52; refractive-index column of ASTM D5032",
           Check.COMPUTED);
 
-  private static final List<ValidRange> RANGES =
-      List.of(new ValidRange("temperature", 20, 30, "°C"));
-
-  @Override
+  /**
+   * Water activity over a solution.
+   *
+   * @param waterKgPerKgGlycerol water held (kg per kg glycerol, 0 or more; infinity is pure water)
+   * @return water activity (ratio, 0 to 1), rising with the water held
+   */
   public double activity(double waterKgPerKgGlycerol) {
     if (!(waterKgPerKgGlycerol >= 0)) {
       throw new IllegalArgumentException(
@@ -52,13 +53,16 @@ public final class FittedGlycerolActivity implements GlycerolActivity {
   }
 
   /**
-   * {@inheritDoc}
+   * Water held at an activity, the inverse of {@link #activity}.
    *
    * <p>Newton's method on {@code L(s) = ln(-ln a)} with {@code s = ln(x_w/x_g)}: in these
    * coordinates the curve is almost straight at the wet end, where {@code a} itself is flat, so
    * three to six steps reach rounding anywhere between 0 and 1.
+   *
+   * @param activity water activity (ratio, 0 to 1)
+   * @return water held (kg per kg glycerol); 0 at activity 0, positive infinity at activity 1
+   * @throws IllegalArgumentException outside 0 to 1
    */
-  @Override
   public double waterKgPerKgGlycerol(double activity) {
     if (!(activity >= 0 && activity <= 1)) {
       throw new IllegalArgumentException(
@@ -86,16 +90,6 @@ public final class FittedGlycerolActivity implements GlycerolActivity {
     // Rounding of ln a keeps the last step above the limit where a is next to 1; it is then the
     // best that the number a can tell.
     return Math.exp(s) / MOLES_PER_MASS_RATIO;
-  }
-
-  @Override
-  public Source source() {
-    return SOURCE;
-  }
-
-  @Override
-  public List<ValidRange> ranges() {
-    return RANGES;
   }
 
   /** ln a at r = x_w/x_g; the two forms of ln x_w keep it exact at both ends. */

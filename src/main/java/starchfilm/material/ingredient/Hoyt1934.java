@@ -2,12 +2,10 @@ package starchfilm.material.ingredient;
 
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
-import java.util.List;
 import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * Refractive index of aqueous glycerol by interpolation in a measured table.
@@ -30,7 +28,7 @@ import starchfilm.numerics.evidence.ValidRange;
  * C, and a reading at 99.5 % and 25 C lies 1.1e-3 above this rule; the uncertainty grows from 80 %
  * on.
  */
-public final class Hoyt1934 implements GlycerolRefractiveIndex {
+public final class Hoyt1934 {
   private static final double TABLE_CELSIUS = 20;
   private static final double WATER_PER_K = -1.0e-4;
   private static final double GLYCEROL_MORE_PER_K = -1.3e-4;
@@ -45,36 +43,36 @@ public final class Hoyt1934 implements GlycerolRefractiveIndex {
     1.47399
   };
 
-  private static final Source SOURCE = new Source("Hoyt 1934, Ind. Eng. Chem. 26:329", Check.READ);
-
-  private static final List<ValidRange> RANGES =
-      List.of(new ValidRange("temperature", 15, 30, "°C"));
+  /** Where the formula is published. */
+  public static final Source SOURCE = new Source("Hoyt 1934, Ind. Eng. Chem. 26:329", Check.READ);
 
   private final PolynomialSplineFunction table =
       new AkimaSplineInterpolator().interpolate(FRACTION, INDEX_AT_20C);
 
-  @Override
+  /**
+   * Refractive index of the mixture at 589 nm.
+   *
+   * @param glycerolFraction glycerol (kg per kg glycerol and water, 0 to 1)
+   * @param temperatureK temperature (K)
+   * @return refractive index (ratio)
+   */
   public double index(double glycerolFraction, double temperatureK) {
     Mixtures.requireFraction(glycerolFraction);
     double perK = WATER_PER_K + GLYCEROL_MORE_PER_K * glycerolFraction;
     return table.value(glycerolFraction) + perK * warmerThanTable(temperatureK);
   }
 
-  @Override
+  /**
+   * Standard uncertainty of {@link #index}.
+   *
+   * @param glycerolFraction glycerol (kg per kg glycerol and water, 0 to 1)
+   * @param temperatureK temperature (K)
+   * @return refractive index (ratio)
+   */
   public double indexSd(double glycerolFraction, double temperatureK) {
     double towardsPure = Math.max(0, (glycerolFraction - NEARLY_PURE) / (1 - NEARLY_PURE));
     double table = TABLE_SD + (PURE_SD - TABLE_SD) * towardsPure;
     return Math.hypot(table, PER_K_SD * warmerThanTable(temperatureK));
-  }
-
-  @Override
-  public Source source() {
-    return SOURCE;
-  }
-
-  @Override
-  public List<ValidRange> ranges() {
-    return RANGES;
   }
 
   private static double warmerThanTable(double temperatureK) {

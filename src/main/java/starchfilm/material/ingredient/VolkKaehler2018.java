@@ -2,10 +2,8 @@ package starchfilm.material.ingredient;
 
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
-import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.numerics.evidence.ValidRange;
 
 /**
  * Density of aqueous glycerol, with the contraction on mixing.
@@ -29,18 +27,22 @@ import starchfilm.numerics.evidence.ValidRange;
  * and 30 C. The formula has a fold of 0.001 kg/m3 in the last 1e-4 before pure glycerol, far below
  * its own accuracy; there the inverse returns one of two mixtures that differ by less than 1e-4.
  */
-public final class VolkKaehler2018 implements GlycerolDensity {
+public final class VolkKaehler2018 {
 
   /** The largest gap to the table of Bosart and Snoddy, 0.54 kg/m3, read as half a rectangle. */
   private static final double SD_KG_PER_M3 = 0.54 / Math.sqrt(3);
 
-  private static final Source SOURCE =
+  /** Where the formula is published. */
+  public static final Source SOURCE =
       new Source("Volk and Kaehler 2018, Exp. Fluids 59:75", Check.READ);
 
-  private static final List<ValidRange> RANGES =
-      List.of(new ValidRange("temperature", 15, 30, "°C"));
-
-  @Override
+  /**
+   * Density of the mixture.
+   *
+   * @param glycerolFraction glycerol (kg per kg glycerol and water, 0 to 1)
+   * @param temperatureK temperature (K)
+   * @return density (kg/m3)
+   */
   public double kgPerM3(double glycerolFraction, double temperatureK) {
     Mixtures.requireFraction(glycerolFraction);
     double celsius = temperatureK - ZERO_CELSIUS_K;
@@ -61,18 +63,12 @@ public final class VolkKaehler2018 implements GlycerolDensity {
     return unmixed * (1 + strength * Math.pow(sine, 0.81));
   }
 
-  @Override
+  /**
+   * Standard uncertainty of {@link #kgPerM3}.
+   *
+   * @return density (kg/m3)
+   */
   public double kgPerM3Sd() {
     return SD_KG_PER_M3;
-  }
-
-  @Override
-  public Source source() {
-    return SOURCE;
-  }
-
-  @Override
-  public List<ValidRange> ranges() {
-    return RANGES;
   }
 }

@@ -4,7 +4,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import starchfilm.material.ingredient.FittedGlycerolActivity;
-import starchfilm.material.ingredient.GlycerolActivity;
 import starchfilm.material.ingredient.StarchKind;
 
 /**
@@ -102,7 +101,7 @@ final class ActivityNodes {
   }
 
   private static Column glycerol() {
-    GlycerolActivity mixture = new FittedGlycerolActivity();
+    FittedGlycerolActivity mixture = new FittedGlycerolActivity();
     DoubleUnaryOperator held = q -> mixture.waterKgPerKgGlycerol(q / (1 + q));
     double[] moisture = new double[COUNT];
     double[] slope = new double[COUNT];

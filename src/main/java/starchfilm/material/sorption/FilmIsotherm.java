@@ -8,7 +8,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.material.ingredient.FittedGlycerolActivity;
-import starchfilm.material.ingredient.GlycerolActivity;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Check;
@@ -78,7 +77,7 @@ public final class FilmIsotherm {
 
   private static final String RULE = "equilibrium moisture content";
   private static final double NUMERICAL_WATER = 0.001;
-  private static final GlycerolActivity GLYCEROL_WATER = new FittedGlycerolActivity();
+  private static final FittedGlycerolActivity GLYCEROL_WATER = new FittedGlycerolActivity();
 
   private static final double WIDER_FROM = 0.75;
   private static final double WIDEST_AT = 0.95;
@@ -247,7 +246,7 @@ public final class FilmIsotherm {
     sources.add(WARMTH_SOURCE);
     if (glycerolWeight > 0) {
       sources.add(MIXING_SOURCE);
-      sources.add(GLYCEROL_WATER.source());
+      sources.add(FittedGlycerolActivity.SOURCE);
     }
     return Collections.unmodifiableList(sources);
   }

@@ -20,7 +20,7 @@ public final class AdiabaticSaturation {
   private static final double ACCURACY_K = 1e-9;
   private static final int MAX_EVALUATIONS = 200;
 
-  private final SaturationPressure saturation;
+  private final WagnerPruss1993 saturation;
   private final double pressurePa;
 
   /**
@@ -29,7 +29,7 @@ public final class AdiabaticSaturation {
    * @param saturation the saturation pressure to use
    * @param pressurePa total pressure (Pa)
    */
-  public AdiabaticSaturation(SaturationPressure saturation, double pressurePa) {
+  public AdiabaticSaturation(WagnerPruss1993 saturation, double pressurePa) {
     this.saturation = saturation;
     this.pressurePa = pressurePa;
   }

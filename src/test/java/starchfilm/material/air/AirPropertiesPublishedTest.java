@@ -53,7 +53,7 @@ class AirPropertiesPublishedTest {
    */
   @Test
   void airOverACoolWetPlateIsHeavierThanTheRoom() {
-    SaturationPressure saturation = new WagnerPruss1993();
+    WagnerPruss1993 saturation = new WagnerPruss1993();
     double room = HumidAir.densityKgPerM3(293.15, 0.5 * saturation.pa(293.15), 101325);
     double surface = HumidAir.densityKgPerM3(290.15, saturation.pa(290.15), 101325);
     assertThat(surface / room - 1).isCloseTo(0.0074, within(2e-4));

@@ -20,7 +20,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 3, time = 1)
 public class PlateTransferBenchmark {
   private final PlateTransfer face = new PlateTransfer(0.3, 0.2, 0.01);
-  private final SaturationPressure saturation = new WagnerPruss1993();
+  private final WagnerPruss1993 saturation = new WagnerPruss1993();
   private double surfaceK = 288;
 
   @Benchmark

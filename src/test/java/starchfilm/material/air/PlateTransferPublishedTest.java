@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PlateTransferPublishedTest {
   private static final double ZERO_C = 273.15;
   private static final double BENCH_W_PER_M2_K = 3;
-  private final SaturationPressure saturation = new WagnerPruss1993();
+  private final WagnerPruss1993 saturation = new WagnerPruss1993();
 
   /**
    * Thermodynamic wet bulb (ASHRAE Fundamentals 2017, chapter 1; psychrolib 1.1.1), radiation and

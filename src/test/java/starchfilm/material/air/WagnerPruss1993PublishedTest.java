@@ -54,13 +54,13 @@ class WagnerPruss1993PublishedTest {
    */
   @Test
   void latentHeatAgreesWithTheIndustrialSteamTables() {
-    LatentHeat latentHeat = new Harrison1963();
+    Harrison1963 latentHeat = new Harrison1963();
     for (double t = 0.01; t <= 95; t += 1) {
       double temperatureK = t + ZERO_C;
       double if97 =
           steamTables.specificEnthalpySaturatedVapourT(temperatureK)
               - steamTables.specificEnthalpySaturatedLiquidT(temperatureK);
-      double allowed = latentHeat.range().contains(temperatureK) ? 1e-3 : 4e-3;
+      double allowed = t <= 60 ? 1e-3 : 4e-3;
       assertThat(latentHeat.jPerKg(temperatureK) / if97)
           .as("%s C", t)
           .isCloseTo(1, within(allowed));

@@ -5,7 +5,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /** The steady temperature of a wet face, solved on its own. */
 final class WetPlate {
-  private static final LatentHeat LATENT_HEAT = new Harrison1963();
+  private static final Harrison1963 LATENT_HEAT = new Harrison1963();
 
   private WetPlate() {}
 

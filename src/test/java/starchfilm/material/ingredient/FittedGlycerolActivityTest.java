@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The shape of the activity rule and its inverse over the whole range. */
 class FittedGlycerolActivityTest {
-  private final GlycerolActivity rule = new FittedGlycerolActivity();
+  private final FittedGlycerolActivity rule = new FittedGlycerolActivity();
 
   @ParameterizedTest
   @ValueSource(

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** Water activity of aqueous glycerol against published routes. */
 class GlycerolActivityPublishedTest {
-  private final GlycerolActivity rule = new FittedGlycerolActivity();
+  private final FittedGlycerolActivity rule = new FittedGlycerolActivity();
 
   /**
    * Our rule against ASTM D5032. Agreement: within 3.5 points of relative humidity, ours the higher

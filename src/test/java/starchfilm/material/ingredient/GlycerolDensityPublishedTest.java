@@ -3,6 +3,7 @@ package starchfilm.material.ingredient;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -16,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class GlycerolDensityPublishedTest {
   private static final double KG_PER_M3 = 0.55;
   private static final double GLYCEROL_PERCENT = 0.25;
-  private final GlycerolDensity density = new VolkKaehler2018();
+  private final VolkKaehler2018 density = new VolkKaehler2018();
 
   @ParameterizedTest
   @CsvFileSource(resources = "bosart-snoddy-1927-density.csv", useHeadersInDisplayName = true)
@@ -41,6 +42,7 @@ class GlycerolDensityPublishedTest {
     double high = density.kgPerM3(1, temperatureK);
     double inside = Math.min(high, Math.max(low, kgPerM3));
     assertThat(inside).isCloseTo(kgPerM3, within(0.2));
-    return 100 * density.glycerolFraction(inside, temperatureK);
+    return new BrentSolver(1e-12)
+        .solve(200, percent -> density.kgPerM3(percent / 100, temperatureK) - inside, 0, 100);
   }
 }
