@@ -112,8 +112,7 @@ public sealed interface Oddity {
    */
   static List<Oddity> of(Trial trial) {
     boolean weighed =
-        trial.notRecorded().stream()
-            .noneMatch(gap -> gap.field().matches("recipe.glycerol.mass_g|glycerol .*"));
+        trial.notRecorded().stream().noneMatch(gap -> gap.field().equals("recipe.glycerol.mass_g"));
     return of(trial.casting(), trial.recipe(), weighed);
   }
 

@@ -123,7 +123,7 @@ public final class DryingFile {
   /** Everything that was taken for granted, and where rules were used outside their range. */
   private static List<String> assumed(TrialForecast trial, List<String> ofTyped) {
     List<String> all = new ArrayList<>();
-    trial.trial().notRecorded().forEach(gap -> all.add(gap.field() + " as " + gap.assumed()));
+    trial.trial().notRecorded().forEach(gap -> all.add(gap.words()));
     all.addAll(ofTyped);
     all.addAll(PlainWords.extrapolations(trial.drying().extrapolations()));
     if (trial.drying().logEndsEarly()) {

@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import starchfilm.casting.trial.NotRecorded;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.PlainWords;
@@ -79,7 +80,7 @@ public final class DryingText {
     if (!view.notRecorded().isEmpty()) {
       lines.add(
           view.notRecorded().stream()
-              .map(missing -> missing.field() + " as " + missing.assumed())
+              .map(NotRecorded::words)
               .collect(Collectors.joining("; ", "Not recorded, so assumed: ", ".")));
     }
     PlainWords.extrapolations(trial.drying().extrapolations())

@@ -113,7 +113,7 @@ public record NewTrial(
   }
 
   private static List<String> assumptions(EntryReader in, Trial trial) {
-    trial.notRecorded().forEach(gap -> in.assume(gap.field() + " as " + gap.assumed()));
+    trial.notRecorded().forEach(gap -> in.assume(gap.words()));
     return in.assumptions();
   }
 

@@ -49,8 +49,8 @@ public record ThicknessQuestion(
         TrialQuestion.read(in, base, folder, clock).map(TrialQuestion.Base::trial);
     trial.stream()
         .flatMap(read -> read.notRecorded().stream())
-        .filter(gap -> !gap.field().matches("pour.wet_thickness_mm|wet thickness .*"))
-        .forEach(gap -> in.assume(gap.field() + " as " + gap.assumed()));
+        .filter(gap -> !gap.field().equals("pour.wet_thickness_mm"))
+        .forEach(gap -> in.assume(gap.words()));
     return in.finished(
         () -> {
           Casting casting = trial.orElseThrow().casting();

@@ -103,6 +103,8 @@ class NotToldTest {
   }
 
   private static List<NotRecorded> missing(String... fields) {
-    return Stream.of(fields).map(field -> new NotRecorded(field, "a guess", "a little")).toList();
+    return Stream.of(fields)
+        .map(field -> new NotRecorded(field, field, "a guess", "a little"))
+        .toList();
   }
 }

@@ -97,7 +97,7 @@ class DataOptionsTest {
     Files.writeString(file, Files.readString(file).replace("\"mass_g\": 678", "\"mass_g\": 658"));
     JsonNode json = new ObjectMapper().readTree(answer("compare .", "--json"));
 
-    assertThat(json.get("assumptions").toString()).contains("room.air_speed_m_per_s as 0.1 m/s");
+    assertThat(json.get("assumptions").toString()).contains("speed of the air as 0.1 m/s");
     assertThat(json.get("doubted").toString()).contains("The weighing at +21h is");
     assertThat(answer("compare .", "--csv"))
         .contains("\n# doubted: Potato and tapioca: The weighing at +21h");

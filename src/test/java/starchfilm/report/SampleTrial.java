@@ -207,6 +207,7 @@ final class SampleTrial {
         List.of(
             new NotRecorded(
                 "cook.water_lost_g",
+                "water lost in the pot",
                 "6 % of the water, give or take half of that",
                 "widens the dry thickness by about 4 %")));
   }

@@ -144,15 +144,9 @@ public final class Findings {
     notices.add(new Notice(file, line, "", text));
   }
 
-  /**
-   * Notes that something is not recorded.
-   *
-   * @param field its path
-   * @param assumed what is taken instead
-   * @param cost what that costs
-   */
-  public void notRecorded(String field, String assumed, String cost) {
-    notRecorded.add(new NotRecorded(field, assumed, cost));
+  /** Notes that something is not recorded; the parts of a {@link NotRecorded}. */
+  public void notRecorded(String field, String what, String assumed, String cost) {
+    notRecorded.add(new NotRecorded(field, what, assumed, cost));
   }
 
   /**

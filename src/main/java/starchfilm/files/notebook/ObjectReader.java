@@ -42,6 +42,7 @@ final class ObjectReader {
   private static final String UNKNOWN = "unknown";
   private static final String SCALE = "scale_g";
   private static final Pattern WITH_UNIT = Pattern.compile("(?s).*\\d.*[^\\d\\s.,].*");
+  private static final Pattern LISTED = Pattern.compile("\\[(\\d+)]");
   private static final Pattern TYPED_NUMBER = Pattern.compile("\\s*(-?\\d+(?:[.,]\\d+)?)\\s*");
 
   /** Unknown fields that are named, with at most so many characters each. */
@@ -249,8 +250,21 @@ final class ObjectReader {
   /** The same at another cost than is declared. */
   void notRecorded(String key, String assumed, String cost) {
     if (!cost.isEmpty()) {
-      findings.notRecorded(path(key), assumed, cost);
+      findings.notRecorded(path(key), called(key), assumed, cost);
     }
+  }
+
+  /** What a field is called; of a second one of its kind with its number. */
+  private String called(String key) {
+    String name = declared.field(key).called();
+    Matcher number = LISTED.matcher(path(key));
+    if (!number.find()) {
+      return name;
+    }
+    String which = number.group(1);
+    return name.contains("{}")
+        ? name.replace("{}", which)
+        : which.equals("1") ? name : name + " " + which;
   }
 
   private static Estimate si(TrialField field, Estimate inUnit) {

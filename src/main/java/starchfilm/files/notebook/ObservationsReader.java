@@ -107,20 +107,21 @@ final class ObservationsReader {
   private static void incomplete(ObjectReader entry, boolean thicknessKnown) {
     List<String> missing = new ArrayList<>();
     if (!entry.has("load_N") && !entry.has("load_kg")) {
-      missing.add("load_N");
+      missing.add("load at break");
     }
     if (!entry.has("width_mm")) {
-      missing.add("width_mm");
+      missing.add("width");
     }
     if (!thicknessKnown && !entry.has("thickness_um")) {
-      missing.add("thickness_um");
+      missing.add("thickness");
     }
     if (!missing.isEmpty()) {
       entry
           .findings()
           .notRecorded(
               entry.place().path(),
-              "this strip is left out: no " + String.join(", no ", missing),
+              "strip " + entry.place().path().replaceAll("\\D", ""),
+              "left out: no " + String.join(", no ", missing),
               "one strip fewer to learn the strength from");
     }
   }

@@ -94,7 +94,8 @@ final class RoomReader {
           .findings()
           .notRecorded(
               "poured_at",
-              "poured at noon",
+              "time of the pour",
+              "noon",
               "whether the first hours fall into the warm half of the day");
     }
     double afterPour = warmestAt.toSecondOfDay() - pourTime.toSecondOfDay();

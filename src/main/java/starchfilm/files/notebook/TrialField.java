@@ -29,6 +29,7 @@ import starchfilm.numerics.evidence.Estimate;
  * @param assumed what is taken where it is not noted, begun with a number or a range in its unit;
  *     empty where that is no constant
  * @param cost what it costs not to know it; empty where nothing is stated
+ * @param called its name where what is assumed of it is stated
  * @param fields of a section: its fields by their names
  */
 public record TrialField(
@@ -45,6 +46,7 @@ public record TrialField(
     String label,
     String assumed,
     String cost,
+    String called,
     Map<String, TrialField> fields) {
   private static final Pattern ASSUMED = Pattern.compile("([0-9.]+)(?: to ([0-9.]+))?");
 
@@ -175,7 +177,7 @@ public record TrialField(
   private TrialField with(String newPath, Kind newKind, Map<String, TrialField> newFields) {
     return new TrialField(
         newPath, newKind, true, false, allowed, longest, choices, sentence, example, mend, label,
-        "", "", newFields);
+        "", "", "", newFields);
   }
 
   /**

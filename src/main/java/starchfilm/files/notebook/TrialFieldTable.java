@@ -22,7 +22,7 @@ final class TrialFieldTable {
   /** The word for a starch that nobody knows. */
   static final String UNKNOWN = "unknown";
 
-  private static final int COLUMNS = 9;
+  private static final int COLUMNS = 10;
   private static final Pattern KIND =
       Pattern.compile("(required )?(list of )?([a-z ]+?)( of ([a-z ]+))?");
   private static final Pattern RANGE =
@@ -74,6 +74,7 @@ final class TrialFieldTable {
         row.get(6),
         row.size() > 7 ? row.get(7) : "",
         row.size() > 8 ? row.get(8) : "",
+        row.size() > 9 ? row.get(9) : "",
         fields);
   }
 

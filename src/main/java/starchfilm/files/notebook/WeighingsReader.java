@@ -118,9 +118,10 @@ final class WeighingsReader {
         .findings()
         .notRecorded(
             "pour.plate.tare_g",
+            "weight of the empty plate",
             shown.size() == 1
-                ? "one weighing with the plate is no use yet"
-                : "of "
+                ? "unknown: one weighing with the plate is no use yet"
+                : "unknown: of "
                     + shown.size()
                     + " weighings with the plate the loss since the first counts",
             "they show more if the empty plate was weighed too");

@@ -243,7 +243,10 @@ public final class RoomLogReader {
     LocalDateTime start = pouredAt.orElse(readings.get(0).time());
     if (pouredAt.isEmpty()) {
       log.notRecorded(
-          "poured_at", "poured when the room log begins", "which air the plate had at what time");
+          "poured_at",
+          "time of the pour",
+          "the first of the room log",
+          "which air the plate had at what time");
     }
     LocalDateTime end = readings.get(readings.size() - 1).time();
     if (end.isBefore(start)) {

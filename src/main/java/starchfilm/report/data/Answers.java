@@ -226,7 +226,7 @@ public final class Answers {
   }
 
   private static String told(TrialForecast forecast, NotRecorded gap) {
-    return forecast.trial().name() + ": " + gap.field() + " as " + gap.assumed();
+    return forecast.trial().name() + ": " + gap.words();
   }
 
   private static void trial(DataSheet sheet, TrialForecast forecast) {

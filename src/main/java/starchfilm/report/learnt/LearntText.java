@@ -12,6 +12,7 @@ import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 
@@ -141,14 +142,13 @@ public final class LearntText {
   }
 
   private static String difference(Band now, Band before, double factor, String unit) {
-    return String.format(
-        Locale.ROOT,
-        "%+.1f %s (%+.1f to %+.1f; before %+.1f to %+.1f)",
-        now.middle() * factor,
-        unit,
-        now.low() * factor,
-        now.high() * factor,
-        before.low() * factor,
-        before.high() * factor);
+    return "%s %s (%s to %s; before %s to %s)"
+        .formatted(
+            Figures.change(now.middle() * factor),
+            unit,
+            Figures.change(now.low() * factor),
+            Figures.change(now.high() * factor),
+            Figures.change(before.low() * factor),
+            Figures.change(before.high() * factor));
   }
 }

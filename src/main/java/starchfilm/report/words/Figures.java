@@ -66,6 +66,17 @@ public final class Figures {
   }
 
   /**
+   * A difference to the nearest tenth.
+   *
+   * @param value a finite number
+   * @return such as {@code +1.4}, {@code −6.5} or {@code 0.0}
+   */
+  public static String change(double value) {
+    String tenths = tenths(value);
+    return tenths.startsWith(MINUS) || tenths.equals("0.0") ? tenths : "+" + tenths;
+  }
+
+  /**
    * A range of figures that are already text.
    *
    * @param low the lower end

@@ -86,6 +86,7 @@ class RoughNotesTest {
         .containsExactly(
             new NotRecorded(
                 "recipe.glycerol.mass_g",
+                "glycerol",
                 "3 to 10 g, 15 to 50 g per 100 g of starch",
                 "the film may turn out brittle or sticky; weigh the glycerol first"));
     assertThat(trial.recipe().glycerol().massKg().value()).isCloseTo(0.0065, within(ROUNDING));
@@ -100,6 +101,23 @@ class RoughNotesTest {
     Trial noStarch = only(TrialText.with("recipe.starch.0.mass_g", ""));
     assertThat(noStarch.recipe().starches().get(0).massKg().value())
         .isCloseTo(0.360 * (1 / 49.0 + 1 / 24.0) / 2 / 0.825, within(1e-9));
+  }
+
+  @Test
+  void whatIsAssumedIsNamedInWordsAndNumberedFromTheSecondOn() {
+    Trial bare =
+        only(
+            "{\"recipe\": {\"starch\": [{\"kind\": \"corn\"}, {\"kind\": \"potato\"}],"
+                + " \"glycerol\": {\"mass_g\": 4}, \"vinegar\": {\"mass_g\": 4}},"
+                + " \"pour\": {\"plate\": {\"diameter_mm\": 240}},"
+                + " \"weighings\": [{\"at\": \"+6h\", \"mass_g\": \"unknown\"}]}");
+    List<String> words = bare.notRecorded().stream().map(NotRecorded::words).toList();
+    assertThat(words)
+        .anyMatch(line -> line.startsWith("moisture of the powder as "))
+        .anyMatch(line -> line.startsWith("moisture of the powder 2 as "))
+        .contains("weighing 1 as left out")
+        .allMatch(line -> line.matches("[a-z0-9 ]+ as .+"))
+        .noneMatch(line -> line.contains("_"));
   }
 
   @Test
@@ -233,7 +251,8 @@ class RoughNotesTest {
         .containsExactly(
             new NotRecorded(
                 "pour.plate.tare_g",
-                "one weighing with the plate is no use yet",
+                "weight of the empty plate",
+                "unknown: one weighing with the plate is no use yet",
                 "they show more if the empty plate was weighed too"));
   }
 
