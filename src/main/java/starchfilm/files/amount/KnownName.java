@@ -69,31 +69,23 @@ public final class KnownName {
 
   private static final Map<String, String> MEANINGS = Synonyms.of(OTHERS);
 
-  private static final String FLOUR =
-      "write its grain, such as wheat, and in inert_pct what of it is no starch";
-
-  /** What is asked for so often that it deserves a sentence of its own. */
+  /** What is asked for so often that it deserves a sentence of its own: a line per sentence. */
   private static final Map<String, String> NOT_HERE =
-      Map.ofEntries(
-          Map.entry("gelatin", "gelatin is a protein; its film is not modelled here"),
-          Map.entry("gelatine", "gelatin is a protein; its film is not modelled here"),
-          Map.entry("gelatina", "gelatin is a protein; its film is not modelled here"),
-          Map.entry("agar", "agar is no starch; its film is not modelled here"),
-          Map.entry("agaragar", "agar is no starch; its film is not modelled here"),
-          Map.entry("pectin", "pectin is no starch; its film is not modelled here"),
-          Map.entry("alginate", "alginate is no starch; its film is not modelled here"),
-          Map.entry(
-              "citric",
-              "citric acid is no starch; it stays in the film, so write it as other solids"),
-          Map.entry("wheatflour", FLOUR),
-          Map.entry("riceflour", FLOUR),
-          Map.entry("flour", FLOUR),
-          Map.entry("arrowroot", "arrowroot is not modelled; tapioca is nearest to it"),
-          Map.entry("sago", "sago is not modelled; tapioca is nearest to it"),
-          Map.entry("sweetpotato", "sweet potato is not modelled; tapioca is nearest to it"),
-          Map.entry("pea", "pea starch is not modelled; it is rich in amylose, as is wheat"),
-          Map.entry("vegetable", "write the oil that its label names, such as soybean or rapeseed"),
-          Map.entry("cooking", "write the oil that its label names, such as soybean or rapeseed"));
+      Synonyms.of(
+          """
+          gelatin is a protein; its film is not modelled here: gelatin gelatine gelatina
+          agar is no starch; its film is not modelled here: agar agaragar
+          pectin is no starch; its film is not modelled here: pectin
+          alginate is no starch; its film is not modelled here: alginate
+          citric acid is no starch; it stays in the film, so write it as other solids: citric
+          write its grain, such as wheat, and in inert_pct what of it is no starch: wheatflour \
+          riceflour flour
+          arrowroot is not modelled; tapioca is nearest to it: arrowroot
+          sago is not modelled; tapioca is nearest to it: sago
+          sweet potato is not modelled; tapioca is nearest to it: sweetpotato
+          pea starch is not modelled; it is rich in amylose, as is wheat: pea
+          write the oil that its label names, such as soybean or rapeseed: vegetable cooking
+          """);
 
   private KnownName() {}
 

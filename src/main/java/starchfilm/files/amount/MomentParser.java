@@ -66,7 +66,7 @@ public final class MomentParser {
     }
     Matcher iso = ISO.matcher(typed);
     if (iso.matches()) {
-      LocalDate date = date(iso.group(1), iso.group(2), iso.group(3), text);
+      LocalDate date = SpokenTime.date(text, iso.group(1), iso.group(2), iso.group(3));
       return Optional.of(new Moment.ByTheClock(date.atTime(time(iso.group(4), text))));
     }
     return Optional.empty();
@@ -219,14 +219,6 @@ public final class MomentParser {
           "the clocks skipped that hour; write one hour earlier or later");
     }
     return new Moment.ByTheClock(time);
-  }
-
-  private static LocalDate date(String year, String month, String day, String text) {
-    try {
-      return LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day));
-    } catch (DateTimeException e) {
-      throw new MistypedException(text, "a day of the calendar", "check day and month");
-    }
   }
 
   private static LocalTime time(String typed, String text) {

@@ -25,18 +25,34 @@ import org.jspecify.annotations.Nullable;
  */
 record SpokenTime(LocalDateTime time, boolean hasHour) {
   private static final String YEAR = "(?:[,.]?\\s*(\\d{4}|(?<=[./-])\\d{2})(?!\\d|:))?";
-  private static final Pattern ISO = Pattern.compile("\\b(\\d{4})-(\\d{1,2})-(\\d{1,2})\\b");
-  private static final Pattern DOTS =
-      Pattern.compile(
-          "\\b(\\d{1,2})\\.\\s*(\\d{1,2})\\.(?:\\s*(\\d{4}|\\d{2}(?![\\d:]|\\s*(?:uhr|h\\b|am|pm))))?");
   private static final Pattern SLASHES =
       Pattern.compile("\\b(\\d{1,2})(?:/|-(?=\\d+-))(\\d{1,2})(?:[/-](\\d{4}|\\d{2}))?\\b");
-  private static final Pattern DAY_MONTH =
-      Pattern.compile(
-          "\\b(\\d{1,2})(?:st|nd|rd|th|\\.)?\\s*(?:of |de )?" + MonthNames.PATTERN + "\\.?" + YEAR);
-  private static final Pattern MONTH_DAY =
-      Pattern.compile(
-          "\\b" + MonthNames.PATTERN + "\\.?\\s+(\\d{1,2})(?:st|nd|rd|th)?(?!\\d|:)" + YEAR);
+
+  /** A way of writing a day, with the groups that hold year, month and day. */
+  private record Form(Pattern pattern, int year, int month, int day) {
+    Form(String pattern, int year, int month, int day) {
+      this(Pattern.compile(pattern), year, month, day);
+    }
+  }
+
+  private static final List<Form> FORMS =
+      List.of(
+          new Form("\\b(\\d{4})-(\\d{1,2})-(\\d{1,2})\\b", 1, 2, 3),
+          new Form(
+              "\\b(\\d{1,2})\\.\\s*(\\d{1,2})\\."
+                  + "(?:\\s*(\\d{4}|\\d{2}(?![\\d:]|\\s*(?:uhr|h\\b|am|pm))))?",
+              3, 2, 1),
+          new Form(
+              "\\b(\\d{1,2})(?:st|nd|rd|th|\\.)?\\s*(?:of |de )?"
+                  + (MonthNames.PATTERN + "\\.?" + YEAR),
+              3,
+              2,
+              1),
+          new Form(
+              "\\b" + MonthNames.PATTERN + "\\.?\\s+(\\d{1,2})(?:st|nd|rd|th)?(?!\\d|:)" + YEAR,
+              3,
+              1,
+              2));
   private static final Pattern CLOCK =
       Pattern.compile(
           "\\b(\\d{1,2})(?:[:.h](\\d{2}))(?::\\d{2}(?:\\.\\d+)?)?\\s*(am|pm|a\\.m\\.|p\\.m\\.|uhr)?"
@@ -50,52 +66,45 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
           "\\b(?:at|on|by|next|coming|this|last|the|in|um|am|den|kommenden|le|la|el|les|a las|a"
               + "|de|del|por|para)\\b|[,;.]");
 
-  /** Times of the day in words. */
-  private enum Part {
-    NOON(12, "noon|midday|mittags?|midi|mediodia"),
-    MORNING(9, "morning|fruh|morgens|vormittags?|matin"),
-    AFTERNOON(15, "afternoon|nachmittags?|apres-?midi|tarde"),
-    EVENING(18, "evening|abends?|soir"),
-    NIGHT(21, "night|nachts?|nuit|noche");
+  private static final String WHOLE_WORD = "\\b(?:%s)\\b";
 
-    private final int hour;
-    private final Pattern words;
+  /** Times of the day in words, by their hour. */
+  private static final List<Wording> PARTS =
+      Wording.table(
+          WHOLE_WORD,
+          """
+          12: noon|midday|mittags?|midi|mediodia
+          9: morning|fruh|morgens|vormittags?|matin
+          15: afternoon|nachmittags?|apres-?midi|tarde
+          18: evening|abends?|soir
+          21: night|nachts?|nuit|noche
+          """);
 
-    Part(int hour, String words) {
-      this.hour = hour;
-      this.words = Pattern.compile("\\b(?:" + words + ")\\b");
-    }
-  }
+  private static final LocalTime TONIGHT = LocalTime.of(21, 0);
 
   /** Days by their distance from today. */
-  private enum Near {
-    TODAY(0, "today|tonight|heute|aujourd'?hui|hoy"),
-    TOMORROW(1, "tomorrow|morgen|demain|manana"),
-    OVERMORROW(2, "day after tomorrow|ubermorgen|apres-?demain|pasado manana"),
-    YESTERDAY(-1, "yesterday|gestern|hier|ayer");
+  private static final List<Wording> NEAR =
+      Wording.table(
+          WHOLE_WORD,
+          """
+          2: day after tomorrow|ubermorgen|apres-?demain|pasado manana
+          0: today|tonight|heute|aujourd'?hui|hoy
+          1: tomorrow|morgen|demain|manana
+          -1: yesterday|gestern|hier|ayer
+          """);
 
-    private final int days;
-    private final Pattern words;
-
-    Near(int days, String words) {
-      this.days = days;
-      this.words = Pattern.compile("\\b(?:" + words + ")\\b");
-    }
-  }
-
-  private static final List<Pattern> WEEKDAYS =
-      List.of(
-          weekday("mon(?:day)?|montag|lundi|lunes"),
-          weekday("tues?(?:day)?|dienstag|mardi|martes"),
-          weekday("wed(?:nesday)?|mittwoch|mercredi|miercoles"),
-          weekday("thu(?:rs(?:day)?)?|donnerstag|jeudi|jueves"),
-          weekday("fri(?:day)?|freitag|vendredi|viernes"),
-          weekday("sat(?:urday)?|samstag|sonnabend|samedi|sabado"),
-          weekday("sun(?:day)?|sonntag|dimanche|domingo"));
-
-  private static Pattern weekday(String words) {
-    return Pattern.compile("\\b(?:" + words + ")\\b");
-  }
+  private static final List<Wording> WEEKDAYS =
+      Wording.table(
+          WHOLE_WORD,
+          """
+          1: mon(?:day)?|montag|lundi|lunes
+          2: tues?(?:day)?|dienstag|mardi|martes
+          3: wed(?:nesday)?|mittwoch|mercredi|miercoles
+          4: thu(?:rs(?:day)?)?|donnerstag|jeudi|jueves
+          5: fri(?:day)?|freitag|vendredi|viernes
+          6: sat(?:urday)?|samstag|sonnabend|samedi|sabado
+          7: sun(?:day)?|sonntag|dimanche|domingo
+          """);
 
   /**
    * Reads it.
@@ -108,6 +117,26 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
    */
   static Optional<SpokenTime> of(String typed, LocalDateTime now, boolean coming) {
     return new Reader(typed, now, coming).read();
+  }
+
+  /**
+   * A day of the calendar.
+   *
+   * @param typed all that was typed
+   * @param year its digits, two of them for this century; null where none is given, then it is 0
+   * @param month its digits or its name
+   * @throws MistypedException where there is no such day
+   */
+  static LocalDate date(String typed, @Nullable String year, String month, String day) {
+    try {
+      int number = year == null ? 0 : Integer.parseInt(year);
+      return LocalDate.of(
+          number > 0 && number < 100 ? 2000 + number : number,
+          Character.isDigit(month.charAt(0)) ? Integer.parseInt(month) : MonthNames.number(month),
+          Integer.parseInt(day));
+    } catch (DateTimeException e) {
+      throw new MistypedException(typed, "a day of the calendar", "check day and month");
+    }
   }
 
   /** A text that is taken apart. */
@@ -134,18 +163,13 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
         return Optional.empty();
       }
       boolean tonight = text.contains("tonight");
-      Optional<LocalDate> date = date();
-      Optional<Near> near = near();
-      Optional<LocalTime> time = clock();
-      for (Part part : Part.values()) {
-        if (take(part.words) != null && time.isEmpty()) {
-          time = Optional.of(LocalTime.of(part.hour, 0));
-        }
-      }
-      if (tonight && time.isEmpty()) {
-        time = Optional.of(LocalTime.of(Part.NIGHT.hour, 0));
-      }
-      Optional<DayOfWeek> weekday = weekday();
+      Optional<LocalDate> date = day();
+      Optional<Integer> near = meant(NEAR);
+      Optional<LocalTime> clock = clock();
+      Optional<LocalTime> part = meant(PARTS).map(hour -> LocalTime.of(hour, 0));
+      Optional<LocalTime> time =
+          clock.or(() -> part).or(() -> tonight ? Optional.of(TONIGHT) : Optional.empty());
+      Optional<DayOfWeek> weekday = meant(WEEKDAYS).map(DayOfWeek::of);
       text = IDLE.matcher(text).replaceAll(" ");
       boolean dayTold = date.isPresent() || near.isPresent() || weekday.isPresent();
       if (!text.isBlank() || !(dayTold || time.isPresent())) {
@@ -155,10 +179,10 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
       LocalTime hour = time.orElse(LocalTime.NOON);
       LocalDate day =
           date.map(told -> aYear(told, hour))
-              .or(() -> near.map(told -> now.toLocalDate().plusDays(told.days)))
+              .or(() -> near.map(told -> now.toLocalDate().plusDays(told)))
               .or(() -> weekday.map(told -> ofWeek(told, hour, hasHour)))
               .orElseGet(() -> anyDay(hour));
-      return Optional.of(new SpokenTime(day.atTime(hour), time.isPresent()));
+      return Optional.of(new SpokenTime(day.atTime(hour), hasHour));
     }
 
     private @Nullable Matcher take(Pattern part) {
@@ -170,49 +194,21 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
       return matcher;
     }
 
-    private Optional<Near> near() {
-      for (Near day : List.of(Near.OVERMORROW, Near.TODAY, Near.TOMORROW, Near.YESTERDAY)) {
-        if (take(day.words) != null) {
-          return Optional.of(day);
-        }
-      }
-      return Optional.empty();
+    /** What the first words of a table mean that the text holds; they are taken out of it. */
+    private Optional<Integer> meant(List<Wording> table) {
+      return table.stream()
+          .filter(wording -> take(wording.words()) != null)
+          .findFirst()
+          .map(wording -> Integer.valueOf(wording.meaning()));
     }
 
-    private Optional<DayOfWeek> weekday() {
-      for (int i = 0; i < WEEKDAYS.size(); i++) {
-        if (take(WEEKDAYS.get(i)) != null) {
-          return Optional.of(DayOfWeek.of(i + 1));
+    private Optional<LocalDate> day() {
+      for (Form form : FORMS) {
+        Matcher date = take(form.pattern);
+        if (date != null) {
+          return Optional.of(
+              date(typed, date.group(form.year), date.group(form.month), date.group(form.day)));
         }
-      }
-      return Optional.empty();
-    }
-
-    /** A year that is not given is 0 here. */
-    private Optional<LocalDate> date() {
-      Matcher iso = take(ISO);
-      if (iso != null) {
-        return Optional.of(date(iso.group(1), iso.group(2), iso.group(3)));
-      }
-      Matcher dots = take(DOTS);
-      if (dots != null) {
-        return Optional.of(date(dots.group(3), dots.group(2), dots.group(1)));
-      }
-      Matcher dayFirst = take(DAY_MONTH);
-      if (dayFirst != null) {
-        return Optional.of(
-            date(
-                dayFirst.group(3),
-                String.valueOf(MonthNames.number(dayFirst.group(2))),
-                dayFirst.group(1)));
-      }
-      Matcher monthFirst = take(MONTH_DAY);
-      if (monthFirst != null) {
-        return Optional.of(
-            date(
-                monthFirst.group(3),
-                String.valueOf(MonthNames.number(monthFirst.group(1))),
-                monthFirst.group(2)));
       }
       Matcher slashes = take(SLASHES);
       return slashes == null
@@ -229,23 +225,11 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
             "a day that can be meant in one way",
             "this could be " + said(a, b) + " or " + said(b, a) + "; write the month as a word");
       }
-      return a > 12 ? date(year, other, one) : date(year, one, other);
+      return a > 12 ? date(typed, year, other, one) : date(typed, year, one, other);
     }
 
     private static String said(int day, int month) {
       return day + " " + Month.of(month).getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
-    }
-
-    private LocalDate date(@Nullable String year, String month, String day) {
-      try {
-        int number = year == null ? 0 : Integer.parseInt(year);
-        return LocalDate.of(
-            number > 0 && number < 100 ? 2000 + number : number,
-            Integer.parseInt(month),
-            Integer.parseInt(day));
-      } catch (DateTimeException e) {
-        throw new MistypedException(typed, "a day of the calendar", "check day and month");
-      }
     }
 
     private Optional<LocalTime> clock() {

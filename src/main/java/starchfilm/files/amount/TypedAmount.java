@@ -7,7 +7,6 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -71,30 +70,45 @@ public record TypedAmount(
   private static final Pattern ROUGH =
       Pattern.compile(
           "^(?:~|\u2248|about|around|roughly|approx(?:imately|\\.)?|circa|ca\\.?|rund|etwa|ungef\u00e4hr|environ|unos|unas)\\s*");
+
+  /** What most files hold, tens of thousands of times: it is read without looking for words. */
+  private static final Pattern PLAINEST = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)([A-Za-z]+)");
+
   private static final Pattern PLAIN = Pattern.compile("[0-9]+(?:[.,][0-9]+)?");
   private static final Pattern PERHAPS_GROUPED = Pattern.compile("[1-9][0-9]{0,2},[0-9]{3}");
 
   /** Numbers in words, at the head of an amount. */
-  private static final List<Map.Entry<String, String>> IN_WORDS =
-      List.of(
-          Map.entry("half an?|a half|half|1 half|halbe[rn]?|ein halbe[rs]?|demi|media?", "1/2"),
-          Map.entry("a quarter(?: of an?)?|a quarter|quarter", "1/4"),
-          Map.entry("an?|one|eine?n?|une?", "1"),
-          Map.entry("two|zwei|deux|dos", "2"),
-          Map.entry("three|drei|trois|tres", "3"),
-          Map.entry("four|vier|quatre|cuatro", "4"),
-          Map.entry("five", "5"),
-          Map.entry("six", "6"),
-          Map.entry("seven", "7"),
-          Map.entry("ten", "10"));
+  private static final List<Wording> IN_WORDS =
+      Wording.table(
+          "^(?:%s)(?=\\s)",
+          """
+          1/2: half an?|a half|half|1 half|halbe[rn]?|ein halbe[rs]?|demi|media?
+          1/4: a quarter(?: of an?)?|a quarter|quarter
+          1: an?|one|eine?n?|une?
+          2: two|zwei|deux|dos
+          3: three|drei|trois|tres
+          4: four|vier|quatre|cuatro
+          5: five
+          6: six
+          7: seven
+          10: ten
+          """);
 
   /** How full a spoon or cup is, as a share of one that is level; common practice, no source. */
-  private static final Map<String, String> FILLS =
-      Map.of(
-          "heaped|heaping|geh\u00e4ufte?[rn]?|bomb\u00e9e?s?|colmadas?", "1.3 2",
-          "rounded|generous", "1.1 1.5",
-          "level|flat|gestrichene?[rn]?|rases?|rasas?", "0.93 1.07",
-          "scant|knappe?[rn]?", "0.75 0.95");
+  private static final List<Wording> FILLS =
+      Wording.table(
+          "\\(?\\b(?:%s)(?![a-z])\\)?",
+          """
+          1.3 2: heaped|heaping|geh\u00e4ufte?[rn]?|bomb\u00e9e?s?|colmadas?
+          1.1 1.5: rounded|generous
+          0.93 1.07: level|flat|gestrichene?[rn]?|rases?|rasas?
+          0.75 0.95: scant|knappe?[rn]?
+          """);
+
+  private static final Pattern BETWEEN = Pattern.compile("^between (.*) and ");
+  private static final Pattern FRACTION = Pattern.compile("([\u00bc-\u00be\u2150-\u215f\u2189])");
+  private static final Pattern DASH = Pattern.compile("[\u2010-\u2015\u2212]");
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
 
   /**
    * Reads an amount that measures one of these.
@@ -169,22 +183,26 @@ public record TypedAmount(
   /** One text, taken apart. */
   private record Reader(String text, String bareUnit, String allowed, List<Dimension> wanted) {
     TypedAmount amount() {
+      Matcher plainest = PLAINEST.matcher(text);
+      return plainest.matches() ? one("", plainest.group(1), plainest.group(2)) : inAnyWords();
+    }
+
+    private TypedAmount inAnyWords() {
       String typed = plain(text);
       String filled = "";
-      for (Map.Entry<String, String> fill : FILLS.entrySet()) {
-        Matcher word =
-            Pattern.compile("\\(?\\b(?:" + fill.getKey() + ")(?![a-z])\\)?").matcher(typed);
+      for (Wording fill : FILLS) {
+        Matcher word = fill.words().matcher(typed);
         if (word.find()) {
-          filled = fill.getValue();
+          filled = fill.meaning();
           typed = (typed.substring(0, word.start()) + typed.substring(word.end())).strip();
         }
       }
       Matcher rough = ROUGH.matcher(typed);
       boolean isRough = rough.find();
       typed = isRough ? typed.substring(rough.end()) : typed;
-      typed = typed.replaceFirst("^between (.*) and ", "$1 to ");
-      for (Map.Entry<String, String> word : IN_WORDS) {
-        typed = typed.replaceFirst("^(?:" + word.getKey() + ")(?=\\s)", word.getValue());
+      typed = BETWEEN.matcher(typed).replaceFirst("$1 to ");
+      for (Wording number : IN_WORDS) {
+        typed = number.words().matcher(typed).replaceFirst(number.meaning());
       }
       TypedAmount amount = filled(form(typed.strip()), filled);
       if (!isRough) {
@@ -341,18 +359,11 @@ public record TypedAmount(
 
   /** Small letters, plain blanks and signs, fractions such as ½ as 1/2. */
   private static String plain(String text) {
-    StringBuilder plain = new StringBuilder();
-    text.chars()
-        .forEach(
-            c -> {
-              String part = Normalizer.normalize(String.valueOf((char) c), Normalizer.Form.NFKC);
-              plain.append(part.indexOf('\u2044') > 0 ? " " + part : part);
-            });
-    return plain
-        .toString()
-        .replace('\u2044', '/')
-        .replaceAll("[\u2010-\u2015\u2212]", "-")
-        .replaceAll("\\s+", " ")
+    String apart = FRACTION.matcher(text).replaceAll(" $1");
+    String plain = Normalizer.normalize(apart, Normalizer.Form.NFKC).replace('\u2044', '/');
+    return BLANKS
+        .matcher(DASH.matcher(plain).replaceAll("-"))
+        .replaceAll(" ")
         .toLowerCase(Locale.ROOT)
         .strip();
   }

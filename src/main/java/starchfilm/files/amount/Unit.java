@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -95,6 +96,8 @@ public record Unit(
   /** What a letter stands for where the unit it usually means makes no sense. */
   private static final Map<String, String> INSTEAD = Map.of("c", "cup", "m", "min");
 
+  private static final Pattern IDLE = Pattern.compile("[\\s._-]|(?<=\\w)\\)");
+
   private static Map<String, Unit> table() {
     Map<String, Unit> units = new HashMap<>();
     for (String line : TABLE.lines().toList()) {
@@ -137,7 +140,7 @@ public record Unit(
 
   /** The unit a word means; one of the dimensions wanted, where it may mean several. */
   static Optional<Unit> of(String written, Collection<Dimension> wanted) {
-    String spelling = written.toLowerCase(Locale.ROOT).replaceAll("[\\s._-]|(?<=\\w)\\)", "");
+    String spelling = IDLE.matcher(written.toLowerCase(Locale.ROOT)).replaceAll("");
     Unit usual = BY_SPELLING.get(spelling);
     Unit other = BY_SPELLING.get(INSTEAD.getOrDefault(spelling, ""));
     boolean isOther =
