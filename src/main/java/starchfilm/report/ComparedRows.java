@@ -114,7 +114,7 @@ final class ComparedRows {
     PourCalendar calendar = new PourCalendar(forecast.trial().pouredAt());
     return orNothing(
         forecast.trial().seen().faults().stream()
-            .map(fault -> PlainWords.sentence(fault, calendar))
+            .map(fault -> PlainWords.seen(fault, calendar))
             .collect(Collectors.joining("; ")));
   }
 

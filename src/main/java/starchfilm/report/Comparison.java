@@ -47,6 +47,16 @@ public record Comparison(
   }
 
   /**
+   * The number of a trial.
+   *
+   * @param trial one of the trials
+   * @return its place, from 1
+   */
+  public int numberOf(TrialForecast trial) {
+    return 1 + trials().indexOf(trial);
+  }
+
+  /**
    * The same with what the notebook advises.
    *
    * @param adviser what advises

@@ -6,7 +6,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.report.advice.NotebookAdviceView;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.chart.Axis;
@@ -23,8 +22,6 @@ import starchfilm.report.words.Spans;
  * Everything on a comparison page.
  *
  * @param invented true where some trial is made up as an example
- * @param troubles files that could not be read, trials that could not be forecast
- * @param advice what to try next over all trials; none or one
  * @param learnt what the trials taught, folder by folder
  * @param list every trial in a line, where they are many; none or one
  * @param curves the drying of all trials on one axis; of many, of the last; none or one
@@ -34,11 +31,9 @@ import starchfilm.report.words.Spans;
  * @param earlier how many trials stand only in the table
  */
 record ComparisonPage(
+    Comparison comparison,
     String title,
     boolean invented,
-    List<String> troubles,
-    List<String> remarks,
-    List<NotebookAdviceView> advice,
     List<LearntView> learnt,
     Axis axis,
     List<TrialList> list,
@@ -59,19 +54,8 @@ record ComparisonPage(
   /** Of more trials than this only the last have a part of their own. */
   private static final int APART_UP_TO = 50;
 
-  private static final List<String> NUMBER_WORDS =
-      List.of(
-          "No trials",
-          "One trial",
-          "Two trials",
-          "Three trials",
-          "Four trials",
-          "Five trials",
-          "Six trials",
-          "Seven trials",
-          "Eight trials",
-          "Nine trials",
-          "Ten trials");
+  private static final List<String> NUMBERS =
+      List.of("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten");
 
   /**
    * When a trial is ready.
@@ -132,11 +116,9 @@ record ComparisonPage(
     DryingScale scale = DryingScale.of(trials);
     double tallestPourM = PourFigure.tallestM(trials);
     return new ComparisonPage(
+        comparison,
         title(trials.size()),
         trials.stream().anyMatch(trial -> trial.trial().invented()),
-        comparison.troubles(),
-        comparison.remarks(),
-        NotebookAdviceView.of(comparison.advised(), trials),
         LearntView.of(comparison.learnt(), trials),
         scale.axis(),
         few ? List.of() : List.of(TrialList.of(trials)),
@@ -181,8 +163,8 @@ record ComparisonPage(
   }
 
   private static String title(int trials) {
-    String count = trials < NUMBER_WORDS.size() ? NUMBER_WORDS.get(trials) : trials + " trials";
-    return trials == 1 ? count : count + ", side by side";
+    String count = trials < NUMBERS.size() ? NUMBERS.get(trials) : String.valueOf(trials);
+    return trials == 1 ? count + " trial" : count + " trials, side by side";
   }
 
   private static List<Ready> ready(List<TrialForecast> trials, DryingScale scale) {

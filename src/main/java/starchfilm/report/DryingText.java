@@ -30,7 +30,7 @@ public final class DryingText {
     TrialView view = TrialView.of(analysis);
     List<String> lines = new ArrayList<>();
     view.odd().forEach(sentence -> lines.add("Odd: " + sentence));
-    lines.add(view.name() + " (" + view.poured() + ")");
+    lines.add(view.name() + " (" + view.calendar().pour() + ")");
     lines.add(
         "%s: %s, %s, air at %s"
             .formatted(

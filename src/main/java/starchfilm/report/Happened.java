@@ -150,7 +150,7 @@ record Happened(
 
   private static Seen seen(ObservedFault fault, PourCalendar calendar, TrialForecast forecast) {
     return new Seen(
-        PlainWords.sentence(fault, calendar),
+        PlainWords.seen(fault, calendar),
         fault.remark().orElse(""),
         FailedFilm.todo(fault, forecast));
   }

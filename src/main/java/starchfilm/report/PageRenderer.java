@@ -1,5 +1,6 @@
 package starchfilm.report;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -8,13 +9,25 @@ import org.thymeleaf.context.Context;
 import org.thymeleaf.standard.StandardDialect;
 import org.thymeleaf.templatemode.TemplateMode;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.words.Anchor;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.ReaderUnit;
+import starchfilm.report.words.Spans;
 
 /**
- * Fills the templates of the folder {@code templates}.
+ * Fills the templates of the folder {@code templates}. Beside what it is given, a template may call
+ * the classes of words by their names and the units by theirs: {@code PlainWords.list(things)},
+ * {@code GRAM.figure(kg)}.
  *
  * <p>Safe to share between threads. Locale and clock have no part in what comes out.
  */
 public final class PageRenderer {
+  /** What says kinds and figures in words; templates call it by its name. */
+  private static final List<Class<?>> WORDS =
+      List.of(Anchor.class, Cautions.class, Figures.class, PlainWords.class, Spans.class);
+
   private final TemplateEngine engine = new TemplateEngine();
 
   /** Makes a renderer that reads the templates packed with the program. */
@@ -39,7 +52,7 @@ public final class PageRenderer {
    * @return the page
    */
   public String render(String template, Map<String, Object> values) {
-    return engine.process(template, new Context(Locale.ROOT, values));
+    return engine.process(template, context(values));
   }
 
   /**
@@ -51,6 +64,15 @@ public final class PageRenderer {
    * @return a part of a page
    */
   public String render(String template, String fragment, Map<String, Object> values) {
-    return engine.process(template, Set.of(fragment), new Context(Locale.ROOT, values));
+    return engine.process(template, Set.of(fragment), context(values));
+  }
+
+  private static Context context(Map<String, Object> values) {
+    Context context = new Context(Locale.ROOT, values);
+    WORDS.forEach(words -> context.setVariable(words.getSimpleName(), words));
+    for (ReaderUnit unit : ReaderUnit.values()) {
+      context.setVariable(unit.name(), unit);
+    }
+    return context;
   }
 }

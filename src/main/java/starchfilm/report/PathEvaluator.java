@@ -1,12 +1,16 @@
 package starchfilm.report;
 
+import java.lang.invoke.MethodType;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.thymeleaf.context.IExpressionContext;
 import org.thymeleaf.exceptions.TemplateProcessingException;
@@ -15,14 +19,24 @@ import org.thymeleaf.standard.expression.IStandardVariableExpressionEvaluator;
 import org.thymeleaf.standard.expression.StandardExpressionExecutionContext;
 
 /**
- * Evaluates the paths of templates by calling the accessors they name.
+ * Evaluates the paths of templates by calling the accessors they name; of a class, its static
+ * methods. What is there or not is at the end of a path itself or nothing.
  *
  * <p>The library's own evaluator brings two more libraries, and takes its quick way only for bean
  * getters, which records do not have; its slow way costs several times as much as all the rest of a
  * page. Safe to share between threads.
  */
 final class PathEvaluator implements IStandardVariableExpressionEvaluator {
-  private record Call(Class<?> owner, String name, int arguments) {}
+  private record Call(Class<?> owner, String name, List<? extends Class<?>> arguments) {
+    /** Whether a method can be called like this. */
+    private boolean fits(Method method) {
+      List<Class<?>> taken =
+          MethodType.methodType(void.class, method.getParameterTypes()).wrap().parameterList();
+      return taken.size() == arguments.size()
+          && IntStream.range(0, taken.size())
+              .allMatch(i -> taken.get(i).isAssignableFrom(arguments.get(i)));
+    }
+  }
 
   private final Map<String, TemplatePath> paths = new ConcurrentHashMap<>();
   private final Map<Call, Method> accessors = new ConcurrentHashMap<>();
@@ -32,7 +46,9 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
       IExpressionContext context,
       IStandardVariableExpression expression,
       StandardExpressionExecutionContext how) {
-    return walk(context, paths.computeIfAbsent(expression.getExpression(), TemplatePath::of));
+    Object found =
+        walk(context, paths.computeIfAbsent(expression.getExpression(), TemplatePath::of));
+    return found instanceof Optional<?> perhaps ? perhaps.orElse(null) : found;
   }
 
   private @Nullable Object walk(IExpressionContext context, TemplatePath path) {
@@ -58,7 +74,8 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
   private @Nullable Object call(Object owner, String name, Object[] arguments) {
     Method accessor =
         accessors.computeIfAbsent(
-            new Call(visible(owner), name, arguments.length), PathEvaluator::find);
+            new Call(visible(owner), name, Arrays.stream(arguments).map(Object::getClass).toList()),
+            PathEvaluator::find);
     try {
       return accessor.invoke(owner, arguments);
     } catch (InvocationTargetException thrown) {
@@ -79,6 +96,9 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
     if (owner instanceof Map<?, ?>) {
       return Map.class;
     }
+    if (owner instanceof Class<?> words) {
+      return words;
+    }
     return owner instanceof Map.Entry<?, ?> ? Map.Entry.class : owner.getClass();
   }
 
@@ -87,7 +107,7 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
         call.name().substring(0, 1).toUpperCase(Locale.ROOT) + call.name().substring(1);
     for (String candidate : List.of(call.name(), "get" + capital, "is" + capital)) {
       for (Method method : call.owner().getMethods()) {
-        if (method.getParameterCount() == call.arguments() && method.getName().equals(candidate)) {
+        if (method.getName().equals(candidate) && call.fits(method)) {
           // A view may be visible to its own package only; its accessors are public all the same.
           method.setAccessible(true);
           return method;

@@ -13,7 +13,7 @@ import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Extrapolation;
-import starchfilm.report.advice.TrialAdviceView;
+import starchfilm.report.advice.Advised;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.chart.CurveFigure;
@@ -29,14 +29,13 @@ import starchfilm.report.words.Spans;
  * One trial on the page.
  *
  * @param invented true where it is made up as an example
- * @param poured when it was poured
  * @param odd what is odd about its recipe, each with the way out
  * @param takenIn what its own weighings did to the drying forecast; may be empty
  * @param questions what is odd about its weighings, each with the question to answer
  * @param milestones when each milestone comes
  * @param risks how its plates may fail
  * @param pullNote what to mind about its pull tests; may be empty
- * @param advice what the notebook has to say of it; none or one
+ * @param advice what the notebook has to say of it, if anything
  * @param photos its photos, as many as a page can carry
  * @param extrapolations rules used outside their range, and a room log that ended early
  */
@@ -46,7 +45,7 @@ record TrialView(
     String name,
     String file,
     boolean invented,
-    String poured,
+    PourCalendar calendar,
     List<String> odd,
     String headline,
     String takenIn,
@@ -61,7 +60,7 @@ record TrialView(
     FilmTable film,
     Happened happened,
     String pullNote,
-    List<TrialAdviceView> advice,
+    Optional<Advised.OfTrial> advice,
     List<PhotoFrame> photos,
     List<Sharpen> sharpen,
     LeverTable levers,
@@ -131,7 +130,7 @@ record TrialView(
         trial.trial().name(),
         String.valueOf(trial.trial().file().getFileName()),
         trial.trial().invented(),
-        new PourCalendar(trial.trial().pouredAt()).pour(),
+        new PourCalendar(trial.trial().pouredAt()),
         OddityWords.of(Oddity.of(trial.trial())),
         Headline.of(trial),
         Headline.takenIn(trial),
@@ -146,10 +145,7 @@ record TrialView(
         FilmTable.of(trial),
         Happened.of(trial),
         Measured.pullNote(trial.trial()),
-        Optional.ofNullable(comparison.advised().after().get(index))
-            .map(advised -> TrialAdviceView.of(trial.trial(), advised))
-            .stream()
-            .toList(),
+        Optional.ofNullable(comparison.advised().after().get(index)),
         photos(trial.trial()),
         sharpen(trial),
         LeverTable.of(analysis),

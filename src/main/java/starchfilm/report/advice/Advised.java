@@ -29,7 +29,7 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
    * Every advice reruns the model some dozens of times, so that only as many trials as are read one
    * by one are advised on: the latest.
    */
-  static final int MOST = 12;
+  private static final int MOST = 12;
 
   /** No advice was asked for. */
   public static final Advised NOTHING = new Advised(Optional.empty(), Map.of(), 0);

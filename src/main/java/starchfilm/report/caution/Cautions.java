@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import starchfilm.advice.NextTrial;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.Change;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.jar.assay.Assay;
@@ -90,6 +92,19 @@ public final class Cautions {
     cautions.apply.addAll(
         List.of(Caution.HOT_GLYCEROL, Caution.MOULD, Caution.CLAIMS, Caution.RULES));
     return cautions.list();
+  }
+
+  /**
+   * What a change calls for that moves or heats air.
+   *
+   * @param next the change
+   * @return one caution or none
+   */
+  public static List<Caution> of(NextTrial next) {
+    return next.adjustments().contains(Change.FAN)
+            || next.adjustments().contains(Change.WARMER_ROOM)
+        ? List.of(Caution.FANS_AND_HEATERS)
+        : List.of();
   }
 
   /**

@@ -103,7 +103,7 @@ public final class PlainWords {
    * @param calendar of its plate
    * @return such as {@code cracked at the edge, Thu 16 Apr}; without the remark
    */
-  public static String sentence(ObservedFault fault, PourCalendar calendar) {
+  public static String seen(ObservedFault fault, PourCalendar calendar) {
     String when =
         fault.seenAtS().isPresent() ? ", " + calendar.moment(fault.seenAtS().getAsDouble()) : "";
     return word(fault.kind()) + " " + word(fault.where()) + when;
@@ -127,6 +127,16 @@ public final class PlainWords {
    */
   public static String capital(String clause) {
     return clause.substring(0, 1).toUpperCase(Locale.ROOT) + clause.substring(1);
+  }
+
+  /**
+   * A clause as a sentence.
+   *
+   * @param clause not empty
+   * @return with a capital and a full stop
+   */
+  public static String sentence(String clause) {
+    return capital(clause) + ".";
   }
 
   /**

@@ -87,6 +87,16 @@ public enum ReaderUnit {
   }
 
   /**
+   * A figure to the nearest whole number, without its unit.
+   *
+   * @param si the figure in SI
+   * @return such as {@code 12}
+   */
+  public String whole(double si) {
+    return Figures.whole(of(si));
+  }
+
+  /**
    * A forecast figure with its unit.
    *
    * @param si the figure in SI units

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import starchfilm.advice.Outcome;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
@@ -41,7 +42,8 @@ class PlainWordsTest {
           Check.class,
           Goal.class,
           RiskLevel.class,
-          Caution.class);
+          Caution.class,
+          Outcome.Agreement.class);
 
   @Test
   void everyConstantHasWordsBelowEachHeadingOfItsKind() {
