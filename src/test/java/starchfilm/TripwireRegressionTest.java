@@ -171,8 +171,9 @@ class TripwireRegressionTest {
         found.number(casting, quantity + ".share_reached", comes.shareReached());
       }
     }
+    band(casting, "film.starch_in_paste", Band.exact(forecast.composition().dryStarch()));
     for (FilmProperty property : FilmProperty.values()) {
-      band(casting, "film." + word(property), figure(forecast, property));
+      band(casting, "film." + word(property), property.of(forecast.film()));
     }
     found.text(casting, "film.feel", word(forecast.film().feel()));
     found.text(casting, "crack.level", word(forecast.risks().crack().level()));
@@ -193,20 +194,6 @@ class TripwireRegressionTest {
           "more_" + word(lever.ingredient()) + ".thick_spot.dry_through.h",
           lever.dryThroughAfterS() / HOUR_S);
     }
-  }
-
-  private static Band figure(TrialForecast forecast, FilmProperty property) {
-    return switch (property) {
-      case STARCH_IN_PASTE -> Band.normal(forecast.composition().dryStarch(), 0);
-      case PASTE_PH -> Band.normal(forecast.film().acid().pastePh(), 0);
-      case EQUILIBRIUM_MOISTURE -> forecast.film().equilibriumMoisture();
-      case DRY_THICKNESS -> forecast.film().dryThicknessM();
-      case GLASS_TRANSITION -> forecast.film().glassTransitionK();
-      case TENSILE_STRENGTH -> forecast.film().tensileStrengthPa();
-      case ELONGATION -> forecast.film().elongationAtBreak();
-      case YOUNGS_MODULUS -> forecast.film().youngsModulusPa();
-      case VAPOUR_PERMEABILITY -> forecast.film().vapourPermeability();
-    };
   }
 
   /** As the command thickness has it with {@code --by 3d}. */

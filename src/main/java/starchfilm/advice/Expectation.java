@@ -8,6 +8,7 @@ import java.util.Locale;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmProperty;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.numerics.evidence.Band;
@@ -53,8 +54,8 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
     add(effects, "mould", word(risks.mould().level()), word(after.risks.mould().level()));
     add(effects, "feel", word(film.feel()), word(after.film.feel()));
     for (FilmEffect told : FilmEffect.values()) {
-      Band was = told.of(film);
-      Band is = told.of(after.film);
+      Band was = told.property.of(film);
+      Band is = told.property.of(after.film);
       if (moved(was, is)) {
         effects.add(new Effect(told.words, told.in(was, ranges), told.in(is, ranges)));
       }
@@ -64,26 +65,20 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
 
   /** A figure of the film that a change may move, in the reader's unit. */
   private enum FilmEffect {
-    STRETCH("stretch at break", PERCENT_PER_UNIT, " %"),
-    STRENGTH("tensile strength", 1e-6, " MPa"),
-    THICKNESS("dry thickness", 1e6, " µm");
+    STRETCH(FilmProperty.ELONGATION, "stretch at break", PERCENT_PER_UNIT, " %"),
+    STRENGTH(FilmProperty.TENSILE_STRENGTH, "tensile strength", 1e-6, " MPa"),
+    THICKNESS(FilmProperty.DRY_THICKNESS, "dry thickness", 1e6, " µm");
 
+    private final FilmProperty property;
     private final String words;
     private final double scale;
     private final String unit;
 
-    FilmEffect(String words, double scale, String unit) {
+    FilmEffect(FilmProperty property, String words, double scale, String unit) {
+      this.property = property;
       this.words = words;
       this.scale = scale;
       this.unit = unit;
-    }
-
-    Band of(FilmForecast film) {
-      return switch (this) {
-        case STRETCH -> film.elongationAtBreak();
-        case STRENGTH -> film.tensileStrengthPa();
-        case THICKNESS -> film.dryThicknessM();
-      };
     }
 
     String in(Band si, boolean range) {

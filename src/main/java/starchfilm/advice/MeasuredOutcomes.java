@@ -38,8 +38,8 @@ final class MeasuredOutcomes {
         outcomes,
         "Strips bore %s → %s MPa.",
         pa -> Told.number(pa / 1e6),
-        mean(before, pull -> OptionalDouble.of(strengthPa(pull))),
-        mean(after, pull -> OptionalDouble.of(strengthPa(pull))),
+        mean(before, pull -> OptionalDouble.of(pull.strengthPa())),
+        mean(after, pull -> OptionalDouble.of(pull.strengthPa())),
         is.film().tensileStrengthPa().middle() / was.film().tensileStrengthPa().middle());
     add(
         outcomes,
@@ -86,10 +86,6 @@ final class MeasuredOutcomes {
 
   private static boolean aboutOne(double ratio) {
     return ratio < ABOUT_THE_SAME && ratio > 1 / ABOUT_THE_SAME;
-  }
-
-  private static double strengthPa(PullTest pull) {
-    return pull.loadN() / (pull.widthM() * pull.thicknessM());
   }
 
   private static OptionalDouble mean(

@@ -57,8 +57,8 @@ final class Sensitivities {
     FilmForecast moreFilm = forecaster.film(more);
     List<PropertyEffect> effects = new ArrayList<>();
     for (FilmProperty property : FilmProperty.values()) {
-      double from = figure(property, casting, film);
-      double to = figure(property, more, moreFilm);
+      double from = property.of(film).middle();
+      double to = property.of(moreFilm).middle();
       effects.add(
           new PropertyEffect(
               property,
@@ -88,20 +88,6 @@ final class Sensitivities {
       case GLYCEROL -> now == 0 ? FIRST_GLYCEROL_PER_STARCH : MORE * now;
       case VINEGAR -> now == 0 ? FIRST_ACID_PER_PASTE / starch : MORE_VINEGAR * now;
       default -> MORE * now;
-    };
-  }
-
-  private static double figure(FilmProperty property, Casting casting, FilmForecast film) {
-    return switch (property) {
-      case STARCH_IN_PASTE -> casting.composition().dryStarch();
-      case PASTE_PH -> film.acid().pastePh();
-      case EQUILIBRIUM_MOISTURE -> film.equilibriumMoisture().middle();
-      case DRY_THICKNESS -> film.dryThicknessM().middle();
-      case GLASS_TRANSITION -> film.glassTransitionK().middle();
-      case TENSILE_STRENGTH -> film.tensileStrengthPa().middle();
-      case ELONGATION -> film.elongationAtBreak().middle();
-      case YOUNGS_MODULUS -> film.youngsModulusPa().middle();
-      case VAPOUR_PERMEABILITY -> film.vapourPermeability().middle();
     };
   }
 

@@ -1,5 +1,7 @@
 package starchfilm.film;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.util.List;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
@@ -25,15 +27,14 @@ import starchfilm.numerics.evidence.Source;
  * factor. Limits: barley film with 41 g glycerol at 50 % humidity gained strength fourfold to
  * sixfold from week 1 to 5 (J. Macromol. Sci. A33:703, 1996); this rule gives a third more.
  */
-final class Ageing implements FilmInfluence {
+final class Ageing extends FilmInfluence {
   private static final double MOST_K = 24;
 
   /** How sharply the shift ends above the glass: in this share of it. */
   private static final double BENDS = 4;
 
-  private static final double SECONDS_PER_DAY = 86_400;
-  private static final double T0_AT_50_PERCENT_S = 30 * SECONDS_PER_DAY;
-  private static final double T0_AT_75_PERCENT_S = 10 * SECONDS_PER_DAY;
+  private static final double T0_AT_50_PERCENT_S = 30 * DAY_S;
+  private static final double T0_AT_75_PERCENT_S = 10 * DAY_S;
   private static final double ORDINARY_AMYLOSE = 0.3;
   private static final double STABLE_AMYLOSE = 0.7;
   private static final double STABLE_SHARE = 0.2;
@@ -58,12 +59,13 @@ final class Ageing implements FilmInfluence {
    * @param rules the rules that read the state
    */
   Ageing(double ageS, FilmRules rules) {
+    super("ageing", List.of(FilmState.humidity(50, 90)), SOURCES);
     this.ageS = ageS;
     this.rules = rules;
   }
 
   @Override
-  public Effect on(FilmProperty property, FilmState film) {
+  Effect on(FilmProperty property, FilmState film) {
     if (ageS == 0
         || !Withholding.MECHANICAL.contains(property)
         || !(rules.of(property) instanceof GlassDistanceRule rule)) {
@@ -103,20 +105,5 @@ final class Ageing implements FilmInfluence {
         (film.amyloseFraction() - ORDINARY_AMYLOSE) / (STABLE_AMYLOSE - ORDINARY_AMYLOSE);
     double share = 1 - (1 - STABLE_SHARE) * Math.min(1, Math.max(0, stable));
     return MOST_K * share * -Math.expm1(-ageS / t0);
-  }
-
-  @Override
-  public String name() {
-    return "ageing";
-  }
-
-  @Override
-  public List<Limit> limits() {
-    return List.of(FilmState.humidity(50, 90));
-  }
-
-  @Override
-  public List<Source> sources() {
-    return SOURCES;
   }
 }

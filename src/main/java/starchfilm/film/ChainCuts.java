@@ -33,7 +33,7 @@ import starchfilm.numerics.evidence.ValidRange;
  * Rice film cast from 0.5 mol/L acetic acid was no weaker than from water once it held 50 g
  * glycerol (read).
  */
-final class ChainCuts implements FilmInfluence {
+final class ChainCuts extends FilmInfluence {
   private static final double RATE_L_PER_MOL_S = 2e-5;
   private static final double RATE_AT_K = 353.15;
   private static final double RATE_FACTOR = 3;
@@ -53,7 +53,6 @@ final class ChainCuts implements FilmInfluence {
   private final double ph;
   private final double cutsPerBond;
   private final double cutsLogSd;
-  private final double topTemperatureK;
 
   /**
    * The cuts of one cook.
@@ -62,10 +61,24 @@ final class ChainCuts implements FilmInfluence {
    * @param cook its time and top temperature; their uncertainty widens the band
    */
   ChainCuts(Composition composition, Cook cook) {
-    double pasteM3 = 1 / composition.pasteDensityKgPerM3();
-    topTemperatureK = cook.topTemperatureK().value();
-    boolean acid = composition.aceticAcid() > 0;
-    ph = AceticAcid.ph(AceticAcid.molPerM3(composition.aceticAcid(), pasteM3));
+    this(
+        composition.aceticAcid() > 0,
+        AceticAcid.ph(
+            AceticAcid.molPerM3(composition.aceticAcid(), 1 / composition.pasteDensityKgPerM3())),
+        cook);
+  }
+
+  private ChainCuts(boolean acid, double ph, Cook cook) {
+    super(
+        "chain cuts by the acid",
+        List.of(
+            new Limit(new ValidRange("paste pH", 2.4, 7, ""), film -> ph),
+            new Limit(
+                new ValidRange("top temperature of the cook", 60, 130, "°C"),
+                film -> cook.topTemperatureK().value() - ZERO_CELSIUS_K)),
+        SOURCES);
+    this.ph = ph;
+    double topTemperatureK = cook.topTemperatureK().value();
     double perK = ACTIVATION_J_PER_MOL / GAS_CONSTANT_J_PER_MOL_K;
     double rate = RATE_L_PER_MOL_S * Math.exp(perK * (1 / RATE_AT_K - 1 / topTemperatureK));
     double hydrogenMolPerL = Math.pow(10, -ph);
@@ -91,7 +104,7 @@ final class ChainCuts implements FilmInfluence {
   }
 
   @Override
-  public Effect on(FilmProperty property, FilmState film) {
+  Effect on(FilmProperty property, FilmState film) {
     if (property != FilmProperty.TENSILE_STRENGTH || cutsPerBond == 0) {
       return Effect.NONE;
     }
@@ -103,24 +116,5 @@ final class ChainCuts implements FilmInfluence {
   private static double strengthFactor(double cutsPerBond) {
     double lengthLeft = 1 / (1 + AMYLOSE_LENGTH * cutsPerBond);
     return 1 - STRENGTH_SHARE * (1 - lengthLeft);
-  }
-
-  @Override
-  public String name() {
-    return "chain cuts by the acid";
-  }
-
-  @Override
-  public List<Limit> limits() {
-    return List.of(
-        new Limit(new ValidRange("paste pH", 2.4, 7, ""), film -> ph),
-        new Limit(
-            new ValidRange("top temperature of the cook", 60, 130, "°C"),
-            film -> topTemperatureK - ZERO_CELSIUS_K));
-  }
-
-  @Override
-  public List<Source> sources() {
-    return SOURCES;
   }
 }

@@ -33,7 +33,7 @@ import starchfilm.numerics.evidence.Source;
  * humidity, 56 °C, was left out and lies 60 K above the rule. Band: 20 K. Peaks of dynamic
  * mechanical tests lie 20 to 30 K higher.
  */
-final class CouchmanKaraszTransition implements FilmRule {
+final class CouchmanKaraszTransition extends FilmRule {
   private static final double STARCH_K = 605;
   private static final double STARCH_STEP = 0.27;
   private static final double GLYCEROL_K = 193;
@@ -60,13 +60,16 @@ final class CouchmanKaraszTransition implements FilmRule {
               Check.RECALLED),
           new Source("Inaba and Andersson 2007, Thermochim. Acta 461:44, water 135 K", Check.READ));
 
-  @Override
-  public FilmProperty property() {
-    return FilmProperty.GLASS_TRANSITION;
+  CouchmanKaraszTransition() {
+    super(
+        FilmProperty.GLASS_TRANSITION,
+        Scatter.plusMinus(BAND_K),
+        List.of(FilmState.plasticiser(0, 55), FilmState.humidity(20, 75)),
+        SOURCES);
   }
 
   @Override
-  public double predict(FilmState film) {
+  double predict(FilmState film) {
     return kelvin(film);
   }
 
@@ -83,20 +86,5 @@ final class CouchmanKaraszTransition implements FilmRule {
     // The common divisor that turns masses into mass fractions cancels.
     return (starch * STARCH_K + glycerol * GLYCEROL_K + water * WATER_K)
         / (starch + glycerol + water);
-  }
-
-  @Override
-  public Scatter scatter() {
-    return Scatter.plusMinus(BAND_K);
-  }
-
-  @Override
-  public List<Limit> limits() {
-    return List.of(FilmState.plasticiser(0, 55), FilmState.humidity(20, 75));
-  }
-
-  @Override
-  public List<Source> sources() {
-    return SOURCES;
   }
 }

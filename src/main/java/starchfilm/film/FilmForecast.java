@@ -1,5 +1,6 @@
 package starchfilm.film;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -45,15 +46,10 @@ public record FilmForecast(
   public FilmForecast {
     Map<FilmProperty, Withheld> copy = new EnumMap<>(FilmProperty.class);
     copy.putAll(withheld);
-    withheld = copy;
+    withheld = Collections.unmodifiableMap(copy);
     cautions = List.copyOf(cautions);
     extrapolations = List.copyOf(extrapolations);
     sources = List.copyOf(sources);
-  }
-
-  @Override
-  public Map<FilmProperty, Withheld> withheld() {
-    return new EnumMap<>(withheld);
   }
 
   /**

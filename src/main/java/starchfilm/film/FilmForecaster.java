@@ -1,9 +1,11 @@
 package starchfilm.film;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Ingredient;
@@ -69,6 +71,8 @@ public final class FilmForecaster {
     ChainCuts cuts = new ChainCuts(casting.composition(), casting.cook());
     Ageing ageing = new Ageing(casting.use().ageS(), rules);
     List<FilmInfluence> influences = List.of(cuts, new Salt(), new InertSolids(), ageing);
+    List<FilmInfluence> acting =
+        influences.stream().filter(influence -> shows(influence, films.middle())).toList();
     EquilibriumMoisture rest = new EquilibriumMoisture(casting, films.middle());
     Band moisture = rest.band(films.below().waterKgPerKgDry(), films.above().waterKgPerKgDry());
     Band thickness = DryThickness.of(casting, moisture);
@@ -93,8 +97,8 @@ public final class FilmForecaster {
         feelChances(films.middle(), glassTransition, ageing),
         Withholding.of(films.middle(), uncooked),
         cautions,
-        extrapolations(rest, films.middle(), influences),
-        sources(rest, films.middle(), influences, cautions));
+        extrapolations(rest, films.middle(), acting),
+        sources(rest, acting, cautions));
   }
 
   /**
@@ -167,46 +171,30 @@ public final class FilmForecaster {
   }
 
   private List<Extrapolation> extrapolations(
-      EquilibriumMoisture rest, FilmState film, List<FilmInfluence> influences) {
+      EquilibriumMoisture rest, FilmState film, List<FilmInfluence> acting) {
     List<Extrapolation> outside = new ArrayList<>(rest.extrapolations());
-    for (FilmRule rule : rules.all()) {
-      Limit.outside(rule.property().tradeName(), rule.limits(), film).forEach(outside::add);
-    }
-    for (FilmInfluence influence : influences) {
-      if (shows(influence, film)) {
-        Limit.outside(influence.name(), influence.limits(), film).forEach(outside::add);
-      }
-    }
+    Stream.concat(rules.all().stream(), acting.stream())
+        .flatMap(basis -> basis.outside(film))
+        .forEach(outside::add);
     return outside;
   }
 
   private List<Source> sources(
-      EquilibriumMoisture rest,
-      FilmState film,
-      List<FilmInfluence> influences,
-      List<FilmCaution> cautions) {
+      EquilibriumMoisture rest, List<FilmInfluence> acting, List<FilmCaution> cautions) {
     Set<Source> sources = new LinkedHashSet<>();
     sources.addAll(rest.sources());
     sources.add(DryThickness.SOURCE);
     rules.all().forEach(rule -> sources.addAll(rule.sources()));
     sources.addAll(workmanship.sources());
-    for (FilmInfluence influence : influences) {
-      if (shows(influence, film)) {
-        sources.addAll(influence.sources());
-      }
-    }
+    acting.forEach(influence -> sources.addAll(influence.sources()));
     sources.add(FeelInTheHand.SOURCE);
     cautions.forEach(caution -> sources.add(caution.source()));
     return List.copyOf(sources);
   }
 
   private static boolean shows(FilmInfluence influence, FilmState film) {
-    for (FilmProperty property : FilmProperty.values()) {
-      FilmInfluence.Effect effect = influence.on(property, film);
-      if (Math.max(Math.abs(Math.log(effect.factor())), effect.logSd()) > SHOWS) {
-        return true;
-      }
-    }
-    return false;
+    return Arrays.stream(FilmProperty.values())
+        .map(property -> influence.on(property, film))
+        .anyMatch(effect -> Math.max(Math.abs(Math.log(effect.factor())), effect.logSd()) > SHOWS);
   }
 }

@@ -4,7 +4,11 @@ import java.util.List;
 import starchfilm.numerics.evidence.Source;
 
 /** Something that multiplies what the rules give for fresh, clean laboratory film. */
-interface FilmInfluence {
+abstract class FilmInfluence extends Basis {
+  FilmInfluence(String name, List<Limit> limits, List<Source> sources) {
+    super(name, limits, sources);
+  }
+
   /**
    * What it does to one property.
    *
@@ -12,16 +16,7 @@ interface FilmInfluence {
    * @param film the film at rest with its air
    * @return the factor and its uncertainty; {@link Effect#NONE} where it does not act
    */
-  Effect on(FilmProperty property, FilmState film);
-
-  /** What it is, in the trade's words, for the list of extrapolations. */
-  String name();
-
-  /** Every range it holds for. */
-  List<Limit> limits();
-
-  /** Where it comes from. */
-  List<Source> sources();
+  abstract Effect on(FilmProperty property, FilmState film);
 
   /**
    * A factor on a property.

@@ -1,7 +1,6 @@
 package starchfilm.film;
 
 import starchfilm.casting.Casting;
-import starchfilm.casting.Use;
 
 /** What the film rules take at all; outside, the forecast refuses with a sentence. */
 final class FilmLimits {
@@ -17,39 +16,33 @@ final class FilmLimits {
    *     reader
    */
   static void require(Casting casting) {
-    double plasticiserSd = casting.paste().plasticiserRelativeSd();
-    require(
-        plasticiserSd >= 0 && Double.isFinite(plasticiserSd),
+    requireFinite(
         "relative uncertainty of the plasticiser",
-        plasticiserSd,
+        casting.paste().plasticiserRelativeSd(),
         "0 or more; give 0.1 for 10 %");
-    double solidsSd = casting.paste().solidsRelativeSd();
-    require(
-        solidsSd >= 0 && Double.isFinite(solidsSd),
+    requireFinite(
         "relative uncertainty of the solids content",
-        solidsSd,
+        casting.paste().solidsRelativeSd(),
         "0 or more; give 0.03 for 3 %");
+    double wetM = casting.wetThicknessM();
+    require(wetM > 0, "wet thickness", wetM, "above 0 m; give the thickness poured");
+    double humidity = casting.use().relativeHumidity();
     require(
-        casting.wetThicknessM() > 0,
-        "wet thickness",
-        casting.wetThicknessM(),
-        "above 0 m; give the thickness poured");
-    Use use = casting.use();
-    require(
-        use.relativeHumidity() >= 0 && use.relativeHumidity() < 1,
+        humidity >= 0 && humidity < 1,
         "relative humidity where the film is used",
-        use.relativeHumidity(),
+        humidity,
         "0 to below 1; film never comes to rest in saturated air, give a drier room");
+    double kelvin = casting.use().temperatureK();
     require(
-        use.temperatureK() >= COLDEST_K && use.temperatureK() <= HOTTEST_K,
+        kelvin >= COLDEST_K && kelvin <= HOTTEST_K,
         "temperature where the film is used",
-        use.temperatureK(),
+        kelvin,
         "233 to 373 K (-40 to 100 °C); give the temperature of the room");
-    require(
-        use.ageS() >= 0 && Double.isFinite(use.ageS()),
-        "age",
-        use.ageS(),
-        "0 s or more; give 0 for a fresh film");
+    requireFinite("age", casting.use().ageS(), "0 s or more; give 0 for a fresh film");
+  }
+
+  private static void requireFinite(String quantity, double given, String allowed) {
+    require(given >= 0 && Double.isFinite(given), quantity, given, allowed);
   }
 
   private static void require(boolean holds, String quantity, double given, String allowed) {

@@ -1,30 +1,33 @@
 package starchfilm.film;
 
+import java.util.function.Function;
+import starchfilm.numerics.evidence.Band;
+
 /** What a film forecast tells of the dry film, and of the paste it comes from. */
 public enum FilmProperty {
-  /** Dry starch in the paste (kg per kg paste); it decides how the paste levels. */
-  STARCH_IN_PASTE("starch in the paste"),
   /** pH of the paste. */
-  PASTE_PH("paste pH"),
+  PASTE_PH("paste pH", film -> Band.exact(film.acid().pastePh())),
   /** Water the film holds in the air of use (kg per kg dry solids). */
-  EQUILIBRIUM_MOISTURE("equilibrium moisture content"),
+  EQUILIBRIUM_MOISTURE("equilibrium moisture content", FilmForecast::equilibriumMoisture),
   /** Thickness of the film at that moisture (m). */
-  DRY_THICKNESS("dry thickness"),
+  DRY_THICKNESS("dry thickness", FilmForecast::dryThicknessM),
   /** Glass transition of the starch-rich phase (K). */
-  GLASS_TRANSITION("glass transition"),
+  GLASS_TRANSITION("glass transition", FilmForecast::glassTransitionK),
   /** Tensile strength (Pa). */
-  TENSILE_STRENGTH("tensile strength"),
+  TENSILE_STRENGTH("tensile strength", FilmForecast::tensileStrengthPa),
   /** Elongation at break (ratio). */
-  ELONGATION("elongation at break"),
+  ELONGATION("elongation at break", FilmForecast::elongationAtBreak),
   /** Young's modulus (Pa). */
-  YOUNGS_MODULUS("Young's modulus"),
+  YOUNGS_MODULUS("Young's modulus", FilmForecast::youngsModulusPa),
   /** Water-vapour permeability (kg/(m s Pa)). */
-  VAPOUR_PERMEABILITY("water-vapour permeability");
+  VAPOUR_PERMEABILITY("water-vapour permeability", FilmForecast::vapourPermeability);
 
   private final String tradeName;
+  private final Function<FilmForecast, Band> figure;
 
-  FilmProperty(String tradeName) {
+  FilmProperty(String tradeName, Function<FilmForecast, Band> figure) {
     this.tradeName = tradeName;
+    this.figure = figure;
   }
 
   /**
@@ -34,5 +37,10 @@ public enum FilmProperty {
    */
   public String tradeName() {
     return tradeName;
+  }
+
+  /** Its figure in a forecast, in its unit; whether that may be stated, the forecast says. */
+  public Band of(FilmForecast film) {
+    return figure.apply(film);
   }
 }

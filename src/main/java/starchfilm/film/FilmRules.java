@@ -1,34 +1,36 @@
 package starchfilm.film;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * The rules in use, one a property. To add a rule with its source: write a class that implements
  * {@link FilmRule}, and put it into {@link #published()}.
  */
 final class FilmRules {
-  private final Map<FilmProperty, FilmRule> byProperty = new EnumMap<>(FilmProperty.class);
+  private final Map<FilmProperty, FilmRule> byProperty;
 
-  private FilmRules(List<FilmRule> rules) {
-    for (FilmRule rule : rules) {
-      FilmRule other = byProperty.put(rule.property(), rule);
-      if (other != null) {
-        throw new IllegalArgumentException("two rules give the " + rule.property().tradeName());
-      }
-    }
+  /** One rule a property; a second for one of them is refused. */
+  private FilmRules(FilmRule... rules) {
+    byProperty =
+        new EnumMap<>(
+            Arrays.stream(rules)
+                .collect(Collectors.toMap(FilmRule::property, Function.identity())));
   }
 
   /** The rules the program forecasts with. */
   static FilmRules published() {
     return new FilmRules(
-        List.of(
-            new CouchmanKaraszTransition(),
-            new StrengthRule(),
-            new StretchRule(),
-            new StiffnessRule(),
-            new FittedVapourPermeability()));
+        new CouchmanKaraszTransition(),
+        new StrengthRule(),
+        new StretchRule(),
+        new StiffnessRule(),
+        new FittedVapourPermeability());
   }
 
   /**
@@ -37,11 +39,9 @@ final class FilmRules {
    * @throws IllegalArgumentException if no rule gives it
    */
   FilmRule of(FilmProperty property) {
-    FilmRule rule = byProperty.get(property);
-    if (rule == null) {
-      throw new IllegalArgumentException("no rule gives the " + property.tradeName());
-    }
-    return rule;
+    return Optional.ofNullable(byProperty.get(property))
+        .orElseThrow(
+            () -> new IllegalArgumentException("no rule gives the " + property.tradeName()));
   }
 
   /** All rules, in the order of the properties. */

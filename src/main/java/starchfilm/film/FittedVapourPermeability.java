@@ -26,7 +26,7 @@ import starchfilm.numerics.evidence.Source;
  * recalled. Band: times or divided by 3.5; a laboratory left out is missed by 3.1, and rows of
  * papers in no fit lie wider.
  */
-final class FittedVapourPermeability implements FilmRule {
+final class FittedVapourPermeability extends FilmRule {
   private static final double LEAST_G_PER_M_S_PA = 2.6e-10;
   private static final double CURVATURE = 7;
   private static final double LEAST_AT = 0.2;
@@ -49,32 +49,20 @@ final class FittedVapourPermeability implements FilmRule {
               "permeability doubles per 20 points of mean relative humidity: recalled, rounded",
               Check.RECALLED));
 
-  @Override
-  public FilmProperty property() {
-    return FilmProperty.VAPOUR_PERMEABILITY;
+  FittedVapourPermeability() {
+    super(
+        FilmProperty.VAPOUR_PERMEABILITY,
+        Scatter.factor(BAND_FACTOR),
+        List.of(FilmState.plasticiser(0, 50), FilmState.humidity(50, 75)),
+        SOURCES);
   }
 
   @Override
-  public double predict(FilmState film) {
+  double predict(FilmState film) {
     double distance = Math.min(film.glycerolPerDryStarch(), LAST_G) - LEAST_AT;
     double damper = (film.relativeHumidity() / 2 - MEAN_HUMIDITY) / DOUBLES_PER_HUMIDITY;
     return KG_PER_G
         * LEAST_G_PER_M_S_PA
         * Math.exp(CURVATURE * distance * distance + Math.log(2) * damper);
-  }
-
-  @Override
-  public Scatter scatter() {
-    return Scatter.factor(BAND_FACTOR);
-  }
-
-  @Override
-  public List<Limit> limits() {
-    return List.of(FilmState.plasticiser(0, 50), FilmState.humidity(50, 75));
-  }
-
-  @Override
-  public List<Source> sources() {
-    return SOURCES;
   }
 }

@@ -9,14 +9,8 @@ import starchfilm.numerics.evidence.ValidRange;
  * glass transition. Water, warmth and glycerol all soften a film by raising x, so the same rule
  * holds for the dry film in any air and for the skin of a film that still dries.
  */
-abstract class GlassDistanceRule implements FilmRule {
+abstract class GlassDistanceRule extends FilmRule {
   private static final double PA_PER_MPA = 1e6;
-
-  private final FilmProperty property;
-  private final double factor;
-  private final double fromK;
-  private final double toK;
-  private final List<Source> sources;
 
   /**
    * A rule.
@@ -29,11 +23,16 @@ abstract class GlassDistanceRule implements FilmRule {
    */
   GlassDistanceRule(
       FilmProperty property, double factor, double fromK, double toK, List<Source> sources) {
-    this.property = property;
-    this.factor = factor;
-    this.fromK = fromK;
-    this.toK = toK;
-    this.sources = sources;
+    super(
+        property,
+        Scatter.factor(factor),
+        List.of(
+            FilmState.plasticiser(0, 60),
+            new Limit(
+                new ValidRange("distance above the glass transition", fromK, toK, "K"),
+                FilmState::aboveGlassK),
+            FilmState.celsius(20, 27)),
+        sources);
   }
 
   /**
@@ -55,32 +54,7 @@ abstract class GlassDistanceRule implements FilmRule {
   }
 
   @Override
-  public final FilmProperty property() {
-    return property;
-  }
-
-  @Override
-  public final double predict(FilmState film) {
+  final double predict(FilmState film) {
     return at(film.aboveGlassK(), film.amyloseFraction());
-  }
-
-  @Override
-  public final Scatter scatter() {
-    return Scatter.factor(factor);
-  }
-
-  @Override
-  public final List<Limit> limits() {
-    return List.of(
-        FilmState.plasticiser(0, 60),
-        new Limit(
-            new ValidRange("distance above the glass transition", fromK, toK, "K"),
-            FilmState::aboveGlassK),
-        FilmState.celsius(20, 27));
-  }
-
-  @Override
-  public final List<Source> sources() {
-    return sources;
   }
 }

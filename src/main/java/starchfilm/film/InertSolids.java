@@ -24,7 +24,7 @@ import starchfilm.numerics.evidence.ValidRange;
  * (permeability around spheres); all recalled. The volume fraction is taken as the share of the dry
  * solids.
  */
-final class InertSolids implements FilmInfluence {
+final class InertSolids extends FilmInfluence {
   /** Inert solids that are warned of (kg per kg dry solids; judged). */
   static final double SHOWS = 0.01;
 
@@ -37,13 +37,19 @@ final class InertSolids implements FilmInfluence {
 
   private static final double MOST = 0.3;
 
-  private static final Limit LIMIT =
-      new Limit(
-          new ValidRange("solids that are neither starch nor glycerol", 0, 30, "% of dry solids"),
-          film -> 100 * film.inertFractionOfDry());
+  InertSolids() {
+    super(
+        "effect of other solids",
+        List.of(
+            new Limit(
+                new ValidRange(
+                    "solids that are neither starch nor glycerol", 0, 30, "% of dry solids"),
+                film -> 100 * film.inertFractionOfDry())),
+        List.of(SOURCE));
+  }
 
   @Override
-  public Effect on(FilmProperty property, FilmState film) {
+  Effect on(FilmProperty property, FilmState film) {
     double v = Math.min(MOST, film.inertFractionOfDry());
     double factor =
         switch (property) {
@@ -54,20 +60,5 @@ final class InertSolids implements FilmInfluence {
           default -> 1;
         };
     return new Effect(1, Math.abs(Math.log(factor)));
-  }
-
-  @Override
-  public String name() {
-    return "effect of other solids";
-  }
-
-  @Override
-  public List<Limit> limits() {
-    return List.of(LIMIT);
-  }
-
-  @Override
-  public List<Source> sources() {
-    return List.of(SOURCE);
   }
 }

@@ -1,5 +1,6 @@
 package starchfilm.film;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import starchfilm.numerics.evidence.Estimate;
@@ -21,12 +22,7 @@ public record LearntFilm(Map<FilmProperty, Estimate> logFactors) {
   public LearntFilm {
     Map<FilmProperty, Estimate> copy = new EnumMap<>(FilmProperty.class);
     copy.putAll(logFactors);
-    logFactors = copy;
-  }
-
-  @Override
-  public Map<FilmProperty, Estimate> logFactors() {
-    return new EnumMap<>(logFactors);
+    logFactors = Collections.unmodifiableMap(copy);
   }
 
   /** What the middle of a property is multiplied by. */

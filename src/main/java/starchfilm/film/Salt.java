@@ -19,7 +19,7 @@ import starchfilm.numerics.evidence.ValidRange;
  * (read; no figure seen). The slope and both thresholds are judged, so the uncertainty equals the
  * effect. Other salts differ: magnesium chloride lowers strength but raises elongation.
  */
-final class Salt implements FilmInfluence {
+final class Salt extends FilmInfluence {
   /** Salt that does not show (kg per kg dry solids; judged). */
   static final double IGNORED = 0.02;
 
@@ -35,32 +35,23 @@ final class Salt implements FilmInfluence {
 
   private static final double SLOPE = -5;
 
-  private static final Limit LIMIT =
-      new Limit(
-          new ValidRange("salt", 0, 10, "% of dry solids"), film -> 100 * film.saltFractionOfDry());
+  Salt() {
+    super(
+        "effect of salt",
+        List.of(
+            new Limit(
+                new ValidRange("salt", 0, 10, "% of dry solids"),
+                film -> 100 * film.saltFractionOfDry())),
+        List.of(SOURCE));
+  }
 
   @Override
-  public Effect on(FilmProperty property, FilmState film) {
+  Effect on(FilmProperty property, FilmState film) {
     double excess = film.saltFractionOfDry() - IGNORED;
     return switch (property) {
       case TENSILE_STRENGTH, ELONGATION, YOUNGS_MODULUS ->
           excess > 0 ? new Effect(Math.exp(SLOPE * excess), -SLOPE * excess) : Effect.NONE;
       default -> Effect.NONE;
     };
-  }
-
-  @Override
-  public String name() {
-    return "effect of salt";
-  }
-
-  @Override
-  public List<Limit> limits() {
-    return List.of(LIMIT);
-  }
-
-  @Override
-  public List<Source> sources() {
-    return List.of(SOURCE);
   }
 }

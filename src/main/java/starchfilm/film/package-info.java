@@ -9,8 +9,7 @@
  * recipes and do not promise megapascals.
  *
  * <p>Start from {@link starchfilm.film.FilmForecaster}. {@link starchfilm.film.DryingMechanics}
- * says how stiff and tough a drying film is; {@link starchfilm.film.StripTest} what a strip pulled
- * at home says.
+ * says how stiff and tough a drying film is.
  */
 @NullMarked
 package starchfilm.film;

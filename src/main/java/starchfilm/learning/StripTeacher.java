@@ -10,7 +10,6 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
-import starchfilm.film.StripTest;
 import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.LeftOut;
 import starchfilm.material.ingredient.StarchKind;
@@ -71,13 +70,10 @@ final class StripTeacher {
     List<Figure> elongations = new ArrayList<>();
     for (PullTest pull : strips) {
       int number = trial.seen().pulls().indexOf(pull) + 1;
-      StripTest strip =
-          new StripTest(
-              pull.loadN(), pull.widthM(), pull.thicknessM(), 1, pull.stretchAtBreak().orElse(0));
-      strengths.add(new Figure(number, strip.strengthPa()));
+      strengths.add(new Figure(number, pull.strengthPa()));
       // A strip that broke without any stretch to see has no logarithm, and tells too little.
-      if (strip.elongation() > 0) {
-        elongations.add(new Figure(number, strip.elongation()));
+      if (pull.stretchAtBreak().orElse(0) > 0) {
+        elongations.add(new Figure(number, pull.stretchAtBreak().getAsDouble()));
       }
     }
     teach(

@@ -3,7 +3,6 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
@@ -25,68 +24,54 @@ enum FilmFigure {
       FilmProperty.DRY_THICKNESS,
       "thickness",
       ReaderUnit.MICROMETRE,
-      Scale.logarithmic(5, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE),
-      FilmForecast::dryThicknessM),
+      Scale.logarithmic(5, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Tensile strength. */
   STRENGTH(
       FilmProperty.TENSILE_STRENGTH,
       "tensile strength",
       ReaderUnit.MEGAPASCAL,
-      Scale.logarithmic(0.1, 200, Strip.FIRST_PLACE, Strip.LAST_PLACE),
-      FilmForecast::tensileStrengthPa),
+      Scale.logarithmic(0.1, 200, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Elongation at break. */
   ELONGATION(
       FilmProperty.ELONGATION,
       "elongation at break",
       ReaderUnit.PERCENT,
-      Scale.logarithmic(0.5, 500, Strip.FIRST_PLACE, Strip.LAST_PLACE),
-      FilmForecast::elongationAtBreak),
+      Scale.logarithmic(0.5, 500, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Young's modulus. */
   STIFFNESS(
       FilmProperty.YOUNGS_MODULUS,
       "stiffness (modulus)",
       ReaderUnit.MEGAPASCAL,
-      Scale.logarithmic(1, 10_000, Strip.FIRST_PLACE, Strip.LAST_PLACE),
-      FilmForecast::youngsModulusPa),
+      Scale.logarithmic(1, 10_000, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Equilibrium moisture, per dry solids. */
   MOISTURE(
       FilmProperty.EQUILIBRIUM_MOISTURE,
       "moisture in use",
       ReaderUnit.PERCENT,
-      Scale.linear(0, 60, Strip.FIRST_PLACE, Strip.LAST_PLACE),
-      FilmForecast::equilibriumMoisture),
+      Scale.linear(0, 60, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Glass transition. */
   GLASS_TRANSITION(
       FilmProperty.GLASS_TRANSITION,
       "glass transition",
       ReaderUnit.CELSIUS,
-      Scale.linear(-100, 150, Strip.FIRST_PLACE, Strip.LAST_PLACE),
-      FilmForecast::glassTransitionK),
+      Scale.linear(-100, 150, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Water-vapour permeability. */
   PERMEABILITY(
       FilmProperty.VAPOUR_PERMEABILITY,
       "water-vapour permeability towards dry air",
       ReaderUnit.PERMEABILITY,
-      Scale.logarithmic(1, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE),
-      FilmForecast::vapourPermeability);
+      Scale.logarithmic(1, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE));
 
   private final FilmProperty property;
   private final String label;
   private final ReaderUnit unit;
   private final Scale scale;
-  private final Function<FilmForecast, Band> figure;
 
-  FilmFigure(
-      FilmProperty property,
-      String label,
-      ReaderUnit unit,
-      Scale scale,
-      Function<FilmForecast, Band> figure) {
+  FilmFigure(FilmProperty property, String label, ReaderUnit unit, Scale scale) {
     this.property = property;
     this.label = label;
     this.unit = unit;
     this.scale = scale;
-    this.figure = figure;
   }
 
   /** Its name in the trade's words. */
@@ -101,7 +86,7 @@ enum FilmFigure {
 
   /** Its figure in a forecast. */
   Band of(FilmForecast forecast) {
-    return figure.apply(forecast);
+    return property.of(forecast);
   }
 
   /**

@@ -88,8 +88,7 @@ record Measured(FilmFigure property, double mean, String values, String expected
       FilmFigure property, List<Double> thicknessesM, List<PullTest> pulls) {
     return switch (property) {
       case THICKNESS -> thicknessesM;
-      case STRENGTH ->
-          pulls.stream().map(pull -> pull.loadN() / (pull.widthM() * pull.thicknessM())).toList();
+      case STRENGTH -> pulls.stream().map(PullTest::strengthPa).toList();
       default ->
           pulls.stream()
               .map(PullTest::stretchAtBreak)

@@ -52,9 +52,8 @@ class SensitivitiesTest {
   }
 
   @Test
-  void waterMovesConcentrationAndThicknessAndSaysWhyNotTheRest() {
-    assertThat(moved(Ingredient.WATER))
-        .contains(FilmProperty.STARCH_IN_PASTE, FilmProperty.DRY_THICKNESS);
+  void waterMovesThicknessAndSaysWhyNotTheRest() {
+    assertThat(moved(Ingredient.WATER)).contains(FilmProperty.DRY_THICKNESS);
     PropertyEffect strength = effect(Ingredient.WATER, FilmProperty.GLASS_TRANSITION);
     assertThat(strength.unmoved()).contains(NoEffectReason.WATER_LEAVES);
     assertThat(strength.to()).isCloseTo(strength.from(), within(1e-9));

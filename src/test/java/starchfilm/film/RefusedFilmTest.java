@@ -51,30 +51,6 @@ class RefusedFilmTest {
         .doesNotThrowAnyException();
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    "-1, 0.015, 1e-4, 0.05, 0.01, load at break: -1.0",
-    "Infinity, 0.015, 1e-4, 0.05, 0.01, load at break: Infinity",
-    "1, 0, 1e-4, 0.05, 0.01, strip width: 0.0",
-    "1, 0.015, 0, 0.05, 0.01, film thickness: 0.0",
-    "1, 0.015, 1e-4, 0, 0.01, length between the marks: 0.0",
-    "1, 0.015, 1e-4, 0.05, -0.01, stretch: -0.01",
-    "1, 0.015, 1e-4, 0.05, Infinity, stretch: Infinity"
-  })
-  void refusesAStrip(
-      double load, double width, double thickness, double length, double stretch, String words) {
-    assertThatThrownBy(() -> new StripTest(load, width, thickness, length, stretch))
-        .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageStartingWith("strip test, " + words + " given, allowed ");
-  }
-
-  @Test
-  void takesAStripThatHeldNothing() {
-    StripTest nothing = new StripTest(0, 0.015, 1e-4, 0.05, 0);
-    assertThat(nothing.strengthPa()).isZero();
-    assertThat(nothing.elongation()).isZero();
-  }
-
   @Test
   void refusesAHandThatCannotBe() {
     for (double[] hand :

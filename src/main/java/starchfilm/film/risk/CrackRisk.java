@@ -33,12 +33,6 @@ public record CrackRisk(
   private static final double BAND = 5;
 
   static RiskLevel level(double energyOverToughness) {
-    if (energyOverToughness < 1 / BAND) {
-      return RiskLevel.LOW;
-    }
-    if (energyOverToughness < 1) {
-      return RiskLevel.WATCH;
-    }
-    return energyOverToughness < BAND ? RiskLevel.LIKELY : RiskLevel.EXPECTED;
+    return RiskLevel.of(energyOverToughness, 1 / BAND, 1, BAND);
   }
 }

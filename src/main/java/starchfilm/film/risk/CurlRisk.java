@@ -35,12 +35,6 @@ public record CurlRisk(
     double shrinking,
     double edgeLiftM) {
   static RiskLevel level(double pullOverAdhesion) {
-    if (pullOverAdhesion < 1 / Adhesion.BAND) {
-      return RiskLevel.LOW;
-    }
-    if (pullOverAdhesion < 1) {
-      return RiskLevel.WATCH;
-    }
-    return pullOverAdhesion < Adhesion.BAND ? RiskLevel.LIKELY : RiskLevel.EXPECTED;
+    return RiskLevel.of(pullOverAdhesion, 1 / Adhesion.BAND, 1, Adhesion.BAND);
   }
 }

@@ -1,6 +1,7 @@
 package starchfilm.film.risk;
 
 import starchfilm.casting.Casting;
+import starchfilm.drying.PlateCourse;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 
@@ -29,21 +30,9 @@ public final class RiskForecaster {
    * @return cracking, curling and mould
    */
   public PlateRisks forecast(Casting drying) {
-    PlateHistory history = PlateHistory.of(drying, middle, HORIZON_S);
-    StressHistory stress = history.stress();
-    RiskLevel level = CrackRisk.level(history.crackRatio());
+    PlateCourse course = PlateCourse.of(drying, middle, HORIZON_S);
+    StressHistory stress = StressHistory.of(drying, course);
     return new PlateRisks(
-        new CrackRisk(
-            stress.mayTearAtRim() && level == RiskLevel.LOW ? RiskLevel.WATCH : level,
-            history.crackRatio(),
-            stress.criticalDryThicknessM(),
-            stress.dryThicknessM(),
-            stress.worstAtS(),
-            stress.mayTearAtRim()),
-        stress.curl(),
-        new MouldRisk(
-            MouldRisk.level(history.weightedMouldHours()),
-            history.weightedMouldHours(),
-            history.growthFromS()));
+        stress.crack(), stress.curl(), MouldRisk.of(drying, middle, course.thick()));
   }
 }

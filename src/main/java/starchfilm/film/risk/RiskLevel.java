@@ -9,5 +9,13 @@ public enum RiskLevel {
   /** More likely than not. */
   LIKELY,
   /** Expected. */
-  EXPECTED
+  EXPECTED;
+
+  /** The level of a figure, by where each of the upper three begins. */
+  static RiskLevel of(double figure, double watch, double likely, double expected) {
+    if (figure < likely) {
+      return figure < watch ? LOW : WATCH;
+    }
+    return figure < expected ? LIKELY : EXPECTED;
+  }
 }

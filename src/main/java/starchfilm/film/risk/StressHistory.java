@@ -135,27 +135,17 @@ final class StressHistory {
     return Math.max(edge.pullOverAdhesion, thick.pullOverAdhesion);
   }
 
-  /** Energy of a crack over toughness, at most, until the film is loose. */
-  double crackRatio() {
-    return crackRatio;
-  }
-
-  double worstAtS() {
-    return worstAtS;
-  }
-
-  /** Dry thickness at which a film that stays stuck would crack (m). */
-  double criticalDryThicknessM() {
-    return endThicknessM / stuckRatio;
-  }
-
-  double dryThicknessM() {
-    return endThicknessM;
-  }
-
-  /** Whether it lets go, is held at its rim, and may tear there; within the band of a crack. */
-  boolean mayTearAtRim() {
-    return rim && CrackRisk.level(heldRatio) != RiskLevel.LOW;
+  CrackRisk crack() {
+    // It may let go, be held at its rim, and tear there.
+    boolean mayTearAtRim = rim && CrackRisk.level(heldRatio) != RiskLevel.LOW;
+    RiskLevel level = CrackRisk.level(crackRatio);
+    return new CrackRisk(
+        mayTearAtRim && level == RiskLevel.LOW ? RiskLevel.WATCH : level,
+        crackRatio,
+        endThicknessM / stuckRatio,
+        endThicknessM,
+        worstAtS,
+        mayTearAtRim);
   }
 
   CurlRisk curl() {

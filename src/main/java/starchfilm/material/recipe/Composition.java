@@ -1,5 +1,6 @@
 package starchfilm.material.recipe;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
@@ -49,7 +50,7 @@ public record Composition(
   public Composition {
     Map<StarchKind, Double> copy = new EnumMap<>(StarchKind.class);
     copy.putAll(starchShares);
-    starchShares = copy;
+    starchShares = Collections.unmodifiableMap(copy);
     double sum = dryStarch + glycerol + salt + aceticAcid + water + inert;
     if (!(Math.abs(sum - 1) < ROUNDING)) {
       throw new IllegalArgumentException("the fractions of a paste must add up to 1, not " + sum);
@@ -68,11 +69,6 @@ public record Composition(
       double aceticAcid,
       double water) {
     this(starchShares, dryStarch, glycerol, salt, aceticAcid, water, 0);
-  }
-
-  @Override
-  public Map<StarchKind, Double> starchShares() {
-    return new EnumMap<>(starchShares);
   }
 
   /**
