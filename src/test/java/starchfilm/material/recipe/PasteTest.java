@@ -40,6 +40,34 @@ class PasteTest {
     assertThat(paste.massKg()).isCloseTo(0.440, within(1e-15));
   }
 
+  /** 100 g of a flour of 12 % water and 15 % bran and protein, and 5 g of chalk. */
+  @Test
+  void countsWhatIsNeitherStarchNorWaterAsSolids() {
+    Recipe recipe =
+        new Recipe(
+            List.of(
+                new StarchPortion(
+                    StarchKind.WHEAT,
+                    Estimate.exact(0.100),
+                    Estimate.exact(0.12),
+                    Estimate.exact(0.15))),
+            portion(0, 1, 0),
+            vinegar(0, 0.05),
+            Estimate.exact(0.895),
+            Estimate.exact(0),
+            Estimate.exact(0.005),
+            new Cook(Estimate.exact(900), Estimate.exact(363.15), Estimate.exact(0)));
+    Paste paste = Paste.cooked(recipe);
+
+    assertThat(paste.massKg()).isCloseTo(1, within(1e-15));
+    assertThat(paste.composition().dryStarch()).isCloseTo(0.073, within(1e-15));
+    assertThat(paste.composition().inert()).isCloseTo(0.020, within(1e-15));
+    assertThat(paste.composition().drySolids()).isCloseTo(0.093, within(1e-15));
+    assertThat(recipe.others()).containsOnlyKeys("other solids");
+    assertThat(recipe.starches().get(0).powder()).isEqualTo("wheat flour");
+    assertThat(portion(StarchKind.WHEAT, 0.1, 0.12).powder()).isEqualTo("wheat starch");
+  }
+
   static List<Recipe> anyRecipes() {
     Random random = new Random(20_240_601L);
     return IntStream.range(0, CASES).mapToObj(i -> anyRecipe(random)).toList();
@@ -54,7 +82,9 @@ class PasteTest {
             + recipe.vinegar().massKg().value()
             + recipe.waterKg().value()
             + recipe.saltKg().value()
-            - recipe.cook().waterLostKg().value();
+            + recipe.inertKg().value();
+    assertThat(recipe.massKg()).isCloseTo(in, within(1e-14 * in));
+    in -= recipe.cook().waterLostKg().value();
 
     Paste paste = Paste.cooked(recipe);
     Composition composition = paste.composition();
@@ -158,6 +188,7 @@ class PasteTest {
     for (StarchPortion starch : recipe.starches()) {
       all.add(starch.massKg());
       all.add(starch.moistureFraction());
+      all.add(starch.inertFraction());
     }
     all.add(recipe.glycerol().massKg());
     all.add(recipe.glycerol().stock().glycerolFraction());
@@ -166,6 +197,7 @@ class PasteTest {
     all.add(recipe.vinegar().acidityFraction());
     all.add(recipe.waterKg());
     all.add(recipe.saltKg());
+    all.add(recipe.inertKg());
     all.add(recipe.cook().waterLostKg());
     return all;
   }
@@ -176,8 +208,9 @@ class PasteTest {
     List<StarchPortion> starches = new ArrayList<>();
     int next = 0;
     for (StarchPortion starch : recipe.starches()) {
-      starches.add(new StarchPortion(starch.kind(), all.get(next), all.get(next + 1)));
-      next += 2;
+      starches.add(
+          new StarchPortion(starch.kind(), all.get(next), all.get(next + 1), all.get(next + 2)));
+      next += 3;
     }
     return new Recipe(
         starches,
@@ -185,7 +218,8 @@ class PasteTest {
         new VinegarPortion(all.get(next + 3), all.get(next + 4)),
         all.get(next + 5),
         all.get(next + 6),
-        new Cook(recipe.cook().durationS(), recipe.cook().topTemperatureK(), all.get(next + 7)));
+        all.get(next + 7),
+        new Cook(recipe.cook().durationS(), recipe.cook().topTemperatureK(), all.get(next + 8)));
   }
 
   private static Recipe anyRecipe(Random random) {
@@ -196,7 +230,8 @@ class PasteTest {
           new StarchPortion(
               kinds[random.nextInt(kinds.length)],
               estimate(random, 0.005, 0.2),
-              estimate(random, 0.05, 0.2)));
+              estimate(random, 0.05, 0.2),
+              estimate(random, 0.001, 0.3)));
     }
     return new Recipe(
         starches,
@@ -206,6 +241,7 @@ class PasteTest {
         new VinegarPortion(estimate(random, 0.001, 0.1), estimate(random, 0.03, 0.1)),
         estimate(random, 0.5, 2),
         estimate(random, 0.001, 0.01),
+        estimate(random, 0.001, 0.05),
         new Cook(Estimate.exact(900), Estimate.exact(363.15), estimate(random, 0.001, 0.4)));
   }
 

@@ -23,6 +23,11 @@ class RefusedAmountsTest {
     assertRefused(() -> new Cook(QUARTER_HOUR, HOT, BELOW), "water lost in the pot: -4 g given");
     assertRefused(() -> recipe(BELOW, NONE, NONE), "water: -4 g given");
     assertRefused(() -> recipe(NONE, BELOW, NONE), "salt: -4 g given");
+    assertRefused(
+        () ->
+            new Recipe(
+                List.of(starch(0.01, 0.1)), glycerol(), vinegar(), NONE, NONE, BELOW, cook(NONE)),
+        "other solids: -4 g given");
     assertThatThrownBy(() -> new Recipe(List.of(), glycerol(), vinegar(), NONE, NONE, cook(NONE)))
         .hasMessage("a recipe needs at least one starch");
   }
@@ -32,6 +37,9 @@ class RefusedAmountsTest {
     assertRefused(
         () -> starch(0.01, -0.01), "moisture of corn starch: -1 % given, allowed 0 to 30");
     assertRefused(() -> starch(0.01, 0.31), "moisture of corn starch: 31 % given, allowed 0 to 30");
+    assertRefused(
+        () -> new StarchPortion(StarchKind.CORN, NONE, NONE, Estimate.exact(0.51)),
+        "other solids in corn: 51 % given, allowed 0 to 50");
     assertRefused(
         () -> new VinegarPortion(NONE, Estimate.exact(-0.05)), "acidity of the vinegar: -5 %");
     assertRefused(() -> jar(-0.1, 0.1), "glycerol and salt in a jar must each be 0 or more");

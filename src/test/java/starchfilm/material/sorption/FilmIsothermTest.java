@@ -147,6 +147,18 @@ class FilmIsothermTest {
         .isCloseTo(Math.hypot(1.75, saltWater / salty.moisture(0.9) / 0.15), within(1e-9));
   }
 
+  /**
+   * Of 100 g solids 20 g are inert: they hold nothing, or half of what as much of the rest does
+   * (judged), which is an eighth of the moisture beside a spread of 0.15.
+   */
+  @Test
+  void widensByWhatInertSolidsMightHold() {
+    FilmIsotherm flour =
+        FilmIsotherm.of(Composition.of(Map.of(StarchKind.WHEAT, 1.0), 0.06, 0.02, 0, 0, 0.9, 0.02));
+    assertThat(flour.bandFactor(0.5)).isCloseTo(Math.hypot(1, 0.125 / 0.15), within(1e-12));
+    assertThat(flour.bandFactor(0.95)).isCloseTo(Math.hypot(2, 0.125 / 0.15), within(1e-12));
+  }
+
   @Test
   void goesOnStraightBelowDry() {
     FilmIsotherm isotherm = FilmIsotherm.of(Films.of(StarchKind.POTATO, 0.2, 0));

@@ -1,11 +1,13 @@
 package starchfilm.material.wetfilm;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.Castings;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.diffusion.FluxPotential;
@@ -28,6 +30,22 @@ class FluxTableTest {
       assertClose(reader, diffusivity, 0.1, 0.35, temperature);
       assertClose(reader, diffusivity, 0.35, 0.5 * wettest, temperature);
       assertClose(reader, diffusivity, 0.5 * wettest, wettest, temperature);
+    }
+  }
+
+  /** The reader's slopes with temperature against a central difference of its own weights. */
+  @ParameterizedTest
+  @ValueSource(doubles = {279, 291.7, 313.15, 340, 370})
+  void weightsOfTheLayersHaveTheSlopesTheyAreSaidToHave(double temperatureK) {
+    TemperatureLayers layers = new TemperatureLayers(278.15, 371.15);
+    double[] slopes = new double[layers.count()];
+    double[] below = new double[layers.count()];
+    double[] above = new double[layers.count()];
+    layers.weightSlopes(temperatureK, slopes);
+    layers.weights(temperatureK - 1e-3, below);
+    layers.weights(temperatureK + 1e-3, above);
+    for (int k = 0; k < layers.count(); k++) {
+      assertThat(slopes[k]).isCloseTo((above[k] - below[k]) / 2e-3, within(1e-7));
     }
   }
 
