@@ -65,10 +65,10 @@ record ComparePage(PageContext desk) {
 
   private Response choose(Request request) {
     List<Trial> trials = desk.folder().read().trials();
-    List<TrialRow> rows =
-        trials.stream().map(trial -> TrialRow.of(trial, desk.folder(), desk.now())).toList();
     return desk.page(
-        "compare", "compare", Map.of("rows", rows, "ticked", ticked(request.query(), trials)));
+        "compare",
+        "compare",
+        Map.of("rows", desk.rows(trials), "ticked", ticked(request.query(), trials)));
   }
 
   /** Those that were compared before, all, none, or the last ones poured. */

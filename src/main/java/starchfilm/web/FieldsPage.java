@@ -31,7 +31,7 @@ record FieldsPage(PageContext desk) {
   }
 
   private Response edit(Request request) throws NotWrittenException {
-    Path file = desk.folder().trialFile(request.query().text(FILE));
+    Path file = desk.file(request.query());
     TrialFileText there = TrialFileText.of(file);
     return page(
         200, file, FieldEdit.shown(there.text()), there.version(), Map.of(), Map.of(), List.of());
@@ -39,7 +39,7 @@ record FieldsPage(PageContext desk) {
 
   private Response save(Request request) throws NotWrittenException {
     Fields posted = request.posted();
-    Path file = desk.folder().trialFile(posted.text(FILE));
+    Path file = desk.file(posted);
     TrialFileText there = TrialFileText.of(file);
     // A form that lacks fields, as no page of ours does, leaves those as they are.
     Map<String, String> typed = new LinkedHashMap<>(FieldEdit.shown(there.text()));
@@ -122,7 +122,7 @@ record FieldsPage(PageContext desk) {
     values.put("wrong", wrong);
     values.put("theirs", theirs);
     values.put("why", why);
-    return Response.page(status, desk.html("fields", "trials", values));
+    return desk.page(status, "fields", "trials", values);
   }
 
   private static Map<String, String> typed(Fields posted) {

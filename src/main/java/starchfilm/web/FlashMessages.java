@@ -1,10 +1,11 @@
 package starchfilm.web;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import starchfilm.web.http.Fields;
+import starchfilm.web.work.LastFew;
 
 /**
  * What a page says once after something was saved. The address that the browser is sent on to only
@@ -14,8 +15,8 @@ final class FlashMessages {
   private static final String FIELD = "said";
   private static final int REMEMBERED = 100;
 
-  private final Map<String, Said> remembered = new LinkedHashMap<>();
-  private int count;
+  private final Map<String, Said> remembered = LastFew.of(REMEMBERED);
+  private final AtomicInteger count = new AtomicInteger();
 
   /**
    * What a page says.
@@ -37,7 +38,11 @@ final class FlashMessages {
    *
    * @param what what was saved, for the sentence
    */
-  record Undo(String file, String version, String what, String page, String button) {}
+  record Undo(String file, String version, String what, String page, String button) {
+    Undo then(String after, String next) {
+      return new Undo(file, after, what, page, next);
+    }
+  }
 
   /**
    * Adds sentences to an address.
@@ -54,13 +59,9 @@ final class FlashMessages {
    * @param address a path with or without a query or a place on the page
    * @param undo how to take back what was saved, if it can be
    */
-  synchronized String on(String address, List<String> saying, Optional<Undo> undo) {
-    count++;
-    String number = String.valueOf(count);
+  String on(String address, List<String> saying, Optional<Undo> undo) {
+    String number = String.valueOf(count.incrementAndGet());
     remembered.put(number, new Said(number, List.copyOf(saying), undo));
-    if (remembered.size() > REMEMBERED) {
-      remembered.remove(remembered.keySet().iterator().next());
-    }
     int place = address.indexOf('#');
     String page = place < 0 ? address : address.substring(0, place);
     return page
@@ -77,7 +78,7 @@ final class FlashMessages {
    * @param query the page's query, or a form that tells the number
    * @return nothing where nothing was saved
    */
-  synchronized Said in(Fields query) {
+  Said in(Fields query) {
     return remembered.getOrDefault(query.text(FIELD), Said.NOTHING);
   }
 }

@@ -1,11 +1,9 @@
 package starchfilm.web;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import starchfilm.request.Entries;
 import starchfilm.request.Field;
-import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
 
 /**
@@ -58,13 +56,5 @@ record FormEntries(Fields form, String choice, Set<String> told) implements Entr
   /** A bare number with its unit; anything else as it was typed. */
   static String withUnit(String typed, String unit) {
     return typed.matches(NUMBERS_ALONE) && !unit.isEmpty() ? typed + " " + unit : typed;
-  }
-
-  /** Why a form was refused, as sentences of a page. */
-  static List<String> why(RefusedRequestException refused) {
-    return refused.sentences().stream()
-        .map(one -> one.substring(0, 1).toUpperCase(Locale.ROOT) + one.substring(1))
-        .map(one -> one.matches(".*[.?]") ? one : one + ".")
-        .toList();
   }
 }

@@ -1,7 +1,6 @@
 package starchfilm.web;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -15,7 +14,6 @@ import starchfilm.jar.recovery.OilKind;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.report.plan.AssaySheet;
 import starchfilm.request.AssayRequest;
-import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -35,29 +33,24 @@ record JarPage(PageContext desk) {
 
   private Response jar(Request request) {
     Fields form = request.query();
-    Map<String, Object> values = new HashMap<>();
-    values.put("form", form);
-    values.put("why", List.of());
-    values.put("oils", OILS);
-    values.put("acids", ACIDS);
-    values.put("kept", desk.folder().read().jars());
-    if (!form.has("amount")) {
-      return desk.page("jar", "jar", values);
-    }
-    try {
-      AssayRequest jar = AssayRequest.read(entries(form));
-      Assay assay = jar.answer();
-      AssaySheet sheet = AssaySheet.of(assay);
-      values.put("sheet", sheet);
-      values.put("assumptions", jar.assumptions());
-      values.put("asked", asked(form, sheet));
-      values.put(
-          "planAddress", assay.content().map(content -> planAddress(assay, content)).orElse(""));
-    } catch (RefusedRequestException e) {
-      values.put("why", FormEntries.why(e));
-      return Response.page(422, desk.html("jar", "jar", values));
-    }
-    return desk.page("jar", "jar", values);
+    Map<String, Object> values =
+        Map.of("form", form, "oils", OILS, "acids", ACIDS, "kept", desk.folder().read().jars());
+    return desk.answering("jar", "jar", values, form.has("amount"), () -> answer(form));
+  }
+
+  private static Map<String, Object> answer(Fields form) {
+    AssayRequest jar = AssayRequest.read(entries(form));
+    Assay assay = jar.answer();
+    AssaySheet sheet = AssaySheet.of(assay);
+    return Map.of(
+        "sheet",
+        sheet,
+        "assumptions",
+        jar.assumptions(),
+        "asked",
+        asked(form, sheet),
+        "planAddress",
+        assay.content().map(content -> planAddress(assay, content)).orElse(""));
   }
 
   /** What the form says is worked out again, which gives the same jar. */
@@ -73,8 +66,7 @@ record JarPage(PageContext desk) {
     String name = form.text("name");
     JarFile.keep(
         desk.folder().root(), name, assay.massKg(), content.stock(assay.origin()), desk.now());
-    String said = "The jar is kept as " + name + ". Trials take from it by that name.";
-    return Response.seeOther(desk.said().on("/jar", List.of(said)));
+    return desk.to("/jar", "The jar is kept as " + name + ". Trials take from it by that name.");
   }
 
   /** The origin says which fields are meant. */

@@ -118,7 +118,7 @@ record LearnPage(PageContext desk) {
 
   private Response cancel(Request request) {
     desk.bench().stopLearning();
-    return Response.seeOther(desk.said().on(PAGE, List.of("Stopped; nothing was learnt.")));
+    return desk.to(PAGE, "Stopped; nothing was learnt.");
   }
 
   /** Lines between empty lines belong together. */

@@ -1,10 +1,10 @@
 package starchfilm.web;
 
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
@@ -16,6 +16,7 @@ import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
 import starchfilm.files.saving.PotLine;
 import starchfilm.files.saving.TrialFileText;
+import starchfilm.files.saving.Undo;
 import starchfilm.request.NoteRequest;
 import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
@@ -25,24 +26,13 @@ import starchfilm.web.http.Response;
 /** Writes what a form notes into a trial file. */
 record NoteDesk(PageContext desk) {
 
-  /** What came of a form. */
-  sealed interface Outcome {}
-
   /**
-   * It was written.
-   *
-   * @param what what was noted
-   * @param version the version the file has now
-   */
-  record Noted(String what, String version) implements Outcome {}
-
-  /**
-   * It was not.
+   * Why a form was not noted.
    *
    * @param why why, in sentences
    * @param isDoubt true where it is only asked whether it was the same plate
    */
-  record Refused(List<String> why, boolean isDoubt) implements Outcome {
+  record Refused(List<String> why, boolean isDoubt) {
     static final Refused NOTHING = new Refused(List.of(), false);
 
     static Refused because(List<String> why) {
@@ -55,33 +45,38 @@ record NoteDesk(PageContext desk) {
    *
    * @param file the trial file
    * @param form the form
-   * @return whether it was written
+   * @param address the page that says what was noted
+   * @param again the page with the form once more, where it was not
    */
-  Outcome write(Path file, Fields form) {
-    Optional<LocalDateTime> pouredAt =
-        desk.folder().read(List.of(file)).trials().stream().findFirst().flatMap(Trial::pouredAt);
+  Response write(Path file, Fields form, String address, Function<Refused, Response> again) {
     try {
       List<Note> notes =
           form.text("kind").equals("weighed-out")
               ? weighedOut(form, potLines(file))
               : NoteRequest.read(
                       new FormEntries(form),
-                      new NoteRequest.Subject(file, desk.folder().root(), desk.clock(), pouredAt))
+                      new NoteRequest.Subject(
+                          file,
+                          desk.folder().root(),
+                          desk.clock(),
+                          desk.folder().trial(file).flatMap(Trial::pouredAt)))
                   .notes();
       if (notes.isEmpty()) {
-        return Refused.because(List.of(missing(form.text("kind"))));
+        return again.apply(Refused.because(List.of(missing(form.text("kind")))));
       }
       Note.Several several = new Note.Several(notes);
-      return new Noted(several.words(), NoteWriter.add(file, several).version());
+      return backTo(address, file, several.words(), NoteWriter.add(file, several).version());
     } catch (RefusedRequestException e) {
-      return Refused.because(e.sentences().stream().map(one -> one + ".").toList());
+      return again.apply(Refused.because(e.sentences().stream().map(one -> one + ".").toList()));
     } catch (PlateDoubtException e) {
       String told = e.told();
-      return new Refused(
-          List.of(Character.toUpperCase(told.charAt(0)) + told.substring(1) + ". Not noted yet."),
-          true);
+      return again.apply(
+          new Refused(
+              List.of(
+                  Character.toUpperCase(told.charAt(0)) + told.substring(1) + ". Not noted yet."),
+              true));
     } catch (NotWrittenException e) {
-      return Refused.because(sentences(e));
+      return again.apply(Refused.because(sentences(e)));
     }
   }
 
@@ -140,26 +135,18 @@ record NoteDesk(PageContext desk) {
    *
    * @param address the page
    * @param file the trial file
-   * @param noted what was noted
-   * @return the answer
+   * @param what what was noted
+   * @param version the version the file has now
    */
-  Response backTo(String address, Path file, Noted noted) {
-    return backTo(address, file, "Noted: " + noted.what() + ".", noted, "Undo");
+  Response backTo(String address, Path file, String what, String version) {
+    return said(
+        "Noted: ",
+        new FlashMessages.Undo(desk.folder().name(file), version, what, address, "Undo"));
   }
 
-  private Response backTo(String address, Path file, String sentence, Noted noted, String button) {
-    return Response.seeOther(
-        desk.said()
-            .on(
-                address,
-                List.of(sentence),
-                Optional.of(
-                    new FlashMessages.Undo(
-                        desk.folder().name(file),
-                        noted.version(),
-                        noted.what(),
-                        address,
-                        button))));
+  private Response said(String done, FlashMessages.Undo undo) {
+    List<String> sentence = List.of(done + undo.what() + ".");
+    return Response.seeOther(desk.said().on(undo.page(), sentence, Optional.of(undo)));
   }
 
   /**
@@ -179,17 +166,12 @@ record NoteDesk(PageContext desk) {
                         422,
                         "It is too late to undo this note; nothing was changed. You can still"
                             + " edit it on the trial's own page."));
-    Path file = desk.folder().trialFile(undo.file());
-    boolean again = !undo.button().equals("Undo");
     try {
-      String version =
-          starchfilm.files.saving.Undo.last(file, Optional.of(undo.version())).version();
-      return backTo(
-          undo.page(),
-          file,
-          (again ? "Noted again: " : "Undone: ") + undo.what() + ".",
-          new Noted(undo.what(), version),
-          again ? "Undo" : "Redo");
+      Path file = desk.folder().trialFile(undo.file());
+      String version = Undo.last(file, Optional.of(undo.version())).version();
+      return undo.button().equals("Undo")
+          ? said("Undone: ", undo.then(version, "Redo"))
+          : said("Noted again: ", undo.then(version, "Undo"));
     } catch (NotWrittenException e) {
       return Response.seeOther(desk.said().on(undo.page(), sentences(e)));
     }

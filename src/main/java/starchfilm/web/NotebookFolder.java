@@ -8,7 +8,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.KeptJar;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
@@ -41,6 +43,11 @@ record NotebookFolder(Path root) {
   Notebook read(List<Path> files) {
     requireThere();
     return SoundPart.with(NotebookReader.read(files));
+  }
+
+  /** The trial of a file, if it can be read. */
+  Optional<Trial> trial(Path file) {
+    return read(List.of(file)).trials().stream().findFirst();
   }
 
   /**

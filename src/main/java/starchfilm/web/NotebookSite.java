@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.concurrent.CountDownLatch;
-import java.util.function.Function;
-import starchfilm.casting.trial.Trial;
 import starchfilm.report.PageRenderer;
 import starchfilm.web.http.CsrfFields;
 import starchfilm.web.http.PageServer;
@@ -13,7 +11,6 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 import starchfilm.web.http.Serving;
 import starchfilm.web.http.Site;
-import starchfilm.web.work.ForecastShelf;
 import starchfilm.web.work.Workbench;
 
 /** All pages over one notebook folder, served until somebody stops them. */
@@ -24,12 +21,9 @@ public final class NotebookSite implements AutoCloseable {
 
   private NotebookSite(Serving serving, Path folder, Clock clock, UseCases useCases)
       throws IOException {
-    Function<Trial, Object> grounds = useCases.workshops()::of;
     bench =
         new Workbench(
-            new ForecastShelf(useCases.forecast(), grounds),
-            new ForecastShelf(useCases.glance(), grounds),
-            grounds);
+            useCases.forecast(), useCases.glance(), useCases.sketch(), useCases.workshops()::of);
     NotebookFolder notebook = new NotebookFolder(folder);
     server = PageServer.start(serving, seal -> site(notebook, clock, useCases, seal));
   }

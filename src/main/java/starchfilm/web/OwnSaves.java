@@ -1,8 +1,8 @@
 package starchfilm.web;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import starchfilm.web.http.Fields;
+import starchfilm.web.work.LastFew;
 
 /**
  * Which version of a file a form saved. Who goes back to a form that was saved, corrects it and
@@ -15,14 +15,11 @@ final class OwnSaves {
   private static final String VERSION = "version";
   private static final int REMEMBERED = 200;
 
-  private final Map<String, String> versions = new LinkedHashMap<>();
+  private final Map<String, String> versions = LastFew.of(REMEMBERED);
 
   /** Remembers what a form saved. */
-  synchronized void saved(Fields form, String version) {
+  void saved(Fields form, String version) {
     versions.put(form.text(FORM), version);
-    if (versions.size() > REMEMBERED) {
-      versions.remove(versions.keySet().iterator().next());
-    }
   }
 
   /**
@@ -30,7 +27,7 @@ final class OwnSaves {
    *
    * @return the version it saved last, or else the one it carries
    */
-  synchronized String madeFrom(Fields form) {
+  String madeFrom(Fields form) {
     String carried = form.text(VERSION);
     return form.has(FORM) ? versions.getOrDefault(form.text(FORM), carried) : carried;
   }

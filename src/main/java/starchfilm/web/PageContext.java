@@ -4,13 +4,15 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.report.PageRenderer;
@@ -20,6 +22,7 @@ import starchfilm.report.words.Glossary;
 import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.CsrfFields;
 import starchfilm.web.http.ErrorPages;
+import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.SignedIn;
@@ -138,6 +141,52 @@ record PageContext(
     return Response.page(html(template, here, values));
   }
 
+  /** A page that says something is wrong, or does not. */
+  Response page(int status, String template, String here, Map<String, Object> values) {
+    return Response.page(status, html(template, here, values));
+  }
+
+  /** What somebody asks for; it may be refused. */
+  interface Asking<T> {
+    /** What comes of it. */
+    T answer() throws NotWrittenException;
+  }
+
+  /** What a form asks for, or where that is refused its page again with why. */
+  Response orAgain(Asking<Response> form, Function<List<String>, Response> again) {
+    try {
+      return form.answer();
+    } catch (RefusedRequestException | NotWrittenException e) {
+      return again.apply(why(e));
+    }
+  }
+
+  /**
+   * A page that answers the form on it.
+   *
+   * @param values what it shows in any case, and where nothing is asked yet
+   * @param asked whether the form was filled in
+   * @param answer what it shows then; else it says why not
+   */
+  Response answering(
+      String template,
+      String here,
+      Map<String, Object> values,
+      boolean asked,
+      Supplier<Map<String, Object>> answer) {
+    Map<String, Object> all = new HashMap<>(values);
+    all.put("why", List.of());
+    try {
+      if (asked) {
+        all.putAll(answer.get());
+      }
+      return page(template, here, all);
+    } catch (RefusedRequestException e) {
+      all.put("why", why(e));
+      return page(422, template, here, all);
+    }
+  }
+
   @Override
   public Response page(HttpError refusal, boolean partial) {
     Map<String, Object> values = Map.of("sentence", refusal.sentence());
@@ -152,22 +201,44 @@ record PageContext(
     if (why instanceof HttpError error) {
       return Optional.of(error);
     }
-    Collection<String> sentences =
-        why instanceof RefusedRequestException refused
-            ? FormEntries.why(refused)
-            : why instanceof NotWrittenException notWritten
-                ? NoteDesk.sentences(notWritten)
-                : why instanceof FieldEdit.MistypedFields mistyped
-                    ? mistyped.sentences().values()
-                    : List.of();
-    return Optional.of(String.join(" ", sentences))
+    return Optional.of(String.join(" ", why(why)))
         .filter(sentence -> !sentence.isEmpty())
         .map(sentence -> new HttpError(422, sentence));
   }
 
+  private static List<String> why(Exception why) {
+    if (why instanceof RefusedRequestException refused) {
+      return refused.sentences().stream()
+          .map(one -> one.substring(0, 1).toUpperCase(Locale.ROOT) + one.substring(1))
+          .map(one -> one.matches(".*[.?]") ? one : one + ".")
+          .toList();
+    }
+    if (why instanceof NotWrittenException notWritten) {
+      return NoteDesk.sentences(notWritten);
+    }
+    return why instanceof FieldEdit.MistypedFields mistyped
+        ? List.copyOf(mistyped.sentences().values())
+        : List.of();
+  }
+
+  /** Goes on to a page, which says once what was done. */
+  Response to(String address, String... saying) {
+    return Response.seeOther(said.on(address, List.of(saying)));
+  }
+
   /** Goes on to the page of a trial, which says once what was done. */
   Response toTrial(Path file, String... saying) {
-    return Response.seeOther(said.on(trialAddress(file), List.of(saying)));
+    return to(trialAddress(file), saying);
+  }
+
+  /** The file of the trial that a form or an address is about. */
+  Path file(Fields fields) {
+    return folder.trialFile(fields.text("file"));
+  }
+
+  /** Trials as a list has them. */
+  List<TrialRow> rows(List<Trial> trials) {
+    return trials.stream().map(trial -> TrialRow.of(trial, folder, now())).toList();
   }
 
   /** The page of a trial. */

@@ -4,13 +4,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicReference;
 import starchfilm.casting.Casting;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
@@ -34,7 +31,7 @@ import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
 /** <em>The plan</em>: take a recipe, move its handles, see film and drying change. */
-final class PlanPage {
+record PlanPage(PageContext desk) {
   private static final String STARTER_MARK = "starter ";
   private static final String BASE = "base";
   private static final String ROOM = "room";
@@ -49,14 +46,6 @@ final class PlanPage {
   private static final double LONGEST_DEADLINE_DAYS = 60;
   private static final double M3_PER_LITRE = 1e-3;
 
-  private final PageContext desk;
-  private final AtomicReference<Optional<Unmoved>> unmoved =
-      new AtomicReference<>(Optional.empty());
-
-  PlanPage(PageContext desk) {
-    this.desk = desk;
-  }
-
   /**
    * Something to start from.
    *
@@ -66,9 +55,6 @@ final class PlanPage {
   record Start(String key, String name) {}
 
   private record Base(String key, Trial trial, String text) {}
-
-  /** A base as it is forecast unmoved, kept while its handles are moved. */
-  private record Unmoved(Object key, TrialForecast forecast) {}
 
   /** What the handles and fields say. */
   private record Moved(
@@ -103,7 +89,7 @@ final class PlanPage {
     values.put("rooms", List.copyOf(rooms));
     values.put("why", why);
     values.put("name", fields.text("name"));
-    return Response.page(status, desk.html("plan", "plan", values));
+    return desk.page(status, "plan", "plan", values);
   }
 
   private Response sketch(Request request) throws NotWrittenException {
@@ -130,7 +116,7 @@ final class PlanPage {
     values.put("cases", desk.useCases().sketchCases());
     try {
       Cooked cooked = cooked(base, moved, base.trial().name());
-      TrialAnalysis analysis = desk.useCases().sketch().apply(cooked.trials().get(0));
+      TrialAnalysis analysis = desk.bench().sketch(cooked.trials().get(0));
       values.putAll(TrialSheet.sketch(analysis, unmoved(base), moved.byDays()));
       values.put("pour", TrialSheet.pour(analysis.forecast(), moved.plates()));
       values.put(
@@ -147,19 +133,11 @@ final class PlanPage {
 
   /** As it is, but without what its plates were seen to do. */
   private TrialForecast unmoved(Base base) throws NotWrittenException {
-    Object key = List.of(base.text(), desk.useCases().workshops().of(base.trial()));
-    Optional<Unmoved> kept =
-        Objects.requireNonNull(unmoved.get()).filter(one -> one.key().equals(key));
-    if (kept.isPresent()) {
-      return kept.get().forecast();
-    }
     Trial trial = base.trial();
     String text =
         Sketch.of(trial)
             .applied(trial, base.text(), trial.name(), trial.casting().pour().plates(), 0);
-    TrialForecast forecast = desk.useCases().sketch().apply(trial(text)).forecast();
-    unmoved.set(Optional.of(new Unmoved(key, forecast)));
-    return forecast;
+    return desk.bench().sketch(trial(text)).forecast();
   }
 
   /** The handles of a form; those of another recipe, or room, say nothing about this one. */

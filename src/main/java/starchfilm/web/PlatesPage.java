@@ -1,14 +1,14 @@
 package starchfilm.web;
 
-import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.trial.Stage;
+import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.TrialForecasts;
@@ -20,7 +20,6 @@ import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
-import starchfilm.web.work.Work;
 
 /**
  * <em>The plates</em>: what is drying now, in the order of the trials, so that noting moves
@@ -116,18 +115,17 @@ record PlatesPage(PageContext desk) {
     LocalDateTime now = desk.now();
     List<Today.Alike> drying = Today.alike(notebook.trials(), now);
     List<TrialRow> planned =
-        notebook.trials().stream()
-            .filter(t -> Stage.of(t, now) == Stage.PLANNED)
-            .map(t -> TrialRow.of(t, desk.folder(), now))
-            .toList();
-    drying.forEach(plates -> desk.bench().glance(plates.as()));
-    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(patienceMs);
-    List<Card> cards = new ArrayList<>();
+        desk.rows(
+            notebook.trials().stream().filter(t -> Stage.of(t, now) == Stage.PLANNED).toList());
+    Map<Trial, TrialForecasts> made =
+        desk.bench().glances(drying.stream().map(Today.Alike::as).toList(), patienceMs);
     Focus focus = new Focus(request.query());
-    for (Today.Alike plates : drying) {
-      long leftMs = Math.max(0, TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime()));
-      cards.add(card(plates, request, leftMs, retry, focus));
-    }
+    List<Card> cards =
+        drying.stream()
+            .map(
+                plates ->
+                    card(plates, request, Optional.ofNullable(made.get(plates.as())), retry, focus))
+            .toList();
     Map<String, Object> values = new HashMap<>();
     values.put("cards", cards);
     values.put("planned", planned);
@@ -135,8 +133,7 @@ record PlatesPage(PageContext desk) {
     boolean atCard = cards.stream().anyMatch(card -> card.said().equals(said));
     values.put("said", atCard ? FlashMessages.Said.NOTHING : said);
     values.put("pending", cards.stream().anyMatch(card -> card.state().equals("pending")));
-    return Response.page(
-        retry.equals(Retry.NONE) ? 200 : 422, desk.html("plates", "plates", values));
+    return desk.page(retry.equals(Retry.NONE) ? 200 : 422, "plates", "plates", values);
   }
 
   /** Finds the field after the one that was noted last. */
@@ -162,24 +159,18 @@ record PlatesPage(PageContext desk) {
   }
 
   private Card card(
-      Today.Alike plates, Request request, long patienceMs, Retry retry, Focus focus) {
+      Today.Alike plates,
+      Request request,
+      Optional<TrialForecasts> made,
+      Retry retry,
+      Focus focus) {
     TrialRow row = TrialRow.of(plates.as(), desk.folder(), desk.now());
     FlashMessages.Said said = desk.said().in(request.query());
     boolean here =
         said.isAbout(row.file())
             && plates.numbers().stream().anyMatch(plate -> focus.isNoted(row.file(), plate));
     List<Entry> entries = entries(plates, row.file(), retry, focus);
-    String state = "pending";
-    PlateCard now = null;
-    String failure = "";
-    Work<TrialForecasts> work = desk.bench().glance(plates.as());
-    if (work.endsWithin(patienceMs) && !work.isCancelled()) {
-      TrialForecasts forecasts = work.result();
-      boolean done = !forecasts.done().isEmpty();
-      state = done ? "done" : "none";
-      now = done ? PlateCard.of(standing(forecasts.forecasts().get(0), plates)) : null;
-      failure = String.join(" ", forecasts.failures());
-    }
+    Optional<TrialForecast> forecast = made.flatMap(one -> one.forecasts().stream().findFirst());
     int first = plates.numbers().get(0);
     return new Card(
         row,
@@ -188,15 +179,15 @@ record PlatesPage(PageContext desk) {
         plates.as().plates() == 1,
         plates.numbers().size() == 1 ? String.valueOf(first) : "",
         NotebookFolder.address(DUE, row.file()) + "&" + PLATE + "=" + first,
-        state,
-        now,
-        failure,
+        made.isEmpty() ? "pending" : forecast.isPresent() ? "done" : "none",
+        forecast.map(one -> PlateCard.of(standing(one, plates))).orElse(null),
+        made.map(one -> String.join(" ", one.failures())).orElse(""),
         here ? said : FlashMessages.Said.NOTHING,
         entries);
   }
 
   private Standing standing(TrialForecast forecast, Today.Alike plates) {
-    return Standing.of(forecast, desk.bench().courses().of(forecast), plates.numbers(), desk.now());
+    return Standing.of(forecast, desk.bench().course(forecast), plates.numbers(), desk.now());
   }
 
   private static String numbers(Today.Alike plates) {
@@ -230,17 +221,18 @@ record PlatesPage(PageContext desk) {
 
   /** The part of a card that waits for its forecast. */
   private Response due(Request request) {
-    Path file = desk.folder().trialFile(request.query().text(FILE));
     int plate = number(request.query().text(PLATE));
     Today.Alike drying =
-        Today.alike(desk.folder().read(List.of(file)).trials(), desk.now()).stream()
+        Today.alike(desk.folder().trial(desk.file(request.query())).stream().toList(), desk.now())
+            .stream()
             .filter(plates -> plates.numbers().contains(plate))
             .findFirst()
             .orElseThrow(() -> new HttpError(422, "This plate is not drying any more."));
-    return desk.part(
-        "plates",
-        "due",
-        Map.of("card", card(drying, request, PATIENCE_MS, Retry.NONE, new Focus(Fields.NONE))));
+    Optional<TrialForecasts> made =
+        Optional.ofNullable(
+            desk.bench().glances(List.of(drying.as()), PATIENCE_MS).get(drying.as()));
+    Card card = card(drying, request, made, Retry.NONE, new Focus(Fields.NONE));
+    return desk.part("plates", "due", Map.of("card", card));
   }
 
   private static int number(String typed) {
@@ -251,14 +243,12 @@ record PlatesPage(PageContext desk) {
     Fields form = request.posted();
     String name = form.text(FILE);
     int plate = number(form.text(PLATE));
-    Path file = desk.folder().trialFile(name);
-    NoteDesk.Outcome outcome = notes().write(file, form);
-    return outcome instanceof NoteDesk.Noted noted
-        ? notes()
-            .backTo(NotebookFolder.address(PAGE, name) + "&" + PLATE + "=" + plate, file, noted)
-        : shown(
-            request,
-            new Retry(name, plate, form.text("mass"), (NoteDesk.Refused) outcome),
-            AT_ONCE_MS);
+    return notes()
+        .write(
+            desk.file(form),
+            form,
+            NotebookFolder.address(PAGE, name) + "&" + PLATE + "=" + plate,
+            refused ->
+                shown(request, new Retry(name, plate, form.text("mass"), refused), AT_ONCE_MS));
   }
 }

@@ -1,6 +1,5 @@
 package starchfilm.web;
 
-import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import starchfilm.casting.trial.Stage;
@@ -13,7 +12,6 @@ import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
-import starchfilm.web.work.Work;
 
 /** What is printed: a trial's weigh-out sheet, and labels to stick on plates. */
 record PrintPage(PageContext desk) {
@@ -35,8 +33,7 @@ record PrintPage(PageContext desk) {
   }
 
   private List<TrialForecast> one(Request request) {
-    Path file = desk.folder().trialFile(request.query().text("file"));
-    return forecast(desk.folder().read(List.of(file)).trials());
+    return forecast(desk.folder().trial(desk.file(request.query())).stream().toList());
   }
 
   /** Plates that dry, and those still to be poured. */
@@ -63,10 +60,10 @@ record PrintPage(PageContext desk) {
   }
 
   private TrialForecasts forecast(Trial trial) {
-    Work<TrialForecasts> work = desk.bench().on(trial);
-    if (!work.endsWithin(PATIENCE_MS) || work.isCancelled()) {
-      throw new HttpError(503, "The forecasts are taking a while; load this page again.");
-    }
-    return work.result();
+    return desk.bench()
+        .on(trial)
+        .within(PATIENCE_MS)
+        .orElseThrow(
+            () -> new HttpError(503, "The forecasts are taking a while; load this page again."));
   }
 }

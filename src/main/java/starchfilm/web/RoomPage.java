@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import starchfilm.casting.Room;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.TrialField;
@@ -32,10 +33,7 @@ record RoomPage(PageContext desk) {
 
   void addTo(Routes.Table table) {
     table
-        .read(
-            PAGE,
-            request ->
-                page(200, desk.folder().trialFile(request.query().text(FILE)), request, List.of()))
+        .read(PAGE, request -> page(200, desk.file(request.query()), request, List.of()))
         .send("/trial/log", this::log)
         .send("/trial/swing", this::swing);
   }
@@ -69,7 +67,7 @@ record RoomPage(PageContext desk) {
     Fields typed = request.posted();
     values.put(
         "swing", NewRoom.swingFields().stream().map(field -> swingField(field, typed)).toList());
-    return Response.page(status, desk.html("room", "trials", values));
+    return desk.page(status, "room", "trials", values);
   }
 
   private static SwingField swingField(TrialField field, Fields typed) {
@@ -82,42 +80,35 @@ record RoomPage(PageContext desk) {
   }
 
   private Response log(Request request) {
-    Path file = desk.folder().trialFile(request.posted().text(FILE));
+    Path file = desk.file(request.posted());
     if (request.files().isEmpty()) {
       return page(422, file, request, List.of("No log was chosen; choose one first."));
     }
     try {
       NewRoom.log(
-          file,
-          request.files().get(0).bytes(),
-          desk.folder().read(List.of(file)).trials().stream().findFirst().flatMap(Trial::pouredAt));
+          file, request.files().get(0).bytes(), desk.folder().trial(file).flatMap(Trial::pouredAt));
       return seen(file, "The log is kept beside the trial. Look whether this is your room.");
     } catch (NotWrittenException e) {
-      return page(422, file, request, sentences(e));
+      // In a log of many rows the line of a fault is half the help.
+      return page(422, file, request, e.faults().stream().map(Fault::sentence).toList());
     }
   }
 
   private Response swing(Request request) {
     Fields posted = request.posted();
-    Path file = desk.folder().trialFile(posted.text(FILE));
+    Path file = desk.file(posted);
     Map<String, String> typed =
         NewRoom.swingFields().stream()
             .collect(Collectors.toMap(TrialField::key, field -> posted.text(field.key())));
-    try {
-      NewRoom.swing(file, typed);
-      return seen(file, "The day and the night are noted.");
-    } catch (NotWrittenException e) {
-      return page(422, file, request, NoteDesk.sentences(e));
-    }
-  }
-
-  /** In a log of many rows the line of a fault is half the help. */
-  private static List<String> sentences(NotWrittenException e) {
-    return e.faults().stream().map(fault -> fault.sentence()).toList();
+    return desk.orAgain(
+        () -> {
+          NewRoom.swing(file, typed);
+          return seen(file, "The day and the night are noted.");
+        },
+        why -> page(422, file, request, why));
   }
 
   private Response seen(Path file, String said) {
-    return Response.seeOther(
-        desk.said().on(NotebookFolder.address(PAGE, desk.folder().name(file)), List.of(said)));
+    return desk.to(NotebookFolder.address(PAGE, desk.folder().name(file)), said);
   }
 }

@@ -56,14 +56,14 @@ record TextPage(PageContext desk) {
   }
 
   private Response edit(Request request) throws NotWrittenException {
-    Path file = desk.folder().trialFile(request.query().text(FILE));
+    Path file = desk.file(request.query());
     TrialFileText there = TrialFileText.of(file);
     return page(200, file, there.text(), there.version(), List.of(), List.of());
   }
 
   private Response save(Request request) {
     Fields posted = request.posted();
-    Path file = desk.folder().trialFile(posted.text(FILE));
+    Path file = desk.file(posted);
     String text = posted.all(TEXT).stream().findFirst().orElse("");
     String version = desk.ownSaves().madeFrom(posted);
     try {
@@ -94,7 +94,7 @@ record TextPage(PageContext desk) {
     values.put("why", why);
     values.put("theirs", theirs);
     values.put("keys", TrialField.TRIAL.all());
-    return Response.page(status, desk.html(TEXT, "trials", values));
+    return desk.page(status, TEXT, "trials", values);
   }
 
   private static List<Line> lines(String text, String other) {
@@ -114,10 +114,9 @@ record TextPage(PageContext desk) {
 
   private Response again(Request request) throws NotWrittenException {
     Fields posted = request.posted();
-    Path earlier = desk.folder().trialFile(posted.text(FILE));
     TrialQuestion.Base base =
-        desk.folder().read(List.of(earlier)).trials().stream()
-            .findFirst()
+        desk.folder()
+            .trial(desk.file(posted))
             .flatMap(TrialQuestion.Base::of)
             .orElseThrow(() -> new HttpError(422, "This trial has a fault; fix its text first."));
     NewTrial made =

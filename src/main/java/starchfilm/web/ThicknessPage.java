@@ -1,13 +1,12 @@
 package starchfilm.web;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import starchfilm.casting.trial.Trial;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.ThicknessText;
-import starchfilm.request.RefusedRequestException;
 import starchfilm.request.ThicknessQuestion;
 import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.Fields;
@@ -24,36 +23,37 @@ record ThicknessPage(PageContext desk) {
   private Response thickness(Request request) {
     Fields form = request.query();
     List<Trial> trials = desk.folder().read().trials();
-    Map<String, Object> values = new HashMap<>();
-    values.put("form", form);
-    values.put("trials", trials.stream().map(this::start).toList());
-    values.put("why", List.of());
-    values.put("lines", List.of());
-    values.put("told", List.of());
-    values.put("cautions", List.of());
-    if (!form.has("by")) {
-      return desk.page("thickness", "plan", values);
-    }
-    try {
-      ThicknessQuestion question =
-          ThicknessQuestion.read(
-              new FormEntries(form),
-              trials.stream()
-                  .filter(trial -> start(trial).key().equals(form.text("base")))
-                  .findFirst()
-                  .flatMap(TrialQuestion.Base::of),
-              desk.folder().root(),
-              desk.clock());
-      ThicknessAnswer answer = question.answer(desk.useCases().workshops().of(question.trial()));
-      values.put("lines", ThicknessText.of(answer, question.trial()));
-      values.put("told", question.assumptions());
-      values.put(
-          "cautions", Cautions.of(question.trial().recipe(), answer.request().casting().place()));
-    } catch (RefusedRequestException e) {
-      values.put("why", FormEntries.why(e));
-      return Response.page(422, desk.html("thickness", "plan", values));
-    }
-    return desk.page("thickness", "plan", values);
+    Map<String, Object> values =
+        Map.of(
+            "form",
+            form,
+            "trials",
+            trials.stream().map(this::start).toList(),
+            "lines",
+            List.of(),
+            "told",
+            List.of(),
+            "cautions",
+            List.of());
+    return desk.answering("thickness", "plan", values, form.has("by"), () -> answer(form, trials));
+  }
+
+  private Map<String, Object> answer(Fields form, List<Trial> trials) {
+    Optional<TrialQuestion.Base> base =
+        trials.stream()
+            .filter(trial -> start(trial).key().equals(form.text("base")))
+            .findFirst()
+            .flatMap(TrialQuestion.Base::of);
+    ThicknessQuestion question =
+        ThicknessQuestion.read(new FormEntries(form), base, desk.folder().root(), desk.clock());
+    ThicknessAnswer answer = question.answer(desk.useCases().workshops().of(question.trial()));
+    return Map.of(
+        "lines",
+        ThicknessText.of(answer, question.trial()),
+        "told",
+        question.assumptions(),
+        "cautions",
+        Cautions.of(question.trial().recipe(), answer.request().casting().place()));
   }
 
   private PlanPage.Start start(Trial trial) {

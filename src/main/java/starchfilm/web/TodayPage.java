@@ -1,16 +1,12 @@
 package starchfilm.web;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
-import starchfilm.forecast.TrialForecast;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.today.CalendarFile;
 import starchfilm.report.today.TodayView;
@@ -19,7 +15,6 @@ import starchfilm.today.Today;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
-import starchfilm.web.work.Work;
 
 /** <em>Today</em>: which plates need somebody now, and why; the first page that opens. */
 record TodayPage(PageContext desk) {
@@ -40,31 +35,24 @@ record TodayPage(PageContext desk) {
 
   private Looked look(long patienceMs) {
     Notebook notebook = desk.folder().read();
-    List<String> failures = new ArrayList<>();
-    boolean pending = false;
-    List<Today.Alike> drying = Today.alike(notebook.trials(), desk.now());
-    drying.forEach(plates -> desk.bench().glance(plates.as()));
-    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(patienceMs);
-    Map<Trial, TrialForecast> made = new HashMap<>();
-    for (Today.Alike plates : drying) {
-      Work<TrialForecasts> work = desk.bench().glance(plates.as());
-      long leftMs = Math.max(0, TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime()));
-      if (!work.endsWithin(leftMs) || work.isCancelled()) {
-        pending = true;
-      } else if (work.result().forecasts().isEmpty()) {
-        failures.addAll(work.result().failures());
-      } else {
-        made.put(plates.as(), work.result().forecasts().get(0));
-      }
-    }
+    List<Trial> drying =
+        Today.alike(notebook.trials(), desk.now()).stream().map(Today.Alike::as).toList();
+    Map<Trial, TrialForecasts> made = desk.bench().glances(drying, patienceMs);
+    boolean pending = !made.keySet().containsAll(drying);
     // What is shown once all is there need not be worked out before.
     Today today =
         Today.of(
             pending ? List.of() : notebook.trials(),
             desk.now(),
-            trial -> Optional.ofNullable(made.get(trial)),
-            desk.bench().courses()::of);
-    return new Looked(today, pending, failures, notebook.faults());
+            trial ->
+                Optional.ofNullable(made.get(trial))
+                    .flatMap(one -> one.forecasts().stream().findFirst()),
+            desk.bench()::course);
+    return new Looked(
+        today,
+        pending,
+        made.values().stream().flatMap(one -> one.failures().stream()).toList(),
+        notebook.faults());
   }
 
   private Map<String, Object> values(Request request, long patienceMs) {

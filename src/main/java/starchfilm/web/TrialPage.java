@@ -34,7 +34,6 @@ import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
-import starchfilm.web.work.Work;
 
 /** One trial: its forecast, what came of it, and small forms to note more. */
 record TrialPage(PageContext desk) {
@@ -63,8 +62,8 @@ record TrialPage(PageContext desk) {
   }
 
   private Response shown(Request request, long patienceMs) {
-    Path file = desk.folder().trialFile(request.query().text(FILE));
-    return page(file, request, Fields.NONE, NoteDesk.Refused.NOTHING, patienceMs);
+    return page(
+        desk.file(request.query()), request, Fields.NONE, NoteDesk.Refused.NOTHING, patienceMs);
   }
 
   /** The page again, with a form that could not be written as it was filled in. */
@@ -83,7 +82,7 @@ record TrialPage(PageContext desk) {
     int status = refused.why().isEmpty() ? 200 : 422;
     if (notebook.trials().isEmpty()) {
       values.put("troubles", notebook.faults().stream().map(NoteDesk::sentence).toList());
-      return Response.page(status, desk.html("faulty", "trials", values));
+      return desk.page(status, "faulty", "trials", values);
     }
     values.put("leftOut", notebook.faults().stream().map(NoteDesk::sentence).toList());
     Trial trial = notebook.trials().get(0);
@@ -100,7 +99,7 @@ record TrialPage(PageContext desk) {
     values.put("potLines", NoteDesk.potLines(file));
     values.put("learnt", TrialNow.learnt(trial, desk.useCases().workshops().of(trial).learnt()));
     values.putAll(sheet(trial, patienceMs));
-    return Response.page(status, desk.html("trial", "trials", values));
+    return desk.page(status, "trial", "trials", values);
   }
 
   /**
@@ -121,30 +120,31 @@ record TrialPage(PageContext desk) {
     List<Today.Alike> drying = Today.alike(List.of(trial), desk.now());
     Trial first = drying.isEmpty() ? trial.ofPlate(1) : drying.get(0).as();
     drying.forEach(plates -> desk.bench().on(plates.as()));
-    Work<TrialForecasts> work = desk.bench().on(first);
-    if (!work.endsWithin(patienceMs) || work.isCancelled()) {
+    Optional<TrialForecasts> made = desk.bench().on(first).within(patienceMs);
+    if (made.isEmpty()) {
       return values;
     }
-    if (work.result().done().isEmpty()) {
+    TrialForecasts forecasts = made.get();
+    if (forecasts.done().isEmpty()) {
       values.put("state", "none");
-      values.put("failures", work.result().failures());
+      values.put("failures", forecasts.failures());
       return values;
     }
     List<Standing> standings = new ArrayList<>();
     for (Today.Alike plates : drying) {
-      Work<TrialForecasts> other = desk.bench().on(plates.as());
-      if (!other.endsWithin(PATIENCE_MS) || other.isCancelled()) {
+      Optional<TrialForecasts> other = desk.bench().on(plates.as()).within(PATIENCE_MS);
+      if (other.isEmpty()) {
         return values;
       }
-      other.result().forecasts().stream()
+      other.get().forecasts().stream()
           .map(
               forecast ->
                   Standing.of(
-                      forecast, desk.bench().courses().of(forecast), plates.numbers(), desk.now()))
+                      forecast, desk.bench().course(forecast), plates.numbers(), desk.now()))
           .forEach(standings::add);
     }
-    values.putAll(TrialSheet.whole(work.result().done().get(0)));
-    values.put("now", TrialNow.of(work.result().forecasts().get(0), standings));
+    values.putAll(TrialSheet.whole(forecasts.done().get(0)));
+    values.put("now", TrialNow.of(forecasts.forecasts().get(0), standings));
     values.put("state", "done");
     return values;
   }
@@ -154,66 +154,58 @@ record TrialPage(PageContext desk) {
     if (!request.partial()) {
       return shown(request, PATIENCE_MS);
     }
-    Path file = desk.folder().trialFile(request.query().text(FILE));
-    Notebook notebook = desk.folder().read(List.of(file));
-    if (notebook.trials().isEmpty()) {
-      throw new HttpError(422, "The trial can no longer be read; load the page again.");
-    }
+    Trial trial =
+        desk.folder()
+            .trial(desk.file(request.query()))
+            .orElseThrow(
+                () -> new HttpError(422, "The trial can no longer be read; load the page again."));
     return desk.part(
         "trial",
         request.query().text("part").equals("rest") ? "rest" : "now",
-        sheet(notebook.trials().get(0), PATIENCE_MS));
+        sheet(trial, PATIENCE_MS));
   }
 
   private Response note(Request request) {
-    Path file = desk.folder().trialFile(request.posted().text(FILE));
-    NoteDesk.Outcome outcome = notes().write(file, request.posted());
-    return outcome instanceof NoteDesk.Noted noted
-        ? notes().backTo(address(file), file, noted)
-        : page(file, request, request.posted(), (NoteDesk.Refused) outcome, AT_ONCE_MS);
+    Path file = desk.file(request.posted());
+    return notes()
+        .write(
+            file,
+            request.posted(),
+            desk.trialAddress(file),
+            refused -> page(file, request, request.posted(), refused, AT_ONCE_MS));
   }
 
   private Response keepPhoto(Request request) {
-    Path file = desk.folder().trialFile(request.posted().text(FILE));
-    List<String> why = List.of("No picture was chosen; choose one first.");
-    if (!request.files().isEmpty()) {
-      try {
-        List<NewPhoto.Chosen> chosen =
-            request.files().stream()
-                .map(sent -> new NewPhoto.Chosen(sent.name(), sent.bytes()))
-                .toList();
-        Fields form = request.posted();
-        String plate = form.text("plate");
-        String version =
-            NewPhoto.keep(
-                    file,
-                    chosen,
-                    Optional.of(form.text("caption").strip()).filter(words -> !words.isEmpty()),
-                    plate.matches("[1-9][0-9]{0,3}")
-                        ? OptionalInt.of(Integer.parseInt(plate))
-                        : OptionalInt.empty(),
-                    desk.folder().read(List.of(file)).trials().stream()
-                        .findFirst()
-                        .flatMap(Trial::pouredAt),
-                    form.has("place"))
-                .version();
-        return notes()
-            .backTo(
-                address(file),
-                file,
-                new NoteDesk.Noted(Plural.of(chosen.size(), "photo"), version));
-      } catch (NotWrittenException e) {
-        why =
-            e.faults().stream()
-                .map(fault -> fault.file() + ": " + NoteDesk.sentence(fault))
-                .toList();
-      }
+    Fields form = request.posted();
+    Path file = desk.file(form);
+    if (request.files().isEmpty()) {
+      List<String> why = List.of("No picture was chosen; choose one first.");
+      return page(file, request, form, NoteDesk.Refused.because(why), AT_ONCE_MS);
     }
-    return page(file, request, request.posted(), NoteDesk.Refused.because(why), AT_ONCE_MS);
-  }
-
-  private String address(Path file) {
-    return NotebookFolder.address(PAGE, desk.folder().name(file));
+    try {
+      List<NewPhoto.Chosen> chosen =
+          request.files().stream()
+              .map(sent -> new NewPhoto.Chosen(sent.name(), sent.bytes()))
+              .toList();
+      String plate = form.text("plate");
+      String version =
+          NewPhoto.keep(
+                  file,
+                  chosen,
+                  Optional.of(form.text("caption").strip()).filter(words -> !words.isEmpty()),
+                  plate.matches("[1-9][0-9]{0,3}")
+                      ? OptionalInt.of(Integer.parseInt(plate))
+                      : OptionalInt.empty(),
+                  desk.folder().trial(file).flatMap(Trial::pouredAt),
+                  form.has("place"))
+              .version();
+      return notes()
+          .backTo(desk.trialAddress(file), file, Plural.of(chosen.size(), "photo"), version);
+    } catch (NotWrittenException e) {
+      List<String> why =
+          e.faults().stream().map(fault -> fault.file() + ": " + NoteDesk.sentence(fault)).toList();
+      return page(file, request, form, NoteDesk.Refused.because(why), AT_ONCE_MS);
+    }
   }
 
   /**
@@ -251,8 +243,7 @@ record TrialPage(PageContext desk) {
 
   /** Only pictures that a trial names are shown, by their number. */
   private Response photo(Request request) {
-    Path file = desk.folder().trialFile(request.query().text(FILE));
-    Optional<Trial> trial = desk.folder().read(List.of(file)).trials().stream().findFirst();
+    Optional<Trial> trial = desk.folder().trial(desk.file(request.query()));
     String number = request.query().text("n");
     List<Path> photos = trial.map(read -> read.seen().photos()).orElse(List.of());
     if (!number.matches("[0-9]{1,4}") || Integer.parseInt(number) >= photos.size()) {

@@ -8,9 +8,7 @@ import java.util.Optional;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.ExampleFolder;
-import starchfilm.files.saving.NotWrittenException;
 import starchfilm.request.NewTrial;
-import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
@@ -18,11 +16,12 @@ import starchfilm.web.http.Routes;
 
 /** <em>Trials</em>: every trial of the folder, and what is wrong with the files of others. */
 record TrialsPage(PageContext desk) {
+  private static final String PAGE = "/trials";
 
   void addTo(Routes.Table table) {
     table
         .read("/", this::first)
-        .read("/trials", request -> list(200, request, Fields.NONE, List.of()))
+        .read(PAGE, request -> list(200, request, Fields.NONE, List.of()))
         .read("/notebook", request -> list(200, request, Fields.NONE, List.of()))
         .send("/trial/cooked", this::cooked)
         .send("/trials/example", this::showExample)
@@ -31,76 +30,63 @@ record TrialsPage(PageContext desk) {
 
   /** Whoever has trials wants to know what needs doing. */
   private Response first(Request request) {
-    return Response.seeOther(desk.folder().read().trials().isEmpty() ? "/trials" : "/today");
+    return Response.seeOther(desk.folder().read().trials().isEmpty() ? PAGE : "/today");
   }
 
   /** A trial begun by typing what was cooked; a line that cannot be meant stays on the page. */
   private Response cooked(Request request) {
     Fields form = request.posted();
-    try {
-      NewTrial made =
-          NewTrial.read(
-              Optional.of(form.text("cooked")),
-              new FormEntries(form),
-              Optional.empty(),
-              desk.folder().root(),
-              desk.clock());
-      List<String> said = new ArrayList<>(List.of("Saved as a new trial."));
-      said.addAll(made.assumptions());
-      return desk.toTrial(
-          desk.folder().create(made.name(), made.text()), said.toArray(String[]::new));
-    } catch (RefusedRequestException e) {
-      return list(422, request, form, FormEntries.why(e));
-    } catch (NotWrittenException e) {
-      return list(422, request, form, NoteDesk.sentences(e));
-    }
+    return desk.orAgain(
+        () -> {
+          NewTrial made =
+              NewTrial.read(
+                  Optional.of(form.text("cooked")),
+                  new FormEntries(form),
+                  Optional.empty(),
+                  desk.folder().root(),
+                  desk.clock());
+          List<String> said = new ArrayList<>(List.of("Saved as a new trial."));
+          said.addAll(made.assumptions());
+          return desk.toTrial(
+              desk.folder().create(made.name(), made.text()), said.toArray(String[]::new));
+        },
+        why -> list(422, request, form, why));
   }
 
   private Response showExample(Request request) {
     desk.folder().requireThere();
-    try {
-      ExampleFolder.copyInto(desk.folder().root());
-      return said(
-          "Six trials were copied into the folder \""
-              + ExampleFolder.NAME
-              + "\". They are invented: nobody poured them. Open one, or compare them.");
-    } catch (NotWrittenException e) {
-      return list(422, request, Fields.NONE, NoteDesk.sentences(e));
-    }
+    return desk.orAgain(
+        () -> {
+          ExampleFolder.copyInto(desk.folder().root());
+          return desk.to(
+              PAGE,
+              "Six trials were copied into the folder \""
+                  + ExampleFolder.NAME
+                  + "\". They are invented: nobody poured them. Open one, or compare them.");
+        },
+        why -> list(422, request, Fields.NONE, why));
   }
 
   private Response takeExampleAway(Request request) {
     desk.folder().requireThere();
-    try {
-      long left = ExampleFolder.takeOutOf(desk.folder().root());
-      return said(
-          left == 0
-              ? "The example was taken away."
-              : "The example was taken away; what was changed or added stays in the folder \""
-                  + ExampleFolder.NAME
-                  + "\".");
-    } catch (NotWrittenException e) {
-      return list(422, request, Fields.NONE, NoteDesk.sentences(e));
-    }
-  }
-
-  private Response said(String sentence) {
-    return Response.seeOther(desk.said().on("/trials", List.of(sentence)));
+    return desk.orAgain(
+        () ->
+            desk.to(
+                PAGE,
+                ExampleFolder.takeOutOf(desk.folder().root()) == 0
+                    ? "The example was taken away."
+                    : "The example was taken away; what was changed or added stays in the folder \""
+                        + ExampleFolder.NAME
+                        + "\"."),
+        why -> list(422, request, Fields.NONE, why));
   }
 
   private Response list(int status, Request request, Fields form, List<String> why) {
     Notebook notebook = desk.folder().read();
-    List<TrialRow> rows =
-        notebook.trials().stream()
-            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now()))
-            .toList();
-    List<TrialRow> putAway =
-        notebook.putAway().stream()
-            .map(trial -> TrialRow.of(trial, desk.folder(), desk.now()))
-            .toList();
+    List<TrialRow> rows = desk.rows(notebook.trials());
     TrialFilter filter = new TrialFilter(request.query());
     Map<String, Object> values = new HashMap<>();
-    values.put("putAway", putAway);
+    values.put("putAway", desk.rows(notebook.putAway()));
     values.put("said", desk.said().in(request.query()));
     values.put("example", ExampleFolder.isIn(desk.folder().root()));
     values.put("form", form);
@@ -114,6 +100,6 @@ record TrialsPage(PageContext desk) {
     values.put("origins", OriginChoice.WORDS);
     values.put("troubles", FileTrouble.of(notebook.faults(), desk.folder()));
     values.put("remarks", notebook.notices().stream().map(Notice::sentence).toList());
-    return Response.page(status, desk.html("trials", "trials", values));
+    return desk.page(status, "trials", "trials", values);
   }
 }

@@ -21,7 +21,6 @@ import starchfilm.report.plan.PlateLabel;
 import starchfilm.report.plan.SeriesText;
 import starchfilm.report.words.PlanWords;
 import starchfilm.request.PlanQuestion;
-import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -51,7 +50,7 @@ record WishesPage(PageContext desk) {
     Fields form = request.query();
     Map<String, Object> values = new HashMap<>();
     values.put("form", form);
-    for (String list : List.of("why", "sheets", "cautions", "nothingFits", "told", "remarks")) {
+    for (String list : List.of("sheets", "cautions", "nothingFits", "told", "remarks")) {
       values.put(list, List.of());
     }
     values.put("asked", "");
@@ -59,23 +58,16 @@ record WishesPage(PageContext desk) {
     values.put("starchKinds", STARCHES);
     values.put("materials", MATERIALS);
     values.put("jars", desk.folder().read().jars());
-    int status = 200;
-    if (form.has("glycerol")) {
-      try {
-        PlanQuestion question = question(form);
-        values.putAll(answered(question, found(question)));
-        values.put("asked", asked(form));
-      } catch (RefusedRequestException e) {
-        values.put("why", FormEntries.why(e));
-        status = 422;
-      }
-    }
-    return Response.page(status, desk.html("wishes", "plan", values));
+    return desk.answering("wishes", "plan", values, form.has("glycerol"), () -> answer(form));
   }
 
-  private static Map<String, Object> answered(PlanQuestion question, PlanQuestion.Answer found) {
+  private Map<String, Object> answer(Fields form) {
+    PlanQuestion question = question(form);
+    PlanQuestion.Answer found = found(question);
     List<NamedRecipe> recipes = recipes(found);
     return Map.of(
+        "asked",
+        asked(form),
         "remarks",
         question.assumptions(),
         "sheets",

@@ -1,5 +1,6 @@
 package starchfilm.web.work;
 
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -117,6 +118,15 @@ public final class Work<T> {
       Thread.currentThread().interrupt();
       return false;
     }
+  }
+
+  /**
+   * What came of it, if it ends so soon and was not stopped.
+   *
+   * @param milliseconds how long to wait at most
+   */
+  public Optional<T> within(long milliseconds) {
+    return endsWithin(milliseconds) && !cancelled ? Optional.of(result()) : Optional.empty();
   }
 
   /**

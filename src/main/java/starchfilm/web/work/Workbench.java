@@ -1,22 +1,32 @@
 package starchfilm.web.work;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.TrialAnalysis;
 import starchfilm.files.notebook.Notebook;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.report.Comparison;
 import starchfilm.report.TrialForecasts;
+import starchfilm.today.ScaleCourse;
 
 /**
  * Where long work is done and the last of it remembered. Single trials have a line of their own, so
  * that a plate does not wait behind a comparison of two hundred.
  */
 public final class Workbench implements AutoCloseable {
-  private final ForecastShelf shelf;
-  private final ForecastShelf glances;
+  private static final int FORECASTS_KEPT = 100;
+  private static final int COURSES_KEPT = 300;
+
+  private final Function<Trial, TrialAnalysis> forecaster;
+  private final Function<Trial, TrialAnalysis> glancer;
+  private final Function<Trial, TrialAnalysis> sketcher;
   private final Function<Trial, Object> grounds;
-  private final CourseShelf courses = new CourseShelf();
+  private final LastMade<Same, ScaleCourse> courses = new LastMade<>(COURSES_KEPT);
   private final WorkLine<Key<Trial>, TrialForecasts> trials = new WorkLine<>("forecast");
   private final WorkLine<Key<Trial>, TrialForecasts> looks = new WorkLine<>("look");
   private final WorkLine<Key<Notebook>, Comparison> comparisons = new WorkLine<>("compare");
@@ -25,17 +35,44 @@ public final class Workbench implements AutoCloseable {
   /** What is worked on, and what its forecasts rest on beside. */
   private record Key<S>(S subject, List<Object> grounds) {}
 
+  /** The very forecast: to compare two in full would take longer than to make one. */
+  private record Same(TrialForecast forecast) {
+    @Override
+    @SuppressWarnings("ReferenceEquality") // the very forecast, as the comment above says
+    public boolean equals(Object other) {
+      return other instanceof Same that && that.forecast == forecast;
+    }
+
+    @Override
+    public int hashCode() {
+      return System.identityHashCode(forecast);
+    }
+  }
+
   /**
    * A bench without work.
    *
-   * @param shelf where forecasts are made and kept
-   * @param glances the same without what changes would do, for pages of many plates
-   * @param grounds what the forecast of a trial rests on beside the trial, as of the shelf
+   * @param forecaster makes forecasts
+   * @param glancer makes the same without what changes would do, for pages of many plates
+   * @param sketcher makes quicker ones, of recipes that are moved about
+   * @param grounds what the forecast of a trial rests on beside the trial; where that is equal, so
+   *     is the forecast
    */
-  public Workbench(ForecastShelf shelf, ForecastShelf glances, Function<Trial, Object> grounds) {
-    this.shelf = shelf;
-    this.glances = glances;
+  public Workbench(
+      Function<Trial, TrialAnalysis> forecaster,
+      Function<Trial, TrialAnalysis> glancer,
+      Function<Trial, TrialAnalysis> sketcher,
+      Function<Trial, Object> grounds) {
     this.grounds = grounds;
+    this.forecaster = kept(forecaster);
+    this.glancer = kept(glancer);
+    this.sketcher = kept(sketcher);
+  }
+
+  /** A trial that changed in any way is another trial, and what was learnt makes other grounds. */
+  private Function<Trial, TrialAnalysis> kept(Function<Trial, TrialAnalysis> making) {
+    LastMade<Key<Trial>, TrialAnalysis> made = new LastMade<>(FORECASTS_KEPT);
+    return trial -> made.of(key(trial, List.of(trial)), () -> making.apply(trial));
   }
 
   /**
@@ -46,23 +83,40 @@ public final class Workbench implements AutoCloseable {
    */
   public Work<TrialForecasts> on(Trial trial) {
     List<Trial> one = List.of(trial);
-    return trials.on(key(trial, one), () -> forecasts(shelf, one, forecasts -> forecasts));
+    return trials.on(key(trial, one), () -> forecasts(forecaster, one, forecasts -> forecasts));
+  }
+
+  /** The work on one trial of many: the same forecast without what changes would do to it. */
+  private Work<TrialForecasts> glance(Trial trial) {
+    List<Trial> one = List.of(trial);
+    return looks.on(key(trial, one), () -> forecasts(glancer, one, forecasts -> forecasts));
   }
 
   /**
-   * The work on one trial of many: the same forecast without what changes would do to it.
+   * What comes of these trials within a time; those that take longer are not there yet.
    *
-   * @param trial the trial
-   * @return the work
+   * @param trials single plates of many
+   * @param milliseconds how long to wait at most for all of them
    */
-  public Work<TrialForecasts> glance(Trial trial) {
-    List<Trial> one = List.of(trial);
-    return looks.on(key(trial, one), () -> forecasts(glances, one, forecasts -> forecasts));
+  public Map<Trial, TrialForecasts> glances(List<Trial> trials, long milliseconds) {
+    trials.forEach(this::glance);
+    long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(milliseconds);
+    Map<Trial, TrialForecasts> made = new LinkedHashMap<>();
+    for (Trial trial : trials) {
+      long left = Math.max(0, TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime()));
+      glance(trial).within(left).ifPresent(one -> made.put(trial, one));
+    }
+    return made;
   }
 
-  /** What scales under plates show. */
-  public CourseShelf courses() {
-    return courses;
+  /** A recipe that is moved about as it is now, forecast at once. */
+  public TrialAnalysis sketch(Trial trial) {
+    return sketcher.apply(trial);
+  }
+
+  /** What a scale under a plate shows, of the plate's forecast. */
+  public ScaleCourse course(TrialForecast forecast) {
+    return courses.of(new Same(forecast), () -> ScaleCourse.of(forecast));
   }
 
   /**
@@ -74,7 +128,7 @@ public final class Workbench implements AutoCloseable {
    */
   public Work<Comparison> on(Notebook notebook, Function<TrialForecasts, Comparison> finish) {
     return comparisons.on(
-        key(notebook, notebook.trials()), () -> forecasts(shelf, notebook.trials(), finish));
+        key(notebook, notebook.trials()), () -> forecasts(forecaster, notebook.trials(), finish));
   }
 
   /**
@@ -115,10 +169,9 @@ public final class Workbench implements AutoCloseable {
   }
 
   private static <T> Work<T> forecasts(
-      ForecastShelf from, List<Trial> of, Function<TrialForecasts, T> finish) {
+      Function<Trial, TrialAnalysis> from, List<Trial> of, Function<TrialForecasts, T> finish) {
     return new Work<>(
-        of.size(),
-        work -> finish.apply(TrialForecasts.of(of, trial -> work.step(from::forecast, trial))));
+        of.size(), work -> finish.apply(TrialForecasts.of(of, trial -> work.step(from, trial))));
   }
 
   private <S> Key<S> key(S subject, List<Trial> trials) {
