@@ -6,6 +6,8 @@ import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
@@ -46,26 +48,28 @@ public final class TextEdit {
    * Sets a field; objects on the way to it are added where they are missing.
    *
    * @param text a JSON object
-   * @param path names of the fields from the outside in; of an entry of a list its place, from 0
+   * @param path names of the fields from the outside in, with dots; of an entry of a list its
+   *     place, from 0, which may also be that of a value that stands alone
    * @param value what the field is to hold
    * @return the changed text
    * @throws UnreadableFileException where something on the way is no object
    */
-  public static String set(String text, List<String> path, JsonNode value)
+  public static String set(String text, String path, JsonNode value)
       throws UnreadableFileException {
     Located at = READER.read(text);
-    for (int i = 0; i < path.size(); i++) {
-      if (!(at instanceof ObjectValue || at instanceof ListValue)) {
-        throw notAnObject(path.subList(0, i));
-      }
-      Optional<Located> next = within(at, path.get(i));
+    List<String> names = names(path);
+    for (int i = 0; i < names.size(); i++) {
+      Optional<Located> next = within(at, names.get(i));
       if (next.isEmpty()) {
+        if (!(at instanceof ObjectValue || at instanceof ListValue)) {
+          throw notAnObject(String.join(".", names.subList(0, i)));
+        }
         String json = oneLine(value);
-        for (int j = path.size() - 1; j > i; j--) {
-          json = "{" + quoted(path.get(j)) + ": " + json + "}";
+        for (int j = names.size() - 1; j > i; j--) {
+          json = "{" + quoted(names.get(j)) + ": " + json + "}";
         }
         return insert(
-            text, at, at instanceof ObjectValue ? quoted(path.get(i)) + ": " + json : json);
+            text, at, at instanceof ObjectValue ? quoted(names.get(i)) + ": " + json : json);
       }
       at = next.get();
     }
@@ -77,32 +81,25 @@ public final class TextEdit {
    * a list that is then empty goes, too.
    *
    * @param text a JSON object
-   * @param path names of the fields from the outside in; of an entry of a list its place, from 0
+   * @param path as above
    * @return the changed text; the same where there is no such thing
    * @throws UnreadableFileException where the text is no JSON
    */
-  public static String remove(String text, List<String> path) throws UnreadableFileException {
-    Located at = READER.read(text);
-    for (String name : path.subList(0, path.size() - 1)) {
-      Optional<Located> next =
-          at instanceof ObjectValue || at instanceof ListValue
-              ? within(at, name)
-              : Optional.empty();
-      if (next.isEmpty()) {
-        return text;
-      }
-      at = next.get();
-    }
-    List<Last> entries = entries(at);
-    int index =
-        at instanceof ObjectValue object
-            ? List.copyOf(object.members().keySet()).indexOf(path.get(path.size() - 1))
-            : Integer.parseInt(path.get(path.size() - 1));
-    if (index < 0 || index >= entries.size()) {
+  public static String remove(String text, String path) throws UnreadableFileException {
+    Located root = READER.read(text);
+    if (at(root, path).isEmpty()) {
       return text;
     }
-    if (entries.size() == 1 && at instanceof ListValue && path.size() > 1) {
-      return remove(text, path.subList(0, path.size() - 1));
+    String last = path.substring(path.lastIndexOf('.') + 1);
+    Located holder = at(root, around(path)).orElseThrow();
+    int index =
+        holder instanceof ObjectValue object
+            ? List.copyOf(object.members().keySet()).indexOf(last)
+            : Integer.parseInt(last);
+    List<Span> entries = entries(holder);
+    boolean isAlone = index < 0 || entries.size() <= 1 && !(holder instanceof ObjectValue);
+    if (isAlone && path.contains(".")) {
+      return remove(text, around(path));
     }
     int from = index > 0 ? entries.get(index - 1).end() : entries.get(index).start();
     int to =
@@ -112,26 +109,42 @@ public final class TextEdit {
     return text.substring(0, from) + text.substring(to);
   }
 
-  private static List<Last> entries(Located holder) {
+  private static List<String> names(String path) {
+    return path.isEmpty() ? List.of() : List.of(path.split("\\.", -1));
+  }
+
+  private static String around(String path) {
+    return path.substring(0, Math.max(0, path.lastIndexOf('.')));
+  }
+
+  private static Optional<Located> at(Located root, String path) {
+    Optional<Located> at = Optional.of(root);
+    for (String name : names(path)) {
+      at = at.flatMap(holder -> within(holder, name));
+    }
+    return at;
+  }
+
+  private static List<Span> entries(Located holder) {
     return holder instanceof ListValue list
         ? list.entries().stream()
-            .map(entry -> new Last(entry.place().start(), entry.place().end()))
+            .map(entry -> new Span(entry.place().start(), entry.place().end()))
             .toList()
         : holder instanceof ObjectValue object
             ? object.members().values().stream()
-                .map(member -> new Last(member.key().start(), member.value().place().end()))
+                .map(member -> new Span(member.key().start(), member.value().place().end()))
                 .toList()
             : List.of();
   }
 
   private static Optional<Located> within(Located holder, String name) {
     if (holder instanceof ListValue list) {
-      int place = Integer.parseInt(name);
-      return place < list.entries().size()
-          ? Optional.of(list.entries().get(place))
-          : Optional.empty();
+      return list.entries().stream().skip(Integer.parseInt(name)).findFirst();
     }
-    return Optional.ofNullable(((ObjectValue) holder).members().get(name)).map(Member::value);
+    if (holder instanceof ObjectValue object && object.members().containsKey(name)) {
+      return Optional.ofNullable(object.members().get(name)).map(Member::value);
+    }
+    return name.equals("0") ? Optional.of(holder) : Optional.empty();
   }
 
   private static String replaced(String text, Place place, String by) {
@@ -143,22 +156,26 @@ public final class TextEdit {
    * place becomes its first entry.
    *
    * @param text a JSON object
-   * @param field the name of the list, a field of that object
+   * @param path the list
    * @param entry the entry
    * @return the changed text
    * @throws UnreadableFileException where the text is no object
    */
-  public static String append(String text, String field, JsonNode entry)
+  public static String append(String text, String path, JsonNode entry)
       throws UnreadableFileException {
-    if (!(READER.read(text) instanceof ObjectValue root)) {
-      throw notAnObject(List.of());
+    Located root = READER.read(text);
+    if (!(root instanceof ObjectValue)) {
+      throw notAnObject("");
     }
-    Optional<Located> there = within(root, field);
+    Optional<Located> there = at(root, path);
     String json = oneLine(entry);
     if (there.isEmpty()) {
+      if (path.contains(".")) {
+        return set(text, path, JsonNodeFactory.instance.arrayNode().add(entry));
+      }
       String outer = lineOfLast(text, root).map(indent -> newLine(text) + indent).orElse("");
       String inner = outer.isEmpty() ? json : outer + STEP + json + outer;
-      return insert(text, root, quoted(field) + ": [" + inner + "]");
+      return insert(text, root, quoted(path) + ": [" + inner + "]");
     }
     if (there.get() instanceof ListValue list) {
       return insert(text, list, json);
@@ -170,7 +187,7 @@ public final class TextEdit {
 
   /** Puts a new last entry into an object or list, laid out like the one before it. */
   private static String insert(String text, Located into, String entry) {
-    Optional<Last> last = last(into);
+    Optional<Span> last = last(into);
     if (last.isEmpty()) {
       Place place = into.place();
       return text.substring(0, place.start() + 1) + entry + text.substring(place.end() - 1);
@@ -182,16 +199,16 @@ public final class TextEdit {
   }
 
   /** Where an entry stands. */
-  private record Last(int start, int end) {}
+  private record Span(int start, int end) {}
 
-  private static Optional<Last> last(Located holder) {
+  private static Optional<Span> last(Located holder) {
     return entries(holder).stream().reduce((first, second) -> second);
   }
 
   /** How far the last entry is indented, where it stands on a line of its own. */
   private static Optional<String> lineOfLast(String text, Located holder) {
     return last(holder)
-        .map(Last::start)
+        .map(Span::start)
         .filter(start -> text.lastIndexOf('\n', start) + 1 > holder.place().start())
         .map(start -> text.substring(text.lastIndexOf('\n', start) + 1, start))
         .filter(String::isBlank);
@@ -210,12 +227,12 @@ public final class TextEdit {
   }
 
   private static String quoted(String name) {
-    return oneLine(com.fasterxml.jackson.databind.node.TextNode.valueOf(name));
+    return oneLine(TextNode.valueOf(name));
   }
 
-  private static UnreadableFileException notAnObject(List<String> path) {
+  private static UnreadableFileException notAnObject(String path) {
     return new UnreadableFileException(
-        path.isEmpty() ? "no JSON object" : String.join(".", path) + " that is no object",
+        path.isEmpty() ? "no JSON object" : path + " that is no object",
         "an object in { }",
         "fix the file first");
   }

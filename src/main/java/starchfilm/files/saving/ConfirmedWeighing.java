@@ -20,12 +20,7 @@ final class ConfirmedWeighing {
   private ConfirmedWeighing() {}
 
   static String in(String text, String at) throws UnreadableFileException {
-    JsonNode trial;
-    try {
-      trial = TrialTree.of(text);
-    } catch (NotWrittenException impossible) {
-      throw new IllegalStateException("notes go only into files without a fault", impossible);
-    }
+    JsonNode trial = TrialTree.sound(text);
     Optional<LocalDateTime> pouredAt =
         moment(trial.path("poured_at").asText())
             .filter(Moment.ByTheClock.class::isInstance)
@@ -33,7 +28,7 @@ final class ConfirmedWeighing {
     List<String> times = new ArrayList<>();
     int nearest = -1;
     double apartS = SAME_TIME_S;
-    for (JsonNode weighing : trial.path("weighings")) {
+    for (JsonNode weighing : TrialTree.entries(trial.path("weighings"))) {
       String time = weighing.path("at").asText();
       double apart = Math.abs(secondsS(time, pouredAt) - secondsS(at, pouredAt));
       if (apart <= apartS) {
@@ -48,8 +43,7 @@ final class ConfirmedWeighing {
           times.isEmpty() ? "a weighing that is noted" : "one of " + String.join(", ", times),
           "give the time of a weighing in the file");
     }
-    return TextEdit.set(
-        text, List.of("weighings", String.valueOf(nearest), "confirmed"), BooleanNode.TRUE);
+    return TextEdit.set(text, "weighings." + nearest + ".confirmed", BooleanNode.TRUE);
   }
 
   private static Optional<Moment> moment(String text) {

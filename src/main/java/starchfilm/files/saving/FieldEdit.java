@@ -1,10 +1,7 @@
 package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.MissingNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +16,7 @@ import starchfilm.files.json.UnreadableFileException;
  * unknown, so that nothing is lost by a slip.
  */
 public final class FieldEdit {
-  private static final String STARCH = "recipe.starch.";
+  private static final String STARCHES = "recipe.starch";
 
   private FieldEdit() {}
 
@@ -72,95 +69,71 @@ public final class FieldEdit {
   public static String with(String text, Map<String, String> typed) throws NotWrittenException {
     Map<String, String> shown = shown(text);
     Map<String, String> wrong = new LinkedHashMap<>();
-    ArrayNode starches = starches(TrialTree.of(text));
-    Map<String, JsonNode> ofStarches = new LinkedHashMap<>();
-    String changed = text;
+    Map<String, JsonNode> changes = new LinkedHashMap<>();
     for (FormField field : FormField.ALL) {
-      String is = typed.getOrDefault(field.path(), "").strip();
       String was = shown.getOrDefault(field.path(), "");
-      if (!typed.containsKey(field.path()) || is.equals(was)) {
-        continue;
-      }
-      try {
-        JsonNode value = FieldInput.of(field.field(), is);
-        if (field.path().startsWith(STARCH)) {
-          putStarch(starches, field.path(), value);
-          ofStarches.put(field.path(), value);
-        } else {
-          changed = TextEdit.set(changed, List.of(field.path().split("\\.", -1)), value);
+      String is = typed.getOrDefault(field.path(), was).strip();
+      if (typed.containsKey(field.path()) && !is.equals(was)) {
+        try {
+          changes.put(field.path(), FieldInput.of(field.field(), is));
+        } catch (MistypedException e) {
+          wrong.put(field.path(), e.getMessage() + ".");
         }
-      } catch (MistypedException e) {
-        wrong.put(field.path(), e.getMessage() + ".");
-      } catch (UnreadableFileException e) {
-        throw NotWrittenException.because(java.nio.file.Path.of("the file"), e);
       }
     }
     if (!wrong.isEmpty()) {
       throw new MistypedFields(wrong);
     }
-    return ofStarches.isEmpty() ? changed : withStarches(changed, starches, ofStarches);
-  }
-
-  /** Field by field, so that the list stays laid out as it is; anew where it has other entries. */
-  private static String withStarches(String text, ArrayNode starches, Map<String, JsonNode> changes)
-      throws NotWrittenException {
-    int typed = starches.size();
-    for (int i = starches.size() - 1; i >= 0; i--) {
-      // A row without a kind, or emptied of it, is no starch.
-      if (starches.get(i).path("kind").asText("").isEmpty()) {
-        starches.remove(i);
-      }
-    }
-    JsonNode was = TrialTree.of(text).path("recipe").path("starch");
-    boolean oneAlone = was.isObject() && typed == 1;
     try {
-      if (starches.size() < typed || !(was.isArray() || oneAlone)) {
-        return TextEdit.set(text, List.of("recipe", "starch"), starches);
-      }
       String changed = text;
       for (Map.Entry<String, JsonNode> change : changes.entrySet()) {
-        String path = oneAlone ? change.getKey().replace(".0.", ".") : change.getKey();
-        changed = TextEdit.set(changed, List.of(path.split("\\.", -1)), change.getValue());
+        changed = withStarch(changed, change.getKey());
+        changed = TextEdit.set(changed, change.getKey(), change.getValue());
       }
-      return changed;
+      boolean ofStarches = changes.keySet().stream().anyMatch(path -> path.startsWith(STARCHES));
+      return ofStarches ? withoutNamelessStarches(changed) : changed;
     } catch (UnreadableFileException e) {
       throw NotWrittenException.because(java.nio.file.Path.of("the file"), e);
     }
   }
 
-  private static void putStarch(ArrayNode starches, String path, JsonNode value) {
-    String[] names = path.split("\\.", -1);
-    int index = Integer.parseInt(names[2]);
-    while (starches.size() <= index) {
-      starches.addObject();
-    }
-    if (starches.get(index) instanceof ObjectNode starch) {
-      starch.set(names[3], value);
-    }
+  private static List<JsonNode> starches(String text) throws NotWrittenException {
+    return TrialTree.entries(at(TrialTree.of(text), STARCHES));
   }
 
-  private static ArrayNode starches(JsonNode root) {
-    JsonNode there = root.path("recipe").path("starch");
-    if (there instanceof ArrayNode list) {
-      return list;
+  /** With the row of the list of starches that a field belongs to, and those before it. */
+  private static String withStarch(String text, String path)
+      throws NotWrittenException, UnreadableFileException {
+    String with = text;
+    if (path.startsWith(STARCHES)) {
+      int row = Character.digit(path.charAt(STARCHES.length() + 1), 10);
+      for (int i = starches(text).size(); i <= row; i++) {
+        with = TextEdit.append(with, STARCHES, JsonNodeFactory.instance.objectNode());
+      }
     }
-    ArrayNode list = JsonNodeFactory.instance.arrayNode();
-    if (there.isObject()) {
-      list.add(there);
+    return with;
+  }
+
+  /** A row without a kind, or emptied of it, is no starch. */
+  private static String withoutNamelessStarches(String text)
+      throws NotWrittenException, UnreadableFileException {
+    String without = text;
+    List<JsonNode> starches = starches(text);
+    for (int i = starches.size() - 1; i >= 0; i--) {
+      if (starches.get(i).path("kind").asText("").isEmpty()) {
+        without = TextEdit.remove(without, STARCHES + "." + i);
+      }
     }
-    return list;
+    return without;
   }
 
   private static JsonNode at(JsonNode root, String path) {
     JsonNode node = root;
     for (String name : path.split("\\.", -1)) {
       boolean isIndex = Character.isDigit(name.charAt(0));
-      if (isIndex && node.isObject()) {
-        // One starch may stand without a list around it.
-        node = name.equals("0") ? node : MissingNode.getInstance();
-      } else {
-        node = isIndex ? node.path(Integer.parseInt(name)) : node.path(name);
-      }
+      List<JsonNode> entries = isIndex ? TrialTree.entries(node) : List.of();
+      int index = isIndex ? Integer.parseInt(name) : 0;
+      node = index < entries.size() ? entries.get(index) : node.path(name);
     }
     return node;
   }

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -104,12 +103,12 @@ public sealed interface Note {
     @Override
     public String in(String text) throws UnreadableFileException {
       String changed = text;
-      if (values.containsKey(POURED_AT) && TextEdit.remove(text, List.of(POURED_AT)).equals(text)) {
+      if (values.containsKey(POURED_AT) && TextEdit.remove(text, POURED_AT).equals(text)) {
         // A recipe that somebody pours is not invented any more.
-        changed = TextEdit.remove(text, List.of("invented"));
+        changed = TextEdit.remove(text, "invented");
       }
       for (Map.Entry<String, JsonNode> one : values.entrySet()) {
-        changed = TextEdit.set(changed, List.of(one.getKey().split("\\.", -1)), one.getValue());
+        changed = TextEdit.set(changed, one.getKey(), one.getValue());
       }
       return changed;
     }
@@ -137,9 +136,9 @@ public sealed interface Note {
   record WeighedOut(PotLine line, BigDecimal massG) implements Note {
     @Override
     public String in(String text) throws UnreadableFileException {
-      List<String> volume = new ArrayList<>(line.field());
-      volume.set(volume.size() - 1, "volume_ml");
-      return TextEdit.set(TextEdit.remove(text, volume), line.field(), DecimalNode.valueOf(massG));
+      String volume = line.field().replace("mass_g", "volume_ml");
+      String weighed = volume.equals(line.field()) ? text : TextEdit.remove(text, volume);
+      return TextEdit.set(weighed, line.field(), DecimalNode.valueOf(massG));
     }
 
     @Override
@@ -208,8 +207,9 @@ public sealed interface Note {
   record PutAway(boolean away) implements Note {
     @Override
     public String in(String text) throws UnreadableFileException {
-      List<String> field = List.of("put_away");
-      return away ? TextEdit.set(text, field, BooleanNode.TRUE) : TextEdit.remove(text, field);
+      return away
+          ? TextEdit.set(text, "put_away", BooleanNode.TRUE)
+          : TextEdit.remove(text, "put_away");
     }
 
     @Override
@@ -232,10 +232,10 @@ public sealed interface Note {
       String changed = text;
       for (String other : ACCOUNTS) {
         if (!other.equals(account)) {
-          changed = TextEdit.remove(changed, List.of("room", other));
+          changed = TextEdit.remove(changed, "room." + other);
         }
       }
-      return TextEdit.set(changed, List.of("room", account), value);
+      return TextEdit.set(changed, "room." + account, value);
     }
 
     @Override

@@ -171,16 +171,15 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
    * @throws NotWrittenException where the text is no JSON object
    */
   public static List<NotedLine> of(String text) throws NotWrittenException {
-    JsonNode trial = TrialTree.of(text);
+    return of(TrialTree.of(text));
+  }
+
+  private static List<NotedLine> of(ObjectNode trial) {
     List<NotedLine> lines = new ArrayList<>();
     for (Kind kind : Kind.values()) {
-      JsonNode there = trial.path(kind.list);
-      if (there.isArray()) {
-        for (int i = 0; i < there.size(); i++) {
-          lines.add(new NotedLine(kind, i + 1, there.get(i)));
-        }
-      } else if (!there.isMissingNode()) {
-        lines.add(new NotedLine(kind, 1, there));
+      int number = 0;
+      for (JsonNode node : TrialTree.entries(trial.path(kind.list))) {
+        lines.add(new NotedLine(kind, ++number, node));
       }
     }
     return lines;
@@ -249,28 +248,19 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
   /** The text of the file with another value in this line. */
   String with(String text, JsonNode value) throws UnreadableFileException {
-    List<String> path = new ArrayList<>(place(text));
+    String place = place(text);
     if (kind == Kind.PHOTO) {
       // The picture stays; what is said of it goes over what was said before.
       ObjectNode said = JsonNodeFactory.instance.objectNode().put("file", node.asText());
       return TextEdit.append(text, "photo_notes", said.set(kind.field, value));
     }
-    if (node.isObject()) {
-      path.add(field());
-    }
-    return TextEdit.set(text, path, value);
+    return TextEdit.set(text, node.isObject() ? place + "." + field() : place, value);
   }
 
   /** Where it stands in the text, if it still does. */
-  List<String> place(String text) throws UnreadableFileException {
-    try {
-      if (of(text).contains(this)) {
-        return TrialTree.of(text).path(kind.list).isArray()
-            ? List.of(kind.list, String.valueOf(number - 1))
-            : List.of(kind.list);
-      }
-    } catch (NotWrittenException impossible) {
-      throw new IllegalStateException("notes go only into files without a fault", impossible);
+  String place(String text) throws UnreadableFileException {
+    if (of(TrialTree.sound(text)).contains(this)) {
+      return kind.list + "." + (number - 1);
     }
     throw new UnreadableFileException(
         name() + " that is not there any more as it was",

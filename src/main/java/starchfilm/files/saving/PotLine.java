@@ -9,15 +9,10 @@ import java.util.List;
  * Something that goes into the pot, as a trial file has it.
  *
  * @param what what it is, such as {@code potato starch}
- * @param field where its mass stands, from the outside in
+ * @param field where its mass stands
  * @param massG its mass as the file has it (g); empty where it has none
  */
-public record PotLine(String what, List<String> field, String massG) {
-  /** Copies the list. */
-  public PotLine {
-    field = List.copyOf(field);
-  }
-
+public record PotLine(String what, String field, String massG) {
   /**
    * What goes into the pot.
    *
@@ -28,31 +23,25 @@ public record PotLine(String what, List<String> field, String massG) {
   public static List<PotLine> of(String text) throws NotWrittenException {
     JsonNode recipe = TrialTree.of(text).path("recipe");
     List<PotLine> lines = new ArrayList<>();
-    JsonNode starch = recipe.path("starch");
-    for (int i = 0; i < (starch.isArray() ? starch.size() : starch.size() > 0 ? 1 : 0); i++) {
-      JsonNode one = starch.isArray() ? starch.get(i) : starch;
-      List<String> path = new ArrayList<>(List.of("recipe", "starch"));
-      if (starch.isArray()) {
-        path.add(String.valueOf(i));
-      }
-      path.add("mass_g");
-      lines.add(
-          new PotLine(
-              one.path("kind").asText("unknown") + " starch", path, one.path("mass_g").asText("")));
+    List<JsonNode> starches = TrialTree.entries(recipe.path("starch"));
+    for (int i = 0; i < starches.size(); i++) {
+      String kind = starches.get(i).path("kind").asText("unknown");
+      lines.add(line(kind + " starch", "recipe.starch." + i + ".mass_g", starches.get(i)));
     }
     for (String name : List.of("glycerol", "vinegar", "water")) {
       if (recipe.path(name).isObject()) {
-        lines.add(
-            new PotLine(
-                name,
-                List.of("recipe", name, "mass_g"),
-                recipe.path(name).path("mass_g").asText("")));
+        lines.add(line(name, "recipe." + name + ".mass_g", recipe.path(name)));
       }
     }
     if (recipe.has("salt_g")) {
-      lines.add(new PotLine("salt", List.of("recipe", "salt_g"), recipe.path("salt_g").asText("")));
+      lines.add(line("salt", "recipe.salt_g", recipe));
     }
     return lines;
+  }
+
+  private static PotLine line(String what, String field, JsonNode around) {
+    String key = field.substring(field.lastIndexOf('.') + 1);
+    return new PotLine(what, field, around.path(key).asText(""));
   }
 
   /**

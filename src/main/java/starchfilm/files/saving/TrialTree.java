@@ -18,6 +18,8 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import starchfilm.files.json.Located;
 
 /**
@@ -51,6 +53,26 @@ public final class TrialTree {
     }
     throw NotWrittenException.because(
         Path.of("the file"), "a file that is no JSON object", "fix its text first");
+  }
+
+  /** Reads the text of a file that was read as a trial before. */
+  static ObjectNode sound(String text) {
+    try {
+      return of(text);
+    } catch (NotWrittenException impossible) {
+      throw new IllegalStateException("notes go only into files without a fault", impossible);
+    }
+  }
+
+  /** The entries of a list; a value that stands alone is one. */
+  static List<JsonNode> entries(JsonNode list) {
+    List<JsonNode> entries = new ArrayList<>();
+    if (list.isArray()) {
+      list.forEach(entries::add);
+    } else if (!list.isMissingNode()) {
+      entries.add(list);
+    }
+    return entries;
   }
 
   /**

@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,12 +71,12 @@ class TextEditTest {
         "`{\"a\": {\"x\": 0}}` | `{\"a\": {\"x\": 0, \"b\": {\"c\": 7}}}`",
       })
   void setsAFieldWhereverItIs(String before, String after) throws UnreadableFileException {
-    assertThat(TextEdit.set(before, List.of("a", "b", "c"), IntNode.valueOf(7))).isEqualTo(after);
+    assertThat(TextEdit.set(before, "a.b.c", IntNode.valueOf(7))).isEqualTo(after);
   }
 
   @Test
   void cannotSetAFieldOfANumber() {
-    assertThatThrownBy(() -> TextEdit.set("{\"a\": 5}", List.of("a", "b"), IntNode.valueOf(7)))
+    assertThatThrownBy(() -> TextEdit.set("{\"a\": 5}", "a.b", IntNode.valueOf(7)))
         .isInstanceOf(UnreadableFileException.class)
         .hasMessage("a that is no object; fix the file first");
   }
