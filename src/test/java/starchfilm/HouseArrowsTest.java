@@ -55,7 +55,7 @@ class HouseArrowsTest {
       jar.recovery         material.ingredient jar.reagent
       jar.assay            material.ingredient material.recipe jar.reagent jar.recovery
       files.json
-      files.amount
+      files.amount         files.json
       files.findings       casting.trial files.json
       files.roomlog        casting files.amount files.findings files.json
       files.notebook       material.ingredient material.recipe material.air casting casting.trial \

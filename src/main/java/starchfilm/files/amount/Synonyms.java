@@ -2,6 +2,7 @@ package starchfilm.files.amount;
 
 import java.util.HashMap;
 import java.util.Map;
+import starchfilm.files.json.PackedText;
 
 /** Other words for what the program has a name for. */
 public final class Synonyms {
@@ -10,17 +11,23 @@ public final class Synonyms {
   /**
    * Reads a table of words.
    *
-   * @param lines a line per name: the name, a colon, and the other words with blanks between
+   * @param lines a line per name: the name, a colon, and the other words with blanks between; one
+   *     that begins with # is no name
    * @return the name by each of the other words
    */
   public static Map<String, String> of(String lines) {
     Map<String, String> names = new HashMap<>();
-    for (String line : lines.lines().toList()) {
+    for (String line : lines.lines().filter(each -> !each.startsWith("#")).toList()) {
       String[] parts = line.split(": ", -1);
       for (String other : parts[1].split(" ", -1)) {
         names.put(other, parts[0]);
       }
     }
     return Map.copyOf(names);
+  }
+
+  /** The same of a table that is packed beside this class. */
+  static Map<String, String> packed(String table) {
+    return of(PackedText.of(Synonyms.class, table));
   }
 }

@@ -145,9 +145,10 @@ public record TypedAmount(
    * @throws MistypedException where it cannot be read
    */
   public static TypedAmount inUnit(String unit, String text, Dimension... also) {
+    String bare = unit.replace("\u00b0", "");
     List<Dimension> wanted = new ArrayList<>(List.of(also));
-    wanted.add(Unit.named(unit).dimension());
-    return read(text, unit, "a number in " + unit + ", such as 12.5 " + unit, wanted);
+    wanted.add(Unit.named(bare).dimension());
+    return read(text, bare, "a number in " + bare + ", such as 12.5 " + bare, wanted);
   }
 
   /**
@@ -366,19 +367,6 @@ public record TypedAmount(
         .replaceAll(" ")
         .toLowerCase(Locale.ROOT)
         .strip();
-  }
-
-  /**
-   * A part of it that is only known within limits.
-   *
-   * @param least the least share
-   * @param most the greatest
-   * @return the range
-   */
-  public TypedAmount share(double least, double most) {
-    BigDecimal from = low.multiply(BigDecimal.valueOf(least));
-    BigDecimal to = high.multiply(BigDecimal.valueOf(most));
-    return new TypedAmount(text, unit, from.add(to).divide(TWO), from, to, step, false);
   }
 
   private boolean isShare() {

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import starchfilm.files.json.PackedText;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -36,58 +37,6 @@ public record Unit(
     BigDecimal least,
     BigDecimal most,
     BigDecimal finest) {
-  /** A line per unit: dimension, factor, fill or finest step, spellings without blanks. */
-  private static final String TABLE =
-      """
-      MASS 1 <0.01 kg kilo kilos kilogram kilograms kilogramm
-      MASS 1e-3 - g gr gram grams gramm gramme grammes gramo gramos
-      MASS 1e-6 - mg milligram milligrams milligramm
-      MASS 0.028349523125 <0.1 oz ounce ounces
-      MASS 0.45359237 <0.00625 lb lbs pound pounds
-      VOLUME 1e-3 - l litre litres liter liters litro litros
-      VOLUME 1e-4 - dl decilitre deciliter
-      VOLUME 1e-5 - cl centilitre centiliter
-      VOLUME 1e-6 - ml cc ccm cm3 millilitre millilitres milliliter milliliters mililitros
-      VOLUME 29e-6 0.97..1.03 floz fluidounce fluidounces usfloz
-      VOLUME 5e-6 0.85..1.15 tsp tsps teaspoon teaspoons tl teel\u00f6ffel kaffeel\u00f6ffel c\u00e0c \
-      cuill\u00e8re\u00e0caf\u00e9 cuill\u00e8res\u00e0caf\u00e9 cucharadita cucharaditas ustsp metrictsp
-      VOLUME 15e-6 0.85..1.15 tbsp tbsps tbs tablespoon tablespoons el essl\u00f6ffel c\u00e0s \
-      cuill\u00e8re\u00e0soupe cuill\u00e8res\u00e0soupe cucharada cucharadas ustbsp metrictbsp
-      VOLUME 243e-6 0.94..1.06 cup cups tasse tassen tasses taza tazas
-      VOLUME 236.588e-6 0.97..1.03 uscup uscups americancup
-      VOLUME 250e-6 0.97..1.03 metriccup metriccups
-      LENGTH 1e-6 - um \u03bcm micron microns
-      LENGTH 1e-3 - mm millimetre millimetres millimeter millimeters
-      LENGTH 1e-2 - cm centimetre centimetres centimeter centimeters
-      LENGTH 1 - m metre metres meter meters
-      LENGTH 0.0254 - in inch inches inchs zoll pouce pouces pulgada pulgadas \u2033 \u201d "
-      LENGTH 25.4e-6 - mil mils thou
-      LENGTH 0.3048 - ft foot feet
-      AREA 1e-4 - cm2 sqcm squarecm
-      AREA 1e-6 - mm2 sqmm
-      AREA 1 - m2 sqm
-      AREA 6.4516e-4 - in2 sqin squareinch squareinches
-      TEMPERATURE 1 - c \u00b0c degc degreesc degreec celsius degreescelsius gradcelsius grad
-      TEMPERATURE 5/9 - f \u00b0f degf degreesf fahrenheit degreesfahrenheit
-      TIME 1 - s sec secs second seconds
-      TIME 60 - min mins minute minutes minuten minutos
-      TIME 3600 - h hr hrs hour hours std stunde stunden heure heures hora horas
-      TIME 86400 - d day days tag tage tagen jour jours d\u00eda d\u00edas
-      TIME 604800 - w wk week weeks woche wochen semaine semaines semana semanas
-      SHARE 0.01 - % pct percent percents prozent
-      FORCE 1 - n newton newtons
-      SPEED 1 - m/s mps
-      SPEED 10/36 - km/h kmh kph
-      SPEED 0.44704 - mph
-      STRESS 1e6 - mpa n/mm2
-      STRESS 1e3 - kpa
-      STRESS 6894.757 - psi
-      CONCENTRATION 1e3 - mol/l
-      CONCENTRATION 1 - mmol/l mol/m3
-      DENSITY 1e3 - g/ml g/cm3 g/cc kg/l
-      DENSITY 1 - kg/m3 g/l
-      """;
-
   private static final Map<String, Unit> BY_SPELLING = table();
 
   /** A hundredth of a whole. */
@@ -100,7 +49,7 @@ public record Unit(
 
   private static Map<String, Unit> table() {
     Map<String, Unit> units = new HashMap<>();
-    for (String line : TABLE.lines().toList()) {
+    for (String line : PackedText.of(Unit.class, "units.txt").lines().skip(1).toList()) {
       String[] words = line.split(" ", -1);
       String name = words[3];
       boolean finest = words[2].startsWith("<");

@@ -309,22 +309,22 @@ final class ObjectReader {
   }
 
   /** An amount in quotes with its unit, as people type it, is read as what it says. */
-  private Located understood(Located given, String fieldUnit) {
-    String unit = fieldUnit.replace("\u00B0", "");
-    if (!(given instanceof TextValue text)
-        || !WITH_UNIT.matcher(text.text()).matches()
-        || !TypedAmount.isUnit(unit)) {
+  private Located understood(Located given, String unit) {
+    if (!(given instanceof TextValue text) || !hasUnit(text, unit)) {
       return given;
     }
     try {
       TypedAmount amount = TypedAmount.inUnit(unit, text.text());
       Located read = TypedValue.of(amount, unit, given.place());
-      findings.notice(
-          given.place(), text.quoted() + " read as " + TypedValue.words(amount, fieldUnit));
+      findings.notice(given.place(), text.quoted() + " read as " + TypedValue.words(amount, unit));
       return read;
     } catch (MistypedException e) {
       return given;
     }
+  }
+
+  private static boolean hasUnit(TextValue text, String unit) {
+    return TypedAmount.isUnit(unit) && WITH_UNIT.matcher(text.text()).matches();
   }
 
   private OptionalDouble number(Located given, TrialField field) {
@@ -467,14 +467,13 @@ final class ObjectReader {
 
   private static String mendOfText(Located value, Allowed allowed) {
     if (value instanceof TextValue text) {
-      String unit = allowed.unit().replace("\u00B0", "");
       Matcher typed = TYPED_NUMBER.matcher(text.text());
       if (typed.matches()) {
         return "write the number alone, without quotes: " + typed.group(1).replace(',', '.');
       }
-      if (WITH_UNIT.matcher(text.text()).matches() && TypedAmount.isUnit(unit)) {
+      if (hasUnit(text, allowed.unit())) {
         try {
-          return "write " + TypedAmount.inUnit(unit, text.text()).in(unit);
+          return "write " + TypedAmount.inUnit(allowed.unit(), text.text()).in(allowed.unit());
         } catch (MistypedException e) {
           return e.mend();
         }

@@ -4,10 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
-import java.util.Locale;
-import java.util.regex.Pattern;
+import java.util.List;
+import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.NearMiss;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.Located.Place;
@@ -18,7 +17,6 @@ import starchfilm.files.notebook.TypedValue;
 final class FieldInput {
   private static final String UNKNOWN = "unknown";
   private static final Place NOWHERE = new Place("", 0, 0);
-  private static final Pattern PLAIN = Pattern.compile("-?[0-9]+([.,][0-9]+)?");
 
   private FieldInput() {}
 
@@ -30,10 +28,10 @@ final class FieldInput {
    * @throws MistypedException where it cannot be read
    */
   static JsonNode of(TrialField field, String typed) {
-    String unit = field.unit().replace("\u00B0", "");
+    String unit = field.unit();
     return switch (field.kind()) {
       case AMOUNT -> amount(typed, unit);
-      case NUMBER -> DecimalNode.valueOf(number(typed, unit));
+      case NUMBER -> DecimalNode.valueOf(TypedAmount.number(unit, typed));
       case COUNT -> DecimalNode.valueOf(count(typed, field.allowed().orElseThrow()));
       case CHOICE -> TextNode.valueOf(choice(typed, field));
       default -> TextNode.valueOf(typed);
@@ -49,29 +47,12 @@ final class FieldInput {
 
   /** An emptied field of a form is no choice, which its reader tells. */
   private static String choice(String typed, TrialField field) {
-    String word = typed.toLowerCase(Locale.ROOT).replace('-', ' ');
-    if (typed.isEmpty() || field.choices().contains(typed)) {
-      return typed;
-    }
-    return field.choices().stream()
-        .filter(word::equals)
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new MistypedException(
-                    typed,
-                    String.join(", ", field.choices()),
-                    NearMiss.of(word, field.choices())
-                        .map(near -> "did you mean " + near + "?")
-                        .orElse("write one of these")));
+    return typed.isEmpty() ? typed : KnownName.find(typed, field.choices(), List::of);
   }
 
   private static JsonNode amount(String typed, String unit) {
     if (typed.isEmpty() || typed.equalsIgnoreCase(UNKNOWN) || typed.equals("?")) {
       return TextNode.valueOf(UNKNOWN);
-    }
-    if (!TypedAmount.isUnit(unit)) {
-      return DecimalNode.valueOf(number(typed, unit));
     }
     return TrialTree.node(TypedValue.of(TypedAmount.inUnit(unit, typed), unit, NOWHERE));
   }
@@ -87,16 +68,5 @@ final class FieldInput {
       return value.get("from").asText() + " to " + value.get("to").asText();
     }
     return value.isValueNode() && !value.isNull() ? value.asText() : "";
-  }
-
-  private static BigDecimal number(String typed, String unit) {
-    if (TypedAmount.isUnit(unit)) {
-      return TypedAmount.number(unit, typed);
-    }
-    if (!PLAIN.matcher(typed).matches()) {
-      throw new MistypedException(
-          typed, "a number" + (unit.isEmpty() ? "" : " in " + unit), "write it without a unit");
-    }
-    return new BigDecimal(typed.replace(',', '.'));
   }
 }
