@@ -64,6 +64,8 @@ public final class ComparisonReport {
 
   private Part part(TrialView trial) {
     return new Part(
-        trial, renderer.render("trial", "whole", Map.of("trial", trial, "brief", true)));
+        trial,
+        renderer.render(
+            "trial", "whole", Map.of("trial", trial, "brief", true, "care", "#cautions")));
   }
 }

@@ -3,8 +3,10 @@ package starchfilm.web;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import starchfilm.report.PageRenderer;
+import starchfilm.report.caution.Cautions;
 import starchfilm.web.http.CsrfFields;
 import starchfilm.web.http.PageServer;
 import starchfilm.web.http.Response;
@@ -74,10 +76,11 @@ public final class NotebookSite implements AutoCloseable {
     new LearnPage(desk).addTo(table);
     new CopyPage(desk).addTo(table);
     desk.assets().addTo(table);
+    table.read("/care", request -> desk.page("care", "", Map.of("cautions", Cautions.general())));
     table.send(
         "/stop",
         request -> {
-          Response goodbye = desk.page("stopped", "", java.util.Map.of());
+          Response goodbye = desk.page("stopped", "", Map.of());
           stopAsked.countDown();
           return goodbye;
         });

@@ -16,8 +16,6 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.report.PageRenderer;
-import starchfilm.report.caution.Caution;
-import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.Glossary;
 import starchfilm.request.RefusedRequestException;
 import starchfilm.web.http.CsrfFields;
@@ -85,7 +83,6 @@ record PageContext(
       Visitor visitor,
       List<Other> others,
       String folder,
-      List<Caution> safety,
       Map<String, String> words) {}
 
   /**
@@ -125,7 +122,6 @@ record PageContext(
             seal.visitor(),
             seal.visitor().others().stream().map(this::other).toList(),
             folder.root().toString(),
-            Cautions.general(),
             WORDS));
     all.put("seal", seal);
     return all;

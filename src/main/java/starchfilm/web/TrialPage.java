@@ -41,6 +41,22 @@ record TrialPage(PageContext desk) {
   private static final String FORECAST = "/trial/forecast";
   private static final String FILE = "file";
 
+  /** What can be noted: fragments of the template of notes, in their order. */
+  private static final List<String> NOTES =
+      List.of(
+          "weighed",
+          "poured",
+          "weighed-out",
+          "cooked",
+          "fault",
+          "off",
+          "moved",
+          "thickness",
+          "pulled",
+          "rated",
+          "remark",
+          "photo");
+
   /** A forecast that is made this soon is on the page at once (ms). */
   private static final long AT_ONCE_MS = 600;
 
@@ -88,7 +104,9 @@ record TrialPage(PageContext desk) {
     Trial trial = notebook.trials().get(0);
     values.put("row", TrialRow.of(trial, desk.folder(), desk.now()));
     values.put("plates", trial.plates());
-    values.put("stage", Stage.of(trial, desk.now()).name());
+    String first = first(trial, form.text("kind"));
+    values.put("first", first);
+    values.put("others", NOTES.stream().filter(kind -> !kind.equals(first)).toList());
     values.put("changes", NewTrial.changes());
     values.put(
         "lines",
@@ -100,6 +118,25 @@ record TrialPage(PageContext desk) {
     values.put("learnt", TrialNow.learnt(trial, desk.useCases().workshops().of(trial).learnt()));
     values.putAll(sheet(trial, patienceMs));
     return desk.page(status, "trial", "trials", values);
+  }
+
+  /** The form that could not be written, or else the one for what is most likely noted next. */
+  private String first(Trial trial, String refused) {
+    if (NOTES.contains(refused)) {
+      return refused;
+    }
+    if (refused.equals("given-up")) {
+      return "off";
+    }
+    return switch (Stage.of(trial, desk.now())) {
+      case PLANNED -> "poured";
+      case DRYING -> "weighed";
+      case ENDED ->
+          trial.seen().rating().isEmpty()
+              ? "rated"
+              : trial.seen().dryThicknessesM().isEmpty() ? "thickness" : "";
+      case GIVEN_UP -> "";
+    };
   }
 
   /**
@@ -117,6 +154,10 @@ record TrialPage(PageContext desk) {
     values.put("forecastAddress", NotebookFolder.address(FORECAST, name));
     values.put("restAddress", NotebookFolder.address(FORECAST, name) + "&part=rest");
     values.put("state", "pending");
+    Stage stage = Stage.of(trial, desk.now());
+    if (stage == Stage.ENDED || stage == Stage.GIVEN_UP) {
+      values.put("care", "/care");
+    }
     List<Today.Alike> drying = Today.alike(List.of(trial), desk.now());
     Trial first = drying.isEmpty() ? trial.ofPlate(1) : drying.get(0).as();
     drying.forEach(plates -> desk.bench().on(plates.as()));

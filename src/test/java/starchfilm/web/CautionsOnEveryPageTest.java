@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.report.caution.Caution;
@@ -82,16 +86,34 @@ class CautionsOnEveryPageTest {
     warns(GlycerolOrigin.BOUGHT, "/trial?file=begun.json");
   }
 
-  @Test
-  void everyPageHasTheWholeListInItsFoot() {
-    String foot = Jsoup.parse(site.get("/trials").body()).select("footer .safety").text();
+  @ParameterizedTest
+  @ValueSource(strings = {"/trials", "/learnt", "/compare"})
+  void everyPageLeadsToTheWholeListAndDoesNotRepeatIt(String path) {
+    Document page = Jsoup.parse(site.get(path).body());
+    assertThat(page.select("footer .safety")).isEmpty();
 
-    assertThat(foot)
+    String all = Jsoup.parse(site.get(page.select("footer .care a").attr("href")).body()).text();
+
+    assertThat(all)
         .contains(Caution.RECOVERED_GLYCEROL.sentence(), Caution.MOULD.sentence())
         .contains(Caution.LYE_AND_ACID.sentence(), Caution.RULES.sentence());
   }
 
-  /** In the page itself, not in the list that stands at every page's foot. */
+  @Test
+  void trialThatHasEndedNamesItsCautionsAndLeadsToThem() throws IOException {
+    site.post("/trial/start", "starter", "soft-wrap", "name", "begun", "origin", "recovered");
+    Path file = site.folder().resolve("begun.json");
+    Files.writeString(file, Files.readString(file).replaceFirst("\\{", "{\"rating\": 3,"));
+
+    Element care =
+        Jsoup.parse(site.getMade("/trial?file=begun.json").body()).select("main p.safety").first();
+
+    assertThat(care.text()).startsWith("Take care: Recovered glycerol");
+    assertThat(care.text()).doesNotContain(Caution.RECOVERED_GLYCEROL.text());
+    assertThat(care.select("a").attr("href")).isEqualTo("/care");
+  }
+
+  /** In the page itself, not behind the link at its foot. */
   private void warns(GlycerolOrigin origin, String path) {
     String said = Jsoup.parse(site.getMade(path).body()).select("main").text();
 

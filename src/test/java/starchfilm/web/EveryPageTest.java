@@ -43,6 +43,7 @@ class EveryPageTest {
     COMPARE("/compare/choice"),
     COMPARED("/compare/page?trial=3-much-glycerol.json&trial=4-blend.json&trial=planned.json"),
     LEARNT("/learnt"),
+    CARE("/care"),
     NOT_FOUND("/nowhere");
 
     final String path;

@@ -19,7 +19,7 @@ enum Journey {
   WEIGH_A_PLATE("/plates", "", List.of(new Typed("Weight with plate", "690.5")), "Note", "Noted: "),
   NOTE_A_FAULT(
       "/trial?file=" + DryingTrial.FILE,
-      "A fault",
+      "Something else > A fault",
       List.of(new Typed("In your words", "a tear at the rim")),
       "Note the fault",
       "Noted: "),
@@ -77,8 +77,8 @@ enum Journey {
 
   final String path;
 
-  /** What to unfold first; may be empty. */
-  final String fold;
+  /** What to unfold first, from the outside in. */
+  final List<String> folds;
 
   final List<Typed> fields;
   final String button;
@@ -86,7 +86,7 @@ enum Journey {
 
   Journey(String path, String fold, List<Typed> fields, String button, String reached) {
     this.path = path;
-    this.fold = fold;
+    this.folds = fold.isEmpty() ? List.of() : List.of(fold.split(" > ", -1));
     this.fields = fields;
     this.button = button;
     this.reached = reached;

@@ -26,8 +26,8 @@ class JourneysTest {
   @EnumSource(Journey.class)
   void needsNoMouse(Journey journey, Window window) {
     window.open(site, journey.path);
-    if (!journey.fold.isEmpty()) {
-      window.tabTo(journey.fold);
+    for (String fold : journey.folds) {
+      window.tabTo(fold);
       window.press(Keys.ENTER);
     }
     for (Journey.Typed typed : journey.fields) {
@@ -66,8 +66,8 @@ class JourneysTest {
   /** As a finger or a mouse goes through it; with a text instead of every other, if given. */
   private void travel(Window window, Journey journey, String instead) {
     window.open(site, journey.path);
-    if (!journey.fold.isEmpty()) {
-      window.fold(journey.fold).click();
+    for (String fold : journey.folds) {
+      window.fold(fold).click();
     }
     for (Journey.Typed typed : journey.fields) {
       window.write(typed.label(), instead.isEmpty() ? typed.text() : instead);

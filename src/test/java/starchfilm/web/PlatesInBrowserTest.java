@@ -73,6 +73,7 @@ class PlatesInBrowserTest {
     assertThat(window.heading()).isEqualTo("<script>alert(1)</script> &amp; \"film\"");
     window.awaitText("Weigh out");
 
+    window.fold("Something else").click();
     window.click("summary[data-note=fault]");
     window.write("In your words", "<i>soft</i>");
     window.button("Note the fault").click();
@@ -86,6 +87,7 @@ class PlatesInBrowserTest {
             java.util.Base64.getDecoder()
                 .decode(
                     "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=="));
+    window.fold("Something else").click();
     window.click("summary[data-note=photo]");
     window.field("Choose pictures").sendKeys(picture.toString());
     window.button("Keep the photos").click();

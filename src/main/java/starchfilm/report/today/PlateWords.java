@@ -11,6 +11,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.Headline;
+import starchfilm.report.caution.Caution;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
@@ -201,6 +202,14 @@ public final class PlateWords {
   /** The same as a sentence. */
   public String waterLeftSentence() {
     return "A" + waterLeft().substring(1) + ".";
+  }
+
+  /** What may hurt whoever dries it faster or finds it mouldy. */
+  public List<Caution> cautions() {
+    return switch (standing.need()) {
+      case MOULDS_SOON, MOULDS_LATER -> List.of(Caution.FANS_AND_HEATERS, Caution.MOULD);
+      case PEEL, OVERDUE, NEVER_DRIES, WEIGH, LOOK, WAIT -> List.of();
+    };
   }
 
   /** What the scale shows, and of what. */

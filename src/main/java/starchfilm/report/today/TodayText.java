@@ -44,6 +44,7 @@ public final class TodayText {
       lines.add("Not poured yet: " + String.join("; ", view.planned()) + ".");
     }
     lines.addAll(view.questions());
+    view.cautions().forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
 }

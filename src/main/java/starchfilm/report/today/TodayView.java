@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.casting.trial.Trial;
+import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CalendarChart;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
@@ -102,6 +103,11 @@ public record TodayView(
         PlateCalendar.of(today),
         today.planned().stream().map(Trial::name).toList(),
         questions(today));
+  }
+
+  /** What may hurt whoever does it. */
+  public List<Caution> cautions() {
+    return todo.stream().flatMap(item -> item.words().cautions().stream()).distinct().toList();
   }
 
   private static String headline(Today today) {
