@@ -254,6 +254,20 @@ class CausesTest {
   }
 
   @Test
+  void whatIsPutRightIsWorded() {
+    assertThat(words(Cause.TOO_MUCH_GLYCEROL, Castings.USUAL)).isEqualTo("with 30 g glycerol");
+    assertThat(words(Cause.POURED_TOO_THICK, Castings.USUAL)).matches("poured [0-9.]+ mm wet");
+    assertThat(words(Cause.POURED_UNEVENLY, Castings.USUAL)).isEqualTo("on a level plate");
+    assertThat(words(Cause.DRIED_TOO_FAST, windy())).isEqualTo("in still air of 60 %");
+    assertThat(words(Cause.SLOW_ROOM, shed())).isEqualTo("in a room of 20 °C and 50 %");
+    assertThat(words(Cause.DRY_AIR, windy())).isEqualTo("in air of 50 %");
+  }
+
+  private static String words(Cause cause, Casting casting) {
+    return cause.putRight(Seen.on(casting)).orElseThrow().words();
+  }
+
+  @Test
   void whatIsRightAlreadyIsNotPutRight() {
     assertThat(Cause.POURED_TOO_THICK.putRight(Seen.on(driedTo(90e-6)))).isEmpty();
     assertThat(Cause.POURED_TOO_THIN.putRight(Seen.on(driedTo(200e-6)))).isEmpty();

@@ -6,18 +6,25 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.advice.Outcome.Agreement;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.RoomUncertainty;
+import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.change.Change;
+import starchfilm.drying.CurvePoint;
+import starchfilm.drying.DryingForecast;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
@@ -93,5 +100,165 @@ class ContrastTest {
             AdvisedStep.of(
                 Change.WAIT_LONGER, scene.lookedAtS(2 * dry), RuleBook.packed(), List.of()))
         .isEmpty();
+  }
+
+  /**
+   * Half of the water is gone between two weighings: at 10 h a quarter, at 20 h three quarters of
+   * it, so at 15 h; and on the second plate at twice these times.
+   */
+  @Test
+  void howFastHalfOfTheWaterWentIsHeldAgainstTheModel() {
+    Contrast same = weighed(Castings.USUAL, 2);
+    assertThat(same.outcomes())
+        .singleElement()
+        .isEqualTo(
+            new Outcome(
+                "Half of the water was gone after 15 hours → 30 hours.",
+                Agreement.DISAGREES,
+                "The model says otherwise: seen 2 ×, expected 1 ×."));
+
+    Casting thin = Castings.USUAL.pouredTo(2e-3);
+    double ratio = halfDryS(thin) / halfDryS(Castings.USUAL);
+    assertThat(weighed(thin, 0.5).outcomes())
+        .singleElement()
+        .isEqualTo(
+            new Outcome(
+                "Half of the water was gone after 15 hours → 7.5 hours.",
+                Agreement.AGREES,
+                "The model says so too: seen 0.5 ×, expected " + Told.number(ratio) + " ×."));
+    assertThat(weighed(Castings.USUAL, 1.1).outcomes())
+        .extracting(Outcome::model)
+        .containsExactly("About the same, as the model says: seen 1.1 ×, expected 1 ×.");
+  }
+
+  /** The usual plate, and another that was weighed at so many times its hours. */
+  private static Contrast weighed(Casting after, double times) {
+    return ADVISER.contrast(
+        forecast(weighedAt(Castings.USUAL, 10, 20)),
+        forecast(weighedAt(after, 10 * times, 20 * times)));
+  }
+
+  private static Trial weighedAt(Casting casting, double quarterGoneH, double threeQuartersGoneH) {
+    double poured = casting.pouredKg();
+    double water = poured * (1 - casting.composition().drySolids());
+    return Seen.poured(
+        casting,
+        new Observations(
+            List.of(
+                new Weighing(3600 * quarterGoneH, poured - 0.25 * water, 1e-4),
+                new Weighing(3600 * threeQuartersGoneH, poured - 0.75 * water, 1e-4)),
+            List.of(),
+            List.of(),
+            List.of(),
+            OptionalInt.empty(),
+            List.of(),
+            List.of()));
+  }
+
+  /** When the forecast's middle curve has come down to half of its start. */
+  private static double halfDryS(Casting casting) {
+    DryingForecast drying = forecast(Seen.poured(casting)).drying();
+    List<CurvePoint> falling =
+        drying.curve().stream().filter(each -> each.nominal().middle() > 0.5).toList();
+    double[] times = falling.stream().mapToDouble(CurvePoint::timeS).toArray();
+    double[] gone = falling.stream().mapToDouble(each -> -each.nominal().middle()).toArray();
+    return new LinearInterpolator().interpolate(gone, times).value(-drying.startMoisture() / 2);
+  }
+
+  /** A fault that went is put down to what moved its trouble by 0.3 or more (judged). */
+  @Test
+  void whatTheModelSaysOfAFaultThatWentDependsOnHowFarItsTroubleMoved() {
+    Outcome little = unstuck(0.9, 0.62, 0.5);
+    assertThat(little.seen()).isEqualTo("“sticky” was noted before and is not now.");
+    assertThat(little.agreement()).isEqualTo(Agreement.DISAGREES);
+    assertThat(little.model()).startsWith("The model shows no reason: glycerol is at ");
+    Outcome enough = unstuck(0.9, 0.58, 0.5);
+    assertThat(enough.agreement()).isEqualTo(Agreement.AGREES);
+    assertThat(enough.model())
+        .startsWith("The model says so too: glycerol is at ")
+        .endsWith(" alone does nearly all of it.");
+  }
+
+  /** In 75 % film turns tacky at 35 g already, in 50 % at 42.5 g (PlasticiserWindow). */
+  @Test
+  void theChangeThatDidMostOfItIsNamedWithItsShare() {
+    double drier = Math.log(0.425 / 0.35) / Math.log(1 / 0.85);
+    Outcome shared = unstuck(2 * drier + 0.1, 0.1 + drier / 2, 0.75);
+    assertThat(shared.model()).contains("; used at ").endsWith(" alone does 67 % of it.");
+    Outcome mostlyGlycerol = unstuck(1.5 * drier + 3 * drier, 1.5 * drier, 0.75);
+    assertThat(mostlyGlycerol.model())
+        .contains("; glycerol per 100 g dry starch ")
+        .endsWith(" alone does 67 % of it.");
+  }
+
+  /** A sticky film of one trouble in air of use, and one of another in 50 % that is not sticky. */
+  private static Outcome unstuck(double troubleWas, double troubleIs, double humidityWas) {
+    double tacky = humidityWas == 0.5 ? 0.425 : 0.35;
+    Casting was =
+        Seen.usual(Setting.GLYCEROL, tacky * Math.pow(0.85, 1 - troubleWas))
+            .with(Castings.use(humidityWas, 23, 7));
+    Casting is = Seen.usual(Setting.GLYCEROL, 0.425 * Math.pow(0.85, 1 - troubleIs));
+    Contrast contrast =
+        ADVISER.contrast(
+            forecast(Seen.poured(was, Seen.fault(Kind.STICKY))), forecast(Seen.poured(is)));
+    return contrast.outcomes().get(0);
+  }
+
+  @Test
+  void trialsAreRankedByTheirRatings() {
+    assertThat(verdict(3, 4)).isEqualTo("Better: rated 3 → 4 of 5.");
+    assertThat(verdict(4, 3)).isEqualTo("Worse: rated 4 → 3 of 5.");
+    assertThat(verdict(3, 3)).isEqualTo("Rated the same: 3 of 5.");
+    TrialForecast unrated = forecast(Seen.poured(Castings.USUAL, Observations.NONE));
+    assertThat(ADVISER.contrast(forecast(rated(3)), unrated).verdict())
+        .isEqualTo("At least one has no rating, so they can't be ranked.");
+  }
+
+  private static String verdict(int was, int is) {
+    return ADVISER.contrast(forecast(rated(was)), forecast(rated(is))).verdict();
+  }
+
+  private static Trial rated(int rating) {
+    return Seen.poured(
+        Castings.USUAL,
+        new Observations(
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            OptionalInt.of(rating),
+            List.of(),
+            List.of()));
+  }
+
+  /** All the salt came with the glycerol, and glycerol without a trace of it is no remedy. */
+  @Test
+  void cleanerGlycerolTakesTheSaltOfTheJarAway() {
+    FaultContext scene = Seen.on(Seen.usual(Setting.SALT, 0.1), Seen.fault(Kind.STICKY));
+    assertThat(AdvisedStep.of(Change.CLEANER_GLYCEROL, scene, RuleBook.packed(), List.of()))
+        .singleElement()
+        .satisfies(
+            step -> {
+              assertThat(Setting.SALT.of(step.casting())).isZero();
+              assertThat(Setting.GLYCEROL.of(step.casting()))
+                  .isCloseTo(Setting.GLYCEROL.of(Castings.USUAL), within(1e-12));
+            });
+    assertThat(
+            AdvisedStep.of(
+                Change.CLEANER_GLYCEROL, Seen.on(Castings.USUAL), RuleBook.packed(), List.of()))
+        .isEmpty();
+  }
+
+  /** A plate is moved only to another room than the one it is in. */
+  @Test
+  void anotherRoomIsAnyOfTheOthers() {
+    FaultContext scene = Seen.on(Castings.USUAL);
+    DryingPlace here = scene.setup().place();
+    DryingPlace attic =
+        new DryingPlace(
+            "attic", Castings.room(25, 40, 0.1), RoomUncertainty.NONE, OptionalDouble.empty());
+    assertThat(AdvisedStep.of(Change.ANOTHER_ROOM, scene, RuleBook.packed(), List.of(here, attic)))
+        .extracting(step -> step.casting().place())
+        .containsExactly(attic);
   }
 }
