@@ -9,7 +9,7 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
 import starchfilm.report.data.Answers;
-import starchfilm.report.learnt.LearntText;
+import starchfilm.report.learnt.LearntBlock;
 
 /** Learns from the weighings and pulled strips of a folder. */
 record LearnCommand(Asked asked) implements Callable<Integer> {
@@ -43,7 +43,7 @@ record LearnCommand(Asked asked) implements Callable<Integer> {
     }
     results.write(() -> Answers.learnt(workshop.learnt()));
     if (!results.areOnStandardOutput()) {
-      asked.out().printSentences(LearntText.of(workshop.learnt()));
+      asked.out().printSentences(LearntBlock.text(workshop.learnt()));
     }
     try {
       workshop.write();

@@ -87,7 +87,7 @@ final class ComparedRows {
       Band seconds = moment.apply(trial.drying());
       cells.add(
           new Cell(
-              new PourCalendar(trial.trial().pouredAt()).moment(seconds.middle()),
+              PourCalendar.of(trial.trial()).moment(seconds.middle()),
               Spans.of(seconds, longestS),
               false,
               "",
@@ -111,7 +111,7 @@ final class ComparedRows {
   }
 
   private static String faults(TrialForecast forecast) {
-    PourCalendar calendar = new PourCalendar(forecast.trial().pouredAt());
+    PourCalendar calendar = PourCalendar.of(forecast.trial());
     return orNothing(
         forecast.trial().seen().faults().stream()
             .map(fault -> PlainWords.seen(fault, calendar))

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import starchfilm.advice.Adviser;
+import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.findings.Notice;
@@ -52,8 +53,8 @@ public record Comparison(
    * @param trial one of the trials
    * @return its place, from 1
    */
-  public int numberOf(TrialForecast trial) {
-    return 1 + trials().indexOf(trial);
+  public int numberOf(Trial trial) {
+    return 1 + trials().stream().map(one -> one.trial().file()).toList().indexOf(trial.file());
   }
 
   /**

@@ -1,28 +1,22 @@
 package starchfilm.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Source;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
-import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.Scatter;
-import starchfilm.report.chart.Strip;
-import starchfilm.report.learnt.LearntView;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Glossary;
-import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.Spans;
 
 /**
  * Everything on a comparison page.
  *
  * @param invented true where some trial is made up as an example
- * @param learnt what the trials taught, folder by folder
  * @param list every trial in a line, where they are many; none or one
  * @param curves the drying of all trials on one axis; of many, of the last; none or one
  * @param ready when each trial is ready, where they are too many for the curves
@@ -34,19 +28,18 @@ record ComparisonPage(
     Comparison comparison,
     String title,
     boolean invented,
-    List<LearntView> learnt,
-    Axis axis,
+    DryingScale scale,
     List<TrialList> list,
     List<CurveFigure> curves,
     List<Scatter> outcomes,
-    List<Ready> ready,
+    List<TrialForecast> ready,
     SideBySide table,
     String against,
     List<Seen> photographed,
     List<TrialView> trials,
     int count,
     int earlier,
-    SourceList sources,
+    List<Source> sources,
     List<Caution> safety) {
   /** More trials than this do not fit one figure. */
   private static final int DRAWN_UP_TO = 12;
@@ -56,24 +49,6 @@ record ComparisonPage(
 
   private static final List<String> NUMBERS =
       List.of("No", "One", "Two", "Three", "Four", "Five", "Six", "Seven", "Eight", "Nine", "Ten");
-
-  /**
-   * When a trial is ready.
-   *
-   * @param poured when it was poured
-   * @param peelable the first, in words
-   * @param dry the second, in words
-   * @param atThePour the second as forecast at the pour, where it was weighed since; else empty
-   */
-  record Ready(
-      int number,
-      String anchor,
-      String name,
-      String poured,
-      Strip strip,
-      String peelable,
-      String dry,
-      String atThePour) {}
 
   /**
    * The photos of a trial.
@@ -113,18 +88,16 @@ record ComparisonPage(
     int earlier = firstApart(trials.size());
     boolean few = trials.size() <= DRAWN_UP_TO;
     boolean alone = around.addresses().isEmpty();
-    DryingScale scale = DryingScale.of(trials);
     double tallestPourM = PourFigure.tallestM(trials);
     return new ComparisonPage(
         comparison,
         title(trials.size()),
         trials.stream().anyMatch(trial -> trial.trial().invented()),
-        LearntView.of(comparison.learnt(), trials),
-        scale.axis(),
+        DryingScale.of(trials),
         few ? List.of() : List.of(TrialList.of(trials)),
         few && trials.size() > 1 ? List.of(DryingFigure.compared(trials)) : List.of(),
         Outcomes.of(trials),
-        few && trials.size() > 1 ? List.of() : ready(trials, scale),
+        few && trials.size() > 1 ? List.of() : trials.subList(earlier, trials.size()),
         SideBySide.of(trials, around),
         trials.size() == 1
             ? ""
@@ -140,7 +113,7 @@ record ComparisonPage(
             : List.of(),
         trials.size(),
         earlier,
-        SourceList.of(comparison),
+        PageSources.of(comparison),
         Cautions.of(trials));
   }
 
@@ -165,26 +138,5 @@ record ComparisonPage(
   private static String title(int trials) {
     String count = trials < NUMBERS.size() ? NUMBERS.get(trials) : String.valueOf(trials);
     return trials == 1 ? count + " trial" : count + " trials, side by side";
-  }
-
-  private static List<Ready> ready(List<TrialForecast> trials, DryingScale scale) {
-    List<Ready> rows = new ArrayList<>();
-    for (int i = firstApart(trials.size()); i < trials.size(); i++) {
-      TrialForecast trial = trials.get(i);
-      PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
-      rows.add(
-          new Ready(
-              i + 1,
-              Anchor.ofTrial(i + 1),
-              trial.trial().name(),
-              calendar.pour(),
-              scale.strip(trial),
-              Spans.of(trial.drying().peelableS()),
-              Spans.of(trial.drying().dryThroughS()),
-              trial.weighed().takenIn() == 0
-                  ? ""
-                  : Spans.of(trial.dryingAtThePour().dryThroughS())));
-    }
-    return rows;
   }
 }

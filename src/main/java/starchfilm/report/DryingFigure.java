@@ -101,7 +101,7 @@ public final class DryingFigure {
             + " The shaded band holds 8 of 10 likely cases of the average thickness; the thin edge"
             + " dries sooner, the thick spot later.",
         Axis.of("on the plate, g", grams, 6),
-        drawn.clock(new PourCalendar(trial.trial().pouredAt())),
+        drawn.clock(PourCalendar.of(trial.trial())),
         trial.weighed().takenIn() == 0
             ? ""
             : drawn.band(CurveReading.atThePour(trial), trial.dryingAtThePour()),
@@ -126,7 +126,7 @@ public final class DryingFigure {
       TrialForecast trial, OptionalDouble nowS, OptionalDouble emptyKg) {
     double endS = alone(trial, nowS).time.endS();
     CurveReading reading = new CurveReading(trial);
-    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
+    PourCalendar calendar = PourCalendar.of(trial.trial());
     List<String> readOuts = new ArrayList<>();
     for (int i = 0; i < READ_OUTS; i++) {
       double timeS = endS * (i + 0.5) / READ_OUTS;

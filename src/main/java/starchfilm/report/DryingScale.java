@@ -44,12 +44,12 @@ record DryingScale(TimeScale time) {
             Strip.LAST_PLACE));
   }
 
-  Axis axis() {
+  public Axis axis() {
     return time.axis(AXIS_TICKS);
   }
 
   /** When a trial is peelable and dry through. */
-  Strip strip(TrialForecast trial) {
+  public Strip strip(TrialForecast trial) {
     Band peelableS = trial.drying().peelableS();
     Band dryS = trial.drying().dryThroughS();
     return strip(

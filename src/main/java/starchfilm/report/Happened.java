@@ -56,7 +56,7 @@ record Happened(
    */
   static Happened of(TrialForecast forecast) {
     Trial trial = forecast.trial();
-    PourCalendar calendar = new PourCalendar(trial.pouredAt());
+    PourCalendar calendar = PourCalendar.of(trial);
     boolean oneWeighed = trial.seen().eachPlate().weighings().isEmpty();
     List<Weighed> weighings = new ArrayList<>();
     for (Trial plate : trial.weighedPlates()) {
@@ -73,7 +73,7 @@ record Happened(
   }
 
   private static List<Weighed> weighings(Trial plate, TrialForecast forecast, String who) {
-    PourCalendar calendar = new PourCalendar(plate.pouredAt());
+    PourCalendar calendar = PourCalendar.of(plate);
     CurveReading reading = CurveReading.atThePour(forecast);
     List<Weighed> weighings = new ArrayList<>();
     double lossesFromKg = 0;

@@ -94,8 +94,7 @@ public final class Headline {
       return "Peelable after " + Spans.rough(band) + ", if at all";
     }
     return "Peelable "
-        + new PourCalendar(trial.trial().pouredAt())
-            .range(band, trial.drying().dryThroughS().middle());
+        + PourCalendar.of(trial.trial()).range(band, trial.drying().dryThroughS().middle());
   }
 
   private static String dryThrough(TrialForecast trial) {
@@ -106,8 +105,7 @@ public final class Headline {
     if (Double.isInfinite(band.middle())) {
       return "dry through in the thick spot after " + Spans.rough(band) + ", and perhaps never";
     }
-    return "dry through in the thick spot "
-        + new PourCalendar(trial.trial().pouredAt()).range(band);
+    return "dry through in the thick spot " + PourCalendar.of(trial.trial()).range(band);
   }
 
   /** How often it stays too soft to peel, where that is to be reckoned with; may be empty. */

@@ -57,7 +57,7 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, String scaleTest) {
                   + ReaderUnit.MICROMETRE.two(trial.drying().at(spot).dryThicknessM())
                   + " µm dry"));
     }
-    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
+    PourCalendar calendar = PourCalendar.of(trial.trial());
     List<Row> rows = new ArrayList<>();
     for (Milestone milestone : Milestone.values()) {
       if (milestone == Milestone.SKIN_DRY && skinIsNoMilestone(trial)) {

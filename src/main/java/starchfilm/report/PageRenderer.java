@@ -10,9 +10,11 @@ import org.thymeleaf.standard.StandardDialect;
 import org.thymeleaf.templatemode.TemplateMode;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 import starchfilm.report.caution.Cautions;
+import starchfilm.report.learnt.LearntBlock;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 
@@ -26,7 +28,14 @@ import starchfilm.report.words.Spans;
 public final class PageRenderer {
   /** What says kinds and figures in words; templates call it by its name. */
   private static final List<Class<?>> WORDS =
-      List.of(Anchor.class, Cautions.class, Figures.class, PlainWords.class, Spans.class);
+      List.of(
+          Anchor.class,
+          Cautions.class,
+          Figures.class,
+          LearntBlock.class,
+          PlainWords.class,
+          PourCalendar.class,
+          Spans.class);
 
   private final TemplateEngine engine = new TemplateEngine();
 

@@ -45,7 +45,7 @@ final class RiskTable {
    */
   static List<Row> of(TrialAnalysis analysis) {
     TrialForecast trial = analysis.forecast();
-    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
+    PourCalendar calendar = PourCalendar.of(trial.trial());
     return List.of(
         crack(trial, analysis.remedies().crack()),
         curl(

@@ -48,7 +48,7 @@ final class ScaleTest {
         .formatted(
             Figures.two(1000 * toleranceKg(reading, fromS)),
             Math.round(fromS / HOUR_S),
-            new PourCalendar(trial.trial().pouredAt()).moment(fromS));
+            PourCalendar.of(trial.trial()).moment(fromS));
   }
 
   private static boolean holds(CurveReading reading, double timeS) {

@@ -109,7 +109,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
     Trial trial = forecast.trial();
     int faults = trial.seen().faults().size();
     return List.of(
-        new PourCalendar(trial.pouredAt()).pour(),
+        PourCalendar.of(trial).pour(),
         trial.casting().place().name(),
         forecast.composition().dryStarch() > 0
             ? Figures.two(100 * glycerol(forecast)) + " g glycerol"

@@ -130,7 +130,7 @@ record TrialView(
         trial.trial().name(),
         String.valueOf(trial.trial().file().getFileName()),
         trial.trial().invented(),
-        new PourCalendar(trial.trial().pouredAt()),
+        PourCalendar.of(trial.trial()),
         OddityWords.of(Oddity.of(trial.trial())),
         Headline.of(trial),
         Headline.takenIn(trial),
@@ -177,7 +177,7 @@ record TrialView(
 
   private static List<CurveRow> curve(TrialForecast trial) {
     CurveReading reading = new CurveReading(trial);
-    PourCalendar calendar = new PourCalendar(trial.trial().pouredAt());
+    PourCalendar calendar = PourCalendar.of(trial.trial());
     var points = trial.drying().curve();
     double start = trial.drying().startMoisture();
     List<CurveRow> rows = new ArrayList<>();

@@ -7,14 +7,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.summary.DoubtedReading;
+import starchfilm.report.learnt.LearntBlock;
 import starchfilm.report.learnt.LearntPicture;
-import starchfilm.report.learnt.LearntText;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
@@ -48,7 +47,7 @@ record LearnPage(PageContext desk) {
     if (workshop.isTaught()) {
       values.put("picture", LearntPicture.of(workshop.learnt()));
       values.put("doubted", workshop.learnt().doubted().stream().map(this::doubted).toList());
-      values.put("blocks", blocks(LearntText.of(workshop.learnt())));
+      values.put("blocks", LearntBlock.all(workshop.learnt()));
     }
     return desk.page("learnt", "trials", values);
   }
@@ -119,12 +118,5 @@ record LearnPage(PageContext desk) {
   private Response cancel(Request request) {
     desk.bench().stopLearning();
     return desk.to(PAGE, "Stopped; nothing was learnt.");
-  }
-
-  /** Lines between empty lines belong together. */
-  private static List<List<String>> blocks(List<String> lines) {
-    return Stream.of(String.join("\n", lines).split("\n\n", -1))
-        .map(block -> block.lines().map(String::strip).toList())
-        .toList();
   }
 }

@@ -9,7 +9,7 @@ import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
-import starchfilm.report.learnt.LearntText;
+import starchfilm.report.learnt.LearntBlock;
 
 /** A factor far outside what was believed is told as a sign that something was noted wrongly. */
 class HardlyBelievedTest {
@@ -19,7 +19,7 @@ class HardlyBelievedTest {
     RoomLearnt room = new RoomLearnt("shed", 1, 3, Optional.empty(), List.of(bench));
     return String.join(
         " ",
-        LearntText.of(
+        LearntBlock.text(
             new Learnt(List.of(room), List.of(), List.of(), List.of(), List.of(), List.of())));
   }
 

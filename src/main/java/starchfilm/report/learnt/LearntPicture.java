@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.learning.summary.DoubtedReading;
 import starchfilm.learning.summary.FilmLearnt;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
@@ -26,15 +26,13 @@ import starchfilm.report.words.Plural;
  * @param rooms how long films take to dry in each room, over a textbook room
  * @param films strength and stretch, over the rules for home film
  * @param unknown what the weighings do not tell, as words
- * @param doubted readings that hardly count
  */
 public record LearntPicture(
     List<String> sentences,
     List<Axis.Tick> axis,
     List<Row> rooms,
     List<Row> films,
-    List<String> unknown,
-    List<DoubtedReading> doubted) {
+    List<String> unknown) {
   /** Equal lengths are equal ratios, so that half and double are as far from the textbook. */
   private static final Scale SCALE =
       Scale.logarithmic(0.25, 4, Strip.FIRST_PLACE, Strip.LAST_PLACE);
@@ -78,8 +76,7 @@ public record LearntPicture(
         learnt.films().stream().map(LearntPicture::film).toList(),
         learnt.rooms().stream()
             .flatMap(room -> untold("room \u201C" + room.name() + "\u201D", room.factors()))
-            .toList(),
-        learnt.doubted());
+            .toList());
   }
 
   private static List<String> sentences(Learnt learnt) {
@@ -128,48 +125,40 @@ public record LearntPicture(
   }
 
   private static Row room(RoomLearnt room) {
-    Band now =
-        Band.normal(
-            room.logDryingTime().orElseThrow().value(), room.logDryingTime().orElseThrow().sd());
     double sdBefore =
         room.factors().stream()
             .filter(factor -> factor.factor() == UncertainParameter.AIR_SIDE)
             .mapToDouble(ParameterLearnt::sdBefore)
             .findFirst()
             .orElse(0);
-    return row(room.name(), Band.normal(0, sdBefore), now);
+    return row(room.name(), sdBefore, room.logDryingTime().orElseThrow());
   }
 
   private static Row film(FilmLearnt film) {
     return row(
         film.property().tradeName() + (film.starch().isEmpty() ? "" : " of " + film.starch()),
-        Band.normal(0, film.logSdBefore()),
-        Band.normal(film.logFactor().value(), film.logFactor().sd()));
+        film.logSdBefore(),
+        film.logFactor());
   }
 
-  private static Row row(String label, Band logBefore, Band logNow) {
-    Band now = exp(logNow);
+  private static Row row(String label, double logSdBefore, Estimate logNow) {
+    Band now = Band.logNormal(Math.exp(logNow.value()), Math.exp(logNow.sd()));
+    Band before = Band.logNormal(1, Math.exp(logSdBefore));
     String words = Figures.two(now.middle()) + " times (" + range(now) + ")";
     return new Row(
         label,
         words,
         new Strip(
             label,
-            words + "; before " + range(exp(logBefore)),
+            words + "; before " + range(before),
             List.of(new Axis.Tick(SCALE.place(1), "", "", true)),
             new Lane(
                 "",
                 "",
                 0,
-                List.of(
-                    Lane.Range.of("prior", SCALE, exp(logBefore)),
-                    Lane.Range.of("told", SCALE, now)),
+                List.of(Lane.Range.of("prior", SCALE, before), Lane.Range.of("told", SCALE, now)),
                 List.of(new Lane.Dot("dry", SCALE.place(now.middle())))),
             List.of()));
-  }
-
-  private static Band exp(Band log) {
-    return new Band(Math.exp(log.low()), Math.exp(log.middle()), Math.exp(log.high()));
   }
 
   private static String range(Band band) {

@@ -15,6 +15,28 @@ import starchfilm.learning.summary.Learnt;
  * @param hindsight the dated trials that were weighed, in the order of their pours
  */
 public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsight) {
+  /** A miss that changed by less than this share is neither nearer nor farther. */
+  private static final double SAME = 0.05;
+
+  /** Whether anything was learnt; false where there is only the hint that something could be. */
+  public boolean isTaught() {
+    return !learnt.equals(Learnt.NOTHING);
+  }
+
+  /**
+   * What the plates before a trial did to its forecast.
+   *
+   * @param look the trial looked back on
+   * @return nearer, farther or as near; empty for the first plate
+   */
+  public String verdict(Hindsight look) {
+    double ratio = look.learnt().missKg() / look.textbook().missKg();
+    if (look.platesBefore() == 0) {
+      return "";
+    }
+    return Math.abs(ratio - 1) <= SAME ? "as near" : ratio < 1 ? "nearer" : "farther";
+  }
+
   /**
    * What the workshops of some trials taught.
    *

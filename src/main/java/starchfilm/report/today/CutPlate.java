@@ -33,7 +33,7 @@ final class CutPlate {
 
   CutPlate(TrialForecast forecast) {
     this.forecast = forecast;
-    this.calendar = new PourCalendar(forecast.trial().pouredAt());
+    this.calendar = PourCalendar.of(forecast.trial());
   }
 
   /** The plate at a moment (s since the pour). */

@@ -31,7 +31,7 @@ public final class PlateWords {
   /** Words about one plate. */
   public PlateWords(Standing standing) {
     this.standing = standing;
-    this.calendar = new PourCalendar(standing.forecast().trial().pouredAt());
+    this.calendar = PourCalendar.of(standing.forecast().trial());
   }
 
   /** Its trial, and which plates of it, or how many, where several were poured. */

@@ -140,7 +140,7 @@ public record TodayView(
       questions.add(
           trial.name()
               + " is noted as poured "
-              + new PourCalendar(trial.pouredAt()).pour()
+              + PourCalendar.of(trial).pour()
               + ", which is in the future: is that date right, and is this clock?");
     }
     return questions;

@@ -99,7 +99,7 @@ public record TrialNow(List<Part> parts, String spread, String ended) {
   }
 
   private static String ended(Trial trial) {
-    PourCalendar calendar = new PourCalendar(trial.pouredAt());
+    PourCalendar calendar = PourCalendar.of(trial);
     List<String> sentences = new ArrayList<>();
     trial
         .seen()

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import starchfilm.casting.trial.Trial;
 import starchfilm.numerics.evidence.Band;
 
 /**
@@ -48,6 +49,16 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
 
   /** The end of the calendar: a longer time is stated as a number of days (s). */
   private static final double DATES_UP_TO_S = 400 * DAY_S;
+
+  /**
+   * The calendar of a trial.
+   *
+   * @param trial the trial
+   * @return moments after its pour
+   */
+  public static PourCalendar of(Trial trial) {
+    return new PourCalendar(trial.pouredAt());
+  }
 
   /**
    * When it was poured.

@@ -11,28 +11,18 @@ import starchfilm.film.risk.PlateRisks;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Source;
-import starchfilm.report.words.PlainWords;
 
-/**
- * The publications the page's figures rest on, each once, numbered.
- *
- * @param entries in the order they are first used
- */
-record SourceList(List<Entry> entries) {
-  /**
-   * A source.
-   *
-   * @param citation author, year, title
-   * @param check how far it was checked, in words
-   */
-  record Entry(int number, String citation, String check) {}
+/** The publications the page's figures rest on. */
+final class PageSources {
+  private PageSources() {}
 
   /**
    * The sources of all trials.
    *
    * @param comparison the trials on the page, and what is advised
+   * @return each once, in the order they are first used
    */
-  static SourceList of(Comparison comparison) {
+  static List<Source> of(Comparison comparison) {
     Set<Source> used = new LinkedHashSet<>();
     for (TrialForecast trial : comparison.trials()) {
       used.addAll(of(trial));
@@ -44,12 +34,7 @@ record SourceList(List<Entry> entries) {
         .flatMap(diagnosis -> diagnosis.suspicions().stream())
         .map(suspicion -> suspicion.rule().source())
         .forEach(used::add);
-    List<Entry> entries = new ArrayList<>();
-    for (Source source : used) {
-      entries.add(
-          new Entry(entries.size() + 1, source.citation(), PlainWords.word(source.check())));
-    }
-    return new SourceList(entries);
+    return List.copyOf(used);
   }
 
   private static List<Source> of(TrialForecast trial) {

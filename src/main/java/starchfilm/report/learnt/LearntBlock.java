@@ -1,0 +1,174 @@
+package starchfilm.report.learnt;
+
+import static starchfilm.report.words.ReaderUnit.CELSIUS;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import starchfilm.learning.summary.DoubtedReading;
+import starchfilm.learning.summary.FilmLearnt;
+import starchfilm.learning.summary.KindLearnt;
+import starchfilm.learning.summary.Learnt;
+import starchfilm.learning.summary.ParameterLearnt;
+import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.report.words.Figures;
+import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.Plural;
+
+/**
+ * Something a notebook taught, the same for a terminal and for every page.
+ *
+ * @param head what it is about
+ * @param lines what was learnt, a line a figure
+ */
+public record LearntBlock(String head, List<String> lines) {
+  private static final String RANGES =
+      "± is one standard deviation; a range holds 8 of 10 likely cases."
+          + " What is not known yet keeps the textbook's range.";
+
+  /**
+   * Everything that was learnt.
+   *
+   * @param learnt what was learnt
+   * @return room by room, starch by starch, then pours and strips
+   */
+  public static List<LearntBlock> figures(Learnt learnt) {
+    List<LearntBlock> blocks = new ArrayList<>();
+    for (RoomLearnt room : learnt.rooms()) {
+      List<String> lines = new ArrayList<>(List.of(from(room)));
+      lines.addAll(factors(room.factors()));
+      blocks.add(new LearntBlock(PlainWords.sentence(room.sentence()), lines));
+    }
+    for (KindLearnt kind : learnt.kinds()) {
+      String starch = kind.kind().tradeName();
+      blocks.add(
+          new LearntBlock(
+              "Film of " + starch + " starch, " + Plural.of(kind.plates(), "plate") + ":",
+              factors(kind.factors())));
+    }
+    blocks.add(new LearntBlock("Your pours:", factors(learnt.pours())));
+    List<String> films = new ArrayList<>(learnt.films().stream().map(LearntBlock::film).toList());
+    if (!films.isEmpty()) {
+      films.add("stiffness: not known; a strip pulled until it breaks does not show it");
+    }
+    blocks.add(
+        new LearntBlock("Strips you pulled, compared with the textbook for home film:", films));
+    return told(blocks);
+  }
+
+  /**
+   * What was learnt, how to read it, and what it does not rest on.
+   *
+   * @param learnt what was learnt
+   * @return block by block
+   */
+  public static List<LearntBlock> all(Learnt learnt) {
+    List<LearntBlock> blocks = new ArrayList<>(figures(learnt));
+    blocks.add(new LearntBlock(RANGES, List.of()));
+    blocks.addAll(
+        told(
+            List.of(
+                new LearntBlock(
+                    "Readings that look wrong, given little weight:",
+                    learnt.doubted().stream().map(DoubtedReading::sentence).toList()),
+                new LearntBlock(
+                    "Left out:",
+                    learnt.leftOut().stream()
+                        .map(left -> left.file() + ": " + left.reason())
+                        .toList()))));
+    return blocks;
+  }
+
+  /**
+   * All of it for a terminal.
+   *
+   * @param learnt what was learnt
+   * @return lines; long sentences are not broken, lines of a list begin with blanks
+   */
+  public static List<String> text(Learnt learnt) {
+    List<String> lines = new ArrayList<>();
+    for (LearntBlock block : all(learnt)) {
+      if (!lines.isEmpty()) {
+        lines.add("");
+      }
+      lines.add(block.head());
+      block.lines().forEach(line -> lines.add("  " + line));
+    }
+    return lines;
+  }
+
+  /**
+   * What is known of a room rests on this.
+   *
+   * @param room the room
+   * @return such as {@code from 2 plates and 15 weighings}
+   */
+  public static String from(RoomLearnt room) {
+    return "from %s and %s"
+        .formatted(Plural.of(room.plates(), "plate"), Plural.of(room.weighings(), "weighing"));
+  }
+
+  private static List<LearntBlock> told(List<LearntBlock> blocks) {
+    return blocks.stream().filter(block -> !block.lines().isEmpty()).toList();
+  }
+
+  private static List<String> factors(List<ParameterLearnt> factors) {
+    return factors.stream()
+        .map(
+            factor ->
+                PlainWords.word(factor.factor(), "as learnt")
+                    + ": "
+                    + (factor.isTold() ? figures(factor) : "not known yet")
+                    + (factor.isHardlyBelieved()
+                        ? "; far outside the textbook's range: check times, tares and poured masses"
+                        : ""))
+        .toList();
+  }
+
+  private static String figures(ParameterLearnt factor) {
+    Band now = Band.normal(factor.deviation(), factor.sd());
+    Band before = Band.normal(0, factor.sdBefore());
+    return switch (factor.factor()) {
+      case AIR_SIDE, DIFFUSIVITY, ISOTHERM, BENCH, UNEVENNESS -> times(now, before);
+      case HUMIDITY -> difference(PERCENT.of(now), PERCENT.of(before), "points");
+      case AIR_TEMPERATURE -> difference(now, before, CELSIUS.symbol());
+      case THICKNESS, SOLIDS, PLASTICISER ->
+          difference(PERCENT.of(now), PERCENT.of(before), PERCENT.symbol());
+    };
+  }
+
+  private static String film(FilmLearnt film) {
+    return "%s of %s film: %s; %s"
+        .formatted(
+            film.property().tradeName(),
+            film.starch(),
+            times(
+                Band.normal(film.logFactor().value(), film.logFactor().sd()),
+                Band.normal(0, film.logSdBefore())),
+            Plural.of(film.strips(), "strip"));
+  }
+
+  private static String times(Band logNow, Band logBefore) {
+    return String.format(
+        Locale.ROOT,
+        "%.2f × textbook (%.2f to %.2f; before %.2f to %.2f)",
+        Math.exp(logNow.middle()),
+        Math.exp(logNow.low()),
+        Math.exp(logNow.high()),
+        Math.exp(logBefore.low()),
+        Math.exp(logBefore.high()));
+  }
+
+  private static String difference(Band now, Band before, String unit) {
+    return "%s %s (%s to %s; before %s to %s)"
+        .formatted(
+            Figures.change(now.middle()),
+            unit,
+            Figures.change(now.low()),
+            Figures.change(now.high()),
+            Figures.change(before.low()),
+            Figures.change(before.high()));
+  }
+}
