@@ -162,16 +162,18 @@ final class RiskTable {
   }
 
   private static String sentence(Trial trial, Remedy remedy) {
+    // A plate that dries already gains less of it.
+    String since = trial.pouredAt().isPresent() ? " from the pour on" : "";
     return "Best change: "
         + switch (remedy.change()) {
           case POUR_THINNER -> "pour thinner, " + change(remedy, MILLIMETRE, " mm");
           case MORE_GLYCEROL ->
               "more glycerol, " + change(remedy, PERCENT, " g per 100 g dry starch");
           case LEVEL_THE_PLATE -> "level the plate better, ± " + change(remedy, PERCENT, " %");
-          case COVER_THE_PLATE -> "dry more slowly, " + change(remedy, PERCENT, " % RH");
-          case FAN -> movingAir(trial) + ", " + change(remedy, METRE_PER_SECOND, " m/s");
-          case DRIER_ROOM -> "a drier room, " + change(remedy, PERCENT, " % RH");
-          case WARMER_ROOM -> "a warmer room, " + change(remedy, CELSIUS, " °C");
+          case COVER_THE_PLATE -> "dry more slowly, " + change(remedy, PERCENT, " % RH") + since;
+          case FAN -> movingAir(trial) + ", " + change(remedy, METRE_PER_SECOND, " m/s") + since;
+          case DRIER_ROOM -> "a drier room, " + change(remedy, PERCENT, " % RH") + since;
+          case WARMER_ROOM -> "a warmer room, " + change(remedy, CELSIUS, " °C") + since;
           default -> throw new IllegalStateException(remedy.change() + " is no remedy");
         };
   }

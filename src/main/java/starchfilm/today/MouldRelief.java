@@ -21,7 +21,7 @@ import starchfilm.forecast.TrialForecast;
  *
  * <p>Each is made and the middle case of the plate solved again. A rack takes the film from when it
  * is peelable; other air is taken as if it had been there from the pour on, which tells more than
- * it still does for a plate that has stood for days.
+ * it still does for a plate that has stood for days; the answer says so.
  *
  * @param kind what is changed
  * @param from its figure as it is, in the SI unit of its setting; of a rack the time (s)

@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
@@ -57,6 +58,9 @@ public record Standing(
 
   /** Mould that may show so soon is acted against now (s); judged. */
   private static final double MOULD_SOON_S = 1.5 * DAY_S;
+
+  /** Longer after the pour no hour is named (s). */
+  private static final double CALENDAR_UP_TO_S = 400 * DAY_S;
 
   public Standing {
     plates = List.copyOf(plates);
@@ -163,13 +167,36 @@ public record Standing(
         : Double.POSITIVE_INFINITY;
   }
 
-  /** From when on it is to be looked at (s since the pour); infinite for never. */
+  /** From when on it is to be looked at, by day (s since the pour); infinite for never. */
   public double lookFromS() {
+    return byDay(mayBeReadyFromS(), WakingHours::atOrAfter);
+  }
+
+  /** By when it is looked at last, by day (s since the pour). */
+  public double lookUntilS() {
+    return Math.max(lookFromS(), byDay(mayBeReadyUntilS(), WakingHours::atOrBefore));
+  }
+
+  /** Whether it may be ready in a night, so that the look waits or comes sooner. */
+  public boolean looksAroundNight() {
+    return lookFromS() != mayBeReadyFromS() || lookUntilS() != mayBeReadyUntilS();
+  }
+
+  private double mayBeReadyFromS() {
     return Math.max(nowS, readyS().low());
   }
 
-  /** By when it is looked at last (s since the pour). */
-  public double lookUntilS() {
-    return Math.max(lookFromS(), readyS().high());
+  private double mayBeReadyUntilS() {
+    return Math.max(mayBeReadyFromS(), readyS().high());
+  }
+
+  private double byDay(double afterPourS, UnaryOperator<LocalDateTime> day) {
+    if (afterPourS > CALENDAR_UP_TO_S) {
+      return afterPourS;
+    }
+    LocalDateTime poured = forecast.trial().pouredAt().orElseThrow();
+    LocalDateTime moment = poured.plusSeconds(Math.round(afterPourS));
+    LocalDateTime moved = day.apply(moment);
+    return moved.equals(moment) ? afterPourS : Duration.between(poured, moved).toSeconds();
   }
 }

@@ -18,6 +18,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.today.Need;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
+import starchfilm.today.WakingHours;
 
 /**
  * When to look at each plate, as a calendar file.
@@ -34,11 +35,6 @@ public final class CalendarFile {
   private static final DateTimeFormatter UTC =
       DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
   private static final int LONGEST_LINE = 75;
-
-  /** Nobody looks at plates in the night; judged. */
-  private static final int FIRST_HOUR = 7;
-
-  private static final int LAST_HOUR = 22;
 
   /** Of a longer time to look in the likeliest hour is put into the calendar. */
   private static final double WHOLE_UP_TO_S = 12 * HOUR_S;
@@ -83,7 +79,8 @@ public final class CalendarFile {
     boolean whole = untilS - fromS <= WHOLE_UP_TO_S;
     double startS = whole ? fromS : Math.max(fromS, standing.readyS().middle());
     LocalDateTime start =
-        byDay(ready ? now : poured.plusSeconds(Math.round(Math.min(startS, 1e9))));
+        WakingHours.atOrAfter(
+            upToHour(ready ? now : poured.plusSeconds(Math.round(Math.min(startS, 1e9)))));
     LocalDateTime end = poured.plusSeconds(Math.round(Math.min(untilS, 1e9)));
     boolean longer = whole && !ready && Duration.between(start, end).compareTo(HOUR) > 0;
     begin(file, standing.plates().get(0), start);
@@ -120,15 +117,6 @@ public final class CalendarFile {
   }
 
   private static final Duration HOUR = Duration.ofHours(1);
-
-  /** The next full hour in which somebody is up. */
-  private static LocalDateTime byDay(LocalDateTime moment) {
-    LocalDateTime hour = upToHour(moment);
-    if (hour.getHour() < FIRST_HOUR) {
-      return hour.withHour(FIRST_HOUR);
-    }
-    return hour.getHour() >= LAST_HOUR ? hour.plusDays(1).withHour(FIRST_HOUR) : hour;
-  }
 
   private static LocalDateTime upToHour(LocalDateTime moment) {
     LocalDateTime hour = moment.truncatedTo(ChronoUnit.HOURS);

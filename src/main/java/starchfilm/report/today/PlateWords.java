@@ -19,6 +19,7 @@ import starchfilm.report.words.Spans;
 import starchfilm.today.MouldRelief;
 import starchfilm.today.Need;
 import starchfilm.today.Standing;
+import starchfilm.today.WakingHours;
 
 /** What is said of one plate as it stands now: the same words on every page and in the terminal. */
 public final class PlateWords {
@@ -185,9 +186,12 @@ public final class PlateWords {
     if (standing.need() == Need.PEEL || standing.need() == Need.OVERDUE) {
       return "now";
     }
-    return Double.isInfinite(standing.lookFromS())
-        ? "not in this room"
-        : calendar.window(standing.lookFromS(), standing.lookUntilS());
+    if (Double.isInfinite(standing.lookFromS())) {
+      return "not in this room";
+    }
+    String window = calendar.window(standing.lookFromS(), standing.lookUntilS());
+    boolean moved = standing.looksAroundNight() && window.contains(":");
+    return moved ? window + " (" + WakingHours.WORDS + ")" : window;
   }
 
   /** How much of the water is left. */
@@ -293,18 +297,20 @@ public final class PlateWords {
                   + " °C";
           case RACK -> "a rack from " + near(relief.from()) + " on, when it can be peeled";
         };
-    String effect =
+    String then =
         Double.isInfinite(relief.growthFromS())
-            ? ": no mould is to be expected then"
-            : near(relief.growthFromS()).equals(near(standing.mouldFromS()))
-                ? ", though mould may still show from that day on"
-                : relief.growthFromS() > Math.max(standing.nowS(), standing.mouldFromS())
-                    ? ": mould may show from " + near(relief.growthFromS()) + " on then"
-                    : "";
-    return "What helps most is "
-        + what
-        + effect
-        + (rack ? "." : " (solved again with it from the pour on).");
+            ? "no mould is to be expected"
+            : relief.growthFromS() > Math.max(standing.nowS(), standing.mouldFromS())
+                    && !near(relief.growthFromS()).equals(near(standing.mouldFromS()))
+                ? "mould may show from " + near(relief.growthFromS()) + " on"
+                : "";
+    String effect =
+        then.isEmpty()
+            ? ", though mould may still show"
+            : rack
+                ? ": " + then + " then"
+                : ": with it from the pour on " + then + ", from now on it helps less";
+    return "What helps most is " + what + effect + ".";
   }
 
   /** A moment, about the hour where it is within two days of now, else the day. */

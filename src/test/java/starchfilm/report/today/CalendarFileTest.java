@@ -13,15 +13,19 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
+import starchfilm.today.Standing;
 import starchfilm.today.Today;
 
 /** Read by biweekly, which did not write it. */
@@ -29,6 +33,10 @@ class CalendarFileTest {
   @TempDir Path folder;
 
   private String calendar(String name, String now, String more) throws IOException {
+    return CalendarFile.of(today(name, now, more), Instant.parse(now), standing -> "plate.json");
+  }
+
+  private Today today(String name, String now, String more) throws IOException {
     Path file = folder.resolve("plate.json");
     Files.writeString(
         file,
@@ -44,12 +52,10 @@ class CalendarFileTest {
     Instant instant = Instant.parse(now);
     Workshops workshops = new Workshops(Clock.fixed(instant, ZoneOffset.UTC));
     TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.FEWEST_DRAWS);
-    Today today =
-        Today.of(
-            NotebookReader.read(List.of(file)).trials(),
-            LocalDateTime.ofInstant(instant, ZoneOffset.UTC),
-            trial -> Optional.of(forecaster.forecast(trial)));
-    return CalendarFile.of(today, instant, standing -> "plate.json");
+    return Today.of(
+        NotebookReader.read(List.of(file)).trials(),
+        LocalDateTime.ofInstant(instant, ZoneOffset.UTC),
+        trial -> Optional.of(forecaster.forecast(trial)));
   }
 
   private static VEvent event(String text) {
@@ -68,6 +74,25 @@ class CalendarFileTest {
         .isEqualTo("Look at " + name.replace("\\\\", "\\") + " (2 plates)");
     assertThat(event.getDateEnd().getValue()).isAfter(event.getDateStart().getValue());
     assertThat(event.getAlarms()).hasSize(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 3, 6, 9, 12, 15, 18, 21, 23})
+  void sendsNobodyToAPlateAtNight(int hour) throws IOException {
+    Standing plate =
+        today("Blend", "2026-04-20T%02d:10:00Z".formatted(hour), "").standings().get(0);
+    LocalDateTime poured = plate.forecast().trial().pouredAt().orElseThrow();
+
+    assertThat(List.of(plate.lookFromS(), plate.lookUntilS()))
+        .allSatisfy(
+            s ->
+                assertThat(poured.plusSeconds(Math.round(s)).toLocalTime())
+                    .isBetween(LocalTime.of(7, 0), LocalTime.of(22, 0)));
+    assertThat(plate.lookFromS()).isGreaterThanOrEqualTo(plate.nowS());
+    assertThat(plate.lookUntilS()).isGreaterThanOrEqualTo(plate.lookFromS());
+    if (hour == 23 || hour < 6) {
+      assertThat(new PlateWords(plate).look()).contains("7:00").contains("not at night");
+    }
   }
 
   @Test
