@@ -446,21 +446,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
             .filter(gap -> !Unwritten.isWritten(in, gap.field()))
             .map(gap -> isInFile ? gap : Unwritten.asTyped(in, gap))
             .toList();
-    return Optional.of(cast(trial, casting, notRecorded));
-  }
-
-  private static Trial cast(Trial trial, Casting casting, List<NotRecorded> notRecorded) {
-    return new Trial(
-        trial.file(),
-        trial.name(),
-        trial.invented(),
-        trial.from(),
-        trial.wanted(),
-        trial.pouredAt(),
-        trial.recipe(),
-        casting,
-        trial.seen(),
-        notRecorded);
+    return Optional.of(trial.cast(casting, notRecorded));
   }
 
   static Located number(Field field, BigDecimal value) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
@@ -17,6 +18,7 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.PullTest;
@@ -76,7 +78,9 @@ class ContrastTest {
             List.of(),
             OptionalInt.empty(),
             List.of(),
-            List.of()));
+            List.of(),
+            Map.of(),
+            EachPlate.NOTHING));
   }
 
   private static TrialForecast forecast(Trial trial) {
@@ -152,7 +156,9 @@ class ContrastTest {
             List.of(),
             OptionalInt.empty(),
             List.of(),
-            List.of()));
+            List.of(),
+            Map.of(),
+            EachPlate.NOTHING));
   }
 
   /** When the forecast's middle curve has come down to half of its start. */
@@ -209,7 +215,20 @@ class ContrastTest {
     assertThat(verdict(3, 4)).isEqualTo("Better: rated 3 → 4 of 5.");
     assertThat(verdict(4, 3)).isEqualTo("Worse: rated 4 → 3 of 5.");
     assertThat(verdict(3, 3)).isEqualTo("Rated the same: 3 of 5.");
-    TrialForecast unrated = forecast(Seen.poured(Castings.USUAL, Observations.NONE));
+    TrialForecast unrated =
+        forecast(
+            Seen.poured(
+                Castings.USUAL,
+                new Observations(
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    OptionalInt.empty(),
+                    List.of(),
+                    List.of(),
+                    Map.of(),
+                    EachPlate.NOTHING)));
     assertThat(ADVISER.contrast(forecast(rated(3)), unrated).verdict())
         .isEqualTo("At least one has no rating, so they can't be ranked.");
   }
@@ -228,7 +247,9 @@ class ContrastTest {
             List.of(),
             OptionalInt.of(rating),
             List.of(),
-            List.of()));
+            List.of(),
+            Map.of(),
+            EachPlate.NOTHING));
   }
 
   /** All the salt came with the glycerol, and glycerol without a trace of it is no remedy. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -19,10 +20,12 @@ import starchfilm.casting.Pour;
 import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
+import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Wanted;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
@@ -112,6 +115,8 @@ final class MadeUpTrials {
         Path.of("made-up-" + number + ".json"),
         "Made up " + number,
         true,
+        Optional.empty(),
+        Wanted.NOTHING,
         Optional.of(LocalDateTime.of(2026, 1, 1, 12, 0).plusDays(number)),
         recipe,
         Casting.of(
@@ -129,7 +134,9 @@ final class MadeUpTrials {
             List.of(),
             OptionalInt.of(1 + random.nextInt(5)),
             List.of(),
-            List.of()),
+            List.of(),
+            Map.of(),
+            EachPlate.NOTHING),
         notRecorded);
   }
 

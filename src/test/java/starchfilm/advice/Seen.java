@@ -11,6 +11,7 @@ import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Wanted;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialKnowledge;
@@ -51,6 +52,8 @@ final class Seen {
         trial.file(),
         trial.name(),
         true,
+        Optional.empty(),
+        Wanted.NOTHING,
         trial.pouredAt(),
         trial.recipe(),
         casting,

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.Setting;
+import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.Kind;
@@ -206,6 +208,15 @@ class TaughtTest {
     return of(
         Seen.poured(
             Castings.USUAL,
-            new Observations(List.of(), seen, List.of(), List.of(), rating, List.of(), List.of())));
+            new Observations(
+                List.of(),
+                seen,
+                List.of(),
+                List.of(),
+                rating,
+                List.of(),
+                List.of(),
+                Map.of(),
+                EachPlate.NOTHING)));
   }
 }

@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Random;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
@@ -17,9 +19,11 @@ import starchfilm.casting.Pour;
 import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Wanted;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
@@ -96,6 +100,8 @@ final class SyntheticPlates {
         "plate " + made,
         true,
         Optional.empty(),
+        Wanted.NOTHING,
+        Optional.empty(),
         recipe,
         Casting.of(
             recipe,
@@ -105,7 +111,16 @@ final class SyntheticPlates {
             List.of(),
             new DryingPlace(roomName, room, RoomUncertainty.NONE, OptionalDouble.empty()),
             Castings.use(0.5, 20, 0)),
-        Observations.NONE,
+        new Observations(
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            OptionalInt.empty(),
+            List.of(),
+            List.of(),
+            Map.of(),
+            EachPlate.NOTHING),
         List.of());
   }
 
@@ -120,6 +135,8 @@ final class SyntheticPlates {
         file,
         trial.name(),
         trial.invented(),
+        Optional.empty(),
+        Wanted.NOTHING,
         trial.pouredAt(),
         trial.recipe(),
         trial.casting(),
@@ -130,7 +147,9 @@ final class SyntheticPlates {
             trial.seen().dryThicknessesM(),
             trial.seen().rating(),
             trial.seen().remarks(),
-            trial.seen().photos()),
+            trial.seen().photos(),
+            Map.of(),
+            EachPlate.NOTHING),
         trial.notRecorded());
   }
 

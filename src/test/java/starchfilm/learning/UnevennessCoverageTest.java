@@ -3,12 +3,14 @@ package starchfilm.learning;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Wanted;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.numerics.evidence.Band;
 
@@ -73,6 +75,8 @@ class UnevennessCoverageTest {
         trial.file(),
         trial.name(),
         trial.invented(),
+        Optional.empty(),
+        Wanted.NOTHING,
         trial.pouredAt(),
         trial.recipe(),
         casting,

@@ -18,11 +18,13 @@ import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Pour;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Spot;
+import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Wanted;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.change.Change;
 import starchfilm.change.NoEffectReason;
@@ -171,6 +173,8 @@ final class SampleTrial {
         Path.of("garden", "trial-1.json"),
         name,
         true,
+        Optional.empty(),
+        Wanted.NOTHING,
         pouredAt,
         recipe,
         Casting.of(
@@ -203,7 +207,9 @@ final class SampleTrial {
             tried ? List.of(0.00011, 0.000125) : List.of(),
             tried ? OptionalInt.of(3) : OptionalInt.empty(),
             tried ? List.of(remark) : List.of(),
-            photos),
+            photos,
+            Map.of(),
+            EachPlate.NOTHING),
         List.of(
             new NotRecorded(
                 "cook.water_lost_g",

@@ -1,5 +1,6 @@
 package starchfilm.casting.trial;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -25,12 +26,13 @@ public record EachPlate(
       new EachPlate(1, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
 
   public EachPlate {
-    emptyKg = new TreeMap<>(emptyKg);
-    weighings = new TreeMap<>(weighings);
-    weighings.replaceAll((plate, list) -> List.copyOf(list));
-    weighings.values().removeIf(List::isEmpty);
-    ends = new TreeMap<>(ends);
-    films = new TreeMap<>(films);
+    SortedMap<Integer, List<Weighing>> weighed = new TreeMap<>(weighings);
+    weighed.replaceAll((plate, list) -> List.copyOf(list));
+    weighed.values().removeIf(List::isEmpty);
+    weighings = Collections.unmodifiableSortedMap(weighed);
+    emptyKg = Collections.unmodifiableSortedMap(new TreeMap<>(emptyKg));
+    ends = Collections.unmodifiableSortedMap(new TreeMap<>(ends));
+    films = Collections.unmodifiableSortedMap(new TreeMap<>(films));
   }
 
   /**
@@ -44,26 +46,6 @@ public record EachPlate(
       dryThicknessesM = List.copyOf(dryThicknessesM);
       pulls = List.copyOf(pulls);
     }
-  }
-
-  @Override
-  public SortedMap<Integer, Double> emptyKg() {
-    return new TreeMap<>(emptyKg);
-  }
-
-  @Override
-  public SortedMap<Integer, List<Weighing>> weighings() {
-    return new TreeMap<>(weighings);
-  }
-
-  @Override
-  public SortedMap<Integer, PlateEnd> ends() {
-    return new TreeMap<>(ends);
-  }
-
-  @Override
-  public SortedMap<Integer, Film> films() {
-    return new TreeMap<>(films);
   }
 
   /** How a plate ended; empty where it has not. */

@@ -28,32 +28,6 @@ public record Observations(
     List<Path> photos,
     Map<Path, PhotoNote> photoNotes,
     EachPlate eachPlate) {
-  /** Nothing was noted. */
-  public static final Observations NONE =
-      new Observations(
-          List.of(), List.of(), List.of(), List.of(), OptionalInt.empty(), List.of(), List.of());
-
-  /** The observations of a pour of which no plate is distinguished from the others. */
-  public Observations(
-      List<Weighing> weighings,
-      List<ObservedFault> faults,
-      List<PullTest> pulls,
-      List<Double> dryThicknessesM,
-      OptionalInt rating,
-      List<String> remarks,
-      List<Path> photos) {
-    this(
-        weighings,
-        faults,
-        pulls,
-        dryThicknessesM,
-        rating,
-        remarks,
-        photos,
-        Map.of(),
-        EachPlate.NOTHING);
-  }
-
   /** The same with other weighings. */
   Observations with(List<Weighing> ofShown, EachPlate plates) {
     return new Observations(

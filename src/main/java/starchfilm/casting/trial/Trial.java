@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Recipe;
@@ -39,29 +40,6 @@ public record Trial(
   /** Two clocks that are set by hand may be as far apart (s); judged, no source. */
   private static final double CLOCKS_APART_S = 600;
 
-  /** A trial that was made from no other. */
-  public Trial(
-      Path file,
-      String name,
-      boolean invented,
-      Optional<LocalDateTime> pouredAt,
-      Recipe recipe,
-      Casting casting,
-      Observations seen,
-      List<NotRecorded> notRecorded) {
-    this(
-        file,
-        name,
-        invented,
-        Optional.empty(),
-        Wanted.NOTHING,
-        pouredAt,
-        recipe,
-        casting,
-        seen,
-        notRecorded);
-  }
-
   public Trial {
     notRecorded = List.copyOf(notRecorded);
   }
@@ -78,11 +56,11 @@ public record Trial(
     }
     double latestS = Duration.between(pouredAt.get(), now).toSeconds() + CLOCKS_APART_S;
     EachPlate plates = seen.eachPlate();
-    SortedMap<Integer, List<Weighing>> others = plates.weighings();
+    SortedMap<Integer, List<Weighing>> others = new TreeMap<>(plates.weighings());
     others.replaceAll((plate, weighings) -> until(latestS, weighings));
     Observations past =
         seen.with(until(latestS, seen.weighings()), plates.seenFrom(plates.shown(), others));
-    return past.equals(seen) ? this : with(past);
+    return past.equals(seen) ? this : with(wanted, casting, past, notRecorded);
   }
 
   private static List<Weighing> until(double latestS, List<Weighing> weighings) {
@@ -96,22 +74,22 @@ public record Trial(
    * @return the same with that wish
    */
   public Trial wantedBy(double byS) {
-    return new Trial(
-        file,
-        name,
-        invented,
-        from,
-        new Wanted(wanted.film(), OptionalDouble.of(byS)),
-        pouredAt,
-        recipe,
-        casting,
-        seen,
-        notRecorded);
+    return with(new Wanted(wanted.film(), OptionalDouble.of(byS)), casting, seen, notRecorded);
   }
 
-  private Trial with(Observations other) {
-    return new Trial(
-        file, name, invented, from, wanted, pouredAt, recipe, casting, other, notRecorded);
+  /**
+   * The trial of something else that was cast.
+   *
+   * @param other what was cast
+   * @param gaps what is not recorded of it
+   * @return the same otherwise
+   */
+  public Trial cast(Casting other, List<NotRecorded> gaps) {
+    return with(wanted, other, seen, gaps);
+  }
+
+  private Trial with(Wanted wish, Casting cast, Observations observed, List<NotRecorded> gaps) {
+    return new Trial(file, name, invented, from, wish, pouredAt, recipe, cast, observed, gaps);
   }
 
   /**
@@ -125,10 +103,10 @@ public record Trial(
     if (plate == plates.shown()) {
       return this;
     }
-    SortedMap<Integer, List<Weighing>> others = plates.weighings();
+    SortedMap<Integer, List<Weighing>> others = new TreeMap<>(plates.weighings());
     others.put(plates.shown(), seen.weighings());
     List<Weighing> own = Optional.ofNullable(others.remove(plate)).orElse(List.of());
-    return with(seen.with(own, plates.seenFrom(plate, others)));
+    return with(wanted, casting, seen.with(own, plates.seenFrom(plate, others)), notRecorded);
   }
 
   /** The other plates of the pour that were weighed, each as {@link #ofPlate} shows it. */

@@ -36,12 +36,13 @@ final class GlycerolReader {
     }
     ObjectReader section = found.get();
     GlycerolStock stock = section.has("jar") ? kept(section, file) : stock(section);
-    Optional<Estimate> mass =
-        Volumes.massKg(section, Volumes.aqueousGlycerol(stock.glycerolFraction().value()));
-    Estimate massKg = mass.orElseGet(() -> ASSUMED_PER_STARCH.times(starchKg));
-    if (mass.isEmpty()) {
-      section.notRecorded("mass_g", Words.grams(massKg) + ", 15 to 50 g per 100 g of starch");
-    }
+    Estimate assumed = ASSUMED_PER_STARCH.times(starchKg);
+    Estimate massKg =
+        Volumes.massKg(
+            section,
+            Volumes.aqueousGlycerol(stock.glycerolFraction().value()),
+            assumed,
+            Words.grams(assumed) + ", 15 to 50 g per 100 g of starch");
     return new GlycerolPortion(massKg, stock);
   }
 

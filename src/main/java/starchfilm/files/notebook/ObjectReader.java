@@ -237,6 +237,17 @@ final class ObjectReader {
     return si(declared.field(key), declared.field(key).assumedNumber());
   }
 
+  /** What is taken for a field that was not noted, told in the words of its declaration. */
+  <T> T assumed(String key, T taken) {
+    return assumed(key, taken, declared.field(key).assumed());
+  }
+
+  /** The same in other words. */
+  <T> T assumed(String key, T taken, String words) {
+    notRecorded(key, words);
+    return taken;
+  }
+
   /** Tells that what is declared is assumed for a field. */
   void notRecorded(String key) {
     notRecorded(key, declared.field(key).assumed());

@@ -133,21 +133,20 @@ final class PourReader {
       if (areaKnown ? fits : fits && mostM <= THICKEST_ON_ANY_M) {
         Estimate whole = Estimate.between(0.75 * mostM, mostM);
         String plates = count == 1 ? "the plate" : "all " + count + " plates";
-        notRecordedThickness(
+        return assumedThickness(
             pour,
             whole,
             ", from all of the paste on " + (areaKnown ? plates : "one plate of 300 mm by 200 mm"));
-        return whole;
       }
     }
-    notRecordedThickness(pour, ASSUMED_WET_M, "");
-    return ASSUMED_WET_M;
+    return assumedThickness(pour, ASSUMED_WET_M, "");
   }
 
-  private static void notRecordedThickness(ObjectReader pour, Estimate taken, String how) {
+  private static Estimate assumedThickness(ObjectReader pour, Estimate taken, String how) {
     double half = taken.sd() * Math.sqrt(12) / 2;
-    pour.notRecorded(
+    return pour.assumed(
         "wet_thickness_mm",
+        taken,
         Words.number((taken.value() - half) / M_PER_MM)
             + " to "
             + Words.number((taken.value() + half) / M_PER_MM)
@@ -190,11 +189,10 @@ final class PourReader {
     } else {
       section.notRecorded("length_mm");
     }
-    Optional<PlateMaterial> noted = section.choice("material", PlateMaterial.values());
-    if (noted.isEmpty()) {
-      section.notRecorded("material");
-    }
-    PlateMaterial material = noted.orElse(PlateMaterial.GLASS);
+    PlateMaterial material =
+        section
+            .choice("material", PlateMaterial.values())
+            .orElseGet(() -> section.assumed("material", PlateMaterial.GLASS));
     double thicknessM = plateThickness(section, material);
     double rimM = section.takenNumber("rim_mm");
     Plate flat = Plate.across(material, lengthM, widthM, thicknessM, outline);
@@ -202,11 +200,10 @@ final class PourReader {
   }
 
   private static double plateThickness(ObjectReader section, PlateMaterial material) {
+    double usualM = material.usualThicknessM();
     OptionalDouble given = section.number("thickness_mm");
-    if (given.isEmpty()) {
-      section.notRecorded(
-          "thickness_mm", Words.number(material.usualThicknessM() / M_PER_MM) + " mm");
-    }
-    return given.orElse(material.usualThicknessM());
+    return given.isPresent()
+        ? given.getAsDouble()
+        : section.assumed("thickness_mm", usualM, Words.number(usualM / M_PER_MM) + " mm");
   }
 }

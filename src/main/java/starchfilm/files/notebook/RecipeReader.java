@@ -63,26 +63,21 @@ final class RecipeReader {
     }
     ObjectReader section = found.get();
     Estimate acid = section.taken("acidity_pct");
-    Optional<Estimate> mass = Volumes.massKg(section, Volumes.vinegar(acid.value()));
-    Estimate massKg = mass.orElseGet(() -> Estimate.between(0, 0.1 * waterKg.value()));
-    if (mass.isEmpty()) {
-      section.notRecorded("mass_g", Words.grams(massKg));
-    }
-    return new VinegarPortion(massKg, acid);
+    Estimate assumed = Estimate.between(0, 0.1 * waterKg.value());
+    double density = Volumes.vinegar(acid.value());
+    return new VinegarPortion(
+        Volumes.massKg(section, density, assumed, Words.grams(assumed)), acid);
   }
 
   private static Cook cook(ObjectReader trial, Estimate waterKg, double mostKg) {
     ObjectReader cook = trial.sectionOrEmpty("cook");
     Estimate durationS = cook.taken("minutes");
     Estimate topK = cook.taken("top_C");
+    Estimate assumed =
+        Estimate.between(LEAST_WATER_LOST * waterKg.value(), MOST_WATER_LOST * waterKg.value());
+    String words = Words.grams(assumed) + ", 2 to 12 % of the water";
     Optional<Estimate> weighedKg = cook.amount("water_lost_g");
-    Estimate lostKg =
-        weighedKg.orElse(
-            Estimate.between(
-                LEAST_WATER_LOST * waterKg.value(), MOST_WATER_LOST * waterKg.value()));
-    if (weighedKg.isEmpty()) {
-      cook.notRecorded("water_lost_g", Words.grams(lostKg) + ", 2 to 12 % of the water");
-    }
+    Estimate lostKg = weighedKg.orElseGet(() -> cook.assumed("water_lost_g", assumed, words));
     if (weighedKg.isPresent() && lostKg.value() >= mostKg) {
       cook.fault(
           "water_lost_g",

@@ -30,7 +30,10 @@ final class StarchReader {
   static List<Noted> starches(ObjectReader recipe, boolean mustBeThere) {
     List<Noted> noted = new ArrayList<>();
     for (ObjectReader section : recipe.sections("starch")) {
-      StarchKind kind = kind(section);
+      StarchKind kind =
+          section
+              .choice("kind", StarchKind.values())
+              .orElseGet(() -> section.assumed("kind", StarchKind.CORN));
       Optional<Estimate> moisture = section.amount("moisture_pct");
       Estimate usual = new Estimate(kind.powderMoistureFraction(), kind.powderMoistureSd());
       if (moisture.isEmpty()) {
@@ -66,40 +69,31 @@ final class StarchReader {
     return massKg;
   }
 
-  private static StarchKind kind(ObjectReader section) {
-    return section
-        .choice("kind", StarchKind.values())
-        .orElseGet(
-            () -> {
-              section.notRecorded("kind");
-              return StarchKind.CORN;
-            });
-  }
-
   static List<StarchPortion> weighedStarches(List<Noted> noted, Optional<Estimate> waterKg) {
     List<StarchPortion> portions = new ArrayList<>();
     long missing = noted.stream().filter(n -> n.massKg().isEmpty()).count();
     for (Noted starch : noted) {
-      Estimate assumed = Estimate.exact(0);
-      if (starch.massKg().isEmpty()) {
-        double wholeKg = waterKg.map(Estimate::value).orElse(POT_KG);
-        double powder = (1 - starch.moisture().value()) * missing;
-        double from = starch.kind().usualCast().min();
-        double to = starch.kind().usualCast().max();
-        assumed =
-            Estimate.between(
-                wholeKg * from / (1 - from) / powder, wholeKg * to / (1 - to) / powder);
-        starch
-            .section()
-            .notRecorded(
-                "mass_g",
-                Words.grams(assumed) + ", as " + starch.kind() + " starch is usually cast");
-      }
-      portions.add(
-          new StarchPortion(
-              starch.kind(), starch.massKg().orElse(assumed), starch.moisture(), starch.inert()));
+      Estimate massKg =
+          starch
+              .massKg()
+              .orElseGet(
+                  () -> assumed(starch, waterKg.map(Estimate::value).orElse(POT_KG) / missing));
+      portions.add(new StarchPortion(starch.kind(), massKg, starch.moisture(), starch.inert()));
     }
     return portions;
+  }
+
+  /** The powder that is usually cast with so much water (kg). */
+  private static Estimate assumed(Noted starch, double waterKg) {
+    double perPowder = waterKg / (1 - starch.moisture().value());
+    double from = starch.kind().usualCast().min();
+    double to = starch.kind().usualCast().max();
+    Estimate massKg = Estimate.between(perPowder * from / (1 - from), perPowder * to / (1 - to));
+    return starch.section().assumed("mass_g", massKg, usual(massKg, starch.kind()));
+  }
+
+  private static String usual(Estimate massKg, StarchKind kind) {
+    return Words.grams(massKg) + ", as " + kind + " starch is usually cast";
   }
 
   static Estimate assumedWater(ObjectReader recipe, List<Noted> noted, double starchKg) {
@@ -114,7 +108,6 @@ final class StarchReader {
             ? Estimate.exact(POT_KG)
             : Estimate.between(
                 dryKg * (1 / kind.usualCast().max() - 1), dryKg * (1 / kind.usualCast().min() - 1));
-    recipe.notRecorded("water", Words.grams(water) + ", as " + kind + " starch is usually cast");
-    return water;
+    return recipe.assumed("water", water, usual(water, kind));
   }
 }

@@ -38,6 +38,13 @@ final class Volumes {
     return WATER + ACETIC_ACID_SLOPE_KG_PER_M3 * Math.min(acidFraction, 0.2);
   }
 
+  /** The same, or what is assumed where neither is known, which is stated in these words. */
+  static Estimate massKg(
+      ObjectReader section, double densityKgPerM3, Estimate assumed, String words) {
+    Optional<Estimate> massKg = massKg(section, Estimate.exact(densityKgPerM3));
+    return massKg.orElseGet(() -> section.assumed("mass_g", assumed, words));
+  }
+
   /**
    * The mass, weighed or from the volume; empty where neither is known.
    *
