@@ -1,6 +1,7 @@
 package starchfilm.casting;
 
 import starchfilm.material.air.AirState;
+import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.ValidRange;
 
 /**
@@ -54,17 +55,11 @@ public final class DryingLimits {
   }
 
   private static void require(ValidRange range, double given) {
-    if (!range.contains(given)) {
-      throw new IllegalArgumentException(
-          range.quantity()
-              + ": "
-              + given
-              + " given, allowed "
-              + range.min()
-              + " to "
-              + range.max()
-              + (range.unit().isEmpty() ? "" : " " + range.unit()));
-    }
+    Refusal.unless(
+        range.contains(given),
+        range.quantity(),
+        given,
+        range.min() + " to " + range.max() + (range.unit().isEmpty() ? "" : " " + range.unit()));
   }
 
   private static void require(AirState air) {

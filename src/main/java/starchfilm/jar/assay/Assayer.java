@@ -13,6 +13,7 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -63,15 +64,14 @@ public final class Assayer {
    * @return what is in it
    */
   public Assay bought(Estimate massKg, double labelFraction, Optional<JarReading> reading) {
-    if (!(labelFraction >= LEAST_LABEL && labelFraction <= 1)) {
-      throw new IllegalArgumentException(
-          "glycerol by the label: "
-              + Figures.percent(labelFraction)
-              + " % given, allowed 20 to 100 %; write the per cent of the mass, such as 99.5 %");
-    }
+    Refusal.unless(
+        labelFraction >= LEAST_LABEL && labelFraction <= 1,
+        "glycerol by the label",
+        Figures.percent(labelFraction) + " %",
+        "20 to 100 %; write the per cent of the mass, such as 99.5 %");
     Estimate label =
         Estimate.between(labelFraction - LABEL_GOOD_TO, Math.min(1, labelFraction + LABEL_GOOD_TO));
-    Jar jar = new Jar(massKg, GlycerolOrigin.BOUGHT, new JarPrior.Label(label), reading);
+    Jar jar = new Jar(massKg, GlycerolOrigin.BOUGHT, JarPrior.label(label), reading);
     if (reading.isEmpty()) {
       jar.remarks.add(
           "An opened jar takes up water from the air: if it stood open, add a"
@@ -111,11 +111,11 @@ public final class Assayer {
    */
   public Assay measured(
       Estimate massKg, JarReading reading, Optional<Estimate> salt, GlycerolOrigin origin) {
-    JarPrior bought = new JarPrior.Reading(0, Estimate.exact(0), 0, 0);
+    JarPrior bought = JarPrior.reading(0, Estimate.exact(0), 0, 0);
     JarPrior recovered =
-        new JarPrior.Reading(
+        JarPrior.reading(
             1, salt.orElse(UNKNOWN_SALT), salt.isPresent() ? 0 : MOST_SOAP, MOST_ALCOHOL);
-    JarPrior either = new JarPrior.Reading(EVEN, UNKNOWN_SALT, MOST_SOAP, MOST_ALCOHOL);
+    JarPrior either = JarPrior.reading(EVEN, UNKNOWN_SALT, MOST_SOAP, MOST_ALCOHOL);
     boolean undecided = origin == GlycerolOrigin.UNKNOWN && salt.isEmpty();
     Jar jar =
         new Jar(
@@ -125,12 +125,11 @@ public final class Assayer {
             Optional.of(reading));
     if (undecided) {
       jar.remarks.add(
-          String.format(
-              Locale.ROOT,
-              "The origin is unknown. If it was bought, the reading means %s; if it was recovered,"
-                  + " %s. The range above covers both; state the origin to narrow it.",
-              range(alone(massKg, bought, reading), " glycerol", Figures::percent, " %"),
-              range(alone(massKg, recovered, reading), "", Figures::percent, " %")));
+          ("The origin is unknown. If it was bought, the reading means %s; if it was recovered,"
+                  + " %s. The range above covers both; state the origin to narrow it.")
+              .formatted(
+                  range(alone(massKg, bought, reading), " glycerol", Figures::percent, " %"),
+                  range(alone(massKg, recovered, reading), "", Figures::percent, " %")));
     }
     if (origin != GlycerolOrigin.BOUGHT && salt.isEmpty()) {
       jar.remarks.add(
@@ -162,16 +161,14 @@ public final class Assayer {
   public Assay recovered(RecoveryLog log, Optional<JarReading> reading) {
     RecoveryBalance balance = RecoveryBalance.of(log);
     Estimate stays = balance.saltKg().plus(balance.soapKg()).plus(balance.fattyAcidKg());
-    if (stays.value() >= log.jarKg().value()) {
-      throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "what the jar holds: %s g given, allowed more than the %s g salt, soap and fatty"
-                  + " acid that must be in it; weigh the jar's content again",
-              Figures.grams(log.jarKg().value()),
-              Figures.grams(stays.value())));
-    }
-    JarPrior record = new JarPrior.Recovered(balance, balance.alcoholLeft().mostKg());
+    Refusal.unless(
+        stays.value() < log.jarKg().value(),
+        "what the jar holds",
+        Figures.grams(log.jarKg().value()) + " g",
+        "more than the "
+            + Figures.grams(stays.value())
+            + " g salt, soap and fatty acid that must be in it; weigh the jar's content again");
+    JarPrior record = JarPrior.recovered(balance, balance.alcoholLeft().mostKg());
     Jar jar = new Jar(log.jarKg(), GlycerolOrigin.RECOVERED, record, reading);
     jar.recovery = Optional.of(balance);
     jar.remarks.addAll(RecoveryRemarks.of(log, balance));
@@ -187,12 +184,11 @@ public final class Assayer {
       JarContent ofRecord = new JarPosterior(log.jarKg(), record, Optional.empty()).content();
       Band recordAlone = ofRecord.pureGlycerolKg();
       String both =
-          String.format(
-              Locale.ROOT,
-              "The record alone means %s, the reading alone %s",
-              range(recordAlone, " pure glycerol", Figures::grams, " g"),
-              range(alone, "", Figures::grams, " g"));
-      double sober = new JarPosterior(log.jarKg(), new JarPrior.Sober(record), reading).allowed();
+          "The record alone means %s, the reading alone %s"
+              .formatted(
+                  range(recordAlone, " pure glycerol", Figures::grams, " g"),
+                  range(alone, "", Figures::grams, " g"));
+      double sober = new JarPosterior(log.jarKg(), record.sober(), reading).allowed();
       if (Math.max(jar.posterior.allowed(), sober) < ALLOWED) {
         jar.alcohol = Optional.of(balance.alcoholLeft());
         return jar.withheld(
@@ -255,12 +251,11 @@ public final class Assayer {
     private double mostGlycerolKg = Double.POSITIVE_INFINITY;
 
     Jar(Estimate massKg, GlycerolOrigin origin, JarPrior prior, Optional<JarReading> reading) {
-      if (!(massKg.value() > 0)) {
-        throw new IllegalArgumentException(
-            "what the jar holds: "
-                + Figures.grams(massKg.value())
-                + " g given, allowed more than 0 g; weigh it without the jar");
-      }
+      Refusal.unless(
+          massKg.value() > 0,
+          "what the jar holds",
+          Figures.grams(massKg.value()) + " g",
+          "more than 0 g; weigh it without the jar");
       this.massKg = massKg;
       this.origin = origin;
       this.prior = prior;
@@ -277,7 +272,7 @@ public final class Assayer {
     }
 
     JarContent readingAlone() {
-      return new JarPosterior(massKg, new JarPrior.ReadingAlone(prior), reading).content();
+      return new JarPosterior(massKg, prior.readingAlone(), reading).content();
     }
 
     void addWhatMovesTheReading(JarReading one) {

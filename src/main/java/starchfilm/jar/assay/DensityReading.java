@@ -7,6 +7,7 @@ import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Propagation;
+import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -39,12 +40,12 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
   /** Checks the temperature. */
   public DensityReading {
     Inversion.requireTemperature(temperatureK.value());
-    if (!(densityKgPerM3.value() > 0)) {
-      throw new IllegalArgumentException(
-          "density: "
-              + densityKgPerM3.value()
-              + " kg/m3 given, allowed 995 to 1265 kg/m3, water to pure glycerol");
-    }
+    Refusal.unless(
+        densityKgPerM3.value() > 0,
+        "density",
+        densityKgPerM3.value(),
+        " kg/m3",
+        "995 to 1265 kg/m3, water to pure glycerol");
   }
 
   /**
@@ -57,14 +58,11 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
    */
   public static DensityReading weighedVolume(
       Estimate massKg, Estimate volumeM3, Estimate temperatureK) {
-    if (!(volumeM3.value() > 0) || !(massKg.value() > 0)) {
-      throw new IllegalArgumentException(
-          "mass and volume: "
-              + Figures.grams(massKg.value())
-              + " g and "
-              + Figures.of(volumeM3.value() * 1e6, 3)
-              + " ml given, allowed more than 0 of each");
-    }
+    Refusal.unless(
+        volumeM3.value() > 0 && massKg.value() > 0,
+        "mass and volume",
+        Figures.grams(massKg.value()) + " g and " + Figures.of(volumeM3.value() * 1e6, 3) + " ml",
+        "more than 0 of each");
     return new DensityReading(massKg.over(volumeM3), temperatureK);
   }
 
@@ -86,13 +84,12 @@ public record DensityReading(Estimate densityKgPerM3, Estimate temperatureK) imp
     double sample = withSampleKg.value() - emptyKg.value();
     if (!(emptyKg.value() >= 0) || !(water > 0) || !(sample > 0)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "bottle: %s g empty, %s g with water and %s g with the sample given; both"
-                  + " fillings must weigh more than the empty bottle",
-              Figures.grams(emptyKg.value()),
-              Figures.grams(withWaterKg.value()),
-              Figures.grams(withSampleKg.value())));
+          ("bottle: %s g empty, %s g with water and %s g with the sample given; both"
+                  + " fillings must weigh more than the empty bottle")
+              .formatted(
+                  Figures.grams(emptyKg.value()),
+                  Figures.grams(withWaterKg.value()),
+                  Figures.grams(withSampleKg.value())));
     }
     // The empty bottle is in both differences, so its error partly cancels.
     Estimate ratio =

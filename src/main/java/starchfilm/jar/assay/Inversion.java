@@ -3,10 +3,10 @@ package starchfilm.jar.assay;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.ValidRange;
 
 /** From a reading back to the mixture of glycerol and water, by a table of the rule. */
@@ -35,17 +35,11 @@ final class Inversion {
     double celsius = temperatureK - ZERO_CELSIUS_K;
     // A kelvin typed as 303.15 must not fall off the end by rounding.
     double rounding = 1e-9;
-    if (!(celsius >= CELSIUS.min() - rounding && celsius <= CELSIUS.max() + rounding)) {
-      throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "%s: %s °C given, allowed %.0f to %.0f °C; let the jar stand in the room for a few"
-                  + " hours and read again",
-              CELSIUS.quantity(),
-              Figures.of(celsius, 3),
-              CELSIUS.min(),
-              CELSIUS.max()));
-    }
+    Refusal.unless(
+        celsius >= CELSIUS.min() - rounding && celsius <= CELSIUS.max() + rounding,
+        CELSIUS.quantity(),
+        Figures.of(celsius, 3) + " °C",
+        "15 to 30 °C; let the jar stand in the room for a few hours and read again");
   }
 
   /** What pure water reads. */

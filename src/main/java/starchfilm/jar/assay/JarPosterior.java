@@ -40,16 +40,16 @@ final class JarPosterior {
     while (cases.size() < WANTED && tries < MOST_TRIES) {
       tries++;
       double jarKg = draws.normal(massKg);
-      Dissolved beside = prior.beside(jarKg, draws);
+      Dissolved beside = prior.beside().draw(jarKg, draws);
       double glycerol =
           reading.isPresent()
               ? reading.get().glycerol(table.orElseThrow(), beside, draws)
-              : prior.glycerol(jarKg, draws);
+              : prior.glycerol().draw(jarKg, draws);
       if (Double.isNaN(glycerol) || !(jarKg > 0)) {
         continue;
       }
       mixtures++;
-      double weight = reading.isPresent() ? prior.density(glycerol, jarKg, draws) : 1;
+      double weight = reading.isPresent() ? prior.density().of(glycerol, jarKg, draws) : 1;
       if (weight > 0 && glycerol + beside.all() <= 1) {
         cases.add(new Case(jarKg, glycerol, beside, weight));
       }

@@ -3,16 +3,31 @@ package starchfilm.jar.assay;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.numerics.evidence.Estimate;
 
-/** What is known of a jar before it is read. */
-sealed interface JarPrior {
-  /** A likely case of what is in it beside glycerol and water. */
-  Dissolved beside(double jarKg, Draws draws);
+/**
+ * What is known of a jar before it is read.
+ *
+ * @param beside likely cases of what is in it beside glycerol and water
+ * @param glycerol likely cases of the glycerol in it (kg per kg jar)
+ * @param density how likely some glycerol is
+ */
+record JarPrior(Beside beside, Glycerol glycerol, Density density) {
+  private static final double OPENED = 0.2;
+  private static final double MOST_DILUTED = 0.5;
 
-  /** A likely case of the glycerol in it (kg per kg jar). */
-  double glycerol(double jarKg, Draws draws);
+  /** Draws what is in a jar of a mass (kg) beside glycerol and water. */
+  interface Beside {
+    Dissolved draw(double jarKg, Draws draws);
+  }
+
+  /** Draws the glycerol in a jar of a mass (kg): kg per kg. */
+  interface Glycerol {
+    double draw(double jarKg, Draws draws);
+  }
 
   /** How likely some glycerol is, up to a factor; 0 where there cannot be so much or so little. */
-  double density(double glycerol, double jarKg, Draws draws);
+  interface Density {
+    double of(double glycerol, double jarKg, Draws draws);
+  }
 
   /**
    * A bought jar: closed, it holds what the label says; opened, it may have taken up water, at most
@@ -20,30 +35,19 @@ sealed interface JarPrior {
    *
    * @param label glycerol by the label, with its error as a rectangle (kg per kg)
    */
-  record Label(Estimate label) implements JarPrior {
-    private static final double OPENED = 0.2;
-    private static final double MOST_DILUTED = 0.5;
+  static JarPrior label(Estimate label) {
+    double half = Math.sqrt(3) * label.sd();
+    double to = label.value() + half;
+    return new JarPrior(
+        (jarKg, draws) -> Dissolved.NOTHING,
+        (jarKg, draws) -> draws.rectangle(label),
+        (glycerol, jarKg, draws) ->
+            (1 - OPENED) * rectangle(label.value() - half, to, glycerol)
+                + OPENED * rectangle(MOST_DILUTED * to, to, glycerol));
+  }
 
-    @Override
-    public Dissolved beside(double jarKg, Draws draws) {
-      return Dissolved.NOTHING;
-    }
-
-    @Override
-    public double glycerol(double jarKg, Draws draws) {
-      return draws.rectangle(label);
-    }
-
-    @Override
-    public double density(double glycerol, double jarKg, Draws draws) {
-      double half = Math.sqrt(3) * label.sd();
-      double from = label.value() - half;
-      double to = label.value() + half;
-      double closed = glycerol >= from && glycerol <= to ? 1 / (to - from) : 0;
-      double least = MOST_DILUTED * to;
-      double opened = glycerol >= least && glycerol <= to ? 1 / (to - least) : 0;
-      return (1 - OPENED) * closed + OPENED * opened;
-    }
+  private static double rectangle(double from, double to, double glycerol) {
+    return glycerol >= from && glycerol <= to ? 1 / (to - from) : 0;
   }
 
   /**
@@ -55,27 +59,23 @@ sealed interface JarPrior {
    * @param mostSoap the largest share of soap in them (kg per kg)
    * @param mostAlcohol the most alcohol (kg per kg)
    */
-  record Reading(double chanceRecovered, Estimate stays, double mostSoap, double mostAlcohol)
-      implements JarPrior {
-    @Override
-    public Dissolved beside(double jarKg, Draws draws) {
-      if (draws.between(0, 1) >= chanceRecovered) {
-        return Dissolved.NOTHING;
-      }
-      double all = draws.rectangle(stays);
-      double soap = draws.between(0, mostSoap);
-      return new Dissolved(all * (1 - soap), all * soap, draws.between(0, mostAlcohol));
-    }
+  static JarPrior reading(
+      double chanceRecovered, Estimate stays, double mostSoap, double mostAlcohol) {
+    return unknown(
+        (jarKg, draws) -> {
+          if (draws.between(0, 1) >= chanceRecovered) {
+            return Dissolved.NOTHING;
+          }
+          double all = draws.rectangle(stays);
+          double soap = draws.between(0, mostSoap);
+          return new Dissolved(all * (1 - soap), all * soap, draws.between(0, mostAlcohol));
+        });
+  }
 
-    @Override
-    public double glycerol(double jarKg, Draws draws) {
-      return draws.between(0, 1);
-    }
-
-    @Override
-    public double density(double glycerol, double jarKg, Draws draws) {
-      return 1;
-    }
+  /** Any share of glycerol is as likely. */
+  private static JarPrior unknown(Beside beside) {
+    return new JarPrior(
+        beside, (jarKg, draws) -> draws.between(0, 1), (glycerol, jarKg, draws) -> 1);
   }
 
   /**
@@ -86,77 +86,44 @@ sealed interface JarPrior {
    * @param balance the sums over the batch
    * @param mostAlcoholKg the most alcohol there can be (kg)
    */
-  record Recovered(RecoveryBalance balance, double mostAlcoholKg) implements JarPrior {
-    @Override
-    public Dissolved beside(double jarKg, Draws draws) {
-      return new Dissolved(
-          Math.max(0, draws.normal(balance.saltKg())) / jarKg,
-          Math.max(0, draws.rectangle(balance.soapKg()) + draws.rectangle(balance.fattyAcidKg()))
-              / jarKg,
-          draws.between(0, mostAlcoholKg) / jarKg);
-    }
-
-    @Override
-    public double glycerol(double jarKg, Draws draws) {
-      double share = draws.between(balance.leastRecovered(), balance.mostRecovered());
-      return share * boundKg(draws) / jarKg;
-    }
-
-    @Override
-    public double density(double glycerol, double jarKg, Draws draws) {
-      double share = glycerol * jarKg / boundKg(draws);
-      return share >= balance.leastRecovered() && share <= balance.mostRecovered() ? 1 : 0;
-    }
-
-    /** As uncertain as the oil leaves it, but never more than its middle figure. */
-    private double boundKg(Draws draws) {
-      Estimate bound = balance.boundGlycerolKg();
-      return Math.min(bound.value(), draws.normal(bound));
-    }
+  static JarPrior recovered(RecoveryBalance balance, double mostAlcoholKg) {
+    double least = balance.leastRecovered();
+    double most = balance.mostRecovered();
+    return new JarPrior(
+        (jarKg, draws) ->
+            new Dissolved(
+                Math.max(0, draws.normal(balance.saltKg())) / jarKg,
+                Math.max(
+                        0,
+                        draws.rectangle(balance.soapKg()) + draws.rectangle(balance.fattyAcidKg()))
+                    / jarKg,
+                draws.between(0, mostAlcoholKg) / jarKg),
+        (jarKg, draws) -> draws.between(least, most) * boundKg(balance, draws) / jarKg,
+        (glycerol, jarKg, draws) -> {
+          double share = glycerol * jarKg / boundKg(balance, draws);
+          return share >= least && share <= most ? 1 : 0;
+        });
   }
 
-  /**
-   * The same as if the glycerol were quite unknown, to show what a reading means by itself.
-   *
-   * @param of what is known
-   */
-  record ReadingAlone(JarPrior of) implements JarPrior {
-    @Override
-    public Dissolved beside(double jarKg, Draws draws) {
-      return of.beside(jarKg, draws);
-    }
-
-    @Override
-    public double glycerol(double jarKg, Draws draws) {
-      return draws.between(0, 1);
-    }
-
-    @Override
-    public double density(double glycerol, double jarKg, Draws draws) {
-      return 1;
-    }
+  /** As uncertain as the oil leaves it, but never more than its middle figure. */
+  private static double boundKg(RecoveryBalance balance, Draws draws) {
+    Estimate bound = balance.boundGlycerolKg();
+    return Math.min(bound.value(), draws.normal(bound));
   }
 
-  /**
-   * The same without alcohol.
-   *
-   * @param of what is known
-   */
-  record Sober(JarPrior of) implements JarPrior {
-    @Override
-    public Dissolved beside(double jarKg, Draws draws) {
-      Dissolved all = of.beside(jarKg, draws);
-      return new Dissolved(all.salt(), all.fatty(), 0);
-    }
+  /** The same as if the glycerol were quite unknown, to show what a reading means by itself. */
+  JarPrior readingAlone() {
+    return unknown(beside);
+  }
 
-    @Override
-    public double glycerol(double jarKg, Draws draws) {
-      return of.glycerol(jarKg, draws);
-    }
-
-    @Override
-    public double density(double glycerol, double jarKg, Draws draws) {
-      return of.density(glycerol, jarKg, draws);
-    }
+  /** The same without alcohol. */
+  JarPrior sober() {
+    return new JarPrior(
+        (jarKg, draws) -> {
+          Dissolved all = beside.draw(jarKg, draws);
+          return new Dissolved(all.salt(), all.fatty(), 0);
+        },
+        glycerol,
+        density);
   }
 }

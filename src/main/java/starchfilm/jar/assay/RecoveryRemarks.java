@@ -26,14 +26,13 @@ final class RecoveryRemarks {
             Figures.of(balance.alcoholPerFat(), 2),
             USUAL_ALCOHOL_PER_FAT));
     remarks.add(
-        String.format(
-            Locale.ROOT,
-            "Neutralising made %s g salt; with what was taken out and added later, %s g stays in"
-                + " the jar, with %s g soap and %s g fatty acid.",
-            Figures.grams(balance.neutralisation().saltKg().value()),
-            Figures.grams(balance.saltKg().value()),
-            Figures.grams(balance.soapKg().value()),
-            Figures.grams(balance.fattyAcidKg().value())));
+        ("Neutralising made %s g salt; with what was taken out and added later, %s g stays in"
+                + " the jar, with %s g soap and %s g fatty acid.")
+            .formatted(
+                Figures.grams(balance.neutralisation().saltKg().value()),
+                Figures.grams(balance.saltKg().value()),
+                Figures.grams(balance.soapKg().value()),
+                Figures.grams(balance.fattyAcidKg().value())));
     balance
         .glycerolOfCrude()
         .ifPresent(

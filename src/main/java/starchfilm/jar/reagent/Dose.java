@@ -3,6 +3,7 @@ package starchfilm.jar.reagent;
 import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * Acid or lye that was added.
@@ -13,13 +14,12 @@ import starchfilm.numerics.evidence.Estimate;
 public record Dose(Reagent reagent, Estimate chargeMol) {
   /** Checks the amount. */
   public Dose {
-    if (chargeMol.value() < 0) {
-      throw new IllegalArgumentException(
-          reagent.tradeName()
-              + ": "
-              + chargeMol.value()
-              + " mol given, allowed 0 mol or more; write what was added");
-    }
+    Refusal.unless(
+        chargeMol.value() >= 0,
+        reagent.tradeName(),
+        chargeMol.value(),
+        " mol",
+        "0 mol or more; write what was added");
   }
 
   /**
@@ -31,14 +31,12 @@ public record Dose(Reagent reagent, Estimate chargeMol) {
    * @return the dose
    */
   public static Dose weighed(Reagent reagent, Estimate massKg, Estimate strength) {
-    if (!(strength.value() > 0 && strength.value() <= 1)) {
-      throw new IllegalArgumentException(
-          "strength of the "
-              + reagent.tradeName()
-              + ": "
-              + strength.value() * PERCENT_PER_UNIT
-              + " % given, allowed more than 0 to 100 %; write the per cent of its mass");
-    }
+    Refusal.unless(
+        strength.value() > 0 && strength.value() <= 1,
+        "strength of the " + reagent.tradeName(),
+        strength.value() * PERCENT_PER_UNIT,
+        " %",
+        "more than 0 to 100 %; write the per cent of its mass");
     return new Dose(
         reagent, massKg.times(strength).times(reagent.chargesPerMol() / reagent.kgPerMol()));
   }

@@ -1,5 +1,7 @@
 package starchfilm.jar.reagent;
 
+import starchfilm.numerics.evidence.Refusal;
+
 /**
  * From one pH to another with a dilute acid or lye.
  *
@@ -41,12 +43,12 @@ public record PhAdjustment(
   public record Bath(double volumeM3, double ph, double soapMol) {
     /** Checks the figures. */
     public Bath {
-      if (!(volumeM3 > 0) || !(soapMol >= 0)) {
-        throw new IllegalArgumentException(
-            "volume to adjust: "
-                + volumeM3 * ML_PER_M3
-                + " ml given, allowed more than 0 ml, with 0 mol soap or more");
-      }
+      Refusal.unless(
+          volumeM3 > 0 && soapMol >= 0,
+          "volume to adjust",
+          volumeM3 * ML_PER_M3,
+          " ml",
+          "more than 0 ml, with 0 mol soap or more");
       requirePh("pH now", ph);
     }
   }
@@ -64,19 +66,22 @@ public record PhAdjustment(
    */
   public static PhAdjustment to(Bath bath, double targetPh, Reagent reagent, double molPerM3) {
     requirePh("pH wanted", targetPh);
-    requireStrength(reagent.tradeName(), molPerM3);
+    Refusal.unless(
+        molPerM3 > 0,
+        "strength of the " + reagent.tradeName(),
+        molPerM3 / MOL_PER_M3_PER_MOL_PER_L,
+        " mol/L",
+        "more than 0 mol/L");
     boolean down = reagent.isAcid();
-    if (down ? !(targetPh < bath.ph()) : !(targetPh > bath.ph())) {
-      throw new IllegalArgumentException(
-          "pH wanted: "
-              + targetPh
-              + " given, allowed "
-              + (down ? "below " : "above ")
-              + bath.ph()
-              + ", the pH now, with "
-              + reagent.tradeName()
-              + (down ? "; to raise it use lye" : "; to lower it use an acid"));
-    }
+    Refusal.unless(
+        down ? targetPh < bath.ph() : targetPh > bath.ph(),
+        "pH wanted",
+        targetPh,
+        (down ? "below " : "above ")
+            + bath.ph()
+            + ", the pH now, with "
+            + reagent.tradeName()
+            + (down ? "; to raise it use lye" : "; to lower it use an acid"));
     return of(new Titration(bath, reagent), targetPh, molPerM3);
   }
 
@@ -90,19 +95,6 @@ public record PhAdjustment(
   }
 
   private static void requirePh(String what, double ph) {
-    if (!(ph >= 0 && ph <= 14)) {
-      throw new IllegalArgumentException(what + ": " + ph + " given, allowed 0 to 14");
-    }
-  }
-
-  private static void requireStrength(String what, double molPerM3) {
-    if (!(molPerM3 > 0)) {
-      throw new IllegalArgumentException(
-          "strength of the "
-              + what
-              + ": "
-              + molPerM3 / MOL_PER_M3_PER_MOL_PER_L
-              + " mol/L given, allowed more than 0 mol/L");
-    }
+    Refusal.unless(ph >= 0 && ph <= 14, what, ph, "0 to 14");
   }
 }

@@ -1,6 +1,5 @@
 package starchfilm.jar.reagent;
 
-import java.util.Locale;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import starchfilm.numerics.evidence.Figures;
 
@@ -29,13 +28,10 @@ final class Titration {
     double brought = freeCharge(ph) + molPerM3 * reagent.chargeBroughtAt(ph);
     if (!(wanted * brought > 0)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "pH wanted: %s given, but %s of %s mol/L does not reach it, however"
-                  + " much is added; ask for a pH nearer to 7 or use a stronger solution",
-              Figures.of(ph, 3),
-              reagent.tradeName(),
-              Figures.of(molPerM3 / MOL_PER_M3, 3)));
+          ("pH wanted: %s given, but %s of %s mol/L does not reach it, however"
+                  + " much is added; ask for a pH nearer to 7 or use a stronger solution")
+              .formatted(
+                  Figures.of(ph, 3), reagent.tradeName(), Figures.of(molPerM3 / MOL_PER_M3, 3)));
     }
     return wanted / brought;
   }

@@ -1,8 +1,8 @@
 package starchfilm.jar.recovery;
 
-import java.util.Locale;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * Something put into the glycerol after it was neutralised.
@@ -14,19 +14,18 @@ import starchfilm.numerics.evidence.Figures;
 public record LaterAddition(Agent agent, Estimate massKg, Estimate takenOutKg) {
   /** Checks the amounts. */
   public LaterAddition {
-    if (massKg.value() < 0 || takenOutKg.value() < 0) {
-      throw new IllegalArgumentException(
-          agent.tradeName()
-              + ": less than 0 g given, allowed 0 g or more; write what was added and taken out");
-    }
+    Refusal.unless(
+        massKg.value() >= 0 && takenOutKg.value() >= 0,
+        agent.tradeName(),
+        "less than 0 g",
+        "0 g or more; write what was added and taken out");
     if (takenOutKg.value() > massKg.value()) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "%s: %s g taken out of %s g added; dry it before weighing, or leave it out",
-              agent.tradeName(),
-              Figures.grams(takenOutKg.value()),
-              Figures.grams(massKg.value())));
+          "%s: %s g taken out of %s g added; dry it before weighing, or leave it out"
+              .formatted(
+                  agent.tradeName(),
+                  Figures.grams(takenOutKg.value()),
+                  Figures.grams(massKg.value())));
     }
   }
 

@@ -3,6 +3,7 @@ package starchfilm.jar.recovery;
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * The oil of one batch.
@@ -36,26 +37,24 @@ public record OilBatch(Estimate massKg, Estimate saponificationMgPerG, Estimate 
 
   /** Checks the figures. */
   public OilBatch {
-    if (!(massKg.value() > 0)) {
-      throw new IllegalArgumentException(
-          "oil: "
-              + Figures.grams(massKg.value())
-              + " g given, allowed more than 0 g; write what went into the batch");
-    }
-    if (!(saponificationMgPerG.value() >= 100 && saponificationMgPerG.value() <= 400)) {
-      throw new IllegalArgumentException(
-          "saponification value: "
-              + saponificationMgPerG.value()
-              + " given, allowed 100 to 400 mg KOH/g; common oils have 180 to 265");
-    }
-    if (!(acidMgPerG.value() >= 0 && acidMgPerG.value() < saponificationMgPerG.value())) {
-      throw new IllegalArgumentException(
-          "acid value: "
-              + acidMgPerG.value()
-              + " given, allowed 0 to "
-              + saponificationMgPerG.value()
-              + " mg KOH/g, the saponification value; used frying oil has 1 to 8");
-    }
+    Refusal.unless(
+        massKg.value() > 0,
+        "oil",
+        Figures.grams(massKg.value()) + " g",
+        "more than 0 g; write what went into the batch");
+    double saponification = saponificationMgPerG.value();
+    Refusal.unless(
+        saponification >= 100 && saponification <= 400,
+        "saponification value",
+        saponification,
+        "100 to 400 mg KOH/g; common oils have 180 to 265");
+    Refusal.unless(
+        acidMgPerG.value() >= 0 && acidMgPerG.value() < saponification,
+        "acid value",
+        acidMgPerG.value(),
+        "0 to "
+            + saponification
+            + " mg KOH/g, the saponification value; used frying oil has 1 to 8");
   }
 
   /**

@@ -1,7 +1,6 @@
 package starchfilm.jar.recovery;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.material.ingredient.MolarMass;
@@ -9,6 +8,7 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -122,18 +122,17 @@ public record RecoveryBalance(
     double most = MOST_RECOVERED * reacted(alcoholPerFat) * (bound.value() + Band.Z90 * bound.sd());
     double room =
         log.jarKg().value() - others.value() + Band.Z90 * Math.hypot(log.jarKg().sd(), others.sd());
-    if (room < least) {
-      throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "what the jar holds: %s g given, allowed %s g or more, since the batch must have"
-                  + " given at least %s g glycerol beside %s g salt, soap and fatty acid;"
-                  + " weigh the jar's content again, or say how much of the crude layer went in",
-              Figures.grams(log.jarKg().value()),
-              Figures.grams(least + others.value()),
-              Figures.grams(least),
-              Figures.grams(others.value())));
-    }
+    Refusal.unless(
+        room >= least,
+        "what the jar holds",
+        Figures.grams(log.jarKg().value()) + " g",
+        Figures.grams(least + others.value())
+            + " g or more, since the batch must have given at least "
+            + Figures.grams(least)
+            + " g glycerol beside "
+            + Figures.grams(others.value())
+            + " g salt, soap and fatty acid; weigh the jar's content again, or say how much of the"
+            + " crude layer went in");
     return Estimate.between(least, Math.min(most, room));
   }
 
@@ -168,15 +167,13 @@ public record RecoveryBalance(
       return OptionalDouble.empty();
     }
     double boundInAll = bound.value() / log.shareWorkedUp().value();
-    if (LEAST_RECOVERED * boundInAll > crude.get().value()) {
-      throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "crude layer: %s g given, allowed %s g or more, the glycerol that this oil must"
-                  + " give; let it settle longer, or check the oil's mass",
-              Figures.grams(crude.get().value()),
-              Figures.grams(LEAST_RECOVERED * boundInAll)));
-    }
+    Refusal.unless(
+        LEAST_RECOVERED * boundInAll <= crude.get().value(),
+        "crude layer",
+        Figures.grams(crude.get().value()) + " g",
+        Figures.grams(LEAST_RECOVERED * boundInAll)
+            + " g or more, the glycerol that this oil must give; let it settle longer, or check the"
+            + " oil's mass");
     double middle = (LEAST_RECOVERED + MOST_RECOVERED) / 2;
     return OptionalDouble.of(Math.min(1, middle * boundInAll / crude.get().value()));
   }

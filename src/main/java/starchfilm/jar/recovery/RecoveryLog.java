@@ -1,11 +1,11 @@
 package starchfilm.jar.recovery;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import starchfilm.jar.reagent.Dose;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * What the maker of a jar of recovered glycerol did, in the order it was done.
@@ -44,34 +44,28 @@ public record RecoveryLog(
     requirePositive(alcohol.tradeName(), alcoholKg);
     requirePositive("what the jar holds", jarKg);
     crudeLayerKg.ifPresent(kg -> requirePositive("crude layer", kg));
-    if (!(shareWorkedUp.value() > 0 && shareWorkedUp.value() <= 1)) {
-      throw new IllegalArgumentException(
-          "share of the crude layer worked up: "
-              + shareWorkedUp.value() * 100
-              + " % given, allowed more than 0 to 100 %");
-    }
+    Refusal.unless(
+        shareWorkedUp.value() > 0 && shareWorkedUp.value() <= 1,
+        "share of the crude layer worked up",
+        shareWorkedUp.value() * 100,
+        " %",
+        "more than 0 to 100 %");
     double allIn =
         oil.massKg().value()
             + alcoholKg.value()
             + catalyst.chargeMol().value() * catalyst.reagent().kgPerMol();
     crudeLayerKg.ifPresent(
-        kg -> {
-          if (kg.value() > allIn) {
-            throw new IllegalArgumentException(
-                String.format(
-                    Locale.ROOT,
-                    "crude layer: %s g given, allowed up to %s g, the oil, alcohol and lye"
-                        + " together; weigh the lower layer alone",
-                    Figures.grams(kg.value()),
-                    Figures.grams(allIn)));
-          }
-        });
+        kg ->
+            Refusal.unless(
+                kg.value() <= allIn,
+                "crude layer",
+                Figures.grams(kg.value()) + " g",
+                "up to "
+                    + Figures.grams(allIn)
+                    + " g, the oil, alcohol and lye together; weigh the lower layer alone"));
   }
 
   private static void requirePositive(String what, Estimate massKg) {
-    if (!(massKg.value() > 0)) {
-      throw new IllegalArgumentException(
-          what + ": " + Figures.grams(massKg.value()) + " g given, allowed more than 0 g");
-    }
+    Refusal.unless(massKg.value() > 0, what, Figures.grams(massKg.value()) + " g", "more than 0 g");
   }
 }

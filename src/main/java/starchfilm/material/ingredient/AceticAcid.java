@@ -1,6 +1,7 @@
 package starchfilm.material.ingredient;
 
 import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -57,10 +58,7 @@ public final class AceticAcid {
    * @return pH at 25 C; 7 without acid
    */
   public static double ph(double molPerM3) {
-    if (!(molPerM3 >= 0)) {
-      throw new IllegalArgumentException(
-          "acetic acid: " + molPerM3 + " mol/m3 given, allowed 0 or more");
-    }
+    Refusal.unless(molPerM3 >= 0, "acetic acid", molPerM3, " mol/m3", "0 or more");
     double concentration = molPerM3 / LITRES_PER_M3;
     double fromAcid = (-KA + Math.sqrt(KA * KA + 4 * KA * concentration)) / 2;
     // [H+] = fromAcid + Kw/[H+], good to rounding where either term rules.

@@ -1,6 +1,7 @@
 package starchfilm.material.ingredient;
 
 import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -43,12 +44,11 @@ public final class FittedGlycerolActivity {
    * @return water activity (ratio, 0 to 1), rising with the water held
    */
   public double activity(double waterKgPerKgGlycerol) {
-    if (!(waterKgPerKgGlycerol >= 0)) {
-      throw new IllegalArgumentException(
-          "water held by glycerol: "
-              + waterKgPerKgGlycerol
-              + " given, allowed 0 or more kg per kg glycerol");
-    }
+    Refusal.unless(
+        waterKgPerKgGlycerol >= 0,
+        "water held by glycerol",
+        waterKgPerKgGlycerol,
+        "0 or more kg per kg glycerol");
     return Math.exp(logActivity(waterKgPerKgGlycerol * MOLES_PER_MASS_RATIO));
   }
 
@@ -64,10 +64,8 @@ public final class FittedGlycerolActivity {
    * @throws IllegalArgumentException outside 0 to 1
    */
   public double waterKgPerKgGlycerol(double activity) {
-    if (!(activity >= 0 && activity <= 1)) {
-      throw new IllegalArgumentException(
-          "water activity: " + activity + " given, allowed 0 to 1 (90 % is 0.9)");
-    }
+    Refusal.unless(
+        activity >= 0 && activity <= 1, "water activity", activity, "0 to 1 (90 % is 0.9)");
     if (activity == 0) {
       return 0;
     }

@@ -1,6 +1,7 @@
 package starchfilm.material.recipe;
 
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * How the paste was cooked.
@@ -13,16 +14,13 @@ import starchfilm.numerics.evidence.Estimate;
 public record Cook(Estimate durationS, Estimate topTemperatureK, Estimate waterLostKg) {
   /** Checks that neither time nor water is negative and the temperature is above absolute zero. */
   public Cook {
-    if (durationS.value() < 0) {
-      throw new IllegalArgumentException(
-          "cooking time: " + durationS.value() + " s given, allowed 0 s or more");
-    }
-    if (!(topTemperatureK.value() > 0)) {
-      throw new IllegalArgumentException(
-          "top temperature of the cook: "
-              + topTemperatureK.value()
-              + " K given, allowed above 0 K; 90 °C is 363.15 K");
-    }
+    Refusal.unless(durationS.value() >= 0, "cooking time", durationS.value(), " s", "0 s or more");
+    Refusal.unless(
+        topTemperatureK.value() > 0,
+        "top temperature of the cook",
+        topTemperatureK.value(),
+        " K",
+        "above 0 K; 90 °C is 363.15 K");
     Amounts.requireMass("water lost in the pot", waterLostKg);
   }
 }

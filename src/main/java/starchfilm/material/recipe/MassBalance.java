@@ -1,11 +1,11 @@
 package starchfilm.material.recipe;
 
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * The sums over one recipe: what went in, what stays, and how sure both are.
@@ -38,10 +38,8 @@ final class MassBalance {
       inPowders += portion.massKg().value() * portion.inertFraction().value();
     }
     dryStarch = dryStarchKg.values().stream().mapToDouble(Double::doubleValue).sum();
-    if (!(dryStarch > 0)) {
-      throw new IllegalArgumentException(
-          "starch: 0 g given, allowed more than 0 g; write the grams of powder weighed");
-    }
+    Refusal.unless(
+        dryStarch > 0, "starch", "0 g", "more than 0 g; write the grams of powder weighed");
     double jarKg = recipe.glycerol().massKg().value();
     GlycerolStock stock = recipe.glycerol().stock();
     glycerol = jarKg * stock.glycerolFraction().value();
@@ -56,15 +54,13 @@ final class MassBalance {
             + Math.max(0, jarKg - glycerol - jarSalt)
             + (vinegarKg - aceticAcid);
     double lost = recipe.cook().waterLostKg().value();
-    if (lost > waterBefore) {
-      throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "water lost in the pot: %s g given, allowed 0 to %s g, all the water there is;"
-                  + " weigh the pot before and after the cook",
-              Figures.grams(lost),
-              Figures.grams(waterBefore)));
-    }
+    Refusal.unless(
+        lost <= waterBefore,
+        "water lost in the pot",
+        Figures.grams(lost) + " g",
+        "0 to "
+            + Figures.grams(waterBefore)
+            + " g, all the water there is; weigh the pot before and after the cook");
     water = waterBefore - lost;
   }
 

@@ -12,6 +12,7 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
 
@@ -135,13 +136,11 @@ public final class FilmIsotherm {
    * @throws IllegalArgumentException outside that range
    */
   public double moisture(double activity) {
-    if (!(activity >= 0 && activity < 1)) {
-      throw new IllegalArgumentException(
-          "moisture of the film: water activity: "
-              + activity
-              + " given, allowed 0 to below 1 (50 % is 0.5); at 1 a film takes up"
-              + " water without limit");
-    }
+    Refusal.unless(
+        activity >= 0 && activity < 1,
+        "moisture of the film: water activity",
+        activity,
+        "0 to below 1 (50 % is 0.5); at 1 a film takes up water without limit");
     double sum = NUMERICAL_WATER * activity / (1 - activity);
     if (glycerolWeight > 0) {
       sum += glycerolWeight * GLYCEROL_WATER.waterKgPerKgGlycerol(activity);

@@ -35,7 +35,7 @@ class JarPosteriorPublishedTest {
   void recordAloneIsTheBalanceDoneByHand() {
     RecoveryBalance balance = RecoveryBalance.of(log());
     Band pure =
-        new JarPosterior(log().jarKg(), new JarPrior.Recovered(balance, 0), Optional.empty())
+        new JarPosterior(log().jarKg(), JarPrior.recovered(balance, 0), Optional.empty())
             .content()
             .pureGlycerolKg()
             .times(1000);
@@ -86,7 +86,7 @@ class JarPosteriorPublishedTest {
   }
 
   private static JarPrior plain(RecoveryBalance balance) {
-    return new JarPrior.Recovered(
+    return JarPrior.recovered(
         new RecoveryBalance(
             Estimate.exact(balance.boundGlycerolKg().value()),
             balance.alcoholPerFat(),

@@ -63,7 +63,7 @@ class JarReadingPublishedTest {
   }
 
   private static Band glycerol(double salt, JarReading reading) {
-    JarPrior prior = new JarPrior.Reading(1, Estimate.exact(salt), 0, 0);
+    JarPrior prior = JarPrior.reading(1, Estimate.exact(salt), 0, 0);
     return new JarPosterior(Estimate.exact(1), prior, Optional.of(reading)).content().glycerol();
   }
 
