@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
+import starchfilm.planning.Plan;
 import starchfilm.planning.Series;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.caution.Caution;
@@ -36,8 +37,8 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
         PlanQuestion.read(
             asked.entries(), asked.surroundings().workingDirectory(), asked.surroundings().clock());
     boolean toTerminal = !results.areOnStandardOutput();
-    PlanQuestion.Answer found = question.answer(workshop());
-    List<NamedRecipe> recipes = NamedRecipe.of(found.plan(), found.series(), found.pieces());
+    Plan found = question.answer(workshop());
+    List<NamedRecipe> recipes = NamedRecipe.of(found);
     if (toTerminal) {
       asked.out().printSentences(lines(question, found, recipes));
     }
@@ -67,8 +68,7 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
     return ExitCodes.DONE;
   }
 
-  private static List<String> lines(
-      PlanQuestion question, PlanQuestion.Answer found, List<NamedRecipe> recipes) {
+  private static List<String> lines(PlanQuestion question, Plan found, List<NamedRecipe> recipes) {
     List<String> assumed = question.assumptions();
     return found
         .series()
@@ -81,11 +81,10 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
                         needed ->
                             PlanText.pieces(
                                 needed, recipes.get(0), assumed, Cautions.of(question.request()))))
-        .orElseGet(() -> PlanText.of(found.plan(), assumed));
+        .orElseGet(() -> PlanText.of(found, assumed));
   }
 
-  private static DataSheet data(
-      PlanQuestion question, PlanQuestion.Answer found, List<NamedRecipe> recipes) {
+  private static DataSheet data(PlanQuestion question, Plan found, List<NamedRecipe> recipes) {
     List<String> assumed = question.assumptions();
     List<Caution> cautions = Cautions.of(question.request());
     if (found.series().isPresent()) {
@@ -102,7 +101,7 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
         .orElseGet(
             () ->
                 Answers.plan(recipes, assumed, cautions)
-                    .tell("nothing_fits", PlanText.waysOut(found.plan())));
+                    .tell("nothing_fits", PlanText.waysOut(found)));
   }
 
   /** What earlier trials taught, where the new ones go or else where the command is run. */

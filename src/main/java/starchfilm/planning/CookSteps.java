@@ -6,6 +6,7 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import starchfilm.material.ingredient.CookGuide;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Cook;
@@ -38,38 +39,37 @@ public record CookSteps(
     return new CookSteps(
         kinds.stream().mapToDouble(StarchKind::gelatinisationOnsetK).min().orElseThrow(),
         kinds.stream().mapToDouble(StarchKind::gelatinisationEndK).max().orElseThrow(),
-        guides.stream()
-            .map(CookGuide::topCelsius)
-            .max(Comparator.comparingDouble(ValidRange::max).thenComparingDouble(ValidRange::min))
-            .orElseThrow(),
-        guides.stream()
-            .map(CookGuide::holdMinutes)
-            .max(Comparator.comparingDouble(ValidRange::max).thenComparingDouble(ValidRange::min))
-            .orElseThrow(),
+        most(guides, CookGuide::topCelsius),
+        most(guides, CookGuide::holdMinutes),
         guides.stream().map(CookGuide::remark).toList());
+  }
+
+  /** Every kind must be done: the range that goes furthest. */
+  private static ValidRange most(List<CookGuide> guides, Function<CookGuide, ValidRange> range) {
+    return guides.stream()
+        .map(range)
+        .max(Comparator.comparingDouble(ValidRange::max).thenComparingDouble(ValidRange::min))
+        .orElseThrow();
   }
 
   /** The same held for another time (s). */
   CookSteps heldFor(double seconds) {
-    double minutes = seconds / MINUTE_S;
-    return new CookSteps(
-        gelatinisesFromK,
-        gelatinisedAtK,
-        topCelsius,
-        new ValidRange(holdMinutes.quantity(), minutes, minutes, holdMinutes.unit()),
-        remarks);
+    return as(topCelsius, at(seconds / MINUTE_S, holdMinutes));
   }
 
   /** The same at the time and temperature that somebody wrote. */
   CookSteps as(Cook cook) {
-    double topC = cook.topTemperatureK().value() - ZERO_CELSIUS_K;
-    CookSteps held = heldFor(cook.durationS().value());
-    return new CookSteps(
-        gelatinisesFromK,
-        gelatinisedAtK,
-        new ValidRange(topCelsius.quantity(), topC, topC, topCelsius.unit()),
-        held.holdMinutes,
-        remarks);
+    return as(
+        at(cook.topTemperatureK().value() - ZERO_CELSIUS_K, topCelsius),
+        at(cook.durationS().value() / MINUTE_S, holdMinutes));
+  }
+
+  private CookSteps as(ValidRange top, ValidRange hold) {
+    return new CookSteps(gelatinisesFromK, gelatinisedAtK, top, hold, remarks);
+  }
+
+  private static ValidRange at(double figure, ValidRange range) {
+    return new ValidRange(range.quantity(), figure, figure, range.unit());
   }
 
   /** The cook, with what the steam took. */

@@ -37,6 +37,11 @@ record Design(
         0);
   }
 
+  /** How its starch is cooked. */
+  CookSteps cook() {
+    return CookSteps.of(blend.shares());
+  }
+
   Design poured(double otherThicknessM) {
     return new Design(blend, starchInPaste, plasticiser, vinegarInPaste, otherThicknessM, plates);
   }

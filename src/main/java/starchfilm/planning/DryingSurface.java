@@ -17,8 +17,18 @@ import starchfilm.drying.DryingForecaster;
  *
  * <p>The times of a forecast are close to log-normal, which gives the chance of being ready by a
  * date; cases that are never ready lower it by their share.
+ *
+ * @param logMean mean of the logarithm of the time (s)
+ * @param logSd its standard deviation
+ * @param share share of the likely cases that are ever ready
  */
-final class DryingSurface {
+record DryingSurface(
+    Range starch,
+    Range plasticiser,
+    Range logThickness,
+    SmoothSurface logMean,
+    SmoothSurface logSd,
+    SmoothSurface share) {
   private static final int STARCH_NODES = 3;
   private static final int PLASTICISER_NODES = 3;
   private static final int THICKNESS_NODES = 5;
@@ -31,31 +41,10 @@ final class DryingSurface {
   private static final int ROOT_EVALUATIONS = 100;
   private static final double NARROWEST_LOG_SD = 1e-3;
 
-  private final Range starch;
-  private final Range plasticiser;
-  private final Range logThickness;
-  private final SmoothSurface logMean;
-  private final SmoothSurface logSd;
-  private final SmoothSurface share;
-  private final NormalDistribution normal = new NormalDistribution(null, 0, 1);
-
-  private DryingSurface(
-      Range starch,
-      Range plasticiser,
-      Range logThickness,
-      SmoothSurface logMean,
-      SmoothSurface logSd,
-      SmoothSurface share) {
-    this.starch = starch;
-    this.plasticiser = plasticiser;
-    this.logThickness = logThickness;
-    this.logMean = logMean;
-    this.logSd = logSd;
-    this.share = share;
-  }
+  private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   /** The ends of one variable. */
-  private record Range(double from, double to) {
+  record Range(double from, double to) {
     /** The variable at one of Chebyshev's nodes, which are scaled to -1 to 1. */
     double at(double scaled) {
       return from + (to - from) * (scaled + 1) / 2;
@@ -152,7 +141,7 @@ final class DryingSurface {
   double chance(Design design, double byS) {
     double sd = Math.max(NARROWEST_LOG_SD, at(logSd, design));
     double ready = Math.min(1, Math.max(0, at(share, design)));
-    return ready * normal.cumulativeProbability((Math.log(byS) - at(logMean, design)) / sd);
+    return ready * NORMAL.cumulativeProbability((Math.log(byS) - at(logMean, design)) / sd);
   }
 
   /** The moment (s) by which a share of the likely cases is ready; infinite where it never is. */
@@ -161,7 +150,7 @@ final class DryingSurface {
     if (ready <= sure) {
       return Double.POSITIVE_INFINITY;
     }
-    double z = normal.inverseCumulativeProbability(sure / ready);
+    double z = NORMAL.inverseCumulativeProbability(sure / ready);
     return Math.exp(at(logMean, design) + z * at(logSd, design));
   }
 

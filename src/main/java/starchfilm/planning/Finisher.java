@@ -1,6 +1,7 @@
 package starchfilm.planning;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -10,8 +11,8 @@ import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmForecaster;
-import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Paste;
+import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Rounds a design to the balance and forecasts in full what was rounded. */
@@ -27,43 +28,53 @@ final class Finisher {
 
   PlannedRecipe finish(
       Design design, Set<Goal> goals, WishWindow window, List<BindingLimit> limits) {
-    return finish(design, CookSteps.of(design.blend().shares()), goals, window, limits);
+    return finish(
+        design, new Rounding(request, design, design.cook(), true), goals, window, limits);
   }
 
-  PlannedRecipe finish(
+  /** One group of a series, in which one thing alone is changed. */
+  Series.Group group(Design base, SeriesRequest series, int group, WishWindow window) {
+    double value = series.values().get(group);
+    Design design = series.what().in(base, value, request);
+    CookSteps cook = series.what().in(base.cook(), value);
+    PlannedRecipe recipe =
+        finish(
+            design,
+            new Rounding(request, design, cook, false),
+            EnumSet.noneOf(Goal.class),
+            window,
+            List.of());
+    double weighed = series.what().of(recipe.potfuls().get(0).recipe(), recipe.casting());
+    return new Series.Group(series.names().get(group), value, weighed, recipe);
+  }
+
+  private PlannedRecipe finish(
       Design design,
-      CookSteps cook,
+      Rounding rounding,
       Set<Goal> goals,
       WishWindow window,
       List<BindingLimit> limits) {
-    Rounding rounding = new Rounding(request, design, cook, !goals.isEmpty());
     List<Potful> potfuls = rounding.potfuls();
     double pourKg = rounding.pourKg();
-    Paste paste = Paste.cooked(potfuls.get(0).recipe());
-    Composition composition = paste.composition();
-    double wetM = pourKg / (request.kitchen().plate().areaM2() * composition.pasteDensityKgPerM3());
+    Recipe recipe = potfuls.get(0).recipe();
+    Paste paste = Paste.cooked(recipe);
+    double wetM =
+        pourKg / (request.kitchen().plate().areaM2() * paste.composition().pasteDensityKgPerM3());
     double wetSd = wetM * request.kitchen().scaleStepKg() / Math.sqrt(12) / pourKg;
     Casting casting =
-        request.casting(
-            paste, potfuls.get(0).recipe().cook(), new Estimate(wetM, wetSd), design.plates());
+        request.casting(paste, recipe.cook(), new Estimate(wetM, wetSd), design.plates());
     FilmForecast forecast = film.forecast(casting);
     return new PlannedRecipe(
         goals,
         potfuls,
-        cook,
+        rounding.cook(),
         casting,
-        pourKg,
         forecast,
         drying.forecast(casting),
         new PlannedRecipe.Chances(
             byDate(casting),
             WishWindow.meets(request.wish(), forecast),
             window.chance(forecast.glassTransitionK())),
-        Levelling.of(design.blend(), composition.dryStarch(), composition.pasteDensityKgPerM3()),
-        design.plates()
-            * pourKg
-            * composition.drySolids()
-            * (1 + forecast.equilibriumMoisture().middle()),
         limits);
   }
 

@@ -6,41 +6,13 @@ import starchfilm.film.FilmForecast;
 /** What a recipe may be best at. */
 public enum Goal {
   /** Most likely that nothing goes wrong. */
-  SAFEST(OptionalDouble.empty()) {
-    @Override
-    double score(Candidate candidate, RecipeSpace space) {
-      return Math.log(Math.max(1e-6, candidate.chance()))
-          + Math.log(Math.max(1e-6, candidate.wishChance()))
-          + comfort(candidate, space);
-    }
-  },
+  SAFEST(OptionalDouble.empty()),
   /** Most film, by its mass. */
-  MOST_FILM(OptionalDouble.of(1)) {
-    @Override
-    double score(Candidate candidate, RecipeSpace space) {
-      return Math.log(candidate.filmKg())
-          + WISH_SHARE * Math.log(Math.max(1e-6, candidate.wishChance()))
-          + TIE_BREAKER * comfort(candidate, space);
-    }
-  },
+  MOST_FILM(OptionalDouble.of(1)),
   /** Ready soonest. */
-  SOONEST(OptionalDouble.of(0)) {
-    @Override
-    double score(Candidate candidate, RecipeSpace space) {
-      return -Math.log(candidate.readyS())
-          + WISH_SHARE * Math.log(Math.max(1e-6, candidate.wishChance()))
-          + TIE_BREAKER * comfort(candidate, space);
-    }
-  },
+  SOONEST(OptionalDouble.of(0)),
   /** Closest to the film asked for. */
-  CLOSEST(OptionalDouble.empty()) {
-    @Override
-    double score(Candidate candidate, RecipeSpace space) {
-      return -distance(candidate, space)
-          + SECOND_THOUGHT
-              * (comfort(candidate, space) + Math.log(Math.max(1e-6, candidate.chance())));
-    }
-  };
+  CLOSEST(OptionalDouble.empty());
 
   /** Small enough that what decides is never traded for comfort by more than it can show. */
   private static final double TIE_BREAKER = 0.003;
@@ -77,7 +49,18 @@ public enum Goal {
   }
 
   /** How good a recipe is; more is better, and only differences count. */
-  abstract double score(Candidate candidate, RecipeSpace space);
+  double score(Candidate candidate, RecipeSpace space) {
+    double inTime = Math.log(Math.max(1e-6, candidate.chance()));
+    double asWished = Math.log(Math.max(1e-6, candidate.wishChance()));
+    double comfort = comfort(candidate, space);
+    return switch (this) {
+      case SAFEST -> inTime + asWished + comfort;
+      case MOST_FILM ->
+          Math.log(candidate.filmKg()) + WISH_SHARE * asWished + TIE_BREAKER * comfort;
+      case SOONEST -> -Math.log(candidate.readyS()) + WISH_SHARE * asWished + TIE_BREAKER * comfort;
+      case CLOSEST -> -distance(candidate, space) + SECOND_THOUGHT * (comfort + inTime);
+    };
+  }
 
   /** How pleasant a recipe is to make; 0 at best, and small where nothing is at stake. */
   private static double comfort(Candidate candidate, RecipeSpace space) {

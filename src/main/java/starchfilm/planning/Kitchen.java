@@ -2,6 +2,9 @@ package starchfilm.planning;
 
 import java.util.List;
 import starchfilm.casting.Plate;
+import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * What the paste is cooked in, weighed on and poured on.
@@ -31,8 +34,11 @@ public record Kitchen(
     this(potM3, scaleStepKg, plate, rimM, plates, unevenness, List.of());
   }
 
-  /** How far a pot may be filled: paste heaves and spits; judged, no source. */
-  static final double FILLED = 0.75;
+  /**
+   * What a pot takes over what it holds brim-full (kg per m3): paste heaves and spits, so it is
+   * filled to three quarters (judged, no source), and is as heavy as water.
+   */
+  static final double HOLDS_KG_PER_M3 = 0.75 * Composition.WATER_KG_PER_M3;
 
   private static final double LARGEST_POT_M3 = 1;
   private static final double COARSEST_STEP_KG = 0.1;
@@ -45,43 +51,38 @@ public record Kitchen(
   /** Checks every figure. */
   public Kitchen {
     sizes = List.copyOf(sizes);
-    Sentence.require(
+    Refusal.unless(
         potM3 > 0 && potM3 <= LARGEST_POT_M3,
         "pot",
-        Sentence.number(potM3 * 1e3) + " l",
-        "more than 0 to 1000 l",
-        "write how much the pot holds");
-    Sentence.require(
+        Figures.of(potM3 * 1e3, 3) + " l",
+        "more than 0 to 1000 l; write how much the pot holds");
+    Refusal.unless(
         scaleStepKg > 0 && scaleStepKg <= COARSEST_STEP_KG,
         "step of the balance",
-        Sentence.grams(scaleStepKg),
-        "more than 0 to 100 g",
-        "write the smallest step its display shows, such as 1 g or 0.1 g");
-    Sentence.require(
+        Figures.grams(scaleStepKg) + " g",
+        "more than 0 to 100 g; write the smallest step its display shows, such as 1 g or 0.1 g");
+    Refusal.unless(
         plates >= 1 && plates <= MOST_PLATES,
         "plates",
         String.valueOf(plates),
-        "1 to 1000",
-        "write how many plates you have");
-    Sentence.require(
+        "1 to 1000; write how many plates you have");
+    Refusal.unless(
         Math.min(plate.lengthM(), plate.widthM()) >= SMALLEST_SIDE_M
             && Math.max(plate.lengthM(), plate.widthM()) <= LARGEST_SIDE_M,
         "sides of a plate",
-        Sentence.number(plate.lengthM() * 1e3) + " x " + Sentence.millimetres(plate.widthM()),
-        "10 to 5000 mm",
-        "write length and width of one plate");
-    Sentence.require(
+        Figures.of(plate.lengthM() * 1e3, 3) + " x " + Figures.of(1e3 * plate.widthM(), 3) + " mm",
+        "10 to 5000 mm; write length and width of one plate");
+    Refusal.unless(
         rimM >= 0 && rimM <= HIGHEST_RIM_M,
         "rim",
-        Sentence.millimetres(rimM),
-        "0 to 200 mm",
-        "write how high the rim stands above the plate, 0 mm for none");
-    Sentence.require(
+        Figures.of(1e3 * rimM, 3) + " mm",
+        "0 to 200 mm; write how high the rim stands above the plate, 0 mm for none");
+    Refusal.unless(
         unevenness >= 0 && unevenness <= MOST_UNEVEN,
         "unevenness",
-        Sentence.percent(unevenness),
-        "0 to 90 %",
-        "write how far the thin edge is below the average; 25 % if nobody" + " measured it");
+        Figures.percent(unevenness) + " %",
+        "0 to 90 %; write how far the thin edge is below the average; 25 % if nobody"
+            + " measured it");
   }
 
   /** The plate with what its rim leaves above a pour. */

@@ -3,6 +3,7 @@ package starchfilm.planning;
 import static starchfilm.numerics.units.Nature.GRAVITY_M_PER_S2;
 
 import java.util.List;
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
@@ -54,6 +55,13 @@ public record Levelling(double viscosityPaS, double levelsFromM, double standsUp
 
   /** A ridge is gone at a twentieth of its height: after three times tau. */
   private static final double TIMES_TAU = 3;
+
+  static Levelling of(Composition paste) {
+    return of(
+        StarchBlend.of(paste.starchShares(), Double.POSITIVE_INFINITY),
+        paste.dryStarch(),
+        paste.pasteDensityKgPerM3());
+  }
 
   static Levelling of(StarchBlend blend, double starchInPaste, double densityKgPerM3) {
     double place =

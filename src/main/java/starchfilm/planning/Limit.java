@@ -28,11 +28,11 @@ public enum Limit {
   /**
    * A request with this limit elsewhere.
    *
-   * @param to where: kg of glycerol, dry starch times what there is, m3 for the pot, plates, s for
-   *     the date, m of dry film; infinite where starch, date or thickness no longer limit
+   * @param now where it stands: kg, m3, plates, s or m of dry film
+   * @param to where it is moved; infinite where starch, date or thickness no longer limit
    * @throws IllegalArgumentException where the limit is no figure of a request
    */
-  PlanRequest movedTo(double to, PlanRequest request) {
+  PlanRequest moved(double now, double to, PlanRequest request) {
     return switch (this) {
       case GLYCEROL -> request.with(request.supplies().withGlycerol(to));
       case STARCH ->
@@ -40,14 +40,19 @@ public enum Limit {
               request
                   .supplies()
                   .withStarches(
-                      request.supplies().starches().stream().map(s -> s.times(to)).toList()));
+                      request.supplies().starches().stream().map(s -> s.times(to / now)).toList()));
       case POT -> request.with(request.kitchen().withPot(to));
       case PLATES -> request.with(request.kitchen().withPlates((int) to));
       case DATE -> request.by(finite(to));
-      case THICKEST_FILM, THINNEST_FILM -> request.with(request.wish().thick(finite(to)));
+      case THICKEST_FILM -> thick(to / (1 + Wish.GIVE_OR_TAKE), request);
+      case THINNEST_FILM -> thick(to / (1 - Wish.GIVE_OR_TAKE), request);
       case RIM, LEVELLING, WISH ->
           throw new IllegalArgumentException(this + " is no figure of a request");
     };
+  }
+
+  private static PlanRequest thick(double dryM, PlanRequest request) {
+    return request.with(request.wish().thick(finite(dryM)));
   }
 
   private static OptionalDouble finite(double value) {

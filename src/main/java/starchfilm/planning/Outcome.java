@@ -14,7 +14,7 @@ package starchfilm.planning;
  * @param wishChance how likely the film is as asked, 0 to 1
  * @param glycerolKg what the jar gives, of its own content (kg)
  * @param starchKg dry starch used (kg)
- * @param potfulKg paste for one plate, with what stays in the pot (kg)
+ * @param potM3 what a pot must hold, brim-full, for one plate (m3)
  */
 public record Outcome(
     int plates,
@@ -27,4 +27,4 @@ public record Outcome(
     double wishChance,
     double glycerolKg,
     double starchKg,
-    double potfulKg) {}
+    double potM3) {}

@@ -1,6 +1,8 @@
 package starchfilm.planning;
 
 import starchfilm.casting.Plate;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * Film wanted: pieces of one size, or an area. What lies near the edge of a plate is cut off.
@@ -28,8 +30,8 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
     require(
         isArea ? lengthM * widthM <= MOST_AREA_M2 : Math.min(lengthM, widthM) >= SMALLEST_M,
         isArea
-            ? Sentence.number(lengthM * widthM) + " m2"
-            : "pieces of " + Sentence.millimetres(Math.min(lengthM, widthM)),
+            ? Figures.of(lengthM * widthM, 3) + " m2"
+            : "pieces of " + Figures.of(1e3 * Math.min(lengthM, widthM), 3) + " mm",
         isArea ? "up to 1000 m2" : "sides of 2 mm or more",
         "check the unit");
   }
@@ -67,19 +69,21 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
     require(
         each != 0,
         "pieces of "
-            + Sentence.number(1e3 * lengthM)
+            + Figures.of(1e3 * lengthM, 3)
             + " x "
-            + Sentence.millimetres(widthM)
+            + Figures.of(1e3 * widthM, 3)
+            + " mm"
             + " on a plate of "
-            + Sentence.number(1e3 * plate.lengthM())
+            + Figures.of(1e3 * plate.lengthM(), 3)
             + " x "
-            + Sentence.millimetres(plate.widthM()),
+            + Figures.of(1e3 * plate.widthM(), 3)
+            + " mm",
         "pieces that fit 10 mm inside the plate's edge",
         "take larger plates or smaller pieces");
     return (int) Math.ceil(count / each - 1e-9);
   }
 
   private static void require(boolean holds, String given, String allowed, String mend) {
-    Sentence.require(holds, "pieces", given, allowed, mend);
+    Refusal.unless(holds, "pieces", given, allowed + "; " + mend);
   }
 }

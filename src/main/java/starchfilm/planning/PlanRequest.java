@@ -16,6 +16,8 @@ import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * Everything a plan needs to know.
@@ -48,23 +50,22 @@ public record PlanRequest(
     ClosedHeat.of(new GlycerolPortion(Estimate.exact(supplies.glycerolKg()), supplies.jar()), place)
         .ifPresent(
             closed ->
-                Sentence.require(false, "room", closed, ClosedHeat.allowed(), ClosedHeat.mend()));
+                Refusal.unless(
+                    false, "room", closed, ClosedHeat.allowed() + "; " + ClosedHeat.mend()));
     requireAfterThePour(byS.orElse(DAY_S));
-    Sentence.require(
+    Refusal.unless(
         sure >= LEAST_SURE && sure <= MOST_SURE,
         "how sure the date must be",
-        Sentence.percent(sure),
-        "5 to 99 %",
-        "80 % is a usual choice");
+        Figures.percent(sure) + " %",
+        "5 to 99 %; 80 % is a usual choice");
   }
 
   static void requireAfterThePour(double byS) {
-    Sentence.require(
+    Refusal.unless(
         byS > 0,
         "date",
-        Sentence.days(byS) + " after the pour",
-        "a time after the pour",
-        "write when the film must be ready, such as 5d");
+        Figures.of(byS / DAY_S, 3) + " days after the pour",
+        "a time after the pour; write when the film must be ready, such as 5d");
   }
 
   /** The film of a design, its composition taken as exact: a search compares middles. */
@@ -78,7 +79,7 @@ public record PlanRequest(
   Casting casting(Design design) {
     return casting(
         Paste.exactly(design.composition(supplies)),
-        CookSteps.of(design.blend().shares()).cook(Estimate.exact(0)),
+        design.cook().cook(Estimate.exact(0)),
         Estimate.exact(design.wetThicknessM()),
         1);
   }

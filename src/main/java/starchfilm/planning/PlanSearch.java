@@ -81,8 +81,8 @@ final class PlanSearch {
     return best;
   }
 
-  Optional<Found> best(PlanRequest request, Goal goal) {
-    return Optional.ofNullable(best(request, List.of(goal), false).get(goal));
+  Optional<Found> best(PlanRequest request, Goal goal, boolean beyondLevelling) {
+    return Optional.ofNullable(best(request, List.of(goal), beyondLevelling).get(goal));
   }
 
   private record Task(Goal goal, RecipeSpace space) {

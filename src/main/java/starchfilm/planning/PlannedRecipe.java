@@ -8,7 +8,6 @@ import java.util.Set;
 import starchfilm.casting.Casting;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
-import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Recipe;
 
 /**
@@ -18,12 +17,9 @@ import starchfilm.material.recipe.Recipe;
  * @param potfuls what goes into the pot, the largest first
  * @param cook how it is cooked
  * @param casting the first potful on a plate
- * @param pourKg paste on one plate (kg)
  * @param film the dry film
  * @param drying how it dries, in the three spots
  * @param chances how likely it is as asked
- * @param levelling between which wet thicknesses the paste levels and stays on the plate
- * @param filmKg film from all plates, at rest with the air of use (kg)
  * @param limits what keeps it from giving more
  */
 public record PlannedRecipe(
@@ -31,12 +27,9 @@ public record PlannedRecipe(
     List<Potful> potfuls,
     CookSteps cook,
     Casting casting,
-    double pourKg,
     FilmForecast film,
     DryingForecast drying,
     Chances chances,
-    Levelling levelling,
-    double filmKg,
     List<BindingLimit> limits) {
   /**
    * How likely a recipe is as asked.
@@ -67,21 +60,14 @@ public record PlannedRecipe(
    */
   public static PlannedRecipe written(
       Recipe recipe, Casting casting, FilmForecast film, DryingForecast drying) {
-    Composition composition = casting.composition();
-    StarchBlend blend = StarchBlend.of(composition.starchShares(), Double.POSITIVE_INFINITY);
     return new PlannedRecipe(
         EnumSet.noneOf(Goal.class),
         List.of(new Potful(casting.pour().plates(), 1, recipe, casting.paste().massKg())),
-        CookSteps.of(composition.starchShares()).as(recipe.cook()),
+        CookSteps.of(casting.composition().starchShares()).as(recipe.cook()),
         casting,
-        casting.pouredKg(),
         film,
         drying,
         new Chances(OptionalDouble.empty(), true, 1),
-        Levelling.of(blend, composition.dryStarch(), composition.pasteDensityKgPerM3()),
-        casting.pouredOnAllKg()
-            * composition.drySolids()
-            * (1 + film.equilibriumMoisture().middle()),
         List.of());
   }
 
@@ -92,6 +78,23 @@ public record PlannedRecipe(
    */
   public int plates() {
     return casting.pour().plates();
+  }
+
+  /** Paste on one plate (kg). */
+  public double pourKg() {
+    return casting.pouredKg();
+  }
+
+  /** Between which wet thicknesses the paste levels and stays on the plate. */
+  public Levelling levelling() {
+    return Levelling.of(casting.composition());
+  }
+
+  /** Film from all plates, at rest with the air of use (kg). */
+  public double filmKg() {
+    return casting.pouredOnAllKg()
+        * casting.composition().drySolids()
+        * (1 + film.equilibriumMoisture().middle());
   }
 
   /**

@@ -4,15 +4,19 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.IntStream;
+import starchfilm.casting.Plate;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.material.recipe.Composition;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 import starchfilm.planning.PlanSearch.Found;
 
 /**
@@ -43,34 +47,28 @@ public final class Planner {
    *
    * @param request what is at hand, and what is wanted
    * @return recipes, or the ways out where nothing fits
-   * @throws UnworkableRequestException where the wishes contradict each other, the pot cannot fill
-   *     a plate, or an open pan cannot cook the starch
+   * @throws IllegalArgumentException where the wishes contradict each other, the pot cannot fill a
+   *     plate, or an open pan cannot cook the starch
    */
   public Plan plan(PlanRequest request) {
-    new WishCheck(request).requirePossible();
-    requirePotForOnePlate(request);
-    PlanSearch search = new PlanSearch(request, factors);
-    Map<Goal, Found> best = search.best(request, EnumSet.allOf(Goal.class), false);
-    if (best.isEmpty()) {
-      return new Plan(request, List.of(), new WaysOut(search, request).list());
-    }
-    List<Choice> choices = distinct(best);
-    Relaxations relaxations = new Relaxations(search, request);
-    Finisher finisher = new Finisher(request, factors);
-    PlannedRecipe[] recipes = new PlannedRecipe[choices.size()];
-    IntStream.range(0, recipes.length)
-        .parallel()
-        .forEach(
-            i -> {
-              Choice choice = choices.get(i);
-              recipes[i] =
-                  finisher.finish(
-                      inTime(request, choice.found()),
-                      choice.goals(),
-                      choice.found().space().window(),
-                      relaxations.of(choice.best()));
-            });
-    return new Plan(request, List.of(recipes), List.of());
+    return planned(
+        request,
+        EnumSet.allOf(Goal.class),
+        (search, best) -> {
+          LimitMoves moves = new LimitMoves(search, request);
+          Finisher finisher = new Finisher(request, factors);
+          return Plan.of(
+              request,
+              distinct(best).parallelStream()
+                  .map(
+                      choice ->
+                          finisher.finish(
+                              inTime(request, choice.found()),
+                              choice.goals(),
+                              choice.found().space().window(),
+                              moves.bindingOn(choice.best())))
+                  .toList());
+        });
   }
 
   /**
@@ -80,50 +78,33 @@ public final class Planner {
    * @param asked what is at hand, and what is wanted; its plates are counted anew
    * @param series the one thing
    * @param scatter how far plates lie apart that are meant to be the same
-   * @return the series, or the ways out where no recipe fits at all
-   * @throws UnworkableRequestException where the cupboard cannot fill every group
+   * @return the plan with its series, or the ways out where no recipe fits at all
+   * @throws IllegalArgumentException where the cupboard cannot fill every group
    */
-  public SeriesAnswer series(PlanRequest asked, SeriesRequest series, PlateScatter scatter) {
+  public Plan series(PlanRequest asked, SeriesRequest series, PlateScatter scatter) {
     requireAlike(asked.kitchen());
     int groups = series.values().size();
     PlanRequest request = asked.with(asked.kitchen().withPlates(groups * series.platesEach()));
-    new WishCheck(request).requirePossible();
-    requirePotForOnePlate(request);
-    PlanSearch search = new PlanSearch(request, factors);
-    Optional<Found> best = search.best(request, Goal.SAFEST);
-    if (best.isEmpty()) {
-      return new SeriesAnswer(
-          Optional.empty(), new Plan(request, List.of(), new WaysOut(search, request).list()));
-    }
-    Found found = best.get();
-    Design base = inTime(request, found).on(series.platesEach());
-    Finisher finisher = new Finisher(request, factors);
-    Series.Group[] done = new Series.Group[groups];
-    IntStream.range(0, groups)
-        .parallel()
-        .forEach(
-            i -> {
-              double value = series.values().get(i);
-              CookSteps cook = series.what().in(CookSteps.of(base.blend().shares()), value);
-              PlannedRecipe recipe =
-                  finisher.finish(
-                      series.what().in(base, value, request),
-                      cook,
-                      EnumSet.noneOf(Goal.class),
-                      found.space().window(),
-                      List.of());
-              double weighed = series.what().of(recipe.potfuls().get(0).recipe(), recipe.casting());
-              done[i] = new Series.Group(series.names().get(i), value, weighed, recipe);
-            });
-    Series whole =
-        new Series(
-            request,
-            series,
-            List.of(done),
-            Series.drawn(groups, series.seed()),
-            SeriesPower.of(series, List.of(done), scatter));
-    whole.requireSupplied();
-    return new SeriesAnswer(Optional.of(whole), new Plan(request, List.of(), List.of()));
+    return safest(
+        request,
+        found -> {
+          Design base = inTime(request, found).on(series.platesEach());
+          Finisher finisher = new Finisher(request, factors);
+          List<Series.Group> done =
+              IntStream.range(0, groups)
+                  .parallel()
+                  .mapToObj(i -> finisher.group(base, series, i, found.space().window()))
+                  .toList();
+          Series whole =
+              new Series(
+                  request,
+                  series,
+                  done,
+                  Series.drawn(groups, series.seed()),
+                  SeriesPower.of(series, done, scatter));
+          whole.requireSupplied();
+          return Plan.of(whole);
+        });
   }
 
   /**
@@ -131,57 +112,55 @@ public final class Planner {
    *
    * @param asked what is at hand, and what is wanted
    * @param pieces the pieces
-   * @return what they take, or the ways out where no recipe fits at all
-   * @throws UnworkableRequestException where no piece fits a plate
+   * @return the plan with what they take, or the ways out where no recipe fits at all
+   * @throws IllegalArgumentException where no piece fits a plate
    */
-  public PiecesAnswer pieces(PlanRequest asked, Pieces pieces) {
+  public Plan pieces(PlanRequest asked, Pieces pieces) {
     requireAlike(asked.kitchen());
-    int plates = pieces.platesOf(asked.kitchen().plate());
+    Plate plate = asked.kitchen().plate();
+    int plates = pieces.platesOf(plate);
     PlanRequest one = PiecesPlan.unlimited(asked, plates);
-    new WishCheck(one).requirePossible();
-    requirePotForOnePlate(one);
-    PlanSearch search = new PlanSearch(one, factors);
-    Optional<Found> best = search.best(one, Goal.SAFEST);
-    if (best.isEmpty()) {
-      return new PiecesAnswer(
-          Optional.empty(), new Plan(asked, List.of(), new WaysOut(search, one).list()));
-    }
-    Found found = best.get();
-    PlannedRecipe recipe =
-        new Finisher(one, factors)
-            .finish(inTime(one, found), EnumSet.of(Goal.SAFEST), found.space().window(), List.of());
-    int pours = (plates + recipe.plates() - 1) / recipe.plates();
-    return new PiecesAnswer(
-        Optional.of(
-            new PiecesPlan(
-                asked, pieces, pieces.from(asked.kitchen().plate()), plates, pours, recipe)),
-        new Plan(asked, List.of(), List.of()));
+    return safest(
+        one,
+        found -> {
+          PlannedRecipe recipe =
+              new Finisher(one, factors)
+                  .finish(
+                      inTime(one, found),
+                      EnumSet.of(Goal.SAFEST),
+                      found.space().window(),
+                      List.of());
+          int pours = (plates + recipe.plates() - 1) / recipe.plates();
+          return Plan.of(new PiecesPlan(asked, pieces, pieces.from(plate), plates, pours, recipe));
+        });
+  }
+
+  private Plan safest(PlanRequest request, Function<Found, Plan> made) {
+    return planned(
+        request,
+        EnumSet.of(Goal.SAFEST),
+        (search, best) -> made.apply(best.values().iterator().next()));
+  }
+
+  /** What is made of the best recipes for some goals, or the ways out where there are none. */
+  private Plan planned(
+      PlanRequest request, Set<Goal> goals, BiFunction<PlanSearch, Map<Goal, Found>, Plan> made) {
+    new WishCheck(request).requirePossible();
+    requirePotForOnePlate(request);
+    PlanSearch search = new PlanSearch(request, factors);
+    Map<Goal, Found> best = search.best(request, goals, false);
+    return best.isEmpty()
+        ? Plan.impossible(request, new LimitMoves(search, request).waysOut())
+        : made.apply(search, best);
   }
 
   private static void requireAlike(Kitchen kitchen) {
-    Sentence.require(
+    Refusal.unless(
         kitchen.sizes().size() <= 1,
         "plates",
         kitchen.sizes().size() + " sizes",
-        "one size for a series or for pieces",
-        "write one kind of plate");
+        "one size for a series or for pieces; write one kind of plate");
   }
-
-  /**
-   * What came of asking for pieces.
-   *
-   * @param pieces what they take; empty where no recipe fits
-   * @param plan the plan with its ways out where there is none
-   */
-  public record PiecesAnswer(Optional<PiecesPlan> pieces, Plan plan) {}
-
-  /**
-   * What came of asking for a series.
-   *
-   * @param series the series; empty where no recipe fits
-   * @param plan the plan with its ways out where there is none
-   */
-  public record SeriesAnswer(Optional<Series> series, Plan plan) {}
 
   /**
    * A recipe and what it is best at.
@@ -252,23 +231,20 @@ public final class Planner {
       double solids = request.wish().leastDryThicknessM() / richest.volumeM3PerKgDry(0);
       leastKg = Math.min(leastKg, kitchen.plate().areaM2() * solids / richest.drySolids());
     }
-    double potKg = kitchen.potM3() * Kitchen.FILLED * Composition.WATER_KG_PER_M3;
-    Sentence.require(
-        leastKg * (1 + PotRules.LEFT_IN_POT) <= potKg,
+    double leastM3 = leastKg * (1 + PotRules.LEFT_IN_POT) / Kitchen.HOLDS_KG_PER_M3;
+    Plate plate = kitchen.plate();
+    Refusal.unless(
+        leastM3 <= kitchen.potM3(),
         "plate of "
-            + Sentence.number(kitchen.plate().lengthM() * 1e3)
+            + Figures.of(plate.lengthM() * 1e3, 3)
             + " x "
-            + Sentence.millimetres(kitchen.plate().widthM()),
-        "a pot of " + Sentence.number(kitchen.potM3() * 1e3) + " l",
+            + Figures.of(plate.widthM() * 1e3, 3)
+            + " mm",
+        "a pot of " + Figures.of(kitchen.potM3() * 1e3, 3) + " l",
         "one that holds at least "
-            + Sentence.number(
-                leastKg
-                    * (1 + PotRules.LEFT_IN_POT)
-                    / (Kitchen.FILLED * Composition.WATER_KG_PER_M3)
-                    * 1e3)
+            + Figures.of(leastM3 * 1e3, 3)
             + " l, three quarters full, for "
-            + Sentence.millimetres(request.wish().leastDryThicknessM())
-            + " of film on one plate",
-        "use a larger pot or smaller plates");
+            + Figures.of(1e3 * request.wish().leastDryThicknessM(), 3)
+            + " mm of film on one plate; use a larger pot or smaller plates");
   }
 }

@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -22,4 +23,9 @@ final class PotRules {
   static final double TOPPED_UP_SD = 0.01;
 
   private PotRules() {}
+
+  /** What goes into the pot with the water for the steam, over the paste it becomes (ratio). */
+  static double withSteam(Composition paste) {
+    return 1 + STEAM.value() * paste.water();
+  }
 }

@@ -2,7 +2,6 @@ package starchfilm.planning;
 
 import java.util.ArrayList;
 import java.util.List;
-import starchfilm.material.recipe.Composition;
 
 /**
  * How plates are shared out over potfuls: as few potfuls as the pot allows, as equal as can be.
@@ -29,7 +28,7 @@ public record PotShare(int plates, int times, int parts) {
    * @return the larger shares first; their plates add up
    */
   public static List<PotShare> of(double inPotKg, double potM3, int plates) {
-    double holds = potM3 * Kitchen.FILLED * Composition.WATER_KG_PER_M3 / inPotKg + HAIR;
+    double holds = potM3 * Kitchen.HOLDS_KG_PER_M3 / inPotKg + HAIR;
     int fits = Math.max(1, (int) Math.floor(holds));
     int parts = holds >= 1 ? 1 : (int) Math.ceil(1 / holds);
     int count = (plates + fits - 1) / fits;

@@ -12,8 +12,16 @@ import starchfilm.material.recipe.Composition;
  *
  * <p>The thickness runs between what every other limit leaves for the first three, so that each
  * point of the cube either is a recipe that can be made or says by how much it cannot.
+ *
+ * @param mostStarch upper end of the starch concentration (kg per kg paste)
  */
-final class RecipeSpace {
+record RecipeSpace(
+    PlanRequest request,
+    StarchBlend blend,
+    DryingSurface surface,
+    WishWindow window,
+    int plates,
+    double mostStarch) {
   static final int DIMENSIONS = 4;
 
   /** Vinegar at most (kg per kg paste); common practice, no source. */
@@ -33,53 +41,15 @@ final class RecipeSpace {
   /** A plate that lacks a millionth of its glycerol is full. */
   private static final double SLACK = 1e-6;
 
-  private final PlanRequest request;
-  private final StarchBlend blend;
-  private final DryingSurface surface;
-  private final WishWindow window;
-  private final WishWindow inner;
-  private final int plates;
-  private final double mostStarch;
-
-  RecipeSpace(
-      PlanRequest request,
-      StarchBlend blend,
-      DryingSurface surface,
-      WishWindow window,
-      int plates,
-      double mostStarch) {
-    this.request = request;
-    this.blend = blend;
-    this.surface = surface;
-    this.window = window;
-    this.inner = window.narrowed(OUTER_SHARE);
-    this.plates = plates;
-    this.mostStarch = mostStarch;
-  }
-
-  PlanRequest request() {
-    return request;
-  }
-
-  WishWindow window() {
-    return window;
-  }
-
+  /** The window without its outer parts. */
   WishWindow innerWindow() {
-    return inner;
-  }
-
-  StarchBlend blend() {
-    return blend;
-  }
-
-  double mostStarch() {
-    return mostStarch;
+    return window.narrowed(OUTER_SHARE);
   }
 
   /** The recipe at a point of the cube. */
   Candidate at(double[] point) {
     double starch = between(blend.castFrom(), mostStarch, point[0]);
+    WishWindow inner = innerWindow();
     double plasticiser = between(inner.from(), inner.to(), point[1]);
     double vinegar = request.supplies().vinegarAcidityFraction() > 0 ? point[2] * MOST_VINEGAR : 0;
     Design any = new Design(blend, starch, plasticiser, vinegar, ANY_THICKNESS_M, plates);
@@ -88,10 +58,9 @@ final class RecipeSpace {
     double floor = Math.max(surface.thinnestM(), request.wish().leastDryThicknessM() / dryPerWet);
     Map<Limit, Double> ceilings = ceilings(any, dryPerWet);
     Limit lowest = Limit.THICKEST_FILM;
-    for (Map.Entry<Limit, Double> ceiling : ceilings.entrySet()) {
-      if (ceiling.getValue() < ceilings.getOrDefault(lowest, Double.POSITIVE_INFINITY)) {
-        lowest = ceiling.getKey();
-      }
+    for (Limit limit : ceilings.keySet()) {
+      lowest =
+          ceilings.getOrDefault(limit, 0.0) < ceilings.getOrDefault(lowest, 0.0) ? limit : lowest;
     }
     double ceiling = ceilings.getOrDefault(lowest, 0.0);
     double gap = ceiling < floor ? Math.log(floor / Math.max(1e-9, ceiling)) : 0;
@@ -136,10 +105,9 @@ final class RecipeSpace {
         kitchen.rimM() > 0
             ? RIM_FILLED * kitchen.rimM() / (1 + kitchen.unevenness())
             : Levelling.of(blend, design.starchInPaste(), density).standsUpToM());
-    double steam = 1 + PotRules.STEAM.value() * paste.water();
     ceilings.put(
         Limit.POT,
-        kitchen.potM3() * Kitchen.FILLED * Composition.WATER_KG_PER_M3 / (plateKgPerM * steam));
+        kitchen.potM3() * Kitchen.HOLDS_KG_PER_M3 / (plateKgPerM * PotRules.withSteam(paste)));
     if (paste.glycerol() > 0) {
       ceilings.put(
           Limit.GLYCEROL,
@@ -205,7 +173,7 @@ final class RecipeSpace {
         candidate.wishChance(),
         glycerolFraction > 0 ? plates * potfulKg * paste.glycerol() / glycerolFraction : 0,
         plates * potfulKg * paste.dryStarch(),
-        potfulKg);
+        potfulKg * PotRules.withSteam(paste) / Kitchen.HOLDS_KG_PER_M3);
   }
 
   private double filmKg(Design design, FilmForecast forecast) {

@@ -42,6 +42,10 @@ final class Rounding {
     this.stepKg = request.kitchen().scaleStepKg();
   }
 
+  CookSteps cook() {
+    return cook;
+  }
+
   /** Paste poured on one plate (kg), rounded. */
   double pourKg() {
     Composition paste = design.composition(request.supplies());
@@ -57,7 +61,7 @@ final class Rounding {
   List<Potful> potfuls() {
     double perPlateKg = pourKg() * (1 + PotRules.LEFT_IN_POT);
     Composition paste = design.composition(request.supplies());
-    double withSteam = perPlateKg * (1 + PotRules.STEAM.value() * paste.water());
+    double withSteam = perPlateKg * PotRules.withSteam(paste);
     return PotShare.of(withSteam, request.kitchen().potM3(), design.plates()).stream()
         .map(share -> potful(share.plates(), share.times(), perPlateKg))
         .toList();

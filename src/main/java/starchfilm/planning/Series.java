@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import starchfilm.numerics.evidence.Figures;
 
 /**
  * A series of pours that differ in one thing, ready to be weighed out.
@@ -87,8 +88,8 @@ public record Series(
     double glycerol = glycerolKg();
     SeriesRequest.require(
         glycerol <= supplies.glycerolKg() * SLACK,
-        Sentence.grams(glycerol) + " of glycerol for all groups",
-        "the " + Sentence.grams(supplies.glycerolKg()) + " in the jar",
+        Figures.grams(glycerol) + " g of glycerol for all groups",
+        "the " + Figures.grams(supplies.glycerolKg()) + " g in the jar",
         "use fewer plates per group, fewer groups, smaller plates or lower levels");
     for (StarchAtHand starch : supplies.starches()) {
       double needed =
@@ -104,8 +105,8 @@ public record Series(
       double atHand = starch.massKg().orElse(Double.POSITIVE_INFINITY);
       SeriesRequest.require(
           needed <= atHand * SLACK,
-          Sentence.grams(needed) + " of " + starch.kind() + " starch for all groups",
-          "the " + Sentence.grams(atHand) + " at hand",
+          Figures.grams(needed) + " g of " + starch.kind() + " starch for all groups",
+          "the " + Figures.grams(atHand) + " g at hand",
           "use fewer plates per group, fewer groups or smaller plates");
     }
   }

@@ -2,6 +2,8 @@ package starchfilm.planning;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * A series of pours that differ in one thing.
@@ -34,8 +36,8 @@ public record SeriesRequest(
     for (double value : values) {
       require(
           value >= what.least() && value <= what.most(),
-          Sentence.number(value) + " " + what.unit(),
-          Sentence.number(what.least()) + " to " + Sentence.number(what.most()) + " " + what.unit(),
+          Figures.of(value, 3) + " " + what.unit(),
+          Figures.of(what.least(), 3) + " to " + Figures.of(what.most(), 3) + " " + what.unit(),
           "write the " + what.words() + " in " + what.unit());
     }
     require(
@@ -55,6 +57,6 @@ public record SeriesRequest(
   }
 
   static void require(boolean holds, String given, String allowed, String mend) {
-    Sentence.require(holds, "series", given, allowed, mend);
+    Refusal.unless(holds, "series", given, allowed + "; " + mend);
   }
 }

@@ -3,6 +3,8 @@ package starchfilm.planning;
 import java.util.OptionalDouble;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * Starch in the cupboard.
@@ -16,18 +18,16 @@ public record StarchAtHand(StarchKind kind, OptionalDouble massKg, Estimate mois
 
   /** Checks both figures. */
   public StarchAtHand {
-    Sentence.require(
+    Refusal.unless(
         massKg.orElse(1) > 0,
         kind + " starch at hand",
-        Sentence.grams(massKg.orElse(1)),
-        "more than 0 g",
-        "write the grams in the bag, or leave them out if you have plenty");
-    Sentence.require(
+        Figures.grams(massKg.orElse(1)) + " g",
+        "more than 0 g; write the grams in the bag, or leave them out if you have plenty");
+    Refusal.unless(
         moistureFraction.value() >= 0 && moistureFraction.value() <= MOST_MOISTURE,
         "moisture of " + kind + " starch",
-        Sentence.percent(moistureFraction.value()),
-        "0 to 30 %",
-        "leave it out for what " + kind + " starch usually holds");
+        Figures.percent(moistureFraction.value()) + " %",
+        "0 to 30 %; leave it out for what " + kind + " starch usually holds");
   }
 
   /**

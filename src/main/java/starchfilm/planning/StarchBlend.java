@@ -37,7 +37,7 @@ record StarchBlend(
     List<StarchAtHand> usable =
         supplies.starches().stream().filter(s -> s.kind().cookGuide().openPanWorks()).toList();
     if (usable.isEmpty()) {
-      throw new UnworkableRequestException(
+      throw new IllegalArgumentException(
           supplies.starches().get(0).kind()
               + " starch alone: an open pan does not gelatinise it; it needs 120 to 140 °C under"
               + " pressure. Name another starch beside it or instead");

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Set;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolStock;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * What is in the cupboard.
@@ -25,33 +27,30 @@ public record Supplies(
   public Supplies {
     starches = List.copyOf(starches);
     if (starches.isEmpty()) {
-      throw new UnworkableRequestException("a plan needs at least one starch");
+      throw new IllegalArgumentException("a plan needs at least one starch");
     }
     Set<StarchKind> kinds = EnumSet.noneOf(StarchKind.class);
     for (StarchAtHand starch : starches) {
       if (!kinds.add(starch.kind())) {
-        throw new UnworkableRequestException(
+        throw new IllegalArgumentException(
             starch.kind() + " starch is named twice; name each starch once, with all of its grams");
       }
     }
-    Sentence.require(
+    Refusal.unless(
         glycerolKg >= 0 && Double.isFinite(glycerolKg),
         "glycerol at hand",
-        Sentence.grams(glycerolKg),
-        "0 g or more",
-        "write the grams in the jar");
-    Sentence.require(
+        Figures.grams(glycerolKg) + " g",
+        "0 g or more; write the grams in the jar");
+    Refusal.unless(
         !(glycerolKg > 0) || jar.glycerolFraction().value() > 0,
         "glycerol in the jar",
         "0 %",
-        "more than 0 to 100 %",
-        "write the purity on the label, or assay the jar");
-    Sentence.require(
+        "more than 0 to 100 %; write the purity on the label, or assay the jar");
+    Refusal.unless(
         vinegarAcidityFraction >= 0 && vinegarAcidityFraction <= STRONGEST_VINEGAR,
         "acidity of the vinegar",
-        Sentence.percent(vinegarAcidityFraction),
-        "0 to 30 %",
-        "write the per cent of acid on the label, 5 % for common vinegar");
+        Figures.percent(vinegarAcidityFraction) + " %",
+        "0 to 30 %; write the per cent of acid on the label, 5 % for common vinegar");
   }
 
   /**

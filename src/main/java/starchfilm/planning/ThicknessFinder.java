@@ -8,7 +8,6 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.PasteBody;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.planning.PourThickness.Reach;
 
 /**
@@ -48,13 +47,9 @@ public final class ThicknessFinder {
         request,
         pours,
         film.forecast(request.pouredTo(pours.get(0).wetThicknessM())),
-        band(root.ready(last.wetThicknessM())),
+        Quantiles.band(root.ready(last.wetThicknessM())),
         PasteBody.of(request.casting().composition()),
-        Levelling.of(
-            StarchBlend.of(
-                request.casting().composition().starchShares(), Double.POSITIVE_INFINITY),
-            request.casting().composition().dryStarch(),
-            request.casting().composition().pasteDensityKgPerM3()));
+        Levelling.of(request.casting().composition()));
   }
 
   private PourThickness pour(ThicknessRequest request, double sure, OptionalDouble found) {
@@ -69,9 +64,5 @@ public final class ThicknessFinder {
         wetM,
         request.pouredTo(wetM).pastePerPlateKg(),
         film.forecast(request.pouredTo(wetM)).dryThicknessM());
-  }
-
-  private static Band band(double[] ready) {
-    return Quantiles.band(ready);
   }
 }

@@ -1,8 +1,11 @@
 package starchfilm.planning;
 
+import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import starchfilm.casting.Use;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /** Where a film that is planned can be used at all. */
 final class UseAir {
@@ -14,23 +17,20 @@ final class UseAir {
 
   /** Refuses air that no film is planned for. */
   static void require(Use use) {
-    Sentence.require(
+    Refusal.unless(
         use.relativeHumidity() >= 0 && use.relativeHumidity() <= DAMPEST,
         "relative humidity where the film is used",
-        Sentence.percent(use.relativeHumidity()),
-        "0 to 95 %",
-        "starch film in damper air turns to gel");
-    Sentence.require(
+        Figures.percent(use.relativeHumidity()) + " %",
+        "0 to 95 %; starch film in damper air turns to gel");
+    Refusal.unless(
         use.temperatureK() >= COLDEST_K && use.temperatureK() <= WARMEST_K,
         "temperature where the film is used",
-        Sentence.number(use.temperatureK() - ZERO_CELSIUS_K) + " °C",
-        "-20 to 80 °C",
-        "write the temperature of the room");
-    Sentence.require(
+        Figures.of(use.temperatureK() - ZERO_CELSIUS_K, 3) + " °C",
+        "-20 to 80 °C; write the temperature of the room");
+    Refusal.unless(
         use.ageS() >= 0 && Double.isFinite(use.ageS()),
         "time before use",
-        Sentence.days(use.ageS()),
-        "0 days or more",
-        "write 7d");
+        Figures.of(use.ageS() / DAY_S, 3) + " days",
+        "0 days or more; write 7d");
   }
 }

@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.film.Feel;
+import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /**
  * The film that is wanted.
@@ -33,12 +35,11 @@ public record Wish(
 
   /** Checks every figure; without feel and numbers, flexible film is taken. */
   public Wish {
-    Sentence.require(
+    Refusal.unless(
         feel.filter(fault -> fault == Feel.BRITTLE || fault == Feel.STICKY).isEmpty(),
         "feel",
         feel.map(Feel::name).orElse("").toLowerCase(Locale.ROOT),
-        "stiff, flexible or stretchy",
-        "the others are faults, not wishes");
+        "stiff, flexible or stretchy; the others are faults, not wishes");
     check("strength", strengthPa, 0, STRONGEST_PA, 1e-6, "0 to 200 MPa");
     check("stretch at break", elongation, 0, MOST_ELONGATION, 100, "0 to 300 %");
     check("dry thickness", dryThicknessM, THINNEST_M, THICKEST_M, 1e3, "0.01 to 1 mm");
@@ -50,12 +51,11 @@ public record Wish(
   private static void check(
       String what, OptionalDouble given, double least, double most, double factor, String allowed) {
     double figure = given.orElse(most);
-    Sentence.require(
+    Refusal.unless(
         figure >= least && figure <= most,
         what,
-        Sentence.number(figure * factor) + allowed.substring(allowed.lastIndexOf(' ')),
-        allowed,
-        "cast starch film is never outside this");
+        Figures.of(figure * factor, 3) + allowed.substring(allowed.lastIndexOf(' ')),
+        allowed + "; " + "cast starch film is never outside this");
   }
 
   double leastDryThicknessM() {

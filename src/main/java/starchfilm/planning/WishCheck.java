@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import starchfilm.film.Feel;
 import starchfilm.film.FilmForecast;
+import starchfilm.numerics.evidence.Figures;
 
 /** Refuses wishes that no amount of glycerol can meet together in the air of use. */
 final class WishCheck {
@@ -22,37 +25,68 @@ final class WishCheck {
     this.blends = StarchBlend.of(request.supplies());
   }
 
+  /**
+   * One thing that is wished of a film.
+   *
+   * @param words what is asked
+   * @param film film that has it
+   * @param alone the wish for it alone
+   */
+  private record Part(String words, String film, Wish alone) {}
+
   void requirePossible() {
-    if (possible(request.wish())) {
+    if (window(request.wish()).isPresent()) {
       return;
     }
-    Wish wish = request.wish();
-    List<String> asked = asked(wish);
-    String air =
-        " in air of " + Sentence.percent(request.use().relativeHumidity()) + " relative humidity";
-    if (asked.size() == 1) {
-      throw new UnworkableRequestException(
-          asked.get(0) + ": no amount of glycerol gives that" + air + "; " + within());
-    }
-    throw new UnworkableRequestException(
-        String.join(" and ", asked)
-            + ": no amount of glycerol gives both"
-            + air
-            + "; "
-            + eachAlone(wish)
-            + "; give up one of them");
+    List<Part> asked = asked(request.wish());
+    boolean one = asked.size() == 1;
+    throw new IllegalArgumentException(
+        asked.stream().map(Part::words).collect(Collectors.joining(" and "))
+            + ": no amount of glycerol gives "
+            + (one ? "that" : "both")
+            + " in air of "
+            + Figures.percent(request.use().relativeHumidity())
+            + " % relative humidity; "
+            + (one
+                ? within()
+                : asked.stream().map(this::alone).collect(Collectors.joining(", "))
+                    + "; give up one of them"));
   }
 
-  private boolean possible(Wish wish) {
+  /** The window of the first blend that meets a wish, with that blend. */
+  private Optional<Map.Entry<StarchBlend, WishWindow>> window(Wish wish) {
     PlanRequest asked = request.with(wish);
-    return blends.stream().anyMatch(blend -> !WishWindow.of(asked, blend).isEmpty());
+    return blends.stream()
+        .map(blend -> Map.entry(blend, WishWindow.of(asked, blend)))
+        .filter(found -> !found.getValue().isEmpty())
+        .findFirst();
   }
 
-  private static List<String> asked(Wish wish) {
-    List<String> asked = new ArrayList<>();
-    wish.feel().ifPresent(feel -> asked.add(word(feel) + " film"));
-    wish.strengthPa().ifPresent(pa -> asked.add(megapascals(pa) + " of strength"));
-    wish.elongation().ifPresent(ratio -> asked.add(Sentence.percent(ratio) + " of stretch"));
+  private static List<Part> asked(Wish wish) {
+    OptionalDouble none = OptionalDouble.empty();
+    List<Part> asked = new ArrayList<>();
+    wish.feel()
+        .ifPresent(
+            feel -> {
+              String film = word(feel) + " film";
+              asked.add(new Part(film, film, new Wish(wish.feel(), none, none, none)));
+            });
+    wish.strengthPa()
+        .ifPresent(
+            pa ->
+                asked.add(
+                    new Part(
+                        megapascals(pa) + " of strength",
+                        "film of " + megapascals(pa),
+                        new Wish(Optional.empty(), wish.strengthPa(), none, none))));
+    wish.elongation()
+        .ifPresent(
+            ratio ->
+                asked.add(
+                    new Part(
+                        Figures.percent(ratio) + " % of stretch",
+                        "film that stretches " + Figures.percent(ratio) + " %",
+                        new Wish(Optional.empty(), none, wish.elongation(), none))));
     return asked;
   }
 
@@ -71,59 +105,39 @@ final class WishCheck {
     }
     feels.removeAll(EnumSet.of(Feel.BRITTLE, Feel.STICKY));
     return "it can be "
-        + String.join(" or ", feels.stream().map(WishCheck::word).toList())
+        + feels.stream().map(WishCheck::word).collect(Collectors.joining(" or "))
         + ", up to "
         + megapascals(strongest)
         + " strong, or stretch up to "
-        + Sentence.percent(stretchiest);
+        + Figures.percent(stretchiest)
+        + " %";
   }
 
-  /** What each wish alone leaves for the others. */
-  private String eachAlone(Wish wish) {
-    List<String> parts = new ArrayList<>();
-    OptionalDouble none = OptionalDouble.empty();
-    if (wish.feel().isPresent()) {
-      parts.add(alone(new Wish(wish.feel(), none, none, none), word(wish.feel().get()) + " film"));
-    }
-    if (wish.strengthPa().isPresent()) {
-      parts.add(
-          alone(
-              new Wish(Optional.empty(), wish.strengthPa(), none, none),
-              "film of " + megapascals(wish.strengthPa().getAsDouble())));
-    }
-    if (wish.elongation().isPresent()) {
-      parts.add(
-          alone(
-              new Wish(Optional.empty(), none, wish.elongation(), none),
-              "film that stretches " + Sentence.percent(wish.elongation().getAsDouble())));
-    }
-    return String.join(", ", parts);
-  }
-
-  private String alone(Wish wish, String what) {
-    PlanRequest asked = request.with(wish);
-    for (StarchBlend blend : blends) {
-      WishWindow window = WishWindow.of(asked, blend);
-      if (!window.isEmpty()) {
-        FilmForecast stiffest = WishWindow.at(window.from(), blend, request);
-        FilmForecast softest = WishWindow.at(window.to(), blend, request);
-        return what
-            + " has about "
-            + megapascals(softest.tensileStrengthPa().middle())
-            + " to "
-            + megapascals(stiffest.tensileStrengthPa().middle())
-            + " and "
-            + Sentence.percent(stiffest.elongationAtBreak().middle())
-            + " to "
-            + Sentence.percent(softest.elongationAtBreak().middle())
-            + " of stretch";
-      }
-    }
-    return what + " is out of reach";
+  /** What one wish alone leaves for the others. */
+  private String alone(Part part) {
+    return part.film()
+        + window(part.alone())
+            .map(
+                found -> {
+                  FilmForecast stiffest =
+                      WishWindow.at(found.getValue().from(), found.getKey(), request);
+                  FilmForecast softest =
+                      WishWindow.at(found.getValue().to(), found.getKey(), request);
+                  return " has about "
+                      + megapascals(softest.tensileStrengthPa().middle())
+                      + " to "
+                      + megapascals(stiffest.tensileStrengthPa().middle())
+                      + " and "
+                      + Figures.percent(stiffest.elongationAtBreak().middle())
+                      + " % to "
+                      + Figures.percent(softest.elongationAtBreak().middle())
+                      + " % of stretch";
+                })
+            .orElse(" is out of reach");
   }
 
   private static String megapascals(double pa) {
-    return Sentence.two(pa * 1e-6) + " MPa";
+    return Figures.of(pa * 1e-6, 2) + " MPa";
   }
 
   private static String word(Feel feel) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Use;
@@ -17,12 +16,10 @@ import starchfilm.learning.Workshop;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.planning.Kitchen;
 import starchfilm.planning.Pieces;
-import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Planner;
 import starchfilm.planning.PlateScatter;
-import starchfilm.planning.Series;
 import starchfilm.planning.SeriesRequest;
 import starchfilm.planning.StarchAtHand;
 import starchfilm.planning.Supplies;
@@ -127,48 +124,32 @@ public record PlanQuestion(
   }
 
   /**
-   * What was found.
-   *
-   * @param plan the recipes, or the ways out where there is nothing else
-   * @param series the series, where one was asked for and can be made
-   * @param pieces what the film needed takes, where that was asked for and fits
-   */
-  public record Answer(Plan plan, Optional<Series> series, Optional<PiecesPlan> pieces) {}
-
-  /**
    * Plans: recipes, a series, or backwards from the film needed.
    *
    * @param workshop what earlier trials taught
    * @return the answer
    * @throws RefusedRequestException where it cannot be made of what is at hand
    */
-  public Answer answer(Workshop workshop) {
-    return asked(
-        workshop,
-        planner -> {
-          if (series.isPresent()) {
-            PlateScatter scatter =
-                new PlateScatter(
-                    OwnScatter.drying(),
-                    OwnScatter.logSd(FilmProperty.TENSILE_STRENGTH, STRIPS_EACH),
-                    OwnScatter.logSd(FilmProperty.ELONGATION, STRIPS_EACH));
-            Planner.SeriesAnswer answer = planner.series(request, series.get(), scatter);
-            return new Answer(answer.plan(), answer.series(), Optional.empty());
-          }
-          if (pieces.isPresent()) {
-            Planner.PiecesAnswer answer = planner.pieces(request, pieces.get());
-            return new Answer(answer.plan(), Optional.empty(), answer.pieces());
-          }
-          return new Answer(planner.plan(request), Optional.empty(), Optional.empty());
-        });
-  }
-
-  private Answer asked(Workshop workshop, Function<Planner, Answer> question) {
+  public Plan answer(Workshop workshop) {
     List<StarchAtHand> starches = request.supplies().starches();
     Map<StarchKind, Double> evenShares =
         starches.stream()
             .collect(Collectors.toMap(StarchAtHand::kind, starch -> 1.0 / starches.size()));
     return RefusedRequestException.orRefused(
-        () -> question.apply(new Planner(workshop.factors(learntRoom(), evenShares, false))));
+        () -> answer(new Planner(workshop.factors(learntRoom(), evenShares, false))));
+  }
+
+  private Plan answer(Planner planner) {
+    if (series.isPresent()) {
+      PlateScatter scatter =
+          new PlateScatter(
+              OwnScatter.drying(),
+              OwnScatter.logSd(FilmProperty.TENSILE_STRENGTH, STRIPS_EACH),
+              OwnScatter.logSd(FilmProperty.ELONGATION, STRIPS_EACH));
+      return planner.series(request, series.get(), scatter);
+    }
+    return pieces
+        .map(needed -> planner.pieces(request, needed))
+        .orElseGet(() -> planner.plan(request));
   }
 }

@@ -63,8 +63,8 @@ record WishesPage(PageContext desk) {
 
   private Map<String, Object> answer(Fields form) {
     PlanQuestion question = question(form);
-    PlanQuestion.Answer found = found(question);
-    List<NamedRecipe> recipes = recipes(found);
+    Plan found = found(question);
+    List<NamedRecipe> recipes = NamedRecipe.of(found);
     return Map.of(
         "asked",
         asked(form),
@@ -81,15 +81,11 @@ record WishesPage(PageContext desk) {
             .or(() -> found.pieces().map(PiecesText::of))
             .orElse(List.of()),
         "nothingFits",
-        recipes.isEmpty() ? nothingFits(found.plan()) : List.of());
+        recipes.isEmpty() ? nothingFits(found) : List.of());
   }
 
-  private PlanQuestion.Answer found(PlanQuestion question) {
+  private Plan found(PlanQuestion question) {
     return question.answer(desk.useCases().workshops().in(desk.folder().root()));
-  }
-
-  private static List<NamedRecipe> recipes(PlanQuestion.Answer found) {
-    return NamedRecipe.of(found.plan(), found.series(), found.pieces());
   }
 
   /** A kept jar says itself where its glycerol comes from, and a room what air it has. */
@@ -145,11 +141,11 @@ record WishesPage(PageContext desk) {
   private Response sheets(Request request) {
     PlanQuestion question = question(request.query());
     return Documents.page(
-        report().html(recipes(found(question)), question.request(), question.assumptions()));
+        report().html(NamedRecipe.of(found(question)), question.request(), question.assumptions()));
   }
 
   private Response labels(Request request) {
-    List<NamedRecipe> recipes = recipes(found(question(request.query())));
+    List<NamedRecipe> recipes = NamedRecipe.of(found(question(request.query())));
     return Documents.page(report().labels(recipes.stream().flatMap(PlateLabel::of).toList()));
   }
 
@@ -157,7 +153,7 @@ record WishesPage(PageContext desk) {
   private Response take(Request request) throws NotWrittenException {
     Fields form = request.posted();
     PlanQuestion question = question(form);
-    List<NamedRecipe> recipes = recipes(found(question));
+    List<NamedRecipe> recipes = NamedRecipe.of(found(question));
     String number = form.text("number");
     if (!number.matches("[0-9]{1,2}") || Integer.parseInt(number) >= recipes.size()) {
       throw HttpError.malformed("The plan has no such recipe; ask for the plan again.");

@@ -56,7 +56,7 @@ class PiecesTest {
   @Test
   void refusesAPieceThatFitsNoPlate() {
     assertThatThrownBy(() -> plan(new Pieces(1, 0.4, 0.1, false), 0.25, 2))
-        .isInstanceOf(UnworkableRequestException.class)
+        .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("allowed pieces that fit 10 mm inside the plate's edge");
   }
 

@@ -98,7 +98,7 @@ class SeriesTest {
         new SeriesRequest(Varied.GLYCEROL, List.of(20.0, 30.0, 60.0), List.of(), 2, 1);
 
     assertThatThrownBy(() -> PLANNER.series(little, much, SCATTER))
-        .isInstanceOf(UnworkableRequestException.class)
+        .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("of glycerol for all groups given, allowed the 10 g in the jar");
   }
 

@@ -112,7 +112,7 @@ class UnworkableRequestTest {
   private static void refused(
       org.assertj.core.api.ThrowableAssert.ThrowingCallable request, String sentence) {
     assertThatThrownBy(request)
-        .isInstanceOf(UnworkableRequestException.class)
+        .isInstanceOf(IllegalArgumentException.class)
         .hasMessageStartingWith(sentence);
   }
 }

@@ -11,13 +11,16 @@ public final class Figures {
   /**
    * A number rounded to significant figures.
    *
-   * @param value the number; not NaN
+   * @param value the number
    * @param figures how many figures count, 1 or more; zeros at the end of the decimals are dropped
-   * @return such as "0.034", "12", "1240" or "endless" for infinity
+   * @return such as "0.034", "12", "1240" "endless" for infinity, "unknown" for NaN
    */
   public static String of(double value, int figures) {
     if (Double.isInfinite(value)) {
       return value > 0 ? "endless" : "-endless";
+    }
+    if (Double.isNaN(value)) {
+      return "unknown";
     }
     BigDecimal rounded =
         BigDecimal.valueOf(value).round(new MathContext(figures, RoundingMode.HALF_EVEN));

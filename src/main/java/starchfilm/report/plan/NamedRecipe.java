@@ -1,8 +1,6 @@
 package starchfilm.report.plan;
 
 import java.util.List;
-import java.util.Optional;
-import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Series;
@@ -20,15 +18,23 @@ import starchfilm.report.words.RecipeWords;
  */
 public record NamedRecipe(String title, String remark, PlannedRecipe recipe) {
   /**
-   * The recipes of a plan, called by what they are best at.
+   * Whatever a plan found: its series, the pour of its pieces, or its recipes, called by what they
+   * are best at.
    *
    * @param plan the plan
-   * @return in its order
+   * @return in its order; none where nothing fits
    */
   public static List<NamedRecipe> of(Plan plan) {
-    return plan.recipes().stream()
-        .map(recipe -> new NamedRecipe(PlanWords.title(recipe.goals()), "", recipe))
-        .toList();
+    return plan.series()
+        .map(NamedRecipe::of)
+        .or(
+            () ->
+                plan.pieces().map(each -> List.of(new NamedRecipe("Each pour", "", each.recipe()))))
+        .orElseGet(
+            () ->
+                plan.recipes().stream()
+                    .map(recipe -> new NamedRecipe(PlanWords.title(recipe.goals()), "", recipe))
+                    .toList());
   }
 
   /**
@@ -62,21 +68,5 @@ public record NamedRecipe(String title, String remark, PlannedRecipe recipe) {
   String trialName() {
     String kinds = RecipeWords.starchKinds(recipe.potfuls().get(0).recipe());
     return recipe.goals().isEmpty() ? title : title + ": " + kinds + " starch";
-  }
-
-  /**
-   * Whatever was found: those of the series, that of the film needed, or those of the plan.
-   *
-   * @param plan the plan
-   * @param series the series, if there is one
-   * @param pieces what the film needed takes, if that was asked
-   * @return the recipes; none where nothing fits
-   */
-  public static List<NamedRecipe> of(
-      Plan plan, Optional<Series> series, Optional<PiecesPlan> pieces) {
-    return series
-        .map(NamedRecipe::of)
-        .or(() -> pieces.map(each -> List.of(new NamedRecipe("Each pour", "", each.recipe()))))
-        .orElseGet(() -> of(plan));
   }
 }

@@ -14,10 +14,6 @@ import starchfilm.planning.Wish;
 
 /** What a plan finds, in plain words. */
 public final class PlanWords {
-  private static final double POT_FILLED = 0.75;
-  private static final double STEAM = 1.07;
-  private static final double LITRES_PER_KG = 1.003;
-
   private PlanWords() {}
 
   /**
@@ -173,9 +169,7 @@ public final class PlanWords {
                   gives.plates() == 1 ? "1 plate" : "all " + gives.plates() + " plates");
       case STARCH ->
           "get starch, " + ReaderUnit.GRAM.two(gives.starchKg()) + " g of it counted dry";
-      case POT ->
-          "use a pot of %s l or more"
-              .formatted(Figures.two(gives.potfulKg() * STEAM * LITRES_PER_KG / POT_FILLED));
+      case POT -> "use a pot of %s l or more".formatted(ReaderUnit.LITRE.two(gives.potM3()));
       case PLATES -> "use more plates";
       case RIM -> "use deeper plates";
       case LEVELLING -> "spread a thicker paste with a rod";
