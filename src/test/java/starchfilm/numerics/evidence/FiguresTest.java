@@ -22,7 +22,7 @@ class FiguresTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"0.0843, 84.3, 8.43", "1.5, 1500, 150"})
+  @CsvSource({"0.0843, 84.3, 8.43", "0.012345, 12.3, 1.23", "1.5, 1500, 150"})
   void writesGramsAndPerCent(double value, String grams, String percent) {
     assertThat(Figures.grams(value)).isEqualTo(grams);
     assertThat(Figures.percent(value)).isEqualTo(percent);
