@@ -16,6 +16,9 @@ public final class Castings {
   /** A quarter of an hour at 95 C, without steam. */
   public static final Cook COOKED = cook(15, 95);
 
+  /** 23 C. */
+  public static final double ROOM_K = 296.15;
+
   /** A week on, in the standard air of 50 % and 23 C. */
   public static final Use USED = use(0.5, 23, 7);
 
@@ -73,66 +76,27 @@ public final class Castings {
       double pasteC,
       OptionalDouble benchC,
       List<FaceChange> faces) {
-    return of(
-        paste,
-        0,
-        0,
+    return new Casting(
+        Paste.exactly(paste),
+        COOKED,
         GLASS,
         new Pour(Estimate.exact(wetMm / 1000), 0.25, pasteC + Units.ZERO_CELSIUS_K),
-        room,
-        benchC.isPresent()
-            ? OptionalDouble.of(benchC.getAsDouble() + Units.ZERO_CELSIUS_K)
-            : OptionalDouble.empty(),
-        faces);
-  }
-
-  /** A plate that dries, well cooked and used in standard air. */
-  public static Casting of(
-      Composition paste,
-      double solidsRelativeSd,
-      double plasticiserRelativeSd,
-      Plate plate,
-      Pour pour,
-      Room room,
-      OptionalDouble benchTemperatureK,
-      List<FaceChange> faces) {
-    return new Casting(
-        new Paste(paste, 1, solidsRelativeSd, plasticiserRelativeSd),
-        COOKED,
-        plate,
-        pour,
         faces,
-        new DryingPlace(room, benchTemperatureK),
+        new DryingPlace(
+            room,
+            benchC.isPresent()
+                ? OptionalDouble.of(benchC.getAsDouble() + Units.ZERO_CELSIUS_K)
+                : OptionalDouble.empty()),
         USED);
   }
 
-  /** A film that is used, dried in a usual room. */
-  public static Casting film(
-      Composition paste,
-      double plasticiserRelativeSd,
-      double solidsRelativeSd,
-      Cook cook,
-      Estimate wetThicknessM,
-      double relativeHumidity,
-      double temperatureK,
-      double ageS) {
-    return USUAL
-        .with(new Pour(wetThicknessM, 0.25, 60 + Units.ZERO_CELSIUS_K))
-        .with(new Use(relativeHumidity, temperatureK, ageS))
-        .with(cook)
-        .with(new Paste(paste, 1, solidsRelativeSd, plasticiserRelativeSd));
+  /** A fresh film, 2 mm wet, well cooked, in air of 50 % and 23 C. */
+  public static Casting film(Composition paste) {
+    return filmIn(0.5, paste);
   }
 
-  /** The same of a paste whose solids content is known exactly. */
-  public static Casting film(
-      Composition paste,
-      double plasticiserRelativeSd,
-      Cook cook,
-      Estimate wetThicknessM,
-      double relativeHumidity,
-      double temperatureK,
-      double ageS) {
-    return film(
-        paste, plasticiserRelativeSd, 0, cook, wetThicknessM, relativeHumidity, temperatureK, ageS);
+  /** The same in air of another humidity (ratio). */
+  public static Casting filmIn(double relativeHumidity, Composition paste) {
+    return USUAL.with(paste).pouredTo(2e-3).with(new Use(relativeHumidity, ROOM_K, 0));
   }
 }

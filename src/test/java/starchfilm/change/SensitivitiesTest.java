@@ -17,8 +17,6 @@ import starchfilm.forecast.PlateParameters;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Ingredient;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.units.Units;
 
 class SensitivitiesTest {
   private static final CastingForecaster TEXTBOOK =
@@ -27,7 +25,7 @@ class SensitivitiesTest {
           new FilmForecaster(),
           DryingForecaster.FEWEST_DRAWS);
 
-  private final Casting usual = film(paste(0.28, 0.005));
+  private final Casting usual = Castings.film(paste(0.28, 0.005));
 
   @Test
   void eachIngredientMovesSomethingVisibly() {
@@ -80,7 +78,7 @@ class SensitivitiesTest {
 
   @Test
   void bringsInAnIngredientTheRecipeLacks() {
-    Casting plain = film(paste(0, 0));
+    Casting plain = Castings.film(paste(0, 0));
     List<Sensitivity> found = Sensitivities.of(TEXTBOOK, plain);
 
     Sensitivity glycerol = found.get(Ingredient.GLYCEROL.ordinal());
@@ -93,7 +91,7 @@ class SensitivitiesTest {
 
   @Test
   void waterAndStarchLeaveThePhAsItIsForTheirOwnReasons() {
-    List<Sensitivity> found = Sensitivities.of(TEXTBOOK, film(paste(0.28, 0)));
+    List<Sensitivity> found = Sensitivities.of(TEXTBOOK, Castings.film(paste(0.28, 0)));
     assertThat(found.get(Ingredient.WATER.ordinal()).on(FilmProperty.PASTE_PH).unmoved())
         .contains(NoEffectReason.TOO_SMALL);
     assertThat(found.get(Ingredient.STARCH.ordinal()).on(FilmProperty.PASTE_PH).unmoved())
@@ -113,11 +111,6 @@ class SensitivitiesTest {
 
   private PropertyEffect effect(Ingredient ingredient, FilmProperty property) {
     return Sensitivities.of(TEXTBOOK, usual).get(ingredient.ordinal()).on(property);
-  }
-
-  private static Casting film(Composition paste) {
-    return Castings.film(
-        paste, 0, Castings.COOKED, Estimate.exact(2e-3), 0.5, 23 + Units.ZERO_CELSIUS_K, 0);
   }
 
   /** A paste of 5 % corn starch. */

@@ -17,14 +17,11 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
-import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.units.Units;
 import starchfilm.proof.GuidePart;
 import starchfilm.report.words.Figures;
 
@@ -101,18 +98,14 @@ class CastingsPublishedTest {
     double side = row.getDouble(6) / 1000;
     Double benchC = row.getDouble(8);
     Composition paste = Castings.paste(StarchKind.CORN, solids / (1 + glycerol), glycerol);
-    return Castings.of(
-        paste,
-        0,
-        0,
-        new Plate(PlateMaterial.GLASS, side, side, 0.003, row.getDouble(7) / 1000),
-        new Pour(
-            Estimate.exact(row.getDouble(5) / 1000),
-            Pour.DEFAULT_UNEVENNESS,
-            60 + Units.ZERO_CELSIUS_K),
-        Castings.room(row.getDouble(9), row.getDouble(10), row.getDouble(11)),
-        benchC == null ? OptionalDouble.empty() : OptionalDouble.of(benchC + Units.ZERO_CELSIUS_K),
-        List.of());
+    return Castings.plate(
+            row.getDouble(5),
+            paste,
+            Castings.room(row.getDouble(9), row.getDouble(10), row.getDouble(11)),
+            60,
+            benchC == null ? OptionalDouble.empty() : OptionalDouble.of(benchC),
+            List.of())
+        .with(new Plate(PlateMaterial.GLASS, side, side, 0.003, row.getDouble(7) / 1000));
   }
 
   /**

@@ -29,7 +29,9 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.air.AirState;
+import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 
 /** What a user relies on in a drying forecast. */
 class DryingForecasterTest {
@@ -94,15 +96,8 @@ class DryingForecasterTest {
   private static Casting rimmed() {
     Casting usual = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 50, 0.1), 20);
     Plate flat = usual.plate();
-    return Castings.of(
-        usual.composition(),
-        0,
-        0,
-        new Plate(flat.material(), flat.lengthM(), flat.widthM(), flat.thicknessM(), 0.01),
-        usual.pour(),
-        usual.room(),
-        OptionalDouble.empty(),
-        List.of());
+    return usual.with(
+        new Plate(flat.material(), flat.lengthM(), flat.widthM(), flat.thicknessM(), 0.01));
   }
 
   private static Casting peeledAtOnceHalfDry() {
@@ -164,32 +159,14 @@ class DryingForecasterTest {
   @Test
   void widensTheBandWhereThicknessIsUncertain() {
     Casting usual = Castings.USUAL;
-    Casting unsure =
-        Castings.of(
-            usual.composition(),
-            0,
-            0,
-            usual.plate(),
-            new Pour(new starchfilm.numerics.evidence.Estimate(0.003, 0.001), 0.25, 333),
-            usual.room(),
-            OptionalDouble.empty(),
-            List.of());
+    Casting unsure = usual.with(new Pour(new Estimate(0.003, 0.001), 0.25, 333));
     assertThat(width(QUICK.forecast(unsure))).isGreaterThan(1.2 * width(QUICK.forecast(usual)));
   }
 
   @Test
   void widensTheBandWhereGlycerolIsUncertainInADampRoom() {
     Casting sure = Castings.plate(3, Castings.paste(0.08, 0.4), Castings.room(20, 75, 0.1), 20);
-    Casting unsure =
-        Castings.of(
-            sure.composition(),
-            0,
-            0.4,
-            sure.plate(),
-            sure.pour(),
-            sure.room(),
-            OptionalDouble.empty(),
-            List.of());
+    Casting unsure = sure.with(new Paste(sure.composition(), 1, 0, 0.4));
     List<SpreadDriver> drivers = QUICK.forecast(unsure).spreadDrivers();
     assertThat(drivers)
         .anyMatch(d -> d.factor() == UncertainParameter.PLASTICISER && d.share() > 0);

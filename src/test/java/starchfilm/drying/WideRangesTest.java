@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,6 +14,7 @@ import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
+import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -74,14 +74,8 @@ class WideRangesTest {
   private static Casting plate(
       double starch, double fromM, double toM, double solidsSd, double glycerolSd) {
     Casting usual = Castings.plate(3, Castings.paste(starch, 0.3), Castings.room(20, 50, 0.1), 60);
-    return Castings.of(
-        usual.composition(),
-        solidsSd,
-        glycerolSd,
-        usual.plate(),
-        new Pour(Estimate.between(fromM, toM), 0.25, 333),
-        usual.room(),
-        OptionalDouble.empty(),
-        List.of());
+    return usual
+        .with(new Paste(usual.composition(), 1, solidsSd, glycerolSd))
+        .with(new Pour(Estimate.between(fromM, toM), 0.25, 333));
   }
 }

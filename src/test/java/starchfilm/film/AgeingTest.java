@@ -2,10 +2,13 @@ package starchfilm.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import starchfilm.casting.Castings;
+import starchfilm.material.ingredient.StarchKind;
 
 /** Ageing worked by hand from its formula. */
 class AgeingTest {
@@ -39,10 +42,7 @@ class AgeingTest {
   void potatoFilmAgesAsPublishedWithinAThird() {
     Ageing ended = new Ageing(1000 * DAY_S, rules);
     FilmState film =
-        FilmState.atRest(
-            Pastes.paste(starchfilm.material.ingredient.StarchKind.POTATO, 33),
-            0.6,
-            20 + Pastes.ZERO_CELSIUS_K);
+        FilmState.atRest(Castings.paste(StarchKind.POTATO, 0.04, 0.33), 0.6, 20 + ZERO_CELSIUS_K);
 
     assertThat(ended.on(FilmProperty.TENSILE_STRENGTH, film).factor() / 2.3).isBetween(0.75, 1.33);
     assertThat(ended.on(FilmProperty.YOUNGS_MODULUS, film).factor() / 7).isBetween(0.65, 1.33);
@@ -62,6 +62,6 @@ class AgeingTest {
   }
 
   private static FilmState film(double humidity, double amylose) {
-    return new FilmState(0.3, amylose, 0, 0, 0.15, humidity, Pastes.ROOM_K);
+    return new FilmState(0.3, amylose, 0, 0, 0.15, humidity, Castings.ROOM_K);
   }
 }

@@ -12,7 +12,7 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
 class ChainCutsTest {
-  private final Composition sour = Pastes.paste(StarchKind.CORN, 0.04, 30, 0, 0.005);
+  private final Composition sour = Castings.paste(StarchKind.CORN, 0.04, 0.3, 0, 0.005);
 
   /** An activation energy of 130 kJ/mol doubles the rate over 6 K near 95 °C. */
   @Test
@@ -44,7 +44,7 @@ class ChainCutsTest {
   @Test
   void actsOnStrengthOnlyAndSaysHowSureItIs() {
     ChainCuts cuts = new ChainCuts(sour, Castings.cook(15, 95));
-    FilmState film = new FilmState(0.2, 0.25, 0, 0, 0.12, 0.5, Pastes.ROOM_K);
+    FilmState film = new FilmState(0.2, 0.25, 0, 0, 0.12, 0.5, Castings.ROOM_K);
 
     FilmInfluence.Effect effect = cuts.on(FilmProperty.TENSILE_STRENGTH, film);
 

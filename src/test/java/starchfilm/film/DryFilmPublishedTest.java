@@ -10,12 +10,12 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Use;
 import starchfilm.material.ingredient.AceticAcid;
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
 
 /** Density, thickness, moisture and pH of film and paste against published figures. */
 class DryFilmPublishedTest {
@@ -23,8 +23,8 @@ class DryFilmPublishedTest {
   @ParameterizedTest
   @CsvFileSource(resources = "averous-density.csv", useHeadersInDisplayName = true)
   void addedVolumesGiveTheDensityOfFilm(double plasticiser, double density) {
-    Composition paste = Pastes.paste(StarchKind.WHEAT, plasticiser);
-    double moisture = FilmState.atRest(paste, 0.5, Pastes.ROOM_K).waterKgPerKgDry();
+    Composition paste = Castings.paste(StarchKind.WHEAT, 0.04, plasticiser / 100);
+    double moisture = FilmState.atRest(paste, 0.5, Castings.ROOM_K).waterKgPerKgDry();
 
     assertThat((1 + moisture) / paste.volumeM3PerKgDry(moisture) / 1000)
         .isCloseTo(density, within(0.04));
@@ -38,9 +38,7 @@ class DryFilmPublishedTest {
   @Test
   void massBalanceGivesThePublishedThickness() {
     Composition paste = new Composition(Map.of(StarchKind.CORN, 1.0), 0.010, 0.005, 0, 0, 0.985);
-    Casting pour =
-        Castings.film(
-            paste, 0, Castings.cook(15, 95), Estimate.exact(3.00e-3), 0, Pastes.ROOM_K, 0);
+    Casting pour = Castings.film(paste).pouredTo(3.00e-3).with(new Use(0, Castings.ROOM_K, 0));
 
     assertThat(DryThickness.of(pour, new Band(0, 0, 0)).middle()).isCloseTo(32e-6, within(0.5e-6));
   }
@@ -50,9 +48,9 @@ class DryFilmPublishedTest {
   @CsvFileSource(resources = "vinegar-ph.csv", useHeadersInDisplayName = true)
   void vinegarGivesThePastePh(double molPerL, double ph) {
     // The volume of a litre of paste is what carries the acid.
-    double density = Pastes.paste(StarchKind.CORN, 30).pasteDensityKgPerM3();
+    double density = Castings.paste(StarchKind.CORN, 0.04, 0.3).pasteDensityKgPerM3();
     double acid = molPerL * 1000 * MolarMass.ACETIC_ACID / density;
-    Composition paste = Pastes.paste(StarchKind.CORN, 0.04, 30, 0, acid);
+    Composition paste = Castings.paste(StarchKind.CORN, 0.04, 0.3, 0, acid);
 
     assertThat(new ChainCuts(paste, Castings.cook(15, 95)).acidEffect().pastePh())
         .isCloseTo(ph, within(0.011));
@@ -66,9 +64,9 @@ class DryFilmPublishedTest {
   @ParameterizedTest
   @CsvSource({"0.083, 1.3e-4, 0.94", "0.83, 4.2e-4, 0.85"})
   void hotAcidCutsChains(double molPerL, double cuts, double strength) {
-    double density = Pastes.paste(StarchKind.CORN, 30).pasteDensityKgPerM3();
+    double density = Castings.paste(StarchKind.CORN, 0.04, 0.3).pasteDensityKgPerM3();
     double acid = molPerL * 1000 * MolarMass.ACETIC_ACID / density;
-    Composition paste = Pastes.paste(StarchKind.CORN, 0.04, 30, 0, acid);
+    Composition paste = Castings.paste(StarchKind.CORN, 0.04, 0.3, 0, acid);
 
     AcidEffect effect = new ChainCuts(paste, Castings.cook(15, 95)).acidEffect();
 

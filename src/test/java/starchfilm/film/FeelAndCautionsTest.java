@@ -11,9 +11,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Use;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
-import starchfilm.numerics.evidence.Estimate;
 
 class FeelAndCautionsTest {
   private final FilmForecaster forecaster = new FilmForecaster();
@@ -39,16 +39,17 @@ class FeelAndCautionsTest {
   void feelFollowsPlasticiserAndAir(double plasticiser, double humidity, Feel feel) {
     assertThat(
             forecaster
-                .forecast(Pastes.in(humidity / 100, Pastes.paste(StarchKind.CORN, plasticiser)))
+                .forecast(
+                    Castings.filmIn(
+                        humidity / 100, Castings.paste(StarchKind.CORN, 0.04, plasticiser / 100)))
                 .feel())
         .isEqualTo(feel);
   }
 
   @Test
   void coldMakesAFlexibleFilmStiff() {
-    Composition paste = Pastes.paste(StarchKind.CORN, 28);
-    Casting shed =
-        Castings.film(paste, 0, Castings.cook(15, 95), Estimate.exact(2e-3), 0.5, 278.15, 0);
+    Composition paste = Castings.paste(StarchKind.CORN, 0.04, 0.28);
+    Casting shed = Castings.film(paste).with(new Use(0.5, 278.15, 0));
 
     assertThat(forecaster.forecast(shed).feel()).isIn(Feel.STIFF, Feel.BRITTLE);
   }
@@ -75,7 +76,9 @@ class FeelAndCautionsTest {
       double plasticiser, double humidity, FilmCaution caution, boolean warned) {
     assertThat(
             forecaster
-                .forecast(Pastes.in(humidity / 100, Pastes.paste(StarchKind.CORN, plasticiser)))
+                .forecast(
+                    Castings.filmIn(
+                        humidity / 100, Castings.paste(StarchKind.CORN, 0.04, plasticiser / 100)))
                 .cautions()
                 .contains(caution))
         .isEqualTo(warned);
@@ -89,7 +92,7 @@ class FeelAndCautionsTest {
     "POTATO, 0.06, TOO_THICK_TO_LEVEL"
   })
   void warnsOfPasteThatSettlesOrDoesNotLevel(StarchKind kind, double starch, FilmCaution caution) {
-    assertThat(cautions(Pastes.paste(kind, starch, 30, 0, 0))).contains(caution);
+    assertThat(cautions(Castings.paste(kind, starch, 0.3, 0, 0))).contains(caution);
   }
 
   @Test
@@ -103,7 +106,7 @@ class FeelAndCautionsTest {
 
   @Test
   void warnsOfACookTooCoolForTheStarch() {
-    Composition corn = Pastes.paste(StarchKind.CORN, 30);
+    Composition corn = Castings.paste(StarchKind.CORN, 0.04, 0.3);
 
     assertThat(cooked(corn, 70)).contains(FilmCaution.UNDERCOOKED);
     assertThat(cooked(corn, 90)).doesNotContain(FilmCaution.UNDERCOOKED);
@@ -111,7 +114,7 @@ class FeelAndCautionsTest {
 
   @Test
   void highAmyloseNeedsPressure() {
-    Composition high = Pastes.paste(StarchKind.HIGH_AMYLOSE_CORN, 30);
+    Composition high = Castings.paste(StarchKind.HIGH_AMYLOSE_CORN, 0.04, 0.3);
 
     assertThat(cooked(high, 99))
         .contains(FilmCaution.NEEDS_PRESSURE_COOK)
@@ -121,27 +124,19 @@ class FeelAndCautionsTest {
 
   @Test
   void warnsOfSaltInTwoSteps() {
-    assertThat(cautions(Pastes.paste(StarchKind.CORN, 0.045, 30, 0.04, 0)))
+    assertThat(cautions(Castings.paste(StarchKind.CORN, 0.045, 0.3, 0.04, 0)))
         .contains(FilmCaution.SALT_NOTICEABLE)
         .doesNotContain(FilmCaution.SALT_HIGH);
-    assertThat(cautions(Pastes.paste(StarchKind.CORN, 0.045, 30, 0.10, 0)))
+    assertThat(cautions(Castings.paste(StarchKind.CORN, 0.045, 0.3, 0.10, 0)))
         .contains(FilmCaution.SALT_HIGH);
   }
 
   @Test
   void warnsOfThickFilmThinnedPasteAndNoStarch() {
-    Casting thick =
-        Castings.film(
-            Pastes.paste(StarchKind.CORN, 0.05, 30, 0, 0),
-            0,
-            Castings.cook(15, 95),
-            Estimate.exact(8e-3),
-            0.5,
-            Pastes.ROOM_K,
-            0);
+    Casting thick = Castings.film(Castings.paste(StarchKind.CORN, 0.05, 0.3, 0, 0)).pouredTo(8e-3);
 
     assertThat(forecaster.forecast(thick).cautions()).contains(FilmCaution.THICK_FILM);
-    assertThat(cautions(Pastes.paste(StarchKind.CORN, 0.045, 30, 0, 0.005)))
+    assertThat(cautions(Castings.paste(StarchKind.CORN, 0.045, 0.3, 0, 0.005)))
         .contains(FilmCaution.PASTE_THINS);
     assertThat(cautions(new Composition(Map.of(), 0, 0.05, 0, 0, 0.95)))
         .contains(FilmCaution.NO_FILM);
@@ -149,7 +144,7 @@ class FeelAndCautionsTest {
 
   @Test
   void aGoodRecipeIsNotWarnedOf() {
-    assertThat(cautions(Pastes.paste(StarchKind.CORN, 0.05, 28, 0, 0))).isEmpty();
+    assertThat(cautions(Castings.paste(StarchKind.CORN, 0.05, 0.28, 0, 0))).isEmpty();
   }
 
   @ParameterizedTest
@@ -159,14 +154,10 @@ class FeelAndCautionsTest {
   }
 
   private List<FilmCaution> cautions(Composition paste) {
-    return forecaster.forecast(Pastes.fresh(paste)).cautions();
+    return forecaster.forecast(Castings.film(paste)).cautions();
   }
 
   private List<FilmCaution> cooked(Composition paste, double celsius) {
-    return forecaster
-        .forecast(
-            Castings.film(
-                paste, 0, Castings.cook(15, celsius), Estimate.exact(2e-3), 0.5, Pastes.ROOM_K, 0))
-        .cautions();
+    return forecaster.forecast(Castings.film(paste).with(Castings.cook(15, celsius))).cautions();
   }
 }

@@ -12,7 +12,10 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Use;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Estimate;
 
 /** Time of one film forecast, which a search over recipes makes by the thousand. */
@@ -25,15 +28,11 @@ import starchfilm.numerics.evidence.Estimate;
 public class FilmForecasterBenchmark {
   private final FilmForecaster forecaster = new FilmForecaster();
   private final Casting unsure =
-      Castings.film(
-          Pastes.paste(StarchKind.POTATO, 0.04, 30, 0.01, 0.005),
-          0.1,
-          0.03,
-          Castings.cook(15, 90),
-          new Estimate(2.5e-3, 0.2e-3),
-          0.5,
-          Pastes.ROOM_K,
-          86_400);
+      Castings.film(Castings.paste(StarchKind.POTATO, 0.04, 0.3, 0.01, 0.005))
+          .with(new Paste(Castings.paste(StarchKind.POTATO, 0.04, 0.3, 0.01, 0.005), 1, 0.03, 0.1))
+          .with(Castings.cook(15, 90))
+          .with(new Pour(new Estimate(2.5e-3, 0.2e-3), 0.25, 333.15))
+          .with(new Use(0.5, Castings.ROOM_K, 86_400));
   private final DryingMechanics skin = DryingMechanics.of(unsure.composition());
   private double moisture = 0.1;
 

@@ -17,8 +17,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Pour;
+import starchfilm.casting.Use;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
+import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Extrapolation;
@@ -33,7 +36,8 @@ class FilmForecasterTest {
   void moreGlycerolStretchesWeakensAndSoftens(StarchKind kind) {
     List<FilmForecast> forecasts =
         IntStream.rangeClosed(0, 12)
-            .mapToObj(step -> forecaster.forecast(Pastes.fresh(Pastes.paste(kind, 5 * step))))
+            .mapToObj(
+                step -> forecaster.forecast(Castings.film(Castings.paste(kind, 0.04, 0.05 * step))))
             .toList();
 
     assertThat(forecasts.stream().map(f -> f.elongationAtBreak().middle())).isSorted();
@@ -46,8 +50,8 @@ class FilmForecasterTest {
   void moreAcidLowersPhAndStrength() {
     List<FilmForecast> forecasts =
         DoubleStream.of(0, 1e-6, 1e-4, 1e-3, 5e-3, 2e-2, 5e-2)
-            .mapToObj(acid -> Pastes.paste(StarchKind.CORN, 0.04, 30, 0, acid))
-            .map(paste -> forecaster.forecast(Pastes.fresh(paste)))
+            .mapToObj(acid -> Castings.paste(StarchKind.CORN, 0.04, 0.3, 0, acid))
+            .map(paste -> forecaster.forecast(Castings.film(paste)))
             .toList();
 
     for (int i = 1; i < forecasts.size(); i++) {
@@ -62,7 +66,8 @@ class FilmForecasterTest {
 
   @Test
   void withoutAcidNothingIsCut() {
-    AcidEffect acid = forecaster.forecast(Pastes.fresh(Pastes.paste(StarchKind.CORN, 30))).acid();
+    AcidEffect acid =
+        forecaster.forecast(Castings.film(Castings.paste(StarchKind.CORN, 0.04, 0.3))).acid();
 
     assertThat(acid.pastePh()).isCloseTo(7, within(1e-6));
     assertThat(acid.strengthFactor()).isEqualTo(new Band(1, 1, 1));
@@ -70,7 +75,7 @@ class FilmForecasterTest {
 
   @Test
   void homeFilmIsWeakerThanLaboratoryFilmAndLessSure() {
-    Casting film = Pastes.fresh(Pastes.paste(StarchKind.CORN, 30));
+    Casting film = Castings.film(Castings.paste(StarchKind.CORN, 0.04, 0.3));
     FilmForecast home = forecaster.forecast(film);
     FilmForecast laboratory = new FilmForecaster(Workmanship.LABORATORY).forecast(film);
 
@@ -86,13 +91,10 @@ class FilmForecasterTest {
 
   @Test
   void unsurePlasticiserWidensEveryBandThatFollowsIt() {
-    Composition paste = Pastes.paste(StarchKind.CORN, 25);
-    Casting sure = Pastes.fresh(paste);
+    Composition paste = Castings.paste(StarchKind.CORN, 0.04, 0.25);
+    Casting sure = Castings.film(paste);
     FilmForecast exact = forecaster.forecast(sure);
-    FilmForecast rough =
-        forecaster.forecast(
-            Castings.film(
-                paste, 0.2, sure.cook(), sure.pour().wetThicknessM(), 0.5, Pastes.ROOM_K, 0));
+    FilmForecast rough = forecaster.forecast(sure.with(new Paste(paste, 1, 0, 0.2)));
 
     for (Function<FilmForecast, Band> figure :
         List.<Function<FilmForecast, Band>>of(
@@ -110,11 +112,11 @@ class FilmForecasterTest {
 
   @Test
   void unsureSolidsAndPourWidenTheThickness() {
-    Composition paste = Pastes.paste(StarchKind.CORN, 30);
-    Casting sure = Pastes.fresh(paste);
+    Composition paste = Castings.paste(StarchKind.CORN, 0.04, 0.3);
+    Casting sure = Castings.film(paste);
     Casting rough =
-        Castings.film(
-            paste, 0, 0.06, sure.cook(), new Estimate(2e-3, 0.16e-3), 0.5, Pastes.ROOM_K, 0);
+        sure.with(new Paste(paste, 1, 0.06, 0))
+            .with(new Pour(new Estimate(2e-3, 0.16e-3), 0.25, 333.15));
 
     Band exact = forecaster.forecast(sure).dryThicknessM();
     Band wide = forecaster.forecast(rough).dryThicknessM();
@@ -126,9 +128,9 @@ class FilmForecasterTest {
 
   @Test
   void saltWeakensFromTwoPercentOn() {
-    FilmForecast clean = forecaster.forecast(Pastes.fresh(salted(0.0)));
-    FilmForecast little = forecaster.forecast(Pastes.fresh(salted(0.01)));
-    FilmForecast much = forecaster.forecast(Pastes.fresh(salted(0.10)));
+    FilmForecast clean = forecaster.forecast(Castings.film(salted(0.0)));
+    FilmForecast little = forecaster.forecast(Castings.film(salted(0.01)));
+    FilmForecast much = forecaster.forecast(Castings.film(salted(0.10)));
 
     assertThat(little.tensileStrengthPa().middle())
         .isCloseTo(clean.tensileStrengthPa().middle(), within(1e3));
@@ -144,7 +146,7 @@ class FilmForecasterTest {
 
   @Test
   void filmAboveItsGlassTransitionStiffensWithAge() {
-    Composition soft = Pastes.paste(StarchKind.POTATO, 45);
+    Composition soft = Castings.paste(StarchKind.POTATO, 0.04, 0.45);
     FilmForecast fresh = forecaster.forecast(aged(0, soft));
     FilmForecast old = forecaster.forecast(aged(60, soft));
 
@@ -158,7 +160,7 @@ class FilmForecasterTest {
 
   @Test
   void glassDoesNotAge() {
-    Composition glass = Pastes.paste(StarchKind.POTATO, 0);
+    Composition glass = Castings.paste(StarchKind.POTATO, 0.04, 0);
 
     assertThat(forecaster.forecast(aged(60, glass)).youngsModulusPa())
         .isEqualTo(forecaster.forecast(aged(0, glass)).youngsModulusPa());
@@ -166,7 +168,8 @@ class FilmForecasterTest {
 
   @Test
   void listsEachRuleOutsideItsRangeOnce() {
-    FilmForecast damp = forecaster.forecast(Pastes.in(0.85, Pastes.paste(StarchKind.CORN, 70)));
+    FilmForecast damp =
+        forecaster.forecast(Castings.filmIn(0.85, Castings.paste(StarchKind.CORN, 0.04, 0.7)));
 
     assertThat(damp.extrapolations()).doesNotHaveDuplicates();
     assertThat(damp.extrapolations().stream().map(e -> e.rule() + "/" + e.range().quantity()))
@@ -185,7 +188,8 @@ class FilmForecasterTest {
 
   @Test
   void insideEveryRangeNothingIsListed() {
-    FilmForecast usual = forecaster.forecast(Pastes.fresh(Pastes.paste(StarchKind.CORN, 30)));
+    FilmForecast usual =
+        forecaster.forecast(Castings.film(Castings.paste(StarchKind.CORN, 0.04, 0.3)));
 
     assertThat(usual.extrapolations()).isEmpty();
     assertThat(usual.sources()).doesNotHaveDuplicates().hasSizeGreaterThan(8);
@@ -225,21 +229,29 @@ class FilmForecasterTest {
                       salt,
                       acid,
                       1 - starch - glycerol - salt - acid);
-              return Castings.film(
-                  paste,
-                  random.nextDouble(),
-                  random.nextDouble(),
-                  Castings.cook(120 * random.nextDouble(), 20 + 110 * random.nextDouble()),
-                  new Estimate(1e-6 + 0.02 * random.nextDouble(), 1e-3 * random.nextDouble()),
-                  i % 11 == 0 ? 0 : 0.99 * random.nextDouble(),
-                  250 + 100 * random.nextDouble(),
-                  i % 4 == 0 ? 0 : 1000 * DAY_S * random.nextDouble());
+              return Castings.film(paste)
+                  .with(new Paste(paste, 1, random.nextDouble(), random.nextDouble()))
+                  .with(Castings.cook(120 * random.nextDouble(), 20 + 110 * random.nextDouble()))
+                  .with(
+                      new Pour(
+                          new Estimate(
+                              1e-6 + 0.02 * random.nextDouble(), 1e-3 * random.nextDouble()),
+                          0.25,
+                          333.15))
+                  .with(
+                      new Use(
+                          i % 11 == 0 ? 0 : 0.99 * random.nextDouble(),
+                          250 + 100 * random.nextDouble(),
+                          i % 4 == 0 ? 0 : 1000 * DAY_S * random.nextDouble()));
             });
   }
 
   @Test
   void refusesSaturatedAirInOneSentence() {
-    assertThatThrownBy(() -> forecaster.forecast(Pastes.in(1.0, Pastes.paste(StarchKind.CORN, 30))))
+    assertThatThrownBy(
+            () ->
+                forecaster.forecast(
+                    Castings.filmIn(1.0, Castings.paste(StarchKind.CORN, 0.04, 0.3))))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
             "film forecast, relative humidity where the film is used: 1.0 given, allowed 0 to below"
@@ -247,12 +259,11 @@ class FilmForecasterTest {
   }
 
   private static Casting aged(double days, Composition paste) {
-    return Castings.film(
-        paste, 0, Castings.cook(15, 95), Estimate.exact(2e-3), 0.5, Pastes.ROOM_K, days * DAY_S);
+    return Castings.film(paste).with(new Use(0.5, Castings.ROOM_K, days * DAY_S));
   }
 
   private static Composition salted(double saltPerStarch) {
-    return Pastes.paste(StarchKind.CORN, 0.04, 30, saltPerStarch, 0);
+    return Castings.paste(StarchKind.CORN, 0.04, 0.3, saltPerStarch, 0);
   }
 
   private static double oneSigma(Band band) {

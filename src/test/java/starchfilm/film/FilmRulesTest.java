@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Pour;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
@@ -66,10 +67,8 @@ class FilmRulesTest {
   /** Moisture between its ends adds {@code ln(v_high/v_low)/(2 * 1.2816)} to the pour's own 8 %. */
   @Test
   void unsureMoistureWidensTheThickness() {
-    Composition paste = Pastes.paste(StarchKind.CORN, 30);
-    Casting pour =
-        Castings.film(
-            paste, 0, Castings.cook(15, 95), new Estimate(2e-3, 0.16e-3), 0.5, Pastes.ROOM_K, 0);
+    Composition paste = Castings.paste(StarchKind.CORN, 0.04, 0.3);
+    Casting pour = Castings.film(paste).with(new Pour(new Estimate(2e-3, 0.16e-3), 0.25, 333.15));
     Band dry = DryThickness.of(pour, new Band(0.05, 0.1, 0.3));
     double dryVolume = (1 / 1.3) / 1500 + (0.3 / 1.3) / 1258;
     double high = dryVolume + 0.3 / 997;
@@ -85,11 +84,11 @@ class FilmRulesTest {
             Map.of(StarchKind.CORN, 0.5, StarchKind.WAXY_CORN, 0.5), 0.05, 0, 0, 0, 0.95);
     double amylose =
         (StarchKind.CORN.amyloseFraction() + StarchKind.WAXY_CORN.amyloseFraction()) / 2;
-    FilmState film = FilmState.atRest(blend, 0.5, Pastes.ROOM_K);
+    FilmState film = FilmState.atRest(blend, 0.5, Castings.ROOM_K);
     assertThat(film.amyloseFraction()).isCloseTo(amylose, within(1e-12));
   }
 
   private static FilmState film(double level, double amylose, double humidity) {
-    return new FilmState(level / (1 + level), amylose, 0, 0, 0.1, humidity, Pastes.ROOM_K);
+    return new FilmState(level / (1 + level), amylose, 0, 0, 0.1, humidity, Castings.ROOM_K);
   }
 }

@@ -1,6 +1,7 @@
 package starchfilm.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,9 +9,9 @@ import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Use;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
-import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Which way the figures of a film go, as printed, with its ageing: damper air, warmth and glycerol
@@ -105,15 +106,10 @@ class FilmTrendsPublishedTest {
 
   private FilmForecast film(
       StarchKind kind, double glycerol, double humidity, double celsius, double days) {
-    Composition paste = Pastes.paste(kind, glycerol);
+    Composition paste = Castings.paste(kind, 0.04, glycerol / 100);
     return forecaster.forecast(
-        Castings.film(
-            paste,
-            0,
-            Castings.cook(15, 130),
-            Estimate.exact(2e-3),
-            humidity,
-            celsius + Pastes.ZERO_CELSIUS_K,
-            days * DAY_S));
+        Castings.film(paste)
+            .with(Castings.cook(15, 130))
+            .with(new Use(humidity, celsius + ZERO_CELSIUS_K, days * DAY_S)));
   }
 }

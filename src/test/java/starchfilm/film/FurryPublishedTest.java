@@ -9,6 +9,7 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 
 /**
@@ -73,6 +74,7 @@ class FurryPublishedTest {
   }
 
   private static double strength(StarchKind kind) {
-    return new StrengthRule().predict(FilmState.atRest(Pastes.paste(kind, 0), 0.5, Pastes.ROOM_K));
+    return new StrengthRule()
+        .predict(FilmState.atRest(Castings.paste(kind, 0.04, 0), 0.5, Castings.ROOM_K));
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 
 /**
@@ -47,10 +48,12 @@ class GlassTransitionPublishedTest {
   @Test
   void stretchComesWhereTheGlassTransitionCrossesTheRoom() {
     double plasticiser = 15;
-    while (FilmState.atRest(Pastes.paste(StarchKind.CORN, plasticiser), 0.5, Pastes.ROOM_K)
+    while (FilmState.atRest(
+                Castings.paste(StarchKind.CORN, 0.04, plasticiser / 100), 0.5, Castings.ROOM_K)
             .temperatureK()
         < rule.predict(
-            FilmState.atRest(Pastes.paste(StarchKind.CORN, plasticiser), 0.5, Pastes.ROOM_K))) {
+            FilmState.atRest(
+                Castings.paste(StarchKind.CORN, 0.04, plasticiser / 100), 0.5, Castings.ROOM_K))) {
       plasticiser += 0.1;
     }
 
@@ -61,9 +64,11 @@ class GlassTransitionPublishedTest {
     double plasticiser = row.number("glycerol_g_per_100g_starch");
     if (row.has("water_pct_of_all")) {
       double water = row.number("water_pct_of_all") / 100;
-      return new FilmState(0, 0.25, 0, 0, water / (1 - water), 0.5, Pastes.ROOM_K);
+      return new FilmState(0, 0.25, 0, 0, water / (1 - water), 0.5, Castings.ROOM_K);
     }
     return FilmState.atRest(
-        Pastes.paste(StarchKind.WHEAT, plasticiser), row.number("rh_pct") / 100, Pastes.ROOM_K);
+        Castings.paste(StarchKind.WHEAT, 0.04, plasticiser / 100),
+        row.number("rh_pct") / 100,
+        Castings.ROOM_K);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
@@ -49,7 +50,7 @@ class InertSolidsTest {
   private static FilmForecast forecast(double inert) {
     return new FilmForecaster()
         .forecast(
-            Pastes.in(
+            Castings.filmIn(
                 0.5,
                 Composition.of(
                     Map.of(StarchKind.WHEAT, 1.0), 0.04, 0.01, 0, 0, 0.95 - inert, inert)));

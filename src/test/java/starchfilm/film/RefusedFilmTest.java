@@ -10,8 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Use;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.numerics.evidence.Estimate;
+import starchfilm.material.recipe.Paste;
 
 /** What no film, strip or hand can be, and the ends of what they can. */
 class RefusedFilmTest {
@@ -75,14 +76,9 @@ class RefusedFilmTest {
       double humidity,
       double kelvin,
       double ageS) {
-    return Castings.film(
-        Pastes.paste(StarchKind.CORN, 30),
-        plasticiserSd,
-        solidsSd,
-        Castings.cook(15, 95),
-        Estimate.exact(wetM),
-        humidity,
-        kelvin,
-        ageS);
+    return Castings.film(Castings.paste(StarchKind.CORN, 0.04, 0.3))
+        .with(new Paste(Castings.paste(StarchKind.CORN, 0.04, 0.3), 1, solidsSd, plasticiserSd))
+        .pouredTo(wetM)
+        .with(new Use(humidity, kelvin, ageS));
   }
 }

@@ -11,10 +11,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Use;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.Source;
 import starchfilm.numerics.evidence.ValidRange;
@@ -70,19 +70,13 @@ class RuleRangesTest {
 
   /** 70 g glycerol, 90 % relative humidity, 35 °C. */
   private static Casting outside() {
-    return Castings.film(
-        Pastes.paste(StarchKind.CORN, 70),
-        0,
-        Castings.cook(15, 95),
-        Estimate.exact(2e-3),
-        0.9,
-        308.15,
-        0);
+    return Castings.film(Castings.paste(StarchKind.CORN, 0.04, 0.7)).with(new Use(0.9, 308.15, 0));
   }
 
   @Test
   void theMoistureFlagsItsOwnRangesAndNamesItsSources() {
-    FilmForecast dry = forecaster.forecast(Pastes.in(0.05, Pastes.paste(StarchKind.CORN, 30)));
+    FilmForecast dry =
+        forecaster.forecast(Castings.filmIn(0.05, Castings.paste(StarchKind.CORN, 0.04, 0.3)));
     assertThat(dry.extrapolations())
         .extracting(Extrapolation::rule)
         .contains("equilibrium moisture content");
@@ -95,8 +89,8 @@ class RuleRangesTest {
   /** An influence that does nothing is neither flagged nor named. */
   @Test
   void acidSaltAndAgeAreNamedAndFlaggedOnlyWhereTheyAct() {
-    Composition plain = Pastes.paste(StarchKind.POTATO, 45);
-    Composition acidAndSalt = Pastes.paste(StarchKind.POTATO, 0.04, 45, 0.2, 0.05);
+    Composition plain = Castings.paste(StarchKind.POTATO, 0.04, 0.45);
+    Composition acidAndSalt = Castings.paste(StarchKind.POTATO, 0.04, 0.45, 0.2, 0.05);
     Cook boiling = Castings.cook(30, 140);
     double month = 30 * 86_400.0;
 
@@ -122,7 +116,7 @@ class RuleRangesTest {
     FilmForecast acted =
         forecaster.forecast(
             film(
-                Pastes.paste(StarchKind.POTATO, 0.04, 45, 0.2, 0.09),
+                Castings.paste(StarchKind.POTATO, 0.04, 0.45, 0.2, 0.09),
                 Castings.cook(30, 140),
                 0.95,
                 30 * 86_400.0));
@@ -139,7 +133,7 @@ class RuleRangesTest {
   @CsvSource({"20, 0", "20.0000000001, 0", "19.999, 1", "60, 0", "60.0000000001, 0", "60.001, 1"})
   void aRangeHoldsItsEnds(double value, int outside) {
     Limit limit = new Limit(new ValidRange("share", 20, 60, "%"), film -> value);
-    FilmState film = new FilmState(0.2, 0.25, 0, 0, 0.1, 0.5, Pastes.ROOM_K);
+    FilmState film = new FilmState(0.2, 0.25, 0, 0, 0.1, 0.5, Castings.ROOM_K);
     assertThat(Limit.outside("rule", List.of(limit), film)).hasSize(outside);
   }
 
@@ -156,6 +150,6 @@ class RuleRangesTest {
   }
 
   private static Casting film(Composition paste, Cook cook, double humidity, double ageS) {
-    return Castings.film(paste, 0, cook, Estimate.exact(2e-3), humidity, Pastes.ROOM_K, ageS);
+    return Castings.film(paste).with(cook).with(new Use(humidity, Castings.ROOM_K, ageS));
   }
 }

@@ -2,6 +2,7 @@ package starchfilm.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.List;
 import java.util.function.BiFunction;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import starchfilm.casting.Castings;
 import starchfilm.material.ingredient.StarchKind;
 
 /**
@@ -144,7 +146,9 @@ class TensilePublishedTest {
       StarchKind kind, double humidity, double megapascals) {
     FilmForecast film =
         new FilmForecaster(Workmanship.LABORATORY)
-            .forecast(Pastes.cookedUnderPressure(humidity / 100, Pastes.paste(kind, 0)));
+            .forecast(
+                Castings.filmIn(humidity / 100, Castings.paste(kind, 0.04, 0))
+                    .with(Castings.cook(15, 130)));
 
     assertThat(1e6 * megapascals)
         .isBetween(film.tensileStrengthPa().low(), film.tensileStrengthPa().high());
@@ -169,7 +173,7 @@ class TensilePublishedTest {
   }
 
   private static FilmState waterOnly(double ofAll, double amylose) {
-    return new FilmState(0, amylose, 0, 0, ofAll / (1 - ofAll), 0.3, Pastes.ROOM_K);
+    return new FilmState(0, amylose, 0, 0, ofAll / (1 - ofAll), 0.3, Castings.ROOM_K);
   }
 
   @Test
@@ -248,10 +252,12 @@ class TensilePublishedTest {
     double amylose = row.number("amylose_pct") / 100;
     FilmState film =
         FilmState.atRest(
-            Pastes.paste(
-                kind(row.text("starch"), amylose), row.number("glycerol_g_per_100g_starch")),
+            Castings.paste(
+                kind(row.text("starch"), amylose),
+                0.04,
+                (row.number("glycerol_g_per_100g_starch")) / 100),
             row.number("rh_pct") / 100,
-            row.number("temperature_C") + Pastes.ZERO_CELSIUS_K);
+            row.number("temperature_C") + ZERO_CELSIUS_K);
     return new FilmState(
         film.glycerolFraction(),
         amylose,

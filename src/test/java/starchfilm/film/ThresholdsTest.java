@@ -10,10 +10,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Use;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
 
 /** On which side each printed threshold lies, word for word as its class says it. */
 class ThresholdsTest {
@@ -77,9 +77,9 @@ class ThresholdsTest {
   @Test
   void onlyAGlassCracksOffAndOnlyAThickFilmIsThick() {
     FilmState film = film(0.1, 0, 0.5);
-    assertThat(cautions(film, Pastes.ROOM_K, usual(), 95, 1e-4))
+    assertThat(cautions(film, Castings.ROOM_K, usual(), 95, 1e-4))
         .doesNotContain(FilmCaution.MAY_CRACK_OFF);
-    assertThat(cautions(film, Pastes.ROOM_K + 0.1, usual(), 95, 1e-4))
+    assertThat(cautions(film, Castings.ROOM_K + 0.1, usual(), 95, 1e-4))
         .contains(FilmCaution.MAY_CRACK_OFF);
     assertThat(cautions(film, 400, usual(), 95, 0.3e-3)).doesNotContain(FilmCaution.THICK_FILM);
     assertThat(cautions(film, 400, usual(), 95, 0.301e-3)).contains(FilmCaution.THICK_FILM);
@@ -146,25 +146,20 @@ class ThresholdsTest {
   }
 
   private static Composition usual() {
-    return Pastes.paste(StarchKind.POTATO, 0.03, 25, 0, 0);
+    return Castings.paste(StarchKind.POTATO, 0.03, 0.25, 0, 0);
   }
 
   private static FilmState film(double plasticiser, double salt, double humidity) {
     return new FilmState(
-        plasticiser / (1 + plasticiser), 0.25, salt, 0, 0.1, humidity, Pastes.ROOM_K);
+        plasticiser / (1 + plasticiser), 0.25, salt, 0, 0.1, humidity, Castings.ROOM_K);
   }
 
   private static List<FilmCaution> cautions(
       FilmState film, double glassK, Composition paste, double cookedC, double dryM) {
     Casting filmCase =
-        Castings.film(
-            paste,
-            0,
-            Castings.cook(15, cookedC),
-            Estimate.exact(2e-3),
-            film.relativeHumidity(),
-            Pastes.ROOM_K,
-            0);
+        Castings.film(paste)
+            .with(Castings.cook(15, cookedC))
+            .with(new Use(film.relativeHumidity(), Castings.ROOM_K, 0));
     return FilmCautions.of(filmCase, film, glassK, NO_ACID, dryM);
   }
 }

@@ -11,6 +11,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import starchfilm.casting.Castings;
 import starchfilm.numerics.evidence.Band;
 
 /**
@@ -44,7 +45,7 @@ class VapourPermeabilityPublishedTest {
     // The rule counts from bone-dry air to twice the mean of both sides.
     double mean =
         (Double.parseDouble(row.get("dry_rh")) + Double.parseDouble(row.get("damp_rh"))) / 2 / 100;
-    FilmState film = new FilmState(level / (1 + level), 0.25, 0, 0, 0.1, 2 * mean, Pastes.ROOM_K);
+    FilmState film = new FilmState(level / (1 + level), 0.25, 0, 0, 0.1, 2 * mean, Castings.ROOM_K);
     FittedVapourPermeability rule = new FittedVapourPermeability();
     Band band = rule.scatter().band(rule.predict(film), rule.predict(film), rule.predict(film), 0);
     double published = KG_PER_G * Double.parseDouble(row.get("value"));

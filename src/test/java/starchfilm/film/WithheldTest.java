@@ -1,6 +1,7 @@
 package starchfilm.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -8,10 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Use;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
 
 /** Where a figure of the film is not stated, and why. */
 class WithheldTest {
@@ -34,7 +35,11 @@ class WithheldTest {
       double glycerol, double humidity, double celsius, double cookC, Withheld why) {
     FilmForecast film =
         forecaster.forecast(
-            film(Pastes.paste(StarchKind.CORN, glycerol), humidity / 100, celsius, cookC));
+            film(
+                Castings.paste(StarchKind.CORN, 0.04, glycerol / 100),
+                humidity / 100,
+                celsius,
+                cookC));
 
     assertThat(film.withheld(FilmProperty.TENSILE_STRENGTH).orElse(null)).isEqualTo(why);
     assertThat(film.withheld(FilmProperty.ELONGATION).orElse(null)).isEqualTo(why);
@@ -44,7 +49,7 @@ class WithheldTest {
   @ParameterizedTest
   @CsvSource({"90, ", "90.1, NEARLY_SATURATED_AIR"})
   void noMoistureIsStatedAboveNinetyPercent(double humidity, Withheld why) {
-    FilmForecast film = forecaster.forecast(Pastes.in(humidity / 100, paste()));
+    FilmForecast film = forecaster.forecast(Castings.filmIn(humidity / 100, paste()));
 
     assertThat(film.withheld(FilmProperty.EQUILIBRIUM_MOISTURE).orElse(null)).isEqualTo(why);
     assertThat(film.withheld(FilmProperty.DRY_THICKNESS).orElse(null)).isEqualTo(why);
@@ -62,7 +67,7 @@ class WithheldTest {
   @Test
   void glycerolAloneIsNoFilm() {
     Composition syrup = new Composition(Map.of(), 0, 0.05, 0, 0, 0.95);
-    FilmForecast film = forecaster.forecast(Pastes.fresh(syrup));
+    FilmForecast film = forecaster.forecast(Castings.film(syrup));
 
     assertThat(film.withheld().values()).containsOnly(Withheld.NO_STARCH);
     assertThat(film.withheld(FilmProperty.TENSILE_STRENGTH)).contains(Withheld.NO_STARCH);
@@ -82,8 +87,8 @@ class WithheldTest {
 
   @Test
   void aReasonOfTheMakersKeepsThoseThatAreThere() {
-    FilmForecast damp = forecaster.forecast(Pastes.in(0.8, paste()));
-    FilmForecast sound = forecaster.forecast(Pastes.fresh(paste()));
+    FilmForecast damp = forecaster.forecast(Castings.filmIn(0.8, paste()));
+    FilmForecast sound = forecaster.forecast(Castings.film(paste()));
 
     assertThat(damp.withholding(Withheld.SCORCHED).withheld(FilmProperty.ELONGATION))
         .contains(Withheld.LIMP_IN_DAMP_AIR);
@@ -94,7 +99,7 @@ class WithheldTest {
 
   @Test
   void feelsOfAHundredFilmsAddUp() {
-    FilmForecast film = forecaster.forecast(Pastes.fresh(paste()));
+    FilmForecast film = forecaster.forecast(Castings.film(paste()));
 
     assertThat(film.feelChances().ofHundred().values().stream().mapToInt(each -> each).sum())
         .isEqualTo(100);
@@ -103,17 +108,12 @@ class WithheldTest {
   }
 
   private static Composition paste() {
-    return Pastes.paste(StarchKind.CORN, 30);
+    return Castings.paste(StarchKind.CORN, 0.04, 0.3);
   }
 
   private static Casting film(Composition paste, double humidity, double celsius, double cookC) {
-    return Castings.film(
-        paste,
-        0,
-        Castings.cook(15, cookC),
-        Estimate.exact(2e-3),
-        humidity,
-        celsius + Pastes.ZERO_CELSIUS_K,
-        0);
+    return Castings.film(paste)
+        .with(Castings.cook(15, cookC))
+        .with(new Use(humidity, celsius + ZERO_CELSIUS_K, 0));
   }
 }
