@@ -14,7 +14,7 @@ import starchfilm.learning.Workshops;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.today.CalendarFile;
 import starchfilm.report.today.TodayFile;
-import starchfilm.report.today.TodayText;
+import starchfilm.report.today.TodayView;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
 
@@ -56,7 +56,7 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
         CALENDAR,
         () -> CalendarFile.of(today, asked.surroundings().clock().instant(), TodayCommand::name));
     if (!results.areOnStandardOutput()) {
-      asked.out().printSentences(TodayText.of(today));
+      asked.out().printSentences(TodayView.of(today).lines());
       asked.out().printSentences(learnt(today, workshops));
     }
     return TrialFiles.exitCode(notebook, failures.isEmpty());

@@ -12,7 +12,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.TrialForecasts;
-import starchfilm.report.today.PlateCard;
+import starchfilm.report.today.PlateNow;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
 import starchfilm.web.http.Fields;
@@ -59,7 +59,7 @@ record PlatesPage(PageContext desk) {
       String first,
       String dueAddress,
       String state,
-      @Nullable PlateCard now,
+      @Nullable PlateNow now,
       String failure,
       FlashMessages.Said said,
       List<Entry> entries) {}
@@ -180,7 +180,7 @@ record PlatesPage(PageContext desk) {
         plates.numbers().size() == 1 ? String.valueOf(first) : "",
         NotebookFolder.address(DUE, row.file()) + "&" + PLATE + "=" + first,
         made.isEmpty() ? "pending" : forecast.isPresent() ? "done" : "none",
-        forecast.map(one -> PlateCard.of(standing(one, plates))).orElse(null),
+        forecast.map(one -> new PlateNow(standing(one, plates))).orElse(null),
         made.map(one -> String.join(" ", one.failures())).orElse(""),
         here ? said : FlashMessages.Said.NOTHING,
         entries);

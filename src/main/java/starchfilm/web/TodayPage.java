@@ -63,7 +63,9 @@ record TodayPage(PageContext desk) {
         "pending",
         looked.pending(),
         "view",
-        TodayView.of(looked.today(), addresses()),
+        TodayView.of(looked.today()),
+        "addresses",
+        this,
         "failures",
         looked.failures(),
         "troubles",
@@ -80,18 +82,14 @@ record TodayPage(PageContext desk) {
         .with("Content-Disposition", "attachment; filename=\"plates-to-look-after.ics\"");
   }
 
-  private TodayView.Addresses addresses() {
-    return new TodayView.Addresses() {
-      @Override
-      public String page(Standing standing) {
-        return NotebookFolder.address("/trial", name(standing));
-      }
+  /** The page of a plate's trial. */
+  public String page(Standing standing) {
+    return NotebookFolder.address("/trial", name(standing));
+  }
 
-      @Override
-      public String card(Standing standing) {
-        return "/plates#" + PlatesPage.place(name(standing), standing.plates().get(0));
-      }
-    };
+  /** The place where a plate is weighed. */
+  public String card(Standing standing) {
+    return "/plates#" + PlatesPage.place(name(standing), standing.plates().get(0));
   }
 
   private String name(Standing standing) {

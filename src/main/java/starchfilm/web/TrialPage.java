@@ -23,6 +23,7 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.NotedLine;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
+import starchfilm.report.today.PlateNow;
 import starchfilm.report.today.TrialNow;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
@@ -171,7 +172,7 @@ record TrialPage(PageContext desk) {
       values.put("failures", forecasts.failures());
       return values;
     }
-    List<Standing> standings = new ArrayList<>();
+    List<PlateNow> standing = new ArrayList<>();
     for (Today.Alike plates : drying) {
       Optional<TrialForecasts> other = desk.bench().on(plates.as()).within(PATIENCE_MS);
       if (other.isEmpty()) {
@@ -182,10 +183,11 @@ record TrialPage(PageContext desk) {
               forecast ->
                   Standing.of(
                       forecast, desk.bench().course(forecast), plates.numbers(), desk.now()))
-          .forEach(standings::add);
+          .map(PlateNow::new)
+          .forEach(standing::add);
     }
     values.putAll(TrialSheet.whole(forecasts.done().get(0)));
-    values.put("now", TrialNow.of(forecasts.forecasts().get(0), standings));
+    values.put("now", new TrialNow(forecasts.forecasts().get(0), standing));
     values.put("state", "done");
     return values;
   }

@@ -71,7 +71,7 @@ public final class CalendarFile {
   }
 
   private void event(Standing standing, LocalDateTime now, String file) {
-    PlateWords words = new PlateWords(standing);
+    PlateNow words = new PlateNow(standing);
     boolean ready = standing.need() == Need.PEEL || standing.need() == Need.OVERDUE;
     LocalDateTime poured = standing.forecast().trial().pouredAt().orElseThrow();
     double fromS = standing.lookFromS();

@@ -90,7 +90,7 @@ final class PlateCalendar {
   }
 
   private Lane row(Standing standing, int y) {
-    PlateWords words = new PlateWords(standing);
+    PlateNow words = new PlateNow(standing);
     String who = words.who();
     boolean beyond = since(standing) + standing.readyS().middle() > scale.to();
     return Lane.of(

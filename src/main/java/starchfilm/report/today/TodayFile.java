@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.JsonText;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
@@ -42,28 +43,27 @@ public final class TodayFile {
    * @return one object
    */
   public static String json(Today today, Function<Standing, String> name) {
+    TodayView view = TodayView.of(today);
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("what", "plates to look after");
     root.put("now", minute(today.now()));
-    root.put("headline", TodayView.of(today, TodayView.Addresses.NONE).headline());
+    root.put("headline", view.headline());
     today.standings().stream().map(s -> plate(s, name)).forEach(root.putArray("plates")::add);
     today.planned().forEach(trial -> root.withArray("planned").add(trial.name()));
-    TodayView.of(today, TodayView.Addresses.NONE)
-        .questions()
-        .forEach(root.withArray("questions")::add);
+    view.questions().forEach(root.withArray("questions")::add);
     return JsonText.of(root);
   }
 
   private static ObjectNode plate(Standing standing, Function<Standing, String> name) {
-    TodayView.Item item = TodayView.Item.of(standing, TodayView.Addresses.NONE);
+    PlateNow now = new PlateNow(standing);
     double emptyKg = standing.emptyKg().orElse(0);
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("file", name.apply(standing));
     node.put("name", standing.forecast().trial().name());
     standing.plates().forEach(node.putArray("plates")::add);
     node.put("plates_poured", standing.of());
-    node.put("need", item.need());
-    node.put("sentence", item.sentence());
+    node.put("need", now.need());
+    node.put("sentence", now.sentence());
     put(node, "look_from", standing, standing.lookFromS());
     put(node, "look_until", standing, standing.lookUntilS());
     put(node, "mould_from", standing, standing.mouldFromS());
@@ -75,12 +75,11 @@ public final class TodayFile {
     JsonText.put(node.putObject("water_left_pct"), "", standing.waterLeft().times(100));
     standing.emptyKg().ifPresent(kg -> node.put("empty_plate_g", grams(kg)));
     node.put("scale_includes_plate", standing.emptyKg().isPresent());
-    Band now = Band.normal(standing.scale().nowKg().value(), standing.scale().nowKg().sd());
+    Estimate nowKg = standing.scale().nowKg();
     JsonText.put(
         node.putObject("scale_now_g"),
         "",
-        new Band(emptyKg + now.low(), emptyKg + now.middle(), emptyKg + now.high())
-            .times(G_PER_KG));
+        Band.normal(emptyKg + nowKg.value(), nowKg.sd()).times(G_PER_KG));
     node.put("scale_peelable_g", grams(emptyKg + standing.scale().peelableKg()));
     node.put("scale_dry_g", grams(emptyKg + standing.scale().dryKg()));
     node.put("scale_at_rest_g", grams(emptyKg + standing.scale().restKg()));
@@ -98,27 +97,15 @@ public final class TodayFile {
   }
 
   private static void band(ObjectNode node, Standing standing, Band band) {
-    end(node, "low", standing, band.low());
-    end(node, "middle", standing, band.middle());
-    end(node, "high", standing, band.high());
-  }
-
-  private static void end(ObjectNode node, String name, Standing standing, double atS) {
-    JsonText.put(node, name + "_h", atS / HOUR_S);
-    put(node, name + "_at", standing, atS);
+    JsonText.put(node, "_h", band.times(1 / HOUR_S));
+    put(node, "low_at", standing, band.low());
+    put(node, "middle_at", standing, band.middle());
+    put(node, "high_at", standing, band.high());
   }
 
   private static void put(ObjectNode node, String field, Standing standing, double atS) {
-    if (Double.isInfinite(atS)) {
-      node.putNull(field);
-    } else {
-      node.put(field, at(standing, atS));
-    }
-  }
-
-  private static String at(Standing standing, double atS) {
-    return minute(
-        standing.forecast().trial().pouredAt().orElseThrow().plusSeconds(Math.round(atS)));
+    LocalDateTime poured = standing.forecast().trial().pouredAt().orElseThrow();
+    node.put(field, Double.isInfinite(atS) ? null : minute(poured.plusSeconds(Math.round(atS))));
   }
 
   private static String minute(LocalDateTime moment) {

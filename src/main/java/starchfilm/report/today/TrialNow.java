@@ -3,7 +3,6 @@ package starchfilm.report.today;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
@@ -11,91 +10,33 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.chart.CurveFigure;
-import starchfilm.report.chart.SectionFigure;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RoomWords;
 import starchfilm.report.words.Spans;
-import starchfilm.today.Standing;
 
 /**
  * One trial as it stands now: a part for each of its plates that somebody distinguished.
  *
- * @param parts the plates; of a trial that is not drying, its curve alone
- * @param spread how far its plates lie apart; empty for one
- * @param ended what became of its plates; empty where that is not noted, or one still dries
+ * @param forecast its forecast
+ * @param plates its plates that are drying; empty where none is
  */
-public record TrialNow(List<Part> parts, String spread, String ended) {
+public record TrialNow(TrialForecast forecast, List<PlateNow> plates) {
   /** What became of more plates is stated where each was noted. */
   private static final int MOST_ENDS = 6;
 
-  /**
-   * A plate.
-   *
-   * @param plates which of the pour; empty for all
-   * @param drying true while it dries
-   * @param told what is said of it while it dries
-   * @param figure its curve
-   * @param readOuts what the curve says, at even steps along its axis
-   * @param cut the plate cut open now, while it dries
-   * @param course the plate cut open along time; empty unless it dries
-   */
-  public record Part(
-      String plates,
-      boolean drying,
-      Optional<PlateWords> told,
-      CurveFigure figure,
-      List<String> readOuts,
-      Optional<SectionFigure> cut,
-      List<SectionFigure> course) {
-    /** What is said of a plate that dries. */
-    public PlateWords words() {
-      return told.orElseThrow();
-    }
-
-    /** A plate that dries, cut open. */
-    public SectionFigure section() {
-      return cut.orElseThrow();
-    }
-
-    private static Part of(Standing standing) {
-      PlateCard card = PlateCard.of(standing);
-      return new Part(
-          card.words().plates(),
-          true,
-          Optional.of(card.words()),
-          card.figure(),
-          DryingFigure.readOuts(
-              standing.forecast(), OptionalDouble.of(standing.nowS()), standing.emptyKg()),
-          Optional.of(card.section()),
-          PlateCard.alongTime(standing));
-    }
-
-    private static Part of(TrialForecast forecast) {
-      return new Part(
-          "",
-          false,
-          Optional.empty(),
-          DryingFigure.of(forecast, OptionalDouble.empty()),
-          DryingFigure.readOuts(forecast, OptionalDouble.empty(), OptionalDouble.empty()),
-          Optional.empty(),
-          List.of());
-    }
+  /** Its curve as forecast, whether it dries or not. */
+  public CurveFigure figure() {
+    return DryingFigure.of(forecast, OptionalDouble.empty());
   }
 
-  /**
-   * A trial now.
-   *
-   * @param forecast its forecast
-   * @param standings its plates that are drying; empty where none is
-   * @return the view
-   */
-  public static TrialNow of(TrialForecast forecast, List<Standing> standings) {
-    return new TrialNow(
-        standings.isEmpty()
-            ? List.of(Part.of(forecast))
-            : standings.stream().map(Part::of).toList(),
-        spread(standings),
-        standings.isEmpty() ? ended(forecast.trial()) : "");
+  /** What that says, at even steps along its axis. */
+  public List<String> readOuts() {
+    return DryingFigure.readOuts(forecast, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  /** What became of its plates; empty where that is not noted, or one still dries. */
+  public String ended() {
+    return plates.isEmpty() ? ended(forecast.trial()) : "";
   }
 
   private static String ended(Trial trial) {
@@ -108,20 +49,21 @@ public record TrialNow(List<Part> parts, String spread, String ended) {
         .forEach(
             (plate, end) ->
                 sentences.add(
-                    (trial.plates() == 1 ? "" : "Plate " + plate + ": ")
-                        + end.givenUp().map(why -> "Given up, " + why).orElse("Off the plate")
-                        + (end.atS().isPresent()
-                            ? ", " + calendar.moment(end.atS().getAsDouble())
-                            : "")
-                        + "."));
+                    "%s%s%s."
+                        .formatted(
+                            trial.plates() == 1 ? "" : "Plate " + plate + ": ",
+                            end.givenUp().map(why -> "Given up, " + why).orElse("Off the plate"),
+                            end.atS().isPresent()
+                                ? ", " + calendar.moment(end.atS().getAsDouble())
+                                : "")));
     return sentences.size() > MOST_ENDS ? "" : String.join(" ", sentences);
   }
 
-  /** Mean and spread of the plates that somebody distinguished. */
-  private static String spread(List<Standing> standings) {
+  /** How far its plates lie apart; empty for one. */
+  public String spread() {
     double[] readyS =
-        standings.stream()
-            .mapToDouble(standing -> standing.readyS().middle())
+        plates.stream()
+            .mapToDouble(plate -> plate.standing().readyS().middle())
             .filter(Double::isFinite)
             .sorted()
             .toArray();
@@ -129,11 +71,8 @@ public record TrialNow(List<Part> parts, String spread, String ended) {
       return "";
     }
     double mean = Arrays.stream(readyS).average().orElseThrow();
-    return "Its plates are dry through after "
-        + Spans.of(mean)
-        + " in the mean, and "
-        + Spans.of(readyS[readyS.length - 1] - readyS[0])
-        + " apart.";
+    return "Its plates are dry through after %s in the mean, and %s apart."
+        .formatted(Spans.of(mean), Spans.of(readyS[readyS.length - 1] - readyS[0]));
   }
 
   /**

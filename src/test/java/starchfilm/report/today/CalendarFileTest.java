@@ -91,7 +91,7 @@ class CalendarFileTest {
     assertThat(plate.lookFromS()).isGreaterThanOrEqualTo(plate.nowS());
     assertThat(plate.lookUntilS()).isGreaterThanOrEqualTo(plate.lookFromS());
     if (hour == 23 || hour < 6) {
-      assertThat(new PlateWords(plate).look()).contains("7:00").contains("not at night");
+      assertThat(new PlateNow(plate).look()).contains("7:00").contains("not at night");
     }
   }
 

@@ -1,47 +1,61 @@
 package starchfilm.report.today;
 
 import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.report.words.ReaderUnit.CELSIUS;
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
+import starchfilm.report.TrialSheet;
 import starchfilm.report.caution.Caution;
+import starchfilm.report.chart.CurveFigure;
+import starchfilm.report.chart.SectionFigure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 import starchfilm.today.MouldRelief;
 import starchfilm.today.Need;
 import starchfilm.today.Standing;
 import starchfilm.today.WakingHours;
 
-/** What is said of one plate as it stands now: the same words on every page and in the terminal. */
-public final class PlateWords {
+/** One plate as it stands now: the same words, curve and cut on every page and in the terminal. */
+public final class PlateNow {
   /** A scale that is better than this shows tenths of a gram (kg). */
   private static final double SHOWS_TENTHS_KG = 1e-4;
 
   private final Standing standing;
   private final PourCalendar calendar;
 
-  /** Words about one plate. */
-  public PlateWords(Standing standing) {
+  private final TrialForecast forecast;
+
+  /** A plate. */
+  public PlateNow(Standing standing) {
     this.standing = standing;
-    this.calendar = PourCalendar.of(standing.forecast().trial());
+    this.forecast = standing.forecast();
+    this.calendar = PourCalendar.of(forecast.trial());
+  }
+
+  /** How it stands. */
+  public Standing standing() {
+    return standing;
   }
 
   /** Its trial, and which plates of it, or how many, where several were poured. */
   public String who() {
-    String plates = plates();
-    return standing.forecast().trial().name()
-        + (!plates.isEmpty()
-            ? ", " + plates
-            : standing.of() == 1 ? "" : " (" + standing.of() + " plates)");
+    String which = plates().isEmpty() ? "" : ", " + plates();
+    String howMany = standing.of() == 1 ? "" : " (" + standing.of() + " plates)";
+    return forecast.trial().name() + (which.isEmpty() ? howMany : which);
   }
 
   /** Which plates of the pour; empty where it is all of them. */
@@ -54,14 +68,24 @@ public final class PlateWords {
     return (numbers.size() == 1 ? "plate " : "plates ") + all;
   }
 
+  /** What it needs, as a word of style sheets and data files. */
+  public String need() {
+    return standing.need().name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether nothing is to be done yet. */
+  public boolean isWaiting() {
+    return standing.need() == Need.WAIT;
+  }
+
   /** What it needs and why, in one sentence; where it is wanted by a date, a second on that. */
   public String sentence() {
-    return need() + wanted().map(words -> " " + words).orElse("");
+    return needed() + wanted().map(words -> " " + words).orElse("");
   }
 
   /** Whether it is ready by the date its plan was made for. */
   public Optional<String> wanted() {
-    OptionalDouble byS = standing.forecast().trial().wanted().byS();
+    OptionalDouble byS = forecast.trial().wanted().byS();
     if (byS.isEmpty() || standing.need() == Need.OVERDUE) {
       return Optional.empty();
     }
@@ -77,83 +101,68 @@ public final class PlateWords {
     return Optional.of("Wanted by " + calendar.byTheHour(byS.getAsDouble()) + ": " + chance + ".");
   }
 
-  private String need() {
+  private String needed() {
     String who = who();
-    String ready = ready();
+    double nowS = standing.nowS();
+    Band readyS = standing.readyS();
     return switch (standing.need()) {
       case PEEL ->
-          "Peel "
-              + who
-              + " now: "
-              + (standing.isDryByTheScale()
-                  ? ready
-                  : "dry through by now in "
-                      + (standing.nowS() >= standing.readyS().high()
+          standing.isDryByTheScale()
+              ? "Peel %s now: %s.".formatted(who, ready())
+              : "Peel %s now: dry through by now in %s; %s."
+                  .formatted(
+                      who,
+                      nowS >= readyS.high()
                           ? "9 of 10 cases or more"
-                          : "more than half of the likely cases")
-                      + "; "
-                      + ready)
-              + ".";
+                          : "more than half of the likely cases",
+                      ready());
       case OVERDUE ->
-          "Check "
-              + who
-              + ": it should have been ready by "
-              + calendar.date(standing.readyS().high())
-              + ". Peel it, or note what became of it.";
-      case NEVER_DRIES -> who + ": " + Headline.of(standing.forecast());
-      case MOULDS_SOON, MOULDS_LATER ->
-          (standing.nowS() >= standing.mouldFromS()
-                  ? "Check "
-                      + who
-                      + " for mould: it may have shown since "
-                      + near(standing.mouldFromS())
-                  : "Dry "
-                      + who
-                      + " faster: mould may show from "
-                      + near(standing.mouldFromS())
-                      + " on")
-              + ", and it is dry "
-              + (Double.isInfinite(standing.readyS().middle())
-                  ? "never"
-                  : "about " + calendar.range(standing.readyS()))
-              + ". "
-              + (standing.nowS() >= standing.mouldFromS()
-                  ? "If it shows none, dry it faster. "
-                  : "")
-              + relief();
+          "Check %s: it should have been ready by %s. Peel it, or note what became of it."
+              .formatted(who, calendar.date(readyS.high()));
+      case NEVER_DRIES -> who + ": " + Headline.of(forecast);
+      case MOULDS_SOON, MOULDS_LATER -> {
+        String dry =
+            Double.isInfinite(readyS.middle()) ? "never" : "about " + calendar.range(readyS);
+        String mould = near(standing.mouldFromS());
+        yield nowS >= standing.mouldFromS()
+            ? ("Check %s for mould: it may have shown since %s, and it is dry %s. If it shows none,"
+                    + " dry it faster. %s")
+                .formatted(who, mould, dry, relief())
+            : "Dry %s faster: mould may show from %s on, and it is dry %s. %s"
+                .formatted(who, mould, dry, relief());
+      }
       case WEIGH ->
-          "Weigh "
-              + who
-              + " now: "
-              + narrowing()
-              + (standing.last().isEmpty() ? "; it has not been weighed yet." : ".");
+          "Weigh %s now: %s%s."
+              .formatted(
+                  who,
+                  narrowing(),
+                  standing.last().isEmpty() ? "; it has not been weighed yet" : "");
       case LOOK ->
-          "Look at "
-              + who
-              + ": it may be dry through at any time now"
-              + (Double.isInfinite(standing.readyS().high())
-                  ? ""
-                  : ", in 9 of 10 cases by " + near(standing.readyS().high()))
-              + "; "
-              + ready
-              + ".";
-      case WAIT -> who + ": next look " + look() + "; " + ready + ".";
+          "Look at %s: it may be dry through at any time now%s; %s."
+              .formatted(
+                  who,
+                  Double.isInfinite(readyS.high())
+                      ? ""
+                      : ", in 9 of 10 cases by " + near(readyS.high()),
+                  ready());
+      case WAIT -> "%s: next look %s; %s.".formatted(who, look(), ready());
     };
   }
 
   private String ready() {
-    return "ready when "
-        + (standing.emptyKg().isPresent() ? "the scale shows " : "its film alone weighs ")
-        + scale(standing.scale().dryKg())
-        + standing
-            .last()
-            .filter(Weighing::tared)
-            .map(last -> ", it showed " + shown(last))
-            .orElse("");
-  }
-
-  private String shown(Weighing last) {
-    return scale(last.filmMassKg()) + " on " + calendar.toTheMinute(last.timeS());
+    return "ready when %s %s%s"
+        .formatted(
+            standing.emptyKg().isPresent() ? "the scale shows" : "its film alone weighs",
+            scale(standing.scale().dryKg()),
+            standing
+                .last()
+                .filter(Weighing::tared)
+                .map(
+                    last ->
+                        ", it showed %s on %s"
+                            .formatted(
+                                scale(last.filmMassKg()), calendar.toTheMinute(last.timeS())))
+                .orElse(""));
   }
 
   /** What a weighing now would do to the range. */
@@ -161,17 +170,13 @@ public final class PlateWords {
     double left = standing.scale().rangeLeft();
     double widthS = standing.readyS().high() - Math.max(standing.readyS().low(), standing.nowS());
     String effect =
-        left <= 0.55 && left >= 0.45
-            ? "halves the range"
-            : left < 0.45 ? "more than halves the range" : "narrows the range";
-    return "that "
-        + effect
-        + (Double.isInfinite(widthS)
-            ? ""
-            : " of its drying time, from "
-                + Spans.of(widthS)
-                + " to about "
-                + Spans.of(left * widthS, widthS));
+        left < 0.45
+            ? "more than halves the range"
+            : left <= 0.55 ? "halves the range" : "narrows the range";
+    return Double.isInfinite(widthS)
+        ? "that " + effect
+        : "that %s of its drying time, from %s to about %s"
+            .formatted(effect, Spans.of(widthS), Spans.of(left * widthS, widthS));
   }
 
   /** When it is dry through, in the middle case. */
@@ -197,23 +202,10 @@ public final class PlateWords {
   /** How much of the water is left. */
   public String waterLeft() {
     Band left = standing.waterLeft();
-    return "about "
-        + Figures.whole(100 * left.middle())
-        + " % of its water is left"
-        + around(Figures.whole(100 * left.low()), Figures.whole(100 * left.high()));
-  }
-
-  /** The same as a sentence. */
-  public String waterLeftSentence() {
-    return "A" + waterLeft().substring(1) + ".";
-  }
-
-  /** What may hurt whoever dries it faster or finds it mouldy. */
-  public List<Caution> cautions() {
-    return switch (standing.need()) {
-      case MOULDS_SOON, MOULDS_LATER -> List.of(Caution.FANS_AND_HEATERS, Caution.MOULD);
-      case PEEL, OVERDUE, NEVER_DRIES, WEIGH, LOOK, WAIT -> List.of();
-    };
+    return "about %s %% of its water is left%s"
+        .formatted(
+            PERCENT.whole(left.middle()),
+            around(PERCENT.whole(left.low()), PERCENT.whole(left.high())));
   }
 
   /** What the scale shows, and of what. */
@@ -250,7 +242,6 @@ public final class PlateWords {
 
   /** What the range was at the pour, where weighings narrowed it. */
   public Optional<String> before() {
-    TrialForecast forecast = standing.forecast();
     return forecast.weighed().takenIn() == 0
         ? Optional.empty()
         : Optional.of(Spans.of(standing.readyAtThePourS()));
@@ -262,14 +253,14 @@ public final class PlateWords {
 
   /** As the scale shows it: tenths where it shows tenths. */
   private String figure(double filmKg) {
-    double grams = ReaderUnit.GRAM.of(filmKg + standing.emptyKg().orElse(0));
+    double grams = GRAM.of(filmKg + standing.emptyKg().orElse(0));
     boolean tenths = standing.last().filter(last -> last.massSdKg() < SHOWS_TENTHS_KG).isPresent();
     return tenths ? Figures.tenths(grams) : Figures.whole(grams);
   }
 
   /** What reruns show to help most, as far as it may be done. */
   private String relief() {
-    boolean noFan = standing.forecast().trial().recipe().glycerol().mayHoldMethanol();
+    boolean noFan = forecast.trial().recipe().glycerol().mayHoldMethanol();
     return standing
             .relief()
             .map(relief -> relief(relief, noFan))
@@ -284,17 +275,11 @@ public final class PlateWords {
           case MOVING_AIR ->
               noFan ? "moving air from an open window" : "a fan, its cable off the wet tray";
           case DRIER_AIR ->
-              "drier air, "
-                  + Figures.whole(100 * relief.to())
-                  + " instead of "
-                  + Figures.whole(100 * relief.from())
-                  + " % RH";
+              "drier air, %s instead of %s %% RH"
+                  .formatted(PERCENT.whole(relief.to()), PERCENT.whole(relief.from()));
           case WARMER_AIR ->
-              "warmer air, "
-                  + ReaderUnit.CELSIUS.two(relief.to())
-                  + " instead of "
-                  + ReaderUnit.CELSIUS.two(relief.from())
-                  + " °C";
+              "warmer air, %s instead of %s"
+                  .formatted(CELSIUS.two(relief.to()), CELSIUS.figure(relief.from()));
           case RACK -> "a rack from " + near(relief.from()) + " on, when it can be peeled";
         };
     String then =
@@ -311,6 +296,54 @@ public final class PlateWords {
                 ? ": " + then + " then"
                 : ": with it from the pour on " + then + ", from now on it helps less";
     return "What helps most is " + what + effect + ".";
+  }
+
+  /** What may hurt whoever dries it faster or finds it mouldy. */
+  public List<Caution> cautions() {
+    return switch (standing.need()) {
+      case MOULDS_SOON, MOULDS_LATER -> List.of(Caution.FANS_AND_HEATERS, Caution.MOULD);
+      case PEEL, OVERDUE, NEVER_DRIES, WEIGH, LOOK, WAIT -> List.of();
+    };
+  }
+
+  /** How long it has been drying. */
+  public String since() {
+    return "drying for " + Spans.of(standing.nowS());
+  }
+
+  /** Its curve with its weighings, and now. */
+  public CurveFigure figure() {
+    return DryingFigure.of(forecast, OptionalDouble.of(standing.nowS()));
+  }
+
+  /** What the curve says, at even steps along its axis. */
+  public List<String> readOuts() {
+    return DryingFigure.readOuts(forecast, OptionalDouble.of(standing.nowS()), standing.emptyKg());
+  }
+
+  /** The plate cut open now. */
+  public SectionFigure section() {
+    return new CutPlate(forecast).at(standing.nowS());
+  }
+
+  /** The plate cut open from the pour until it is dry. */
+  public List<SectionFigure> course() {
+    return new CutPlate(forecast).alongTime(standing);
+  }
+
+  /** What the last weighing said; empty where nothing was weighed. */
+  public String lastWeighed() {
+    return TrialSheet.lastWeighed(forecast);
+  }
+
+  /** What is odd about its weighings, each with the question to answer. */
+  public List<String> questions() {
+    return forecast.weighed().questions();
+  }
+
+  /** What the room makes of it, where it does not simply dry; may be empty. */
+  public String advice() {
+    return forecast.drying().verdict() == DryingVerdict.DRIES ? "" : Headline.of(forecast);
   }
 
   /** A moment, about the hour where it is within two days of now, else the day. */
