@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.notebook.KeptJar;
+import starchfilm.files.notebook.KeptReadings;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.SoundPart;
@@ -19,8 +20,13 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.web.http.HttpError;
 
-/** The folder of trial files that is served; nothing outside it is ever read or written. */
-record NotebookFolder(Path root) {
+/**
+ * The folder of trial files that is served; nothing outside it is ever read or written.
+ *
+ * @param root the folder
+ * @param readings what was read of its files
+ */
+record NotebookFolder(Path root, KeptReadings readings) {
   private static final String ENDING = ".json";
   private static final int LONGEST_NAME = 300;
 
@@ -36,13 +42,13 @@ record NotebookFolder(Path root) {
    */
   Notebook read() {
     requireThere();
-    return isEmpty() ? NotebookReader.NOTHING : SoundPart.with(NotebookReader.read(List.of(root)));
+    return isEmpty() ? NotebookReader.NOTHING : read(List.of(root));
   }
 
   /** Some trials of the folder. */
   Notebook read(List<Path> files) {
     requireThere();
-    return SoundPart.with(NotebookReader.read(files));
+    return SoundPart.with(NotebookReader.read(files, readings));
   }
 
   /** The trial of a file, if it can be read. */

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
+import starchfilm.files.notebook.KeptReadings;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.caution.Cautions;
 import starchfilm.web.http.CsrfFields;
@@ -26,7 +27,7 @@ public final class NotebookSite implements AutoCloseable {
     bench =
         new Workbench(
             useCases.forecast(), useCases.glance(), useCases.sketch(), useCases.workshops()::of);
-    NotebookFolder notebook = new NotebookFolder(folder);
+    NotebookFolder notebook = new NotebookFolder(folder, new KeptReadings());
     server = PageServer.start(serving, seal -> site(notebook, clock, useCases, seal));
   }
 

@@ -1,8 +1,11 @@
 package starchfilm.files.findings;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.Place;
@@ -14,6 +17,7 @@ public final class Findings {
   private final List<Fault> faults = new ArrayList<>();
   private final List<Notice> notices = new ArrayList<>();
   private final List<NotRecorded> notRecorded = new ArrayList<>();
+  private final Set<Path> besides = new LinkedHashSet<>();
   private boolean putAway;
 
   /**
@@ -59,6 +63,16 @@ public final class Findings {
    */
   public List<NotRecorded> notRecorded() {
     return notRecorded;
+  }
+
+  /** The files beside this one that were looked at, whether they exist or not. */
+  public Set<Path> besides() {
+    return besides;
+  }
+
+  /** Notes that another file was looked at. */
+  public void beside(Path other) {
+    besides.add(other);
   }
 
   /** Whether its owner put the file away. */

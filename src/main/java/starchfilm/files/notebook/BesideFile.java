@@ -28,6 +28,7 @@ public final class BesideFile {
       if (folder != null && !named.isAbsolute() && !name.contains("\\")) {
         Path file = folder.resolve(named).normalize();
         if (file.startsWith(folder) && !leavesByLink(file, folder)) {
+          findings.beside(file);
           return Optional.of(file);
         }
       }

@@ -50,6 +50,7 @@ final class GlycerolReader {
     String name = section.text("jar").orElse("");
     Path folder = file.toAbsolutePath().resolveSibling(".").normalize();
     Path jarFile = KeptJar.file(folder, KeptJar.isName(name) ? name : "");
+    section.findings().beside(jarFile);
     if (!Files.isRegularFile(jarFile)) {
       List<Path> there = KeptJar.in(folder);
       section.fault(

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
@@ -56,14 +57,38 @@ public final class NotebookReader {
    * @return the trials and the faults
    */
   public static Notebook read(List<Path> filesOrFolders) {
+    return read(filesOrFolders, NotebookReader::fresh);
+  }
+
+  /**
+   * What was read of a file.
+   *
+   * @param trial the trial, if the file has no fault
+   * @param findings what turned up; not to be added to
+   */
+  public record Reading(Optional<Trial> trial, Findings findings) {}
+
+  static Reading fresh(Path file) {
+    Findings findings = new Findings(shown(file));
+    return new Reading(new TrialReader().read(file, findings), findings);
+  }
+
+  /**
+   * Reads files and folders, each file in a way of one's own.
+   *
+   * @param filesOrFolders as above
+   * @param reader reads a file, such as one that keeps what it read
+   * @return the trials and the faults
+   */
+  public static Notebook read(List<Path> filesOrFolders, Function<Path, Reading> reader) {
     List<Fault> faults = new ArrayList<>();
     List<Notice> notices = new ArrayList<>();
     List<Trial> trials = new ArrayList<>();
     List<Trial> putAway = new ArrayList<>();
-    TrialReader reader = new TrialReader();
     for (Path file : files(filesOrFolders, faults, notices)) {
-      Findings findings = new Findings(shown(file));
-      Optional<Trial> trial = reader.read(file, findings);
+      Reading reading = reader.apply(file);
+      Findings findings = reading.findings();
+      Optional<Trial> trial = reading.trial();
       if (findings.isPutAway() && !filesOrFolders.contains(file)) {
         trial.ifPresent(putAway::add);
         continue;
