@@ -79,6 +79,23 @@ public final class LocatedReader {
     }
   }
 
+  /**
+   * Reads one JSON object.
+   *
+   * @param text the text, without byte order mark
+   * @param mend what to do where it is something else
+   * @return the object
+   * @throws UnreadableFileException where it is something else
+   */
+  public Located.ObjectValue object(String text, String mend) throws UnreadableFileException {
+    Located root = read(text);
+    if (root instanceof Located.ObjectValue object) {
+      return object;
+    }
+    throw new UnreadableFileException(
+        root.place().line(), root.place().column(), root.quoted(), "one JSON object in { }", mend);
+  }
+
   private static Located value(JsonParser parser, String path) throws IOException {
     JsonLocation at = parser.currentTokenLocation();
     JsonToken token = parser.currentToken();

@@ -3,7 +3,6 @@ package starchfilm.files.notebook;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** The words of a trial file for the choices of the program: {@code still wet} for STILL_WET. */
 public final class FileWord {
@@ -27,17 +26,5 @@ public final class FileWord {
    */
   public static List<String> all(Enum<?>[] all) {
     return Arrays.stream(all).map(FileWord::of).toList();
-  }
-
-  /**
-   * The choice a word stands for.
-   *
-   * @param <E> the kind of choice
-   * @param all the choices
-   * @param word the word
-   * @return the choice, if there is one
-   */
-  public static <E extends Enum<E>> Optional<E> find(E[] all, String word) {
-    return Arrays.stream(all).filter(choice -> of(choice).equals(word)).findFirst();
   }
 }

@@ -105,15 +105,14 @@ public record KeptJar(
    */
   public static Optional<KeptJar> read(Path file, Findings findings) {
     try {
-      Located root = new LocatedReader().read(FileText.utf8(FileText.bytes(file, MAX_BYTES)));
-      if (root instanceof Located.ObjectValue object) {
-        return read(file, new ObjectReader(object, TrialField.JAR, findings), findings);
-      }
-      findings.fault(root, "one JSON object in { }", "keep the jar again with assay --keep");
+      String text = FileText.utf8(FileText.bytes(file, MAX_BYTES));
+      Located.ObjectValue jar =
+          new LocatedReader().object(text, "keep the jar again with assay --keep");
+      return read(file, new ObjectReader(jar, TrialField.JAR, findings), findings);
     } catch (UnreadableFileException e) {
       findings.fault(e);
+      return Optional.empty();
     }
-    return Optional.empty();
   }
 
   private static Optional<KeptJar> read(Path file, ObjectReader jar, Findings findings) {

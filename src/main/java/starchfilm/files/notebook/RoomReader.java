@@ -37,16 +37,16 @@ final class RoomReader {
     double speedDoubt = speed.value() > 0 ? speed.sd() / speed.value() : 0;
     Optional<ObjectReader> swing = room.section("swing");
     Optional<String> log = room.text("log_csv");
+    Optional<? extends Room> changing = Optional.empty();
     if (log.isPresent()) {
       leftAside(room, "log_csv", "air_C", "rh_pct", "swing");
-      Optional<LoggedRoom> logged = logged(room, file, pouredAt, speed.value());
-      if (logged.isPresent()) {
-        return new DryingPlace(name, logged.get(), new RoomUncertainty(0, 0, speedDoubt), benchK);
-      }
+      changing = logged(room, file, pouredAt, speed.value());
     } else if (swing.isPresent()) {
       leftAside(room, "swing", "air_C", "rh_pct");
-      Room swinging = swinging(swing.get(), pouredAt, speed.value());
-      return new DryingPlace(name, swinging, new RoomUncertainty(0, 0, speedDoubt), benchK);
+      changing = Optional.of(swinging(swing.get(), pouredAt, speed.value()));
+    }
+    if (changing.isPresent()) {
+      return new DryingPlace(name, changing.get(), new RoomUncertainty(0, 0, speedDoubt), benchK);
     }
     Estimate air = room.taken("air_C");
     Estimate humidity = room.taken("rh_pct");

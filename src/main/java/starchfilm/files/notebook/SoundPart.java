@@ -2,7 +2,6 @@ package starchfilm.files.notebook;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +15,6 @@ import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.FileText;
 import starchfilm.files.json.Located;
-import starchfilm.files.json.LocatedReader;
 import starchfilm.files.json.UnreadableFileException;
 
 /**
@@ -26,12 +24,12 @@ import starchfilm.files.json.UnreadableFileException;
 public final class SoundPart {
   private static final Pattern NOTE =
       Pattern.compile(
-          "((weighings|plates|dry_thickness_um|faults|pulls|remarks|photos|photo_notes)\\[\\d+]).*");
+          "((?:weighings|plates|dry_thickness_um|faults|pulls|remarks|photos|photo_notes)\\[\\d+]).*");
 
   /** Without one wrong note another may show that hid behind it. */
   private static final int ROUNDS = 4;
 
-  private static final long MAX_BYTES = TrialReader.MAX_BYTES;
+  private static final String NO_NOTE = "";
 
   private SoundPart() {}
 
@@ -59,14 +57,12 @@ public final class SoundPart {
 
   private static Optional<Trial> of(Path file) {
     try {
-      Located root = new LocatedReader().read(FileText.utf8(FileText.bytes(file, MAX_BYTES)));
-      if (root instanceof Located.ObjectValue trial) {
-        return new TrialReader().read(fields(trial, file), file, new Findings(""));
-      }
+      String text = FileText.utf8(FileText.bytes(file, TrialReader.MAX_BYTES));
+      return new TrialReader().read(fields(TrialReader.fields(text), file), file, new Findings(""));
     } catch (UnreadableFileException e) {
       // Its fault was reported when it was read; there is no part that could be sound.
+      return Optional.empty();
     }
-    return Optional.empty();
   }
 
   /**
@@ -83,8 +79,9 @@ public final class SoundPart {
       if (new TrialReader().read(rest, file, findings).isPresent()) {
         return rest;
       }
-      Map<String, Set<String>> wrong = wrongNotes(findings.faults());
-      if (wrong.isEmpty()) {
+      Set<String> wrong =
+          findings.faults().stream().map(SoundPart::note).collect(Collectors.toSet());
+      if (wrong.contains(NO_NOTE)) {
         return trial;
       }
       rest = without(rest, wrong);
@@ -92,31 +89,21 @@ public final class SoundPart {
     return rest;
   }
 
-  /** By list, which of its notes are wrong; nothing where something else is wrong too. */
-  private static Map<String, Set<String>> wrongNotes(List<Fault> faults) {
-    Map<String, Set<String>> wrong = new LinkedHashMap<>();
-    for (Fault fault : faults) {
-      Matcher note = NOTE.matcher(fault.field());
-      if (!note.matches()) {
-        return Map.of();
-      }
-      wrong.computeIfAbsent(note.group(2), list -> new TreeSet<>()).add(note.group(1));
-    }
-    return wrong;
+  private static String note(Fault fault) {
+    Matcher note = NOTE.matcher(fault.field());
+    return note.matches() ? note.group(1) : NO_NOTE;
   }
 
-  private static Located.ObjectValue without(
-      Located.ObjectValue trial, Map<String, Set<String>> wrong) {
+  private static Located.ObjectValue without(Located.ObjectValue trial, Set<String> wrong) {
     Located.ObjectValue rest = trial;
-    for (Map.Entry<String, Set<String>> list : wrong.entrySet()) {
-      Located.Member member = trial.members().get(list.getKey());
-      if (member != null && member.value() instanceof Located.ListValue notes) {
+    for (Map.Entry<String, Located.Member> field : trial.members().entrySet()) {
+      if (field.getValue().value() instanceof Located.ListValue notes) {
         // By its place in the file: a round before may have taken out what stood ahead of it.
         List<Located> kept =
-            notes.entries().stream()
-                .filter(note -> !list.getValue().contains(note.place().path()))
-                .toList();
-        rest = rest.with(list.getKey(), new Located.ListValue(notes.place(), kept));
+            notes.entries().stream().filter(note -> !wrong.contains(note.place().path())).toList();
+        if (kept.size() < notes.entries().size()) {
+          rest = rest.with(field.getKey(), new Located.ListValue(notes.place(), kept));
+        }
       }
     }
     return rest;

@@ -40,7 +40,7 @@ public final class TrialReader {
   private static final Pattern OWN_FORECAST =
       Pattern.compile("\\{\\s*\"what\"\\s*:\\s*\"drying forecast\"");
 
-  private final LocatedReader json = new LocatedReader();
+  private static final LocatedReader JSON = new LocatedReader();
 
   /** Makes a reader; it keeps nothing of what it read. */
   public TrialReader() {}
@@ -75,18 +75,12 @@ public final class TrialReader {
    * @return the trial, if the text has no fault
    */
   public Optional<Trial> read(String text, Path file, Findings findings) {
-    Located root;
     try {
-      root = json.read(text);
+      return read(fields(text), file, findings);
     } catch (UnreadableFileException e) {
       findings.fault(e);
       return Optional.empty();
     }
-    if (!(root instanceof Located.ObjectValue object)) {
-      findings.fault(root, "one JSON object in { }", "write the trial as {\"recipe\": {..}, ..}");
-      return Optional.empty();
-    }
-    return read(object, file, findings);
   }
 
   /**
@@ -123,11 +117,14 @@ public final class TrialReader {
    */
   public boolean readsAsTrial(String text) {
     try {
-      return json.read(text) instanceof Located.ObjectValue object
-          && object.members().containsKey("recipe");
+      return fields(text).members().containsKey("recipe");
     } catch (UnreadableFileException e) {
       return false;
     }
+  }
+
+  static Located.ObjectValue fields(String text) throws UnreadableFileException {
+    return JSON.object(text, "write the trial as {\"recipe\": {..}, ..}");
   }
 
   private static Optional<Trial> trial(ObjectReader section, Path file, Findings findings) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import starchfilm.files.findings.Allowed;
 
 /** The JSON Schema (2020-12) of a trial file, made from its {@link TrialField}s. */
@@ -33,14 +34,12 @@ public final class TrialSchema {
     ObjectNode schema = JSON.objectNode();
     schema.put("description", field.sentence());
     if (field.many()) {
-      ArrayNode either = schema.putArray("anyOf");
-      ObjectNode list = either.addObject().put("type", "array");
+      ObjectNode list = JSON.objectNode().put("type", "array");
       if (field.required()) {
         list.put("minItems", 1);
       }
       list.set("items", one(field));
-      either.add(one(field));
-      return schema;
+      return schema.setAll(anyOf(list, one(field)));
     }
     return schema.setAll(one(field));
   }
@@ -57,23 +56,20 @@ public final class TrialSchema {
         field.choices().forEach(schema.putArray("enum")::add);
         yield schema;
       }
-      case NUMBER -> {
-        ArrayNode either = schema.putArray("anyOf");
-        either.add(number(field, "number"));
-        either.add(typed());
-        yield schema;
-      }
+      case NUMBER -> anyOf(number(field, "number"), typed());
       case COUNT -> number(field, "integer");
-      case AMOUNT -> {
-        ArrayNode either = schema.putArray("anyOf");
-        either.add(number(field, "number"));
-        either.addObject().put("const", TrialFieldTable.UNKNOWN);
-        either.add(section(field.range()));
-        either.add(typed());
-        yield schema;
-      }
+      case AMOUNT ->
+          anyOf(
+              number(field, "number"),
+              JSON.objectNode().put("const", TrialFieldTable.UNKNOWN),
+              section(field.range()),
+              typed());
       case SECTION -> section(field);
     };
+  }
+
+  private static ObjectNode anyOf(ObjectNode... either) {
+    return JSON.objectNode().set("anyOf", JSON.arrayNode().addAll(List.of(either)));
   }
 
   /** An amount with its unit, as people type it. */

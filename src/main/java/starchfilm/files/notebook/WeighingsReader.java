@@ -30,15 +30,18 @@ final class WeighingsReader {
     this.times = times;
   }
 
-  private record Placed(ObjectReader entry, int plate, Weighing weighing, boolean samePlate) {}
-
   /** What a scale showed at a time. */
-  private record Shown(ObjectReader entry, int plate, double atS, Estimate gross) {
+  private record Shown(
+      ObjectReader entry, int plate, double atS, Estimate gross, boolean samePlate) {
     Placed as(Estimate film, boolean tared) {
-      boolean samePlate = entry.flag("same_plate").orElse(false);
-      boolean confirmed = samePlate || entry.flag("confirmed").orElse(false);
-      return new Placed(
-          entry, plate, new Weighing(atS, film.value(), film.sd(), confirmed, tared), samePlate);
+      boolean confirmed = entry.flag("confirmed").orElse(false) || samePlate;
+      return new Placed(this, new Weighing(atS, film.value(), film.sd(), confirmed, tared));
+    }
+  }
+
+  private record Placed(Shown shown, Weighing weighing) {
+    int plate() {
+      return shown.plate();
     }
   }
 
@@ -78,7 +81,8 @@ final class WeighingsReader {
       } else if (massKg.isEmpty()) {
         entry.notRecorded("mass_g");
       } else if (at.isPresent()) {
-        Shown shown = new Shown(entry, plate, at.getAsDouble(), massKg.get());
+        Shown shown =
+            new Shown(entry, plate, at.getAsDouble(), massKg.get(), samePlate.orElse(false));
         boolean withPlate =
             entry
                 .flag("with_plate")
@@ -146,33 +150,30 @@ final class WeighingsReader {
 
   private static boolean possible(
       ObjectReader entry, Estimate film, Estimate fresh, Estimate solids) {
-    if (film.value() > mostKg(film, fresh)) {
-      entry.fault(
-          "mass_g",
-          "a film of " + grams(film),
-          "at most the " + grams(fresh) + " that were poured",
-          "check the mass, the plate's tare_g, and whether with_plate is right");
-      return false;
-    }
-    if (film.value() <= 0) {
-      entry.fault(
-          "mass_g",
-          "a film of " + grams(film) + " after the plate is subtracted",
-          "more than 0 g",
-          "check the mass, the plate's tare_g, and whether with_plate is right");
-      return false;
-    }
+    String given = "a film of " + grams(film);
     double leastFresh = fresh.value() - SIGMAS * fresh.sd();
     double leastSolids = LEAST_OF_SOLIDS * solids.value() - SIGMAS * solids.sd();
+    if (film.value() > mostKg(film, fresh)) {
+      String allowed = "at most the " + grams(fresh) + " that were poured";
+      return impossible(entry, given, allowed, "with_plate is right");
+    }
+    if (film.value() <= 0) {
+      String after = given + " after the plate is subtracted";
+      return impossible(entry, after, "more than 0 g", "with_plate is right");
+    }
     if (leastFresh > 0 && film.value() + SIGMAS * film.sd() < leastFresh * leastSolids) {
-      entry.fault(
-          "mass_g",
-          "a film of " + grams(film),
-          "at least half of the " + grams(fresh.times(solids.value())) + " that cannot evaporate",
-          "check the mass, the plate's tare_g, and whether this was the same plate");
-      return false;
+      String dry = grams(fresh.times(solids.value()));
+      String allowed = "at least half of the " + dry + " that cannot evaporate";
+      return impossible(entry, given, allowed, "this was the same plate");
     }
     return true;
+  }
+
+  private static boolean impossible(
+      ObjectReader entry, String given, String allowed, String whether) {
+    String mend = "check the mass, the plate's tare_g, and whether " + whether;
+    entry.fault("mass_g", given, allowed, mend);
+    return false;
   }
 
   private static String grams(Estimate kg) {
@@ -187,16 +188,18 @@ final class WeighingsReader {
       Placed next = placed.get(i);
       Weighing before = i == 0 ? next.weighing() : placed.get(i - 1).weighing();
       if (i > 0 && before.timeS() == next.weighing().timeS()) {
-        next.entry()
+        next.shown()
+            .entry()
             .fault(
                 "at",
                 "a second weighing at the same time",
                 "one weighing at a time",
                 "delete one, or correct its time");
-      } else if (!next.samePlate()
+      } else if (!next.shown().samePlate()
           && PlateDoubt.isQuick(before, next.weighing())
           && PlateDoubt.isDoubtful(before, next.weighing())) {
-        next.entry()
+        next.shown()
+            .entry()
             .notice(
                 "mass_g",
                 PlateDoubt.told(before, next.weighing())

@@ -1,6 +1,8 @@
 package starchfilm.files.roomlog;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import starchfilm.files.findings.Findings;
@@ -17,24 +19,16 @@ final class LogDateOrder {
   private record Seen(int line, String text) {}
 
   LogDate.Order decide(List<LogTable.Row> rows, LogColumns columns) throws UnreadableFileException {
-    Seen dayFirst = null;
-    Seen monthFirst = null;
-    Seen open = null;
+    Map<LogDate.Order, Seen> first = new EnumMap<>(LogDate.Order.class);
     boolean offset = false;
     for (LogTable.Row row : rows) {
       Optional<String> text = columns.moment(row.cells());
       Optional<LogDate> date = text.flatMap(LogDate::parse);
-      if (date.isEmpty()) {
-        continue;
-      }
-      Seen seen = new Seen(row.line(), text.orElseThrow());
-      offset |= date.get().withOffset();
-      if (date.get().order() == LogDate.Order.DAY_FIRST) {
-        dayFirst = dayFirst == null ? seen : dayFirst;
-      } else if (date.get().order() == LogDate.Order.MONTH_FIRST) {
-        monthFirst = monthFirst == null ? seen : monthFirst;
-      } else if (date.get().isOpen() && open == null) {
-        open = seen;
+      if (date.isPresent()) {
+        offset |= date.get().withOffset();
+        if (date.get().order() != LogDate.Order.OPEN || date.get().isOpen()) {
+          first.putIfAbsent(date.get().order(), new Seen(row.line(), text.orElseThrow()));
+        }
       }
     }
     if (offset) {
@@ -42,6 +36,9 @@ final class LogDateOrder {
           OptionalInt.empty(),
           "times carry an offset from UTC; they are read as the clock on the wall shows them");
     }
+    Seen dayFirst = first.get(LogDate.Order.DAY_FIRST);
+    Seen monthFirst = first.get(LogDate.Order.MONTH_FIRST);
+    Seen open = first.get(LogDate.Order.OPEN);
     if (dayFirst != null && monthFirst != null) {
       throw new UnreadableFileException(
           monthFirst.line(),

@@ -83,8 +83,7 @@ public final class NoteWriter {
     for (String remark : written.remarks()) {
       notices.add(new Notice(shown(file), OptionalInt.empty(), "", remark));
     }
-    String version = TrialFileText.version(made.get(0).text().getBytes(StandardCharsets.UTF_8));
-    return new Written(made.get(0).trial(), notices, written.before(), version);
+    return new Written(made.get(0).trial(), notices, written.before(), written.version());
   }
 
   private record Changed(String text, Optional<Trial> trial, List<Notice> notices) {}

@@ -49,8 +49,9 @@ public final class SafeFile {
    *
    * @param before where the version before is kept; empty where there was none, or nothing changed
    * @param remarks what its owner should know, each a clause about the file
+   * @param version the version the file has now, see {@link TrialFileText#version}
    */
-  public record Written(Optional<Path> before, List<String> remarks) {
+  public record Written(Optional<Path> before, List<String> remarks, String version) {
     public Written {
       remarks = List.copyOf(remarks);
     }
@@ -179,7 +180,7 @@ public final class SafeFile {
     Optional<byte[]> before = read(file);
     byte[] after = change.apply(before);
     if (before.isPresent() && Arrays.equals(before.get(), after)) {
-      return Optional.of(new Written(Optional.empty(), List.of()));
+      return Optional.of(new Written(Optional.empty(), List.of(), TrialFileText.version(after)));
     }
     if (before.isPresent() && !Files.isWritable(file)) {
       throw new AccessDeniedException(file.toString());
@@ -212,7 +213,7 @@ public final class SafeFile {
       remarks.add(
           "it is written, but the system does not say whether that has reached the disk yet");
     }
-    return Optional.of(new Written(kept, remarks));
+    return Optional.of(new Written(kept, remarks, TrialFileText.version(after)));
   }
 
   private static Optional<byte[]> read(Path file) throws IOException {

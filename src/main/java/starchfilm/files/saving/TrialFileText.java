@@ -39,8 +39,12 @@ public record TrialFileText(Path file, String text, String version) {
     }
   }
 
-  private static TrialFileText of(Path file, byte[] bytes) throws UnreadableFileException {
-    return new TrialFileText(file, FileText.utf8(bytes), version(bytes));
+  private static TrialFileText of(Path file, byte[] bytes) throws NotWrittenException {
+    try {
+      return new TrialFileText(file, FileText.utf8(bytes), version(bytes));
+    } catch (UnreadableFileException e) {
+      throw NotWrittenException.because(file, e);
+    }
   }
 
   /**
@@ -57,29 +61,26 @@ public record TrialFileText(Path file, String text, String version) {
       throws ChangedMeanwhileException, NotWrittenException {
     requireSound(file, text);
     List<TrialFileText> other = new ArrayList<>();
-    List<String> versions = new ArrayList<>();
-    SafeFile.rewrite(
-        file,
-        before -> {
-          other.clear();
-          byte[] old =
-              before.orElseThrow(
-                  () ->
-                      NotWrittenException.because(
-                          file, "the file is not there any more", "save your text elsewhere"));
-          if (!version(old).equals(version)) {
-            other.add(read(file, old));
-            return old;
-          }
-          byte[] bytes = likeBefore(old, text);
-          versions.clear();
-          versions.add(version(bytes));
-          return bytes;
-        });
+    SafeFile.Written written =
+        SafeFile.rewrite(
+            file,
+            before -> {
+              other.clear();
+              byte[] old =
+                  before.orElseThrow(
+                      () ->
+                          NotWrittenException.because(
+                              file, "the file is not there any more", "save your text elsewhere"));
+              if (version(old).equals(version)) {
+                return likeBefore(old, text);
+              }
+              other.add(of(file, old));
+              return old;
+            });
     if (!other.isEmpty()) {
       throw new ChangedMeanwhileException(other.get(0));
     }
-    return versions.get(0);
+    return written.version();
   }
 
   /** A form loses the mark at the beginning of a file and the kind of its line ends. */
@@ -132,14 +133,6 @@ public record TrialFileText(Path file, String text, String version) {
     new TrialReader().read(text, file, findings);
     if (!findings.faults().isEmpty()) {
       throw new NotWrittenException(findings.faults());
-    }
-  }
-
-  private static TrialFileText read(Path file, byte[] bytes) throws NotWrittenException {
-    try {
-      return of(file, bytes);
-    } catch (UnreadableFileException e) {
-      throw NotWrittenException.because(file, e);
     }
   }
 

@@ -40,7 +40,6 @@ public final class Undo {
    */
   public static TakenBack last(Path file, Optional<String> version) throws NotWrittenException {
     List<String> lines = new ArrayList<>();
-    List<byte[]> after = new ArrayList<>();
     SafeFile.Written written =
         SafeFile.takeBack(
             file,
@@ -52,8 +51,6 @@ public final class Undo {
                               file, "there is no such file", "check its name and folder"));
               try {
                 byte[] then = kept(file, now, version);
-                after.clear();
-                after.add(then);
                 lines.clear();
                 lines.addAll(gone(now, then));
                 return then;
@@ -61,7 +58,7 @@ public final class Undo {
                 throw NotWrittenException.because(file, e);
               }
             });
-    return new TakenBack(lines, TrialFileText.version(after.get(0)), written.before());
+    return new TakenBack(lines, written.version(), written.before());
   }
 
   private static byte[] kept(Path file, byte[] now, Optional<String> version)
