@@ -5,22 +5,7 @@ import java.util.Map;
 
 /** Months by the beginnings of names: English, German, French, Spanish, Italian, Portuguese. */
 public final class MonthNames {
-  private static final Map<String, String> NUMBERS =
-      Synonyms.of(
-          """
-          1: jan ene gen
-          2: feb fev
-          3: mar mrz
-          4: apr avr abr
-          5: may mai mag
-          6: jun juin giu
-          7: jul juil lug
-          8: aug aou ago
-          9: sep set
-          10: oct okt ott out
-          11: nov
-          12: dec dez dic
-          """);
+  private static final Map<String, String> NUMBERS = Synonyms.packed("months.txt");
 
   /** A name of a month in small letters without accents, within a regular expression. */
   static final String PATTERN = "((?:" + String.join("|", NUMBERS.keySet()) + ")[a-z]*)";

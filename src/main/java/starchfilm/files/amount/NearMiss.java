@@ -14,22 +14,7 @@ public final class NearMiss {
               + "|m_per_s)$");
 
   /** Everyday words for what a trial file calls otherwise. */
-  private static final Map<String, String> EVERYDAY =
-      Synonyms.of(
-          """
-          glycerol: glycerin glycerine plasticiser plasticizer
-          mass_g: weight grams amount
-          kind: type
-          wet_thickness_mm: thickness
-          air_C: temperature temp
-          rh_pct: humidity rh
-          poured_at: date poured
-          at: time when
-          minutes: duration
-          acidity_pct: strength
-          purity_pct: concentration
-          mould: mold
-          """);
+  private static final Map<String, String> EVERYDAY = Synonyms.packed("everyday.txt");
 
   private NearMiss() {}
 

@@ -69,42 +69,14 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
   private static final String WHOLE_WORD = "\\b(?:%s)\\b";
 
   /** Times of the day in words, by their hour. */
-  private static final List<Wording> PARTS =
-      Wording.table(
-          WHOLE_WORD,
-          """
-          12: noon|midday|mittags?|midi|mediodia
-          9: morning|fruh|morgens|vormittags?|matin
-          15: afternoon|nachmittags?|apres-?midi|tarde
-          18: evening|abends?|soir
-          21: night|nachts?|nuit|noche
-          """);
+  private static final List<Wording> PARTS = Wording.of("hour", WHOLE_WORD);
 
   private static final LocalTime TONIGHT = LocalTime.of(21, 0);
 
   /** Days by their distance from today. */
-  private static final List<Wording> NEAR =
-      Wording.table(
-          WHOLE_WORD,
-          """
-          2: day after tomorrow|ubermorgen|apres-?demain|pasado manana
-          0: today|tonight|heute|aujourd'?hui|hoy
-          1: tomorrow|morgen|demain|manana
-          -1: yesterday|gestern|hier|ayer
-          """);
+  private static final List<Wording> NEAR = Wording.of("day", WHOLE_WORD);
 
-  private static final List<Wording> WEEKDAYS =
-      Wording.table(
-          WHOLE_WORD,
-          """
-          1: mon(?:day)?|montag|lundi|lunes
-          2: tues?(?:day)?|dienstag|mardi|martes
-          3: wed(?:nesday)?|mittwoch|mercredi|miercoles
-          4: thu(?:rs(?:day)?)?|donnerstag|jeudi|jueves
-          5: fri(?:day)?|freitag|vendredi|viernes
-          6: sat(?:urday)?|samstag|sonnabend|samedi|sabado
-          7: sun(?:day)?|sonntag|dimanche|domingo
-          """);
+  private static final List<Wording> WEEKDAYS = Wording.of("weekday", WHOLE_WORD);
 
   /**
    * Reads it.

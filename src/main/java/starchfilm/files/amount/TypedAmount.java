@@ -78,32 +78,10 @@ public record TypedAmount(
   private static final Pattern PERHAPS_GROUPED = Pattern.compile("[1-9][0-9]{0,2},[0-9]{3}");
 
   /** Numbers in words, at the head of an amount. */
-  private static final List<Wording> IN_WORDS =
-      Wording.table(
-          "^(?:%s)(?=\\s)",
-          """
-          1/2: half an?|a half|half|1 half|halbe[rn]?|ein halbe[rs]?|demi|media?
-          1/4: a quarter(?: of an?)?|a quarter|quarter
-          1: an?|one|eine?n?|une?
-          2: two|zwei|deux|dos
-          3: three|drei|trois|tres
-          4: four|vier|quatre|cuatro
-          5: five
-          6: six
-          7: seven
-          10: ten
-          """);
+  private static final List<Wording> IN_WORDS = Wording.of("number", "^(?:%s)(?=\\s)");
 
   /** How full a spoon or cup is, as a share of one that is level; common practice, no source. */
-  private static final List<Wording> FILLS =
-      Wording.table(
-          "\\(?\\b(?:%s)(?![a-z])\\)?",
-          """
-          1.3 2: heaped|heaping|geh\u00e4ufte?[rn]?|bomb\u00e9e?s?|colmadas?
-          1.1 1.5: rounded|generous
-          0.93 1.07: level|flat|gestrichene?[rn]?|rases?|rasas?
-          0.75 0.95: scant|knappe?[rn]?
-          """);
+  private static final List<Wording> FILLS = Wording.of("fill", "\\(?\\b(?:%s)(?![a-z])\\)?");
 
   private static final Pattern BETWEEN = Pattern.compile("^between (.*) and ");
   private static final Pattern FRACTION = Pattern.compile("([\u00bc-\u00be\u2150-\u215f\u2189])");

@@ -2,25 +2,36 @@ package starchfilm.files.amount;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import starchfilm.files.json.PackedText;
 
 /**
- * Words and what they stand for.
+ * Words as people write them and what they stand for.
  *
  * @param words the words, as a regular expression
  * @param meaning what they stand for
  */
-record Wording(Pattern words, String meaning) {
+public record Wording(Pattern words, String meaning) {
   /**
-   * Reads a table of words.
+   * Reads those of a kind from a packed table, which has a line per meaning: its kind, a blank, the
+   * meaning, a colon, a blank and the words.
    *
-   * @param around what stands around the words of every line, with %s for them
-   * @param lines a line per meaning: the meaning, a colon, and the words with | between
+   * @param beside a class of the package the table belongs to
+   * @param table its name
+   * @param kind which of its lines
+   * @param around what stands around the words of each line, with %s for them
+   * @return in the order of the table
    */
-  static List<Wording> table(String around, String lines) {
-    return lines
+  public static List<Wording> packed(Class<?> beside, String table, String kind, String around) {
+    return PackedText.of(beside, table)
         .lines()
-        .map(line -> line.split(": ", 2))
+        .filter(line -> line.startsWith(kind + " "))
+        .map(line -> line.substring(kind.length() + 1).split(": ", 2))
         .map(parts -> new Wording(Pattern.compile(String.format(around, parts[1])), parts[0]))
         .toList();
+  }
+
+  /** Those of an amount or a time. */
+  static List<Wording> of(String kind, String around) {
+    return packed(Wording.class, "wordings.txt", kind, around);
   }
 }

@@ -1,9 +1,13 @@
 package starchfilm.files.roomlog;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import starchfilm.files.amount.Wording;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.UnreadableFileException;
 
@@ -37,27 +41,11 @@ record LogColumns(
     NOT_SAID
   }
 
-  // Names without accents: English, German, French, Spanish, Italian, Portuguese.
-  private static final Pattern TIME =
-      Pattern.compile(
-          "time|date|datum|zeit|stamp|\\bheures?\\b|horodat|\\bhoras?\\b|fecha|\\bora\\b|\\bore\\b|orario"
-              + "|\\bdata\\b|\\bgiorno\\b|momento|instante|elapsed|\\bhours?\\b|stunden|epoch|unix");
-  private static final Pattern CLOCK_ONLY =
-      Pattern.compile("(time|zeit|uhrzeit|heure|hora|ora|orario)\\b.*");
-  private static final Pattern DEW =
-      Pattern.compile("dew|taupunkt|wet.?bulb|rosee|rocio|rugiada|orvalho|feuchtkugel");
-  private static final Pattern HUMIDITY =
-      Pattern.compile("hum|umid|\\brh\\b|rh_|feucht|\\br\\.? ?f\\b|\\bhr\\b|\\bur\\b|%");
-  private static final Pattern AIR =
-      Pattern.compile("temp|\u00B0 ?[cf]|celsius|fahrenheit|air_[cf]|\\bc\\b|\\bf\\b|\\bt\\b");
-  private static final Pattern FAHRENHEIT =
-      Pattern.compile("\u00B0 ?f|fahrenheit|[(\\[]f[)\\]]|_f\\b|\\bf$");
-  private static final Pattern CELSIUS =
-      Pattern.compile("\u00B0 ?c|celsius|[(\\[]c[)\\]]|_c\\b|\\bc$");
-  private static final Pattern HOURS =
-      Pattern.compile("[(\\[_ ]h[)\\]]?$|hours?|stunden|heures|horas|\\bore\\b");
-  private static final Pattern MINUTES = Pattern.compile("[(\\[_ ]min[)\\]]?$|minut");
-  private static final Pattern SECONDS = Pattern.compile("[(\\[_ ]s(ec)?[)\\]]?$|second|sekund");
+  private static final Map<String, Pattern> HEADS =
+      Wording.packed(LogColumns.class, "heads.txt", "column", "%s").stream()
+          .collect(Collectors.toMap(Wording::meaning, Wording::words));
+  private static final List<Wording> COUNTED_IN =
+      Wording.packed(LogColumns.class, "heads.txt", "seconds", "%s");
   private static final Pattern TIME_OF_DAY = Pattern.compile("\\d{1,2}:\\d{2}.*");
 
   /** No room with a film in it is warmer than this where nobody says so (degrees Celsius). */
@@ -78,18 +66,18 @@ record LogColumns(
     int humidity = -1;
     for (int i = 0; i < names.size(); i++) {
       String name = names.get(i);
-      if (DEW.matcher(name).find()) {
+      if (says("dew", name)) {
         continue;
       }
-      if (TIME.matcher(name).find() && !name.contains("temp")) {
+      if (says("time", name) && !name.contains("temp")) {
         if (date < 0) {
           date = i;
-        } else if (timeOfDay < 0 && CLOCK_ONLY.matcher(name).matches()) {
+        } else if (timeOfDay < 0 && says("clock", name)) {
           timeOfDay = i;
         }
-      } else if (humidity < 0 && HUMIDITY.matcher(name).find()) {
+      } else if (humidity < 0 && says("humidity", name)) {
         humidity = i;
-      } else if (air < 0 && AIR.matcher(name).find()) {
+      } else if (air < 0 && says("air", name)) {
         air = i;
       }
     }
@@ -107,21 +95,22 @@ record LogColumns(
             unit(names.get(date))));
   }
 
+  private static boolean says(String what, String name) {
+    return Objects.requireNonNull(HEADS.get(what)).matcher(name).find();
+  }
+
   private static Degrees scale(String name) {
-    if (FAHRENHEIT.matcher(name).find()) {
+    if (says("fahrenheit", name)) {
       return Degrees.FAHRENHEIT;
     }
-    return CELSIUS.matcher(name).find() ? Degrees.CELSIUS : Degrees.NOT_SAID;
+    return says("celsius", name) ? Degrees.CELSIUS : Degrees.NOT_SAID;
   }
 
   private static OptionalDouble unit(String name) {
-    if (MINUTES.matcher(name).find()) {
-      return OptionalDouble.of(60);
-    }
-    if (SECONDS.matcher(name).find()) {
-      return OptionalDouble.of(1);
-    }
-    return HOURS.matcher(name).find() ? OptionalDouble.of(3600) : OptionalDouble.empty();
+    return COUNTED_IN.stream()
+        .filter(wording -> wording.words().matcher(name).find())
+        .mapToDouble(wording -> Double.parseDouble(wording.meaning()))
+        .findFirst();
   }
 
   static UnreadableFileException notNamed(LogTable.Row header) {
