@@ -58,6 +58,8 @@ public enum Change {
   WAIT_LONGER(Thing.TIME, Other::none),
   /** No rack before it is firm. */
   KEEP_IT_ON_THE_PLATE(Thing.PLATE, Other::onThePlate),
+  /** A rack, for a plate under way; when it can be moved there, only its forecast knows. */
+  ONTO_A_RACK(Thing.PLATE, Other::none),
   /** A plate that film comes off. */
   A_PLATE_THAT_LETS_GO(Thing.PLATE, Other::slipperyPlate),
   /** A plate that film stays on. */

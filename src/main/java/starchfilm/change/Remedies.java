@@ -1,13 +1,15 @@
 package starchfilm.change;
 
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import starchfilm.casting.Casting;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.CastingForecaster;
@@ -38,8 +40,6 @@ public record Remedies(Optional<Remedy> crack, Optional<Remedy> mould) {
   private static final Set<Change> QUICKER =
       EnumSet.of(Change.FAN, Change.DRIER_ROOM, Change.WARMER_ROOM);
 
-  private record Rerun(ChangeStep step, PlateRisks risks) {}
-
   /** The best changes. */
   static Remedies of(CastingForecaster forecaster, Casting casting, PlateRisks now) {
     boolean cracks = now.crack().level() != RiskLevel.LOW;
@@ -50,31 +50,62 @@ public record Remedies(Optional<Remedy> crack, Optional<Remedy> mould) {
             .flatMap(change -> change.clearStep(casting).stream())
             .map(step -> new Rerun(step, forecaster.risks(step.after())))
             .toList();
+    Stream<Rerun> slower =
+        reruns.stream().filter(rerun -> !QUICKER.contains(rerun.step().change()));
     return new Remedies(
-        cracks
-            ? best(
-                reruns.stream().filter(rerun -> !QUICKER.contains(rerun.step().change())),
-                now,
-                risks -> risks.crack().energyOverToughness())
-            : Optional.empty(),
-        moulds
-            ? best(reruns.stream(), now, risks -> risks.mould().weightedHours())
-            : Optional.empty());
+        cracks ? best(slower, now, Remedies::cracking) : Optional.empty(),
+        moulds ? best(reruns.stream(), now, Remedies::moulding) : Optional.empty());
+  }
+
+  private static double cracking(PlateRisks risks) {
+    return risks.crack().energyOverToughness();
+  }
+
+  private static double moulding(PlateRisks risks) {
+    return risks.mould().weightedHours();
   }
 
   private static Optional<Remedy> best(
       Stream<Rerun> reruns, PlateRisks now, ToDoubleFunction<PlateRisks> risk) {
-    double before = risk.applyAsDouble(now);
-    return reruns
+    return Rerun.best(reruns, now, risk)
         .map(
             rerun ->
                 new Remedy(
                     rerun.step().change(),
                     rerun.step().from(),
                     rerun.step().to(),
-                    before,
-                    risk.applyAsDouble(rerun.risks())))
-        .filter(remedy -> remedy.riskAfter() < before)
-        .min(Comparator.comparingDouble(Remedy::riskAfter));
+                    risk.applyAsDouble(now),
+                    risk.applyAsDouble(rerun.risks())));
+  }
+
+  /**
+   * What helps a plate most that will mould before it is dry. A rack takes the film from when it is
+   * peelable; other air is taken as if it had been there from the pour on, which tells more than it
+   * still does for a plate that has stood for days.
+   *
+   * @param casting the plate
+   * @param now its risks
+   * @param peelableS when it is peelable (s since the pour); infinite for never
+   * @param risks solves the middle case of a casting
+   * @return the change; empty where mould is not likely, or nothing lessens it
+   */
+  public static Optional<Rerun> underWay(
+      Casting casting, PlateRisks now, double peelableS, Function<Casting, PlateRisks> risks) {
+    if (now.mould().level().compareTo(RiskLevel.LIKELY) < 0) {
+      return Optional.empty();
+    }
+    Stream<ChangeStep> air = QUICKER.stream().flatMap(change -> change.clearStep(casting).stream());
+    Stream<ChangeStep> rack =
+        casting.faces().isEmpty() && Double.isFinite(peelableS)
+            ? Stream.of(
+                new ChangeStep(
+                    Change.ONTO_A_RACK,
+                    casting,
+                    casting.with(List.of(new FaceChange(peelableS, OpenFaces.BOTH)))))
+            : Stream.empty();
+    return Rerun.best(
+        Stream.concat(air, rack).map(step -> new Rerun(step, risks.apply(step.after()))),
+        now,
+        Remedies::moulding);
   }
 }

@@ -80,8 +80,9 @@ public final class FilmForecaster {
     double uncooked = FilmCautions.uncooked(casting.composition(), casting.cook());
     AcidEffect acid = cuts.acidEffect();
     List<FilmCaution> cautions =
-        FilmCautions.of(
-            casting, films.middle(), glassTransition.middle(), acid, thickness.middle());
+        new FilmCautions(
+                casting, films.middle(), glassTransition.middle(), acid, thickness.middle())
+            .all();
     return new FilmForecast(
         moisture,
         thickness,

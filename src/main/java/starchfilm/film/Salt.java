@@ -35,6 +35,10 @@ final class Salt extends FilmInfluence {
 
   private static final double SLOPE = -5;
 
+  static boolean isHigh(FilmState film) {
+    return film.saltFractionOfDry() > HIGH;
+  }
+
   Salt() {
     super(
         "effect of salt",

@@ -9,11 +9,14 @@ import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.change.Remedies;
+import starchfilm.change.Rerun;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateSimulation;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.film.risk.RiskForecaster;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.ModelMiss;
@@ -52,12 +55,17 @@ public final class ScaleCourse {
   private final double dryS;
   private final double scaleSdKg;
   private final ModelMiss miss;
-  private final Optional<MouldRelief> relief;
+  private final Optional<Rerun> relief;
 
   private ScaleCourse(TrialForecast forecast, Band peelable, Band dry, double sd) {
     Casting casting = forecast.trial().casting();
     PlateParameters known = forecast.weighed().known();
-    relief = MouldRelief.of(forecast);
+    relief =
+        Remedies.underWay(
+            casting,
+            forecast.risks(),
+            peelable.middle(),
+            new RiskForecaster(known.factors())::forecast);
     peelableS = Math.min(peelable.middle(), DryingForecaster.HORIZON_S);
     dryS = Math.max(peelableS, Math.min(dry.middle(), DryingForecaster.HORIZON_S));
     scaleSdKg = sd;
@@ -102,7 +110,7 @@ public final class ScaleCourse {
   }
 
   /** The change that helps most where the plate will mould; empty where it will not. */
-  Optional<MouldRelief> relief() {
+  Optional<Rerun> relief() {
     return relief;
   }
 

@@ -12,10 +12,9 @@ import java.util.function.UnaryOperator;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.change.Rerun;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.Milestone;
-import starchfilm.film.risk.MouldRisk;
-import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
@@ -38,7 +37,7 @@ public record Standing(
     OptionalDouble emptyKg,
     double nowS,
     ScaleForecast scale,
-    Optional<MouldRelief> relief) {
+    Optional<Rerun> relief) {
   /** A weighing that leaves no more than this of the range is worth the walk; judged. */
   private static final double WORTH_WEIGHING = 0.75;
 
@@ -161,10 +160,7 @@ public record Standing(
 
   /** When mould may first show (s since the pour); infinite where that is not to be expected. */
   public double mouldFromS() {
-    MouldRisk mould = forecast.risks().mould();
-    return mould.level().compareTo(RiskLevel.LIKELY) >= 0
-        ? mould.growthFromS()
-        : Double.POSITIVE_INFINITY;
+    return forecast.risks().mould().expectedFromS();
   }
 
   /** From when on it is to be looked at, by day (s since the pour); infinite for never. */

@@ -85,7 +85,7 @@ final class MadeUpTrials {
       List<NotRecorded> notRecorded) {
     double starchKg = 0.02;
     StarchKind kind = any(StarchKind.values());
-    double dryKg = starchKg * (1 - kind.powderMoistureFraction());
+    double dryKg = starchKg * (1 - kind.powderMoisture().value());
     double jarKg = dryKg * glycerolPerStarch / 0.9;
     Recipe recipe =
         new Recipe(

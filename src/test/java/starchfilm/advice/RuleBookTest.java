@@ -42,7 +42,7 @@ class RuleBookTest {
   @Test
   void everyAdjustmentAndEveryMeasureIsUsed() {
     assertThat(BOOK.cures().stream().map(Cure::adjustment).collect(Collectors.toSet()))
-        .containsExactlyInAnyOrder(Change.values());
+        .isEqualTo(ofTheNextPour());
     assertThat(BOOK.rules().stream().map(Rule::heldAgainst).collect(Collectors.toSet()))
         .containsExactlyInAnyOrder(Measure.values());
   }
@@ -101,9 +101,14 @@ class RuleBookTest {
                     .forEach(found -> assertThat(Figure.called(found.group(1))).isNotNull()));
   }
 
+  /** All but the rack, which is for a plate under way. */
+  private static Set<Change> ofTheNextPour() {
+    return EnumSet.complementOf(EnumSet.of(Change.ONTO_A_RACK));
+  }
+
   @Test
   void everyChangeIsToldAndEveryCauseHasAFigure() {
-    assertThat(BOOK.changes().keySet()).containsExactlyInAnyOrder(Change.values());
+    assertThat(BOOK.changes().keySet()).isEqualTo(ofTheNextPour());
     assertThat(BOOK.rules()).allSatisfy(rule -> assertThat(rule.limits()).isNotEmpty());
   }
 

@@ -65,6 +65,7 @@ class ChangeTest {
         "WAIT_LONGER",
         "CLEARER_STARCH",
         "KEEP_IT_ON_THE_PLATE",
+        "ONTO_A_RACK",
         "A_PLATE_THAT_LETS_GO",
         "A_PLATE_THAT_HOLDS_ON"
       })

@@ -160,6 +160,6 @@ class ThresholdsTest {
         Castings.film(paste)
             .with(Castings.cook(15, cookedC))
             .with(new Use(film.relativeHumidity(), Castings.ROOM_K, 0));
-    return FilmCautions.of(filmCase, film, glassK, NO_ACID, dryM);
+    return new FilmCautions(filmCase, film, glassK, NO_ACID, dryM).all();
   }
 }

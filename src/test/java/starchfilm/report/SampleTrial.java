@@ -160,7 +160,7 @@ final class SampleTrial {
         new Recipe(
             List.of(
                 new StarchPortion(
-                    kind, grams(starchG, 0.3), new Estimate(kind.powderMoistureFraction(), 0.01))),
+                    kind, grams(starchG, 0.3), new Estimate(kind.powderMoisture().value(), 0.01))),
             new GlycerolPortion(
                 grams(glycerolG, 0.3),
                 new GlycerolStock(

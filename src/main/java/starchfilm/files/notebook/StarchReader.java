@@ -35,7 +35,7 @@ final class StarchReader {
               .choice("kind", StarchKind.values())
               .orElseGet(() -> section.assumed("kind", StarchKind.CORN));
       Optional<Estimate> moisture = section.amount("moisture_pct");
-      Estimate usual = new Estimate(kind.powderMoistureFraction(), kind.powderMoistureSd());
+      Estimate usual = kind.powderMoisture();
       if (moisture.isEmpty()) {
         section.notRecorded(
             "moisture_pct",

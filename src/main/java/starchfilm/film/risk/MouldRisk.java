@@ -57,6 +57,11 @@ public record MouldRisk(RiskLevel level, double weightedHours, double growthFrom
     return new MouldRisk(level(weightedHours), weightedHours, growthFromS);
   }
 
+  /** When it may first show, where that is likely (s since the pour); infinite where it is not. */
+  public double expectedFromS() {
+    return level.compareTo(RiskLevel.LIKELY) >= 0 ? growthFromS : Double.POSITIVE_INFINITY;
+  }
+
   static RiskLevel level(double weightedHours) {
     return RiskLevel.of(weightedHours, WATCH_FROM_H, SHOWS_AFTER_H, EXPECTED_FROM_H);
   }

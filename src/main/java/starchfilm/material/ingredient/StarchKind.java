@@ -22,32 +22,32 @@ public enum StarchKind {
   /** Normal (dent) corn. */
   CORN(
       "corn",
-      amylose(25, 28),
-      moisture(10, 13),
+      share(25, 28),
+      share(10, 13),
       new Gelatinisation(64, 69, 75),
       cast(4, 7),
-      bulk(460, 660),
+      Estimate.between(460, 660),
       OptionalDouble.of(0.044),
       CookGuide.openPan(90, 95, 15, 20, "Stir all the time: it scorches on the bottom.")),
   /** Waxy corn, nearly all amylopectin. */
   WAXY_CORN(
       "waxy corn",
-      amylose(0, 2),
-      moisture(11, 13),
+      share(0, 2),
+      share(11, 13),
       new Gelatinisation(64, 70, 77),
       cast(3, 5),
-      bulk(450, 660),
+      Estimate.between(450, 660),
       OptionalDouble.of(0.016),
       CookGuide.openPan(
           90, 90, 10, 15, "Turns stringy and clear; longer cooking only thins the paste.")),
   /** High-amylose corn; an open pan does not gelatinise it. */
   HIGH_AMYLOSE_CORN(
       "high-amylose corn",
-      amylose(50, 70),
-      moisture(11, 14),
+      share(50, 70),
+      share(11, 14),
       new Gelatinisation(68, 95, 117.5),
       cast(3, 8),
-      bulk(450, 660),
+      Estimate.between(450, 660),
       OptionalDouble.empty(),
       new CookGuide(
           new ValidRange("top temperature", 120, 140, "°C"),
@@ -57,42 +57,42 @@ public enum StarchKind {
   /** Potato. */
   POTATO(
       "potato",
-      amylose(20, 23),
-      moisture(15, 20),
+      share(20, 23),
+      share(15, 20),
       new Gelatinisation(59, 63, 68),
       cast(2, 4),
-      bulk(600, 820),
+      Estimate.between(600, 820),
       OptionalDouble.of(0.001),
       CookGuide.openPan(
           80, 90, 10, 10, "Thickens at once and strongly; stir gently, hard stirring thins it.")),
   /** Tapioca (cassava, manioc). */
   TAPIOCA(
       "tapioca",
-      amylose(16, 19),
-      moisture(11, 14),
+      share(16, 19),
+      share(11, 14),
       new Gelatinisation(62, 68, 74),
       cast(3, 5),
-      bulk(480, 680),
+      Estimate.between(480, 680),
       OptionalDouble.of(0.014),
       CookGuide.openPan(85, 90, 10, 15, "Turns clear and stringy when it is done.")),
   /** Wheat. */
   WHEAT(
       "wheat",
-      amylose(25, 28),
-      moisture(11, 13),
+      share(25, 28),
+      share(11, 13),
       new Gelatinisation(54, 61, 66),
       cast(5, 8),
-      bulk(450, 650),
+      Estimate.between(450, 650),
       OptionalDouble.of(0.05),
       CookGuide.openPan(90, 95, 15, 20, "Stays cloudy when it is done.")),
   /** Rice; cultivars differ widely. */
   RICE(
       "rice",
-      amylose(15, 25),
-      moisture(11, 13),
+      share(15, 25),
+      share(11, 13),
       new Gelatinisation(63.5, 68, 75.5),
       cast(4, 6),
-      bulk(400, 680),
+      Estimate.between(400, 680),
       OptionalDouble.of(0.05),
       CookGuide.openPan(
           90, 90, 15, 15, "Cultivars begin anywhere from 56 to 71 °C; hold the full time."));
@@ -105,21 +105,21 @@ public enum StarchKind {
           Check.RECALLED);
 
   private final String tradeName;
-  private final ValidRange amylose;
-  private final ValidRange powderMoisture;
+  private final Estimate amylose;
+  private final Estimate powderMoisture;
   private final Gelatinisation gelatinisation;
   private final ValidRange usualCast;
-  private final ValidRange bulkDensity;
+  private final Estimate bulkDensity;
   private final OptionalDouble criticalConcentration;
   private final CookGuide cookGuide;
 
   StarchKind(
       String tradeName,
-      ValidRange amylose,
-      ValidRange powderMoisture,
+      Estimate amylose,
+      Estimate powderMoisture,
       Gelatinisation gelatinisation,
       ValidRange usualCast,
-      ValidRange bulkDensity,
+      Estimate bulkDensity,
       OptionalDouble criticalConcentration,
       CookGuide cookGuide) {
     this.tradeName = tradeName;
@@ -147,34 +147,16 @@ public enum StarchKind {
    * @return mass fraction of dry starch, 0 to 1, the middle of the usual range
    */
   public double amyloseFraction() {
-    return middle(amylose);
+    return amylose.value();
   }
 
   /**
-   * Moisture of the powder out of the bag.
-   *
-   * @return mass fraction of the powder as weighed (wet basis), the middle of the usual range
-   */
-  public double powderMoistureFraction() {
-    return middle(powderMoisture);
-  }
-
-  /**
-   * Standard uncertainty of {@link #powderMoistureFraction()}, the usual range read as a rectangle.
-   *
-   * @return mass fraction, wet basis
-   */
-  public double powderMoistureSd() {
-    return powderMoisture().sd();
-  }
-
-  /**
-   * Moisture of the powder out of the bag with its uncertainty.
+   * Moisture of the powder out of the bag, the usual range read as a rectangle.
    *
    * @return mass fraction of the powder as weighed (wet basis)
    */
   public Estimate powderMoisture() {
-    return Estimate.between(powderMoisture.min(), powderMoisture.max());
+    return powderMoisture;
   }
 
   /**
@@ -222,7 +204,7 @@ public enum StarchKind {
    * @return kg/m3
    */
   public Estimate bulkDensityKgPerM3() {
-    return Estimate.between(bulkDensity.min(), bulkDensity.max());
+    return bulkDensity;
   }
 
   /**
@@ -249,28 +231,13 @@ public enum StarchKind {
     return tradeName;
   }
 
-  private static ValidRange amylose(double fromPercent, double toPercent) {
-    return share("amylose in the dry starch", fromPercent, toPercent);
-  }
-
-  private static ValidRange moisture(double fromPercent, double toPercent) {
-    return share("moisture of the powder", fromPercent, toPercent);
+  /** Mass fractions between which the figures of a kind lie. */
+  private static Estimate share(double fromPercent, double toPercent) {
+    return Estimate.between(fromPercent / 100, toPercent / 100);
   }
 
   private static ValidRange cast(double fromPercent, double toPercent) {
-    return share("starch in the paste", fromPercent, toPercent);
-  }
-
-  private static ValidRange bulk(double from, double to) {
-    return new ValidRange("powder in a cup", from, to, "kg/m3");
-  }
-
-  private static ValidRange share(String quantity, double fromPercent, double toPercent) {
-    return new ValidRange(quantity, fromPercent / 100, toPercent / 100, "");
-  }
-
-  private static double middle(ValidRange range) {
-    return (range.min() + range.max()) / 2;
+    return new ValidRange("starch in the paste", fromPercent / 100, toPercent / 100, "");
   }
 
   /** Onset, peak and end (C). */

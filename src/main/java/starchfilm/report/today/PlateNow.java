@@ -11,6 +11,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.change.Change;
+import starchfilm.change.ChangeStep;
+import starchfilm.change.Rerun;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
@@ -24,7 +27,6 @@ import starchfilm.report.chart.SectionFigure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
-import starchfilm.today.MouldRelief;
 import starchfilm.today.Need;
 import starchfilm.today.Standing;
 import starchfilm.today.WakingHours;
@@ -268,26 +270,32 @@ public final class PlateNow {
         + (noFan ? " No fan: the glycerol may hold methanol." : "");
   }
 
-  private String relief(MouldRelief relief, boolean noFan) {
-    boolean rack = relief.kind() == MouldRelief.Kind.RACK;
+  private String relief(Rerun relief, boolean noFan) {
+    ChangeStep step = relief.step();
+    boolean rack = step.change() == Change.ONTO_A_RACK;
     String what =
-        switch (relief.kind()) {
-          case MOVING_AIR ->
+        switch (step.change()) {
+          case FAN ->
               noFan ? "moving air from an open window" : "a fan, its cable off the wet tray";
-          case DRIER_AIR ->
+          case DRIER_ROOM ->
               "drier air, %s instead of %s %% RH"
-                  .formatted(PERCENT.whole(relief.to()), PERCENT.whole(relief.from()));
-          case WARMER_AIR ->
+                  .formatted(PERCENT.whole(step.to()), PERCENT.whole(step.from()));
+          case WARMER_ROOM ->
               "warmer air, %s instead of %s"
-                  .formatted(CELSIUS.two(relief.to()), CELSIUS.figure(relief.from()));
-          case RACK -> "a rack from " + near(relief.from()) + " on, when it can be peeled";
+                  .formatted(CELSIUS.two(step.to()), CELSIUS.figure(step.from()));
+          case ONTO_A_RACK ->
+              "a rack from "
+                  + near(step.after().faces().get(0).timeS())
+                  + " on, when it can be peeled";
+          default -> throw new IllegalStateException(step.change() + " is too late for a plate");
         };
+    double fromS = relief.risks().mould().expectedFromS();
     String then =
-        Double.isInfinite(relief.growthFromS())
+        Double.isInfinite(fromS)
             ? "no mould is to be expected"
-            : relief.growthFromS() > Math.max(standing.nowS(), standing.mouldFromS())
-                    && !near(relief.growthFromS()).equals(near(standing.mouldFromS()))
-                ? "mould may show from " + near(relief.growthFromS()) + " on"
+            : fromS > Math.max(standing.nowS(), standing.mouldFromS())
+                    && !near(fromS).equals(near(standing.mouldFromS()))
+                ? "mould may show from " + near(fromS) + " on"
                 : "";
     String effect =
         then.isEmpty()

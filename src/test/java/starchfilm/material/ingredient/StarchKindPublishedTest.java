@@ -26,7 +26,7 @@ class StarchKindPublishedTest {
             .orElseThrow();
 
     assertThat(100 * starch.amyloseFraction()).isBetween(amyloseFrom, amyloseTo);
-    assertThat(100 * starch.powderMoistureFraction()).isBetween(moistureFrom, moistureTo);
+    assertThat(100 * starch.powderMoisture().value()).isBetween(moistureFrom, moistureTo);
     assertThat(starch.gelatinisationOnsetK() - 273.15).isBetween(gelFrom, gelTo);
     assertThat(starch.gelatinisationEndK() - 273.15).isBetween(gelFrom, gelTo);
   }
