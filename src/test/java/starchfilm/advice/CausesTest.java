@@ -223,6 +223,9 @@ class CausesTest {
     assertThat(aged(dry + 7 * DAY_S).excess()).isCloseTo(0, within(1e-9));
     assertThat(aged(dry + 30 * DAY_S).excess()).isCloseTo(1, within(1e-9));
     assertThat(aged(dry / 2).words()).isEqualTo("the film was fresh");
+    assertThat(aged(dry + 30 * DAY_S).words())
+        .isEqualTo("the film had been dry for 30 days; it stiffens over weeks");
+    assertThat(aged(dry + 11 * DAY_S).words()).startsWith("the film had been dry for 11 days");
     assertThat(Seen.read(Cause.AGED, Seen.on(Castings.USUAL)).told()).isFalse();
   }
 

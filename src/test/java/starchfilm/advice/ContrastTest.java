@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
@@ -18,8 +17,6 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
-import starchfilm.casting.trial.EachPlate;
-import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
@@ -71,16 +68,7 @@ class ContrastTest {
     PullTest strip = new PullTest(loadN, 0.01, 1e-4, OptionalDouble.empty());
     return Seen.poured(
         Castings.USUAL,
-        new Observations(
-            List.of(),
-            List.of(),
-            List.of(strip),
-            List.of(),
-            OptionalInt.empty(),
-            List.of(),
-            List.of(),
-            Map.of(),
-            EachPlate.NOTHING));
+        Castings.observed(List.of(), List.of(), List.of(strip), OptionalInt.empty()));
   }
 
   private static TrialForecast forecast(Trial trial) {
@@ -147,18 +135,13 @@ class ContrastTest {
     double water = poured * (1 - casting.composition().drySolids());
     return Seen.poured(
         casting,
-        new Observations(
+        Castings.observed(
             List.of(
                 new Weighing(3600 * quarterGoneH, poured - 0.25 * water, 1e-4),
                 new Weighing(3600 * threeQuartersGoneH, poured - 0.75 * water, 1e-4)),
             List.of(),
             List.of(),
-            List.of(),
-            OptionalInt.empty(),
-            List.of(),
-            List.of(),
-            Map.of(),
-            EachPlate.NOTHING));
+            OptionalInt.empty()));
   }
 
   /** When the forecast's middle curve has come down to half of its start. */
@@ -197,13 +180,66 @@ class ContrastTest {
         .endsWith(" alone does 67 % of it.");
   }
 
+  /**
+   * From nine tenths on it is nearly all, below two fifths none of them is singled out (judged).
+   */
+  @Test
+  void theShareOfTheChangeThatDidMostIsRounded() {
+    double drier = Math.log(0.425 / 0.419) / Math.log(1 / 0.85);
+    assertThat(unstuck((1 + 11) * drier + 0.1, 0.1, 0.52).model())
+        .endsWith(" alone does nearly all of it.");
+    assertThat(unstuck((1 + 7.5) * drier + 0.1, 0.1, 0.52).model())
+        .endsWith(" alone does 88 % of it.");
+    assertThat(dampRoomAndUse(0.35)).endsWith("; no single change does most of it.");
+    assertThat(dampRoomAndUse(0.45)).endsWith(" alone does 45 % of it.");
+  }
+
+  /**
+   * Room and use were both at 75 %, so that neither alone does anything, and less glycerol did a
+   * share.
+   */
+  private static String dampRoomAndUse(double shareOfGlycerol) {
+    double drier = Math.log(0.425 / 0.35) / Math.log(1 / 0.85);
+    double glycerol = drier * shareOfGlycerol / (1 - shareOfGlycerol);
+    Casting was =
+        sticky(0.1 + drier + glycerol, 0.35)
+            .with(Castings.use(0.75, 23, 7))
+            .with(new DryingPlace(Castings.room(20, 75, 0.1), OptionalDouble.empty()));
+    return unstuck(was, sticky(0.1, 0.425)).model();
+  }
+
+  /** Salt of 8 g per 100 g starch is clearly too much: the cause's own figure is told. */
+  @Test
+  void aCauseWithoutAModelIsToldByItsOwnFigure() {
+    Casting salty = Seen.usual(Setting.SALT, 0.08);
+    Outcome gone = unstuck(salty, Castings.USUAL);
+    assertThat(gone.agreement()).isEqualTo(Agreement.AGREES);
+    assertThat(gone.model()).startsWith("The model says so too: before, ").contains("salt");
+    Outcome come =
+        ADVISER
+            .contrast(
+                forecast(Seen.poured(Castings.USUAL)),
+                forecast(Seen.poured(salty, Seen.fault(Kind.STICKY))))
+            .outcomes()
+            .get(0);
+    assertThat(come.seen()).isEqualTo("“sticky” is new.");
+    assertThat(come.model()).startsWith("The model says so too: now ").contains("salt");
+  }
+
   /** A sticky film of one trouble in air of use, and one of another in 50 % that is not sticky. */
   private static Outcome unstuck(double troubleWas, double troubleIs, double humidityWas) {
-    double tacky = humidityWas == 0.5 ? 0.425 : 0.35;
     Casting was =
-        Seen.usual(Setting.GLYCEROL, tacky * Math.pow(0.85, 1 - troubleWas))
+        sticky(troubleWas, 0.425 - 0.3 * (humidityWas - 0.5))
             .with(Castings.use(humidityWas, 23, 7));
-    Casting is = Seen.usual(Setting.GLYCEROL, 0.425 * Math.pow(0.85, 1 - troubleIs));
+    return unstuck(was, sticky(troubleIs, 0.425));
+  }
+
+  /** As much glycerol as has a trouble where film is tacky above a level. */
+  private static Casting sticky(double trouble, double tackyAbove) {
+    return Seen.usual(Setting.GLYCEROL, tackyAbove * Math.pow(0.85, 1 - trouble));
+  }
+
+  private static Outcome unstuck(Casting was, Casting is) {
     Contrast contrast =
         ADVISER.contrast(
             forecast(Seen.poured(was, Seen.fault(Kind.STICKY))), forecast(Seen.poured(is)));
@@ -219,16 +255,7 @@ class ContrastTest {
         forecast(
             Seen.poured(
                 Castings.USUAL,
-                new Observations(
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    OptionalInt.empty(),
-                    List.of(),
-                    List.of(),
-                    Map.of(),
-                    EachPlate.NOTHING)));
+                Castings.observed(List.of(), List.of(), List.of(), OptionalInt.empty())));
     assertThat(ADVISER.contrast(forecast(rated(3)), unrated).verdict())
         .isEqualTo("At least one has no rating, so they can't be ranked.");
   }
@@ -239,17 +266,7 @@ class ContrastTest {
 
   private static Trial rated(int rating) {
     return Seen.poured(
-        Castings.USUAL,
-        new Observations(
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            OptionalInt.of(rating),
-            List.of(),
-            List.of(),
-            Map.of(),
-            EachPlate.NOTHING));
+        Castings.USUAL, Castings.observed(List.of(), List.of(), List.of(), OptionalInt.of(rating)));
   }
 
   /** All the salt came with the glycerol, and glycerol without a trace of it is no remedy. */

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -20,9 +19,7 @@ import starchfilm.casting.Pour;
 import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
-import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.NotRecorded;
-import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Wanted;
@@ -127,16 +124,7 @@ final class MadeUpTrials {
             new DryingPlace(
                 "room " + number % 3, room, RoomUncertainty.NONE, OptionalDouble.empty()),
             Castings.use(between(0.25, 0.8), 20, 7)),
-        new Observations(
-            List.of(),
-            faults,
-            List.of(),
-            List.of(),
-            OptionalInt.of(1 + random.nextInt(5)),
-            List.of(),
-            List.of(),
-            Map.of(),
-            EachPlate.NOTHING),
+        Castings.observed(List.of(), faults, List.of(), OptionalInt.of(1 + random.nextInt(5))),
         notRecorded);
   }
 

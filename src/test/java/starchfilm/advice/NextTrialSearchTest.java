@@ -101,10 +101,43 @@ class NextTrialSearchTest {
             });
   }
 
+  /** A fan takes 0.41 away, less 0.03 for one change more: worth it from 0.3 on (judged). */
+  @Test
+  void aSecondThingIsChangedWhereItTakesMuchAway() {
+    assertThat(against(4.4, 2.8))
+        .hasValueSatisfying(
+            found ->
+                assertThat(found.steps())
+                    .extracting(AdvisedStep::change)
+                    .containsExactly(Change.POUR_THINNER, Change.FAN));
+  }
+
+  /** Trouble beyond 3 counts as 3 (judged): what leaves nearly that much is no help. */
+  @Test
+  void nothingIsAdvisedThatLeavesThePlateFarTooWet() {
+    assertThat(against(3, 5.0)).isPresent();
+    assertThat(against(3, 5.2)).isEmpty();
+  }
+
+  @Test
+  void noThingIsChangedTwice() {
+    assertThat(against(3, 4, Cause.POURED_TOO_THICK))
+        .hasValueSatisfying(
+            found ->
+                assertThat(found.steps())
+                    .extracting(step -> step.change().thing())
+                    .doesNotHaveDuplicates());
+  }
+
   /**
    * A plate that was still wet so early that its trouble is as given; it is thick, the room slow.
    */
   private static Optional<NextTrialSearch.Found> against(double wetMm, double trouble) {
+    return against(wetMm, trouble, Cause.values());
+  }
+
+  private static Optional<NextTrialSearch.Found> against(
+      double wetMm, double trouble, Cause... causes) {
     Casting casting =
         Castings.plate(wetMm, Castings.paste(0.08, 0.3), Castings.room(15, 60, 0.1), 60);
     FaultContext scene = Seen.on(casting, Seen.fault(ObservedFault.Kind.STILL_WET));
@@ -115,6 +148,7 @@ class NextTrialSearchTest {
         book.rulesFor(early.fault().kind(), early.fault().where()).stream()
             .filter(rule -> rule.heldAgainst() == Measure.NOT_DRY)
             .filter(rule -> rule.cause() != Cause.POURED_UNEVENLY)
+            .filter(rule -> List.of(causes).contains(rule.cause()))
             .map(rule -> new Suspicion(rule, 0.5, ""))
             .toList();
     return new NextTrialSearch(

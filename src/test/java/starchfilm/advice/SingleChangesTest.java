@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.FaceChange;
+import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Setting;
+import starchfilm.casting.SwingingRoom;
 
 /** Which differences between two trials are told, and which are the same thing done again. */
 class SingleChangesTest {
@@ -57,6 +62,41 @@ class SingleChangesTest {
         .isEqualTo(Setting.GLYCEROL.of(Castings.USUAL));
     assertThat(told.get(1).from()).isEqualTo("3 mm");
     assertThat(told.get(1).to()).isEqualTo("2 mm");
+  }
+
+  @Test
+  void plateTurnsAndRoomsThatSwingAreComparedAsTheyAreTold() {
+    Casting racked =
+        Castings.USUAL.with(List.of(new FaceChange(36_000, FaceChange.OpenFaces.BOTH)));
+    assertThat(found(racked))
+        .singleElement()
+        .satisfies(
+            told -> {
+              assertThat(told.what()).isEqualTo("turned or racked");
+              assertThat(told.from() + " → " + told.to())
+                  .isEqualTo("no → on a rack after 10 hours");
+              assertThat(told.alone().faces()).isEqualTo(racked.faces());
+            });
+    Casting swinging = in(new SwingingRoom(Castings.USUAL.room().at(0), 3, 0.1, 0));
+    assertThat(found(swinging)).extracting(SingleChange::what).containsExactly("room");
+    Casting further = in(new SwingingRoom(Castings.USUAL.room().at(0), 6, 0.1, 0));
+    assertThat(
+            SingleChanges.between(
+                    Seen.on(swinging), Seen.on(swinging), RuleBook.packed().compared())
+                .found())
+        .isEmpty();
+    assertThat(
+            SingleChanges.between(Seen.on(swinging), Seen.on(further), RuleBook.packed().compared())
+                .found())
+        .extracting(SingleChange::what)
+        .containsExactly("room");
+    assertThat(found(Castings.USUAL.with(Castings.GLASS.of(PlateMaterial.STEEL))))
+        .extracting(SingleChange::what)
+        .containsExactly("plate");
+  }
+
+  private static Casting in(SwingingRoom room) {
+    return Castings.USUAL.with(new DryingPlace(room, OptionalDouble.empty()));
   }
 
   private static List<SingleChange> found(Casting changed) {

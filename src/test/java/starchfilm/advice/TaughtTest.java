@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -15,11 +14,10 @@ import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.Setting;
-import starchfilm.casting.trial.EachPlate;
-import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.Trial;
+import starchfilm.casting.trial.Wanted;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
@@ -77,6 +75,41 @@ class TaughtTest {
         .containsExactly(
             "Of the 3 trials with 50 g or more of glycerol per 100 g dry starch, 3"
                 + " were sticky; of the other 3 none.");
+  }
+
+  /** Recipes that nobody cast teach nothing: with the fifth, one in ten by chance; without, six. */
+  @Test
+  void thickPoursTeachAndRecipesDoNot() {
+    List<TrialForecast> notebook = new ArrayList<>();
+    for (double wetM : new double[] {5e-3, 4e-3, 2e-3, 1.5e-3}) {
+      Casting casting = Castings.USUAL.pouredTo(wetM);
+      notebook.add(
+          of(
+              wetM > 3e-3
+                  ? Seen.poured(casting, Seen.fault(Kind.STILL_WET))
+                  : Seen.poured(casting)));
+    }
+    Trial cast = notebook.get(3).trial();
+    Trial recipe =
+        new Trial(
+            cast.file(),
+            "a recipe",
+            true,
+            Optional.empty(),
+            Wanted.NOTHING,
+            Optional.empty(),
+            cast.recipe(),
+            cast.casting(),
+            Castings.observed(List.of(), List.of(), List.of(), OptionalInt.empty()),
+            List.of());
+    notebook.add(of(recipe));
+    assertThat(Taught.by(notebook)).isEmpty();
+
+    notebook.set(4, of(cast));
+    assertThat(Taught.by(notebook))
+        .containsExactly(
+            "Of the 2 trials with 4 mm or more of paste, 2 stayed wet or moulded; of the other 3"
+                + " none.");
   }
 
   private static final Pattern LESSON =
@@ -205,18 +238,6 @@ class TaughtTest {
 
   private static TrialForecast seen(OptionalInt rating, Kind... faults) {
     List<ObservedFault> seen = List.of(faults).stream().map(Seen::fault).toList();
-    return of(
-        Seen.poured(
-            Castings.USUAL,
-            new Observations(
-                List.of(),
-                seen,
-                List.of(),
-                List.of(),
-                rating,
-                List.of(),
-                List.of(),
-                Map.of(),
-                EachPlate.NOTHING)));
+    return of(Seen.poured(Castings.USUAL, Castings.observed(List.of(), seen, List.of(), rating)));
   }
 }

@@ -3,6 +3,12 @@ package starchfilm.casting;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import starchfilm.casting.trial.EachPlate;
+import starchfilm.casting.trial.Observations;
+import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.PullTest;
+import starchfilm.casting.trial.Weighing;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
@@ -98,5 +104,23 @@ public final class Castings {
   /** The same in air of another humidity (ratio). */
   public static Casting filmIn(double relativeHumidity, Composition paste) {
     return USUAL.with(paste).pouredTo(2e-3).with(new Use(relativeHumidity, ROOM_K, 0));
+  }
+
+  /** What was seen of a casting. */
+  public static Observations observed(
+      List<Weighing> weighings,
+      List<ObservedFault> faults,
+      List<PullTest> pulls,
+      OptionalInt rating) {
+    return new Observations(
+        weighings,
+        faults,
+        pulls,
+        List.of(),
+        rating,
+        List.of(),
+        List.of(),
+        Map.of(),
+        EachPlate.NOTHING);
   }
 }

@@ -111,16 +111,7 @@ final class SyntheticPlates {
             List.of(),
             new DryingPlace(roomName, room, RoomUncertainty.NONE, OptionalDouble.empty()),
             Castings.use(0.5, 20, 0)),
-        new Observations(
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            OptionalInt.empty(),
-            List.of(),
-            List.of(),
-            Map.of(),
-            EachPlate.NOTHING),
+        Castings.observed(List.of(), List.of(), List.of(), OptionalInt.empty()),
         List.of());
   }
 

@@ -1,0 +1,103 @@
+package starchfilm.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
+import starchfilm.film.risk.RiskLevel;
+import starchfilm.numerics.evidence.Band;
+
+/** What a change is said to do: figures that move by more than a twentieth, before and after. */
+class ExpectationTest {
+  private static final FaultContext USUAL = Seen.on(Castings.USUAL);
+  private static final Expectation AS_IT_IS = Expectation.of(USUAL.outlook());
+  private static final double DAY_S = 86_400;
+
+  private static Expectation of(Casting casting) {
+    return Expectation.of(USUAL.outlook().of(casting));
+  }
+
+  @Test
+  void aThinnerPourIsSaidToDrySoonerAndThinner() {
+    FaultContext thin = USUAL.with(USUAL.outlook().of(Castings.USUAL.pouredTo(2e-3)));
+    List<Effect> effects = AS_IT_IS.middlesTo(Expectation.of(thin.outlook()));
+    assertThat(effects)
+        .contains(
+            new Effect("dry through", dried(USUAL), dried(thin)),
+            new Effect(
+                "dry thickness",
+                Figure.DRY_THICKNESS.words(USUAL),
+                Figure.DRY_THICKNESS.words(thin)));
+    assertThat(effects.get(0).clause())
+        .isEqualTo("dry through " + dried(USUAL) + " → " + dried(thin));
+  }
+
+  private static String dried(FaultContext scene) {
+    return Told.span(scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH));
+  }
+
+  @Test
+  void whatMovesByATwentiethOrLessIsNotTold() {
+    assertThat(thickness(3.12e-3)).isEmpty();
+    assertThat(thickness(3.18e-3)).hasSize(1);
+    assertThat(thickness(2.88e-3)).isEmpty();
+    assertThat(thickness(2.82e-3)).hasSize(1);
+  }
+
+  private static List<Effect> thickness(double wetM) {
+    return AS_IT_IS.middlesTo(of(Castings.USUAL.pouredTo(wetM))).stream()
+        .filter(effect -> effect.what().equals("dry thickness"))
+        .toList();
+  }
+
+  /** Ten millimetres with hardly any glycerol crack, in damp cold mould grows. */
+  @Test
+  void risksAndFeelAreToldInWords() {
+    Expectation brittle =
+        of(Castings.plate(10, Castings.paste(0.05, 0.02), Castings.room(20, 25, 0.1), 60));
+    assertThat(brittle.risks().crack().level()).isEqualTo(RiskLevel.LIKELY);
+    assertThat(brittle.middlesTo(AS_IT_IS))
+        .contains(
+            new Effect("cracking", "likely", "not expected"),
+            new Effect("feel", "brittle", "flexible"));
+    Expectation mouldy =
+        of(Castings.plate(10, Castings.paste(0.06, 0.3), Castings.room(15, 75, 0.1), 60));
+    assertThat(AS_IT_IS.middlesTo(mouldy)).contains(new Effect("mould", "possible", "expected"));
+    assertThat(AS_IT_IS.middlesTo(AS_IT_IS)).isEmpty();
+  }
+
+  @Test
+  void rangesStandWhereTheyAreAsked() {
+    Expectation slow = drying(new Band(8 * DAY_S, 9 * DAY_S, 12 * DAY_S));
+    Expectation quick = drying(new Band(4 * DAY_S, 5 * DAY_S, 8 * DAY_S));
+    assertThat(slow.changesTo(quick))
+        .containsExactly(new Effect("dry through", "9 days (8–12)", "5 days (4–8)"));
+    assertThat(slow.middlesTo(quick))
+        .containsExactly(new Effect("dry through", "9 days", "5 days"));
+    Expectation thin = of(Castings.USUAL.pouredTo(2e-3));
+    assertThat(AS_IT_IS.changesTo(thin))
+        .contains(
+            new Effect(
+                "dry thickness",
+                Told.band(AS_IT_IS.film().dryThicknessM(), 1e6, " µm"),
+                Told.band(thin.film().dryThicknessM(), 1e6, " µm")));
+  }
+
+  @Test
+  void whatNeverDriesIsSaidNeverTo() {
+    double never = Double.POSITIVE_INFINITY;
+    Expectation damp = drying(new Band(never, never, never));
+    Expectation dry = drying(new Band(4 * DAY_S, 5 * DAY_S, 8 * DAY_S));
+    assertThat(damp.middlesTo(dry)).containsExactly(new Effect("dry through", "never", "5 days"));
+    assertThat(dry.middlesTo(damp)).containsExactly(new Effect("dry through", "5 days", "never"));
+    assertThat(damp.middlesTo(damp)).isEmpty();
+  }
+
+  private static Expectation drying(Band dryThroughS) {
+    return new Expectation(dryThroughS, AS_IT_IS.film(), AS_IT_IS.risks());
+  }
+}
