@@ -3,7 +3,6 @@ package starchfilm.request;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import starchfilm.files.amount.KnownName;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.Assayer;
@@ -37,12 +36,6 @@ public record AssayRequest(
     GlycerolOrigin origin,
     OptionalDouble strength,
     List<String> assumptions) {
-  static final Field MASS = Field.of("assay.mass");
-  static final Field LABEL = Field.of("assay.label");
-  static final Field SALT = Field.of("assay.salt");
-  static final Field LOOKS = Field.of("assay.looks");
-
-  static final Field STRENGTH = Field.of("assay.strength");
 
   private static final double ROOM_K = 293.15;
 
@@ -59,42 +52,41 @@ public record AssayRequest(
    */
   public static AssayRequest read(Entries entries) {
     EntryReader in = new EntryReader(entries);
-    in.require(MASS, "what the jar holds, such as 500g");
+    in.require("assay.mass", "what the jar holds, such as 500g");
     Optional<JarReading> reading = JarReadings.read(in);
     refuseUnlessClear(in);
     boolean recorded = RecoveryRecord.isWritten(in);
-    for (Field told : List.of(LABEL, SALT)) {
-      if (recorded && in.has(told)) {
+    for (String told : recorded ? List.of("assay.label", "assay.salt") : List.<String>of()) {
+      if (in.has(told)) {
         in.refuse(told, "given beside a record of recovery, which shows it; leave it out");
       }
     }
-    OptionalDouble label = recorded ? OptionalDouble.empty() : in.number(LABEL, Quantities::share);
+    OptionalDouble label =
+        recorded ? OptionalDouble.empty() : in.number("assay.label", Quantities::share);
     if (!recorded && label.isEmpty() && reading.isEmpty() && !JarReadings.isWritten(in)) {
       in.refuse(
-          "no label, reading or record given; add "
-              + in.quoted(LABEL)
-              + ", a reading such as "
-              + in.quoted(JarReadings.DENSITY)
-              + ", or the record of recovery beginning with "
-              + in.quoted(RecoveryRecord.OIL));
+          """
+          no label, reading or record given; add %s, a reading such as %s, or the record of \
+          recovery beginning with %s"""
+              .formatted(
+                  in.quoted("assay.label"), in.quoted("reading.density"), in.quoted("record.oil")));
     }
     Optional<Estimate> salt =
         recorded
             ? Optional.empty()
-            : in.one(SALT, typed -> Estimate.exact(Quantities.share(typed)));
+            : in.one("assay.salt", typed -> Estimate.exact(Quantities.share(typed)));
     if (label.isPresent() && salt.isPresent()) {
-      in.refuse(
-          LABEL, "given beside " + in.quoted(SALT) + "; a bought jar holds none, leave one out");
+      in.refuseBeside("assay.label", "assay.salt", "; a bought jar holds none, leave one out");
     }
     GlycerolOrigin origin =
         recorded
             ? only(in, GlycerolOrigin.RECOVERED, "a record of recovery")
             : label.isPresent()
-                ? only(in, GlycerolOrigin.BOUGHT, in.quoted(LABEL))
-                : JarOrigin.of(in, SALT, salt.map(Estimate::value).orElse(0.0));
+                ? only(in, GlycerolOrigin.BOUGHT, in.quoted("assay.label"))
+                : JarOrigin.of(in, "assay.salt", salt.map(Estimate::value).orElse(0.0));
     OptionalDouble strength = strength(in, origin);
     Optional<Estimate> massKg =
-        recorded ? in.one(MASS, Quantities::massKg) : massKg(in, reading, label);
+        recorded ? in.one("assay.mass", Quantities::massKg) : massKg(in, reading, label);
     Optional<RecoveryLog> record =
         recorded ? RecoveryRecord.read(in, massKg.orElse(Estimate.exact(1))) : Optional.empty();
     return in.finished(
@@ -112,28 +104,23 @@ public record AssayRequest(
 
   /** Of glycerol that may hold methanol nothing is said that could be read as driving water off. */
   private static OptionalDouble strength(EntryReader in, GlycerolOrigin origin) {
-    OptionalDouble strength = in.number(STRENGTH, Quantities::share);
+    OptionalDouble strength = in.number("assay.strength", Quantities::share);
     if (strength.isPresent() && origin != GlycerolOrigin.BOUGHT) {
       in.refuse(
-          STRENGTH,
+          "assay.strength",
           "given of a jar that was not bought; the water in it is no fault, leave it out");
     } else if (strength.isPresent()
         && !(strength.getAsDouble() > 0 && strength.getAsDouble() <= 1)) {
-      in.refuse(STRENGTH, "allowed more than 0 to 100 %; write such as 85 %");
+      in.refuse("assay.strength", "allowed more than 0 to 100 %; write such as 85 %");
     }
     return strength;
   }
 
   private static void refuseUnlessClear(EntryReader in) {
-    Looks looks =
-        in.one(
-            LOOKS,
-            typed ->
-                KnownName.find(typed, List.of(Looks.values()), one -> List.of(FileWord.of(one))),
-            Looks.CLEAR);
+    Looks looks = in.choice("assay.looks", Looks.values()).orElse(Looks.CLEAR);
     if (looks != Looks.CLEAR && JarReadings.isWritten(in)) {
       in.refuse(
-          LOOKS,
+          "assay.looks",
           FileWord.of(looks) + " given beside a reading, allowed clear; " + looks.whatToDo());
     }
   }
@@ -144,13 +131,9 @@ public record AssayRequest(
         .ifPresent(
             stated ->
                 in.refuse(
-                    JarOrigin.ORIGIN,
-                    FileWord.of(stated)
-                        + " given beside "
-                        + because
-                        + ", which means "
-                        + FileWord.of(only)
-                        + "; leave one out"));
+                    "jar.origin",
+                    "%s given beside %s, which means %s; leave one out"
+                        .formatted(FileWord.of(stated), because, FileWord.of(only))));
     return only;
   }
 
@@ -164,8 +147,8 @@ public record AssayRequest(
         reading.isPresent() && reading.get() instanceof DensityReading measured
             ? measured.densityKgPerM3().value()
             : new VolkKaehler2018().kgPerM3(fraction, ROOM_K);
-    Optional<Estimate> mass = in.one(MASS, typed -> Quantities.massKg(typed, kgPerM3));
-    if (mass.isPresent() && !read && in.one(MASS, Quantities::isVolume, false)) {
+    Optional<Estimate> mass = in.one("assay.mass", typed -> Quantities.massKg(typed, kgPerM3));
+    if (mass.isPresent() && !read && in.one("assay.mass", Quantities::isVolume, false)) {
       in.assume(
           "the jar measured at 20 \u00B0C, with the density of "
               + Figures.percent(fraction)

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.json.PackedText;
 
@@ -20,19 +20,25 @@ import starchfilm.files.json.PackedText;
  *
  * @param refusal why the line cannot be meant, a sentence; empty where it can
  */
-record CookedText(Map<Field, List<String>> parts, Entries others, String refusal)
+record CookedText(Map<String, List<String>> parts, Entries others, String refusal)
     implements Entries {
   private static final int LONGEST = 2_000;
   private static final String AMOUNT = TypedAmount.WITHIN;
-  private static final Pattern GLYCEROL = Pattern.compile("gl[yi][cz][e\u00E9]r");
+
+  /** What is no starch, each by words that stand in its name. */
+  private static final List<Ingredient> INGREDIENTS =
+      List.of(
+          new Ingredient("gl[yi][cz][e\u00E9]r", "trial.glycerol", "trial.purity"),
+          new Ingredient("vinegar|essig|vinaigre|vinagre", "trial.vinegar", "trial.acidity"),
+          new Ingredient(
+              "citri[cq]|c\u00EDtric|zitron|chalk|kreide|craie|tiza|cellulose|^fib(?:re|er)s?$|filler",
+              "trial.inert",
+              ""),
+          new Ingredient("water$|wasser$|^eau|^agua", "trial.water", ""));
+
   private static final Pattern ORIGIN =
       Pattern.compile(
           "\\b(?:(bought|gekauft|achet\u00E9|comprad)|recovered|r[e\u00E9]cup[e\u00E9]r|zur\u00FCckgewonn)\\p{L}*");
-  private static final Pattern VINEGAR = Pattern.compile("vinegar|essig|vinaigre|vinagre");
-  private static final Pattern INERT =
-      Pattern.compile(
-          "citri[cq]|c\u00EDtric|zitron|chalk|kreide|craie|tiza|cellulose|^fib(?:re|er)s?$|filler");
-  private static final Pattern WATER = Pattern.compile("water$|wasser$|^eau|^agua");
   private static final Pattern APART =
       Pattern.compile(
           "\\s*(?:[;\\n]|,\\s)\\s*|\\s+(?:and|und|et|y|\\+)\\s+(?=[~0-9\u00BC-\u00BE])");
@@ -48,19 +54,26 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
           .map(Form::of)
           .toList();
 
-  private static final Form CALLED = form(NewTrial.CALLED);
-  private static final Form WHEN = form(TrialQuestion.POURED);
-  private static final Form ROOM = form(WrittenPlace.NAME);
+  private static final Form CALLED = form("new.name");
+  private static final Form WHEN = form("so far.poured");
+  private static final Form ROOM = form("place.name");
   private static final Pattern ON_A_PLATE = Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(.+)");
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
 
+  /** What goes into the pot: the field of its amount, and of its share where it may have one. */
+  private record Ingredient(String words, String amount, String share) {
+    boolean isNamed(String what) {
+      return Pattern.compile(words).matcher(what).find();
+    }
+  }
+
   /** How a part is written, and which field each of its groups is. */
-  private record Form(Pattern pattern, List<Field> fields) {
+  private record Form(Pattern pattern, List<String> fields) {
     static Form of(String line) {
       String[] both = line.split(" [|] ", 2);
       return new Form(
           Pattern.compile(both[1], Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
-          Stream.of(both[0].split(", ", -1)).map(Field::of).toList());
+          List.of(both[0].split(", ", -1)));
     }
 
     boolean isOf(String part) {
@@ -68,7 +81,7 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     }
 
     /** Whether it is such a part and the first of its kind; empty where it is none. */
-    Optional<Boolean> taken(String part, Map<Field, List<String>> parts) {
+    Optional<Boolean> taken(String part, Map<String, List<String>> parts) {
       Matcher matcher = pattern.matcher(part);
       if (!matcher.matches()) {
         return Optional.empty();
@@ -83,7 +96,7 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     }
   }
 
-  private static Form form(Field first) {
+  private static Form form(String first) {
     return FORMS.stream()
         .filter(form -> form.fields().get(0).equals(first))
         .findFirst()
@@ -96,13 +109,10 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
       return new CookedText(
           Map.of(),
           others,
-          "what you cooked: "
-              + text.length()
-              + " characters given, allowed "
-              + LONGEST
-              + "; write amounts, plate, when and where in one line");
+          "what you cooked: %d characters given, allowed %d; write amounts, plate, when and where in one line"
+              .formatted(text.length(), LONGEST));
     }
-    Map<Field, List<String>> parts = new HashMap<>();
+    Map<String, List<String>> parts = new HashMap<>();
     List<String> strange = new ArrayList<>();
     List<String> understood = new ArrayList<>();
     for (String part : APART.split(text.strip(), 0)) {
@@ -114,12 +124,12 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     String refusal =
         strange.isEmpty()
             ? ""
-            : "what you cooked: "
-                + quoted(strange)
-                + " not understood"
-                + (understood.isEmpty() ? "" : ", but " + quoted(understood) + " is")
-                + "; write parts such as 20 g potato, 6 g glycerol, 360 g water; 30x20cm glass,"
-                + " 3 mm; yesterday 18:30; kitchen 20C,55%";
+            : """
+              what you cooked: %s not understood%s; write parts such as 20 g potato, 6 g glycerol, \
+              360 g water; 30x20cm glass, 3 mm; yesterday 18:30; kitchen 20C,55%%"""
+                .formatted(
+                    quoted(strange),
+                    understood.isEmpty() ? "" : ", but " + quoted(understood) + " is");
     return new CookedText(Map.copyOf(parts), others, refusal);
   }
 
@@ -127,11 +137,10 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     return parts.stream()
         .limit(6)
         .map(part -> '"' + (part.length() > 40 ? part.substring(0, 40) + "..." : part) + '"')
-        .reduce((a, b) -> a + ", " + b)
-        .orElse("");
+        .collect(Collectors.joining(", "));
   }
 
-  private static boolean isTaken(String part, Map<Field, List<String>> parts) {
+  private static boolean isTaken(String part, Map<String, List<String>> parts) {
     String low = part.toLowerCase(Locale.ROOT);
     Optional<Boolean> called = CALLED.taken(part, parts);
     if (called.isPresent()) {
@@ -140,8 +149,8 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     Matcher origin = ORIGIN.matcher(low);
     if (origin.find()) {
       String rest = origin.replaceFirst(" ").replaceAll(" +", " ").strip();
-      return (rest.isEmpty() || (GLYCEROL.matcher(rest).find() && isTaken(rest, parts)))
-          && put(parts, JarOrigin.ORIGIN, origin.group(1) == null ? "recovered" : "bought");
+      return (rest.isEmpty() || (INGREDIENTS.get(0).isNamed(rest) && isTaken(rest, parts)))
+          && put(parts, "jar.origin", origin.group(1) == null ? "recovered" : "bought");
     }
     Matcher split = ON_A_PLATE.matcher(part);
     if (split.matches()
@@ -150,9 +159,9 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
       return isTaken(split.group(1), parts) && isTaken(split.group(2), parts);
     }
     if (WrittenPlates.isLike(low)) {
-      List<String> sizes = new ArrayList<>(parts.getOrDefault(TrialQuestion.PLATE, List.of()));
+      List<String> sizes = new ArrayList<>(parts.getOrDefault("trial.plate", List.of()));
       sizes.add(part.replaceFirst("^(?i)(?:poured )?(?:on|in|into|onto) ", ""));
-      parts.put(TrialQuestion.PLATE, sizes);
+      parts.put("trial.plate", sizes);
       return true;
     }
     if (UsualPlace.called(low).isPresent()) {
@@ -176,7 +185,7 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
         || (word.matches() && !WARMTH.matcher(word.group(2)).matches());
   }
 
-  private static boolean isIngredientTaken(String low, Map<Field, List<String>> parts) {
+  private static boolean isIngredientTaken(String low, Map<String, List<String>> parts) {
     Matcher first = AMOUNT_FIRST.matcher(low);
     Matcher last = WORD_FIRST.matcher(low);
     boolean amountFirst = first.matches();
@@ -186,41 +195,33 @@ record CookedText(Map<Field, List<String>> parts, Entries others, String refusal
     String amount = amountFirst ? first.group(1) : last.group(2);
     String what = (amountFirst ? first.group(2) : last.group(1)).strip();
     String share = (amountFirst ? first.group(3) : last.group(3)).strip();
-    if (GLYCEROL.matcher(what).find()) {
-      return put(parts, TrialQuestion.GLYCEROL, amount)
-          && (share.isEmpty() || put(parts, TrialQuestion.PURITY, share));
+    for (Ingredient one : INGREDIENTS) {
+      if (one.isNamed(what)) {
+        return put(parts, one.amount(), amount)
+            && (share.isEmpty() || one.share().isEmpty() || put(parts, one.share(), share));
+      }
     }
-    if (VINEGAR.matcher(what).find()) {
-      return put(parts, TrialQuestion.VINEGAR, amount)
-          && (share.isEmpty() || put(parts, TrialQuestion.ACIDITY, share));
-    }
-    if (INERT.matcher(what).find()) {
-      return put(parts, TrialQuestion.INERT, amount);
-    }
-    if (WATER.matcher(what).find()) {
-      return put(parts, TrialQuestion.WATER, amount);
-    }
-    List<String> starches = new ArrayList<>(parts.getOrDefault(TrialQuestion.STARCH, List.of()));
+    List<String> starches = new ArrayList<>(parts.getOrDefault("trial.starch", List.of()));
     starches.addAll(share.isEmpty() ? List.of(what, amount) : List.of(what, amount, share));
-    parts.put(TrialQuestion.STARCH, starches);
+    parts.put("trial.starch", starches);
     return true;
   }
 
-  private static boolean put(Map<Field, List<String>> parts, Field field, String words) {
+  private static boolean put(Map<String, List<String>> parts, String field, String words) {
     return parts.put(field, List.of(words.strip())) == null;
   }
 
   @Override
   public List<String> words(Field field) {
     List<String> written = others.words(field);
-    return written.isEmpty() ? parts.getOrDefault(field, List.of()) : written;
+    return written.isEmpty() ? parts.getOrDefault(field.key(), List.of()) : written;
   }
 
   /** A part of the line is known by its words, for nobody wrote an option. */
   @Override
   public String name(Field field) {
-    return parts.containsKey(field) && others.words(field).isEmpty()
-        ? String.join(" ", parts.get(field))
+    return parts.containsKey(field.key()) && others.words(field).isEmpty()
+        ? String.join(" ", parts.get(field.key()))
         : others.name(field);
   }
 

@@ -10,7 +10,9 @@ import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.notebook.FileWord;
 
 /**
  * Reads entries one by one; mistakes are kept, so that all are reported together, and so is what
@@ -41,25 +43,26 @@ final class EntryReader {
         .toList();
   }
 
-  boolean has(Field field) {
-    return !entries.words(field).isEmpty();
+  boolean has(String key) {
+    return !entries.words(Field.of(key)).isEmpty();
   }
 
-  boolean hasAny(List<Field> fields) {
-    return fields.stream().anyMatch(this::has);
+  boolean hasAny(String... keys) {
+    return Stream.of(keys).anyMatch(this::has);
   }
 
-  String quoted(Field field) {
-    return entries.quoted(field);
+  boolean hasAnyOf(String group) {
+    return Field.group(group).stream().anyMatch(field -> !entries.words(field).isEmpty());
   }
 
   /** Names of fields in a row, as a sentence lists them. */
-  String quoted(Field... fields) {
-    return Stream.of(fields).map(entries::quoted).collect(Collectors.joining(", "));
+  String quoted(String... keys) {
+    return Stream.of(keys).map(Field::of).map(entries::quoted).collect(Collectors.joining(", "));
   }
 
   /** What several words mean. */
-  <T> Optional<T> all(Field field, Function<List<String>, T> meaning) {
+  <T> Optional<T> all(String key, Function<List<String>, T> meaning) {
+    Field field = Field.of(key);
     List<String> words = entries.words(field);
     if (words.isEmpty()) {
       return Optional.empty();
@@ -67,14 +70,14 @@ final class EntryReader {
     int before = mistakes.size();
     try {
       if (words.stream().anyMatch(String::isBlank)) {
-        refuse(field, "one of its fields is empty; fill in all of them");
+        refuse(key, "one of its fields is empty; fill in all of them");
       } else if (words.size() > field.most() && !field.isRepeatable()) {
-        refuse(field, "given more than once, allowed once; leave all but one out");
+        refuse(key, "given more than once, allowed once; leave all but one out");
       } else {
         return Optional.of(meaning.apply(words));
       }
     } catch (MistypedException e) {
-      refuse(field, String.valueOf(e.getMessage()));
+      refuse(key, String.valueOf(e.getMessage()));
     } catch (IllegalArgumentException e) {
       refuseAfter(before, e);
     }
@@ -82,24 +85,41 @@ final class EntryReader {
   }
 
   /** What one word means. */
-  <T> Optional<T> one(Field field, Function<String, T> meaning) {
-    return all(field, words -> meaning.apply(words.get(0)));
+  <T> Optional<T> one(String key, Function<String, T> meaning) {
+    return all(key, words -> meaning.apply(words.get(0)));
   }
 
-  <T> T one(Field field, Function<String, T> meaning, T otherwise) {
-    return one(field, meaning).orElse(otherwise);
+  <T> T one(String key, Function<String, T> meaning, T otherwise) {
+    return one(key, meaning).orElse(otherwise);
+  }
+
+  /** The word itself, for a sentence; empty where nothing is written. */
+  String word(String key) {
+    return one(key, String::strip, "");
+  }
+
+  /** One of these choices, by its word in a file. */
+  @SafeVarargs
+  final <E extends Enum<E>> Optional<E> choice(String key, E... known) {
+    return one(key, typed -> chosen(typed, known));
+  }
+
+  /** The choice a word means. */
+  @SafeVarargs
+  static <E extends Enum<E>> E chosen(String typed, E... known) {
+    return KnownName.find(typed, List.of(known), choice -> List.of(FileWord.of(choice)));
   }
 
   /** A number; NaN where it was mistyped. */
-  OptionalDouble number(Field field, ToDoubleFunction<String> meaning) {
-    return has(field)
-        ? OptionalDouble.of(one(field, meaning::applyAsDouble, Double.NaN))
+  OptionalDouble number(String key, ToDoubleFunction<String> meaning) {
+    return has(key)
+        ? OptionalDouble.of(one(key, meaning::applyAsDouble, Double.NaN))
         : OptionalDouble.empty();
   }
 
   /** A number that is usually this, and was taken so where nothing is written. */
-  double usually(Field field, ToDoubleFunction<String> meaning, double value, String words) {
-    OptionalDouble given = number(field, meaning);
+  double usually(String key, ToDoubleFunction<String> meaning, double value, String words) {
+    OptionalDouble given = number(key, meaning);
     if (given.isEmpty()) {
       usual.add(words);
     }
@@ -107,16 +127,16 @@ final class EntryReader {
   }
 
   /** Notes that a field must be written. */
-  void require(Field field, String ask) {
-    if (!has(field)) {
-      refuse(field, "not given; write " + ask);
+  void require(String key, String ask) {
+    if (!has(key)) {
+      refuse(key, "not given; write " + ask);
     }
   }
 
   /** Notes that a field says nothing without another. */
-  void requireWhole(Field field, Field other) {
-    if (has(field) && !has(other)) {
-      refuse(field, "given without " + quoted(other) + "; add one, or leave it out");
+  void requireWhole(String key, String other) {
+    if (has(key) && !has(other)) {
+      refuse(key, "given without " + quoted(other) + "; add one, or leave it out");
     }
   }
 
@@ -124,8 +144,19 @@ final class EntryReader {
     return !mistakes.isEmpty();
   }
 
-  void refuse(Field field, String why) {
-    mistakes.add(entries.name(field) + ": " + why);
+  void refuse(String key, String why) {
+    mistakes.add(entries.name(Field.of(key)) + ": " + why);
+  }
+
+  /**
+   * Notes that a field may not be written beside another.
+   *
+   * @param why a clause that goes on from the other's name; empty where that goes without saying
+   */
+  void refuseBeside(String key, String other, String why) {
+    if (has(key)) {
+      refuse(key, "given beside " + quoted(other) + why);
+    }
   }
 
   void refuse(String sentence) {

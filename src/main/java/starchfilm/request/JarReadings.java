@@ -2,6 +2,7 @@ package starchfilm.request;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.jar.assay.DensityReading;
@@ -11,14 +12,10 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** A reading of a jar: hydrometer, weighed bottle, weighed volume or refractometer. */
 final class JarReadings {
-  static final Field DENSITY = Field.of("reading.density");
-  static final Field BOTTLE = Field.of("reading.bottle");
-  static final Field SAMPLE = Field.of("reading.sample");
-  static final Field INDEX = Field.of("reading.index");
-  static final Field AT = Field.of("reading.at");
-  static final List<Field> FIELDS = Field.group("reading");
 
-  private static final Field[] KINDS = {DENSITY, BOTTLE, SAMPLE, INDEX};
+  private static final String[] KINDS = {
+    "reading.density", "reading.bottle", "reading.sample", "reading.index"
+  };
 
   /** A stand-in, so that other mistakes are found beside a missing temperature. */
   private static final double ROOM_K = 293.15;
@@ -44,52 +41,53 @@ final class JarReadings {
   private JarReadings() {}
 
   static boolean isWritten(EntryReader in) {
-    return in.hasAny(FIELDS);
+    return in.hasAnyOf("reading");
   }
 
   /** The reading; empty where none was given, or none that can be read. */
   static Optional<JarReading> read(EntryReader in) {
-    List<Field> given = List.of(KINDS).stream().filter(in::has).toList();
+    List<String> given = Stream.of(KINDS).filter(in::has).toList();
     if (given.isEmpty()) {
-      if (in.has(AT)) {
-        in.refuse(AT, "a temperature alone given; add one of " + in.quoted(KINDS));
+      if (in.has("reading.at")) {
+        in.refuse("reading.at", "a temperature alone given; add one of " + in.quoted(KINDS));
       }
       return Optional.empty();
     }
     if (given.size() > 1) {
       in.refuse(
-          "more than one reading given, allowed one of "
-              + in.quoted(KINDS)
-              + "; use the one you trust most");
+          "more than one reading given, allowed one of %s; use the one you trust most"
+              .formatted(in.quoted(KINDS)));
     }
-    in.require(AT, "the temperature of the jar when it was read, such as 20C");
-    double kelvin = in.one(AT, Quantities::temperatureK, ROOM_K);
-    Field kind = given.get(0);
+    in.require("reading.at", "the temperature of the jar when it was read, such as 20C");
+    double kelvin = in.one("reading.at", Quantities::temperatureK, ROOM_K);
+    String kind = given.get(0);
     return in.all(kind, words -> reading(kind, words, new Estimate(kelvin, TEMPERATURE_SD)));
   }
 
-  private static JarReading reading(Field kind, List<String> words, Estimate temperatureK) {
-    if (kind.equals(DENSITY)) {
-      return new DensityReading(
-          new Estimate(densityKgPerM3(words.get(0)), HYDROMETER_SD_KG_PER_M3), temperatureK);
-    }
-    if (kind.equals(BOTTLE)) {
-      return DensityReading.bottle(
-          Quantities.massKg(words.get(0)),
-          Quantities.massKg(words.get(1)),
-          Quantities.massKg(words.get(2)),
-          temperatureK);
-    }
-    if (kind.equals(SAMPLE)) {
-      int volume = Quantities.isVolume(words.get(0)) ? 0 : 1;
-      double m3 = Quantities.volumeM3(words.get(volume));
-      return DensityReading.weighedVolume(
-          Quantities.massKg(words.get(1 - volume)),
-          new Estimate(m3, CYLINDER_RELATIVE_SD * m3),
-          temperatureK);
-    }
-    double index = Quantities.number(words.get(0), "a refractive index, 1.333 to 1.474");
-    return new RefractometerReading(new Estimate(index, REFRACTOMETER_SD), temperatureK);
+  private static JarReading reading(String kind, List<String> words, Estimate temperatureK) {
+    return switch (kind) {
+      case "reading.density" ->
+          new DensityReading(
+              new Estimate(densityKgPerM3(words.get(0)), HYDROMETER_SD_KG_PER_M3), temperatureK);
+      case "reading.bottle" ->
+          DensityReading.bottle(
+              Quantities.massKg(words.get(0)),
+              Quantities.massKg(words.get(1)),
+              Quantities.massKg(words.get(2)),
+              temperatureK);
+      case "reading.sample" -> {
+        int volume = Quantities.isVolume(words.get(0)) ? 0 : 1;
+        double m3 = Quantities.volumeM3(words.get(volume));
+        yield DensityReading.weighedVolume(
+            Quantities.massKg(words.get(1 - volume)),
+            new Estimate(m3, CYLINDER_RELATIVE_SD * m3),
+            temperatureK);
+      }
+      default -> {
+        double index = Quantities.number(words.get(0), "a refractive index, 1.333 to 1.474");
+        yield new RefractometerReading(new Estimate(index, REFRACTOMETER_SD), temperatureK);
+      }
+    };
   }
 
   private static double densityKgPerM3(String text) {

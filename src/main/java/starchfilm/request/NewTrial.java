@@ -15,7 +15,10 @@ import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.saving.CastingFields;
@@ -35,11 +38,6 @@ import starchfilm.files.saving.TrialTree;
  */
 public record NewTrial(
     String name, String text, Trial trial, String changed, List<String> assumptions) {
-  static final Field CALLED = Field.of("new.name");
-  static final Field BUT = Field.of("but.but");
-
-  /** The line, which only a page has as a field. */
-  static final Field COOKED = Field.of("line.cooked");
 
   public NewTrial {
     assumptions = List.copyOf(assumptions);
@@ -75,9 +73,9 @@ public record NewTrial(
     Optional<LocalDateTime> poured = TrialQuestion.poured(in, clock);
     OptionalDouble byS = TrialQuestion.wantedByS(in, poured, clock);
     Optional<OneChange> change =
-        in.one(BUT, words -> OneChange.of(words, base.map(TrialQuestion.Base::trial)));
+        in.one("but.but", words -> OneChange.of(words, base.map(TrialQuestion.Base::trial)));
     String name =
-        in.one(CALLED, String::strip)
+        in.one("new.name", String::strip)
             .filter(given -> !given.isEmpty())
             .orElseGet(() -> name(base, change));
     ObjectValue start =
@@ -85,7 +83,7 @@ public record NewTrial(
     Optional<TrialQuestion.Base> read =
         TrialQuestion.over(
             in,
-            own(start.with("name", TrialQuestion.text("name", name)), poured, byS),
+            own(start.with("name", text("name", name)), poured, byS),
             base.map(TrialQuestion.Base::trial),
             folder,
             clock);
@@ -103,7 +101,9 @@ public record NewTrial(
   /** Reads a line that says what was cooked beside what was written field by field. */
   static EntryReader withLine(Optional<String> line, Entries written) {
     String typed =
-        line.or(() -> written.words(COOKED).stream().findFirst()).map(String::strip).orElse("");
+        line.or(() -> written.words(Field.of("line.cooked")).stream().findFirst())
+            .map(String::strip)
+            .orElse("");
     CookedText cooked = CookedText.of(typed, written);
     EntryReader in = new EntryReader(cooked);
     if (!cooked.refusal().isEmpty()) {
@@ -131,7 +131,7 @@ public record NewTrial(
     Path here = folder.toAbsolutePath().normalize();
     if (there.startsWith(here)) {
       String name = here.relativize(there).toString().replace('\\', '/');
-      fields = fields.with("from", TrialQuestion.text("from", name));
+      fields = fields.with("from", text("from", name));
     }
     return change.isPresent() ? change.get().on(fields) : fields;
   }
@@ -140,16 +140,20 @@ public record NewTrial(
       ObjectValue start, Optional<LocalDateTime> poured, OptionalDouble byS) {
     ObjectValue own =
         poured.isPresent()
-            ? start.with("poured_at", TrialQuestion.text("poured_at", poured.get().toString()))
+            ? start.with("poured_at", text("poured_at", poured.get().toString()))
             : start;
     // A day that was not understood is refused once everything is read.
     return byS.isPresent() && !Double.isNaN(byS.getAsDouble())
         ? own.with(
             "wish.ready_after_days",
             TrialQuestion.number(
-                PlanQuestion.BY,
+                "when.by",
                 BigDecimal.valueOf(byS.getAsDouble() / DAY_S).setScale(2, RoundingMode.HALF_UP)))
         : own;
+  }
+
+  private static Located text(String path, String text) {
+    return new TextValue(new Place(path, 1, 1), text);
   }
 
   /** A trial file names its log by the name it has beside it. */

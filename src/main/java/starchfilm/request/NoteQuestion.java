@@ -41,6 +41,6 @@ public record NoteQuestion(String kind, Field field, String words) {
    * @return the words of each field; whoever notes a pour poured
    */
   public static Map<Field, List<String>> unasked(String kind) {
-    return kind.equals("pour") ? Map.of(NoteReader.POURING, List.of("yes")) : Map.of();
+    return kind.equals("pour") ? Map.of(Field.of("pot.pouring"), List.of("yes")) : Map.of();
   }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.TypedAmount;
@@ -25,33 +26,6 @@ import starchfilm.files.saving.TrialFileText;
 
 /** Reads the notes of one trial, kind by kind. */
 final class NoteReader {
-  /** That a pour is noted, now unless its time is written. */
-  static final Field POURING = Field.of("pot.pouring");
-
-  private static final Field AT = Field.of("note.at");
-  private static final Field OF = Field.of("note.of");
-  private static final Field WEIGHED = Field.of("note.weighed");
-  private static final Field OFF = Field.of("note.off");
-  private static final Field GIVEN_UP = Field.of("note.given-up");
-  private static final Field SAME_PLATE = Field.of("note.same-plate");
-  private static final Field DROP = Field.of("note.drop");
-  private static final Field REPLACE = Field.of("note.replace");
-  private static final Field GONE = Field.of("note.gone");
-  private static final Field LINE = Field.of("note.line");
-  private static final Field WAS = Field.of("note.was");
-  private static final Field VALUE = Field.of("note.value");
-  private static final Field PUT_AWAY = Field.of("note.put-away");
-  private static final Field FETCH_BACK = Field.of("note.fetch-back");
-  private static final Field MOVED = Field.of("note.moved");
-  private static final Field RATING = Field.of("note.rating");
-  private static final Field PULL = Field.of("strip.pull");
-  private static final Field WIDTH = Field.of("strip.width");
-  private static final Field FAULT = Field.of("went wrong.fault");
-  private static final Field POURED = Field.of("pot.poured");
-  private static final Field POURED_MASS = Field.of("pot.poured-mass");
-  private static final Field TARE = Field.of("pot.tare");
-  private static final List<Field> COOK =
-      List.of(Field.of("pot.cook-time"), Field.of("pot.cook-top"), Field.of("pot.cook-lost"));
   private static final String NOW = "now";
 
   private final EntryReader in;
@@ -67,48 +41,52 @@ final class NoteReader {
     this.subject = subject;
     MomentParser moments = new MomentParser(subject.clock());
     pouredAt =
-        in.one(POURED, typed -> NoteWords.pour(moments, typed))
+        in.one("pot.poured", typed -> NoteWords.pour(moments, typed))
             .or(
                 () ->
-                    in.has(POURING) ? Optional.of(NoteWords.pour(moments, NOW)) : Optional.empty())
+                    in.has("pot.pouring")
+                        ? Optional.of(NoteWords.pour(moments, NOW))
+                        : Optional.empty())
             .or(subject::pouredAt);
     words = new NoteWords(moments, pouredAt);
-    at = in.one(AT, words::when, "");
-    plate = checked(in, OF, words::plate);
+    at = in.one("note.at", words::when, "");
+    plate = checked(in, "note.of", words::plate);
   }
 
   NoteRequest read() throws NotWrittenException {
     weighedOut();
     pour();
-    put(Map.of(), COOK);
+    put(Map.of(), "pot.cook-time", "pot.cook-top", "pot.cook-lost");
     weighings();
-    if (in.has(OFF) || in.has(GIVEN_UP)) {
-      add(Kind.PLATE, Map.of("plate", plate, "off_at", time(), "given_up", value(in, GIVEN_UP)));
+    if (in.has("note.off") || in.has("note.given-up")) {
+      add(
+          Kind.PLATE,
+          Map.of("plate", plate, "off_at", time(), "given_up", value(in, "note.given-up")));
     }
     each("note.confirm", typed -> notes.add(words.confirmed(typed)));
     each("note.thickness", typed -> notes.addAll(words.thicknesses(typed, plate).notes()));
     lines();
-    if (in.has(PUT_AWAY) || in.has(FETCH_BACK)) {
-      notes.add(new Note.PutAway(in.has(PUT_AWAY)));
+    if (in.has("note.put-away") || in.has("note.fetch-back")) {
+      notes.add(new Note.PutAway(in.has("note.put-away")));
     }
     in.times("strip").forEach(this::strip);
     in.times("went wrong").forEach(this::fault);
-    if (in.has(MOVED)) {
-      add(Kind.MOVE, Map.of("at", time(), "faces", value(in, MOVED)));
+    if (in.has("note.moved")) {
+      add(Kind.MOVE, Map.of("at", time(), "faces", value(in, "note.moved")));
     }
-    put(Map.of(), List.of(RATING));
+    put(Map.of(), "note.rating");
     each("note.remark", typed -> notes.add(words.one(Kind.REMARK, typed)));
     each("note.photo", typed -> notes.add(photo(typed)));
-    return in.finished(() -> new NoteRequest(notes, pouredAt, in.has(Field.of("note.keep-place"))));
+    return in.finished(() -> new NoteRequest(notes, pouredAt, in.has("note.keep-place")));
   }
 
   private String time() {
     return at.isEmpty() ? NOW : at;
   }
 
-  private void each(String field, Consumer<String> note) {
+  private void each(String key, Consumer<String> note) {
     in.all(
-        Field.of(field),
+        key,
         typed -> {
           typed.forEach(note);
           return true;
@@ -116,9 +94,9 @@ final class NoteReader {
   }
 
   /** What was typed where it can be read; empty where nothing was, or it cannot. */
-  private static String checked(EntryReader in, Field field, Consumer<String> meaning) {
+  private static String checked(EntryReader in, String key, Consumer<String> meaning) {
     return in.one(
-        field,
+        key,
         typed -> {
           meaning.accept(typed);
           return typed.strip();
@@ -126,8 +104,8 @@ final class NoteReader {
         "");
   }
 
-  private String value(EntryReader from, Field field) {
-    return checked(from, field, typed -> words.value(field.path(), typed));
+  private String value(EntryReader from, String key) {
+    return checked(from, key, typed -> words.value(Field.of(key).path(), typed));
   }
 
   private void add(Supplier<Note> note) {
@@ -141,9 +119,9 @@ final class NoteReader {
   }
 
   /** Whichever of these fields are written, in one note with what is known already. */
-  private void put(Map<String, String> known, List<Field> fields) {
+  private void put(Map<String, String> known, String... keys) {
     Map<String, String> typed = new LinkedHashMap<>(known);
-    fields.stream().filter(in::has).forEach(field -> typed.put(field.path(), value(in, field)));
+    Stream.of(keys).filter(in::has).forEach(key -> typed.put(Field.of(key).path(), value(in, key)));
     if (!typed.isEmpty()) {
       add(() -> words.put(typed));
     }
@@ -151,22 +129,24 @@ final class NoteReader {
 
   /** The pour; of a plate that is named, its tare apart from the others'. */
   private void pour() {
-    if (!plate.isEmpty() && in.has(TARE)) {
-      add(Kind.PLATE, Map.of("plate", plate, "tare_g", value(in, TARE)));
+    if (!plate.isEmpty() && in.has("pot.tare")) {
+      add(Kind.PLATE, Map.of("plate", plate, "tare_g", value(in, "pot.tare")));
     }
-    boolean poured = in.has(POURED) || in.has(POURING);
+    boolean poured = in.has("pot.poured") || in.has("pot.pouring");
     put(
-        poured ? Map.of(POURED.path(), in.one(POURED, String::strip, NOW)) : Map.of(),
-        plate.isEmpty() ? List.of(POURED_MASS, TARE) : List.of(POURED_MASS));
+        poured ? Map.of("poured_at", in.one("pot.poured", String::strip, NOW)) : Map.of(),
+        plate.isEmpty()
+            ? new String[] {"pot.poured-mass", "pot.tare"}
+            : new String[] {"pot.poured-mass"});
   }
 
   private void weighings() {
     // The first plate of a pour needs no number.
     String number = plate.equals("1") ? "" : plate;
-    Optional<Boolean> same = in.one(SAME_PLATE, NoteReader::isYes);
-    boolean alone = in.has(Field.of("note.without-plate"));
+    Optional<Boolean> same = in.one("note.same-plate", NoteReader::isYes);
+    boolean alone = in.has("note.without-plate");
     in.all(
-            WEIGHED,
+            "note.weighed",
             typed -> typed.stream().map(one -> words.weighed(one, time(), number, alone)).toList())
         .orElse(List.of())
         .forEach(one -> notes.add(same.map(one::onSamePlate).orElse(one)));
@@ -181,39 +161,40 @@ final class NoteReader {
 
   /** Lines that were noted before: of a form as they were seen, of a command by their names. */
   private void lines() throws NotWrittenException {
-    if (!in.hasAny(List.of(DROP, REPLACE, GONE, LINE))) {
+    if (!in.hasAny("note.drop", "note.replace", "note.gone", "note.line")) {
       return;
     }
     List<NotedLine> lines = NotedLine.of(TrialFileText.of(subject.file()).text());
-    each(REPLACE.key(), typed -> notes.add(NoteWords.corrected(lines, typed)));
+    each("note.replace", typed -> notes.add(NoteWords.corrected(lines, typed)));
     // From the last line on, so that those before keep their places.
     in
-        .all(DROP, typed -> typed.stream().map(name -> NotedLine.named(lines, name)).toList())
+        .all(
+            "note.drop", typed -> typed.stream().map(name -> NotedLine.named(lines, name)).toList())
         .orElse(List.of())
         .stream()
         .sorted(Comparator.comparingInt(NotedLine::number).reversed())
         .forEach(line -> notes.add(new Note.Dropped(line)));
-    String was = in.one(WAS, String::strip, "");
-    in.one(GONE, name -> NotedLine.seen(lines, name, was))
+    String was = in.word("note.was");
+    in.one("note.gone", name -> NotedLine.seen(lines, name, was))
         .ifPresent(line -> notes.add(new Note.Dropped(line)));
-    if (in.has(LINE)) {
-      in.require(VALUE, "what stands in its place");
-      in.one(LINE, name -> NotedLine.seen(lines, name, was))
-          .flatMap(line -> in.one(VALUE, line::with))
+    if (in.has("note.line")) {
+      in.require("note.value", "what stands in its place");
+      in.one("note.line", name -> NotedLine.seen(lines, name, was))
+          .flatMap(line -> in.one("note.value", line::with))
           .ifPresent(notes::add);
     }
   }
 
   private void strip(EntryReader strip) {
-    if (!strip.hasAny(Field.group("strip"))) {
+    if (!strip.hasAnyOf("strip")) {
       return;
     }
-    strip.require(PULL, "the load the strip broke at, such as 9.4N");
-    strip.require(WIDTH, "the strip's width, such as 10mm");
-    String unit = strip.one(Field.of("strip.load-unit"), String::strip, "N");
+    strip.require("strip.pull", "the load the strip broke at, such as 9.4N");
+    strip.require("strip.width", "the strip's width, such as 10mm");
+    String unit = strip.one("strip.load-unit", String::strip, "N");
     String load =
         strip.one(
-            PULL,
+            "strip.pull",
             typed -> {
               boolean hasUnit = Character.isLetter(typed.charAt(typed.length() - 1));
               String whole = hasUnit ? typed : typed + " " + unit;
@@ -221,29 +202,29 @@ final class NoteReader {
               return whole;
             },
             "");
-    String width = value(strip, WIDTH);
-    String thickness = value(strip, Field.of("strip.strip-thickness"));
-    String stretch = value(strip, Field.of("strip.stretch"));
+    String width = value(strip, "strip.width");
+    String thickness = value(strip, "strip.strip-thickness");
+    String stretch = value(strip, "strip.stretch");
     add(() -> words.pulled(load, width, thickness, stretch, plate));
   }
 
   private void fault(EntryReader fault) {
-    if (!fault.hasAny(Field.group("went wrong"))) {
+    if (!fault.hasAnyOf("went wrong")) {
       return;
     }
-    fault.require(FAULT, "what went wrong, such as cracked");
-    String where = value(fault, Field.of("went wrong.where"));
+    fault.require("went wrong.fault", "what went wrong, such as cracked");
+    String where = value(fault, "went wrong.where");
     add(
         Kind.FAULT,
         Map.of(
             "kind",
-            value(fault, FAULT),
+            value(fault, "went wrong.fault"),
             "where",
             where.isEmpty() ? "all" : where,
             "at",
             at,
             "remark",
-            value(fault, Field.of("went wrong.fault-remark"))));
+            value(fault, "went wrong.fault-remark")));
   }
 
   private Note photo(String typed) {
@@ -256,26 +237,21 @@ final class NoteReader {
     return new Note.Photographed(
         NoteWords.photo(subject.file(), picture).name(),
         Optional.of(at).filter(time -> !time.isEmpty()),
-        in.one(Field.of("note.caption"), Function.identity()),
+        in.one("note.caption", Function.identity()),
         words.plate(plate));
   }
 
   /** What was really weighed out, of the lines of the file; a line that is not there is refused. */
   private void weighedOut() throws NotWrittenException {
-    List<Field> ingredients =
-        List.of(
-            Field.of("pot.starch"),
-            Field.of("pot.glycerol"),
-            Field.of("pot.vinegar"),
-            Field.of("pot.water"));
+    String[] ingredients = {"pot.starch", "pot.glycerol", "pot.vinegar", "pot.water"};
     if (!in.hasAny(ingredients)) {
       return;
     }
     List<PotLine> lines = PotLine.of(TrialFileText.of(subject.file()).text());
-    for (Field field : ingredients) {
-      String what = field.name().replace("--", "");
+    for (String key : ingredients) {
+      String what = key.replace("pot.", "");
       each(
-          field.key(),
+          key,
           typed -> {
             String[] apart = typed.strip().split("\\s+", 2);
             boolean named = apart.length == 2 && apart[0].matches("\\p{L}+");

@@ -20,12 +20,6 @@ import starchfilm.numerics.evidence.Figures;
  */
 public record PhRequest(
     PhAdjustment.Bath bath, double target, Reagent reagent, double molPerM3, String strength) {
-  private static final Field VOLUME = Field.of("ph.volume");
-  private static final Field FROM = Field.of("ph.from");
-  private static final Field TO = Field.of("ph.to");
-  private static final Field WITH = Field.of("ph.with");
-  private static final Field STRENGTH = Field.of("ph.strength");
-  private static final Field SOAP = Field.of("ph.soap");
 
   private static final String PH = "a pH, 0 to 14";
 
@@ -45,25 +39,25 @@ public record PhRequest(
    */
   public static PhRequest read(Entries entries) {
     EntryReader in = new EntryReader(entries);
-    in.require(VOLUME, "the volume to adjust, such as 500ml");
-    in.require(FROM, "the pH now, such as 9.5");
-    in.require(TO, "the pH wanted, such as 6.5");
-    in.require(WITH, "what is added, such as vinegar");
-    in.require(STRENGTH, "its strength, such as 5%");
-    double m3 = in.one(VOLUME, Quantities::volumeM3, Double.NaN);
-    double from = in.one(FROM, typed -> Quantities.number(typed, PH), Double.NaN);
-    double to = in.one(TO, typed -> Quantities.number(typed, PH), Double.NaN);
-    double soapKg = in.one(SOAP, typed -> Quantities.massKg(typed).value(), 0.0);
+    in.require("ph.volume", "the volume to adjust, such as 500ml");
+    in.require("ph.from", "the pH now, such as 9.5");
+    in.require("ph.to", "the pH wanted, such as 6.5");
+    in.require("ph.with", "what is added, such as vinegar");
+    in.require("ph.strength", "its strength, such as 5%");
+    double m3 = in.one("ph.volume", Quantities::volumeM3, Double.NaN);
+    double from = in.one("ph.from", typed -> Quantities.number(typed, PH), Double.NaN);
+    double to = in.one("ph.to", typed -> Quantities.number(typed, PH), Double.NaN);
+    double soapKg = in.one("ph.soap", typed -> Quantities.massKg(typed).value(), 0.0);
     Optional<Reagent> reagent =
         in.one(
-            WITH,
+            "ph.with",
             typed ->
                 KnownName.find(
                     typed,
                     List.of(Reagent.values()),
                     one -> List.of(one.formula(), one.tradeName())));
     Optional<Double> molPerM3 =
-        reagent.flatMap(with -> in.one(STRENGTH, typed -> molPerM3(with, typed)));
+        reagent.flatMap(with -> in.one("ph.strength", typed -> molPerM3(with, typed)));
     return in.finished(
         () ->
             new PhRequest(
@@ -71,7 +65,7 @@ public record PhRequest(
                 to,
                 reagent.orElseThrow(),
                 molPerM3.orElseThrow(),
-                in.one(STRENGTH, String::strip, "")));
+                in.word("ph.strength")));
   }
 
   private static double molPerM3(Reagent reagent, String strength) {
@@ -80,10 +74,9 @@ public record PhRequest(
         molar ? reagent.massShare(Quantities.molPerM3(strength)) : Quantities.share(strength);
     if (share > STRONGEST) {
       throw new MistypedException(
-          strength
-              + " of "
-              + reagent.tradeName()
-              + (molar ? ", " + Figures.percent(share) + " %" : ""),
+          "%s of %s%s"
+              .formatted(
+                  strength, reagent.tradeName(), molar ? ", " + Figures.percent(share) + " %" : ""),
           "up to 10 %",
           "dilute it first, acid or lye into water and never water into it, and ask again");
     }

@@ -42,8 +42,6 @@ public record PlanQuestion(
     Optional<SeriesRequest> series,
     Optional<Pieces> pieces,
     List<String> assumptions) {
-  static final Field BY = Field.of("when.by");
-  static final Field SURE = Field.of("when.sure");
 
   /** Strips that are pulled of each plate of a series; assumed. */
   public static final int STRIPS_EACH = 3;
@@ -65,28 +63,22 @@ public record PlanQuestion(
     EntryReader in = new EntryReader(entries);
     Optional<JarLevel> jar =
         WrittenJar.read(
-            in,
-            folder,
-            WrittenSupplies.PURITY,
-            WrittenSupplies.PURE,
-            WrittenSupplies.SALT,
-            JarOrigin.ORIGIN);
+            in, folder, "supplies.purity", "supplies.pure", "supplies.salt", "jar.origin");
     Optional<Supplies> supplies = WrittenSupplies.read(in, jar);
     Optional<Kitchen> kitchen = WrittenKitchen.read(in);
     Optional<Wish> wish = WrittenWish.read(in);
     Optional<WrittenPlace> place = WrittenPlace.read(in, folder, clock);
-    OptionalDouble byS = in.number(BY, typed -> WrittenDate.secondsFromNow(in, typed, clock));
-    double sure = in.one(SURE, Quantities::share, PlanRequest.USUALLY_SURE);
-    if (byS.isPresent() && !in.has(SURE)) {
+    OptionalDouble byS =
+        in.number("when.by", typed -> WrittenDate.secondsFromNow(in, typed, clock));
+    double sure = in.one("when.sure", Quantities::share, PlanRequest.USUALLY_SURE);
+    if (byS.isPresent() && !in.has("when.sure")) {
       in.assume("ready in 8 of 10 likely cases");
     }
     Optional<Use> use = WrittenWish.use(in);
     Optional<SeriesRequest> series = WrittenSeries.read(in, kitchen, clock);
     Optional<Pieces> pieces = WrittenPieces.read(in);
-    if (in.has(WrittenPieces.PIECES) && in.has(WrittenSeries.VARY)) {
-      in.refuse(
-          WrittenPieces.PIECES,
-          "given beside " + in.quoted(WrittenSeries.VARY) + "; plan one of them at a time");
+    if (in.has("series.vary")) {
+      in.refuseBeside("pieces.pieces", "series.vary", "; plan one of them at a time");
     }
     return in.finished(
         () ->

@@ -18,21 +18,6 @@ import starchfilm.numerics.evidence.Figures;
 
 /** The record of how a jar was recovered from oil. */
 final class RecoveryRecord {
-  static final Field OIL = Field.of("record.oil");
-  static final Field ACID_VALUE = Field.of("record.acid-value");
-  static final Field ALCOHOL = Field.of("record.alcohol");
-  static final Field CATALYST = Field.of("record.catalyst");
-  static final Field CATALYST_PURITY = Field.of("record.catalyst-purity");
-  static final Field CRUDE = Field.of("record.crude");
-  static final Field SHARE = Field.of("record.share");
-  static final Field ACID = Field.of("record.acid");
-  static final Field LYE = Field.of("record.lye");
-  static final Field FATTY_LAYER_LEFT = Field.of("record.fatty-layer-left");
-  static final Field SALT_OUT = Field.of("record.salt-out");
-  static final Field ALCOHOL_OUT = Field.of("record.alcohol-out");
-  static final Field ADDED = Field.of("record.added");
-  static final Field TAKEN_OUT = Field.of("record.taken-out");
-  static final List<Field> FIELDS = Field.group("record");
 
   private static final Estimate NONE = Estimate.exact(0);
   private static final String SOLID = "solid";
@@ -43,7 +28,7 @@ final class RecoveryRecord {
   private RecoveryRecord() {}
 
   static boolean isWritten(EntryReader in) {
-    return in.hasAny(FIELDS);
+    return in.hasAnyOf("record");
   }
 
   /** The record of a jar that now holds this mass (kg); empty where there is a mistake in it. */
@@ -52,23 +37,25 @@ final class RecoveryRecord {
   }
 
   private static RecoveryLog log(EntryReader in, Estimate jarKg) {
-    in.require(OIL, "kind and amount, such as sunflower \"1 l\"; a recovered jar needs it");
-    in.require(ALCOHOL, "kind and amount, such as methanol \"200 ml\"; a recovered jar needs it");
-    in.require(CATALYST, "lye and mass, such as NaOH \"3.5 g\"; a recovered jar needs it");
+    in.require(
+        "record.oil", "kind and amount, such as sunflower \"1 l\"; a recovered jar needs it");
+    in.require(
+        "record.alcohol", "kind and amount, such as methanol \"200 ml\"; a recovered jar needs it");
+    in.require("record.catalyst", "lye and mass, such as NaOH \"3.5 g\"; a recovered jar needs it");
     Optional<OilBatch> oil = oil(in);
     Optional<Alcohol> alcohol =
-        in.one(ALCOHOL, typed -> known(typed, Alcohol.values(), Alcohol::tradeName));
+        in.one("record.alcohol", typed -> known(typed, Alcohol.values(), Alcohol::tradeName));
     double alcoholKgPerM3 = alcohol.orElse(Alcohol.METHANOL).kgPerM3();
     Optional<Estimate> alcoholKg =
-        in.all(ALCOHOL, words -> Quantities.massKg(words.get(1), alcoholKgPerM3));
+        in.all("record.alcohol", words -> Quantities.massKg(words.get(1), alcoholKgPerM3));
     Optional<Dose> catalyst = catalyst(in);
-    Optional<Estimate> crude = in.one(CRUDE, Quantities::massKg);
-    double share = in.one(SHARE, Quantities::share, 1.0);
-    Optional<Dose> acid = in.all(ACID, words -> dose(words, Reagent.acids()));
-    Optional<Dose> lye = in.all(LYE, words -> dose(words, Reagent.lyes()));
-    Estimate saltOut = in.one(SALT_OUT, Quantities::massKg, NONE);
+    Optional<Estimate> crude = in.one("record.crude", Quantities::massKg);
+    double share = in.one("record.share", Quantities::share, 1.0);
+    Optional<Dose> acid = in.all("record.acid", words -> dose(words, Reagent.acids()));
+    Optional<Dose> lye = in.all("record.lye", words -> dose(words, Reagent.lyes()));
+    Estimate saltOut = in.one("record.salt-out", Quantities::massKg, NONE);
     Estimate alcoholOut =
-        in.one(ALCOHOL_OUT, typed -> Quantities.massKg(typed, alcoholKgPerM3), NONE);
+        in.one("record.alcohol-out", typed -> Quantities.massKg(typed, alcoholKgPerM3), NONE);
     List<LaterAddition> additions = additions(in);
     return new RecoveryLog(
         oil.orElseThrow(),
@@ -78,7 +65,7 @@ final class RecoveryRecord {
         crude,
         Estimate.exact(share),
         acid,
-        !in.has(FATTY_LAYER_LEFT),
+        !in.has("record.fatty-layer-left"),
         saltOut,
         lye,
         alcoholOut,
@@ -89,12 +76,12 @@ final class RecoveryRecord {
   private static Optional<OilBatch> oil(EntryReader in) {
     Optional<Estimate> acidValue =
         in.one(
-            ACID_VALUE,
+            "record.acid-value",
             typed ->
                 Estimate.exact(Quantities.number(typed, "an acid value in mg KOH/g, such as 2.5")));
     Optional<OilBatch> oil =
         in.all(
-            OIL,
+            "record.oil",
             words -> {
               OilKind kind = known(words.get(0), OilKind.values(), OilKind::tradeName);
               double density = (kind.densityKgPerM3().min() + kind.densityKgPerM3().max()) / 2;
@@ -108,25 +95,22 @@ final class RecoveryRecord {
       oil.ifPresent(
           batch ->
               in.assume(
-                  "an acid value of the oil of "
-                      + Figures.of(batch.acidMgPerG().value(), 2)
-                      + " mg KOH/g, as usual for its kind"));
+                  "an acid value of the oil of %s mg KOH/g, as usual for its kind"
+                      .formatted(Figures.of(batch.acidMgPerG().value(), 2))));
     }
     return oil;
   }
 
   private static Optional<Dose> catalyst(EntryReader in) {
-    Optional<Double> purity = in.one(CATALYST_PURITY, Quantities::share);
+    Optional<Double> purity = in.one("record.catalyst-purity", Quantities::share);
     return in.all(
-        CATALYST,
+        "record.catalyst",
         words -> {
           Reagent kind = reagent(words.get(0), Reagent.lyes());
           if (purity.isEmpty()) {
             in.assume(
-                kind.tradeName()
-                    + " pellets of "
-                    + Figures.percent(kind.solidPurity().value())
-                    + " % purity");
+                "%s pellets of %s %% purity"
+                    .formatted(kind.tradeName(), Figures.percent(kind.solidPurity().value())));
           }
           return Dose.weighed(
               kind,
@@ -153,18 +137,17 @@ final class RecoveryRecord {
   }
 
   private static List<LaterAddition> additions(EntryReader in) {
-    List<Portion> out = in.all(TAKEN_OUT, RecoveryRecord::portions).orElse(List.of());
-    List<Portion> added = in.all(ADDED, RecoveryRecord::portions).orElse(List.of());
+    List<Portion> out = in.all("record.taken-out", RecoveryRecord::portions).orElse(List.of());
+    List<Portion> added = in.all("record.added", RecoveryRecord::portions).orElse(List.of());
     for (Portion taken : out) {
       if (added.stream().noneMatch(portion -> portion.agent() == taken.agent())) {
         in.refuse(
-            TAKEN_OUT,
-            taken.agent().tradeName()
-                + " given, but none was added; write "
-                + in.quoted(ADDED)
-                + " "
-                + taken.agent().tradeName().replace(' ', '-')
-                + " with its amount");
+            "record.taken-out",
+            "%s given, but none was added; write %s %s with its amount"
+                .formatted(
+                    taken.agent().tradeName(),
+                    in.quoted("record.added"),
+                    taken.agent().tradeName().replace(' ', '-')));
       }
     }
     return added.stream()

@@ -22,7 +22,6 @@ import starchfilm.planning.ThicknessRequest;
  */
 public record ThicknessQuestion(
     Trial trial, ThicknessRequest request, String learntRoom, List<String> assumptions) {
-  private static final Field BY = Field.of("thickness.by");
 
   private static final List<Double> SHARES = List.of(0.5, 0.9);
 
@@ -43,8 +42,9 @@ public record ThicknessQuestion(
   public static ThicknessQuestion read(
       Entries entries, Optional<TrialQuestion.Base> base, Path folder, Clock clock) {
     EntryReader in = NewTrial.withLine(Optional.empty(), entries);
-    in.require(BY, "when it must be dry, such as 5d");
-    double byS = in.one(BY, typed -> WrittenDate.secondsFromNow(in, typed, clock), Double.NaN);
+    in.require("thickness.by", "when it must be dry, such as 5d");
+    double byS =
+        in.one("thickness.by", typed -> WrittenDate.secondsFromNow(in, typed, clock), Double.NaN);
     Optional<Trial> trial =
         TrialQuestion.read(in, base, folder, clock).map(TrialQuestion.Base::trial);
     trial.stream()
@@ -56,7 +56,7 @@ public record ThicknessQuestion(
           Casting casting = trial.orElseThrow().casting();
           return new ThicknessQuestion(
               trial.get(),
-              of(casting, byS, in.one(TrialQuestion.RIM, Quantities::lengthM)),
+              of(casting, byS, in.one("trial.rim", Quantities::lengthM)),
               casting.place().name().equals(DryingPlace.UNNAMED) ? "" : casting.place().name(),
               in.assumptions());
         });

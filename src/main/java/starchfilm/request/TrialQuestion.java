@@ -44,7 +44,6 @@ import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.TypedValue;
 import starchfilm.files.saving.CastingFields;
 import starchfilm.material.air.AirState;
-import starchfilm.material.ingredient.Flour;
 
 /**
  * A trial that is asked about: out of a file, written field by field, or a file with other values
@@ -55,29 +54,6 @@ import starchfilm.material.ingredient.Flour;
  *     does not record is in the trial
  */
 public record TrialQuestion(Trial trial, List<String> assumptions) {
-  static final Field STARCH = Field.of("trial.starch");
-  static final Field GLYCEROL = Field.of("trial.glycerol");
-  static final Field PURITY = Field.of("trial.purity");
-  static final Field SALT = Field.of("trial.salt");
-  static final Field VINEGAR = Field.of("trial.vinegar");
-  static final Field ACIDITY = Field.of("trial.acidity");
-  static final Field INERT = Field.of("trial.inert");
-  static final Field WATER = Field.of("trial.water");
-  static final Field WET = Field.of("trial.wet");
-  static final Field UNEVEN = Field.of("trial.uneven");
-  static final Field PLATE = Field.of("trial.plate");
-  static final Field RIM = Field.of("trial.rim");
-  static final Field POURED_MASS = Field.of("trial.poured-mass");
-  static final Field TARE = Field.of("trial.tare");
-  static final Field COOK_TIME = Field.of("trial.cook-time");
-  static final Field COOK_TOP = Field.of("trial.cook-top");
-  static final Field COOK_LOST = Field.of("trial.cook-lost");
-  static final Field PASTE = Field.of("trial.paste");
-  static final Field POURED = Field.of("so far.poured");
-  private static final Field WEIGHED = Field.of("so far.weighed");
-  private static final Field FILM_ONLY = Field.of("so far.film-only");
-
-  private static final List<Field> RECIPE = Field.group("trial");
 
   /** The unit of every number of a trial file, by its path. */
   private static final Map<String, String> UNITS =
@@ -140,7 +116,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   }
 
   private static boolean isWritten(EntryReader in) {
-    return in.hasAny(RECIPE) || WrittenPlace.isAnyWritten(in);
+    return in.hasAnyOf("trial") || WrittenPlace.isAnyWritten(in);
   }
 
   /**
@@ -167,7 +143,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
   /** When it was poured. */
   static Optional<LocalDateTime> poured(EntryReader in, Clock clock) {
-    return in.one(POURED, typed -> WrittenDate.poured(typed, in, clock));
+    return in.one("so far.poured", typed -> WrittenDate.poured(typed, in, clock));
   }
 
   /** When it is wanted (s after the pour), which is now where it is not noted. */
@@ -175,7 +151,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     LocalDateTime now = LocalDateTime.now(clock);
     double agoS = Duration.between(pouredAt.orElse(now), now).toSeconds();
     return in.number(
-        PlanQuestion.BY,
+        "when.by",
         typed ->
             pouredAt.isPresent()
                 ? WrittenDate.secondsFrom(pouredAt.get(), agoS, typed, clock)
@@ -185,8 +161,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** The trial, and its fields with what was written in them; plate and room are in the trial. */
   static Optional<Base> read(EntryReader in, Optional<Base> base, Path folder, Clock clock) {
     boolean whatIf = isWritten(in);
-    if (base.isPresent() && !whatIf && !in.hasAny(List.of(POURED, WEIGHED))) {
-      in.requireWhole(FILM_ONLY, WEIGHED);
+    if (base.isPresent() && !whatIf && !in.hasAny("so far.poured", "so far.weighed")) {
+      in.requireWhole("so far.film-only", "so far.weighed");
       return base;
     }
     ObjectValue fields =
@@ -197,7 +173,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     }
     Optional<LocalDateTime> poured = poured(in, clock);
     if (poured.isPresent()) {
-      fields = fields.with("poured_at", text(POURED.name(), poured.get().toString()));
+      fields = fields.with("poured_at", text("so far.poured", poured.get().toString()));
     }
     return over(in, fields, base.map(Base::trial), folder, clock);
   }
@@ -211,10 +187,10 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       EntryReader in, ObjectValue start, Optional<Trial> base, Path folder, Clock clock) {
     Path beside = base.map(Trial::file).orElse(folder.resolve("as-typed"));
     Optional<JarLevel> jar =
-        WrittenJar.read(in, beside.resolveSibling(""), PURITY, SALT, JarOrigin.ORIGIN);
+        WrittenJar.read(in, beside.resolveSibling(""), "trial.purity", "trial.salt", "jar.origin");
     ObjectValue filled = amounts(in, recipe(in, outOf(jar, start)));
     ObjectValue onPlate =
-        WrittenKitchen.plates(in, PLATE)
+        WrittenKitchen.plates(in, "trial.plate")
             .map(WrittenPlates::mean)
             .map(plates -> sized(in, filled, plates))
             .orElse(filled);
@@ -249,7 +225,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
                         "recipe.glycerol.purity_pct",
                         "recipe.glycerol.salt_pct",
                         "recipe.glycerol.origin")
-                    .with("recipe.glycerol.jar", text(WrittenJar.JAR.option(), level.jar().name())))
+                    .with("recipe.glycerol.jar", text("jar.kept", level.jar().name())))
         .orElse(fields);
   }
 
@@ -270,7 +246,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** With options for the fields of a file. */
   private static String inOptions(String text) {
     String words = text;
-    for (Field field : List.of(POURED, PLATE, POURED_MASS, TARE)) {
+    for (String key : List.of("so far.poured", "trial.plate", "trial.poured-mass", "trial.tare")) {
+      Field field = Field.of(key);
       words = words.replaceAll("\\b" + Pattern.quote(field.path()) + "\\b", field.name());
     }
     return words;
@@ -278,12 +255,12 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
   private static ObjectValue recipe(EntryReader in, ObjectValue fields) {
     ObjectValue trial = fields;
-    Optional<List<Located>> starches = in.all(STARCH, words -> starches(in, words));
+    Optional<List<Located>> starches = in.all("trial.starch", words -> starches(in, words));
     if (starches.isPresent()) {
-      trial = trial.with("recipe.starch", new ListValue(place(STARCH), starches.get()));
+      trial = trial.with("recipe.starch", new ListValue(place("trial.starch"), starches.get()));
     }
     Optional<Located> origin =
-        JarOrigin.stated(in).map(from -> text(JarOrigin.ORIGIN.name(), FileWord.of(from)));
+        JarOrigin.stated(in).map(from -> text("jar.origin", FileWord.of(from)));
     return origin.isPresent() ? trial.with("recipe.glycerol.origin", origin.get()) : trial;
   }
 
@@ -296,37 +273,21 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       Place here = new Place("recipe.starch[" + (starches.size() + 1) + "]", 1, 1);
       ObjectValue portion =
           new ObjectValue(here, Map.of(), List.of())
-              .with("kind", text(STARCH.name(), starch.kind().tradeName()));
-      if (starch.mass().isPresent()) {
-        portion =
-            with(
-                portion,
-                "mass_g",
-                "g",
-                amount(starch.mass().get(), WEIGHED_OR_MEASURED),
-                place(STARCH));
-      }
-      if (starch.isFlour()) {
-        portion =
-            with(
-                portion,
-                "inert_pct",
-                "%",
-                amount(Flour.range(starch.kind()), Dimension.SHARE),
-                place(STARCH));
-      }
-      if (starch.moisture().isPresent()) {
-        portion =
-            with(
-                portion,
-                "moisture_pct",
-                "%",
-                amount(starch.moisture().get(), Dimension.SHARE),
-                place(STARCH));
-      }
-      starches.add(portion);
+              .with("kind", text("trial.starch", starch.kind().tradeName()));
+      portion = put(portion, "mass_g", starch.mass());
+      portion = put(portion, "inert_pct", starch.inert());
+      starches.add(put(portion, "moisture_pct", starch.moisture()));
     }
     return starches;
+  }
+
+  private static ObjectValue put(ObjectValue portion, String field, Optional<String> typed) {
+    String unit = String.valueOf(UNITS.get("recipe.starch." + field));
+    return typed
+        .map(
+            words ->
+                with(portion, field, unit, amount(words, dimensions(field, unit)), "trial.starch"))
+        .orElse(portion);
   }
 
   /** Mass and volume for whatever goes into the pot, which is not always weighed. */
@@ -337,23 +298,24 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** Every amount that stands in one field of the trial. */
   private static ObjectValue amounts(EntryReader in, ObjectValue fields) {
     ObjectValue trial = fields;
-    if (in.has(WET)) {
+    if (in.has("trial.wet")) {
       trial = trial.without("pour.poured_g", "pour.measured_from");
     }
-    if (in.has(RIM)) {
+    if (in.has("trial.rim")) {
       trial = trial.without("pour.plate.rim_mm");
     }
-    if (in.has(POURED_MASS)) {
+    if (in.has("trial.poured-mass")) {
       trial = trial.without("pour.wet_thickness_mm", "pour.measured_from");
     }
-    for (Field field : RECIPE) {
+    for (Field field : Field.group("trial")) {
       String unit = UNITS.getOrDefault(field.path(), "");
-      Optional<TypedAmount> amount =
-          unit.isEmpty()
-              ? Optional.empty()
-              : in.one(field, typed -> amount(typed, dimensions(field.path(), unit)));
-      trial =
-          amount.isPresent() ? with(trial, field.path(), unit, amount.get(), place(field)) : trial;
+      if (!unit.isEmpty()) {
+        ObjectValue before = trial;
+        trial =
+            in.one(field.key(), typed -> amount(typed, dimensions(field.path(), unit)))
+                .map(amount -> with(before, field.path(), unit, amount, field.key()))
+                .orElse(trial);
+      }
     }
     return trial;
   }
@@ -361,11 +323,11 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** On the plate that was written; what an empty one weighs stays as it is. */
   private static ObjectValue sized(EntryReader in, ObjectValue trial, WrittenPlates plates) {
     ObjectValue sized = trial.without(ON_PLATE);
-    if (!in.has(RIM)) {
+    if (!in.has("trial.rim")) {
       sized = sized.without("pour.plate.rim_mm", "pour.plate.rim_height_mm");
     }
     if (plates.count() != 1) {
-      sized = sized.with("pour.plates", number(PLATE, BigDecimal.valueOf(plates.count())));
+      sized = sized.with("pour.plates", number("trial.plate", BigDecimal.valueOf(plates.count())));
     }
     for (Map.Entry<String, JsonNode> one : CastingFields.plate(plates.plate(), 0).properties()) {
       JsonNode value = one.getValue();
@@ -373,18 +335,21 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
           sized.with(
               "pour.plate." + one.getKey(),
               value.isNumber()
-                  ? number(PLATE, value.decimalValue())
-                  : text(PLATE.name(), value.asText()));
+                  ? number("trial.plate", value.decimalValue())
+                  : text("trial.plate", value.asText()));
     }
     return sized;
   }
 
   private static ObjectValue weighed(EntryReader in, ObjectValue trial, Clock clock) {
-    in.requireWhole(FILM_ONLY, WEIGHED);
+    in.requireWhole("so far.film-only", "so far.weighed");
     Optional<List<Located>> typed =
         in.all(
-            WEIGHED,
-            words -> words.stream().map(word -> weighing(word, in.has(FILM_ONLY), clock)).toList());
+            "so far.weighed",
+            words ->
+                words.stream()
+                    .map(word -> weighing(word, in.has("so far.film-only"), clock))
+                    .toList());
     if (typed.isEmpty()) {
       return trial;
     }
@@ -394,17 +359,19 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       all.addAll(there.value() instanceof ListValue list ? list.entries() : List.of(there.value()));
     }
     all.addAll(typed.get());
-    return trial.with("weighings", new ListValue(place(WEIGHED), all));
+    return trial.with("weighings", new ListValue(place("so far.weighed"), all));
   }
 
   private static Located weighing(String typed, boolean filmOnly, Clock clock) {
     String mass = typed.substring(typed.indexOf('=') + 1);
     ObjectValue entry =
-        new ObjectValue(place(WEIGHED), Map.of(), List.of())
-            .with("at", text(WEIGHED.name(), weighedAt(typed, clock)))
-            .with("mass_g", TypedValue.of(amount(mass, Dimension.MASS), "g", place(WEIGHED)));
+        new ObjectValue(place("so far.weighed"), Map.of(), List.of())
+            .with("at", text("so far.weighed", weighedAt(typed, clock)))
+            .with(
+                "mass_g",
+                TypedValue.of(amount(mass, Dimension.MASS), "g", place("so far.weighed")));
     return filmOnly
-        ? entry.with("with_plate", new WordValue(place(WEIGHED), WordValue.Word.FALSE))
+        ? entry.with("with_plate", new WordValue(place("so far.weighed"), WordValue.Word.FALSE))
         : entry;
   }
 
@@ -449,13 +416,14 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     return Optional.of(trial.cast(casting, notRecorded));
   }
 
-  static Located number(Field field, BigDecimal value) {
-    return new NumberValue(place(field), value.toPlainString(), value.doubleValue());
+  static Located number(String key, BigDecimal value) {
+    return new NumberValue(place(key), value.toPlainString(), value.doubleValue());
   }
 
   /** What was measured by volume goes into the field of the volume. */
   private static ObjectValue with(
-      ObjectValue trial, String path, String unit, TypedAmount amount, Place place) {
+      ObjectValue trial, String path, String unit, TypedAmount amount, String key) {
+    Place place = place(key);
     if (!path.endsWith("mass_g")) {
       return trial.with(path, TypedValue.of(amount, unit, place));
     }
@@ -473,11 +441,12 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         List.of(dimensions));
   }
 
-  static Located text(String path, String text) {
-    return new TextValue(new Place(path, 1, 1), text);
+  static Located text(String key, String text) {
+    return new TextValue(place(key), text);
   }
 
-  private static Place place(Field field) {
-    return new Place(field.name(), 1, 1);
+  /** A value that was typed stands where a fault of it is named: at its option. */
+  private static Place place(String key) {
+    return new Place(Field.of(key).name(), 1, 1);
   }
 }

@@ -14,7 +14,6 @@ import starchfilm.files.notebook.NotebookReader;
 
 /** A jar that was kept under a name, as written. */
 final class WrittenJar {
-  static final Field JAR = Field.of("jar.kept");
 
   private WrittenJar() {}
 
@@ -24,15 +23,13 @@ final class WrittenJar {
    * @param folder where it is looked for
    * @param tells what the jar says by itself, and may not be written beside it
    */
-  static Optional<JarLevel> read(EntryReader in, Path folder, Field... tells) {
-    if (in.has(JAR)) {
-      for (Field told : tells) {
-        if (in.has(told)) {
-          in.refuse(told, "given beside " + in.quoted(JAR) + ", which says it; leave one out");
-        }
+  static Optional<JarLevel> read(EntryReader in, Path folder, String... tells) {
+    if (in.has("jar.kept")) {
+      for (String told : tells) {
+        in.refuseBeside(told, "jar.kept", ", which says it; leave one out");
       }
     }
-    return in.one(JAR, typed -> level(typed.strip(), folder));
+    return in.one("jar.kept", typed -> level(typed.strip(), folder));
   }
 
   private static JarLevel level(String typed, Path folder) {

@@ -8,19 +8,6 @@ import starchfilm.planning.Kitchen;
 /** Pot, balance and plates, as written. */
 final class WrittenKitchen {
 
-  static final Field PLATES = Field.of("kitchen.plates");
-  static final Field RIM = Field.of("kitchen.rim");
-  static final Field UNEVEN = Field.of("kitchen.uneven");
-  static final Field POT = Field.of("kitchen.pot");
-  static final Field SCALE = Field.of("kitchen.scale");
-
-  /** The parts of plates, which only a form asks for one by one. */
-  private static final Field COUNT = Field.of("plates.count");
-
-  private static final Field LENGTH = Field.of("plates.length");
-  private static final Field WIDTH = Field.of("plates.width");
-  private static final Field MATERIAL = Field.of("plates.material");
-
   private static final double USUAL_POT_M3 = 2e-3;
   private static final double USUAL_STEP_KG = 1e-3;
   private static final double USUALLY_UNEVEN = 0.25;
@@ -31,17 +18,21 @@ final class WrittenKitchen {
     return in.made(
         () -> {
           List<WrittenPlates> sizes = plates(in);
-          double rimM = in.usually(RIM, Quantities::lengthM, 0, "plates without a rim");
+          double rimM = in.usually("kitchen.rim", Quantities::lengthM, 0, "plates without a rim");
           double uneven =
               in.usually(
-                  UNEVEN,
+                  "kitchen.uneven",
                   Quantities::share,
                   USUALLY_UNEVEN,
                   "thin edge and thick spot 25 % from the average");
           double potM3 =
-              in.usually(POT, Quantities::volumeM3, USUAL_POT_M3, "a pot that holds 2 l");
+              in.usually("kitchen.pot", Quantities::volumeM3, USUAL_POT_M3, "a pot that holds 2 l");
           double stepKg =
-              in.usually(SCALE, Quantities::exactMassKg, USUAL_STEP_KG, "a balance that shows 1 g");
+              in.usually(
+                  "kitchen.scale",
+                  Quantities::exactMassKg,
+                  USUAL_STEP_KG,
+                  "a balance that shows 1 g");
           WrittenPlates poured = WrittenPlates.mean(sizes);
           return new Kitchen(
               potM3,
@@ -55,8 +46,9 @@ final class WrittenKitchen {
   }
 
   private static List<WrittenPlates> plates(EntryReader in) {
-    if (in.has(PLATES) || (!in.has(COUNT) && !in.has(LENGTH) && !in.has(WIDTH))) {
-      return plates(in, PLATES)
+    if (in.has("kitchen.plates")
+        || (!in.has("plates.count") && !in.has("plates.length") && !in.has("plates.width"))) {
+      return plates(in, "kitchen.plates")
           .orElseGet(
               () -> {
                 int count = WrittenSeries.platesNeeded(in);
@@ -66,15 +58,19 @@ final class WrittenKitchen {
                 return List.of(WrittenPlates.parse(count + "x 30x20cm glass"));
               });
     }
-    for (Field part : List.of(COUNT, LENGTH, WIDTH)) {
+    for (String part : List.of("plates.count", "plates.length", "plates.width")) {
       in.require(part, "a number, such as 2");
     }
     int count =
-        in.one(COUNT, typed -> (int) Quantities.number(typed, "a whole number, such as 2"), 1);
-    double lengthM = in.one(LENGTH, Quantities::lengthM, Double.NaN);
-    double widthM = in.one(WIDTH, Quantities::lengthM, Double.NaN);
+        in.one(
+            "plates.count",
+            typed -> (int) Quantities.number(typed, "a whole number, such as 2"),
+            1);
+    double lengthM = in.one("plates.length", Quantities::lengthM, Double.NaN);
+    double widthM = in.one("plates.width", Quantities::lengthM, Double.NaN);
     return List.of(
-        in.one(MATERIAL, typed -> WrittenPlates.of(count, lengthM, widthM, typed)).orElseThrow());
+        in.one("plates.material", typed -> WrittenPlates.of(count, lengthM, widthM, typed))
+            .orElseThrow());
   }
 
   /** Each size by itself; several may stand in one text with semicolons between. */
@@ -83,7 +79,7 @@ final class WrittenKitchen {
   }
 
   /** Plates of one or several sizes; what is to be said of them is. */
-  static Optional<List<WrittenPlates>> plates(EntryReader in, Field field) {
+  static Optional<List<WrittenPlates>> plates(EntryReader in, String field) {
     Optional<List<WrittenPlates>> sizes =
         in.all(field, words -> sizes(words).map(WrittenPlates::parse).toList());
     sizes.stream()

@@ -8,7 +8,6 @@ import starchfilm.planning.Pieces;
 
 /** Pieces of film as written: {@code 40 of 60x90 mm}, or an area such as {@code 0.5 m2}. */
 final class WrittenPieces {
-  static final Field PIECES = Field.of("pieces.pieces");
 
   private static final String ALLOWED = "pieces such as 40 of 60x90 mm, or an area such as 0.5 m2";
   private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";
@@ -26,7 +25,7 @@ final class WrittenPieces {
   private WrittenPieces() {}
 
   static Optional<Pieces> read(EntryReader in) {
-    return in.made(() -> in.one(PIECES, WrittenPieces::pieces)).flatMap(pieces -> pieces);
+    return in.made(() -> in.one("pieces.pieces", WrittenPieces::pieces)).flatMap(pieces -> pieces);
   }
 
   private static Pieces pieces(String typed) {

@@ -1,5 +1,7 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.SHARE;
+import static starchfilm.files.amount.Dimension.TEMPERATURE;
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.PERCENT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
@@ -9,16 +11,17 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalTime;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import starchfilm.casting.ConstantRoom;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.LoggedRoom;
@@ -44,13 +47,10 @@ import starchfilm.material.air.AirState;
  * @param log the log, where one was named
  */
 record WrittenPlace(DryingPlace place, Optional<Path> log) {
-  static final Field ROOM = Field.of("place.room");
-  static final Field AIR = Field.of("place.air");
-  static final Field HUMIDITY = Field.of("place.humidity");
-  static final Field SPEED = Field.of("place.speed");
-  static final Field NAME = Field.of("place.name");
-  static final Field BENCH = Field.of("place.bench");
-  static final List<Field> FIELDS = Field.group("place");
+  static final String ROOM = "place.room";
+  static final String AIR = "place.air";
+  static final String HUMIDITY = "place.humidity";
+  static final String SPEED = "place.speed";
 
   private static final String ALLOWED =
       "temperature and humidity, such as 19C,55% or 8-18C,50-80%, a hygrometer log, such as shed.csv,"
@@ -65,12 +65,18 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
               + NUMBER
               + ")?\\s*(?:\u00B0?[CF]|%|m/s|km/h))(?:\\s*(?:RH|r\\.h\\.))?",
           Pattern.CASE_INSENSITIVE);
-  private static final List<Dimension> AIR_SAYS =
-      List.of(Dimension.TEMPERATURE, Dimension.SHARE, Dimension.SPEED);
+  private static final List<Dimension> AIR_SAYS = List.of(TEMPERATURE, SHARE, Dimension.SPEED);
   private static final double ROUNDING = 1e-9;
-  private static final double COLDEST_C = 1;
-  private static final double WARMEST_C = 90;
-  private static final double FASTEST_M_PER_S = 20;
+
+  /** What is allowed of the air, in the unit of a sentence. */
+  private static final Map<Dimension, Limit> LIMITS =
+      Map.of(
+          TEMPERATURE,
+          new Limit(ZERO_CELSIUS_K, 1, 1, 90, " \u00B0C"),
+          SHARE,
+          new Limit(0, 100, 0, 100, " %"),
+          Dimension.SPEED,
+          new Limit(0, 1, 0, 20, " m/s"));
 
   /** Where nobody measured, as for a trial file; judged. */
   private static final Span UNKNOWN_HUMIDITY = new Span(35, 70, false);
@@ -97,17 +103,12 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
     }
   }
 
-  /** The words of a room, taken apart. */
-  record Parts(@Nullable Span air, @Nullable Span humidity, @Nullable Span speed) {}
-
-  /** Whether anything is said of the air. */
-  static boolean isWritten(EntryReader in) {
-    return in.has(ROOM) || in.has(AIR) || in.has(HUMIDITY);
-  }
+  /** How far an amount may go: its zero (SI), its unit per SI, and its ends in that unit. */
+  private record Limit(double zero, double perSi, double least, double most, String unit) {}
 
   /** Whether anything is said of the place. */
   static boolean isAnyWritten(EntryReader in) {
-    return in.hasAny(FIELDS);
+    return in.hasAnyOf("place");
   }
 
   /**
@@ -125,20 +126,25 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
       EntryReader in, Optional<DryingPlace> base, Path folder, Clock clock) {
     return in.made(
         () -> {
+          if (in.has(ROOM)) {
+            beside(in, AIR);
+            beside(in, HUMIDITY);
+          }
           Optional<Path> log = in.one(ROOM, typed -> file(typed, folder)).flatMap(file -> file);
           DryingPlace place =
               log.map(file -> of(logged(in, file), RoomUncertainty.NONE))
-                  .or(() -> in.has(ROOM) ? named(in, folder, clock) : Optional.empty())
+                  .or(() -> named(in, folder, clock))
                   .or(() -> in.has(ROOM) ? Optional.empty() : base.map(same -> changed(in, same)))
                   .orElseGet(() -> aired(in, clock));
-          OptionalDouble typedK = in.number(BENCH, Quantities::temperatureK);
+          OptionalDouble typedK = in.number("place.bench", Quantities::temperatureK);
           OptionalDouble benchK =
               Stream.of(Optional.of(typedK), base.map(DryingPlace::benchTemperatureK))
                   .flatMap(Optional::stream)
                   .filter(OptionalDouble::isPresent)
                   .findFirst()
                   .orElse(place.benchTemperatureK());
-          String name = in.one(NAME, String::strip).filter(n -> !n.isEmpty()).orElse(place.name());
+          String name =
+              in.one("place.name", String::strip).filter(n -> !n.isEmpty()).orElse(place.name());
           return new WrittenPlace(
               new DryingPlace(name, place.room(), place.uncertainty(), benchK), log);
         });
@@ -161,11 +167,6 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   }
 
   private static DryingPlace called(EntryReader in, String typed, Path folder, Clock clock) {
-    for (Field other : List.of(AIR, HUMIDITY)) {
-      if (in.has(other)) {
-        beside(in, other);
-      }
-    }
     Optional<Double> speed = in.one(SPEED, WrittenPlace::speed);
     Optional<UsualPlace> usual = UsualPlace.called(typed);
     if (usual.isPresent()) {
@@ -216,49 +217,37 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
             air.isPresent() ? 0 : unsure.temperatureSdK(),
             humidity.isPresent() ? 0 : unsure.humiditySd(),
             speed.isPresent() ? 0 : unsure.speedRelativeSd());
-    if (air.isEmpty() && humidity.isEmpty()) {
-      return new DryingPlace(
-          base.name(), room.withSpeed(speedMPerS), left, base.benchTemperatureK());
+    if (Stream.of(air, humidity).flatMap(Optional::stream).anyMatch(span -> span.half() != 0)) {
+      in.refuse("a range of air is written with " + in.quoted(ROOM) + ", such as 8-18C,50-80%");
     }
-    for (Span span :
-        air.isPresent() && humidity.isPresent()
-            ? List.of(air.get(), humidity.get())
-            : List.of(air.or(() -> humidity).orElseThrow())) {
-      if (span.half() != 0) {
-        in.refuse("a range of air is written with " + in.quoted(ROOM) + ", such as 8-18C,50-80%");
-      }
-    }
-    AirState now =
-        new AirState(
-            air.map(span -> span.middle() + ZERO_CELSIUS_K).orElse(was.temperatureK()),
-            humidity.map(span -> span.middle() * PERCENT).orElse(was.relativeHumidity()),
-            speedMPerS);
-    return new DryingPlace(base.name(), new ConstantRoom(now), left, base.benchTemperatureK());
+    Room now =
+        air.isEmpty() && humidity.isEmpty()
+            ? room.withSpeed(speedMPerS)
+            : new ConstantRoom(
+                new AirState(
+                    air.map(span -> span.middle() + ZERO_CELSIUS_K).orElse(was.temperatureK()),
+                    humidity.map(span -> span.middle() * PERCENT).orElse(was.relativeHumidity()),
+                    speedMPerS));
+    return new DryingPlace(base.name(), now, left, base.benchTemperatureK());
   }
 
   private static Optional<Span> air(EntryReader in) {
-    return in.one(AIR, typed -> alone(typed, "a temperature, such as 20 C", Parts::air));
+    return in.one(AIR, typed -> alone(typed, "a temperature, such as 20 C", TEMPERATURE));
   }
 
   private static Optional<Span> humidity(EntryReader in) {
-    return in.one(
-        HUMIDITY, typed -> alone(typed, "a share in per cent, such as 50 %", Parts::humidity));
+    return in.one(HUMIDITY, typed -> alone(typed, "a share in per cent, such as 50 %", SHARE));
   }
 
   private static DryingPlace aired(EntryReader in, Clock clock) {
-    if (in.has(ROOM) && (in.has(AIR) || in.has(HUMIDITY))) {
-      beside(in, in.has(AIR) ? AIR : HUMIDITY);
-    }
-    Optional<Parts> whole = in.one(ROOM, WrittenPlace::whole);
-    Optional<Span> air = air(in);
-    Optional<Span> humidity = humidity(in);
-    Optional<Span> said = whole.flatMap(parts -> Optional.ofNullable(parts.speed()));
-    if (said.isPresent() && in.has(SPEED)) {
+    Map<Dimension, Span> whole = in.one(ROOM, WrittenPlace::whole).orElse(Map.of());
+    Optional<Span> air = air(in).or(() -> Optional.ofNullable(whole.get(TEMPERATURE)));
+    Optional<Span> humidity = humidity(in).or(() -> Optional.ofNullable(whole.get(SHARE)));
+    Optional<Span> said = Optional.ofNullable(whole.get(Dimension.SPEED));
+    if (said.isPresent()) {
       beside(in, SPEED);
     }
-    air = air.or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.air())));
-    humidity = humidity.or(() -> whole.flatMap(parts -> Optional.ofNullable(parts.humidity())));
-    if (isWritten(in) && air.isEmpty() && humidity.isEmpty()) {
+    if (in.hasAny(ROOM, AIR, HUMIDITY) && air.isEmpty() && humidity.isEmpty()) {
       throw new NoSuchElementException("air");
     }
     if (humidity.isEmpty()) {
@@ -274,8 +263,8 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
         clock);
   }
 
-  private static void beside(EntryReader in, Field field) {
-    in.refuse(field, "given beside " + in.quoted(ROOM) + ", which says it too; leave one out");
+  private static void beside(EntryReader in, String key) {
+    in.refuseBeside(key, ROOM, ", which says it too; leave one out");
   }
 
   private static double speedMPerS(EntryReader in) {
@@ -283,52 +272,44 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
         SPEED, WrittenPlace::speed, DryingPlace.STILL_AIR_M_PER_S, "a still room, 0.1 m/s");
   }
 
-  private static Parts whole(String typed) {
-    Parts parts = parts(typed, ALLOWED);
-    if (parts.air() == null && parts.humidity() == null) {
+  private static Map<Dimension, Span> whole(String typed) {
+    Map<Dimension, Span> parts = parts(typed, ALLOWED);
+    if (!parts.containsKey(TEMPERATURE) && !parts.containsKey(SHARE)) {
       throw unreadable(typed, ALLOWED);
     }
     return parts;
   }
 
-  static Parts parts(String typed, String allowed) {
-    Span air = null;
-    Span humidity = null;
-    Span speed = null;
+  /** The words of a room, taken apart. */
+  static Map<Dimension, Span> parts(String typed, String allowed) {
+    Map<Dimension, Span> parts = new EnumMap<>(Dimension.class);
     Matcher matcher = PART.matcher(typed);
     int end = 0;
     while (matcher.lookingAt()) {
       TypedAmount part = TypedAmount.read(matcher.group(1), allowed, AIR_SAYS);
-      if (part.is(Dimension.SHARE)) {
-        humidity = within(typed, part, 100, 0, 100, " %");
-      } else if (part.is(Dimension.SPEED)) {
-        speed = within(typed, part, 1, 0, FASTEST_M_PER_S, " m/s");
-      } else {
-        air = within(typed, part, 1, COLDEST_C, WARMEST_C, " \u00B0C");
-      }
+      AIR_SAYS.stream()
+          .filter(part::is)
+          .forEach(dimension -> parts.put(dimension, within(typed, part, dimension)));
       end = matcher.end();
       matcher.region(end, typed.length());
     }
     if (end == 0 || !typed.substring(end).isBlank()) {
       throw unreadable(typed, allowed);
     }
-    return new Parts(air, humidity, speed);
+    return parts;
   }
 
   private static MistypedException unreadable(String typed, String allowed) {
     return new MistypedException(typed, allowed, "write it like this");
   }
 
-  private static Span alone(String typed, String allowed, Function<Parts, @Nullable Span> part) {
-    Span span = part.apply(parts(typed, allowed));
-    if (span == null) {
-      throw new MistypedException(typed, allowed, "write it with its unit");
-    }
-    return span;
+  private static Span alone(String typed, String allowed, Dimension part) {
+    return Optional.ofNullable(parts(typed, allowed).get(part))
+        .orElseThrow(() -> new MistypedException(typed, allowed, "write it with its unit"));
   }
 
   private static double speed(String typed) {
-    return within(typed, TypedAmount.inUnit("m/s", typed), 1, 0, FASTEST_M_PER_S, " m/s").middle();
+    return within(typed, TypedAmount.inUnit("m/s", typed), Dimension.SPEED).middle();
   }
 
   /** Two ends are night and day; what is only rough is a doubt of the same air all day. */
@@ -350,15 +331,17 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
   }
 
   /** The ends of an amount in the unit of a sentence. */
-  private static Span within(
-      String typed, TypedAmount part, double perSi, double least, double most, String unit) {
-    double zero = part.is(Dimension.TEMPERATURE) ? ZERO_CELSIUS_K : 0;
+  private static Span within(String typed, TypedAmount part, Dimension dimension) {
+    Limit limit = Objects.requireNonNull(LIMITS.get(dimension));
     Span span =
-        new Span(perSi * (part.leastSi() - zero), perSi * (part.mostSi() - zero), part.between());
-    if (!(span.from() >= least - ROUNDING && span.to() <= most + ROUNDING)) {
+        new Span(
+            limit.perSi() * (part.leastSi() - limit.zero()),
+            limit.perSi() * (part.mostSi() - limit.zero()),
+            part.between());
+    if (!(span.from() >= limit.least() - ROUNDING && span.to() <= limit.most() + ROUNDING)) {
       throw new MistypedException(
           typed,
-          Math.round(least) + " to " + Math.round(most) + unit,
+          Math.round(limit.least()) + " to " + Math.round(limit.most()) + limit.unit(),
           "write the air beside the plates");
     }
     return span;
@@ -376,11 +359,6 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
 
   /** The log is taken to begin with the pour. */
   private static Room logged(EntryReader in, Path file) {
-    for (Field other : List.of(AIR, HUMIDITY)) {
-      if (in.has(other)) {
-        beside(in, other);
-      }
-    }
     Findings findings = new Findings(file.toString().replace('\\', '/'));
     Optional<LoggedRoom> room =
         new RoomLogReader(new Findings(findings.file()))

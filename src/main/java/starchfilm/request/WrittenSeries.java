@@ -4,10 +4,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.planning.Kitchen;
 import starchfilm.planning.SeriesRequest;
@@ -15,10 +13,6 @@ import starchfilm.planning.Varied;
 
 /** A series as written: {@code glycerol 15,20,25,30,35}. */
 final class WrittenSeries {
-  static final Field VARY = Field.of("series.vary");
-  static final Field REPLICATES = Field.of("series.replicates");
-  static final Field GROUPS = Field.of("series.groups");
-  static final Field SEED = Field.of("series.seed");
 
   private static final String VALUES = "numbers with commas between, such as 15,20,25";
   private static final Pattern SPAN = Pattern.compile("[0-9.,]+\\s*(?:-|\u2013|to)\\s*[0-9.,]+");
@@ -27,18 +21,21 @@ final class WrittenSeries {
   private WrittenSeries() {}
 
   static Optional<SeriesRequest> read(EntryReader in, Optional<Kitchen> kitchen, Clock clock) {
-    for (Field part : List.of(REPLICATES, GROUPS, SEED)) {
-      in.requireWhole(part, VARY);
+    for (String part : List.of("series.replicates", "series.groups", "series.seed")) {
+      in.requireWhole(part, "series.vary");
     }
-    if (!in.has(VARY)) {
+    if (!in.has("series.vary")) {
       return Optional.empty();
     }
-    Optional<Varied> what = in.all(VARY, words -> what(parts(words).get(0)));
-    Optional<List<Double>> values = in.all(VARY, words -> values(parts(words).get(1)));
+    Optional<Varied> what =
+        in.all("series.vary", words -> EntryReader.chosen(parts(words).get(0), Varied.values()));
+    Optional<List<Double>> values = in.all("series.vary", words -> values(parts(words).get(1)));
     Optional<List<String>> names =
-        in.one(GROUPS, typed -> Arrays.stream(typed.split(",", -1)).map(String::strip).toList());
-    Optional<Long> seed = in.one(SEED, typed -> whole(typed));
-    Optional<Long> replicates = in.one(REPLICATES, typed -> whole(typed));
+        in.one(
+            "series.groups",
+            typed -> Arrays.stream(typed.split(",", -1)).map(String::strip).toList());
+    Optional<Long> seed = in.one("series.seed", typed -> whole(typed));
+    Optional<Long> replicates = in.one("series.replicates", typed -> whole(typed));
     if (in.hasMistakes() || kitchen.isEmpty()) {
       return Optional.empty();
     }
@@ -47,15 +44,13 @@ final class WrittenSeries {
     long each = replicates.orElse((long) plates / groups);
     if (each < 1 || plates < each * groups) {
       in.refuse(
-          WrittenKitchen.PLATES,
-          plates
-              + " plates given for "
-              + groups
-              + " groups"
-              + (each > 1 ? " of " + each + " plates" : "")
-              + ", allowed "
-              + groups * Math.max(1, each)
-              + " or more; write how many there are in all");
+          "kitchen.plates",
+          "%d plates given for %d groups%s, allowed %d or more; write how many there are in all"
+              .formatted(
+                  plates,
+                  groups,
+                  each > 1 ? " of " + each + " plates" : "",
+                  groups * Math.max(1, each)));
       return Optional.empty();
     }
     return in.made(
@@ -70,8 +65,8 @@ final class WrittenSeries {
 
   /** How many plates a series takes at least, of which nobody said how many there are. */
   static int platesNeeded(EntryReader in) {
-    long each = in.one(REPLICATES, WrittenSeries::whole, 1L);
-    int pots = in.all(VARY, words -> values(parts(words).get(1)).size()).orElse(1);
+    long each = in.one("series.replicates", WrittenSeries::whole, 1L);
+    int pots = in.all("series.vary", words -> values(parts(words).get(1)).size()).orElse(1);
     return (int) Math.max(1, Math.min(1000, each * pots));
   }
 
@@ -84,11 +79,6 @@ final class WrittenSeries {
           typed, "what to vary and its values, such as glycerol 15,20,25", "write both");
     }
     return parts;
-  }
-
-  private static Varied what(String typed) {
-    return KnownName.find(
-        typed, List.of(Varied.values()), varied -> List.of(varied.name().toLowerCase(Locale.ROOT)));
   }
 
   private static List<Double> values(String typed) {

@@ -24,12 +24,6 @@ import starchfilm.planning.Supplies;
 
 /** What is in the cupboard, as written. */
 final class WrittenSupplies {
-  static final Field GLYCEROL = Field.of("supplies.glycerol");
-  static final Field PURITY = Field.of("supplies.purity");
-  static final Field PURE = Field.of("supplies.pure");
-  static final Field SALT = Field.of("supplies.salt");
-  static final Field STARCH = Field.of("supplies.starch");
-  static final Field VINEGAR = Field.of("supplies.vinegar");
 
   private static final String NONE = "none";
   private static final double ROOM_K = 293.15;
@@ -43,18 +37,19 @@ final class WrittenSupplies {
   private WrittenSupplies() {}
 
   static Optional<Supplies> read(EntryReader in, Optional<JarLevel> kept) {
-    if (!in.has(WrittenJar.JAR)) {
-      in.require(GLYCEROL, "what the jar holds, such as 250g, or none");
+    if (!in.has("jar.kept")) {
+      in.require("supplies.glycerol", "what the jar holds, such as 250g, or none");
     }
-    in.require(STARCH, "a starch you have, such as potato");
+    in.require("supplies.starch", "a starch you have, such as potato");
     return in.made(
         () -> {
           double jarKg = jarKg(in, kept);
           GlycerolStock jar = kept.map(one -> one.jar().stock()).orElseGet(() -> jar(in, jarKg));
           double acidity =
-              in.usually(VINEGAR, WrittenSupplies::shareOrNone, 0.05, "vinegar of 5 % acid");
+              in.usually(
+                  "supplies.vinegar", WrittenSupplies::shareOrNone, 0.05, "vinegar of 5 % acid");
           List<StarchAtHand> starches =
-              in.all(STARCH, words -> starches(in, words)).orElse(List.of());
+              in.all("supplies.starch", words -> starches(in, words)).orElse(List.of());
           return new Supplies(jar, jarKg, starches, acidity);
         });
   }
@@ -63,22 +58,24 @@ final class WrittenSupplies {
   private static double jarKg(EntryReader in, Optional<JarLevel> kept) {
     double kgPerM3 =
         kept.map(one -> kgPerM3(one.jar().stock().glycerolFraction()))
-            .orElseGet(() -> kgPerM3(in.one(PURITY, Quantities::shareOrRange, UNKNOWN_PURITY)));
+            .orElseGet(
+                () -> kgPerM3(in.one("supplies.purity", Quantities::shareOrRange, UNKNOWN_PURITY)));
     double leastKg =
         kept.map(one -> Math.floor(one.leftBandKg().low() * TENTHS) / TENTHS).orElse(Double.NaN);
     double kg =
         in.one(
-            GLYCEROL,
+            "supplies.glycerol",
             typed -> isNone(typed) ? 0 : Quantities.massKg(typed, kgPerM3).value(),
             leastKg);
-    if (in.has(GLYCEROL) && in.one(GLYCEROL, WrittenSupplies::isVolume, false)) {
+    if (in.has("supplies.glycerol")
+        && in.one("supplies.glycerol", WrittenSupplies::isVolume, false)) {
       in.assume("glycerol measured at 20 \u00B0C, " + Figures.of(kgPerM3 / 1e3, 3) + " g/ml");
     }
     kept.ifPresent(
         one -> {
           in.remark(one.sentence());
           one.tooLittleFor(kg).ifPresent(text -> in.remark("It is to give " + text + "."));
-          if (!in.has(GLYCEROL)) {
+          if (!in.has("supplies.glycerol")) {
             in.assume(
                 "no more glycerol than the low end of what is left, " + Figures.grams(kg) + " g");
           }
@@ -104,46 +101,51 @@ final class WrittenSupplies {
   }
 
   private static GlycerolStock jar(EntryReader in, double jarKg) {
-    if (in.has(PURITY) && in.has(PURE)) {
-      in.refuse(in.quoted(PURITY) + " and " + in.quoted(PURE) + " say the same; leave one out");
+    if (in.has("supplies.purity") && in.has("supplies.pure")) {
+      in.refuse(
+          in.quoted("supplies.purity")
+              + " and "
+              + in.quoted("supplies.pure")
+              + " say the same; leave one out");
     }
-    double salt = in.one(SALT, Quantities::share, 0.0);
-    GlycerolOrigin origin = JarOrigin.of(in, SALT, salt);
+    double salt = in.one("supplies.salt", Quantities::share, 0.0);
+    GlycerolOrigin origin = JarOrigin.of(in, "supplies.salt", salt);
     Estimate glycerol = purity(in, jarKg, salt);
     if (glycerol.value() <= 1 && glycerol.value() + salt > 1 + 1e-9) {
       in.refuse(
-          SALT,
-          in.one(SALT, String::strip, "")
-              + " beside the glycerol makes more than 100 % of the jar, allowed 100 % together;"
-              + " what is left is water");
+          "supplies.salt",
+          """
+          %s beside the glycerol makes more than 100 %% of the jar, allowed 100 %% together; what \
+          is left is water"""
+              .formatted(in.word("supplies.salt")));
     }
     return new GlycerolStock(glycerol, Estimate.exact(salt), origin);
   }
 
   private static Estimate purity(EntryReader in, double jarKg, double salt) {
-    if (in.has(PURE)) {
-      double pureKg = in.one(PURE, typed -> Quantities.massKg(typed).value(), Double.NaN);
+    if (in.has("supplies.pure")) {
+      double pureKg =
+          in.one("supplies.pure", typed -> Quantities.massKg(typed).value(), Double.NaN);
       if (pureKg > jarKg || pureKg < 0) {
-        String held = in.one(GLYCEROL, String::strip, "");
+        String held = in.word("supplies.glycerol");
         in.refuse(
-            PURE,
-            in.one(PURE, String::strip, "")
-                + " of pure glycerol given in a jar of "
-                + held
-                + ", allowed 0 g to "
-                + held
-                + "; check both, or assay the jar");
+            "supplies.pure",
+            """
+            %s of pure glycerol given in a jar of %s, allowed 0 g to %s; check both, or assay the \
+            jar"""
+                .formatted(in.word("supplies.pure"), held, held));
       }
       return Estimate.exact(jarKg > 0 ? pureKg / jarKg : 1);
     }
-    if (in.has(PURITY)) {
-      Optional<Estimate> share = in.one(PURITY, Quantities::shareOrRange);
+    if (in.has("supplies.purity")) {
+      Optional<Estimate> share = in.one("supplies.purity", Quantities::shareOrRange);
       if (share.isPresent() && (share.get().value() <= 0 || share.get().value() > 1)) {
         in.refuse(
-            PURITY,
-            in.one(PURITY, String::strip, "")
-                + " given, allowed more than 0 to 100 %; write the glycerol in the jar in per cent,"
-                + " such as 82%");
+            "supplies.purity",
+            """
+            %s given, allowed more than 0 to 100 %%; write the glycerol in the jar in per cent, \
+            such as 82%%"""
+                .formatted(in.word("supplies.purity")));
       }
       return share.orElse(UNKNOWN_PURITY);
     }
@@ -162,14 +164,16 @@ final class WrittenSupplies {
   /** A starch as written, its amount and moisture perhaps left out. */
   record Written(
       StarchKind kind, boolean isFlour, Optional<String> mass, Optional<String> moisture) {
+    /** What of it is neither starch nor water; empty where it is starch. */
+    Optional<String> inert() {
+      return isFlour ? Optional.of(Flour.range(kind)) : Optional.empty();
+    }
+
     String remark() {
-      return "Flour is not starch: of "
-          + kind
-          + " flour "
-          + Flour.range(kind)
-          + " counts as solids that are no starch (protein, fibre, fat, ash), the rest as "
-          + kind
-          + " starch with its water.";
+      return """
+          Flour is not starch: of %s flour %s counts as solids that are no starch (protein, fibre, \
+          fat, ash), the rest as %s starch with its water."""
+          .formatted(kind, Flour.range(kind), kind);
     }
   }
 
