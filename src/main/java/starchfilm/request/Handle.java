@@ -1,9 +1,12 @@
 package starchfilm.request;
 
+import java.math.MathContext;
 import java.util.Locale;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Setting;
 import starchfilm.files.amount.Unit;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * What can be moved about a recipe before it is poured, in the reader's unit. Ends and usual ranges
@@ -93,6 +96,12 @@ public enum Handle {
   /** Where it stands for a casting, to its step. */
   public double of(Casting casting) {
     return toStep(Unit.known(unit).orElse(Unit.PER_CENT).of(setting.of(casting)));
+  }
+
+  /** The fields of a trial with it elsewhere, in its unit. */
+  ObjectValue moved(TrialQuestion.Base trial, double to) {
+    double si = Unit.known(unit).orElse(Unit.PER_CENT).si(Estimate.exact(to)).value();
+    return new SettingFields(trial.trial(), new MathContext(9)).with(trial.fields(), setting, si);
   }
 
   /** A figure to the nearest step. */

@@ -15,10 +15,7 @@ import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Findings;
-import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ObjectValue;
-import starchfilm.files.json.Located.Place;
-import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.saving.CastingFields;
@@ -83,7 +80,7 @@ public record NewTrial(
     Optional<TrialQuestion.Base> read =
         TrialQuestion.over(
             in,
-            own(start.with("name", text("name", name)), poured, byS),
+            own(start.with("name", name), poured, byS),
             base.map(TrialQuestion.Base::trial),
             folder,
             clock);
@@ -131,17 +128,14 @@ public record NewTrial(
     Path here = folder.toAbsolutePath().normalize();
     if (there.startsWith(here)) {
       String name = here.relativize(there).toString().replace('\\', '/');
-      fields = fields.with("from", text("from", name));
+      fields = fields.with("from", name);
     }
     return change.isPresent() ? change.get().on(fields) : fields;
   }
 
   private static ObjectValue own(
       ObjectValue start, Optional<LocalDateTime> poured, OptionalDouble byS) {
-    ObjectValue own =
-        poured.isPresent()
-            ? start.with("poured_at", text("poured_at", poured.get().toString()))
-            : start;
+    ObjectValue own = poured.isPresent() ? start.with("poured_at", poured.get().toString()) : start;
     // A day that was not understood is refused once everything is read.
     return byS.isPresent() && !Double.isNaN(byS.getAsDouble())
         ? own.with(
@@ -150,10 +144,6 @@ public record NewTrial(
                 "when.by",
                 BigDecimal.valueOf(byS.getAsDouble() / DAY_S).setScale(2, RoundingMode.HALF_UP)))
         : own;
-  }
-
-  private static Located text(String path, String text) {
-    return new TextValue(new Place(path, 1, 1), text);
   }
 
   /** A trial file names its log by the name it has beside it. */

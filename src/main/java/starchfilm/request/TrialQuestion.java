@@ -43,6 +43,9 @@ import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.TypedValue;
 import starchfilm.files.saving.CastingFields;
+import starchfilm.files.saving.FreshTrial;
+import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.TrialTree;
 import starchfilm.material.air.AirState;
 
 /**
@@ -87,6 +90,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
   /** A trial file that was read and is sound. */
   public record Base(Trial trial, ObjectValue fields) {
+    private static final String SKETCH = "sketch";
+
     /**
      * A trial with the fields of its file, those that are wrong left out.
      *
@@ -102,6 +107,52 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       } catch (UnreadableFileException changed) {
         return Optional.empty();
       }
+    }
+
+    /**
+     * A trial that may not be written yet.
+     *
+     * @param text its text
+     * @param file the file it is or would be in
+     * @throws NotWrittenException where it has faults
+     */
+    public static Base of(String text, Path file) throws NotWrittenException {
+      Findings findings = new Findings(SKETCH);
+      Trial trial = sound(new TrialReader().read(text, file, findings), findings);
+      try {
+        return new Base(trial, (ObjectValue) new LocatedReader().read(text));
+      } catch (UnreadableFileException impossible) {
+        throw new IllegalStateException("the text was read before", impossible);
+      }
+    }
+
+    /** The same of its fields. */
+    static Base of(ObjectValue fields, Path file) throws NotWrittenException {
+      Findings findings = new Findings(SKETCH);
+      return new Base(sound(new TrialReader().read(fields, file, findings), findings), fields);
+    }
+
+    private static Trial sound(Optional<Trial> trial, Findings findings)
+        throws NotWrittenException {
+      if (trial.isEmpty() || !findings.faults().isEmpty()) {
+        throw new NotWrittenException(findings.faults());
+      }
+      return trial.get();
+    }
+
+    /** The same to be poured again, without its history. */
+    public Base fresh() throws NotWrittenException {
+      return of(FreshTrial.of(fields), trial.file());
+    }
+
+    /** The same with another text in a field. */
+    public Base with(String path, String text) throws NotWrittenException {
+      return of(fields.with(path, text), trial.file());
+    }
+
+    /** The text of a file with these fields. */
+    public String text() {
+      return TrialTree.text(TrialTree.of(fields));
     }
   }
 
@@ -165,8 +216,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       in.requireWhole("so far.film-only", "so far.weighed");
       return base;
     }
-    ObjectValue fields =
-        base.map(Base::fields).orElseGet(() -> NOTHING.with("name", text("name", "as typed")));
+    ObjectValue fields = base.map(Base::fields).orElseGet(() -> NOTHING.with("name", "as typed"));
     if (whatIf) {
       // What happened to the real plate says nothing about the one that is asked for.
       fields = fields.without("weighings", "faults", "pulls", "dry_thickness_um", "rating");

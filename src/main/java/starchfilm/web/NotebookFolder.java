@@ -18,6 +18,7 @@ import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.SoundPart;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
+import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.HttpError;
 
 /**
@@ -97,6 +98,11 @@ record NotebookFolder(Path root, KeptReadings readings) {
       // Falls through: such a name cannot be a file of the folder.
     }
     throw HttpError.notFound("This name is not in the folder of the trials.");
+  }
+
+  /** A trial as it would be in a file of the folder. */
+  TrialQuestion.Base sketched(String text) throws NotWrittenException {
+    return TrialQuestion.Base.of(text, root.resolve("sketch.json"));
   }
 
   /**

@@ -1,11 +1,10 @@
 package starchfilm.web;
 
 import java.util.List;
-import java.util.Map;
 import starchfilm.files.notebook.FileWord;
-import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.HttpError;
 
 /** Where the glycerol of a trial to be poured comes from, chosen on a page. */
@@ -18,15 +17,16 @@ final class OriginChoice {
 
   private OriginChoice() {}
 
-  /** The text of a trial file with the choice of a form in it; without a choice as it was. */
-  static String applied(String chosen, String text) throws NotWrittenException {
+  /** A trial with the choice of a form in it; without a choice as it was. */
+  static TrialQuestion.Base applied(String chosen, TrialQuestion.Base trial)
+      throws NotWrittenException {
     if (chosen.isEmpty()) {
-      return text;
+      return trial;
     }
     if (!WORDS.contains(chosen)) {
       throw HttpError.malformed(
           "The glycerol comes from one of: " + String.join(", ", WORDS) + ".");
     }
-    return FieldEdit.with(text, Map.of("recipe.glycerol.origin", chosen));
+    return trial.with("recipe.glycerol.origin", chosen);
   }
 }

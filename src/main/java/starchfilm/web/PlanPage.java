@@ -13,7 +13,6 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.files.notebook.FileWord;
-import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.forecast.TrialForecast;
@@ -24,6 +23,7 @@ import starchfilm.report.plan.SharedPotfuls;
 import starchfilm.report.words.Figures;
 import starchfilm.request.Handle;
 import starchfilm.request.Sketch;
+import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
@@ -54,8 +54,6 @@ record PlanPage(PageContext desk) {
    */
   record Start(String key, String name) {}
 
-  private record Base(String key, Trial trial, String text) {}
-
   /** What the handles and fields say. */
   private record Moved(
       Sketch sketch, String room, int plates, double potL, String origin, OptionalDouble byDays) {}
@@ -64,10 +62,13 @@ record PlanPage(PageContext desk) {
    * A moved recipe in potfuls.
    *
    * @param shares how its plates are shared out over potfuls
-   * @param texts for each share the text of a trial file
-   * @param trials for each share the trial
+   * @param made for each share a trial
    */
-  private record Cooked(List<PotShare> shares, List<String> texts, List<Trial> trials) {}
+  private record Cooked(List<PotShare> shares, List<TrialQuestion.Base> made) {
+    List<Trial> trials() {
+      return made.stream().map(TrialQuestion.Base::trial).toList();
+    }
+  }
 
   void addTo(Routes.Table table) {
     table
@@ -81,7 +82,7 @@ record PlanPage(PageContext desk) {
   }
 
   private Response page(int status, Fields fields, List<String> why) throws NotWrittenException {
-    Base base = base(fields.text(BASE));
+    TrialQuestion.Base base = base(fields);
     Map<String, Object> values = values(base, fields);
     values.put("starts", starts());
     Set<String> rooms = new TreeSet<>(rooms().keySet());
@@ -96,13 +97,13 @@ record PlanPage(PageContext desk) {
     if (!request.partial()) {
       return plan(request);
     }
-    return desk.part("plan", "redrawn", values(base(request.query().text(BASE)), request.query()));
+    return desk.part("plan", "redrawn", values(base(request.query()), request.query()));
   }
 
-  private Map<String, Object> values(Base base, Fields fields) {
+  private Map<String, Object> values(TrialQuestion.Base base, Fields fields) {
     Moved moved = moved(base, fields);
     Map<String, Object> values = new HashMap<>();
-    values.put(BASE, base.key());
+    values.put(BASE, key(fields));
     values.put("baseName", base.trial().name());
     values.put(ROOM, moved.room());
     values.put(PLATES, moved.plates());
@@ -132,18 +133,18 @@ record PlanPage(PageContext desk) {
   }
 
   /** As it is, but without what its plates were seen to do. */
-  private TrialForecast unmoved(Base base) throws NotWrittenException {
+  private TrialForecast unmoved(TrialQuestion.Base base) throws NotWrittenException {
     Trial trial = base.trial();
-    String text =
-        Sketch.of(trial)
-            .applied(trial, base.text(), trial.name(), trial.casting().pour().plates(), 0);
-    return desk.bench().sketch(trial(text)).forecast();
+    int plates = trial.casting().pour().plates();
+    return desk.bench()
+        .sketch(Sketch.of(trial).applied(base, trial.name(), plates, 0).trial())
+        .forecast();
   }
 
   /** The handles of a form; those of another recipe, or room, say nothing about this one. */
-  private Moved moved(Base base, Fields fields) {
+  private Moved moved(TrialQuestion.Base base, Fields fields) {
     Casting casting = base.trial().casting();
-    boolean moved = fields.text("was").equals(base.key());
+    boolean moved = fields.text("was").equals(key(fields));
     Sketch sketch = Sketch.of(base.trial());
     for (Handle handle : sketch.figures().keySet()) {
       if (moved && fields.has(handle.key())) {
@@ -213,47 +214,39 @@ record PlanPage(PageContext desk) {
     return rooms;
   }
 
-  private Cooked cooked(Base base, Moved moved, String name) throws NotWrittenException {
-    double inPotKg =
-        trial(applied(base, moved, name, moved.plates())).recipe().massKg() / moved.plates();
-    List<PotShare> shares = PotShare.of(inPotKg, moved.potL() * M3_PER_LITRE, moved.plates());
-    List<String> texts = new ArrayList<>();
-    List<Trial> trials = new ArrayList<>();
+  private Cooked cooked(TrialQuestion.Base base, Moved moved, String name)
+      throws NotWrittenException {
+    double inPotKg = moved(base, moved, name, moved.plates()).trial().recipe().massKg();
+    List<PotShare> shares =
+        PotShare.of(inPotKg / moved.plates(), moved.potL() * M3_PER_LITRE, moved.plates());
+    List<TrialQuestion.Base> made = new ArrayList<>();
     for (PotShare share : shares) {
-      String text = applied(base, moved, name, share.plates());
-      texts.add(text);
-      trials.add(trial(text));
+      made.add(moved(base, moved, name, share.plates()));
     }
-    return new Cooked(shares, texts, trials);
+    return new Cooked(shares, made);
   }
 
-  private static String applied(Base base, Moved moved, String name, int plates)
-      throws NotWrittenException {
-    String text =
-        moved.sketch().applied(base.trial(), base.text(), name, plates, PotShare.LEFT_IN_POT);
+  private static TrialQuestion.Base moved(
+      TrialQuestion.Base base, Moved moved, String name, int plates) throws NotWrittenException {
+    TrialQuestion.Base made = moved.sketch().applied(base, name, plates, PotShare.LEFT_IN_POT);
     if (!moved.room().equals(base.trial().casting().place().name())) {
-      text = FieldEdit.with(text, Map.of("room.name", moved.room()));
+      made = made.with("room.name", moved.room());
     }
     return Handle.PLASTICISER.isFree(base.trial().casting())
-        ? OriginChoice.applied(moved.origin(), text)
-        : text;
-  }
-
-  private Trial trial(String text) throws NotWrittenException {
-    return Sketch.read(desk.folder().root(), text);
+        ? OriginChoice.applied(moved.origin(), made)
+        : made;
   }
 
   private Response keep(Request request) throws NotWrittenException {
     Fields posted = request.posted();
-    Base base = base(posted.text(BASE));
+    TrialQuestion.Base base = base(posted);
     String name = posted.text("name");
     if (name.isEmpty()) {
       return page(422, posted, List.of("The new trial needs a name."));
     }
     try {
-      String text = cooked(base, moved(base, posted), name).texts().get(0);
       return desk.toTrial(
-          desk.folder().create(name, text),
+          desk.folder().create(name, cooked(base, moved(base, posted), name).made().get(0).text()),
           "Saved as a new trial. Note its pour as soon as it is poured.");
     } catch (NotWrittenException e) {
       return page(422, posted, NoteDesk.sentences(e));
@@ -293,12 +286,17 @@ record PlanPage(PageContext desk) {
     return starts;
   }
 
-  private Base base(String key) throws NotWrittenException {
-    String chosen = key.isEmpty() ? STARTER_MARK + "first-film" : key;
-    String text =
-        chosen.startsWith(STARTER_MARK)
-            ? TextPage.starterText(chosen.substring(STARTER_MARK.length()))
-            : TrialFileText.of(desk.folder().trialFile(chosen)).text();
-    return new Base(chosen, trial(text), text);
+  private static String key(Fields fields) {
+    String chosen = fields.text(BASE);
+    return chosen.isEmpty() ? STARTER_MARK + "first-film" : chosen;
+  }
+
+  private TrialQuestion.Base base(Fields fields) throws NotWrittenException {
+    String chosen = key(fields);
+    return desk.folder()
+        .sketched(
+            chosen.startsWith(STARTER_MARK)
+                ? TextPage.starterText(chosen.substring(STARTER_MARK.length()))
+                : TrialFileText.of(desk.folder().trialFile(chosen)).text());
   }
 }

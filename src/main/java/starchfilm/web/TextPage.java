@@ -10,7 +10,6 @@ import java.util.Set;
 import starchfilm.files.json.PackedText;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.ChangedMeanwhileException;
-import starchfilm.files.saving.FreshTrial;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.request.NewTrial;
@@ -105,11 +104,12 @@ record TextPage(PageContext desk) {
   private Response start(Request request) throws NotWrittenException {
     Fields posted = request.posted();
     String name = posted.text("name");
-    String text =
+    TrialQuestion.Base starter =
+        desk.folder().sketched(starterText(posted.text("starter"))).fresh();
+    TrialQuestion.Base made =
         OriginChoice.applied(
-            posted.text(OriginChoice.FIELD),
-            FreshTrial.from(starterText(posted.text("starter")), name));
-    return begun(desk.folder().create(name.isEmpty() ? "trial" : name, text), "");
+            posted.text(OriginChoice.FIELD), name.isEmpty() ? starter : starter.with("name", name));
+    return begun(desk.folder().create(name.isEmpty() ? "trial" : name, made.text()), "");
   }
 
   private Response again(Request request) throws NotWrittenException {

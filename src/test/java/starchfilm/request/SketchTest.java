@@ -19,21 +19,17 @@ class SketchTest {
   @ParameterizedTest
   @MethodSource("trials")
   void thePotHoldsWhatIsPouredOverTheWholeRange(Path file) throws Exception {
-    String text = Files.readString(file);
-    Trial base = Sketch.read(file.toAbsolutePath().getParent(), text);
-    double now = Sketch.of(base).figures().get(Handle.PLASTICISER);
+    TrialQuestion.Base base = TrialQuestion.Base.of(Files.readString(file), file);
+    double now = Sketch.of(base.trial()).figures().get(Handle.PLASTICISER);
     for (int tenths = 5; tenths <= 120; tenths++) {
       for (int plates : new int[] {1, 2, 5}) {
         for (double plasticiser : new double[] {5, now, 70}) {
           Sketch sketch =
-              Sketch.of(base)
+              Sketch.of(base.trial())
                   .with(Handle.WET, tenths / 10.0)
                   .with(Handle.PLASTICISER, plasticiser)
                   .with(Handle.STARCH, 3 + tenths / 15);
-          Trial moved =
-              Sketch.read(
-                  file.toAbsolutePath().getParent(),
-                  sketch.applied(base, text, "moved", plates, SPARE));
+          Trial moved = sketch.applied(base, "moved", plates, SPARE).trial();
           assertThat(moved.casting().paste().massKg() / moved.casting().pouredOnAllKg())
               .as("%s on %d plates: paste in the pot over paste poured", sketch, plates)
               .isBetween(1.03, 1.3);
@@ -45,13 +41,11 @@ class SketchTest {
   @ParameterizedTest
   @MethodSource("trials")
   void everyHandleComesToStandWhereItWasMoved(Path file) throws Exception {
-    String text = Files.readString(file);
-    Path folder = file.toAbsolutePath().getParent();
-    Trial base = Sketch.read(folder, text);
-    for (Handle handle : Sketch.of(base).figures().keySet()) {
+    TrialQuestion.Base base = TrialQuestion.Base.of(Files.readString(file), file);
+    Sketch still = Sketch.of(base.trial());
+    for (Handle handle : still.figures().keySet()) {
       for (double to : new double[] {handle.usual().least(), handle.usual().most()}) {
-        String moved = Sketch.of(base).with(handle, to).applied(base, text, "moved", 2, SPARE);
-        Trial trial = Sketch.read(folder, moved);
+        Trial trial = still.with(handle, to).applied(base, "moved", 2, SPARE).trial();
         assertThat(handle.of(trial.casting()))
             .as("%s moved to %s", handle, to)
             .isCloseTo(to, within(handle == Handle.PLASTICISER ? 1 : handle.step()));
@@ -71,9 +65,10 @@ class SketchTest {
          "pour": {"plates": 1, "wet_thickness_mm": 5,
                   "plate": {"length_mm": 300, "width_mm": 200}}}
         """;
-    Trial base = Sketch.read(Path.of("").toAbsolutePath(), text);
+    TrialQuestion.Base base = TrialQuestion.Base.of(text, Path.of("sketch.json"));
 
-    String twice = Sketch.of(base).with(Handle.WET, 5).applied(base, text, "twice", 2, SPARE);
+    String twice =
+        Sketch.of(base.trial()).with(Handle.WET, 5).applied(base, "twice", 2, SPARE).text();
 
     assertThat(twice.replaceAll("\\s", ""))
         .contains("\"from\":40.0,\"to\":48.0", "\"volume_ml\":13.0", "\"volume_ml\":740")

@@ -1,5 +1,6 @@
 package starchfilm.files.json;
 
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,6 +95,18 @@ public sealed interface Located {
                   Map.of(),
                   List.of());
       return with(key, inner.with(path.substring(dot + 1), value));
+    }
+
+    /** The same with a text in a field, as if it stood in a file. */
+    public ObjectValue with(String path, String text) {
+      return with(path, new TextValue(new Place(path, 1, 1), text));
+    }
+
+    /** The same with a number in a field. */
+    public ObjectValue with(String path, BigDecimal number) {
+      return with(
+          path,
+          new NumberValue(new Place(path, 1, 1), number.toPlainString(), number.doubleValue()));
     }
 
     /**

@@ -1,6 +1,5 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import starchfilm.files.json.Located.ObjectValue;
 
@@ -29,22 +28,6 @@ public final class FreshTrial {
   private FreshTrial() {}
 
   /**
-   * Makes a trial from another one's text.
-   *
-   * @param text the text of a trial file
-   * @param name what the new trial is called; empty to keep the name
-   * @return the text of the new file
-   * @throws NotWrittenException where the text is no JSON object
-   */
-  public static String from(String text, String name) throws NotWrittenException {
-    ObjectNode trial = withoutHistory(text);
-    if (!name.isEmpty()) {
-      trial.put("name", name);
-    }
-    return TrialTree.text(trial);
-  }
-
-  /**
    * The fields of a trial to be poured again.
    *
    * @param trial the fields of another
@@ -52,21 +35,5 @@ public final class FreshTrial {
    */
   public static ObjectValue of(ObjectValue trial) {
     return trial.without(HISTORY.toArray(String[]::new)).without(ROOM_LOG);
-  }
-
-  /**
-   * The tree of a trial to be poured again.
-   *
-   * @param text the text of another
-   * @return the same without its history
-   * @throws NotWrittenException where the text is no JSON object
-   */
-  public static ObjectNode withoutHistory(String text) throws NotWrittenException {
-    ObjectNode trial = TrialTree.of(text);
-    trial.remove(HISTORY);
-    if (trial.get("room") instanceof ObjectNode room) {
-      room.remove(ROOM_LOG.substring(ROOM_LOG.indexOf('.') + 1));
-    }
-    return trial;
   }
 }
