@@ -248,11 +248,11 @@ final class App implements Runnable {
         && missing.getMissing().size() == 1) {
       ArgSpec arg = missing.getMissing().get(0);
       return arg.isOption()
-          ? ((OptionSpec) arg).longestName()
-              + ": too few words given; it takes "
-              + arg.paramLabel()
-              + ". "
-              + String.join(" ", arg.description()).replace("%%", "%")
+          ? "%s: too few words given; it takes %s. %s"
+              .formatted(
+                  ((OptionSpec) arg).longestName(),
+                  arg.paramLabel(),
+                  String.join(" ", arg.description()).replace("%%", "%"))
           : "no file named; write " + arg.paramLabel();
     }
     if (exception instanceof UnmatchedArgumentException unknown) {

@@ -2,8 +2,11 @@ package starchfilm.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.trial.Trial;
+import starchfilm.learning.Workshops;
 import starchfilm.request.Field;
 
 /**
@@ -22,6 +25,27 @@ record Asked(CommandContext surroundings, OptionEntries entries) {
 
   PlainPrinter err() {
     return surroundings.err();
+  }
+
+  Clock clock() {
+    return surroundings.clock();
+  }
+
+  /** Where the command runs. */
+  Path here() {
+    return surroundings.workingDirectory();
+  }
+
+  /** A path as the user typed it, from where the command runs. */
+  Path resolve(Path typed) {
+    return surroundings.resolve(typed);
+  }
+
+  /** What was learnt beside some trials; a file of it that cannot be read is reported. */
+  Workshops workshops(List<Trial> trials) {
+    Workshops workshops = new Workshops(clock());
+    workshops.faults(trials).forEach(fault -> err().println(fault.sentence()));
+    return workshops;
   }
 
   boolean has(String key) {

@@ -1,6 +1,5 @@
 package starchfilm.cli;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -29,11 +28,11 @@ record AssayCommand(Asked asked) implements Callable<Integer> {
     if (!results.areOnStandardOutput()) {
       new AssayText(asked.out()).write(AssaySheet.of(assay), request.assumptions());
     }
-    asked.word("keep.keep").ifPresent(name -> keep(name, assay, results.areOnStandardOutput()));
+    asked.path("keep.keep").ifPresent(name -> keep(name, assay, results.areOnStandardOutput()));
     return ExitCodes.DONE;
   }
 
-  private void keep(String typed, Assay assay, boolean quiet) {
+  private void keep(Path typed, Assay assay, boolean quiet) {
     JarContent content =
         assay
             .content()
@@ -44,32 +43,28 @@ record AssayCommand(Asked asked) implements Callable<Integer> {
                             + typed
                             + ": not kept, because the figures contradict each other."));
     try {
-      Path path = asked.surroundings().resolve(Path.of(typed)).toAbsolutePath();
+      Path path = asked.resolve(typed).toAbsolutePath();
       SafeFile.Written written =
           JarFile.keep(
               path.resolveSibling(""),
               String.valueOf(path.getFileName()),
               assay.massKg(),
               content.stock(assay.origin()),
-              LocalDateTime.now(asked.surroundings().clock()));
+              LocalDateTime.now(asked.clock()));
       List<String> said = new ArrayList<>(written.remarks());
       said.add(
-          "Kept as "
-              + typed
-              + ".jar.json"
-              + written
-                  .before()
-                  .map(before -> "; the jar before is in " + before.getFileName())
-                  .orElse("")
-              + ". Take from it with \"jar\": \""
-              + path.getFileName()
-              + "\" under glycerol in a trial, or plan --jar "
-              + typed
-              + ".");
+          """
+          Kept as %s.jar.json%s. Take from it with "jar": "%s" under glycerol in a trial, or plan \
+          --jar %s."""
+              .formatted(
+                  typed,
+                  written
+                      .before()
+                      .map(before -> "; the jar before is in " + before.getFileName())
+                      .orElse(""),
+                  path.getFileName(),
+                  typed));
       (quiet ? asked.err() : asked.out()).printSentences(said);
-    } catch (InvalidPathException impossible) {
-      throw CommandFailure.wrongInput(
-          "--keep " + typed + ": cannot be a file name here; choose another.");
     } catch (NotWrittenException refused) {
       Fault why = refused.faults().get(0);
       throw CommandFailure.wrongInput(

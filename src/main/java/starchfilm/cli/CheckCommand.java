@@ -32,29 +32,25 @@ record CheckCommand(Asked asked) implements Callable<Integer> {
       throw CommandFailure.wrongInput("no file named; write FILE-OR-FOLDER");
     }
     Results results = asked.results();
-    Notebook notebook = TrialFiles.checked(files, asked.surroundings());
+    Notebook notebook = TrialFiles.checked(asked, files);
+    int exitCode = notebook.faults().isEmpty() ? ExitCodes.DONE : ExitCodes.WRONG_INPUT;
     results.write(() -> Answers.check(notebook));
     FirstFaults.sentences(notebook.faults()).forEach(asked.err()::println);
     if (results.areOnStandardOutput()) {
-      return TrialFiles.exitCode(notebook, true);
+      return exitCode;
     }
     TrialFiles.remarks(notebook).forEach(asked.out()::println);
     asked.out().printSentences(notebook.jars().stream().map(JarLevel::sentence).toList());
     int sound = notebook.trials().size();
     long faulty = notebook.faults().stream().map(fault -> fault.file()).distinct().count();
+    String faults = Plural.of(notebook.faults().size(), "fault");
     asked
         .out()
         .println(
             Plural.of(sound, "trial")
                 + " sound"
-                + (faulty == 0
-                    ? "."
-                    : ", "
-                        + Plural.of(faulty, "file")
-                        + " with "
-                        + Plural.of(notebook.faults().size(), "fault")
-                        + "."));
-    return TrialFiles.exitCode(notebook, true);
+                + (faulty == 0 ? "." : ", " + Plural.of(faulty, "file") + " with " + faults + "."));
+    return exitCode;
   }
 
   private void tell(TrialField field) {

@@ -29,27 +29,22 @@ record CompareCommand(Asked asked) implements Callable<Integer> {
             .word(PAGE)
             .or(() -> results.isEmpty() ? Optional.of("starchfilm.html") : Optional.empty());
     results.to(PAGE, page, OutputFile.Kind.COMPARISON);
-    Notebook notebook = TrialFiles.read(asked.paths("files.files"), asked.surroundings());
-    TrialFiles.tell(notebook, asked.surroundings());
-    Workshops workshops = TrialFiles.workshops(notebook.trials(), asked.surroundings());
-    workshops.outdated(notebook.trials()).forEach(asked.err()::println);
-    workshops.copies(notebook.trials()).forEach(asked.err()::println);
-    TrialForecasts forecasts = TrialForecasts.of(notebook.trials(), workshops);
-    forecasts.failures().forEach(asked.err()::println);
+    TrialFiles files = TrialFiles.read(asked, asked.paths("files.files"));
+    files.tell();
+    Notebook notebook = files.notebook();
+    Workshops workshops = asked.workshops(files.trials());
+    workshops.outdated(files.trials()).forEach(asked.err()::println);
+    workshops.copies(files.trials()).forEach(asked.err()::println);
+    TrialForecasts forecasts = files.forecasts(workshops, "to compare");
     List<TrialForecast> trials = forecasts.forecasts();
-    if (trials.isEmpty()) {
-      throw forecasts.failures().isEmpty()
-          ? CommandFailure.wrongInput("no trial without a fault to compare; nothing written.")
-          : CommandFailure.notComputed("no trial could be forecast; nothing written.");
-    }
     Comparison comparison = Comparison.of(notebook, forecasts);
     results.write(() -> Answers.compare(trials, comparison.troubles(), comparison.remarks()));
     results.write(PAGE, () -> page(comparison, notebook, workshops));
     results.say(PAGE, Plural.of(comparison.trials().size(), "trial") + " on ", ".");
-    if (!TrialFiles.isEachUsed(notebook)) {
+    if (!files.isEachUsed()) {
       asked.err().println("starchfilm: files with a fault are left out.");
     }
-    return TrialFiles.exitCode(notebook, forecasts.failures().isEmpty());
+    return files.exitCode(forecasts.failures().isEmpty());
   }
 
   private static String page(Comparison comparison, Notebook notebook, Workshops workshops) {

@@ -20,7 +20,6 @@ record DryCommand(Asked asked) implements Callable<Integer> {
   @Override
   public Integer call() {
     Results results = asked.results(OutputFile.Kind.CURVE, OutputFile.Kind.FORECAST);
-    OptionEntries entries = asked.entries();
     OneTrial one =
         OneTrial.read(
             asked,
@@ -28,13 +27,9 @@ record DryCommand(Asked asked) implements Callable<Integer> {
             "dry",
             "a trial file, or at least --starch, --water and --wet");
     TrialQuestion question =
-        TrialQuestion.read(
-            entries,
-            one.base(),
-            asked.surroundings().workingDirectory(),
-            asked.surroundings().clock());
+        TrialQuestion.read(asked.entries(), one.base(), asked.here(), asked.clock());
     Trial trial = question.trial();
-    Workshops workshops = TrialFiles.workshops(List.of(trial), asked.surroundings());
+    Workshops workshops = asked.workshops(List.of(trial));
     Workshop workshop = workshops.of(trial);
     // Its own readings are taken in anyhow.
     workshop.outdated(List.of()).ifPresent(asked.err()::println);

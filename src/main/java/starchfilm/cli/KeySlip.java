@@ -39,13 +39,12 @@ final class KeySlip {
       slip.toFile().deleteOnExit();
       Files.writeString(
           slip,
-          "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"UTF-8\"><title>starchfilm</title>"
-              + "</head><body><form method=\"post\" action=\""
-              + address
-              + "enter\"><input type=\"hidden\" name=\"key\" value=\""
-              + key
-              + "\"><button type=\"submit\">Open the trials</button></form>"
-              + "<script>document.forms[0].submit()</script></body></html>");
+          """
+          <!DOCTYPE html><html lang="en"><head><meta charset="UTF-8"><title>starchfilm</title>\
+          </head><body><form method="post" action="%senter">\
+          <input type="hidden" name="key" value="%s"><button type="submit">Open the trials</button>\
+          </form><script>document.forms[0].submit()</script></body></html>"""
+              .formatted(address, key));
       return Optional.of(slip);
     } catch (IOException none) {
       return Optional.empty();

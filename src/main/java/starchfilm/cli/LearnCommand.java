@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
@@ -18,26 +17,26 @@ record LearnCommand(Asked asked) implements Callable<Integer> {
   public Integer call() {
     Results results = asked.results();
     Path folder = asked.path("folder.folder").orElseThrow();
-    Path home = asked.surroundings().resolve(folder);
+    Path home = asked.resolve(folder);
     if (!Files.isDirectory(home)) {
       throw CommandFailure.wrongInput(
           folder + ": no folder; name the folder that holds your trials, such as learn .");
     }
-    Notebook notebook = TrialFiles.read(List.of(folder), asked.surroundings());
-    TrialFiles.tell(notebook, asked.surroundings());
-    Workshops workshops = new Workshops(asked.surroundings().clock());
-    Workshop workshop = workshops.learn(home, notebook.trials(), () -> {});
+    TrialFiles files = TrialFiles.read(asked, List.of(folder));
+    files.tell();
+    Workshops workshops = new Workshops(asked.clock());
+    Workshop workshop = workshops.learn(home, files.trials(), () -> {});
     if (!workshop.isTaught()) {
       workshop
           .learnt()
           .leftOut()
           .forEach(left -> asked.err().println(left.file() + ": " + left.reason()));
       String sentence =
-          "nothing to learn from: no trial without a fault in "
-              + folder
-              + " has weighings that can be used, or pulled strips; nothing written."
-              + earlier(folder, home);
-      throw notebook.faults().isEmpty()
+          """
+          nothing to learn from: no trial without a fault in %s has weighings that can be used, or \
+          pulled strips; nothing written.%s"""
+              .formatted(folder, earlier(folder, home));
+      throw files.notebook().faults().isEmpty()
           ? CommandFailure.notComputed(sentence)
           : CommandFailure.wrongInput(sentence);
     }
@@ -51,15 +50,15 @@ record LearnCommand(Asked asked) implements Callable<Integer> {
       throw CommandFailure.notComputed(String.valueOf(e.getMessage()));
     }
     if (results.areOnStandardOutput()) {
-      return TrialFiles.exitCode(notebook, true);
+      return files.exitCode(true);
     }
     asked.out().println();
     asked
         .out()
         .println(
             "Kept in " + folder.resolve(Workshop.FILE_NAME) + "; forecasts use it from now on.");
-    asked.out().printSentences(workshops.nearer(home, notebook.trials()));
-    return TrialFiles.exitCode(notebook, true);
+    asked.out().printSentences(workshops.nearer(home, files.trials()));
+    return files.exitCode(true);
   }
 
   /** What is to be said of a workshop file that this folder no longer teaches anything for. */

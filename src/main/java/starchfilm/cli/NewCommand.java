@@ -30,7 +30,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
               + " glass, 3 mm\", or an earlier trial with --from.");
     }
     Path home = home(from);
-    Path folder = asked.surroundings().resolve(home);
+    Path folder = asked.resolve(home);
     if (!Files.isDirectory(folder)) {
       throw CommandFailure.wrongInput(
           "--in " + home + ": no folder of this name; make it first, or name another.");
@@ -43,7 +43,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
         from.isEmpty()
             ? Optional.empty()
             : OneTrial.read(asked, "start.from", "new", "an earlier trial").base();
-    NewTrial made = NewTrial.read(line, entries, base, folder, asked.surroundings().clock());
+    NewTrial made = NewTrial.read(line, entries, base, folder, asked.clock());
     Path file = TrialFileText.create(folder, made.name(), made.text());
     Stream.of(
             List.of("Trial started: " + home.resolve(file.getFileName()) + "."),
@@ -69,10 +69,8 @@ record NewCommand(Asked asked) implements Callable<Integer> {
           "--from " + table + ": a table is read as it is; leave the other options out.");
     }
     Findings findings = new Findings(table.toString());
-    CommandContext surroundings = asked.surroundings();
     List<TrialTable.Row> rows =
-        TrialTable.read(
-            surroundings.resolve(table), findings, new MomentParser(surroundings.clock()));
+        TrialTable.read(asked.resolve(table), findings, new MomentParser(asked.clock()));
     findings.notices().forEach(notice -> asked.err().println(notice.sentence()));
     if (!findings.faults().isEmpty()) {
       FirstFaults.sentences(findings.faults()).forEach(asked.err()::println);

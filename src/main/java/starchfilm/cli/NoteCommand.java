@@ -28,13 +28,13 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
 
   @Override
   public Integer call() throws NotWrittenException {
-    Path trial = asked.surroundings().resolve(file());
+    Path trial = asked.resolve(file());
     Notebook notebook = NotebookReader.read(List.of(trial));
     NoteRequest.Subject subject =
         new NoteRequest.Subject(
             trial,
-            asked.surroundings().workingDirectory(),
-            asked.surroundings().clock(),
+            asked.here(),
+            asked.clock(),
             notebook.trials().stream().findFirst().flatMap(Trial::pouredAt));
     OptionEntries options = asked.entries();
     NoteRequest request = NoteRequest.read(options, subject);
@@ -118,11 +118,10 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
 
   private CommandFailure unsaid(PlateDoubtException e) {
     return CommandFailure.wrongInput(
-        file()
-            + ": "
-            + e.told()
-            + "; nothing was noted. Was it the same plate? Then add --same-plate. Another plate:"
-            + " --same-plate=false keeps the weighing and leaves it out of the forecast");
+        """
+        %s: %s; nothing was noted. Was it the same plate? Then add --same-plate. Another plate: \
+        --same-plate=false keeps the weighing and leaves it out of the forecast"""
+            .formatted(file(), e.told()));
   }
 
   private void takeBack(Path trial, List<Note> notes) throws NotWrittenException {

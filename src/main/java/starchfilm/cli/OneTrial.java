@@ -3,7 +3,6 @@ package starchfilm.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import starchfilm.files.notebook.Notebook;
 import starchfilm.request.TrialQuestion;
 
 /**
@@ -24,7 +23,6 @@ record OneTrial(Optional<TrialQuestion.Base> base, int exitCode) {
    * @return the trial
    */
   static OneTrial read(Asked asked, String key, String command, String needs) {
-    CommandContext surroundings = asked.surroundings();
     Optional<Path> named = asked.path(key);
     if (named.isEmpty()) {
       if (!TrialQuestion.isWritten(asked.entries())) {
@@ -33,20 +31,20 @@ record OneTrial(Optional<TrialQuestion.Base> base, int exitCode) {
       return new OneTrial(Optional.empty(), ExitCodes.DONE);
     }
     Path file = named.get();
-    Notebook notebook = TrialFiles.read(List.of(file), surroundings);
-    TrialFiles.tellFaults(notebook, surroundings);
-    notebook.notices().forEach(notice -> surroundings.err().println(notice.sentence()));
-    if (!TrialFiles.isEachUsed(notebook)) {
+    TrialFiles files = TrialFiles.read(asked, List.of(file));
+    files.tellFaults();
+    files.notebook().notices().forEach(notice -> asked.err().println(notice.sentence()));
+    if (!files.isEachUsed()) {
       throw CommandFailure.wrongInput("no forecast: the trial has a fault.");
     }
-    if (notebook.trials().size() != 1) {
+    if (files.trials().size() != 1) {
       throw CommandFailure.wrongInput(
-          command + " takes one trial, and " + file + " holds " + notebook.trials().size() + ".");
+          command + " takes one trial, and " + file + " holds " + files.trials().size() + ".");
     }
-    Optional<TrialQuestion.Base> base = TrialQuestion.Base.of(notebook.trials().get(0));
+    Optional<TrialQuestion.Base> base = TrialQuestion.Base.of(files.trials().get(0));
     if (base.isEmpty()) {
       throw CommandFailure.wrongInput(file + ": changed while it was read; try again.");
     }
-    return new OneTrial(base, TrialFiles.exitCode(notebook, true));
+    return new OneTrial(base, files.exitCode(true));
   }
 }

@@ -41,7 +41,7 @@ final class OpenCommand implements Callable<Integer> {
   @Override
   public Integer call() throws InterruptedException {
     Path folder = asked.path("served.folder").orElse(Path.of("."));
-    Path root = asked.surroundings().resolve(folder);
+    Path root = asked.resolve(folder);
     if (!Files.isDirectory(root)) {
       throw CommandFailure.wrongInput(
           folder + ": there is no such folder; make it, or name the folder of your trials.");
@@ -78,7 +78,7 @@ final class OpenCommand implements Callable<Integer> {
     int port = port();
     boolean shareOnLan = asked.has("open.share-on-lan");
     boolean anyUser = asked.has(ANY_USER);
-    Workshops workshops = new Workshops(asked.surroundings().clock());
+    Workshops workshops = new Workshops(asked.clock());
     workshops.fault(root).map(Fault::sentence).ifPresent(asked.err()::println);
     asked.err().flush();
     UseCases useCases =
@@ -98,13 +98,11 @@ final class OpenCommand implements Callable<Integer> {
             anyUser ? Optional.empty() : Optional.of(this::sayOwnKey),
             this::sayTrouble);
     try {
-      return NotebookSite.start(serving, root, asked.surroundings().clock(), useCases);
+      return NotebookSite.start(serving, root, asked.clock(), useCases);
     } catch (BindException taken) {
       throw CommandFailure.notComputed(
-          "--port: "
-              + port
-              + " is used by another program, or not allowed; leave --port out to get"
-              + " a free one.");
+          "--port: %d is used by another program, or not allowed; leave --port out to get a free one."
+              .formatted(port));
     } catch (IOException failure) {
       throw CommandFailure.notComputed(
           "the page could not be opened: " + failure.getMessage() + ".");

@@ -19,23 +19,12 @@ import starchfilm.files.saving.SafeFile;
  *
  * <p>Only a result of the same kind is ever written over, and the one before is kept; a trial file
  * or a page of the user's own, say, is left alone.
+ *
+ * @param typed as the user named it
+ * @param path empty for standard output
  */
-final class OutputFile {
+record OutputFile(Asked asked, String typed, Kind kind, Optional<Path> path) {
   private static final String STANDARD_OUTPUT = "-";
-
-  private final CommandContext surroundings;
-  private final String typed;
-  private final Kind kind;
-
-  /** Empty for standard output. */
-  private final Optional<Path> path;
-
-  private OutputFile(CommandContext surroundings, String typed, Kind kind, Optional<Path> path) {
-    this.surroundings = surroundings;
-    this.typed = typed;
-    this.kind = kind;
-    this.path = path;
-  }
 
   /** What is written, and the mark by which a file of the kind is known. */
   enum Kind {
@@ -90,15 +79,14 @@ final class OutputFile {
    * @param option the option that named it, for the sentence
    * @param typed what the user typed; {@code -} for standard output
    * @param kind what will be written
-   * @param surroundings the working directory and standard output
    * @return the place
    */
-  static OutputFile of(String option, String typed, Kind kind, CommandContext surroundings) {
+  static OutputFile of(Asked asked, String option, String typed, Kind kind) {
     if (typed.equals(STANDARD_OUTPUT)) {
-      return new OutputFile(surroundings, typed, kind, Optional.empty());
+      return new OutputFile(asked, typed, kind, Optional.empty());
     }
     String given = option + " " + typed;
-    Path path = surroundings.resolve(path(given, typed)).toAbsolutePath().normalize();
+    Path path = asked.resolve(path(given, typed)).toAbsolutePath().normalize();
     if (Files.isDirectory(path)) {
       throw refused(given, "is a folder; name a file in it");
     }
@@ -120,7 +108,7 @@ final class OutputFile {
     if (Files.exists(path) && !mayReplace(given, path, kind)) {
       throw refused(given, noneOf(kind));
     }
-    return new OutputFile(surroundings, typed, kind, Optional.of(path));
+    return new OutputFile(asked, typed, kind, Optional.of(path));
   }
 
   private static String noneOf(Kind kind) {
@@ -145,22 +133,13 @@ final class OutputFile {
   }
 
   /**
-   * The place as the user typed it.
-   *
-   * @return a file name or path
-   */
-  String shown() {
-    return typed;
-  }
-
-  /**
    * Writes the result.
    *
    * @param result gives the whole text
    */
   void write(Supplier<String> result) {
     if (path.isEmpty()) {
-      surroundings.out().printResult(result.get());
+      asked.out().printResult(result.get());
       return;
     }
     byte[] text = result.get().getBytes(StandardCharsets.UTF_8);
@@ -175,7 +154,7 @@ final class OutputFile {
                 }
                 return text;
               });
-      written.remarks().forEach(remark -> surroundings.err().println(typed + ": " + remark));
+      written.remarks().forEach(remark -> asked.err().println(typed + ": " + remark));
     } catch (NotWrittenException refused) {
       Fault why = refused.faults().get(0);
       throw CommandFailure.notComputed(typed + ": " + why.given() + "; " + why.mend() + ".");

@@ -20,13 +20,11 @@ record PhCommand(Asked asked) implements Callable<Integer> {
     PhRequest request = PhRequest.read(asked.entries());
     PhAdjustment step = request.answer();
     write(
-        "Add about "
-            + Figures.of(step.millilitres(), 2)
-            + " ml of "
-            + request.reagent().tradeName()
-            + " ("
-            + request.strength()
-            + "), a little at a time, stirring and reading the pH in between.");
+        "Add about %s ml of %s (%s), a little at a time, stirring and reading the pH in between."
+            .formatted(
+                Figures.of(step.millilitres(), 2),
+                request.reagent().tradeName(),
+                request.strength()));
     write(
         request.countsSoap()
             ? "Soap was counted as the only buffer; carbonate and other salts take up more."

@@ -32,10 +32,8 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
             .results()
             .to("plan.sheet", OutputFile.Kind.SHEETS)
             .to("plan.labels", OutputFile.Kind.LABELS);
-    Optional<String> folder = asked.word("plan.save");
-    PlanQuestion question =
-        PlanQuestion.read(
-            asked.entries(), asked.surroundings().workingDirectory(), asked.surroundings().clock());
+    Optional<Path> folder = asked.path("plan.save");
+    PlanQuestion question = PlanQuestion.read(asked.entries(), asked.here(), asked.clock());
     boolean toTerminal = !results.areOnStandardOutput();
     Plan found = question.answer(workshop());
     List<NamedRecipe> recipes = NamedRecipe.of(found);
@@ -52,8 +50,7 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
     results.write(
         "plan.labels", () -> report.labels(recipes.stream().flatMap(PlateLabel::of).toList()));
     if (folder.isPresent()) {
-      List<String> written =
-          new PlanFiles(asked.surroundings()).write(folder.get(), recipes, question);
+      List<String> written = new PlanFiles(asked).write(folder.get(), recipes, question);
       if (toTerminal) {
         asked
             .out()
@@ -106,8 +103,8 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
 
   /** What earlier trials taught, where the new ones go or else where the command is run. */
   private Workshop workshop() {
-    Path home = asked.surroundings().resolve(asked.path("plan.save").orElse(Path.of("")));
-    Workshops workshops = new Workshops(asked.surroundings().clock());
+    Path home = asked.resolve(asked.path("plan.save").orElse(Path.of("")));
+    Workshops workshops = new Workshops(asked.clock());
     workshops.fault(home).map(Fault::sentence).ifPresent(asked.err()::println);
     return workshops.in(home);
   }

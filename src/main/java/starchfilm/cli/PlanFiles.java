@@ -2,7 +2,6 @@ package starchfilm.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,13 +16,7 @@ import starchfilm.report.plan.PlannedTrial;
 import starchfilm.request.PlanQuestion;
 
 /** Writes planned recipes as trial files, each under a name that is still free. */
-final class PlanFiles {
-  private final CommandContext surroundings;
-
-  PlanFiles(CommandContext surroundings) {
-    this.surroundings = surroundings;
-  }
-
+record PlanFiles(Asked asked) {
   /**
    * Writes them.
    *
@@ -31,7 +24,7 @@ final class PlanFiles {
    * @param question what was asked; a log of its room is copied beside the files
    * @return the names written, with the folder as typed
    */
-  List<String> write(String typed, List<NamedRecipe> recipes, PlanQuestion question) {
+  List<String> write(Path typed, List<NamedRecipe> recipes, PlanQuestion question) {
     Path folder = folder(typed);
     List<String> written = new ArrayList<>();
     try {
@@ -53,18 +46,13 @@ final class PlanFiles {
     return written;
   }
 
-  private Path folder(String typed) {
-    try {
-      Path folder = surroundings.resolve(Path.of(typed)).toAbsolutePath();
-      if (Files.exists(folder) && !Files.isDirectory(folder)) {
-        throw CommandFailure.wrongInput(
-            "--save " + typed + " is a file; name a folder for the trial files");
-      }
-      return folder;
-    } catch (InvalidPathException impossible) {
+  private Path folder(Path typed) {
+    Path folder = asked.resolve(typed).toAbsolutePath();
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
       throw CommandFailure.wrongInput(
-          "--save " + typed + " is no folder name here; choose another");
+          "--save " + typed + " is a file; name a folder for the trial files");
     }
+    return folder;
   }
 
   private static void copyLog(Path log, Path folder) throws IOException, NotWrittenException {

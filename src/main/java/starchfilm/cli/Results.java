@@ -28,8 +28,7 @@ final class Results {
   /** The same where another place was chosen for it. */
   Results to(String key, Optional<String> typed, OutputFile.Kind kind) {
     typed.ifPresent(
-        place ->
-            files.put(key, OutputFile.of(Field.of(key).name(), place, kind, asked.surroundings())));
+        place -> files.put(key, OutputFile.of(asked, Field.of(key).name(), place, kind)));
     List<String> there =
         files.entrySet().stream()
             .filter(one -> one.getValue().isStandardOutput())
@@ -74,7 +73,7 @@ final class Results {
   void say(String key, String before, String after) {
     OutputFile file = files.get(key);
     if (file != null && !file.isStandardOutput()) {
-      (areOnStandardOutput() ? asked.err() : asked.out()).println(before + file.shown() + after);
+      (areOnStandardOutput() ? asked.err() : asked.out()).println(before + file.typed() + after);
     }
   }
 }

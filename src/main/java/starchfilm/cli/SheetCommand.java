@@ -2,9 +2,7 @@ package starchfilm.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.learning.Workshops;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.plan.PlanReport;
@@ -24,23 +22,16 @@ record SheetCommand(Asked asked) implements Callable<Integer> {
         new Results(asked)
             .to("sheet.out", OutputFile.Kind.SHEETS)
             .to("sheet.labels", OutputFile.Kind.LABELS);
-    Notebook notebook = TrialFiles.read(asked.paths("files.files"), asked.surroundings());
-    TrialFiles.tellFaults(notebook, asked.surroundings());
-    TrialForecasts forecasts =
-        TrialForecasts.of(notebook.trials(), new Workshops(asked.surroundings().clock()));
-    forecasts.failures().forEach(asked.err()::println);
+    TrialFiles files = TrialFiles.read(asked, asked.paths("files.files"));
+    files.tellFaults();
+    TrialForecasts forecasts = files.forecasts(asked.workshops(files.trials()), "to print");
     List<TrialForecast> trials = forecasts.forecasts();
-    if (trials.isEmpty()) {
-      throw forecasts.failures().isEmpty()
-          ? CommandFailure.wrongInput("no trial without a fault to print; nothing written.")
-          : CommandFailure.notComputed("no trial could be forecast; nothing written.");
-    }
     PlanReport report = new PlanReport(new PageRenderer());
     List<PlateLabel> plates = trials.stream().flatMap(PlateLabel::of).toList();
     results.write("sheet.out", () -> report.html(trials));
     results.write("sheet.labels", () -> report.labels(plates));
     results.say("sheet.out", Plural.of(trials.size(), "sheet") + " to print: ", ".");
     results.say("sheet.labels", Plural.of(plates.size(), "label") + " to print: ", ".");
-    return TrialFiles.exitCode(notebook, forecasts.failures().isEmpty());
+    return files.exitCode(forecasts.failures().isEmpty());
   }
 }

@@ -18,7 +18,6 @@ record ThicknessCommand(Asked asked) implements Callable<Integer> {
   @Override
   public Integer call() {
     Results results = asked.results();
-    OptionEntries entries = asked.entries();
     OneTrial one =
         OneTrial.read(
             asked,
@@ -26,13 +25,9 @@ record ThicknessCommand(Asked asked) implements Callable<Integer> {
             "thickness",
             "a trial file, or at least --starch and --water");
     ThicknessQuestion question =
-        ThicknessQuestion.read(
-            entries,
-            one.base(),
-            asked.surroundings().workingDirectory(),
-            asked.surroundings().clock());
+        ThicknessQuestion.read(asked.entries(), one.base(), asked.here(), asked.clock());
     Trial trial = question.trial();
-    Workshops workshops = TrialFiles.workshops(List.of(trial), asked.surroundings());
+    Workshops workshops = asked.workshops(List.of(trial));
     ThicknessAnswer answer = question.answer(workshops.of(trial));
     List<Caution> cautions = Cautions.of(trial.recipe(), answer.request().casting().place());
     results.write(() -> Answers.thickness(answer, question.assumptions(), cautions));

@@ -2,13 +2,16 @@ package starchfilm.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
+import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.files.notebook.Notebook;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
 import starchfilm.report.TrialForecasts;
@@ -29,37 +32,29 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
             .results(OutputFile.Kind.TODAY_TABLE, OutputFile.Kind.TODAY)
             .to(CALENDAR, OutputFile.Kind.CALENDAR);
     List<Path> paths = asked.paths("here.files");
-    Notebook notebook =
-        TrialFiles.read(paths.isEmpty() ? List.of(Path.of("")) : paths, asked.surroundings());
-    TrialFiles.tellFaults(notebook, asked.surroundings());
-    Workshops workshops = TrialFiles.workshops(notebook.trials(), asked.surroundings());
-    List<String> failures = new ArrayList<>();
-    TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.DRAWS);
-    Today today =
-        Today.of(
-            notebook.trials(),
-            LocalDateTime.now(asked.surroundings().clock()),
-            trial -> {
-              try {
-                return Optional.of(forecaster.forecast(trial));
-              } catch (RuntimeException failure) {
-                synchronized (failures) {
-                  failures.add(TrialForecasts.failure(trial, failure));
-                }
-                return Optional.empty();
-              }
-            });
-    failures.stream().sorted().forEach(asked.err()::println);
+    TrialFiles files = TrialFiles.read(asked, paths.isEmpty() ? List.of(Path.of("")) : paths);
+    files.tellFaults();
+    Workshops workshops = asked.workshops(files.trials());
+    LocalDateTime now = LocalDateTime.now(asked.clock());
+    TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS));
+    TrialForecasts forecasts =
+        TrialForecasts.of(
+            Today.alike(files.trials(), now).stream().map(Today.Alike::as).toList(),
+            analyst::outline);
+    forecasts.failures().stream().sorted().forEach(asked.err()::println);
+    Map<Trial, TrialForecast> made =
+        forecasts.forecasts().stream()
+            .collect(Collectors.toMap(TrialForecast::trial, Function.identity()));
+    Today today = Today.of(files.trials(), now, trial -> Optional.ofNullable(made.get(trial)));
     results.write(Asked.CSV, () -> TodayFile.csv(today, this::name));
     results.write(Asked.JSON, () -> TodayFile.json(today, this::name));
     results.write(
-        CALENDAR,
-        () -> CalendarFile.of(today, asked.surroundings().clock().instant(), TodayCommand::name));
+        CALENDAR, () -> CalendarFile.of(today, asked.clock().instant(), TodayCommand::name));
     if (!results.areOnStandardOutput()) {
       asked.out().printSentences(TodayView.of(today).lines());
       asked.out().printSentences(learnt(today, workshops));
     }
-    return TrialFiles.exitCode(notebook, failures.isEmpty());
+    return files.exitCode(forecasts.failures().isEmpty());
   }
 
   /** Whether the forecasts are corrected for the rooms. */

@@ -14,56 +14,52 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.SoundPart;
 import starchfilm.forecast.Oddity;
+import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.Workshop;
-import starchfilm.learning.Workshops;
 import starchfilm.learning.summary.RoomLearnt;
+import starchfilm.report.TrialForecasts;
 import starchfilm.report.words.OddityWords;
 
-/** The trial files a command was given. */
-final class TrialFiles {
+/**
+ * The trials a command was given; one some of whose notes are wrong is among them, without those.
+ */
+record TrialFiles(Asked asked, Notebook notebook) {
   /** Remarks on a folder that a command about something else repeats; check has them all. */
   private static final int MOST_REMARKS = 20;
 
-  private TrialFiles() {}
-
-  /**
-   * Reads files and folders as typed; a trial some of whose notes are wrong is among the trials,
-   * without those notes.
-   *
-   * @param typed relative to the working directory, or absolute
-   * @param surroundings where the working directory is known
-   */
-  static Notebook read(List<Path> typed, CommandContext surroundings) {
-    return SoundPart.with(checked(typed, surroundings));
+  /** Reads files and folders as typed. */
+  static TrialFiles read(Asked asked, List<Path> typed) {
+    return new TrialFiles(asked, SoundPart.with(checked(asked, typed)));
   }
 
   /** Reads them as they stand: a file with a fault gives no trial. */
-  static Notebook checked(List<Path> typed, CommandContext surroundings) {
-    return NotebookReader.read(typed.stream().map(surroundings::resolve).toList());
+  static Notebook checked(Asked asked, List<Path> typed) {
+    return NotebookReader.read(typed.stream().map(asked::resolve).toList());
+  }
+
+  List<Trial> trials() {
+    return notebook.trials();
   }
 
   /** Says what is wrong, and which of these trials are used all the same. */
-  static void tellFaults(Notebook notebook, CommandContext surroundings) {
-    FirstFaults.sentences(notebook.faults()).forEach(surroundings.err()::println);
-    Set<String> faulty = faultyFiles(notebook);
-    notebook.trials().stream()
+  void tellFaults() {
+    FirstFaults.sentences(notebook.faults()).forEach(asked.err()::println);
+    Set<String> faulty = faultyFiles();
+    trials().stream()
         .map(trial -> trial.file().toString())
         .filter(faulty::contains)
-        .forEach(
-            file ->
-                surroundings
-                    .err()
-                    .println(file + ": the rest of this trial is used, without what is wrong."));
+        .map(file -> file + ": the rest of this trial is used, without what is wrong.")
+        .forEach(asked.err()::println);
   }
 
   /** Whether each file with a fault gave a trial all the same. */
-  static boolean isEachUsed(Notebook notebook) {
-    Set<String> unused = faultyFiles(notebook);
-    notebook.trials().forEach(trial -> unused.remove(trial.file().toString()));
+  boolean isEachUsed() {
+    Set<String> unused = faultyFiles();
+    trials().forEach(trial -> unused.remove(trial.file().toString()));
     return unused.isEmpty();
   }
 
-  private static Set<String> faultyFiles(Notebook notebook) {
+  private Set<String> faultyFiles() {
     return notebook.faults().stream()
         .map(Fault::file)
         .collect(Collectors.toCollection(HashSet::new));
@@ -85,28 +81,31 @@ final class TrialFiles {
         .toList();
   }
 
-  /**
-   * Faults and remarks of a folder, before a command about all of it says its own.
-   *
-   * @param surroundings where they are printed
-   */
-  static void tell(Notebook notebook, CommandContext surroundings) {
-    tellFaults(notebook, surroundings);
+  /** Faults and remarks of a folder, before a command about all of it says its own. */
+  void tell() {
+    tellFaults();
     List<String> remarks = remarks(notebook);
-    remarks.stream().limit(MOST_REMARKS).forEach(surroundings.err()::println);
+    remarks.stream().limit(MOST_REMARKS).forEach(asked.err()::println);
     if (remarks.size() > MOST_REMARKS) {
-      surroundings
-          .err()
-          .println(
-              remarks.size() - MOST_REMARKS + " more remarks; the command check has them all.");
+      int more = remarks.size() - MOST_REMARKS;
+      asked.err().println(more + " more remarks; the command check has them all.");
     }
   }
 
-  /** What was learnt beside some trials; a file of it that cannot be read is reported. */
-  static Workshops workshops(List<Trial> trials, CommandContext surroundings) {
-    Workshops workshops = new Workshops(surroundings.clock());
-    workshops.faults(trials).forEach(fault -> surroundings.err().println(fault.sentence()));
-    return workshops;
+  /**
+   * Forecasts them, and says which cannot be.
+   *
+   * @param purpose what for, such as {@code to compare}; refused where there is none
+   */
+  TrialForecasts forecasts(TrialKnowledge knowledge, String purpose) {
+    TrialForecasts forecasts = TrialForecasts.of(trials(), knowledge);
+    forecasts.failures().forEach(asked.err()::println);
+    if (forecasts.done().isEmpty()) {
+      throw forecasts.failures().isEmpty()
+          ? CommandFailure.wrongInput("no trial without a fault " + purpose + "; nothing written.")
+          : CommandFailure.notComputed("no trial could be forecast; nothing written.");
+    }
+    return forecasts;
   }
 
   /** What a trial's forecast has from the trials beside it; nothing where nothing was learnt. */
@@ -124,8 +123,8 @@ final class TrialFiles {
         .orElse("what your rooms have in common; nothing is known about this room yet");
   }
 
-  /** The exit code of a command that used what it could of these trials. */
-  static int exitCode(Notebook notebook, boolean allComputed) {
+  /** The exit code of a command that used what it could of them. */
+  int exitCode(boolean allComputed) {
     if (!notebook.faults().isEmpty()) {
       return ExitCodes.WRONG_INPUT;
     }

@@ -166,17 +166,7 @@ public record NewTrial(
     new TrialReader().read(text, folder.resolve("new.json"), findings);
     if (!findings.faults().isEmpty()) {
       throw new RefusedRequestException(
-          findings.faults().stream()
-              .map(
-                  f ->
-                      f.field()
-                          + ": "
-                          + f.given()
-                          + " given, allowed "
-                          + f.allowed()
-                          + "; "
-                          + f.mend())
-              .toList());
+          findings.faults().stream().map(fault -> fault.field() + ": " + fault.clause()).toList());
     }
     return text;
   }

@@ -284,13 +284,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     if (inFile && !fault.field().startsWith("--")) {
       return fault.sentence();
     }
-    return (fault.field().startsWith("--") ? "" : "as typed: ")
-        + fault.field()
-        + ": "
-        + inOptions(fault.given())
-        + (fault.allowed().isEmpty() ? "" : " given, allowed " + inOptions(fault.allowed()))
-        + "; "
-        + inOptions(fault.mend());
+    String place = fault.field().startsWith("--") ? "" : "as typed: ";
+    return place + fault.field() + ": " + inOptions(fault.clause());
   }
 
   /** With options for the fields of a file. */
@@ -452,11 +447,8 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
               closed ->
                   in.refuse(
                       WrittenPlace.ROOM,
-                      closed
-                          + " given, allowed "
-                          + ClosedHeat.allowed()
-                          + "; "
-                          + ClosedHeat.mend()));
+                      "%s given, allowed %s; %s"
+                          .formatted(closed, ClosedHeat.allowed(), ClosedHeat.mend())));
     }
     List<NotRecorded> notRecorded =
         trial.notRecorded().stream()

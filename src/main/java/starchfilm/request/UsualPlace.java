@@ -115,14 +115,9 @@ record UsualPlace(
 
   /** What it is taken as. */
   String assumption() {
-    return "the air of "
-        + (name.matches("outdoors.*") ? "" : name.matches("[aeiou].*") ? "an " : "a ")
-        + name
-        + " as about "
-        + range(coolestC, warmestC)
-        + " \u00B0C and "
-        + range(driestPct, dampestPct)
-        + " %, such places differing widely (judged)";
+    String article = name.matches("outdoors.*") ? "" : name.matches("[aeiou].*") ? "an " : "a ";
+    return "the air of %s%s as about %s \u00B0C and %s %%, such places differing widely (judged)"
+        .formatted(article, name, range(coolestC, warmestC), range(driestPct, dampestPct));
   }
 
   private static String range(double from, double to) {

@@ -48,12 +48,8 @@ final class WrittenDate {
   static double secondsFromNow(EntryReader in, String typed, Clock clock) {
     double seconds = secondsFromNow(typed, clock);
     LocalDateTime now = LocalDateTime.now(clock);
-    in.remark(
-        "By "
-            + shown(now.plus(Duration.ofMillis(Math.round(seconds * 1000))), now)
-            + ", poured now, "
-            + shown(now, now)
-            + ".");
+    LocalDateTime by = now.plus(Duration.ofMillis(Math.round(seconds * 1000)));
+    in.remark("By %s, poured now, %s.".formatted(shown(by, now), shown(now, now)));
     return seconds;
   }
 

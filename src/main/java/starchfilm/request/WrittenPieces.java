@@ -13,11 +13,8 @@ final class WrittenPieces {
   private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";
   private static final Pattern SIDES =
       Pattern.compile(
-          "([0-9]{1,7})\\s*(?:pieces?\\s*)?(?:of|x|\u00D7|\u00E0|@)\\s*"
-              + NUMBER
-              + "\\s*(mm|cm|m|in)?\\s*[x\u00D7*]\\s*"
-              + NUMBER
-              + "\\s*(mm|cm|m|in)",
+          "([0-9]{1,7})\\s*(?:pieces?\\s*)?(?:of|x|\u00D7|\u00E0|@)\\s*N\\s*(mm|cm|m|in)?\\s*[x\u00D7*]\\s*N\\s*(mm|cm|m|in)"
+              .replace("N", NUMBER),
           Pattern.CASE_INSENSITIVE);
   private static final Pattern AREA =
       Pattern.compile(NUMBER + "\\s*(mm|cm|dm|m)(?:2|\u00B2)", Pattern.CASE_INSENSITIVE);

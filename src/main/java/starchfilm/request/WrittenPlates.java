@@ -39,11 +39,7 @@ record WrittenPlates(Plate plate, int count) {
       Pattern.compile(NUMBER + "\\s*" + UNIT + "?" + BY + NUMBER + "\\s*" + UNIT);
   private static final Pattern WATER =
       Pattern.compile(
-          NUMBER
-              + "\\s*(g|kg|ml|oz)\\s*(?:of )?water,?\\s*"
-              + NUMBER
-              + "\\s*"
-              + UNIT
+          (NUMBER + "\\s*(g|kg|ml|oz)\\s*(?:of )?water,?\\s*" + NUMBER + "\\s*" + UNIT)
               + "(?: deep| high| thick)?");
   private static final Pattern AREA = Pattern.compile(NUMBER + "\\s*(cm2|cm\u00B2|m2|sq in|in2)");
   private static final Pattern LENGTH = Pattern.compile(NUMBER + "\\s*" + UNIT + "(?!\\p{L})");
@@ -136,11 +132,8 @@ record WrittenPlates(Plate plate, int count) {
 
   /** What is assumed of plates whose size is not given. */
   static String assumption(String typed) {
-    return "\""
-        + typed.strip()
-        + "\" as "
-        + parse(typed).plate().material().tradeName()
-        + " of 30 \u00D7 20 cm";
+    return "\"%s\" as %s of 30 \u00D7 20 cm"
+        .formatted(typed.strip(), parse(typed).plate().material().tradeName());
   }
 
   /** Reads plates of one size. */
@@ -205,10 +198,10 @@ record WrittenPlates(Plate plate, int count) {
       double b = metres(both.group(3), unit);
       if (count > metres(both.group(3), unit) / metres("1", unit)) {
         throw rest.unreadable(
-            "is the first number how many there are? write 1x "
-                + both.group()
-                + " or the number, a blank and two sides; give the height of a rim by"
-                + " itself");
+            """
+            is the first number how many there are? write 1x %s or the number, a blank and two \
+            sides; give the height of a rim by itself"""
+                .formatted(both.group()));
       }
       if (Math.max(a, b) > MOST_SLENDER * Math.min(a, b)) {
         throw whichShape(rest, both.group(1) + "x ", both.group(3) + unit);
@@ -229,15 +222,8 @@ record WrittenPlates(Plate plate, int count) {
   private static MistypedException whichShape(Rest rest, String count, String side) {
     String number = side.replaceAll("[^0-9.,].*", "");
     return rest.unreadable(
-        "round or square? write "
-            + count
-            + side
-            + " round, or "
-            + count
-            + number
-            + "x"
-            + side
-            + " for a square");
+        "round or square? write %1$s%2$s round, or %1$s%3$sx%2$s for a square"
+            .formatted(count, side, number));
   }
 
   private static int count(String typed, Rest rest) {

@@ -103,10 +103,8 @@ final class WrittenSupplies {
   private static GlycerolStock jar(EntryReader in, double jarKg) {
     if (in.has("supplies.purity") && in.has("supplies.pure")) {
       in.refuse(
-          in.quoted("supplies.purity")
-              + " and "
-              + in.quoted("supplies.pure")
-              + " say the same; leave one out");
+          "%s and %s say the same; leave one out"
+              .formatted(in.quoted("supplies.purity"), in.quoted("supplies.pure")));
     }
     double salt = in.one("supplies.salt", Quantities::share, 0.0);
     GlycerolOrigin origin = JarOrigin.of(in, "supplies.salt", salt);
@@ -209,10 +207,8 @@ final class WrittenSupplies {
           .ifPresent(
               mass ->
                   in.assume(
-                      starch.kind()
-                          + " starch by its volume as "
-                          + Words.grams(mass)
-                          + ", loose or shaken down"));
+                      "%s starch by its volume as %s, loose or shaken down"
+                          .formatted(starch.kind(), Words.grams(mass))));
     }
     return written.stream()
         .map(

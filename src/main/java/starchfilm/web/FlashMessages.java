@@ -62,14 +62,9 @@ final class FlashMessages {
   String on(String address, List<String> saying, Optional<Undo> undo) {
     String number = String.valueOf(count.incrementAndGet());
     remembered.put(number, new Said(number, List.copyOf(saying), undo));
-    int place = address.indexOf('#');
-    String page = place < 0 ? address : address.substring(0, place);
-    return page
-        + (page.contains("?") ? "&" : "?")
-        + FIELD
-        + "="
-        + number
-        + (place < 0 ? "" : address.substring(place));
+    String[] parts = address.split("(?=#)", 2);
+    String said = (parts[0].contains("?") ? "&" : "?") + FIELD + "=" + number;
+    return parts[0] + said + (parts.length == 1 ? "" : parts[1]);
   }
 
   /**

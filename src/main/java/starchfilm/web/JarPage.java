@@ -105,14 +105,12 @@ record JarPage(PageContext desk) {
   /** The form of wishes, with the jar filled in; a jar without salt says nothing of it. */
   private static String planAddress(Assay assay, JarContent content) {
     double salt = content.stays().middle();
-    return "/plan/wishes?jar="
-        + Figures.grams(assay.massKg().value())
-        + "&share="
-        + Figures.percent(content.glycerol().low())
-        + "-"
-        + Figures.percent(content.glycerol().high())
-        + "%25&origin="
-        + FileWord.of(assay.origin())
-        + (salt > 0 ? "&salted=" + Figures.percent(salt) : "");
+    return "/plan/wishes?jar=%s&share=%s-%s%%25&origin=%s%s"
+        .formatted(
+            Figures.grams(assay.massKg().value()),
+            Figures.percent(content.glycerol().low()),
+            Figures.percent(content.glycerol().high()),
+            FileWord.of(assay.origin()),
+            salt > 0 ? "&salted=" + Figures.percent(salt) : "");
   }
 }

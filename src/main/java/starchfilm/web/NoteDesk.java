@@ -197,10 +197,6 @@ record NoteDesk(PageContext desk) {
 
   /** A fault stated where its field stands, which needs no name there. */
   static String atItsField(Fault fault) {
-    StringBuilder text = new StringBuilder(fault.given());
-    if (!fault.allowed().isEmpty()) {
-      text.append(" given, allowed ").append(fault.allowed());
-    }
-    return text.append("; ").append(fault.mend()).append('.').toString();
+    return fault.clause() + ".";
   }
 }

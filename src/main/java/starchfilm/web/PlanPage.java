@@ -265,15 +265,13 @@ record PlanPage(PageContext desk) {
     }
     throw new HttpError(
         422,
-        label
-            + ": \""
-            + (typed.length() > 20 ? typed.substring(0, 20) + "..." : typed)
-            + "\" given, allowed "
-            + Figures.noted(least)
-            + " to "
-            + Figures.noted(most)
-            + fix
-            + ".");
+        "%s: \"%s\" given, allowed %s to %s%s."
+            .formatted(
+                label,
+                typed.length() > 20 ? typed.substring(0, 20) + "..." : typed,
+                Figures.noted(least),
+                Figures.noted(most),
+                fix));
   }
 
   private List<Start> starts() {

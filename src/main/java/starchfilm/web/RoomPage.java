@@ -57,11 +57,9 @@ record RoomPage(PageContext desk) {
     values.put("said", desk.said().in(request.query()));
     values.put(
         "air",
-        RoomWords.temperature(room)
-            + ", "
-            + RoomWords.humidity(room)
-            + ", air at "
-            + RoomWords.speed(room));
+        "%s, %s, air at %s"
+            .formatted(
+                RoomWords.temperature(room), RoomWords.humidity(room), RoomWords.speed(room)));
     values.put("figure", RoomFigure.of(room, endS(room)));
     values.put("notices", notebook.notices().stream().map(Notice::sentence).toList());
     Fields typed = request.posted();

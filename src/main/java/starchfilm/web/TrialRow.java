@@ -68,18 +68,18 @@ record TrialRow(
   }
 
   private static String made(Trial trial) {
-    return Figures.two(1e3 * trial.casting().wetThicknessM())
-        + " mm, "
-        + Figures.two(100 * trial.casting().composition().glycerolPerDryStarch())
-        + " g glycerol";
+    return "%s mm, %s g glycerol"
+        .formatted(
+            Figures.two(1e3 * trial.casting().wetThicknessM()),
+            Figures.two(100 * trial.casting().composition().glycerolPerDryStarch()));
   }
 
   private static String noted(Trial trial) {
-    return counted(trial.weighingCount(), "weighing")
-        + ", "
-        + counted(trial.seen().faults().size(), "fault")
-        + ", "
-        + counted(trial.seen().photos().size(), "photo");
+    return String.join(
+        ", ",
+        counted(trial.weighingCount(), "weighing"),
+        counted(trial.seen().faults().size(), "fault"),
+        counted(trial.seen().photos().size(), "photo"));
   }
 
   private static String counted(int count, String one) {

@@ -120,12 +120,9 @@ record WishesPage(PageContext desk) {
 
   private static String plates(Fields form) {
     String trays = form.text("trays");
+    String width = FormEntries.withUnit(form.text("width"), "mm");
     return trays.isEmpty()
-        ? form.text("plates")
-            + " of "
-            + form.text("length")
-            + " × "
-            + FormEntries.withUnit(form.text("width"), "mm")
+        ? form.text("plates") + " of " + form.text("length") + " × " + width
         : trays;
   }
 

@@ -59,10 +59,11 @@ public record Fault(
     if (!field.isEmpty()) {
       text.append(PlainLine.of(field, LONGEST)).append(": ");
     }
-    text.append(given);
-    if (!allowed.isEmpty()) {
-      text.append(" given, allowed ").append(allowed);
-    }
-    return text.append("; ").append(mend).toString();
+    return text.append(clause()).toString();
+  }
+
+  /** What is wrong and how to fix it, where its place is plain. */
+  public String clause() {
+    return given + (allowed.isEmpty() ? "" : " given, allowed " + allowed) + "; " + mend;
   }
 }

@@ -22,11 +22,10 @@ final class Doorstep {
     return Response.page(
         PAGE.formatted(
             "",
-            "<form method=\"post\" action=\""
-                + ENTER
-                + "\"><input type=\"hidden\" name=\"key\" value=\""
-                + key
-                + "\"><button type=\"submit\">Open the trials in this browser</button></form>"));
+            """
+            <form method="post" action="%s"><input type="hidden" name="key" value="%s">\
+            <button type="submit">Open the trials in this browser</button></form>"""
+                .formatted(ENTER, key)));
   }
 
   /**
