@@ -38,7 +38,7 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
     Plan found = question.answer(workshop());
     List<NamedRecipe> recipes = NamedRecipe.of(found);
     if (toTerminal) {
-      asked.out().printSentences(lines(question, found, recipes));
+      asked.out().printSentences(lines(question, found));
     }
     results.write(() -> data(question, found, recipes));
     if (recipes.isEmpty()) {
@@ -65,19 +65,11 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
     return ExitCodes.DONE;
   }
 
-  private static List<String> lines(PlanQuestion question, Plan found, List<NamedRecipe> recipes) {
+  private static List<String> lines(PlanQuestion question, Plan found) {
     List<String> assumed = question.assumptions();
     return found
         .series()
         .map(series -> SeriesText.of(series, assumed, PlanQuestion.STRIPS_EACH))
-        .or(
-            () ->
-                found
-                    .pieces()
-                    .map(
-                        needed ->
-                            PlanText.pieces(
-                                needed, recipes.get(0), assumed, Cautions.of(question.request()))))
         .orElseGet(() -> PlanText.of(found, assumed));
   }
 

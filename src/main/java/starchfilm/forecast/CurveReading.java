@@ -71,6 +71,19 @@ public final class CurveReading {
   }
 
   /**
+   * Film on the plate.
+   *
+   * @param waterKgPerKgDry a band of its moisture
+   * @return its mass (kg)
+   */
+  public Band massKg(Band waterKgPerKgDry) {
+    return new Band(
+        massKg(waterKgPerKgDry.low()),
+        massKg(waterKgPerKgDry.middle()),
+        massKg(waterKgPerKgDry.high()));
+  }
+
+  /**
    * Moisture of a film that was weighed.
    *
    * @param massKg film on the plate (kg)

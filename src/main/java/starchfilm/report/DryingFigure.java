@@ -115,6 +115,16 @@ public final class DryingFigure {
   }
 
   /**
+   * Draws a plate's curve, whenever that is.
+   *
+   * @param trial the trial
+   * @return the figure
+   */
+  public static CurveFigure of(TrialForecast trial) {
+    return of(trial, OptionalDouble.empty());
+  }
+
+  /**
    * What the curve says at even steps along its axis.
    *
    * @param trial the trial

@@ -182,9 +182,10 @@ public final class DryingFile {
   private static Map<String, Double> figures(CurvePoint point, CurveReading reading) {
     Map<String, Double> figures = new LinkedHashMap<>();
     figures.put("time_h", point.timeS() / HOUR_S);
-    figures.put("film_g_low", G_PER_KG * reading.massKg(point.nominal().low()));
-    figures.put("film_g", G_PER_KG * reading.massKg(point.nominal().middle()));
-    figures.put("film_g_high", G_PER_KG * reading.massKg(point.nominal().high()));
+    Band film = reading.massKg(point.nominal()).times(G_PER_KG);
+    figures.put("film_g_low", film.low());
+    figures.put("film_g", film.middle());
+    figures.put("film_g_high", film.high());
     figures.put("water_kg_per_kg_dry_thin_edge", point.thinEdge());
     figures.put("water_kg_per_kg_dry_average", point.nominal().middle());
     figures.put("water_kg_per_kg_dry_thick_spot", point.thickSpot());

@@ -1,12 +1,18 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.NotRecorded;
+import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.report.caution.Cautions;
+import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 
@@ -26,73 +32,74 @@ public final class DryingText {
    * @return lines; long sentences are not broken
    */
   public static List<String> of(TrialAnalysis analysis, int width) {
-    TrialForecast trial = analysis.forecast();
-    TrialView view = TrialView.of(analysis);
+    TrialForecast forecast = analysis.forecast();
+    Trial trial = forecast.trial();
+    PourFigure pour = PourFigure.of(forecast, PourFigure.tallestM(List.of(forecast)));
+    MilestoneTable milestones = MilestoneTable.of(forecast);
     List<String> lines = new ArrayList<>();
-    view.odd().forEach(sentence -> lines.add("Odd: " + sentence));
-    lines.add(view.name() + " (" + view.calendar().pour() + ")");
-    lines.add(
-        "%s: %s, %s, air at %s"
-            .formatted(
-                trial.trial().casting().place().name(),
-                RoomWords.temperature(trial.trial().casting().room()),
-                RoomWords.humidity(trial.trial().casting().room()),
-                RoomWords.speed(trial.trial().casting().room())));
+    OddityWords.of(trial).forEach(sentence -> lines.add("Odd: " + sentence));
+    lines.add(trial.name() + " (" + PourCalendar.of(trial).pour() + ")");
+    lines.add(trial.casting().place().name() + ": " + RoomWords.air(trial.casting().room()));
     lines.add(
         "%s on %s; %s."
             .formatted(
-                view.pour().wetLabel(),
-                RecipeWords.plate(trial.trial().casting().plate()),
-                view.pour().dryLabel()));
+                pour.wetLabel(), RecipeWords.plate(trial.casting().plate()), pour.dryLabel()));
     lines.add("");
-    lines.add(view.headline());
-    trial.trial().wanted().byS().ifPresent(byS -> lines.add(Headline.inTime(trial, byS)));
-    if (!view.takenIn().isEmpty()) {
-      lines.add(view.takenIn());
-    }
-    lines.addAll(view.questions());
+    lines.add(Headline.of(forecast));
+    trial.wanted().byS().ifPresent(byS -> lines.add(Headline.inTime(forecast, byS)));
+    Headline.takenIn(forecast).ifPresent(lines::add);
+    lines.addAll(forecast.weighed().questions());
     lines.add("");
-    lines.addAll(milestones(view.milestones(), width));
+    lines.addAll(table(milestones, width));
     lines.add("");
-    view.milestones().rows().forEach(row -> lines.add(row.name() + ": " + row.meaning() + "."));
-    if (!view.milestones().scaleTest().isEmpty()) {
-      lines.add(view.milestones().scaleTest());
-    }
+    milestones.rows().forEach(row -> lines.add(row.name() + ": " + row.meaning() + "."));
+    milestones.scaleTest().ifPresent(lines::add);
     lines.add("");
-    lines.addAll(CurvePlot.of(trial, width));
+    lines.addAll(CurvePlot.of(forecast, width));
     lines.add("");
-    for (RiskTable.Row risk : view.risks()) {
-      lines.add(
-          (risk.name() + ": " + risk.level() + ". " + risk.reason() + " " + risk.remedy()).strip());
-    }
-    for (Happened.Seen seen : view.happened().faults()) {
-      if (!seen.todo().isEmpty()) {
-        lines.add("Noted: " + seen.what() + ". " + seen.todo());
-      }
-    }
-    view.sharpen().stream()
+    RiskTable.of(analysis)
+        .forEach(
+            risk ->
+                lines.add(
+                    "%s: %s. %s %s"
+                        .formatted(risk.name(), risk.level(), risk.reason(), risk.remedy())
+                        .strip()));
+    trial
+        .seen()
+        .faults()
+        .forEach(
+            fault ->
+                lines.add(
+                    "Noted: %s. %s"
+                        .formatted(
+                            PlainWords.seen(fault, PourCalendar.of(trial)),
+                            FailedFilm.todo(fault, forecast))));
+    TrialView.drivers(forecast).stream()
         .limit(1)
         .forEach(
             driver ->
                 lines.add(
-                    "Most of the range (%s) comes from %s. %s"
-                        .formatted(driver.share(), driver.what(), driver.how())));
-    if (!view.notRecorded().isEmpty()) {
+                    "Most of the range (%s %%) comes from %s. %s"
+                        .formatted(
+                            PERCENT.whole(driver.share()),
+                            PlainWords.word(driver.factor()),
+                            PlainWords.word(driver.factor(), "to know it better"))));
+    if (!trial.notRecorded().isEmpty()) {
       lines.add(
-          view.notRecorded().stream()
+          trial.notRecorded().stream()
               .map(NotRecorded::words)
               .collect(Collectors.joining("; ", "Not recorded, so assumed: ", ".")));
     }
-    PlainWords.extrapolations(trial.drying().extrapolations())
+    PlainWords.extrapolations(forecast.drying().extrapolations())
         .forEach(sentence -> lines.add("Beyond the range of a rule: " + sentence));
-    if (trial.drying().logEndsEarly()) {
+    if (forecast.drying().logEndsEarly()) {
       lines.add(TrialView.LOG_ENDS_EARLY);
     }
-    view.safety().forEach(caution -> lines.add("! " + caution.sentence()));
+    Cautions.of(forecast).forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
 
-  private static List<String> milestones(MilestoneTable table, int width) {
+  private static List<String> table(MilestoneTable table, int width) {
     List<String> lines = new ArrayList<>();
     if (width < TABLE_WIDTH) {
       for (MilestoneTable.Row row : table.rows()) {

@@ -35,7 +35,7 @@ record FilmTable(
   record Row(String name, String figure, String range, Strip strip) {}
 
   /** The film of a trial. */
-  static FilmTable of(TrialForecast trial) {
+  public static FilmTable of(TrialForecast trial) {
     FilmForecast film = trial.film();
     Use use = trial.trial().casting().use();
     List<Row> rows = new ArrayList<>();

@@ -9,7 +9,6 @@ import starchfilm.casting.trial.Weighing;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
@@ -54,7 +53,7 @@ record Happened(
    *
    * @return everything noted since the pour
    */
-  static Happened of(TrialForecast forecast) {
+  public static Happened of(TrialForecast forecast) {
     Trial trial = forecast.trial();
     PourCalendar calendar = PourCalendar.of(trial);
     boolean oneWeighed = trial.seen().eachPlate().weighings().isEmpty();
@@ -128,14 +127,12 @@ record Happened(
   private static Weighed weighed(
       Weighing weighing, double lossesFromKg, CurveReading reading, String when) {
     double filmKg = weighing.filmMassKg() - lossesFromKg;
-    Band moisture = reading.moistureAt(weighing.timeS());
-    double low = reading.massKg(moisture.low());
-    double high = reading.massKg(moisture.high());
+    Band expectedKg = reading.massKg(reading.moistureAt(weighing.timeS()));
     double error = Band.Z90 * weighing.massSdKg();
     String verdict = "as forecast";
-    if (filmKg + error < low) {
+    if (filmKg + error < expectedKg.low()) {
       verdict = "drier than forecast";
-    } else if (filmKg - error > high) {
+    } else if (filmKg - error > expectedKg.high()) {
       verdict = "wetter than forecast";
     }
     return new Weighed(
@@ -144,7 +141,7 @@ record Happened(
         weighing.tared()
             ? ReaderUnit.GRAM.noted(filmKg)
             : "about " + ReaderUnit.GRAM.two(filmKg) + " g (tare unknown)",
-        Figures.range(ReaderUnit.GRAM.two(low), ReaderUnit.GRAM.two(high)) + " g",
+        ReaderUnit.GRAM.range(expectedKg) + " g",
         verdict);
   }
 

@@ -46,16 +46,17 @@ public final class Headline {
     return peelable(trial) + "; " + dryThrough(trial) + "." + softCases(trial);
   }
 
-  /** What the plate's own weighings did to the drying; empty where none were taken in. */
-  static String takenIn(TrialForecast trial) {
+  /** What the plate's own weighings did to the drying, where any were taken in. */
+  public static Optional<String> takenIn(TrialForecast trial) {
     return trial.weighed().takenIn() == 0
-        ? ""
-        : "With %s of this %s; forecast at the pour: peelable %s, thick spot dry through %s."
-            .formatted(
-                Plural.of(trial.weighed().takenIn(), "weighing"),
-                trial.trial().weighedSiblings().isEmpty() ? "plate" : "pour",
-                after(trial.dryingAtThePour().peelableS()),
-                after(trial.dryingAtThePour().dryThroughS()));
+        ? Optional.empty()
+        : Optional.of(
+            "With %s of this %s; forecast at the pour: peelable %s, thick spot dry through %s."
+                .formatted(
+                    Plural.of(trial.weighed().takenIn(), "weighing"),
+                    trial.trial().weighedSiblings().isEmpty() ? "plate" : "pour",
+                    after(trial.dryingAtThePour().peelableS()),
+                    after(trial.dryingAtThePour().dryThroughS())));
   }
 
   /**
@@ -70,15 +71,12 @@ public final class Headline {
         poured.isEmpty()
             ? "after " + Spans.of(byS)
             : "by " + new PourCalendar(poured).byTheHour(byS);
-    if (dry.high() <= byS) {
-      return "Dry all through " + by + " in 9 of 10 cases.";
-    }
     if (dry.low() > byS) {
       return "Not dry all through " + by + " (less than 1 of 10 cases).";
     }
-    return "Dry all through "
-        + by
-        + (dry.middle() <= byS ? " in more than 5 of 10 cases." : " in less than 5 of 10 cases.");
+    return "Dry all through %s in %s of 10 cases."
+        .formatted(
+            by, dry.high() <= byS ? "9" : dry.middle() <= byS ? "more than 5" : "less than 5");
   }
 
   private static String after(Band band) {

@@ -56,7 +56,7 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
    *
    * @return heads in the order of the ingredients
    */
-  static LeverTable of(TrialAnalysis trial) {
+  public static LeverTable of(TrialAnalysis trial) {
     List<Sensitivity> levers = trial.sensitivities();
     List<Row> rows = new ArrayList<>();
     rows.add(new Row("dry through", levers.stream().map(LeverTable::wait).toList()));

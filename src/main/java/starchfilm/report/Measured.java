@@ -10,6 +10,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.Figures;
+import starchfilm.report.words.Plural;
 import starchfilm.report.words.ReaderUnit;
 
 /**
@@ -103,14 +104,13 @@ record Measured(FilmFigure property, double mean, String values, String expected
    *
    * @return one sentence, or nothing where there are none or enough
    */
-  static String pullNote(Trial trial) {
+  public static Optional<String> pullNote(Trial trial) {
     int strips = trial.seen().pulls().size();
     return strips == 0 || strips >= ENOUGH_STRIPS
-        ? ""
-        : "From "
-            + strips
-            + (strips == 1 ? " strip" : " strips")
-            + "; five give a mean to rely on (ASTM D882).";
+        ? Optional.empty()
+        : Optional.of(
+            "From %s; five give a mean to rely on (ASTM D882)."
+                .formatted(Plural.of(strips, "strip")));
   }
 
   private static Optional<Measured> of(

@@ -3,6 +3,7 @@ package starchfilm.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
@@ -17,9 +18,9 @@ import starchfilm.report.words.Spans;
  * When each milestone of each spot comes.
  *
  * @param rows one a milestone; skin-dry only where it comes well before peelable
- * @param scaleTest from when a kitchen scale tells that the plate is dry; may be empty
+ * @param scaleTest from when a kitchen scale tells that the plate is dry, if ever
  */
-record MilestoneTable(List<SpotHead> spots, List<Row> rows, String scaleTest) {
+record MilestoneTable(List<SpotHead> spots, List<Row> rows, Optional<String> scaleTest) {
   /** Milestones closer than this in every spot are one to a cook (ratio; judged). */
   private static final double SAME = 0.05;
 
@@ -46,7 +47,7 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, String scaleTest) {
    *
    * @return milestones in the order they come, spots from thin to thick
    */
-  static MilestoneTable of(TrialForecast trial) {
+  public static MilestoneTable of(TrialForecast trial) {
     List<SpotHead> heads = new ArrayList<>();
     for (Spot spot : Spot.values()) {
       heads.add(

@@ -12,7 +12,7 @@ import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.learnt.LearntBlock;
 import starchfilm.report.words.Anchor;
-import starchfilm.report.words.Figures;
+import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.ReaderUnit;
@@ -26,16 +26,27 @@ import starchfilm.report.words.Spans;
  * <p>Safe to share between threads. Locale and clock have no part in what comes out.
  */
 public final class PageRenderer {
-  /** What says kinds and figures in words; templates call it by its name. */
+  /** What says kinds, figures and forecasts in words; templates call it by its name. */
   private static final List<Class<?>> WORDS =
       List.of(
           Anchor.class,
           Cautions.class,
-          Figures.class,
+          DryingFigure.class,
+          FilmTable.class,
+          Happened.class,
+          Headline.class,
           LearntBlock.class,
+          LeverTable.class,
+          Measured.class,
+          MilestoneTable.class,
+          OddityWords.class,
           PlainWords.class,
           PourCalendar.class,
-          Spans.class);
+          PourFigure.class,
+          RiskTable.class,
+          Spans.class,
+          TrialView.class,
+          WeighOut.class);
 
   private final TemplateEngine engine = new TemplateEngine();
 

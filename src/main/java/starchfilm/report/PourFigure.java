@@ -43,7 +43,7 @@ record PourFigure(
    *
    * @param tallest the thickest wet spot that is drawn to the same scale (m)
    */
-  static PourFigure of(TrialForecast trial, double tallest) {
+  public static PourFigure of(TrialForecast trial, double tallest) {
     Scale upright = Scale.linear(0, tallest, PLATE_TOP, HIGHEST);
     double wetM = trial.drying().at(Spot.NOMINAL).wetThicknessM();
     double dryM = trial.drying().at(Spot.NOMINAL).dryThicknessM();

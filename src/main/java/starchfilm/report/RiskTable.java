@@ -43,7 +43,7 @@ final class RiskTable {
    *
    * @return cracks, curling, then mould
    */
-  static List<Row> of(TrialAnalysis analysis) {
+  public static List<Row> of(TrialAnalysis analysis) {
     TrialForecast trial = analysis.forecast();
     PourCalendar calendar = PourCalendar.of(trial.trial());
     return List.of(

@@ -3,6 +3,7 @@ package starchfilm.report;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
 import java.util.List;
+import java.util.Optional;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.CurveReading;
@@ -28,11 +29,11 @@ final class ScaleTest {
   /**
    * From when the test holds.
    *
-   * @return one sentence; empty where the room never dries a film
+   * @return one sentence; none where the room never dries a film
    */
-  static String of(TrialForecast trial) {
+  static Optional<String> of(TrialForecast trial) {
     if (trial.drying().verdict() == DryingVerdict.TOO_DAMP) {
-      return "";
+      return Optional.empty();
     }
     CurveReading reading = new CurveReading(trial);
     List<CurvePoint> curve = trial.drying().curve();
@@ -43,12 +44,13 @@ final class ScaleTest {
     while (fromS < endS && !(holds(reading, fromS) && holds(reading, fromS + WAIT_S))) {
       fromS += STEP_S;
     }
-    return ("The plate is dry when it loses no more than %s g in twelve hours; the forecast expects"
-            + " that from %s hours after the pour (%s).")
-        .formatted(
-            Figures.two(1000 * toleranceKg(reading, fromS)),
-            Math.round(fromS / HOUR_S),
-            PourCalendar.of(trial.trial()).moment(fromS));
+    return Optional.of(
+        ("The plate is dry when it loses no more than %s g in twelve hours; the forecast expects"
+                + " that from %s hours after the pour (%s).")
+            .formatted(
+                Figures.two(1000 * toleranceKg(reading, fromS)),
+                Math.round(fromS / HOUR_S),
+                PourCalendar.of(trial.trial()).moment(fromS)));
   }
 
   private static boolean holds(CurveReading reading, double timeS) {

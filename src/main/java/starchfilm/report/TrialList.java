@@ -85,7 +85,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
               i + 1,
               i < beside ? "" : Anchor.ofTrial(i + 1),
               trial.name(),
-              String.valueOf(trial.file().getFileName()),
+              trial.fileName(),
               facts(trials.get(i)),
               style.toString()));
     }

@@ -1,72 +1,41 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
+import starchfilm.drying.DryingForecast;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.forecast.CurveReading;
-import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.report.advice.Advised;
-import starchfilm.report.caution.Caution;
-import starchfilm.report.caution.Cautions;
-import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.words.Anchor;
-import starchfilm.report.words.Figures;
-import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 
 /**
- * One trial on the page.
+ * One trial on the page; what it says of the forecast, the template asks of the words themselves.
  *
- * @param invented true where it is made up as an example
- * @param odd what is odd about its recipe, each with the way out
- * @param takenIn what its own weighings did to the drying forecast; may be empty
- * @param questions what is odd about its weighings, each with the question to answer
- * @param milestones when each milestone comes
- * @param risks how its plates may fail
- * @param pullNote what to mind about its pull tests; may be empty
+ * @param number its number among the trials
+ * @param analysis the trial
+ * @param tallestPourM the thickest wet spot of all trials (m), which their plates are drawn to
+ * @param changes what was changed from the trial before
  * @param advice what the notebook has to say of it, if anything
- * @param photos its photos, as many as a page can carry
- * @param extrapolations rules used outside their range, and a room log that ended early
  */
 record TrialView(
     int number,
-    String anchor,
-    String name,
-    String file,
-    boolean invented,
-    PourCalendar calendar,
-    List<String> odd,
-    String headline,
-    String takenIn,
-    List<String> questions,
+    TrialAnalysis analysis,
+    double tallestPourM,
     List<String> changes,
-    WeighOut weighOut,
-    PourFigure pour,
-    CurveFigure figure,
-    List<CurveRow> curve,
-    MilestoneTable milestones,
-    List<RiskTable.Row> risks,
-    FilmTable film,
-    Happened happened,
-    String pullNote,
-    Optional<Advised.OfTrial> advice,
-    List<PhotoFrame> photos,
-    List<Sharpen> sharpen,
-    LeverTable levers,
-    List<NotRecorded> notRecorded,
-    List<Caution> safety,
-    List<String> extrapolations) {
+    Optional<Advised.OfTrial> advice) {
   /** What is said where a room log was repeated. */
   static final String LOG_ENDS_EARLY =
       "The room's log ends before the film is dry; its last 24 hours were repeated from there on.";
@@ -83,13 +52,6 @@ record TrialView(
   private static final Pattern CONFIRM = Pattern.compile("--confirm ([0-9.]+h)");
 
   /**
-   * What would narrow the range.
-   *
-   * @param width the same, as a bar
-   */
-  record Sharpen(String share, String width, String what, String how) {}
-
-  /**
    * A row of the curve's numbers.
    *
    * @param grams film on the plate (g), with its range
@@ -99,9 +61,19 @@ record TrialView(
    */
   record CurveRow(String time, String grams, String thin, String nominal, String thick) {}
 
+  /** Its forecast. */
+  public TrialForecast forecast() {
+    return analysis.forecast();
+  }
+
+  /** Where it is on the page. */
+  public String anchor() {
+    return Anchor.ofTrial(number);
+  }
+
   /** Times of weighings that are asked about and count once somebody says that they are right. */
   public List<String> confirmable() {
-    return questions.stream()
+    return forecast().weighed().questions().stream()
         .flatMap(question -> CONFIRM.matcher(question).results())
         .map(found -> found.group(1))
         .distinct()
@@ -110,8 +82,8 @@ record TrialView(
 
   /** A trial by itself. */
   static TrialView of(TrialAnalysis trial) {
-    Comparison alone = new Comparison(List.of(trial), List.of(), List.of());
-    return of(0, alone, PourFigure.tallestM(alone.trials()));
+    double tallestPourM = PourFigure.tallestM(List.of(trial.forecast()));
+    return new TrialView(1, trial, tallestPourM, List.of(), Optional.empty());
   }
 
   /**
@@ -122,36 +94,12 @@ record TrialView(
    */
   static TrialView of(int index, Comparison comparison, double tallestPourM) {
     List<TrialForecast> trials = comparison.trials();
-    TrialAnalysis analysis = comparison.analyses().get(index);
-    TrialForecast trial = analysis.forecast();
     return new TrialView(
         index + 1,
-        Anchor.ofTrial(index + 1),
-        trial.trial().name(),
-        String.valueOf(trial.trial().file().getFileName()),
-        trial.trial().invented(),
-        PourCalendar.of(trial.trial()),
-        OddityWords.of(Oddity.of(trial.trial())),
-        Headline.of(trial),
-        Headline.takenIn(trial),
-        trial.weighed().questions(),
-        index == 0 ? List.of() : SideBySide.changes(trials.get(index - 1), trial),
-        WeighOut.of(trial),
-        PourFigure.of(trial, tallestPourM),
-        DryingFigure.of(trial, OptionalDouble.empty()),
-        curve(trial),
-        MilestoneTable.of(trial),
-        RiskTable.of(analysis),
-        FilmTable.of(trial),
-        Happened.of(trial),
-        Measured.pullNote(trial.trial()),
-        Optional.ofNullable(comparison.advised().after().get(index)),
-        photos(trial.trial()),
-        sharpen(trial),
-        LeverTable.of(analysis),
-        trial.trial().notRecorded(),
-        Cautions.of(trial),
-        extrapolations(trial));
+        comparison.analyses().get(index),
+        tallestPourM,
+        index == 0 ? List.of() : SideBySide.changes(trials.get(index - 1), trials.get(index)),
+        Optional.ofNullable(comparison.advised().after().get(index)));
   }
 
   /** Photos of a trial, as many as a page can carry. */
@@ -159,23 +107,16 @@ record TrialView(
     return trial.seen().photos().stream().limit(PHOTOS).map(PhotoFrame::of).toList();
   }
 
-  private static List<Sharpen> sharpen(TrialForecast trial) {
+  /** What would narrow the range, the most helpful first. */
+  public static List<SpreadDriver> drivers(TrialForecast trial) {
     return trial.drying().spreadDrivers().stream()
         .filter(driver -> driver.share() >= SHARE_WORTH_TELLING)
-        .map(TrialView::sharpen)
         .toList();
   }
 
-  private static Sharpen sharpen(SpreadDriver driver) {
-    String percent = Figures.whole(100 * driver.share()) + " %";
-    return new Sharpen(
-        percent,
-        percent.replace(" ", ""),
-        PlainWords.word(driver.factor()),
-        PlainWords.word(driver.factor(), "to know it better"));
-  }
-
-  private static List<CurveRow> curve(TrialForecast trial) {
+  /** The numbers behind the curve. */
+  public List<CurveRow> curve() {
+    TrialForecast trial = forecast();
     CurveReading reading = new CurveReading(trial);
     PourCalendar calendar = PourCalendar.of(trial.trial());
     var points = trial.drying().curve();
@@ -184,31 +125,27 @@ record TrialView(
     int step = Math.max(1, (points.size() - 1) / CURVE_ROWS);
     for (int i = 0; i < points.size(); i += step) {
       var point = points.get(i);
+      Band onPlate = reading.massKg(point.nominal());
       rows.add(
           new CurveRow(
-              calendar.moment(point.timeS()) + " (" + Spans.of(point.timeS()) + ")",
-              ReaderUnit.GRAM.two(reading.massKg(point.nominal().middle()))
-                  + " ("
-                  + Figures.range(
-                      ReaderUnit.GRAM.two(reading.massKg(point.nominal().low())),
-                      ReaderUnit.GRAM.two(reading.massKg(point.nominal().high())))
-                  + ")",
-              Figures.two(100 * point.thinEdge() / start),
-              Figures.two(100 * point.nominal().middle() / start),
-              Figures.two(100 * point.thickSpot() / start)));
+              "%s (%s)".formatted(calendar.moment(point.timeS()), Spans.of(point.timeS())),
+              "%s (%s)".formatted(GRAM.two(onPlate.middle()), GRAM.range(onPlate)),
+              PERCENT.two(point.thinEdge() / start),
+              PERCENT.two(point.nominal().middle() / start),
+              PERCENT.two(point.thickSpot() / start)));
     }
     return rows;
   }
 
-  private static List<String> extrapolations(TrialForecast trial) {
-    List<Extrapolation> all = new ArrayList<>(trial.film().extrapolations());
-    all.addAll(trial.drying().extrapolations());
-    List<String> sentences = PlainWords.extrapolations(all);
-    if (!trial.drying().logEndsEarly()) {
-      return sentences;
+  /** Rules used outside their range, and a room log that ended early. */
+  public List<String> extrapolations() {
+    DryingForecast drying = forecast().drying();
+    List<Extrapolation> all = new ArrayList<>(forecast().film().extrapolations());
+    all.addAll(drying.extrapolations());
+    List<String> sentences = new ArrayList<>(PlainWords.extrapolations(all));
+    if (drying.logEndsEarly()) {
+      sentences.add(LOG_ENDS_EARLY);
     }
-    List<String> withLog = new ArrayList<>(sentences);
-    withLog.add(LOG_ENDS_EARLY);
-    return withLog;
+    return sentences;
   }
 }

@@ -25,7 +25,7 @@ record WeighOut(List<PotLine> lines, String total, String cook, String paste) {
    *
    * @return lines in the order of the pot
    */
-  static WeighOut of(TrialForecast trial) {
+  public static WeighOut of(TrialForecast trial) {
     Recipe recipe = trial.trial().recipe();
     return new WeighOut(
         PotLine.of(recipe, GRAM::noted), GRAM.noted(recipe.massKg()), cook(recipe), paste(trial));

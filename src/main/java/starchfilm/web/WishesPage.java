@@ -15,7 +15,7 @@ import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.NamedRecipe;
 import starchfilm.report.plan.PiecesText;
 import starchfilm.report.plan.PlanReport;
-import starchfilm.report.plan.PlanSheets;
+import starchfilm.report.plan.PlanSheet;
 import starchfilm.report.plan.PlannedTrial;
 import starchfilm.report.plan.PlateLabel;
 import starchfilm.report.plan.SeriesText;
@@ -71,7 +71,7 @@ record WishesPage(PageContext desk) {
         "remarks",
         question.assumptions(),
         "sheets",
-        PlanSheets.of(recipes, question.request()),
+        PlanSheet.of(recipes, question.request()),
         "cautions",
         recipes.isEmpty() ? List.of() : Cautions.of(question.request()),
         "told",

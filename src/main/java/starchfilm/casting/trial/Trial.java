@@ -132,6 +132,11 @@ public record Trial(
         .toList();
   }
 
+  /** The name of its file, without the folder. */
+  public String fileName() {
+    return String.valueOf(file.getFileName());
+  }
+
   /** How many plates were poured. */
   public int plates() {
     return casting.pour().plates();

@@ -234,7 +234,7 @@ public final class Answers {
     DataSheet.Row row =
         sheet
             .row("trial", trial.name())
-            .put("file", String.valueOf(trial.file().getFileName()))
+            .put("file", trial.fileName())
             .put("poured_at", trial.pouredAt().map(Object::toString).orElse(""))
             .put("invented", trial.invented() ? "true" : "");
     pot(row, trial.recipe());

@@ -31,7 +31,7 @@ public final class PlanReport {
    * @return an HTML document; the same for the same plan, byte for byte
    */
   public String html(List<NamedRecipe> recipes, PlanRequest request, List<String> remarks) {
-    return html(PlanSheets.of(recipes, request), remarks, Cautions.of(request));
+    return html(PlanSheet.of(recipes, request), remarks, Cautions.of(request));
   }
 
   /**
@@ -43,7 +43,7 @@ public final class PlanReport {
   public String html(List<TrialForecast> trials) {
     List<PlanSheet> sheets =
         IntStream.range(0, trials.size())
-            .mapToObj(i -> PlanSheets.of(i + 1, trials.get(i)))
+            .mapToObj(i -> PlanSheet.of(i + 1, trials.get(i)))
             .toList();
     return html(sheets, List.of(), Cautions.of(trials));
   }

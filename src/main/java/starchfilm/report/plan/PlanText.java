@@ -2,22 +2,21 @@ package starchfilm.report.plan;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import starchfilm.forecast.Oddity;
 import starchfilm.planning.GiveUp;
-import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Supplies;
-import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PotLine;
 import starchfilm.report.words.ReaderUnit;
-import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 import starchfilm.report.words.Spans;
 
@@ -29,68 +28,53 @@ public final class PlanText {
   private PlanText() {}
 
   /**
-   * The whole plan.
+   * The whole plan, or what its pieces take and the recipe of one pour.
    *
    * @param plan the plan
    * @param remarks what was taken for granted, in sentences
    * @return lines; long sentences are not broken, and parts are indented
    */
   public static List<String> of(Plan plan, List<String> remarks) {
-    List<String> lines = new ArrayList<>();
-    Oddity.air(plan.request().place().room())
-        .ifPresent(odd -> lines.add("Odd: " + OddityWords.of(odd)));
-    lines.add(asked(plan.request()));
+    List<String> lines =
+        new ArrayList<>(plan.pieces().map(PiecesText::of).orElseGet(() -> asked(plan.request())));
     lines.addAll(remarks);
-    if (plan.recipes().isEmpty()) {
+    List<NamedRecipe> recipes = NamedRecipe.of(plan);
+    if (recipes.isEmpty()) {
       lines.add("");
       lines.addAll(nothingFits(plan));
-      return lines;
+    } else {
+      addSheets(lines, recipes, plan.request());
     }
-    List<PlanSheet> sheets = PlanSheets.of(plan);
+    return lines;
+  }
+
+  private static void addSheets(
+      List<String> lines, List<NamedRecipe> recipes, PlanRequest request) {
+    List<PlanSheet> sheets = PlanSheet.of(recipes, request);
     sheets.forEach(sheet -> add(lines, sheet));
-    addCooking(lines, sheets, plan);
+    addCooking(lines, sheets);
     lines.add("");
     lines.add("Ranges hold 8 of 10 likely cases.");
-    Cautions.of(plan.request()).forEach(caution -> lines.add("! " + caution.sentence()));
-    return lines;
+    Cautions.of(request).forEach(caution -> lines.add("! " + caution.sentence()));
   }
 
-  /**
-   * What pieces take, and the recipe of one pour.
-   *
-   * @param needed what they take
-   * @param each the recipe under its name
-   * @param remarks what was taken for granted, in sentences
-   * @param cautions what to mind
-   * @return lines
-   */
-  public static List<String> pieces(
-      PiecesPlan needed, NamedRecipe each, List<String> remarks, List<Caution> cautions) {
-    List<String> lines = new ArrayList<>(PiecesText.of(needed));
-    lines.addAll(remarks);
-    List<PlanSheet> sheets = PlanSheets.of(List.of(each), needed.request());
-    sheets.forEach(sheet -> add(lines, sheet));
-    lines.add("");
-    lines.add("To cook it:");
-    sheets.get(0).cook().forEach(step -> lines.add("   " + step));
-    lines.add("");
-    lines.add("Ranges hold in 8 likely cases of 10.");
-    cautions.forEach(caution -> lines.add("! " + caution.sentence()));
+  private static List<String> asked(PlanRequest request) {
+    List<String> lines = new ArrayList<>();
+    Oddity.air(request.place().room()).ifPresent(odd -> lines.add("Odd: " + OddityWords.of(odd)));
+    lines.add(
+        "Asked for: %s from %s, in %s and %s%s."
+            .formatted(
+                PlanWords.wish(request.wish()),
+                jar(request.supplies()),
+                RoomWords.humidity(request.place().room()),
+                RoomWords.temperature(request.place().room()),
+                request.byS().isEmpty()
+                    ? ""
+                    : ", ready %s after the pour in %s likely cases"
+                        .formatted(
+                            Spans.of(request.byS().getAsDouble()),
+                            PlanWords.chance(request.sure()))));
     return lines;
-  }
-
-  private static String asked(PlanRequest request) {
-    return "Asked for: %s from %s, in %s and %s%s."
-        .formatted(
-            PlanWords.wish(request.wish()),
-            jar(request.supplies()),
-            RoomWords.humidity(request.place().room()),
-            RoomWords.temperature(request.place().room()),
-            request.byS().isEmpty()
-                ? ""
-                : ", ready %s after the pour in %s likely cases"
-                    .formatted(
-                        Spans.of(request.byS().getAsDouble()), PlanWords.chance(request.sure())));
   }
 
   private static String jar(Supplies supplies) {
@@ -132,7 +116,7 @@ public final class PlanText {
     lines.add("");
     lines.add(sheet.number() + ". " + sheet.title());
     lines.add("   " + sheet.summary() + ".");
-    for (PlanSheet.Potful potful : sheet.potfuls()) {
+    for (PotfulSheet potful : sheet.potfuls()) {
       lines.add("   " + potful.heading() + ":");
       for (PotLine line : potful.lines()) {
         lines.add("     " + amounts(line));
@@ -150,16 +134,17 @@ public final class PlanText {
   }
 
   /** How each starch or blend is cooked, once. */
-  private static void addCooking(List<String> lines, List<PlanSheet> sheets, Plan plan) {
-    Map<List<String>, String> starches = new LinkedHashMap<>();
-    for (int i = 0; i < sheets.size(); i++) {
-      String kinds = RecipeWords.starchKinds(plan.recipes().get(i).potfuls().get(0).recipe());
-      starches.merge(sheets.get(i).cook(), kinds, (a, b) -> a.contains(b) ? a : a + "; " + b);
+  private static void addCooking(List<String> lines, List<PlanSheet> sheets) {
+    Map<List<String>, Set<String>> starches = new LinkedHashMap<>();
+    for (PlanSheet sheet : sheets) {
+      starches
+          .computeIfAbsent(sheet.cook(), none -> new LinkedHashSet<>())
+          .add(sheet.starchKinds());
     }
     starches.forEach(
         (steps, kinds) -> {
           lines.add("");
-          lines.add("To cook it (" + kinds + " starch):");
+          lines.add("To cook it (" + String.join("; ", kinds) + " starch):");
           steps.forEach(step -> lines.add("   " + step));
         });
   }

@@ -14,7 +14,7 @@ import starchfilm.report.words.ReaderUnit;
  * @param potfuls what is weighed out for each kind of potful
  * @param sentence why it is more than one; empty where one potful is enough
  */
-public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
+public record SharedPotfuls(List<PotfulSheet> potfuls, String sentence) {
   /**
    * Potfuls in words.
    *
@@ -24,7 +24,7 @@ public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
    * @return the weigh-outs
    */
   public static SharedPotfuls of(double potM3, List<PotShare> shares, List<Trial> trials) {
-    List<PlanSheet.Potful> potfuls = new ArrayList<>();
+    List<PotfulSheet> potfuls = new ArrayList<>();
     boolean alone = shares.size() == 1 && shares.get(0).times() * shares.get(0).parts() == 1;
     int count = 0;
     for (int i = 0; i < shares.size(); i++) {
@@ -40,9 +40,9 @@ public record SharedPotfuls(List<PlanSheet.Potful> potfuls, String sentence) {
               trial.casting().paste().massKg() / share.parts());
       String heading =
           share.parts() == 1
-              ? PlanSheet.Potful.heading(potful, alone)
+              ? PotfulSheet.heading(potful, alone)
               : "Each of " + times + " potfuls, " + share.parts() + " for each plate";
-      potfuls.add(PlanSheet.Potful.of(potful, heading));
+      potfuls.add(PotfulSheet.of(potful, heading));
     }
     return new SharedPotfuls(potfuls, count == 1 ? "" : sentence(potM3, count));
   }

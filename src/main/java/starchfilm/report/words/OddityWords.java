@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.casting.Casting;
+import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.Oddity;
 import starchfilm.material.air.AirState;
 import starchfilm.material.recipe.Recipe;
@@ -32,6 +33,16 @@ public final class OddityWords {
    */
   public static List<String> of(List<Oddity> odd) {
     return odd.stream().map(OddityWords::of).toList();
+  }
+
+  /**
+   * What is odd about a trial.
+   *
+   * @param trial the trial
+   * @return a sentence each
+   */
+  public static List<String> of(Trial trial) {
+    return of(Oddity.of(trial));
   }
 
   /**

@@ -27,6 +27,16 @@ public final class RoomWords {
   }
 
   /**
+   * Its air.
+   *
+   * @param room the room
+   * @return such as {@code 20 °C, 50 % RH, air at 0.10 m/s}
+   */
+  public static String air(Room room) {
+    return temperature(room) + ", " + humidity(room) + ", air at " + speed(room);
+  }
+
+  /**
    * Its temperature.
    *
    * @param room the room

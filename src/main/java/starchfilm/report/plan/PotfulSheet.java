@@ -1,0 +1,36 @@
+package starchfilm.report.plan;
+
+import java.util.List;
+import starchfilm.planning.Potful;
+import starchfilm.report.words.Plural;
+import starchfilm.report.words.PotLine;
+import starchfilm.report.words.ReaderUnit;
+
+/**
+ * What goes into the pot at once.
+ *
+ * @param heading for which plates, and how often
+ * @param lines one an ingredient
+ * @param total everything before the cook
+ * @param cooked what the pot's content weighs once topped up
+ */
+public record PotfulSheet(String heading, List<PotLine> lines, String total, String cooked) {
+  static PotfulSheet of(Potful potful, String heading) {
+    return new PotfulSheet(
+        heading,
+        PotLine.of(potful.recipe(), kg -> ReaderUnit.GRAM.noted(kg.value())),
+        ReaderUnit.GRAM.noted(potful.recipe().massKg()),
+        ReaderUnit.GRAM.noted(potful.cookedKg()));
+  }
+
+  /** For which plates, and how often. */
+  static String heading(Potful potful, boolean alone) {
+    String plates = Plural.of(potful.plates(), "plate");
+    if (alone) {
+      return "One potful for " + (potful.plates() == 1 ? plates : "all " + plates);
+    }
+    return potful.times() == 1
+        ? "One potful for " + plates
+        : "Each of " + potful.times() + " potfuls, for " + plates;
+  }
+}
