@@ -1,0 +1,47 @@
+package starchfilm.material.air;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** A fit of the fourth degree gives back what is of the fourth degree. */
+class SmoothFitTest {
+  @Test
+  void isExactForAPolynomialOfItsOwnDegree() {
+    DoubleUnaryOperator quartic =
+        kelvin -> {
+          double x = (kelvin - 300) / 50;
+          return 3 + x * (-2 + x * (0.7 + x * (1.3 - 0.4 * x)));
+        };
+    SmoothFit fit = SmoothFit.of(quartic);
+    for (double kelvin = 240; kelvin < 400; kelvin += 7) {
+      assertThat(fit.at(SmoothFit.position(kelvin)))
+          .isCloseTo(quartic.applyAsDouble(kelvin), within(1e-11));
+    }
+    assertThat(SmoothFit.position(SmoothFit.FROM_K)).isCloseTo(-1, within(1e-12));
+    assertThat(SmoothFit.position(SmoothFit.TO_K)).isCloseTo(1, within(1e-12));
+  }
+
+  /** Vapour only diffuses from a plate so small that its air cannot rise: Sh = 1. */
+  @Test
+  void airOverATinyPlateStandsStill() {
+    double sideM = 4e-4;
+    double diffusivity = 2.5e-5;
+    for (boolean down : new boolean[] {false, true}) {
+      NaturalFlow flow = new NaturalFlow(sideM * sideM, 4 * sideM, 1);
+      flow.setFacingDown(down);
+      assertThat(Math.cbrt(flow.massTransferCubed(0, diffusivity, 1e-3)))
+          .isCloseTo(diffusivity / (sideM / 4), within(1e-3));
+    }
+  }
+
+  /** Kinetic theory: half as fast at twice the pressure. */
+  @Test
+  void vapourSpreadsInverselyToThePressure() {
+    MarreroMason1972 law = new MarreroMason1972();
+    assertThat(law.m2PerS(300, 2 * HumidAir.STANDARD_PRESSURE_PA))
+        .isCloseTo(law.m2PerS(300, HumidAir.STANDARD_PRESSURE_PA) / 2, within(1e-12));
+  }
+}
