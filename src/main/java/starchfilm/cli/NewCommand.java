@@ -42,7 +42,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
     Optional<TrialQuestion.Base> base =
         from.isEmpty()
             ? Optional.empty()
-            : OneTrial.read(asked, "start.from", "new", "an earlier trial").base();
+            : OneTrial.whole(asked, "start.from", "new", "an earlier trial").base();
     NewTrial made = NewTrial.read(line, entries, base, folder, asked.clock());
     Path file = TrialFileText.create(folder, made.name(), made.text());
     Stream.of(

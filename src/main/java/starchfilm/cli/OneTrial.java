@@ -3,6 +3,8 @@ package starchfilm.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import starchfilm.casting.trial.Trial;
 import starchfilm.request.TrialQuestion;
 
 /**
@@ -20,9 +22,23 @@ record OneTrial(Optional<TrialQuestion.Base> base, int exitCode) {
    * @param key the field that names the file, if one was named
    * @param command the command's name, for the sentences
    * @param needs what it needs at least, for the sentence
-   * @return the trial
+   * @return the trial, its fields only where something is written over it
    */
   static OneTrial read(Asked asked, String key, String command, String needs) {
+    return read(asked, key, command, needs, trial -> TrialQuestion.Base.of(trial, asked.entries()));
+  }
+
+  /** The same with the fields of its file in any case. */
+  static OneTrial whole(Asked asked, String key, String command, String needs) {
+    return read(asked, key, command, needs, TrialQuestion.Base::of);
+  }
+
+  private static OneTrial read(
+      Asked asked,
+      String key,
+      String command,
+      String needs,
+      Function<Trial, Optional<TrialQuestion.Base>> as) {
     Optional<Path> named = asked.path(key);
     if (named.isEmpty()) {
       if (!TrialQuestion.isWritten(asked.entries())) {
@@ -41,7 +57,7 @@ record OneTrial(Optional<TrialQuestion.Base> base, int exitCode) {
       throw CommandFailure.wrongInput(
           command + " takes one trial, and " + file + " holds " + files.trials().size() + ".");
     }
-    Optional<TrialQuestion.Base> base = TrialQuestion.Base.of(files.trials().get(0));
+    Optional<TrialQuestion.Base> base = as.apply(files.trials().get(0));
     if (base.isEmpty()) {
       throw CommandFailure.wrongInput(file + ": changed while it was read; try again.");
     }

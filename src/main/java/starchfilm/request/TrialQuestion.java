@@ -93,6 +93,19 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     private static final String SKETCH = "sketch";
 
     /**
+     * A trial to be asked about; its file is read again where something is written over it.
+     *
+     * @param trial a trial that was read
+     * @param entries what was written
+     * @return empty where its file was changed meanwhile
+     */
+    public static Optional<Base> of(Trial trial, Entries entries) {
+      return isTakenAsItStands(new EntryReader(entries))
+          ? Optional.of(new Base(trial, NOTHING))
+          : of(trial);
+    }
+
+    /**
      * A trial with the fields of its file, those that are wrong left out.
      *
      * @param trial a trial that was read
@@ -192,6 +205,10 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
         });
   }
 
+  private static boolean isTakenAsItStands(EntryReader in) {
+    return !isWritten(in) && !in.hasAny("so far.poured", "so far.weighed");
+  }
+
   /** When it was poured. */
   static Optional<LocalDateTime> poured(EntryReader in, Clock clock) {
     return in.one("so far.poured", typed -> WrittenDate.poured(typed, in, clock));
@@ -211,13 +228,12 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
 
   /** The trial, and its fields with what was written in them; plate and room are in the trial. */
   static Optional<Base> read(EntryReader in, Optional<Base> base, Path folder, Clock clock) {
-    boolean whatIf = isWritten(in);
-    if (base.isPresent() && !whatIf && !in.hasAny("so far.poured", "so far.weighed")) {
+    if (base.isPresent() && isTakenAsItStands(in)) {
       in.requireWhole("so far.film-only", "so far.weighed");
       return base;
     }
     ObjectValue fields = base.map(Base::fields).orElseGet(() -> NOTHING.with("name", "as typed"));
-    if (whatIf) {
+    if (isWritten(in)) {
       // What happened to the real plate says nothing about the one that is asked for.
       fields = fields.without("weighings", "faults", "pulls", "dry_thickness_um", "rating");
     }
