@@ -30,7 +30,7 @@ import starchfilm.numerics.evidence.Source;
  */
 public record RuleBook(
     List<Rule> rules, List<Cure> cures, Map<Change, String> changes, List<Compared> compared) {
-  private static final String FILE = "rules.json";
+  private static final RuleBook PACKED = read(PackedText.of(RuleBook.class, "rules.json"));
 
   public RuleBook {
     rules = List.copyOf(rules);
@@ -41,7 +41,7 @@ public record RuleBook(
 
   /** The rules that come with the program. */
   public static RuleBook packed() {
-    return read(PackedText.of(RuleBook.class, FILE));
+    return PACKED;
   }
 
   /**

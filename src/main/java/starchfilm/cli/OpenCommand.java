@@ -11,7 +11,6 @@ import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.files.findings.Fault;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
 import starchfilm.web.NotebookSite;
@@ -79,15 +78,13 @@ final class OpenCommand implements Callable<Integer> {
     boolean shareOnLan = asked.has("open.share-on-lan");
     boolean anyUser = asked.has(ANY_USER);
     Workshops workshops = new Workshops(asked.clock());
-    workshops.fault(root).map(Fault::sentence).ifPresent(asked.err()::println);
-    asked.err().flush();
     UseCases useCases =
         new UseCases(
             new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::whole,
             new TrialAnalyst(new TrialForecaster(workshops, DryingForecaster.DRAWS))::outline,
             new TrialAnalyst(new TrialForecaster(workshops, SKETCH_CASES))::outline,
             SKETCH_CASES,
-            new Adviser(RuleBook.packed(), workshops, DryingForecaster.DRAWS),
+            () -> new Adviser(RuleBook.packed(), workshops, DryingForecaster.DRAWS),
             workshops::learn,
             workshops);
     Serving serving =

@@ -149,7 +149,7 @@ record ComparePage(PageContext desk) {
     return comparison.trials().isEmpty()
         ? comparison
         : comparison.with(
-            desk.useCases().adviser(), desk.useCases().workshops().all(notebook.trials()));
+            desk.useCases().adviser().get(), desk.useCases().workshops().all(notebook.trials()));
   }
 
   private Response cancel(Request request) {

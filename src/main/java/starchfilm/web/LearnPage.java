@@ -67,7 +67,7 @@ record LearnPage(PageContext desk) {
   }
 
   /** A page names no folder of the machine. */
-  private static String sentence(Fault fault) {
+  static String sentence(Fault fault) {
     return Workshop.FILE_NAME + fault.sentence().substring(fault.file().length()) + ".";
   }
 

@@ -3,6 +3,7 @@ package starchfilm.web;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import starchfilm.advice.Adviser;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
@@ -17,7 +18,7 @@ import starchfilm.learning.Workshops;
  * @param sketch forecasts a recipe that is being moved about: quicker, with fewer likely cases and
  *     without levers
  * @param sketchCases how many likely cases a sketch rests on
- * @param adviser tells what to try next
+ * @param adviser makes what tells what to try next; its table is read once it is asked for
  * @param learner learns from the trials of a folder; writes nothing
  * @param workshops what was learnt from the trials of the folder
  */
@@ -26,7 +27,7 @@ public record UseCases(
     Function<Trial, TrialAnalysis> glance,
     Function<Trial, TrialAnalysis> sketch,
     int sketchCases,
-    Adviser adviser,
+    Supplier<Adviser> adviser,
     Learning learner,
     Workshops workshops) {
   /** Learns. */

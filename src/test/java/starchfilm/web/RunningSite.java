@@ -73,10 +73,11 @@ final class RunningSite implements AutoCloseable {
                 new TrialAnalyst(new TrialForecaster(ParameterDistribution.textbook(), FEW_DRAWS))
                     ::outline,
                 FEW_DRAWS,
-                new Adviser(
-                    RuleBook.packed(),
-                    TrialKnowledge.of(ParameterDistribution.textbook()),
-                    FEW_DRAWS),
+                () ->
+                    new Adviser(
+                        RuleBook.packed(),
+                        TrialKnowledge.of(ParameterDistribution.textbook()),
+                        FEW_DRAWS),
                 (root, trials, requireWanted) -> {
                   beforeWork.run();
                   return Workshop.taughtBy(root, trials, requireWanted);
