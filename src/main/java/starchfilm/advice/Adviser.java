@@ -23,9 +23,7 @@ public final class Adviser {
 
   private final RuleBook book;
   private final TrialKnowledge knowledge;
-  private final Diagnosing diagnosing;
   private final NextTrials nextTrials;
-  private final Contrasting contrasting;
 
   /**
    * An adviser.
@@ -37,9 +35,7 @@ public final class Adviser {
   public Adviser(RuleBook book, TrialKnowledge knowledge, int draws) {
     this.book = book;
     this.knowledge = knowledge;
-    this.diagnosing = new Diagnosing(book);
     this.nextTrials = new NextTrials(book, knowledge, draws);
-    this.contrasting = new Contrasting(book, knowledge);
   }
 
   /**
@@ -62,7 +58,7 @@ public final class Adviser {
     ForecastCache outlook = new ForecastCache(trial, knowledge);
     for (ObservedFault fault : trial.seen().faults()) {
       FaultContext scene = FaultContext.of(trial, fault, forecast.drying(), outlook);
-      Diagnosis diagnosis = diagnosing.of(scene);
+      Diagnosis diagnosis = new Diagnosing(book).of(scene);
       diagnoses.add(diagnosis);
       if (diagnosis.tells()) {
         suspected.add(new Suspected(scene, diagnosis.suspicions()));
@@ -146,6 +142,6 @@ public final class Adviser {
    * @return the differences and the outcome
    */
   public Contrast contrast(TrialForecast before, TrialForecast after) {
-    return contrasting.of(before, after);
+    return new Contrasting(book, knowledge).of(before, after);
   }
 }

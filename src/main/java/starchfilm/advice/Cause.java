@@ -2,7 +2,7 @@ package starchfilm.advice;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Function;
 
 /** What may be behind a fault; its figures and limits stand in the table of rules. */
 public enum Cause {
@@ -59,18 +59,14 @@ public enum Cause {
   /** How it was stirred, which nobody notes. */
   STIRRING;
 
-  private interface Righting {
-    Optional<PutRight> of(FaultContext scene);
-  }
-
-  private final @Nullable Righting righting;
+  private final Optional<Function<FaultContext, Optional<PutRight>>> righting;
 
   Cause() {
-    this(null);
+    this.righting = Optional.empty();
   }
 
-  Cause(@Nullable Righting righting) {
-    this.righting = righting;
+  Cause(Function<FaultContext, Optional<PutRight>> righting) {
+    this.righting = Optional.of(righting);
   }
 
   /**
@@ -84,14 +80,11 @@ public enum Cause {
 
   /** Whether the model can be rerun with this cause put right. */
   boolean canBePutRight() {
-    return righting != null;
+    return righting.isPresent();
   }
 
   /** The scene's set-up with this cause put right; empty where it is right already. */
   Optional<PutRight> putRight(FaultContext scene) {
-    if (righting == null) {
-      throw new IllegalStateException(tableName() + " cannot be put right on paper");
-    }
-    return righting.of(scene);
+    return righting.orElseThrow().apply(scene);
   }
 }

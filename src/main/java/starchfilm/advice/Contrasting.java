@@ -8,14 +8,7 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialKnowledge;
 
 /** Holds two trials against each other: reruns every change alone, and asks what was seen. */
-final class Contrasting {
-  private final RuleBook book;
-  private final TrialKnowledge knowledge;
-
-  Contrasting(RuleBook book, TrialKnowledge knowledge) {
-    this.book = book;
-    this.knowledge = knowledge;
-  }
+record Contrasting(RuleBook book, TrialKnowledge knowledge) {
 
   Contrast of(TrialForecast before, TrialForecast after) {
     ForecastCache was = new ForecastCache(before.trial(), knowledge);

@@ -18,17 +18,11 @@ import java.util.Set;
  * figure, so that a figure well within the harmless is no cause whatever the rerun says. Support of
  * any other cause is its excess, from 0 to 1. (The rule is judged, no source.)
  */
-final class Diagnosing {
+record Diagnosing(RuleBook book) {
   private static final double LIKELY = 1;
 
   /** A cause whose own figure is just harmless counts for half, one well within for nothing. */
   private static final double HALF = 0.5;
-
-  private final RuleBook book;
-
-  Diagnosing(RuleBook book) {
-    this.book = book;
-  }
 
   Diagnosis of(FaultContext scene) {
     Map<Cause, Suspicion> found = new EnumMap<>(Cause.class);

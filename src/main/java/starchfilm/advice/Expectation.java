@@ -53,7 +53,7 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
     add(effects, "cracking", word(risks.crack().level()), word(after.risks.crack().level()));
     add(effects, "mould", word(risks.mould().level()), word(after.risks.mould().level()));
     add(effects, "feel", word(film.feel()), word(after.film.feel()));
-    for (FilmEffect told : FilmEffect.values()) {
+    for (FilmEffect told : FILM_EFFECTS) {
       Band was = told.property.of(film);
       Band is = told.property.of(after.film);
       if (moved(was, is)) {
@@ -64,27 +64,17 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
   }
 
   /** A figure of the film that a change may move, in the reader's unit. */
-  private enum FilmEffect {
-    STRETCH(FilmProperty.ELONGATION, "stretch at break", PERCENT_PER_UNIT, " %"),
-    STRENGTH(FilmProperty.TENSILE_STRENGTH, "tensile strength", 1e-6, " MPa"),
-    THICKNESS(FilmProperty.DRY_THICKNESS, "dry thickness", 1e6, " µm");
-
-    private final FilmProperty property;
-    private final String words;
-    private final double scale;
-    private final String unit;
-
-    FilmEffect(FilmProperty property, String words, double scale, String unit) {
-      this.property = property;
-      this.words = words;
-      this.scale = scale;
-      this.unit = unit;
-    }
-
+  private record FilmEffect(FilmProperty property, String words, double scale, String unit) {
     String in(Band si, boolean range) {
       return range ? Told.band(si, scale, unit) : Told.number(scale * si.middle()) + unit;
     }
   }
+
+  private static final List<FilmEffect> FILM_EFFECTS =
+      List.of(
+          new FilmEffect(FilmProperty.ELONGATION, "stretch at break", PERCENT_PER_UNIT, " %"),
+          new FilmEffect(FilmProperty.TENSILE_STRENGTH, "tensile strength", 1e-6, " MPa"),
+          new FilmEffect(FilmProperty.DRY_THICKNESS, "dry thickness", 1e6, " µm"));
 
   private static String span(Band seconds, boolean range) {
     return range ? Told.span(seconds) : Told.span(seconds.middle());

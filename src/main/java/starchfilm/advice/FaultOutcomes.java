@@ -21,33 +21,17 @@ import starchfilm.forecast.TrialForecast;
  * looked at; the model agrees where it moves by at least {@link #MOVES} (judged). The change that
  * does most of it is the one that, made alone, moves that trouble furthest.
  */
-final class FaultOutcomes {
+record FaultOutcomes(
+    RuleBook book,
+    TrialForecast before,
+    TrialForecast after,
+    ForecastCache was,
+    ForecastCache is,
+    List<Rerun> reruns) {
   private static final double MOVES = 0.3;
   private static final double MOST_OF_IT = 0.4;
   private static final double NEARLY_ALL = 0.9;
   private static final int MOST_REASONS = 2;
-
-  private final RuleBook book;
-  private final TrialForecast before;
-  private final TrialForecast after;
-  private final ForecastCache was;
-  private final ForecastCache is;
-  private final List<Rerun> reruns;
-
-  FaultOutcomes(
-      RuleBook book,
-      TrialForecast before,
-      TrialForecast after,
-      ForecastCache was,
-      ForecastCache is,
-      List<Rerun> reruns) {
-    this.book = book;
-    this.before = before;
-    this.after = after;
-    this.was = was;
-    this.is = is;
-    this.reruns = List.copyOf(reruns);
-  }
 
   List<Outcome> all() {
     List<Outcome> outcomes = new ArrayList<>();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import starchfilm.advice.Outcome.Agreement;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Weighing;
@@ -73,15 +74,19 @@ final class MeasuredOutcomes {
       return new Outcome(
           seen, Agreement.CANNOT_TELL, "The model does not expect both to get that far.");
     }
-    String ratios =
-        "seen " + Told.number(seenRatio) + " ×, expected " + Told.number(modelRatio) + " ×";
-    if (aboutOne(seenRatio) && aboutOne(modelRatio)) {
-      return new Outcome(
-          seen, Agreement.AGREES, "About the same, as the model says: " + ratios + ".");
-    }
-    return (seenRatio - 1) * (modelRatio - 1) > 0
-        ? new Outcome(seen, Agreement.AGREES, "The model says so too: " + ratios + ".")
-        : new Outcome(seen, Agreement.DISAGREES, "The model says otherwise: " + ratios + ".");
+    boolean same = aboutOne(seenRatio) && aboutOne(modelRatio);
+    boolean agrees = same || (seenRatio - 1) * (modelRatio - 1) > 0;
+    return new Outcome(
+        seen,
+        agrees ? Agreement.AGREES : Agreement.DISAGREES,
+        (same
+                ? "About the same, as the model says"
+                : agrees ? "The model says so too" : "The model says otherwise")
+            + ": seen "
+            + Told.number(seenRatio)
+            + " ×, expected "
+            + Told.number(modelRatio)
+            + " ×.");
   }
 
   private static boolean aboutOne(double ratio) {
@@ -99,32 +104,45 @@ final class MeasuredOutcomes {
   /** When half of the water was gone by the scale, between two weighings; empty where it is not. */
   private static OptionalDouble halfDryS(TrialForecast forecast) {
     double solids = forecast.drySolidsKgPerPlate();
-    double half = solids + HALF * (forecast.pouredKgPerPlate() - solids);
-    double timeS = 0;
-    double mass = forecast.pouredKgPerPlate();
-    for (Weighing weighing : forecast.trial().seen().weighings()) {
-      if (weighing.filmMassKg() <= half && weighing.filmMassKg() < mass) {
-        double share = (mass - half) / (mass - weighing.filmMassKg());
-        return OptionalDouble.of(timeS + share * (weighing.timeS() - timeS));
-      }
-      timeS = weighing.timeS();
-      mass = weighing.filmMassKg();
-    }
-    return OptionalDouble.empty();
+    double poured = forecast.pouredKgPerPlate();
+    return fallsTo(
+        solids + HALF * (poured - solids),
+        poured,
+        forecast.trial().seen().weighings(),
+        Weighing::timeS,
+        Weighing::filmMassKg);
   }
 
   /** When half of the water is gone by the middle of the forecast; infinite where it never is. */
   private static double forecastHalfDryS(TrialForecast forecast) {
-    double half = HALF * forecast.drying().startMoisture();
-    CurvePoint before = forecast.drying().curve().get(0);
-    for (CurvePoint point : forecast.drying().curve()) {
-      if (point.nominal().middle() <= half) {
-        double fall = before.nominal().middle() - point.nominal().middle();
-        double share = fall > 0 ? (before.nominal().middle() - half) / fall : 0;
-        return before.timeS() + share * (point.timeS() - before.timeS());
+    double start = forecast.drying().startMoisture();
+    return fallsTo(
+            HALF * start,
+            start,
+            forecast.drying().curve(),
+            CurvePoint::timeS,
+            point -> point.nominal().middle())
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** When a figure has fallen to a level, along straight lines between its points. */
+  private static <T> OptionalDouble fallsTo(
+      double level,
+      double start,
+      List<T> points,
+      ToDoubleFunction<T> timesS,
+      ToDoubleFunction<T> figures) {
+    double timeS = 0;
+    double figure = start;
+    for (T point : points) {
+      double next = figures.applyAsDouble(point);
+      double nextS = timesS.applyAsDouble(point);
+      if (next <= level && next < figure) {
+        return OptionalDouble.of(timeS + (figure - level) / (figure - next) * (nextS - timeS));
       }
-      before = point;
+      timeS = nextS;
+      figure = next;
     }
-    return Double.POSITIVE_INFINITY;
+    return OptionalDouble.empty();
   }
 }

@@ -20,7 +20,7 @@ import starchfilm.drying.Milestone;
  * change is added only where the first leaves much and the second takes much of it away. The
  * weights are judged, no source. The same notebook always gives the same answer.
  */
-final class NextTrialSearch {
+record NextTrialSearch(RuleBook book, List<DryingPlace> otherPlaces, List<Suspected> suspected) {
   private static final List<Measure> SIDE_EFFECTS =
       List.of(
           Measure.CRACK_ENERGY,
@@ -39,27 +39,17 @@ final class NextTrialSearch {
   private static final double SECOND_IF_LEFT = 0.4;
   private static final double SECOND_GAIN = 0.3;
 
-  private final RuleBook book;
-  private final List<DryingPlace> otherPlaces;
-  private final List<Suspected> suspected;
-
   /** A fault's scene and what explains it. */
   record Suspected(FaultContext scene, List<Suspicion> suspicions) {}
 
-  /** A state of the search: the scenes after the steps so far. */
-  private record State(List<AdvisedStep> steps, List<FaultContext> scenes, double worth) {}
-
-  NextTrialSearch(RuleBook book, List<DryingPlace> otherPlaces, List<Suspected> suspected) {
-    this.book = book;
-    this.otherPlaces = otherPlaces;
-    this.suspected = suspected;
-  }
-
-  /** The steps to take, one or two, and the scenes after them. */
-  record Found(List<AdvisedStep> steps, List<FaultContext> scenes) {}
+  /**
+   * A state of the search: the steps so far, one or two where it is done, and the scenes after
+   * them.
+   */
+  record State(List<AdvisedStep> steps, List<FaultContext> scenes, double worth) {}
 
   /** What to take; empty where nothing helps enough. */
-  Optional<Found> find() {
+  Optional<State> find() {
     List<FaultContext> now = suspected.stream().map(Suspected::scene).toList();
     State start = new State(List.of(), now, -trouble(now));
     Optional<State> first = best(start);
@@ -68,14 +58,9 @@ final class NextTrialSearch {
     }
     State one = first.get();
     if (trouble(one.scenes()) < SECOND_IF_LEFT) {
-      return Optional.of(found(one));
+      return first;
     }
-    return Optional.of(
-        found(best(one).filter(two -> two.worth() - one.worth() >= SECOND_GAIN).orElse(one)));
-  }
-
-  private static Found found(State state) {
-    return new Found(state.steps(), state.scenes());
+    return best(one).filter(two -> two.worth() - one.worth() >= SECOND_GAIN).or(() -> first);
   }
 
   private Optional<State> best(State from) {

@@ -19,19 +19,9 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialKnowledge;
 
 /** Puts a next trial together: the steps found, and what the model expects of them. */
-final class NextTrials {
+record NextTrials(RuleBook book, TrialKnowledge knowledge, int draws) {
   /** A plate without faults is left alone for less than this share of its drying time (judged). */
   private static final double SOONER_BY = 0.1;
-
-  private final RuleBook book;
-  private final TrialKnowledge knowledge;
-  private final int draws;
-
-  NextTrials(RuleBook book, TrialKnowledge knowledge, int draws) {
-    this.book = book;
-    this.knowledge = knowledge;
-    this.draws = draws;
-  }
 
   Optional<NextTrial> against(
       List<Suspected> suspected, TrialForecast forecast, List<Trial> notebook) {
@@ -109,7 +99,7 @@ final class NextTrials {
   }
 
   /** What the steps do to the measures that the causes they answer were held against. */
-  private List<String> aims(NextTrialSearch.Found found, List<Suspected> suspected) {
+  private List<String> aims(NextTrialSearch.State found, List<Suspected> suspected) {
     Set<Measure> told = EnumSet.noneOf(Measure.class);
     List<String> aims = new ArrayList<>();
     for (int i = 0; i < suspected.size(); i++) {

@@ -33,10 +33,7 @@ public record RuleBook(
   private static final RuleBook PACKED = read(PackedText.of(RuleBook.class, "rules.json"));
 
   public RuleBook {
-    rules = List.copyOf(rules);
-    cures = List.copyOf(cures);
     changes = Map.copyOf(changes);
-    compared = List.copyOf(compared);
   }
 
   /** The rules that come with the program. */
@@ -66,41 +63,45 @@ public record RuleBook(
                   row.text("words"),
                   row.text("harmless_words", row.text("words"))));
     }
-    List<Rule> rules = new ArrayList<>();
-    for (Row row : table.rows("rules")) {
-      Cause cause = row.constant("cause", Cause.values());
-      rules.add(
-          new Rule(
-              row.constant("fault", Kind.values()),
-              Set.copyOf(row.constants("where", Place.values())),
-              row.constant("held_against", Measure.values()),
-              cause,
-              limits.getOrDefault(cause, List.of()),
-              source(row)));
-    }
-    List<Cure> cures = new ArrayList<>();
-    for (Row row : table.rows("cures")) {
-      cures.add(
-          new Cure(
-              row.constant("cause", Cause.values()),
-              row.constant("adjust", Change.values()),
-              source(row)));
-    }
+    List<Rule> rules =
+        table.rows("rules").stream()
+            .map(
+                row -> {
+                  Cause cause = row.constant("cause", Cause.values());
+                  return new Rule(
+                      row.constant("fault", Kind.values()),
+                      Set.copyOf(row.constants("where", Place.values())),
+                      row.constant("held_against", Measure.values()),
+                      cause,
+                      limits.getOrDefault(cause, List.of()),
+                      source(row));
+                })
+            .toList();
+    List<Cure> cures =
+        table.rows("cures").stream()
+            .map(
+                row ->
+                    new Cure(
+                        row.constant("cause", Cause.values()),
+                        row.constant("adjust", Change.values()),
+                        source(row)))
+            .toList();
     Map<Change, String> changes = new EnumMap<>(Change.class);
-    for (Row row : table.rows("changes")) {
-      changes.put(row.constant("adjust", Change.values()), row.text("words"));
-    }
-    List<Compared> compared = new ArrayList<>();
-    for (Row row : table.rows("compared")) {
-      compared.add(
-          new Compared(
-              row.text("field"),
-              row.text("not_noted"),
-              row.text("what"),
-              row.constant("setting", Setting.values()),
-              row.constant("figure", Figure.values()),
-              row.number("same")));
-    }
+    table
+        .rows("changes")
+        .forEach(row -> changes.put(row.constant("adjust", Change.values()), row.text("words")));
+    List<Compared> compared =
+        table.rows("compared").stream()
+            .map(
+                row ->
+                    new Compared(
+                        row.text("field"),
+                        row.text("not_noted"),
+                        row.text("what"),
+                        row.constant("setting", Setting.values()),
+                        row.constant("figure", Figure.values()),
+                        row.number("same")))
+            .toList();
     return new RuleBook(rules, cures, changes, compared);
   }
 

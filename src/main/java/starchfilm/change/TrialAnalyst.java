@@ -9,18 +9,10 @@ import starchfilm.forecast.TrialForecaster;
  * Forecasts trials and reruns them with changes. Every method throws an IllegalArgumentException
  * with a sentence for the reader where a figure lies outside what the model can do. Immutable; safe
  * to share between threads.
+ *
+ * @param forecaster what forecasts a trial
  */
-public final class TrialAnalyst {
-  private final TrialForecaster forecaster;
-
-  /**
-   * An analyst.
-   *
-   * @param forecaster what forecasts a trial
-   */
-  public TrialAnalyst(TrialForecaster forecaster) {
-    this.forecaster = forecaster;
-  }
+public record TrialAnalyst(TrialForecaster forecaster) {
 
   /** The forecast, what more of each ingredient would do, and what would lower the risks. */
   public TrialAnalysis whole(Trial trial) {

@@ -18,7 +18,7 @@ import starchfilm.planning.PlanSearch.Found;
  * What moving the limits of a request does, by searching again: a little, for what that would buy a
  * recipe that has run into them; or out of the way, where nothing fits.
  */
-final class LimitMoves {
+record LimitMoves(PlanSearch search, PlanRequest request) {
   private static final double AT_THE_LIMIT = 0.01;
   private static final double MORE = 1.25;
   private static final double LESS = 0.8;
@@ -29,14 +29,6 @@ final class LimitMoves {
   private static final double PLENTY_KG = 100;
 
   private static final double PLENTY_M3 = 1;
-
-  private final PlanSearch search;
-  private final PlanRequest request;
-
-  LimitMoves(PlanSearch search, PlanRequest request) {
-    this.search = search;
-    this.request = request;
-  }
 
   /** Which limits a recipe has run into, and what moving each would buy. */
   List<BindingLimit> bindingOn(Found found) {

@@ -24,23 +24,14 @@ import starchfilm.planning.PlanSearch.Found;
  *
  * <p>The same request gives the same plan on every machine and with any number of threads.
  * Immutable; safe to share.
+ *
+ * @param factors what is known of the factors of a drying forecast
  */
-public final class Planner {
+public record Planner(ParameterDistribution factors) {
   /** How far (log) a recipe at its date may be from the real forecast before it is corrected. */
   private static final double NEAR_DATE = 0.03;
 
   private static final int MOST_STEPS = 3;
-
-  private final ParameterDistribution factors;
-
-  /**
-   * A planner.
-   *
-   * @param factors what is known of the factors of a drying forecast
-   */
-  public Planner(ParameterDistribution factors) {
-    this.factors = factors;
-  }
 
   /**
    * Plans.

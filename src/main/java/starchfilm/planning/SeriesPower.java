@@ -3,10 +3,7 @@ package starchfilm.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import starchfilm.casting.Spot;
-import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.Milestone;
 import starchfilm.film.FilmProperty;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.planning.TrendPower.Response;
@@ -23,10 +20,17 @@ final class SeriesPower {
       SeriesRequest series, List<Series.Group> groups, PlateScatter scatter) {
     List<TrendPower> shows = new ArrayList<>();
     PlannedRecipe middle = groups.get(groups.size() / 2).recipe();
-    Band own = dryThrough(new DryingForecaster(scatter.drying(), DRAWS).forecast(middle.casting()));
+    Band own =
+        new DryingForecaster(scatter.drying(), DRAWS).forecast(middle.casting()).dryThroughS();
     if (Double.isFinite(own.high())) {
       double logSd = Math.log(own.high() / own.low()) / (2 * Band.Z90);
-      add(shows, Response.DRY_THROUGH, series, groups, logSd, r -> dryThrough(r.drying()).middle());
+      add(
+          shows,
+          Response.DRY_THROUGH,
+          series,
+          groups,
+          logSd,
+          r -> r.drying().dryThroughS().middle());
     }
     add(
         shows,
@@ -50,10 +54,6 @@ final class SeriesPower {
     return groups.stream().allMatch(group -> group.recipe().film().withheld(property).isEmpty())
         ? groups
         : List.of();
-  }
-
-  private static Band dryThrough(DryingForecast drying) {
-    return drying.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
   }
 
   private static void add(

@@ -101,8 +101,8 @@ public final class ScaleCourse {
   public static ScaleCourse of(TrialForecast forecast) {
     return new ScaleCourse(
         forecast,
-        forecast.drying().at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS(),
-        forecast.drying().at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS(),
+        forecast.drying().peelableS(),
+        forecast.drying().dryThroughS(),
         forecast.trial().seen().weighings().stream()
             .mapToDouble(Weighing::massSdKg)
             .max()

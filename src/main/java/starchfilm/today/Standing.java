@@ -9,12 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
-import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.change.Rerun;
-import starchfilm.drying.DryingForecast;
-import starchfilm.drying.Milestone;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
@@ -88,25 +85,17 @@ public record Standing(
 
   /** When the average of the plate can be peeled (s since the pour). */
   public Band peelableS() {
-    return peelableS(forecast.drying());
+    return forecast.drying().peelableS();
   }
 
   /** When its thick spot is dry through (s since the pour). */
   public Band readyS() {
-    return readyS(forecast.drying());
+    return forecast.drying().dryThroughS();
   }
 
   /** The same without its own weighings. */
   public Band readyAtThePourS() {
-    return readyS(forecast.dryingAtThePour());
-  }
-
-  private static Band peelableS(DryingForecast drying) {
-    return drying.at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS();
-  }
-
-  private static Band readyS(DryingForecast drying) {
-    return drying.at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+    return forecast.dryingAtThePour().dryThroughS();
   }
 
   /** Water still in the film, over what was poured (ratio, at most 1). */

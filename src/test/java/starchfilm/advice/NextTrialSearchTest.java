@@ -132,11 +132,11 @@ class NextTrialSearchTest {
   /**
    * A plate that was still wet so early that its trouble is as given; it is thick, the room slow.
    */
-  private static Optional<NextTrialSearch.Found> against(double wetMm, double trouble) {
+  private static Optional<NextTrialSearch.State> against(double wetMm, double trouble) {
     return against(wetMm, trouble, Cause.values());
   }
 
-  private static Optional<NextTrialSearch.Found> against(
+  private static Optional<NextTrialSearch.State> against(
       double wetMm, double trouble, Cause... causes) {
     Casting casting =
         Castings.plate(wetMm, Castings.paste(0.08, 0.3), Castings.room(15, 60, 0.1), 60);

@@ -4,21 +4,13 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import starchfilm.numerics.evidence.Figures;
 
 /** The charge balance of a bath to which one solution is added; formula at {@link PhAdjustment}. */
-final class Titration {
+record Titration(PhAdjustment.Bath bath, Reagent reagent) {
   /** Ion product of water at 25 C, (mol/m3)^2. */
   private static final double ION_PRODUCT = 1e-14 * 1e6;
 
   private static final double MOL_PER_M3 = 1000;
   private static final double PH_ACCURACY = 1e-10;
   private static final int MOST_STEPS = 200;
-
-  private final PhAdjustment.Bath bath;
-  private final Reagent reagent;
-
-  Titration(PhAdjustment.Bath bath, Reagent reagent) {
-    this.bath = bath;
-    this.reagent = reagent;
-  }
 
   /** What has to be added to reach a pH (m3). */
   double volumeM3To(double ph, double molPerM3) {
