@@ -184,7 +184,7 @@ final class MilestoneDetector implements StepListener {
       trace.frostKs = Math.max(trace.frostKs, frostKs);
     }
     readCurve(step);
-    trace.steps++;
+    trace.stepped(step.end());
     boolean softForEver =
         step.end() >= settledFromS
             && rest > FIRM_MOISTURE
@@ -214,7 +214,8 @@ final class MilestoneDetector implements StepListener {
     return true;
   }
 
-  private void readCurve(Step step) {
+  /** Reads the drying curve off a step. */
+  void readCurve(Step step) {
     while (nextCurvePoint < curveTimesS.length && curveTimesS[nextCurvePoint] <= step.end()) {
       double time = Math.max(step.start(), curveTimesS[nextCurvePoint]);
       // What is left is what there was less what the tally says has left.

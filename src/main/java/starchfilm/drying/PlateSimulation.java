@@ -1,13 +1,14 @@
 package starchfilm.drying;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import starchfilm.casting.Casting;
 import starchfilm.casting.DryingLimits;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
-import starchfilm.numerics.diffusion.Tolerance;
 
 /**
  * One plate solved for one likely case after another: what a scale under it would show, and when
@@ -22,12 +23,6 @@ import starchfilm.numerics.diffusion.Tolerance;
  * <p>A call allocates nothing that grows with the steps. One object serves one thread.
  */
 public final class PlateSimulation {
-  /**
-   * Tighter than a forecast needs: a fit takes differences of masses, and where a factor hardly
-   * moves them a coarse solve gives the difference of two errors.
-   */
-  private static final Tolerance SMOOTH = new Tolerance(1e-4, 2e-5, 0.1);
-
   private static final double SHORTEST_S = 60;
   private static final double GAUSS_NODE = 1 / Math.sqrt(3);
 
@@ -43,35 +38,15 @@ public final class PlateSimulation {
    * @param timesS when it is weighed: times since the pour (s, 0 or more), in order; may be empty
    */
   public PlateSimulation(Casting drying, double... timesS) {
-    this(PreparedCase.of(drying), timesS.clone(), SMOOTH, true);
-  }
-
-  /**
-   * A simulation with the steps of a forecast, for whatever is not differentiated closely.
-   *
-   * @param drying the plate
-   * @param timesS as above
-   * @return the simulation
-   */
-  public static PlateSimulation asForecast(Casting drying, double... timesS) {
-    return new PlateSimulation(
-        PreparedCase.of(drying), timesS.clone(), SpotSolver.TOLERANCE, false);
-  }
-
-  private PlateSimulation(
-      PreparedCase prepared, double[] timesS, Tolerance tolerance, boolean fourthOrder) {
     for (int i = 0; i < timesS.length; i++) {
       if (!(timesS[i] >= (i == 0 ? 0 : timesS[i - 1]))) {
         throw new IllegalArgumentException(
             "times of weighing must be 0 s or more and in order, not " + Arrays.toString(timesS));
       }
     }
-    this.prepared = prepared;
-    this.timesS = timesS;
-    Casting drying = prepared.drying();
-    this.solver =
-        new SpotSolver(
-            prepared, timesS, SpotSolver.grid(drying, SpotSolver.NODES), tolerance, fourthOrder);
+    this.prepared = PreparedCase.of(drying);
+    this.timesS = timesS.clone();
+    this.solver = new SpotSolver(prepared, this.timesS);
   }
 
   /**
@@ -87,12 +62,53 @@ public final class PlateSimulation {
   }
 
   /**
+   * When the steps of the solver ended, for each part of the plate that is solved for: what another
+   * case is solved with where the difference of the two must be smooth. It has to lie close: steps
+   * that do not turn where a film turns from wet to damp lead to nonsense.
+   */
+  public static final class Steps {
+    private final List<double[]> endsS = new ArrayList<>();
+  }
+
+  /**
    * Mass of the film on the whole plate at the times of weighing.
    *
    * @param deviations the likely case
    * @param massesKg takes the masses (kg), one a time
+   * @return the steps that were taken
    */
-  public void filmMassesKg(ParameterSample deviations, double[] massesKg) {
+  public Steps filmMassesKg(ParameterSample deviations, double[] massesKg) {
+    Steps taken = new Steps();
+    addUp(
+        deviations,
+        massesKg,
+        (part, one) -> {
+          solver.solve(Spot.NOMINAL, one, untilS(), trace);
+          taken.endsS.add(trace.stepEndsS());
+        });
+    return taken;
+  }
+
+  /**
+   * The same with the steps of another case: so near that case the masses change smoothly with the
+   * deviations, where by own steps they jump by what a step may be off.
+   *
+   * @param deviations the likely case
+   * @param steps the steps
+   * @param massesKg takes the masses (kg), one a time
+   */
+  public void filmMassesKg(ParameterSample deviations, Steps steps, double[] massesKg) {
+    addUp(
+        deviations,
+        massesKg,
+        (part, one) -> solver.curve(Spot.NOMINAL, one, steps.endsS.get(part), trace));
+  }
+
+  private interface Solve {
+    void of(int part, ParameterSample deviations);
+  }
+
+  private void addUp(ParameterSample deviations, double[] massesKg, Solve solve) {
     Arrays.fill(massesKg, 0);
     if (timesS.length == 0) {
       return;
@@ -102,22 +118,17 @@ public final class PlateSimulation {
             prepared.drying().pour().unevenness()
                 * deviations.multiplier(UncertainParameter.UNEVENNESS),
             DryingLimits.UNEVENNESS.max());
-    double area = prepared.drying().plate().areaM2();
-    if (unevenness == 0) {
-      addMasses(deviations, 1, area, massesKg);
-      return;
-    }
-    addMasses(deviations, 1 - GAUSS_NODE * unevenness, area / 2, massesKg);
-    addMasses(deviations, 1 + GAUSS_NODE * unevenness, area / 2, massesKg);
-  }
-
-  private void addMasses(
-      ParameterSample deviations, double thicknessRatio, double areaM2, double[] massesKg) {
-    double thickness = deviations.of(UncertainParameter.THICKNESS) + Math.log(thicknessRatio);
-    solver.solve(
-        Spot.NOMINAL, deviations.with(UncertainParameter.THICKNESS, thickness), untilS(), trace);
-    for (int i = 0; i < timesS.length; i++) {
-      massesKg[i] += areaM2 * trace.solidsKgPerM2 * (1 + trace.curve[i]);
+    double[] parts =
+        unevenness == 0
+            ? new double[] {1}
+            : new double[] {1 - GAUSS_NODE * unevenness, 1 + GAUSS_NODE * unevenness};
+    for (int part = 0; part < parts.length; part++) {
+      double thickness = deviations.of(UncertainParameter.THICKNESS) + Math.log(parts[part]);
+      solve.of(part, deviations.with(UncertainParameter.THICKNESS, thickness));
+      double areaM2 = prepared.drying().plate().areaM2() / parts.length;
+      for (int i = 0; i < timesS.length; i++) {
+        massesKg[i] += areaM2 * trace.solidsKgPerM2 * (1 + trace.curve[i]);
+      }
     }
   }
 

@@ -28,8 +28,8 @@ final class SpotSolution {
   /** What the water balance leaves open, over the water at the start. */
   double balanceError;
 
-  /** Steps the integrator took. */
-  long steps;
+  private double[] endsS = new double[64];
+  private int steps;
 
   double at(Milestone milestone) {
     return milestoneS[milestone.ordinal()];
@@ -49,6 +49,19 @@ final class SpotSolution {
     return at(Milestone.DRY_THROUGH) < Double.POSITIVE_INFINITY
         ? DryingVerdict.Outcome.SOFT
         : DryingVerdict.Outcome.WET;
+  }
+
+  /** Notes the end of a step that was taken (s). */
+  void stepped(double endS) {
+    if (steps == endsS.length) {
+      endsS = Arrays.copyOf(endsS, 2 * steps);
+    }
+    endsS[steps++] = endS;
+  }
+
+  /** When each step of the integrator ended (s). */
+  double[] stepEndsS() {
+    return Arrays.copyOf(endsS, steps);
   }
 
   void clear(int curvePoints) {

@@ -10,6 +10,7 @@ import org.apache.commons.math3.linear.RealVector;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.PlateSimulation;
+import starchfilm.drying.PlateSimulation.Steps;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 
@@ -20,8 +21,11 @@ import starchfilm.drying.uncertainty.UncertainParameter;
  * for each of them several times.
  */
 final class PlateReadings {
-  /** Steps of the numeric derivatives, in the textbook's standard deviations. */
-  private static final double DERIVATIVE_STEP = 0.15;
+  /**
+   * Steps of the numeric derivatives, in the textbook's standard deviations: small, for a case that
+   * is solved with the steps in time of another must turn where that one turns.
+   */
+  private static final double DERIVATIVE_STEP = 1e-3;
 
   /**
    * Slopes serve as far as this from where they were taken, in the textbook's standard deviations;
@@ -40,10 +44,13 @@ final class PlateReadings {
   private final double[] sdKg;
   private final int[] levels;
   private final boolean[] trusted;
-  private final Map<List<Double>, double[]> lastCases =
+  private final Map<List<Double>, Solved> lastCases =
       new LinkedHashMap<>(2 * KEPT_CASES, 0.75f, true);
   private double[] lastSlopesAt = new double[0];
   private double[][] lastSlopes = new double[0][];
+
+  /** What the scale would show in a case (kg), and the steps in time it was solved with. */
+  private record Solved(double[] massesKg, Steps steps) {}
 
   PlateReadings(Casting drying, List<Weighing> weighings, Runnable requireWanted) {
     this(drying, weighings, Double.POSITIVE_INFINITY, false, requireWanted);
@@ -150,14 +157,18 @@ final class PlateReadings {
 
   /** What the scale would show in a case (kg). */
   double[] expectedKg(double[] deviations) {
+    return solved(deviations).massesKg();
+  }
+
+  private Solved solved(double[] deviations) {
     List<Double> wanted = Arrays.stream(deviations).boxed().toList();
-    double[] known = lastCases.get(wanted);
+    Solved known = lastCases.get(wanted);
     if (known != null) {
       return known;
     }
-    double[] fresh = new double[timesS.length];
+    double[] masses = new double[timesS.length];
     requireWanted.run();
-    simulation.filmMassesKg(full(deviations), fresh);
+    Solved fresh = new Solved(masses, simulation.filmMassesKg(full(deviations), masses));
     lastCases.put(wanted, fresh);
     if (lastCases.size() > KEPT_CASES) {
       lastCases.remove(lastCases.keySet().iterator().next());
@@ -186,7 +197,7 @@ final class PlateReadings {
   }
 
   private double[][] freshSlopes(double[] deviations) {
-    double[] here = expectedKg(deviations);
+    Solved here = solved(deviations);
     double[][] slopes = new double[timesS.length][VarianceShares.COUNT];
     double[] there = new double[timesS.length];
     for (int factor = 0; factor < VarianceShares.COUNT; factor++) {
@@ -194,9 +205,9 @@ final class PlateReadings {
       double step = DERIVATIVE_STEP * VarianceShares.factor(factor).spread();
       moved[factor] += step;
       requireWanted.run();
-      simulation.filmMassesKg(full(moved), there);
+      simulation.filmMassesKg(full(moved), here.steps(), there);
       for (int reading = 0; reading < timesS.length; reading++) {
-        slopes[reading][factor] = (there[reading] - here[reading]) / step;
+        slopes[reading][factor] = (there[reading] - here.massesKg()[reading]) / step;
       }
     }
     return slopes;

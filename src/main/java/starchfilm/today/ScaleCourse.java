@@ -76,7 +76,7 @@ public final class ScaleCourse {
       timesS[i] = lastS * i / (POINTS - 1);
     }
     timesS[POINTS] = lastS + TO_REST_S;
-    PlateSimulation plate = PlateSimulation.asForecast(casting, timesS);
+    PlateSimulation plate = new PlateSimulation(casting, timesS);
     ParameterDistribution cases = known.wholly() ? known.factors() : plate.doubted(known.factors());
     middleKg = masses(plate, cases.mean());
     double logDry = logDryS(plate, cases.mean());

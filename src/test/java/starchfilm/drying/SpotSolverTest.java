@@ -41,14 +41,14 @@ class SpotSolverTest {
 
   @ParameterizedTest
   @MethodSource("plates")
-  void datesEveryMilestoneWithinOneThousandth(Casting drying) {
+  void datesEveryMilestoneWithinTwoThousandths(Casting drying) {
     SpotSolution forecast = solve(drying, SpotSolver.NODES, SpotSolver.TOLERANCE, false);
     SpotSolution exact = solve(drying, SpotSolver.NODES, EXACT, true);
     for (Milestone milestone : Milestone.values()) {
       double reference = exact.milestoneS[milestone.ordinal()];
       assertThat(forecast.milestoneS[milestone.ordinal()])
           .as("%s", milestone)
-          .isCloseTo(reference, offset(1e-3 * reference));
+          .isCloseTo(reference, offset(2e-3 * reference));
     }
   }
 
@@ -71,7 +71,9 @@ class SpotSolverTest {
     }
   }
 
-  /** Fewer bytes a solve than two arrays of the state would take: nothing is made step by step. */
+  /**
+   * Fewer bytes a solve than three arrays of the state would take: nothing is made step by step.
+   */
   @Test
   void allocatesNothingWhileItSteps() {
     PreparedCase prepared = PreparedCase.of(Castings.USUAL);
@@ -88,7 +90,7 @@ class SpotSolverTest {
       solver.solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     }
     long each = (threads.getCurrentThreadAllocatedBytes() - before) / solves;
-    assertThat(each).isLessThan(2 * 8L * SpotSolver.NODES);
+    assertThat(each).isLessThan(3 * 8L * SpotSolver.NODES);
   }
 
   /** More glycerol as a likely case is the same as a plate of a paste that has it. */

@@ -119,9 +119,7 @@ public final class RosenbrockIntegrator {
       double longestStep,
       double[] state,
       StepListener listener) {
-    System.arraycopy(state, 0, step.startState, 0, length);
-    step.earlier = start;
-    step.start = start;
+    begin(start, state);
     double time = start;
     double h = Math.min(Math.min(firstStep, longestStep), end - start);
     double error = Double.NaN;
@@ -129,7 +127,6 @@ public final class RosenbrockIntegrator {
     double lastError = 0;
     boolean refused = false;
     int attempts = 0;
-    system.rates(time, step.startState, step.startRates);
     while (time < end) {
       system.linearise(time, step.startState, jacobian, timeSlope);
       while (true) {
@@ -187,6 +184,37 @@ public final class RosenbrockIntegrator {
     }
     System.arraycopy(step.startState, 0, state, 0, length);
     return time;
+  }
+
+  /**
+   * Integrates with given steps, whatever their error. Two cases solved with the same steps differ
+   * smoothly in all that distinguishes them, as they must where their difference is taken. Source:
+   * Bock 1981, internal numerical differentiation, in Modelling of Chemical Reaction Systems
+   * (recalled).
+   *
+   * @param start when the state holds
+   * @param ends when each step ends, rising from above {@code start}
+   * @param state the state at the start, replaced by the state at the end of the last step
+   * @param listener sees every step; what it says is not heard
+   */
+  public void follow(double start, double[] ends, double[] state, StepListener listener) {
+    begin(start, state);
+    for (double end : ends) {
+      system.linearise(step.start, step.startState, jacobian, timeSlope);
+      attempt(step.start, end - step.start);
+      step.end = end;
+      system.rates(end, step.endState, step.endRates);
+      listener.accepted(step);
+      step.advance(false);
+    }
+    System.arraycopy(step.startState, 0, state, 0, length);
+  }
+
+  private void begin(double start, double[] state) {
+    System.arraycopy(state, 0, step.startState, 0, length);
+    step.earlier = start;
+    step.start = start;
+    system.rates(start, step.startState, step.startRates);
   }
 
   /**
