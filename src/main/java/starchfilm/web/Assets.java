@@ -52,7 +52,7 @@ record Assets(Asset style, Asset script, Asset icon) {
   }
 
   /** Adds their addresses to a table of routes. */
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     for (Asset asset : new Asset[] {style, script, icon}) {
       table.read(asset.address(), request -> Response.lasting(asset.type(), asset.bytes()));
     }

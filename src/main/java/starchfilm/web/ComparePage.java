@@ -46,7 +46,7 @@ record ComparePage(PageContext desk) {
     return new ComparisonReport(desk.renderer());
   }
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read("/compare", this::first)
         .read(CHOICE, this::choose)

@@ -23,7 +23,7 @@ record CopyPage(PageContext desk) {
   /** A larger folder is copied faster by hand, and would not fit the memory. */
   private static final long MOST_BYTES = 200_000_000;
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table.read("/copy", this::copy);
   }
 

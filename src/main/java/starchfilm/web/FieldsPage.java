@@ -26,7 +26,7 @@ record FieldsPage(PageContext desk) {
   /** What was typed into a field comes under its path with this in front. */
   private static final String MARK = "f.";
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table.read(PAGE, this::edit).send(PAGE, this::save);
   }
 

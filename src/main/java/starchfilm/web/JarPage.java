@@ -27,7 +27,7 @@ record JarPage(PageContext desk) {
   private static final List<String> ACIDS =
       Reagent.acids().stream().map(Reagent::tradeName).toList();
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table.read("/jar", this::jar).send("/jar/keep", this::keep);
   }
 

@@ -28,7 +28,7 @@ record LearnPage(PageContext desk) {
   /** Learning that ends this soon needs no page of its own (ms). */
   private static final long WORTH_A_PAGE_MS = 800;
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read(PAGE, this::shown)
         .read(WORKING, request -> underWay())

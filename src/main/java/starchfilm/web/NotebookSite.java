@@ -60,7 +60,7 @@ public final class NotebookSite implements AutoCloseable {
             seal,
             new FlashMessages(),
             new OwnSaves());
-    Routes.Table table = Routes.table();
+    Routes table = new Routes();
     new TrialsPage(desk).addTo(table);
     new TodayPage(desk).addTo(table);
     new TrialPage(desk).addTo(table);
@@ -85,7 +85,7 @@ public final class NotebookSite implements AutoCloseable {
           stopAsked.countDown();
           return goodbye;
         });
-    return new Site(table.done(), desk);
+    return new Site(table, desk);
   }
 
   /**

@@ -70,7 +70,7 @@ record PlanPage(PageContext desk) {
     }
   }
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read("/plan", this::plan)
         .read("/plan/sketch", this::sketch)

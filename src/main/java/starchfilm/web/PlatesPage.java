@@ -97,7 +97,7 @@ record PlatesPage(PageContext desk) {
     return new NoteDesk(desk);
   }
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read(PAGE, request -> shown(request, Retry.NONE, AT_ONCE_MS))
         .read("/plates/all", request -> shown(request, Retry.NONE, PATIENCE_MS))

@@ -21,7 +21,7 @@ record PrintPage(PageContext desk) {
     return new PlanReport(desk.renderer());
   }
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read("/trial/sheet", request -> Documents.page(report().html(one(request))))
         .read("/trial/labels", request -> labels(one(request)))

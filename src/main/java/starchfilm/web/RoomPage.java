@@ -31,7 +31,7 @@ record RoomPage(PageContext desk) {
   /** A room without a log is drawn for so long (s). */
   private static final double SHOWN_S = 5 * DAY_S;
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read(PAGE, request -> page(200, desk.file(request.query()), request, List.of()))
         .send("/trial/log", this::log)

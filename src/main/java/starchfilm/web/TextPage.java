@@ -46,7 +46,7 @@ record TextPage(PageContext desk) {
     return STARTERS;
   }
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read("/trial/text", this::edit)
         .send("/trial/text", this::save)

@@ -16,7 +16,7 @@ import starchfilm.web.http.Routes;
 
 /** <em>How thick?</em>: how thick a paste may be poured to be dry by a date. */
 record ThicknessPage(PageContext desk) {
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table.read("/plan/thickness", this::thickness);
   }
 

@@ -23,7 +23,7 @@ record TodayPage(PageContext desk) {
   private static final long AT_ONCE_MS = 600;
   private static final long PATIENCE_MS = 60_000;
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read(PAGE, request -> desk.page("today", "today", values(request, AT_ONCE_MS)))
         .read(PAGE + "/all", request -> desk.page("today", "today", values(request, PATIENCE_MS)))

@@ -68,7 +68,7 @@ record TrialPage(PageContext desk) {
     return new NoteDesk(desk);
   }
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read(PAGE, request -> shown(request, AT_ONCE_MS))
         .read(FORECAST, this::forecast)

@@ -18,7 +18,7 @@ import starchfilm.web.http.Routes;
 record TrialsPage(PageContext desk) {
   private static final String PAGE = "/trials";
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read("/", this::first)
         .read(PAGE, request -> list(200, request, Fields.NONE, List.of()))

@@ -38,7 +38,7 @@ record WishesPage(PageContext desk) {
     return new PlanReport(desk.renderer());
   }
 
-  void addTo(Routes.Table table) {
+  void addTo(Routes table) {
     table
         .read("/plan/wishes", this::wishes)
         .read("/plan/sheets", this::sheets)

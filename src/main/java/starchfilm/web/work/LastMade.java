@@ -48,14 +48,9 @@ public final class LastMade<K, V> {
     }
     boolean kept = false;
     try {
-      V result = first.get();
+      V result = LastMade.<V, E>result(first);
       kept = isKept.test(result);
       return result;
-    } catch (ExecutionException failed) {
-      throw LastMade.<E>reason(failed);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while another thread made it", e);
     } finally {
       if (!kept) {
         made.remove(key, first);
@@ -63,12 +58,19 @@ public final class LastMade<K, V> {
     }
   }
 
-  /** Nothing else can have been thrown. */
+  /** What comes of a task, which throws nothing else. */
   @SuppressWarnings("unchecked")
-  private static <E extends Exception> E reason(ExecutionException failed) {
-    if (failed.getCause() instanceof Error error) {
-      throw error;
+  static <V, E extends Exception> V result(FutureTask<V> task) throws E {
+    try {
+      return task.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while another thread made it", e);
+    } catch (ExecutionException failed) {
+      if (failed.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw (E) failed.getCause();
     }
-    return (E) failed.getCause();
   }
 }

@@ -2,11 +2,12 @@ package starchfilm.web.work;
 
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Something that takes its time, while the reader sees how far it is and may stop it.
@@ -15,12 +16,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Work<T> {
   private final int total;
-  private final Function<Work<T>, T> task;
   private final AtomicInteger done = new AtomicInteger();
-  private final CountDownLatch ended = new CountDownLatch(1);
-  private volatile boolean cancelled;
-  private volatile @Nullable T result;
-  private volatile @Nullable RuntimeException failure;
+  private final FutureTask<T> task;
 
   /**
    * Work to be done.
@@ -29,23 +26,12 @@ public final class Work<T> {
    */
   Work(int total, Function<Work<T>, T> task) {
     this.total = total;
-    this.task = task;
+    this.task = new FutureTask<>(() -> task.apply(this));
   }
 
   /** Does the work; called once, on a thread that may take its time. */
   void run() {
-    try {
-      requireWanted();
-      T made = task.apply(this);
-      requireWanted();
-      result = made;
-    } catch (CancellationException e) {
-      cancelled = true;
-    } catch (RuntimeException e) {
-      failure = e;
-    } finally {
-      ended.countDown();
-    }
+    task.run();
   }
 
   /**
@@ -68,14 +54,14 @@ public final class Work<T> {
    * @throws CancellationException where that is so
    */
   void requireWanted() {
-    if (cancelled) {
+    if (task.isCancelled()) {
       throw new CancellationException("the reader stopped it");
     }
   }
 
   /** Asks the work to end before its next step. */
   void cancel() {
-    cancelled = true;
+    task.cancel(false);
   }
 
   /**
@@ -84,7 +70,7 @@ public final class Work<T> {
    * @return true where that is so
    */
   public boolean isCancelled() {
-    return cancelled;
+    return task.isCancelled();
   }
 
   /**
@@ -113,10 +99,15 @@ public final class Work<T> {
    */
   public boolean endsWithin(long milliseconds) {
     try {
-      return ended.await(milliseconds, TimeUnit.MILLISECONDS);
+      task.get(milliseconds, TimeUnit.MILLISECONDS);
+      return true;
+    } catch (TimeoutException notYet) {
+      return false;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return false;
+    } catch (ExecutionException | CancellationException ended) {
+      return true;
     }
   }
 
@@ -126,7 +117,7 @@ public final class Work<T> {
    * @param milliseconds how long to wait at most
    */
   public Optional<T> within(long milliseconds) {
-    return endsWithin(milliseconds) && !cancelled ? Optional.of(result()) : Optional.empty();
+    return endsWithin(milliseconds) && !isCancelled() ? Optional.of(result()) : Optional.empty();
   }
 
   /**
@@ -135,14 +126,9 @@ public final class Work<T> {
    * @return the result; only once it has ended and was not cancelled
    */
   public T result() {
-    RuntimeException failed = failure;
-    if (failed != null) {
-      throw failed;
-    }
-    T there = result;
-    if (there == null) {
+    if (!task.isDone()) {
       throw new IllegalStateException("the work has not ended");
     }
-    return there;
+    return LastMade.<T, RuntimeException>result(task);
   }
 }
