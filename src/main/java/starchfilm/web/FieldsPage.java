@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.ChangedMeanwhileException;
 import starchfilm.files.saving.FieldEdit;
@@ -25,6 +26,12 @@ record FieldsPage(PageContext desk) {
 
   /** What was typed into a field comes under its path with this in front. */
   private static final String MARK = "f.";
+
+  /** The fields under their headings. */
+  private static final Map<String, List<FormField>> GROUPS =
+      FormField.ALL.stream()
+          .collect(
+              Collectors.groupingBy(FormField::group, LinkedHashMap::new, Collectors.toList()));
 
   void addTo(Routes table) {
     table.read(PAGE, this::edit).send(PAGE, this::save);
@@ -116,7 +123,7 @@ record FieldsPage(PageContext desk) {
     values.put(FILE, name);
     values.put("address", desk.trialAddress(file));
     values.put("textAddress", NotebookFolder.address("/trial/text", name));
-    values.put("groups", FieldGroup.all());
+    values.put("groups", GROUPS);
     values.put("fields", fields);
     values.put(VERSION, version);
     values.put("wrong", wrong);

@@ -38,9 +38,6 @@ record RoomPage(PageContext desk) {
         .send("/trial/swing", this::swing);
   }
 
-  /** A field of the day and night. */
-  record SwingField(String key, String sentence, String unit, String typed) {}
-
   private Response page(int status, Path file, Request request, List<String> why) {
     Notebook notebook = desk.folder().read(List.of(file));
     Trial trial =
@@ -62,14 +59,9 @@ record RoomPage(PageContext desk) {
                 RoomWords.temperature(room), RoomWords.humidity(room), RoomWords.speed(room)));
     values.put("figure", RoomFigure.of(room, endS(room)));
     values.put("notices", notebook.notices().stream().map(Notice::sentence).toList());
-    Fields typed = request.posted();
-    values.put(
-        "swing", NewRoom.swingFields().stream().map(field -> swingField(field, typed)).toList());
+    values.put("swing", NewRoom.swingFields());
+    values.put("form", request.posted());
     return desk.page(status, "room", "trials", values);
-  }
-
-  private static SwingField swingField(TrialField field, Fields typed) {
-    return new SwingField(field.key(), field.sentence(), field.unit(), typed.text(field.key()));
   }
 
   private static double endS(Room room) {

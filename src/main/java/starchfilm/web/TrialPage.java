@@ -20,7 +20,6 @@ import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.NotedLine;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialSheet;
 import starchfilm.report.today.PlateNow;
@@ -109,9 +108,7 @@ record TrialPage(PageContext desk) {
     values.put("first", first);
     values.put("others", NOTES.stream().filter(kind -> !kind.equals(first)).toList());
     values.put("changes", NewTrial.changes());
-    values.put(
-        "lines",
-        NoteDesk.lines(file).stream().map(line -> new NotedLineView(line, line.words())).toList());
+    values.put("lines", NoteDesk.lines(file));
     values.put("photos", photos(trial));
     values.put("room", TrialNow.room(trial));
     values.put("wanted", TrialNow.wanted(trial));
@@ -139,14 +136,6 @@ record TrialPage(PageContext desk) {
       case GIVEN_UP -> "";
     };
   }
-
-  /**
-   * A line that was noted.
-   *
-   * @param line the line
-   * @param words what it says
-   */
-  record NotedLineView(NotedLine line, String words) {}
 
   /** The forecast if it is there soon; the sentence where there can be none. */
   private Map<String, Object> sheet(Trial trial, long patienceMs) {
