@@ -20,12 +20,10 @@ import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.planning.PotShare;
 import starchfilm.report.TrialSheet;
 import starchfilm.report.plan.SharedPotfuls;
-import starchfilm.report.words.Figures;
 import starchfilm.request.Handle;
 import starchfilm.request.Sketch;
 import starchfilm.request.TrialQuestion;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -35,15 +33,15 @@ record PlanPage(PageContext desk) {
   private static final String STARTER_MARK = "starter ";
   private static final String BASE = "base";
   private static final String ROOM = "room";
-  private static final String PLATES = "plates";
-  private static final String POT = "pot";
-  private static final String DEADLINE = "by";
+  private static final NumberField PLATES =
+      new NumberField("plates", "Plates", 1, 50, "; write a whole number");
+  private static final NumberField POT =
+      new NumberField(
+          "pot", "The pot holds", 0.2, 50, " l; write how much it holds when brim-full");
+  private static final NumberField DEADLINE =
+      new NumberField("by", "Needed after", 0.1, 60, " days; leave it out for any time");
 
-  private static final int MOST_PLATES = 50;
-  private static final double SMALLEST_POT_L = 0.2;
-  private static final double LARGEST_POT_L = 50;
   private static final double USUAL_POT_L = 2;
-  private static final double LONGEST_DEADLINE_DAYS = 60;
   private static final double M3_PER_LITRE = 1e-3;
 
   /**
@@ -106,9 +104,9 @@ record PlanPage(PageContext desk) {
     values.put(BASE, key(fields));
     values.put("baseName", base.trial().name());
     values.put(ROOM, moved.room());
-    values.put(PLATES, moved.plates());
-    values.put(POT, moved.potL());
-    values.put(DEADLINE, moved.byDays().isPresent() ? fields.text(DEADLINE) : "");
+    values.put(PLATES.key(), moved.plates());
+    values.put(POT.key(), moved.potL());
+    values.put(DEADLINE.key(), fields.text(DEADLINE.key()));
     values.put("handles", HandleView.of(base.trial().casting(), moved.sketch()));
     values.put("airFollowsALog", !Handle.AIR.isFree(base.trial().casting()));
     values.put("canMovePlasticiser", Handle.PLASTICISER.isFree(base.trial().casting()));
@@ -147,18 +145,13 @@ record PlanPage(PageContext desk) {
     boolean moved = fields.text("was").equals(key(fields));
     Sketch sketch = Sketch.of(base.trial());
     for (Handle handle : sketch.figures().keySet()) {
-      if (moved && fields.has(handle.key())) {
-        Handle.Range ends = handle.ends(casting);
-        sketch =
-            sketch.with(
-                handle,
-                number(
-                    fields,
-                    handle.key(),
-                    handle.label(),
-                    ends.least(),
-                    ends.most(),
-                    " " + handle.unit() + "; move the slider there"));
+      Handle.Range ends = handle.ends(casting);
+      String fix = " " + handle.unit() + "; move the slider there";
+      NumberField field =
+          new NumberField(handle.key(), handle.label(), ends.least(), ends.most(), fix);
+      OptionalDouble to = moved ? field.in(fields) : OptionalDouble.empty();
+      if (to.isPresent()) {
+        sketch = sketch.with(handle, to.getAsDouble());
       }
     }
     String own = casting.place().name();
@@ -175,31 +168,20 @@ record PlanPage(PageContext desk) {
     return new Moved(
         sketch,
         there == null ? own : room,
-        moved && fields.has(PLATES)
-            ? (int) number(fields, PLATES, "Plates", 1, MOST_PLATES, "; write a whole number")
-            : casting.pour().plates(),
-        fields.has(POT)
-            ? number(
-                fields,
-                POT,
-                "The pot holds",
-                SMALLEST_POT_L,
-                LARGEST_POT_L,
-                " l; write how much it holds when brim-full")
-            : USUAL_POT_L,
+        moved ? plates(fields, casting) : casting.pour().plates(),
+        POT.in(fields).orElse(USUAL_POT_L),
         moved && fields.has(OriginChoice.FIELD)
             ? fields.text(OriginChoice.FIELD)
             : FileWord.of(base.trial().recipe().glycerol().stock().origin()),
-        !fields.text(DEADLINE).isEmpty()
-            ? OptionalDouble.of(
-                number(
-                    fields,
-                    DEADLINE,
-                    "Needed after",
-                    0.1,
-                    LONGEST_DEADLINE_DAYS,
-                    " days; leave it out for any time"))
-            : OptionalDouble.empty());
+        fields.text(DEADLINE.key()).isEmpty() ? OptionalDouble.empty() : DEADLINE.in(fields));
+  }
+
+  private static int plates(Fields fields, Casting casting) {
+    double plates = PLATES.in(fields).orElse(casting.pour().plates());
+    if (plates % 1 != 0) {
+      throw PLATES.refused(fields);
+    }
+    return (int) plates;
   }
 
   /** The rooms of the folder whose air stays the same, each as in the last trial there. */
@@ -251,27 +233,6 @@ record PlanPage(PageContext desk) {
     } catch (NotWrittenException e) {
       return page(422, posted, NoteDesk.sentences(e));
     }
-  }
-
-  private static double number(
-      Fields fields, String name, String label, double least, double most, String fix) {
-    String typed = fields.text(name).replace(',', '.');
-    String form = name.equals(PLATES) ? "[0-9]{1,4}" : "[0-9]{1,4}(\\.[0-9]{1,4})?";
-    if (typed.matches(form)) {
-      double value = Double.parseDouble(typed);
-      if (value >= least && value <= most) {
-        return value;
-      }
-    }
-    throw new HttpError(
-        422,
-        "%s: \"%s\" given, allowed %s to %s%s."
-            .formatted(
-                label,
-                typed.length() > 20 ? typed.substring(0, 20) + "..." : typed,
-                Figures.noted(least),
-                Figures.noted(most),
-                fix));
   }
 
   private List<Start> starts() {
