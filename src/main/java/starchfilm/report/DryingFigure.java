@@ -194,7 +194,7 @@ public final class DryingFigure {
       String look = "of-" + (i % 6 + 1);
       drawn.line(look, trials.get(i), point -> point.nominal().middle());
       String name = trials.get(i).trial().name();
-      String label = name.length() > 19 ? name.substring(0, 18).strip() + "…" : name;
+      String label = name.length() > 17 ? name.substring(0, 16).strip() + "…" : name;
       drawn.lane((i + 1) + " " + label, trials.get(i), look);
     }
     return drawn.figure(

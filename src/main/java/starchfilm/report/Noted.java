@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import starchfilm.casting.Pour;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.Cook;
@@ -150,13 +151,14 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
     return sized(label, kg == 0 ? NONE : ReaderUnit.GRAM.noted(kg), kg, Weight.SIDE);
   }
 
-  /** A thickness that follows from the grams poured is not known to four figures. */
+  /** A thickness that follows from the grams poured or cooked is not known to four figures. */
   private static Noted wetThickness(Trial trial) {
-    double metres = trial.casting().pour().wetThicknessM().value();
+    Pour pour = trial.casting().pour();
+    double metres = pour.wetThicknessM().value();
     String text =
-        trial.casting().pour().weighedKg().isPresent()
+        pour.weighedKg().isPresent()
             ? ReaderUnit.MILLIMETRE.two(metres) + " mm"
-            : ReaderUnit.MILLIMETRE.noted(metres);
+            : Figures.three(ReaderUnit.MILLIMETRE.of(metres)) + " mm";
     return sized("wet thickness", text, metres, Weight.MAIN);
   }
 

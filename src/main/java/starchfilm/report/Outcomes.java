@@ -8,11 +8,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.chart.Axis;
+import starchfilm.report.chart.NumberPlaces;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Scatter;
 import starchfilm.report.chart.TimeScale;
@@ -23,9 +23,6 @@ final class Outcomes {
   private static final int TICKS = 6;
   private static final int GOOD_FROM = 4;
   private static final int BAD_UP_TO = 2;
-
-  /** Points nearer than this (units of the drawing) share one label. */
-  private static final double TOUCHING = 18;
 
   private Outcomes() {}
 
@@ -106,6 +103,8 @@ final class Outcomes {
             Scatter.BOTTOM - 6,
             Scatter.TOP + 6);
     List<Scatter.Point> points = new ArrayList<>();
+    List<double[]> marks = places.stream().map(place -> mark(place, x, y)).toList();
+    NumberPlaces numbers = new NumberPlaces(marks);
     StringBuilder words = new StringBuilder();
     for (Place place : places) {
       String said =
@@ -117,13 +116,18 @@ final class Outcomes {
               + "; "
               + judged(place.trial());
       words.append(said).append(". ");
+      String number = Integer.toString(place.number());
+      NumberPlaces.Offset offset = numbers.next(mark(place, x, y), number.length());
       points.add(
           new Scatter.Point(
               x.place(place.across()),
               y.place(place.up().middle()),
               y.place(place.up().low()),
               y.place(place.up().high()),
-              label(place, places, x, y),
+              number,
+              offset.dx(),
+              offset.dy(),
+              offset.far(),
               kind(place.trial()),
               said));
     }
@@ -135,22 +139,8 @@ final class Outcomes {
         points);
   }
 
-  /** The numbers of all that stand at this place, by the last of them: numbers never overlap. */
-  private static String label(Place of, List<Place> places, Scale x, Scale y) {
-    List<Place> here =
-        places.stream()
-            .filter(
-                other ->
-                    Math.hypot(
-                            x.at(other.across()) - x.at(of.across()),
-                            y.at(other.up().middle()) - y.at(of.up().middle()))
-                        < TOUCHING)
-            .toList();
-    return here.get(here.size() - 1).equals(of)
-        ? here.stream()
-            .map(place -> Integer.toString(place.number()))
-            .collect(Collectors.joining(", "))
-        : "";
+  private static double[] mark(Place place, Scale x, Scale y) {
+    return new double[] {x.at(place.across()), y.at(place.up().middle())};
   }
 
   private static Scale scale(DoubleStream values, double first, double last) {

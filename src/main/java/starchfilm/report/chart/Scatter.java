@@ -32,9 +32,21 @@ public record Scatter(String title, String description, Axis across, Axis up, Li
    * @param low the low end of its range upwards
    * @param high the high end
    * @param label its number
+   * @param dx where the number stands to the right of the point
+   * @param dy and below it
+   * @param far whether a line leads to the number
    * @param kind class of its look
    * @param words what it is, in words
    */
   public record Point(
-      String x, String y, String low, String high, String label, String kind, String words) {}
+      String x,
+      String y,
+      String low,
+      String high,
+      String label,
+      String dx,
+      String dy,
+      boolean far,
+      String kind,
+      String words) {}
 }
