@@ -46,6 +46,15 @@ class WithheldTest {
     assertThat(film.withheld(FilmProperty.YOUNGS_MODULUS).orElse(null)).isEqualTo(why);
   }
 
+  /** A pull test is no test of film where half of the starch is raw. */
+  @Test
+  void halfOfTheStarchRawIsTooMuch() {
+    FilmState film = FilmState.atRest(paste(), 0.5, Castings.ROOM_K);
+    assertThat(Withholding.of(film, 0.49)).isEmpty();
+    assertThat(Withholding.of(film, 0.5).values()).containsOnly(Withheld.UNDERCOOKED);
+    assertThat(Withholding.of(film, 0.9).values()).containsOnly(Withheld.UNDERCOOKED);
+  }
+
   @ParameterizedTest
   @CsvSource({"90, ", "90.1, NEARLY_SATURATED_AIR"})
   void noMoistureIsStatedAboveNinetyPercent(double humidity, Withheld why) {
