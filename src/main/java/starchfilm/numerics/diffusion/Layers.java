@@ -27,23 +27,4 @@ public interface Layers {
    * @param slopes filled with one derivative a layer
    */
   void weightSlopes(double border, double[] slopes);
-
-  /** One layer: the coefficient does not depend on the lumped state. */
-  Layers SINGLE =
-      new Layers() {
-        @Override
-        public int count() {
-          return 1;
-        }
-
-        @Override
-        public void weights(double border, double[] weights) {
-          weights[0] = 1;
-        }
-
-        @Override
-        public void weightSlopes(double border, double[] slopes) {
-          slopes[0] = 0;
-        }
-      };
 }

@@ -35,7 +35,8 @@ record BarenblattPattle(int exponent) implements ExactProblem {
   @Override
   public BorderedSystem system(Grid grid) {
     FluxPotential potential =
-        FluxPotential.tabulate((u, k) -> k[0] = Math.pow(u, exponent), Layers.SINGLE, 1.1, 1, 400);
+        FluxPotential.tabulate(
+            (u, k) -> k[0] = Math.pow(u, exponent), new SingleLayer(), 1.1, 1, 400);
     return new DiffusionSystem(
         grid, potential.reader(grid.nodes()), new LinearExchange(Face.SEALED, Face.SEALED), size());
   }

@@ -143,7 +143,7 @@ class FluxPotentialTest {
           k[0] = 1e-9 * Math.exp(-perRatio * u / (u + HALF)) * rest * rest;
         };
     Place place =
-        new Place(FluxPotential.tabulate(steep, Layers.SINGLE, LARGEST, HALF, intervals), 0);
+        new Place(FluxPotential.tabulate(steep, new SingleLayer(), LARGEST, HALF, intervals), 0);
 
     for (int i = 0; i <= 1000; i++) {
       assertThat(place.coefficient(LARGEST * i / 1000.0)).isPositive();
@@ -165,7 +165,7 @@ class FluxPotentialTest {
   void refusesATableOfAnotherSize() {
     FluxPotential.Reader reader = tabulate(INTERVALS, 1).reader(1);
     FluxPotential single =
-        FluxPotential.tabulate((u, k) -> k[0] = 1, Layers.SINGLE, LARGEST, HALF, INTERVALS);
+        FluxPotential.tabulate((u, k) -> k[0] = 1, new SingleLayer(), LARGEST, HALF, INTERVALS);
 
     assertThat(assertThrows(IllegalArgumentException.class, () -> reader.switchTo(single)))
         .hasMessage("a reader takes tables of one size only");

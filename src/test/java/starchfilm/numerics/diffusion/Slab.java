@@ -75,7 +75,7 @@ final class Slab implements ExactProblem {
 
   private BorderedSystem system(Grid grid, Face lower, double sizeM) {
     FluxPotential potential =
-        FluxPotential.tabulate((u, k) -> k[0] = 1, Layers.SINGLE, 1.2, 1, 400);
+        FluxPotential.tabulate((u, k) -> k[0] = 1, new SingleLayer(), 1.2, 1, 400);
     LinearExchange faces = new LinearExchange(lower, open());
     DiffusionSystem system =
         new DiffusionSystem(grid, potential.reader(grid.nodes()), faces, sizeM);

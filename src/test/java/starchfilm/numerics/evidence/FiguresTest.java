@@ -29,7 +29,7 @@ class FiguresTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"Infinity, endless", "-Infinity, -endless"})
+  @CsvSource({"Infinity, endless", "-Infinity, -endless", "NaN, unknown"})
   void saysWhenThereIsNoEnd(double value, String written) {
     assertThat(Figures.of(value, 2)).isEqualTo(written);
   }
