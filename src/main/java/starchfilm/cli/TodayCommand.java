@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalyst;
 import starchfilm.drying.DryingForecaster;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
@@ -77,6 +78,6 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
   }
 
   private static String name(Trial trial) {
-    return trial.file().toString().replace('\\', '/');
+    return PlainLine.of(trial.file());
   }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.film.FilmProperty;
 import starchfilm.learning.summary.Learnt;
 
@@ -58,7 +59,7 @@ final class Outdated {
     return parts.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            Workshop.file(folder).toString().replace('\\', '/')
+            PlainLine.of(Workshop.file(folder))
                 + ": "
                 + String.join("; ", parts)
                 + "; run the command learn again to include that");

@@ -2,6 +2,7 @@ package starchfilm.learning;
 
 import java.nio.file.Path;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.PlainLine;
 
 /** Names trials by their file from the folder of the workshop file. */
 final class TrialName {
@@ -12,6 +13,6 @@ final class TrialName {
     Path home = folder.toAbsolutePath().normalize();
     Path file = trial.file().toAbsolutePath().normalize();
     Path shown = file.startsWith(home) ? home.relativize(file) : file;
-    return shown.toString().replace('\\', '/');
+    return PlainLine.of(shown);
   }
 }

@@ -21,6 +21,7 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.film.LearntFilm;
 import starchfilm.forecast.PlateParameters;
@@ -148,7 +149,7 @@ public final class Workshops implements TrialKnowledge {
         .flatMap(trial -> home(folder(trial)).stream())
         .distinct()
         .filter(home -> home.startsWith(own) && !home.equals(own))
-        .map(home -> own.relativize(home).toString().replace('\\', '/'))
+        .map(home -> PlainLine.of(own.relativize(home)))
         .map(
             name ->
                 "The trials in "
@@ -210,7 +211,7 @@ public final class Workshops implements TrialKnowledge {
     } catch (UnreadableFileException e) {
       Fault fault =
           new Fault(
-              Workshop.file(folder).toString().replace('\\', '/'),
+              PlainLine.of(Workshop.file(folder)),
               e.line(),
               OptionalInt.empty(),
               "",

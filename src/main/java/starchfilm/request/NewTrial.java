@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
@@ -127,7 +128,7 @@ public record NewTrial(
     Path there = earlier.trial().file().toAbsolutePath().normalize();
     Path here = folder.toAbsolutePath().normalize();
     if (there.startsWith(here)) {
-      String name = here.relativize(there).toString().replace('\\', '/');
+      String name = PlainLine.of(here.relativize(there));
       fields = fields.with("from", name);
     }
     return change.isPresent() ? change.get().on(fields) : fields;

@@ -35,6 +35,7 @@ import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.roomlog.RoomLogReader;
 import starchfilm.material.air.AirState;
@@ -359,7 +360,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
 
   /** The log is taken to begin with the pour. */
   private static Room logged(EntryReader in, Path file) {
-    Findings findings = new Findings(file.toString().replace('\\', '/'));
+    Findings findings = new Findings(PlainLine.of(file));
     Optional<LoggedRoom> room =
         new RoomLogReader(new Findings(findings.file()))
             .read(file, Optional.empty(), speedMPerS(in), findings);

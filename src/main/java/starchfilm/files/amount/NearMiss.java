@@ -31,11 +31,6 @@ public final class NearMiss {
     if (everyday != null && known.contains(everyday)) {
       return Optional.of(everyday);
     }
-    for (String word : known) {
-      if (stem(word).equals(stem)) {
-        return Optional.of(word);
-      }
-    }
     String best = null;
     int bestDistance = Integer.MAX_VALUE;
     for (String word : known) {

@@ -1,5 +1,7 @@
 package starchfilm.files.findings;
 
+import java.nio.file.Path;
+
 /**
  * Text of a file as it may stand in a sentence: in one line, of bearable length, and without the
  * characters that command a terminal or turn the direction of reading.
@@ -22,6 +24,16 @@ public final class PlainLine {
         || c == '\u200F'
         || (c >= '\u2028' && c <= '\u202E')
         || (c >= '\u2066' && c <= '\u2069');
+  }
+
+  /**
+   * A file as it is named in a sentence.
+   *
+   * @param file the file
+   * @return its path, the same on every system
+   */
+  public static String of(Path file) {
+    return file.toString().replace('\\', '/');
   }
 
   /**

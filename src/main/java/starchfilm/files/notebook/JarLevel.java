@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.function.Predicate;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Notice;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.findings.Words;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
@@ -136,10 +137,7 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
         .map(
             text ->
                 new Notice(
-                    trial.file().toString().replace('\\', '/'),
-                    OptionalInt.empty(),
-                    "recipe.glycerol.jar",
-                    text));
+                    PlainLine.of(trial.file()), OptionalInt.empty(), "recipe.glycerol.jar", text));
   }
 
   /**

@@ -23,6 +23,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
+import starchfilm.files.findings.PlainLine;
 
 /**
  * Reads trial files into a notebook.
@@ -42,7 +43,7 @@ public final class NotebookReader {
       Comparator.comparing((Trial t) -> t.pouredAt().isEmpty())
           .thenComparing(t -> t.pouredAt().orElse(java.time.LocalDateTime.MIN))
           .thenComparing(Trial::name)
-          .thenComparing(t -> shown(t.file()));
+          .thenComparing(t -> PlainLine.of(t.file()));
 
   /** What a folder without trial files holds. */
   public static final Notebook NOTHING =
@@ -69,7 +70,7 @@ public final class NotebookReader {
   public record Reading(Optional<Trial> trial, Findings findings) {}
 
   static Reading fresh(Path file) {
-    Findings findings = new Findings(shown(file));
+    Findings findings = new Findings(PlainLine.of(file));
     return new Reading(new TrialReader().read(file, findings), findings);
   }
 
@@ -126,7 +127,7 @@ public final class NotebookReader {
     Map<Path, List<Trial>> byFolder = new LinkedHashMap<>();
     List<JarLevel> levels = new ArrayList<>();
     for (Path file : byRealPath.values()) {
-      Findings findings = new Findings(shown(file));
+      Findings findings = new Findings(PlainLine.of(file));
       KeptJar.read(file, findings)
           .map(
               jar ->
@@ -195,7 +196,7 @@ public final class NotebookReader {
       } else if (isOwn(named) && Files.exists(named)) {
         notices.add(
             new Notice(
-                shown(named),
+                PlainLine.of(named),
                 OptionalInt.empty(),
                 "",
                 KeptJar.isJar(named)
@@ -209,7 +210,7 @@ public final class NotebookReader {
   }
 
   private static Fault wholeFile(Path file, String given, String allowed, String mend) {
-    return Fault.of(shown(file), "", given, allowed, mend);
+    return Fault.of(PlainLine.of(file), "", given, allowed, mend);
   }
 
   private static Path real(Path file) {
@@ -263,7 +264,7 @@ public final class NotebookReader {
       faults.add(
           wholeFile(folder, "the system could not read this folder", "", "check its permissions"));
     }
-    files.sort(Comparator.comparing(NotebookReader::shown));
+    files.sort(Comparator.comparing(PlainLine::of));
     return files;
   }
 
@@ -292,10 +293,5 @@ public final class NotebookReader {
 
   private static boolean isHidden(Path path) {
     return String.valueOf(path.getFileName()).startsWith(".");
-  }
-
-  /** A path as a reader sees it, the same on every system. */
-  private static String shown(Path path) {
-    return path.toString().replace('\\', '/');
   }
 }

@@ -18,6 +18,7 @@ import starchfilm.numerics.evidence.Estimate;
  * @param path its name behind those of the objects around it, with dots; empty for the whole trial
  * @param kind what stands in it
  * @param required whether the object around it makes no sense without it
+ * @param perPour whether it tells of one pour and does not hold for the next
  * @param many whether a list of it may stand there, too
  * @param allowed of a number: its range
  * @param longest of words: the most characters
@@ -36,6 +37,7 @@ public record TrialField(
     String path,
     Kind kind,
     boolean required,
+    boolean perPour,
     boolean many,
     Optional<Allowed> allowed,
     int longest,
@@ -176,8 +178,8 @@ public record TrialField(
 
   private TrialField with(String newPath, Kind newKind, Map<String, TrialField> newFields) {
     return new TrialField(
-        newPath, newKind, true, false, allowed, longest, choices, sentence, example, mend, label,
-        "", "", "", newFields);
+        newPath, newKind, true, false, false, allowed, longest, choices, sentence, example, mend,
+        label, "", "", "", newFields);
   }
 
   /**

@@ -24,7 +24,7 @@ final class TrialFieldTable {
 
   private static final int COLUMNS = 10;
   private static final Pattern KIND =
-      Pattern.compile("(required )?(list of )?([a-z ]+?)( of ([a-z ]+))?");
+      Pattern.compile("(required )?(per pour )?(list of )?([a-z ]+?)( of ([a-z ]+))?");
   private static final Pattern RANGE =
       Pattern.compile("(above |percent )?([0-9.]+ )?to ([0-9.]+)( .+)?");
 
@@ -48,8 +48,8 @@ final class TrialFieldTable {
   private TrialField field(List<String> row) {
     String path = row.get(0);
     Matcher kind = matched(KIND, row.get(1));
-    String word = kind.group(3);
-    boolean isChoice = kind.group(5) != null;
+    String word = kind.group(4);
+    boolean isChoice = kind.group(6) != null;
     String range = row.get(2);
     boolean isNumber = range.contains("to ");
     String mend = row.get(5);
@@ -65,9 +65,10 @@ final class TrialFieldTable {
         TrialField.Kind.valueOf(word.replace(' ', '_').toUpperCase(Locale.ROOT)),
         kind.group(1) != null,
         kind.group(2) != null,
+        kind.group(3) != null,
         isNumber ? Optional.of(allowed(range, mend)) : Optional.empty(),
         isNumber || range.isEmpty() ? 0 : Integer.parseInt(range),
-        isChoice ? choices(kind.group(5)) : List.of(),
+        isChoice ? choices(kind.group(6)) : List.of(),
         row.get(3),
         row.get(4),
         mend.isEmpty() ? "write " + row.get(4) : mend,

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.UnreadableFileException;
 
 /** Nothing was written, and why; the file is as it was. */
@@ -29,8 +30,7 @@ public sealed class NotWrittenException extends Exception permits PlateDoubtExce
 
   /** A fault of the whole file. */
   static NotWrittenException because(Path file, String given, String mend) {
-    return new NotWrittenException(
-        Fault.of(file.toString().replace('\\', '/'), "", given, "", mend));
+    return new NotWrittenException(Fault.of(PlainLine.of(file), "", given, "", mend));
   }
 
   /** A file that cannot be read. */

@@ -17,6 +17,7 @@ import java.util.OptionalInt;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.NotedLine.Kind;
 
@@ -264,6 +265,6 @@ public final class NoteWords {
         folder != null && folder.getRoot().equals(whole.getRoot())
             ? folder.relativize(whole)
             : whole;
-    return new Note.Photographed(name.toString().replace('\\', '/'));
+    return new Note.Photographed(PlainLine.of(name));
   }
 }

@@ -16,6 +16,7 @@ import starchfilm.casting.trial.Weighing;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.FileText;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.UnreadableFileException;
@@ -81,19 +82,15 @@ public final class NoteWriter {
             });
     List<Notice> notices = new ArrayList<>(made.get(0).notices());
     for (String remark : written.remarks()) {
-      notices.add(new Notice(shown(file), OptionalInt.empty(), "", remark));
+      notices.add(new Notice(PlainLine.of(file), OptionalInt.empty(), "", remark));
     }
     return new Written(made.get(0).trial(), notices, written.before(), written.version());
   }
 
   private record Changed(String text, Optional<Trial> trial, List<Notice> notices) {}
 
-  private static String shown(Path file) {
-    return file.toString().replace('\\', '/');
-  }
-
   private static Changed changed(Path file, byte[] before, Note note) throws NotWrittenException {
-    String shown = shown(file);
+    String shown = PlainLine.of(file);
     Findings old = new Findings(shown);
     try {
       if (before.length > TrialReader.MAX_BYTES) {
@@ -171,7 +168,7 @@ public final class NoteWriter {
     if (!(note instanceof Note.Photographed photo)) {
       return;
     }
-    Findings findings = new Findings(shown(file));
+    Findings findings = new Findings(PlainLine.of(file));
     Located.Place place = new Located.Place("photos", 1, 1);
     Optional<Path> picture = BesideFile.find(file, photo.name(), place, findings);
     if (picture.isEmpty()) {

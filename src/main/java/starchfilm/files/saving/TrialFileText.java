@@ -9,6 +9,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.FileText;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialReader;
@@ -129,7 +130,7 @@ public record TrialFileText(Path file, String text, String version) {
     if (text.getBytes(StandardCharsets.UTF_8).length > TrialReader.MAX_BYTES) {
       throw NotWrittenException.because(file, "more than 2 MB of text", "keep a trial below 2 MB");
     }
-    Findings findings = new Findings(file.toString().replace('\\', '/'));
+    Findings findings = new Findings(PlainLine.of(file));
     new TrialReader().read(text, file, findings);
     if (!findings.faults().isEmpty()) {
       throw new NotWrittenException(findings.faults());

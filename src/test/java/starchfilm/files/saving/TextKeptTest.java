@@ -9,6 +9,8 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.LocatedReader;
 import starchfilm.files.notebook.TrialText;
 
 /** What an edit of a trial's text or fields leaves as it was. */
@@ -51,5 +53,17 @@ class TextKeptTest {
     String single = text.replace("[\n", "\n").replace("\n    ],", ",");
     assertThat(FieldEdit.with(single, Map.of("recipe.starch.0.mass_g", "21.0")))
         .isEqualTo(single.replace("20.0", "21.0"));
+  }
+
+  @Test
+  void aTrialPouredAgainHasNeitherHistoryNorLogAndIsNotPutAway() throws Exception {
+    String text =
+        """
+        {"put_away": true, "poured_at": "2026-04-02", "rating": 4, "weighings": [], "name": "A",
+         "recipe": {"salt_g": 1}, "room": {"name": "shed", "log_csv": "shed.csv"}, "_own": 1}""";
+    ObjectValue fresh = FreshTrial.of(new LocatedReader().object(text, ""));
+    assertThat(TrialTree.of(fresh).toString())
+        .isEqualTo(
+            "{\"name\":\"A\",\"recipe\":{\"salt_g\":1},\"room\":{\"name\":\"shed\"},\"_own\":1}");
   }
 }
