@@ -15,11 +15,6 @@ import starchfilm.forecast.TrialForecast;
  */
 public record NotebookAdvice(
     TrialForecast from, String verdict, Optional<NextTrial> next, List<String> taught) {
-  /** Copies the list. */
-  public NotebookAdvice {
-    taught = List.copyOf(taught);
-  }
-
   static NotebookAdvice of(
       TrialForecast best, List<Trial> notebook, Optional<NextTrial> next, List<String> taught) {
     return new NotebookAdvice(best, verdict(best.trial(), notebook, next), next, taught);

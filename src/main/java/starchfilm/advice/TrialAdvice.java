@@ -12,10 +12,6 @@ import java.util.Optional;
  *     not tell what
  */
 public record TrialAdvice(String verdict, List<Diagnosis> diagnoses, Optional<NextTrial> next) {
-  public TrialAdvice {
-    diagnoses = List.copyOf(diagnoses);
-  }
-
   static TrialAdvice nothing(String verdict) {
     return new TrialAdvice(verdict, List.of(), Optional.empty());
   }

@@ -12,10 +12,6 @@ import starchfilm.forecast.TrialForecast;
  */
 public record TrialAnalysis(
     TrialForecast forecast, List<Sensitivity> sensitivities, Remedies remedies) {
-  public TrialAnalysis {
-    sensitivities = List.copyOf(sensitivities);
-  }
-
   /** A forecast of which no change was tried. */
   public static TrialAnalysis alone(TrialForecast forecast) {
     return new TrialAnalysis(forecast, List.of(), Remedies.NONE);

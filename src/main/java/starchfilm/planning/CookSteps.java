@@ -29,10 +29,6 @@ public record CookSteps(
     ValidRange holdMinutes,
     List<String> remarks) {
 
-  public CookSteps {
-    remarks = List.copyOf(remarks);
-  }
-
   static CookSteps of(Map<StarchKind, Double> shares) {
     List<StarchKind> kinds = List.copyOf(shares.keySet());
     List<CookGuide> guides = kinds.stream().map(StarchKind::cookGuide).toList();

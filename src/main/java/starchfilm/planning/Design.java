@@ -1,6 +1,5 @@
 package starchfilm.planning;
 
-import java.util.Map;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.GlycerolStock;
 
@@ -58,7 +57,7 @@ record Design(
   /** Whether another design makes the same film of the same pour, within a few per cent. */
   boolean isNearly(Design other) {
     return plates == other.plates
-        && sameShares(blend.shares(), other.blend.shares())
+        && blend.shares().equals(other.blend.shares())
         && near(wetThicknessM, other.wetThicknessM)
         && near(starchInPaste, other.starchInPaste)
         && Math.abs(plasticiser - other.plasticiser) < SAME_PLASTICISER;
@@ -69,9 +68,5 @@ record Design(
 
   private static boolean near(double a, double b) {
     return Math.abs(Math.log(a / b)) < SAME_RATIO;
-  }
-
-  private static <K> boolean sameShares(Map<K, Double> a, Map<K, Double> b) {
-    return a.equals(b);
   }
 }

@@ -1,12 +1,12 @@
 package starchfilm.planning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.exception.MathIllegalStateException;
-import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.optim.InitialGuess;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.SimpleBounds;
@@ -82,32 +82,24 @@ final class GoalSearch {
   private void climb(double[] start) {
     OptionalDouble thickness = goal.thickness();
     int free = thickness.isPresent() ? RecipeSpace.DIMENSIONS - 1 : RecipeSpace.DIMENSIONS;
-    double[] guess = new double[free];
-    double[] lower = new double[free];
     double[] upper = new double[free];
-    for (int i = 0; i < free; i++) {
-      upper[i] = 1;
-      guess[i] = start[i];
-    }
+    Arrays.fill(upper, 1);
     try {
       new BOBYQAOptimizer(2 * free + 1, FIRST_STEP, LAST_STEP)
           .optimize(
               GoalType.MAXIMIZE,
               new ObjectiveFunction(
                   point -> {
-                    double[] whole = new double[RecipeSpace.DIMENSIONS];
-                    System.arraycopy(point, 0, whole, 0, free);
+                    double[] whole = Arrays.copyOf(point, RecipeSpace.DIMENSIONS);
                     thickness.ifPresent(place -> whole[free] = place);
                     return score(whole);
                   }),
-              new InitialGuess(guess),
-              new SimpleBounds(lower, upper),
+              new InitialGuess(Arrays.copyOf(start, free)),
+              new SimpleBounds(new double[free], upper),
               new MaxEval(MOST_EVALUATIONS));
-    } catch (TooManyEvaluationsException e) {
-      // Enough is enough: every point was remembered, so the best of them stands.
-      return;
     } catch (MathIllegalStateException e) {
-      // The quadratic model cannot be improved where two limits meet; the best point stands.
+      // After all the evaluations there are, or where two limits meet and the quadratic model
+      // cannot be improved: every point was remembered, so the best of them stands.
       return;
     }
   }

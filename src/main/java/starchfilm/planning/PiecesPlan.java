@@ -2,9 +2,7 @@ package starchfilm.planning;
 
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import starchfilm.material.ingredient.StarchKind;
-import starchfilm.material.recipe.StarchPortion;
 
 /**
  * What a number of pieces takes: as many pours on the plates there are as it needs, one after the
@@ -72,13 +70,8 @@ public record PiecesPlan(
 
   /** Each starch for all plates (kg of powder). */
   public Map<StarchKind, Double> starchKg() {
-    Map<StarchKind, Double> all = new TreeMap<>();
-    for (Potful potful : recipe.potfuls()) {
-      for (StarchPortion portion : potful.recipe().starches()) {
-        double kg = potful.times() * portion.massKg().value() * plates / recipe.plates();
-        all.merge(portion.kind(), kg, Double::sum);
-      }
-    }
+    Map<StarchKind, Double> all = recipe.starchKg();
+    all.replaceAll((kind, kg) -> kg * plates / recipe.plates());
     return all;
   }
 

@@ -20,11 +20,6 @@ public record Plan(
     Optional<PiecesPlan> pieces,
     List<GiveUp> giveUps) {
 
-  public Plan {
-    recipes = List.copyOf(recipes);
-    giveUps = List.copyOf(giveUps);
-  }
-
   /** The recipes asked for. */
   static Plan of(PlanRequest request, List<PlannedRecipe> recipes) {
     return new Plan(request, recipes, Optional.empty(), Optional.empty(), List.of());

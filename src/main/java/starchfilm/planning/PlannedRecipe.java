@@ -3,11 +3,15 @@ package starchfilm.planning;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
+import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Recipe;
 
 /**
@@ -95,6 +99,17 @@ public record PlannedRecipe(
     return casting.pouredOnAllKg()
         * casting.composition().drySolids()
         * (1 + film.equilibriumMoisture().middle());
+  }
+
+  /** Each starch over all potfuls (kg of powder). */
+  public Map<StarchKind, Double> starchKg() {
+    return potfuls.stream()
+        .flatMap(
+            potful ->
+                potful.recipe().starches().stream()
+                    .map(s -> Map.entry(s.kind(), potful.times() * s.massKg().value())))
+        .collect(
+            Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, Double::sum, TreeMap::new));
   }
 
   /**

@@ -222,7 +222,7 @@ public record Planner(ParameterDistribution factors) {
       double solids = request.wish().leastDryThicknessM() / richest.volumeM3PerKgDry(0);
       leastKg = Math.min(leastKg, kitchen.plate().areaM2() * solids / richest.drySolids());
     }
-    double leastM3 = leastKg * (1 + PotRules.LEFT_IN_POT) / Kitchen.HOLDS_KG_PER_M3;
+    double leastM3 = leastKg * (1 + PotShare.LEFT_IN_POT) / Kitchen.HOLDS_KG_PER_M3;
     Plate plate = kitchen.plate();
     Refusal.unless(
         leastM3 <= kitchen.potM3(),

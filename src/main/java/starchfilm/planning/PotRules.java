@@ -13,9 +13,6 @@ final class PotRules {
   /** Paste is poured at this temperature (K): 60 C. */
   static final double POURED_AT_K = 333.15;
 
-  /** Paste that stays in the pot, over what is poured. */
-  static final double LEFT_IN_POT = 0.05;
-
   /** Steam in an open pot, over all water in it: 2 to 12 %. */
   static final Estimate STEAM = Estimate.between(0.02, 0.12);
 

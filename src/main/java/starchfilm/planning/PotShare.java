@@ -13,7 +13,7 @@ import java.util.List;
  */
 public record PotShare(int plates, int times, int parts) {
   /** Paste that stays in the pot, over what is poured; assumed, no source. */
-  public static final double LEFT_IN_POT = PotRules.LEFT_IN_POT;
+  public static final double LEFT_IN_POT = 0.05;
 
   /** Rounding may push the last plate a hair over the brim mark; that plate still fits. */
   private static final double HAIR = 0.01;

@@ -95,7 +95,7 @@ record RecipeSpace(
     Composition paste = design.composition(request.supplies());
     Kitchen kitchen = request.kitchen();
     double density = paste.pasteDensityKgPerM3();
-    double plateKgPerM = kitchen.plate().areaM2() * density * (1 + PotRules.LEFT_IN_POT);
+    double plateKgPerM = kitchen.plate().areaM2() * density * (1 + PotShare.LEFT_IN_POT);
     Map<Limit, Double> ceilings = new EnumMap<>(Limit.class);
     ceilings.put(
         Limit.THICKEST_FILM,
@@ -160,7 +160,7 @@ record RecipeSpace(
         design.wetThicknessM()
             * request.kitchen().plate().areaM2()
             * paste.pasteDensityKgPerM3()
-            * (1 + PotRules.LEFT_IN_POT);
+            * (1 + PotShare.LEFT_IN_POT);
     double glycerolFraction = request.supplies().jar().glycerolFraction().value();
     return new Outcome(
         plates,

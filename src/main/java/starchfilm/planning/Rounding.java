@@ -59,7 +59,7 @@ final class Rounding {
 
   /** The potfuls, the largest first; their plates add up to those of the design. */
   List<Potful> potfuls() {
-    double perPlateKg = pourKg() * (1 + PotRules.LEFT_IN_POT);
+    double perPlateKg = pourKg() * (1 + PotShare.LEFT_IN_POT);
     Composition paste = design.composition(request.supplies());
     double withSteam = perPlateKg * PotRules.withSteam(paste);
     return PotShare.of(withSteam, request.kitchen().potM3(), design.plates()).stream()

@@ -35,12 +35,6 @@ public record Series(
 
   private static final double SLACK = 1 + 1e-9;
 
-  public Series {
-    groups = List.copyOf(groups);
-    order = List.copyOf(order);
-    shows = List.copyOf(shows);
-  }
-
   /** Glycerol out of the jar, over all groups (kg). */
   public double glycerolKg() {
     return groups.stream().mapToDouble(group -> group.recipe().glycerolKg()).sum();
@@ -94,13 +88,7 @@ public record Series(
     for (StarchAtHand starch : supplies.starches()) {
       double needed =
           groups.stream()
-              .flatMap(group -> group.recipe().potfuls().stream())
-              .flatMap(
-                  potful ->
-                      potful.recipe().starches().stream()
-                          .filter(portion -> portion.kind() == starch.kind())
-                          .map(portion -> potful.times() * portion.massKg().value()))
-              .mapToDouble(kg -> kg)
+              .mapToDouble(group -> group.recipe().starchKg().getOrDefault(starch.kind(), 0.0))
               .sum();
       double atHand = starch.massKg().orElse(Double.POSITIVE_INFINITY);
       SeriesRequest.require(

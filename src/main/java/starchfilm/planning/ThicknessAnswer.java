@@ -21,8 +21,4 @@ public record ThicknessAnswer(
     FilmForecast film,
     Band readyS,
     PasteBody body,
-    Levelling levelling) {
-  public ThicknessAnswer {
-    pours = List.copyOf(pours);
-  }
-}
+    Levelling levelling) {}

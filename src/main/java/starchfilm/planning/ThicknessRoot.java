@@ -78,12 +78,11 @@ final class ThicknessRoot {
         start = logM + miss / USUAL_SLOPE;
       }
     }
-    return thickest(
-        byS, sure, start, Math.max(NEAR_STEP, Math.min(MOST_STEP, STEP_SHARE * Math.abs(miss))));
+    double step = Math.max(NEAR_STEP, Math.min(MOST_STEP, STEP_SHARE * Math.abs(miss)));
+    return thickest(target, sure, start, step);
   }
 
-  private OptionalDouble thickest(double byS, double sure, double nearLogM, double firstStep) {
-    double target = Math.log(byS);
+  private OptionalDouble thickest(double target, double sure, double nearLogM, double firstStep) {
     double low = Math.log(THINNEST_M);
     double high = Math.log(THICKEST_M);
     // A bracket about the guess saves forecasts of very thick pours, which take longest.

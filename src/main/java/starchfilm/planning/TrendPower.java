@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import java.util.Collections;
 import java.util.List;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -68,14 +69,10 @@ public record TrendPower(
     double mean = values.stream().mapToDouble(v -> v).average().orElseThrow();
     double squares = 0;
     double products = 0;
-    int least = 0;
-    int greatest = 0;
     for (int i = 0; i < values.size(); i++) {
       double from = values.get(i) - mean;
       squares += from * from;
       products += from * Math.log(middles.get(i));
-      least = values.get(i) < values.get(least) ? i : least;
-      greatest = values.get(i) > values.get(greatest) ? i : greatest;
     }
     double onePlateEach = Math.abs(products) / Math.sqrt(squares) / logSd;
     int enough = 0;
@@ -84,8 +81,8 @@ public record TrendPower(
     }
     return new TrendPower(
         what,
-        middles.get(least),
-        middles.get(greatest),
+        middles.get(values.indexOf(Collections.min(values))),
+        middles.get(values.indexOf(Collections.max(values))),
         logSd,
         chance(onePlateEach, values.size(), platesEach),
         enough);

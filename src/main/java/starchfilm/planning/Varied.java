@@ -91,6 +91,6 @@ public enum Varied {
         * design.wetThicknessM()
         * request.kitchen().plate().areaM2()
         * density
-        * (1 + PotRules.LEFT_IN_POT);
+        * (1 + PotShare.LEFT_IN_POT);
   }
 }

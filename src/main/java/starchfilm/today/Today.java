@@ -30,13 +30,6 @@ public record Today(
     List<Ended> ended) {
   private static final long ENDED_DAYS = 60;
 
-  public Today {
-    standings = List.copyOf(standings);
-    planned = List.copyOf(planned);
-    ahead = List.copyOf(ahead);
-    ended = List.copyOf(ended);
-  }
-
   /**
    * A plate that is off, given up or rated.
    *

@@ -1,10 +1,11 @@
 package starchfilm.jar.assay;
 
+import static starchfilm.numerics.units.Units.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
@@ -81,21 +82,15 @@ public final class Assayer {
     Band alone = jar.readingAlone().glycerol();
     if (jar.posterior.allowed() < ALLOWED) {
       return jar.withheld(
-          String.format(
-              Locale.ROOT,
-              "The label says %s %% glycerol, but the reading alone means %s, and a bought jar holds"
+          ("The label says %s %% glycerol, but the reading alone means %s, and a bought jar holds"
                   + " no more than its label says. Read it again without bubbles, or state that it"
-                  + " was recovered.",
-              Figures.percent(labelFraction),
-              range(alone, "", Figures::percent, " %")));
+                  + " was recovered.")
+              .formatted(Figures.percent(labelFraction), percent(alone, "")));
     }
     if (labelFraction < alone.low() || labelFraction > alone.high()) {
-      jar.remarks.add(
-          String.format(
-              Locale.ROOT,
-              "The label says %s %% glycerol, the reading %s: the jar has taken up water.",
-              Figures.percent(labelFraction),
-              range(alone, "", Figures::percent, " %")));
+      jar.say(
+          "The label says %s %% glycerol, the reading %s: the jar has taken up water.",
+          Figures.percent(labelFraction), percent(alone, ""));
     }
     return jar.assay();
   }
@@ -124,28 +119,22 @@ public final class Assayer {
             origin == GlycerolOrigin.BOUGHT ? bought : undecided ? either : recovered,
             Optional.of(reading));
     if (undecided) {
-      jar.remarks.add(
-          ("The origin is unknown. If it was bought, the reading means %s; if it was recovered,"
-                  + " %s. The range above covers both; state the origin to narrow it.")
-              .formatted(
-                  range(alone(massKg, bought, reading), " glycerol", Figures::percent, " %"),
-                  range(alone(massKg, recovered, reading), "", Figures::percent, " %")));
+      jar.say(
+          "The origin is unknown. If it was bought, the reading means %s; if it was recovered,"
+              + " %s. The range above covers both; state the origin to narrow it.",
+          percent(alone(massKg, bought, reading), " glycerol"),
+          percent(alone(massKg, recovered, reading), ""));
     }
     if (origin != GlycerolOrigin.BOUGHT && salt.isEmpty()) {
-      jar.remarks.add(
-          String.format(
-              Locale.ROOT,
-              "Salt and soap are unknown: assumed 0 to %s %%, up to half of it soap,"
-                  + " and 0 to %s %% alcohol (judged).",
-              Figures.percent(UNKNOWN_SALT.value() + Math.sqrt(3) * UNKNOWN_SALT.sd()),
-              Figures.percent(MOST_ALCOHOL)));
+      jar.say(
+          "Salt and soap are unknown: assumed 0 to %s %%, up to half of it soap,"
+              + " and 0 to %s %% alcohol (judged).",
+          Figures.percent(UNKNOWN_SALT.value() + Math.sqrt(3) * UNKNOWN_SALT.sd()),
+          Figures.percent(MOST_ALCOHOL));
     } else if (origin != GlycerolOrigin.BOUGHT) {
-      jar.remarks.add(
-          String.format(
-              Locale.ROOT,
-              "The salt you gave is counted as salt, with 0 to %s %% alcohol assumed"
-                  + " (judged).",
-              Figures.percent(MOST_ALCOHOL)));
+      jar.say(
+          "The salt you gave is counted as salt, with 0 to %s %% alcohol assumed" + " (judged).",
+          Figures.percent(MOST_ALCOHOL));
     }
     jar.addWhatMovesTheReading(reading);
     return jar.assay();
@@ -185,9 +174,7 @@ public final class Assayer {
       Band recordAlone = ofRecord.pureGlycerolKg();
       String both =
           "The record alone means %s, the reading alone %s"
-              .formatted(
-                  range(recordAlone, " pure glycerol", Figures::grams, " g"),
-                  range(alone, "", Figures::grams, " g"));
+              .formatted(grams(recordAlone, " pure glycerol"), grams(alone, ""));
       double sober = new JarPosterior(log.jarKg(), record.sober(), reading).allowed();
       if (Math.max(jar.posterior.allowed(), sober) < ALLOWED) {
         jar.alcohol = Optional.of(balance.alcoholLeft());
@@ -221,15 +208,22 @@ public final class Assayer {
   }
 
   /** Such as {@code 82 % glycerol (78 to 86)}. */
-  private static String range(Band band, String of, DoubleFunction<String> figure, String unit) {
-    return figure.apply(band.middle())
-        + unit
-        + of
-        + " ("
-        + figure.apply(band.low())
-        + " to "
-        + figure.apply(band.high())
-        + ")";
+  private static String percent(Band band, String of) {
+    return "%s %%%s (%s to %s)"
+        .formatted(
+            Figures.percent(band.middle()),
+            of,
+            Figures.percent(band.low()),
+            Figures.percent(band.high()));
+  }
+
+  private static String grams(Band band, String of) {
+    return "%s g%s (%s to %s)"
+        .formatted(
+            Figures.grams(band.middle()),
+            of,
+            Figures.grams(band.low()),
+            Figures.grams(band.high()));
   }
 
   private static Band alone(Estimate massKg, JarPrior prior, JarReading reading) {
@@ -271,23 +265,23 @@ public final class Assayer {
           });
     }
 
+    void say(String remark, Object... figures) {
+      remarks.add(remark.formatted(figures));
+    }
+
     JarContent readingAlone() {
       return new JarPosterior(massKg, prior.readingAlone(), reading).content();
     }
 
     void addWhatMovesTheReading(JarReading one) {
-      double percent = 0.01;
-      if (origin == GlycerolOrigin.BOUGHT) {
-        return;
+      if (origin != GlycerolOrigin.BOUGHT) {
+        say(
+            "Each 1 %% of salt makes this reading show %s, each 1 %% of soap or fatty acid %s, each"
+                + " 1 %% of alcohol %s; all three are allowed for in the range.",
+            shown(one.falseGlycerol(new Dissolved(PERCENT, 0, 0))),
+            shown(one.falseGlycerol(new Dissolved(0, PERCENT, 0))),
+            shown(one.falseGlycerol(new Dissolved(0, 0, PERCENT))));
       }
-      remarks.add(
-          String.format(
-              Locale.ROOT,
-              "Each 1 %% of salt makes this reading show %s, each 1 %% of soap or fatty acid %s, each"
-                  + " 1 %% of alcohol %s; all three are allowed for in the range.",
-              shown(one.falseGlycerol(new Dissolved(percent, 0, 0))),
-              shown(one.falseGlycerol(new Dissolved(0, percent, 0))),
-              shown(one.falseGlycerol(new Dissolved(0, 0, percent)))));
     }
 
     private static String shown(double falseGlycerol) {
@@ -299,8 +293,11 @@ public final class Assayer {
     }
 
     Assay withheld(String why) {
-      return new Assay(
-          massKg, origin, Optional.empty(), Optional.of(why), alcohol, recovery, remarks, sources);
+      return assay(Optional.empty(), Optional.of(why));
+    }
+
+    private Assay assay(Optional<JarContent> content, Optional<String> withheld) {
+      return new Assay(massKg, origin, content, withheld, alcohol, recovery, remarks, sources);
     }
 
     Assay assay() {
@@ -326,15 +323,7 @@ public final class Assayer {
             "Water in the jar does no harm: the recipe counts it, so there is no"
                 + " need to boil it off.");
       }
-      return new Assay(
-          massKg,
-          origin,
-          Optional.of(content),
-          Optional.empty(),
-          alcohol,
-          recovery,
-          remarks,
-          sources);
+      return assay(Optional.of(content), Optional.empty());
     }
   }
 }

@@ -2,30 +2,25 @@ package starchfilm.material.recipe;
 
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.evidence.Refusal;
 
 /** The rules every amount of a recipe obeys, each refused in one sentence. */
 final class Amounts {
   private Amounts() {}
 
   static void requireMass(String what, Estimate massKg) {
-    if (massKg.value() < 0) {
-      throw new IllegalArgumentException(
-          what
-              + ": "
-              + Figures.grams(massKg.value())
-              + " g given, allowed 0 g or more; write the grams weighed");
-    }
+    Refusal.unless(
+        massKg.value() >= 0,
+        what,
+        Figures.grams(massKg.value()) + " g",
+        "0 g or more; write the grams weighed");
   }
 
   static void requireFraction(String what, Estimate fraction, double most) {
-    if (fraction.value() < 0 || fraction.value() > most) {
-      throw new IllegalArgumentException(
-          what
-              + ": "
-              + Figures.percent(fraction.value())
-              + " % given, allowed 0 to "
-              + Figures.percent(most)
-              + " %; write the share of the mass as weighed");
-    }
+    Refusal.unless(
+        fraction.value() >= 0 && fraction.value() <= most,
+        what,
+        Figures.percent(fraction.value()) + " %",
+        "0 to " + Figures.percent(most) + " %; write the share of the mass as weighed");
   }
 }
