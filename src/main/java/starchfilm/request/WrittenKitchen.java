@@ -3,6 +3,7 @@ package starchfilm.request;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import starchfilm.casting.Pour;
 import starchfilm.planning.Kitchen;
 
 /** Pot, balance and plates, as written. */
@@ -10,7 +11,6 @@ final class WrittenKitchen {
 
   private static final double USUAL_POT_M3 = 2e-3;
   private static final double USUAL_STEP_KG = 1e-3;
-  private static final double USUALLY_UNEVEN = 0.25;
 
   private WrittenKitchen() {}
 
@@ -23,7 +23,7 @@ final class WrittenKitchen {
               in.usually(
                   "kitchen.uneven",
                   Quantities::share,
-                  USUALLY_UNEVEN,
+                  Pour.DEFAULT_UNEVENNESS,
                   "thin edge and thick spot 25 % from the average");
           double potM3 =
               in.usually("kitchen.pot", Quantities::volumeM3, USUAL_POT_M3, "a pot that holds 2 l");

@@ -167,9 +167,4 @@ public record Today(
         .filter(standing -> Double.isFinite(standing.lookFromS()))
         .min(Comparator.comparing(standing -> dueAt(standing)));
   }
-
-  /** Whether any plate needs something now. */
-  public boolean isAnythingToDo() {
-    return standings.stream().anyMatch(standing -> standing.need() != Need.WAIT);
-  }
 }
