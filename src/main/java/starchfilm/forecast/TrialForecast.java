@@ -2,6 +2,8 @@ package starchfilm.forecast;
 
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.Casting;
+import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
@@ -54,6 +56,16 @@ public record TrialForecast(
    */
   public DryingForecast dryingAtThePour() {
     return weighed.atThePour().orElse(drying);
+  }
+
+  /** What was poured. */
+  public Casting casting() {
+    return trial.casting();
+  }
+
+  /** What was seen of it since. */
+  public Observations seen() {
+    return trial.seen();
   }
 
   /**

@@ -1,5 +1,7 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.MICROMETRE;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -18,7 +20,6 @@ import starchfilm.report.SideBySide.Row;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 
 /** The rows of the head table that say what is expected of the trials and what came of them. */
@@ -113,20 +114,20 @@ final class ComparedRows {
   private static String faults(TrialForecast forecast) {
     PourCalendar calendar = PourCalendar.of(forecast.trial());
     return orNothing(
-        forecast.trial().seen().faults().stream()
+        forecast.seen().faults().stream()
             .map(fault -> PlainWords.seen(fault, calendar))
             .collect(Collectors.joining("; ")));
   }
 
   private static String rating(TrialForecast forecast) {
-    OptionalInt rating = forecast.trial().seen().rating();
+    OptionalInt rating = forecast.seen().rating();
     return rating.isPresent() ? rating.getAsInt() + " of 5" : NOTHING;
   }
 
   private static String thickness(TrialForecast forecast) {
     String all =
-        forecast.trial().seen().dryThicknessesM().stream()
-            .map(metres -> Figures.noted(ReaderUnit.MICROMETRE.of(metres)))
+        forecast.seen().dryThicknessesM().stream()
+            .map(metres -> Figures.noted(MICROMETRE.of(metres)))
             .collect(Collectors.joining(", "));
     return all.isEmpty() ? NOTHING : all + " µm";
   }

@@ -1,5 +1,7 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,7 +14,6 @@ import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.TimeScale;
 import starchfilm.report.words.Figures;
-import starchfilm.report.words.ReaderUnit;
 
 /** A drying curve drawn with characters that every terminal has. */
 final class CurvePlot {
@@ -50,7 +51,7 @@ final class CurvePlot {
     for (int column = 0; column < columns; column++) {
       draw(column);
     }
-    for (Weighing weighing : trial.trial().seen().weighings()) {
+    for (Weighing weighing : trial.seen().weighings()) {
       if (!weighing.tared()) {
         continue;
       }
@@ -69,7 +70,7 @@ final class CurvePlot {
     lines.add(
         " ".repeat(7)
             + "* average, : 8 of 10 cases, < thin edge, > thick spot"
-            + (trial.trial().seen().weighings().isEmpty() ? "" : ", + weighed"));
+            + (trial.seen().weighings().isEmpty() ? "" : ", + weighed"));
     return lines;
   }
 
@@ -92,7 +93,7 @@ final class CurvePlot {
     if (row % ROWS_PER_LABEL != 0) {
       return " ".repeat(6);
     }
-    double grams = ReaderUnit.GRAM.of(reading.massKg(start * (ROWS - 1 - row) / (ROWS - 1)));
+    double grams = GRAM.of(reading.massKg(start * (ROWS - 1 - row) / (ROWS - 1)));
     String text = Figures.two(grams);
     return " ".repeat(Math.max(0, 5 - text.length())) + text + " ";
   }

@@ -2,6 +2,7 @@ package starchfilm.report;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
+import static starchfilm.report.words.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -33,7 +34,6 @@ import starchfilm.report.chart.TimeScale;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 
 /**
  * Drying curves on one time axis, and below it when each spot or plate can be peeled and is dry
@@ -91,8 +91,8 @@ public final class DryingFigure {
     double start = trial.drying().startMoisture();
     Scale grams =
         Scale.linear(
-            ReaderUnit.GRAM.of(reading.massKg(0)),
-            ReaderUnit.GRAM.of(reading.massKg(start)),
+            GRAM.of(reading.massKg(0)),
+            GRAM.of(reading.massKg(start)),
             drawn.frame.bottom(),
             drawn.frame.top());
     return drawn.figure(
@@ -106,7 +106,7 @@ public final class DryingFigure {
             ? ""
             : drawn.band(CurveReading.atThePour(trial), trial.dryingAtThePour()),
         drawn.band(reading, trial.drying()),
-        trial.trial().seen().weighings().stream()
+        trial.seen().weighings().stream()
             .filter(Weighing::tared)
             .map(
                 weighing ->
@@ -145,7 +145,7 @@ public final class DryingFigure {
           "%s: %s g %s, %s %% of the water left"
               .formatted(
                   calendar.byTheHour(timeS),
-                  Figures.whole(ReaderUnit.GRAM.of(emptyKg.orElse(0) + reading.massKg(moisture))),
+                  Figures.whole(GRAM.of(emptyKg.orElse(0) + reading.massKg(moisture))),
                   emptyKg.isPresent() ? "on the scale" : "of film",
                   Figures.whole(100 * moisture / trial.drying().startMoisture())));
     }
@@ -213,7 +213,7 @@ public final class DryingFigure {
                     Arrays.stream(Milestone.values())
                         .map(milestone -> trial.drying().at(spot).at(milestone).timeS()))
             .flatMapToDouble(DryingFigure::ends);
-    DoubleStream weighed = trial.trial().seen().weighings().stream().mapToDouble(Weighing::timeS);
+    DoubleStream weighed = trial.seen().weighings().stream().mapToDouble(Weighing::timeS);
     double lastS = DoubleStream.concat(ready, weighed).max().orElse(0);
     double endS = lastS > 0 ? 1.05 * lastS : endOfCurveS(trial);
     return new DryingFigure(
@@ -277,7 +277,7 @@ public final class DryingFigure {
         water.place(100 * share),
         "weighed %s after %s %s"
             .formatted(
-                ReaderUnit.GRAM.noted(weighing.filmMassKg()),
+                GRAM.noted(weighing.filmMassKg()),
                 Figures.noted(weighing.timeS() / time.unitS()),
                 time.unit()));
   }

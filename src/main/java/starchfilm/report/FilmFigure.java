@@ -1,5 +1,10 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.CELSIUS;
+import static starchfilm.report.words.ReaderUnit.MEGAPASCAL;
+import static starchfilm.report.words.ReaderUnit.MICROMETRE;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,37 +28,37 @@ enum FilmFigure {
   THICKNESS(
       FilmProperty.DRY_THICKNESS,
       "thickness",
-      ReaderUnit.MICROMETRE,
+      MICROMETRE,
       Scale.logarithmic(5, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Tensile strength. */
   STRENGTH(
       FilmProperty.TENSILE_STRENGTH,
       "tensile strength",
-      ReaderUnit.MEGAPASCAL,
+      MEGAPASCAL,
       Scale.logarithmic(0.1, 200, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Elongation at break. */
   ELONGATION(
       FilmProperty.ELONGATION,
       "elongation at break",
-      ReaderUnit.PERCENT,
+      PERCENT,
       Scale.logarithmic(0.5, 500, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Young's modulus. */
   STIFFNESS(
       FilmProperty.YOUNGS_MODULUS,
       "stiffness (modulus)",
-      ReaderUnit.MEGAPASCAL,
+      MEGAPASCAL,
       Scale.logarithmic(1, 10_000, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Equilibrium moisture, per dry solids. */
   MOISTURE(
       FilmProperty.EQUILIBRIUM_MOISTURE,
       "moisture in use",
-      ReaderUnit.PERCENT,
+      PERCENT,
       Scale.linear(0, 60, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Glass transition. */
   GLASS_TRANSITION(
       FilmProperty.GLASS_TRANSITION,
       "glass transition",
-      ReaderUnit.CELSIUS,
+      CELSIUS,
       Scale.linear(-100, 150, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
   /** Water-vapour permeability. */
   PERMEABILITY(

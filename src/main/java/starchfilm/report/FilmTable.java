@@ -37,7 +37,7 @@ record FilmTable(
   /** The film of a trial. */
   public static FilmTable of(TrialForecast trial) {
     FilmForecast film = trial.film();
-    Use use = trial.trial().casting().use();
+    Use use = trial.casting().use();
     List<Row> rows = new ArrayList<>();
     for (FilmFigure property : FilmFigure.values()) {
       rows.add(

@@ -1,5 +1,7 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -11,7 +13,6 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 
 /**
@@ -138,10 +139,8 @@ record Happened(
     return new Weighed(
         when,
         Spans.of(weighing.timeS()),
-        weighing.tared()
-            ? ReaderUnit.GRAM.noted(filmKg)
-            : "about " + ReaderUnit.GRAM.two(filmKg) + " g (tare unknown)",
-        ReaderUnit.GRAM.range(expectedKg) + " g",
+        weighing.tared() ? GRAM.noted(filmKg) : "about " + GRAM.two(filmKg) + " g (tare unknown)",
+        GRAM.range(expectedKg) + " g",
         verdict);
   }
 

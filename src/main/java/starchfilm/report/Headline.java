@@ -122,7 +122,7 @@ public final class Headline {
 
   /** Nobody has measured what film holds in such air, and a rule would say anything. */
   static boolean restsBeyondMeasure(TrialForecast trial) {
-    return RoomWords.dampness(trial.trial().casting().room()) > MEASURED_UP_TO;
+    return RoomWords.dampness(trial.casting().room()) > MEASURED_UP_TO;
   }
 
   private static String moisture(TrialForecast trial) {

@@ -1,5 +1,7 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,7 +14,6 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.Ingredient;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.ReaderUnit;
 
 /**
  * What more of each ingredient would move.
@@ -81,7 +82,7 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
 
   private static String amount(Sensitivity lever, double pasteKg) {
     String unit = lever.ingredient() == Ingredient.VINEGAR ? " acid" : "";
-    String to = ReaderUnit.GRAM.two(lever.toKgPerKgPaste() * pasteKg) + " g" + unit;
+    String to = GRAM.two(lever.toKgPerKgPaste() * pasteKg) + " g" + unit;
     if (lever.fromKgPerKgPaste() == 0) {
       return "none → " + to;
     }

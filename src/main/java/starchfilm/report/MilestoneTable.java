@@ -1,5 +1,8 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.MICROMETRE;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,7 +14,6 @@ import starchfilm.forecast.TrialForecast;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 
 /**
@@ -53,9 +55,9 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, Optional<String> sca
       heads.add(
           new SpotHead(
               PlainWords.word(spot),
-              ReaderUnit.MILLIMETRE.two(trial.drying().at(spot).wetThicknessM())
+              MILLIMETRE.two(trial.drying().at(spot).wetThicknessM())
                   + " mm wet, "
-                  + ReaderUnit.MICROMETRE.two(trial.drying().at(spot).dryThicknessM())
+                  + MICROMETRE.two(trial.drying().at(spot).dryThicknessM())
                   + " µm dry"));
     }
     PourCalendar calendar = PourCalendar.of(trial.trial());

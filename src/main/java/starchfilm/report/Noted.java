@@ -1,15 +1,22 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.CELSIUS;
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.report.words.ReaderUnit.MINUTE;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.List;
 import java.util.OptionalDouble;
+import starchfilm.casting.Casting;
 import starchfilm.casting.Pour;
-import starchfilm.casting.trial.Trial;
+import starchfilm.casting.Room;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.material.recipe.Composition;
 import starchfilm.material.recipe.Cook;
-import starchfilm.material.recipe.GlycerolPortion;
+import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.VinegarPortion;
 import starchfilm.report.words.Figures;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
 
@@ -40,77 +47,65 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
    * @return always the same labels in the same order
    */
   static List<Noted> of(TrialForecast forecast) {
-    Trial trial = forecast.trial();
-    Cook cook = trial.recipe().cook();
-    double solids = forecast.composition().drySolids();
-    double starchKg = trial.recipe().starches().stream().mapToDouble(p -> p.massKg().value()).sum();
+    Recipe recipe = forecast.trial().recipe();
+    Cook cook = recipe.cook();
+    Composition composition = forecast.composition();
+    Casting casting = forecast.casting();
+    Pour pour = casting.pour();
+    Room room = casting.room();
+    OptionalDouble benchK = casting.benchTemperatureK();
     return List.of(
-        kind("starch", RecipeWords.starchKinds(trial.recipe())),
-        plasticiser(forecast),
-        acidLevel(forecast),
-        sized("dry solids in the paste", Figures.two(100 * solids) + " %", solids, Weight.MAIN),
-        wetThickness(trial),
-        ordered(
-            "unevenness",
-            "± " + percent(trial.casting().pour().unevenness()),
-            trial.casting().pour().unevenness()),
-        kind("plate", RecipeWords.plate(trial.casting().plate())),
-        kind("room", trial.casting().place().name()),
-        ordered(
-            "air",
-            RoomWords.temperature(trial.casting().room()),
-            RoomWords.warmth(trial.casting().room())),
-        ordered(
-            "humidity",
-            RoomWords.humidity(trial.casting().room()),
-            RoomWords.dampness(trial.casting().room())),
-        ordered(
-            "air speed",
-            RoomWords.speed(trial.casting().room()),
-            RoomWords.draught(trial.casting().room())),
-        kind("turned or racked", RecipeWords.faces(trial.casting().faces())),
+        kind("starch", RecipeWords.starchKinds(recipe)),
+        plasticiser(composition.glycerolPerDryStarch()),
+        acidLevel(composition.aceticAcid()),
+        sized(
+            "dry solids in the paste",
+            PERCENT.figure(composition.drySolids()),
+            composition.drySolids(),
+            Weight.MAIN),
+        wetThickness(pour),
+        ordered("unevenness", "± " + percent(pour.unevenness()), pour.unevenness()),
+        kind("plate", RecipeWords.plate(casting.plate())),
+        kind("room", casting.place().name()),
+        ordered("air", RoomWords.temperature(room), RoomWords.warmth(room)),
+        ordered("humidity", RoomWords.humidity(room), RoomWords.dampness(room)),
+        ordered("air speed", RoomWords.speed(room), RoomWords.draught(room)),
+        kind("turned or racked", RecipeWords.faces(casting.faces())),
         detail(
             "bench",
-            trial.casting().benchTemperatureK().isPresent()
-                ? celsius(trial.casting().benchTemperatureK().getAsDouble())
-                : "as warm as the air",
-            trial.casting().benchTemperatureK()),
-        grams("starch powder", starchKg),
-        glycerol(trial.recipe().glycerol()),
-        side("glycerol jar", RecipeWords.jar(trial.recipe().glycerol())),
-        vinegar(trial.recipe().vinegar()),
-        grams("water", trial.recipe().waterKg().value()),
-        grams("salt added", trial.recipe().saltKg().value()),
-        grams("other solids", forecast.paste().massKg() * forecast.composition().inert()),
+            benchK.isPresent() ? CELSIUS.figure(benchK.getAsDouble()) : "as warm as the air",
+            benchK),
+        grams("starch powder", recipe.starchKg()),
+        grams("glycerol as weighed", recipe.glycerol().massKg().value()),
+        side("glycerol jar", RecipeWords.jar(recipe.glycerol())),
+        vinegar(recipe.vinegar()),
+        grams("water", recipe.waterKg().value()),
+        grams("salt added", recipe.saltKg().value()),
+        grams("other solids", forecast.paste().massKg() * composition.inert()),
         detail(
             "cook",
-            Figures.whole(ReaderUnit.MINUTE.of(cook.durationS().value()))
-                + " min at "
-                + celsius(cook.topTemperatureK().value()),
-            OptionalDouble.of(cook.topTemperatureK().value())),
-        detail(
-            "boiled off",
-            ReaderUnit.GRAM.two(cook.waterLostKg().value()) + " g",
-            OptionalDouble.of(cook.waterLostKg().value())),
+            "%s min at %s"
+                .formatted(
+                    MINUTE.whole(cook.durationS().value()),
+                    CELSIUS.figure(cook.topTemperatureK().value())),
+            cook.topTemperatureK().value()),
+        detail("boiled off", GRAM.figure(cook.waterLostKg().value()), cook.waterLostKg().value()),
         sized(
             "paste on a plate",
-            ReaderUnit.GRAM.two(forecast.pouredKgPerPlate()) + " g",
+            GRAM.figure(forecast.pouredKgPerPlate()),
             forecast.pouredKgPerPlate(),
             Weight.SIDE),
-        detail(
-            "plates poured",
-            Integer.toString(trial.casting().pour().plates()),
-            OptionalDouble.of(trial.casting().pour().plates())),
+        detail("plates poured", Integer.toString(pour.plates()), pour.plates()),
         detail(
             "paste when poured",
-            celsius(trial.casting().pour().pasteTemperatureK()),
-            OptionalDouble.of(trial.casting().pour().pasteTemperatureK())),
+            CELSIUS.figure(pour.pasteTemperatureK()),
+            pour.pasteTemperatureK()),
         side(
             "used at",
-            celsius(trial.casting().use().temperatureK())
-                + ", "
-                + percent(trial.casting().use().relativeHumidity())
-                + " RH"));
+            "%s, %s RH"
+                .formatted(
+                    CELSIUS.figure(casting.use().temperatureK()),
+                    percent(casting.use().relativeHumidity()))));
   }
 
   /**
@@ -139,6 +134,10 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
     return new Noted(label, text, size, Weight.SIDE_WITHOUT_BAR);
   }
 
+  private static Noted detail(String label, String text, double size) {
+    return detail(label, text, OptionalDouble.of(size));
+  }
+
   private static Noted ordered(String label, String text, double size) {
     return new Noted(label, text, OptionalDouble.of(size), Weight.MAIN_WITHOUT_BAR);
   }
@@ -148,53 +147,38 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
   }
 
   private static Noted grams(String label, double kg) {
-    return sized(label, kg == 0 ? NONE : ReaderUnit.GRAM.noted(kg), kg, Weight.SIDE);
+    return sized(label, kg == 0 ? NONE : GRAM.noted(kg), kg, Weight.SIDE);
   }
 
   /** A thickness that follows from the grams poured or cooked is not known to four figures. */
-  private static Noted wetThickness(Trial trial) {
-    Pour pour = trial.casting().pour();
+  private static Noted wetThickness(Pour pour) {
     double metres = pour.wetThicknessM().value();
     String text =
         pour.weighedKg().isPresent()
-            ? ReaderUnit.MILLIMETRE.two(metres) + " mm"
-            : Figures.three(ReaderUnit.MILLIMETRE.of(metres)) + " mm";
+            ? MILLIMETRE.figure(metres)
+            : Figures.three(MILLIMETRE.of(metres)) + " mm";
     return sized("wet thickness", text, metres, Weight.MAIN);
   }
 
-  private static Noted plasticiser(TrialForecast forecast) {
-    double level = forecast.composition().glycerolPerDryStarch();
+  private static Noted plasticiser(double level) {
     String label = "glycerol per 100 g dry starch";
     return Double.isInfinite(level)
         ? kind(label, "no starch")
-        : sized(label, level == 0 ? NONE : Figures.two(100 * level) + " g", level, Weight.MAIN);
+        : sized(label, level == 0 ? NONE : PERCENT.two(level) + " g", level, Weight.MAIN);
   }
 
-  private static Noted acidLevel(TrialForecast forecast) {
-    double share = forecast.composition().aceticAcid();
-    return sized(
-        "acid per kg paste",
-        share == 0 ? NONE : Figures.two(1e3 * share) + " g",
-        share,
-        Weight.MAIN);
-  }
-
-  private static Noted glycerol(GlycerolPortion portion) {
-    return grams("glycerol as weighed", portion.massKg().value());
+  private static Noted acidLevel(double share) {
+    String text = share == 0 ? NONE : GRAM.figure(share);
+    return sized("acid per kg paste", text, share, Weight.MAIN);
   }
 
   private static Noted vinegar(VinegarPortion portion) {
-    double mass = portion.massKg().value();
-    String strength = " at " + Figures.noted(100 * portion.acidityFraction().value()) + " %";
-    return sized(
-        "vinegar", mass == 0 ? NONE : ReaderUnit.GRAM.noted(mass) + strength, mass, Weight.SIDE);
-  }
-
-  private static String celsius(double kelvin) {
-    return ReaderUnit.CELSIUS.two(kelvin) + " °C";
+    double kg = portion.massKg().value();
+    String text = GRAM.noted(kg) + " at " + PERCENT.noted(portion.acidityFraction().value());
+    return sized("vinegar", kg == 0 ? NONE : text, kg, Weight.SIDE);
   }
 
   private static String percent(double ratio) {
-    return Figures.whole(100 * ratio) + " %";
+    return PERCENT.whole(ratio) + " %";
   }
 }

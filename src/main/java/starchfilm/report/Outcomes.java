@@ -39,7 +39,7 @@ final class Outcomes {
     List<Place> days =
         places(
             trials,
-            trial -> 1e3 * trial.trial().casting().pour().wetThicknessM().value(),
+            trial -> 1e3 * trial.casting().pour().wetThicknessM().value(),
             trial -> Optional.of(trial.drying().dryThroughS().times(1 / DAY_S)));
     List<Place> stretch =
         places(
@@ -155,19 +155,19 @@ final class Outcomes {
   }
 
   private static String kind(TrialForecast trial) {
-    OptionalInt rating = trial.trial().seen().rating();
+    OptionalInt rating = trial.seen().rating();
     String colour =
         rating.isEmpty()
             ? "unrated"
             : rating.getAsInt() >= GOOD_FROM
                 ? "good"
                 : rating.getAsInt() <= BAD_UP_TO ? "bad" : "fair";
-    return colour + (trial.trial().seen().faults().isEmpty() ? "" : " faulty");
+    return colour + (trial.seen().faults().isEmpty() ? "" : " faulty");
   }
 
   private static String judged(TrialForecast trial) {
-    OptionalInt rating = trial.trial().seen().rating();
+    OptionalInt rating = trial.seen().rating();
     return (rating.isEmpty() ? "not rated" : "rated " + rating.getAsInt() + " of 5")
-        + (trial.trial().seen().faults().isEmpty() ? "" : ", with a fault");
+        + (trial.seen().faults().isEmpty() ? "" : ", with a fault");
   }
 }

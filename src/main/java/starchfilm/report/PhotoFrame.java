@@ -2,8 +2,6 @@ package starchfilm.report;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -12,14 +10,14 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.Iterator;
 import java.util.Optional;
-import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
-import javax.imageio.ImageWriteParam;
-import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.ImageOutputStream;
+import net.coobird.thumbnailator.Thumbnails;
+import net.coobird.thumbnailator.filters.ImageFilter;
+import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
+import net.coobird.thumbnailator.util.exif.ExifUtils;
 
 /**
  * A photo made small enough to travel inside a page.
@@ -31,6 +29,7 @@ import javax.imageio.stream.ImageOutputStream;
  * @param words what is shown with it: the file's name, or why there is no picture
  */
 record PhotoFrame(String dataUri, String words) {
+  private static final String DATA = "data:image/jpeg;base64,";
   private static final long MAX_BYTES = 60_000_000;
   private static final long MAX_PIXELS = 120_000_000;
   private static final int LONG_SIDE = 720;
@@ -48,7 +47,7 @@ record PhotoFrame(String dataUri, String words) {
         return missing(name, "is larger than " + MAX_BYTES / 1_000_000 + " MB");
       }
       return read(file)
-          .map(picture -> new PhotoFrame("data:image/jpeg;base64," + jpeg(picture), name))
+          .map(jpeg -> new PhotoFrame(DATA + Base64.getEncoder().encodeToString(jpeg), name))
           .orElseGet(
               () ->
                   missing(
@@ -65,14 +64,14 @@ record PhotoFrame(String dataUri, String words) {
   Optional<byte[]> jpeg() {
     return dataUri.isEmpty()
         ? Optional.empty()
-        : Optional.of(Base64.getDecoder().decode(dataUri.substring(dataUri.indexOf(',') + 1)));
+        : Optional.of(Base64.getDecoder().decode(dataUri.substring(DATA.length())));
   }
 
   private static PhotoFrame missing(String name, String why) {
     return new PhotoFrame("", name + " " + why + ".");
   }
 
-  private static Optional<BufferedImage> read(Path file) throws IOException {
+  private static Optional<byte[]> read(Path file) throws IOException {
     try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (!readers.hasNext()) {
@@ -91,49 +90,33 @@ record PhotoFrame(String dataUri, String words) {
         ImageReadParam reading = reader.getDefaultReadParam();
         reading.setSourceSubsampling(step, step, 0, 0);
         return Optional.of(
-            upright(reader.read(0, reading), CameraTurn.of(reader.getImageMetadata(0))));
+            jpeg(
+                onWhite(reader.read(0, reading)),
+                ExifFilterUtils.getFilterForOrientation(ExifUtils.getExifOrientation(reader, 0))));
       } finally {
         reader.dispose();
       }
     }
   }
 
-  private static BufferedImage upright(BufferedImage picture, CameraTurn turn) {
-    double scale =
-        Math.min(1, (double) LONG_SIDE / Math.max(picture.getWidth(), picture.getHeight()));
-    int width = Math.max(1, (int) Math.round(scale * picture.getWidth()));
-    int height = Math.max(1, (int) Math.round(scale * picture.getHeight()));
-    BufferedImage small =
-        new BufferedImage(
-            turn.swapsSides() ? height : width,
-            turn.swapsSides() ? width : height,
-            BufferedImage.TYPE_INT_RGB);
-    Graphics2D graphics = small.createGraphics();
-    graphics.setColor(Color.WHITE);
-    graphics.fillRect(0, 0, small.getWidth(), small.getHeight());
-    graphics.setRenderingHint(
-        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
-    AffineTransform place = turn.upright(width, height);
-    place.scale((double) width / picture.getWidth(), (double) height / picture.getHeight());
-    graphics.drawImage(picture, place, null);
+  /** What shows through a picture is white. */
+  private static BufferedImage onWhite(BufferedImage picture) {
+    BufferedImage opaque =
+        new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = opaque.createGraphics();
+    graphics.drawImage(picture, 0, 0, Color.WHITE, null);
     graphics.dispose();
-    return small;
+    return opaque;
   }
 
-  private static String jpeg(BufferedImage picture) {
-    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+  private static byte[] jpeg(BufferedImage picture, ImageFilter upright) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
-      writer.setOutput(out);
-      ImageWriteParam writing = writer.getDefaultWriteParam();
-      writing.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-      writing.setCompressionQuality(QUALITY);
-      writer.write(null, new IIOImage(picture, null, null), writing);
-    } catch (IOException impossible) {
-      throw new IllegalStateException("a picture in memory cannot fail", impossible);
-    } finally {
-      writer.dispose();
-    }
-    return Base64.getEncoder().encodeToString(bytes.toByteArray());
+    Thumbnails.of(picture)
+        .scale(Math.min(1, (double) LONG_SIDE / Math.max(picture.getWidth(), picture.getHeight())))
+        .addFilter(upright)
+        .outputFormat("jpg")
+        .outputQuality(QUALITY)
+        .toOutputStream(bytes);
+    return bytes.toByteArray();
   }
 }

@@ -68,7 +68,7 @@ record PourFigure(
         wetLabel,
         dryLabel,
         Axis.of("mm", Scale.linear(0, 1e3 * tallest, PLATE_TOP, HIGHEST), MARKS).ticks(),
-        sentence(trial, trial.trial().casting().pour().plates()));
+        sentence(trial, trial.casting().pour().plates()));
   }
 
   /**

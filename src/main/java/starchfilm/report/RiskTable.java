@@ -48,8 +48,7 @@ final class RiskTable {
     PourCalendar calendar = PourCalendar.of(trial.trial());
     return List.of(
         crack(trial, analysis.remedies().crack()),
-        curl(
-            trial.risks().curl(), trial.trial().casting().plate().material().tradeName(), calendar),
+        curl(trial.risks().curl(), trial.casting().plate().material().tradeName(), calendar),
         mould(trial, analysis.remedies().mould(), calendar));
   }
 
@@ -68,8 +67,8 @@ final class RiskTable {
                     ? " It comes off the plate, and may tear where the rim holds it."
                     : "",
                 trial.film().feel() == Feel.BRITTLE
-                    ? " Because it is brittle, it can still crack from a nick or a bubble, or when it is"
-                        + " lifted."
+                    ? " Because it is brittle, it can still crack from a nick or a bubble, or when"
+                        + " it is lifted."
                     : "",
                 risk.level() == RiskLevel.LOW
                         || risk.criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M

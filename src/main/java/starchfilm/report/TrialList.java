@@ -1,5 +1,7 @@
 package starchfilm.report;
 
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,7 +12,6 @@ import starchfilm.report.words.Anchor;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.Spans;
 
 /**
@@ -28,7 +29,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
     /** By the alphabet. */
     NAME("name", Comparator.comparing(trial -> trial.trial().name())),
     /** Those of one room together. */
-    ROOM("room", Comparator.comparing(trial -> trial.trial().casting().place().name())),
+    ROOM("room", Comparator.comparing(trial -> trial.casting().place().name())),
     /** Least plasticiser first. */
     GLYCEROL("glycerol", Comparator.comparing(TrialList::glycerol)),
     /** Thinnest pour first. */
@@ -36,9 +37,9 @@ record TrialList(List<Order> orders, List<Row> rows) {
     /** Soonest dry first. */
     DRY("time to dry", Comparator.comparing(trial -> trial.drying().dryThroughS().middle())),
     /** Best first, those without a rating last. */
-    RATING("rating", Comparator.comparing(trial -> -trial.trial().seen().rating().orElse(0))),
+    RATING("rating", Comparator.comparing(trial -> -trial.seen().rating().orElse(0))),
     /** Most first. */
-    FAULTS("faults seen", Comparator.comparing(trial -> -trial.trial().seen().faults().size()));
+    FAULTS("faults seen", Comparator.comparing(trial -> -trial.seen().faults().size()));
 
     private final String words;
     private final Comparator<TrialForecast> comparator;
@@ -114,7 +115,7 @@ record TrialList(List<Order> orders, List<Row> rows) {
         forecast.composition().dryStarch() > 0
             ? Figures.two(100 * glycerol(forecast)) + " g glycerol"
             : "no starch",
-        ReaderUnit.MILLIMETRE.two(wetThicknessM(forecast)) + " mm",
+        MILLIMETRE.two(wetThicknessM(forecast)) + " mm",
         "dry " + Spans.of(forecast.drying().dryThroughS()),
         trial.seen().rating().isPresent()
             ? trial.seen().rating().getAsInt() + " of 5"
@@ -127,6 +128,6 @@ record TrialList(List<Order> orders, List<Row> rows) {
   }
 
   private static double wetThicknessM(TrialForecast trial) {
-    return trial.trial().casting().pour().wetThicknessM().value();
+    return trial.casting().pour().wetThicknessM().value();
   }
 }

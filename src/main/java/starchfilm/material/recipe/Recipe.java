@@ -80,13 +80,18 @@ public record Recipe(
     return others;
   }
 
+  /** Starch powder as weighed (kg). */
+  public double starchKg() {
+    return starches.stream().mapToDouble(portion -> portion.massKg().value()).sum();
+  }
+
   /**
    * Everything that goes into the pot.
    *
    * @return kg, before the cook
    */
   public double massKg() {
-    return starches.stream().mapToDouble(portion -> portion.massKg().value()).sum()
+    return starchKg()
         + glycerol.massKg().value()
         + vinegar.massKg().value()
         + waterKg.value()

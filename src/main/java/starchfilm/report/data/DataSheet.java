@@ -4,14 +4,18 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.PackedText;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.JsonText;
+import starchfilm.report.caution.Caution;
+import starchfilm.report.words.ReaderUnit;
 
 /**
  * An answer in rows, from which JSON and CSV are written.
@@ -23,6 +27,7 @@ import starchfilm.report.JsonText;
  */
 public final class DataSheet {
   private static final Map<String, String> KEYS = keys();
+  private static final Map<String, ReaderUnit> UNITS = units();
   private static final String LOW = "_low";
   private static final String HIGH = "_high";
   private static final String WITHHELD = "withheld";
@@ -49,12 +54,19 @@ public final class DataSheet {
       return words.isEmpty() ? this : cell(key, PlainLine.of(words, Integer.MAX_VALUE));
     }
 
-    /** Puts a figure in the key's unit; one that is not finite is left out. */
-    public Row put(String key, double figure) {
-      double rounded = JsonText.rounded(figure);
-      if (!Double.isFinite(figure)) {
+    /**
+     * Puts a figure; one that is not finite is left out.
+     *
+     * @param key its key
+     * @param si the figure in SI, turned into the key's unit; where it has none, as it is
+     * @return this row
+     */
+    public Row put(String key, double si) {
+      if (!Double.isFinite(si)) {
         return this;
       }
+      ReaderUnit unit = UNITS.get(base(key));
+      double rounded = JsonText.rounded(unit == null ? si : unit.of(si));
       // A count is no 5.0.
       return rounded == Math.rint(rounded) ? cell(key, (long) rounded) : cell(key, rounded);
     }
@@ -91,6 +103,16 @@ public final class DataSheet {
               .toList());
     }
     return this;
+  }
+
+  /** Says what was assumed. */
+  public DataSheet assuming(List<String> assumptions) {
+    return tell("assumptions", assumptions);
+  }
+
+  /** Says what to mind. */
+  public DataSheet cautioning(List<Caution> cautions) {
+    return tell("cautions", cautions.stream().map(Caution::sentence).toList());
   }
 
   /**
@@ -186,12 +208,25 @@ public final class DataSheet {
 
   private static Map<String, String> keys() {
     Map<String, String> keys = new LinkedHashMap<>();
-    PackedText.of(DataSheet.class, "data-keys.txt")
-        .lines()
-        .filter(line -> !line.startsWith("#"))
-        .map(line -> line.split("\\s*\\|\\s*", 3))
+    lines()
         .forEach(
             parts -> keys.put(parts[0], (parts[1].isEmpty() ? "" : parts[1] + ": ") + parts[2]));
     return keys;
+  }
+
+  private static Map<String, ReaderUnit> units() {
+    Map<String, ReaderUnit> units = new HashMap<>();
+    lines()
+        .filter(parts -> !parts[1].isEmpty())
+        .forEach(parts -> units.put(parts[0], ReaderUnit.called(parts[1])));
+    return units;
+  }
+
+  /** Key, unit and meaning of every line of the table. */
+  private static Stream<String[]> lines() {
+    return PackedText.of(DataSheet.class, "data-keys.txt")
+        .lines()
+        .filter(line -> !line.startsWith("#"))
+        .map(line -> line.split("\\s*\\|\\s*", 3));
   }
 }

@@ -1,6 +1,7 @@
 package starchfilm.report.plan;
 
 import static starchfilm.numerics.units.Units.G_PER_KG;
+import static starchfilm.report.words.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +17,6 @@ import starchfilm.planning.Pieces;
 import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Supplies;
 import starchfilm.report.words.Plural;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.Spans;
 
@@ -107,8 +107,8 @@ public final class PiecesText {
     Band range = Band.normal(oil.value(), oil.sd());
     lines.add(
         ("That much glycerol was bound in about %s g of used oil (%s to %s g; saponification value"
-                + " 180 to 205 mg KOH/g, judged). No recovery brings all of it back, so count on more"
-                + " oil.")
+             + " 180 to 205 mg KOH/g, judged). No recovery brings all of it back, so count on more"
+             + " oil.")
             .formatted(
                 Figures.of(range.middle() * G_PER_KG, 2),
                 Figures.of(range.low() * G_PER_KG, 2),
@@ -127,6 +127,6 @@ public final class PiecesText {
   }
 
   private static String grams(double kg) {
-    return ReaderUnit.GRAM.noted(Math.ceil(kg * 1e3 - 1e-6) / 1e3);
+    return GRAM.noted(Math.ceil(kg * 1e3 - 1e-6) / 1e3);
   }
 }

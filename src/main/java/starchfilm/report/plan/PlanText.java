@@ -1,5 +1,7 @@
 package starchfilm.report.plan;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,7 +18,6 @@ import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PotLine;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.report.words.RoomWords;
 import starchfilm.report.words.Spans;
 
@@ -81,9 +82,7 @@ public final class PlanText {
     return supplies.glycerolKg() == 0
         ? "no glycerol"
         : "%s of glycerol (%s pure)"
-            .formatted(
-                ReaderUnit.GRAM.noted(supplies.glycerolKg()),
-                ReaderUnit.GRAM.noted(supplies.pureGlycerolKg()));
+            .formatted(GRAM.noted(supplies.glycerolKg()), GRAM.noted(supplies.pureGlycerolKg()));
   }
 
   /**

@@ -6,6 +6,8 @@ import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.MINUTE_S;
 import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+import static starchfilm.report.words.ReaderUnit.MEGAPASCAL;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -24,7 +26,6 @@ import starchfilm.planning.Potful;
 import starchfilm.planning.Wish;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.ReaderUnit;
 
 /**
  * A planned recipe as a trial file, ready to take notes: the first potful and the plates it is
@@ -82,15 +83,13 @@ public final class PlannedTrial {
     List<String> words = new ArrayList<>();
     wish.feel().ifPresent(feel -> words.add(PlainWords.word(feel)));
     wish.strengthPa()
-        .ifPresent(
-            pa -> words.add("at least " + Figures.noted(ReaderUnit.MEGAPASCAL.of(pa)) + " MPa"));
+        .ifPresent(pa -> words.add("at least " + Figures.noted(MEGAPASCAL.of(pa)) + " MPa"));
     wish.elongation()
         .ifPresent(
             ratio ->
                 words.add(
                     "stretches by at least " + Figures.noted(PERCENT_PER_UNIT * ratio) + " %"));
-    wish.dryThicknessM()
-        .ifPresent(m -> words.add(Figures.noted(ReaderUnit.MILLIMETRE.of(m)) + " mm dry"));
+    wish.dryThicknessM().ifPresent(m -> words.add(Figures.noted(MILLIMETRE.of(m)) + " mm dry"));
     return String.join(", ", words);
   }
 

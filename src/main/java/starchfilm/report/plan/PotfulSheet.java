@@ -1,10 +1,11 @@
 package starchfilm.report.plan;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+
 import java.util.List;
 import starchfilm.planning.Potful;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PotLine;
-import starchfilm.report.words.ReaderUnit;
 
 /**
  * What goes into the pot at once.
@@ -18,9 +19,9 @@ public record PotfulSheet(String heading, List<PotLine> lines, String total, Str
   static PotfulSheet of(Potful potful, String heading) {
     return new PotfulSheet(
         heading,
-        PotLine.of(potful.recipe(), kg -> ReaderUnit.GRAM.noted(kg.value())),
-        ReaderUnit.GRAM.noted(potful.recipe().massKg()),
-        ReaderUnit.GRAM.noted(potful.cookedKg()));
+        PotLine.of(potful.recipe(), kg -> GRAM.noted(kg.value())),
+        GRAM.noted(potful.recipe().massKg()),
+        GRAM.noted(potful.cookedKg()));
   }
 
   /** For which plates, and how often. */

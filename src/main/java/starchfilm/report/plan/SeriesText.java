@@ -7,12 +7,10 @@ import static starchfilm.report.words.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Recipe;
-import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Figures;
-import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Series;
 import starchfilm.planning.TrendPower;
 import starchfilm.planning.Varied;
@@ -44,20 +42,9 @@ public final class SeriesText {
     lines.addAll(remarks);
     lines.add("");
     lines.add(
-        String.format(
-            Locale.ROOT,
-            LINE,
-            "group",
-            "rounded",
-            "starch",
-            "glycerol",
-            "vinegar",
-            "water",
-            "a plate",
-            "dry"));
-    for (Series.Group group : series.groups()) {
-      lines.add(row(group));
-    }
+        LINE.formatted(
+            "group", "rounded", "starch", "glycerol", "vinegar", "water", "a plate", "dry"));
+    series.groups().forEach(group -> lines.add(row(group)));
     lines.add("");
     lines.addAll(order(series));
     lines.add("");
@@ -65,8 +52,8 @@ public final class SeriesText {
     lines.addAll(shows(series, strips));
     lines.add("");
     lines.add(
-        "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes"
-            + " one trial file per group.");
+        "Cook each pot as its sheet says (--sheet PAGE); --save FOLDER writes one trial file per"
+            + " group.");
     Cautions.of(series.request()).forEach(caution -> lines.add("! " + caution.sentence()));
     return lines;
   }
@@ -110,22 +97,20 @@ public final class SeriesText {
   }
 
   private static String head(Series series) {
-    PlannedRecipe any = series.groups().get(0).recipe();
+    Casting any = series.groups().get(0).recipe().casting();
     Varied what = series.series().what();
     List<String> same = new ArrayList<>();
     if (what != Varied.STARCH) {
-      same.add(
-          Figures.of(100 * any.casting().composition().dryStarch(), 2) + " % starch in the paste");
+      same.add(percent(any.composition().dryStarch()) + " % starch in the paste");
     }
     if (what != Varied.GLYCEROL) {
       same.add(
-          Figures.of(100 * any.casting().composition().glycerolPerDryStarch(), 2)
-              + " g glycerol per 100 g dry starch");
+          percent(any.composition().glycerolPerDryStarch()) + " g glycerol per 100 g dry starch");
     }
     if (what != Varied.THICKNESS) {
-      same.add(MILLIMETRE.two(any.casting().wetThicknessM()) + " mm wet");
+      same.add(MILLIMETRE.figure(any.wetThicknessM()) + " wet");
     }
-    same.add(RecipeWords.plate(any.casting().plate()));
+    same.add(RecipeWords.plate(any.plate()));
     return "%s of %s each, one pot per group, that differ in %s alone: %s %s. The same in all: %s."
         .formatted(
             Plural.of(series.groups().size(), "group"),
@@ -138,21 +123,21 @@ public final class SeriesText {
             String.join(", ", same));
   }
 
+  private static String percent(double ratio) {
+    return Figures.of(PERCENT.of(ratio), 2);
+  }
+
   private static String row(Series.Group group) {
     Recipe recipe = group.recipe().potfuls().get(0).recipe();
-    double starch = recipe.starches().stream().mapToDouble(p -> p.massKg().value()).sum();
-    Band dry = group.recipe().drying().dryThroughS();
-    return String.format(
-        Locale.ROOT,
-        LINE,
+    return LINE.formatted(
         group.name() + " " + Figures.of(group.asked(), 3),
         Figures.of(group.weighed(), 2),
-        GRAM.noted(starch),
+        GRAM.noted(recipe.starchKg()),
         GRAM.noted(recipe.glycerol().massKg().value()),
         GRAM.noted(recipe.vinegar().massKg().value()),
         GRAM.noted(recipe.waterKg().value()),
         GRAM.noted(group.recipe().pourKg()),
-        Spans.of(dry.middle()));
+        Spans.of(group.recipe().drying().dryThroughS().middle()));
   }
 
   /**
@@ -168,39 +153,35 @@ public final class SeriesText {
       lines.add("  - " + sentence(power, series.series().platesEach()));
     }
     lines.add(
-        "A trend shows when a straight line through the logarithms differs from a"
-            + " level one (two-sided test at 5 %). Assumed scatter (judged, no source):"
-            + " plates of one recipe, the part of the uncertainty in drying that is"
-            + " each plate\u2019s own; films, a fifth of the variance between"
-            + " laboratories; hand-cut strips, 25 % in strength and 40 % in stretch, "
-            + strips
-            + " strips per plate. Plates of one pot share the errors of its scale and"
-            + " cook, so comparing them does not show those. Computed by the "
-            + TrendPower.SOURCE.citation()
-            + " (recalled).");
+        """
+        A trend shows when a straight line through the logarithms differs from a level one \
+        (two-sided test at 5 %%). Assumed scatter (judged, no source): plates of one recipe, the \
+        part of the uncertainty in drying that is each plate\u2019s own; films, a fifth of the \
+        variance between laboratories; hand-cut strips, 25 %% in strength and 40 %% in stretch, %s \
+        strips per plate. Plates of one pot share the errors of its scale and cook, so comparing \
+        them does not show those. Computed by the %s (recalled).\
+        """
+            .formatted(strips, TrendPower.SOURCE.citation()));
     return lines;
   }
 
   private static String sentence(TrendPower power, int platesEach) {
-    String text =
-        switch (power.what()) {
-          case DRY_THROUGH ->
-              trend("Drying time, thick spot", Spans.of(power.first()), Spans.of(power.last()));
-          case STRETCH ->
-              trend("Stretch at break", PERCENT.two(power.first()), PERCENT.figure(power.last()));
-          case STRENGTH ->
-              trend("Strength", MEGAPASCAL.two(power.first()), MEGAPASCAL.figure(power.last()));
-        };
     return "%s, one plate ± %s %%: the trend shows in %s such series%s."
         .formatted(
-            text,
-            Figures.of(100 * (Math.exp(power.logSd()) - 1), 2),
+            trend(power),
+            percent(Math.exp(power.logSd()) - 1),
             PlanWords.chance(power.chance()),
             enough(power, platesEach));
   }
 
-  private static String trend(String what, String first, String last) {
-    return what + ": " + first + " → " + last;
+  private static String trend(TrendPower power) {
+    double first = power.first();
+    double last = power.last();
+    return switch (power.what()) {
+      case DRY_THROUGH -> "Drying time, thick spot: " + Spans.of(first) + " → " + Spans.of(last);
+      case STRETCH -> "Stretch at break: " + PERCENT.two(first) + " → " + PERCENT.figure(last);
+      case STRENGTH -> "Strength: " + MEGAPASCAL.two(first) + " → " + MEGAPASCAL.figure(last);
+    };
   }
 
   private static String enough(TrendPower power, int platesEach) {

@@ -1,12 +1,13 @@
 package starchfilm.report.plan;
 
+import static starchfilm.report.words.ReaderUnit.LITRE;
+
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.casting.trial.Trial;
 import starchfilm.planning.PotShare;
 import starchfilm.planning.Potful;
 import starchfilm.report.words.Plural;
-import starchfilm.report.words.ReaderUnit;
 
 /**
  * What goes into a pot for trials that are cooked several times over.
@@ -50,6 +51,6 @@ public record SharedPotfuls(List<PotfulSheet> potfuls, String sentence) {
   private static String sentence(double potM3, int count) {
     return ("The pot is too small for all of it: a pot of %s is filled three quarters full at most,"
             + " because paste rises and spits. Cook %s.")
-        .formatted(ReaderUnit.LITRE.noted(potM3), Plural.of(count, "potful"));
+        .formatted(LITRE.noted(potM3), Plural.of(count, "potful"));
   }
 }

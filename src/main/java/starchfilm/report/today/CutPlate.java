@@ -1,5 +1,7 @@
 package starchfilm.report.today;
 
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,7 +14,6 @@ import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.SectionFigure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 import starchfilm.today.Standing;
 
 /** Draws a plate cut open, in the middle case. */
@@ -59,9 +60,9 @@ final class CutPlate {
     ParameterSample middle =
         (known.wholly()
                 ? known.factors()
-                : new PlateSimulation(forecast.trial().casting()).doubted(known.factors()))
+                : new PlateSimulation(forecast.casting()).doubted(known.factors()))
             .mean();
-    return PlateSection.of(forecast.trial().casting(), middle, timesS);
+    return PlateSection.of(forecast.casting(), middle, timesS);
   }
 
   private static double tallest(List<PlateSection> sections) {
@@ -125,9 +126,9 @@ final class CutPlate {
     return "The plate in cross-section, %s: at the thin edge %s with %s, in the middle %s with %s."
         .formatted(
             label,
-            ReaderUnit.MILLIMETRE.figure(edge.heightM()),
+            MILLIMETRE.figure(edge.heightM()),
             water(edge),
-            ReaderUnit.MILLIMETRE.figure(middle.heightM()),
+            MILLIMETRE.figure(middle.heightM()),
             water(middle));
   }
 

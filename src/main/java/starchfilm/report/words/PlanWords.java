@@ -1,5 +1,11 @@
 package starchfilm.report.words;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.LITRE;
+import static starchfilm.report.words.ReaderUnit.MEGAPASCAL;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -35,11 +41,9 @@ public final class PlanWords {
   public static String wish(Wish wish) {
     List<String> parts = new ArrayList<>();
     parts.add(wish.feel().map(feel -> PlainWords.word(feel) + " film").orElse("film"));
-    wish.strengthPa()
-        .ifPresent(pa -> parts.add("at least " + ReaderUnit.MEGAPASCAL.noted(pa) + " strong"));
-    wish.elongation()
-        .ifPresent(ratio -> parts.add("stretching at least " + ReaderUnit.PERCENT.noted(ratio)));
-    wish.dryThicknessM().ifPresent(m -> parts.add(ReaderUnit.MILLIMETRE.noted(m) + " thick"));
+    wish.strengthPa().ifPresent(pa -> parts.add("at least " + MEGAPASCAL.noted(pa) + " strong"));
+    wish.elongation().ifPresent(ratio -> parts.add("stretching at least " + PERCENT.noted(ratio)));
+    wish.dryThicknessM().ifPresent(m -> parts.add(MILLIMETRE.noted(m) + " thick"));
     return String.join(", ", parts);
   }
 
@@ -74,7 +78,7 @@ public final class PlanWords {
       case STARCH -> inGrams(limit, "Starch is the limit; with %s g of dry starch instead of %s g");
       case POT ->
           "One plate takes everything the pot holds; with a pot of %s l"
-              .formatted(ReaderUnit.LITRE.two(limit.moved()));
+              .formatted(LITRE.two(limit.moved()));
       case PLATES ->
           "Every plate is used; with %s plates instead of %s"
               .formatted(Math.round(limit.moved()), Math.round(limit.now()));
@@ -85,7 +89,7 @@ public final class PlanWords {
       case RIM -> "The pour is as high as the plate can hold";
       case LEVELLING ->
           "This is the thickest paste that levels by itself; spread with a rod, at up to %s %% starch"
-              .formatted(ReaderUnit.PERCENT.two(limit.moved()));
+              .formatted(PERCENT.two(limit.moved()));
       case WISH ->
           "It is at the limit of the film you asked for; with "
               + limit.buys().map(b -> level(b.plasticiser())).orElse("another plasticiser level");
@@ -93,13 +97,12 @@ public final class PlanWords {
   }
 
   private static String inGrams(BindingLimit limit, String sentence) {
-    return sentence.formatted(ReaderUnit.GRAM.two(limit.moved()), ReaderUnit.GRAM.two(limit.now()));
+    return sentence.formatted(GRAM.two(limit.moved()), GRAM.two(limit.now()));
   }
 
   private static String thickness(BindingLimit limit) {
     return "at %s mm instead of %s mm"
-        .formatted(
-            ReaderUnit.MILLIMETRE.two(limit.moved()), ReaderUnit.MILLIMETRE.two(limit.now()));
+        .formatted(MILLIMETRE.two(limit.moved()), MILLIMETRE.two(limit.now()));
   }
 
   private static String gain(Goal goal, Outcome gives, Outcome buys) {
@@ -107,8 +110,7 @@ public final class PlanWords {
         switch (goal) {
           case MOST_FILM ->
               "%s g of film instead of %s g"
-                  .formatted(
-                      ReaderUnit.GRAM.two(buys.filmKg()), ReaderUnit.GRAM.two(gives.filmKg()));
+                  .formatted(GRAM.two(buys.filmKg()), GRAM.two(gives.filmKg()));
           case SOONEST ->
               "ready in " + Spans.of(buys.readyS()) + " rather than " + Spans.of(gives.readyS());
           case SAFEST ->
@@ -143,7 +145,7 @@ public final class PlanWords {
             PlainWords.capital(
                 PlainWords.list(
                     way.wishes().stream().map(wish -> given(wish, way, request)).toList())),
-            ReaderUnit.MILLIMETRE.two(gives.dryThicknessM()),
+            MILLIMETRE.two(gives.dryThicknessM()),
             Plural.of(gives.plates(), "plate"),
             Spans.of(gives.readyS()),
             Spans.of(gives.surelyReadyS()),
@@ -164,12 +166,11 @@ public final class PlanWords {
       case GLYCEROL ->
           "get glycerol, %s g of %s for %s"
               .formatted(
-                  ReaderUnit.GRAM.two(gives.glycerolKg()),
+                  GRAM.two(gives.glycerolKg()),
                   request.supplies().glycerolKg() == 0 ? "it pure" : "the kind in this jar",
                   gives.plates() == 1 ? "1 plate" : "all " + gives.plates() + " plates");
-      case STARCH ->
-          "get starch, " + ReaderUnit.GRAM.two(gives.starchKg()) + " g of it counted dry";
-      case POT -> "use a pot of %s l or more".formatted(ReaderUnit.LITRE.two(gives.potM3()));
+      case STARCH -> "get starch, " + GRAM.two(gives.starchKg()) + " g of it counted dry";
+      case POT -> "use a pot of %s l or more".formatted(LITRE.two(gives.potM3()));
       case PLATES -> "use more plates";
       case RIM -> "use deeper plates";
       case LEVELLING -> "spread a thicker paste with a rod";

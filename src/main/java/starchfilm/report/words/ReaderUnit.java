@@ -3,6 +3,7 @@ package starchfilm.report.words;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Arrays;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -32,6 +33,9 @@ public enum ReaderUnit {
   NEWTON("N", 1, 0),
   /** Minutes, from seconds. */
   MINUTE("min", 1.0 / 60, 0),
+  /** Hours, from seconds. */
+  HOUR("h", 1.0 / 3_600, 0),
+
   /** Days, from seconds. */
   DAY("days", 1.0 / 86_400, 0),
   /** Water-vapour permeability as film makers quote it, from kg/(m s Pa). */
@@ -54,6 +58,19 @@ public enum ReaderUnit {
    */
   public String symbol() {
     return symbol;
+  }
+
+  /**
+   * The unit of a symbol.
+   *
+   * @param symbol as written behind a figure, also {@code um} where only ASCII may stand
+   * @return the unit
+   */
+  public static ReaderUnit called(String symbol) {
+    return Arrays.stream(values())
+        .filter(unit -> unit.symbol.replace('µ', 'u').equals(symbol))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no unit is called " + symbol));
   }
 
   /**

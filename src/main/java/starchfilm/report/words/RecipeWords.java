@@ -1,5 +1,8 @@
 package starchfilm.report.words;
 
+import static starchfilm.report.words.ReaderUnit.CENTIMETRE;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.List;
 import java.util.stream.Collectors;
 import starchfilm.casting.FaceChange;
@@ -26,13 +29,13 @@ public final class RecipeWords {
     if (recipe.starches().size() == 1) {
       return recipe.starches().get(0).kind().tradeName();
     }
-    double total = recipe.starches().stream().mapToDouble(p -> p.massKg().value()).sum();
     return recipe.starches().stream()
         .map(
             portion ->
-                Figures.whole(100 * portion.massKg().value() / total)
-                    + " % "
-                    + portion.kind().tradeName())
+                "%s %% %s"
+                    .formatted(
+                        PERCENT.whole(portion.massKg().value() / recipe.starchKg()),
+                        portion.kind().tradeName()))
         .collect(Collectors.joining(", "));
   }
 
@@ -80,11 +83,11 @@ public final class RecipeWords {
     if (plate.outline() == Plate.Outline.FREE) {
       return Figures.whole(1e4 * plate.areaM2()) + " cm²";
     }
-    String across = ReaderUnit.CENTIMETRE.noted(plate.shortestM());
+    String across = CENTIMETRE.noted(plate.shortestM());
     if (plate.isRound()) {
       return across + " round";
     }
-    return Figures.noted(ReaderUnit.CENTIMETRE.of(plate.longestM()))
+    return Figures.noted(CENTIMETRE.of(plate.longestM()))
         + " × "
         + across
         + (plate.outline() == Plate.Outline.ELLIPSE ? " oval" : "");

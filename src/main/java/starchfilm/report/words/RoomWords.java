@@ -1,5 +1,7 @@
 package starchfilm.report.words;
 
+import static starchfilm.report.words.ReaderUnit.CELSIUS;
+
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.casting.LoggedRoom;
@@ -44,9 +46,7 @@ public final class RoomWords {
    */
   public static String temperature(Room room) {
     Reach reach = temperatureReach(room);
-    return range(ReaderUnit.CELSIUS.two(reach.low()), ReaderUnit.CELSIUS.two(reach.high()))
-        + " °C"
-        + kind(room);
+    return range(CELSIUS.two(reach.low()), CELSIUS.two(reach.high())) + " °C" + kind(room);
   }
 
   /**
