@@ -26,7 +26,7 @@ record AssayCommand(Asked asked) implements Callable<Integer> {
     Results results = asked.results();
     results.write(() -> Answers.assay(assay, request.assumptions(), Cautions.of(assay)));
     if (!results.areOnStandardOutput()) {
-      new AssayText(asked.out()).write(AssaySheet.of(assay), request.assumptions());
+      new AssayText(asked.out()).write(new AssaySheet(assay), request.assumptions());
     }
     asked.path("keep.keep").ifPresent(name -> keep(name, assay, results.areOnStandardOutput()));
     return ExitCodes.DONE;
@@ -55,7 +55,8 @@ record AssayCommand(Asked asked) implements Callable<Integer> {
       said.add(
           """
           Kept as %s.jar.json%s. Take from it with "jar": "%s" under glycerol in a trial, or plan \
-          --jar %s."""
+          --jar %s.\
+          """
               .formatted(
                   typed,
                   written

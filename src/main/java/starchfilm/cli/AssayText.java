@@ -2,7 +2,9 @@ package starchfilm.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
+import starchfilm.numerics.evidence.Source;
 import starchfilm.report.caution.Caution;
+import starchfilm.report.caution.Cautions;
 import starchfilm.report.plan.AssaySheet;
 
 /** Writes an assay for the terminal. */
@@ -15,11 +17,15 @@ final class AssayText {
 
   /** Writes it. */
   void write(AssaySheet sheet, List<String> assumptions) {
-    if (sheet.withheld().isEmpty()) {
-      out.println("In the jar (middle, and the range that holds in 8 of 10 likely cases):");
-    } else {
-      Paragraph.of("Withheld. " + sheet.withheld(), "", "").forEach(out::println);
-    }
+    Paragraph.of(
+            sheet
+                .assay()
+                .withheld()
+                .map(why -> "Withheld. " + why)
+                .orElse("In the jar (middle, and the range that holds in 8 of 10 likely cases):"),
+            "",
+            "")
+        .forEach(out::println);
     for (AssaySheet.Row row : sheet.rows()) {
       out.printf(
           "  %-15s %8s %-2s (%s to %s)%n",
@@ -30,10 +36,10 @@ final class AssayText {
       out.println(sheet.salt());
     }
     sheet.saltLimits().forEach(this::item);
-    section("What the figures say:", sheet.remarks());
+    section("What the figures say:", sheet.assay().remarks());
     section("Assumed:", assumptions);
-    section("Take care:", sheet.cautions().stream().map(Caution::sentence).toList());
-    section("Sources:", sheet.sources());
+    section("Take care:", Cautions.of(sheet.assay()).stream().map(Caution::sentence).toList());
+    section("Sources:", sheet.assay().sources().stream().map(Source::citation).toList());
   }
 
   private void section(String heading, List<String> sentences) {

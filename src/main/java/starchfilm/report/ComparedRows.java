@@ -23,41 +23,36 @@ import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
 
 /** The rows of the head table that say what is expected of the trials and what came of them. */
-final class ComparedRows {
+record ComparedRows(List<TrialForecast> trials) {
   private static final String NOTHING = "–";
-
   private static final List<FilmFigure> TOLD_FIRST =
       List.of(FilmFigure.THICKNESS, FilmFigure.STRENGTH, FilmFigure.ELONGATION);
 
-  private ComparedRows() {}
-
   /** What is expected: waiting times first, then the film. */
-  static List<Row> expected(List<TrialForecast> trials) {
+  List<Row> expected() {
     DryingScale scale = DryingScale.of(trials);
     List<Row> rows = new ArrayList<>();
-    rows.add(waiting("peelable", "peelable", scale, trials, DryingForecast::peelableS));
-    rows.add(waiting("dry through, thick spot", "dry", scale, trials, DryingForecast::dryThroughS));
-    rows.add(row("in the hand", trials, trial -> PlainWords.word(trial.film().feel())));
-    TOLD_FIRST.forEach(property -> rows.add(film(property, trials)));
+    rows.add(waiting("peelable", "peelable", scale, DryingForecast::peelableS));
+    rows.add(waiting("dry through, thick spot", "dry", scale, DryingForecast::dryThroughS));
+    rows.add(row("in the hand", trial -> Cell.of(PlainWords.word(trial.film().feel()))));
+    TOLD_FIRST.forEach(property -> rows.add(film(property)));
     return rows;
   }
 
   /** What came of them; only rows that some trial has something to say to. */
-  static List<Row> happened(List<TrialForecast> trials) {
-    return told(
-            row("seen", trials, ComparedRows::faults), row("rating", trials, ComparedRows::rating))
-        .toList();
+  List<Row> happened() {
+    return told(said("seen", ComparedRows::faults), said("rating", ComparedRows::rating)).toList();
   }
 
   /** The rows that few ask for. */
-  static List<Row> further(List<TrialForecast> trials) {
+  List<Row> further() {
     return Stream.concat(
             Arrays.stream(FilmFigure.values())
                 .filter(property -> !TOLD_FIRST.contains(property))
-                .map(property -> film(property, trials)),
+                .map(this::film),
             told(
-                row("measured thickness", trials, ComparedRows::thickness),
-                row("weighings", trials, ComparedRows::weighings)))
+                said("measured thickness", ComparedRows::thickness),
+                said("weighings", ComparedRows::weighings)))
         .toList();
   }
 
@@ -66,62 +61,55 @@ final class ComparedRows {
         .filter(row -> row.cells().stream().anyMatch(cell -> !cell.text().equals(NOTHING)));
   }
 
-  private static Row row(
-      String label, List<TrialForecast> trials, Function<TrialForecast, String> value) {
-    return new Row(label, trials.stream().map(value).map(Cell::of).toList());
+  private Row row(String label, Function<TrialForecast, Cell> cell) {
+    return new Row(label, trials.stream().map(cell).toList());
   }
 
-  private static Row waiting(
-      String label,
-      String kind,
-      DryingScale scale,
-      List<TrialForecast> trials,
-      Function<DryingForecast, Band> moment) {
+  private Row said(String label, Function<TrialForecast, String> words) {
+    return row(
+        label,
+        trial ->
+            Cell.of(Optional.of(words.apply(trial)).filter(s -> !s.isEmpty()).orElse(NOTHING)));
+  }
+
+  private Row waiting(
+      String label, String kind, DryingScale scale, Function<DryingForecast, Band> moment) {
     double longestS =
         trials.stream()
             .mapToDouble(trial -> moment.apply(trial.drying()).middle())
             .filter(Double::isFinite)
             .max()
             .orElse(Double.POSITIVE_INFINITY);
-    List<Cell> cells = new ArrayList<>();
-    for (TrialForecast trial : trials) {
-      Band seconds = moment.apply(trial.drying());
-      cells.add(
-          new Cell(
+    return row(
+        label,
+        trial -> {
+          Band seconds = moment.apply(trial.drying());
+          return Cell.drawn(
               PourCalendar.of(trial.trial()).moment(seconds.middle()),
               Spans.of(seconds, longestS),
-              false,
-              "",
-              Optional.of(scale.strip(kind, seconds))));
-    }
-    return new Row(label, cells);
+              scale.strip(kind, seconds));
+        });
   }
 
-  private static Row film(FilmFigure property, List<TrialForecast> trials) {
-    List<Cell> cells = new ArrayList<>();
-    for (TrialForecast trial : trials) {
-      cells.add(
-          new Cell(
-              property.middle(trial.film(), ""),
-              property.range(trial.film()),
-              false,
-              "",
-              Optional.of(property.strip(trial, 0))));
-    }
-    return new Row(property.label() + ", " + property.unit().symbol(), cells);
+  private Row film(FilmFigure property) {
+    return row(
+        property.label() + ", " + property.unit().symbol(),
+        trial ->
+            Cell.drawn(
+                property.middle(trial.film(), ""),
+                property.range(trial.film()),
+                property.strip(trial, 0)));
   }
 
   private static String faults(TrialForecast forecast) {
-    PourCalendar calendar = PourCalendar.of(forecast.trial());
-    return orNothing(
-        forecast.seen().faults().stream()
-            .map(fault -> PlainWords.seen(fault, calendar))
-            .collect(Collectors.joining("; ")));
+    return forecast.seen().faults().stream()
+        .map(fault -> PlainWords.seen(fault, PourCalendar.of(forecast.trial())))
+        .collect(Collectors.joining("; "));
   }
 
   private static String rating(TrialForecast forecast) {
     OptionalInt rating = forecast.seen().rating();
-    return rating.isPresent() ? rating.getAsInt() + " of 5" : NOTHING;
+    return rating.isPresent() ? rating.getAsInt() + " of 5" : "";
   }
 
   private static String thickness(TrialForecast forecast) {
@@ -129,7 +117,7 @@ final class ComparedRows {
         forecast.seen().dryThicknessesM().stream()
             .map(metres -> Figures.noted(MICROMETRE.of(metres)))
             .collect(Collectors.joining(", "));
-    return all.isEmpty() ? NOTHING : all + " µm";
+    return all.isEmpty() ? "" : all + " µm";
   }
 
   /** How often each verdict was given, in the order they were first given. */
@@ -139,13 +127,8 @@ final class ComparedRows {
             .collect(
                 Collectors.groupingBy(
                     Happened.Weighed::verdict, LinkedHashMap::new, Collectors.counting()));
-    return orNothing(
-        counts.entrySet().stream()
-            .map(verdict -> verdict.getValue() + " " + verdict.getKey())
-            .collect(Collectors.joining(", ")));
-  }
-
-  private static String orNothing(String words) {
-    return words.isEmpty() ? NOTHING : words;
+    return counts.entrySet().stream()
+        .map(verdict -> verdict.getValue() + " " + verdict.getKey())
+        .collect(Collectors.joining(", "));
   }
 }

@@ -100,15 +100,8 @@ record Happened(
       return "";
     }
     Weighed last = weighings.get(weighings.size() - 1);
-    return "Last weighed "
-        + last.when()
-        + ": "
-        + last.grams()
-        + " of film, "
-        + last.verdict()
-        + " at the pour ("
-        + last.expected()
-        + ").";
+    return "Last weighed %s: %s of film, %s at the pour (%s)."
+        .formatted(last.when(), last.grams(), last.verdict(), last.expected());
   }
 
   /** Whether anything was noted at all. */

@@ -69,17 +69,14 @@ record Measured(FilmFigure property, double mean, String values, String expected
               });
       if (each.size() > 1) {
         sentences.add(
-            "Between the plates: "
-                + property.label()
-                + " "
-                + String.join(", ", each)
-                + "; mean "
-                + Figures.three(means.getMean())
-                + unit
-                + ", standard deviation "
-                + Figures.two(means.getStandardDeviation())
-                + unit
-                + ".");
+            "Between the plates: %s %s; mean %s%s, standard deviation %s%s."
+                .formatted(
+                    property.label(),
+                    String.join(", ", each),
+                    Figures.three(means.getMean()),
+                    unit,
+                    Figures.two(means.getStandardDeviation()),
+                    unit));
       }
     }
     return sentences;

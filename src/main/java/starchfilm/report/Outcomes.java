@@ -108,13 +108,12 @@ final class Outcomes {
     StringBuilder words = new StringBuilder();
     for (Place place : places) {
       String said =
-          place.trial().trial().name()
-              + ": "
-              + Figures.two(place.across())
-              + " against "
-              + Figures.two(place.up().middle())
-              + "; "
-              + judged(place.trial());
+          "%s: %s against %s; %s"
+              .formatted(
+                  place.trial().trial().name(),
+                  Figures.two(place.across()),
+                  Figures.two(place.up().middle()),
+                  judged(place.trial()));
       words.append(said).append(". ");
       String number = Integer.toString(place.number());
       NumberPlaces.Offset offset = numbers.next(mark(place, x, y), number.length());

@@ -18,6 +18,7 @@ import net.coobird.thumbnailator.Thumbnails;
 import net.coobird.thumbnailator.filters.ImageFilter;
 import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
 import net.coobird.thumbnailator.util.exif.ExifUtils;
+import net.coobird.thumbnailator.util.exif.Orientation;
 
 /**
  * A photo made small enough to travel inside a page.
@@ -89,10 +90,13 @@ record PhotoFrame(String dataUri, String words) {
         int step = Math.max(1, Math.max(width, height) / (2 * LONG_SIDE));
         ImageReadParam reading = reader.getDefaultReadParam();
         reading.setSourceSubsampling(step, step, 0, 0);
+        // Only a camera's own format says how it was held.
+        Orientation held =
+            reader.getFormatName().equals("JPEG")
+                ? ExifUtils.getExifOrientation(reader, 0)
+                : Orientation.TOP_LEFT;
         return Optional.of(
-            jpeg(
-                onWhite(reader.read(0, reading)),
-                ExifFilterUtils.getFilterForOrientation(ExifUtils.getExifOrientation(reader, 0))));
+            jpeg(onWhite(reader.read(0, reading)), ExifFilterUtils.getFilterForOrientation(held)));
       } finally {
         reader.dispose();
       }

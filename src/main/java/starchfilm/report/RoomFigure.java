@@ -53,11 +53,8 @@ public final class RoomFigure {
     Scale percent = Scale.linear(0, 100, FRAME.bottom(), FRAME.top());
     return new CurveFigure(
         "The room as it was read",
-        "Air between "
-            + Figures.two(coolest)
-            + " and "
-            + Figures.two(warmest)
-            + " °C, solid; relative humidity, dashed.",
+        "Air between %s and %s °C, solid; relative humidity, dashed."
+            .formatted(Figures.two(coolest), Figures.two(warmest)),
         FRAME,
         HEIGHT,
         Axis.of("air, °C (solid)", celsius, MOST_SIDE_TICKS),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.chart.Scale;
@@ -16,15 +17,12 @@ import starchfilm.report.words.Anchor;
  * @param same what is the same in every trial; everything, where there is only one trial
  * @param blocks the trials, a few columns at a time
  */
-record SideBySide(List<Same> same, List<Block> blocks) {
+record SideBySide(List<Noted> same, List<Block> blocks) {
   /** Columns that fit an A4 page. */
   static final int COLUMNS = 6;
 
   /** Of more trials than this only the last stand side by side; a page of more opens slowly. */
   private static final int BESIDE_UP_TO = 1_000;
-
-  /** Something every trial shares. */
-  record Same(String label, String text) {}
 
   /**
    * The head of a column.
@@ -53,16 +51,24 @@ record SideBySide(List<Same> same, List<Block> blocks) {
   }
 
   /**
+   * Rows under one heading.
+   *
+   * @param look class of the rows
+   */
+  record Section(String heading, String look, List<Row> rows) {
+    private Section cut(int from, int to, boolean drawn) {
+      return new Section(
+          heading, look, rows.stream().map(row -> row.cut(from, to, drawn)).toList());
+    }
+  }
+
+  /**
    * Some trials side by side.
    *
-   * @param happened rows of what came of it; none where nothing was noted
+   * @param sections what was done, what is expected and what came of it, as far as there is any
+   * @param more amounts and further figures
    */
-  record Block(
-      List<Head> heads,
-      List<Row> differing,
-      List<Row> forecast,
-      List<Row> happened,
-      List<Row> more) {
+  record Block(List<Head> heads, List<Section> sections, Section more) {
     /**
      * The number of its first trial.
      *
@@ -83,7 +89,16 @@ record SideBySide(List<Same> same, List<Block> blocks) {
   }
 
   /** A row. */
-  record Row(String label, List<Cell> cells) {}
+  record Row(String label, List<Cell> cells) {
+    /** Some columns; hundreds of them go without drawings, which weigh more than the words. */
+    private Row cut(int from, int to, boolean drawn) {
+      return new Row(
+          label,
+          cells.subList(from, to).stream()
+              .map(cell -> drawn ? cell : cell.withoutFigure())
+              .toList());
+    }
+  }
 
   /**
    * A cell.
@@ -98,6 +113,10 @@ record SideBySide(List<Same> same, List<Block> blocks) {
       return new Cell(text, "", false, "", Optional.empty());
     }
 
+    static Cell drawn(String text, String small, Strip strip) {
+      return new Cell(text, small, false, "", Optional.of(strip));
+    }
+
     Cell withoutFigure() {
       return new Cell(text, small, changed, "", Optional.empty());
     }
@@ -110,26 +129,28 @@ record SideBySide(List<Same> same, List<Block> blocks) {
    */
   static SideBySide of(List<TrialForecast> trials, Around around) {
     List<List<Noted>> noted = trials.stream().map(Noted::of).toList();
-    List<Same> same = new ArrayList<>();
+    ComparedRows compared = new ComparedRows(trials);
+    List<Noted> same = new ArrayList<>();
     List<Row> differing = new ArrayList<>();
     List<Row> more = new ArrayList<>();
     for (int label = 0; label < noted.get(0).size(); label++) {
       List<Noted> row = column(noted, label);
       if (row.stream().map(Noted::text).distinct().count() == 1) {
-        same.add(new Same(row.get(0).label(), row.get(0).text()));
+        same.add(row.get(0));
       } else {
         (row.get(0).decides() ? differing : more).add(differingRow(row, around.base()));
       }
     }
-    more.addAll(ComparedRows.further(trials));
-    Rows rows =
-        new Rows(differing, ComparedRows.expected(trials), ComparedRows.happened(trials), more);
-    return new SideBySide(same, blocks(trials, rows, around));
+    more.addAll(compared.further());
+    List<Section> sections =
+        Stream.of(
+                new Section("Done differently", "done", differing),
+                new Section("Expected", "expected", compared.expected()),
+                new Section("What came of it", "happened", compared.happened()))
+            .filter(section -> !section.rows().isEmpty())
+            .toList();
+    return new SideBySide(same, blocks(trials, sections, new Section("", "done", more), around));
   }
-
-  /** All columns of every row, before they are cut into blocks. */
-  private record Rows(
-      List<Row> differing, List<Row> forecast, List<Row> happened, List<Row> more) {}
 
   /**
    * What decides the film and was done differently from one trial to the next.
@@ -179,7 +200,8 @@ record SideBySide(List<Same> same, List<Block> blocks) {
     return new Row(row.get(0).label(), cells);
   }
 
-  private static List<Block> blocks(List<TrialForecast> trials, Rows rows, Around around) {
+  private static List<Block> blocks(
+      List<TrialForecast> trials, List<Section> sections, Section more, Around around) {
     List<Block> blocks = new ArrayList<>();
     // Even pieces: nine trials are better read as five and four than as six and three.
     int beside = firstBeside(trials.size());
@@ -187,6 +209,7 @@ record SideBySide(List<Same> same, List<Block> blocks) {
     int columns = (trials.size() - beside + pieces - 1) / pieces;
     int apart = ComparisonPage.firstApart(trials.size());
     for (int from = beside; from < trials.size(); from += columns) {
+      int first = from;
       int to = Math.min(from + columns, trials.size());
       boolean drawn = to > apart;
       List<Head> heads = new ArrayList<>();
@@ -205,10 +228,8 @@ record SideBySide(List<Same> same, List<Block> blocks) {
       blocks.add(
           new Block(
               heads,
-              cut(rows.differing(), from, to, drawn),
-              cut(rows.forecast(), from, to, drawn),
-              cut(rows.happened(), from, to, drawn),
-              cut(rows.more(), from, to, drawn)));
+              sections.stream().map(section -> section.cut(first, to, drawn)).toList(),
+              more.cut(from, to, drawn)));
     }
     return blocks;
   }
@@ -227,18 +248,5 @@ record SideBySide(List<Same> same, List<Block> blocks) {
                     .findFirst())
         .map(i -> "made from " + (i + 1))
         .orElse("");
-  }
-
-  /** Some columns; hundreds of them go without drawings, which weigh more than the words. */
-  private static List<Row> cut(List<Row> rows, int from, int to, boolean drawn) {
-    return rows.stream()
-        .map(
-            row ->
-                new Row(
-                    row.label(),
-                    row.cells().subList(from, to).stream()
-                        .map(cell -> drawn ? cell : cell.withoutFigure())
-                        .toList()))
-        .toList();
   }
 }

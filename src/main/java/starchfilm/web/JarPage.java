@@ -41,7 +41,7 @@ record JarPage(PageContext desk) {
   private static Map<String, Object> answer(Fields form) {
     AssayRequest jar = AssayRequest.read(entries(form));
     Assay assay = jar.answer();
-    AssaySheet sheet = AssaySheet.of(assay);
+    AssaySheet sheet = new AssaySheet(assay);
     return Map.of(
         "sheet",
         sheet,

@@ -59,11 +59,10 @@ public final class Cautions {
    * @return the cautions, in their order
    */
   public static List<Caution> of(Assay assay) {
-    Cautions cautions = new Cautions();
-    cautions.glycerol(assay.origin(), assay.alcoholLeft().map(left -> left.alcohol()));
+    Cautions cautions =
+        new Cautions().glycerol(assay.origin(), assay.alcoholLeft().map(left -> left.alcohol()));
     assay.recovery().ifPresent(balance -> cautions.acidity(balance.neutralisation()));
-    cautions.apply.add(Caution.HOT_GLYCEROL);
-    return cautions.list();
+    return cautions.and(Caution.HOT_GLYCEROL);
   }
 
   /**
@@ -83,15 +82,13 @@ public final class Cautions {
    * @return the cautions, in their order
    */
   public static List<Caution> of(PlanRequest request) {
-    Cautions cautions = new Cautions();
+    Cautions cautions = new Cautions().vinegar(request.supplies().vinegarAcidityFraction());
     if (request.supplies().glycerolKg() > 0) {
       cautions.glycerol(request.supplies().jar().origin(), Optional.empty());
     }
-    cautions.vinegar(request.supplies().vinegarAcidityFraction());
-    cautions.place(request.place());
-    cautions.apply.addAll(
-        List.of(Caution.HOT_GLYCEROL, Caution.MOULD, Caution.CLAIMS, Caution.RULES));
-    return cautions.list();
+    return cautions
+        .place(request.place())
+        .and(Caution.HOT_GLYCEROL, Caution.MOULD, Caution.CLAIMS, Caution.RULES);
   }
 
   /**
@@ -115,10 +112,7 @@ public final class Cautions {
    * @return the cautions, in their order; none for a plain recipe of bought glycerol
    */
   public static List<Caution> of(Recipe recipe, DryingPlace place) {
-    Cautions cautions = new Cautions();
-    cautions.recipe(recipe);
-    cautions.place(place);
-    return cautions.list();
+    return new Cautions().recipe(recipe).place(place).and();
   }
 
   /**
@@ -128,9 +122,7 @@ public final class Cautions {
    * @return the cautions, in their order; none for a plain recipe of bought glycerol
    */
   public static List<Caution> of(TrialForecast forecast) {
-    Cautions cautions = new Cautions();
-    cautions.forecast(forecast);
-    return cautions.list();
+    return new Cautions().forecast(forecast).and();
   }
 
   /**
@@ -142,10 +134,8 @@ public final class Cautions {
   public static List<Caution> of(List<TrialForecast> forecasts) {
     Cautions cautions = new Cautions();
     forecasts.forEach(cautions::forecast);
-    cautions.apply.addAll(
-        List.of(
-            Caution.HOT_GLYCEROL, Caution.VINEGAR, Caution.MOULD, Caution.CLAIMS, Caution.RULES));
-    return cautions.list();
+    return cautions.and(
+        Caution.HOT_GLYCEROL, Caution.VINEGAR, Caution.MOULD, Caution.CLAIMS, Caution.RULES);
   }
 
   /**
@@ -155,21 +145,15 @@ public final class Cautions {
    * @return a few words; empty for bought glycerol or none
    */
   public static String onLabel(Recipe recipe) {
-    if (recipe.glycerol().massKg().value() == 0) {
+    GlycerolOrigin origin = recipe.glycerol().stock().origin();
+    if (recipe.glycerol().massKg().value() == 0 || origin == GlycerolOrigin.BOUGHT) {
       return "";
     }
-    return switch (recipe.glycerol().stock().origin()) {
-      case BOUGHT -> "";
-      case UNKNOWN ->
-          "Glycerol of unknown origin: may hold methanol and lye. No flame; not for skin, children"
-              + " or toys.";
-      case RECOVERED ->
-          "Glycerol recovered from oil: may hold methanol and lye. No flame; not for skin, children"
-              + " or toys.";
-    };
+    return "Glycerol %s: may hold methanol and lye. No flame; not for skin, children or toys."
+        .formatted(origin == GlycerolOrigin.RECOVERED ? "recovered from oil" : "of unknown origin");
   }
 
-  private void forecast(TrialForecast forecast) {
+  private Cautions forecast(TrialForecast forecast) {
     Trial trial = forecast.trial();
     recipe(trial.recipe());
     place(trial.casting().place());
@@ -179,9 +163,10 @@ public final class Cautions {
       apply.add(Caution.FANS_AND_HEATERS);
       apply.add(Caution.MOULD);
     }
+    return this;
   }
 
-  private void recipe(Recipe recipe) {
+  private Cautions recipe(Recipe recipe) {
     if (recipe.glycerol().massKg().value() > 0) {
       glycerol(recipe.glycerol().stock().origin(), Optional.empty());
     }
@@ -189,9 +174,10 @@ public final class Cautions {
         && recipe.vinegar().acidityFraction().value() > STRONG_ACIDITY) {
       apply.add(Caution.LYE_AND_ACID);
     }
+    return this;
   }
 
-  private void glycerol(GlycerolOrigin origin, Optional<Alcohol> alcohol) {
+  private Cautions glycerol(GlycerolOrigin origin, Optional<Alcohol> alcohol) {
     switch (origin) {
       case BOUGHT -> {}
       case UNKNOWN -> apply.add(Caution.GLYCEROL_OF_UNKNOWN_ORIGIN);
@@ -205,6 +191,7 @@ public final class Cautions {
         apply.add(Caution.RULES);
       }
     }
+    return this;
   }
 
   private void acidity(Neutralisation neutralisation) {
@@ -216,16 +203,17 @@ public final class Cautions {
     }
   }
 
-  private void vinegar(double acidityFraction) {
+  private Cautions vinegar(double acidityFraction) {
     if (acidityFraction > 0) {
       apply.add(Caution.VINEGAR);
     }
     if (acidityFraction > STRONG_ACIDITY) {
       apply.add(Caution.LYE_AND_ACID);
     }
+    return this;
   }
 
-  private void place(DryingPlace place) {
+  private Cautions place(DryingPlace place) {
     OptionalDouble benchK = place.benchTemperatureK();
     if (place.room().warmestK() > HOT_K || benchK.orElse(0) > HOT_K) {
       apply.add(Caution.HOT_PLACE);
@@ -233,9 +221,12 @@ public final class Cautions {
     if (RoomWords.draught(place.room()) > FAN_M_PER_S || benchK.isPresent()) {
       apply.add(Caution.FANS_AND_HEATERS);
     }
+    return this;
   }
 
-  private List<Caution> list() {
+  /** All of them, with others. */
+  private List<Caution> and(Caution... others) {
+    apply.addAll(List.of(others));
     return List.copyOf(apply);
   }
 }

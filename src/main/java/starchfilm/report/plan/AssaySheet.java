@@ -1,43 +1,24 @@
 package starchfilm.report.plan;
 
+import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.report.words.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.assay.SaltAdvice;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Figures;
-import starchfilm.numerics.evidence.Source;
-import starchfilm.report.caution.Caution;
-import starchfilm.report.caution.Cautions;
+import starchfilm.report.words.ReaderUnit;
 
 /**
  * What is in a jar, in the reader's units.
  *
- * @param sentence the answer; empty where there is none
- * @param glycerol its share (%), as a figure; empty where there is no answer
- * @param picture the jar's parts side by side; none where there is no answer
- * @param rows the parts, each with its range
- * @param withheld why there are no rows; empty where there are
- * @param salt what the jar's salt does to a film, in a sentence
- * @param saltLimits up to which plasticiser level the salt may be forgotten and may be used
- * @param remarks what the figures say beside that
- * @param cautions what to mind
- * @param sources where the figures come from
+ * @param assay what is in it
  */
-public record AssaySheet(
-    String sentence,
-    String glycerol,
-    List<Part> picture,
-    List<Row> rows,
-    String withheld,
-    String salt,
-    List<String> saltLimits,
-    List<String> remarks,
-    List<Caution> cautions,
-    List<String> sources) {
+public record AssaySheet(Assay assay) {
   /** A figure is stated in steps of which its range holds at least this many. */
   private static final double STEPS_A_RANGE = 5;
 
@@ -71,42 +52,38 @@ public record AssaySheet(
   public record Part(
       String kind, String from, String width, String label, String low, String high) {}
 
-  /**
-   * The sheet of a jar.
-   *
-   * @param assay what is in it
-   * @return the sheet
-   */
-  public static AssaySheet of(Assay assay) {
-    Optional<SaltAdvice> advice = assay.saltAdvice();
-    double salt = assay.content().map(content -> content.stays().high()).orElse(0.0);
-    return new AssaySheet(
-        assay.content().map(AssaySheet::sentence).orElse(""),
-        assay.content().map(content -> figures(content.glycerol().times(100)).get(1)).orElse(""),
-        assay.content().map(AssaySheet::picture).orElse(List.of()),
-        assay.content().map(content -> rows(assay, content)).orElse(List.of()),
-        assay.withheld().orElse(""),
-        advice.map(found -> salt(found, salt)).orElse(""),
-        advice.map(found -> saltLimits(found, salt)).orElse(List.of()),
-        assay.remarks(),
-        Cautions.of(assay),
-        assay.sources().stream().map(Source::citation).toList());
+  /** The parts, each with its range; none where they are withheld. */
+  public List<Row> rows() {
+    return assay.content().map(this::rows).orElse(List.of());
   }
 
-  private static List<Row> rows(Assay assay, JarContent content) {
+  private List<Row> rows(JarContent content) {
     return List.of(
-        row("pure glycerol", content.pureGlycerolKg().times(1000), "g"),
-        row("glycerol", content.glycerol().times(100), "%"),
+        row("pure glycerol", GRAM, content.pureGlycerolKg()),
+        row("glycerol", PERCENT, content.glycerol()),
         row(
             assay.origin().mayHoldMethanol() ? "water, alcohol" : "water",
-            content.volatiles().times(100),
-            "%"),
-        row("salt, soap", content.stays().times(100), "%"));
+            PERCENT,
+            content.volatiles()),
+        row("salt, soap", PERCENT, content.stays()));
+  }
+
+  /** Its share of glycerol (%), as a figure; empty where it is withheld. */
+  public String glycerol() {
+    return assay
+        .content()
+        .map(content -> figures(PERCENT.of(content.glycerol())).get(1))
+        .orElse("");
+  }
+
+  /** The answer; empty where it is withheld. */
+  public String sentence() {
+    return assay.content().map(AssaySheet::sentence).orElse("");
   }
 
   private static String sentence(JarContent content) {
-    List<String> share = figures(content.glycerol().times(100));
-    List<String> grams = figures(content.pureGlycerolKg().times(1000));
+    List<String> share = figures(PERCENT.of(content.glycerol()));
+    List<String> grams = figures(GRAM.of(content.pureGlycerolKg()));
     return "About %s %% is glycerol (%s): %s g of it in the jar (%s)."
         .formatted(share.get(1), range(share), grams.get(1), range(grams));
   }
@@ -117,35 +94,35 @@ public record AssaySheet(
         : figures.get(0) + "\u2013" + figures.get(2);
   }
 
+  /** The jar's parts side by side; none where they are withheld. */
+  public List<Part> picture() {
+    return assay.content().map(AssaySheet::picture).orElse(List.of());
+  }
+
   /** The middles of the parts fill the width; the first ends within the range of its glycerol. */
   private static List<Part> picture(JarContent content) {
     double glycerol = content.glycerol().middle();
     double salt = content.stays().middle();
-    Part measured = part("glycerol", 0, glycerol);
+    String low = percent(content.glycerol().low());
+    String high = percent(content.glycerol().high() - content.glycerol().low());
     return List.of(
-        new Part(
-            measured.kind(),
-            measured.from(),
-            measured.width(),
-            measured.label(),
-            percent(content.glycerol().low()),
-            percent(content.glycerol().high() - content.glycerol().low())),
-        part("water", glycerol, Math.max(0, 1 - glycerol - salt)),
-        part("salt", 1 - salt, salt));
+        part("glycerol", 0, glycerol, low, high),
+        part("water", glycerol, Math.max(0, 1 - glycerol - salt), "", ""),
+        part("salt", 1 - salt, salt, "", ""));
   }
 
-  private static Part part(String kind, double from, double width) {
-    return new Part(
-        kind, percent(from), percent(width), width >= LABELLED_FROM ? kind : "", "", "");
+  private static Part part(String kind, double from, double width, String low, String high) {
+    String label = width >= LABELLED_FROM ? kind : "";
+    return new Part(kind, percent(from), percent(width), label, low, high);
   }
 
   private static String percent(double share) {
     return Figures.of(100 * share, 4) + "%";
   }
 
-  private static Row row(String what, Band band, String unit) {
-    List<String> figures = figures(band);
-    return new Row(what, figures.get(1), unit, figures.get(0), figures.get(2));
+  private static Row row(String what, ReaderUnit unit, Band si) {
+    List<String> figures = figures(unit.of(si));
+    return new Row(what, figures.get(1), unit.symbol(), figures.get(0), figures.get(2));
   }
 
   /** Low end, middle and high end, with as many digits as the range deserves. */
@@ -161,18 +138,29 @@ public record AssaySheet(
     return Figures.of(Math.round(value / step) * step, 6);
   }
 
-  private static String salt(SaltAdvice advice, double salt) {
-    return salt == 0
-        ? "Salt: none counted."
-        : "Salt: at 30 g glycerol per 100 g dry starch it makes "
-            + Figures.of(100 * advice.ofDrySolidsAtUsual(), 2)
-            + " % of the dry film.";
+  private boolean hasSalt() {
+    return assay.content().filter(content -> content.stays().high() > 0).isPresent();
   }
 
-  private static List<String> saltLimits(SaltAdvice advice, double salt) {
-    if (salt == 0) {
-      return List.of();
-    }
+  /** What the jar's salt does to a film, in a sentence; empty where it is not known. */
+  public String salt() {
+    return assay
+        .saltAdvice()
+        .map(
+            advice ->
+                hasSalt()
+                    ? "Salt: at 30 g glycerol per 100 g dry starch it makes %s %% of the dry film."
+                        .formatted(Figures.of(PERCENT.of(advice.ofDrySolidsAtUsual()), 2))
+                    : "Salt: none counted.")
+        .orElse("");
+  }
+
+  /** Up to which plasticiser level the salt may be forgotten and may be used. */
+  public List<String> saltLimits() {
+    return assay.saltAdvice().filter(advice -> hasSalt()).map(AssaySheet::limits).orElse(List.of());
+  }
+
+  private static List<String> limits(SaltAdvice advice) {
     if (isAboveUse(advice.mostUnnoticed())) {
       return List.of("At any usual plasticiser level you can ignore it (below 2 % of the film).");
     }
@@ -193,8 +181,7 @@ public record AssaySheet(
   }
 
   private static String upTo(OptionalDouble plasticiser) {
-    return "Up to "
-        + Figures.of(100 * plasticiser.orElseThrow(), 2)
-        + " g glycerol per 100 g dry starch ";
+    return "Up to %s g glycerol per 100 g dry starch "
+        .formatted(Figures.of(PERCENT.of(plasticiser.orElseThrow()), 2));
   }
 }

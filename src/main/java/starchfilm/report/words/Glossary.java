@@ -9,7 +9,7 @@ import starchfilm.files.json.PackedText;
 
 /** The words a reader meets, each explained once, in {@code glossary.txt}. */
 public final class Glossary {
-  private static final List<Entry> ENTRIES = read();
+  private static final List<Entry> ENTRIES = read("glossary.txt");
 
   /**
    * A word and what it means.
@@ -74,10 +74,15 @@ public final class Glossary {
     return text.toString().stripTrailing() + "\n";
   }
 
-  private static List<Entry> read() {
+  /**
+   * Reads a table of words: headings after {@code ##}, and below them a word and its meaning.
+   *
+   * @param file the table's name
+   */
+  static List<Entry> read(String file) {
     List<Entry> entries = new ArrayList<>();
     String group = "";
-    for (String line : PackedText.of(Glossary.class, "glossary.txt").lines().toList()) {
+    for (String line : PackedText.of(Glossary.class, file).lines().toList()) {
       int bar = line.indexOf(" | ");
       if (line.startsWith("## ")) {
         group = line.substring(3);

@@ -1,16 +1,15 @@
 package starchfilm.report.words;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.drying.Milestone;
-import starchfilm.files.json.PackedText;
 import starchfilm.film.Feel;
 import starchfilm.film.FeelChances;
 import starchfilm.film.FilmForecast;
@@ -20,7 +19,11 @@ import starchfilm.numerics.evidence.ValidRange;
 
 /** What the rooms below find out, in plain words. */
 public final class PlainWords {
-  private static final Map<String, String> KINDS = read();
+  private static final Map<String, String> KINDS =
+      Glossary.read("kinds.txt").stream()
+          .collect(
+              Collectors.toMap(
+                  entry -> entry.group() + "." + entry.term(), Glossary.Entry::meaning));
 
   private PlainWords() {}
 
@@ -53,20 +56,6 @@ public final class PlainWords {
   private static String heading(Class<?> kind, String about) {
     String name = kind.getName().substring(kind.getPackageName().length() + 1).replace('$', '.');
     return about.isEmpty() ? name : name + ", " + about;
-  }
-
-  private static Map<String, String> read() {
-    Map<String, String> words = new HashMap<>();
-    String heading = "";
-    for (String line : PackedText.of(PlainWords.class, "kinds.txt").lines().toList()) {
-      int bar = line.indexOf(" | ");
-      if (line.startsWith("## ")) {
-        heading = line.substring(3);
-      } else if (bar > 0) {
-        words.put(heading + "." + line.substring(0, bar), line.substring(bar + 3));
-      }
-    }
-    return words;
   }
 
   /**
