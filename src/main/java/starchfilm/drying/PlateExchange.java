@@ -99,6 +99,7 @@ final class PlateExchange implements FaceExchange {
   private double solidsHeatJPerM2K;
   private double waterHeatJPerM2K;
 
+  private double airTimeS = Double.NaN;
   private double knownTimeS = Double.NaN;
   private double knownLower;
   private double knownUpper;
@@ -136,12 +137,14 @@ final class PlateExchange implements FaceExchange {
     lowerTransfer.setFactor(airSide);
     solidsHeatJPerM2K = solidsKgPerM2 * SolidsHeat.jPerKgK(material.composition());
     waterHeatJPerM2K = solidsKgPerM2 * WATER_J_PER_KG_K;
+    airTimeS = Double.NaN;
     setAir(0);
     knownTimeS = Double.NaN;
   }
 
   void setOpenFaces(OpenFaces faces) {
     open = faces;
+    airTimeS = Double.NaN;
     knownTimeS = Double.NaN;
   }
 
@@ -196,6 +199,10 @@ final class PlateExchange implements FaceExchange {
    * The bench is shifted alike, for what was noted is how much warmer it is than the air.
    */
   private void setAir(double timeS) {
+    if (timeS == airTimeS) {
+      return;
+    }
+    airTimeS = timeS;
     AirState air = room.at(timeS);
     airTemperatureK = air.temperatureK() + temperatureShiftK;
     airHumidity = Math.min(1, Math.max(0, air.relativeHumidity() + humidityShift));
@@ -289,17 +296,14 @@ final class PlateExchange implements FaceExchange {
     if (!knows(timeS, lower, upper, mean, temperatureK)) {
       evaluate(timeS, lower, upper, mean, temperatureK);
     }
+    if (!constantRoom) {
+      setAir(timeS);
+    }
     double lowerOutflowHere = lowerOutflow;
     double upperOutflowHere = upperOutflow;
     double borderRateHere = borderRate;
     double atLower = activity(lower, temperatureK);
     double atUpper = activity(upper, temperatureK);
-    if (!constantRoom) {
-      setAir(timeS + TIME_STEP_S);
-      exchange(atLower, atUpper, mean, temperatureK);
-      keep(Argument.TIME);
-      setAir(timeS);
-    }
     double warmerK = temperatureK + TEMPERATURE_STEP_K;
     exchange(activity(lower, warmerK), activity(upper, warmerK), mean, warmerK);
     keep(Argument.BORDER);
@@ -310,6 +314,12 @@ final class PlateExchange implements FaceExchange {
     if (open.upper()) {
       exchange(atLower, atUpper - ACTIVITY_STEP, mean, temperatureK);
       keep(Argument.UPPER);
+    }
+    // The last, for the air of later on stays until another is asked for.
+    if (!constantRoom) {
+      setAir(timeS + TIME_STEP_S);
+      exchange(atLower, atUpper, mean, temperatureK);
+      keep(Argument.TIME);
     }
     lowerOutflow = lowerOutflowHere;
     upperOutflow = upperOutflowHere;
