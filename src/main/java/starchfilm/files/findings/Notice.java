@@ -1,5 +1,6 @@
 package starchfilm.files.findings;
 
+import java.nio.file.Path;
 import java.util.OptionalInt;
 
 /**
@@ -16,6 +17,16 @@ public record Notice(String file, OptionalInt line, String field, String text) {
   /** Makes one line of it, and shortens it. */
   public Notice {
     text = PlainLine.of(text, LONGEST);
+  }
+
+  /**
+   * A notice of a whole file.
+   *
+   * @param file the file
+   * @param text as above
+   */
+  public static Notice of(Path file, String text) {
+    return new Notice(PlainLine.of(file), OptionalInt.empty(), "", text);
   }
 
   /**

@@ -58,6 +58,26 @@ public final class Words {
   }
 
   /**
+   * A mass in grams.
+   *
+   * @param kg the mass (kg)
+   * @return the figure
+   */
+  public static String grams(double kg) {
+    return number(kg * 1000) + " g";
+  }
+
+  /**
+   * A length in millimetres.
+   *
+   * @param metres the length (m)
+   * @return the figure; of a rectangle both ends
+   */
+  public static String millimetres(Estimate metres) {
+    return range(metres, 1000) + " mm";
+  }
+
+  /**
    * A fraction in per cent.
    *
    * @param fraction the fraction, 0 to 1

@@ -103,10 +103,14 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
         + "; "
         + (taken.isEmpty()
             ? "no trial took from it."
-            : trials(taken) + " took " + grams(massKg(taken)) + ".")
+            : trials(taken) + " took " + Words.grams(massKg(taken).value()) + ".")
         + (planned.isEmpty()
             ? ""
-            : " " + trials(planned) + " not poured yet would take " + grams(massKg(planned)) + ".")
+            : " "
+                + trials(planned)
+                + " not poured yet would take "
+                + Words.grams(massKg(planned).value())
+                + ".")
         + (earlier.isEmpty() ? "" : " " + trials(earlier) + " poured before that not counted.");
   }
 
@@ -149,8 +153,8 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
   public Optional<String> tooLittleFor(double kg) {
     return kg > leftKg().value() * (1 + 1e-9)
         ? Optional.of(
-            Words.number(kg * G_PER_KG)
-                + " g out of the jar "
+            Words.grams(kg)
+                + " out of the jar "
                 + jar.name()
                 + ", which has "
                 + left()
@@ -162,10 +166,6 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
     return trials.stream()
         .map(trial -> trial.recipe().glycerol().massKg())
         .reduce(Estimate.exact(0), Estimate::plus);
-  }
-
-  private static String grams(Estimate kg) {
-    return Words.number(kg.value() * G_PER_KG) + " g";
   }
 
   private static String grams(Band kg) {

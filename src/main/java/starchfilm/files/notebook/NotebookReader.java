@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -195,10 +194,8 @@ public final class NotebookReader {
         found.forEach(file -> byRealPath.putIfAbsent(real(file), file));
       } else if (isOwn(named) && Files.exists(named)) {
         notices.add(
-            new Notice(
-                PlainLine.of(named),
-                OptionalInt.empty(),
-                "",
+            Notice.of(
+                named,
                 KeptJar.isJar(named)
                     ? "a jar kept by assay, not a trial; skipped"
                     : "what learn keeps, not a trial; skipped"));

@@ -360,17 +360,17 @@ final class ObjectReader {
   }
 
   /** A whole number and nothing else. */
-  Optional<Integer> count(String key) {
+  OptionalInt count(String key) {
     Allowed allowed = allowed(key);
     Optional<Located> value = value(key);
     if (value.isPresent()
         && value.get() instanceof NumberValue number
         && number.value() != Math.rint(number.value())) {
       findings.fault(number, "a whole number, " + allowed.words(), allowed.mend());
-      return Optional.empty();
+      return OptionalInt.empty();
     }
     OptionalDouble number = number(key);
-    return number.isPresent() ? Optional.of((int) number.getAsDouble()) : Optional.empty();
+    return number.isPresent() ? OptionalInt.of((int) number.getAsDouble()) : OptionalInt.empty();
   }
 
   Optional<String> text(String key) {

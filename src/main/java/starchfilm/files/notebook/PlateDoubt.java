@@ -48,8 +48,8 @@ public final class PlateDoubt {
    */
   public static String told(Weighing before, Weighing next) {
     return "a film "
-        + Words.number((next.filmMassKg() - before.filmMassKg()) * 1000)
-        + " g heavier than "
+        + Words.grams(next.filmMassKg() - before.filmMassKg())
+        + " heavier than "
         + Words.span(next.timeS() - before.timeS())
         + " before";
   }

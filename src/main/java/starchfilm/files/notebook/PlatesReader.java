@@ -51,24 +51,24 @@ final class PlatesReader {
 
     /** The same where the only plate of a pour need not be named. */
     OptionalInt named(ObjectReader entry) {
-      int number = number(entry).orElse(count == 1 ? 1 : UNNAMED);
-      return number == UNNAMED ? OptionalInt.empty() : OptionalInt.of(number);
+      OptionalInt number = number(entry);
+      return number.isEmpty() && count == 1 ? OptionalInt.of(1) : number;
     }
 
     /** The plate an entry names; empty where it names none or one that was not poured. */
-    Optional<Integer> number(ObjectReader entry) {
+    OptionalInt number(ObjectReader entry) {
       return number(entry, count);
     }
 
-    private static Optional<Integer> number(ObjectReader entry, int count) {
-      Optional<Integer> number = entry.count("plate");
-      if (number.isPresent() && number.get() > count) {
+    private static OptionalInt number(ObjectReader entry, int count) {
+      OptionalInt number = entry.count("plate");
+      if (number.isPresent() && number.getAsInt() > count) {
         entry.fault(
             "plate",
-            "plate " + number.get(),
+            "plate " + number.getAsInt(),
             count == 1 ? "plate 1, the only one poured" : "plate 1 to " + count + ", as poured",
             "check the number, and pour.plates");
-        return Optional.empty();
+        return OptionalInt.empty();
       }
       return number;
     }
@@ -85,9 +85,7 @@ final class PlatesReader {
     SortedMap<Integer, PlateEnd> ends = new TreeMap<>();
     SortedMap<Integer, List<Double>> thicknessesM = new TreeMap<>();
     for (ObjectReader entry : trial.sections("plates")) {
-      Optional<Integer> number = Plates.number(entry, count);
-      List<Integer> about =
-          number.map(List::of).orElseGet(() -> IntStream.rangeClosed(1, count).boxed().toList());
+      OptionalInt number = Plates.number(entry, count);
       Optional<Estimate> tare = entry.amount("tare_g");
       OptionalDouble off = times.at(entry, "off_at", "the end of a plate");
       Optional<String> why = entry.text("given_up");
@@ -96,8 +94,10 @@ final class PlatesReader {
         int film = number.orElse(count == 1 ? 1 : UNNAMED);
         thicknessesM.computeIfAbsent(film, key -> new ArrayList<>()).addAll(measuredM);
       }
-      for (int plate : about) {
-        tare.ifPresent(kg -> tares.put(plate, kg));
+      for (int plate = number.orElse(1); plate <= number.orElse(count); plate++) {
+        if (tare.isPresent()) {
+          tares.put(plate, tare.get());
+        }
         if (off.isPresent() || why.isPresent()) {
           ends.put(plate, new PlateEnd(off, why));
         }

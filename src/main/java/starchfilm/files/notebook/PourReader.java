@@ -143,15 +143,7 @@ final class PourReader {
   }
 
   private static Estimate assumedThickness(ObjectReader pour, Estimate taken, String how) {
-    double half = taken.sd() * Math.sqrt(12) / 2;
-    return pour.assumed(
-        "wet_thickness_mm",
-        taken,
-        Words.number((taken.value() - half) / M_PER_MM)
-            + " to "
-            + Words.number((taken.value() + half) / M_PER_MM)
-            + " mm"
-            + how);
+    return pour.assumed("wet_thickness_mm", taken, Words.millimetres(taken) + how);
   }
 
   private static Plate plate(ObjectReader section) {

@@ -81,8 +81,8 @@ final class RecipeReader {
     if (weighedKg.isPresent() && lostKg.value() >= mostKg) {
       cook.fault(
           "water_lost_g",
-          Words.number(lostKg.value() * 1000) + " g of water lost in the pot",
-          "less than the " + Words.number(mostKg * 1000) + " g that went in",
+          Words.grams(lostKg.value()) + " of water lost in the pot",
+          "less than the " + Words.grams(mostKg) + " that went in",
           "weigh the pot before and after the cook and write the difference");
     }
     return new Cook(durationS, topK, lostKg);

@@ -160,7 +160,7 @@ public final class TrialReader {
     List<ObservationsReader.Pulled> pulls = seen.pulls(section, plates, dryThickness);
     var moved = seen.moved(section);
     Use use = use(section);
-    Optional<Integer> rating = section.count("rating");
+    OptionalInt rating = section.count("rating");
     List<String> remarks = section.texts("remarks");
     List<Path> photos = photos(section, file, findings);
     recipe
@@ -185,7 +185,7 @@ public final class TrialReader {
                 faults,
                 pulls.stream().map(ObservationsReader.Pulled::strip).toList(),
                 dryThickness,
-                rating.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                rating,
                 remarks,
                 photos,
                 photoNotes(section, file, times, plates),
@@ -259,10 +259,7 @@ public final class TrialReader {
     for (ObjectReader entry : trial.sections("photo_notes")) {
       Optional<Path> photo = entry.beside("file", file);
       PhotoNote note =
-          new PhotoNote(
-              times.at(entry, "a photo"),
-              entry.text("caption"),
-              plates.number(entry).map(OptionalInt::of).orElseGet(OptionalInt::empty));
+          new PhotoNote(times.at(entry, "a photo"), entry.text("caption"), plates.number(entry));
       photo.ifPresent(path -> notes.merge(path, note, PhotoNote::with));
     }
     return notes;

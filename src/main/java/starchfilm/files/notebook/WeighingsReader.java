@@ -150,11 +150,11 @@ final class WeighingsReader {
 
   private static boolean possible(
       ObjectReader entry, Estimate film, Estimate fresh, Estimate solids) {
-    String given = "a film of " + grams(film);
+    String given = "a film of " + Words.grams(film.value());
     double leastFresh = fresh.value() - SIGMAS * fresh.sd();
     double leastSolids = LEAST_OF_SOLIDS * solids.value() - SIGMAS * solids.sd();
     if (film.value() > mostKg(film, fresh)) {
-      String allowed = "at most the " + grams(fresh) + " that were poured";
+      String allowed = "at most the " + Words.grams(fresh.value()) + " that were poured";
       return impossible(entry, given, allowed, "with_plate is right");
     }
     if (film.value() <= 0) {
@@ -162,7 +162,7 @@ final class WeighingsReader {
       return impossible(entry, after, "more than 0 g", "with_plate is right");
     }
     if (leastFresh > 0 && film.value() + SIGMAS * film.sd() < leastFresh * leastSolids) {
-      String dry = grams(fresh.times(solids.value()));
+      String dry = Words.grams(fresh.value() * solids.value());
       String allowed = "at least half of the " + dry + " that cannot evaporate";
       return impossible(entry, given, allowed, "this was the same plate");
     }
@@ -174,10 +174,6 @@ final class WeighingsReader {
     String mend = "check the mass, the plate's tare_g, and whether " + whether;
     entry.fault("mass_g", given, allowed, mend);
     return false;
-  }
-
-  private static String grams(Estimate kg) {
-    return Words.number(kg.value() * 1000) + " g";
   }
 
   private static List<Weighing> inOrder(List<Placed> ofPlate) {

@@ -80,7 +80,7 @@ public final class RoomLogReader {
       List<LogReading> readings =
           readings(LogTable.of(LogText.read(file, log)), pouredAt.orElse(LogClock.ANY_START));
       if (log.faults().isEmpty()) {
-        room = room(readings, pouredAt, speedMPerS);
+        room = Optional.of(room(readings, pouredAt, speedMPerS));
       }
     } catch (UnreadableFileException e) {
       log.fault(e);
@@ -226,7 +226,7 @@ public final class RoomLogReader {
     return number;
   }
 
-  private Optional<LoggedRoom> room(
+  private LoggedRoom room(
       List<LogReading> asLogged, Optional<LocalDateTime> pouredAt, double speedMPerS)
       throws UnreadableFileException {
     List<LogReading> readings = new LogOrder(log).inOrder(asLogged);
@@ -278,7 +278,7 @@ public final class RoomLogReader {
               + " readings are averaged over hours; faster changes hardly affect when a film"
               + " is dry");
     }
-    return Optional.of(felt);
+    return felt;
   }
 
   private static LoggedRoom.Reading atPourTime(LogReading reading, LocalDateTime start) {

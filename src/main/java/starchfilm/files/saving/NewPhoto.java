@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located;
 import starchfilm.files.notebook.BesideFile;
@@ -49,9 +50,9 @@ public final class NewPhoto {
       boolean keepPlace)
       throws NotWrittenException {
     for (Chosen picture : pictures) {
-      Optional<Picture.Objection> objection = Picture.objection(picture.content());
-      if (objection.isPresent()) {
-        throw Picture.refused(picture.name(), objection.get());
+      Optional<Fault> fault = Picture.fault(picture.name(), picture.content());
+      if (fault.isPresent()) {
+        throw new NotWrittenException(fault.get());
       }
     }
     List<Path> kept = new ArrayList<>();
@@ -71,9 +72,7 @@ public final class NewPhoto {
       }
       return NoteWriter.add(trialFile, new Note.Several(notes));
     } catch (NotWrittenException e) {
-      for (Path picture : kept) {
-        delete(picture);
-      }
+      delete(kept);
       throw e;
     }
   }
@@ -93,9 +92,7 @@ public final class NewPhoto {
 
     /** Deletes the copies. */
     public void discard() throws NotWrittenException {
-      for (Path copy : copies) {
-        delete(copy);
-      }
+      delete(copies);
     }
   }
 
@@ -114,15 +111,18 @@ public final class NewPhoto {
       throws NotWrittenException {
     List<Note> seen = new ArrayList<>();
     List<Path> copies = new ArrayList<>();
-    for (Note note : notes) {
-      if (note instanceof Note.Photographed photo) {
-        Optional<byte[]> content = beside(trialFile, photo);
-        if (content.isPresent()) {
-          seen.add(named(trialFile, photo, content.get(), pouredAt, keepPlace, copies));
-          continue;
-        }
+    try {
+      for (Note note : notes) {
+        Optional<byte[]> content =
+            note instanceof Note.Photographed photo ? beside(trialFile, photo) : Optional.empty();
+        seen.add(
+            content.isPresent() && note instanceof Note.Photographed photo
+                ? named(trialFile, photo, content.get(), pouredAt, keepPlace, copies)
+                : note);
       }
-      seen.add(note);
+    } catch (NotWrittenException e) {
+      delete(copies);
+      throw e;
     }
     return new Named(seen, copies);
   }
@@ -138,14 +138,9 @@ public final class NewPhoto {
     byte[] kept = keepPlace ? content : CameraFacts.withoutPlace(content);
     String name = photo.name();
     if (!Arrays.equals(kept, content)) {
-      try {
-        Path copy = written(trialFile, kept);
-        copies.add(copy);
-        name = NoteWords.photo(trialFile, copy).name();
-      } catch (NotWrittenException e) {
-        new Named(List.of(), copies).discard();
-        throw e;
-      }
+      Path copy = written(trialFile, kept);
+      copies.add(copy);
+      name = NoteWords.photo(trialFile, copy).name();
     }
     Optional<String> at = photo.at().isPresent() ? photo.at() : takenAt(content, pouredAt);
     return new Note.Photographed(name, at, photo.caption(), photo.plate());
@@ -158,7 +153,7 @@ public final class NewPhoto {
     try {
       if (file.isEmpty()
           || !Files.isRegularFile(file.get())
-          || Picture.objection(file.get()).isPresent()) {
+          || Picture.fault(photo.name(), file.get()).isPresent()) {
         return Optional.empty();
       }
       return Optional.of(Files.readAllBytes(file.get()));
@@ -189,12 +184,16 @@ public final class NewPhoto {
     return head.startsWith("\u0089PNG") ? ".png" : ".jpg";
   }
 
-  private static void delete(Path file) throws NotWrittenException {
-    try {
-      Files.deleteIfExists(file);
-    } catch (IOException e) {
-      throw NotWrittenException.because(
-          file, "a file that was not noted and could not be removed either", "delete it yourself");
+  private static void delete(List<Path> files) throws NotWrittenException {
+    for (Path file : files) {
+      try {
+        Files.deleteIfExists(file);
+      } catch (IOException e) {
+        throw NotWrittenException.because(
+            file,
+            "a file that was not noted and could not be removed either",
+            "delete it yourself");
+      }
     }
   }
 }

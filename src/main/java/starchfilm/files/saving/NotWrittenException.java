@@ -1,6 +1,5 @@
 package starchfilm.files.saving;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -39,7 +38,7 @@ public sealed class NotWrittenException extends Exception permits PlateDoubtExce
   }
 
   /** What the system said. */
-  static NotWrittenException because(Path file, IOException e) {
+  static NotWrittenException because(Path file, Exception e) {
     WriteFailure why = WriteFailure.of(e);
     return because(file, why.given(), why.mend());
   }

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
@@ -82,7 +81,7 @@ public final class NoteWriter {
             });
     List<Notice> notices = new ArrayList<>(made.get(0).notices());
     for (String remark : written.remarks()) {
-      notices.add(new Notice(PlainLine.of(file), OptionalInt.empty(), "", remark));
+      notices.add(Notice.of(file, remark));
     }
     return new Written(made.get(0).trial(), notices, written.before(), written.version());
   }
@@ -179,9 +178,9 @@ public final class NoteWriter {
       throw refused(photo, "there is no such picture", "", "check its name and folder");
     }
     try {
-      Optional<Picture.Objection> objection = Picture.objection(picture.get());
-      if (objection.isPresent()) {
-        throw Picture.refused(photo.name(), objection.get());
+      Optional<Fault> fault = Picture.fault(photo.name(), picture.get());
+      if (fault.isPresent()) {
+        throw new NotWrittenException(fault.get());
       }
     } catch (IOException e) {
       throw refused(photo, "a picture that may not be read", "", "check its permissions");
@@ -190,6 +189,6 @@ public final class NoteWriter {
 
   private static NotWrittenException refused(
       Note.Photographed photo, String given, String allowed, String mend) {
-    return Picture.refused(photo.name(), new Picture.Objection(given, allowed, mend));
+    return new NotWrittenException(Fault.of(photo.name(), "", given, allowed, mend));
   }
 }

@@ -21,34 +21,28 @@ final class Picture {
   /**
    * What speaks against a picture.
    *
-   * @return given, allowed and mend; empty where nothing does
+   * @param name what it is called in the sentence
+   * @return empty where nothing does
    * @throws IOException where it cannot be read
    */
-  static Optional<Objection> objection(Path file) throws IOException {
+  static Optional<Fault> fault(String name, Path file) throws IOException {
     try (InputStream in = Files.newInputStream(file)) {
-      return objection(Files.size(file), in.readNBytes(HEAD_BYTES));
+      return fault(name, Files.size(file), in.readNBytes(HEAD_BYTES));
     }
   }
 
-  /**
-   * What speaks against a picture.
-   *
-   * @return given, allowed and mend; empty where nothing does
-   */
-  static Optional<Objection> objection(byte[] content) {
-    return objection(content.length, Arrays.copyOf(content, Math.min(content.length, HEAD_BYTES)));
+  /** The same of one that is at hand. */
+  static Optional<Fault> fault(String name, byte[] content) {
+    byte[] head = Arrays.copyOf(content, Math.min(content.length, HEAD_BYTES));
+    return fault(name, content.length, head);
   }
 
-  /** A picture that is not taken, by its name. */
-  static NotWrittenException refused(String name, Objection objection) {
-    return new NotWrittenException(
-        Fault.of(name, "", objection.given(), objection.allowed(), objection.mend()));
-  }
-
-  private static Optional<Objection> objection(long bytes, byte[] head) {
+  private static Optional<Fault> fault(String name, long bytes, byte[] head) {
     if (bytes > MAX_BYTES) {
       return Optional.of(
-          new Objection(
+          Fault.of(
+              name,
+              "",
               "a picture of " + Math.round(bytes / 1e6) + " MB",
               "at most " + MAX_BYTES / 1_000_000 + " MB",
               "save it smaller"));
@@ -63,12 +57,11 @@ final class Picture {
     }
     boolean ofTelephone = latin.length() >= 12 && latin.startsWith("ftyp", 4);
     return Optional.of(
-        new Objection(
+        Fault.of(
+            name,
+            "",
             ofTelephone ? "a photo or film in a format of phones" : "a file that is no picture",
             "JPEG, PNG or GIF",
             ofTelephone ? "export it as JPEG" : "name the picture itself"));
   }
-
-  /** What speaks against it. */
-  record Objection(String given, String allowed, String mend) {}
 }

@@ -167,8 +167,7 @@ public final class SafeFile {
         }
       }
     } catch (IOException | ReadOnlyFileSystemException e) {
-      WriteFailure why = WriteFailure.of(e);
-      throw NotWrittenException.because(file, why.given(), why.mend());
+      throw NotWrittenException.because(file, e);
     }
     throw NotWrittenException.because(
         file, "another program keeps changing this file", "close it there and try again");
