@@ -1,6 +1,7 @@
 package starchfilm.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -142,6 +143,36 @@ class ContrastTest {
             List.of(),
             List.of(),
             OptionalInt.empty()));
+  }
+
+  /** 10 N on a strip 10 mm wide and 0.1 mm thick are 10 MPa; it stretched to half more. */
+  @Test
+  void stripsAreToldAsTheyBroke() {
+    Contrast contrast = ADVISER.contrast(forecast(pulled(10, 0.5)), forecast(pulled(20, 0.25)));
+    assertThat(contrast.outcomes())
+        .extracting(Outcome::seen, Outcome::model)
+        .containsExactly(
+            tuple("Strips bore 10 → 20 MPa.", "The model says otherwise: seen 2 ×, expected 1 ×."),
+            tuple(
+                "Strips stretched by 50 % → 25 %.",
+                "The model says otherwise: seen 0.5 ×, expected 1 ×."));
+  }
+
+  private static Trial pulled(double loadN, double stretch) {
+    PullTest strip = new PullTest(loadN, 0.01, 1e-4, OptionalDouble.of(stretch));
+    return Seen.poured(
+        Castings.USUAL,
+        Castings.observed(List.of(), List.of(), List.of(strip), OptionalInt.empty()));
+  }
+
+  @Test
+  void aFaultIsCalledInPlainWords() {
+    Contrast contrast =
+        ADVISER.contrast(
+            forecast(Seen.poured(Castings.USUAL, Seen.fault(Kind.BROKE_APART))),
+            forecast(Seen.poured(Castings.USUAL)));
+    assertThat(contrast.outcomes().get(0).seen())
+        .isEqualTo("“broke apart” was noted before and is not now.");
   }
 
   /** When the forecast's middle curve has come down to half of its start. */

@@ -94,6 +94,7 @@ class DiagnosingTest {
   @Test
   void saysWhatTheModelExpected() {
     assertThat(sticky(0.6)).startsWith("The model expects this: ");
+    assertThat(sticky(0.43)).startsWith("The model expects this: ");
     assertThat(sticky(0.40)).startsWith("The model says that this is possible: ");
     assertThat(sticky(0.2)).startsWith("The model does not expect this: ");
   }
