@@ -117,7 +117,7 @@ public record AssayRequest(
   }
 
   private static void refuseUnlessClear(EntryReader in) {
-    Looks looks = in.choice("assay.looks", Looks.values()).orElse(Looks.CLEAR);
+    Looks looks = in.choice("assay.looks", List.of(Looks.values())).orElse(Looks.CLEAR);
     if (looks != Looks.CLEAR && JarReadings.isWritten(in)) {
       in.refuse(
           "assay.looks",

@@ -99,15 +99,13 @@ final class EntryReader {
   }
 
   /** One of these choices, by its word in a file. */
-  @SafeVarargs
-  final <E extends Enum<E>> Optional<E> choice(String key, E... known) {
+  <E extends Enum<E>> Optional<E> choice(String key, List<E> known) {
     return one(key, typed -> chosen(typed, known));
   }
 
   /** The choice a word means. */
-  @SafeVarargs
-  static <E extends Enum<E>> E chosen(String typed, E... known) {
-    return KnownName.find(typed, List.of(known), choice -> List.of(FileWord.of(choice)));
+  static <E extends Enum<E>> E chosen(String typed, List<E> known) {
+    return KnownName.find(typed, known, choice -> List.of(FileWord.of(choice)));
   }
 
   /** A number; NaN where it was mistyped. */

@@ -1,5 +1,6 @@
 package starchfilm.request;
 
+import java.util.List;
 import java.util.Optional;
 import starchfilm.material.recipe.GlycerolOrigin;
 
@@ -9,7 +10,7 @@ final class JarOrigin {
   private JarOrigin() {}
 
   static Optional<GlycerolOrigin> stated(EntryReader in) {
-    return in.choice("jar.origin", GlycerolOrigin.values());
+    return in.choice("jar.origin", List.of(GlycerolOrigin.values()));
   }
 
   /** The origin of a jar whose salt may have been written. */

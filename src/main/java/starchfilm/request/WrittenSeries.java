@@ -28,7 +28,9 @@ final class WrittenSeries {
       return Optional.empty();
     }
     Optional<Varied> what =
-        in.all("series.vary", words -> EntryReader.chosen(parts(words).get(0), Varied.values()));
+        in.all(
+            "series.vary",
+            words -> EntryReader.chosen(parts(words).get(0), List.of(Varied.values())));
     Optional<List<Double>> values = in.all("series.vary", words -> values(parts(words).get(1)));
     Optional<List<String>> names =
         in.one(

@@ -4,6 +4,7 @@ import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.PERCENT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import starchfilm.casting.Use;
@@ -26,7 +27,7 @@ final class WrittenWish {
     return in.made(
         () ->
             new Wish(
-                in.choice("wish.feel", Feel.STIFF, Feel.FLEXIBLE, Feel.STRETCHY),
+                in.choice("wish.feel", List.of(Feel.STIFF, Feel.FLEXIBLE, Feel.STRETCHY)),
                 in.number("wish.strength", Quantities::strengthPa),
                 in.number("wish.stretch", Quantities::share),
                 in.number("wish.thickness", Quantities::lengthM)));
