@@ -101,11 +101,6 @@ final class Quantities {
     return TypedAmount.of(Dimension.TIME, typed).one();
   }
 
-  /** A speed; a bare number is metres per second. */
-  static double speedMPerS(String typed) {
-    return TypedAmount.inUnit("m/s", typed).one();
-  }
-
   static double strengthPa(String typed) {
     return TypedAmount.of(Dimension.STRESS, typed).one();
   }

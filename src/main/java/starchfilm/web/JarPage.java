@@ -1,6 +1,7 @@
 package starchfilm.web;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,24 +34,22 @@ record JarPage(PageContext desk) {
 
   private Response jar(Request request) {
     Fields form = request.query();
-    Map<String, Object> values =
-        Map.of("form", form, "oils", OILS, "acids", ACIDS, "kept", desk.folder().read().jars());
-    return desk.answering("jar", "jar", values, form.has("amount"), () -> answer(form));
+    Map<String, Object> values = new HashMap<>();
+    values.put("form", form);
+    values.put("oils", OILS);
+    values.put("acids", ACIDS);
+    values.put("kept", desk.folder().read().jars());
+    return desk.answering("jar", "jar", values, form.has("amount"), all -> answer(form, all));
   }
 
-  private static Map<String, Object> answer(Fields form) {
+  private static void answer(Fields form, Map<String, Object> values) {
     AssayRequest jar = AssayRequest.read(entries(form));
     Assay assay = jar.answer();
     AssaySheet sheet = new AssaySheet(assay);
-    return Map.of(
-        "sheet",
-        sheet,
-        "assumptions",
-        jar.assumptions(),
-        "asked",
-        asked(form, sheet),
-        "planAddress",
-        assay.content().map(content -> planAddress(assay, content)).orElse(""));
+    values.put("sheet", sheet);
+    values.put("assumptions", jar.assumptions());
+    values.put("asked", asked(form, sheet));
+    values.put("planAddress", assay.content().map(jarOf -> planAddress(assay, jarOf)).orElse(""));
   }
 
   /** What the form says is worked out again, which gives the same jar. */

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.saving.FieldEdit;
@@ -162,24 +162,23 @@ record PageContext(
    *
    * @param values what it shows in any case, and where nothing is asked yet
    * @param asked whether the form was filled in
-   * @param answer what it shows then; else it says why not
+   * @param answer adds what it shows then; else the page says why not
    */
   Response answering(
       String template,
       String here,
       Map<String, Object> values,
       boolean asked,
-      Supplier<Map<String, Object>> answer) {
-    Map<String, Object> all = new HashMap<>(values);
-    all.put("why", List.of());
+      Consumer<Map<String, Object>> answer) {
+    values.put("why", List.of());
     try {
       if (asked) {
-        all.putAll(answer.get());
+        answer.accept(values);
       }
-      return page(template, here, all);
+      return page(template, here, values);
     } catch (RefusedRequestException e) {
-      all.put("why", why(e));
-      return page(422, template, here, all);
+      values.put("why", why(e));
+      return page(422, template, here, values);
     }
   }
 

@@ -1,5 +1,6 @@
 package starchfilm.web;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,22 +24,15 @@ record ThicknessPage(PageContext desk) {
   private Response thickness(Request request) {
     Fields form = request.query();
     List<Trial> trials = desk.folder().read().trials();
-    Map<String, Object> values =
-        Map.of(
-            "form",
-            form,
-            "trials",
-            trials.stream().map(this::start).toList(),
-            "lines",
-            List.of(),
-            "told",
-            List.of(),
-            "cautions",
-            List.of());
-    return desk.answering("thickness", "plan", values, form.has("by"), () -> answer(form, trials));
+    Map<String, Object> values = new HashMap<>();
+    values.put("form", form);
+    values.put("trials", trials.stream().map(this::start).toList());
+    List.of("lines", "told", "cautions").forEach(list -> values.put(list, List.of()));
+    return desk.answering(
+        "thickness", "plan", values, form.has("by"), all -> answer(form, trials, all));
   }
 
-  private Map<String, Object> answer(Fields form, List<Trial> trials) {
+  private void answer(Fields form, List<Trial> trials, Map<String, Object> values) {
     Optional<TrialQuestion.Base> base =
         trials.stream()
             .filter(trial -> start(trial).key().equals(form.text("base")))
@@ -47,13 +41,10 @@ record ThicknessPage(PageContext desk) {
     ThicknessQuestion question =
         ThicknessQuestion.read(new FormEntries(form), base, desk.folder().root(), desk.clock());
     ThicknessAnswer answer = question.answer(desk.useCases().workshops().of(question.trial()));
-    return Map.of(
-        "lines",
-        ThicknessText.of(answer, question.trial()),
-        "told",
-        question.assumptions(),
-        "cautions",
-        Cautions.of(question.trial().recipe(), answer.request().casting().place()));
+    values.put("lines", ThicknessText.of(answer, question.trial()));
+    values.put("told", question.assumptions());
+    values.put(
+        "cautions", Cautions.of(question.trial().recipe(), answer.request().casting().place()));
   }
 
   private PlanPage.Start start(Trial trial) {

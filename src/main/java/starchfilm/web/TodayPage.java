@@ -1,6 +1,7 @@
 package starchfilm.web;
 
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,19 +65,14 @@ record TodayPage(PageContext desk) {
 
   private Map<String, Object> values(Request request, long patienceMs) {
     Looked looked = look(patienceMs);
-    return Map.of(
-        "said",
-        desk.said().in(request.query()),
-        "pending",
-        looked.pending(),
-        "view",
-        TodayView.of(looked.today()),
-        "addresses",
-        this,
-        "failures",
-        looked.failures(),
-        "troubles",
-        FileTrouble.of(looked.faults(), desk.folder()));
+    Map<String, Object> values = new HashMap<>();
+    values.put("said", desk.said().in(request.query()));
+    values.put("pending", looked.pending());
+    values.put("view", TodayView.of(looked.today()));
+    values.put("addresses", this);
+    values.put("failures", looked.failures());
+    values.put("troubles", FileTrouble.of(looked.faults(), desk.folder()));
+    return values;
   }
 
   private Response calendar() {

@@ -58,30 +58,26 @@ record WishesPage(PageContext desk) {
     values.put("starchKinds", STARCHES);
     values.put("materials", MATERIALS);
     values.put("jars", desk.folder().read().jars());
-    return desk.answering("wishes", "plan", values, form.has("glycerol"), () -> answer(form));
+    return desk.answering("wishes", "plan", values, form.has("glycerol"), all -> answer(form, all));
   }
 
-  private Map<String, Object> answer(Fields form) {
+  private void answer(Fields form, Map<String, Object> values) {
     PlanQuestion question = question(form);
     Plan found = found(question);
     List<NamedRecipe> recipes = NamedRecipe.of(found);
-    return Map.of(
-        "asked",
-        asked(form),
-        "remarks",
-        question.assumptions(),
-        "sheets",
-        PlanSheet.of(recipes, question.request()),
-        "cautions",
-        recipes.isEmpty() ? List.of() : Cautions.of(question.request()),
-        "told",
-        found
-            .series()
-            .map(series -> SeriesText.beside(series, PlanQuestion.STRIPS_EACH))
-            .or(() -> found.pieces().map(PiecesText::of))
-            .orElse(List.of()),
-        "nothingFits",
-        recipes.isEmpty() ? nothingFits(found) : List.of());
+    values.put("asked", asked(form));
+    values.put("remarks", question.assumptions());
+    values.put("sheets", PlanSheet.of(recipes, question.request()));
+    if (recipes.isEmpty()) {
+      values.put("nothingFits", nothingFits(found));
+    } else {
+      values.put("cautions", Cautions.of(question.request()));
+    }
+    found.pieces().ifPresent(needed -> values.put("told", PiecesText.of(needed)));
+    found
+        .series()
+        .map(series -> SeriesText.beside(series, PlanQuestion.STRIPS_EACH))
+        .ifPresent(lines -> values.put("told", lines));
   }
 
   private Plan found(PlanQuestion question) {
