@@ -79,12 +79,13 @@ public record NewTrial(
     ObjectValue start =
         base.map(earlier -> again(earlier, change, folder)).orElse(TrialQuestion.NOTHING);
     Optional<TrialQuestion.Base> read =
-        TrialQuestion.over(
-            in,
-            own(start.with("name", name), poured, byS),
-            base.map(TrialQuestion.Base::trial),
-            folder,
-            clock);
+        new WrittenTrial(
+                in,
+                own(start.with("name", name), poured, byS),
+                base.map(TrialQuestion.Base::trial),
+                folder,
+                clock)
+            .read();
     read.ifPresent(whole -> requireBeside(in, whole.trial(), folder));
     return in.finished(
         () ->
@@ -141,7 +142,7 @@ public record NewTrial(
     return byS.isPresent() && !Double.isNaN(byS.getAsDouble())
         ? own.with(
             "wish.ready_after_days",
-            TrialQuestion.number(
+            WrittenTrial.number(
                 "when.by",
                 BigDecimal.valueOf(byS.getAsDouble() / DAY_S).setScale(2, RoundingMode.HALF_UP)))
         : own;

@@ -1,0 +1,325 @@
+package starchfilm.request;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import starchfilm.casting.Casting;
+import starchfilm.casting.ClosedHeat;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.trial.NotRecorded;
+import starchfilm.casting.trial.Trial;
+import starchfilm.files.amount.Dimension;
+import starchfilm.files.amount.Moment;
+import starchfilm.files.amount.MomentParser;
+import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.amount.WeighedSoFar;
+import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ListValue;
+import starchfilm.files.json.Located.NumberValue;
+import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.Located.TextValue;
+import starchfilm.files.json.Located.WordValue;
+import starchfilm.files.notebook.FileWord;
+import starchfilm.files.notebook.JarLevel;
+import starchfilm.files.notebook.TrialField;
+import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.notebook.TypedValue;
+import starchfilm.files.saving.CastingFields;
+import starchfilm.material.air.AirState;
+
+/** Puts what is written of a trial into the fields of its file, and reads what they make then. */
+final class WrittenTrial {
+  /** The unit of every number of a trial file, by its path. */
+  private static final Map<String, String> UNITS =
+      TrialField.TRIAL.all().stream()
+          .filter(field -> !field.unit().isEmpty())
+          .collect(Collectors.toMap(TrialField::path, TrialField::unit));
+
+  /** What a plate that is written says of itself. */
+  private static final String[] ON_PLATE = {
+    "pour.plate.material",
+    "pour.plate.thickness_mm",
+    "pour.plate.diameter_mm",
+    "pour.plate.length_mm",
+    "pour.plate.width_mm",
+    "pour.plate.area_cm2",
+    "pour.plate.shape"
+  };
+
+  private static final Dimension[] WEIGHED_OR_MEASURED = {Dimension.MASS, Dimension.VOLUME};
+
+  /** A stand-in, so that mistakes of a place are found beside others. */
+  private static final DryingPlace ANY =
+      new DryingPlace(new ConstantRoom(new AirState(293.15, 0.5, 0.1)), OptionalDouble.empty());
+
+  private final EntryReader in;
+  private final Optional<Trial> base;
+  private final Path folder;
+  private final Clock clock;
+  private ObjectValue fields;
+
+  /**
+   * A trial that is written.
+   *
+   * @param start its fields before that
+   * @param base the trial that a file says they are, where one does
+   * @param folder where a room log lies, and where a trial without a file would stand
+   */
+  WrittenTrial(EntryReader in, ObjectValue start, Optional<Trial> base, Path folder, Clock clock) {
+    this.in = in;
+    this.fields = start;
+    this.base = base;
+    this.folder = folder;
+    this.clock = clock;
+  }
+
+  /** The trial, and its fields with what was written in them; plate and room are in the trial. */
+  Optional<TrialQuestion.Base> read() {
+    Path beside = base.map(Trial::file).orElse(folder.resolve("as-typed"));
+    Optional<JarLevel> jar =
+        WrittenJar.read(in, beside.resolveSibling(""), "trial.purity", "trial.salt", "jar.origin");
+    jar.ifPresent(this::outOf);
+    starches();
+    JarOrigin.stated(in)
+        .ifPresent(from -> put("recipe.glycerol.origin", text("jar.origin", FileWord.of(from))));
+    amounts();
+    WrittenKitchen.plates(in, "trial.plate").map(WrittenPlates::mean).ifPresent(this::sized);
+    weighed();
+    if (in.hasMistakes()) {
+      place(base.map(trial -> trial.casting().place()).orElse(ANY));
+      return Optional.empty();
+    }
+    Findings findings = new Findings(base.isPresent() ? beside.toString() : "as typed");
+    Optional<Trial> trial = new TrialReader().read(fields, beside, findings);
+    findings.faults().forEach(fault -> in.refuse(sentence(fault, base.isPresent())));
+    jar.ifPresent(
+        level -> {
+          in.remark(level.sentence());
+          trial
+              .flatMap(read -> level.tooLittleFor(read.recipe().glycerol().massKg().value()))
+              .ifPresent(text -> in.remark("It takes " + text + "."));
+        });
+    return trial.flatMap(this::placed).map(placed -> new TrialQuestion.Base(placed, fields));
+  }
+
+  private void put(String path, Located value) {
+    fields = fields.with(path, value);
+  }
+
+  /** A kept jar says itself what is in it. */
+  private void outOf(JarLevel jar) {
+    fields =
+        fields.without(
+            "recipe.glycerol.purity_pct", "recipe.glycerol.salt_pct", "recipe.glycerol.origin");
+    put("recipe.glycerol.jar", text("jar.kept", jar.jar().name()));
+  }
+
+  /** A fault of a value that was typed is named by its option, and such a value has no line. */
+  private static String sentence(Fault fault, boolean inFile) {
+    if (inFile && !fault.field().startsWith("--")) {
+      return fault.sentence();
+    }
+    String place = fault.field().startsWith("--") ? "" : "as typed: ";
+    return place + fault.field() + ": " + inOptions(fault.clause());
+  }
+
+  /** With options for the fields of a file. */
+  private static String inOptions(String text) {
+    String words = text;
+    for (String key : List.of("so far.poured", "trial.plate", "trial.poured-mass", "trial.tare")) {
+      Field field = Field.of(key);
+      words = words.replaceAll("\\b" + Pattern.quote(field.path()) + "\\b", field.name());
+    }
+    return words;
+  }
+
+  private void starches() {
+    in.all("trial.starch", this::starches)
+        .ifPresent(all -> put("recipe.starch", new ListValue(at("trial.starch"), all)));
+  }
+
+  private List<Located> starches(List<String> words) {
+    List<Located> starches = new ArrayList<>();
+    for (WrittenSupplies.Written starch : WrittenSupplies.written(words)) {
+      if (starch.isFlour()) {
+        in.remark(starch.remark());
+      }
+      Place here = new Place("recipe.starch[" + (starches.size() + 1) + "]", 1, 1);
+      ObjectValue portion =
+          new ObjectValue(here, Map.of(), List.of())
+              .with("kind", text("trial.starch", starch.kind().tradeName()));
+      portion = with(portion, "mass_g", starch.mass());
+      portion = with(portion, "inert_pct", starch.inert());
+      starches.add(with(portion, "moisture_pct", starch.moisture()));
+    }
+    return starches;
+  }
+
+  private static ObjectValue with(ObjectValue portion, String field, Optional<String> typed) {
+    String unit = String.valueOf(UNITS.get("recipe.starch." + field));
+    return typed
+        .map(
+            words ->
+                with(portion, field, unit, amount(words, dimensions(field, unit)), "trial.starch"))
+        .orElse(portion);
+  }
+
+  /** Mass and volume for whatever goes into the pot, which is not always weighed. */
+  private static Dimension[] dimensions(String path, String unit) {
+    return path.endsWith("mass_g") ? WEIGHED_OR_MEASURED : new Dimension[] {Dimension.ofUnit(unit)};
+  }
+
+  /** Every amount that stands in one field of the trial. */
+  private void amounts() {
+    if (in.has("trial.wet")) {
+      fields = fields.without("pour.poured_g", "pour.measured_from");
+    }
+    if (in.has("trial.rim")) {
+      fields = fields.without("pour.plate.rim_mm");
+    }
+    if (in.has("trial.poured-mass")) {
+      fields = fields.without("pour.wet_thickness_mm", "pour.measured_from");
+    }
+    for (Field field : Field.group("trial")) {
+      String unit = UNITS.getOrDefault(field.path(), "");
+      if (!unit.isEmpty()) {
+        in.one(field.key(), typed -> amount(typed, dimensions(field.path(), unit)))
+            .ifPresent(amount -> fields = with(fields, field.path(), unit, amount, field.key()));
+      }
+    }
+  }
+
+  /** On the plate that was written; what an empty one weighs stays as it is. */
+  private void sized(WrittenPlates plates) {
+    fields = fields.without(ON_PLATE);
+    if (!in.has("trial.rim")) {
+      fields = fields.without("pour.plate.rim_mm", "pour.plate.rim_height_mm");
+    }
+    if (plates.count() != 1) {
+      put("pour.plates", number("trial.plate", BigDecimal.valueOf(plates.count())));
+    }
+    CastingFields.plate(plates.plate(), 0)
+        .properties()
+        .forEach(one -> put("pour.plate." + one.getKey(), ofPlate(one.getValue())));
+  }
+
+  private static Located ofPlate(JsonNode value) {
+    return value.isNumber()
+        ? number("trial.plate", value.decimalValue())
+        : text("trial.plate", value.asText());
+  }
+
+  private void weighed() {
+    in.requireWhole("so far.film-only", "so far.weighed");
+    Optional<List<Located>> typed =
+        in.all("so far.weighed", words -> words.stream().map(this::weighing).toList());
+    if (typed.isPresent()) {
+      List<Located> all = new ArrayList<>();
+      Located.Member there = fields.members().get("weighings");
+      if (there != null) {
+        all.addAll(
+            there.value() instanceof ListValue list ? list.entries() : List.of(there.value()));
+      }
+      all.addAll(typed.get());
+      put("weighings", new ListValue(at("so far.weighed"), all));
+    }
+  }
+
+  private Located weighing(String typed) {
+    String mass = typed.substring(typed.indexOf('=') + 1);
+    Place here = at("so far.weighed");
+    ObjectValue entry =
+        new ObjectValue(here, Map.of(), List.of())
+            .with("at", new TextValue(here, weighedAt(typed)))
+            .with("mass_g", TypedValue.of(amount(mass, Dimension.MASS), "g", here));
+    return in.has("so far.film-only")
+        ? entry.with("with_plate", new WordValue(here, WordValue.Word.FALSE))
+        : entry;
+  }
+
+  /** Since the pour, or by the clock on the wall, as a file has it. */
+  private String weighedAt(String typed) {
+    String time = typed.substring(0, Math.max(0, typed.indexOf('=')));
+    if (time.matches(".*(?:\\d:|\\d-\\d|day|now).*")
+        && new MomentParser(clock).parse(time) instanceof Moment.ByTheClock at) {
+      return at.time().withSecond(0).withNano(0).toString();
+    }
+    double minutes = WeighedSoFar.parse(typed).timeS() / 60;
+    return "+" + BigDecimal.valueOf(minutes).toPlainString() + "min";
+  }
+
+  private Optional<WrittenPlace> place(DryingPlace before) {
+    return WrittenPlace.read(in, Optional.of(before), folder, clock);
+  }
+
+  /** The trial in the room that was written, if any was. */
+  private Optional<Trial> placed(Trial trial) {
+    Casting casting = trial.casting();
+    if (WrittenPlace.isAnyWritten(in)) {
+      Optional<WrittenPlace> place = place(casting.place());
+      if (place.isEmpty()) {
+        return Optional.empty();
+      }
+      casting = casting.with(place.get().place());
+      ClosedHeat.of(trial.recipe().glycerol(), casting.place())
+          .ifPresent(
+              closed ->
+                  in.refuse(
+                      WrittenPlace.ROOM,
+                      "%s given, allowed %s; %s"
+                          .formatted(closed, ClosedHeat.allowed(), ClosedHeat.mend())));
+    }
+    List<NotRecorded> notRecorded =
+        trial.notRecorded().stream()
+            .filter(gap -> !Unwritten.isWritten(in, gap.field()))
+            .map(gap -> base.isPresent() ? gap : Unwritten.asTyped(in, gap))
+            .toList();
+    return Optional.of(trial.cast(casting, notRecorded));
+  }
+
+  static Located number(String key, BigDecimal value) {
+    return new NumberValue(at(key), value.toPlainString(), value.doubleValue());
+  }
+
+  /** What was measured by volume goes into the field of the volume. */
+  private static ObjectValue with(
+      ObjectValue trial, String path, String unit, TypedAmount amount, String key) {
+    Place place = at(key);
+    if (!path.endsWith("mass_g")) {
+      return trial.with(path, TypedValue.of(amount, unit, place));
+    }
+    String volume = path.replace("mass_g", "volume_ml");
+    return amount.is(Dimension.VOLUME)
+        ? trial.without(path).with(volume, TypedValue.of(amount, "ml", place))
+        : trial.without(volume).with(path, TypedValue.of(amount, unit, place));
+  }
+
+  /** An amount, which must have a unit of its own. */
+  private static TypedAmount amount(String typed, Dimension... dimensions) {
+    return TypedAmount.read(
+        typed,
+        dimensions.length == 1 ? dimensions[0].allowed() : Quantities.MASS_OR_VOLUME,
+        List.of(dimensions));
+  }
+
+  static Located text(String key, String text) {
+    return new TextValue(at(key), text);
+  }
+
+  /** A value that was typed stands where a fault of it is named: at its option. */
+  private static Place at(String key) {
+    return new Place(Field.of(key).name(), 1, 1);
+  }
+}
