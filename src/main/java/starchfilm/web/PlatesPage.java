@@ -129,6 +129,9 @@ record PlatesPage(PageContext desk) {
     Map<String, Object> values = new HashMap<>();
     values.put("cards", cards);
     values.put("planned", planned);
+    // After the last plate there is no next field: the view stays on what was noted.
+    values.put(
+        "goesOn", cards.stream().flatMap(card -> card.entries().stream()).anyMatch(Entry::focus));
     FlashMessages.Said said = desk.said().in(request.query());
     boolean atCard = cards.stream().anyMatch(card -> card.said().equals(said));
     values.put("said", atCard ? FlashMessages.Said.NOTHING : said);

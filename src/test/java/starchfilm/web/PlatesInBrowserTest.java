@@ -51,6 +51,8 @@ class PlatesInBrowserTest {
       if (plate < 8) {
         Window.await(window::focused, "Plate " + (plate + 1) + " weighs");
       }
+      window.awaitGone(".due > [role=status]");
+      assertThat(window.seesFocus()).as("focus in view after plate %d", plate).isTrue();
     }
     assertThat(Files.readString(file).split("mass_g", -1)).hasSize(8 + 4);
   }

@@ -59,6 +59,7 @@ class TodayPageTest {
 
     assertThat(Files.readString(file)).containsPattern("\"plate\" *: *2");
     assertThat(site.getMade(back).body()).contains("Noted: plate 2 weighed 691 g");
+    assertThat(site.getMade(back).body()).containsPattern("tabindex=\"-1\" autofocus");
     assertThat(site.get("/today/all").body())
         .contains("On the shelf, plate 1")
         .contains("On the shelf, plate 2");

@@ -275,6 +275,14 @@ final class Window {
             """));
   }
 
+  /** Whether what has the focus is on the screen. */
+  boolean seesFocus() {
+    return (boolean)
+        driver.executeScript(
+            "const at = document.activeElement.getBoundingClientRect();"
+                + "return at.bottom > 0 && at.top < innerHeight;");
+  }
+
   /** What is asked of any page. */
   PageChecks checks() {
     return checks;
