@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Acid and lye by the drop against the worked examples of general chemistry texts (recalled; the
@@ -82,6 +83,33 @@ class PhAdjustmentPublishedTest {
     assertThat(Reagent.HYDROCHLORIC.massShare(2870)).isCloseTo(0.100, within(0.001));
     assertThat(Reagent.SULFURIC.massShare(1087)).isCloseTo(0.100, within(0.001));
     assertThat(Reagent.SODIUM_HYDROXIDE.massShare(2772)).isCloseTo(0.100, within(0.001));
+  }
+
+  /**
+   * A drop of 0.05 mL of 1 mol/L too much in 0.2 L is 0.25 mmol/L, pH 3.60; of 0.1 mol/L, pH 4.60.
+   */
+  @Test
+  void oneDropTooMuchGoesFarAndATenthAsStrongLessFar() {
+    PhAdjustment step = PhAdjustment.to(bath(0.2e-3, 9), 7, Reagent.HYDROCHLORIC, 1000);
+
+    assertThat(step.phOneDropOver()).isCloseTo(3.60, within(0.005));
+    assertThat(step.phOneDropOverTenthStrength()).isCloseTo(4.60, within(0.005));
+  }
+
+  /**
+   * 4.00 g of pellets of 98 % sodium hydroxide, 40.00 g/mol: 98.0 mmol; sulfuric acid of 98.08
+   * g/mol brings two protons a mole.
+   */
+  @Test
+  void weighedReagentBringsItsCharge() {
+    assertThat(weighed(Reagent.SODIUM_HYDROXIDE, 0.98)).isCloseTo(0.0980, within(1e-4));
+    assertThat(weighed(Reagent.SULFURIC, 1)).isCloseTo(2 * 4 / 98.08, within(1e-4));
+  }
+
+  private static double weighed(Reagent reagent, double strength) {
+    return Dose.weighed(reagent, Estimate.exact(0.004), Estimate.exact(strength))
+        .chargeMol()
+        .value();
   }
 
   private static PhAdjustment.Bath bath(double volumeM3, double ph) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import starchfilm.numerics.evidence.Estimate;
 
 /** The charge balance closes, and what cannot be reached is refused. */
 class PhAdjustmentTest {
@@ -83,5 +84,44 @@ class PhAdjustmentTest {
     PhAdjustment.Bath bath = new PhAdjustment.Bath(1e-3, 9, 0);
     assertThrows(
         IllegalArgumentException.class, () -> PhAdjustment.to(bath, 6, Reagent.HYDROCHLORIC, 0));
+  }
+
+  @Test
+  void takesTheEndsAndRefusesToGoNowhere() {
+    PhAdjustment.Bath lye = new PhAdjustment.Bath(1e-3, 14, 0);
+    assertThat(PhAdjustment.to(lye, 7, Reagent.HYDROCHLORIC, 100).millilitres()).isPositive();
+    assertThat(new PhAdjustment.Bath(1e-3, 0, 0).ph()).isZero();
+    assertThrows(
+        IllegalArgumentException.class, () -> PhAdjustment.to(lye, 14, Reagent.HYDROCHLORIC, 100));
+    PhAdjustment.Bath acid = new PhAdjustment.Bath(1e-3, 3, 0);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> PhAdjustment.to(acid, 3, Reagent.SODIUM_HYDROXIDE, 100));
+  }
+
+  @Test
+  void strengthOfADoseIsAShare() {
+    Estimate grams = Estimate.exact(0.005);
+    assertThat(Dose.weighed(Reagent.CITRIC, grams, Estimate.exact(1)).chargeMol().value())
+        .isPositive();
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () -> Dose.weighed(Reagent.CITRIC, grams, Estimate.exact(1.2))))
+        .hasMessageContaining("120.0 %");
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Dose.weighed(Reagent.CITRIC, grams, Estimate.exact(0)));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Dose(Reagent.CITRIC, Estimate.exact(-1)));
+  }
+
+  /** The two bases that serve as catalyst; potassium's pellets hold more water. */
+  @Test
+  void lyesAreTheStrongBases() {
+    assertThat(Reagent.lyes())
+        .containsExactly(Reagent.SODIUM_HYDROXIDE, Reagent.POTASSIUM_HYDROXIDE);
+    assertThat(Reagent.SODIUM_HYDROXIDE.solidPurity()).isEqualTo(Estimate.between(0.95, 0.99));
+    assertThat(Reagent.POTASSIUM_HYDROXIDE.solidPurity()).isEqualTo(Estimate.between(0.85, 0.92));
   }
 }
