@@ -24,8 +24,9 @@ record LogReading(
 
   /** A number with point or comma, its unit perhaps behind it. */
   static OptionalDouble number(String cell) {
-    String bare = UNIT.matcher(cell).replaceFirst("").strip();
-    return NUMBER.matcher(bare).matches()
+    boolean isBare = NUMBER.matcher(cell).matches();
+    String bare = isBare ? cell : UNIT.matcher(cell).replaceFirst("").strip();
+    return isBare || NUMBER.matcher(bare).matches()
         ? OptionalDouble.of(Double.parseDouble(bare.replace(',', '.')))
         : OptionalDouble.empty();
   }

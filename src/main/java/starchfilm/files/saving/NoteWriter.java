@@ -99,10 +99,11 @@ public final class NoteWriter {
       TrialReader reader = new TrialReader();
       Optional<Trial> was = reader.read(text, file, old);
       Findings now = new Findings(shown);
-      String after = reader.readsAsTrial(text) ? note.in(text) : text;
+      boolean isTrial = reader.readsAsTrial(text);
+      String after = isTrial ? note.in(text) : text;
       Optional<Trial> is = reader.read(after, file, now);
       List<Fault> fresh = newFaults(old, now);
-      if (!fresh.isEmpty() || !reader.readsAsTrial(text)) {
+      if (!fresh.isEmpty() || !isTrial) {
         throw new NotWrittenException(fresh.isEmpty() ? old.faults() : fresh);
       }
       if (was.isPresent()) {
