@@ -123,10 +123,10 @@ record ComparedRows(List<TrialForecast> trials) {
   /** How often each verdict was given, in the order they were first given. */
   private static String weighings(TrialForecast forecast) {
     Map<String, Long> counts =
-        Happened.of(forecast).weighings().stream()
+        Weighings.of(forecast).stream()
             .collect(
                 Collectors.groupingBy(
-                    Happened.Weighed::verdict, LinkedHashMap::new, Collectors.counting()));
+                    Weighings.Weighed::verdict, LinkedHashMap::new, Collectors.counting()));
     return counts.entrySet().stream()
         .map(verdict -> verdict.getValue() + " " + verdict.getKey())
         .collect(Collectors.joining(", "));

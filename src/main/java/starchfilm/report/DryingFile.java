@@ -2,6 +2,8 @@ package starchfilm.report;
 
 import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.HOUR_S;
+import static starchfilm.report.words.ReaderUnit.MICROMETRE;
+import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -19,6 +21,7 @@ import starchfilm.casting.Spot;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
+import starchfilm.drying.SpotForecast;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.film.FilmForecast;
@@ -100,14 +103,13 @@ public final class DryingFile {
             : trial.drying().equilibriumMoisture());
     ObjectNode spots = root.putObject("spots");
     for (Spot spot : Spot.values()) {
+      SpotForecast at = trial.drying().at(spot);
       ObjectNode one = spots.putObject(spot.name().toLowerCase(Locale.ROOT));
-      one.put("wet_thickness_mm", JsonText.rounded(1e3 * trial.drying().at(spot).wetThicknessM()));
-      one.put("dry_thickness_um", JsonText.rounded(1e6 * trial.drying().at(spot).dryThicknessM()));
+      one.put("wet_thickness_mm", JsonText.rounded(MILLIMETRE.of(at.wetThicknessM())));
+      one.put("dry_thickness_um", JsonText.rounded(MICROMETRE.of(at.dryThicknessM())));
       for (Milestone milestone : Milestone.values()) {
-        milestone(
-            trial,
-            trial.drying().at(spot).at(milestone),
-            one.putObject(milestone.name().toLowerCase(Locale.ROOT)));
+        String key = milestone.name().toLowerCase(Locale.ROOT);
+        milestone(trial, at.at(milestone), one.putObject(key));
       }
     }
     film(trial.film(), root.putObject("film"));
@@ -150,17 +152,15 @@ public final class DryingFile {
   }
 
   private static void risk(PlateRisks risks, ObjectNode node) {
-    ObjectNode crack = node.putObject("crack");
-    crack.put("level", FileWord.of(risks.crack().level()));
-    crack.put(
-        "critical_dry_thickness_um",
-        JsonText.rounded(
-            1e6 * Math.min(CrackRisk.THICKEST_TOLD_M, risks.crack().criticalDryThicknessM())));
-    crack.put(
-        "critical_dry_thickness_is_more",
-        risks.crack().criticalDryThicknessM() > CrackRisk.THICKEST_TOLD_M);
-    node.put("curl", FileWord.of(risks.curl().level()));
-    node.put("mould", FileWord.of(risks.mould().level()));
+    double criticalM = risks.crack().criticalDryThicknessM();
+    node.putObject("crack")
+        .put("level", FileWord.of(risks.crack().level()))
+        .put(
+            "critical_dry_thickness_um",
+            JsonText.rounded(MICROMETRE.of(Math.min(CrackRisk.THICKEST_TOLD_M, criticalM))))
+        .put("critical_dry_thickness_is_more", criticalM > CrackRisk.THICKEST_TOLD_M);
+    node.put("curl", FileWord.of(risks.curl().level()))
+        .put("mould", FileWord.of(risks.mould().level()));
   }
 
   private static void milestone(TrialForecast trial, MilestoneForecast forecast, ObjectNode node) {

@@ -14,7 +14,7 @@ final class FailedFilm {
   private FailedFilm() {}
 
   /** What to do. */
-  static String todo(ObservedFault fault, TrialForecast trial) {
+  public static String todo(ObservedFault fault, TrialForecast trial) {
     return switch (fault.kind()) {
       case CRACKED, BROKE_APART, BRITTLE, UNEVEN, LUMPS, BUBBLES, CLOUDY -> cookAgain(trial);
       case CURLED, SHRANK ->
@@ -27,7 +27,8 @@ final class FailedFilm {
           "Keep drying it in drier air, between sheets of baking paper. If it"
               + " still sticks, it has too much glycerol: cook it again with more starch.";
       case STUCK ->
-          "Lay a wet cloth on it for an hour, then peel it while it is limp; scrape off what tears.";
+          "Lay a wet cloth on it for an hour, then peel it while it is limp; scrape off what"
+              + " tears.";
       case MOULD, SCORCHED ->
           "Bag it and throw it away; cooking it again removes neither mould nor scorch marks.";
     };

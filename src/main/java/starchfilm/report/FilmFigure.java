@@ -25,47 +25,26 @@ import starchfilm.report.words.ReaderUnit;
  */
 enum FilmFigure {
   /** Thickness. */
-  THICKNESS(
-      FilmProperty.DRY_THICKNESS,
-      "thickness",
-      MICROMETRE,
-      Scale.logarithmic(5, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
+  THICKNESS(FilmProperty.DRY_THICKNESS, "thickness", MICROMETRE, Strip.logarithmic(5, 1_000)),
   /** Tensile strength. */
   STRENGTH(
-      FilmProperty.TENSILE_STRENGTH,
-      "tensile strength",
-      MEGAPASCAL,
-      Scale.logarithmic(0.1, 200, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
+      FilmProperty.TENSILE_STRENGTH, "tensile strength", MEGAPASCAL, Strip.logarithmic(0.1, 200)),
   /** Elongation at break. */
-  ELONGATION(
-      FilmProperty.ELONGATION,
-      "elongation at break",
-      PERCENT,
-      Scale.logarithmic(0.5, 500, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
+  ELONGATION(FilmProperty.ELONGATION, "elongation at break", PERCENT, Strip.logarithmic(0.5, 500)),
   /** Young's modulus. */
   STIFFNESS(
-      FilmProperty.YOUNGS_MODULUS,
-      "stiffness (modulus)",
-      MEGAPASCAL,
-      Scale.logarithmic(1, 10_000, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
+      FilmProperty.YOUNGS_MODULUS, "stiffness (modulus)", MEGAPASCAL, Strip.logarithmic(1, 10_000)),
   /** Equilibrium moisture, per dry solids. */
-  MOISTURE(
-      FilmProperty.EQUILIBRIUM_MOISTURE,
-      "moisture in use",
-      PERCENT,
-      Scale.linear(0, 60, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
+  MOISTURE(FilmProperty.EQUILIBRIUM_MOISTURE, "moisture in use", PERCENT, Strip.linear(0, 60)),
   /** Glass transition. */
   GLASS_TRANSITION(
-      FilmProperty.GLASS_TRANSITION,
-      "glass transition",
-      CELSIUS,
-      Scale.linear(-100, 150, Strip.FIRST_PLACE, Strip.LAST_PLACE)),
+      FilmProperty.GLASS_TRANSITION, "glass transition", CELSIUS, Strip.linear(-100, 150)),
   /** Water-vapour permeability. */
   PERMEABILITY(
       FilmProperty.VAPOUR_PERMEABILITY,
       "water-vapour permeability towards dry air",
       ReaderUnit.PERMEABILITY,
-      Scale.logarithmic(1, 1_000, Strip.FIRST_PLACE, Strip.LAST_PLACE));
+      Strip.logarithmic(1, 1_000));
 
   private final FilmProperty property;
   private final String label;
@@ -113,8 +92,13 @@ enum FilmFigure {
    * @param symbol what follows the number, such as {@code " MPa"}
    * @return such as {@code 12 MPa}, or {@code not stated}
    */
-  String middle(FilmForecast forecast, String symbol) {
+  public String middle(FilmForecast forecast, String symbol) {
     return stated(forecast) ? unit.two(of(forecast).middle()) + symbol : "not stated";
+  }
+
+  /** Its middle with its unit, or that it is not stated. */
+  public String shown(FilmForecast forecast) {
+    return middle(forecast, " " + unit.symbol());
   }
 
   /**
@@ -122,7 +106,7 @@ enum FilmFigure {
    *
    * @return the range, or why the figure is not stated
    */
-  String range(FilmForecast forecast) {
+  public String range(FilmForecast forecast) {
     return withheld(forecast).orElseGet(() -> unit.range(of(forecast)));
   }
 
@@ -141,7 +125,7 @@ enum FilmFigure {
    * @param ticks how many labelled lines there is room for; 0 for none
    * @return range and median, and the mean of what was measured
    */
-  Strip strip(TrialForecast trial, int ticks) {
+  public Strip strip(TrialForecast trial, int ticks) {
     List<Lane.Marked> marked = new ArrayList<>();
     if (stated(trial.film())) {
       marked.add(new Lane.Marked("film", unit.of(of(trial.film()))));

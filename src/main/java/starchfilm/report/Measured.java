@@ -30,7 +30,7 @@ record Measured(FilmFigure property, double mean, String values, String expected
    *
    * @return thickness, strength and elongation, as far as they were measured
    */
-  static List<Measured> of(TrialForecast forecast) {
+  public static List<Measured> of(TrialForecast forecast) {
     Trial trial = forecast.trial();
     List<Measured> measured = new ArrayList<>();
     for (FilmFigure property : PROPERTIES) {
@@ -45,7 +45,7 @@ record Measured(FilmFigure property, double mean, String values, String expected
    *
    * @return a sentence a property that was measured of more than one plate
    */
-  static List<String> betweenPlates(Trial trial) {
+  public static List<String> betweenPlates(Trial trial) {
     List<String> sentences = new ArrayList<>();
     for (FilmFigure property : PROPERTIES) {
       String unit = " " + property.unit().symbol();

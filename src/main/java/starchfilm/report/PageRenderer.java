@@ -32,8 +32,8 @@ public final class PageRenderer {
           Anchor.class,
           Cautions.class,
           DryingFigure.class,
+          FailedFilm.class,
           FilmTable.class,
-          Happened.class,
           Headline.class,
           LearntBlock.class,
           LeverTable.class,
@@ -46,7 +46,8 @@ public final class PageRenderer {
           RiskTable.class,
           Spans.class,
           TrialView.class,
-          WeighOut.class);
+          WeighOut.class,
+          Weighings.class);
 
   private final TemplateEngine engine = new TemplateEngine();
 

@@ -105,7 +105,7 @@ record PourFigure(
   }
 
   /** How much to pour on each of so many plates. */
-  static String sentence(TrialForecast trial, int plates) {
+  public static String sentence(TrialForecast trial, int plates) {
     double filmKg = trial.drySolidsKgPerPlate() * (1 + trial.drying().equilibriumMoisture());
     return "Pour %s g of paste on %s; %s of film remain%s."
         .formatted(

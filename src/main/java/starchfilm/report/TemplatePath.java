@@ -1,7 +1,10 @@
 package starchfilm.report;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.thymeleaf.exceptions.TemplateProcessingException;
@@ -32,92 +35,69 @@ record TemplatePath(String head, List<Step> steps) {
    * @return the path
    */
   static TemplatePath of(String expression) {
-    Reader reader = new Reader(expression);
-    TemplatePath path = reader.path();
-    if (!reader.token.isEmpty()) {
-      throw reader.fault();
+    Deque<String> tokens = new ArrayDeque<>();
+    Matcher matcher = TOKEN.matcher(expression);
+    int end = 0;
+    while (matcher.find() && matcher.start() == end) {
+      tokens.add(matcher.group(1));
+      end = matcher.end();
     }
-    return path;
+    try {
+      TemplatePath path = path(tokens);
+      if (tokens.isEmpty() && end == expression.length()) {
+        return path;
+      }
+    } catch (NoSuchElementException none) {
+      // It ends too early, or has another word or sign where a path goes on.
+    }
+    throw new TemplateProcessingException(
+        "\"" + expression + "\" is no path; operators go outside the braces: ${a} == 'b'");
   }
 
-  private static final class Reader {
-    private final String expression;
-    private final Matcher tokens;
-
-    /** The one to be read next; empty at the end. */
-    private String token = "";
-
-    private Reader(String expression) {
-      this.expression = expression;
-      tokens = TOKEN.matcher(expression);
-      next();
-    }
-
-    private TemplatePath path() {
-      String head = name();
-      List<Step> steps = new ArrayList<>();
-      while (token.equals(".") || token.equals("[")) {
-        if (next().equals("[")) {
-          steps.add(new Step("get", List.of(argument())));
-          skip("]");
-        } else {
-          steps.add(new Step(name(), token.equals("(") ? arguments() : List.of()));
-        }
-      }
-      return new TemplatePath(head, List.copyOf(steps));
-    }
-
-    private List<Object> arguments() {
-      List<Object> arguments = new ArrayList<>();
-      skip("(");
-      while (!token.equals(")")) {
-        arguments.add(argument());
-        if (!token.equals(")")) {
-          skip(",");
-        }
-      }
-      skip(")");
-      return List.copyOf(arguments);
-    }
-
-    private Object argument() {
-      if (token.startsWith("'")) {
-        String text = next();
-        return text.substring(1, text.length() - 1);
-      }
-      return token.matches("[0-9]+") ? (Object) Integer.valueOf(next()) : path();
-    }
-
-    private String name() {
-      if (!token.matches("#?[A-Za-z].*")) {
-        throw fault();
-      }
-      return next();
-    }
-
-    private void skip(String expected) {
-      if (!next().equals(expected)) {
-        throw fault();
+  private static TemplatePath path(Deque<String> tokens) {
+    String head = taken(tokens, "#?[A-Za-z].*");
+    List<Step> steps = new ArrayList<>();
+    while (isNext(tokens, "[.\\[]")) {
+      if (tokens.pop().equals("[")) {
+        steps.add(new Step("get", List.of(argument(tokens))));
+        taken(tokens, "]");
+      } else {
+        String name = taken(tokens, "#?[A-Za-z].*");
+        steps.add(new Step(name, isNext(tokens, "\\(") ? arguments(tokens) : List.of()));
       }
     }
+    return new TemplatePath(head, List.copyOf(steps));
+  }
 
-    /** Goes on to the next token, and returns the one it was at. */
-    private String next() {
-      String read = token;
-      boolean more = tokens.lookingAt();
-      if (!more && tokens.regionStart() < expression.length()) {
-        throw fault();
+  private static List<Object> arguments(Deque<String> tokens) {
+    List<Object> arguments = new ArrayList<>();
+    taken(tokens, "\\(");
+    while (!isNext(tokens, "\\)")) {
+      arguments.add(argument(tokens));
+      if (!isNext(tokens, "\\)")) {
+        taken(tokens, ",");
       }
-      token = more ? tokens.group(1) : "";
-      if (more) {
-        tokens.region(tokens.end(), expression.length());
-      }
-      return read;
     }
+    taken(tokens, "\\)");
+    return List.copyOf(arguments);
+  }
 
-    private TemplateProcessingException fault() {
-      return new TemplateProcessingException(
-          "\"" + expression + "\" is no path; operators go outside the braces: ${a} == 'b'");
+  private static Object argument(Deque<String> tokens) {
+    if (isNext(tokens, "'.*")) {
+      String text = tokens.pop();
+      return text.substring(1, text.length() - 1);
     }
+    return isNext(tokens, "[0-9]+") ? (Object) Integer.valueOf(tokens.pop()) : path(tokens);
+  }
+
+  private static boolean isNext(Deque<String> tokens, String kind) {
+    return !tokens.isEmpty() && tokens.getFirst().matches(kind);
+  }
+
+  private static String taken(Deque<String> tokens, String kind) {
+    if (!isNext(tokens, kind)) {
+      throw new NoSuchElementException(kind);
+    }
+    return tokens.pop();
   }
 }

@@ -54,25 +54,4 @@ public final class TrialSheet {
   public static Optional<byte[]> smallPhoto(Path photo) {
     return PhotoFrame.of(photo).jpeg();
   }
-
-  /**
-   * What the last weighing of a plate said.
-   *
-   * @param forecast the trial
-   * @return a sentence; empty where nothing was weighed
-   */
-  public static String lastWeighed(TrialForecast forecast) {
-    return Happened.lastWeighed(forecast);
-  }
-
-  /**
-   * How a trial's paste is poured.
-   *
-   * @param forecast the trial
-   * @param plates plates poured, from one potful or several
-   * @return a sentence
-   */
-  public static String pour(TrialForecast forecast, int plates) {
-    return PourFigure.sentence(forecast, plates);
-  }
 }

@@ -117,7 +117,7 @@ record PlanPage(PageContext desk) {
       Cooked cooked = cooked(base, moved, base.trial().name());
       TrialAnalysis analysis = desk.bench().sketch(cooked.trials().get(0));
       values.putAll(TrialSheet.sketch(analysis, unmoved(base), moved.byDays()));
-      values.put("pour", TrialSheet.pour(analysis.forecast(), moved.plates()));
+      values.put("pouredPlates", moved.plates());
       values.put(
           "pots", SharedPotfuls.of(moved.potL() * M3_PER_LITRE, cooked.shares(), cooked.trials()));
       values.put("kept", cooked.shares().get(0).plates());

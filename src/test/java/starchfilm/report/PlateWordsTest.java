@@ -14,6 +14,7 @@ import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.report.words.PlainWords;
 
 /**
  * What is said of a plate under way: milestones, the scale's test, cracks, curling, failed film.
@@ -56,8 +57,14 @@ class PlateWordsTest {
   void aFailedFilmIsCookedAgainOrThrownAway() {
     String said =
         garden()
-            .flatMap(trial -> Happened.of(trial).faults().stream())
-            .map(seen -> seen.what() + ": " + seen.todo())
+            .flatMap(
+                trial ->
+                    trial.seen().faults().stream()
+                        .map(
+                            fault ->
+                                PlainWords.word(fault.kind())
+                                    + ": "
+                                    + FailedFilm.todo(fault, trial)))
             .reduce("", (all, one) -> all + "\n" + one);
 
     assertThat(said)

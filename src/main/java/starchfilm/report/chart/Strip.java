@@ -20,6 +20,26 @@ public record Strip(
   public static final double LAST_PLACE = 97;
 
   /**
+   * The scale of a strip.
+   *
+   * @param from the value at its beginning
+   * @param to the value at its end
+   */
+  public static Scale linear(double from, double to) {
+    return Scale.linear(from, to, FIRST_PLACE, LAST_PLACE);
+  }
+
+  /**
+   * The scale of a strip with equal lengths for equal ratios.
+   *
+   * @param from the value at its beginning, above 0
+   * @param to the value at its end, above 0
+   */
+  public static Scale logarithmic(double from, double to) {
+    return Scale.logarithmic(from, to, FIRST_PLACE, LAST_PLACE);
+  }
+
+  /**
    * A thing one knows.
    *
    * @param at its place

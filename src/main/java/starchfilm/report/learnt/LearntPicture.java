@@ -34,8 +34,7 @@ public record LearntPicture(
     List<Row> films,
     List<String> unknown) {
   /** Equal lengths are equal ratios, so that half and double are as far from the textbook. */
-  private static final Scale SCALE =
-      Scale.logarithmic(0.25, 4, Strip.FIRST_PLACE, Strip.LAST_PLACE);
+  private static final Scale SCALE = Strip.logarithmic(0.25, 4);
 
   private static final double[] TICKS = {0.25, 0.5, 1, 2, 4};
 
@@ -82,16 +81,13 @@ public record LearntPicture(
   private static List<String> sentences(Learnt learnt) {
     List<String> sentences = new ArrayList<>();
     List<RoomLearnt> rooms = learnt.rooms();
+    String more =
+        rooms.size() > 2 ? "; " + Plural.of(rooms.size() - 2, "more room") + " below" : "";
     rooms.stream()
         .limit(2)
-        .map(room -> PlainWords.capital(room.sentence()))
-        .reduce((a, b) -> a + "; " + b.replaceFirst("^Your", "your"))
-        .map(
-            told ->
-                rooms.size() > 2
-                    ? told + "; " + Plural.of(rooms.size() - 2, "more room") + " below"
-                    : told)
-        .ifPresent(told -> sentences.add(told + "."));
+        .map(RoomLearnt::sentence)
+        .reduce((first, second) -> first + "; " + second)
+        .ifPresent(told -> sentences.add(PlainWords.sentence(told + more)));
     int plates = rooms.stream().mapToInt(RoomLearnt::plates).sum();
     int weighings = rooms.stream().mapToInt(RoomLearnt::weighings).sum();
     if (plates > 0) {
@@ -119,9 +115,8 @@ public record LearntPicture(
             .orElse(1);
     return ratio < 1.2
         ? ""
-        : "; they make the textbook\u2019s range for the air over the plates up to "
-            + Figures.two(ratio)
-            + " times narrower";
+        : "; they make the textbook\u2019s range for the air over the plates up to %s times narrower"
+            .formatted(Figures.two(ratio));
   }
 
   private static Row room(RoomLearnt room) {

@@ -6,15 +6,11 @@ import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.MINUTE_S;
 import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
-import static starchfilm.report.words.ReaderUnit.MEGAPASCAL;
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.Use;
 import starchfilm.files.saving.CastingFields;
@@ -23,9 +19,7 @@ import starchfilm.numerics.evidence.Estimate;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Potful;
-import starchfilm.planning.Wish;
-import starchfilm.report.words.Figures;
-import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PlanWords;
 
 /**
  * A planned recipe as a trial file, ready to take notes: the first potful and the plates it is
@@ -68,7 +62,7 @@ public final class PlannedTrial {
     put(film, "air_C", use.temperatureK() - ZERO_CELSIUS_K);
     put(film, "after_days", use.ageS() / DAY_S);
     ObjectNode wish = trial.putObject("wish");
-    wish.put("film", wish(request.wish()));
+    wish.put("film", PlanWords.wish(request.wish()));
     request.byS().ifPresent(byS -> put(wish, "ready_after_days", byS / DAY_S));
     ArrayNode remarks = trial.putArray("remarks");
     remarks.add(
@@ -77,20 +71,6 @@ public final class PlannedTrial {
       remarks.add(named.remark());
     }
     return TrialTree.text(trial);
-  }
-
-  private static String wish(Wish wish) {
-    List<String> words = new ArrayList<>();
-    wish.feel().ifPresent(feel -> words.add(PlainWords.word(feel)));
-    wish.strengthPa()
-        .ifPresent(pa -> words.add("at least " + Figures.noted(MEGAPASCAL.of(pa)) + " MPa"));
-    wish.elongation()
-        .ifPresent(
-            ratio ->
-                words.add(
-                    "stretches by at least " + Figures.noted(PERCENT_PER_UNIT * ratio) + " %"));
-    wish.dryThicknessM().ifPresent(m -> words.add(Figures.noted(MILLIMETRE.of(m)) + " mm dry"));
-    return String.join(", ", words);
   }
 
   private static ObjectNode pour(PlannedRecipe recipe, Potful potful) {

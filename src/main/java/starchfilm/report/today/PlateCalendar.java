@@ -58,7 +58,7 @@ final class PlateCalendar {
     double untilS = lastS > 2 * enough && enough > 0 ? enough : Math.max(firstS, lastS);
     double most = Math.min(LONGEST_DAYS, Math.max(SHORTEST_DAYS, 1.05 * untilS / DAY_S));
     this.days = (int) Math.ceil(most);
-    this.scale = Scale.linear(0, days * DAY_S, Strip.FIRST_PLACE, Strip.LAST_PLACE);
+    this.scale = Strip.linear(0, days * DAY_S);
   }
 
   static CalendarChart of(Today today) {

@@ -20,7 +20,7 @@ import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
-import starchfilm.report.TrialSheet;
+import starchfilm.report.Weighings;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.SectionFigure;
@@ -341,7 +341,7 @@ public final class PlateNow {
 
   /** What the last weighing said; empty where nothing was weighed. */
   public String lastWeighed() {
-    return TrialSheet.lastWeighed(forecast);
+    return Weighings.lastWeighed(forecast);
   }
 
   /** What is odd about its weighings, each with the question to answer. */

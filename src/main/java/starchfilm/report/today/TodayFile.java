@@ -3,13 +3,14 @@ package starchfilm.report.today;
 import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
@@ -127,26 +128,19 @@ public final class TodayFile {
     StringBuilder text = new StringBuilder(String.join(",", COLUMNS)).append('\n');
     for (Standing standing : today.standings()) {
       ObjectNode plate = plate(standing, name);
-      text.append(
-              COLUMNS.stream()
-                  .map(column -> quoted(cell(plate, column)))
-                  .collect(Collectors.joining(",")))
-          .append('\n');
+      Object[] cells = COLUMNS.stream().map(column -> cell(plate, column)).toArray();
+      text.append(CSVFormat.DEFAULT.format(cells)).append('\n');
     }
     return text.toString();
   }
 
+  /** A formula is not to run in a spreadsheet. */
   private static String cell(ObjectNode plate, String column) {
-    if (column.equals("plates")) {
-      return plate.get(column).toString().replaceAll("[\\[\\]]", "").replace(',', ' ');
-    }
-    var value = plate.get(column);
-    return value.isNull() ? "" : (value.isObject() ? value.get("middle") : value).asText();
-  }
-
-  /** Quoted where a table needs it (RFC 4180); a formula is not to run in a spreadsheet. */
-  private static String quoted(String cell) {
-    String plain = cell.matches("[=+@\\t-].*") ? "'" + cell : cell;
-    return plain.matches("(?s).*[\",\n\r].*") ? '"' + plain.replace("\"", "\"\"") + '"' : plain;
+    JsonNode value = plate.get(column);
+    String cell =
+        column.equals("plates")
+            ? value.toString().replaceAll("[\\[\\]]", "").replace(',', ' ')
+            : value.isNull() ? "" : (value.isObject() ? value.get("middle") : value).asText();
+    return cell.matches("[=+@\\t-].*") ? "'" + cell : cell;
   }
 }

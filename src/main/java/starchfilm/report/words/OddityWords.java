@@ -6,7 +6,6 @@ import static starchfilm.report.words.ReaderUnit.MICROMETRE;
 import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
 import static starchfilm.report.words.ReaderUnit.PERCENT;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.casting.Casting;
@@ -132,21 +131,10 @@ public final class OddityWords {
   }
 
   private static String amounts(Recipe recipe) {
-    List<String> parts = new ArrayList<>();
-    recipe
-        .starches()
-        .forEach(portion -> parts.add(grams(portion.massKg().value()) + " " + portion.powder()));
-    add(parts, recipe.waterKg().value(), "water");
-    add(parts, recipe.glycerol().massKg().value(), "glycerol");
-    add(parts, recipe.vinegar().massKg().value(), "vinegar");
-    recipe.others().forEach((name, kg) -> add(parts, kg.value(), name));
-    return PlainWords.list(parts);
-  }
-
-  private static void add(List<String> parts, double kg, String name) {
-    if (kg > 0) {
-      parts.add(grams(kg) + " " + name);
-    }
+    return PlainWords.list(
+        PotLine.of(recipe, kg -> grams(kg.value())).stream()
+            .map(line -> line.grams() + " " + line.name())
+            .toList());
   }
 
   private static String grams(double kg) {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import starchfilm.planning.BindingLimit;
 import starchfilm.planning.GiveUp;
 import starchfilm.planning.Goal;
@@ -73,36 +74,20 @@ public final class PlanWords {
   }
 
   private static String moved(BindingLimit limit) {
-    return switch (limit.limit()) {
-      case GLYCEROL -> inGrams(limit, "Glycerol is the limit; with %s g of it instead of %s g");
-      case STARCH -> inGrams(limit, "Starch is the limit; with %s g of dry starch instead of %s g");
-      case POT ->
-          "One plate takes everything the pot holds; with a pot of %s l"
-              .formatted(LITRE.two(limit.moved()));
-      case PLATES ->
-          "Every plate is used; with %s plates instead of %s"
-              .formatted(Math.round(limit.moved()), Math.round(limit.now()));
-      case DATE -> "The date limits the thickness; a day later";
-      case THICKEST_FILM ->
-          "Already as thick as you asked for, or as is usual; " + thickness(limit);
-      case THINNEST_FILM -> "Already as thin as you asked for, or as is usual; " + thickness(limit);
-      case RIM -> "The pour is as high as the plate can hold";
-      case LEVELLING ->
-          "This is the thickest paste that levels by itself; spread with a rod, at up to %s %% starch"
-              .formatted(PERCENT.two(limit.moved()));
-      case WISH ->
-          "It is at the limit of the film you asked for; with "
-              + limit.buys().map(b -> level(b.plasticiser())).orElse("another plasticiser level");
-    };
-  }
-
-  private static String inGrams(BindingLimit limit, String sentence) {
-    return sentence.formatted(GRAM.two(limit.moved()), GRAM.two(limit.now()));
-  }
-
-  private static String thickness(BindingLimit limit) {
-    return "at %s mm instead of %s mm"
-        .formatted(MILLIMETRE.two(limit.moved()), MILLIMETRE.two(limit.now()));
+    DoubleFunction<String> figure =
+        switch (limit.limit()) {
+          case GLYCEROL, STARCH -> GRAM::two;
+          case POT -> LITRE::two;
+          case THICKEST_FILM, THINNEST_FILM -> MILLIMETRE::two;
+          case LEVELLING -> PERCENT::two;
+          case PLATES -> Figures::whole;
+          case WISH ->
+              none ->
+                  limit.buys().map(b -> level(b.plasticiser())).orElse("another plasticiser level");
+          case DATE, RIM -> none -> "";
+        };
+    return PlainWords.word(limit.limit())
+        .formatted(figure.apply(limit.moved()), figure.apply(limit.now()));
   }
 
   private static String gain(Goal goal, Outcome gives, Outcome buys) {

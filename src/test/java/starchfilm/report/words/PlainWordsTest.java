@@ -24,6 +24,7 @@ import starchfilm.film.risk.RiskLevel;
 import starchfilm.material.recipe.Ingredient;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.planning.Goal;
+import starchfilm.planning.Limit;
 import starchfilm.report.caution.Caution;
 
 /** Every kind the program tells apart has its words, and no word is left of a kind that went. */
@@ -43,7 +44,8 @@ class PlainWordsTest {
           Goal.class,
           RiskLevel.class,
           Caution.class,
-          Outcome.Agreement.class);
+          Outcome.Agreement.class,
+          Limit.class);
 
   @Test
   void everyConstantHasWordsBelowEachHeadingOfItsKind() {

@@ -4,33 +4,17 @@ import static starchfilm.report.words.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
-import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.Spans;
 
-/**
- * What came of a trial, held against its forecast.
- *
- * @param weighings each weighing beside the forecast at the pour, which has not seen it
- * @param measured what was measured on the dry film, beside the forecast
- * @param betweenPlates mean and spread of what was measured of several plates; may be empty
- * @param rating 0 where none was given
- */
-record Happened(
-    List<Weighed> weighings,
-    List<Measured> measured,
-    List<String> betweenPlates,
-    List<Seen> faults,
-    int rating,
-    List<String> remarks) {
-  private static final int BEST_RATING = 5;
+/** The weighings of a trial, each beside the forecast at the pour, which has not seen it. */
+public final class Weighings {
+  private Weighings() {}
 
   /**
    * A weighing.
@@ -38,38 +22,22 @@ record Happened(
    * @param after time since the pour
    * @param grams what the scale showed, without the plate
    */
-  record Weighed(String when, String after, String grams, String expected, String verdict) {}
+  public record Weighed(String when, String after, String grams, String expected, String verdict) {}
 
   /**
-   * A fault.
+   * Every weighing of a trial.
    *
-   * @param what the fault, its place and time
-   * @param remark in the maker's words; may be empty
-   * @param todo what to do with such a film; may be empty
+   * @param forecast the trial
+   * @return plate by plate, in the order they were made
    */
-  record Seen(String what, String remark, String todo) {}
-
-  /**
-   * What came of a trial.
-   *
-   * @return everything noted since the pour
-   */
-  public static Happened of(TrialForecast forecast) {
-    Trial trial = forecast.trial();
-    PourCalendar calendar = PourCalendar.of(trial);
-    boolean oneWeighed = trial.seen().eachPlate().weighings().isEmpty();
+  public static List<Weighed> of(TrialForecast forecast) {
+    boolean oneWeighed = forecast.seen().eachPlate().weighings().isEmpty();
     List<Weighed> weighings = new ArrayList<>();
-    for (Trial plate : trial.weighedPlates()) {
+    for (Trial plate : forecast.trial().weighedPlates()) {
       String who = oneWeighed ? "" : "plate " + plate.seen().eachPlate().shown() + ", ";
       weighings.addAll(weighings(plate, forecast, who));
     }
-    return new Happened(
-        weighings,
-        Measured.of(forecast),
-        Measured.betweenPlates(trial),
-        trial.seen().faults().stream().map(fault -> seen(fault, calendar, forecast)).toList(),
-        trial.seen().rating().orElse(0),
-        trial.seen().remarks());
+    return weighings;
   }
 
   private static List<Weighed> weighings(Trial plate, TrialForecast forecast, String who) {
@@ -94,7 +62,7 @@ record Happened(
    *
    * @return a sentence; empty where nothing was weighed
    */
-  static String lastWeighed(TrialForecast forecast) {
+  public static String lastWeighed(TrialForecast forecast) {
     List<Weighed> weighings = weighings(forecast.trial(), forecast, "");
     if (weighings.isEmpty()) {
       return "";
@@ -102,20 +70,6 @@ record Happened(
     Weighed last = weighings.get(weighings.size() - 1);
     return "Last weighed %s: %s of film, %s at the pour (%s)."
         .formatted(last.when(), last.grams(), last.verdict(), last.expected());
-  }
-
-  /** Whether anything was noted at all. */
-  public boolean any() {
-    return !weighings.isEmpty()
-        || !measured.isEmpty()
-        || !faults.isEmpty()
-        || rating > 0
-        || !remarks.isEmpty();
-  }
-
-  /** The rating as five marks. */
-  public List<Boolean> stars() {
-    return IntStream.rangeClosed(1, BEST_RATING).mapToObj(mark -> mark <= rating).toList();
   }
 
   private static Weighed weighed(
@@ -135,12 +89,5 @@ record Happened(
         weighing.tared() ? GRAM.noted(filmKg) : "about " + GRAM.two(filmKg) + " g (tare unknown)",
         GRAM.range(expectedKg) + " g",
         verdict);
-  }
-
-  private static Seen seen(ObservedFault fault, PourCalendar calendar, TrialForecast forecast) {
-    return new Seen(
-        PlainWords.seen(fault, calendar),
-        fault.remark().orElse(""),
-        FailedFilm.todo(fault, forecast));
   }
 }
