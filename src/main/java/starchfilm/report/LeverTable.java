@@ -3,9 +3,9 @@ package starchfilm.report;
 import static starchfilm.report.words.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import starchfilm.change.PropertyEffect;
 import starchfilm.change.Sensitivity;
 import starchfilm.change.TrialAnalysis;
@@ -123,22 +123,24 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
 
   /** One sentence for all properties that stay for the same reason. */
   private static List<String> reasons(Sensitivity lever) {
-    Set<String> causes = new LinkedHashSet<>();
+    Map<String, List<String>> kept = new LinkedHashMap<>();
     for (FilmProperty property : SHOWN) {
-      lever.on(property).unmoved().ifPresent(unmoved -> causes.add(unmoved.words()));
+      lever
+          .on(property)
+          .unmoved()
+          .ifPresent(
+              why ->
+                  kept.computeIfAbsent(why.words(), none -> new ArrayList<>())
+                      .add(property.tradeName()));
     }
-    List<String> sentences = new ArrayList<>();
-    for (String cause : causes) {
-      List<String> names =
-          SHOWN.stream()
-              .map(lever::on)
-              .filter(effect -> effect.unmoved().filter(u -> u.words().equals(cause)).isPresent())
-              .map(effect -> effect.property().tradeName())
-              .toList();
-      sentences.add(
-          "More %s leaves %s as before: %s."
-              .formatted(PlainWords.word(lever.ingredient()), PlainWords.list(names), cause));
-    }
-    return sentences;
+    return kept.entrySet().stream()
+        .map(
+            cause ->
+                "More %s leaves %s as before: %s."
+                    .formatted(
+                        PlainWords.word(lever.ingredient()),
+                        PlainWords.list(cause.getValue()),
+                        cause.getKey()))
+        .toList();
   }
 }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import starchfilm.advice.Adviser;
@@ -67,7 +69,10 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
     List<Integer> latest = poured.subList(Math.max(0, poured.size() - MOST), poured.size());
     OptionalInt best = Adviser.best(trials).stream().mapToInt(trials::indexOf).findFirst();
     ForkJoinTask<Optional<NotebookAdvice>> over =
-        ForkJoinPool.commonPool().submit(() -> over(adviser, trials));
+        ForkJoinPool.commonPool()
+            .submit(
+                // The advice on single trials says why there is none.
+                () -> advised(() -> adviser.over(trials), why -> Optional.<NotebookAdvice>empty()));
     Map<Integer, OfTrial> after =
         latest.parallelStream()
             .collect(
@@ -77,12 +82,13 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
     return new Advised(over.join(), new HashMap<>(after), poured.size() - latest.size());
   }
 
-  /** None where it cannot be computed; the advice on that trial itself then says why. */
-  private static Optional<NotebookAdvice> over(Adviser adviser, List<TrialForecast> trials) {
+  /** What was advised; where that cannot be computed, what is said instead. */
+  private static <T> T advised(Supplier<T> advice, Function<String, T> instead) {
     try {
-      return adviser.over(trials);
+      return advice.get();
     } catch (IllegalArgumentException | IntegrationFailure failure) {
-      return Optional.empty();
+      // Both carry a sentence written for the reader; anything else is a fault of the program.
+      return instead.apply(failure.getMessage());
     }
   }
 
@@ -111,32 +117,23 @@ public record Advised(Optional<NotebookAdvice> over, Map<Integer, OfTrial> after
             .findFirst();
     List<Trial> notebook = trials.stream().map(TrialForecast::trial).toList();
     return new OfTrial(
-        advice(adviser, trials.get(index), notebook),
+        advised(
+            () -> adviser.after(trials.get(index), notebook),
+            why -> new TrialAdvice("No advice: " + why, List.of(), Optional.empty())),
         against(adviser, trials, before, index),
         against(adviser, trials, apart, index));
   }
 
-  private static TrialAdvice advice(Adviser adviser, TrialForecast trial, List<Trial> notebook) {
-    try {
-      return adviser.after(trial, notebook);
-    } catch (IllegalArgumentException | IntegrationFailure failure) {
-      // Both carry a sentence written for the reader; anything else is a fault of the program.
-      return new TrialAdvice("No advice: " + failure.getMessage(), List.of(), Optional.empty());
-    }
-  }
-
   private static Optional<Against> against(
       Adviser adviser, List<TrialForecast> trials, OptionalInt other, int index) {
-    if (other.isEmpty()) {
-      return Optional.empty();
-    }
-    TrialForecast before = trials.get(other.getAsInt());
-    Contrast contrast;
-    try {
-      contrast = adviser.contrast(before, trials.get(index));
-    } catch (IllegalArgumentException | IntegrationFailure failure) {
-      contrast = new Contrast("Not held: " + failure.getMessage(), List.of(), List.of(), List.of());
-    }
-    return Optional.of(new Against(other.getAsInt(), contrast));
+    return other.stream()
+        .mapToObj(
+            before ->
+                new Against(
+                    before,
+                    advised(
+                        () -> adviser.contrast(trials.get(before), trials.get(index)),
+                        why -> new Contrast("Not held: " + why, List.of(), List.of(), List.of()))))
+        .findFirst();
   }
 }

@@ -22,19 +22,13 @@ import starchfilm.numerics.evidence.Band;
  * @param pouredAt when it was poured, by the clock on the wall, if noted
  */
 public record PourCalendar(Optional<LocalDateTime> pouredAt) {
-  private static final DateTimeFormatter DATE =
-      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
-  private static final DateTimeFormatter DATE_AND_YEAR =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
-  private static final DateTimeFormatter FULL =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
-  private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
-  private static final DateTimeFormatter WEEKDAY_AND_DAY =
-      DateTimeFormatter.ofPattern("EEE d", Locale.ENGLISH);
-  private static final DateTimeFormatter MINUTE =
-      DateTimeFormatter.ofPattern("H:mm", Locale.ENGLISH);
-  private static final DateTimeFormatter WEEKDAY =
-      DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
+  private static final DateTimeFormatter DATE = english("EEE d MMM");
+  private static final DateTimeFormatter DATE_AND_YEAR = english("EEE d MMM yyyy");
+  private static final DateTimeFormatter FULL = english("EEE d MMM yyyy, HH:mm");
+  private static final DateTimeFormatter MONTH = english("MMM");
+  private static final DateTimeFormatter WEEKDAY_AND_DAY = english("EEE d");
+  private static final DateTimeFormatter MINUTE = english("H:mm");
+  private static final DateTimeFormatter WEEKDAY = english("EEE");
 
   /** Longer after the pour than this, the part of the day says more than is known (s). */
   private static final double PART_OF_DAY_UP_TO_S = 3 * DAY_S;
@@ -49,6 +43,10 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
 
   /** The end of the calendar: a longer time is stated as a number of days (s). */
   private static final double DATES_UP_TO_S = 400 * DAY_S;
+
+  private static DateTimeFormatter english(String pattern) {
+    return DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH);
+  }
 
   /**
    * The calendar of a trial.
@@ -123,13 +121,9 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
     if (low.equals(middle) && high.equals(middle)) {
       return about;
     }
-    boolean oneDay = low.toLocalDate().equals(high.toLocalDate());
-    return about
-        + " ("
-        + (oneDay
-            ? low.getHour() + "\u2013" + high.getHour()
-            : clock(low, middle) + " to " + clock(high, middle))
-        + ")";
+    return low.toLocalDate().equals(high.toLocalDate())
+        ? "%s (%d\u2013%d)".formatted(about, low.getHour(), high.getHour())
+        : "%s (%s to %s)".formatted(about, clock(low, middle), clock(high, middle));
   }
 
   /**
@@ -259,12 +253,6 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   }
 
   private static String partOfDay(int hour) {
-    if (hour < 6) {
-      return "before dawn";
-    }
-    if (hour < 12) {
-      return "morning";
-    }
-    return hour < 18 ? "afternoon" : "evening";
+    return List.of("before dawn", "morning", "afternoon", "evening").get(hour / 6);
   }
 }
