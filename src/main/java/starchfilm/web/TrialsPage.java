@@ -1,13 +1,19 @@
 package starchfilm.web;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.files.amount.MomentParser;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.ExampleFolder;
+import starchfilm.files.saving.TrialTable;
+import starchfilm.report.words.Plural;
 import starchfilm.request.NewTrial;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.Request;
@@ -24,6 +30,7 @@ record TrialsPage(PageContext desk) {
         .read(PAGE, request -> list(200, request, Fields.NONE, List.of()))
         .read("/notebook", request -> list(200, request, Fields.NONE, List.of()))
         .send("/trial/cooked", this::cooked)
+        .send("/trials/table", this::table)
         .send("/trials/example", this::showExample)
         .send("/trials/example/away", this::takeExampleAway);
   }
@@ -49,6 +56,34 @@ record TrialsPage(PageContext desk) {
           said.addAll(made.assumptions());
           return desk.toTrial(
               desk.folder().create(made.name(), made.text()), said.toArray(String[]::new));
+        },
+        why -> list(422, request, form, why));
+  }
+
+  /** The trials of a table, all rows or none, so that it may be fixed and sent again. */
+  private Response table(Request request) {
+    Fields form = request.posted();
+    byte[] content =
+        request.files().isEmpty()
+            ? form.text("table").getBytes(StandardCharsets.UTF_8)
+            : request.files().get(0).bytes();
+    if (content.length == 0) {
+      return list(422, request, form, List.of("No table was given: paste one or choose a file."));
+    }
+    Findings findings = new Findings("the table");
+    List<TrialTable.Row> rows =
+        TrialTable.read(content, desk.folder().root(), findings, new MomentParser(desk.clock()));
+    if (!findings.faults().isEmpty()) {
+      return list(422, request, form, FirstFaults.sentences(findings.faults()));
+    }
+    return desk.orAgain(
+        () -> {
+          for (TrialTable.Row row : rows) {
+            desk.folder().create(row.name(), row.text());
+          }
+          List<String> said = new ArrayList<>(List.of(Plural.of(rows.size(), "trial") + " saved."));
+          findings.notices().stream().map(Notice::sentence).forEach(said::add);
+          return desk.to(PAGE, said.toArray(String[]::new));
         },
         why -> list(422, request, form, why));
   }

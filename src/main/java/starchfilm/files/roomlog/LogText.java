@@ -16,7 +16,11 @@ public final class LogText {
 
   /** Reads a file; what had to be guessed is noticed. */
   public static String read(Path file, Findings findings) throws UnreadableFileException {
-    byte[] bytes = FileText.bytes(file, MAX_BYTES);
+    return of(FileText.bytes(file, MAX_BYTES), findings);
+  }
+
+  /** The text of what was read or sent. */
+  public static String of(byte[] bytes, Findings findings) throws UnreadableFileException {
     if (bytes.length == 0) {
       throw new UnreadableFileException(
           "an empty file", "a room log", "export the log again, or name another file");

@@ -135,9 +135,32 @@ public final class TrialTable {
    * @return the trials, if no cell has a fault
    */
   public static List<Row> read(Path file, Findings findings, MomentParser moments) {
+    return read(() -> LogText.read(file, findings), file, findings, moments);
+  }
+
+  /**
+   * Reads a table that was sent.
+   *
+   * @param content as a file or a spreadsheet's clipboard holds it
+   * @param folder where the trials will stand
+   * @param findings as above
+   * @param moments as above
+   * @return the trials, if no cell has a fault
+   */
+  public static List<Row> read(
+      byte[] content, Path folder, Findings findings, MomentParser moments) {
+    return read(
+        () -> LogText.of(content, findings), folder.resolve("table.csv"), findings, moments);
+  }
+
+  @FunctionalInterface
+  private interface Source {
+    String text() throws UnreadableFileException;
+  }
+
+  private static List<Row> read(Source source, Path file, Findings findings, MomentParser moments) {
     try {
-      LogTable table = LogTable.of(LogText.read(file, findings));
-      return new TrialTable(findings, moments).rows(table, file);
+      return new TrialTable(findings, moments).rows(LogTable.of(source.text()), file);
     } catch (UnreadableFileException e) {
       findings.fault(e);
       return List.of();
