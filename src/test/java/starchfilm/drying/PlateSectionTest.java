@@ -1,0 +1,95 @@
+package starchfilm.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import starchfilm.casting.Casting;
+import starchfilm.casting.Castings;
+import starchfilm.drying.PlateSection.Column;
+import starchfilm.drying.PlateSection.Layer;
+import starchfilm.drying.uncertainty.ParameterSample;
+import starchfilm.material.recipe.Composition;
+import starchfilm.material.sorption.FilmIsotherm;
+
+/** A plate cut open from its thin edge to its middle, 3 mm on average and a quarter uneven. */
+class PlateSectionTest {
+  private static final double DAY_S = 86_400;
+  private static final Casting PLATE = Castings.USUAL;
+  private static final Composition PASTE = PLATE.composition();
+  private static final List<PlateSection> SECTIONS =
+      PlateSection.of(PLATE, ParameterSample.NONE, 1, DAY_S, 40 * DAY_S);
+
+  @Test
+  void pasteStandsAsItWasPoured() {
+    PlateSection poured = SECTIONS.get(0);
+    assertThat(poured.timeS()).isEqualTo(1);
+    assertThat(poured.columns()).hasSize(PlateSection.COLUMNS);
+    assertThat(height(poured, 0)).isCloseTo(0.75 * 3e-3, within(5e-6));
+    assertThat(height(poured, PlateSection.COLUMNS - 1)).isCloseTo(1.25 * 3e-3, within(5e-6));
+    assertThat(poured.columns().stream().map(Column::heightM).toList()).isSorted();
+    assertThat(poured.columns())
+        .allSatisfy(
+            column ->
+                assertThat(column.layers().get(0).moisture())
+                    .isCloseTo(PASTE.waterKgPerKgDry(), within(1e-3 * PASTE.waterKgPerKgDry())));
+  }
+
+  /** Half-way between edge and middle, by a cosine, the plate has its average. */
+  @Test
+  void theProfileIsACosine() {
+    double first = height(SECTIONS.get(0), 1) / 3e-3;
+    double share = (1 - Math.cos(Math.PI / (PlateSection.COLUMNS - 1))) / 2;
+    assertThat(first).isCloseTo(0.75 + 0.5 * share, within(2e-3));
+  }
+
+  @Test
+  void everyLayerOfAColumnHoldsTheSameSolids() {
+    for (PlateSection section : SECTIONS) {
+      for (Column column : section.columns()) {
+        assertThat(column.layers()).hasSize(PlateSection.LAYERS);
+        double solids = solids(column.layers().get(0));
+        assertThat(column.layers())
+            .allSatisfy(
+                layer -> assertThat(solids(layer)).isCloseTo(solids, within(1e-9 * solids)));
+      }
+    }
+    double poured = solids(SECTIONS.get(0).columns().get(3).layers().get(2));
+    assertThat(solids(SECTIONS.get(2).columns().get(3).layers().get(2)))
+        .isCloseTo(poured, within(1e-9 * poured));
+  }
+
+  private static double solids(Layer layer) {
+    return layer.heightM() / PASTE.volumeM3PerKgDry(layer.moisture());
+  }
+
+  @Test
+  void driesFromAboveAndTheEdgeFirst() {
+    PlateSection day = SECTIONS.get(1);
+    Column edge = day.columns().get(0);
+    Column middle = day.columns().get(PlateSection.COLUMNS - 1);
+    for (int layer = 1; layer < PlateSection.LAYERS; layer++) {
+      assertThat(middle.layers().get(layer).moisture())
+          .isLessThan(middle.layers().get(layer - 1).moisture());
+    }
+    assertThat(edge.layers().get(0).moisture()).isLessThan(middle.layers().get(0).moisture());
+  }
+
+  @Test
+  void restsAtWhatTheAirLeavesIt() {
+    double kelvin = PLATE.room().at(0).temperatureK();
+    double rest = FilmIsotherm.of(PASTE).moisture(0.5, kelvin);
+    assertThat(SECTIONS.get(2).columns())
+        .allSatisfy(
+            column ->
+                assertThat(column.layers())
+                    .allSatisfy(
+                        layer ->
+                            assertThat(layer.moisture()).isCloseTo(rest, within(0.02 * rest))));
+  }
+
+  private static double height(PlateSection section, int column) {
+    return section.columns().get(column).heightM();
+  }
+}
