@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.Base64;
+import java.util.stream.Collectors;
 
 /** Texts that nobody can guess. */
 final class Secret {
@@ -33,15 +34,11 @@ final class Secret {
    * @return twelve letters and digits, 59 random bits, in groups of four
    */
   static String ofHand() {
-    SecureRandom random = new SecureRandom();
-    StringBuilder text = new StringBuilder();
-    for (int i = 0; i < TYPED_GROUPS * TYPED_GROUP_LENGTH; i++) {
-      if (i > 0 && i % TYPED_GROUP_LENGTH == 0) {
-        text.append('-');
-      }
-      text.append(LEGIBLE.charAt(random.nextInt(LEGIBLE.length())));
-    }
-    return text.toString();
+    return new SecureRandom()
+        .ints(TYPED_GROUPS * TYPED_GROUP_LENGTH, 0, LEGIBLE.length())
+        .mapToObj(letter -> LEGIBLE.substring(letter, letter + 1))
+        .collect(Collectors.joining())
+        .replaceAll("(.{" + TYPED_GROUP_LENGTH + "})(?=.)", "$1-");
   }
 
   /**
