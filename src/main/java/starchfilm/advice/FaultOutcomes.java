@@ -2,16 +2,16 @@ package starchfilm.advice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import starchfilm.advice.Contrasting.Rerun;
 import starchfilm.advice.Outcome.Agreement;
-import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.Kind;
-import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 
 /**
@@ -34,18 +34,21 @@ record FaultOutcomes(
   private static final int MOST_REASONS = 2;
 
   List<Outcome> all() {
-    List<Outcome> outcomes = new ArrayList<>();
-    for (Kind kind : without(kinds(before.trial()), kinds(after.trial()))) {
-      FaultContext scene =
-          FaultContext.of(before.trial(), first(before.trial(), kind), before.drying(), was);
-      outcomes.add(outcome(scene, "was noted before and is not now", 1));
-    }
-    for (Kind kind : without(kinds(after.trial()), kinds(before.trial()))) {
-      FaultContext scene =
-          FaultContext.of(after.trial(), first(after.trial(), kind), after.drying(), is);
-      outcomes.add(outcome(scene, "is new", -1));
-    }
-    return outcomes;
+    return Stream.concat(
+            only(before, after, was)
+                .map(scene -> outcome(scene, "was noted before and is not now", 1)),
+            only(after, before, is).map(scene -> outcome(scene, "is new", -1)))
+        .toList();
+  }
+
+  /** The first fault of each kind that one trial shows and the other does not. */
+  private static Stream<FaultContext> only(
+      TrialForecast one, TrialForecast other, ForecastCache outlook) {
+    Set<Kind> told = EnumSet.noneOf(Kind.class);
+    other.trial().seen().faults().forEach(fault -> told.add(fault.kind()));
+    return one.trial().seen().faults().stream()
+        .filter(fault -> told.add(fault.kind()))
+        .map(fault -> FaultContext.of(one.trial(), fault, one.drying(), outlook));
   }
 
   /** One row's trouble in both trials, the change counted towards what was seen. */
@@ -129,24 +132,5 @@ record FaultOutcomes(
         + strongest.change().to()
         + " alone does "
         + (most >= NEARLY_ALL ? "nearly all of it" : Told.percent(most) + " of it");
-  }
-
-  private static Set<Kind> without(Set<Kind> kinds, Set<Kind> others) {
-    Set<Kind> rest = new LinkedHashSet<>(kinds);
-    rest.removeAll(others);
-    return rest;
-  }
-
-  private static Set<Kind> kinds(Trial trial) {
-    Set<Kind> kinds = new LinkedHashSet<>();
-    trial.seen().faults().forEach(fault -> kinds.add(fault.kind()));
-    return kinds;
-  }
-
-  private static ObservedFault first(Trial trial, Kind kind) {
-    return trial.seen().faults().stream()
-        .filter(fault -> fault.kind() == kind)
-        .findFirst()
-        .orElseThrow();
   }
 }

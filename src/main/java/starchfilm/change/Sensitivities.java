@@ -30,14 +30,13 @@ final class Sensitivities {
   private static final double VISIBLE_K = 0.5;
   private static final double VISIBLE_PH = 0.02;
 
-  private final CastingForecaster forecaster;
-  private final Casting casting;
-  private final FilmForecast film;
+  private Sensitivities() {}
 
-  private Sensitivities(CastingForecaster forecaster, Casting casting) {
-    this.forecaster = forecaster;
-    this.casting = casting;
-    this.film = forecaster.film(casting);
+  /** A casting and what the model makes of it. */
+  private record Outlook(Casting casting, FilmForecast film, double dryThroughS) {
+    static Outlook of(CastingForecaster forecaster, Casting casting) {
+      return new Outlook(casting, forecaster.film(casting), forecaster.dryThroughS(casting));
+    }
   }
 
   /**
@@ -46,19 +45,22 @@ final class Sensitivities {
    * @return one sensitivity per ingredient, in their order
    */
   static List<Sensitivity> of(CastingForecaster forecaster, Casting casting) {
-    Sensitivities sensitivities = new Sensitivities(forecaster, casting);
-    double dryThroughS = forecaster.dryThroughS(casting);
-    return SETTINGS.stream().map(setting -> sensitivities.of(setting, dryThroughS)).toList();
+    Outlook now = Outlook.of(forecaster, casting);
+    return SETTINGS.stream()
+        .map(
+            setting ->
+                of(
+                    Ingredient.valueOf(setting.name()),
+                    now,
+                    Outlook.of(forecaster, setting.set(casting, more(setting, casting)))))
+        .toList();
   }
 
-  private Sensitivity of(Setting setting, double dryThroughS) {
-    Ingredient ingredient = Ingredient.valueOf(setting.name());
-    Casting more = setting.set(casting, more(setting));
-    FilmForecast moreFilm = forecaster.film(more);
+  private static Sensitivity of(Ingredient ingredient, Outlook now, Outlook more) {
     List<PropertyEffect> effects = new ArrayList<>();
     for (FilmProperty property : FilmProperty.values()) {
-      double from = property.of(film).middle();
-      double to = property.of(moreFilm).middle();
+      double from = property.of(now.film()).middle();
+      double to = property.of(more.film()).middle();
       effects.add(
           new PropertyEffect(
               property,
@@ -69,24 +71,23 @@ final class Sensitivities {
                   : Optional.of(reason(ingredient, property))));
     }
     // Per kilogram of the paste as it is: the grams of all others are the same in both.
-    double from = casting.composition().amount(ingredient);
-    double others = 1 - from;
-    double share = more.composition().amount(ingredient);
+    double from = now.casting().composition().amount(ingredient);
+    double share = more.casting().composition().amount(ingredient);
     return new Sensitivity(
         ingredient,
         from,
-        others * share / (1 - share),
-        dryThroughS,
-        forecaster.dryThroughS(more),
+        (1 - from) * share / (1 - share),
+        now.dryThroughS(),
+        more.dryThroughS(),
         effects);
   }
 
-  private double more(Setting setting) {
+  private static double more(Setting setting, Casting casting) {
     double now = setting.of(casting);
-    double starch = casting.composition().dryStarch();
     return switch (setting) {
       case GLYCEROL -> now == 0 ? FIRST_GLYCEROL_PER_STARCH : MORE * now;
-      case VINEGAR -> now == 0 ? FIRST_ACID_PER_PASTE / starch : MORE_VINEGAR * now;
+      case VINEGAR ->
+          now == 0 ? FIRST_ACID_PER_PASTE / casting.composition().dryStarch() : MORE_VINEGAR * now;
       default -> MORE * now;
     };
   }

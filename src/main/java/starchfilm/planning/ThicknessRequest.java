@@ -1,6 +1,5 @@
 package starchfilm.planning;
 
-import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Pour;
 import starchfilm.numerics.evidence.Estimate;
@@ -25,10 +24,5 @@ public record ThicknessRequest(Casting casting, double rimM, double byS) {
     return casting
         .with(casting.plate().filledTo(wetM, rimM))
         .with(new Pour(Estimate.exact(wetM), pour.unevenness(), pour.pasteTemperatureK()));
-  }
-
-  /** The rim's height where there is one. */
-  OptionalDouble rim() {
-    return rimM > 0 ? OptionalDouble.of(rimM) : OptionalDouble.empty();
   }
 }

@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import starchfilm.film.Feel;
@@ -44,27 +45,28 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
 
   private static WishWindow of(
       Predicate<FilmForecast> wish, StarchBlend blend, PlanRequest request) {
+    DoublePredicate met = plasticiser -> wish.test(at(plasticiser, blend, request));
     int steps = (int) Math.round(MOST_PLASTICISER / STEP);
-    int bestStart = 0;
-    int bestLength = 0;
+    int start = 0;
+    int longest = 0;
     int length = 0;
     for (int i = 0; i <= steps; i++) {
-      length = wish.test(at(i * STEP, blend, request)) ? length + 1 : 0;
-      if (length > bestLength) {
-        bestLength = length;
-        bestStart = i - length + 1;
+      length = met.test(i * STEP) ? length + 1 : 0;
+      if (length > longest) {
+        longest = length;
+        start = i - length + 1;
       }
     }
-    if (bestLength == 0) {
+    if (longest == 0) {
       return new WishWindow(1, 0, Double.NaN, Double.NaN);
     }
-    int end = bestStart + bestLength - 1;
-    double from = bestStart == 0 ? 0 : edge(bestStart - 1, bestStart, wish, blend, request);
-    double to = end == steps ? MOST_PLASTICISER : edge(end + 1, end, wish, blend, request);
+    int end = start + longest - 1;
+    double from = start == 0 ? 0 : edge(start - 1, start, met);
+    double to = end == steps ? MOST_PLASTICISER : edge(end + 1, end, met);
     return new WishWindow(
         from,
         to,
-        bestStart == 0
+        start == 0
             ? Double.POSITIVE_INFINITY
             : at(from, blend, request).glassTransitionK().middle(),
         end == steps
@@ -73,17 +75,12 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
   }
 
   /** Where the wish begins to be met, between a step outside and a step inside. */
-  private static double edge(
-      int outside,
-      int inside,
-      Predicate<FilmForecast> wish,
-      StarchBlend blend,
-      PlanRequest request) {
+  private static double edge(int outside, int inside, DoublePredicate met) {
     double out = outside * STEP;
     double in = inside * STEP;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (out + in) / 2;
-      if (wish.test(at(middle, blend, request))) {
+      if (met.test(middle)) {
         in = middle;
       } else {
         out = middle;
