@@ -3,7 +3,7 @@ package starchfilm.advice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,13 +27,13 @@ record Diagnosing(RuleBook book) {
   Diagnosis of(FaultContext scene) {
     Map<Cause, Suspicion> found = new EnumMap<>(Cause.class);
     Set<String> notNoted = new LinkedHashSet<>();
-    Set<Measure> measures = EnumSet.noneOf(Measure.class);
+    Set<Measure> measures = new HashSet<>();
     for (Rule rule : book.rulesFor(scene.fault().kind(), scene.fault().where())) {
       if (rule.heldAgainst().needsTime() && scene.seenAtS().isEmpty()) {
         notNoted.add("when it was seen");
         continue;
       }
-      if (rule.heldAgainst() != Measure.OWN_FIGURE) {
+      if (rule.heldAgainst().isOfModel()) {
         measures.add(rule.heldAgainst());
       }
       Reading reading = rule.read(scene);
@@ -78,9 +78,11 @@ record Diagnosing(RuleBook book) {
   }
 
   /** What the model says of the worst of the measures. */
-  private static String model(FaultContext scene, Set<Measure> measures) {
+  private String model(FaultContext scene, Set<Measure> measures) {
     Optional<Measure> worst =
-        measures.stream().max(Comparator.comparingDouble(measure -> measure.trouble(scene)));
+        book.measures().stream()
+            .filter(measures::contains)
+            .max(Comparator.comparingDouble(measure -> measure.trouble(scene)));
     if (worst.isEmpty()) {
       return "The model does not compute this; the causes rest on common practice.";
     }

@@ -21,14 +21,6 @@ import starchfilm.drying.Milestone;
  * weights are judged, no source. The same notebook always gives the same answer.
  */
 record NextTrialSearch(RuleBook book, List<DryingPlace> otherPlaces, List<Suspected> suspected) {
-  private static final List<Measure> SIDE_EFFECTS =
-      List.of(
-          Measure.CRACK_ENERGY,
-          Measure.MOULD_HOURS,
-          Measure.SNAPPING,
-          Measure.TACK,
-          Measure.TEARING);
-
   private static final double MOST_TROUBLE = 3;
   private static final double TOLERABLE = 0.15;
   private static final double TOLERATED = 0.3;
@@ -75,7 +67,7 @@ record NextTrialSearch(RuleBook book, List<DryingPlace> otherPlaces, List<Suspec
         if (best != null && atMost <= best.worth()) {
           continue;
         }
-        double worth = atMost - newTrouble(suspected.get(0).scene(), scenes.get(0));
+        double worth = atMost - newTrouble(book, suspected.get(0).scene(), scenes.get(0));
         if (best == null || worth > best.worth()) {
           List<AdvisedStep> steps = new ArrayList<>(from.steps());
           steps.add(step);
@@ -117,9 +109,9 @@ record NextTrialSearch(RuleBook book, List<DryingPlace> otherPlaces, List<Suspec
   }
 
   /** What a changed set-up brings that was not there before. */
-  static double newTrouble(FaultContext before, FaultContext changed) {
+  static double newTrouble(RuleBook book, FaultContext before, FaultContext changed) {
     double sum = 0;
-    for (Measure measure : SIDE_EFFECTS) {
+    for (Measure measure : book.measures().stream().filter(Measure::isSideEffect).toList()) {
       double tolerated = Math.max(TOLERATED, measure.trouble(before));
       sum += Math.max(0, measure.trouble(changed) - tolerated);
     }

@@ -1,7 +1,7 @@
 package starchfilm.advice;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -51,7 +51,8 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge, int draws) {
       for (AdvisedStep step : AdvisedStep.of(adjustment, scene, book, places(notebook))) {
         FaultContext changed = step.appliedTo(List.of(scene)).get(0);
         double then = changed.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-        if (then <= (1 - SOONER_BY) * now && NextTrialSearch.newTrouble(scene, changed) == 0) {
+        if (then <= (1 - SOONER_BY) * now
+            && NextTrialSearch.newTrouble(book, scene, changed) == 0) {
           return Optional.of(
               next(List.of(step), changed.outlook(), List.of(), List.of(), forecast));
         }
@@ -100,16 +101,14 @@ record NextTrials(RuleBook book, TrialKnowledge knowledge, int draws) {
 
   /** What the steps do to the measures that the causes they answer were held against. */
   private List<String> aims(NextTrialSearch.State found, List<Suspected> suspected) {
-    Set<Measure> told = EnumSet.noneOf(Measure.class);
+    Set<Measure> told = new HashSet<>();
     List<String> aims = new ArrayList<>();
     for (int i = 0; i < suspected.size(); i++) {
       FaultContext before = suspected.get(i).scene();
       FaultContext after = found.scenes().get(i);
       for (Suspicion suspicion : suspected.get(i).suspicions()) {
         Measure measure = suspicion.rule().heldAgainst();
-        if (measure != Measure.OWN_FIGURE
-            && answered(suspicion, found.steps())
-            && told.add(measure)) {
+        if (measure.isOfModel() && answered(suspicion, found.steps()) && told.add(measure)) {
           aims.add(measure.moved(before, after));
         }
       }

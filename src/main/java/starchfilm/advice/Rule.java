@@ -40,7 +40,7 @@ public record Rule(
 
   /** Whether the model can say how much of the trouble goes when the cause is put right. */
   boolean isRerun() {
-    return heldAgainst != Measure.OWN_FIGURE && cause.canBePutRight();
+    return heldAgainst.isOfModel() && cause.canBePutRight();
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import starchfilm.advice.SingleChanges.Compared;
 import starchfilm.casting.Setting;
 import starchfilm.casting.trial.ObservedFault.Kind;
@@ -23,13 +24,18 @@ import starchfilm.numerics.evidence.Source;
  * <p>It is the file {@code rules.json} beside this class, one rule a line. To add a rule, add a
  * line; a cause, measure, figure or adjustment nobody has heard of is refused with its row.
  *
+ * @param measures what a cause may be held against
  * @param rules fault and place to cause, in the order of the file
  * @param cures cause to adjustment, in the order of the file
  * @param changes how each change is worded, with the names of {@link Figure}s in braces
  * @param compared what is compared of two trials, in the order of the work
  */
 public record RuleBook(
-    List<Rule> rules, List<Cure> cures, Map<Change, String> changes, List<Compared> compared) {
+    List<Measure> measures,
+    List<Rule> rules,
+    List<Cure> cures,
+    Map<Change, String> changes,
+    List<Compared> compared) {
   private static final RuleBook PACKED = read(PackedText.of(RuleBook.class, "rules.json"));
 
   public RuleBook {
@@ -63,6 +69,20 @@ public record RuleBook(
                   row.text("words"),
                   row.text("harmless_words", row.text("words"))));
     }
+    List<Measure> measures =
+        table.rows("measures").stream()
+            .map(
+                row ->
+                    new Measure(
+                        row.text("measure"),
+                        row.constant("figure", Figure.values()),
+                        row.number("harmless"),
+                        row.number("clear"),
+                        row.text("words"),
+                        row.text("moved", ""),
+                        row.text("needs", "").equals("seen"),
+                        row.text("side_effect", "").equals("yes")))
+            .toList();
     List<Rule> rules =
         table.rows("rules").stream()
             .map(
@@ -71,7 +91,7 @@ public record RuleBook(
                   return new Rule(
                       row.constant("fault", Kind.values()),
                       Set.copyOf(row.constants("where", Place.values())),
-                      row.constant("held_against", Measure.values()),
+                      measure(measures, row),
                       cause,
                       limits.getOrDefault(cause, List.of()),
                       source(row));
@@ -102,7 +122,7 @@ public record RuleBook(
                         row.constant("figure", Figure.values()),
                         row.number("same")))
             .toList();
-    return new RuleBook(rules, cures, changes, compared);
+    return new RuleBook(measures, rules, cures, changes, compared);
   }
 
   /** The rows for a fault. */
@@ -118,6 +138,15 @@ public record RuleBook(
   /** A change from one plate to another in a clause, with its figures. */
   String words(Change change, FaultContext before, FaultContext after) {
     return Figure.in(changes.getOrDefault(change, change.tableName()), before, after);
+  }
+
+  private static Measure measure(List<Measure> known, Row row) {
+    String name = row.text("held_against");
+    return Stream.concat(known.stream(), Stream.of(Measure.OWN_FIGURE))
+        .filter(each -> each.name().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalArgumentException("\"" + name + "\" is no measure of the table"));
   }
 
   private static Source source(Row row) {

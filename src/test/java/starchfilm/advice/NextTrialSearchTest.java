@@ -28,14 +28,15 @@ class NextTrialSearchTest {
 
     double cost = 0.2 * Math.log(dryS(thicker) / dryS(thinByTheFan));
     assertThat(cost).isGreaterThan(0.03);
-    assertThat(NextTrialSearch.newTrouble(thinByTheFan, thicker)).isCloseTo(cost, within(1e-9));
+    assertThat(NextTrialSearch.newTrouble(RuleBook.packed(), thinByTheFan, thicker))
+        .isCloseTo(cost, within(1e-9));
   }
 
   @Test
   void changeThatDriesSoonerIsNotPaidForIt() {
     FaultContext blend = context(Garden.trial(4));
 
-    assertThat(NextTrialSearch.newTrouble(blend, poured(blend, 0.8))).isZero();
+    assertThat(NextTrialSearch.newTrouble(RuleBook.packed(), blend, poured(blend, 0.8))).isZero();
   }
 
   /**
@@ -48,11 +49,13 @@ class NextTrialSearchTest {
     FaultContext tacky = withGlycerol(plain, 0.425 * Math.pow(0.85, 1 - 0.6));
     FaultContext nearlyTacky = withGlycerol(plain, 0.425 * Math.pow(0.85, 1 - 0.25));
 
-    assertThat(NextTrialSearch.newTrouble(plain, tacky) - wait(plain, tacky))
+    assertThat(NextTrialSearch.newTrouble(RuleBook.packed(), plain, tacky) - wait(plain, tacky))
         .isCloseTo(2 * (0.6 - 0.3), within(1e-9));
-    assertThat(NextTrialSearch.newTrouble(plain, nearlyTacky))
+    assertThat(NextTrialSearch.newTrouble(RuleBook.packed(), plain, nearlyTacky))
         .isCloseTo(wait(plain, nearlyTacky), within(1e-9));
-    assertThat(NextTrialSearch.newTrouble(tacky, tacky)).as("no new one").isZero();
+    assertThat(NextTrialSearch.newTrouble(RuleBook.packed(), tacky, tacky))
+        .as("no new one")
+        .isZero();
   }
 
   private static FaultContext withGlycerol(FaultContext before, double perStarch) {
@@ -89,7 +92,8 @@ class NextTrialSearchTest {
         .hasValueSatisfying(
             found -> {
               assertThat(found.steps()).hasSize(1);
-              assertThat(Measure.NOT_DRY.trouble(found.scenes().get(0))).isBetween(0.2, 0.4);
+              assertThat(MeasureTest.measure("not dry").trouble(found.scenes().get(0)))
+                  .isBetween(0.2, 0.4);
             });
     assertThat(against(3, 4))
         .hasValueSatisfying(
@@ -97,7 +101,7 @@ class NextTrialSearchTest {
               assertThat(found.steps())
                   .extracting(AdvisedStep::change)
                   .containsExactly(Change.POUR_THINNER, Change.WARMER_ROOM);
-              assertThat(Measure.NOT_DRY.trouble(found.scenes().get(0))).isZero();
+              assertThat(MeasureTest.measure("not dry").trouble(found.scenes().get(0))).isZero();
             });
   }
 
@@ -142,11 +146,11 @@ class NextTrialSearchTest {
         Castings.plate(wetMm, Castings.paste(0.08, 0.3), Castings.room(15, 60, 0.1), 60);
     FaultContext scene = Seen.on(casting, Seen.fault(ObservedFault.Kind.STILL_WET));
     FaultContext early = scene.lookedAtS(dryS(scene) / Math.pow(0.68, 1 - trouble));
-    assertThat(Measure.NOT_DRY.trouble(early)).isCloseTo(trouble, within(1e-9));
+    assertThat(MeasureTest.measure("not dry").trouble(early)).isCloseTo(trouble, within(1e-9));
     RuleBook book = RuleBook.packed();
     List<Suspicion> suspicions =
         book.rulesFor(early.fault().kind(), early.fault().where()).stream()
-            .filter(rule -> rule.heldAgainst() == Measure.NOT_DRY)
+            .filter(rule -> rule.heldAgainst().name().equals("not dry"))
             .filter(rule -> rule.cause() != Cause.POURED_UNEVENLY)
             .filter(rule -> List.of(causes).contains(rule.cause()))
             .map(rule -> new Suspicion(rule, 0.5, ""))
