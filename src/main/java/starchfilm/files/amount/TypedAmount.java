@@ -163,7 +163,9 @@ public record TypedAmount(
   private record Reader(String text, String bareUnit, String allowed, List<Dimension> wanted) {
     TypedAmount amount() {
       Matcher plainest = PLAINEST.matcher(text);
-      return plainest.matches() ? one("", plainest.group(1), plainest.group(2)) : inAnyWords();
+      return plainest.matches()
+          ? one("", plainest.group(1), plainest.group(2).toLowerCase(Locale.ROOT))
+          : inAnyWords();
     }
 
     private TypedAmount inAnyWords() {

@@ -104,6 +104,7 @@ class MomentParserTest {
     "25:00",
     "2026-13-01 10:00",
     "someday 10:00",
+    "yesterday noon evening",
     "4/2/2026 10:00",
     "friday",
     "+",

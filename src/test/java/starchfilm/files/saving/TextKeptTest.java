@@ -66,4 +66,15 @@ class TextKeptTest {
         .isEqualTo(
             "{\"name\":\"A\",\"recipe\":{\"salt_g\":1},\"room\":{\"name\":\"shed\"},\"_own\":1}");
   }
+
+  @Test
+  void aStarchWithoutItsKindIsTakenOutAndTheOthersStayAsWritten() throws Exception {
+    String one = "[\n      {\"kind\": \"potato\",  \"mass_g\": 20.0}\n    ]";
+    String two = one.replace("}\n", "},\n      {\"kind\": \"corn\", \"mass_g\": 5}\n");
+    String around = "{\"recipe\": {\"starch\": %s}}";
+    assertThat(FieldEdit.with(around.formatted(two), Map.of("recipe.starch.1.kind", "")))
+        .isEqualTo(around.formatted(one));
+    assertThat(FieldEdit.with(around.formatted(one), Map.of("recipe.starch.2.kind", "corn")))
+        .isEqualTo(around.formatted(two.replace(", \"mass_g\": 5", "")));
+  }
 }
