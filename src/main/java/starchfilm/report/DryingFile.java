@@ -8,8 +8,6 @@ import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.LocalDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -28,13 +26,13 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.forecast.CurveReading;
-import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
+import starchfilm.report.words.PourCalendar;
 
 /**
  * A drying forecast for other programs. Every name carries its unit; figures are not rounded for
@@ -63,12 +61,13 @@ public final class DryingFile {
    */
   public static String csv(TrialForecast trial, List<String> assumptions) {
     CurveReading reading = new CurveReading(trial);
+    PourCalendar calendar = PourCalendar.of(trial.trial());
     StringBuilder text = new StringBuilder();
     for (CurvePoint point : trial.drying().curve()) {
       Map<String, Double> figures = figures(point, reading);
       List<String> cells = new ArrayList<>(figures.values().stream().map(String::valueOf).toList());
       // Numbers and dates hold no comma and no quote, so nothing needs quoting.
-      cells.add(1, at(trial, point.timeS()).orElse(""));
+      cells.add(1, calendar.iso(point.timeS()).orElse(""));
       if (text.isEmpty()) {
         List<String> head = new ArrayList<>(figures.keySet());
         head.add(1, "at");
@@ -114,7 +113,7 @@ public final class DryingFile {
     }
     film(trial.film(), root.putObject("film"));
     risk(trial.risks(), root.putObject("risk"));
-    OddityWords.of(Oddity.of(trial.trial())).forEach(root.putArray("odd")::add);
+    OddityWords.of(trial.trial()).forEach(root.putArray("odd")::add);
     trial.weighed().questions().forEach(root.putArray("questions")::add);
     assumed(trial, assumptions).forEach(root.putArray("assumptions")::add);
     Cautions.of(trial).stream().map(Caution::sentence).forEach(root.putArray("cautions")::add);
@@ -166,7 +165,9 @@ public final class DryingFile {
   private static void milestone(TrialForecast trial, MilestoneForecast forecast, ObjectNode node) {
     Band band = forecast.timeS();
     JsonText.put(node, "_h", band.times(1 / HOUR_S));
-    at(trial, band.middle()).ifPresent(moment -> node.put("middle_at", moment));
+    PourCalendar.of(trial.trial())
+        .iso(band.middle())
+        .ifPresent(moment -> node.put("middle_at", moment));
     node.put("share_reached", JsonText.rounded(forecast.shareReached()));
   }
 
@@ -191,16 +192,5 @@ public final class DryingFile {
     figures.put("water_kg_per_kg_dry_thick_spot", point.thickSpot());
     figures.replaceAll((key, figure) -> JsonText.rounded(figure));
     return figures;
-  }
-
-  private static Optional<String> at(TrialForecast trial, double seconds) {
-    if (Double.isInfinite(seconds)) {
-      return Optional.empty();
-    }
-    return trial
-        .trial()
-        .pouredAt()
-        .map(poured -> poured.plusSeconds(Math.round(seconds)).truncatedTo(ChronoUnit.MINUTES))
-        .map(LocalDateTime::toString);
   }
 }

@@ -63,11 +63,14 @@ record TrialList(List<Order> orders, List<Row> rows) {
    * A trial.
    *
    * @param anchor where more of it is on this page; empty where there is no more
-   * @param facts what tells it from the others, with units
    * @param places its place in every order, as the style sheet reads it
    */
-  record Row(
-      int number, String anchor, String name, String file, List<String> facts, String places) {}
+  record Row(int number, String anchor, TrialForecast trial, String places) {
+    /** What tells it from the others, with units. */
+    public List<String> facts() {
+      return TrialList.facts(trial);
+    }
+  }
 
   /** The list. */
   static TrialList of(List<TrialForecast> trials) {
@@ -76,19 +79,12 @@ record TrialList(List<Order> orders, List<Row> rows) {
     int beside = SideBySide.firstBeside(trials.size());
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < trials.size(); i++) {
-      Trial trial = trials.get(i).trial();
       StringBuilder style = new StringBuilder();
       for (int order = 0; order < places.size(); order++) {
         style.append("--o").append(order).append(':').append(places.get(order)[i]).append(';');
       }
-      rows.add(
-          new Row(
-              i + 1,
-              i < beside ? "" : Anchor.ofTrial(i + 1),
-              trial.name(),
-              trial.fileName(),
-              facts(trials.get(i)),
-              style.toString()));
+      String anchor = i < beside ? "" : Anchor.ofTrial(i + 1);
+      rows.add(new Row(i + 1, anchor, trials.get(i), style.toString()));
     }
     return new TrialList(orders, rows);
   }

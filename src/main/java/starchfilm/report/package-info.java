@@ -1,5 +1,5 @@
 /**
- * Pages: view models in the reader's units, charts as small figures, and the Thymeleaf rendering.
+ * Answers in the reader's units and words, charts as small figures, and the Thymeleaf rendering.
  *
  * <p>Nothing is computed here but units, rounding and words. The same input gives the same bytes.
  */

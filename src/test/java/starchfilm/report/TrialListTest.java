@@ -31,7 +31,7 @@ class TrialListTest {
   void standsInTheOrderOfTheNotebook() {
     assertThat(list.orders().get(0)).isEqualTo(Order.POUR);
     assertThat(list.rows())
-        .extracting(TrialList.Row::name)
+        .extracting(row -> row.trial().trial().name())
         .isEqualTo(GARDEN.stream().map(trial -> trial.trial().name()).toList());
     assertThat(IntStream.range(0, GARDEN.size()).map(row -> place(row, Order.POUR)))
         .containsExactlyElementsOf(IntStream.range(0, GARDEN.size()).boxed().toList());

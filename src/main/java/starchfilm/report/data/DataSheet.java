@@ -1,5 +1,7 @@
 package starchfilm.report.data;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -134,19 +136,7 @@ public final class DataSheet {
       putByName(root, rows.get(0));
     }
     ArrayNode entries = root.putArray("rows");
-    for (Row row : rows) {
-      ObjectNode entry = entries.addObject();
-      row.cells.forEach(
-          (key, value) -> {
-            if (value instanceof Double figure) {
-              entry.put(key, figure);
-            } else if (value instanceof Long count) {
-              entry.put(key, count);
-            } else {
-              entry.put(key, value.toString());
-            }
-          });
-    }
+    rows.forEach(row -> entries.add(new ObjectMapper().<JsonNode>valueToTree(row.cells)));
     told.forEach((heading, sentences) -> sentences.forEach(root.withArray(heading)::add));
     return JsonText.of(root);
   }

@@ -9,6 +9,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
@@ -57,16 +58,17 @@ public final class CalendarFile {
    */
   public static String of(Today today, Instant made, Function<Trial, String> name) {
     CalendarFile file = new CalendarFile(made);
-    file.line("BEGIN:VCALENDAR");
-    file.line("VERSION:2.0");
-    file.line("PRODID:-//starchfilm//plates to look after//EN");
-    file.line("METHOD:PUBLISH");
+    file.lines(
+        "BEGIN:VCALENDAR",
+        "VERSION:2.0",
+        "PRODID:-//starchfilm//plates to look after//EN",
+        "METHOD:PUBLISH");
     today.standings().stream()
         .filter(standing -> Double.isFinite(standing.lookFromS()))
         .forEach(
             standing -> file.event(standing, today.now(), name.apply(standing.forecast().trial())));
     today.ended().forEach(plate -> file.cancelled(plate, name.apply(plate.trial())));
-    file.line("END:VCALENDAR");
+    file.lines("END:VCALENDAR");
     return file.text.toString();
   }
 
@@ -84,15 +86,17 @@ public final class CalendarFile {
     LocalDateTime end = poured.plusSeconds(Math.round(Math.min(untilS, 1e9)));
     boolean longer = whole && !ready && Duration.between(start, end).compareTo(HOUR) > 0;
     begin(file, standing.plates().get(0), start);
-    line("DTEND:" + LOCAL.format(longer ? upToHour(end) : start.plus(HOUR)));
-    line("SUMMARY:" + escaped((ready ? "Peel " : "Look at ") + words.who()));
-    line("DESCRIPTION:" + escaped(words.sentence() + " Look: " + words.look() + "."));
-    line("BEGIN:VALARM");
-    line("ACTION:DISPLAY");
-    line("DESCRIPTION:" + escaped(words.who()));
-    line("TRIGGER;RELATED=START:PT0S");
-    line("END:VALARM");
-    line("END:VEVENT");
+    String who = escaped(words.who());
+    lines(
+        "DTEND:" + LOCAL.format(longer ? upToHour(end) : start.plus(HOUR)),
+        "SUMMARY:" + (ready ? "Peel " : "Look at ") + who,
+        "DESCRIPTION:" + escaped(words.sentence() + " Look: " + words.look() + "."),
+        "BEGIN:VALARM",
+        "ACTION:DISPLAY",
+        "DESCRIPTION:" + who,
+        "TRIGGER;RELATED=START:PT0S",
+        "END:VALARM",
+        "END:VEVENT");
   }
 
   /** Who never imported the plate's event is shown nothing by it. */
@@ -101,19 +105,21 @@ public final class CalendarFile {
       return;
     }
     begin(file, plate.plate(), plate.trial().pouredAt().orElseThrow());
-    line("STATUS:CANCELLED");
-    line("SUMMARY:" + escaped(plate.trial().name() + ": off the plate"));
-    line("END:VEVENT");
+    lines(
+        "STATUS:CANCELLED",
+        "SUMMARY:" + escaped(plate.trial().name() + ": off the plate"),
+        "END:VEVENT");
   }
 
   private void begin(String file, int plate, LocalDateTime start) {
     String uid = uid(file + "#" + plate);
     live.add(uid);
-    line("BEGIN:VEVENT");
-    line("UID:" + uid);
-    line("DTSTAMP:" + UTC.format(made));
-    line("SEQUENCE:" + made.getEpochSecond() / 60);
-    line("DTSTART:" + LOCAL.format(start));
+    lines(
+        "BEGIN:VEVENT",
+        "UID:" + uid,
+        "DTSTAMP:" + UTC.format(made),
+        "SEQUENCE:" + made.getEpochSecond() / 60,
+        "DTSTART:" + LOCAL.format(start));
   }
 
   private static final Duration HOUR = Duration.ofHours(1);
@@ -133,6 +139,10 @@ public final class CalendarFile {
         .replace(";", "\\;")
         .replace(",", "\\,")
         .replaceAll("\\R", "\\\\n");
+  }
+
+  private void lines(String... contents) {
+    Arrays.stream(contents).forEach(this::line);
   }
 
   /** Folds a line where it would have more than 75 octets, never within a character. */

@@ -6,7 +6,6 @@ import static starchfilm.numerics.units.Units.HOUR_S;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.Function;
@@ -15,6 +14,7 @@ import starchfilm.casting.trial.Weighing;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.JsonText;
+import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Standing;
 import starchfilm.today.Today;
 
@@ -47,7 +47,7 @@ public final class TodayFile {
     TodayView view = TodayView.of(today);
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("what", "plates to look after");
-    root.put("now", minute(today.now()));
+    root.put("now", today.now().truncatedTo(ChronoUnit.MINUTES).toString());
     root.put("headline", view.headline());
     today.standings().stream().map(s -> plate(s, name)).forEach(root.putArray("plates")::add);
     today.planned().forEach(trial -> root.withArray("planned").add(trial.name()));
@@ -105,12 +105,7 @@ public final class TodayFile {
   }
 
   private static void put(ObjectNode node, String field, Standing standing, double atS) {
-    LocalDateTime poured = standing.forecast().trial().pouredAt().orElseThrow();
-    node.put(field, Double.isInfinite(atS) ? null : minute(poured.plusSeconds(Math.round(atS))));
-  }
-
-  private static String minute(LocalDateTime moment) {
-    return moment.truncatedTo(ChronoUnit.MINUTES).toString();
+    node.put(field, PourCalendar.of(standing.forecast().trial()).iso(atS).orElse(null));
   }
 
   private static double grams(double kg) {

@@ -85,6 +85,19 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   }
 
   /**
+   * A moment for other programs.
+   *
+   * @param afterPourS time since the pour (s); infinity for never
+   * @return to the minute, such as {@code 2026-11-28T11:05}; none where it never comes or the pour
+   *     is not dated
+   */
+  public Optional<String> iso(double afterPourS) {
+    return pouredAt
+        .filter(poured -> Double.isFinite(afterPourS))
+        .map(poured -> at(afterPourS).truncatedTo(ChronoUnit.MINUTES).toString());
+  }
+
+  /**
    * A forecast moment with its range: by the hour where the range is shorter than two days, else by
    * the day.
    *
