@@ -43,7 +43,7 @@ import starchfilm.report.words.PourCalendar;
  * begin together; the right axis is what the scale shows for the average of a plate alone.
  */
 public final class DryingFigure {
-  private static final int FIRST_LANE = 84;
+  private static final int FIRST_LANE = 94;
   private static final int LANE_STEP = 28;
   private static final int MOST_TICKS = 9;
   private static final int READ_OUTS = 36;
