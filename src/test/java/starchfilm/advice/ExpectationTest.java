@@ -1,13 +1,17 @@
 package starchfilm.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
+import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
+import starchfilm.film.FilmCaution;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.numerics.evidence.Band;
 
@@ -99,5 +103,32 @@ class ExpectationTest {
 
   private static Expectation drying(Band dryThroughS) {
     return new Expectation(dryThroughS, AS_IT_IS.film(), AS_IT_IS.risks());
+  }
+
+  /** 50 g glycerol per 100 g starch is tacky, the usual 30 g are not. */
+  @Test
+  void aNextTrialNamesItsEffectsAndTheCautionsThatAreNew() {
+    Expectation sticky = of(Setting.GLYCEROL.set(Castings.USUAL, 0.5));
+    assertThat(next(sticky, "more glycerol").newCautions()).contains(FilmCaution.TACKY);
+    assertThat(next(AS_IT_IS, "another plate").newCautions()).isEmpty();
+    assertThat(next(AS_IT_IS, "another plate").sentence())
+        .isEqualTo("another plate: no computed figure changes.");
+    assertThat(next(drying(new Band(DAY_S, DAY_S, DAY_S)), "a fan", "less water").sentence())
+        .startsWith("a fan; and less water: dry through ");
+    assertThatThrownBy(() -> next(AS_IT_IS, "one", "two", "three"))
+        .hasMessage("a next trial has one or two changes, not 3");
+    assertThatThrownBy(() -> next(AS_IT_IS)).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  private static NextTrial next(Expectation after, String... changes) {
+    return new NextTrial(
+        List.of(),
+        List.of(changes),
+        Castings.USUAL,
+        OptionalDouble.empty(),
+        List.of(),
+        List.of(),
+        AS_IT_IS,
+        after);
   }
 }

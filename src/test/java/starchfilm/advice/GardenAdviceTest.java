@@ -71,6 +71,17 @@ class GardenAdviceTest {
     assertThat(advice.next()).isEmpty();
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 5, 6})
+  void theVerdictCountsTheChanges(int number) {
+    TrialAdvice advice = Garden.adviceAfter(number);
+    assertThat(advice.verdict())
+        .isEqualTo(
+            advice.next().orElseThrow().changes().size() == 1
+                ? "Change one thing, so that you can see what it did."
+                : "Change these two things and nothing else, so that you can see what they did.");
+  }
+
   @Test
   void theUnevenPlateIsLevelled() {
     TrialAdvice advice = Garden.adviceAfter(5);

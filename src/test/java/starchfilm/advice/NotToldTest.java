@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.trial.NotRecorded;
@@ -43,9 +44,18 @@ class NotToldTest {
         MadeUpTrials.with(
             List.of(fault(Kind.SCORCHED)), missing("cook.top_C", "cook.minutes", "recipe.water"));
     TrialAdvice advice = advice(trial);
+    String suspects =
+        RuleBook.packed().rulesFor(Kind.SCORCHED, Place.ALL).stream()
+            .map(rule -> rule.cause().tableName())
+            .distinct()
+            .limit(5)
+            .collect(Collectors.joining("; "));
+    assertThat(suspects).contains("overcooked");
     assertThat(advice.verdict())
-        .startsWith(
-            "Your notes don't explain it. The usual suspects, to rule out one at a" + " time: ");
+        .isEqualTo(
+            "Your notes don't explain it. The usual suspects, to rule out one at a time: "
+                + suspects
+                + ".");
     assertThat(advice.diagnoses().get(0).tells()).isFalse();
     assertThat(advice.diagnoses().get(0).model())
         .isEqualTo("The model does not compute this; the causes rest on common practice.");

@@ -1,6 +1,7 @@
 package starchfilm.jar.recovery;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -118,6 +119,82 @@ class RecoveryBalanceTest {
     assertThat(before.hygroscopicSalt()).isFalse();
     assertThat(after.alcoholLeft().mostKg() - before.alcoholLeft().mostKg())
         .isCloseTo(0.050, within(1e-9));
+  }
+
+  /** A jar that may hold both alcohols is handled for the poisonous one. */
+  @Test
+  void methanolThatWasAddedToABatchOfEthanolIsWarnedOf() {
+    assertThat(afterEthanol(LaterAddition.Agent.METHANOL)).isEqualTo(Alcohol.METHANOL);
+    assertThat(afterEthanol(LaterAddition.Agent.ETHANOL)).isEqualTo(Alcohol.ETHANOL);
+    assertThat(afterEthanol(LaterAddition.Agent.WATER)).isEqualTo(Alcohol.ETHANOL);
+  }
+
+  private static Alcohol afterEthanol(LaterAddition.Agent added) {
+    RecoveryLog log = batch(acid(0.0875), NO_LYE, 0.400);
+    return RecoveryBalance.of(
+            new RecoveryLog(
+                log.oil(),
+                Alcohol.ETHANOL,
+                Estimate.exact(0.300),
+                log.catalyst(),
+                Optional.empty(),
+                log.shareWorkedUp(),
+                log.acid(),
+                true,
+                NONE,
+                NO_LYE,
+                NONE,
+                List.of(new LaterAddition(added, Estimate.exact(0.020), NONE)),
+                log.jarKg()))
+        .alcoholLeft()
+        .alcohol();
+  }
+
+  /** Acid that met all alkali has freed the fatty acid; 5 mmol of lye make 5 mmol of it soap. */
+  @Test
+  void lyeMakesSoapOfTheFattyAcidThatWasLeftIn() {
+    Neutralisation leftIn = neutralised(false);
+    assertThat(leftIn.soapMol().value()).isCloseTo(0.005, within(1e-5));
+    assertThat(leftIn.freeLyeMol().value()).isCloseTo(0, within(1e-5));
+    Neutralisation takenOff = neutralised(true);
+    assertThat(takenOff.soapMol().value()).isCloseTo(0, within(1e-5));
+    assertThat(takenOff.freeLyeMol().value()).isCloseTo(0.005, within(1e-5));
+  }
+
+  private static Neutralisation neutralised(boolean fattyLayerTakenOff) {
+    RecoveryLog log = batch(acid(3.5 / 39.997), lye(0.005), 0.200);
+    return RecoveryBalance.of(
+            new RecoveryLog(
+                log.oil(),
+                log.alcohol(),
+                log.alcoholKg(),
+                log.catalyst(),
+                Optional.empty(),
+                log.shareWorkedUp(),
+                log.acid(),
+                fattyLayerTakenOff,
+                NONE,
+                log.lye(),
+                NONE,
+                List.of(),
+                log.jarKg()))
+        .neutralisation();
+  }
+
+  @Test
+  void fryingOilIsSourerThanFreshOil() {
+    assertThat(OilBatch.of(OilKind.USED_FRYING_OIL, Estimate.exact(1)).acidMgPerG())
+        .isEqualTo(Estimate.between(1, 8));
+    assertThat(OilBatch.of(OilKind.SUNFLOWER, Estimate.exact(1)).acidMgPerG())
+        .isEqualTo(Estimate.between(0, 0.6));
+  }
+
+  @Test
+  void refusesALayerAndAJarOfNothing() {
+    assertThatThrownBy(() -> crude(batch(acid(0.0875), NO_LYE, 0.1), 0))
+        .hasMessage("crude layer: 0 g given, allowed more than 0 g");
+    assertThatThrownBy(() -> batch(acid(0.0875), NO_LYE, 0))
+        .hasMessage("what the jar holds: 0 g given, allowed more than 0 g");
   }
 
   @Test
