@@ -49,7 +49,10 @@ final class WrittenSupplies {
               in.usually(
                   "supplies.vinegar", WrittenSupplies::shareOrNone, 0.05, "vinegar of 5 % acid");
           List<StarchAtHand> starches =
-              in.all("supplies.starch", words -> starches(in, words)).orElse(List.of());
+              in.all(
+                      "supplies.starch",
+                      words -> written(words).stream().map(starch -> atHand(in, starch)).toList())
+                  .orElse(List.of());
           return new Supplies(jar, jarKg, starches, acidity);
         });
   }
@@ -191,40 +194,28 @@ final class WrittenSupplies {
   private static final Pattern STARCH_BY_NAME =
       Pattern.compile("(?i)\\s*(?:tapioca flour|cornflour|kartoffelmehl)\\s*");
 
-  private static List<StarchAtHand> starches(EntryReader in, List<String> typed) {
-    List<Written> written = written(typed);
-    for (Written starch : written) {
-      if (starch.isFlour()) {
-        throw new MistypedException(
-            starch.kind() + " flour",
-            "starch",
-            "flour holds protein and fibre, for which no film can be planned; write the starch");
-      }
-      starch
-          .mass()
-          .filter(Quantities::isVolume)
-          .map(volume -> Quantities.massKg(volume, starch.kind().bulkDensityKgPerM3()))
-          .ifPresent(
-              mass ->
-                  in.assume(
-                      "%s starch by its volume as %s, loose or shaken down"
-                          .formatted(starch.kind(), Words.grams(mass))));
+  private static StarchAtHand atHand(EntryReader in, Written starch) {
+    StarchKind kind = starch.kind();
+    if (starch.isFlour()) {
+      throw new MistypedException(
+          kind + " flour",
+          "starch",
+          "flour holds protein and fibre, for which no film can be planned; write the starch");
     }
-    return written.stream()
-        .map(
-            starch ->
-                new StarchAtHand(
-                    starch.kind(),
-                    starch
-                        .mass()
-                        .map(mass -> Quantities.massKg(mass, starch.kind().bulkDensityKgPerM3()))
-                        .map(mass -> OptionalDouble.of(mass.value()))
-                        .orElse(OptionalDouble.empty()),
-                    starch
-                        .moisture()
-                        .map(moisture -> Estimate.exact(Quantities.share(moisture)))
-                        .orElse(starch.kind().powderMoisture())))
-        .toList();
+    Optional<Estimate> massKg =
+        starch.mass().map(typed -> Quantities.massKg(typed, kind.bulkDensityKgPerM3()));
+    if (starch.mass().filter(Quantities::isVolume).isPresent()) {
+      in.assume(
+          "%s starch by its volume as %s, loose or shaken down"
+              .formatted(kind, Words.grams(massKg.orElseThrow())));
+    }
+    return new StarchAtHand(
+        kind,
+        massKg.map(kg -> OptionalDouble.of(kg.value())).orElse(OptionalDouble.empty()),
+        starch
+            .moisture()
+            .map(share -> Estimate.exact(Quantities.share(share)))
+            .orElse(kind.powderMoisture()));
   }
 
   /** Each kind is followed by what is known of it, so a word that is no amount begins a new one. */
