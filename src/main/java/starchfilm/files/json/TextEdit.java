@@ -97,7 +97,7 @@ public final class TextEdit {
             ? List.copyOf(object.members().keySet()).indexOf(last)
             : Integer.parseInt(last);
     List<Span> entries = entries(holder);
-    boolean isAlone = index < 0 || entries.size() <= 1 && !(holder instanceof ObjectValue);
+    boolean isAlone = index < 0 || (entries.size() <= 1 && !(holder instanceof ObjectValue));
     if (isAlone && path.contains(".")) {
       return remove(text, around(path));
     }
