@@ -12,10 +12,4 @@ import java.util.List;
  * @param outcomes everything that came out differently; may be empty
  */
 public record Contrast(
-    String verdict, List<Difference> differences, List<String> notNoted, List<Outcome> outcomes) {
-  public Contrast {
-    differences = List.copyOf(differences);
-    notNoted = List.copyOf(notNoted);
-    outcomes = List.copyOf(outcomes);
-  }
-}
+    String verdict, List<Difference> differences, List<String> notNoted, List<Outcome> outcomes) {}

@@ -2,6 +2,7 @@ package starchfilm.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
@@ -20,14 +21,14 @@ record Contrasting(RuleBook book, TrialKnowledge knowledge) {
     for (SingleChange change : changes.found()) {
       reruns.add(new Rerun(change, was.of(change.alone())));
     }
-    List<Outcome> outcomes = new ArrayList<>();
-    outcomes.addAll(new FaultOutcomes(book, before, after, was, is, reruns).all());
-    outcomes.addAll(MeasuredOutcomes.of(before, after, was, is));
     return new Contrast(
         verdict(before.trial(), after.trial()),
         reruns.stream().map(rerun -> difference(was, rerun)).toList(),
         changes.notNoted(),
-        outcomes);
+        Stream.concat(
+                new FaultOutcomes(book, before, after, was, is, reruns).all().stream(),
+                MeasuredOutcomes.of(before, after, was, is).stream())
+            .toList());
   }
 
   /** One change alone and what the model makes of it. */

@@ -1,6 +1,5 @@
 package starchfilm.advice;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -48,7 +47,7 @@ record Diagnosing(RuleBook book) {
             .filter(suspicion -> suspicion.support() >= Suspicion.NAMED_FROM)
             .sorted(Comparator.comparingDouble(Suspicion::support).reversed())
             .toList();
-    return new Diagnosis(scene.fault(), model(scene, measures), named, new ArrayList<>(notNoted));
+    return new Diagnosis(scene.fault(), model(scene, measures), named, List.copyOf(notNoted));
   }
 
   private static Suspicion stronger(Suspicion one, Suspicion other) {

@@ -13,11 +13,6 @@ import starchfilm.casting.trial.ObservedFault;
  */
 public record Diagnosis(
     ObservedFault fault, String model, List<Suspicion> suspicions, List<String> notNoted) {
-  public Diagnosis {
-    suspicions = List.copyOf(suspicions);
-    notNoted = List.copyOf(notNoted);
-  }
-
   /**
    * Whether the notebook tells what may be behind it.
    *

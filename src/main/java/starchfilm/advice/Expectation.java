@@ -60,7 +60,7 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
         effects.add(new Effect(told.words, told.in(was, ranges), told.in(is, ranges)));
       }
     }
-    return effects;
+    return List.copyOf(effects);
   }
 
   /** A figure of the film that a change may move, in the reader's unit. */

@@ -24,11 +24,6 @@ public record Rule(
     Cause cause,
     List<CauseLimit> limits,
     Source source) {
-  public Rule {
-    where = Set.copyOf(where);
-    limits = List.copyOf(limits);
-  }
-
   /** The cause's own figure; of several the worst. */
   Reading read(FaultContext scene) {
     return limits.stream().map(limit -> limit.read(scene)).reduce(Reading::orWorse).orElseThrow();

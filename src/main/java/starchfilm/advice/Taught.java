@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoublePredicate;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.apache.commons.math3.util.CombinatoricsUtils;
 import starchfilm.casting.trial.ObservedFault;
@@ -71,7 +70,8 @@ final class Taught {
 
   /** With the worst figure or beyond it, and short of it: where no plate was at fault. */
   private Optional<String> sentence(Set<Kind> faults, String what, boolean atLittle) {
-    DoubleSummaryStatistics faultyAt = figures(faults, true).summaryStatistics();
+    DoubleSummaryStatistics faultyAt =
+        poured.stream().filter(each -> shows(each, faults)).mapToDouble(figure).summaryStatistics();
     double worst = atLittle ? faultyAt.getMax() : faultyAt.getMin();
     String beyond = atLittle ? "less" : "more";
     DoublePredicate isBeyond = figure -> atLittle ? figure <= worst : figure >= worst;
@@ -96,10 +96,6 @@ final class Taught {
                 + "; of the other "
                 + elsewhere
                 + " none.");
-  }
-
-  private DoubleStream figures(Set<Kind> faults, boolean shown) {
-    return poured.stream().filter(each -> shows(each, faults) == shown).mapToDouble(figure);
   }
 
   private static boolean shows(TrialForecast each, Set<Kind> faults) {

@@ -1,6 +1,6 @@
 package starchfilm.change;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.Casting;
@@ -57,19 +57,6 @@ final class Sensitivities {
   }
 
   private static Sensitivity of(Ingredient ingredient, Outlook now, Outlook more) {
-    List<PropertyEffect> effects = new ArrayList<>();
-    for (FilmProperty property : FilmProperty.values()) {
-      double from = property.of(now.film()).middle();
-      double to = property.of(more.film()).middle();
-      effects.add(
-          new PropertyEffect(
-              property,
-              from,
-              to,
-              visible(property, from, to)
-                  ? Optional.empty()
-                  : Optional.of(reason(ingredient, property))));
-    }
     // Per kilogram of the paste as it is: the grams of all others are the same in both.
     double from = now.casting().composition().amount(ingredient);
     double share = more.casting().composition().amount(ingredient);
@@ -79,7 +66,20 @@ final class Sensitivities {
         (1 - from) * share / (1 - share),
         now.dryThroughS(),
         more.dryThroughS(),
-        effects);
+        Arrays.stream(FilmProperty.values())
+            .map(property -> effect(ingredient, property, now, more))
+            .toList());
+  }
+
+  private static PropertyEffect effect(
+      Ingredient ingredient, FilmProperty property, Outlook now, Outlook more) {
+    double from = property.of(now.film()).middle();
+    double to = property.of(more.film()).middle();
+    return new PropertyEffect(
+        property,
+        from,
+        to,
+        visible(property, from, to) ? Optional.empty() : Optional.of(reason(ingredient, property)));
   }
 
   private static double more(Setting setting, Casting casting) {

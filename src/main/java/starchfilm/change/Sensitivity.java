@@ -22,10 +22,6 @@ public record Sensitivity(
     double dryThroughBeforeS,
     double dryThroughAfterS,
     List<PropertyEffect> effects) {
-  public Sensitivity {
-    effects = List.copyOf(effects);
-  }
-
   /** What it does to one property. */
   public PropertyEffect on(FilmProperty property) {
     return effects.get(property.ordinal());

@@ -9,7 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * The rules in use, one a property. To add a rule with its source: write a class that implements
+ * The rules in use, one a property. To add a rule with its source: write a class that extends
  * {@link FilmRule}, and put it into {@link #published()}.
  */
 final class FilmRules {

@@ -82,10 +82,7 @@ public record PhAdjustment(
             + ", the pH now, with "
             + reagent.tradeName()
             + (down ? "; to raise it use lye" : "; to lower it use an acid"));
-    return of(new Titration(bath, reagent), targetPh, molPerM3);
-  }
-
-  private static PhAdjustment of(Titration titration, double targetPh, double molPerM3) {
+    Titration titration = new Titration(bath, reagent);
     double needed = titration.volumeM3To(targetPh, molPerM3);
     double neededTenth = titration.volumeM3To(targetPh, molPerM3 / 10);
     return new PhAdjustment(
