@@ -5,7 +5,6 @@ import static starchfilm.report.words.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import starchfilm.jar.recovery.OilBatch;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.material.ingredient.StarchKind;
@@ -60,15 +59,16 @@ public final class PiecesText {
 
   private static String together(PiecesPlan plan) {
     List<String> parts = new ArrayList<>();
-    plan.starchKg()
-        .forEach((kind, kg) -> parts.add(grams(kg) + " of " + kind.tradeName() + " starch"));
-    if (plan.glycerolKg() > 0) {
-      parts.add(grams(plan.glycerolKg()) + " of glycerol out of the jar");
-    }
-    if (plan.vinegarKg() > 0) {
-      parts.add(grams(plan.vinegarKg()) + " of vinegar");
-    }
+    plan.starchKg().forEach((kind, kg) -> add(parts, kg, kind.tradeName() + " starch"));
+    add(parts, plan.glycerolKg(), "glycerol out of the jar");
+    add(parts, plan.vinegarKg(), "vinegar");
     return "In all: " + String.join(", ", parts) + ".";
+  }
+
+  private static void add(List<String> parts, double kg, String what) {
+    if (kg > 0) {
+      parts.add(grams(kg) + " of " + what);
+    }
   }
 
   private static String time(PiecesPlan plan) {
@@ -82,15 +82,10 @@ public final class PiecesText {
 
   private static String toGet(PiecesPlan plan) {
     List<String> parts = new ArrayList<>();
-    for (Map.Entry<StarchKind, Double> starch : plan.starchKg().entrySet()) {
-      double missing = plan.missingKg(starch.getKey());
-      if (missing > 0) {
-        parts.add(grams(missing) + " of " + starch.getKey().tradeName() + " starch");
-      }
+    for (StarchKind kind : plan.starchKg().keySet()) {
+      add(parts, plan.missingKg(kind), kind.tradeName() + " starch");
     }
-    if (plan.missingGlycerolKg() > 0) {
-      parts.add(grams(plan.missingGlycerolKg()) + " of such glycerol");
-    }
+    add(parts, plan.missingGlycerolKg(), "such glycerol");
     return parts.isEmpty()
         ? "To buy: nothing; you have enough of everything you listed."
         : "To buy: " + String.join(", ", parts) + ".";
