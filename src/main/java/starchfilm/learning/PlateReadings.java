@@ -50,7 +50,15 @@ final class PlateReadings {
   private double[][] lastSlopes = new double[0][];
 
   /** What the scale would show in a case (kg), and the steps in time it was solved with. */
-  private record Solved(double[] massesKg, Steps steps) {}
+  private static final class Solved {
+    private final double[] massesKg;
+    private final Steps steps;
+
+    Solved(double[] massesKg, Steps steps) {
+      this.massesKg = massesKg;
+      this.steps = steps;
+    }
+  }
 
   PlateReadings(Casting drying, List<Weighing> weighings, Runnable requireWanted) {
     this(drying, weighings, Double.POSITIVE_INFINITY, false, requireWanted);
@@ -157,7 +165,7 @@ final class PlateReadings {
 
   /** What the scale would show in a case (kg). */
   double[] expectedKg(double[] deviations) {
-    return solved(deviations).massesKg();
+    return solved(deviations).massesKg;
   }
 
   private Solved solved(double[] deviations) {
@@ -205,9 +213,9 @@ final class PlateReadings {
       double step = DERIVATIVE_STEP * VarianceShares.factor(factor).spread();
       moved[factor] += step;
       requireWanted.run();
-      simulation.filmMassesKg(full(moved), here.steps(), there);
+      simulation.filmMassesKg(full(moved), here.steps, there);
       for (int reading = 0; reading < timesS.length; reading++) {
-        slopes[reading][factor] = (there[reading] - here.massesKg()[reading]) / step;
+        slopes[reading][factor] = (there[reading] - here.massesKg[reading]) / step;
       }
     }
     return slopes;
