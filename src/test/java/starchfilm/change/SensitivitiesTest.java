@@ -89,6 +89,17 @@ class SensitivitiesTest {
     assertThat(moved(vinegar)).contains(FilmProperty.PASTE_PH, FilmProperty.TENSILE_STRENGTH);
   }
 
+  /** A tenth more of each, and twice the vinegar, of which a tenth would not show. */
+  @Test
+  void aTenthMoreOfEachIsTriedAndTwiceTheVinegar() {
+    for (Sensitivity lever : Sensitivities.of(TEXTBOOK, usual)) {
+      double times = lever.ingredient() == Ingredient.VINEGAR ? 2 : 1.1;
+      assertThat(lever.toKgPerKgPaste() / lever.fromKgPerKgPaste())
+          .as("%s", lever.ingredient())
+          .isCloseTo(times, within(1e-9));
+    }
+  }
+
   @Test
   void waterAndStarchLeaveThePhAsItIsForTheirOwnReasons() {
     List<Sensitivity> found = Sensitivities.of(TEXTBOOK, Castings.film(paste(0.28, 0)));
