@@ -14,10 +14,10 @@ import java.util.function.Function;
  * German, French and Spanish, whatever their case, accents, blanks and hyphens.
  */
 public final class KnownName {
-  private static final Map<String, String> MEANINGS = Synonyms.packed("names.txt");
+  private static final Map<String, String> MEANINGS = Synonyms.packed("names.words");
 
   /** What is asked for so often that it deserves a sentence of its own. */
-  private static final Map<String, String> NOT_HERE = Synonyms.packed("not-modelled.txt");
+  private static final Map<String, String> NOT_HERE = Synonyms.packed("not-modelled.words");
 
   private KnownName() {}
 

@@ -5,7 +5,7 @@ import java.util.Map;
 
 /** Months by the beginnings of names: English, German, French, Spanish, Italian, Portuguese. */
 public final class MonthNames {
-  private static final Map<String, String> NUMBERS = Synonyms.packed("months.txt");
+  private static final Map<String, String> NUMBERS = Synonyms.packed("months.words");
 
   /** A name of a month in small letters without accents, within a regular expression. */
   static final String PATTERN = "((?:" + String.join("|", NUMBERS.keySet()) + ")[a-z]*)";

@@ -14,7 +14,7 @@ public final class NearMiss {
               + "|m_per_s)$");
 
   /** Everyday words for what a trial file calls otherwise. */
-  private static final Map<String, String> EVERYDAY = Synonyms.packed("everyday.txt");
+  private static final Map<String, String> EVERYDAY = Synonyms.packed("everyday.words");
 
   private NearMiss() {}
 

@@ -49,7 +49,7 @@ public record Unit(
 
   private static Map<String, Unit> table() {
     Map<String, Unit> units = new HashMap<>();
-    for (String line : PackedText.of(Unit.class, "units.txt").lines().skip(1).toList()) {
+    for (String line : PackedText.of(Unit.class, "units.words").lines().skip(1).toList()) {
       String[] words = line.split(" ", -1);
       String name = words[3];
       boolean finest = words[2].startsWith("<");

@@ -32,6 +32,6 @@ public record Wording(Pattern words, String meaning) {
 
   /** Those of an amount or a time. */
   static List<Wording> of(String kind, String around) {
-    return packed(Wording.class, "wordings.txt", kind, around);
+    return packed(Wording.class, "wordings.words", kind, around);
   }
 }

@@ -42,10 +42,10 @@ record LogColumns(
   }
 
   private static final Map<String, Pattern> HEADS =
-      Wording.packed(LogColumns.class, "heads.txt", "column", "%s").stream()
+      Wording.packed(LogColumns.class, "heads.words", "column", "%s").stream()
           .collect(Collectors.toMap(Wording::meaning, Wording::words));
   private static final List<Wording> COUNTED_IN =
-      Wording.packed(LogColumns.class, "heads.txt", "seconds", "%s");
+      Wording.packed(LogColumns.class, "heads.words", "seconds", "%s");
   private static final Pattern TIME_OF_DAY = Pattern.compile("\\d{1,2}:\\d{2}.*");
 
   /** No room with a film in it is warmer than this where nobody says so (degrees Celsius). */

@@ -18,7 +18,7 @@ final class ColumnWords {
   private static final Pattern UNIT =
       Pattern.compile("(.*?)[\\s,/(\\[]+(?:in\\s+)?([^\\s()\\[\\]]+)[)\\]]*");
   private static final Map<String, String> KEYS =
-      Synonyms.of(PackedText.of(ColumnWords.class, "columns.txt"));
+      Synonyms.of(PackedText.of(ColumnWords.class, "columns.words"));
 
   /**
    * What a head means.

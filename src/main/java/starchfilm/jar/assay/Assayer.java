@@ -89,8 +89,8 @@ public final class Assayer {
     }
     if (labelFraction < alone.low() || labelFraction > alone.high()) {
       jar.say(
-          "The label says %s %% glycerol, the reading %s: the jar has taken up water.",
-          Figures.percent(labelFraction), percent(alone, ""));
+          "The label says %s %% glycerol, the reading %s: the jar has taken up water."
+              .formatted(Figures.percent(labelFraction), percent(alone, "")));
     }
     return jar.assay();
   }
@@ -120,21 +120,23 @@ public final class Assayer {
             Optional.of(reading));
     if (undecided) {
       jar.say(
-          "The origin is unknown. If it was bought, the reading means %s; if it was recovered,"
-              + " %s. The range above covers both; state the origin to narrow it.",
-          percent(alone(massKg, bought, reading), " glycerol"),
-          percent(alone(massKg, recovered, reading), ""));
+          ("The origin is unknown. If it was bought, the reading means %s; if it was recovered,"
+                  + " %s. The range above covers both; state the origin to narrow it.")
+              .formatted(
+                  percent(alone(massKg, bought, reading), " glycerol"),
+                  percent(alone(massKg, recovered, reading), "")));
     }
     if (origin != GlycerolOrigin.BOUGHT && salt.isEmpty()) {
       jar.say(
-          "Salt and soap are unknown: assumed 0 to %s %%, up to half of it soap,"
-              + " and 0 to %s %% alcohol (judged).",
-          Figures.percent(UNKNOWN_SALT.value() + Math.sqrt(3) * UNKNOWN_SALT.sd()),
-          Figures.percent(MOST_ALCOHOL));
+          ("Salt and soap are unknown: assumed 0 to %s %%, up to half of it soap,"
+                  + " and 0 to %s %% alcohol (judged).")
+              .formatted(
+                  Figures.percent(UNKNOWN_SALT.value() + Math.sqrt(3) * UNKNOWN_SALT.sd()),
+                  Figures.percent(MOST_ALCOHOL)));
     } else if (origin != GlycerolOrigin.BOUGHT) {
       jar.say(
-          "The salt you gave is counted as salt, with 0 to %s %% alcohol assumed" + " (judged).",
-          Figures.percent(MOST_ALCOHOL));
+          ("The salt you gave is counted as salt, with 0 to %s %% alcohol assumed" + " (judged).")
+              .formatted(Figures.percent(MOST_ALCOHOL)));
     }
     jar.addWhatMovesTheReading(reading);
     return jar.assay();
@@ -265,8 +267,8 @@ public final class Assayer {
           });
     }
 
-    void say(String remark, Object... figures) {
-      remarks.add(remark.formatted(figures));
+    void say(String remark) {
+      remarks.add(remark);
     }
 
     JarContent readingAlone() {
@@ -276,11 +278,12 @@ public final class Assayer {
     void addWhatMovesTheReading(JarReading one) {
       if (origin != GlycerolOrigin.BOUGHT) {
         say(
-            "Each 1 %% of salt makes this reading show %s, each 1 %% of soap or fatty acid %s, each"
-                + " 1 %% of alcohol %s; all three are allowed for in the range.",
-            shown(one.falseGlycerol(new Dissolved(PERCENT, 0, 0))),
-            shown(one.falseGlycerol(new Dissolved(0, PERCENT, 0))),
-            shown(one.falseGlycerol(new Dissolved(0, 0, PERCENT))));
+            ("Each 1 %% of salt makes this reading show %s, each 1 %% of soap or fatty acid %s, each"
+                    + " 1 %% of alcohol %s; all three are allowed for in the range.")
+                .formatted(
+                    shown(one.falseGlycerol(new Dissolved(PERCENT, 0, 0))),
+                    shown(one.falseGlycerol(new Dissolved(0, PERCENT, 0))),
+                    shown(one.falseGlycerol(new Dissolved(0, 0, PERCENT)))));
       }
     }
 
