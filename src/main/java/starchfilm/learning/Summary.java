@@ -26,9 +26,6 @@ import starchfilm.numerics.evidence.Estimate;
 
 /** Puts what was learnt into the figures that are shown. */
 final class Summary {
-  /** Step of the numeric derivatives of a drying time, in the standard deviations learnt. */
-  private static final double STEP = 0.5;
-
   private final Learner learner;
   private final SharedParameters shared;
   private final SharedParameters untaught;
@@ -93,23 +90,28 @@ final class Summary {
     if (Double.isInfinite(textbook) || Double.isInfinite(there)) {
       return Optional.empty();
     }
-    RealVector slopes = mean.copy();
+    RealVector slopes = mean.mapMultiply(0);
     for (int i = 0; i < mean.getDimension(); i++) {
-      double step = STEP * room.sd(i);
-      double slope = 0;
-      if (step > 0) {
-        RealVector moved = mean.copy();
-        moved.addToEntry(i, step);
-        double longer = peelableS(plate, moved);
-        if (Double.isInfinite(longer)) {
+      double sd = room.sd(i);
+      if (sd > 0) {
+        // Over the whole range: where days and nights differ, a film is peelable a day later at
+        // once.
+        double more = peelableS(plate, moved(mean, i, sd));
+        double less = peelableS(plate, moved(mean, i, -sd));
+        if (Double.isInfinite(more) || Double.isInfinite(less)) {
           return Optional.empty();
         }
-        slope = Math.log(longer / there) / step;
+        slopes.setEntry(i, Math.log(more / less) / (2 * sd));
       }
-      slopes.setEntry(i, slope);
     }
     double variance = slopes.dotProduct(room.covariance().operate(slopes));
     return Optional.of(new Estimate(Math.log(there / textbook), Math.sqrt(Math.max(0, variance))));
+  }
+
+  private static RealVector moved(RealVector from, int factor, double by) {
+    RealVector moved = from.copy();
+    moved.addToEntry(factor, by);
+    return moved;
   }
 
   private static double peelableS(PlateSimulation plate, RealVector deviations) {
