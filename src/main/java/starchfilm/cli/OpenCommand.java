@@ -98,7 +98,7 @@ final class OpenCommand implements Callable<Integer> {
       return NotebookSite.start(serving, root, asked.clock(), useCases);
     } catch (BindException taken) {
       throw CommandFailure.notComputed(
-          "--port: %d is used by another program, or not allowed; leave --port out to get a free one."
+          "--port: %s is used by another program, or not allowed; leave --port out to get a free one."
               .formatted(port));
     } catch (IOException failure) {
       throw CommandFailure.notComputed(

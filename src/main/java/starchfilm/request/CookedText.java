@@ -109,7 +109,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       return new CookedText(
           Map.of(),
           others,
-          "what you cooked: %d characters given, allowed %d; write amounts, plate, when and where in one line"
+          "what you cooked: %s characters given, allowed %s; write amounts, plate, when and where in one line"
               .formatted(text.length(), LONGEST));
     }
     Map<String, List<String>> parts = new HashMap<>();

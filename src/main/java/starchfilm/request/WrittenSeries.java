@@ -47,7 +47,7 @@ final class WrittenSeries {
     if (each < 1 || plates < each * groups) {
       in.refuse(
           "kitchen.plates",
-          "%d plates given for %d groups%s, allowed %d or more; write how many there are in all"
+          "%s plates given for %s groups%s, allowed %s or more; write how many there are in all"
               .formatted(
                   plates,
                   groups,

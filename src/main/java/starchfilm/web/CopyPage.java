@@ -57,7 +57,7 @@ record CopyPage(PageContext desk) {
     if (bytes > MOST_BYTES) {
       throw new HttpError(
           413,
-          "The folder holds %d MB, more than the 200 MB that are copied here; copy the folder itself: %s"
+          "The folder holds %s MB, more than the 200 MB that are copied here; copy the folder itself: %s"
               .formatted(bytes / 1_000_000, root));
     }
     return files;

@@ -71,7 +71,7 @@ class OddRecipesTest {
                 .out());
     java.util.regex.Matcher amounts =
         java.util.regex.Pattern.compile(
-                "Weigh out (\\S+) g potato starch, (\\S+) g water and (\\S+) g glycerol instead")
+                "Weigh out (\\S+) g potato starch, (\\S+) g glycerol and (\\S+) g water instead")
             .matcher(said);
     assertThat(amounts.find()).as(said).isTrue();
 
@@ -79,9 +79,9 @@ class OddRecipesTest {
             run(TYPED
                     + "potato "
                     + amounts.group(1)
-                    + "g|--water|"
-                    + amounts.group(2)
                     + "g|--glycerol|"
+                    + amounts.group(2)
+                    + "g|--water|"
                     + amounts.group(3)
                     + "g|--wet|8mm|--plate|300x300mm glass")
                 .out())

@@ -135,7 +135,7 @@ public record PourCalendar(Optional<LocalDateTime> pouredAt) {
       return about;
     }
     return low.toLocalDate().equals(high.toLocalDate())
-        ? "%s (%d\u2013%d)".formatted(about, low.getHour(), high.getHour())
+        ? "%s (%s\u2013%s)".formatted(about, low.getHour(), high.getHour())
         : "%s (%s to %s)".formatted(about, clock(low, middle), clock(high, middle));
   }
 
