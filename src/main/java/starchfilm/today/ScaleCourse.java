@@ -21,7 +21,6 @@ import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.ModelMiss;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
 
 /**
  * What a scale under one plate shows from the pour until the film is at rest, worked out once and
@@ -134,11 +133,22 @@ public final class ScaleCourse {
     double weighingSd = Math.hypot(scaleSdKg, miss.sdKg(nowKg));
     double told = massOfDry * massOfDry / (dryOfDry * (massOfMass + weighingSd * weighingSd));
     return new ScaleForecast(
-        new Estimate(nowKg, Math.sqrt(massOfMass)),
+        noLighterThanAtRest(Band.normal(nowKg, Math.sqrt(massOfMass))),
         at(middleKg, peelableS),
         at(middleKg, dryS),
         middleKg[POINTS],
         told >= 0 && told <= 1 ? Math.sqrt(1 - told) : 1);
+  }
+
+  /** A film that loses no more water has lost it all: what is left is what its solids hold. */
+  private Band noLighterThanAtRest(Band nowKg) {
+    double restKg = middleKg[POINTS];
+    double square = 0;
+    for (double[] moved : stepsKg) {
+      square += Math.pow((moved[POINTS] - restKg) / STEP, 2);
+    }
+    double leastKg = Math.min(nowKg.middle(), Band.normal(restKg, Math.sqrt(square)).low());
+    return new Band(Math.max(leastKg, nowKg.low()), nowKg.middle(), nowKg.high());
   }
 
   private double at(double[] massesKg, double timeS) {

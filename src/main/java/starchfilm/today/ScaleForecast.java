@@ -1,12 +1,12 @@
 package starchfilm.today;
 
-import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.evidence.Band;
 
 /**
  * What a scale under one plate shows at a moment, and what one more look at it would tell; see
  * {@link ScaleCourse}.
  *
- * @param nowKg film on the plate now (kg)
+ * @param nowKg film on the plate now (kg); no lighter than it may be at rest
  * @param peelableKg the film when it is peelable (kg), in the middle case
  * @param dryKg the film when it is dry through (kg), in the middle case
  * @param restKg the film when it has come to rest (kg), in the middle case
@@ -14,4 +14,4 @@ import starchfilm.numerics.evidence.Estimate;
  *     1; 1 where that cannot be known
  */
 public record ScaleForecast(
-    Estimate nowKg, double peelableKg, double dryKg, double restKg, double rangeLeft) {}
+    Band nowKg, double peelableKg, double dryKg, double restKg, double rangeLeft) {}

@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.notebook.NotebookReader;
@@ -30,7 +31,7 @@ class WeighingWorthTest {
   @CsvSource({"8, 2.5, 50", "20, 2.5, 50", "30, 3.5, 55", "20, 2, 35"})
   void aWeighingNarrowsTheRangeAsPromised(int afterH, double wetMm, int rh) throws IOException {
     Standing before = standing(afterH, wetMm, rh, "");
-    double grams = 600 + 1e3 * before.scale().nowKg().value();
+    double grams = 600 + 1e3 * before.scale().nowKg().middle();
     Standing after =
         standing(
             afterH,
@@ -44,6 +45,16 @@ class WeighingWorthTest {
 
     assertThat(logWidth(after.readyS()) / logWidth(before.readyS()))
         .isCloseTo(before.scale().rangeLeft(), within(0.12));
+  }
+
+  /** In the hours around dry-through the range of what is lost reaches beyond what there is. */
+  @ParameterizedTest
+  @ValueSource(ints = {18, 24, 30, 36, 48, 72})
+  void theRangeOfTheFilmEndsWhereItsSolidsDo(int afterH) throws IOException {
+    Standing standing = standing(afterH, 1.7, 53, "");
+    double solidsKg = standing.forecast().drySolidsKgPerPlate();
+    // The thickness is known to 8 %, of which 1.28 standard deviations are 10 %.
+    assertThat(standing.scale().nowKg().low()).isGreaterThan(0.85 * solidsKg);
   }
 
   private static double logWidth(Band band) {

@@ -98,10 +98,12 @@ final class WeighingsReader {
         }
       }
     }
-    withoutTare.stream()
-        .collect(Collectors.groupingBy(Shown::plate, TreeMap::new, Collectors.toList()))
-        .values()
-        .forEach(plate -> placed.addAll(lossesOnly(plate, freshKg)));
+    SortedMap<Integer, List<Shown>> withPlates =
+        withoutTare.stream()
+            .collect(Collectors.groupingBy(Shown::plate, TreeMap::new, Collectors.toList()));
+    withPlates.forEach(
+        (plate, of) ->
+            placed.addAll(lossesOnly(withPlates.size() > 1 ? " " + plate : "", of, freshKg)));
     SortedMap<Integer, List<Weighing>> byPlate = new TreeMap<>();
     placed.stream()
         .collect(Collectors.groupingBy(Placed::plate, TreeMap::new, Collectors.toList()))
@@ -112,7 +114,7 @@ final class WeighingsReader {
   /**
    * Of a plate whose tare is unknown the losses since its first weighing are known all the same.
    */
-  private static List<Placed> lossesOnly(List<Shown> shown, Estimate fresh) {
+  private static List<Placed> lossesOnly(String number, List<Shown> shown, Estimate fresh) {
     if (shown.isEmpty()) {
       return List.of();
     }
@@ -122,7 +124,7 @@ final class WeighingsReader {
         .findings()
         .notRecorded(
             "pour.plate.tare_g",
-            "weight of the empty plate",
+            "weight of the empty plate" + number,
             shown.size() == 1
                 ? "unknown: one weighing with the plate is no use yet"
                 : "unknown: of "

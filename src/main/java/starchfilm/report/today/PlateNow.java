@@ -17,7 +17,6 @@ import starchfilm.change.Rerun;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
 import starchfilm.report.Weighings;
@@ -138,7 +137,7 @@ public final class PlateNow {
               .formatted(
                   who,
                   narrowing(),
-                  standing.last().isEmpty() ? "; it has not been weighed yet" : "");
+                  standing.last().isEmpty() ? "; no weighing of it counts yet" : "");
       case LOOK ->
           "Look at %s: it may be dry through at any time now%s; %s."
               .formatted(
@@ -219,9 +218,8 @@ public final class PlateNow {
 
   /** What the scale should show now. */
   public String scaleNow() {
-    Estimate now = standing.scale().nowKg();
-    Band band = Band.normal(now.value(), now.sd());
-    return scale(now.value()) + around(figure(band.low()), figure(band.high()));
+    Band now = standing.scale().nowKg();
+    return scale(now.middle()) + around(figure(now.low()), figure(now.high()));
   }
 
   private static String around(String low, String high) {

@@ -12,7 +12,6 @@ import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Estimate;
 import starchfilm.report.JsonText;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Standing;
@@ -76,11 +75,12 @@ public final class TodayFile {
     JsonText.put(node.putObject("water_left_pct"), "", standing.waterLeft().times(100));
     standing.emptyKg().ifPresent(kg -> node.put("empty_plate_g", grams(kg)));
     node.put("scale_includes_plate", standing.emptyKg().isPresent());
-    Estimate nowKg = standing.scale().nowKg();
+    Band nowKg = standing.scale().nowKg();
     JsonText.put(
         node.putObject("scale_now_g"),
         "",
-        Band.normal(emptyKg + nowKg.value(), nowKg.sd()).times(G_PER_KG));
+        new Band(emptyKg + nowKg.low(), emptyKg + nowKg.middle(), emptyKg + nowKg.high())
+            .times(G_PER_KG));
     node.put("scale_peelable_g", grams(emptyKg + standing.scale().peelableKg()));
     node.put("scale_dry_g", grams(emptyKg + standing.scale().dryKg()));
     node.put("scale_at_rest_g", grams(emptyKg + standing.scale().restKg()));
