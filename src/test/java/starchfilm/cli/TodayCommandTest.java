@@ -113,7 +113,7 @@ class TodayCommandTest {
     assertThat(said("today"))
         .containsPattern(
             "Weigh Halfway \\(2 plates\\) now: that .*range of its drying time, from .* to about")
-        .contains("no weighing of it counts yet");
+        .contains("it has no usable weighing yet");
   }
 
   @Test
@@ -160,7 +160,7 @@ class TodayCommandTest {
 
     assertThat(said("today"))
         .contains("One weighing lies in the future")
-        .contains("no weighing of it counts yet")
+        .contains("it has no usable weighing yet")
         .doesNotContain("it showed");
   }
 

@@ -137,7 +137,7 @@ public final class PlateNow {
               .formatted(
                   who,
                   narrowing(),
-                  standing.last().isEmpty() ? "; no weighing of it counts yet" : "");
+                  standing.last().isEmpty() ? "; it has no usable weighing yet" : "");
       case LOOK ->
           "Look at %s: it may be dry through at any time now%s; %s."
               .formatted(
