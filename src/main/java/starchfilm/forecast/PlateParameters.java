@@ -11,10 +11,13 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
  * @param wholly true where it holds already what the plate's own paste, pour and room leave
  *     uncertain, as after its weighings; false where a forecast has yet to add that
  * @param weighings how many weighings of it and of other plates of its pour were taken in
- * @param questions what is odd about its weighings, a sentence each with the question to answer
+ * @param questions what is odd about its weighings
  */
 public record PlateParameters(
-    ParameterDistribution factors, boolean wholly, int weighings, List<String> questions) {
+    ParameterDistribution factors,
+    boolean wholly,
+    int weighings,
+    List<WeighingQuestion> questions) {
   public PlateParameters {
     questions = List.copyOf(questions);
   }

@@ -43,8 +43,8 @@ public record TrialForecast(
       return known.weighings();
     }
 
-    /** What is odd about them, a sentence each with the question to answer. */
-    public List<String> questions() {
+    /** What is odd about them. */
+    public List<WeighingQuestion> questions() {
       return known.questions();
     }
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import starchfilm.casting.trial.OddWeighing;
+import starchfilm.forecast.WeighingQuestion;
 import starchfilm.learning.summary.DoubtedReading;
 
 /** Says which weighings of a plate hardly count, and asks about them. */
@@ -48,17 +49,20 @@ final class Doubts {
   }
 
   /** What is asked before anything is fitted. */
-  static List<String> questions(UsableWeighings usable) {
-    List<String> questions = new ArrayList<>();
+  static List<WeighingQuestion> questions(UsableWeighings usable) {
+    List<WeighingQuestion> questions = new ArrayList<>();
     if (usable.every() > 1) {
       questions.add(
-          "Of the weighings every " + usable.every() + "th is used; those between add nothing.");
+          new WeighingQuestion(
+              "Of the weighings every "
+                  + usable.every()
+                  + "th is used; those between add nothing."));
     }
     usable.odd().forEach(odd -> questions.add(question(odd)));
     return questions;
   }
 
-  private static String question(OddWeighing odd) {
+  private static WeighingQuestion question(OddWeighing odd) {
     double timeS = odd.weighing().timeS();
     double moreKg = odd.weighing().filmMassKg() - odd.otherKg();
     String what =
@@ -88,7 +92,7 @@ final class Doubts {
                       + hours(odd.otherS())
                       + ": is it a slip of the pen, or was it another plate?";
         };
-    return "The weighing at +" + hours(timeS) + " " + what + untilConfirmed(timeS);
+    return untilConfirmed("The weighing at +" + hours(timeS) + " " + what, timeS);
   }
 
   /**
@@ -117,44 +121,43 @@ final class Doubts {
   }
 
   /** What is asked of a step. */
-  static String question(PlateReadings readings, PlateFit fit, int step) {
+  static WeighingQuestion question(PlateReadings readings, PlateFit fit, int step) {
     double[] expected = readings.expectedKg(fit.deviations().toArray());
     double offKg = 0;
     for (int i = step; i < readings.count(); i++) {
       offKg += (readings.massKg(i) - expected[i]) / (readings.count() - step);
     }
-    return "From +"
-        + hours(readings.timeS(step))
-        + " on every weighing is about "
-        + Math.round(Math.abs(offKg) * G_PER_KG)
-        + " g"
-        + (offKg < 0 ? " lighter" : " heavier")
-        + " than those before allow: was paste lost, or was it another plate or"
-        + " tare? They are left out of the forecast; confirm the first of them"
-        + " (note FILE --confirm "
-        + hours(readings.timeS(step))
-        + "), and from there on the loss counts.";
+    String words =
+        "From +"
+            + hours(readings.timeS(step))
+            + " on every weighing is about "
+            + Math.round(Math.abs(offKg) * G_PER_KG)
+            + " g"
+            + (offKg < 0 ? " lighter" : " heavier")
+            + " than those before allow: was paste lost, or was it another plate or"
+            + " tare? They are left out of the forecast; from there on the loss counts once you"
+            + " confirm the first of them.";
+    return new WeighingQuestion(words, hours(readings.timeS(step)));
   }
 
   /** What is asked of a weighing that does not fit the others. */
-  static String slip(PlateReadings readings, PlateFit fit, int reading) {
+  static WeighingQuestion slip(PlateReadings readings, PlateFit fit, int reading) {
     double offKg = fit.residualsKg().getEntry(reading);
     double timeS = readings.timeS(reading);
-    return "The weighing at +"
-        + hours(timeS)
-        + " is "
-        + grams(Math.abs(offKg))
-        + (offKg < 0
-            ? " lighter than the others allow: was paste lost, or is it a slip of the pen?"
-            : " heavier than the others allow: was a lid on, or was it another plate?")
-        + untilConfirmed(timeS);
+    return untilConfirmed(
+        "The weighing at +"
+            + hours(timeS)
+            + " is "
+            + grams(Math.abs(offKg))
+            + (offKg < 0
+                ? " lighter than the others allow: was paste lost, or is it a slip of the pen?"
+                : " heavier than the others allow: was a lid on, or was it another plate?"),
+        timeS);
   }
 
-  private static String untilConfirmed(double timeS) {
-    return " It is left out of the forecast; if it is right, confirm it (note"
-        + " FILE --confirm "
-        + hours(timeS)
-        + ").";
+  private static WeighingQuestion untilConfirmed(String words, double timeS) {
+    return new WeighingQuestion(
+        words + " It is left out of the forecast; if it is right, confirm it.", hours(timeS));
   }
 
   private static String hours(double timeS) {

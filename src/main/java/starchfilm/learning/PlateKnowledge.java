@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.forecast.PlateParameters;
+import starchfilm.forecast.WeighingQuestion;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 
 /**
@@ -22,7 +23,7 @@ final class PlateKnowledge {
   private final int ofSiblings;
   private final PlateModel unweighed;
   private final Normal before;
-  private final List<String> questions;
+  private final List<WeighingQuestion> questions;
 
   private PlateKnowledge(Trial trial, SharedParameters shared, int ofSiblings) {
     this.trial = trial;
@@ -47,7 +48,7 @@ final class PlateKnowledge {
     try {
       return usable.used().isEmpty() ? without() : fitted();
     } catch (UnsettledFitException | IntegrationFailure e) {
-      questions.add(
+      ask(
           "No likely drying fits the weighings of this plate: are their times,"
               + " the tare and the poured mass right? The forecast does not use them.");
       return without();
@@ -82,8 +83,7 @@ final class PlateKnowledge {
         .limit(MOST_ASKED)
         .forEach(i -> questions.add(Doubts.slip(all.readings(), all.fit(), i)));
     if (out.size() > MOST_ASKED) {
-      questions.add(
-          "The same holds for " + (out.size() - MOST_ASKED) + " more, which are left out too.");
+      ask("The same holds for " + (out.size() - MOST_ASKED) + " more, which are left out too.");
     }
     return without(out.stream().map(used::get).toList());
   }
@@ -97,12 +97,15 @@ final class PlateKnowledge {
   private PlateParameters with(Fitted fitted) {
     int counted = fitted.readings().count();
     if (2 * counted < usable.used().size() + usable.odd().size()) {
-      questions.add(
-          "Most weighings of this plate look wrong, so the forecast uses none of" + " them.");
+      ask("Most weighings of this plate look wrong, so the forecast uses none of them.");
       return without();
     }
     return new PlateParameters(
         unweighed.model(fitted.fit().posterior(before)), true, counted + ofSiblings, questions);
+  }
+
+  private void ask(String words) {
+    questions.add(new WeighingQuestion(words));
   }
 
   private record Fitted(PlateReadings readings, PlateFit fit) {}

@@ -26,6 +26,7 @@ import starchfilm.files.json.UnreadableFileException;
 import starchfilm.film.LearntFilm;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialKnowledge;
+import starchfilm.forecast.WeighingQuestion;
 
 /**
  * Finds for each trial the workshop it belongs to: the workshop file in the trial's folder, or else
@@ -247,13 +248,14 @@ public final class Workshops implements TrialKnowledge {
     if (future == 0) {
       return known;
     }
-    List<String> questions = new ArrayList<>(known.questions());
+    List<WeighingQuestion> questions = new ArrayList<>(known.questions());
     questions.add(
-        future == 1
-            ? "One weighing lies in the future and is not counted: is its date right?"
-            : future
-                + " weighings lie in the future and are not counted: are their dates"
-                + " right?");
+        new WeighingQuestion(
+            future == 1
+                ? "One weighing lies in the future and is not counted: is its date right?"
+                : future
+                    + " weighings lie in the future and are not counted: are their dates"
+                    + " right?"));
     return new PlateParameters(known.factors(), known.wholly(), known.weighings(), questions);
   }
 

@@ -114,7 +114,8 @@ public final class DryingFile {
     film(trial.film(), root.putObject("film"));
     risk(trial.risks(), root.putObject("risk"));
     OddityWords.of(trial.trial()).forEach(root.putArray("odd")::add);
-    trial.weighed().questions().forEach(root.putArray("questions")::add);
+    ArrayNode questions = root.putArray("questions");
+    trial.weighed().questions().forEach(question -> questions.add(question.withCommand()));
     assumed(trial, assumptions).forEach(root.putArray("assumptions")::add);
     Cautions.of(trial).stream().map(Caution::sentence).forEach(root.putArray("cautions")::add);
     curve(trial, root.putArray("curve"));

@@ -48,7 +48,7 @@ public final class DryingText {
     lines.add(Headline.of(forecast));
     trial.wanted().byS().ifPresent(byS -> lines.add(Headline.inTime(forecast, byS)));
     Headline.takenIn(forecast).ifPresent(lines::add);
-    lines.addAll(forecast.weighed().questions());
+    forecast.weighed().questions().forEach(question -> lines.add(question.withCommand()));
     lines.add("");
     lines.addAll(table(milestones, width));
     lines.add("");

@@ -6,7 +6,6 @@ import static starchfilm.report.words.ReaderUnit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.DryingForecast;
@@ -48,9 +47,6 @@ record TrialView(
 
   private static final int CURVE_ROWS = 14;
 
-  /** How a question names the command that answers it. */
-  private static final Pattern CONFIRM = Pattern.compile("--confirm ([0-9.]+h)");
-
   /**
    * A row of the curve's numbers.
    *
@@ -69,15 +65,6 @@ record TrialView(
   /** Where it is on the page. */
   public String anchor() {
     return Anchor.ofTrial(number);
-  }
-
-  /** Times of weighings that are asked about and count once somebody says that they are right. */
-  public List<String> confirmable() {
-    return forecast().weighed().questions().stream()
-        .flatMap(question -> CONFIRM.matcher(question).results())
-        .map(found -> found.group(1))
-        .distinct()
-        .toList();
   }
 
   /** A trial by itself. */

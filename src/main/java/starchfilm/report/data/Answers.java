@@ -203,7 +203,10 @@ public final class Answers {
       trial(sheet, forecast);
       String name = forecast.trial().name() + ": ";
       forecast.trial().notRecorded().forEach(gap -> assumed.add(name + gap.words()));
-      forecast.weighed().questions().forEach(question -> doubted.add(name + question));
+      forecast
+          .weighed()
+          .questions()
+          .forEach(question -> doubted.add(name + question.withCommand()));
     }
     return sheet
         .assuming(assumed)

@@ -16,6 +16,7 @@ import starchfilm.change.ChangeStep;
 import starchfilm.change.Rerun;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.WeighingQuestion;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
@@ -342,8 +343,8 @@ public final class PlateNow {
     return Weighings.lastWeighed(forecast);
   }
 
-  /** What is odd about its weighings, each with the question to answer. */
-  public List<String> questions() {
+  /** What is odd about its weighings. */
+  public List<WeighingQuestion> questions() {
     return forecast.weighed().questions();
   }
 
