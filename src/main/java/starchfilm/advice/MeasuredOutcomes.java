@@ -101,14 +101,17 @@ final class MeasuredOutcomes {
         .average();
   }
 
-  /** When half of the water was gone by the scale, between two weighings; empty where it is not. */
+  /**
+   * When half of the water was gone by the scale, between two weighings; empty where it is not, or
+   * the plate's tare is unknown.
+   */
   private static OptionalDouble halfDryS(TrialForecast forecast) {
     double solids = forecast.drySolidsKgPerPlate();
     double poured = forecast.pouredKgPerPlate();
     return fallsTo(
         solids + HALF * (poured - solids),
         poured,
-        forecast.trial().seen().weighings(),
+        forecast.trial().seen().weighings().stream().filter(Weighing::tared).toList(),
         Weighing::timeS,
         Weighing::filmMassKg);
   }

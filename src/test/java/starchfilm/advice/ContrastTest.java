@@ -145,6 +145,21 @@ class ContrastTest {
             OptionalInt.empty()));
   }
 
+  /** Without the plate's tare the scale tells what left between two weighings, not since the pour. */
+  @Test
+  void aPlateOfUnknownTareTellsNothingOfHalfOfTheWater() {
+    Trial known = weighedAt(Castings.USUAL, 10, 20);
+    List<Weighing> bare =
+        known.seen().weighings().stream()
+            .map(w -> new Weighing(w.timeS(), w.filmMassKg(), w.massSdKg(), false, false))
+            .toList();
+    Trial unknown =
+        Seen.poured(
+            Castings.USUAL,
+            Castings.observed(bare, List.of(), List.of(), OptionalInt.empty()));
+    assertThat(ADVISER.contrast(forecast(known), forecast(unknown)).outcomes()).isEmpty();
+  }
+
   /** 10 N on a strip 10 mm wide and 0.1 mm thick are 10 MPa; it stretched to half more. */
   @Test
   void stripsAreToldAsTheyBroke() {
