@@ -124,7 +124,7 @@ final class SampleTrial {
 
   private static PlateRisks risks() {
     return new PlateRisks(
-        new CrackRisk(RiskLevel.LIKELY, 1.4, 0.2e-3, 0.28e-3, 3 * DAY_S, false),
+        new CrackRisk(RiskLevel.LIKELY, 1.4, 0.2e-3, 0.28e-3, false),
         new CurlRisk(RiskLevel.LIKELY, 1.6, OptionalDouble.of(2 * DAY_S), 0.04, 0.12, 0.02),
         new MouldRisk(RiskLevel.WATCH, 90, 4 * DAY_S));
   }

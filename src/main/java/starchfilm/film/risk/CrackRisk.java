@@ -16,7 +16,6 @@ package starchfilm.film.risk;
  * @param criticalDryThicknessM dry thickness up to which a film of this paste, stuck and dried so,
  *     should hold (m, within a factor of 5)
  * @param dryThicknessM dry thickness of the thick spot (m)
- * @param worstAtS the worst moment, since the pour (s)
  * @param mayTearAtRim whether it lets go but is held at its rim, and may tear there
  */
 public record CrackRisk(
@@ -24,7 +23,6 @@ public record CrackRisk(
     double energyOverToughness,
     double criticalDryThicknessM,
     double dryThicknessM,
-    double worstAtS,
     boolean mayTearAtRim) {
   /** Beyond this a critical thickness is not distinguished (m); no pour of paste gets there. */
   public static final double THICKEST_TOLD_M = 5e-3;

@@ -37,7 +37,6 @@ final class StressHistory {
   private double stuckRatio;
   private double crackRatio;
   private double heldRatio;
-  private double worstAtS;
   private double endVolume;
   private double endThicknessM;
 
@@ -111,9 +110,8 @@ final class StressHistory {
       double now = deep.get(i).timeS();
       double ratio = Math.max(edge.stress.crackRatio(), thick.stress.crackRatio());
       stuckRatio = Math.max(stuckRatio, ratio);
-      if (now <= peeledS && sticks && ratio > crackRatio) {
-        crackRatio = ratio;
-        worstAtS = now;
+      if (now <= peeledS && sticks) {
+        crackRatio = Math.max(crackRatio, ratio);
       }
       if (thick.loose() && now <= peeledS) {
         heldRatio = Math.max(heldRatio, thick.stress.heldCrackRatio(plateM));
@@ -144,7 +142,6 @@ final class StressHistory {
         crackRatio,
         endThicknessM / stuckRatio,
         endThicknessM,
-        worstAtS,
         mayTearAtRim);
   }
 
