@@ -25,6 +25,6 @@ record CauseLimit(
       return new Reading(0, toNote, false);
     }
     double excess = (figure.of(scene) - harmless) / (clear - harmless);
-    return new Reading(excess, Figure.in(excess > 0 ? words : harmlessWords, scene), true);
+    return new Reading(excess, Sentence.in(excess > 0 ? words : harmlessWords, scene), true);
   }
 }

@@ -1,5 +1,7 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.Units.HOUR_S;
+
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
@@ -25,6 +27,8 @@ record FaultContext(
     DryingForecast forecast,
     ForecastCache outlook,
     OptionalDouble seenAtS) {
+  private static final int MEAN_OVER_H = 72;
+
   static FaultContext of(
       Trial trial, ObservedFault fault, DryingForecast forecast, ForecastCache outlook) {
     return new FaultContext(trial, fault, forecast, outlook, seenAtS(trial, fault));
@@ -82,6 +86,20 @@ record FaultContext(
   /** The air of the room when the plate was looked at, or at the pour. */
   AirState airThen() {
     return setup().place().room().at(seenAtS.orElse(0));
+  }
+
+  /** The air of the room, averaged over the first three days. */
+  AirState meanAir() {
+    double temperature = 0;
+    double humidity = 0;
+    double speed = 0;
+    for (int hour = 0; hour < MEAN_OVER_H; hour++) {
+      AirState air = setup().room().at(hour * HOUR_S);
+      temperature += air.temperatureK() / MEAN_OVER_H;
+      humidity += air.relativeHumidity() / MEAN_OVER_H;
+      speed += air.speedMPerS() / MEAN_OVER_H;
+    }
+    return new AirState(temperature, humidity, speed);
   }
 
   /** The damper of the air of use and the air of the room. */

@@ -8,17 +8,11 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
-import starchfilm.casting.DryingPlace;
 import starchfilm.casting.FaceChange;
-import starchfilm.casting.Plate;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
@@ -26,7 +20,6 @@ import starchfilm.drying.Milestone;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.PasteBody;
 import starchfilm.film.PlasticiserWindow;
-import starchfilm.material.air.AirState;
 import starchfilm.material.air.WagnerPruss1993;
 import starchfilm.material.ingredient.CookGuide;
 import starchfilm.material.ingredient.StarchKind;
@@ -67,7 +60,7 @@ enum Figure {
   OPAQUE_SHARE(Figure::opaqueShare, Told::percent),
   /** Nobody notes it. */
   STIRRING(scene -> "unknown"),
-  STARCHES(scene -> starches(scene.setup())),
+  STARCHES(scene -> FigureWords.starches(scene.setup())),
 
   // At the stove.
   COOK_TEMPERATURE(scene -> Setting.COOK_TEMPERATURE.of(scene.setup()), Told::celsius),
@@ -100,18 +93,18 @@ enum Figure {
   PASTE_PER_PLATE(scene -> scene.setup().pastePerPlateKg(), Told::grams),
   PASTE_TEMPERATURE(scene -> scene.setup().pour().pasteTemperatureK(), Told::celsius),
   ON_THE_PLATE(scene -> onThePlateK(scene.setup()), Told::celsius),
-  PLATE(scene -> plate(scene.setup().plate())),
+  PLATE(scene -> FigureWords.plate(scene.setup().plate())),
   MATERIAL(scene -> material(scene).tradeName()),
-  GRIP(scene -> material(scene).grip(), Figure::manner),
+  GRIP(scene -> material(scene).grip(), FigureWords::manner),
   /** Film may come off before it is dry (judged). */
   SLIPPERY(scene -> GRIP.of(scene) == 0 ? 0.6 : 0, Told::number),
-  FACES(scene -> faces(scene.setup())),
+  FACES(scene -> FigureWords.faces(scene.setup())),
 
   // The room and the air of use.
-  AIR_TEMPERATURE(scene -> meanAir(scene.setup()).temperatureK(), Told::celsius),
-  HUMIDITY(scene -> meanAir(scene.setup()).relativeHumidity(), Told::percent),
-  AIR_SPEED(scene -> meanAir(scene.setup()).speedMPerS(), speed -> Told.number(speed) + " m/s"),
-  ROOM(scene -> scene.setup().place().name() + ", " + air(meanAir(scene.setup()))),
+  AIR_TEMPERATURE(scene -> scene.meanAir().temperatureK(), Told::celsius),
+  HUMIDITY(scene -> scene.meanAir().relativeHumidity(), Told::percent),
+  AIR_SPEED(scene -> scene.meanAir().speedMPerS(), speed -> Told.number(speed) + " m/s"),
+  ROOM(scene -> scene.setup().place().name() + ", " + FigureWords.air(scene.meanAir())),
   DRIEST_HUMIDITY(FaultContext::driestHumidity, Told::percent),
   DAMPEST_HUMIDITY(FaultContext::dampestHumidity, Told::percent),
   /** How much vapour the air could take up (Pa). */
@@ -124,7 +117,7 @@ enum Figure {
       Told::percent),
   /** Water that leaves on average (kg per h and m2). */
   PACE(Figure::paceKgPerM2H, pace -> Told.number(1e3 * pace) + " g"),
-  USE(scene -> use(scene.setup())),
+  USE(scene -> FigureWords.use(scene.setup())),
 
   // As it was looked at.
   TIME_SEEN(scene -> scene.seenAtS().orElseThrow(), Told::span),
@@ -139,17 +132,17 @@ enum Figure {
   TIMES_TO_PEEL(
       scene -> scene.outlook().timeS(scene.spot(), Milestone.PEELABLE) / TIME_SEEN.of(scene),
       Told::number),
-  DRY_BY_THEN(scene -> lateness(scene, Milestone.DRY_THROUGH, "dry through")),
-  PEELABLE_BY_THEN(scene -> lateness(scene, Milestone.PEELABLE, "peelable")),
+  DRY_BY_THEN(scene -> FigureWords.lateness(scene, Milestone.DRY_THROUGH, "dry through")),
+  PEELABLE_BY_THEN(scene -> FigureWords.lateness(scene, Milestone.PEELABLE, "peelable")),
   /** Of a plate that dries within an ordinary time, how much sooner it was looked at. */
   IMPATIENCE(Figure::impatience, Told::percent),
   FIRM(scene -> scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE), Told::span),
   TO_FIRM_WHEN_SEEN(scene -> FIRM.of(scene) / TIME_SEEN.of(scene), Told::number),
-  FIRM_WHEN_SEEN(scene -> firmBy(scene, TIME_SEEN.of(scene))),
+  FIRM_WHEN_SEEN(scene -> FigureWords.firmBy(scene, TIME_SEEN.of(scene))),
   /** Infinite for a plate that stayed as it was until the fault was seen. */
   TIME_MOVED(Figure::movedS, Told::span),
   TO_FIRM_WHEN_MOVED(scene -> FIRM.of(scene) / TIME_MOVED.of(scene), Told::number),
-  FIRM_WHEN_MOVED(scene -> firmBy(scene, TIME_MOVED.of(scene))),
+  FIRM_WHEN_MOVED(scene -> FigureWords.firmBy(scene, TIME_MOVED.of(scene))),
   AGE(scene -> scene.fault().seenAtS().orElseThrow() - dryS(scene, Spot.NOMINAL), Told::span),
 
   // The film.
@@ -185,14 +178,8 @@ enum Figure {
   /** Specific heat of a paste that is mostly water (J/(kg K)); of water, any steam table. */
   private static final double PASTE_J_PER_KG_K = 4_000;
 
-  /** A starch with a smaller share is not named. */
-  private static final double TRACE = 0.02;
-
   /** The least that a figure is stated by its logarithm. */
   private static final double LEAST = 1e-3;
-
-  private static final int MEAN_OVER_H = 72;
-  private static final Pattern NAME = Pattern.compile("\\{(?:(old|new|more) )?([a-z ]+)\\}");
 
   private final ToDoubleFunction<FaultContext> value;
   private final Function<FaultContext, String> words;
@@ -225,44 +212,6 @@ enum Figure {
     return valueOf(name.toUpperCase(Locale.ROOT).replace(' ', '_'));
   }
 
-  /** A sentence with the figures of a plate in place of their {names}. */
-  static String in(String sentence, FaultContext scene) {
-    return filled(sentence, (side, figure) -> figure.words(scene));
-  }
-
-  /**
-   * A sentence of a change: {new name} and {old name} stand for one side, {more name} for what lies
-   * between them, and {name} alone for the way from one to the other.
-   */
-  static String in(String sentence, FaultContext before, FaultContext after) {
-    return filled(
-        sentence,
-        (side, figure) ->
-            switch (side) {
-              case "old" -> figure.words(before);
-              case "new" -> figure.words(after);
-              case "more" -> Told.grams(Math.abs(figure.of(after) - figure.of(before)));
-              default -> way(figure.words(before), figure.words(after));
-            });
-  }
-
-  private static String filled(String sentence, BiFunction<String, Figure, String> told) {
-    return NAME.matcher(sentence)
-        .replaceAll(
-            match ->
-                Matcher.quoteReplacement(
-                    told.apply(
-                        match.group(1) == null ? "" : match.group(1), called(match.group(2)))));
-  }
-
-  /** The unit stands once. */
-  private static String way(String from, String to) {
-    int unit = from.lastIndexOf(' ');
-    return (unit > 0 && to.endsWith(from.substring(unit)) ? from.substring(0, unit) : from)
-        + " → "
-        + to;
-  }
-
   private static double starchKg(FaultContext scene) {
     return scene.trial().casting().paste().kg(Ingredient.STARCH);
   }
@@ -277,16 +226,6 @@ enum Figure {
         .filter(share -> !CLEAR.contains(share.getKey()))
         .mapToDouble(share -> share.getValue())
         .sum();
-  }
-
-  private static String starches(Casting setup) {
-    return setup.composition().starchShares().entrySet().stream()
-        .filter(share -> share.getValue() > TRACE)
-        .map(
-            share ->
-                (share.getValue() > 1 - TRACE ? "" : Told.percent(share.getValue()) + " ")
-                    + share.getKey().tradeName())
-        .collect(Collectors.joining(" and "));
   }
 
   private static double most(FaultContext scene, ToDoubleFunction<StarchKind> figure) {
@@ -310,71 +249,8 @@ enum Figure {
     return (film * setup.pour().pasteTemperatureK() + plate * airK) / (film + plate);
   }
 
-  private static String plate(Plate plate) {
-    String across = Math.round(1e3 * plate.shortestM()) + " mm";
-    String size =
-        switch (plate.outline()) {
-          case FREE -> Math.round(1e4 * plate.areaM2()) + " cm\u00B2";
-          case RECTANGLE -> Math.round(1e3 * plate.longestM()) + " by " + across;
-          case ELLIPSE ->
-              plate.isRound()
-                  ? across + " round"
-                  : Math.round(1e3 * plate.longestM()) + " by " + across + " oval";
-        };
-    return plate.material().tradeName()
-        + ", "
-        + size
-        + (plate.rimHeightM() > 0 ? ", rim " + Told.millimetres(plate.rimHeightM()) : "");
-  }
-
   private static PlateMaterial material(FaultContext scene) {
     return scene.setup().plate().material();
-  }
-
-  private static String manner(double grip) {
-    return grip == 0 ? "hardly" : grip < 0.5 ? "a little" : grip < 0.7 ? "sometimes" : "hard";
-  }
-
-  private static String faces(Casting setup) {
-    if (setup.faces().isEmpty()) {
-      return "no";
-    }
-    return setup.faces().stream()
-        .map(
-            change ->
-                switch (change.open()) {
-                      case UPPER -> "back on its plate";
-                      case TURNED -> "turned over";
-                      case BOTH -> "on a rack";
-                    }
-                    + " after "
-                    + Told.span(change.timeS()))
-        .collect(Collectors.joining(", "));
-  }
-
-  /** The air of a room, averaged over the first three days. */
-  static AirState meanAir(Casting setup) {
-    double temperature = 0;
-    double humidity = 0;
-    double speed = 0;
-    for (int hour = 0; hour < MEAN_OVER_H; hour++) {
-      AirState air = setup.room().at(hour * HOUR_S);
-      temperature += air.temperatureK() / MEAN_OVER_H;
-      humidity += air.relativeHumidity() / MEAN_OVER_H;
-      speed += air.speedMPerS() / MEAN_OVER_H;
-    }
-    return new AirState(temperature, humidity, speed);
-  }
-
-  private static String air(AirState air) {
-    return Told.celsius(air.temperatureK())
-        + " and "
-        + Math.round(100 * air.relativeHumidity())
-        + " % ("
-        + (air.speedMPerS() <= DryingPlace.STILL_AIR_M_PER_S
-            ? "still"
-            : "draught of " + Told.number(air.speedMPerS()) + " m/s")
-        + ")";
   }
 
   private static double roomForVapourPa(double kelvin, double relativeHumidity) {
@@ -388,14 +264,6 @@ enum Figure {
             * setup.composition().pasteDensityKgPerM3()
             * setup.composition().water();
     return waterKgPerM2 / (dryS(scene, Spot.NOMINAL) / HOUR_S);
-  }
-
-  private static String use(Casting setup) {
-    return Told.celsius(setup.use().temperatureK())
-        + " and "
-        + Told.percent(setup.use().relativeHumidity())
-        + " after "
-        + Told.span(setup.use().ageS());
   }
 
   private static double dryS(FaultContext scene, Spot spot) {
@@ -416,21 +284,5 @@ enum Figure {
             .findFirst()
             .orElse(Double.POSITIVE_INFINITY);
     return scene.fault().seenAtS().orElse(movedS) < movedS ? Double.POSITIVE_INFINITY : movedS;
-  }
-
-  private static String firmBy(FaultContext scene, double timeS) {
-    return Told.chance(
-        Chance.by(scene.forecast().at(Spot.THICK_SPOT).at(Milestone.PEELABLE), timeS));
-  }
-
-  private static String lateness(FaultContext scene, Milestone milestone, String what) {
-    double seen = TIME_SEEN.of(scene);
-    return "the %s was %s in %s likely cases %s, %s after the pour"
-        .formatted(
-            scene.spot() == Spot.THIN_EDGE ? "thin edge" : "thick spot",
-            what,
-            Told.chance(Chance.by(scene.forecast().at(scene.spot()).at(milestone), seen)),
-            scene.fault().seenAtS().isPresent() ? "at that time" : "when last weighed",
-            Told.span(seen));
   }
 }

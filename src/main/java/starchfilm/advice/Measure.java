@@ -42,12 +42,12 @@ record Measure(
 
   /** The figure in a sentence, a clause. */
   String words(FaultContext scene) {
-    return Figure.in(words, scene);
+    return Sentence.in(words, scene);
   }
 
   /** What a change does to the figure, a clause. */
   String moved(FaultContext before, FaultContext after) {
-    return Figure.in(moved, before, after);
+    return Sentence.in(moved, before, after);
   }
 
   /** The trouble of a figure: 0 harmless, 1 likely, linear in its logarithm. */

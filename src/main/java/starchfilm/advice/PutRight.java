@@ -62,7 +62,7 @@ record PutRight(Casting setup, String words) {
   }
 
   static Optional<PutRight> calmAir(FaultContext scene) {
-    AirState air = Figure.meanAir(scene.setup());
+    AirState air = scene.meanAir();
     double humidity = Math.max(CALM_HUMIDITY, air.relativeHumidity());
     double speed = Math.min(DryingPlace.STILL_AIR_M_PER_S, air.speedMPerS());
     return inAir(
@@ -72,7 +72,7 @@ record PutRight(Casting setup, String words) {
   }
 
   static Optional<PutRight> ordinaryRoom(FaultContext scene) {
-    AirState air = Figure.meanAir(scene.setup());
+    AirState air = scene.meanAir();
     double kelvin = Math.max(ORDINARY_K, air.temperatureK());
     double humidity = Math.min(ORDINARY_HUMIDITY, air.relativeHumidity());
     return inAir(
@@ -83,7 +83,7 @@ record PutRight(Casting setup, String words) {
 
   /** The same film in air of 50 %, on the plate and in use. */
   static Optional<PutRight> middlingAir(FaultContext scene) {
-    AirState air = Figure.meanAir(scene.setup());
+    AirState air = scene.meanAir();
     Use use = scene.setup().use();
     Casting dried =
         dried(scene, new AirState(air.temperatureK(), ORDINARY_HUMIDITY, air.speedMPerS()));
@@ -94,7 +94,7 @@ record PutRight(Casting setup, String words) {
   }
 
   private static Optional<PutRight> inAir(FaultContext scene, AirState air, String words) {
-    return air.equals(Figure.meanAir(scene.setup()))
+    return air.equals(scene.meanAir())
         ? Optional.empty()
         : Optional.of(new PutRight(dried(scene, air), words));
   }

@@ -137,7 +137,7 @@ public record RuleBook(
 
   /** A change from one plate to another in a clause, with its figures. */
   String words(Change change, FaultContext before, FaultContext after) {
-    return Figure.in(changes.getOrDefault(change, change.tableName()), before, after);
+    return Sentence.in(changes.getOrDefault(change, change.tableName()), before, after);
   }
 
   private static Measure measure(List<Measure> known, Row row) {

@@ -145,7 +145,9 @@ class ContrastTest {
             OptionalInt.empty()));
   }
 
-  /** Without the plate's tare the scale tells what left between two weighings, not since the pour. */
+  /**
+   * Without the plate's tare the scale tells what left between two weighings, not since the pour.
+   */
   @Test
   void aPlateOfUnknownTareTellsNothingOfHalfOfTheWater() {
     Trial known = weighedAt(Castings.USUAL, 10, 20);
@@ -155,8 +157,7 @@ class ContrastTest {
             .toList();
     Trial unknown =
         Seen.poured(
-            Castings.USUAL,
-            Castings.observed(bare, List.of(), List.of(), OptionalInt.empty()));
+            Castings.USUAL, Castings.observed(bare, List.of(), List.of(), OptionalInt.empty()));
     assertThat(ADVISER.contrast(forecast(known), forecast(unknown)).outcomes()).isEmpty();
   }
 

@@ -84,7 +84,7 @@ class FigureTest {
                 new SwingingRoom(mean, 8, 0.2, 7 * HOUR_S),
                 RoomUncertainty.NONE,
                 OptionalDouble.empty()));
-    AirState air = Figure.meanAir(swinging);
+    AirState air = Seen.on(swinging).meanAir();
     assertThat(air.temperatureK()).isCloseTo(291, within(1e-9));
     assertThat(air.relativeHumidity()).isCloseTo(0.55, within(1e-12));
     assertThat(air.speedMPerS()).isCloseTo(0.4, within(1e-12));
@@ -129,15 +129,15 @@ class FigureTest {
   void aChangeNamesItsUnitOnceAndWhatComesOnTop() {
     FaultContext before = Seen.on(Castings.USUAL);
     FaultContext after = before.with(before.outlook().of(Castings.USUAL.pouredTo(2e-3)));
-    assertThat(Figure.in("pour {wet thickness}", before, after)).isEqualTo("pour 3 → 2 mm");
-    assertThat(Figure.in("{new wet thickness} instead of {old wet thickness}", before, after))
+    assertThat(Sentence.in("pour {wet thickness}", before, after)).isEqualTo("pour 3 → 2 mm");
+    assertThat(Sentence.in("{new wet thickness} instead of {old wet thickness}", before, after))
         .isEqualTo("2 mm instead of 3 mm");
     FaultContext wetter =
         before.with(
             before
                 .outlook()
                 .of(Setting.WATER.set(Castings.USUAL, 1.5 * Setting.WATER.of(Castings.USUAL))));
-    assertThat(Figure.in("{more water} more", before, wetter))
+    assertThat(Sentence.in("{more water} more", before, wetter))
         .isEqualTo(Told.grams(0.5 * Figure.WATER.of(before)) + " more");
   }
 

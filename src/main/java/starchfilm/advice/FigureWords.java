@@ -1,0 +1,100 @@
+package starchfilm.advice;
+
+import java.util.stream.Collectors;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
+import starchfilm.casting.Plate;
+import starchfilm.casting.Spot;
+import starchfilm.drying.Milestone;
+import starchfilm.material.air.AirState;
+
+/** The figures of a plate that are no numbers, as its maker would say them. */
+final class FigureWords {
+  /** A starch with a smaller share is not named. */
+  private static final double TRACE = 0.02;
+
+  private FigureWords() {}
+
+  static String starches(Casting setup) {
+    return setup.composition().starchShares().entrySet().stream()
+        .filter(share -> share.getValue() > TRACE)
+        .map(
+            share ->
+                (share.getValue() > 1 - TRACE ? "" : Told.percent(share.getValue()) + " ")
+                    + share.getKey().tradeName())
+        .collect(Collectors.joining(" and "));
+  }
+
+  static String plate(Plate plate) {
+    String across = Math.round(1e3 * plate.shortestM()) + " mm";
+    String size =
+        switch (plate.outline()) {
+          case FREE -> Math.round(1e4 * plate.areaM2()) + " cm\u00B2";
+          case RECTANGLE -> Math.round(1e3 * plate.longestM()) + " by " + across;
+          case ELLIPSE ->
+              plate.isRound()
+                  ? across + " round"
+                  : Math.round(1e3 * plate.longestM()) + " by " + across + " oval";
+        };
+    return plate.material().tradeName()
+        + ", "
+        + size
+        + (plate.rimHeightM() > 0 ? ", rim " + Told.millimetres(plate.rimHeightM()) : "");
+  }
+
+  static String manner(double grip) {
+    return grip == 0 ? "hardly" : grip < 0.5 ? "a little" : grip < 0.7 ? "sometimes" : "hard";
+  }
+
+  static String faces(Casting setup) {
+    if (setup.faces().isEmpty()) {
+      return "no";
+    }
+    return setup.faces().stream()
+        .map(
+            change ->
+                switch (change.open()) {
+                      case UPPER -> "back on its plate";
+                      case TURNED -> "turned over";
+                      case BOTH -> "on a rack";
+                    }
+                    + " after "
+                    + Told.span(change.timeS()))
+        .collect(Collectors.joining(", "));
+  }
+
+  static String air(AirState air) {
+    return Told.celsius(air.temperatureK())
+        + " and "
+        + Math.round(100 * air.relativeHumidity())
+        + " % ("
+        + (air.speedMPerS() <= DryingPlace.STILL_AIR_M_PER_S
+            ? "still"
+            : "draught of " + Told.number(air.speedMPerS()) + " m/s")
+        + ")";
+  }
+
+  static String use(Casting setup) {
+    return Told.celsius(setup.use().temperatureK())
+        + " and "
+        + Told.percent(setup.use().relativeHumidity())
+        + " after "
+        + Told.span(setup.use().ageS());
+  }
+
+  static String firmBy(FaultContext scene, double timeS) {
+    return Told.chance(
+        Chance.by(scene.forecast().at(Spot.THICK_SPOT).at(Milestone.PEELABLE), timeS));
+  }
+
+  static String lateness(FaultContext scene, Milestone milestone, String what) {
+    double seen = Figure.TIME_SEEN.of(scene);
+    return "the %s was %s in %s likely cases %s, %s after the pour"
+        .formatted(
+            scene.spot() == Spot.THIN_EDGE ? "thin edge" : "thick spot",
+            what,
+            Told.chance(Chance.by(scene.forecast().at(scene.spot()).at(milestone), seen)),
+            scene.fault().seenAtS().isPresent() ? "at that time" : "when last weighed",
+            Told.span(seen));
+  }
+}
