@@ -61,7 +61,7 @@ public final class TextEdit {
     for (int i = 0; i < names.size(); i++) {
       Optional<Located> next = within(at, names.get(i));
       if (next.isEmpty()) {
-        if (!(at instanceof ObjectValue || at instanceof ListValue)) {
+        if (!(at instanceof ObjectValue || (at instanceof ListValue && isPlace(names.get(i))))) {
           throw notAnObject(String.join(".", names.subList(0, i)));
         }
         String json = oneLine(value);
@@ -139,12 +139,18 @@ public final class TextEdit {
 
   private static Optional<Located> within(Located holder, String name) {
     if (holder instanceof ListValue list) {
-      return list.entries().stream().skip(Integer.parseInt(name)).findFirst();
+      return isPlace(name)
+          ? list.entries().stream().skip(Integer.parseInt(name)).findFirst()
+          : Optional.empty();
     }
     if (holder instanceof ObjectValue object && object.members().containsKey(name)) {
       return Optional.ofNullable(object.members().get(name)).map(Member::value);
     }
     return name.equals("0") ? Optional.of(holder) : Optional.empty();
+  }
+
+  private static boolean isPlace(String name) {
+    return name.matches("[0-9]{1,9}");
   }
 
   private static String replaced(String text, Place place, String by) {

@@ -4,10 +4,8 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.BooleanNode;
@@ -15,12 +13,16 @@ import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import com.fasterxml.jackson.databind.util.RawValue;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import starchfilm.files.json.Located;
+import starchfilm.files.json.LocatedReader;
+import starchfilm.files.json.UnreadableFileException;
 
 /**
  * A trial file as a tree of JSON, to be taken apart. The digits stay as written: the last one says
@@ -28,11 +30,11 @@ import starchfilm.files.json.Located;
  */
 public final class TrialTree {
   private static final ObjectMapper JSON =
-      JsonMapper.builder()
-          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
-          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
-          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-          .build();
+      JsonMapper.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
+  private static final LocatedReader READER = new LocatedReader();
+
+  /** A number that a field of ours may hold; what else stands in a file passes as written. */
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+(?:[eE][+-]?[0-9]{1,3})?");
 
   private TrialTree() {}
 
@@ -45,14 +47,11 @@ public final class TrialTree {
    */
   public static ObjectNode of(String text) throws NotWrittenException {
     try {
-      if (JSON.readTree(text) instanceof ObjectNode trial) {
-        return trial;
-      }
-    } catch (JsonProcessingException e) {
-      // Falls through: the whole text has to be fixed first.
+      return of(READER.object(text, ""));
+    } catch (UnreadableFileException e) {
+      throw NotWrittenException.because(
+          Path.of("the file"), "a file that is no JSON object", "fix its text first");
     }
-    throw NotWrittenException.because(
-        Path.of("the file"), "a file that is no JSON object", "fix its text first");
   }
 
   /** Reads the text of a file that was read as a trial before. */
@@ -60,7 +59,7 @@ public final class TrialTree {
     try {
       return of(text);
     } catch (NotWrittenException impossible) {
-      throw new IllegalStateException("notes go only into files without a fault", impossible);
+      throw new IllegalStateException("the text was read as a trial before", impossible);
     }
   }
 
@@ -78,7 +77,7 @@ public final class TrialTree {
   /**
    * The tree of fields that were read.
    *
-   * @param trial the fields; sound numbers alone
+   * @param trial the fields
    * @return the same as a tree, digits and all
    */
   public static ObjectNode of(Located.ObjectValue trial) {
@@ -97,7 +96,9 @@ public final class TrialTree {
       return entries;
     }
     if (value instanceof Located.NumberValue number) {
-      return DecimalNode.valueOf(new BigDecimal(number.literal()));
+      return NUMBER.matcher(number.literal()).matches()
+          ? DecimalNode.valueOf(new BigDecimal(number.literal()))
+          : JSON.getNodeFactory().rawValueNode(new RawValue(number.literal()));
     }
     if (value instanceof Located.WordValue word) {
       return switch (word.word()) {

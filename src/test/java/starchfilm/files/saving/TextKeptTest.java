@@ -1,10 +1,12 @@
 package starchfilm.files.saving;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -76,5 +78,26 @@ class TextKeptTest {
         .isEqualTo(around.formatted(one));
     assertThat(FieldEdit.with(around.formatted(one), Map.of("recipe.starch.2.kind", "corn")))
         .isEqualTo(around.formatted(two.replace(", \"mass_g\": 5", "")));
+  }
+
+  @Test
+  void aFieldOfWhatIsNoObjectIsRefusedInOneSentence() {
+    for (String recipe : List.of("[]", "[{}]", "5", "null", "\"corn\"")) {
+      for (String path : List.of("recipe.water.mass_g", "recipe.starch.0.mass_g")) {
+        assertThatThrownBy(() -> FieldEdit.with("{\"recipe\": " + recipe + "}", Map.of(path, "5")))
+            .isInstanceOf(NotWrittenException.class)
+            .hasMessageContaining("recipe that is no object")
+            .hasMessageContaining("fix the file first");
+      }
+    }
+  }
+
+  @Test
+  void aFieldOfOnesOwnMayHoldWhateverTheReaderPassesOver() throws Exception {
+    String text = TrialText.SOUND.replace("\"name\"", "\"_own\": NaN, \"name\"");
+    assertThat(FieldEdit.with(text, Map.of("recipe.water.mass_g", "361")))
+        .isEqualTo(text.replace("360", "361"));
+    assertThat(new Note.Confirmed("+6h").in(text))
+        .isEqualTo(text.replace("730}", "730, \"confirmed\": true}"));
   }
 }
