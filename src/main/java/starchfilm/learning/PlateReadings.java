@@ -205,7 +205,10 @@ final class PlateReadings {
   }
 
   private double[][] freshSlopes(double[] deviations) {
-    Solved here = solved(deviations);
+    Steps steps = solved(deviations).steps;
+    // Read between the same steps in the same way as the moved cases are.
+    double[] here = new double[timesS.length];
+    simulation.filmMassesKg(full(deviations), steps, here);
     double[][] slopes = new double[timesS.length][VarianceShares.COUNT];
     double[] there = new double[timesS.length];
     for (int factor = 0; factor < VarianceShares.COUNT; factor++) {
@@ -213,9 +216,9 @@ final class PlateReadings {
       double step = DERIVATIVE_STEP * VarianceShares.factor(factor).spread();
       moved[factor] += step;
       requireWanted.run();
-      simulation.filmMassesKg(full(moved), here.steps, there);
+      simulation.filmMassesKg(full(moved), steps, there);
       for (int reading = 0; reading < timesS.length; reading++) {
-        slopes[reading][factor] = (there[reading] - here.massesKg[reading]) / step;
+        slopes[reading][factor] = (there[reading] - here[reading]) / step;
       }
     }
     return slopes;
