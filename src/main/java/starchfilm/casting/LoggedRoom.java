@@ -126,18 +126,17 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
   }
 
   private int firstAfter(double timeS) {
-    // Most logs are even, so where it would lie in an even one is where it lies.
-    int count = readings.size();
-    double firstS = readings.get(0).timeS();
-    double share = (timeS - firstS) / Math.max(1, knownUntilS() - firstS);
-    int next = (int) (Math.min(1, Math.max(0, share)) * (count - 1));
-    while (next > 0 && readings.get(next - 1).timeS() > timeS) {
-      next--;
+    int low = 0;
+    int high = readings.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (readings.get(middle).timeS() > timeS) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
     }
-    while (next < count && readings.get(next).timeS() <= timeS) {
-      next++;
-    }
-    return next;
+    return low;
   }
 
   private AirState air(Reading reading) {
