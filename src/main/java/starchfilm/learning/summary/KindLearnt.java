@@ -10,4 +10,8 @@ import starchfilm.material.ingredient.StarchKind;
  * @param plates weighed plates that hold it
  * @param factors the film-side factors, what all kinds have in common counted in
  */
-public record KindLearnt(StarchKind kind, int plates, List<ParameterLearnt> factors) {}
+public record KindLearnt(StarchKind kind, int plates, List<ParameterLearnt> factors) {
+  public KindLearnt {
+    factors = List.copyOf(factors);
+  }
+}

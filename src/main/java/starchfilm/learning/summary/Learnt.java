@@ -22,4 +22,13 @@ public record Learnt(
   /** Nothing was learnt. */
   public static final Learnt NOTHING =
       new Learnt(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+
+  public Learnt {
+    rooms = List.copyOf(rooms);
+    kinds = List.copyOf(kinds);
+    pours = List.copyOf(pours);
+    films = List.copyOf(films);
+    doubted = List.copyOf(doubted);
+    leftOut = List.copyOf(leftOut);
+  }
 }
