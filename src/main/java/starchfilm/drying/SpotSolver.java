@@ -40,7 +40,10 @@ final class SpotSolver {
    */
   static final Tolerance TOLERANCE = new Tolerance(1e-3, 2e-4, 0.2);
 
-  /** No step over a room that varies is longer, lest it pass over a change of weather (s). */
+  /**
+   * No step over a room that varies is longer, lest it pass over a change of weather (s). Over a
+   * log averaged over hours, three hours move no milestone by more than one hour does.
+   */
   private static final double LONGEST_STEP_S = 3 * HOUR_S;
 
   private static final double COARSENESS = 12;
@@ -131,22 +134,18 @@ final class SpotSolver {
           watch.readCurve(step);
           return true;
         };
-    double time = 0;
-    int from = 0;
-    for (FaceChange change : prepared.drying().faces()) {
-      int until = from;
-      while (until < stepEndsS.length && stepEndsS[until] <= change.timeS()) {
-        until++;
-      }
-      integrator.follow(time, Arrays.copyOfRange(stepEndsS, from, until), state, reader);
-      if (until == stepEndsS.length) {
-        return;
-      }
-      from = until;
-      time = change.timeS();
-      open(change);
-    }
-    integrator.follow(time, Arrays.copyOfRange(stepEndsS, from, stepEndsS.length), state, reader);
+    advance(
+        0,
+        stepEndsS[stepEndsS.length - 1],
+        FIRST_STEP_S,
+        (fromS, untilS, firstStepS) -> {
+          integrator.follow(fromS, between(stepEndsS, fromS, untilS), state, reader);
+          return untilS;
+        });
+  }
+
+  private static double[] between(double[] timesS, double afterS, double untilS) {
+    return Arrays.stream(timesS).filter(time -> time > afterS && time <= untilS).toArray();
   }
 
   /**
@@ -226,18 +225,31 @@ final class SpotSolver {
     state[nodes + 1] = 0;
   }
 
+  /** Integrates with the faces as they are; time reached. */
+  private interface Stretch {
+    double integrate(double fromS, double untilS, double firstStepS);
+  }
+
+  private double advance(double fromS, double untilS, double firstStepS, StepListener listener) {
+    return advance(
+        fromS,
+        untilS,
+        firstStepS,
+        (from, until, first) ->
+            integrator.integrate(from, until, first, longestStepS, state, listener));
+  }
+
   /**
    * Integrates over a stretch of time, opening the faces as the plate's owner did; time reached.
    */
-  private double advance(double fromS, double untilS, double firstStepS, StepListener listener) {
+  private double advance(double fromS, double untilS, double firstStepS, Stretch stretch) {
     double time = fromS;
     double firstStep = firstStepS;
     for (FaceChange change : prepared.drying().faces()) {
       if (change.timeS() <= time && change.timeS() >= fromS) {
         open(change);
       } else if (change.timeS() > time && change.timeS() < untilS) {
-        double reached =
-            integrator.integrate(time, change.timeS(), firstStep, longestStepS, state, listener);
+        double reached = stretch.integrate(time, change.timeS(), firstStep);
         if (reached < change.timeS()) {
           return reached;
         }
@@ -246,9 +258,7 @@ final class SpotSolver {
         open(change);
       }
     }
-    return time < untilS
-        ? integrator.integrate(time, untilS, firstStep, longestStepS, state, listener)
-        : time;
+    return time < untilS ? stretch.integrate(time, untilS, firstStep) : time;
   }
 
   private void open(FaceChange change) {

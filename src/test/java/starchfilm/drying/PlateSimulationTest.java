@@ -124,7 +124,7 @@ class PlateSimulationTest {
   }
 
   @Test
-  void theSameCaseWithItsOwnStepsIsTheSame() {
+  void aTurnedPlateWithItsOwnStepsIsTheSame() {
     double[] own = new double[2];
     double[] followed = new double[2];
     PlateSimulation turned =

@@ -50,8 +50,7 @@ class PlateReadingsTest {
       double[] more = moved(readings, factor, 0.5 * factor.spread());
       for (int i = 5; i < 40; i++) {
         double secant = (more[i] - less[i]) / factor.spread();
-        assertThat(slopes[i][factor.ordinal()])
-            .isCloseTo(secant, within(0.1 * Math.abs(secant)));
+        assertThat(slopes[i][factor.ordinal()]).isCloseTo(secant, within(0.1 * Math.abs(secant)));
       }
     }
   }
