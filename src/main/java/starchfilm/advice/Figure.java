@@ -94,7 +94,7 @@ enum Figure {
   PASTE_TEMPERATURE(scene -> scene.setup().pour().pasteTemperatureK(), Told::celsius),
   ON_THE_PLATE(scene -> onThePlateK(scene.setup()), Told::celsius),
   PLATE(scene -> FigureWords.plate(scene.setup().plate())),
-  MATERIAL(scene -> material(scene).tradeName()),
+  MATERIAL(scene -> FigureWords.material(material(scene))),
   GRIP(scene -> material(scene).grip(), FigureWords::manner),
   /** Film may come off before it is dry (judged). */
   SLIPPERY(scene -> GRIP.of(scene) == 0 ? 0.6 : 0, Told::number),

@@ -4,6 +4,7 @@ import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
+import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.material.air.AirState;
@@ -36,10 +37,17 @@ final class FigureWords {
                   ? across + " round"
                   : Math.round(1e3 * plate.longestM()) + " by " + across + " oval";
         };
-    return plate.material().tradeName()
+    return plate.material().words()
         + ", "
         + size
         + (plate.rimHeightM() > 0 ? ", rim " + Told.millimetres(plate.rimHeightM()) : "");
+  }
+
+  /** What the film lies on; of an unlisted material it is unknown how film sticks to it. */
+  static String material(PlateMaterial material) {
+    return material == PlateMaterial.OTHER
+        ? "an unlisted material (taken to be like glass)"
+        : material.tradeName();
   }
 
   static String manner(double grip) {

@@ -53,6 +53,11 @@ public enum PlateMaterial {
     return tradeName;
   }
 
+  /** The material in a list of what was used, such as "glass" or "another material". */
+  public String words() {
+    return this == OTHER ? "another material" : tradeName;
+  }
+
   /**
    * Heat stored per volume and kelvin.
    *

@@ -7,6 +7,7 @@ import static starchfilm.report.words.ReaderUnit.PERCENT;
 
 import java.util.List;
 import java.util.Optional;
+import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Remedy;
@@ -48,7 +49,7 @@ final class RiskTable {
     PourCalendar calendar = PourCalendar.of(trial.trial());
     return List.of(
         crack(trial, analysis.remedies().crack()),
-        curl(trial.risks().curl(), trial.casting().plate().material().tradeName(), calendar),
+        curl(trial.risks().curl(), trial.casting().plate().material(), calendar),
         mould(trial, analysis.remedies().mould(), calendar));
   }
 
@@ -98,7 +99,8 @@ final class RiskTable {
         .orElse("");
   }
 
-  private static Row curl(CurlRisk risk, String material, PourCalendar calendar) {
+  private static Row curl(CurlRisk risk, PlateMaterial material, PourCalendar calendar) {
+    String plate = material == PlateMaterial.OTHER ? "plate" : material.tradeName();
     String shrinks =
         risk.shrinking() < SHOWS
             ? "keeps its size"
@@ -116,10 +118,10 @@ final class RiskTable {
         risk.looseFromS().isPresent()
             ? "It comes off the %s about %s, and then %s%s."
                 .formatted(
-                    material, calendar.moment(risk.looseFromS().getAsDouble()), shrinks, lifts)
+                    plate, calendar.moment(risk.looseFromS().getAsDouble()), shrinks, lifts)
             : ("It should stay on the %s and dry flat. Peeled as soon as it is firm, it still %s"
                     + " and curls; peeled once dry through, it stays flat.")
-                .formatted(material, shrinks);
+                .formatted(plate, shrinks);
     return new Row(
         "Lifting and curling",
         PlainWords.word(risk.level()),

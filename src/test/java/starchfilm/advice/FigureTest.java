@@ -36,6 +36,7 @@ class FigureTest {
         .isEqualTo("glass, 300 by 200 mm");
     assertThat(plate(new Plate(PlateMaterial.STEEL, 0.3, 0.2, 0.001, 0.012)))
         .isEqualTo("steel, 300 by 200 mm, rim 12 mm");
+    assertThat(plate(Castings.GLASS.of(PlateMaterial.OTHER))).startsWith("another material, ");
     assertThat(plate(across(0.1, 0.1, Outline.ELLIPSE))).isEqualTo("glass, 100 mm round");
     assertThat(plate(across(0.1, 0.16, Outline.ELLIPSE))).isEqualTo("glass, 160 by 100 mm oval");
     assertThat(plate(across(0.1, 0.16, Outline.FREE))).isEqualTo("glass, 160 cm²");

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Plate;
-import starchfilm.casting.PlateMaterial;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.material.recipe.Recipe;
@@ -68,9 +67,7 @@ public final class RecipeWords {
    * @return such as {@code glass, 30 × 20 cm}
    */
   public static String plate(Plate plate) {
-    String material =
-        plate.material() == PlateMaterial.OTHER ? "another material" : plate.material().tradeName();
-    return material + ", " + plateSize(plate);
+    return plate.material().words() + ", " + plateSize(plate);
   }
 
   /**
