@@ -117,8 +117,7 @@ final class RiskTable {
     String reason =
         risk.looseFromS().isPresent()
             ? "It comes off the %s about %s, and then %s%s."
-                .formatted(
-                    plate, calendar.moment(risk.looseFromS().getAsDouble()), shrinks, lifts)
+                .formatted(plate, calendar.moment(risk.looseFromS().getAsDouble()), shrinks, lifts)
             : ("It should stay on the %s and dry flat. Peeled as soon as it is firm, it still %s"
                     + " and curls; peeled once dry through, it stays flat.")
                 .formatted(plate, shrinks);

@@ -66,7 +66,11 @@ class ContrastTest {
   }
 
   private static Trial pulled(double loadN) {
-    PullTest strip = new PullTest(loadN, 0.01, 1e-4, OptionalDouble.empty());
+    return pulled(loadN, OptionalDouble.empty());
+  }
+
+  private static Trial pulled(double loadN, OptionalDouble stretch) {
+    PullTest strip = new PullTest(loadN, 0.01, 1e-4, stretch);
     return Seen.poured(
         Castings.USUAL,
         Castings.observed(List.of(), List.of(), List.of(strip), OptionalInt.empty()));
@@ -164,7 +168,10 @@ class ContrastTest {
   /** 10 N on a strip 10 mm wide and 0.1 mm thick are 10 MPa; it stretched to half more. */
   @Test
   void stripsAreToldAsTheyBroke() {
-    Contrast contrast = ADVISER.contrast(forecast(pulled(10, 0.5)), forecast(pulled(20, 0.25)));
+    Contrast contrast =
+        ADVISER.contrast(
+            forecast(pulled(10, OptionalDouble.of(0.5))),
+            forecast(pulled(20, OptionalDouble.of(0.25))));
     assertThat(contrast.outcomes())
         .extracting(Outcome::seen, Outcome::model)
         .containsExactly(
@@ -172,13 +179,6 @@ class ContrastTest {
             tuple(
                 "Strips stretched by 50 % → 25 %.",
                 "The model says otherwise: seen 0.5 ×, expected 1 ×."));
-  }
-
-  private static Trial pulled(double loadN, double stretch) {
-    PullTest strip = new PullTest(loadN, 0.01, 1e-4, OptionalDouble.of(stretch));
-    return Seen.poured(
-        Castings.USUAL,
-        Castings.observed(List.of(), List.of(), List.of(strip), OptionalInt.empty()));
   }
 
   @Test

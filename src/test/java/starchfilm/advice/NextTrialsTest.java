@@ -14,7 +14,6 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.Trial;
-import starchfilm.casting.trial.Wanted;
 import starchfilm.change.Change;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
@@ -45,20 +44,8 @@ class NextTrialsTest {
   @Test
   void aRoomOfARecipeThatNobodyCastIsNone() {
     Trial cast = in("sauna", 30, 3);
-    Trial recipe =
-        new Trial(
-            cast.file(),
-            "a recipe",
-            true,
-            Optional.empty(),
-            Wanted.NOTHING,
-            Optional.empty(),
-            cast.recipe(),
-            cast.casting(),
-            Castings.observed(List.of(), List.of(), List.of(), OptionalInt.empty()),
-            List.of());
     assertThat(roomAfter(cast)).contains(30.0);
-    assertThat(roomAfter(recipe)).isEmpty();
+    assertThat(roomAfter(Seen.recipeOf(cast))).isEmpty();
   }
 
   /** A plate in the shed is only moved where that has it dry a tenth sooner (judged). */

@@ -3,6 +3,7 @@ package starchfilm.advice;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.Setting;
@@ -58,6 +59,21 @@ final class Seen {
         trial.recipe(),
         casting,
         seen,
+        List.of());
+  }
+
+  /** The same written down and never cast. */
+  static Trial recipeOf(Trial cast) {
+    return new Trial(
+        cast.file(),
+        "a recipe",
+        true,
+        Optional.empty(),
+        Wanted.NOTHING,
+        Optional.empty(),
+        cast.recipe(),
+        cast.casting(),
+        Castings.observed(List.of(), List.of(), List.of(), OptionalInt.empty()),
         List.of());
   }
 

@@ -17,7 +17,6 @@ import starchfilm.casting.Setting;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.Trial;
-import starchfilm.casting.trial.Wanted;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
@@ -90,19 +89,7 @@ class TaughtTest {
                   : Seen.poured(casting)));
     }
     Trial cast = notebook.get(3).trial();
-    Trial recipe =
-        new Trial(
-            cast.file(),
-            "a recipe",
-            true,
-            Optional.empty(),
-            Wanted.NOTHING,
-            Optional.empty(),
-            cast.recipe(),
-            cast.casting(),
-            Castings.observed(List.of(), List.of(), List.of(), OptionalInt.empty()),
-            List.of());
-    notebook.add(of(recipe));
+    notebook.add(of(Seen.recipeOf(cast)));
     assertThat(Taught.by(notebook)).isEmpty();
 
     notebook.set(4, of(cast));
