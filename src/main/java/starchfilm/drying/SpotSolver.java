@@ -218,11 +218,12 @@ final class SpotSolver {
     system.setSize(trace.solidsKgPerM2, deviations.multiplier(UncertainParameter.DIFFUSIVITY));
     exchange.become(deviations, material, trace.solidsKgPerM2);
     exchange.setOpenFaces(OpenFaces.UPPER);
-    watch.become(deviations, material, trace);
     int nodes = system.nodes();
     Arrays.fill(state, 0, nodes, trace.startMoisture);
+    // While the air is that of the pour: whoever watches asks for later air at once.
     state[nodes] = exchange.startTemperatureK(pour.pasteTemperatureK(), trace.startMoisture);
     state[nodes + 1] = 0;
+    watch.become(deviations, material, trace);
   }
 
   /** Integrates with the faces as they are; time reached. */

@@ -3,6 +3,7 @@ package starchfilm.drying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
+import static starchfilm.numerics.units.Units.DAY_S;
 
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
@@ -164,5 +165,21 @@ class SpotSolverTest {
     new SpotSolver(prepared, new double[0], grid, tolerance, fourthOrder)
         .solve(Spot.NOMINAL, ParameterSample.NONE, DryingForecaster.HORIZON_S, trace);
     return trace;
+  }
+
+  /** The plate is as warm as the room at the pour, not half an hour later. */
+  @Test
+  void startsAlikeInARoomThatStaysAndInOneThatWarmsUp() {
+    Room stays = Castings.room(12, 60, 0.1);
+    Room warmsUp = new SwingingRoom(Castings.room(18, 60, 0.1).at(0), 6, 0, DAY_S / 2);
+    assertThat(startK(warmsUp)).isCloseTo(startK(stays), offset(1e-9));
+  }
+
+  private static double startK(Room room) {
+    Casting drying = Castings.plate(2, Castings.paste(0.08, 0.3), room, 60);
+    return new SpotSolver(PreparedCase.of(drying), new double[0])
+        .moments(Spot.NOMINAL, ParameterSample.NONE, new double[] {0})
+        .get(0)
+        .temperatureK();
   }
 }
