@@ -56,7 +56,9 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
     for (FilmEffect told : FILM_EFFECTS) {
       Band was = told.property.of(film);
       Band is = told.property.of(after.film);
-      if (moved(was, is)) {
+      boolean stated =
+          film.withheld(told.property).isEmpty() && after.film.withheld(told.property).isEmpty();
+      if (stated && moved(was, is)) {
         effects.add(new Effect(told.words, told.in(was, ranges), told.in(is, ranges)));
       }
     }

@@ -10,6 +10,8 @@ import starchfilm.advice.Outcome.Agreement;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
 
 /**
@@ -34,22 +36,30 @@ final class MeasuredOutcomes {
         Told::span,
         halfDryS(before),
         halfDryS(after),
-        forecastHalfDryS(after) / forecastHalfDryS(before));
+        forecastHalfDryS(before),
+        forecastHalfDryS(after));
     add(
         outcomes,
         "Strips bore %s → %s MPa.",
         pa -> Told.number(pa / 1e6),
         mean(before, pull -> OptionalDouble.of(pull.strengthPa())),
         mean(after, pull -> OptionalDouble.of(pull.strengthPa())),
-        is.film().tensileStrengthPa().middle() / was.film().tensileStrengthPa().middle());
+        stated(FilmProperty.TENSILE_STRENGTH, was.film()),
+        stated(FilmProperty.TENSILE_STRENGTH, is.film()));
     add(
         outcomes,
         "Strips stretched by %s → %s.",
         Told::percent,
         mean(before, PullTest::stretchAtBreak),
         mean(after, PullTest::stretchAtBreak),
-        is.film().elongationAtBreak().middle() / was.film().elongationAtBreak().middle());
+        stated(FilmProperty.ELONGATION, was.film()),
+        stated(FilmProperty.ELONGATION, is.film()));
     return outcomes;
+  }
+
+  /** The middle of a figure of the film; not a number where it is not to be stated. */
+  private static double stated(FilmProperty property, FilmForecast film) {
+    return film.withheld(property).isPresent() ? Double.NaN : property.of(film).middle();
   }
 
   /** Adds what was measured on both. */
@@ -59,21 +69,27 @@ final class MeasuredOutcomes {
       DoubleFunction<String> told,
       OptionalDouble was,
       OptionalDouble is,
-      double modelRatio) {
+      double modelWas,
+      double modelIs) {
     if (was.isPresent() && is.isPresent()) {
       outcomes.add(
           outcome(
               seen.formatted(told.apply(was.getAsDouble()), told.apply(is.getAsDouble())),
               is.getAsDouble() / was.getAsDouble(),
-              modelRatio));
+              modelWas,
+              modelIs));
     }
   }
 
-  private static Outcome outcome(String seen, double seenRatio, double modelRatio) {
-    if (!Double.isFinite(modelRatio)) {
+  private static Outcome outcome(String seen, double seenRatio, double modelWas, double modelIs) {
+    if (Double.isNaN(modelWas) || Double.isNaN(modelIs)) {
+      return new Outcome(seen, Agreement.CANNOT_TELL, "The model states no figure of such film.");
+    }
+    if (Double.isInfinite(modelWas) || Double.isInfinite(modelIs)) {
       return new Outcome(
           seen, Agreement.CANNOT_TELL, "The model does not expect both to get that far.");
     }
+    double modelRatio = modelIs / modelWas;
     boolean same = aboutOne(seenRatio) && aboutOne(modelRatio);
     boolean agrees = same || (seenRatio - 1) * (modelRatio - 1) > 0;
     return new Outcome(

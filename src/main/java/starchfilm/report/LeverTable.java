@@ -9,6 +9,7 @@ import java.util.Map;
 import starchfilm.change.PropertyEffect;
 import starchfilm.change.Sensitivity;
 import starchfilm.change.TrialAnalysis;
+import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.Ingredient;
@@ -61,7 +62,10 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
     List<Sensitivity> levers = trial.sensitivities();
     List<Row> rows = new ArrayList<>();
     rows.add(new Row("dry through", levers.stream().map(LeverTable::wait).toList()));
-    for (FilmProperty property : SHOWN) {
+    FilmForecast film = trial.forecast().film();
+    List<FilmProperty> shown =
+        SHOWN.stream().filter(property -> film.withheld(property).isEmpty()).toList();
+    for (FilmProperty property : shown) {
       rows.add(
           new Row(
               property.tradeName(),
@@ -71,7 +75,15 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
     if (levers.stream().allMatch(lever -> wait(lever).equals(STILL))) {
       why.add(SAME_WAIT);
     }
-    levers.forEach(lever -> why.addAll(reasons(lever)));
+    levers.forEach(lever -> why.addAll(reasons(lever, shown)));
+    List<String> withheld =
+        SHOWN.stream()
+            .filter(property -> !shown.contains(property))
+            .map(FilmProperty::tradeName)
+            .toList();
+    if (!withheld.isEmpty()) {
+      why.add("Not stated of this film, nor what changes it: " + PlainWords.list(withheld) + ".");
+    }
     return new LeverTable(
         levers.stream().map(lever -> head(lever, trial.forecast())).toList(), rows, why);
   }
@@ -122,9 +134,9 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   }
 
   /** One sentence for all properties that stay for the same reason. */
-  private static List<String> reasons(Sensitivity lever) {
+  private static List<String> reasons(Sensitivity lever, List<FilmProperty> shown) {
     Map<String, List<String>> kept = new LinkedHashMap<>();
-    for (FilmProperty property : SHOWN) {
+    for (FilmProperty property : shown) {
       lever
           .on(property)
           .unmoved()

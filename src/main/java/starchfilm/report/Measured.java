@@ -17,6 +17,7 @@ import starchfilm.report.words.ReaderUnit;
  * One property of the dry film as it was measured.
  *
  * @param values the single values, with unit
+ * @param verdict how it compares with the forecast; empty where the forecast is not stated
  */
 record Measured(FilmFigure property, double mean, String values, String expected, String verdict) {
   /** Strips that ASTM D882 asks for (recalled). */
@@ -126,7 +127,7 @@ record Measured(FilmFigure property, double mean, String values, String expected
             mean,
             shown + " " + unit.symbol(),
             property.band(forecast.film()),
-            verdict(mean, expected)));
+            property.withheld(forecast.film()).isEmpty() ? verdict(mean, expected) : ""));
   }
 
   private static String verdict(double mean, Band expected) {

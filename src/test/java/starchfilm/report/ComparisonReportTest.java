@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -21,6 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.drying.DryingVerdict;
+import starchfilm.film.FilmProperty;
+import starchfilm.film.Withheld;
 
 class ComparisonReportTest {
   private final ComparisonReport report = new ComparisonReport(new PageRenderer());
@@ -209,6 +212,22 @@ class ComparisonReportTest {
             "elongation at break 40 % 45 % (19–110) as forecast");
     assertThat(page.select("#trial-1 .happened .hint").text()).startsWith("From 1 strip;");
     assertThat(page.select(".beside .mark.measured")).hasSize(3);
+  }
+
+  @Test
+  void saysNothingOfAFigureThatIsNotStated() {
+    SampleTrial damp = sample();
+    damp.withheld = Map.of(FilmProperty.TENSILE_STRENGTH, Withheld.LIMP_IN_DAMP_AIR);
+    Document page = Jsoup.parse(report.html(page(damp)));
+
+    assertThat(page.select("#trial-1 .measurements tr:contains(strength)").text())
+        .startsWith("tensile strength 5.76 MPa not stated: ")
+        .doesNotContain("forecast", "range");
+    assertThat(page.select("#trial-1 .levers th[scope=row]").eachText())
+        .contains("elongation at break")
+        .doesNotContain("tensile strength");
+    assertThat(page.select("#trial-1 .next details").text())
+        .contains("Not stated of this film, nor what changes it: tensile strength.");
   }
 
   @Test

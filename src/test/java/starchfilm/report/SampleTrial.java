@@ -48,6 +48,7 @@ import starchfilm.film.FeelChances;
 import starchfilm.film.FilmCaution;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
+import starchfilm.film.Withheld;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.CurlRisk;
 import starchfilm.film.risk.MouldRisk;
@@ -91,6 +92,7 @@ final class SampleTrial {
   Feel feel = Feel.FLEXIBLE;
   Optional<LocalDateTime> pouredAt = Optional.of(LocalDateTime.of(2026, 4, 13, 18, 30));
   boolean tried = true;
+  Map<FilmProperty, Withheld> withheld = Map.of();
   List<Path> photos = List.of();
 
   static SampleTrial named(String name) {
@@ -238,7 +240,7 @@ final class SampleTrial {
         new AcidEffect(2.9, Band.logNormal(1.3e-4, 3), new Band(0.85, 0.94, 0.98)),
         feel,
         new FeelChances(12, 20, 0, false),
-        Map.of(),
+        withheld,
         List.of(FilmCaution.SALT_NOTICEABLE),
         List.of(
             new Extrapolation(

@@ -2,6 +2,7 @@ package starchfilm.report.data;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.casting.Casting;
@@ -141,12 +142,16 @@ public final class Answers {
   }
 
   private static void film(DataSheet.Row row, FilmForecast film) {
-    row.put("feel", PlainWords.word(film.feel())).put("dry_thickness_um", film.dryThicknessM());
-    if (film.withheld(FilmProperty.TENSILE_STRENGTH).isEmpty()) {
-      row.put("strength_MPa", film.tensileStrengthPa());
-    }
-    if (film.withheld(FilmProperty.ELONGATION).isEmpty()) {
-      row.put("stretch_pct", film.elongationAtBreak());
+    row.put("feel", PlainWords.word(film.feel()));
+    stated(row, "dry_thickness_um", FilmProperty.DRY_THICKNESS, film);
+    stated(row, "strength_MPa", FilmProperty.TENSILE_STRENGTH, film);
+    stated(row, "stretch_pct", FilmProperty.ELONGATION, film);
+  }
+
+  private static void stated(
+      DataSheet.Row row, String key, FilmProperty property, FilmForecast film) {
+    if (film.withheld(property).isEmpty()) {
+      row.put(key, property.of(film));
     }
   }
 
@@ -257,26 +262,22 @@ public final class Answers {
     }
     for (Fault fault : notebook.faults()) {
       DataSheet.Row row =
-          sheet
-              .row("fault", "")
-              .put("file", fault.file())
-              .put("field", fault.field())
+          at(sheet.row("fault", ""), fault.file(), fault.line(), fault.field())
               .put("given", fault.given())
               .put("allowed", fault.allowed())
               .put("mend", fault.mend());
-      fault.line().ifPresent(line -> row.put("line", line));
       fault.column().ifPresent(column -> row.put("column", column));
     }
     for (Notice notice : notebook.notices()) {
-      DataSheet.Row row =
-          sheet
-              .row("notice", "")
-              .put("file", notice.file())
-              .put("field", notice.field())
-              .put("remarks", notice.text());
-      notice.line().ifPresent(line -> row.put("line", line));
+      at(sheet.row("notice", ""), notice.file(), notice.line(), notice.field())
+          .put("remarks", notice.text());
     }
     return sheet;
+  }
+
+  private static DataSheet.Row at(DataSheet.Row row, String file, OptionalInt line, String field) {
+    line.ifPresent(number -> row.put("line", number));
+    return row.put("file", file).put("field", field);
   }
 
   /** What trials taught: a row a factor. */

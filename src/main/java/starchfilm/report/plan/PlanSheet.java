@@ -26,7 +26,6 @@ import starchfilm.planning.Levelling;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Wish;
-import starchfilm.report.plan.PlanSheet.Figure;
 import starchfilm.report.words.Figures;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
@@ -168,14 +167,20 @@ public record PlanSheet(
 
   /** The film in one line. */
   public String summary() {
-    return "%s starch on %s of %s: %s film of about %s, %s in all"
-        .formatted(
-            PlainWords.capital(starchKinds()),
-            Plural.of(recipe.plates(), "plate"),
-            RecipeWords.plate(recipe.casting().plate()),
-            PlainWords.word(recipe.film().feel()),
-            MILLIMETRE.figure(recipe.film().dryThicknessM().middle()),
-            GRAM.figure(recipe.filmKg()));
+    String film =
+        "%s starch on %s of %s: %s film"
+            .formatted(
+                PlainWords.capital(starchKinds()),
+                Plural.of(recipe.plates(), "plate"),
+                RecipeWords.plate(recipe.casting().plate()),
+                PlainWords.word(recipe.film().feel()));
+    return recipe.film().withheld(FilmProperty.DRY_THICKNESS).isPresent()
+        ? film
+        : "%s of about %s, %s in all"
+            .formatted(
+                film,
+                MILLIMETRE.figure(recipe.film().dryThicknessM().middle()),
+                GRAM.figure(recipe.filmKg()));
   }
 
   /** The steps of the cook, one sentence each; the same for every recipe of this starch. */
@@ -260,7 +265,10 @@ public record PlanSheet(
   public List<Figure> film() {
     return List.of(
         new Figure("feel", feel()),
-        new Figure("dry thickness", MILLIMETRE.band(recipe.film().dryThicknessM())),
+        figure(
+            "dry thickness",
+            FilmProperty.DRY_THICKNESS,
+            MILLIMETRE.band(recipe.film().dryThicknessM())),
         figure(
             "strength",
             FilmProperty.TENSILE_STRENGTH,
@@ -361,13 +369,11 @@ public record PlanSheet(
     if (recipe.chances().byDate().isPresent()
         && recipe.chances().byDate().getAsDouble() < sure - NOTICEABLE) {
       warnings.add(
-          "Rounded to the balance, the date is less certain than you asked; pour"
-              + " a little less.");
+          "Rounded to the balance, the date is less certain than you asked; pour a little less.");
     }
     switch (recipe.drying().verdict()) {
       case NEVER_PEELABLE ->
-          warnings.add(
-              "In this room it stays too moist to peel; move it to drier air at the" + " end.");
+          warnings.add("In this room it stays too moist to peel; move it to drier air at the end.");
       case MAY_STAY_SOFT ->
           warnings.add(
               "In this room it may stay too moist to peel; the times are those of"
