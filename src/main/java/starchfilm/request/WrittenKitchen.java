@@ -61,6 +61,7 @@ final class WrittenKitchen {
     for (String part : List.of("plates.count", "plates.length", "plates.width")) {
       in.require(part, "a number, such as 2");
     }
+    in.require("plates.material", "what the plates are made of, such as glass");
     int count =
         in.one(
             "plates.count",

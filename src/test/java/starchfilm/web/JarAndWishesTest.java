@@ -114,7 +114,8 @@ class JarAndWishesTest {
         "/jar?amount=500&origin=bought&label=90&reading=index&index=1.9",
         "/plan/wishes?" + WISHES + "&speed=-1",
         "/plan/wishes?glycerol=250&starch=potato&plates=2&length=300&width=200&material=glass"
-            + "&air=20&rh=50"
+            + "&air=20&rh=50",
+        "/plan/wishes?glycerol=250&starch=potato&plates=2&length=300&width=200&feel=soft"
       })
   void neverSpeaksOfOptionsOfTheCommand(String path) {
     String said =
