@@ -60,6 +60,12 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Pattern ON_A_PLATE = Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(.+)");
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
 
+  /** 21 c 50 %, which is no cup of something. */
+  private static final Pattern AIR = Pattern.compile("~?[0-9][0-9.,-]*\\s*[cf],?\\s+[0-9].*%.*");
+
+  private static final List<Pattern> AIR_UNITS =
+      List.of(Pattern.compile("%"), Pattern.compile("(?i)[cf]\\b"), Pattern.compile("m/s"));
+
   /** What goes into the pot: the field of its amount, and of its share where it may have one. */
   private record Ingredient(String words, String amount, String share) {
     boolean isNamed(String what) {
@@ -179,6 +185,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   }
 
   private static boolean isIngredient(String low) {
+    if (AIR.matcher(low).matches()) {
+      return false;
+    }
     Matcher word = WORD_FIRST.matcher(low);
     // "kitchen 20C 50%" is a room, "water 2 c" two cups.
     return AMOUNT_FIRST.matcher(low).matches()
@@ -208,7 +217,21 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   }
 
   private static boolean put(Map<String, List<String>> parts, String field, String words) {
-    return parts.put(field, List.of(words.strip())) == null;
+    String part = words.strip();
+    List<String> before = parts.put(field, List.of(part));
+    if (before != null && field.equals(WrittenPlace.ROOM) && isBeside(before.get(0), part)) {
+      // Warmth and humidity may stand apart: 21 \u00B0C, 50 %.
+      parts.put(field, List.of(before.get(0) + ", " + part));
+      return true;
+    }
+    return before == null;
+  }
+
+  /** Whether both are figures of the air, and not of the same unit. */
+  private static boolean isBeside(String before, String part) {
+    return Character.isDigit(before.charAt(0))
+        && Character.isDigit(part.charAt(0))
+        && AIR_UNITS.stream().noneMatch(u -> u.matcher(before).find() && u.matcher(part).find());
   }
 
   @Override

@@ -16,6 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.casting.Casting;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.material.recipe.Composition;
 
@@ -23,6 +26,8 @@ import starchfilm.material.recipe.Composition;
 class ThirtyRecipesTest {
   private static final Clock NOON =
       Clock.fixed(Instant.parse("2026-04-20T12:00:00Z"), ZoneId.of("UTC"));
+
+  private static final String PASTE = "20 g potato, 6 g glycerol, 400 g water; 3 mm; ";
 
   @TempDir private Path folder;
 
@@ -75,6 +80,23 @@ class ThirtyRecipesTest {
     Trial trial = read("20 g potato, 6 g glycerol, 400 g water, 2 g citric acid").trial();
 
     assertThat(trial.recipe().inertKg().value() * 1000).isCloseTo(2, withinPercentage(0.1));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"21 \u00B0C, 50 %", "kitchen, 21\u00B0C, 50% RH", "21 C 50 %", "at 21 C, 50 %"})
+  void readsTheAirHoweverItsFiguresStand(String air) {
+    Casting casting = read(PASTE + air).trial().casting();
+
+    assertThat(casting.place().name()).isIn("kitchen", DryingPlace.UNNAMED);
+    assertThat(Handle.AIR.of(casting)).isEqualTo(21);
+    assertThat(Handle.RH.of(casting)).isEqualTo(50);
+  }
+
+  @Test
+  void asksWhichOfTwoHumiditiesIsMeant() {
+    assertThatThrownBy(() -> read(PASTE + "21 C, 50 %, 30 %"))
+        .hasMessageContaining("\"30 %\" not understood");
   }
 
   private NewTrial read(String recipe) {
