@@ -76,8 +76,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
       FirstFaults.sentences(findings.faults()).forEach(asked.err()::println);
       throw CommandFailure.wrongInput("nothing was written; fix these cells and run it again.");
     }
-    for (TrialTable.Row row : rows) {
-      Path file = TrialFileText.create(folder, row.name(), row.text());
+    for (Path file : TrialTable.write(rows, folder)) {
       asked.out().println("Trial started: " + home.resolve(file.getFileName()) + ".");
     }
     return ExitCodes.DONE;

@@ -63,13 +63,17 @@ record TrialsPage(PageContext desk) {
   /** The trials of a table, all rows or none, so that it may be fixed and sent again. */
   private Response table(Request request) {
     Fields form = request.posted();
-    byte[] content =
-        request.files().isEmpty()
-            ? form.text("table").getBytes(StandardCharsets.UTF_8)
-            : request.files().get(0).bytes();
-    if (content.length == 0) {
-      return list(422, request, form, List.of("No table was given: paste one or choose a file."));
+    String pasted = form.text("table");
+    boolean sent = !request.files().isEmpty();
+    if (sent != pasted.isEmpty()) {
+      String why =
+          sent
+              ? "Two tables were given; nothing was saved. Empty the field, or choose no file."
+              : "No table was given: paste one or choose a file.";
+      return list(422, request, form, List.of(why));
     }
+    byte[] content =
+        sent ? request.files().get(0).bytes() : pasted.getBytes(StandardCharsets.UTF_8);
     Findings findings = new Findings("the table");
     List<TrialTable.Row> rows =
         TrialTable.read(content, desk.folder().root(), findings, new MomentParser(desk.clock()));
@@ -78,9 +82,8 @@ record TrialsPage(PageContext desk) {
     }
     return desk.orAgain(
         () -> {
-          for (TrialTable.Row row : rows) {
-            desk.folder().create(row.name(), row.text());
-          }
+          desk.folder().requireThere();
+          TrialTable.write(rows, desk.folder().root());
           List<String> said = new ArrayList<>(List.of(Plural.of(rows.size(), "trial") + " saved."));
           findings.notices().stream().map(Notice::sentence).forEach(said::add);
           return desk.to(PAGE, said.toArray(String[]::new));

@@ -3,9 +3,12 @@ package starchfilm.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 
@@ -42,8 +45,69 @@ class TableOfTrialsTest {
         .contains("\"much\" given");
     assertThat(Jsoup.parse(refused.body()).select("#table").first().wholeText().strip())
         .isEqualTo(typed.strip());
-    try (var files = Files.list(site.folder())) {
-      assertThat(files.map(Path::toString).filter(name -> name.endsWith(".json"))).isEmpty();
+    assertThat(trials(site)).isEmpty();
+  }
+
+  @Test
+  void rowThatCannotBeWrittenLeavesNoneOfTheTable(@Served RunningSite site) throws IOException {
+    String long2Mb = ("word ".repeat(990) + ";").repeat(430);
+    String typed = HEADS.replace("poured", "remarks") + row("One", "short") + row("Two", long2Mb);
+
+    HttpResponse<String> refused = site.post("/trials/table", "table", typed);
+
+    assertThat(refused.statusCode()).isEqualTo(422);
+    assertThat(refused.body()).contains("keep a trial below 2 MB");
+    assertThat(trials(site)).isEmpty();
+  }
+
+  @Test
+  void asksWhichTableIsMeantWhereOneIsPastedAndAnotherChosen(@Served RunningSite site)
+      throws IOException {
+    String form =
+        part("token", site.token())
+            + part("table", HEADS + FIRST)
+            + part("file\"; filename=\"old.csv", HEADS + FIRST)
+            + "--cut--\r\n";
+
+    HttpResponse<String> refused =
+        site.send(
+            HttpRequest.newBuilder(site.uri("/trials/table"))
+                .header("Content-Type", "multipart/form-data; boundary=cut")
+                .POST(HttpRequest.BodyPublishers.ofString(form)));
+
+    assertThat(refused.body()).contains("Two tables were given; nothing was saved");
+    assertThat(trials(site)).isEmpty();
+  }
+
+  @Test
+  void saysHowAWorkbookBecomesATable(@Served RunningSite site) {
+    byte[] workbook = {'P', 'K', 3, 4, 20, 0, 6, 0};
+
+    assertThat(site.postFile("/trials/table", "file", "", "old.xlsx", workbook).body())
+        .contains("the workbook of a spreadsheet given", "save it as CSV");
+  }
+
+  @Test
+  void refusesMoreRowsThanANotebookHolds(@Served RunningSite site) throws IOException {
+    String typed = HEADS + FIRST.repeat(1_001);
+
+    assertThat(site.post("/trials/table", "table", typed).body())
+        .contains("1001 rows given, allowed at most 1000");
+    assertThat(trials(site)).isEmpty();
+  }
+
+  private static String row(String name, String last) {
+    return FIRST.replace("Old one", name).replace("2026-03-02", last);
+  }
+
+  private static String part(String name, String content) {
+    return "--cut\r\nContent-Disposition: form-data; name=\"%s\"\r\n\r\n%s\r\n"
+        .formatted(name, content);
+  }
+
+  private static List<String> trials(RunningSite site) throws IOException {
+    try (Stream<Path> files = Files.list(site.folder())) {
+      return files.map(Path::toString).filter(name -> name.endsWith(".json")).toList();
     }
   }
 

@@ -1,9 +1,11 @@
 package starchfilm.files.roomlog;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.OptionalInt;
+import java.util.Set;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.FileText;
 import starchfilm.files.json.UnreadableFileException;
@@ -11,6 +13,9 @@ import starchfilm.files.json.UnreadableFileException;
 /** The text of a room log; loggers write UTF-8, UTF-16 and Windows-1252, and all are read. */
 public final class LogText {
   private static final long MAX_BYTES = 20_000_000;
+
+  /** How workbooks begin: as ZIP archives (xlsx, ods), or as compound files (xls). */
+  private static final Set<Integer> WORKBOOKS = Set.of(0x504B0304, 0xD0CF11E0);
 
   private LogText() {}
 
@@ -24,6 +29,12 @@ public final class LogText {
     if (bytes.length == 0) {
       throw new UnreadableFileException(
           "an empty file", "a room log", "export the log again, or name another file");
+    }
+    if (bytes.length > 3 && WORKBOOKS.contains(ByteBuffer.wrap(bytes).getInt())) {
+      throw new UnreadableFileException(
+          "the workbook of a spreadsheet",
+          "a table as text",
+          "save it as CSV in the spreadsheet, and take that file");
     }
     if (FileText.looksLikeUtf16(bytes)) {
       // The charset reads the byte order mark; without one, loggers on PCs write the low byte

@@ -1,6 +1,8 @@
 package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -41,6 +43,7 @@ import starchfilm.files.roomlog.LogText;
  * Several measured thicknesses or remarks stand in one cell with semicolons between.
  */
 public final class TrialTable {
+  private static final int MOST_ROWS = 1_000;
   private static final Pattern INDEX = Pattern.compile("\\[([0-9]{1,2})\\]");
   private static final Pattern BARE_END = Pattern.compile("[0-9\u00BC-\u00BE]$");
   private static final String KIND = "recipe.starch.kind";
@@ -167,12 +170,44 @@ public final class TrialTable {
     }
   }
 
+  /**
+   * Writes the trials of a table, or where one cannot be written none of them.
+   *
+   * @param folder where they go
+   * @return their files, in the order of the rows
+   * @throws NotWrittenException where one cannot be written, or what was written not be taken away
+   */
+  public static List<Path> write(List<Row> rows, Path folder) throws NotWrittenException {
+    List<Path> written = new ArrayList<>();
+    try {
+      for (Row row : rows) {
+        written.add(TrialFileText.create(folder, row.name(), row.text()));
+      }
+      return written;
+    } catch (NotWrittenException e) {
+      for (Path file : written) {
+        try {
+          Files.deleteIfExists(file);
+        } catch (IOException stays) {
+          throw NotWrittenException.because(file, stays);
+        }
+      }
+      throw e;
+    }
+  }
+
   private List<Row> rows(LogTable table, Path file) throws UnreadableFileException {
     if (table.rows().size() < 2) {
       throw new UnreadableFileException(
           "a table without rows",
           "a first row of keys, such as name and recipe.water.mass_g, and a row a trial",
           "see check --keys for the keys");
+    }
+    if (table.rows().size() > MOST_ROWS + 1) {
+      throw new UnreadableFileException(
+          table.rows().size() - 1 + " rows",
+          "at most " + MOST_ROWS + ", a row a trial",
+          "leave out what is no trial, or split the table");
     }
     LogTable.Row head = table.rows().get(0);
     List<Optional<Column>> columns = new ArrayList<>();
