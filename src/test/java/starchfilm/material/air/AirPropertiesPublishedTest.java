@@ -86,4 +86,12 @@ class AirPropertiesPublishedTest {
       assertThat(fit.at(SmoothFit.position(t)) / full).as("%s K", t).isCloseTo(1, within(1e-5));
     }
   }
+
+  /** Kinetic theory: half as fast at twice the pressure. */
+  @Test
+  void vapourSpreadsInverselyToThePressure() {
+    MarreroMason1972 law = new MarreroMason1972();
+    assertThat(law.m2PerS(300, 2 * HumidAir.STANDARD_PRESSURE_PA))
+        .isCloseTo(law.m2PerS(300, HumidAir.STANDARD_PRESSURE_PA) / 2, within(1e-12));
+  }
 }

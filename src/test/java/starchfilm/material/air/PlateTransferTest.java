@@ -155,4 +155,17 @@ class PlateTransferTest {
     transfer.evaluate(293.15, 0.99);
     return transfer.massTransferMPerS();
   }
+
+  /** Vapour only diffuses from a plate so small that its air cannot rise: Sh = 1. */
+  @Test
+  void airOverATinyPlateStandsStill() {
+    double sideM = 4e-4;
+    double diffusivity = 2.5e-5;
+    for (boolean down : new boolean[] {false, true}) {
+      NaturalFlow flow = new NaturalFlow(sideM * sideM, 4 * sideM, 1);
+      flow.setFacingDown(down);
+      assertThat(Math.cbrt(flow.massTransferCubed(0, diffusivity, 1e-3)))
+          .isCloseTo(diffusivity / (sideM / 4), within(1e-3));
+    }
+  }
 }

@@ -23,25 +23,4 @@ class SmoothFitTest {
     assertThat(SmoothFit.position(SmoothFit.FROM_K)).isCloseTo(-1, within(1e-12));
     assertThat(SmoothFit.position(SmoothFit.TO_K)).isCloseTo(1, within(1e-12));
   }
-
-  /** Vapour only diffuses from a plate so small that its air cannot rise: Sh = 1. */
-  @Test
-  void airOverATinyPlateStandsStill() {
-    double sideM = 4e-4;
-    double diffusivity = 2.5e-5;
-    for (boolean down : new boolean[] {false, true}) {
-      NaturalFlow flow = new NaturalFlow(sideM * sideM, 4 * sideM, 1);
-      flow.setFacingDown(down);
-      assertThat(Math.cbrt(flow.massTransferCubed(0, diffusivity, 1e-3)))
-          .isCloseTo(diffusivity / (sideM / 4), within(1e-3));
-    }
-  }
-
-  /** Kinetic theory: half as fast at twice the pressure. */
-  @Test
-  void vapourSpreadsInverselyToThePressure() {
-    MarreroMason1972 law = new MarreroMason1972();
-    assertThat(law.m2PerS(300, 2 * HumidAir.STANDARD_PRESSURE_PA))
-        .isCloseTo(law.m2PerS(300, HumidAir.STANDARD_PRESSURE_PA) / 2, within(1e-12));
-  }
 }
