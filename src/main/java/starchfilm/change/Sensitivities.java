@@ -26,7 +26,9 @@ final class Sensitivities {
   private static final double FIRST_GLYCEROL_PER_STARCH = 0.1;
   private static final double FIRST_ACID_PER_PASTE = 0.005;
 
+  /** What moves by less is said not to move (ratio, K, pH; judged). */
   private static final double VISIBLE_RATIO = 0.01;
+
   private static final double VISIBLE_K = 0.5;
   private static final double VISIBLE_PH = 0.02;
 

@@ -19,10 +19,16 @@ import starchfilm.planning.PlanSearch.Found;
  * recipe that has run into them; or out of the way, where nothing fits.
  */
 record LimitMoves(PlanSearch search, PlanRequest request) {
+  /** A recipe so near to a limit has run into it (ratio; judged). */
   private static final double AT_THE_LIMIT = 0.01;
+
+  /** How far a limit is moved, to see (ratios; judged). */
   private static final double MORE = 1.25;
+
   private static final double LESS = 0.8;
   private static final double LARGER_POT = 1.5;
+
+  /** A gain by less is none (ratio; judged). */
   private static final double NOTICEABLE = 0.01;
 
   /** Stands for as much as anybody likes (kg; m3 for a pot). */

@@ -50,6 +50,7 @@ public record Standing(
   /** So long beyond the end of the range a plate is forgotten; judged. */
   private static final double FORGOTTEN_AFTER_S = 2 * DAY_S;
 
+  /** The same in shares of the end of the range; judged. */
   private static final double FORGOTTEN_RATIO = 1.25;
 
   /** Mould that may show so soon is acted against now (s); judged. */

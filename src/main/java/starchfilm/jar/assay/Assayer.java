@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
@@ -74,7 +75,7 @@ public final class Assayer {
         Estimate.between(labelFraction - LABEL_GOOD_TO, Math.min(1, labelFraction + LABEL_GOOD_TO));
     Jar jar = new Jar(massKg, GlycerolOrigin.BOUGHT, JarPrior.label(label), reading);
     if (reading.isEmpty()) {
-      jar.remarks.add(
+      jar.say(
           "An opened jar takes up water from the air: if it stood open, add a"
               + " density reading to the label.");
       return jar.assay();
@@ -135,7 +136,7 @@ public final class Assayer {
                   Figures.percent(MOST_ALCOHOL)));
     } else if (origin != GlycerolOrigin.BOUGHT) {
       jar.say(
-          ("The salt you gave is counted as salt, with 0 to %s %% alcohol assumed" + " (judged).")
+          ("The salt you gave is counted as salt, with 0 to %s %% alcohol assumed (judged).")
               .formatted(Figures.percent(MOST_ALCOHOL)));
     }
     jar.addWhatMovesTheReading(reading);
@@ -165,7 +166,7 @@ public final class Assayer {
     jar.remarks.addAll(RecoveryRemarks.of(log, balance));
     jar.sources.add(0, RecoveryBalance.SOURCE);
     if (reading.isEmpty()) {
-      jar.remarks.add(
+      jar.say(
           "Without a density or refractometer reading the glycerol is only as"
               + " certain as the share that was recovered, 70 to 98 % (judged); a"
               + " reading narrows it.");
@@ -195,7 +196,7 @@ public final class Assayer {
         jar.covered = List.of(ofRecord, jar.readingAlone());
         jar.mostGlycerolKg = RecoveryBalance.MOST_RECOVERED * balance.boundGlycerolKg().value();
       }
-      jar.remarks.add(
+      jar.say(
           both
               + (apart
                   ? ". These ranges do not overlap, so one of the two is probably wrong, and the"
@@ -205,27 +206,23 @@ public final class Assayer {
     // Whatever cannot be glycerol bounds the alcohol, which leaves with the water.
     AlcoholLeft alcohol = balance.alcoholLeft().atMost(jar.posterior.mostAlcoholKg());
     jar.alcohol = Optional.of(alcohol);
-    jar.remarks.add(RecoveryRemarks.alcohol(alcohol));
+    jar.say(RecoveryRemarks.alcohol(alcohol));
     return jar.assay();
   }
 
   /** Such as {@code 82 % glycerol (78 to 86)}. */
   private static String percent(Band band, String of) {
-    return "%s %%%s (%s to %s)"
-        .formatted(
-            Figures.percent(band.middle()),
-            of,
-            Figures.percent(band.low()),
-            Figures.percent(band.high()));
+    return range(band, Figures::percent, " %" + of);
   }
 
   private static String grams(Band band, String of) {
-    return "%s g%s (%s to %s)"
+    return range(band, Figures::grams, " g" + of);
+  }
+
+  private static String range(Band band, DoubleFunction<String> figure, String of) {
+    return "%s%s (%s to %s)"
         .formatted(
-            Figures.grams(band.middle()),
-            of,
-            Figures.grams(band.low()),
-            Figures.grams(band.high()));
+            figure.apply(band.middle()), of, figure.apply(band.low()), figure.apply(band.high()));
   }
 
   private static Band alone(Estimate massKg, JarPrior prior, JarReading reading) {

@@ -39,7 +39,10 @@ final class Inversion {
         celsius >= CELSIUS.min() - rounding && celsius <= CELSIUS.max() + rounding,
         CELSIUS.quantity(),
         Figures.of(celsius, 3) + " °C",
-        "15 to 30 °C; let the jar stand in the room for a few hours and read again");
+        Figures.of(CELSIUS.min(), 3)
+            + " to "
+            + Figures.of(CELSIUS.max(), 3)
+            + " °C; let the jar stand in the room for a few hours and read again");
   }
 
   /** What pure water reads. */

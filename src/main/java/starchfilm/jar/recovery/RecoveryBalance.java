@@ -16,8 +16,7 @@ import starchfilm.numerics.evidence.Source;
  *
  * <p>{@code fat + 3 alcohol -> 3 ester + glycerol}: one mole of glycerol a mole of fat, limited by
  * a third of the alcohol. Of that, {@link #LEAST_RECOVERED} to {@link #MOST_RECOVERED} comes into
- * the jar; and no more than the jar weighs less its salt, soap and fatty acid. Water is what is
- * left over.
+ * the jar; and no more than the jar weighs less its salt, soap and fatty acid.
  *
  * @param boundGlycerolKg glycerol bound in the oil of the share worked up (kg)
  * @param alcoholPerFat alcohol used (mol per mol fat); 3 is the least that can do, 6 is usual
@@ -25,8 +24,6 @@ import starchfilm.numerics.evidence.Source;
  * @param saltKg salt, drying salt and fines left in the jar (kg)
  * @param soapKg soap left in the jar (kg)
  * @param fattyAcidKg fatty acid left in the jar (kg)
- * @param glycerolKg glycerol in the jar (kg)
- * @param waterKg water, and what alcohol there is, in the jar (kg)
  * @param leastRecovered least share of the bound glycerol in the jar (ratio)
  * @param mostRecovered most share of it (ratio)
  * @param glycerolOfCrude glycerol in the crude layer (kg per kg), if that was weighed
@@ -41,8 +38,6 @@ public record RecoveryBalance(
     Estimate saltKg,
     Estimate soapKg,
     Estimate fattyAcidKg,
-    Estimate glycerolKg,
-    Estimate waterKg,
     double leastRecovered,
     double mostRecovered,
     OptionalDouble glycerolOfCrude,
@@ -96,7 +91,6 @@ public record RecoveryBalance(
     fatty = lowered(fatty, excess(log, glycerol, salt, soap, fatty));
     soap = lowered(soap, excess(log, glycerol, salt, soap, fatty));
     salt = lowered(salt, excess(log, glycerol, salt, soap, fatty));
-    Estimate water = log.jarKg().minus(glycerol).minus(salt).minus(soap).minus(fatty);
     return new RecoveryBalance(
         bound,
         alcoholPerFat,
@@ -104,8 +98,6 @@ public record RecoveryBalance(
         salt,
         soap,
         fatty,
-        glycerol,
-        notNegative(water),
         leastRecovered(log, bound, alcoholPerFat),
         MOST_RECOVERED * reacted(alcoholPerFat),
         glycerolOfCrude(log, bound),

@@ -94,8 +94,6 @@ class JarPosteriorPublishedTest {
             NONE,
             NONE,
             NONE,
-            balance.glycerolKg(),
-            balance.waterKg(),
             balance.leastRecovered(),
             balance.mostRecovered(),
             balance.glycerolOfCrude(),
