@@ -5,8 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileTime;
-import java.util.Iterator;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -18,6 +17,7 @@ import java.util.function.Function;
  * <p>Safe to share between threads.
  */
 public final class KeptReadings implements Function<Path, NotebookReader.Reading> {
+  /** A page goes over all files in turn: dropping the oldest would drop each before its turn. */
   private static final int KEPT = 1_000;
 
   /**
@@ -26,7 +26,7 @@ public final class KeptReadings implements Function<Path, NotebookReader.Reading
    */
   private static final long CLOCK_STEP_MS = 2_500;
 
-  private final Map<Path, Kept> kept = new LinkedHashMap<>(16, 0.75f, true);
+  private final Map<Path, Kept> kept = new HashMap<>();
 
   /**
    * A file as it was when it was read.
@@ -72,7 +72,7 @@ public final class KeptReadings implements Function<Path, NotebookReader.Reading
     long settledUntilMs = System.currentTimeMillis() - CLOCK_STEP_MS;
     Stamp before = Stamp.of(file);
     NotebookReader.Reading fresh = NotebookReader.fresh(file);
-    Map<Path, Stamp> stamps = new LinkedHashMap<>();
+    Map<Path, Stamp> stamps = new HashMap<>();
     stamps.put(file, Stamp.of(file));
     fresh.findings().besides().forEach(beside -> stamps.put(beside, Stamp.of(beside)));
     boolean settled =
@@ -81,15 +81,9 @@ public final class KeptReadings implements Function<Path, NotebookReader.Reading
             && stamps.values().stream()
                 .allMatch(stamp -> stamp.modified().toMillis() < settledUntilMs);
     synchronized (kept) {
-      if (settled) {
+      kept.remove(file);
+      if (settled && kept.size() < KEPT) {
         kept.put(file, new Kept(fresh, stamps));
-      } else {
-        kept.remove(file);
-      }
-      if (kept.size() > KEPT) {
-        Iterator<Path> oldest = kept.keySet().iterator();
-        oldest.next();
-        oldest.remove();
       }
     }
     return fresh;

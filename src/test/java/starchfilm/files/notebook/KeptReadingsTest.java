@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import starchfilm.casting.trial.Trial;
@@ -112,6 +114,20 @@ class KeptReadingsTest {
     assertThat(kept.apply(file).findings().faults()).isNotEmpty();
     Files.delete(file);
     assertThat(kept.apply(file).findings().faults()).hasSize(1);
+  }
+
+  @Test
+  void keepsAThousandWhenMoreAreReadInTurn() throws IOException {
+    List<Path> files = new ArrayList<>();
+    for (int i = 0; i < 1_010; i++) {
+      files.add(old(Files.writeString(folder.resolve(i + ".json"), TrialText.SOUND)));
+    }
+    List<Trial> first = files.stream().map(this::read).toList();
+
+    List<Trial> again = files.stream().map(this::read).toList();
+
+    assertThat(IntStream.range(0, first.size()).filter(i -> first.get(i) == again.get(i)))
+        .hasSize(1_000);
   }
 
   @Test
