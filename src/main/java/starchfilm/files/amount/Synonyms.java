@@ -14,13 +14,18 @@ public final class Synonyms {
    * @param lines a line per name: the name, a colon, and the other words with blanks between; one
    *     that begins with # is no name
    * @return the name by each of the other words
+   * @throws IllegalArgumentException where a word stands twice
    */
   public static Map<String, String> of(String lines) {
     Map<String, String> names = new HashMap<>();
     for (String line : lines.lines().filter(each -> !each.startsWith("#")).toList()) {
       String[] parts = line.split(": ", -1);
       for (String other : parts[1].split(" ", -1)) {
-        names.put(other, parts[0]);
+        String before = names.put(other, parts[0]);
+        if (before != null) {
+          throw new IllegalArgumentException(
+              other + " stands twice, for " + before + " and for " + parts[0]);
+        }
       }
     }
     return Map.copyOf(names);
