@@ -59,14 +59,18 @@ final class StarchReader {
 
   private static Optional<Estimate> massKg(
       ObjectReader section, StarchKind kind, Estimate kgPerM3) {
-    Optional<Estimate> massKg = Volumes.massKg(section, kgPerM3);
-    if (massKg.isPresent() && Volumes.isByVolume(section)) {
-      section.notRecorded(
-          "mass_g",
-          Words.grams(massKg.get()) + " by its volume, " + kind + " powder loose or shaken down",
-          "dry thickness and drying time are known only within this range; weigh the starch");
-    }
-    return massKg;
+    return Volumes.massKg(
+        section,
+        kgPerM3,
+        byVolumeKg ->
+            section.notRecorded(
+                "mass_g",
+                Words.grams(byVolumeKg)
+                    + " by its volume, "
+                    + kind
+                    + " powder loose or shaken down",
+                "dry thickness and drying time are known only within this range; weigh the"
+                    + " starch"));
   }
 
   static List<StarchPortion> weighedStarches(List<Noted> noted, Optional<Estimate> waterKg) {

@@ -1,6 +1,7 @@
 package starchfilm.files.notebook;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Estimate;
@@ -29,20 +30,8 @@ final class Volumes {
     return new VolkKaehler2018().kgPerM3(glycerolFraction, ROOM_K);
   }
 
-  /** Whether an ingredient was measured by volume and not weighed. */
-  static boolean isByVolume(ObjectReader section) {
-    return section.volumeIn("mass_g", "volume_ml").isPresent() || !section.has("mass_g");
-  }
-
   static double vinegar(double acidFraction) {
     return WATER + ACETIC_ACID_SLOPE_KG_PER_M3 * Math.min(acidFraction, 0.2);
-  }
-
-  /** The same, or what is assumed where neither is known, which is stated in these words. */
-  static Estimate massKg(
-      ObjectReader section, double densityKgPerM3, Estimate assumed, String words) {
-    Optional<Estimate> massKg = massKg(section, Estimate.exact(densityKgPerM3));
-    return massKg.orElseGet(() -> section.assumed("mass_g", assumed, words));
   }
 
   /**
@@ -51,24 +40,33 @@ final class Volumes {
    * @return kg
    */
   static Optional<Estimate> massKg(ObjectReader section, double densityKgPerM3) {
-    return massKg(section, Estimate.exact(densityKgPerM3));
+    return massKg(section, Estimate.exact(densityKgPerM3), byVolumeKg -> {});
   }
 
-  /** The same of something whose density (kg/m3) is known so well. */
-  static Optional<Estimate> massKg(ObjectReader section, Estimate densityKgPerM3) {
+  /** The same, or what is assumed where neither is known, which is stated in these words. */
+  static Estimate massKg(
+      ObjectReader section, double densityKgPerM3, Estimate assumed, String words) {
+    return massKg(section, densityKgPerM3)
+        .orElseGet(() -> section.assumed("mass_g", assumed, words));
+  }
+
+  /** The same where a density (kg/m3) is so uncertain that its reader says so of a volume. */
+  static Optional<Estimate> massKg(
+      ObjectReader section, Estimate densityKgPerM3, Consumer<Estimate> byVolumeKg) {
     Optional<Estimate> spooned = section.volumeIn("mass_g", "volume_ml");
     Optional<Estimate> massKg = spooned.isPresent() ? Optional.empty() : section.amount("mass_g");
     Optional<Estimate> volumeM3 = spooned.or(() -> section.amount("volume_ml"));
-    if (massKg.isPresent() && volumeM3.isPresent()) {
-      section.notice("volume_ml", "not used, because mass_g is given and more reliable");
+    if (massKg.isPresent()) {
+      if (volumeM3.isPresent()) {
+        section.notice("volume_ml", "not used, because mass_g is given and more reliable");
+      }
+      return massKg;
     }
-    return massKg.or(
-        () ->
-            volumeM3
-                .map(volume -> volume.times(densityKgPerM3))
-                .map(
-                    kg ->
-                        new Estimate(
-                            kg.value(), Math.hypot(kg.sd(), JUG_RELATIVE_SD * kg.value()))));
+    Optional<Estimate> measuredKg =
+        volumeM3
+            .map(volume -> volume.times(densityKgPerM3))
+            .map(kg -> new Estimate(kg.value(), Math.hypot(kg.sd(), JUG_RELATIVE_SD * kg.value())));
+    measuredKg.ifPresent(byVolumeKg);
+    return measuredKg;
   }
 }

@@ -17,6 +17,7 @@ import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
@@ -194,6 +195,26 @@ class RoughNotesTest {
         only(TrialText.with("recipe.glycerol", "{\"volume_ml\": 10, \"purity_pct\": 100}"));
     // 1.261 g/ml at 20 C: Bosart and Snoddy 1927.
     assertThat(glycerol.recipe().glycerol().massKg().value()).isCloseTo(0.01261, within(1e-5));
+  }
+
+  @Test
+  void aSpoonedStarchIsToldOnceAndItsMassIsARange() {
+    for (String mass :
+        List.of("\"mass_g\": \"3 tbsp\"", "\"mass_g\": \"unknown\", \"volume_ml\": \"3 tbsp\"")) {
+      Notebook read =
+          TrialText.read(
+              folder, TrialText.with("recipe.starch", "{\"kind\": \"potato\", " + mass + "}"));
+      assertThat(read.notices())
+          .extracting(Notice::text)
+          .filteredOn(text -> text.contains("tbsp"))
+          .hasSize(1);
+      assertThat(read.trials().get(0).notRecorded())
+          .filteredOn(gap -> gap.field().equals("recipe.starch.mass_g"))
+          .extracting(NotRecorded::assumed)
+          .singleElement()
+          .asString()
+          .contains("by its volume");
+    }
   }
 
   @Test
