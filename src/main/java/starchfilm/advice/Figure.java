@@ -52,8 +52,7 @@ enum Figure {
   /** Water for the starch that was weighed. */
   WATER(scene -> Setting.WATER.of(scene.setup()) * starchKg(scene), Told::grams),
   LEVELS_UP_TO(scene -> body(scene).levelsUpTo(), Told::percent),
-  /** The upper end of what people cast at, by the limit of levelling. */
-  CAST_UP_TO(scene -> 0.75 * LEVELS_UP_TO.of(scene), Told::percent),
+  CAST_UP_TO(scene -> body(scene).castUpTo(), Told::percent),
   TO_LEVELLING(scene -> STARCH_IN_PASTE.of(scene) / LEVELS_UP_TO.of(scene), Told::percent),
   SETTLES_BELOW(scene -> body(scene).settlesBelow(), Told::percent),
   TO_SETTLING(scene -> SETTLES_BELOW.of(scene) / STARCH_IN_PASTE.of(scene), Told::percent),

@@ -14,10 +14,15 @@ import starchfilm.material.recipe.Composition;
 /** The figures worth trying of each setting, mildest first, within {@link Limits}. */
 final class Ladders {
   private static final double TENTH_MM = 1e-4;
+
+  /** By less than this paste is not poured hotter, nor cooked hotter or cooler (judged). */
   private static final double PASTE_STEP_K = 4;
+
   private static final double COOK_STEP_K = 1;
-  private static final double CAST_RANGE_ENDS = 0.75;
-  private static final double WELL_WITHIN_CAST_RANGE = 0.6;
+
+  /** Of the upper end of what people cast at, and of the critical concentration (judged). */
+  private static final double WELL_WITHIN_CAST_RANGE = 0.8;
+
   private static final double CLEAR_OF_SETTLING = 1.2;
 
   private Ladders() {}
@@ -88,8 +93,7 @@ final class Ladders {
 
   static DoubleStream moreWater(Casting casting, double from) {
     PasteBody body = PasteBody.of(casting.composition());
-    return DoubleStream.of(CAST_RANGE_ENDS, WELL_WITHIN_CAST_RANGE)
-        .map(share -> share * body.levelsUpTo())
+    return DoubleStream.of(body.castUpTo(), WELL_WITHIN_CAST_RANGE * body.castUpTo())
         .filter(to -> to < from && to > CLEAR_OF_SETTLING * body.settlesBelow());
   }
 

@@ -59,6 +59,15 @@ public record PasteBody(double starchInPaste, double settlesBelow, double levels
   }
 
   /**
+   * The upper end of the concentrations people cast at.
+   *
+   * @return kg dry starch per kg paste
+   */
+  public double castUpTo() {
+    return levelsUpTo / ABOVE_CAST_RANGE;
+  }
+
+  /**
    * Says whether the starch settles out of the paste.
    *
    * @return true below the critical concentration

@@ -61,7 +61,9 @@ class ExpectationTest {
         .toList();
   }
 
-  /** Film of hardly any glycerol is brittle, of 30 g per 100 g starch flexible (PlasticiserWindow). */
+  /**
+   * Film of hardly any glycerol is brittle, of 30 g per 100 g starch flexible (PlasticiserWindow).
+   */
   @Test
   void risksAndFeelAreToldInWords() {
     assertThat(of(Setting.GLYCEROL.set(Castings.USUAL, 0.02)).middlesTo(AS_IT_IS))
