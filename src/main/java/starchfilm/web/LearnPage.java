@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.learning.Workshop;
@@ -37,12 +36,9 @@ record LearnPage(PageContext desk) {
   }
 
   private Response shown(Request request) {
-    Path root = desk.folder().root();
-    Workshop workshop = desk.useCases().workshops().in(root);
-    List<String> said = new ArrayList<>(desk.said().in(request.query()).sentences());
-    desk.useCases().workshops().fault(root).ifPresent(fault -> said.add(sentence(fault)));
+    Workshop workshop = desk.useCases().workshops().in(desk.folder().root());
     Map<String, Object> values = new HashMap<>();
-    values.put("said", new FlashMessages.Said("", said, Optional.empty()));
+    values.put("said", desk.said().in(request.query()));
     values.put("taught", workshop.isTaught());
     if (workshop.isTaught()) {
       values.put("picture", LearntPicture.of(workshop.learnt()));
@@ -64,11 +60,6 @@ record LearnPage(PageContext desk) {
     boolean here = Files.isRegularFile(desk.folder().root().resolve(reading.file()));
     return new Doubted(
         reading.sentence() + ".", here ? NotebookFolder.address("/trial", reading.file()) : "");
-  }
-
-  /** A page names no folder of the machine. */
-  static String sentence(Fault fault) {
-    return Workshop.FILE_NAME + fault.sentence().substring(fault.file().length()) + ".";
   }
 
   private Response learn(Request request) {

@@ -13,8 +13,10 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
+import starchfilm.learning.Workshop;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.words.Glossary;
 import starchfilm.request.RefusedRequestException;
@@ -75,6 +77,7 @@ record PageContext(
    * @param assets style, script and icon
    * @param visitor whom it is shown to
    * @param others who else was let in
+   * @param untaught why what was learnt cannot be read; empty where it can
    */
   record Frame(
       String here,
@@ -83,7 +86,8 @@ record PageContext(
       Visitor visitor,
       List<Other> others,
       String folder,
-      Map<String, String> words) {}
+      Map<String, String> words,
+      List<String> untaught) {}
 
   /**
    * Somebody who was let in by a key.
@@ -122,9 +126,15 @@ record PageContext(
             seal.visitor(),
             seal.visitor().others().stream().map(this::other).toList(),
             folder.root().toString(),
-            WORDS));
+            WORDS,
+            useCases.workshops().fault(folder.root()).map(PageContext::unread).stream().toList()));
     all.put("seal", seal);
     return all;
+  }
+
+  /** A page names no folder of the machine. */
+  private static String unread(Fault fault) {
+    return Workshop.FILE_NAME + fault.sentence().substring(fault.file().length()) + ".";
   }
 
   private Other other(SignedIn browser) {

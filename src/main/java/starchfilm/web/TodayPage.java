@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.Notebook;
@@ -50,16 +49,10 @@ record TodayPage(PageContext desk) {
                 Optional.ofNullable(made.get(trial))
                     .flatMap(one -> one.forecasts().stream().findFirst()),
             desk.bench()::course);
-    Stream<String> untaught =
-        drying.isEmpty()
-            ? Stream.empty()
-            : desk.useCases().workshops().fault(desk.folder().root()).stream()
-                .map(LearnPage::sentence);
     return new Looked(
         today,
         pending,
-        Stream.concat(untaught, made.values().stream().flatMap(one -> one.failures().stream()))
-            .toList(),
+        made.values().stream().flatMap(one -> one.failures().stream()).toList(),
         notebook.faults());
   }
 

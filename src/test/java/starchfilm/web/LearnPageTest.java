@@ -9,6 +9,8 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.web.Served.Content;
 
 /** Learning at the press of a button. */
@@ -33,6 +35,28 @@ class LearnPageTest {
   private String kitchenPlate() {
     String page = site.get("/trial/forecast?file=4-blend.json").body();
     return page.replaceAll("(?s).*class=\"headline\">([^<]+)<.*", "$1");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/today",
+        "/jar",
+        "/plan",
+        "/plan/thickness",
+        "/plates",
+        "/trials",
+        "/trial?file=4-blend.json",
+        "/learnt"
+      })
+  void everyPageSaysThatWhatWasLearntCannotBeRead(String page) throws IOException {
+    Files.writeString(site.folder().resolve("workshop.json"), "{");
+
+    assertThat(Jsoup.parse(site.get(page).body()).select(".refusal").eachText())
+        .singleElement()
+        .asString()
+        .startsWith("workshop.json, line 1: ")
+        .endsWith("until then the forecasts are the textbook's.");
   }
 
   @Test

@@ -26,13 +26,6 @@ class TodayPageTest {
   }
 
   @Test
-  void saysWhyItUsesTheTextbookWhereWhatWasLearntCannotBeRead(
-      @Served(Content.DRYING) RunningSite site) throws IOException {
-    Files.writeString(site.folder().resolve("workshop.json"), "{");
-    assertThat(site.get("/today/all").body()).contains("until then the forecasts are the textbook");
-  }
-
-  @Test
   void weighsPlatesOfOnePourEachByItself(@Served(Content.DRYING) RunningSite site)
       throws IOException {
     Path file = site.folder().resolve(DryingTrial.FILE);
