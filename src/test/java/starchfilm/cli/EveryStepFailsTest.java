@@ -17,9 +17,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.proof.FailingStep;
+import starchfilm.proof.FailingStep.Fault;
+import starchfilm.proof.FailingStep.Killed;
 import starchfilm.proof.FaultyDisk;
-import starchfilm.proof.FaultyDisk.Fault;
-import starchfilm.proof.FaultyDisk.Killed;
 
 /**
  * Every file opened, written, synced, renamed or deleted by the commands that save, failing one
@@ -60,19 +61,19 @@ class EveryStepFailsTest {
     String[] words = command.split(" ");
     Map<String, String> before = contents(first);
     copyFirst();
-    FaultyDisk sound = new FaultyDisk(-1, Fault.BROKEN);
-    Terminal well = new Terminal(sound.at(folder));
+    FailingStep none = new FailingStep(-1, Fault.BROKEN);
+    Terminal well = new Terminal(new FaultyDisk(none).at(folder));
     assertThat(well.run(words)).as(well.err()).isZero();
     Map<String, String> after = contents(folder);
     assertThat(after).isNotEqualTo(before);
-    assertThat(sound.steps()).contains("open", "write", "sync", "rename");
+    assertThat(none.steps()).contains("open", "write", "sync", "rename");
 
     int cases = 0;
-    for (int step = 0; step < sound.steps().size(); step++) {
+    for (int step = 0; step < none.steps().size(); step++) {
       for (Fault fault : Fault.values()) {
-        String which = command + ", " + sound.steps().get(step) + " " + step + ", " + fault;
+        String which = command + ", " + none.steps().get(step) + " " + step + ", " + fault;
         copyFirst();
-        Terminal terminal = new Terminal(new FaultyDisk(step, fault).at(folder));
+        Terminal terminal = new Terminal(new FaultyDisk(new FailingStep(step, fault)).at(folder));
         int exit = run(terminal, words);
         Map<String, String> now = contents(folder);
         assertOldOrNew(which, now, before, after, exit);
@@ -96,7 +97,7 @@ class EveryStepFailsTest {
         cases++;
       }
     }
-    System.out.printf("%s: %d faults at %d steps%n", command, cases, sound.steps().size());
+    System.out.printf("%s: %d faults at %d steps%n", command, cases, none.steps().size());
   }
 
   /** The exit code; -1 where it was killed. */

@@ -5,19 +5,13 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Proxy;
 import java.net.URI;
-import java.nio.ByteBuffer;
-import java.nio.MappedByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.ReadableByteChannel;
 import java.nio.channels.SeekableByteChannel;
-import java.nio.channels.WritableByteChannel;
 import java.nio.file.AccessMode;
 import java.nio.file.CopyOption;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileStore;
 import java.nio.file.FileSystem;
-import java.nio.file.FileSystemException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -39,57 +33,17 @@ import java.util.Set;
 
 /**
  * The system's disk, on which one chosen step fails: a file opened for writing, half of a write, a
- * sync, a rename, a deletion, a change of owner or rights. Steps are counted from 0 as the program
- * takes them.
+ * sync, a rename, a deletion, a change of owner or rights.
  */
 public final class FaultyDisk extends FileSystemProvider {
-  /** How a step fails. */
-  public enum Fault {
-    /** As on a broken disk. */
-    BROKEN("Input/output error"),
-    /** As on a full one. */
-    FULL("No space left on device"),
-    /** As if the program had been killed there: this step and all later ones are not taken. */
-    KILLED("");
-
-    private final String reason;
-
-    Fault(String reason) {
-      this.reason = reason;
-    }
-  }
-
-  /** Stands for the end of the program; nothing in it can be carried out any more. */
-  public static final class Killed extends Error {
-    private static final long serialVersionUID = 1L;
-  }
-
   private final FileSystem real = FileSystems.getDefault();
   private final FileSystemProvider disk = real.provider();
   private final FileSystem own = new Own();
-  private final List<String> steps = new ArrayList<>();
-  private final int failing;
-  private final Fault fault;
-  private boolean dead;
+  private final FailingStep plan;
 
-  /**
-   * A disk.
-   *
-   * @param failing the number of the step that fails; -1 for none
-   * @param fault how it fails
-   */
-  public FaultyDisk(int failing, Fault fault) {
-    this.failing = failing;
-    this.fault = fault;
-  }
-
-  /**
-   * What was done so far, the failing step included.
-   *
-   * @return a word for each step
-   */
-  public List<String> steps() {
-    return steps;
+  /** The disk on which what this plan says fails. */
+  public FaultyDisk(FailingStep plan) {
+    this.plan = plan;
   }
 
   /**
@@ -133,135 +87,14 @@ public final class FaultyDisk extends FileSystemProvider {
         : path;
   }
 
-  private boolean fails(String step) throws FileSystemException {
-    if (dead) {
-      throw new Killed();
-    }
-    steps.add(step);
-    return steps.size() - 1 == failing;
-  }
-
-  private FileSystemException failure() {
-    if (fault == Fault.KILLED) {
-      dead = true;
-      throw new Killed();
-    }
-    return new FileSystemException(null, null, fault.reason);
-  }
-
-  private void step(String step) throws FileSystemException {
-    if (fails(step)) {
-      throw failure();
-    }
-  }
-
-  private final class Channel extends FileChannel {
-    private final FileChannel file;
-
-    Channel(FileChannel file) {
-      this.file = file;
-    }
-
-    @Override
-    public int write(ByteBuffer from) throws IOException {
-      if (fails("write")) {
-        file.write(from.slice().limit(from.remaining() / 2));
-        throw failure();
-      }
-      return file.write(from);
-    }
-
-    @Override
-    public void force(boolean metaData) throws IOException {
-      step("sync");
-      file.force(metaData);
-    }
-
-    @Override
-    public FileLock tryLock(long position, long size, boolean shared) throws IOException {
-      return file.tryLock(position, size, shared);
-    }
-
-    @Override
-    public int read(ByteBuffer to) throws IOException {
-      return file.read(to);
-    }
-
-    @Override
-    public long position() throws IOException {
-      return file.position();
-    }
-
-    @Override
-    public FileChannel position(long position) throws IOException {
-      file.position(position);
-      return this;
-    }
-
-    @Override
-    public long size() throws IOException {
-      return file.size();
-    }
-
-    @Override
-    protected void implCloseChannel() throws IOException {
-      file.close();
-    }
-
-    @Override
-    public long read(ByteBuffer[] to, int offset, int length) {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public long write(ByteBuffer[] from, int offset, int length) {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public FileChannel truncate(long size) {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public long transferTo(long position, long count, WritableByteChannel target) {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public long transferFrom(ReadableByteChannel from, long position, long count) {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public int read(ByteBuffer to, long position) {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public int write(ByteBuffer from, long position) {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public MappedByteBuffer map(MapMode mode, long position, long size) {
-      throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public FileLock lock(long position, long size, boolean shared) {
-      throw new UnsupportedOperationException();
-    }
-  }
-
   @Override
   public FileChannel newFileChannel(
       Path path, Set<? extends OpenOption> options, FileAttribute<?>... attributes)
       throws IOException {
     if (options.contains(StandardOpenOption.WRITE)) {
-      step("open");
+      plan.step("open");
     }
-    return new Channel(disk.newFileChannel(there(path), options, attributes));
+    return new FaultyChannel(disk.newFileChannel(there(path), options, attributes), plan);
   }
 
   @Override
@@ -275,32 +108,32 @@ public final class FaultyDisk extends FileSystemProvider {
 
   @Override
   public void createDirectory(Path folder, FileAttribute<?>... attributes) throws IOException {
-    step("make folder");
+    plan.step("make folder");
     disk.createDirectory(there(folder), attributes);
   }
 
   @Override
   public void delete(Path path) throws IOException {
-    step("delete");
+    plan.step("delete");
     disk.delete(there(path));
   }
 
   @Override
   public void copy(Path from, Path to, CopyOption... options) throws IOException {
-    step("copy");
+    plan.step("copy");
     disk.copy(there(from), there(to), options);
   }
 
   @Override
   public void move(Path from, Path to, CopyOption... options) throws IOException {
-    step("rename");
+    plan.step("rename");
     disk.move(there(from), there(to), options);
   }
 
   @Override
   public void setAttribute(Path path, String name, Object value, LinkOption... options)
       throws IOException {
-    step("set attribute");
+    plan.step("set attribute");
     disk.setAttribute(there(path), name, value, options);
   }
 

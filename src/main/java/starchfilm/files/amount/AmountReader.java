@@ -67,8 +67,7 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
    *
    * @throws MistypedException where it cannot be read
    */
-  static TypedAmount read(
-      String text, String bareUnit, String allowed, List<Dimension> wanted) {
+  static TypedAmount read(String text, String bareUnit, String allowed, List<Dimension> wanted) {
     if (text.isBlank() || text.length() > MAX_LENGTH) {
       throw new MistypedException(text, allowed, "write one number with its unit");
     }
@@ -134,10 +133,7 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
     if (GIVE_OR_TAKE.contains(pair.group(4).substring(0, 1))) {
       // What stands behind the sign is in the unit of the middle, or a share of it.
       TypedAmount middle =
-          one(
-              pair.group(1),
-              pair.group(2),
-              first == null && !to.isShare() ? pair.group(7) : first);
+          one(pair.group(1), pair.group(2), first == null && !to.isShare() ? pair.group(7) : first);
       BigDecimal half =
           to.isShare() && !middle.isShare()
               ? middle.number().abs().multiply(to.number()).movePointLeft(2)
