@@ -66,7 +66,7 @@ class AssayCommandTest {
     assertThat(care)
         .startsWith("Take care: - Recovered glycerol may still hold methanol")
         .contains("for food, skin, cosmetics or toys")
-        .contains("Local rules, and a supervising teacher or licensed practice, come before");
+        .contains("Local rules and a supervising teacher or licensed practice come before");
     assertThat(oneLine(terminal.out())).contains("Methanol left: unknown, from none to ");
   }
 

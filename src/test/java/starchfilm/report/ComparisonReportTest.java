@@ -251,7 +251,7 @@ class ComparisonReportTest {
         .contains("Wet film can mould");
     assertThat(page.select(".cautions li b").eachText())
         .containsAll(page.select("#trial-1 .safety b").eachText())
-        .contains("Don't call the film compostable or food-safe:");
+        .contains("Claims that the film is compostable or food-safe");
   }
 
   @Test

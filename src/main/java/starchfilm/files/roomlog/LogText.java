@@ -14,7 +14,10 @@ import starchfilm.files.json.UnreadableFileException;
 public final class LogText {
   private static final long MAX_BYTES = 20_000_000;
 
-  /** How workbooks begin: as ZIP archives (xlsx, ods), or as compound files (xls). */
+  /**
+   * How workbooks begin: as ZIP archives ({@code .xlsx, .ods}), or as compound files ({@code
+   * .xls}).
+   */
   private static final Set<Integer> WORKBOOKS = Set.of(0x504B0304, 0xD0CF11E0);
 
   private LogText() {}
