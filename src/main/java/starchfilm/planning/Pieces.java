@@ -45,22 +45,37 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
    * How many a plate gives.
    *
    * @param plate the plate
-   * @return pieces, in the better of two directions; of an area the share of it that a plate gives
+   * @return pieces in rows, in the better of two directions; of an area the share of it that a
+   *     plate gives
    */
   double from(Plate plate) {
-    double length = plate.lengthM() - 2 * MARGIN_M;
-    double width = plate.widthM() - 2 * MARGIN_M;
+    double length = Math.max(0, plate.longestM() - 2 * MARGIN_M);
+    double width = Math.max(0, plate.shortestM() - 2 * MARGIN_M);
+    boolean oval = plate.outline() == Plate.Outline.ELLIPSE;
     if (isArea) {
-      return Math.max(0, length) * Math.max(0, width) / (lengthM * widthM);
+      return length * width * (oval ? Math.PI / 4 : 1) / (lengthM * widthM);
     }
-    return Math.max(laid(length, width), laid(width, length));
+    return Math.max(laid(length, width, oval), laid(width, length, oval));
   }
 
-  private double laid(double length, double width) {
-    // A piece that fits to a hair fits.
-    double hair = 1e-9;
-    return Math.max(0, Math.floor(length / lengthM + hair))
-        * Math.max(0, Math.floor(width / widthM + hair));
+  /** The best number of rows about the middle, each as full as its ends allow. */
+  private int laid(double acrossM, double upM, boolean oval) {
+    int best = 0;
+    for (int rows = fitting(upM, widthM); rows > 0; rows--) {
+      int pieces = 0;
+      for (int row = 0; row < rows; row++) {
+        double furthestM = widthM * Math.max(rows / 2.0 - row, row + 1 - rows / 2.0);
+        double ofHeight = Math.min(1, 2 * furthestM / upM);
+        pieces += fitting(oval ? acrossM * Math.sqrt(1 - ofHeight * ofHeight) : acrossM, lengthM);
+      }
+      best = Math.max(best, pieces);
+    }
+    return best;
+  }
+
+  /** A piece that fits to a hair fits. */
+  private static int fitting(double roomM, double pieceM) {
+    return (int) Math.floor(roomM / pieceM + 1e-9);
   }
 
   /** Plates that are needed. */
@@ -74,9 +89,9 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
             + Figures.of(1e3 * widthM, 3)
             + " mm"
             + " on a plate of "
-            + Figures.of(1e3 * plate.lengthM(), 3)
+            + Figures.of(1e3 * plate.longestM(), 3)
             + " x "
-            + Figures.of(1e3 * plate.widthM(), 3)
+            + Figures.of(1e3 * plate.shortestM(), 3)
             + " mm",
         "pieces that fit 10 mm inside the plate's edge",
         "take larger plates or smaller pieces");

@@ -227,9 +227,9 @@ public record Planner(ParameterDistribution factors) {
     Refusal.unless(
         leastM3 <= kitchen.potM3(),
         "plate of "
-            + Figures.of(plate.lengthM() * 1e3, 3)
+            + Figures.of(plate.longestM() * 1e3, 3)
             + " x "
-            + Figures.of(plate.widthM() * 1e3, 3)
+            + Figures.of(plate.shortestM() * 1e3, 3)
             + " mm",
         "a pot of " + Figures.of(kitchen.potM3() * 1e3, 3) + " l",
         "one that holds at least "

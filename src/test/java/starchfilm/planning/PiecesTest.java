@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.Plate;
+import starchfilm.casting.Plate.Outline;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.material.ingredient.StarchKind;
@@ -21,6 +22,26 @@ class PiecesTest {
   @CsvSource({"60, 90, 9", "90, 60, 9", "280, 180, 1", "140, 90, 4", "100, 100, 2", "281, 10, 0"})
   void laysPiecesInTheBetterDirection(double length, double width, int each) {
     assertThat(new Pieces(1, length / 1e3, width / 1e3, false).from(TRAY)).isEqualTo(each);
+  }
+
+  /**
+   * A circle of 240 mm leaves one of 220 mm, in which the largest square is of 155.6 mm. Three rows
+   * of 50 mm hold 3, 4 and 3: half a row's ends lie at the root of 110^2 - 75^2 and of 110^2 -
+   * 25^2.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "155, 155, 1",
+    "156, 156, 0",
+    "180, 180, 0",
+    "50, 50, 10",
+    "200, 90, 1",
+    "90, 200, 1"
+  })
+  void aRoundPlateGivesOnlyWhatLiesInsideItsCircle(double length, double width, int each) {
+    Plate round = Plate.across(PlateMaterial.STEEL, 0.24, 0.24, 0.001, Outline.ELLIPSE);
+    assertThat(new Pieces(1, length / 1e3, width / 1e3, false).from(round)).isEqualTo(each);
+    assertThat(Pieces.area(0.1).from(round)).isCloseTo(Math.PI * 0.11 * 0.11 / 0.1, within(1e-12));
   }
 
   @Test

@@ -5,6 +5,7 @@ import static starchfilm.report.words.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.casting.Plate;
 import starchfilm.jar.recovery.OilBatch;
 import starchfilm.jar.recovery.OilKind;
 import starchfilm.material.ingredient.StarchKind;
@@ -49,6 +50,9 @@ public final class PiecesText {
                 RecipeWords.plate(plan.recipe().casting().plate()),
                 Plural.of(plan.pours(), "pour"),
                 plan.pours() == 1 ? "" : " of " + Plural.of(plan.recipe().plates(), "plate")));
+    if (!pieces.isArea() && plan.recipe().casting().plate().outline() == Plate.Outline.FREE) {
+      lines.add("The plate's shape is unknown: the pieces are counted on a square of its area.");
+    }
     lines.add(together(plan));
     lines.add(time(plan));
     lines.add(toGet(plan));
