@@ -43,6 +43,11 @@ public sealed interface Located {
     public Place(String path, int line, int column) {
       this(path, line, column, 0, 0);
     }
+
+    /** The path of a field of the object at this place. */
+    public String pathOf(String field) {
+      return path.isEmpty() ? field : path + "." + field;
+    }
   }
 
   /**
@@ -88,12 +93,7 @@ public sealed interface Located {
           there != null && there.value() instanceof ObjectValue object
               ? object
               : new ObjectValue(
-                  new Place(
-                      place.path().isEmpty() ? key : place.path() + "." + key,
-                      place.line(),
-                      place.column()),
-                  Map.of(),
-                  List.of());
+                  new Place(place.pathOf(key), place.line(), place.column()), Map.of(), List.of());
       return with(key, inner.with(path.substring(dot + 1), value));
     }
 

@@ -1,26 +1,18 @@
 package starchfilm.files.notebook;
 
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import starchfilm.files.amount.KnownName;
-import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.NearMiss;
-import starchfilm.files.amount.TypedAmount;
-import starchfilm.files.amount.Unit;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
-import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ListValue;
 import starchfilm.files.json.Located.Member;
@@ -34,32 +26,16 @@ import starchfilm.numerics.evidence.Estimate;
 /**
  * An object of a trial file, asked field by field.
  *
- * <p>Each question names a declared field; {@link #finish} then looks at those that are not. They
- * are welcome and named once, unless they look like a slip of the pen for one that bears on the
- * forecast.
+ * <p>Each question names a declared field; {@link #finish} then looks at those that are not.
  */
 final class ObjectReader {
-  private static final String UNKNOWN = "unknown";
   private static final String SCALE = "scale_g";
-  private static final Pattern WITH_UNIT = Pattern.compile("(?s).*\\d.*[^\\d\\s.,].*");
   private static final Pattern LISTED = Pattern.compile("\\[(\\d+)]");
-  private static final Pattern TYPED_NUMBER = Pattern.compile("\\s*(-?\\d+(?:[.,]\\d+)?)\\s*");
-
-  /** Unknown fields that are named, with at most so many characters each. */
-  private static final int NAMED = 10;
-
-  private static final int LONGEST_NAMED = 40;
-
-  /** Unknown fields of a file that are held against the known ones. */
-  private static final int LOOKED_AT = 1_000;
-
-  /** Fields whose loss costs no forecast anything. */
-  private static final Set<String> WORDS_ONLY =
-      Set.of("name", "remarks", "remark", "photos", "rating", "invented");
 
   private final ObjectValue object;
   private final TrialField declared;
   private final Findings findings;
+  private final NumberReader numbers;
   private final Scale scale;
   private final List<ObjectReader> children = new ArrayList<>();
 
@@ -68,6 +44,7 @@ final class ObjectReader {
     this.object = object;
     this.declared = declared;
     this.findings = findings;
+    this.numbers = new NumberReader(findings);
     lookForRepeated();
     this.scale =
         new Scale(declared.fields().containsKey(SCALE) ? number(SCALE) : OptionalDouble.empty());
@@ -77,6 +54,7 @@ final class ObjectReader {
     this.object = object;
     this.declared = declared;
     this.findings = around.findings;
+    this.numbers = around.numbers;
     this.scale = around.scale;
     lookForRepeated();
   }
@@ -153,7 +131,7 @@ final class ObjectReader {
 
   /** The path of a field, whether it is there or not. */
   String path(String key) {
-    return object.place().path().isEmpty() ? key : object.place().path() + "." + key;
+    return object.place().pathOf(key);
   }
 
   boolean has(String key) {
@@ -208,14 +186,14 @@ final class ObjectReader {
 
   /** A number or a range, in SI; empty where neither is known. */
   Optional<Estimate> amount(String key) {
-    return value(key).flatMap(given -> amount(key, understood(given, allowed(key).unit())));
+    return value(key).flatMap(given -> amount(key, numbers.understood(given, allowed(key).unit())));
   }
 
   /** What was measured by volume in the field of a mass, as the field of the volume has it. */
   Optional<Estimate> volumeIn(String mass, String volume) {
     return value(mass)
         .filter(given -> given instanceof TextValue)
-        .map(given -> understood(given, allowed(volume).unit()))
+        .map(given -> numbers.understood(given, allowed(volume).unit()))
         .filter(read -> !(read instanceof TextValue))
         .flatMap(read -> amount(volume, read));
   }
@@ -234,7 +212,7 @@ final class ObjectReader {
   /** What is assumed for a field that was not noted. */
   Estimate assumed(String key) {
     notRecorded(key);
-    return si(declared.field(key), declared.field(key).assumedNumber());
+    return NumberReader.si(declared.field(key), declared.field(key).assumedNumber());
   }
 
   /** What is taken for a field that was not noted, told in the words of its declaration. */
@@ -278,21 +256,17 @@ final class ObjectReader {
         : which.equals("1") ? name : name + " " + which;
   }
 
-  private static Estimate si(TrialField field, Estimate inUnit) {
-    Optional<Unit> unit = Unit.known(field.unit());
-    return unit.map(known -> known.si(inUnit)).orElse(inUnit);
-  }
-
   private Optional<Estimate> amount(String key, Located value) {
     TrialField field = declared.field(key);
     Allowed allowed = allowed(key);
     if (value instanceof NumberValue number) {
       boolean isMass = field.unit().equals("g");
-      return checked(number, allowed)
-          ? Optional.of(si(field, new Estimate(number.value(), isMass ? scale.sdG(number) : 0)))
+      return numbers.checked(number, allowed)
+          ? Optional.of(
+              NumberReader.si(field, new Estimate(number.value(), isMass ? scale.sdG(number) : 0)))
           : Optional.empty();
     }
-    if (value instanceof TextValue text && text.text().equals(UNKNOWN)) {
+    if (value instanceof TextValue text && text.text().equals(NumberReader.UNKNOWN)) {
       return Optional.empty();
     }
     if (value instanceof ObjectValue range) {
@@ -305,58 +279,24 @@ final class ObjectReader {
           ? Optional.of(Estimate.between(from.getAsDouble(), to.getAsDouble()))
           : Optional.empty();
     }
-    findings.fault(
-        value,
-        "a number from " + allowed.words() + ", a range {\"from\": .., \"to\": ..} or \"unknown\"",
-        mendOfText(value, allowed));
+    numbers.refuse(value, allowed, ", a range {\"from\": .., \"to\": ..} or \"unknown\"");
     return Optional.empty();
   }
 
   /** A number and nothing else, in SI. */
   OptionalDouble number(String key) {
     return value(key)
-        .map(value -> number(value, declared.field(key)))
+        .map(value -> numbers.read(value, declared.field(key)))
         .orElse(OptionalDouble.empty());
-  }
-
-  /** An amount in quotes with its unit, as people type it, is read as what it says. */
-  private Located understood(Located given, String unit) {
-    if (!(given instanceof TextValue text) || !hasUnit(text, unit)) {
-      return given;
-    }
-    try {
-      TypedAmount amount = TypedAmount.inUnit(unit, text.text());
-      Located read = TypedValue.of(amount, unit, given.place());
-      findings.notice(given.place(), text.quoted() + " read as " + TypedValue.words(amount, unit));
-      return read;
-    } catch (MistypedException e) {
-      return given;
-    }
-  }
-
-  private static boolean hasUnit(TextValue text, String unit) {
-    return TypedAmount.isUnit(unit) && WITH_UNIT.matcher(text.text()).matches();
-  }
-
-  private OptionalDouble number(Located given, TrialField field) {
-    Allowed allowed = field.allowed().orElseThrow();
-    Located value = understood(given, allowed.unit());
-    if (value instanceof NumberValue number) {
-      return checked(number, allowed)
-          ? OptionalDouble.of(si(field, Estimate.exact(number.value())).value())
-          : OptionalDouble.empty();
-    }
-    findings.fault(value, "a number from " + allowed.words(), mendOfText(value, allowed));
-    return OptionalDouble.empty();
   }
 
   /** A list of numbers, in SI; a single number stands for a list of one. */
   List<Double> numbers(String key) {
-    List<Double> numbers = new ArrayList<>();
+    List<Double> all = new ArrayList<>();
     for (Located entry : entries(key)) {
-      number(entry, declared.field(key)).ifPresent(numbers::add);
+      numbers.read(entry, declared.field(key)).ifPresent(all::add);
     }
-    return numbers;
+    return all;
   }
 
   /** A whole number and nothing else. */
@@ -458,91 +398,15 @@ final class ObjectReader {
     return Optional.empty();
   }
 
-  private boolean checked(NumberValue number, Allowed allowed) {
-    double value = number.value();
-    if (allowed.isFractionByMistake(value)) {
-      String percent =
-          new BigDecimal(number.literal()).movePointRight(2).stripTrailingZeros().toPlainString();
-      findings.fault(
-          number,
-          allowed.words(),
-          "this looks like a fraction; write " + percent + " for " + percent + " %");
-      return false;
-    }
-    if (!allowed.contains(value)) {
-      findings.fault(number, allowed.words(), allowed.mend());
-      return false;
-    }
-    return true;
-  }
-
-  private static String mendOfText(Located value, Allowed allowed) {
-    if (value instanceof TextValue text) {
-      Matcher typed = TYPED_NUMBER.matcher(text.text());
-      if (typed.matches()) {
-        return "write the number alone, without quotes: " + typed.group(1).replace(',', '.');
-      }
-      if (hasUnit(text, allowed.unit())) {
-        try {
-          return "write " + TypedAmount.inUnit(allowed.unit(), text.text()).in(allowed.unit());
-        } catch (MistypedException e) {
-          return e.mend();
-        }
-      }
-      if (text.text().strip().toLowerCase(Locale.ROOT).equals(UNKNOWN)) {
-        return "write \"unknown\" in small letters";
-      }
-    }
-    if (value instanceof WordValue word && word.word() == WordValue.Word.NULL) {
-      return "leave the field out, or write \"unknown\"";
-    }
-    return allowed.mend();
-  }
-
   /** Looks at the fields that are not declared, here and in every object below. */
   void finish() {
-    List<String> notUsed = new ArrayList<>();
-    finish(notUsed);
-    if (!notUsed.isEmpty()) {
-      int more = Math.max(0, notUsed.size() - NAMED);
-      findings.notice(
-          OptionalInt.empty(),
-          "not used: "
-              + notUsed.stream().limit(NAMED).collect(Collectors.joining(", "))
-              + (more > 0 ? " and " + more + " more" : "")
-              + "; begin the names of fields of your own with _"
-              + (notUsed.size() > LOOKED_AT
-                  ? ". Only the first " + LOOKED_AT + " were checked for typing mistakes"
-                  : ""));
-    }
+    UnknownFields unknown = new UnknownFields(findings);
+    showTo(unknown);
+    unknown.tell();
   }
 
-  private void finish(List<String> notUsed) {
-    object.members().forEach((key, member) -> lookAt(key, member, notUsed));
-    children.forEach(child -> child.finish(notUsed));
-  }
-
-  private void lookAt(String key, Member member, List<String> notUsed) {
-    if (declared.fields().containsKey(key) || key.startsWith("_") || key.startsWith("$")) {
-      return;
-    }
-    Optional<String> meant =
-        notUsed.size() < LOOKED_AT
-            ? NearMiss.of(key, declared.fields().keySet())
-            : Optional.empty();
-    if (meant.isEmpty()) {
-      notUsed.add(PlainLine.of(path(key), LONGEST_NAMED));
-      return;
-    }
-    String word = meant.get();
-    if (object.members().containsKey(word) || WORDS_ONLY.contains(word)) {
-      findings.notice(member.key(), "an unknown field, not used; did you mean " + word + "?");
-    } else {
-      findings.fault(
-          member.key(),
-          "the field " + key,
-          word + " here",
-          "did you mean " + word + "? (Begin fields of your own with _.)");
-    }
+  private void showTo(UnknownFields unknown) {
+    unknown.lookAt(object, declared);
+    children.forEach(child -> child.showTo(unknown));
   }
 }
