@@ -63,6 +63,7 @@ public final class PageRenderer {
     StandardDialect dialect = new StandardDialect();
     dialect.setVariableExpressionEvaluator(new PathEvaluator());
     engine.setDialect(dialect);
+    engine.addDialect(new UnbrokenFigures());
   }
 
   /**

@@ -240,7 +240,7 @@ class WeekOfSixPlatesTest {
               request.header("Cookie", cookie).build(), HttpResponse.BodyHandlers.ofString());
       answer.headers().firstValue("Set-Cookie").ifPresent(set -> cookie = set.split(";")[0]);
       assertThat(answer.statusCode()).isEqualTo(200);
-      return answer.body();
+      return answer.body().replace('\u00A0', ' ');
     }
 
     @Override

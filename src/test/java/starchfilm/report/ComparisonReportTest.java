@@ -215,6 +215,14 @@ class ComparisonReportTest {
   }
 
   @Test
+  void breaksNoLineBetweenAFigureAndItsUnit() {
+    assertThat(report.html(page(sample())))
+        .contains("3.0\u00A0mm wet")
+        .doesNotContain("3.0 mm wet")
+        .contains("font: 11px");
+  }
+
+  @Test
   void saysNothingOfAFigureThatIsNotStated() {
     SampleTrial damp = sample();
     damp.withheld = Map.of(FilmProperty.TENSILE_STRENGTH, Withheld.LIMP_IN_DAMP_AIR);

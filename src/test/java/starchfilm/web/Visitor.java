@@ -118,6 +118,13 @@ final class Visitor {
     return part.toByteArray();
   }
 
+  /** A page as it is read: a figure's unbreakable blank is a blank. */
+  private static HttpResponse.BodySubscriber<String> asRead() {
+    return HttpResponse.BodySubscribers.mapping(
+        HttpResponse.BodySubscribers.ofString(StandardCharsets.UTF_8),
+        body -> body.replace('\u00A0', ' '));
+  }
+
   HttpResponse<String> send(HttpRequest.Builder request) {
     boolean isHere =
         address.startsWith("http://" + request.copy().build().uri().getAuthority() + "/");
@@ -126,9 +133,7 @@ final class Visitor {
     }
     try {
       HttpResponse<String> answer =
-          client.send(
-              request.timeout(Duration.ofSeconds(60)).build(),
-              HttpResponse.BodyHandlers.ofString());
+          client.send(request.timeout(Duration.ofSeconds(60)).build(), info -> asRead());
       if (isHere) {
         answer.headers().firstValue("Set-Cookie").ifPresent(set -> cookie = set.split(";", 2)[0]);
       }

@@ -182,7 +182,8 @@ final class Window {
   }
 
   String text() {
-    return String.valueOf(driver.executeScript("return document.body.innerText"));
+    return String.valueOf(driver.executeScript("return document.body.innerText"))
+        .replace('\u00A0', ' ');
   }
 
   String title() {
