@@ -67,7 +67,7 @@ public record AssayRequest(
       in.refuse(
           """
           no label, reading or record given; add %s, a reading such as %s, or the record of \
-          recovery beginning with %s"""
+          recovery beginning with %s; a plan does without and takes 80 to 100 %% glycerol"""
               .formatted(
                   in.quoted("assay.label"), in.quoted("reading.density"), in.quoted("record.oil")));
     }

@@ -59,9 +59,17 @@ record RoomPage(PageContext desk) {
                 RoomWords.temperature(room), RoomWords.humidity(room), RoomWords.speed(room)));
     values.put("figure", RoomFigure.of(room, endS(room)));
     values.put("notices", notebook.notices().stream().map(Notice::sentence).toList());
-    values.put("swing", NewRoom.swingFields());
+    values.put("swing", NewRoom.swingFields().stream().map(Swing::of).toList());
     values.put("form", request.posted());
     return desk.page(status, "room", "trials", values);
+  }
+
+  /** A field of the day and the night: its sentence without the full stop, and its unit. */
+  record Swing(String key, String label) {
+    static Swing of(TrialField field) {
+      String label = field.sentence().replaceFirst("\\.$", "");
+      return new Swing(field.key(), field.unit().isEmpty() ? label : label + ", " + field.unit());
+    }
   }
 
   private static double endS(Room room) {

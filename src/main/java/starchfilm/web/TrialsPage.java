@@ -1,11 +1,13 @@
 package starchfilm.web;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import starchfilm.casting.trial.Stage;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.FirstFaults;
@@ -83,8 +85,17 @@ record TrialsPage(PageContext desk) {
     return desk.orAgain(
         () -> {
           desk.folder().requireThere();
-          TrialTable.write(rows, desk.folder().root());
+          List<Path> files = TrialTable.write(rows, desk.folder().root());
+          long drying =
+              desk.folder().read(files).trials().stream()
+                  .filter(trial -> Stage.of(trial, desk.now()) == Stage.DRYING)
+                  .count();
           List<String> said = new ArrayList<>(List.of(Plural.of(rows.size(), "trial") + " saved."));
+          if (drying > 0) {
+            said.add(
+                "Still drying, as far as is noted: %s. A plate is listed until it is rated or noted as off the plate."
+                    .formatted(drying));
+          }
           findings.notices().stream().map(Notice::sentence).forEach(said::add);
           return desk.to(PAGE, said.toArray(String[]::new));
         },
