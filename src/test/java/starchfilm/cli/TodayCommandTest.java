@@ -117,6 +117,17 @@ class TodayCommandTest {
   }
 
   @Test
+  void asksForTheEmptyPlateWhereAWeighingIsNoUseWithoutIt() throws IOException {
+    plate("Bare", "2026-04-19T10:00", "\"weighings\": [{\"at\": \"+6h\", \"mass_g\": 725}]");
+    Path bare = folder.resolve("Bare.json");
+    Files.writeString(
+        bare, Files.readString(bare).replaceFirst(",\\s*\"tare_g\": 600}, \"plates\": 2", "}"));
+
+    assertThat(said("today"))
+        .contains("it has no usable weighing yet (note what the plate weighs empty, too)");
+  }
+
+  @Test
   void peelsByTheScale() throws IOException {
     plate(
         "Quick",

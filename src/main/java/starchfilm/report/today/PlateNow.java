@@ -138,7 +138,12 @@ public final class PlateNow {
               .formatted(
                   who,
                   narrowing(),
-                  standing.last().isEmpty() ? "; it has no usable weighing yet" : "");
+                  standing.last().isPresent()
+                      ? ""
+                      : "; it has no usable weighing yet"
+                          + (standing.emptyKg().isPresent()
+                              ? ""
+                              : " (note what the plate weighs empty, too)"));
       case LOOK ->
           "Look at %s: it may be dry through at any time now%s; %s."
               .formatted(
