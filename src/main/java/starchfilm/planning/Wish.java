@@ -55,7 +55,7 @@ public record Wish(
         figure >= least && figure <= most,
         what,
         Figures.of(figure * factor, 3) + allowed.substring(allowed.lastIndexOf(' ')),
-        allowed + "; " + "cast starch film is never outside this");
+        allowed + "; cast starch film is never outside this");
   }
 
   double leastDryThicknessM() {

@@ -136,7 +136,7 @@ public final class Assayer {
                   Figures.percent(MOST_ALCOHOL)));
     } else if (origin != GlycerolOrigin.BOUGHT) {
       jar.say(
-          ("The salt you gave is counted as salt, with 0 to %s %% alcohol assumed (judged).")
+          "The salt you gave is counted as salt, with 0 to %s %% alcohol assumed (judged)."
               .formatted(Figures.percent(MOST_ALCOHOL)));
     }
     jar.addWhatMovesTheReading(reading);

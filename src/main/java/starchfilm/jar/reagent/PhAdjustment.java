@@ -29,7 +29,7 @@ public record PhAdjustment(
   /** pKa taken for the fatty acid of soap; recalled, measured values in water run from 4.8 to 9. */
   public static final double SOAP_PKA = 4.9;
 
-  private static final double MOL_PER_M3_PER_MOL_PER_L = 1000;
+  static final double MOL_PER_M3_PER_MOL_PER_L = 1000;
   private static final double ML_PER_M3 = 1e6;
   private static final double DROP_M3 = 0.05e-6;
 

@@ -8,7 +8,6 @@ record Titration(PhAdjustment.Bath bath, Reagent reagent) {
   /** Ion product of water at 25 C, (mol/m3)^2. */
   private static final double ION_PRODUCT = 1e-14 * 1e6;
 
-  private static final double MOL_PER_M3 = 1000;
   private static final double PH_ACCURACY = 1e-10;
   private static final int MOST_STEPS = 200;
 
@@ -23,7 +22,9 @@ record Titration(PhAdjustment.Bath bath, Reagent reagent) {
           ("pH wanted: %s given, but %s of %s mol/L does not reach it, however"
                   + " much is added; ask for a pH nearer to 7 or use a stronger solution")
               .formatted(
-                  Figures.of(ph, 3), reagent.tradeName(), Figures.of(molPerM3 / MOL_PER_M3, 3)));
+                  Figures.of(ph, 3),
+                  reagent.tradeName(),
+                  Figures.of(molPerM3 / PhAdjustment.MOL_PER_M3_PER_MOL_PER_L, 3)));
     }
     return wanted / brought;
   }
@@ -48,7 +49,7 @@ record Titration(PhAdjustment.Bath bath, Reagent reagent) {
 
   /** [H] - [OH] (mol/m3). */
   private static double freeCharge(double ph) {
-    double hydrogen = Math.pow(10, -ph) * MOL_PER_M3;
+    double hydrogen = Math.pow(10, -ph) * PhAdjustment.MOL_PER_M3_PER_MOL_PER_L;
     return hydrogen - ION_PRODUCT / hydrogen;
   }
 
