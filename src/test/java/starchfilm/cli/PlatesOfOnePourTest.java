@@ -119,7 +119,7 @@ class PlatesOfOnePourTest {
         Files.readString(folder.resolve("page.html"))
             .lines()
             .filter(line -> line.contains("Between the plates"))
-            .map(line -> line.replaceAll("<[^>]*>", ""))
+            .map(line -> line.replaceAll("<[^>]*>", "").replace('\u00A0', ' '))
             .toList();
     assertThat(told)
         .contains(
