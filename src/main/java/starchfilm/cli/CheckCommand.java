@@ -8,6 +8,7 @@ import starchfilm.files.notebook.JarLevel;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialSchema;
+import starchfilm.learning.Workshops;
 import starchfilm.report.data.Answers;
 import starchfilm.report.words.Plural;
 
@@ -40,6 +41,7 @@ record CheckCommand(Asked asked) implements Callable<Integer> {
       return exitCode;
     }
     TrialFiles.remarks(notebook).forEach(asked.out()::println);
+    Workshops.copies(notebook.trials()).forEach(asked.out()::println);
     asked.out().printSentences(notebook.jars().stream().map(JarLevel::sentence).toList());
     int sound = notebook.trials().size();
     long faulty = notebook.faults().stream().map(fault -> fault.file()).distinct().count();

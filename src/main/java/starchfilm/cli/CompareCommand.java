@@ -34,7 +34,7 @@ record CompareCommand(Asked asked) implements Callable<Integer> {
     Notebook notebook = files.notebook();
     Workshops workshops = asked.workshops(files.trials());
     workshops.outdated(files.trials()).forEach(asked.err()::println);
-    workshops.copies(files.trials()).forEach(asked.err()::println);
+    files.tellCopies();
     TrialForecasts forecasts = files.forecasts(workshops, "to compare");
     List<TrialForecast> trials = forecasts.forecasts();
     Comparison comparison = Comparison.of(notebook, forecasts);

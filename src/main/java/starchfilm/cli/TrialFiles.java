@@ -16,6 +16,7 @@ import starchfilm.files.notebook.SoundPart;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.Workshop;
+import starchfilm.learning.Workshops;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.words.OddityWords;
@@ -26,6 +27,8 @@ import starchfilm.report.words.OddityWords;
 record TrialFiles(Asked asked, Notebook notebook) {
   /** Remarks on a folder that a command about something else repeats; check has them all. */
   private static final int MOST_REMARKS = 20;
+
+  private static final int MOST_COPIES = 10;
 
   /** Reads files and folders as typed. */
   static TrialFiles read(Asked asked, List<Path> typed) {
@@ -84,11 +87,19 @@ record TrialFiles(Asked asked, Notebook notebook) {
   /** Faults and remarks of a folder, before a command about all of it says its own. */
   void tell() {
     tellFaults();
-    List<String> remarks = remarks(notebook);
-    remarks.stream().limit(MOST_REMARKS).forEach(asked.err()::println);
-    if (remarks.size() > MOST_REMARKS) {
-      int more = remarks.size() - MOST_REMARKS;
-      asked.err().println(more + " more remarks; the command check has them all.");
+    tellFirst(remarks(notebook), MOST_REMARKS, "remarks");
+  }
+
+  /** Which of them are one plate in two files. */
+  void tellCopies() {
+    tellFirst(Workshops.copies(trials()), MOST_COPIES, "files that repeat another");
+  }
+
+  private void tellFirst(List<String> sentences, int most, String what) {
+    sentences.stream().limit(most).forEach(asked.err()::println);
+    if (sentences.size() > most) {
+      int more = sentences.size() - most;
+      asked.err().println(more + " more " + what + "; the command check has them all.");
     }
   }
 

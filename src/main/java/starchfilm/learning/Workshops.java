@@ -131,7 +131,7 @@ public final class Workshops implements TrialKnowledge {
    * @param trials the trials
    * @return a sentence for each file that repeats another
    */
-  public List<String> copies(List<Trial> trials) {
+  public static List<String> copies(List<Trial> trials) {
     return Copies.among(Path.of("").toAbsolutePath(), trials).copies().stream()
         .map(copy -> copy.file() + ": " + copy.reason() + " in what is learnt.")
         .toList();

@@ -64,6 +64,22 @@ class LearnCommandTest {
   }
 
   @Test
+  void compareNamesTheFirstTenCopiesAndCheckAllOfThem() throws IOException {
+    for (int i = 10; i < 23; i++) {
+      Files.copy(DEMO.resolve("4-blend.json"), folder.resolve(i + ".json"));
+    }
+
+    String compared = Outcome.of(folder, "compare", ".", "--csv", "all.csv").err();
+
+    assertThat(compared.lines().filter(line -> line.contains("the same plate as"))).hasSize(10);
+    assertThat(compared)
+        .contains("2 more files that repeat another; the command check has them all.\n");
+    assertThat(Outcome.of(folder, "check", ".").out().lines())
+        .filteredOn(line -> line.contains("the same plate as"))
+        .hasSize(12);
+  }
+
+  @Test
   void tellsWhatTheDemoTeachesAndKeepsItBesideTheTrials() throws IOException {
     copyDemo();
     int files = files().size();
