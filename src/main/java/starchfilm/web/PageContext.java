@@ -202,7 +202,7 @@ record PageContext(
 
   /** What was asked cannot be meant, or what was typed cannot be written. */
   @Override
-  public Optional<HttpError> refusal(Exception why) {
+  public Optional<HttpError> refusal(Throwable why) {
     if (why instanceof HttpError error) {
       return Optional.of(error);
     }
@@ -211,7 +211,7 @@ record PageContext(
         .map(sentence -> new HttpError(422, sentence));
   }
 
-  private static List<String> why(Exception why) {
+  private static List<String> why(Throwable why) {
     if (why instanceof RefusedRequestException refused) {
       return refused.sentences().stream()
           .map(one -> one.substring(0, 1).toUpperCase(Locale.ROOT) + one.substring(1))

@@ -30,6 +30,8 @@ record Body(Fields fields, List<SentFile> files) {
   /** Beyond the limits this much is read and thrown away, so that the browser hears the answer. */
   private static final long MOST_DRAINED_BYTES = 300_000_000;
 
+  private static final int DRAINED_AT_ONCE = 65_536;
+
   private static final int MOST_PARTS = 200;
 
   Body {
@@ -45,48 +47,43 @@ record Body(Fields fields, List<SentFile> files) {
   static Body read(HttpExchange exchange, Consumer<Fields> requireToken) throws IOException {
     String type =
         Optional.ofNullable(exchange.getRequestHeaders().getFirst("Content-Type")).orElse("");
-    String plainType = type.toLowerCase(Locale.ROOT).split(";", 2)[0].strip();
-    Body body =
-        switch (plainType) {
-          case "application/x-www-form-urlencoded" ->
-              new Body(
-                  Fields.parse(
-                      new String(bytes(exchange, MOST_TEXT_BYTES), StandardCharsets.UTF_8)),
-                  List.of());
-          case "multipart/form-data" -> parts(exchange, type, requireToken);
-          default -> {
-            drain(exchange.getRequestBody());
-            throw new HttpError(
-                415, "Only forms are accepted here. Open the page and send the form from there.");
-          }
-        };
-    requireToken.accept(body.fields());
-    return body;
+    try {
+      Body body =
+          switch (type.toLowerCase(Locale.ROOT).split(";", 2)[0].strip()) {
+            case "application/x-www-form-urlencoded" ->
+                new Body(Fields.parse(text(exchange.getRequestBody())), List.of());
+            case "multipart/form-data" -> parts(exchange, type, requireToken);
+            default ->
+                throw new HttpError(
+                    415,
+                    "Only forms are accepted here. Open the page and send the form from there.");
+          };
+      requireToken.accept(body.fields());
+      return body;
+    } catch (HttpError refused) {
+      drain(exchange.getRequestBody());
+      throw refused;
+    }
   }
 
-  private static byte[] bytes(HttpExchange exchange, int most) throws IOException {
-    InputStream in = exchange.getRequestBody();
-    boolean tooLong = declaredLength(exchange).orElse(0) > most;
-    byte[] bytes = tooLong ? new byte[0] : in.readNBytes(most + 1);
-    if (tooLong || bytes.length > most) {
-      throw tooLarge(in, most);
+  private static String text(InputStream in) throws IOException {
+    byte[] bytes = in.readNBytes(MOST_TEXT_BYTES + 1);
+    if (bytes.length > MOST_TEXT_BYTES) {
+      throw tooLarge(MOST_TEXT_BYTES);
     }
-    return bytes;
+    return new String(bytes, StandardCharsets.UTF_8);
   }
 
   private static Body parts(HttpExchange exchange, String type, Consumer<Fields> requireToken) {
-    InputStream in = exchange.getRequestBody();
-    long length = declaredLength(exchange).orElse(-1);
-    if (length > MOST_FILE_BYTES) {
-      throw tooLarge(in, MOST_FILE_BYTES);
-    }
     FileUpload upload = new FileUpload();
     upload.setSizeMax(MOST_FILE_BYTES);
     upload.setFileCountMax(MOST_PARTS);
     Map<String, List<String>> texts = new LinkedHashMap<>();
     List<SentFile> files = new ArrayList<>();
     try {
-      FileItemIterator parts = upload.getItemIterator(new Sent(in, type, length));
+      FileItemIterator parts =
+          upload.getItemIterator(
+              new Sent(exchange.getRequestBody(), type, declaredLength(exchange).orElse(-1)));
       for (int count = 1; parts.hasNext(); count++) {
         if (count > MOST_PARTS) {
           throw HttpError.malformed("The form has more than " + MOST_PARTS + " parts.");
@@ -105,33 +102,19 @@ record Body(Fields fields, List<SentFile> files) {
               .computeIfAbsent(part.getFieldName(), n -> new ArrayList<>())
               .add(new String(bytes, StandardCharsets.UTF_8));
         } else if (bytes.length > 0) {
-          files.add(
-              new SentFile(
-                  part.getFieldName(), Optional.ofNullable(part.getName()).orElse(""), bytes));
+          String name = Optional.ofNullable(part.getName()).orElse("");
+          files.add(new SentFile(part.getFieldName(), name, bytes));
         }
       }
-    } catch (HttpError e) {
-      drain(in);
-      throw e;
     } catch (FileUploadException | IOException | IllegalStateException e) {
-      if (isTooLarge(e)) {
-        throw tooLarge(in, MOST_FILE_BYTES);
-      }
-      drain(in);
-      throw HttpError.malformed(
-          "The form was cut off or does not come from a browser; nothing was"
-              + " saved. Open the page again and send the form from there.");
+      throw e instanceof SizeLimitExceededException
+              || e.getCause() instanceof SizeLimitExceededException
+          ? tooLarge(MOST_FILE_BYTES)
+          : HttpError.malformed(
+              "The form was cut off or does not come from a browser; nothing was"
+                  + " saved. Open the page again and send the form from there.");
     }
     return new Body(Fields.of(texts), files);
-  }
-
-  private static boolean isTooLarge(Throwable e) {
-    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-      if (cause instanceof SizeLimitExceededException) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** How long the form is by its header; empty where that does not say. */
@@ -146,8 +129,7 @@ record Body(Fields fields, List<SentFile> files) {
     }
   }
 
-  private static HttpError tooLarge(InputStream in, int most) {
-    drain(in);
+  private static HttpError tooLarge(int most) {
     return new HttpError(
         413,
         "Your upload is larger than "
@@ -156,15 +138,12 @@ record Body(Fields fields, List<SentFile> files) {
   }
 
   private static void drain(InputStream in) {
-    byte[] bin = new byte[65_536];
-    long drained = 0;
     try {
-      while (drained < MOST_DRAINED_BYTES) {
-        int read = in.read(bin);
-        if (read < 0) {
-          return;
-        }
+      long drained = 0;
+      int read = 0;
+      while (read >= 0 && drained < MOST_DRAINED_BYTES) {
         drained += read;
+        read = in.read(new byte[DRAINED_AT_ONCE]);
       }
     } catch (IOException e) {
       // Closed already, or broken off by the sender: nothing is left to read.

@@ -1,10 +1,10 @@
 package starchfilm.web.http;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.util.Arrays;
 import java.util.Base64;
-import java.util.function.Supplier;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
@@ -26,11 +26,18 @@ public final class CsrfFields {
 
   CsrfFields() {}
 
+  /** Makes an answer, unless the sender breaks off. */
+  @FunctionalInterface
+  interface Answering {
+    /** The answer. */
+    Response response() throws IOException;
+  }
+
   /** Answers a visitor; the pages made meanwhile carry its token. */
-  <T> T serving(Visitor visitor, Supplier<T> answer) {
+  Response serving(Visitor visitor, Answering answer) throws IOException {
     this.visitor.set(visitor);
     try {
-      return answer.get();
+      return answer.response();
     } finally {
       this.visitor.remove();
     }

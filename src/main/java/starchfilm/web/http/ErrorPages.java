@@ -19,5 +19,5 @@ public interface ErrorPages {
    * @param why what its handler threw
    * @return empty where the program itself failed
    */
-  Optional<HttpError> refusal(Exception why);
+  Optional<HttpError> refusal(Throwable why);
 }

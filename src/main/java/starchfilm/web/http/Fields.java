@@ -35,23 +35,18 @@ public final class Fields {
    * @throws HttpError where a per cent sign is not followed by two hexadecimal digits
    */
   static Fields parse(String encoded) {
+    // No more is split than is read: millions of names would fill the memory first.
+    String[] pairs = encoded.split("&", MOST + 1);
+    if (pairs.length > MOST) {
+      throw HttpError.malformed("The form has more than " + MOST + " fields; nothing was read.");
+    }
     Map<String, List<String>> values = new LinkedHashMap<>();
-    int from = 0;
-    int count = 0;
-    while (from < encoded.length()) {
-      int end = encoded.indexOf('&', from);
-      String pair = encoded.substring(from, end < 0 ? encoded.length() : end);
-      from = end < 0 ? encoded.length() : end + 1;
+    for (String pair : pairs) {
       if (!pair.isEmpty()) {
-        // Counted while they are read: millions of names would fill the memory first.
-        if (++count > MOST) {
-          throw HttpError.malformed(
-              "The form has more than " + MOST + " fields; nothing was read.");
-        }
-        int equals = pair.indexOf('=');
-        String name = decoded(equals < 0 ? pair : pair.substring(0, equals));
-        String text = decoded(equals < 0 ? "" : pair.substring(equals + 1));
-        values.computeIfAbsent(name, n -> new ArrayList<>()).add(text);
+        String[] sides = pair.split("=", 2);
+        values
+            .computeIfAbsent(decoded(sides[0]), name -> new ArrayList<>())
+            .add(sides.length == 1 ? "" : decoded(sides[1]));
       }
     }
     return of(values);

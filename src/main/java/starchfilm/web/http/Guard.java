@@ -4,11 +4,13 @@ import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.InstantSource;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -40,28 +42,39 @@ final class Guard {
   private final Set<String> hosts;
   private final CsrfFields seal;
   private final String cookie;
+
+  /** The key for other devices; empty where none are let in. */
   private final Optional<OneTimeKey> key;
+
+  /** The key for browsers of this machine; empty where none is needed. */
   private final Optional<OneTimeKey> ownKey;
 
   /**
    * A guard.
    *
-   * @param hosts the Host headers that mean this server, in lower case with the port
+   * @param serving who is let in
    * @param port the port; cookies of one machine's servers are distinguished by it
-   * @param key the key for other devices; empty where none are let in
-   * @param ownKey the key for browsers of this machine; empty where none is needed
    */
-  Guard(
-      Set<String> hosts,
-      int port,
-      CsrfFields seal,
-      Optional<OneTimeKey> key,
-      Optional<OneTimeKey> ownKey) {
-    this.hosts = Set.copyOf(hosts);
+  Guard(Serving serving, int port, CsrfFields seal) {
+    this.hosts = OwnNames.hosts(port, serving.lan());
     this.seal = seal;
     this.cookie = "starchfilm-" + port;
-    this.key = key;
-    this.ownKey = ownKey;
+    this.key = serving.lan() ? Optional.of(keys(serving.newKey())) : Optional.empty();
+    this.ownKey = serving.ownKey().map(Guard::keys);
+  }
+
+  private static OneTimeKey keys(Consumer<String> printer) {
+    return new OneTimeKey(printer, InstantSource.system());
+  }
+
+  /** Shows the key for the first browser of this machine, where one is needed. */
+  void showOwnKey() {
+    ownKey.ifPresent(OneTimeKey::print);
+  }
+
+  /** Shows the key for the first other device; each later key is shown as soon as it is made. */
+  void showKey() {
+    key.ifPresent(OneTimeKey::print);
   }
 
   /**
@@ -69,7 +82,12 @@ final class Guard {
    *
    * @param instead what is answered instead of a page, where no page is due yet
    */
-  record Admission(String visitor, Optional<String> setCookie, Optional<Response> instead) {}
+  record Admission(String visitor, Optional<String> setCookie, Optional<Response> instead) {
+    /** One that is known. */
+    static Admission of(String visitor) {
+      return new Admission(visitor, Optional.empty(), Optional.empty());
+    }
+  }
 
   /**
    * Lets a request in or refuses it.
@@ -92,13 +110,11 @@ final class Guard {
       return known(exchange)
           .filter(visitor -> visitor.matches(VISITOR))
           .findFirst()
-          .map(visitor -> new Admission(visitor, Optional.empty(), Optional.empty()))
+          .map(Admission::of)
           .orElseGet(
               () -> {
                 String visitor = Secret.ofMachine();
-                String kept = "; SameSite=Lax; Max-Age=" + KEPT_S;
-                return new Admission(
-                    visitor, Optional.of(cookie(visitor) + kept), Optional.empty());
+                return new Admission(visitor, cookie(visitor, "Lax"), Optional.empty());
               });
     }
     return admitByKey(
@@ -144,7 +160,7 @@ final class Guard {
   private Admission admitByKey(HttpExchange exchange, OneTimeKey keys) {
     Optional<String> browser = known(exchange).filter(keys::knows).findFirst();
     if (browser.isPresent()) {
-      return new Admission(browser.get(), Optional.empty(), Optional.empty());
+      return Admission.of(browser.get());
     }
     boolean posted =
         exchange.getRequestMethod().equals("POST")
@@ -152,15 +168,13 @@ final class Guard {
     if (posted) {
       Optional<String> let = keys.redeem(shown(exchange), name(exchange));
       if (let.isPresent()) {
-        String kept = "; SameSite=Strict; Max-Age=" + KEPT_S;
         return new Admission(
-            let.get(), Optional.of(cookie(let.get()) + kept), Optional.of(Doorstep.welcome()));
+            let.get(), cookie(let.get(), "Strict"), Optional.of(Doorstep.welcome()));
       }
     } else {
-      String query = Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse("");
-      String given = Fields.parse(query).text("key");
+      String given = query(exchange).text("key");
       if (keys.fits(given)) {
-        return new Admission("", Optional.empty(), Optional.of(Doorstep.ask(given.strip())));
+        return new Admission("", Optional.empty(), Optional.of(Doorstep.ask(given)));
       }
     }
     throw new HttpError(
@@ -225,14 +239,21 @@ final class Guard {
     return exchange.getRemoteAddress().getAddress().isLoopbackAddress();
   }
 
-  private String cookie(String visitor) {
-    return cookie + "=" + visitor + "; HttpOnly; Path=/";
+  /** What the address says after its question mark. */
+  static Fields query(HttpExchange exchange) {
+    return Fields.parse(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
+  }
+
+  private Optional<String> cookie(String visitor, String sameSite) {
+    return Optional.of(
+        "%s=%s; HttpOnly; Path=/; SameSite=%s; Max-Age=%d"
+            .formatted(cookie, visitor, sameSite, KEPT_S));
   }
 
   /** What the visitor's cookies of this server hold. */
   private Stream<String> known(HttpExchange exchange) {
     return exchange.getRequestHeaders().getOrDefault("Cookie", List.of()).stream()
-        .flatMap(line -> java.util.Arrays.stream(line.split(";")))
+        .flatMap(line -> Stream.of(line.split(";", -1)))
         .map(String::strip)
         .filter(sent -> sent.startsWith(cookie + "="))
         .map(sent -> sent.substring(cookie.length() + 1));

@@ -6,9 +6,10 @@ import java.net.NetworkInterface;
 import java.net.SocketException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The names under which a server of this machine is reached. */
 final class OwnNames {
@@ -25,18 +26,10 @@ final class OwnNames {
    *     that points here
    */
   static Set<String> hosts(int port, boolean lan) {
-    List<String> names = new ArrayList<>(List.of(LOOPBACK, "localhost", "[::1]"));
-    if (lan) {
-      names.addAll(networkAddresses());
-    }
-    Set<String> hosts = new HashSet<>();
-    for (String name : names) {
-      hosts.add(name + ":" + port);
-      if (port == USUAL_PORT) {
-        hosts.add(name);
-      }
-    }
-    return hosts;
+    return Stream.concat(names(lan), Stream.of("localhost", "[::1]"))
+        .flatMap(name -> Stream.of(name + ":" + port, port == USUAL_PORT ? name : ""))
+        .filter(host -> !host.isEmpty())
+        .collect(Collectors.toSet());
   }
 
   /**
@@ -45,12 +38,11 @@ final class OwnNames {
    * @param lan true where the network's addresses count too
    */
   static List<String> addresses(int port, boolean lan) {
-    List<String> addresses = new ArrayList<>();
-    addresses.add("http://" + LOOPBACK + ":" + port + "/");
-    if (lan) {
-      networkAddresses().forEach(name -> addresses.add("http://" + name + ":" + port + "/"));
-    }
-    return List.copyOf(addresses);
+    return names(lan).map(name -> "http://" + name + ":" + port + "/").toList();
+  }
+
+  private static Stream<String> names(boolean lan) {
+    return Stream.concat(Stream.of(LOOPBACK), lan ? networkAddresses().stream() : Stream.of());
   }
 
   /** The addresses of this machine on its networks. */

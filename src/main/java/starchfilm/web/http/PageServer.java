@@ -5,10 +5,8 @@ import java.io.IOException;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
-import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -26,25 +24,30 @@ public final class PageServer implements AutoCloseable {
   private static final int PATIENCE_S = 10;
 
   private final List<HttpServer> servers;
-  private final List<RequestThreads> threads;
+  private final List<RequestThreads> threads = new ArrayList<>();
   private final RequestHandler front;
-  private final Optional<OneTimeKey> key;
-  private final Optional<OneTimeKey> ownKey;
+  private final Guard guard;
   private final List<String> addresses;
 
-  private PageServer(
-      List<HttpServer> servers,
-      List<RequestThreads> threads,
-      RequestHandler front,
-      Optional<OneTimeKey> key,
-      Optional<OneTimeKey> ownKey,
-      List<String> addresses) {
+  private PageServer(List<HttpServer> servers, Serving serving, Function<CsrfFields, Site> site) {
     this.servers = servers;
-    this.threads = threads;
-    this.front = front;
-    this.key = key;
-    this.ownKey = ownKey;
-    this.addresses = addresses;
+    int port = servers.get(0).getAddress().getPort();
+    this.addresses = OwnNames.addresses(port, serving.lan());
+    CsrfFields seal = new CsrfFields();
+    this.guard = new Guard(serving, port, seal);
+    this.front = new RequestHandler(guard, seal, site.apply(seal), serving.troubles());
+    for (HttpServer server : servers) {
+      RequestThreads own = new RequestThreads();
+      threads.add(own);
+      server.createContext(
+          "/",
+          exchange -> {
+            own.headersAreIn();
+            front.handle(exchange);
+          });
+      server.setExecutor(own);
+      server.start();
+    }
   }
 
   /**
@@ -68,7 +71,7 @@ public final class PageServer implements AutoCloseable {
           servers.add(bound(InetAddress.getByName(address), port));
         }
       }
-      return started(servers, port, serving, site);
+      return new PageServer(servers, serving, site);
     } catch (IOException | RuntimeException e) {
       servers.forEach(server -> server.stop(0));
       throw e;
@@ -77,34 +80,6 @@ public final class PageServer implements AutoCloseable {
 
   private static HttpServer bound(InetAddress address, int port) throws IOException {
     return HttpServer.create(new InetSocketAddress(address, port), WAITING_CONNECTIONS);
-  }
-
-  private static PageServer started(
-      List<HttpServer> servers, int port, Serving serving, Function<CsrfFields, Site> site) {
-    Optional<OneTimeKey> key =
-        serving.lan()
-            ? Optional.of(new OneTimeKey(serving.newKey(), InstantSource.system()))
-            : Optional.empty();
-    Optional<OneTimeKey> ownKey =
-        serving.ownKey().map(printer -> new OneTimeKey(printer, InstantSource.system()));
-    CsrfFields seal = new CsrfFields();
-    Guard guard = new Guard(OwnNames.hosts(port, serving.lan()), port, seal, key, ownKey);
-    RequestHandler front = new RequestHandler(guard, seal, site.apply(seal), serving.troubles());
-    List<RequestThreads> threads = new ArrayList<>();
-    for (HttpServer server : servers) {
-      RequestThreads own = new RequestThreads();
-      threads.add(own);
-      server.createContext(
-          "/",
-          exchange -> {
-            own.headersAreIn();
-            front.handle(exchange);
-          });
-      server.setExecutor(own);
-      server.start();
-    }
-    return new PageServer(
-        servers, threads, front, key, ownKey, OwnNames.addresses(port, serving.lan()));
   }
 
   /**
@@ -127,12 +102,12 @@ public final class PageServer implements AutoCloseable {
 
   /** Shows the key for the first browser of this machine, where one is needed. */
   public void showOwnKey() {
-    ownKey.ifPresent(OneTimeKey::print);
+    guard.showOwnKey();
   }
 
   /** Shows the key for the first other device; each later key is shown as soon as it is made. */
   public void showKey() {
-    key.ifPresent(OneTimeKey::print);
+    guard.showKey();
   }
 
   /**

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -30,7 +31,9 @@ final class RequestHandler implements HttpHandler {
 
   private static final int LARGE_AT_ONCE = 2;
   private static final int PATIENCE_S = 20;
-  private static final String STOP = "/stop";
+
+  /** What only the owner may do. */
+  private static final Set<String> OF_OWNER = Set.of("/stop", Doorstep.PUT_OUT);
 
   private final Guard guard;
   private final CsrfFields seal;
@@ -45,6 +48,19 @@ final class RequestHandler implements HttpHandler {
     this.seal = seal;
     this.site = site;
     this.troubles = troubles;
+    site.routes()
+        .send(
+            Doorstep.LEAVE,
+            request -> {
+              guard.logOut(seal.visitor().secret());
+              return Doorstep.goodbye("This browser is logged out; a new key lets it in again.");
+            })
+        .send(
+            Doorstep.PUT_OUT,
+            request -> {
+              guard.putOut(seal.visitor().secret(), request.posted().text("browser"));
+              return Doorstep.goodbye("What was put out needs a new key now.");
+            });
   }
 
   @Override
@@ -56,8 +72,6 @@ final class RequestHandler implements HttpHandler {
     }
     try (exchange) {
       send(exchange, answer(exchange));
-    } catch (BrokenOff e) {
-      throw new IOException("the sender broke off", e.getCause());
     } finally {
       underWay.release();
     }
@@ -72,46 +86,31 @@ final class RequestHandler implements HttpHandler {
     }
   }
 
-  /** The sender broke off; there is nobody to answer. */
-  private static final class BrokenOff extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    BrokenOff(IOException cause) {
-      super(cause);
-    }
-  }
-
-  private Response answer(HttpExchange exchange) {
-    boolean partial = "true".equals(exchange.getRequestHeaders().getFirst("HX-Request"));
-    Guard.Admission visitor;
+  private Response answer(HttpExchange exchange) throws IOException {
+    Guard.Admission let;
     try {
-      visitor = guard.admit(exchange);
+      let = guard.admit(exchange);
     } catch (HttpError refusal) {
       return bare(refusal);
     }
     Response answer =
-        visitor
-            .instead()
-            .orElseGet(
-                () ->
-                    seal.serving(
-                        guard.visitor(exchange, visitor.visitor()),
-                        () -> answerVisitor(exchange, visitor.visitor(), partial)));
-    return visitor
-        .setCookie()
+        let.instead().isPresent()
+            ? let.instead().get()
+            : seal.serving(guard.visitor(exchange, let.visitor()), () -> answerVisitor(exchange));
+    return let.setCookie()
         .filter(cookie -> !answer.headers().getOrDefault("Cache-Control", "").contains("immutable"))
         .map(cookie -> answer.with("Set-Cookie", cookie))
         .orElse(answer);
   }
 
-  private Response answerVisitor(HttpExchange exchange, String visitor, boolean partial) {
+  private Response answerVisitor(HttpExchange exchange) throws IOException {
+    boolean partial = "true".equals(exchange.getRequestHeaders().getFirst("HX-Request"));
     try {
-      return carriedOut(exchange, visitor, partial);
-    } catch (IOException e) {
-      throw new BrokenOff(e);
+      return carriedOut(exchange, partial);
+    } catch (IOException brokenOff) {
+      throw brokenOff;
     } catch (Exception | Error e) {
-      Optional<HttpError> refusal =
-          e instanceof Exception thrown ? site.errors().refusal(thrown) : Optional.empty();
+      Optional<HttpError> refusal = site.errors().refusal(e);
       if (refusal.isEmpty()) {
         troubles.accept(e);
       }
@@ -147,71 +146,31 @@ final class RequestHandler implements HttpHandler {
         refusal.sentence().getBytes(StandardCharsets.UTF_8));
   }
 
-  private Response carriedOut(HttpExchange exchange, String visitor, boolean partial)
-      throws Exception {
-    String method = exchange.getRequestMethod();
-    Handler answer = atTheDoor(exchange, visitor);
-    Fields query =
-        Fields.parse(Optional.ofNullable(exchange.getRequestURI().getRawQuery()).orElse(""));
-    if (!method.equals("POST")) {
-      return answer.to(request(exchange, query, new Body(Fields.NONE, List.of()), partial));
+  private Response carriedOut(HttpExchange exchange, boolean partial) throws Exception {
+    String path = exchange.getRequestURI().getPath();
+    Handler answer = site.routes().find(exchange.getRequestMethod(), path);
+    Fields query = Guard.query(exchange);
+    if (!exchange.getRequestMethod().equals("POST")) {
+      return answer.to(new Request(path, query, Fields.NONE, List.of(), partial));
+    }
+    if (OF_OWNER.contains(path)) {
+      guard.requireOwner(exchange);
     }
     guard.requireOwnOrigin(exchange);
     boolean isLarge = Body.declaredLength(exchange).orElse(LARGE_BYTES) >= LARGE_BYTES;
-    if (isLarge && !acquired(large)) {
+    if (isLarge && !large.tryAcquire(PATIENCE_S, TimeUnit.SECONDS)) {
       throw new HttpError(
           503, "Other large forms are being read; nothing was saved. Send it again in a minute.");
     }
     try {
       Body body = Body.read(exchange, guard::requireToken);
-      return onceOnly.answer(body, () -> answer.to(request(exchange, query, body, partial)));
+      Request request = new Request(path, query, body.fields(), body.files(), partial);
+      return onceOnly.answer(body, () -> answer.to(request));
     } finally {
       if (isLarge) {
         large.release();
       }
     }
-  }
-
-  /** Leaving is answered here, and only the owner stops the program or puts others out. */
-  private Handler atTheDoor(HttpExchange exchange, String visitor) {
-    String method = exchange.getRequestMethod();
-    String path = exchange.getRequestURI().getPath();
-    if (!method.equals("POST")) {
-      return site.routes().find(method, path);
-    }
-    return switch (path) {
-      case Doorstep.LEAVE ->
-          request -> {
-            guard.logOut(visitor);
-            return Doorstep.goodbye("This browser is logged out; a new key lets it in again.");
-          };
-      case Doorstep.PUT_OUT -> {
-        guard.requireOwner(exchange);
-        yield request -> {
-          guard.putOut(visitor, request.posted().text("browser"));
-          return Doorstep.goodbye("What was put out needs a new key now.");
-        };
-      }
-      case STOP -> {
-        guard.requireOwner(exchange);
-        yield site.routes().find(method, path);
-      }
-      default -> site.routes().find(method, path);
-    };
-  }
-
-  private static boolean acquired(Semaphore permits) {
-    try {
-      return permits.tryAcquire(PATIENCE_S, TimeUnit.SECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return false;
-    }
-  }
-
-  private static Request request(HttpExchange exchange, Fields query, Body body, boolean partial) {
-    return new Request(
-        exchange.getRequestURI().getPath(), query, body.fields(), body.files(), partial);
   }
 
   private static void send(HttpExchange exchange, Response response) throws IOException {
