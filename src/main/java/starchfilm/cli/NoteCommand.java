@@ -83,7 +83,7 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
   private void keep(Path trial, NoteRequest request, Optional<NoteQuestions> questions)
       throws NotWrittenException {
     NewPhoto.Named named =
-        NewPhoto.named(trial, request.notes(), request.pouredAt(), request.keepsPlace());
+        new NewPhoto(trial, request.pouredAt(), request.keepsPlace()).named(request.notes());
     try {
       write(trial, named.notes(), questions);
     } catch (NotWrittenException | CommandFailure refused) {

@@ -67,7 +67,7 @@ final class NoteReader {
     each("note.thickness", typed -> notes.addAll(words.thicknesses(typed, plate).notes()));
     lines();
     if (in.has("note.put-away") || in.has("note.fetch-back")) {
-      notes.add(new Note.PutAway(in.has("note.put-away")));
+      notes.add(NoteWords.putAway(in.has("note.put-away")));
     }
     in.times("strip").forEach(this::strip);
     in.times("went wrong").forEach(this::fault);
@@ -173,10 +173,10 @@ final class NoteReader {
         .orElse(List.of())
         .stream()
         .sorted(Comparator.comparingInt(NotedLine::number).reversed())
-        .forEach(line -> notes.add(new Note.Dropped(line)));
+        .forEach(line -> notes.add(line.dropped()));
     String was = in.word("note.was");
     in.one("note.gone", name -> NotedLine.seen(lines, name, was))
-        .ifPresent(line -> notes.add(new Note.Dropped(line)));
+        .ifPresent(line -> notes.add(line.dropped()));
     if (in.has("note.line")) {
       in.require("note.value", "what stands in its place");
       in.one("note.line", name -> NotedLine.seen(lines, name, was))
@@ -235,7 +235,7 @@ final class NoteReader {
       throw new MistypedException(typed, "the name of a file", "check its spelling");
     }
     return new Note.Photographed(
-        NoteWords.photo(subject.file(), picture).name(),
+        NoteWords.photo(subject.file(), picture),
         Optional.of(at).filter(time -> !time.isEmpty()),
         in.one("note.caption", Function.identity()),
         words.plate(plate));

@@ -221,15 +221,13 @@ record TrialPage(PageContext desk) {
               .toList();
       String plate = form.text("plate");
       String version =
-          NewPhoto.keep(
-                  file,
+          new NewPhoto(file, desk.folder().trial(file).flatMap(Trial::pouredAt), form.has("place"))
+              .keep(
                   chosen,
                   Optional.of(form.text("caption").strip()).filter(words -> !words.isEmpty()),
                   plate.matches("[1-9][0-9]{0,3}")
                       ? OptionalInt.of(Integer.parseInt(plate))
-                      : OptionalInt.empty(),
-                  desk.folder().trial(file).flatMap(Trial::pouredAt),
-                  form.has("place"))
+                      : OptionalInt.empty())
               .version();
       return notes()
           .backTo(desk.trialAddress(file), file, Plural.of(chosen.size(), "photo"), version);

@@ -43,10 +43,11 @@ final class CameraFacts {
   /** The picture without what says where it was taken; its pixels are as they were. */
   static byte[] withoutPlace(byte[] picture) {
     try {
-      if (isJpeg(picture)) {
-        return jpegWithoutPlace(picture);
-      }
-      return isPng(picture) ? pngWithoutWords(picture) : picture;
+      return switch (Picture.of(picture).orElse(Picture.GIF)) {
+        case JPEG -> jpegWithoutPlace(picture);
+        case PNG -> pngWithoutWords(picture);
+        case GIF -> picture;
+      };
     } catch (IndexOutOfBoundsException | BufferUnderflowException damaged) {
       // What cannot be taken apart holds nothing that others could read either.
       return picture;
@@ -56,7 +57,8 @@ final class CameraFacts {
   /** When it was taken, by the clock of the camera. */
   static Optional<LocalDateTime> takenAt(byte[] picture) {
     try {
-      for (int at = 2; isJpeg(picture) && marker(picture, at) != START_OF_SCAN; ) {
+      boolean isJpeg = Picture.of(picture).equals(Optional.of(Picture.JPEG));
+      for (int at = 2; isJpeg && marker(picture, at) != START_OF_SCAN; ) {
         int end = at + 2 + length(picture, at);
         if (isExif(picture, at)) {
           return taken(tiff(picture, at, end));
@@ -67,14 +69,6 @@ final class CameraFacts {
       // A camera that writes nonsense is read as one that writes nothing.
     }
     return Optional.empty();
-  }
-
-  private static boolean isJpeg(byte[] picture) {
-    return picture.length > 4 && (picture[0] & 0xFF) == 0xFF && (picture[1] & 0xFF) == 0xD8;
-  }
-
-  private static boolean isPng(byte[] picture) {
-    return picture.length > PNG_HEAD && picture[1] == 'P' && picture[2] == 'N';
   }
 
   private static int marker(byte[] picture, int at) {

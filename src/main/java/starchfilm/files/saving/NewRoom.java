@@ -1,10 +1,9 @@
 package starchfilm.files.saving;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -13,14 +12,16 @@ import java.util.Optional;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.json.TextEdit;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.roomlog.RoomLogReader;
 
 /** Gives a trial another account of its room: a hygrometer's log, or a day and a night. */
 public final class NewRoom {
-  private static final String ROOM = "room";
+  private static final String ROOM = "room.";
   private static final String LOG = "log_csv";
   private static final String SWING = "swing";
+  private static final List<String> ACCOUNTS = List.of(LOG, SWING, "air_C", "rh_pct");
 
   private NewRoom() {}
 
@@ -46,15 +47,10 @@ public final class NewRoom {
       if (!findings.faults().isEmpty()) {
         throw new NotWrittenException(findings.faults());
       }
-      TextNode name = TextNode.valueOf(String.valueOf(log.getFileName()));
-      NoteWriter.add(trial, new Note.Room(LOG, name));
+      note(trial, LOG, TextNode.valueOf(String.valueOf(log.getFileName())));
       return log;
     } catch (NotWrittenException e) {
-      try {
-        Files.deleteIfExists(log);
-      } catch (IOException stays) {
-        e.addSuppressed(stays);
-      }
+      SafeFile.delete(List.of(log));
       throw e;
     }
   }
@@ -79,13 +75,28 @@ public final class NewRoom {
         throw new NotWrittenException(Fault.of("", key, e.given(), e.allowed(), e.mend()));
       }
     }
-    NoteWriter.add(trial, new Note.Room(SWING, swing));
+    note(trial, SWING, swing);
+  }
+
+  /** Another account of the room, in place of all others. */
+  private static void note(Path trial, String account, JsonNode value) throws NotWrittenException {
+    NoteWriter.add(
+        trial,
+        new Note.Edit(
+            account,
+            text -> {
+              String changed = text;
+              for (String other : ACCOUNTS) {
+                changed = other.equals(account) ? changed : TextEdit.remove(changed, ROOM + other);
+              }
+              return TextEdit.set(changed, ROOM + account, value);
+            }));
   }
 
   /** The fields of a swing, in their order. */
   public static List<TrialField> swingFields() {
     return TrialField.TRIAL.all().stream()
-        .filter(field -> field.path().startsWith(ROOM + "." + SWING + "."))
+        .filter(field -> field.path().startsWith(ROOM + SWING + "."))
         .toList();
   }
 }

@@ -1,19 +1,14 @@
 package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.BooleanNode;
-import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.math.BigDecimal;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 
@@ -74,174 +69,23 @@ public sealed interface Note {
   }
 
   /**
-   * Fields of the pour, the cook and the like get their values.
+   * A change of the text of which nothing more is asked.
    *
-   * @param values by the paths of the fields
+   * @param words as above
+   * @param change makes the text
    */
-  record Put(Map<String, JsonNode> values) implements Note {
-    private static final String POURED_AT = "poured_at";
-    private static final Map<String, String> WORDS =
-        Map.of(
-            POURED_AT,
-            "%s",
-            "pour.poured_g",
-            "%s g on one plate",
-            "pour.plate.tare_g",
-            "plate %s g",
-            "cook.minutes",
-            "%s min",
-            "cook.top_C",
-            "up to %s \u00B0C",
-            "cook.water_lost_g",
-            "lost %s g");
-
-    /** Copies the map. */
-    public Put {
-      values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
-    }
-
+  record Edit(String words, Change change) implements Note {
     @Override
     public String in(String text) throws UnreadableFileException {
-      String changed = text;
-      if (values.containsKey(POURED_AT) && TextEdit.remove(text, POURED_AT).equals(text)) {
-        // A recipe that somebody pours is not invented any more.
-        changed = TextEdit.remove(text, "invented");
-      }
-      for (Map.Entry<String, JsonNode> one : values.entrySet()) {
-        changed = TextEdit.set(changed, one.getKey(), one.getValue());
-      }
-      return changed;
-    }
-
-    @Override
-    public String words() {
-      String first = values.isEmpty() ? "" : values.keySet().iterator().next();
-      String what = first.startsWith("cook.") ? "cook: " : "pour: ";
-      return values.entrySet().stream()
-          .map(
-              one ->
-                  WORDS
-                      .getOrDefault(one.getKey(), one.getKey() + " %s")
-                      .replace("%s", NotedLine.shown(one.getValue())))
-          .collect(Collectors.joining(", ", WORDS.containsKey(first) ? what : "", ""));
+      return change.in(text);
     }
   }
 
-  /**
-   * What was really weighed out of something that goes into the pot.
-   *
-   * @param line what it is
-   * @param massG its mass (g)
-   */
-  record WeighedOut(PotLine line, BigDecimal massG) implements Note {
-    @Override
-    public String in(String text) throws UnreadableFileException {
-      String volume = line.field().replace("mass_g", "volume_ml");
-      String weighed = volume.equals(line.field()) ? text : TextEdit.remove(text, volume);
-      return TextEdit.set(weighed, line.field(), DecimalNode.valueOf(massG));
-    }
-
-    @Override
-    public String words() {
-      return "weighed out: " + massG + " g " + line.what();
-    }
-  }
-
-  /**
-   * A weighing noted before is right, however odd it looks.
-   *
-   * @param at when it was weighed, as {@code at} keeps it
-   */
-  record Confirmed(String at) implements Note {
-    @Override
-    public String in(String text) throws UnreadableFileException {
-      return ConfirmedWeighing.in(text, at);
-    }
-
-    @Override
-    public String words() {
-      return "weighing of " + at + " confirmed";
-    }
-  }
-
-  /**
-   * A line noted before is taken out; pictures stay beside the file.
-   *
-   * @param line the line as it was looked at
-   */
-  record Dropped(NotedLine line) implements Note {
-    @Override
-    public String in(String text) throws UnreadableFileException {
-      return TextEdit.remove(text, line.place(text));
-    }
-
-    @Override
-    public String words() {
-      return "removed: " + line.words();
-    }
-  }
-
-  /**
-   * A line noted before gets another value.
-   *
-   * @param line the line as it was looked at
-   * @param value its new value, in the unit of its field
-   */
-  record Corrected(NotedLine line, JsonNode value) implements Note {
-    @Override
-    public String in(String text) throws UnreadableFileException {
-      return line.with(text, value);
-    }
-
-    @Override
-    public String words() {
-      return "corrected: " + line.words() + " is now " + value.asText();
-    }
-  }
-
-  /**
-   * The trial is put away, so that no list, comparison or lesson has it, or fetched back.
-   *
-   * @param away true to put it away
-   */
-  record PutAway(boolean away) implements Note {
-    @Override
-    public String in(String text) throws UnreadableFileException {
-      return away
-          ? TextEdit.set(text, "put_away", BooleanNode.TRUE)
-          : TextEdit.remove(text, "put_away");
-    }
-
-    @Override
-    public String words() {
-      return away ? "put away" : "fetched back";
-    }
-  }
-
-  /**
-   * Another account of the room, in place of all others.
-   *
-   * @param account which, {@code log_csv} or {@code swing}
-   * @param value what it holds
-   */
-  record Room(String account, JsonNode value) implements Note {
-    private static final List<String> ACCOUNTS = List.of("log_csv", "swing", "air_C", "rh_pct");
-
-    @Override
-    public String in(String text) throws UnreadableFileException {
-      String changed = text;
-      for (String other : ACCOUNTS) {
-        if (!other.equals(account)) {
-          changed = TextEdit.remove(changed, "room." + other);
-        }
-      }
-      return TextEdit.set(changed, "room." + account, value);
-    }
-
-    @Override
-    public String words() {
-      return account.equals("swing") ? "a day and a night" : "room log " + value.asText();
-    }
+  /** Makes the text of a trial file out of the one before. */
+  @FunctionalInterface
+  interface Change {
+    /** See {@link Note#in}. */
+    String in(String text) throws UnreadableFileException;
   }
 
   /**
@@ -262,19 +106,20 @@ public sealed interface Note {
     @Override
     public String in(String text) throws UnreadableFileException {
       String with = TextEdit.append(text, "photos", TextNode.valueOf(name));
-      ObjectNode said = JsonNodeFactory.instance.objectNode().put("file", name);
-      at.ifPresent(time -> said.put("at", time));
-      caption.ifPresent(shows -> said.put("caption", shows));
-      plate.ifPresent(number -> said.put("plate", number));
-      return said.size() > 1 ? TextEdit.append(with, "photo_notes", said) : with;
+      return said().size() > 1 ? TextEdit.append(with, "photo_notes", said()) : with;
     }
 
     @Override
     public String words() {
-      return (plate.isPresent() ? "plate " + plate.getAsInt() + " " : "")
-          + NotedLine.Kind.PHOTO.words(TextNode.valueOf(name))
-          + caption.map(shows -> ", " + shows).orElse("")
-          + at.map(time -> ", " + NotedLine.shown(TextNode.valueOf(time))).orElse("");
+      return LineWords.of(said(), "[plate {plate} ]photo {file}[, {caption}][, {at}]");
+    }
+
+    private ObjectNode said() {
+      ObjectNode said = JsonNodeFactory.instance.objectNode().put("file", name);
+      at.ifPresent(time -> said.put("at", time));
+      caption.ifPresent(shows -> said.put("caption", shows));
+      plate.ifPresent(number -> said.put("plate", number));
+      return said;
     }
   }
 
@@ -284,9 +129,12 @@ public sealed interface Note {
    * @param notes the notes, in order
    */
   record Several(List<Note> notes) implements Note {
-    /** Copies the list. */
+    /** Takes the notes out of others that are several themselves. */
     public Several {
-      notes = List.copyOf(notes);
+      notes =
+          notes.stream()
+              .flatMap(note -> note instanceof Several s ? s.notes.stream() : Stream.of(note))
+              .toList();
     }
 
     @Override

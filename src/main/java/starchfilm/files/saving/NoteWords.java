@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.findings.PlainLine;
+import starchfilm.files.json.TextEdit;
+import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.NotedLine.Kind;
 
@@ -26,6 +29,22 @@ import starchfilm.files.saving.NotedLine.Kind;
  * {@link MistypedException}, whose message is one sentence for the person who typed it.
  */
 public final class NoteWords {
+  /** How the fields of a pour and of a cook are said back. */
+  private static final Map<String, String> SAID_BACK =
+      Map.of(
+          "poured_at",
+          "%s",
+          "pour.poured_g",
+          "%s g on one plate",
+          "pour.plate.tare_g",
+          "plate %s g",
+          "cook.minutes",
+          "%s min",
+          "cook.top_C",
+          "up to %s \u00B0C",
+          "cook.water_lost_g",
+          "lost %s g");
+
   private final MomentParser moments;
   private final Optional<LocalDateTime> pouredAt;
 
@@ -111,10 +130,33 @@ public final class NoteWords {
    * @param typed what was typed, by the paths of the fields
    * @return the note
    */
-  public Note.Put put(Map<String, String> typed) {
+  public Note put(Map<String, String> typed) {
     Map<String, JsonNode> values = new LinkedHashMap<>();
-    typed.forEach((path, words) -> values.put(path, value(path, words)));
-    return new Note.Put(values);
+    List<String> words = new ArrayList<>();
+    typed.forEach(
+        (path, given) -> {
+          JsonNode value = value(path, given);
+          values.put(path, value);
+          String said = SAID_BACK.getOrDefault(path, path + " %s");
+          words.add(said.replace("%s", LineWords.shown(value)));
+        });
+    String first = typed.isEmpty() ? "" : typed.keySet().iterator().next();
+    String of = first.startsWith("cook.") ? "cook: " : "pour: ";
+    return new Note.Edit(
+        (SAID_BACK.containsKey(first) ? of : "") + String.join(", ", words),
+        text -> with(text, values));
+  }
+
+  private static String with(String text, Map<String, JsonNode> values)
+      throws UnreadableFileException {
+    // A recipe that somebody pours is not invented any more.
+    boolean isFirstPour =
+        values.containsKey("poured_at") && TextEdit.remove(text, "poured_at").equals(text);
+    String changed = isFirstPour ? TextEdit.remove(text, "invented") : text;
+    for (Map.Entry<String, JsonNode> one : values.entrySet()) {
+      changed = TextEdit.set(changed, one.getKey(), one.getValue());
+    }
+    return changed;
   }
 
   /**
@@ -156,7 +198,21 @@ public final class NoteWords {
    * @return the note
    */
   public Note confirmed(String typed) {
-    return new Note.Confirmed(when(counted(typed.strip())));
+    String at = when(counted(typed.strip()));
+    return new Note.Edit(
+        "weighing of " + at + " confirmed", text -> ConfirmedWeighing.in(text, at));
+  }
+
+  /**
+   * The trial is put away, so that no list, comparison or lesson has it, or fetched back.
+   *
+   * @param away true to put it away
+   * @return the note
+   */
+  public static Note putAway(boolean away) {
+    return away
+        ? new Note.Edit("put away", text -> TextEdit.set(text, "put_away", BooleanNode.TRUE))
+        : new Note.Edit("fetched back", text -> TextEdit.remove(text, "put_away"));
   }
 
   /** In front of =, a bare span such as 6h is counted from the pour, with or without its plus. */
@@ -252,19 +308,19 @@ public final class NoteWords {
   }
 
   /**
-   * A picture, by its name from the trial's folder on.
+   * The name of a picture from the trial's folder on.
    *
    * @param trial the trial file
    * @param picture the picture
-   * @return the note
+   * @return what a note calls it
    */
-  public static Note.Photographed photo(Path trial, Path picture) {
+  public static String photo(Path trial, Path picture) {
     Path whole = picture.toAbsolutePath().normalize();
     Path folder = trial.toAbsolutePath().normalize().getParent();
     Path name =
         folder != null && folder.getRoot().equals(whole.getRoot())
             ? folder.relativize(whole)
             : whole;
-    return new Note.Photographed(PlainLine.of(name));
+    return PlainLine.of(name);
   }
 }

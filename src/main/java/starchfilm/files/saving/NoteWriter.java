@@ -1,6 +1,5 @@
 package starchfilm.files.saving;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,9 +16,7 @@ import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.FileText;
-import starchfilm.files.json.Located;
 import starchfilm.files.json.UnreadableFileException;
-import starchfilm.files.notebook.BesideFile;
 import starchfilm.files.notebook.PlateDoubt;
 import starchfilm.files.notebook.TrialReader;
 
@@ -123,7 +120,7 @@ public final class NoteWriter {
   /** Asks first where a new weighing is of another plate by the looks of it. */
   private static void refuseDoubt(String shown, Trial was, String text, Path file, Note note)
       throws UnreadableFileException, PlateDoubtException {
-    List<Note> notes = note instanceof Note.Several several ? several.notes() : List.of(note);
+    List<Note> notes = parts(note);
     if (notes.stream().noneMatch(one -> one instanceof Note.Added line && line.leavesPlateOpen())) {
       return;
     }
@@ -160,36 +157,14 @@ public final class NoteWriter {
   }
 
   private static void checkPictures(Path file, Note note) throws NotWrittenException {
-    if (note instanceof Note.Several several) {
-      for (Note one : several.notes()) {
-        checkPictures(file, one);
+    for (Note one : parts(note)) {
+      if (one instanceof Note.Photographed photo) {
+        Picture.beside(file, photo.name());
       }
-    }
-    if (!(note instanceof Note.Photographed photo)) {
-      return;
-    }
-    Findings findings = new Findings(PlainLine.of(file));
-    Located.Place place = new Located.Place("photos", 1, 1);
-    Optional<Path> picture = BesideFile.find(file, photo.name(), place, findings);
-    if (picture.isEmpty()) {
-      Fault outside = findings.faults().get(0);
-      throw refused(photo, outside.given(), outside.allowed(), outside.mend());
-    }
-    if (!Files.isRegularFile(picture.get())) {
-      throw refused(photo, "there is no such picture", "", "check its name and folder");
-    }
-    try {
-      Optional<Fault> fault = Picture.fault(photo.name(), picture.get());
-      if (fault.isPresent()) {
-        throw new NotWrittenException(fault.get());
-      }
-    } catch (IOException e) {
-      throw refused(photo, "a picture that may not be read", "", "check its permissions");
     }
   }
 
-  private static NotWrittenException refused(
-      Note.Photographed photo, String given, String allowed, String mend) {
-    return new NotWrittenException(Fault.of(photo.name(), "", given, allowed, mend));
+  private static List<Note> parts(Note note) {
+    return note instanceof Note.Several several ? several.notes() : List.of(note);
   }
 }

@@ -3,13 +3,10 @@ package starchfilm.files.saving;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.Moment;
-import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialField;
@@ -22,38 +19,51 @@ import starchfilm.files.notebook.TrialField;
  * @param node what stands in the file
  */
 public record NotedLine(Kind kind, int number, JsonNode node) {
-  private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
-
   private static final String UM = "dry_thickness_um";
 
-  /** What a line tells, and where its value stands. */
+  /** What a line tells, where its value stands, and how it is said, see {@link LineWords}. */
   public enum Kind {
     /** A weighing. */
-    WEIGHING("weighings", "mass_g"),
+    WEIGHING(
+        "weighings",
+        "mass_g",
+        "[plate {plate} ]weighed [{mass_g} g][, film alone{!with_plate}][, {at}]"
+            + "[, another plate{!same_plate}]"),
     /** A dry thickness. */
-    THICKNESS(UM, ""),
+    THICKNESS(UM, "", "dry thickness {} \u00B5m"),
     /** A pulled strip. */
-    PULL("pulls", "load_N"),
+    PULL(
+        "pulls",
+        "load_N",
+        "[plate {plate} ]strip[ of {width_mm} mm] broke at [{load_N} N][{load_kg} kg]"
+            + "[, stretched by {stretch_pct} %]"),
     /** A fault; its remark can be corrected. */
-    FAULT("faults", "remark"),
+    FAULT("faults", "remark", "[{kind}, ]{where}[, {at}]", "[{kind}, ]all[, {at}]"),
     /** Peeled or turned; cannot be corrected, only taken out. */
-    MOVE("moved", ""),
+    MOVE("moved", "", "open faces[: {faces}][, {at}]"),
     /** A single plate: its tare, its end, or the thickness of its film. */
-    PLATE("plates", "given_up"),
+    PLATE(
+        "plates",
+        "given_up",
+        "[plate {plate} ]weighs {tare_g} g empty",
+        "[plate {plate} ]dry thickness {dry_thickness_um} \u00B5m",
+        "[plate {plate} ]given up, {given_up}[, {off_at}]",
+        "[plate {plate} ]off the plate[, {off_at}]"),
     /** The rating. */
-    RATING("rating", ""),
+    RATING("rating", "", "rating {}"),
     /** A remark. */
-    REMARK("remarks", ""),
+    REMARK("remarks", "", "remark: {}"),
     /** A photo; its caption can be corrected. */
-    PHOTO("photos", "caption");
+    PHOTO("photos", "caption", "photo {}");
 
     private final String list;
     private final String field;
+    private final String[] says;
 
-    Kind(String list, String field) {
+    Kind(String list, String field, String... says) {
       this.list = list;
       this.field = field;
+      this.says = says;
     }
 
     /** The field its lines stand in. */
@@ -68,57 +78,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
     /** What a line says. */
     String words(JsonNode line) {
-      return switch (this) {
-        case WEIGHING ->
-            part(line, "plate", "plate ", " ")
-                + "weighed "
-                + part(line, "mass_g", "", " g")
-                + (line.path("with_plate").asBoolean(true) ? "" : ", film alone")
-                + part(line, "at", ", ", "")
-                + (line.path("same_plate").asBoolean(true) ? "" : ", another plate");
-        case THICKNESS -> "dry thickness " + shown(line) + " \u00B5m";
-        case PULL ->
-            part(line, "plate", "plate ", " ")
-                + "strip"
-                + part(line, "width_mm", " of ", " mm")
-                + " broke at "
-                + part(line, "load_N", "", " N")
-                + part(line, "load_kg", "", " kg")
-                + part(line, "stretch_pct", ", stretched by ", " %");
-        case FAULT ->
-            part(line, "kind", "", ", ")
-                + (line.has("where") ? shown(line.path("where")) : "all")
-                + part(line, "at", ", ", "");
-        case MOVE -> "open faces" + part(line, "faces", ": ", "") + part(line, "at", ", ", "");
-        case PLATE ->
-            part(line, "plate", "plate ", " ")
-                + (line.has("tare_g")
-                    ? part(line, "tare_g", "weighs ", " g empty")
-                    : line.has(UM)
-                        ? THICKNESS.words(line.path(UM))
-                        : part(line, "given_up", "given up, ", "")
-                            + (line.has("given_up") ? "" : "off the plate")
-                            + part(line, "off_at", ", ", ""));
-        case RATING -> "rating " + shown(line);
-        case REMARK -> "remark: " + shown(line);
-        case PHOTO -> "photo " + shown(line);
-      };
-    }
-
-    private static String part(JsonNode line, String field, String before, String after) {
-      return line.has(field) ? before + shown(line.path(field)) + after : "";
-    }
-  }
-
-  /** What stands in a field: a clock's time as people say it, all else as it is typed. */
-  static String shown(JsonNode value) {
-    String text = FieldInput.shown(value);
-    try {
-      return value.isTextual() && MomentParser.lasting(text) instanceof Moment.ByTheClock clock
-          ? CLOCK.format(clock.time())
-          : text;
-    } catch (MistypedException noTime) {
-      return text;
+      return LineWords.of(line, says);
     }
   }
 
@@ -237,17 +197,18 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
    * @param typed the value as typed
    * @return the note
    */
-  public Note.Corrected with(String typed) {
+  public Note with(String typed) {
     if (!isCorrectable()) {
       throw new MistypedException(
           typed, "no other value of " + name(), "delete it and note it again");
     }
-    TrialField field = kind == Kind.PHOTO ? TrialField.TRIAL.field("remarks") : declared();
-    return new Note.Corrected(this, FieldInput.of(field, typed.strip()));
+    TrialField of = kind == Kind.PHOTO ? TrialField.TRIAL.field("remarks") : declared();
+    JsonNode value = FieldInput.of(of, typed.strip());
+    return new Note.Edit(
+        "corrected: " + words() + " is now " + value.asText(), text -> with(text, value));
   }
 
-  /** The text of the file with another value in this line. */
-  String with(String text, JsonNode value) throws UnreadableFileException {
+  private String with(String text, JsonNode value) throws UnreadableFileException {
     String place = place(text);
     if (kind == Kind.PHOTO) {
       // The picture stays; what is said of it goes over what was said before.
@@ -257,8 +218,13 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
     return TextEdit.set(text, node.isObject() ? place + "." + field() : place, value);
   }
 
+  /** The line is taken out; a picture stays beside the file. */
+  public Note dropped() {
+    return new Note.Edit("removed: " + words(), text -> TextEdit.remove(text, place(text)));
+  }
+
   /** Where it stands in the text, if it still does. */
-  String place(String text) throws UnreadableFileException {
+  private String place(String text) throws UnreadableFileException {
     if (of(TrialTree.sound(text)).contains(this)) {
       return kind.list + "." + (number - 1);
     }

@@ -7,37 +7,91 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.stream.Stream;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located;
+import starchfilm.files.notebook.BesideFile;
 
-/** Tells by its first bytes whether a file is a picture that a page can show. */
-final class Picture {
+/** The kinds of picture that a page can show, told by their first bytes. */
+enum Picture {
+  JPEG("\u00FF\u00D8\u00FF", ".jpg"),
+  PNG("\u0089PNG\r\n\u001A\n", ".png"),
+  GIF("GIF8", ".gif");
+
   /** The largest picture taken; a telephone's are a fifth of it. */
-  static final long MAX_BYTES = 30_000_000;
+  private static final long MAX_BYTES = 30_000_000;
 
   private static final int HEAD_BYTES = 16;
 
-  private Picture() {}
+  private final String head;
+  private final String ending;
+
+  Picture(String head, String ending) {
+    this.head = head;
+    this.ending = ending;
+  }
+
+  /** How the name of such a file ends. */
+  String ending() {
+    return ending;
+  }
+
+  /** The kind of a picture; empty where it is none of these. */
+  static Optional<Picture> of(byte[] content) {
+    String head = head(content);
+    return Stream.of(values()).filter(kind -> head.startsWith(kind.head)).findFirst();
+  }
+
+  private static String head(byte[] content) {
+    byte[] head = Arrays.copyOf(content, Math.min(content.length, HEAD_BYTES));
+    return new String(head, StandardCharsets.ISO_8859_1);
+  }
+
+  /**
+   * A picture beside a trial.
+   *
+   * @param name its name in the trial file
+   * @throws NotWrittenException where there is none of this name that a page can show
+   */
+  static Path beside(Path trialFile, String name) throws NotWrittenException {
+    Findings findings = new Findings(name);
+    Located.Place place = new Located.Place("", 1, 1);
+    Optional<Path> file = BesideFile.find(trialFile, name, place, findings);
+    if (file.isEmpty()) {
+      Fault outside = findings.faults().get(0);
+      throw refused(name, outside.given(), outside.allowed(), outside.mend());
+    }
+    if (!Files.isRegularFile(file.get())) {
+      throw refused(name, "there is no such picture", "", "check its name and folder");
+    }
+    try (InputStream in = Files.newInputStream(file.get())) {
+      Optional<Fault> fault = fault(name, Files.size(file.get()), in.readNBytes(HEAD_BYTES));
+      if (fault.isPresent()) {
+        throw new NotWrittenException(fault.get());
+      }
+      return file.get();
+    } catch (IOException e) {
+      throw refused(name, "a picture that may not be read", "", "check its permissions");
+    }
+  }
+
+  private static NotWrittenException refused(
+      String name, String given, String allowed, String mend) {
+    return new NotWrittenException(Fault.of(name, "", given, allowed, mend));
+  }
 
   /**
    * What speaks against a picture.
    *
    * @param name what it is called in the sentence
    * @return empty where nothing does
-   * @throws IOException where it cannot be read
    */
-  static Optional<Fault> fault(String name, Path file) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
-      return fault(name, Files.size(file), in.readNBytes(HEAD_BYTES));
-    }
-  }
-
-  /** The same of one that is at hand. */
   static Optional<Fault> fault(String name, byte[] content) {
-    byte[] head = Arrays.copyOf(content, Math.min(content.length, HEAD_BYTES));
-    return fault(name, content.length, head);
+    return fault(name, content.length, content);
   }
 
-  private static Optional<Fault> fault(String name, long bytes, byte[] head) {
+  private static Optional<Fault> fault(String name, long bytes, byte[] content) {
     if (bytes > MAX_BYTES) {
       return Optional.of(
           Fault.of(
@@ -47,15 +101,10 @@ final class Picture {
               "at most " + MAX_BYTES / 1_000_000 + " MB",
               "save it smaller"));
     }
-    String latin = new String(head, StandardCharsets.ISO_8859_1);
-    boolean known =
-        latin.startsWith("\u00FF\u00D8\u00FF")
-            || latin.startsWith("\u0089PNG\r\n\u001A\n")
-            || latin.startsWith("GIF8");
-    if (known) {
+    if (of(content).isPresent()) {
       return Optional.empty();
     }
-    boolean ofTelephone = latin.length() >= 12 && latin.startsWith("ftyp", 4);
+    boolean ofTelephone = head(content).startsWith("ftyp", 4);
     return Optional.of(
         Fault.of(
             name,

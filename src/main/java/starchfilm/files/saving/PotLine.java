@@ -1,9 +1,11 @@
 package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.DecimalNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import starchfilm.files.json.TextEdit;
 
 /**
  * Something that goes into the pot, as a trial file has it.
@@ -50,7 +52,14 @@ public record PotLine(String what, String field, String massG) {
    * @param grams its mass (g)
    * @return the note
    */
-  public Note.WeighedOut weighedOut(BigDecimal grams) {
-    return new Note.WeighedOut(this, grams);
+  public Note weighedOut(BigDecimal grams) {
+    String volume = field.replace("mass_g", "volume_ml");
+    return new Note.Edit(
+        "weighed out: " + grams + " g " + what,
+        text ->
+            TextEdit.set(
+                volume.equals(field) ? text : TextEdit.remove(text, volume),
+                field,
+                DecimalNode.valueOf(grams)));
   }
 }

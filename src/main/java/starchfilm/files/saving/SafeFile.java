@@ -137,6 +137,24 @@ public final class SafeFile {
         "move older ones to another folder, or choose another name");
   }
 
+  /**
+   * Deletes new files whose note was refused.
+   *
+   * @throws NotWrittenException where one of them stays
+   */
+  static void delete(List<Path> files) throws NotWrittenException {
+    for (Path file : files) {
+      try {
+        Files.deleteIfExists(file);
+      } catch (IOException e) {
+        throw NotWrittenException.because(
+            file,
+            "a file that was not noted and could not be removed either",
+            "delete it yourself");
+      }
+    }
+  }
+
   private static Path target(Path file) throws IOException, NotWrittenException {
     if (!Files.exists(file)) {
       if (Files.isSymbolicLink(file)) {

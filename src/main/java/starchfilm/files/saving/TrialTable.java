@@ -1,8 +1,6 @@
 package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -185,13 +183,7 @@ public final class TrialTable {
       }
       return written;
     } catch (NotWrittenException e) {
-      for (Path file : written) {
-        try {
-          Files.deleteIfExists(file);
-        } catch (IOException stays) {
-          throw NotWrittenException.because(file, stays);
-        }
-      }
+      SafeFile.delete(written);
       throw e;
     }
   }

@@ -133,8 +133,8 @@ class CameraFactsTest {
             """);
     List<NewPhoto.Chosen> chosen = List.of(new NewPhoto.Chosen("phone.jpg", photo()));
     Optional<LocalDateTime> poured = Optional.of(LocalDateTime.of(2026, 4, 19, 10, 0));
-    NewPhoto.keep(file, chosen, Optional.of("a crack"), OptionalInt.empty(), poured, false);
-    NewPhoto.keep(file, chosen, Optional.empty(), OptionalInt.empty(), poured, true);
+    new NewPhoto(file, poured, false).keep(chosen, Optional.of("a crack"), OptionalInt.empty());
+    new NewPhoto(file, poured, true).keep(chosen, Optional.empty(), OptionalInt.empty());
 
     Trial trial = NotebookReader.read(List.of(file)).trials().get(0);
     List<Path> photos = trial.seen().photos();
@@ -156,7 +156,7 @@ class CameraFactsTest {
             new Note.Photographed("missing.jpg"));
     Optional<LocalDateTime> poured = Optional.of(LocalDateTime.of(2026, 4, 19, 10, 0));
 
-    NewPhoto.Named named = NewPhoto.named(file, notes, poured, false);
+    NewPhoto.Named named = new NewPhoto(file, poured, false).named(notes);
 
     assertThat(named.notes())
         .containsExactly(
@@ -172,6 +172,6 @@ class CameraFactsTest {
     assertThat(phone).hasBinaryContent(photo());
     named.discard();
     assertThat(folder.resolve("plate-photo-1.jpg")).doesNotExist();
-    assertThat(NewPhoto.named(file, notes, poured, true).copies()).isEmpty();
+    assertThat(new NewPhoto(file, poured, true).named(notes).copies()).isEmpty();
   }
 }

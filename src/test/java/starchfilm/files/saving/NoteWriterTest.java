@@ -21,6 +21,7 @@ import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.files.amount.MomentParser;
+import starchfilm.files.json.TextEdit;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
 import starchfilm.files.saving.NotedLine.Kind;
@@ -30,7 +31,7 @@ class NoteWriterTest {
     (byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R'
   };
 
-  private static final NoteWords WORDS =
+  static final NoteWords WORDS =
       new NoteWords(new MomentParser(Clock.systemUTC()), Optional.empty());
 
   @TempDir private Path folder;
@@ -258,7 +259,8 @@ class NoteWriterTest {
   }
 
   static Note rated(int stars) {
-    return new Note.Put(Map.of("rating", IntNode.valueOf(stars)));
+    return new Note.Edit(
+        "rating " + stars, text -> TextEdit.set(text, "rating", IntNode.valueOf(stars)));
   }
 
   static Note remark(String words) {

@@ -97,7 +97,7 @@ class TextKeptTest {
     String text = TrialText.SOUND.replace("\"name\"", "\"_own\": NaN, \"name\"");
     assertThat(FieldEdit.with(text, Map.of("recipe.water.mass_g", "361")))
         .isEqualTo(text.replace("360", "361"));
-    assertThat(new Note.Confirmed("+6h").in(text))
+    assertThat(NoteWriterTest.WORDS.confirmed("+6h").in(text))
         .isEqualTo(text.replace("730}", "730, \"confirmed\": true}"));
   }
 }
