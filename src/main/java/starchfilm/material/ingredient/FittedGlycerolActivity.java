@@ -66,27 +66,19 @@ public final class FittedGlycerolActivity {
   public double waterKgPerKgGlycerol(double activity) {
     Refusal.unless(
         activity >= 0 && activity <= 1, "water activity", activity, "0 to 1 (90 % is 0.9)");
-    if (activity == 0) {
-      return 0;
-    }
-    if (activity == 1) {
-      return Double.POSITIVE_INFINITY;
-    }
     double logActivity = Math.log(activity);
     double target = Math.log(-logActivity);
-    // Raoult's law, x_w = a, lies just below the answer.
+    // Raoult's law, x_w = a, lies just below the answer; at 0 and 1, where s is infinite, it is the
+    // answer, and no step is made.
     double s = logActivity - Math.log1p(-activity);
-    for (int step = 0; step < MOST_STEPS; step++) {
+    double change = Double.POSITIVE_INFINITY;
+    double small = SMALL_STEP * Math.max(1, Math.abs(s));
+    for (int step = 0; step < MOST_STEPS && Math.abs(change) > small; step++) {
       double moleRatio = Math.exp(s);
       double reached = logActivity(moleRatio);
-      double change = (target - Math.log(-reached)) * reached / slope(moleRatio);
+      change = (target - Math.log(-reached)) * reached / slope(moleRatio);
       s += change;
-      if (Math.abs(change) <= SMALL_STEP * Math.max(1, Math.abs(s))) {
-        return Math.exp(s) / MOLES_PER_MASS_RATIO;
-      }
     }
-    // Rounding of ln a keeps the last step above the limit where a is next to 1; it is then the
-    // best that the number a can tell.
     return Math.exp(s) / MOLES_PER_MASS_RATIO;
   }
 

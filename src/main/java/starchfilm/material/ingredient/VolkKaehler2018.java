@@ -48,16 +48,10 @@ public final class VolkKaehler2018 {
     double celsius = temperatureK - ZERO_CELSIUS_K;
     double waterKgPerM3 = 1000 * (1 - Math.pow(Math.abs((celsius - 3.98) / 615), 1.71));
     double glycerolKgPerM3 = 1273.3 - 0.6121 * celsius;
-    // The formula divides by w, and rounding can make the sine of pi negative.
-    if (glycerolFraction == 0) {
-      return waterKgPerM3;
-    }
-    if (glycerolFraction == 1) {
-      return glycerolKgPerM3;
-    }
     double volumeShareOfGlycerol =
         1 / (1 + (glycerolKgPerM3 / waterKgPerM3) * (1 / glycerolFraction - 1));
     double unmixed = waterKgPerM3 + (glycerolKgPerM3 - waterKgPerM3) * volumeShareOfGlycerol;
+    // Rounding can make the sine of pi negative.
     double sine = Math.max(0, Math.sin(Math.PI * Math.pow(glycerolFraction, 1.31)));
     double strength = 1.78e-6 * celsius * celsius - 1.82e-4 * celsius + 1.41e-2;
     return unmixed * (1 + strength * Math.pow(sine, 0.81));

@@ -21,6 +21,7 @@ class AceticAcidPublishedTest {
   @Test
   void countsTheMolesOfHouseholdVinegar() {
     assertThat(AceticAcid.molPerM3(0.005, 1e-4)).isCloseTo(833, within(0.5));
+    assertThat(AceticAcid.molPerM3(0, 1e-4)).isZero();
   }
 
   @Test

@@ -65,6 +65,8 @@ class FittedGlycerolActivityTest {
   void refusesAnActivityAboveOne() {
     assertThat(assertThrows(IllegalArgumentException.class, () -> rule.waterKgPerKgGlycerol(57)))
         .hasMessage("water activity: 57.0 given, allowed 0 to 1 (90 % is 0.9)");
+    assertThrows(IllegalArgumentException.class, () -> rule.waterKgPerKgGlycerol(1.01));
+    assertThrows(IllegalArgumentException.class, () -> rule.waterKgPerKgGlycerol(-0.01));
     assertThrows(IllegalArgumentException.class, () -> rule.waterKgPerKgGlycerol(Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> rule.activity(-1e-9));
   }

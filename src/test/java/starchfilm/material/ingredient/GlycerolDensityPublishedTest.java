@@ -1,11 +1,14 @@
 package starchfilm.material.ingredient;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Density of aqueous glycerol against Bosart and Snoddy 1927, Ind. Eng. Chem. 19:506. The formula
@@ -34,6 +37,19 @@ class GlycerolDensityPublishedTest {
     assertThat(inverted(at20, 293.15)).isCloseTo(percent, within(GLYCEROL_PERCENT));
     assertThat(inverted(at25, 298.15)).isCloseTo(percent, within(GLYCEROL_PERCENT));
     assertThat(inverted(at30, 303.15)).isCloseTo(percent, within(GLYCEROL_PERCENT));
+  }
+
+  /** The largest gap to the table, read as half the width of a rectangle (GUM, 4.3.7). */
+  @Test
+  void statesTheUncertaintyThatTheTableShows() {
+    assertThat(density.kgPerM3Sd()).isCloseTo(KG_PER_M3 / Math.sqrt(3), within(0.01));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.01, 1.01, Double.NaN})
+  void refusesMoreGlycerolThanAllOfIt(double share) {
+    assertThatThrownBy(() -> density.kgPerM3(share, 293.15))
+        .hasMessageContaining("allowed 0 to 1 (85 % is 0.85)");
   }
 
   private double inverted(double kgPerM3, double temperatureK) {

@@ -24,6 +24,7 @@ class StarchKindPublishedTest {
             .filter(k -> k.tradeName().equals(kind))
             .findFirst()
             .orElseThrow();
+    assertThat(starch).hasToString(kind);
 
     assertThat(100 * starch.amyloseFraction()).isBetween(amyloseFrom, amyloseTo);
     assertThat(100 * starch.powderMoisture().value()).isBetween(moistureFrom, moistureTo);
