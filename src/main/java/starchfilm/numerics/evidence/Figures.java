@@ -24,7 +24,7 @@ public final class Figures {
     }
     BigDecimal rounded =
         BigDecimal.valueOf(value).round(new MathContext(figures, RoundingMode.HALF_EVEN));
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return rounded.stripTrailingZeros().toPlainString();
   }
 
   /**
