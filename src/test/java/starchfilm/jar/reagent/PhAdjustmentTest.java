@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import starchfilm.numerics.evidence.Estimate;
 
 /** The charge balance closes, and what cannot be reached is refused. */
@@ -69,21 +72,38 @@ class PhAdjustmentTest {
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
-                () -> PhAdjustment.to(bath, 2, Reagent.ACETIC, 100)))
+                () -> PhAdjustment.to(bath, 2.3456, Reagent.ACETIC, 123.456)))
         .hasMessage(
-            "pH wanted: 2 given, but acetic acid of 0.1 mol/L does not reach it,"
+            "pH wanted: 2.35 given, but acetic acid of 0.123 mol/L does not reach it,"
                 + " however much is added; ask for a pH nearer to 7 or use a stronger"
                 + " solution");
   }
 
   @Test
   void refusesImpossibleFigures() {
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class, () -> new PhAdjustment.Bath(-250e-6, 7, 0)))
+        .hasMessageStartingWith("volume to adjust: -250.0 ml given, allowed more than 0 ml");
     assertThrows(IllegalArgumentException.class, () -> new PhAdjustment.Bath(0, 7, 0));
+    assertThrows(IllegalArgumentException.class, () -> new PhAdjustment.Bath(1, 7, -1));
     assertThrows(IllegalArgumentException.class, () -> new PhAdjustment.Bath(1, 15, 0));
     assertThrows(IllegalArgumentException.class, () -> new PhAdjustment.Bath(1, Double.NaN, 0));
     PhAdjustment.Bath bath = new PhAdjustment.Bath(1e-3, 9, 0);
-    assertThrows(
-        IllegalArgumentException.class, () -> PhAdjustment.to(bath, 6, Reagent.HYDROCHLORIC, 0));
+    for (double molPerL : new double[] {0, -0.25}) {
+      assertThat(
+              assertThrows(
+                  IllegalArgumentException.class,
+                  () -> PhAdjustment.to(bath, 6, Reagent.HYDROCHLORIC, 1000 * molPerL)))
+          .hasMessage(
+              "strength of the hydrochloric acid: %s mol/L given, allowed more than 0 mol/L"
+                  .formatted(molPerL));
+    }
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () -> PhAdjustment.to(bath, -0.1, Reagent.HYDROCHLORIC, 100)))
+        .hasMessage("pH wanted: -0.1 given, allowed 0 to 14");
   }
 
   @Test
@@ -91,12 +111,36 @@ class PhAdjustmentTest {
     PhAdjustment.Bath lye = new PhAdjustment.Bath(1e-3, 14, 0);
     assertThat(PhAdjustment.to(lye, 7, Reagent.HYDROCHLORIC, 100).millilitres()).isPositive();
     assertThat(new PhAdjustment.Bath(1e-3, 0, 0).ph()).isZero();
-    assertThrows(
-        IllegalArgumentException.class, () -> PhAdjustment.to(lye, 14, Reagent.HYDROCHLORIC, 100));
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () -> PhAdjustment.to(lye, 14, Reagent.HYDROCHLORIC, 100)))
+        .hasMessageContaining("allowed below 14.0, the pH now");
     PhAdjustment.Bath acid = new PhAdjustment.Bath(1e-3, 3, 0);
-    assertThrows(
-        IllegalArgumentException.class,
-        () -> PhAdjustment.to(acid, 3, Reagent.SODIUM_HYDROXIDE, 100));
+    assertThat(
+            assertThrows(
+                IllegalArgumentException.class,
+                () -> PhAdjustment.to(acid, 3, Reagent.SODIUM_HYDROXIDE, 100)))
+        .hasMessageContaining("allowed above 3.0, the pH now");
+  }
+
+  /** 1 L at pH 9 holds 0.01 mmol of hydroxide; 0.5 mmol/L of strong acid takes it up in 20 mL. */
+  @Test
+  void takesAVeryWeakSolution() {
+    assertThat(
+            PhAdjustment.to(new PhAdjustment.Bath(1e-3, 9, 0), 7, Reagent.HYDROCHLORIC, 0.5)
+                .millilitres())
+        .isCloseTo(20, within(0.01));
+  }
+
+  /** The concentration of a solution is its share of the solution's mass, worked out both ways. */
+  @ParameterizedTest
+  @EnumSource
+  void shareAndConcentrationOfASolutionAgree(Reagent reagent) {
+    for (double share : new double[] {0.001, 0.05, 0.3}) {
+      double molPerM3 = share * reagent.solutionKgPerM3(share) / reagent.kgPerMol();
+      assertThat(reagent.massShare(molPerM3)).isCloseTo(share, within(1e-12));
+    }
   }
 
   @Test
@@ -104,6 +148,7 @@ class PhAdjustmentTest {
     Estimate grams = Estimate.exact(0.005);
     assertThat(Dose.weighed(Reagent.CITRIC, grams, Estimate.exact(1)).chargeMol().value())
         .isPositive();
+    assertThat(new Dose(Reagent.CITRIC, Estimate.exact(0)).chargeMol().value()).isZero();
     assertThat(
             assertThrows(
                 IllegalArgumentException.class,
@@ -114,6 +159,14 @@ class PhAdjustmentTest {
         () -> Dose.weighed(Reagent.CITRIC, grams, Estimate.exact(0)));
     assertThrows(
         IllegalArgumentException.class, () -> new Dose(Reagent.CITRIC, Estimate.exact(-1)));
+  }
+
+  /** What a log or a question may call it, and what sentences then call it. */
+  @ParameterizedTest
+  @CsvSource({"ACETIC, vinegar, acetic acid", "SULFURIC, H2SO4, sulfuric acid"})
+  void hasAShortNameAndTheTradesName(Reagent reagent, String shortName, String tradeName) {
+    assertThat(reagent.formula()).isEqualTo(shortName);
+    assertThat(reagent).hasToString(tradeName);
   }
 
   /** The two bases that serve as catalyst; potassium's pellets hold more water. */
