@@ -3,6 +3,7 @@ package starchfilm.advice;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Figures;
 
 /**
  * The probability that a milestone has come by some time, read off its 10, 50 and 90 % points.
@@ -27,6 +28,15 @@ final class Chance {
     return Double.isInfinite(band.high())
         ? Math.min(share, ifItComes(band, timeS))
         : share * ifItComes(band, timeS);
+  }
+
+  /** How many of a hundred likely cases; never 0 or 100, which nobody knows. */
+  static String words(double probability) {
+    double cases = Math.rint(100 * probability);
+    if (cases < 1) {
+      return "fewer than 1 of 100";
+    }
+    return (cases > 99 ? "more than 99" : Figures.whole(cases)) + " of 100";
   }
 
   private static double ifItComes(Band band, double timeS) {

@@ -1,6 +1,8 @@
 package starchfilm.advice;
 
-import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
+import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +14,8 @@ import starchfilm.film.FilmProperty;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.numerics.units.Spans;
 
 /**
  * What the model expects of a set-up.
@@ -66,20 +70,20 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
   }
 
   /** A figure of the film that a change may move, in the reader's unit. */
-  private record FilmEffect(FilmProperty property, String words, double scale, String unit) {
+  private record FilmEffect(FilmProperty property, String words, ReaderUnit unit) {
     String in(Band si, boolean range) {
-      return range ? Told.band(si, scale, unit) : Told.number(scale * si.middle()) + unit;
+      return range ? unit.band(si) : unit.figure(si.middle());
     }
   }
 
   private static final List<FilmEffect> FILM_EFFECTS =
       List.of(
-          new FilmEffect(FilmProperty.ELONGATION, "stretch at break", PERCENT_PER_UNIT, " %"),
-          new FilmEffect(FilmProperty.TENSILE_STRENGTH, "tensile strength", 1e-6, " MPa"),
-          new FilmEffect(FilmProperty.DRY_THICKNESS, "dry thickness", 1e6, " µm"));
+          new FilmEffect(FilmProperty.ELONGATION, "stretch at break", PERCENT),
+          new FilmEffect(FilmProperty.TENSILE_STRENGTH, "tensile strength", MEGAPASCAL),
+          new FilmEffect(FilmProperty.DRY_THICKNESS, "dry thickness", MICROMETRE));
 
   private static String span(Band seconds, boolean range) {
-    return range ? Told.span(seconds) : Told.span(seconds.middle());
+    return range ? Spans.of(seconds) : Spans.of(seconds.middle());
   }
 
   private static void add(List<Effect> effects, String what, String before, String after) {

@@ -1,5 +1,7 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -131,6 +133,6 @@ record FaultOutcomes(
         + " → "
         + strongest.change().to()
         + " alone does "
-        + (most >= NEARLY_ALL ? "nearly all of it" : Told.percent(most) + " of it");
+        + (most >= NEARLY_ALL ? "nearly all of it" : PERCENT.brief(most) + " of it");
   }
 }

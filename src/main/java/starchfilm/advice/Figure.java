@@ -1,5 +1,13 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.METRE_PER_SECOND;
+import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.MINUTE;
+import static starchfilm.numerics.units.ReaderUnit.NEWTON;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
 import static starchfilm.numerics.units.Units.MINUTE_S;
@@ -24,6 +32,8 @@ import starchfilm.material.air.WagnerPruss1993;
 import starchfilm.material.ingredient.CookGuide;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Ingredient;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 
 /**
  * What the table of rules and the sentences of advice may call by name: a figure of a plate and of
@@ -31,139 +41,139 @@ import starchfilm.material.recipe.Ingredient;
  */
 enum Figure {
   // In the pot.
-  GLYCEROL(scene -> Setting.GLYCEROL.of(scene.setup()), Told::level),
-  BRITTLE_BELOW(scene -> PlasticiserWindow.cracksBelow(scene.driestHumidity()), Told::level),
-  ABOVE_BRITTLE(scene -> GLYCEROL.of(scene) - BRITTLE_BELOW.of(scene), Told::level),
-  TACKY_ABOVE(scene -> PlasticiserWindow.tackyAbove(scene.dampestHumidity()), Told::level),
-  ABOVE_TACKY(scene -> GLYCEROL.of(scene) - TACKY_ABOVE.of(scene), Told::level),
+  GLYCEROL(scene -> Setting.GLYCEROL.of(scene.setup()), Figure::level),
+  BRITTLE_BELOW(scene -> PlasticiserWindow.cracksBelow(scene.driestHumidity()), Figure::level),
+  ABOVE_BRITTLE(scene -> GLYCEROL.of(scene) - BRITTLE_BELOW.of(scene), Figure::level),
+  TACKY_ABOVE(scene -> PlasticiserWindow.tackyAbove(scene.dampestHumidity()), Figure::level),
+  ABOVE_TACKY(scene -> GLYCEROL.of(scene) - TACKY_ABOVE.of(scene), Figure::level),
   TO_TACKY(
-      scene -> Math.max(Figure.LEAST, GLYCEROL.of(scene)) / TACKY_ABOVE.of(scene), Told::number),
+      scene -> Math.max(Figure.LEAST, GLYCEROL.of(scene)) / TACKY_ABOVE.of(scene), Figures::brief),
   /** Grams from the jar for the starch that was weighed; infinite for a jar without glycerol. */
   FROM_THE_JAR(
       scene ->
           GLYCEROL.of(scene)
               * starchKg(scene)
               / scene.trial().recipe().glycerol().stock().glycerolFraction().value(),
-      kg -> Double.isFinite(kg) ? Told.grams(kg) : "an unknown mass"),
-  SALT(scene -> scene.setup().composition().saltFractionOfDry(), Told::percent),
-  ACID(scene -> Setting.VINEGAR.of(scene.setup()), Told::level),
+      kg -> Double.isFinite(kg) ? grams(kg) : "an unknown mass"),
+  SALT(scene -> scene.setup().composition().saltFractionOfDry(), PERCENT::brief),
+  ACID(scene -> Setting.VINEGAR.of(scene.setup()), Figure::level),
   VINEGAR_LEFT(ACID::of, left -> left == 0 ? "no vinegar" : "half the vinegar"),
-  STARCH_IN_PASTE(scene -> scene.setup().composition().dryStarch(), Told::percent),
+  STARCH_IN_PASTE(scene -> scene.setup().composition().dryStarch(), PERCENT::brief),
   /** Water for the starch that was weighed. */
-  WATER(scene -> Setting.WATER.of(scene.setup()) * starchKg(scene), Told::grams),
-  LEVELS_UP_TO(scene -> body(scene).levelsUpTo(), Told::percent),
-  CAST_UP_TO(scene -> body(scene).castUpTo(), Told::percent),
-  TO_LEVELLING(scene -> STARCH_IN_PASTE.of(scene) / LEVELS_UP_TO.of(scene), Told::percent),
-  SETTLES_BELOW(scene -> body(scene).settlesBelow(), Told::percent),
-  TO_SETTLING(scene -> SETTLES_BELOW.of(scene) / STARCH_IN_PASTE.of(scene), Told::percent),
-  OPAQUE_SHARE(Figure::opaqueShare, Told::percent),
+  WATER(scene -> Setting.WATER.of(scene.setup()) * starchKg(scene), Figure::grams),
+  LEVELS_UP_TO(scene -> body(scene).levelsUpTo(), PERCENT::brief),
+  CAST_UP_TO(scene -> body(scene).castUpTo(), PERCENT::brief),
+  TO_LEVELLING(scene -> STARCH_IN_PASTE.of(scene) / LEVELS_UP_TO.of(scene), PERCENT::brief),
+  SETTLES_BELOW(scene -> body(scene).settlesBelow(), PERCENT::brief),
+  TO_SETTLING(scene -> SETTLES_BELOW.of(scene) / STARCH_IN_PASTE.of(scene), PERCENT::brief),
+  OPAQUE_SHARE(Figure::opaqueShare, PERCENT::brief),
   /** Nobody notes it. */
   STIRRING(scene -> "unknown"),
   STARCHES(scene -> FigureWords.starches(scene.setup())),
 
   // At the stove.
-  COOK_TEMPERATURE(scene -> Setting.COOK_TEMPERATURE.of(scene.setup()), Told::celsius),
-  GELATINISED_AT(scene -> most(scene, StarchKind::gelatinisationEndK), Told::celsius),
+  COOK_TEMPERATURE(scene -> Setting.COOK_TEMPERATURE.of(scene.setup()), CELSIUS::brief),
+  GELATINISED_AT(scene -> most(scene, StarchKind::gelatinisationEndK), CELSIUS::brief),
   COOKED_FROM(
-      scene -> guide(scene, guide -> guide.topCelsius().min()) + ZERO_CELSIUS_K, Told::celsius),
+      scene -> guide(scene, guide -> guide.topCelsius().min()) + ZERO_CELSIUS_K, CELSIUS::brief),
   COOKED_UP_TO(
-      scene -> guide(scene, guide -> guide.topCelsius().max()) + ZERO_CELSIUS_K, Told::celsius),
+      scene -> guide(scene, guide -> guide.topCelsius().max()) + ZERO_CELSIUS_K, CELSIUS::brief),
   /** How far short of the guide, over what lies between the guide and granules that stay whole. */
   UNDERCOOKED(
       scene ->
           (COOKED_FROM.of(scene) - COOK_TEMPERATURE.of(scene))
               / (COOKED_FROM.of(scene) - GELATINISED_AT.of(scene)),
-      Told::percent),
-  OVERHEATED(scene -> COOK_TEMPERATURE.of(scene) - COOKED_UP_TO.of(scene), Told::number),
-  COOK_TIME(scene -> Setting.COOK_TIME.of(scene.setup()), Told::minutes),
+      PERCENT::brief),
+  OVERHEATED(scene -> COOK_TEMPERATURE.of(scene) - COOKED_UP_TO.of(scene), Figures::brief),
+  COOK_TIME(scene -> Setting.COOK_TIME.of(scene.setup()), MINUTE::brief),
   LEAST_COOK_TIME(
-      scene -> MINUTE_S * guide(scene, guide -> guide.holdMinutes().min()), Told::minutes),
+      scene -> MINUTE_S * guide(scene, guide -> guide.holdMinutes().min()), MINUTE::brief),
   MOST_COOK_TIME(
-      scene -> MINUTE_S * guide(scene, guide -> guide.holdMinutes().max()), Told::minutes),
-  TO_LEAST_COOK(scene -> COOK_TIME.of(scene) / LEAST_COOK_TIME.of(scene), Told::percent),
-  TO_MOST_COOK(scene -> COOK_TIME.of(scene) / MOST_COOK_TIME.of(scene), Told::percent),
-  STRENGTH_LEFT(scene -> scene.outlook().film().acid().strengthFactor().middle(), Told::percent),
+      scene -> MINUTE_S * guide(scene, guide -> guide.holdMinutes().max()), MINUTE::brief),
+  TO_LEAST_COOK(scene -> COOK_TIME.of(scene) / LEAST_COOK_TIME.of(scene), PERCENT::brief),
+  TO_MOST_COOK(scene -> COOK_TIME.of(scene) / MOST_COOK_TIME.of(scene), PERCENT::brief),
+  STRENGTH_LEFT(scene -> scene.outlook().film().acid().strengthFactor().middle(), PERCENT::brief),
 
   // The pour.
-  WET_THICKNESS(scene -> scene.setup().wetThicknessM(), Told::millimetres),
-  DRY_THICKNESS(scene -> film(scene).dryThicknessM().middle(), Told::micrometres),
-  UNEVENNESS(scene -> scene.setup().pour().unevenness(), Told::percent),
-  THIN_EDGE(scene -> DRY_THICKNESS.of(scene) * (1 - UNEVENNESS.of(scene)), Told::micrometres),
-  PASTE_PER_PLATE(scene -> scene.setup().pastePerPlateKg(), Told::grams),
-  PASTE_TEMPERATURE(scene -> scene.setup().pour().pasteTemperatureK(), Told::celsius),
-  ON_THE_PLATE(scene -> onThePlateK(scene.setup()), Told::celsius),
+  WET_THICKNESS(scene -> scene.setup().wetThicknessM(), MILLIMETRE::brief),
+  DRY_THICKNESS(scene -> film(scene).dryThicknessM().middle(), MICROMETRE::brief),
+  UNEVENNESS(scene -> scene.setup().pour().unevenness(), PERCENT::brief),
+  THIN_EDGE(scene -> DRY_THICKNESS.of(scene) * (1 - UNEVENNESS.of(scene)), MICROMETRE::brief),
+  PASTE_PER_PLATE(scene -> scene.setup().pastePerPlateKg(), Figure::grams),
+  PASTE_TEMPERATURE(scene -> scene.setup().pour().pasteTemperatureK(), CELSIUS::brief),
+  ON_THE_PLATE(scene -> onThePlateK(scene.setup()), CELSIUS::brief),
   PLATE(scene -> FigureWords.plate(scene.setup().plate())),
   MATERIAL(scene -> FigureWords.material(material(scene))),
   GRIP(scene -> material(scene).grip(), FigureWords::manner),
   /** Film may come off before it is dry (judged). */
-  SLIPPERY(scene -> GRIP.of(scene) == 0 ? 0.6 : 0, Told::number),
+  SLIPPERY(scene -> GRIP.of(scene) == 0 ? 0.6 : 0, Figures::brief),
   FACES(scene -> FigureWords.faces(scene.setup())),
 
   // The room and the air of use.
-  AIR_TEMPERATURE(scene -> scene.meanAir().temperatureK(), Told::celsius),
-  HUMIDITY(scene -> scene.meanAir().relativeHumidity(), Told::percent),
-  AIR_SPEED(scene -> scene.meanAir().speedMPerS(), speed -> Told.number(speed) + " m/s"),
+  AIR_TEMPERATURE(scene -> scene.meanAir().temperatureK(), CELSIUS::brief),
+  HUMIDITY(scene -> scene.meanAir().relativeHumidity(), PERCENT::brief),
+  AIR_SPEED(scene -> scene.meanAir().speedMPerS(), METRE_PER_SECOND::brief),
   ROOM(scene -> scene.setup().place().name() + ", " + FigureWords.air(scene.meanAir())),
-  DRIEST_HUMIDITY(FaultContext::driestHumidity, Told::percent),
-  DAMPEST_HUMIDITY(FaultContext::dampestHumidity, Told::percent),
+  DRIEST_HUMIDITY(FaultContext::driestHumidity, PERCENT::brief),
+  DAMPEST_HUMIDITY(FaultContext::dampestHumidity, PERCENT::brief),
   /** How much vapour the air could take up (Pa). */
   ROOM_FOR_VAPOUR(
-      scene -> roomForVapourPa(AIR_TEMPERATURE.of(scene), HUMIDITY.of(scene)), Told::number),
+      scene -> roomForVapourPa(AIR_TEMPERATURE.of(scene), HUMIDITY.of(scene)), Figures::brief),
   OF_AN_ORDINARY_ROOM(
       scene ->
           ROOM_FOR_VAPOUR.of(scene)
               / roomForVapourPa(PutRight.ORDINARY_K, PutRight.ORDINARY_HUMIDITY),
-      Told::percent),
+      PERCENT::brief),
   /** Water that leaves on average (kg per h and m2). */
-  PACE(Figure::paceKgPerM2H, pace -> Told.number(1e3 * pace) + " g"),
+  PACE(Figure::paceKgPerM2H, GRAM::brief),
   USE(scene -> FigureWords.use(scene.setup())),
 
   // As it was looked at.
-  TIME_SEEN(scene -> scene.seenAtS().orElseThrow(), Told::span),
-  DRY_HERE(scene -> scene.outlook().timeS(scene.spot(), Milestone.DRY_THROUGH), Told::span),
-  DRY_EDGE(scene -> dryS(scene, Spot.THIN_EDGE), Told::span),
-  DRY_MIDDLE(scene -> dryS(scene, Spot.THICK_SPOT), Told::span),
+  TIME_SEEN(scene -> scene.seenAtS().orElseThrow(), Spans::of),
+  DRY_HERE(scene -> scene.outlook().timeS(scene.spot(), Milestone.DRY_THROUGH), Spans::of),
+  DRY_EDGE(scene -> dryS(scene, Spot.THIN_EDGE), Spans::of),
+  DRY_MIDDLE(scene -> dryS(scene, Spot.THICK_SPOT), Spans::of),
   /** Share of the drying time for which the thin edge is dry and the thick spot is not. */
   EDGE_AHEAD(
       scene -> Math.max(Figure.LEAST, 1 - DRY_EDGE.of(scene) / DRY_MIDDLE.of(scene)),
-      Told::percent),
-  TIMES_TO_DRY(scene -> DRY_HERE.of(scene) / TIME_SEEN.of(scene), Told::number),
+      PERCENT::brief),
+  TIMES_TO_DRY(scene -> DRY_HERE.of(scene) / TIME_SEEN.of(scene), Figures::brief),
   TIMES_TO_PEEL(
       scene -> scene.outlook().timeS(scene.spot(), Milestone.PEELABLE) / TIME_SEEN.of(scene),
-      Told::number),
+      Figures::brief),
   DRY_BY_THEN(scene -> FigureWords.lateness(scene, Milestone.DRY_THROUGH, "dry through")),
   PEELABLE_BY_THEN(scene -> FigureWords.lateness(scene, Milestone.PEELABLE, "peelable")),
   /** Of a plate that dries within an ordinary time, how much sooner it was looked at. */
-  IMPATIENCE(Figure::impatience, Told::percent),
-  FIRM(scene -> scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE), Told::span),
-  TO_FIRM_WHEN_SEEN(scene -> FIRM.of(scene) / TIME_SEEN.of(scene), Told::number),
+  IMPATIENCE(Figure::impatience, PERCENT::brief),
+  FIRM(scene -> scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE), Spans::of),
+  TO_FIRM_WHEN_SEEN(scene -> FIRM.of(scene) / TIME_SEEN.of(scene), Figures::brief),
   FIRM_WHEN_SEEN(scene -> FigureWords.firmBy(scene, TIME_SEEN.of(scene))),
   /** Infinite for a plate that stayed as it was until the fault was seen. */
-  TIME_MOVED(Figure::movedS, Told::span),
-  TO_FIRM_WHEN_MOVED(scene -> FIRM.of(scene) / TIME_MOVED.of(scene), Told::number),
+  TIME_MOVED(Figure::movedS, Spans::of),
+  TO_FIRM_WHEN_MOVED(scene -> FIRM.of(scene) / TIME_MOVED.of(scene), Figures::brief),
   FIRM_WHEN_MOVED(scene -> FigureWords.firmBy(scene, TIME_MOVED.of(scene))),
-  AGE(scene -> scene.fault().seenAtS().orElseThrow() - dryS(scene, Spot.NOMINAL), Told::span),
+  AGE(scene -> scene.fault().seenAtS().orElseThrow() - dryS(scene, Spot.NOMINAL), Spans::of),
 
   // The film.
-  CRACK_RATIO(scene -> scene.outlook().risks().crack().energyOverToughness(), Told::number),
-  CRACKS_FROM(scene -> scene.outlook().risks().crack().criticalDryThicknessM(), Told::micrometres),
-  THICK_SPOT(scene -> scene.outlook().risks().crack().dryThicknessM(), Told::micrometres),
-  MOULD_HOURS(scene -> scene.outlook().risks().mould().weightedHours(), Told::number),
+  CRACK_RATIO(scene -> scene.outlook().risks().crack().energyOverToughness(), Figures::brief),
+  CRACKS_FROM(scene -> scene.outlook().risks().crack().criticalDryThicknessM(), MICROMETRE::brief),
+  THICK_SPOT(scene -> scene.outlook().risks().crack().dryThicknessM(), MICROMETRE::brief),
+  MOULD_HOURS(scene -> scene.outlook().risks().mould().weightedHours(), Figures::brief),
   MOULD_SHOWS(
       scene -> scene.outlook().risks().mould().growthFromS(),
-      from -> Double.isInfinite(from) ? "" : "; growth may show from " + Told.span(from) + " on"),
+      from -> Double.isInfinite(from) ? "" : "; growth may show from " + Spans.of(from) + " on"),
   STRETCH(
       scene ->
           scene.outlook().stretchAtRest(scene.driestHumidity(), scene.setup().use().temperatureK()),
-      Told::percent),
+      PERCENT::brief),
   /** A stretch at break of 10 %, where film snaps (judged), over the film's own. */
-  TO_SNAPPING(scene -> 0.10 / STRETCH.of(scene), Told::number),
+  TO_SNAPPING(scene -> 0.10 / STRETCH.of(scene), Figures::brief),
   /** What a strip 1 cm wide from the thin edge bears (N). */
   STRIP_LOAD(
       scene -> film(scene).tensileStrengthPa().middle() * THIN_EDGE.of(scene) * 0.01,
-      load -> Told.number(load) + " N"),
+      NEWTON::brief),
   /** A load of 1 N over what that strip bears. */
-  TO_TEARING(scene -> 1 / STRIP_LOAD.of(scene), Told::number);
+  TO_TEARING(scene -> 1 / STRIP_LOAD.of(scene), Figures::brief);
 
   private static final Set<StarchKind> CLEAR =
       EnumSet.of(StarchKind.POTATO, StarchKind.TAPIOCA, StarchKind.WAXY_CORN);
@@ -209,6 +219,16 @@ enum Figure {
   /** The figure that the table calls by a name, such as "wet thickness". */
   static Figure called(String name) {
     return valueOf(name.toUpperCase(Locale.ROOT).replace(' ', '_'));
+  }
+
+  /** A plasticiser level in grams to a hundred grams of dry starch, without the rest. */
+  static String level(double glycerolPerStarch) {
+    return Figures.brief(PERCENT.of(glycerolPerStarch)) + " g";
+  }
+
+  /** Weighed grams are known better than to two figures. */
+  static String grams(double kg) {
+    return Figures.grams(kg) + " g";
   }
 
   private static double starchKg(FaultContext scene) {

@@ -1,5 +1,10 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.METRE_PER_SECOND;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
 import starchfilm.casting.DryingPlace;
@@ -8,6 +13,7 @@ import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.material.air.AirState;
+import starchfilm.numerics.units.Spans;
 
 /** The figures of a plate that are no numbers, as its maker would say them. */
 final class FigureWords {
@@ -21,7 +27,7 @@ final class FigureWords {
         .filter(share -> share.getValue() > TRACE)
         .map(
             share ->
-                (share.getValue() > 1 - TRACE ? "" : Told.percent(share.getValue()) + " ")
+                (share.getValue() > 1 - TRACE ? "" : PERCENT.brief(share.getValue()) + " ")
                     + share.getKey().tradeName())
         .collect(Collectors.joining(" and "));
   }
@@ -40,7 +46,7 @@ final class FigureWords {
     return plate.material().words()
         + ", "
         + size
-        + (plate.rimHeightM() > 0 ? ", rim " + Told.millimetres(plate.rimHeightM()) : "");
+        + (plate.rimHeightM() > 0 ? ", rim " + MILLIMETRE.brief(plate.rimHeightM()) : "");
   }
 
   /** What the film lies on; of an unlisted material it is unknown how film sticks to it. */
@@ -67,31 +73,31 @@ final class FigureWords {
                       case BOTH -> "on a rack";
                     }
                     + " after "
-                    + Told.span(change.timeS()))
+                    + Spans.of(change.timeS()))
         .collect(Collectors.joining(", "));
   }
 
   static String air(AirState air) {
-    return Told.celsius(air.temperatureK())
+    return CELSIUS.brief(air.temperatureK())
         + " and "
         + Math.round(100 * air.relativeHumidity())
         + " % ("
         + (air.speedMPerS() <= DryingPlace.STILL_AIR_M_PER_S
             ? "still"
-            : "draught of " + Told.number(air.speedMPerS()) + " m/s")
+            : "draught of " + METRE_PER_SECOND.brief(air.speedMPerS()))
         + ")";
   }
 
   static String use(Casting setup) {
-    return Told.celsius(setup.use().temperatureK())
+    return CELSIUS.brief(setup.use().temperatureK())
         + " and "
-        + Told.percent(setup.use().relativeHumidity())
+        + PERCENT.brief(setup.use().relativeHumidity())
         + " after "
-        + Told.span(setup.use().ageS());
+        + Spans.of(setup.use().ageS());
   }
 
   static String firmBy(FaultContext scene, double timeS) {
-    return Told.chance(
+    return Chance.words(
         Chance.by(scene.forecast().at(Spot.THICK_SPOT).at(Milestone.PEELABLE), timeS));
   }
 
@@ -101,8 +107,8 @@ final class FigureWords {
         .formatted(
             scene.spot() == Spot.THIN_EDGE ? "thin edge" : "thick spot",
             what,
-            Told.chance(Chance.by(scene.forecast().at(scene.spot()).at(milestone), seen)),
+            Chance.words(Chance.by(scene.forecast().at(scene.spot()).at(milestone), seen)),
             scene.fault().seenAtS().isPresent() ? "at that time" : "when last weighed",
-            Told.span(seen));
+            Spans.of(seen));
   }
 }

@@ -1,5 +1,8 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -13,6 +16,8 @@ import starchfilm.drying.CurvePoint;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 
 /**
  * What was measured on two trials, held against what the model says of both: how fast half of the
@@ -33,7 +38,7 @@ final class MeasuredOutcomes {
     add(
         outcomes,
         "Half of the water was gone after %s → %s.",
-        Told::span,
+        Spans::of,
         halfDryS(before),
         halfDryS(after),
         forecastHalfDryS(before),
@@ -41,7 +46,7 @@ final class MeasuredOutcomes {
     add(
         outcomes,
         "Strips bore %s → %s MPa.",
-        pa -> Told.number(pa / 1e6),
+        pa -> Figures.brief(MEGAPASCAL.of(pa)),
         mean(before, pull -> OptionalDouble.of(pull.strengthPa())),
         mean(after, pull -> OptionalDouble.of(pull.strengthPa())),
         stated(FilmProperty.TENSILE_STRENGTH, was.film()),
@@ -49,7 +54,7 @@ final class MeasuredOutcomes {
     add(
         outcomes,
         "Strips stretched by %s → %s.",
-        Told::percent,
+        PERCENT::brief,
         mean(before, PullTest::stretchAtBreak),
         mean(after, PullTest::stretchAtBreak),
         stated(FilmProperty.ELONGATION, was.film()),
@@ -99,9 +104,9 @@ final class MeasuredOutcomes {
                 ? "About the same, as the model says"
                 : agrees ? "The model says so too" : "The model says otherwise")
             + ": seen "
-            + Told.number(seenRatio)
+            + Figures.brief(seenRatio)
             + " ×, expected "
-            + Told.number(modelRatio)
+            + Figures.brief(modelRatio)
             + " ×.");
   }
 

@@ -1,5 +1,9 @@
 package starchfilm.advice;
 
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
+
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
@@ -34,7 +38,7 @@ record PutRight(Casting setup, String words) {
     return Optional.of(
         new PutRight(
             Setting.GLYCEROL.set(scene.setup(), COMFORTABLE_GLYCEROL),
-            "with " + Told.level(COMFORTABLE_GLYCEROL) + " glycerol"));
+            "with " + Figure.level(COMFORTABLE_GLYCEROL) + " glycerol"));
   }
 
   static Optional<PutRight> thinner(FaultContext scene) {
@@ -51,7 +55,7 @@ record PutRight(Casting setup, String words) {
         ? Optional.empty()
         : Optional.of(
             new PutRight(
-                scene.setup().pouredTo(wetM), "poured " + Told.millimetres(wetM) + " wet"));
+                scene.setup().pouredTo(wetM), "poured " + MILLIMETRE.brief(wetM) + " wet"));
   }
 
   static Optional<PutRight> level(FaultContext scene) {
@@ -68,7 +72,7 @@ record PutRight(Casting setup, String words) {
     return inAir(
         scene,
         new AirState(air.temperatureK(), humidity, speed),
-        "in still air of " + Told.percent(humidity));
+        "in still air of " + PERCENT.brief(humidity));
   }
 
   static Optional<PutRight> ordinaryRoom(FaultContext scene) {
@@ -78,7 +82,7 @@ record PutRight(Casting setup, String words) {
     return inAir(
         scene,
         new AirState(kelvin, humidity, air.speedMPerS()),
-        "in a room of " + Told.celsius(kelvin) + " and " + Told.percent(humidity));
+        "in a room of " + CELSIUS.brief(kelvin) + " and " + PERCENT.brief(humidity));
   }
 
   /** The same film in air of 50 %, on the plate and in use. */

@@ -26,7 +26,7 @@ final class Sentence {
             switch (side) {
               case "old" -> figure.words(before);
               case "new" -> figure.words(after);
-              case "more" -> Told.grams(Math.abs(figure.of(after) - figure.of(before)));
+              case "more" -> Figure.grams(Math.abs(figure.of(after) - figure.of(before)));
               default -> way(figure.words(before), figure.words(after));
             });
   }

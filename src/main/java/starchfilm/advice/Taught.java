@@ -13,6 +13,7 @@ import org.apache.commons.math3.util.CombinatoricsUtils;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Figures;
 
 /**
  * What the faults of a notebook teach together: below which glycerol its films broke and above
@@ -43,7 +44,7 @@ final class Taught {
       List<TrialForecast> poured, ToDoubleFunction<TrialForecast> figure, String ofWhat) {
     this.poured = poured;
     // As it is written, or a trial just past the limit would stand at it in the reader's table.
-    this.figure = each -> Double.parseDouble(Told.number(figure.applyAsDouble(each)));
+    this.figure = each -> Double.parseDouble(Figures.brief(figure.applyAsDouble(each)));
     this.ofWhat = ofWhat;
   }
 
@@ -87,7 +88,7 @@ final class Taught {
             "Of the "
                 + there
                 + " trials with "
-                + Told.number(worst)
+                + Figures.brief(worst)
                 + String.format(Locale.ROOT, ofWhat, beyond)
                 + ", "
                 + faulty

@@ -3,8 +3,8 @@ package starchfilm.planning;
 import java.util.List;
 import starchfilm.casting.Plate;
 import starchfilm.material.recipe.Composition;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * What the paste is cooked in, weighed on and poured on.

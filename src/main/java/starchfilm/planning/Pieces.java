@@ -1,8 +1,8 @@
 package starchfilm.planning;
 
 import starchfilm.casting.Plate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * Film wanted: pieces of one size, or an area. What lies near the edge of a plate is cut off.

@@ -16,8 +16,8 @@ import starchfilm.material.recipe.Cook;
 import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * Everything a plan needs to know.

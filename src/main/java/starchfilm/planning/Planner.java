@@ -15,8 +15,8 @@ import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.material.recipe.Composition;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 import starchfilm.planning.PlanSearch.Found;
 
 /**

@@ -2,8 +2,8 @@ package starchfilm.planning;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * A series of pours that differ in one thing.

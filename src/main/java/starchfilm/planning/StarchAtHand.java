@@ -3,8 +3,8 @@ package starchfilm.planning;
 import java.util.OptionalDouble;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * Starch in the cupboard.

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Set;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolStock;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * What is in the cupboard.

@@ -4,8 +4,8 @@ import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
 import starchfilm.casting.Use;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /** Where a film that is planned can be used at all. */
 final class UseAir {

@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,12 +15,12 @@ import java.util.stream.Stream;
 import starchfilm.drying.DryingForecast;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.SideBySide.Cell;
 import starchfilm.report.SideBySide.Row;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.Spans;
 
 /** The rows of the head table that say what is expected of the trials and what came of them. */
 record ComparedRows(List<TrialForecast> trials) {

@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,10 +10,10 @@ import starchfilm.drying.CurvePoint;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.TimeScale;
-import starchfilm.report.words.Figures;
 
 /** A drying curve drawn with characters that every terminal has. */
 final class CurvePlot {

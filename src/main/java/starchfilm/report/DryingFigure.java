@@ -1,8 +1,8 @@
 package starchfilm.report;
 
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
-import static starchfilm.report.words.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,6 +22,7 @@ import starchfilm.drying.SpotForecast;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.CurveFigure.Frame;
@@ -31,7 +32,6 @@ import starchfilm.report.chart.CurveFigure.Upright;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.TimeScale;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
 

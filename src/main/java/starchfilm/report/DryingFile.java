@@ -1,9 +1,9 @@
 package starchfilm.report;
 
+import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
 import static starchfilm.numerics.units.Units.G_PER_KG;
 import static starchfilm.numerics.units.Units.HOUR_S;
-import static starchfilm.report.words.ReaderUnit.MICROMETRE;
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;

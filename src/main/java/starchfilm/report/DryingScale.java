@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.chart.TimeScale;
-import starchfilm.report.words.Spans;
 
 /** One time axis for all trials of the page, and each trial's waiting time as a strip on it. */
 record DryingScale(TimeScale time) {

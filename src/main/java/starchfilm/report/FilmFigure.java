@@ -1,9 +1,9 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.CELSIUS;
-import static starchfilm.report.words.ReaderUnit.MEGAPASCAL;
-import static starchfilm.report.words.ReaderUnit.MICROMETRE;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,12 +12,12 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.ReaderUnit;
 
 /**
  * The figures of a dry film, in the order they are shown, each on one scale for good, so that what

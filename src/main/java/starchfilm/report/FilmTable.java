@@ -1,8 +1,8 @@
 package starchfilm.report;
 
 import static starchfilm.numerics.units.Nature.GRAVITY_M_PER_S2;
-import static starchfilm.report.words.ReaderUnit.CELSIUS;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +11,9 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.Withheld;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.report.words.Figures;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.words.PlainWords;
-import starchfilm.report.words.Spans;
 
 /** What the dry film of a trial will be like. */
 record FilmTable(TrialForecast trial) {

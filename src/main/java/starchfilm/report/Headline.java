@@ -8,11 +8,11 @@ import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.report.words.Figures;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RoomWords;
-import starchfilm.report.words.Spans;
 
 /** One trial's drying in one sentence. */
 public final class Headline {

@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,7 +13,7 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.Ingredient;
-import starchfilm.report.words.Figures;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.words.PlainWords;
 
 /**

@@ -9,9 +9,9 @@ import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.report.words.Figures;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.report.words.Plural;
-import starchfilm.report.words.ReaderUnit;
 
 /**
  * One property of the dry film as it was measured.

@@ -1,7 +1,7 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.MICROMETRE;
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,10 +11,10 @@ import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.Spans;
 
 /**
  * When each milestone of each spot comes.

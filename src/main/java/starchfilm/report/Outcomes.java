@@ -11,12 +11,12 @@ import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.NumberPlaces;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Scatter;
 import starchfilm.report.chart.TimeScale;
-import starchfilm.report.words.Figures;
 
 /** What came of trials against what was changed, as figures of points. */
 final class Outcomes {

@@ -9,14 +9,14 @@ import org.thymeleaf.context.Context;
 import org.thymeleaf.standard.StandardDialect;
 import org.thymeleaf.templatemode.TemplateMode;
 import org.thymeleaf.templateresolver.ClassLoaderTemplateResolver;
+import starchfilm.numerics.units.ReaderUnit;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.learnt.LearntBlock;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
-import starchfilm.report.words.Spans;
 
 /**
  * Fills the templates of the folder {@code templates}. Beside what it is given, a template may call

@@ -1,16 +1,16 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
-import static starchfilm.report.words.ReaderUnit.MICROMETRE;
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
 
 import java.util.List;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Scale;
-import starchfilm.report.words.Figures;
 
 /**
  * The plate seen from the side, wet and dry, upright to one scale for all trials of the page.

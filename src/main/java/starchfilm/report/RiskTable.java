@@ -1,9 +1,9 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.CELSIUS;
-import static starchfilm.report.words.ReaderUnit.METRE_PER_SECOND;
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.METRE_PER_SECOND;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.List;
 import java.util.Optional;
@@ -18,10 +18,10 @@ import starchfilm.film.risk.CurlRisk;
 import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.report.words.Figures;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.ReaderUnit;
 
 /** How a plate may fail while it dries, and the change that would help most. */
 final class RiskTable {

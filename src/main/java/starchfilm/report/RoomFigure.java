@@ -7,13 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import starchfilm.casting.Room;
 import starchfilm.material.air.AirState;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.CurveFigure.Frame;
 import starchfilm.report.chart.CurveFigure.Line;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.TimeScale;
-import starchfilm.report.words.Figures;
 
 /** What was read of a room: temperature and humidity over time. */
 public final class RoomFigure {

@@ -8,7 +8,7 @@ import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.report.words.Figures;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.words.PourCalendar;
 
 /**

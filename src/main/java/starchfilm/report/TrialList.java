@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.words.Anchor;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.Spans;
 
 /**
  * Every trial in a line, to be put in order by the reader: the page of hundreds of trials begins

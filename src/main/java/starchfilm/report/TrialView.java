@@ -1,7 +1,7 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,11 +14,11 @@ import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.advice.Advised;
 import starchfilm.report.words.Anchor;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.Spans;
 
 /**
  * One trial on the page; what it says of the forecast, the template asks of the words themselves.

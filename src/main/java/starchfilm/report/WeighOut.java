@@ -1,16 +1,16 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.CELSIUS;
-import static starchfilm.report.words.ReaderUnit.GRAM;
-import static starchfilm.report.words.ReaderUnit.MINUTE;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.MINUTE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.List;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
-import starchfilm.report.words.Figures;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.words.PotLine;
 
 /**

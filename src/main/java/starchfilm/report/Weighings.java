@@ -1,6 +1,6 @@
 package starchfilm.report;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,8 +9,8 @@ import starchfilm.casting.trial.Weighing;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.Spans;
 
 /** The weighings of a trial, each beside the forecast at the pour, which has not seen it. */
 public final class Weighings {

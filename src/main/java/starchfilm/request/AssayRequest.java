@@ -13,7 +13,7 @@ import starchfilm.jar.recovery.RecoveryLog;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.units.Figures;
 
 /**
  * What is in this jar?

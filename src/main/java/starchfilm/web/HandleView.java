@@ -6,8 +6,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import starchfilm.casting.Casting;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.Scale;
-import starchfilm.report.words.Figures;
 import starchfilm.request.Handle;
 import starchfilm.request.Sketch;
 

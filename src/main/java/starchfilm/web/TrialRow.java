@@ -3,7 +3,7 @@ package starchfilm.web;
 import java.time.LocalDateTime;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
-import starchfilm.report.words.Figures;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RecipeWords;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.numerics.evidence.Band;
@@ -11,6 +13,21 @@ import starchfilm.numerics.evidence.Band;
 /** The probability read off a band is the band's own at its three points, and never falls. */
 class ChanceTest {
   private static final double FOREVER = Double.POSITIVE_INFINITY;
+
+  /** Nobody knows that none or all of a hundred plates will. */
+  @ParameterizedTest
+  @CsvSource({
+    "0, fewer than 1 of 100",
+    "0.004, fewer than 1 of 100",
+    "0.006, 1 of 100",
+    "0.5, 50 of 100",
+    "0.994, 99 of 100",
+    "0.996, more than 99 of 100",
+    "1, more than 99 of 100",
+  })
+  void isSaidNeverToBeNoneOrAll(double probability, String words) {
+    assertThat(Chance.words(probability)).isEqualTo(words);
+  }
 
   @Test
   void isTenFiftyAndNinetyPerCentAtThePointsOfTheBand() {

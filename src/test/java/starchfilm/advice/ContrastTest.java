@@ -30,6 +30,7 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
+import starchfilm.numerics.units.Figures;
 
 /** What is told between two trials, and how long to wait. */
 class ContrastTest {
@@ -122,7 +123,7 @@ class ContrastTest {
             new Outcome(
                 "Half of the water was gone after 15 hours → 7.5 hours.",
                 Agreement.AGREES,
-                "The model says so too: seen 0.5 ×, expected " + Told.number(ratio) + " ×."));
+                "The model says so too: seen 0.5 ×, expected " + Figures.brief(ratio) + " ×."));
     assertThat(weighed(Castings.USUAL, 1.1).outcomes())
         .extracting(Outcome::model)
         .containsExactly("About the same, as the model says: seen 1.1 ×, expected 1 ×.");

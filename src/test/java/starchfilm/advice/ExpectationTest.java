@@ -2,6 +2,7 @@ package starchfilm.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -17,6 +18,7 @@ import starchfilm.film.risk.MouldRisk;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Spans;
 
 /** What a change is said to do: figures that move by more than a twentieth, before and after. */
 class ExpectationTest {
@@ -44,7 +46,7 @@ class ExpectationTest {
   }
 
   private static String dried(FaultContext scene) {
-    return Told.span(scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH));
+    return Spans.of(scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH));
   }
 
   @Test
@@ -92,16 +94,16 @@ class ExpectationTest {
     Expectation slow = drying(new Band(8 * DAY_S, 9 * DAY_S, 12 * DAY_S));
     Expectation quick = drying(new Band(4 * DAY_S, 5 * DAY_S, 8 * DAY_S));
     assertThat(slow.changesTo(quick))
-        .containsExactly(new Effect("dry through", "9 days (8–12)", "5 days (4–8)"));
+        .containsExactly(new Effect("dry through", "9.0 days (8.0–12)", "5.0 days (4.0–8.0)"));
     assertThat(slow.middlesTo(quick))
-        .containsExactly(new Effect("dry through", "9 days", "5 days"));
+        .containsExactly(new Effect("dry through", "9.0 days", "5.0 days"));
     Expectation thin = of(Castings.USUAL.pouredTo(2e-3));
     assertThat(AS_IT_IS.changesTo(thin))
         .contains(
             new Effect(
                 "dry thickness",
-                Told.band(AS_IT_IS.film().dryThicknessM(), 1e6, " µm"),
-                Told.band(thin.film().dryThicknessM(), 1e6, " µm")));
+                MICROMETRE.band(AS_IT_IS.film().dryThicknessM()),
+                MICROMETRE.band(thin.film().dryThicknessM())));
   }
 
   @Test
@@ -109,8 +111,8 @@ class ExpectationTest {
     double never = Double.POSITIVE_INFINITY;
     Expectation damp = drying(new Band(never, never, never));
     Expectation dry = drying(new Band(4 * DAY_S, 5 * DAY_S, 8 * DAY_S));
-    assertThat(damp.middlesTo(dry)).containsExactly(new Effect("dry through", "never", "5 days"));
-    assertThat(dry.middlesTo(damp)).containsExactly(new Effect("dry through", "5 days", "never"));
+    assertThat(damp.middlesTo(dry)).containsExactly(new Effect("dry through", "never", "5.0 days"));
+    assertThat(dry.middlesTo(damp)).containsExactly(new Effect("dry through", "5.0 days", "never"));
     assertThat(damp.middlesTo(damp)).isEmpty();
   }
 

@@ -25,6 +25,7 @@ import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.drying.Milestone;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.units.Spans;
 
 /** Figures of a plate as its maker would say them. */
 class FigureTest {
@@ -71,7 +72,8 @@ class FigureTest {
     assertThat(Figure.ROOM.words(Seen.on(Castings.USUAL))).endsWith("20 °C and 50 % (still)");
     assertThat(Figure.ROOM.words(Seen.on(Seen.usual(Setting.AIR_SPEED, 1.5))))
         .endsWith("20 °C and 50 % (draught of 1.5 m/s)");
-    assertThat(Figure.USE.words(Seen.on(Castings.USUAL))).isEqualTo("23 °C and 50 % after 7 days");
+    assertThat(Figure.USE.words(Seen.on(Castings.USUAL)))
+        .isEqualTo("23 °C and 50 % after 7.0 days");
   }
 
   /** Three whole days: warmth and damp swing about their means. */
@@ -139,7 +141,7 @@ class FigureTest {
                 .outlook()
                 .of(Setting.WATER.set(Castings.USUAL, 1.5 * Setting.WATER.of(Castings.USUAL))));
     assertThat(Sentence.in("{more water} more", before, wetter))
-        .isEqualTo(Told.grams(0.5 * Figure.WATER.of(before)) + " more");
+        .isEqualTo(Figure.grams(0.5 * Figure.WATER.of(before)) + " more");
   }
 
   @Test
@@ -149,7 +151,7 @@ class FigureTest {
     assertThat(Figure.DRY_BY_THEN.words(scene.lookedAtS(half)))
         .isEqualTo(
             "the thick spot was dry through in 50 of 100 likely cases when last weighed, "
-                + Told.span(half)
+                + Spans.of(half)
                 + " after the pour");
     double firm = scene.forecast().at(Spot.THICK_SPOT).at(Milestone.PEELABLE).timeS().middle();
     assertThat(Figure.PEELABLE_BY_THEN.words(scene.lookedAtS(firm)))

@@ -20,6 +20,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
+import starchfilm.numerics.units.Figures;
 
 /**
  * What faults teach together is told only where chance would seldom part the plates as clearly: the
@@ -141,7 +142,7 @@ class TaughtTest {
     int faulty = 0;
     for (TrialForecast trial : notebook) {
       double shown =
-          Double.parseDouble(Told.number(100 * trial.composition().glycerolPerDryStarch()));
+          Double.parseDouble(Figures.brief(100 * trial.composition().glycerolPerDryStarch()));
       boolean beyond = less ? shown <= limit : shown >= limit;
       boolean shows =
           trial.trial().seen().faults().stream().anyMatch(fault -> fault.kind() == kind);

@@ -22,8 +22,8 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Figures;
 import starchfilm.proof.GuidePart;
-import starchfilm.report.words.Figures;
 
 /**
  * Published castings against the forecast's 10 to 90 % range.

@@ -8,8 +8,8 @@ import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.units.Figures;
 
 /**
  * What is in a jar of glycerol, or why that is not said.

@@ -14,9 +14,9 @@ import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.units.Figures;
 
 /**
  * Says what is in a jar of glycerol by all that is known of it: its label, a reading, the record of

@@ -5,10 +5,10 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.Locale;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Propagation;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.units.Figures;
 
 /**
  * The density of a jar's content at a temperature.

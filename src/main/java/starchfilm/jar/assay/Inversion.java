@@ -5,9 +5,9 @@ import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.numerics.units.Figures;
 
 /** From a reading back to the mixture of glycerol and water, by a table of the rule. */
 final class Inversion {

@@ -6,7 +6,7 @@ import java.util.Locale;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
-import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.units.Figures;
 
 /** What the figures say of a jar whose recovery was written down. */
 final class RecoveryRemarks {

@@ -1,8 +1,8 @@
 package starchfilm.jar.recovery;
 
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * Something put into the glycerol after it was neutralised.

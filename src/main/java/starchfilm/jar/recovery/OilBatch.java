@@ -2,8 +2,8 @@ package starchfilm.jar.recovery;
 
 import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * The oil of one batch.

@@ -7,9 +7,9 @@ import starchfilm.material.ingredient.MolarMass;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.evidence.Source;
+import starchfilm.numerics.units.Figures;
 
 /**
  * What the jar must hold, going by what went into the batch.

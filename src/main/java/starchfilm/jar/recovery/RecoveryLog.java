@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.jar.reagent.Dose;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * What the maker of a jar of recovered glycerol did, in the order it was done.

@@ -1,8 +1,8 @@
 package starchfilm.material.recipe;
 
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /** The rules every amount of a recipe obeys, each refused in one sentence. */
 final class Amounts {

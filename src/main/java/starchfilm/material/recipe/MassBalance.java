@@ -4,8 +4,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
 import starchfilm.numerics.evidence.Refusal;
+import starchfilm.numerics.units.Figures;
 
 /**
  * The sums over one recipe: what went in, what stays, and how sure both are.

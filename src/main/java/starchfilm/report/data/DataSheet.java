@@ -15,9 +15,9 @@ import org.apache.commons.csv.CSVFormat;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.PackedText;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.report.JsonText;
 import starchfilm.report.caution.Caution;
-import starchfilm.report.words.ReaderUnit;
 
 /**
  * An answer in rows, from which JSON and CSV are written.

@@ -1,7 +1,7 @@
 package starchfilm.report.learnt;
 
-import static starchfilm.report.words.ReaderUnit.CELSIUS;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +13,7 @@ import starchfilm.learning.summary.Learnt;
 import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.report.words.Figures;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 

@@ -10,11 +10,11 @@ import starchfilm.learning.summary.ParameterLearnt;
 import starchfilm.learning.summary.RoomLearnt;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.Strip;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 

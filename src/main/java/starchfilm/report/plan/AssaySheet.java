@@ -1,7 +1,7 @@
 package starchfilm.report.plan;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,8 +10,8 @@ import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.JarContent;
 import starchfilm.jar.assay.SaltAdvice;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.evidence.Figures;
-import starchfilm.report.words.ReaderUnit;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.ReaderUnit;
 
 /**
  * What is in a jar, in the reader's units.

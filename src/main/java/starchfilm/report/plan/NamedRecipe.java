@@ -1,11 +1,11 @@
 package starchfilm.report.plan;
 
 import java.util.List;
+import starchfilm.numerics.units.Figures;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Series;
 import starchfilm.planning.Varied;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.RecipeWords;
 

@@ -1,7 +1,7 @@
 package starchfilm.report.plan;
 
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
 import static starchfilm.numerics.units.Units.G_PER_KG;
-import static starchfilm.report.words.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,13 +12,13 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolOrigin;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 import starchfilm.planning.Pieces;
 import starchfilm.planning.PiecesPlan;
 import starchfilm.planning.Supplies;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
-import starchfilm.report.words.Spans;
 
 /** What a number of pieces takes, in sentences. */
 public final class PiecesText {

@@ -1,11 +1,11 @@
 package starchfilm.report.plan;
 
 import static java.util.stream.Collectors.joining;
-import static starchfilm.report.words.ReaderUnit.CELSIUS;
-import static starchfilm.report.words.ReaderUnit.GRAM;
-import static starchfilm.report.words.ReaderUnit.MEGAPASCAL;
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,20 +20,20 @@ import starchfilm.film.Feel;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 import starchfilm.planning.CookSteps;
 import starchfilm.planning.Kitchen;
 import starchfilm.planning.Levelling;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.planning.Wish;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
-import starchfilm.report.words.Spans;
 
 /**
  * One recipe of a plan in the reader's units and words: what a terminal prints and what a printed

@@ -1,6 +1,6 @@
 package starchfilm.report.plan;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import starchfilm.forecast.Oddity;
+import starchfilm.numerics.units.Spans;
 import starchfilm.planning.GiveUp;
 import starchfilm.planning.Plan;
 import starchfilm.planning.PlanRequest;
@@ -19,7 +20,6 @@ import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PotLine;
 import starchfilm.report.words.RoomWords;
-import starchfilm.report.words.Spans;
 
 /** A plan for a terminal: plain lines that need no colour. */
 public final class PlanText {

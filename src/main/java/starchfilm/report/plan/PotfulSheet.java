@@ -1,6 +1,6 @@
 package starchfilm.report.plan;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
 
 import java.util.List;
 import starchfilm.planning.Potful;

@@ -1,16 +1,17 @@
 package starchfilm.report.plan;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
-import static starchfilm.report.words.ReaderUnit.MEGAPASCAL;
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.MEGAPASCAL;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
 import starchfilm.material.recipe.Recipe;
-import starchfilm.numerics.evidence.Figures;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 import starchfilm.planning.Series;
 import starchfilm.planning.TrendPower;
 import starchfilm.planning.Varied;
@@ -18,7 +19,6 @@ import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.RecipeWords;
-import starchfilm.report.words.Spans;
 
 /** A series for a terminal: plain lines that need no colour. */
 public final class SeriesText {

@@ -1,25 +1,25 @@
 package starchfilm.report.plan;
 
-import static starchfilm.report.words.ReaderUnit.GRAM;
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.Oddity;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 import starchfilm.planning.PourThickness;
 import starchfilm.planning.PourThickness.Reach;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.planning.ThicknessRequest;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.RecipeWords;
 import starchfilm.report.words.RoomWords;
-import starchfilm.report.words.Spans;
 
 /** How thick to pour, for a terminal: plain lines that need no colour. */
 public final class ThicknessText {

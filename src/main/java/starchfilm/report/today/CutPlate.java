@@ -1,6 +1,6 @@
 package starchfilm.report.today;
 
-import static starchfilm.report.words.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,9 +10,9 @@ import starchfilm.drying.PlateSimulation;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialForecast;
+import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.SectionFigure;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Standing;
 

@@ -1,9 +1,9 @@
 package starchfilm.report.today;
 
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 import static starchfilm.numerics.units.Units.DAY_S;
-import static starchfilm.report.words.ReaderUnit.CELSIUS;
-import static starchfilm.report.words.ReaderUnit.GRAM;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
 
 import java.util.List;
 import java.util.Locale;
@@ -18,15 +18,15 @@ import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.WeighingQuestion;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
 import starchfilm.report.Weighings;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.SectionFigure;
-import starchfilm.report.words.Figures;
 import starchfilm.report.words.PourCalendar;
-import starchfilm.report.words.Spans;
 import starchfilm.today.Need;
 import starchfilm.today.Standing;
 import starchfilm.today.WakingHours;

@@ -8,11 +8,11 @@ import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.summary.Learnt;
+import starchfilm.numerics.units.Spans;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.report.words.RoomWords;
-import starchfilm.report.words.Spans;
 
 /**
  * One trial as it stands now: a part for each of its plates that somebody distinguished.

@@ -16,6 +16,7 @@ import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.ValidRange;
+import starchfilm.numerics.units.Figures;
 
 /** What the rooms below find out, in plain words. */
 public final class PlainWords {

@@ -1,7 +1,7 @@
 package starchfilm.report.words;
 
-import static starchfilm.report.words.ReaderUnit.CENTIMETRE;
-import static starchfilm.report.words.ReaderUnit.PERCENT;
+import static starchfilm.numerics.units.ReaderUnit.CENTIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.List;
 import java.util.stream.Collectors;
@@ -11,6 +11,8 @@ import starchfilm.material.recipe.GlycerolPortion;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.Spans;
 
 /** Ingredients and plates in a few words. */
 public final class RecipeWords {

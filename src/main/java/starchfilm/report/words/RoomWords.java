@@ -1,11 +1,12 @@
 package starchfilm.report.words;
 
-import static starchfilm.report.words.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.casting.Room;
+import starchfilm.numerics.units.Figures;
 
 /** A room's air in a few words. */
 public final class RoomWords {

@@ -1,5 +1,6 @@
 /**
- * Figures, times and findings in the reader's units and words.
+ * Findings, moments and ingredients in the reader's words, with their figures in the reader's
+ * units.
  *
  * <p>Everything inside the program is SI; here it becomes grams, millimetres, degrees Celsius, days
  * and per cent. A forecast figure has two significant figures and never comes without its range, of

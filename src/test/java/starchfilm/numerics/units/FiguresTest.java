@@ -1,4 +1,4 @@
-package starchfilm.report.words;
+package starchfilm.numerics.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -32,6 +32,31 @@ class FiguresTest {
     assertThat(Figures.noted(value)).isEqualTo(text);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "0.034449, 2, 0.034",
+    "12.04, 3, 12",
+    "1237, 3, 1240",
+    "123456, 2, 120000",
+    "0, 3, 0",
+    "-0.0, 3, 0",
+    "-0.5, 2, -0.5",
+    "0.99996, 3, 1",
+    "Infinity, 2, endless",
+    "-Infinity, 2, -endless",
+    "NaN, 2, unknown"
+  })
+  void countsFiguresWithoutExponent(double value, int figures, String written) {
+    assertThat(Figures.of(value, figures)).isEqualTo(written);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.0843, 84.3, 8.43", "0.012345, 12.3, 1.23", "1.5, 1500, 150"})
+  void writesGramsAndPerCent(double value, String grams, String percent) {
+    assertThat(Figures.grams(value)).isEqualTo(grams);
+    assertThat(Figures.percent(value)).isEqualTo(percent);
+  }
+
   @Test
   void rangesUseADashOnlyWhereItCannotBeMisread() {
     assertThat(Figures.range("2.6", "14")).isEqualTo("2.6–14");
@@ -47,6 +72,9 @@ class FiguresTest {
         .isEqualTo("12 °C (−7 to 31)");
     assertThat(ReaderUnit.GRAM.noted(new Estimate(0.046, 0.003))).isEqualTo("46 ± 3 g");
     assertThat(ReaderUnit.GRAM.noted(new Estimate(0.046, 0.0002))).isEqualTo("46 g");
+    assertThat(ReaderUnit.PERCENT.brief(0.0234)).isEqualTo("2.3 %");
+    assertThat(ReaderUnit.MILLIMETRE.brief(0.003)).isEqualTo("3 mm");
+    assertThat(ReaderUnit.CELSIUS.brief(293.6)).isEqualTo("20 °C");
     assertThat(ReaderUnit.MINUTE.noted(900)).isEqualTo("15 min");
     // 1 g mm/(m2 day kPa) is 1.1574e-11 g/(m s Pa), that is 1.1574e-14 kg/(m s Pa).
     assertThat(ReaderUnit.PERMEABILITY.of(1.1574074e-14))

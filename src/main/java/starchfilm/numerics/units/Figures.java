@@ -1,4 +1,4 @@
-package starchfilm.report.words;
+package starchfilm.numerics.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -6,9 +6,9 @@ import java.math.RoundingMode;
 
 /** Numbers as text, the same on every machine. */
 public final class Figures {
-  private static final MathContext TWO = new MathContext(2, RoundingMode.HALF_UP);
-  private static final MathContext THREE = new MathContext(3, RoundingMode.HALF_UP);
-  private static final MathContext FOUR = new MathContext(4, RoundingMode.HALF_UP);
+  private static final int TWO = 2;
+  private static final int THREE = 3;
+  private static final int FOUR = 4;
 
   /** The sign of negative numbers; a hyphen would be read as a range. */
   private static final String MINUS = "−";
@@ -22,7 +22,12 @@ public final class Figures {
    * @return such as {@code 0.012}, {@code 6.0}, {@code 120}; {@code never} for infinity
    */
   public static String two(double value) {
-    return text(value, TWO, false);
+    if (Double.isInfinite(value)) {
+      return "never";
+    }
+    BigDecimal rounded = rounded(value, TWO);
+    int missingZeros = rounded.signum() == 0 ? 0 : TWO - rounded.precision();
+    return signed(rounded.setScale(rounded.scale() + missingZeros));
   }
 
   /**
@@ -32,7 +37,7 @@ public final class Figures {
    * @return such as {@code 7.42} or {@code 112}
    */
   public static String three(double value) {
-    return text(value, THREE, true);
+    return stripped(value, THREE);
   }
 
   /**
@@ -42,7 +47,52 @@ public final class Figures {
    * @return such as {@code 46.25} or {@code 900}
    */
   public static String noted(double value) {
-    return text(value, FOUR, true);
+    return stripped(value, FOUR);
+  }
+
+  /**
+   * A number rounded to significant figures, with a hyphen below zero, as it is typed.
+   *
+   * @param value the number
+   * @param figures how many figures count, 1 or more; zeros at the end of the decimals are dropped
+   * @return such as {@code 0.034}, {@code 12}, {@code 1240}; {@code endless} for infinity, {@code
+   *     unknown} for NaN
+   */
+  public static String of(double value, int figures) {
+    if (Double.isInfinite(value)) {
+      return value > 0 ? "endless" : "-endless";
+    }
+    return Double.isNaN(value) ? "unknown" : rounded(value, figures).toPlainString();
+  }
+
+  /**
+   * A figure in a clause: two significant figures, without zeros at the end.
+   *
+   * @param value a finite number
+   * @return such as {@code 6} or {@code 0.12}
+   */
+  public static String brief(double value) {
+    return stripped(value, TWO);
+  }
+
+  /**
+   * A mass in grams, to three figures.
+   *
+   * @param kg the mass (kg)
+   * @return such as {@code 84.3}
+   */
+  public static String grams(double kg) {
+    return of(kg * 1000, THREE);
+  }
+
+  /**
+   * A fraction in per cent, to three figures.
+   *
+   * @param fraction the fraction
+   * @return such as {@code 84.3}
+   */
+  public static String percent(double fraction) {
+    return of(fraction * 100, THREE);
   }
 
   /**
@@ -88,19 +138,14 @@ public final class Figures {
     return dash ? low + "–" + high : low + " to " + high;
   }
 
-  private static String text(double value, MathContext precision, boolean strip) {
-    if (Double.isInfinite(value)) {
-      return "never";
-    }
-    BigDecimal rounded = BigDecimal.valueOf(value).round(precision);
-    if (rounded.signum() == 0) {
-      return "0";
-    }
-    if (strip) {
-      return signed(rounded.stripTrailingZeros());
-    }
-    int missingZeros = precision.getPrecision() - rounded.precision();
-    return signed(missingZeros > 0 ? rounded.setScale(rounded.scale() + missingZeros) : rounded);
+  private static String stripped(double value, int figures) {
+    return Double.isInfinite(value) ? "never" : signed(rounded(value, figures));
+  }
+
+  private static BigDecimal rounded(double value, int figures) {
+    return BigDecimal.valueOf(value)
+        .round(new MathContext(figures, RoundingMode.HALF_UP))
+        .stripTrailingZeros();
   }
 
   private static String signed(BigDecimal value) {

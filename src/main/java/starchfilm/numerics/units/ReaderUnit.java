@@ -1,4 +1,4 @@
-package starchfilm.report.words;
+package starchfilm.numerics.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -21,8 +21,6 @@ public enum ReaderUnit {
   MICROMETRE("µm", 1e6, 0),
   /** Degrees Celsius, from kelvin. */
   CELSIUS("°C", 1, -273.15),
-  /** Kelvin, for differences of temperature. */
-  KELVIN("K", 1, 0),
   /** Per cent, from ratios. */
   PERCENT("%", 1e2, 0),
   /** Megapascals, from pascals. */
@@ -131,6 +129,17 @@ public enum ReaderUnit {
    */
   public String noted(double si) {
     return Figures.noted(of(si)) + " " + symbol;
+  }
+
+  /**
+   * A figure in a clause, with its unit.
+   *
+   * @param si the figure in SI
+   * @return two significant figures without zeros at the end, or whole degrees; such as {@code 3
+   *     mm}
+   */
+  public String brief(double si) {
+    return (this == CELSIUS ? whole(si) : Figures.brief(of(si))) + " " + symbol;
   }
 
   /**

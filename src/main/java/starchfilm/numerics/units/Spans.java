@@ -1,4 +1,4 @@
-package starchfilm.report.words;
+package starchfilm.numerics.units;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
