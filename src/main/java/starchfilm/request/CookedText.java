@@ -48,11 +48,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Pattern WORD_FIRST =
       Pattern.compile("([\\p{L}][\\p{L} '-]*?):?\\s+(" + AMOUNT + ")((?:\\s+[0-9.,]+ ?%)?)");
   private static final List<Form> FORMS =
-      PackedText.of(CookedText.class, "cooked-parts.patterns")
-          .lines()
-          .filter(line -> !line.startsWith("#"))
-          .map(Form::of)
-          .toList();
+      PackedText.rows(CookedText.class, "cooked-parts.patterns", 2).stream().map(Form::of).toList();
 
   private static final Form CALLED = form("new.name");
   private static final Form WHEN = form("so far.poured");
@@ -75,11 +71,10 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
 
   /** How a part is written, and which field each of its groups is. */
   private record Form(Pattern pattern, List<String> fields) {
-    static Form of(String line) {
-      String[] both = line.split(" [|] ", 2);
+    static Form of(List<String> row) {
       return new Form(
-          Pattern.compile(both[1], Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
-          List.of(both[0].split(", ", -1)));
+          Pattern.compile(row.get(1), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
+          List.of(row.get(0).split(", ", -1)));
     }
 
     boolean isOf(String part) {

@@ -1,6 +1,5 @@
 package starchfilm.request;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import starchfilm.casting.trial.ObservedFault;
@@ -17,10 +16,7 @@ import starchfilm.files.notebook.FileWord;
 public record NoteQuestion(String kind, Field field, String words) {
   /** Every question, kind by kind, in the order in which they are asked. */
   public static final List<NoteQuestion> ALL =
-      PackedText.of(NoteQuestion.class, "note-questions.txt")
-          .lines()
-          .filter(line -> !line.startsWith("#"))
-          .map(line -> Arrays.stream(line.split("\\|", 3)).map(String::strip).toList())
+      PackedText.rows(NoteQuestion.class, "note-questions.txt", 3).stream()
           .map(row -> new NoteQuestion(row.get(0), Field.of(row.get(1)), words(row.get(2))))
           .toList();
 

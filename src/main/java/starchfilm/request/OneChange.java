@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import starchfilm.casting.Setting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
@@ -12,6 +13,7 @@ import starchfilm.change.ChangeStep;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.PackedText;
 
 /**
  * One thing changed in an earlier trial, by the clear step that {@link Change} has for it.
@@ -21,22 +23,8 @@ import starchfilm.files.json.Located.ObjectValue;
 record OneChange(String word, Trial recipe, ChangeStep step) {
   /** What a maker can say, and the change it means. */
   private static final Map<String, Change> WORDS =
-      Map.ofEntries(
-          Map.entry("thinner", Change.POUR_THINNER),
-          Map.entry("thicker", Change.POUR_THICKER),
-          Map.entry("level", Change.LEVEL_THE_PLATE),
-          Map.entry("poured hotter", Change.POUR_HOTTER),
-          Map.entry("more glycerol", Change.MORE_GLYCEROL),
-          Map.entry("less glycerol", Change.LESS_GLYCEROL),
-          Map.entry("more water", Change.MORE_WATER),
-          Map.entry("less water", Change.LESS_WATER),
-          Map.entry("less vinegar", Change.LESS_VINEGAR),
-          Map.entry("fan", Change.FAN),
-          Map.entry("warmer", Change.WARMER_ROOM),
-          Map.entry("cooked longer", Change.COOK_LONGER),
-          Map.entry("cooked shorter", Change.COOK_SHORTER),
-          Map.entry("cooked hotter", Change.COOK_HOTTER),
-          Map.entry("cooked cooler", Change.COOK_COOLER));
+      PackedText.rows(OneChange.class, "changes.txt", 2).stream()
+          .collect(Collectors.toMap(row -> row.get(0), row -> Change.valueOf(row.get(1))));
 
   private static final List<Setting> AIR =
       List.of(Setting.AIR_TEMPERATURE, Setting.HUMIDITY, Setting.AIR_SPEED);

@@ -6,11 +6,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Setting;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Unit;
 import starchfilm.files.json.Located.ObjectValue;
+import starchfilm.files.json.PackedText;
 
 /**
  * Puts what a maker sets into the fields of a trial.
@@ -19,33 +21,15 @@ import starchfilm.files.json.Located.ObjectValue;
  * @param digits how finely figures are kept
  */
 record SettingFields(Trial trial, MathContext digits) {
-  private static final String PER_STARCH = "g per 100 g dry starch";
-
   private static final Map<Setting, Said> SAID =
-      Map.ofEntries(
-          said(Setting.WET_THICKNESS, "wet thickness", "mm", "pour.wet_thickness_mm"),
-          said(
-              Setting.UNEVENNESS,
-              "thin edge and thick spot from the average",
-              "%",
-              "pour.unevenness_pct"),
-          said(Setting.PASTE_TEMPERATURE, "paste when poured", "\u00B0C", "pour.paste_C"),
-          said(Setting.GLYCEROL, "glycerol", PER_STARCH, "recipe.glycerol.mass_g"),
-          said(Setting.VINEGAR, "acetic acid", PER_STARCH, "recipe.vinegar.mass_g"),
-          said(Setting.CONCENTRATION, "starch in the paste", "%", "recipe.water.mass_g"),
-          said(Setting.COOK_TEMPERATURE, "top of the cook", "\u00B0C", "cook.top_C"),
-          said(Setting.COOK_TIME, "cook", "min", "cook.minutes"),
-          said(Setting.AIR_TEMPERATURE, "air", "\u00B0C", "room.air_C"),
-          said(Setting.HUMIDITY, "relative humidity", "%", "room.rh_pct"),
-          said(Setting.AIR_SPEED, "air speed", "m/s", "room.air_speed_m_per_s"));
+      PackedText.rows(SettingFields.class, "settings.txt", 4).stream()
+          .collect(
+              Collectors.toMap(
+                  row -> Setting.valueOf(row.get(0)),
+                  row -> new Said(row.get(1), row.get(2), row.get(3))));
 
   /** A setting in words, its unit for a reader, and the field that it is set by. */
   private record Said(String words, String unit, String path) {}
-
-  private static Map.Entry<Setting, Said> said(
-      Setting setting, String words, String unit, String path) {
-    return Map.entry(setting, new Said(words, unit, path));
-  }
 
   private static Said said(Setting setting) {
     return Objects.requireNonNull(SAID.get(setting), () -> setting + " has no field");

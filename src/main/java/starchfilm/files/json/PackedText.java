@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
 
 /** The text of a file that is packed with the program. */
 public final class PackedText {
@@ -25,5 +27,22 @@ public final class PackedText {
     } catch (IOException e) {
       throw new UncheckedIOException("the packed file " + name + " cannot be read", e);
     }
+  }
+
+  /**
+   * Reads a packed table: a row per line, its columns apart by a bar; a line that begins with # is
+   * no row.
+   *
+   * @param beside a class of the package the table belongs to
+   * @param name the file's name
+   * @param columns how many columns it has; the last may hold bars
+   * @return its rows, without the blanks around a column
+   */
+  public static List<List<String>> rows(Class<?> beside, String name, int columns) {
+    return of(beside, name)
+        .lines()
+        .filter(line -> !line.startsWith("#"))
+        .map(line -> Arrays.stream(line.split("\\|", columns)).map(String::strip).toList())
+        .toList();
   }
 }

@@ -36,12 +36,7 @@ final class TrialFieldTable {
 
   /** The table of a kind of file. */
   static TrialField read(String table) {
-    List<List<String>> rows =
-        PackedText.of(TrialFieldTable.class, table)
-            .lines()
-            .filter(line -> !line.startsWith("#"))
-            .map(line -> Arrays.stream(line.split("\\|", COLUMNS)).map(String::strip).toList())
-            .toList();
+    List<List<String>> rows = PackedText.rows(TrialFieldTable.class, table, COLUMNS);
     return new TrialFieldTable(rows).field(rows.get(0));
   }
 

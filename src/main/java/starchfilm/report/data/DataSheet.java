@@ -6,11 +6,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.PackedText;
@@ -198,25 +197,20 @@ public final class DataSheet {
 
   private static Map<String, String> keys() {
     Map<String, String> keys = new LinkedHashMap<>();
-    lines()
-        .forEach(
-            parts -> keys.put(parts[0], (parts[1].isEmpty() ? "" : parts[1] + ": ") + parts[2]));
+    for (List<String> row : rows()) {
+      keys.put(row.get(0), (row.get(1).isEmpty() ? "" : row.get(1) + ": ") + row.get(2));
+    }
     return keys;
   }
 
   private static Map<String, ReaderUnit> units() {
-    Map<String, ReaderUnit> units = new HashMap<>();
-    lines()
-        .filter(parts -> !parts[1].isEmpty())
-        .forEach(parts -> units.put(parts[0], ReaderUnit.called(parts[1])));
-    return units;
+    return rows().stream()
+        .filter(row -> !row.get(1).isEmpty())
+        .collect(Collectors.toMap(row -> row.get(0), row -> ReaderUnit.called(row.get(1))));
   }
 
   /** Key, unit and meaning of every line of the table. */
-  private static Stream<String[]> lines() {
-    return PackedText.of(DataSheet.class, "data-keys.txt")
-        .lines()
-        .filter(line -> !line.startsWith("#"))
-        .map(line -> line.split("\\s*\\|\\s*", 3));
+  private static List<List<String>> rows() {
+    return PackedText.rows(DataSheet.class, "data-keys.txt", 3);
   }
 }
