@@ -1,5 +1,7 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.SHARE;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -61,8 +63,7 @@ public record AssayRequest(
         in.refuse(told, "given beside a record of recovery, which shows it; leave it out");
       }
     }
-    OptionalDouble label =
-        recorded ? OptionalDouble.empty() : in.number("assay.label", Quantities::share);
+    OptionalDouble label = recorded ? OptionalDouble.empty() : in.number("assay.label", SHARE::si);
     if (!recorded && label.isEmpty() && reading.isEmpty() && !JarReadings.isWritten(in)) {
       in.refuse(
           """
@@ -74,7 +75,7 @@ public record AssayRequest(
     Optional<Estimate> salt =
         recorded
             ? Optional.empty()
-            : in.one("assay.salt", typed -> Estimate.exact(Quantities.share(typed)));
+            : in.one("assay.salt", typed -> Estimate.exact(SHARE.si(typed)));
     if (label.isPresent() && salt.isPresent()) {
       in.refuseBeside("assay.label", "assay.salt", "; a bought jar holds none, leave one out");
     }
@@ -104,7 +105,7 @@ public record AssayRequest(
 
   /** Of glycerol that may hold methanol nothing is said that could be read as driving water off. */
   private static OptionalDouble strength(EntryReader in, GlycerolOrigin origin) {
-    OptionalDouble strength = in.number("assay.strength", Quantities::share);
+    OptionalDouble strength = in.number("assay.strength", SHARE::si);
     if (strength.isPresent() && origin != GlycerolOrigin.BOUGHT) {
       in.refuse(
           "assay.strength",

@@ -1,5 +1,8 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.TEMPERATURE;
+import static starchfilm.files.amount.Dimension.VOLUME;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -59,7 +62,7 @@ final class JarReadings {
               .formatted(in.quoted(KINDS)));
     }
     in.require("reading.at", "the temperature of the jar when it was read, such as 20C");
-    double kelvin = in.one("reading.at", Quantities::temperatureK, ROOM_K);
+    double kelvin = in.one("reading.at", TEMPERATURE::si, ROOM_K);
     String kind = given.get(0);
     return in.all(kind, words -> reading(kind, words, new Estimate(kelvin, TEMPERATURE_SD)));
   }
@@ -77,7 +80,7 @@ final class JarReadings {
               temperatureK);
       case "reading.sample" -> {
         int volume = Quantities.isVolume(words.get(0)) ? 0 : 1;
-        double m3 = Quantities.volumeM3(words.get(volume));
+        double m3 = VOLUME.si(words.get(volume));
         yield DensityReading.weighedVolume(
             Quantities.massKg(words.get(1 - volume)),
             new Estimate(m3, CYLINDER_RELATIVE_SD * m3),

@@ -1,5 +1,9 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.CONCENTRATION;
+import static starchfilm.files.amount.Dimension.SHARE;
+import static starchfilm.files.amount.Dimension.VOLUME;
+
 import java.util.List;
 import java.util.Optional;
 import starchfilm.files.amount.KnownName;
@@ -44,7 +48,7 @@ public record PhRequest(
     in.require("ph.to", "the pH wanted, such as 6.5");
     in.require("ph.with", "what is added, such as vinegar");
     in.require("ph.strength", "its strength, such as 5%");
-    double m3 = in.one("ph.volume", Quantities::volumeM3, Double.NaN);
+    double m3 = in.one("ph.volume", VOLUME::si, Double.NaN);
     double from = in.one("ph.from", typed -> Quantities.number(typed, PH), Double.NaN);
     double to = in.one("ph.to", typed -> Quantities.number(typed, PH), Double.NaN);
     double soapKg = in.one("ph.soap", typed -> Quantities.massKg(typed).value(), 0.0);
@@ -70,8 +74,7 @@ public record PhRequest(
 
   private static double molPerM3(Reagent reagent, String strength) {
     boolean molar = Quantities.isConcentration(strength);
-    double share =
-        molar ? reagent.massShare(Quantities.molPerM3(strength)) : Quantities.share(strength);
+    double share = molar ? reagent.massShare(CONCENTRATION.si(strength)) : SHARE.si(strength);
     if (share > STRONGEST) {
       throw new MistypedException(
           "%s of %s%s"
@@ -81,7 +84,7 @@ public record PhRequest(
           "dilute it first, acid or lye into water and never water into it, and ask again");
     }
     return molar
-        ? Quantities.molPerM3(strength)
+        ? CONCENTRATION.si(strength)
         : share * reagent.solutionKgPerM3(share) / reagent.kgPerMol();
   }
 

@@ -1,5 +1,7 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.SHARE;
+
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -70,7 +72,7 @@ public record PlanQuestion(
     Optional<WrittenPlace> place = WrittenPlace.read(in, folder, clock);
     OptionalDouble byS =
         in.number("when.by", typed -> WrittenDate.secondsFromNow(in, typed, clock));
-    double sure = in.one("when.sure", Quantities::share, PlanRequest.USUALLY_SURE);
+    double sure = in.one("when.sure", SHARE::si, PlanRequest.USUALLY_SURE);
     if (byS.isPresent() && !in.has("when.sure")) {
       in.assume("ready in 8 of 10 likely cases");
     }

@@ -29,11 +29,6 @@ final class Quantities {
     return TypedAmount.of(Dimension.MASS, typed).estimate();
   }
 
-  /** A mass of which no range makes sense (kg). */
-  static double exactMassKg(String typed) {
-    return TypedAmount.of(Dimension.MASS, typed).one();
-  }
-
   /** A mass (kg), or a volume of something of this density (kg/m3). */
   static Estimate massKg(String typed, double kgPerM3) {
     return massKg(typed, Estimate.exact(kgPerM3));
@@ -53,10 +48,6 @@ final class Quantities {
     return TypedAmount.read(typed, MASS_OR_VOLUME, List.of(Dimension.MASS, Dimension.VOLUME));
   }
 
-  static double volumeM3(String typed) {
-    return TypedAmount.of(Dimension.VOLUME, typed).one();
-  }
-
   /** A volume as a kitchen jug measures it (m3). */
   static Estimate jugM3(String typed) {
     return jugM3(TypedAmount.of(Dimension.VOLUME, typed));
@@ -66,18 +57,6 @@ final class Quantities {
     double m3 = amount.si();
     double sd = amount.isRange() ? amount.estimate().sd() : 0;
     return new Estimate(m3, Math.hypot(sd, JUG_RELATIVE_SD * m3));
-  }
-
-  static double lengthM(String typed) {
-    return TypedAmount.of(Dimension.LENGTH, typed).one();
-  }
-
-  static double areaM2(String typed) {
-    return TypedAmount.of(Dimension.AREA, typed).one();
-  }
-
-  static double share(String typed) {
-    return TypedAmount.of(Dimension.SHARE, typed).one();
   }
 
   /** A share, or a range in which 8 cases of 10 lie. */
@@ -93,29 +72,12 @@ final class Quantities {
     return new Estimate(share.si(), (share.mostSi() - share.leastSi()) / (2 * Band.Z90));
   }
 
-  static double temperatureK(String typed) {
-    return TypedAmount.of(Dimension.TEMPERATURE, typed).one();
-  }
-
-  static double spanS(String typed) {
-    return TypedAmount.of(Dimension.TIME, typed).one();
-  }
-
-  static double strengthPa(String typed) {
-    return TypedAmount.of(Dimension.STRESS, typed).one();
-  }
-
   static double number(String typed, String allowed) {
     Matcher matcher = BARE.matcher(typed.strip());
     if (!matcher.matches()) {
       throw new MistypedException(typed, allowed, "write one number without a unit");
     }
     return Double.parseDouble(matcher.group(1).replace(',', '.'));
-  }
-
-  /** A concentration in mol/l (mol/m3). */
-  static double molPerM3(String typed) {
-    return TypedAmount.of(Dimension.CONCENTRATION, typed).one();
   }
 
   static boolean isConcentration(String typed) {

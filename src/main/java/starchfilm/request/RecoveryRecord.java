@@ -1,5 +1,8 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.CONCENTRATION;
+import static starchfilm.files.amount.Dimension.SHARE;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +53,7 @@ final class RecoveryRecord {
         in.all("record.alcohol", words -> Quantities.massKg(words.get(1), alcoholKgPerM3));
     Optional<Dose> catalyst = catalyst(in);
     Optional<Estimate> crude = in.one("record.crude", Quantities::massKg);
-    double share = in.one("record.share", Quantities::share, 1.0);
+    double share = in.one("record.share", SHARE::si, 1.0);
     Optional<Dose> acid = in.all("record.acid", words -> dose(words, Reagent.acids()));
     Optional<Dose> lye = in.all("record.lye", words -> dose(words, Reagent.lyes()));
     Estimate saltOut = in.one("record.salt-out", Quantities::massKg, NONE);
@@ -102,7 +105,7 @@ final class RecoveryRecord {
   }
 
   private static Optional<Dose> catalyst(EntryReader in) {
-    Optional<Double> purity = in.one("record.catalyst-purity", Quantities::share);
+    Optional<Double> purity = in.one("record.catalyst-purity", SHARE::si);
     return in.all(
         "record.catalyst",
         words -> {
@@ -129,9 +132,9 @@ final class RecoveryRecord {
     }
     if (Quantities.isConcentration(strength)) {
       return Dose.measured(
-          kind, Quantities.jugM3(amount), Estimate.exact(Quantities.molPerM3(strength)));
+          kind, Quantities.jugM3(amount), Estimate.exact(CONCENTRATION.si(strength)));
     }
-    double share = Quantities.share(strength);
+    double share = SHARE.si(strength);
     return Dose.weighed(
         kind, Quantities.massKg(amount, kind.solutionKgPerM3(share)), Estimate.exact(share));
   }

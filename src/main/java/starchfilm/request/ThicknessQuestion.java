@@ -1,5 +1,7 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.LENGTH;
+
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -56,7 +58,7 @@ public record ThicknessQuestion(
           Casting casting = trial.orElseThrow().casting();
           return new ThicknessQuestion(
               trial.get(),
-              of(casting, byS, in.one("trial.rim", Quantities::lengthM)),
+              of(casting, byS, in.one("trial.rim", LENGTH::si)),
               casting.place().name().equals(DryingPlace.UNNAMED) ? "" : casting.place().name(),
               in.assumptions());
         });

@@ -1,5 +1,10 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.LENGTH;
+import static starchfilm.files.amount.Dimension.MASS;
+import static starchfilm.files.amount.Dimension.SHARE;
+import static starchfilm.files.amount.Dimension.VOLUME;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -18,21 +23,17 @@ final class WrittenKitchen {
     return in.made(
         () -> {
           List<WrittenPlates> sizes = plates(in);
-          double rimM = in.usually("kitchen.rim", Quantities::lengthM, 0, "plates without a rim");
+          double rimM = in.usually("kitchen.rim", LENGTH::si, 0, "plates without a rim");
           double uneven =
               in.usually(
                   "kitchen.uneven",
-                  Quantities::share,
+                  SHARE::si,
                   Pour.DEFAULT_UNEVENNESS,
                   "thin edge and thick spot 25 % from the average");
           double potM3 =
-              in.usually("kitchen.pot", Quantities::volumeM3, USUAL_POT_M3, "a pot that holds 2 l");
+              in.usually("kitchen.pot", VOLUME::si, USUAL_POT_M3, "a pot that holds 2 l");
           double stepKg =
-              in.usually(
-                  "kitchen.scale",
-                  Quantities::exactMassKg,
-                  USUAL_STEP_KG,
-                  "a balance that shows 1 g");
+              in.usually("kitchen.scale", MASS::si, USUAL_STEP_KG, "a balance that shows 1 g");
           WrittenPlates poured = WrittenPlates.mean(sizes);
           return new Kitchen(
               potM3,
@@ -67,8 +68,8 @@ final class WrittenKitchen {
             "plates.count",
             typed -> (int) Quantities.number(typed, "a whole number, such as 2"),
             1);
-    double lengthM = in.one("plates.length", Quantities::lengthM, Double.NaN);
-    double widthM = in.one("plates.width", Quantities::lengthM, Double.NaN);
+    double lengthM = in.one("plates.length", LENGTH::si, Double.NaN);
+    double widthM = in.one("plates.width", LENGTH::si, Double.NaN);
     return List.of(
         in.one("plates.material", typed -> WrittenPlates.of(count, lengthM, widthM, typed))
             .orElseThrow());

@@ -1,5 +1,7 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.LENGTH;
+
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,7 +30,7 @@ final class WrittenPieces {
   private static Pieces pieces(String typed) {
     Matcher area = AREA.matcher(typed.strip());
     if (area.matches()) {
-      double side = Quantities.lengthM("1 " + area.group(2).replace("dm", "cm"));
+      double side = LENGTH.si("1 " + area.group(2).replace("dm", "cm"));
       double unit = area.group(2).equalsIgnoreCase("dm") ? 10 * side : side;
       return Pieces.area(number(area.group(1)) * unit * unit);
     }
@@ -39,8 +41,8 @@ final class WrittenPieces {
     String unit = sides.group(5);
     return new Pieces(
         Integer.parseInt(sides.group(1)),
-        Quantities.lengthM(sides.group(2) + " " + (sides.group(3) == null ? unit : sides.group(3))),
-        Quantities.lengthM(sides.group(4) + " " + unit),
+        LENGTH.si(sides.group(2) + " " + (sides.group(3) == null ? unit : sides.group(3))),
+        LENGTH.si(sides.group(4) + " " + unit),
         false);
   }
 

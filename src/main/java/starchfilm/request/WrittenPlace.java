@@ -137,7 +137,7 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
                   .or(() -> named(in, folder, clock))
                   .or(() -> in.has(ROOM) ? Optional.empty() : base.map(same -> changed(in, same)))
                   .orElseGet(() -> aired(in, clock));
-          OptionalDouble typedK = in.number("place.bench", Quantities::temperatureK);
+          OptionalDouble typedK = in.number("place.bench", TEMPERATURE::si);
           OptionalDouble benchK =
               Stream.of(Optional.of(typedK), base.map(DryingPlace::benchTemperatureK))
                   .flatMap(Optional::stream)

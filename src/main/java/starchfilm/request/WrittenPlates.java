@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Plate.Outline;
 import starchfilm.casting.PlateMaterial;
+import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 
@@ -189,7 +190,7 @@ record WrittenPlates(Plate plate, int count) {
     }
     Matcher area = rest.first(AREA);
     if (area.matches()) {
-      return new double[] {Quantities.areaM2(area.group()), 0};
+      return new double[] {Dimension.AREA.si(area.group()), 0};
     }
     Matcher both = rest.first(SIDES);
     if (both.matches()) {
@@ -290,6 +291,6 @@ record WrittenPlates(Plate plate, int count) {
   }
 
   private static double metres(String number, String unit) {
-    return Quantities.lengthM(number + " " + unit);
+    return Dimension.LENGTH.si(number + " " + unit);
   }
 }

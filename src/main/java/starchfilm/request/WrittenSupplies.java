@@ -1,5 +1,7 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.SHARE;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -96,7 +98,7 @@ final class WrittenSupplies {
   }
 
   private static double shareOrNone(String typed) {
-    return isNone(typed) ? 0 : Quantities.share(typed);
+    return isNone(typed) ? 0 : SHARE.si(typed);
   }
 
   private static boolean isNone(String typed) {
@@ -109,7 +111,7 @@ final class WrittenSupplies {
           "%s and %s say the same; leave one out"
               .formatted(in.quoted("supplies.purity"), in.quoted("supplies.pure")));
     }
-    double salt = in.one("supplies.salt", Quantities::share, 0.0);
+    double salt = in.one("supplies.salt", SHARE::si, 0.0);
     GlycerolOrigin origin = JarOrigin.of(in, "supplies.salt", salt);
     Estimate glycerol = purity(in, jarKg, salt);
     if (glycerol.value() <= 1 && glycerol.value() + salt > 1 + 1e-9) {
@@ -214,7 +216,7 @@ final class WrittenSupplies {
         massKg.map(kg -> OptionalDouble.of(kg.value())).orElse(OptionalDouble.empty()),
         starch
             .moisture()
-            .map(share -> Estimate.exact(Quantities.share(share)))
+            .map(share -> Estimate.exact(SHARE.si(share)))
             .orElse(kind.powderMoisture()));
   }
 

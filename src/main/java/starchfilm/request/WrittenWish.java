@@ -1,5 +1,9 @@
 package starchfilm.request;
 
+import static starchfilm.files.amount.Dimension.LENGTH;
+import static starchfilm.files.amount.Dimension.SHARE;
+import static starchfilm.files.amount.Dimension.STRESS;
+import static starchfilm.files.amount.Dimension.TIME;
 import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.PERCENT;
 import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
@@ -28,9 +32,9 @@ final class WrittenWish {
         () ->
             new Wish(
                 in.choice("wish.feel", List.of(Feel.STIFF, Feel.FLEXIBLE, Feel.STRETCHY)),
-                in.number("wish.strength", Quantities::strengthPa),
-                in.number("wish.stretch", Quantities::share),
-                in.number("wish.thickness", Quantities::lengthM)));
+                in.number("wish.strength", STRESS::si),
+                in.number("wish.stretch", SHARE::si),
+                in.number("wish.thickness", LENGTH::si)));
   }
 
   static Optional<Use> use(EntryReader in) {
@@ -40,8 +44,7 @@ final class WrittenWish {
           if (!in.has("wish.use")) {
             in.assume("a film used in air of 50 % RH and 23 \u00B0C");
           }
-          double ageS =
-              in.usually("wish.after", Quantities::spanS, 7 * DAY_S, "7 days after it dried");
+          double ageS = in.usually("wish.after", TIME::si, 7 * DAY_S, "7 days after it dried");
           Air used = air.orElse(USUAL_AIR);
           return new Use(used.humidity(), used.kelvin(), ageS);
         });

@@ -45,6 +45,17 @@ public enum Dimension {
   }
 
   /**
+   * Reads an amount of it, one number and no range.
+   *
+   * @param typed what was typed, with its unit
+   * @return in the SI unit above
+   * @throws MistypedException where it is no such amount
+   */
+  public double si(String typed) {
+    return TypedAmount.of(this, typed).one();
+  }
+
+  /**
    * What a unit measures.
    *
    * @param unit a unit of a table or a file, such as {@code g}

@@ -61,8 +61,7 @@ public final class MomentParser {
 
   private static Optional<Moment> lasting(String typed, String text) {
     if (typed.startsWith("+")) {
-      return Optional.of(
-          new Moment.SincePour(TypedAmount.of(Dimension.TIME, typed.substring(1)).one()));
+      return Optional.of(new Moment.SincePour(Dimension.TIME.si(typed.substring(1))));
     }
     Matcher iso = ISO.matcher(typed);
     if (iso.matches()) {
@@ -92,7 +91,7 @@ public final class MomentParser {
     }
     Matcher ago = AGO.matcher(typed);
     if (ago.matches()) {
-      double seconds = TypedAmount.of(Dimension.TIME, ago.group(1)).one();
+      double seconds = Dimension.TIME.si(ago.group(1));
       return new Moment.ByTheClock(
           LocalDateTime.ofInstant(
               clock.instant().minus(Duration.ofMillis(Math.round(seconds * 1000))),
@@ -122,7 +121,7 @@ public final class MomentParser {
   public Optional<LocalDateTime> coming(String text) {
     String span = span(text);
     if (IS_SPAN.matcher(span).matches()) {
-      double seconds = TypedAmount.of(Dimension.TIME, span).one();
+      double seconds = Dimension.TIME.si(span);
       return Optional.of(now().plus(Duration.ofMillis(Math.round(seconds * 1000))));
     }
     Optional<LocalDateTime> time = spoken(text, true).map(SpokenTime::time);

@@ -22,9 +22,8 @@ public record WeighedSoFar(double timeS, double massKg) {
       throw new MistypedException(text, ALLOWED, "join time and mass with one =");
     }
     String time = text.substring(0, equals).strip();
-    double timeS =
-        TypedAmount.of(Dimension.TIME, time.startsWith("+") ? time.substring(1) : time).one();
-    double massKg = TypedAmount.of(Dimension.MASS, text.substring(equals + 1)).one();
+    double timeS = Dimension.TIME.si(time.startsWith("+") ? time.substring(1) : time);
+    double massKg = Dimension.MASS.si(text.substring(equals + 1));
     if (timeS < 0) {
       throw new MistypedException(text, ALLOWED, "a plate cannot be weighed before the pour");
     }
