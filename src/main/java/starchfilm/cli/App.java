@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -95,20 +96,15 @@ final class App implements Runnable {
     if (args.length > 0 && args[0].equals("serve")) {
       // What it was called in version 0.1.0; goes with the version after this one.
       args[0] = "open";
-      surroundings
-          .err()
-          .println(
-              "starchfilm: this command is called open now; the next version will not know serve.");
+      say("this command is called open now; the next version will not know serve.");
       surroundings.err().flush();
     }
     int exitCode = commandLine(args).execute(args);
     surroundings.out().flush();
     if (!surroundings.out().arrived()) {
-      surroundings
-          .err()
-          .println(
-              "starchfilm: the output could not be written: the disk is full, or the program that"
-                  + " reads it has ended.");
+      say(
+          "the output could not be written: the disk is full, or the program that"
+              + " reads it has ended.");
       exitCode = exitCode == ExitCodes.DONE ? ExitCodes.NOT_COMPUTED : exitCode;
     }
     surroundings.err().flush();
@@ -274,28 +270,31 @@ final class App implements Runnable {
     return line.length() > LONGEST_SENTENCE ? line.substring(0, LONGEST_SENTENCE) + "..." : line;
   }
 
+  private void say(@Nullable String sentence) {
+    surroundings.err().println("starchfilm: " + sentence);
+  }
+
   private int failed(Exception exception, CommandLine line, ParseResult parsed) {
     if (exception instanceof CommandFailure failure) {
-      line.getErr().println("starchfilm: " + failure.getMessage());
+      say(failure.getMessage());
       return failure.exitCode();
     }
-    if (exception instanceof NotWrittenException notWritten) {
-      line.getErr().println("starchfilm: " + notWritten.getMessage());
+    if (exception instanceof NotWrittenException) {
+      say(exception.getMessage());
       return ExitCodes.WRONG_INPUT;
     }
     if (exception instanceof RefusedRequestException refused) {
-      refused.sentences().forEach(sentence -> line.getErr().println("starchfilm: " + sentence));
+      refused.sentences().forEach(this::say);
       return ExitCodes.WRONG_INPUT;
     }
     if (exception instanceof IntegrationFailure failure) {
-      line.getErr().println("starchfilm: " + TrialForecasts.why(failure));
+      say(TrialForecasts.why(failure));
       return ExitCodes.NOT_COMPUTED;
     }
-    line.getErr()
-        .println(
-            "starchfilm: the program itself failed ("
-                + exception
-                + "); your files are fine. Run it again with --debug to see where.");
+    say(
+        "the program itself failed ("
+            + exception
+            + "); your files are fine. Run it again with --debug to see where.");
     if (debug) {
       exception.printStackTrace(line.getErr());
     }

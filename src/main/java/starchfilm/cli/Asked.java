@@ -48,6 +48,11 @@ record Asked(CommandContext surroundings, OptionEntries entries) {
     return workshops;
   }
 
+  /** The command's own name. */
+  String command() {
+    return entries.parsed().commandSpec().name();
+  }
+
   boolean has(String key) {
     return !entries.words(Field.of(key)).isEmpty();
   }
@@ -72,7 +77,8 @@ record Asked(CommandContext surroundings, OptionEntries entries) {
     return entries.words(field).stream().map(typed -> path(field, typed)).toList();
   }
 
-  private static Path path(Field field, String typed) {
+  /** The same of a field that is known. */
+  static Path path(Field field, String typed) {
     try {
       return Path.of(typed);
     } catch (InvalidPathException impossible) {

@@ -1,6 +1,5 @@
 package starchfilm.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -20,12 +19,7 @@ record DryCommand(Asked asked) implements Callable<Integer> {
   @Override
   public Integer call() {
     Results results = asked.results(OutputFile.Kind.CURVE, OutputFile.Kind.FORECAST);
-    OneTrial one =
-        OneTrial.read(
-            asked,
-            "trial file.file",
-            "dry",
-            "a trial file, or at least --starch, --water and --wet");
+    OneTrial one = OneTrial.read(asked, "a trial file, or at least --starch, --water and --wet");
     TrialQuestion question =
         TrialQuestion.read(asked.entries(), one.base(), asked.here(), asked.clock());
     Trial trial = question.trial();
@@ -41,21 +35,15 @@ record DryCommand(Asked asked) implements Callable<Integer> {
     TrialForecast forecast = analysis.forecast();
     results.write(Asked.CSV, () -> DryingFile.csv(forecast, question.assumptions()));
     results.write(Asked.JSON, () -> DryingFile.json(forecast, question.assumptions()));
-    if (!results.areOnStandardOutput()) {
-      Stream.of(
-              DryingText.of(analysis, Paragraph.WIDTH),
-              told(workshop, trial),
-              question.assumptions())
-          .forEach(asked.out()::printSentences);
-    }
+    results.print(
+        DryingText.of(analysis, Paragraph.WIDTH), told(workshop, trial), question.assumptions());
     return one.exitCode();
   }
 
   /** What the forecast rests on beside the trial's own recipe, room and weighings. */
   private static List<String> told(Workshop workshop, Trial trial) {
-    List<String> lines = new ArrayList<>();
-    workshop.copyOf(trial).ifPresent(lines::add);
-    lines.addAll(TrialFiles.learnt(workshop, trial));
-    return lines;
+    return Stream.concat(
+            workshop.copyOf(trial).stream(), TrialFiles.learnt(workshop, trial).stream())
+        .toList();
   }
 }

@@ -41,23 +41,16 @@ record LearnCommand(Asked asked) implements Callable<Integer> {
           : CommandFailure.wrongInput(sentence);
     }
     results.write(() -> Answers.learnt(workshop.learnt()));
-    if (!results.areOnStandardOutput()) {
-      asked.out().printSentences(LearntBlock.text(workshop.learnt()));
-    }
+    results.print(LearntBlock.text(workshop.learnt()));
     try {
       workshop.write();
     } catch (NotWrittenException e) {
       throw CommandFailure.notComputed(String.valueOf(e.getMessage()));
     }
-    if (results.areOnStandardOutput()) {
-      return files.exitCode(true);
-    }
-    asked.out().println();
-    asked
-        .out()
-        .println(
-            "Kept in " + folder.resolve(Workshop.FILE_NAME) + "; forecasts use it from now on.");
-    asked.out().printSentences(workshops.nearer(home, files.trials()));
+    Path kept = folder.resolve(Workshop.FILE_NAME);
+    results.print(
+        List.of("", "Kept in " + kept + "; forecasts use it from now on."),
+        workshops.nearer(home, files.trials()));
     return files.exitCode(true);
   }
 

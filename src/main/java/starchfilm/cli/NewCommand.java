@@ -40,9 +40,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
       return fromTable(from.get(), folder, home, entries);
     }
     Optional<TrialQuestion.Base> base =
-        from.isEmpty()
-            ? Optional.empty()
-            : OneTrial.whole(asked, "start.from", "new", "an earlier trial").base();
+        from.isEmpty() ? Optional.empty() : OneTrial.whole(asked, from.get()).base();
     NewTrial made = NewTrial.read(line, entries, base, folder, asked.clock());
     Path file = TrialFileText.create(folder, made.name(), made.text());
     Stream.of(

@@ -44,18 +44,22 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
     }
     if (asked.has("take back.list")) {
       NotedLine.of(TrialFileText.of(trial).text())
-          .forEach(line -> asked.out().println(line.name() + ": " + line.words()));
+          .forEach(line -> say(line.name() + ": " + line.words()));
       return ExitCodes.DONE;
     }
     if (!request.notes().isEmpty()) {
       keep(trial, request, Optional.empty());
       return ExitCodes.DONE;
     }
-    refuse(notebook.faults());
+    if (!notebook.faults().isEmpty()) {
+      // A file at fault is fixed before anybody answers questions about it.
+      throw CommandFailure.wrongInput(
+          notebook.faults().stream().map(Fault::sentence).collect(Collectors.joining("\n")));
+    }
     NoteQuestions questions = new NoteQuestions(asked.surroundings(), options, subject);
     List<Note> answers = questions.ask();
     if (answers.isEmpty()) {
-      asked.out().println("Nothing noted.");
+      say("Nothing noted.");
       return ExitCodes.DONE;
     }
     try {
@@ -91,12 +95,9 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
       throw refused;
     }
     for (Path copy : named.copies()) {
-      asked
-          .out()
-          .println(
-              besideTrial(trial, copy)
-                  + " is a copy without the place it was taken at; the picture itself stays as it"
-                  + " is.");
+      say(
+          besideTrial(trial, copy)
+              + " is a copy without the place it was taken at; the picture itself stays as it is.");
     }
   }
 
@@ -109,7 +110,7 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
       Optional<Boolean> same =
           questions.orElseThrow(() -> unsaid(e)).samePlate(String.valueOf(e.told()));
       if (same.isEmpty()) {
-        asked.out().println("Nothing noted.");
+        say("Nothing noted.");
       } else {
         write(trial, several.onSamePlate(same.get()));
       }
@@ -129,41 +130,35 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
       throw CommandFailure.wrongInput("--undo: given with something to note; use it alone");
     }
     Undo.TakenBack back = Undo.last(trial, Optional.empty());
-    asked.out().println("Undone in " + file() + ":");
-    back.lines().forEach(line -> asked.out().println("  " + line));
+    say("Undone in " + file() + ":");
+    back.lines().forEach(line -> say("  " + line));
     back.kept()
         .map(before -> besideTrial(trial, before) + "; a second --undo restores it.")
-        .ifPresent(where -> asked.out().println("The version with it is kept in " + where));
+        .ifPresent(where -> say("The version with it is kept in " + where));
   }
 
   private void write(Path trial, Note.Several noted) throws NotWrittenException {
     NoteWriter.Written written = NoteWriter.add(trial, noted);
-    asked.out().println("Noted in " + file() + ":");
-    noted.notes().forEach(note -> asked.out().println("  " + note.words()));
+    say("Noted in " + file() + ":");
+    noted.notes().forEach(note -> say("  " + note.words()));
     written
         .before()
         .map(before -> "The version before is kept in " + besideTrial(trial, before) + ".")
-        .ifPresent(asked.out()::println);
+        .ifPresent(this::say);
     written.notices().forEach(notice -> asked.err().println(notice.sentence()));
     if (written.trial().isEmpty()) {
-      asked
-          .err()
-          .println(
-              file() + ": noted, but the file has other faults; see starchfilm check " + file());
+      String check = ": noted, but the file has other faults; see starchfilm check ";
+      asked.err().println(file() + check + file());
     }
+  }
+
+  private void say(String line) {
+    asked.out().println(line);
   }
 
   /** Beside the file as typed, or, where that is a link, beside what it leads to. */
   private Path besideTrial(Path trial, Path before) {
     Path beside = file().resolveSibling(String.valueOf(before.getFileName()));
     return Files.isSymbolicLink(trial) ? before : beside;
-  }
-
-  /** A file at fault is fixed before anybody answers questions about it. */
-  private static void refuse(List<Fault> faults) {
-    if (!faults.isEmpty()) {
-      throw CommandFailure.wrongInput(
-          faults.stream().map(Fault::sentence).collect(Collectors.joining("\n")));
-    }
   }
 }

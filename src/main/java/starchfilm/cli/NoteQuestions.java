@@ -1,9 +1,8 @@
 package starchfilm.cli;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,11 +24,13 @@ final class NoteQuestions {
       NoteQuestion.ALL.stream().map(NoteQuestion::kind).distinct().toList();
 
   private final CommandContext surroundings;
+  private final Iterator<String> typedLines;
   private final Entries options;
   private final NoteRequest.Subject subject;
 
   NoteQuestions(CommandContext surroundings, Entries options, NoteRequest.Subject subject) {
     this.surroundings = surroundings;
+    this.typedLines = surroundings.in().lines().iterator();
     this.options = options;
     this.subject = subject;
   }
@@ -49,19 +50,6 @@ final class NoteQuestions {
     @Override
     public String name(Field field) {
       return field.key();
-    }
-
-    /** What is wrong with the answer to a field; empty where nothing is. */
-    Optional<String> mistake(Field field, NoteRequest.Subject subject) throws NotWrittenException {
-      try {
-        NoteRequest.read(this, subject);
-      } catch (RefusedRequestException e) {
-        return e.sentences().stream()
-            .filter(sentence -> sentence.startsWith(field.key() + ": "))
-            .map(sentence -> sentence.substring(field.key().length() + 2))
-            .findFirst();
-      }
-      return Optional.empty();
     }
   }
 
@@ -124,13 +112,21 @@ final class NoteQuestions {
   /** Keeps an answer unless something is wrong with it. */
   private Optional<String> wrong(Answers answers, Field field, String words) {
     answers.given().put(field, List.of(words));
+    Optional<String> mistake = Optional.empty();
     try {
-      Optional<String> mistake = answers.mistake(field, subject);
-      mistake.ifPresent(said -> answers.given().remove(field));
-      return mistake;
+      NoteRequest.read(answers, subject);
+    } catch (RefusedRequestException e) {
+      String name = field.key() + ": ";
+      mistake =
+          e.sentences().stream()
+              .filter(sentence -> sentence.startsWith(name))
+              .map(sentence -> sentence.substring(name.length()))
+              .findFirst();
     } catch (NotWrittenException e) {
       return Optional.of(String.valueOf(e.getMessage()));
     }
+    mistake.ifPresent(said -> answers.given().remove(field));
+    return mistake;
   }
 
   /** Asks until nothing is wrong with the answer; empty where it is. */
@@ -139,24 +135,15 @@ final class NoteQuestions {
     while (true) {
       surroundings.out().println(question);
       surroundings.out().flush();
-      String typed = line();
+      if (!typedLines.hasNext()) {
+        throw new NoMoreAnswers();
+      }
+      String typed = typedLines.next().strip();
       Optional<String> mistake = typed.isEmpty() ? Optional.empty() : wrong.apply(typed);
       if (mistake.isEmpty()) {
         return Optional.of(typed).filter(given -> !given.isEmpty());
       }
       surroundings.err().println(mistake.get());
-    }
-  }
-
-  private String line() throws NoMoreAnswers {
-    try {
-      String line = surroundings.in().readLine();
-      if (line == null) {
-        throw new NoMoreAnswers();
-      }
-      return line.strip();
-    } catch (IOException e) {
-      throw new UncheckedIOException("reading the answers failed", e);
     }
   }
 }

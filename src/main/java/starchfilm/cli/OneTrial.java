@@ -18,35 +18,27 @@ record OneTrial(Optional<TrialQuestion.Base> base, int exitCode) {
   /**
    * Reads it; faults and notices go to standard error.
    *
-   * @param asked what was asked
-   * @param key the field that names the file, if one was named
-   * @param command the command's name, for the sentences
-   * @param needs what it needs at least, for the sentence
+   * @param needs what the command needs at least, for the sentence
    * @return the trial, its fields only where something is written over it
    */
-  static OneTrial read(Asked asked, String key, String command, String needs) {
-    return read(asked, key, command, needs, trial -> TrialQuestion.Base.of(trial, asked.entries()));
+  static OneTrial read(Asked asked, String needs) {
+    Optional<Path> file = asked.path("trial file.file");
+    if (file.isPresent()) {
+      return read(asked, file.get(), trial -> TrialQuestion.Base.of(trial, asked.entries()));
+    }
+    if (!TrialQuestion.isWritten(asked.entries())) {
+      throw CommandFailure.wrongInput(asked.command() + " needs " + needs + ".");
+    }
+    return new OneTrial(Optional.empty(), ExitCodes.DONE);
   }
 
-  /** The same with the fields of its file in any case. */
-  static OneTrial whole(Asked asked, String key, String command, String needs) {
-    return read(asked, key, command, needs, TrialQuestion.Base::of);
+  /** Reads one with the fields of its file in any case. */
+  static OneTrial whole(Asked asked, Path file) {
+    return read(asked, file, TrialQuestion.Base::of);
   }
 
   private static OneTrial read(
-      Asked asked,
-      String key,
-      String command,
-      String needs,
-      Function<Trial, Optional<TrialQuestion.Base>> as) {
-    Optional<Path> named = asked.path(key);
-    if (named.isEmpty()) {
-      if (!TrialQuestion.isWritten(asked.entries())) {
-        throw CommandFailure.wrongInput(command + " needs " + needs + ".");
-      }
-      return new OneTrial(Optional.empty(), ExitCodes.DONE);
-    }
-    Path file = named.get();
+      Asked asked, Path file, Function<Trial, Optional<TrialQuestion.Base>> as) {
     TrialFiles files = TrialFiles.read(asked, List.of(file));
     files.tellFaults();
     files.notebook().notices().forEach(notice -> asked.err().println(notice.sentence()));
@@ -55,7 +47,8 @@ record OneTrial(Optional<TrialQuestion.Base> base, int exitCode) {
     }
     if (files.trials().size() != 1) {
       throw CommandFailure.wrongInput(
-          command + " takes one trial, and " + file + " holds " + files.trials().size() + ".");
+          "%s takes one trial, and %s holds %d."
+              .formatted(asked.command(), file, files.trials().size()));
     }
     Optional<TrialQuestion.Base> base = as.apply(files.trials().get(0));
     if (base.isEmpty()) {

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicReference;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
 import starchfilm.change.TrialAnalyst;
@@ -15,12 +14,11 @@ import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
 import starchfilm.web.NotebookSite;
 import starchfilm.web.UseCases;
+import starchfilm.web.http.PageServer;
 import starchfilm.web.http.Serving;
 
 /** Opens the pages of a folder in the browser. */
-final class OpenCommand implements Callable<Integer> {
-  private final Asked asked;
-
+record OpenCommand(Asked asked) implements Callable<Integer> {
   /**
    * Likely cases behind a slider: a band within a few per cent of the full one, many times a
    * second.
@@ -29,13 +27,6 @@ final class OpenCommand implements Callable<Integer> {
 
   private static final String ANY_USER = "open.any-user";
   private static final int MOST_PORT = 65_535;
-
-  private final AtomicReference<String> firstKey = new AtomicReference<>("");
-  private final AtomicReference<String> address = new AtomicReference<>("");
-
-  OpenCommand(Asked asked) {
-    this.asked = asked;
-  }
 
   @Override
   public Integer call() throws InterruptedException {
@@ -48,11 +39,12 @@ final class OpenCommand implements Callable<Integer> {
     try (NotebookSite site = start(root)) {
       Thread atEnd = new Thread(site::close, "stop");
       Runtime.getRuntime().addShutdownHook(atEnd);
-      say(root, site);
+      String address = site.server().address();
+      Optional<String> key = say(root, site.server());
       Optional<Path> slip = Optional.empty();
       if (!asked.has("open.no-open")) {
-        slip = keySlip(site.server().address());
-        if (!Browser.open(slip.map(Path::toString).orElse(site.server().address()))) {
+        slip = key.flatMap(own -> KeySlip.of(address, own));
+        if (!Browser.open(slip.map(Path::toString).orElse(address))) {
           print("No browser could be opened; open that address in one yourself.");
         }
       }
@@ -92,7 +84,7 @@ final class OpenCommand implements Callable<Integer> {
             port,
             shareOnLan,
             this::sayKey,
-            anyUser ? Optional.empty() : Optional.of(this::sayOwnKey),
+            anyUser ? Optional.empty() : Optional.of(this::sayOwnLink),
             this::sayTrouble);
     try {
       return NotebookSite.start(serving, root, asked.clock(), useCases);
@@ -106,18 +98,18 @@ final class OpenCommand implements Callable<Integer> {
     }
   }
 
-  private void say(Path root, NotebookSite site) {
+  /** Says where the pages are; gives the key for the first browser, where one is needed. */
+  private Optional<String> say(Path root, PageServer server) {
     print("The trials in " + root.toAbsolutePath().normalize() + " are open at");
-    print("  " + site.server().address());
-    this.address.set(site.server().address());
-    site.server().showOwnKey();
-    for (String address : site.server().addressesForOthers()) {
+    print("  " + server.address());
+    Optional<String> key = server.showOwnKey();
+    for (String address : server.addressesForOthers()) {
       print("and for other devices of this network, with the key below, at");
       print("  " + address);
     }
     if (asked.has("open.share-on-lan")) {
       print("What other devices send is not encrypted: share it only on a network you trust.");
-      site.server().showKey();
+      server.showKey();
     } else {
       print(
           asked.has(ANY_USER)
@@ -125,22 +117,16 @@ final class OpenCommand implements Callable<Integer> {
               : "Only this machine can reach it, and only with a key.");
     }
     print("Stop it on the page, or with Ctrl+C here.");
+    return key;
   }
 
   private void sayKey(String key) {
     print("Key for one device: " + key + " (open the address with ?key=" + key + " behind it)");
   }
 
-  /**
-   * A browser of this machine; the key is printed for its owner's eyes, never passed in a command.
-   */
-  private void sayOwnKey(String key) {
-    firstKey.compareAndSet("", key);
-    print("for the next browser, once: " + address.get() + "?key=" + key);
-  }
-
-  private Optional<Path> keySlip(String at) {
-    return asked.has(ANY_USER) ? Optional.empty() : KeySlip.of(at, String.valueOf(firstKey.get()));
+  /** The key is printed for its owner's eyes, never passed in a command. */
+  private void sayOwnLink(String link) {
+    print("for the next browser, once: " + link);
   }
 
   private void sayTrouble(Throwable trouble) {

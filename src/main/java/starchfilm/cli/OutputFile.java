@@ -3,7 +3,6 @@ package starchfilm.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.SafeFile;
+import starchfilm.request.Field;
 
 /**
  * Where a result goes: a file, replaced in one step so that nobody finds half of it, or standard
@@ -81,12 +81,12 @@ record OutputFile(Asked asked, String typed, Kind kind, Optional<Path> path) {
    * @param kind what will be written
    * @return the place
    */
-  static OutputFile of(Asked asked, String option, String typed, Kind kind) {
+  static OutputFile of(Asked asked, Field option, String typed, Kind kind) {
     if (typed.equals(STANDARD_OUTPUT)) {
       return new OutputFile(asked, typed, kind, Optional.empty());
     }
-    String given = option + " " + typed;
-    Path path = asked.resolve(path(given, typed)).toAbsolutePath().normalize();
+    String given = option.name() + " " + typed;
+    Path path = asked.resolve(Asked.path(option, typed)).toAbsolutePath().normalize();
     if (Files.isDirectory(path)) {
       throw refused(given, "is a folder; name a file in it");
     }
@@ -158,14 +158,6 @@ record OutputFile(Asked asked, String typed, Kind kind, Optional<Path> path) {
     } catch (NotWrittenException refused) {
       Fault why = refused.faults().get(0);
       throw CommandFailure.notComputed(typed + ": " + why.given() + "; " + why.mend() + ".");
-    }
-  }
-
-  private static Path path(String given, String typed) {
-    try {
-      return Path.of(typed);
-    } catch (InvalidPathException impossible) {
-      throw refused(given, "is no file name here; choose another");
     }
   }
 

@@ -1,6 +1,8 @@
 package starchfilm.cli;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -19,42 +21,37 @@ record PhCommand(Asked asked) implements Callable<Integer> {
   public Integer call() {
     PhRequest request = PhRequest.read(asked.entries());
     PhAdjustment step = request.answer();
-    write(
+    Reagent reagent = request.reagent();
+    List<String> lines = new ArrayList<>();
+    lines.add(
         "Add about %s ml of %s (%s), a little at a time, stirring and reading the pH in between."
-            .formatted(
-                Figures.of(step.millilitres(), 2),
-                request.reagent().tradeName(),
-                request.strength()));
-    write(
+            .formatted(Figures.of(step.millilitres(), 2), reagent.tradeName(), request.strength()));
+    lines.add(
         request.countsSoap()
             ? "Soap was counted as the only buffer; carbonate and other salts take up more."
             : "No buffer was assumed, so this is the least you need: soap, fatty"
                 + " acid, carbonate and phosphate take up more.");
-    Reagent reagent = request.reagent();
     if (reagent == Reagent.BAKING_SODA) {
-      write(
+      lines.add(
           "Its carbon dioxide is assumed to stay dissolved: as it escapes, the"
               + " pH rises further, so stir and wait an hour before adding more.");
     } else if (reagent.isLye() || STRONG_ACIDS.contains(reagent)) {
-      write(
+      lines.add(
           "At home "
               + (reagent.isAcid() ? "vinegar or citric acid does" : "baking soda does")
               + " the same with less danger.");
     }
-    write(
+    lines.add(
         String.format(
             Locale.ROOT,
             "One drop (0.05 ml) too many would end at pH %.1f; with a solution ten times weaker at pH"
                 + " %.1f. That is why a weaker solution does not overshoot.",
             step.phOneDropOver(),
             step.phOneDropOverTenthStrength()));
-    write(
+    lines.add(
         "Safer: test on a tenth of it, count the drops, then add nine times as many to the rest.");
-    Cautions.ofAcidsAndLyes().forEach(caution -> write("! " + caution.sentence()));
+    Cautions.ofAcidsAndLyes().forEach(caution -> lines.add("! " + caution.sentence()));
+    asked.out().printSentences(lines);
     return ExitCodes.DONE;
-  }
-
-  private void write(String sentence) {
-    Paragraph.of(sentence, "", "").forEach(asked.out()::println);
   }
 }

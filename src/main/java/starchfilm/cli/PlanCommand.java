@@ -34,12 +34,9 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
             .to("plan.labels", OutputFile.Kind.LABELS);
     Optional<Path> folder = asked.path("plan.save");
     PlanQuestion question = PlanQuestion.read(asked.entries(), asked.here(), asked.clock());
-    boolean toTerminal = !results.areOnStandardOutput();
     Plan found = question.answer(workshop());
     List<NamedRecipe> recipes = NamedRecipe.of(found);
-    if (toTerminal) {
-      asked.out().printSentences(lines(question, found));
-    }
+    results.print(lines(question, found));
     results.write(() -> data(question, found, recipes));
     if (recipes.isEmpty()) {
       throw CommandFailure.notComputed("no recipe meets every wish.");
@@ -51,17 +48,10 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
         "plan.labels", () -> report.labels(recipes.stream().flatMap(PlateLabel::of).toList()));
     if (folder.isPresent()) {
       List<String> written = new PlanFiles(asked).write(folder.get(), recipes, question);
-      if (toTerminal) {
-        asked
-            .out()
-            .printSentences(
-                List.of("", "Ready to take notes: " + String.join(", ", written) + "."));
-      }
+      results.print(List.of("", "Ready to take notes: " + String.join(", ", written) + "."));
     }
-    if (toTerminal) {
-      results.say("plan.sheet", "Sheets to print: ", ".");
-      results.say("plan.labels", "Labels to print: ", ".");
-    }
+    results.say("plan.sheet", "Sheets to print: ", ".");
+    results.say("plan.labels", "Labels to print: ", ".");
     return ExitCodes.DONE;
   }
 

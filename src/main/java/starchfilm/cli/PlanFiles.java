@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.NotWrittenException;
@@ -57,21 +56,18 @@ record PlanFiles(Asked asked) {
 
   private static void copyLog(Path log, Path folder) throws IOException, NotWrittenException {
     Path copy = folder.resolve(String.valueOf(log.getFileName()));
-    if (Files.exists(copy)) {
-      if (!Files.isSameFile(copy, log)
-          && !Arrays.equals(Files.readAllBytes(copy), Files.readAllBytes(log))) {
-        throw refused(
-            String.valueOf(log.getFileName()),
-            "another log of this name in the folder",
-            "rename one of the two, or choose another folder");
-      }
-      return;
+    if (!Files.exists(copy)) {
+      byte[] bytes = Files.readAllBytes(log);
+      SafeFile.rewrite(copy, before -> bytes);
+    } else if (Files.mismatch(copy, log) >= 0) {
+      throw new NotWrittenException(
+          List.of(
+              Fault.of(
+                  String.valueOf(log.getFileName()),
+                  "",
+                  "another log of this name in the folder",
+                  "",
+                  "rename one of the two, or choose another folder")));
     }
-    byte[] bytes = Files.readAllBytes(log);
-    SafeFile.rewrite(copy, before -> bytes);
-  }
-
-  private static NotWrittenException refused(String name, String given, String mend) {
-    return new NotWrittenException(List.of(Fault.of(name, "", given, "", mend)));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import starchfilm.report.data.DataSheet;
 import starchfilm.request.Field;
 
@@ -27,8 +28,7 @@ final class Results {
 
   /** The same where another place was chosen for it. */
   Results to(String key, Optional<String> typed, OutputFile.Kind kind) {
-    typed.ifPresent(
-        place -> files.put(key, OutputFile.of(asked, Field.of(key).name(), place, kind)));
+    typed.ifPresent(place -> files.put(key, OutputFile.of(asked, Field.of(key), place, kind)));
     List<String> there =
         files.entrySet().stream()
             .filter(one -> one.getValue().isStandardOutput())
@@ -52,6 +52,19 @@ final class Results {
     return files.values().stream().anyMatch(OutputFile::isStandardOutput);
   }
 
+  /** The answer for a reader, in parts; left out where a result goes to standard output. */
+  @SafeVarargs
+  final void print(List<String>... parts) {
+    if (!areOnStandardOutput()) {
+      Stream.of(parts).forEach(asked.out()::printSentences);
+    }
+  }
+
+  /** Where it is said what was done beside. */
+  PlainPrinter remarks() {
+    return areOnStandardOutput() ? asked.err() : asked.out();
+  }
+
   /** Writes what the option asked for, if it was given. */
   void write(String key, Supplier<String> result) {
     OutputFile file = files.get(key);
@@ -73,7 +86,7 @@ final class Results {
   void say(String key, String before, String after) {
     OutputFile file = files.get(key);
     if (file != null && !file.isStandardOutput()) {
-      (areOnStandardOutput() ? asked.err() : asked.out()).println(before + file.typed() + after);
+      remarks().println(before + file.typed() + after);
     }
   }
 }

@@ -2,7 +2,6 @@ package starchfilm.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.learning.Workshops;
 import starchfilm.planning.ThicknessAnswer;
@@ -18,12 +17,7 @@ record ThicknessCommand(Asked asked) implements Callable<Integer> {
   @Override
   public Integer call() {
     Results results = asked.results();
-    OneTrial one =
-        OneTrial.read(
-            asked,
-            "trial file.file",
-            "thickness",
-            "a trial file, or at least --starch and --water");
+    OneTrial one = OneTrial.read(asked, "a trial file, or at least --starch and --water");
     ThicknessQuestion question =
         ThicknessQuestion.read(asked.entries(), one.base(), asked.here(), asked.clock());
     Trial trial = question.trial();
@@ -31,13 +25,10 @@ record ThicknessCommand(Asked asked) implements Callable<Integer> {
     ThicknessAnswer answer = question.answer(workshops.of(trial));
     List<Caution> cautions = Cautions.of(trial.recipe(), answer.request().casting().place());
     results.write(() -> Answers.thickness(answer, question.assumptions(), cautions));
-    if (!results.areOnStandardOutput()) {
-      Stream.of(
-              ThicknessText.of(answer, trial),
-              question.assumptions(),
-              cautions.stream().map(caution -> "! " + caution.sentence()).toList())
-          .forEach(asked.out()::printSentences);
-    }
+    results.print(
+        ThicknessText.of(answer, trial),
+        question.assumptions(),
+        cautions.stream().map(caution -> "! " + caution.sentence()).toList());
     return ThicknessText.isAnyFound(answer) ? one.exitCode() : ExitCodes.NOT_COMPUTED;
   }
 }

@@ -51,10 +51,7 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
     results.write(Asked.JSON, () -> TodayFile.json(today, this::name));
     results.write(
         CALENDAR, () -> CalendarFile.of(today, asked.clock().instant(), TodayCommand::name));
-    if (!results.areOnStandardOutput()) {
-      asked.out().printSentences(TodayView.of(today).lines());
-      asked.out().printSentences(learnt(today, workshops));
-    }
+    results.print(TodayView.of(today).lines(), learnt(today, workshops));
     return files.exitCode(forecasts.failures().isEmpty());
   }
 

@@ -57,7 +57,9 @@ final class RunningSite implements AutoCloseable {
                 0,
                 lan,
                 keys::add,
-                owned ? Optional.of(ownKeys::add) : Optional.empty(),
+                owned
+                    ? Optional.of(link -> ownKeys.add(link.replaceFirst(".*key=", "")))
+                    : Optional.empty(),
                 troubles::add),
             folder,
             clock,

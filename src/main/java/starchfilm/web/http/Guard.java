@@ -60,7 +60,8 @@ final class Guard {
     this.seal = seal;
     this.cookie = "starchfilm-" + port;
     this.key = serving.lan() ? Optional.of(keys(serving.newKey())) : Optional.empty();
-    this.ownKey = serving.ownKey().map(Guard::keys);
+    String address = OwnNames.addresses(port, false).get(0) + "?key=";
+    this.ownKey = serving.ownLink().map(to -> keys(made -> to.accept(address + made)));
   }
 
   private static OneTimeKey keys(Consumer<String> printer) {
@@ -68,8 +69,8 @@ final class Guard {
   }
 
   /** Shows the key for the first browser of this machine, where one is needed. */
-  void showOwnKey() {
-    ownKey.ifPresent(OneTimeKey::print);
+  Optional<String> showOwnKey() {
+    return ownKey.map(OneTimeKey::print);
   }
 
   /** Shows the key for the first other device; each later key is shown as soon as it is made. */

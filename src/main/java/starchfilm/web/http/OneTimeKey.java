@@ -32,8 +32,9 @@ final class OneTimeKey {
   }
 
   /** Shows the first key, once the address is known. */
-  synchronized void print() {
+  synchronized String print() {
     printer.accept(key);
+    return key;
   }
 
   /** Whether a key is the one that is good now; it stays so. */

@@ -7,6 +7,7 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -100,9 +101,13 @@ public final class PageServer implements AutoCloseable {
     return addresses.subList(1, addresses.size());
   }
 
-  /** Shows the key for the first browser of this machine, where one is needed. */
-  public void showOwnKey() {
-    guard.showOwnKey();
+  /**
+   * Shows the key for the first browser of this machine.
+   *
+   * @return the key; empty where none is needed
+   */
+  public Optional<String> showOwnKey() {
+    return guard.showOwnKey();
   }
 
   /** Shows the key for the first other device; each later key is shown as soon as it is made. */

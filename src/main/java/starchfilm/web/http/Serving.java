@@ -9,13 +9,13 @@ import java.util.function.Consumer;
  * @param port the port; 0 for any free one
  * @param lan true where other devices on the network are let in, each with a key
  * @param newKey takes each key for a device as it is made; with {@code lan} only
- * @param ownKey takes each key for a browser of this machine as it is made; empty where every user
- *     of this machine is let in without one
+ * @param ownLink takes each address with a key in it that lets in a browser of this machine, as it
+ *     is made; empty where every user of this machine is let in without one
  * @param troubles takes what went wrong in the program itself
  */
 public record Serving(
     int port,
     boolean lan,
     Consumer<String> newKey,
-    Optional<Consumer<String>> ownKey,
+    Optional<Consumer<String>> ownLink,
     Consumer<Throwable> troubles) {}
