@@ -4,18 +4,19 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
-import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
-import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /** The text of a file: limited in size, UTF-8, without its byte order mark. */
 public final class FileText {
   private static final byte[] UTF8_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+  private static final Set<Short> UTF16_MARKS = Set.of((short) 0xFEFF, (short) 0xFFFE);
   private static final int LOOK_BYTES = 64;
 
   private FileText() {}
@@ -109,13 +110,8 @@ public final class FileText {
     }
     int start = hasUtf8Mark(bytes) ? UTF8_MARK.length : 0;
     ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
-    CharsetDecoder decoder =
-        StandardCharsets.UTF_8
-            .newDecoder()
-            .onMalformedInput(CodingErrorAction.REPORT)
-            .onUnmappableCharacter(CodingErrorAction.REPORT);
     CharBuffer out = CharBuffer.allocate(in.remaining() + 1);
-    CoderResult result = decoder.decode(in, out, true);
+    CoderResult result = StandardCharsets.UTF_8.newDecoder().decode(in, out, true);
     out.flip();
     if (result.isError()) {
       throw otherEncoding(bytes[in.position()], out.toString());
@@ -154,20 +150,11 @@ public final class FileText {
    * @return true if so
    */
   public static boolean looksLikeUtf16(byte[] bytes) {
-    if (bytes.length >= 2) {
-      int first = bytes[0] & 0xFF;
-      int second = bytes[1] & 0xFF;
-      if ((first == 0xFE && second == 0xFF) || (first == 0xFF && second == 0xFE)) {
-        return true;
-      }
+    if (bytes.length >= 2 && UTF16_MARKS.contains(ByteBuffer.wrap(bytes).getShort())) {
+      return true;
     }
     int look = Math.min(bytes.length, LOOK_BYTES);
-    int zeros = 0;
-    for (int i = 0; i < look; i++) {
-      if (bytes[i] == 0) {
-        zeros++;
-      }
-    }
+    long zeros = IntStream.range(0, look).filter(i -> bytes[i] == 0).count();
     return look >= 4 && zeros * 5 >= look * 2;
   }
 }

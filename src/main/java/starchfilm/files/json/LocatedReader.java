@@ -98,34 +98,20 @@ public final class LocatedReader {
 
   private static Located value(JsonParser parser, String path) throws IOException {
     JsonLocation at = parser.currentTokenLocation();
-    JsonToken token = parser.currentToken();
-    return switch (token) {
+    return switch (parser.currentToken()) {
       case START_OBJECT -> object(parser, at, path);
       case START_ARRAY -> list(parser, at, path);
-      case VALUE_STRING -> {
-        // The parser reads texts lazily; asking for it moves the parser to the end of the text.
-        String text = parser.getText();
-        yield new Located.TextValue(to(parser.currentLocation().getCharOffset(), at, path), text);
+      case VALUE_STRING -> new Located.TextValue(read(parser, at, path), parser.getText());
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> {
+        String literal = parser.getText();
+        double value = Double.parseDouble(literal.replace("INF", "Infinity"));
+        yield new Located.NumberValue(read(parser, at, path), literal, value);
       }
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser, at, path);
-      case VALUE_TRUE -> new Located.WordValue(word(parser, at, path), Word.TRUE);
-      case VALUE_FALSE -> new Located.WordValue(word(parser, at, path), Word.FALSE);
-      case VALUE_NULL -> new Located.WordValue(word(parser, at, path), Word.NULL);
-      default -> throw new IllegalStateException("unexpected " + token + " at " + path);
+      case VALUE_TRUE -> new Located.WordValue(read(parser, at, path), Word.TRUE);
+      case VALUE_FALSE -> new Located.WordValue(read(parser, at, path), Word.FALSE);
+      case VALUE_NULL -> new Located.WordValue(read(parser, at, path), Word.NULL);
+      default -> throw new IllegalStateException("unexpected " + parser.currentToken());
     };
-  }
-
-  private static Located number(JsonParser parser, JsonLocation at, String path)
-      throws IOException {
-    String literal = parser.getText();
-    double value =
-        switch (literal) {
-          case "NaN" -> Double.NaN;
-          case "Infinity", "+Infinity", "INF", "+INF" -> Double.POSITIVE_INFINITY;
-          case "-Infinity", "-INF" -> Double.NEGATIVE_INFINITY;
-          default -> Double.parseDouble(literal);
-        };
-    return new Located.NumberValue(word(parser, at, path), literal, value);
   }
 
   private static Located object(JsonParser parser, JsonLocation at, String path)
@@ -141,7 +127,7 @@ public final class LocatedReader {
         repeated.add(key);
       }
     }
-    return new Located.ObjectValue(closed(parser, at, path), members, repeated);
+    return new Located.ObjectValue(read(parser, at, path), members, repeated);
   }
 
   private static Located list(JsonParser parser, JsonLocation at, String path) throws IOException {
@@ -149,15 +135,13 @@ public final class LocatedReader {
     while (parser.nextToken() != JsonToken.END_ARRAY) {
       entries.add(value(parser, path + "[" + (entries.size() + 1) + "]"));
     }
-    return new Located.ListValue(closed(parser, at, path), entries);
+    return new Located.ListValue(read(parser, at, path), entries);
   }
 
-  private static Place word(JsonParser parser, JsonLocation at, String path) throws IOException {
-    return to(at.getCharOffset() + parser.getTextLength(), at, path);
-  }
-
-  private static Place closed(JsonParser parser, JsonLocation at, String path) {
-    return to(parser.currentTokenLocation().getCharOffset() + 1, at, path);
+  /** Where a value stands that the parser has come to; it reads texts lazily, and must read on. */
+  private static Place read(JsonParser parser, JsonLocation at, String path) throws IOException {
+    parser.finishToken();
+    return to(parser.currentLocation().getCharOffset(), at, path);
   }
 
   private static Place to(long end, JsonLocation at, String path) {
