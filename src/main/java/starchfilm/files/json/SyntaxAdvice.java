@@ -65,7 +65,8 @@ final class SyntaxAdvice {
     String before = text.substring(0, offset);
     String wrong = offset < text.length() ? text.substring(offset, offset + 1) : " ";
     String there = before.substring(Math.max(0, offset - LOOK_BACK)) + wrong;
-    Slip slip = SLIPS.stream().filter(s -> s.there().matcher(there).find()).findFirst().orElseThrow();
+    Slip slip =
+        SLIPS.stream().filter(s -> s.there().matcher(there).find()).findFirst().orElseThrow();
     String given = slip.given().replace("{0}", wrong).replace("{word}", word(text, offset));
     int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
     int column = offset - before.lastIndexOf('\n');

@@ -5,8 +5,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import starchfilm.files.amount.Wording;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.UnreadableFileException;
@@ -59,40 +61,28 @@ record LogColumns(
 
   /** The columns that a header names, if it names all three. */
   static Optional<LogColumns> named(LogTable.Row header) {
-    List<String> names = header.cells().stream().map(LogMonths::plain).toList();
-    int date = -1;
-    int timeOfDay = -1;
-    int air = -1;
-    int humidity = -1;
-    for (int i = 0; i < names.size(); i++) {
-      String name = names.get(i);
-      if (says("dew", name)) {
-        continue;
-      }
-      if (says("time", name) && !name.contains("temp")) {
-        if (date < 0) {
-          date = i;
-        } else if (timeOfDay < 0 && says("clock", name)) {
-          timeOfDay = i;
-        }
-      } else if (humidity < 0 && says("humidity", name)) {
-        humidity = i;
-      } else if (air < 0 && says("air", name)) {
-        air = i;
-      }
-    }
+    List<String> names =
+        header.cells().stream()
+            .map(LogMonths::plain)
+            .map(name -> says("dew", name) ? "" : name)
+            .toList();
+    IntPredicate isTime = i -> says("time", names.get(i)) && !names.get(i).contains("temp");
+    IntPredicate isAir = isTime.negate().and(i -> says("air", names.get(i)));
+    int count = names.size();
+    int date = first(0, count, isTime);
+    int timeOfDay = first(date + 1, count, isTime.and(i -> says("clock", names.get(i))));
+    int humidity = first(0, count, isTime.negate().and(i -> says("humidity", names.get(i))));
+    int air = first(0, count, isAir.and(i -> i != humidity));
     if (date < 0 || air < 0 || humidity < 0) {
       return Optional.empty();
     }
-    return Optional.of(
-        new LogColumns(
-            names.size(),
-            date,
-            timeOfDay,
-            air,
-            humidity,
-            scale(names.get(air)),
-            unit(names.get(date))));
+    Degrees scale = scale(names.get(air));
+    OptionalDouble unit = unit(names.get(date));
+    return Optional.of(new LogColumns(count, date, timeOfDay, air, humidity, scale, unit));
+  }
+
+  private static int first(int from, int count, IntPredicate wanted) {
+    return IntStream.range(from, count).filter(wanted).findFirst().orElse(-1);
   }
 
   private static boolean says(String what, String name) {

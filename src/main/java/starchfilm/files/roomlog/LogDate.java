@@ -4,6 +4,8 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -28,57 +30,40 @@ record LogDate(int first, int second, int third, Order order, LocalTime time, bo
     OPEN
   }
 
-  private static final String TIME =
-      "[T ,]\\s*(\\d{1,2}):(\\d{2})(?::(\\d{2})(?:[.,]\\d{1,9})?)?\\s*([AaPp][Mm])?\\s*"
-          + "(Z|[+-]\\d{2}:?\\d{2})?";
-  private static final Pattern YEAR_FIRST =
-      Pattern.compile("(\\d{4})([-/.])(\\d{1,2})\\2(\\d{1,2})" + TIME);
-  private static final Pattern YEAR_LAST =
-      Pattern.compile("(\\d{1,2})([-/.])(\\d{1,2})\\2(\\d{4}|\\d{2})" + TIME);
+  private static final Pattern WRITTEN =
+      Pattern.compile(
+          "(\\d{4}|\\d{1,2})([-/.])(\\d{1,2})\\2(\\d{4}|\\d{1,2})"
+              + "[T ,]\\s*(\\d{1,2}:\\d{2}(?::\\d{2})?)(?:[.,]\\d{1,9})?\\s*([AaPp][Mm])?\\s*"
+              + "(Z|[+-]\\d{2}:?\\d{2})?");
+  private static final DateTimeFormatter TIME =
+      new DateTimeFormatterBuilder()
+          .parseCaseInsensitive()
+          .appendPattern("[h:mm[:ss]a][H:mm[:ss]]")
+          .toFormatter(Locale.ENGLISH);
 
   static Optional<LogDate> parse(String written) {
-    String text = LogMonths.numbered(written);
-    Matcher matcher = YEAR_FIRST.matcher(text);
-    boolean yearFirst = matcher.matches();
-    if (!yearFirst) {
-      matcher = YEAR_LAST.matcher(text);
-      if (!matcher.matches()) {
-        return Optional.empty();
-      }
-    }
-    Optional<LocalTime> time = time(matcher);
-    if (time.isEmpty()) {
+    Matcher date = WRITTEN.matcher(LogMonths.numbered(written));
+    if (!date.matches()) {
       return Optional.empty();
     }
-    int first = Integer.parseInt(matcher.group(1));
-    int second = Integer.parseInt(matcher.group(3));
-    int third = Integer.parseInt(matcher.group(4));
-    if (!yearFirst && matcher.group(4).length() == 2) {
-      third += 2000;
+    boolean yearFirst = date.group(1).length() == 4;
+    int yearDigits = date.group(yearFirst ? 1 : 4).length();
+    if (yearFirst ? date.group(4).length() == 4 : yearDigits == 1) {
+      return Optional.empty();
     }
+    int first = Integer.parseInt(date.group(1));
+    int second = Integer.parseInt(date.group(3));
+    int third = Integer.parseInt(date.group(4)) + (yearDigits == 2 ? 2000 : 0);
     Order order =
         yearFirst
             ? Order.YEAR_FIRST
-            : matcher.group(2).equals(".") || first > 12
+            : date.group(2).equals(".") || first > 12
                 ? Order.DAY_FIRST
                 : second > 12 ? Order.MONTH_FIRST : Order.OPEN;
-    return Optional.of(
-        new LogDate(first, second, third, order, time.get(), matcher.group(9) != null));
-  }
-
-  private static Optional<LocalTime> time(Matcher matcher) {
-    int hour = Integer.parseInt(matcher.group(5));
-    int minute = Integer.parseInt(matcher.group(6));
-    int second = matcher.group(7) == null ? 0 : Integer.parseInt(matcher.group(7));
-    if (matcher.group(8) != null) {
-      if (hour < 1 || hour > 12) {
-        return Optional.empty();
-      }
-      boolean afternoon = matcher.group(8).toUpperCase(Locale.ROOT).equals("PM");
-      hour = hour % 12 + (afternoon ? 12 : 0);
-    }
     try {
-      return Optional.of(LocalTime.of(hour, minute, second));
+      String half = date.group(6) == null ? "" : date.group(6);
+      LocalTime time = LocalTime.parse(date.group(5) + half, TIME);
+      return Optional.of(new LogDate(first, second, third, order, time, date.group(7) != null));
     } catch (DateTimeException e) {
       return Optional.empty();
     }
