@@ -1,20 +1,15 @@
 package starchfilm.advice;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import starchfilm.advice.SingleChanges.Compared;
-import starchfilm.casting.Setting;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.change.Change;
 import starchfilm.files.json.PackedTable;
-import starchfilm.files.json.PackedTable.Row;
 import starchfilm.files.json.PackedText;
-import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -39,7 +34,40 @@ public record RuleBook(
   private static final RuleBook PACKED = read(PackedText.of(RuleBook.class, "rules.json"));
 
   public RuleBook {
+    measures = List.copyOf(measures);
+    rules = List.copyOf(rules);
+    cures = List.copyOf(cures);
     changes = Map.copyOf(changes);
+    compared = List.copyOf(compared);
+  }
+
+  /** The table as it is written. */
+  private record Table(
+      List<CauseLimit> causes,
+      List<Measure> measures,
+      List<Row> rules,
+      List<Cure> cures,
+      Map<Change, String> changes,
+      List<Compared> compared) {
+    RuleBook book() {
+      return new RuleBook(
+          measures, rules.stream().map(row -> row.rule(this)).toList(), cures, changes, compared);
+    }
+  }
+
+  /** A rule as it is written, which calls its measure by name. */
+  private record Row(Kind fault, Set<Place> where, String heldAgainst, Cause cause, Source source) {
+    Rule rule(Table table) {
+      Measure measure =
+          Stream.concat(table.measures.stream(), Stream.of(Measure.OWN_FIGURE))
+              .filter(each -> each.name().equals(heldAgainst))
+              .findFirst()
+              .orElseThrow(
+                  () -> new IllegalArgumentException("no measure is called " + heldAgainst));
+      List<CauseLimit> limits =
+          table.causes.stream().filter(limit -> limit.cause() == cause).toList();
+      return new Rule(fault, where, measure, cause, limits, source);
+    }
   }
 
   /** The rules that come with the program. */
@@ -50,79 +78,12 @@ public record RuleBook(
   /**
    * Reads a table.
    *
+   * @param json its text, in UTF-8
    * @throws IllegalArgumentException where it is not JSON, a field is missing or a name is not
    *     known
    */
   static RuleBook read(String json) {
-    PackedTable table = new PackedTable(json);
-    Map<Cause, List<CauseLimit>> limits = new EnumMap<>(Cause.class);
-    for (Row row : table.rows("causes")) {
-      limits
-          .computeIfAbsent(row.constant("cause", Cause.values()), cause -> new ArrayList<>())
-          .add(
-              new CauseLimit(
-                  List.of(row.text("needs", "").split(", ", -1)),
-                  row.text("to_note", ""),
-                  row.constant("figure", Figure.values()),
-                  row.number("harmless"),
-                  row.number("clear"),
-                  row.text("words"),
-                  row.text("harmless_words", row.text("words"))));
-    }
-    List<Measure> measures =
-        table.rows("measures").stream()
-            .map(
-                row ->
-                    new Measure(
-                        row.text("measure"),
-                        row.constant("figure", Figure.values()),
-                        row.number("harmless"),
-                        row.number("clear"),
-                        row.text("words"),
-                        row.text("moved", ""),
-                        row.text("needs", "").equals("seen"),
-                        row.text("side_effect", "").equals("yes")))
-            .toList();
-    List<Rule> rules =
-        table.rows("rules").stream()
-            .map(
-                row -> {
-                  Cause cause = row.constant("cause", Cause.values());
-                  return new Rule(
-                      row.constant("fault", Kind.values()),
-                      Set.copyOf(row.constants("where", Place.values())),
-                      measure(measures, row),
-                      cause,
-                      limits.getOrDefault(cause, List.of()),
-                      source(row));
-                })
-            .toList();
-    List<Cure> cures =
-        table.rows("cures").stream()
-            .map(
-                row ->
-                    new Cure(
-                        row.constant("cause", Cause.values()),
-                        row.constant("adjust", Change.values()),
-                        source(row)))
-            .toList();
-    Map<Change, String> changes = new EnumMap<>(Change.class);
-    table
-        .rows("changes")
-        .forEach(row -> changes.put(row.constant("adjust", Change.values()), row.text("words")));
-    List<Compared> compared =
-        table.rows("compared").stream()
-            .map(
-                row ->
-                    new Compared(
-                        row.text("field"),
-                        row.text("not_noted"),
-                        row.text("what"),
-                        row.constant("setting", Setting.values()),
-                        row.constant("figure", Figure.values()),
-                        row.number("same")))
-            .toList();
-    return new RuleBook(measures, rules, cures, changes, compared);
+    return PackedTable.read(json, Table.class).book();
   }
 
   /** The rows for a fault. */
@@ -138,18 +99,5 @@ public record RuleBook(
   /** A change from one plate to another in a clause, with its figures. */
   String words(Change change, FaultContext before, FaultContext after) {
     return Sentence.in(changes.getOrDefault(change, change.tableName()), before, after);
-  }
-
-  private static Measure measure(List<Measure> known, Row row) {
-    String name = row.text("held_against");
-    return Stream.concat(known.stream(), Stream.of(Measure.OWN_FIGURE))
-        .filter(each -> each.name().equals(name))
-        .findFirst()
-        .orElseThrow(
-            () -> new IllegalArgumentException("\"" + name + "\" is no measure of the table"));
-  }
-
-  private static Source source(Row row) {
-    return new Source(row.text("source"), row.constant("check", Check.values()));
   }
 }

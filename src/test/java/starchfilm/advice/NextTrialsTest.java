@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -19,16 +20,21 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
+import starchfilm.numerics.evidence.Check;
+import starchfilm.numerics.evidence.Source;
 
 /** What a next trial is made of: the rooms of the notebook, and what it is for. */
 class NextTrialsTest {
   /** A book in which a slow room is answered by another room alone. */
   private static final RuleBook ROOMS_ALONE =
-      RuleBook.read(
-          """
-          {"cures": [{"cause": "slow room", "adjust": "another room", "source": "a book, table 1",
-                      "check": "read"}]}
-          """);
+      new RuleBook(
+          List.of(),
+          List.of(),
+          List.of(
+              new Cure(
+                  Cause.SLOW_ROOM, Change.ANOTHER_ROOM, new Source("a book, table 1", Check.READ))),
+          Map.of(),
+          List.of());
 
   private static final TrialKnowledge TEXTBOOK =
       TrialKnowledge.of(ParameterDistribution.textbook());
