@@ -44,7 +44,6 @@ public final class DryingForecaster {
    */
   public static final int FEWEST_DRAWS = 20;
 
-  /** How much of the curve is drawn where nothing dries: 20 days. */
   /**
    * Frost that a wet film is forecast with (K s): an hour at 1 K below freezing makes some 5 % of a
    * pour of 3 mm ice at 15 W/(m2 K); judged, no source.
@@ -54,6 +53,7 @@ public final class DryingForecaster {
   private static final ValidRange UNFROZEN =
       new ValidRange("temperature of the wet film", 0, 100, "\u00B0C");
 
+  /** How much of the curve is drawn where nothing dries: 20 days. */
   private static final double DAMP_CURVE_S = 20 * 86_400.0;
 
   private static final Band NEVER =

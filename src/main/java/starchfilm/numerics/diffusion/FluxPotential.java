@@ -116,8 +116,8 @@ public final class FluxPotential {
     private final double[] potentials;
     private final double[] coefficients;
     private final double[] borderSlopes;
-    private int lowest;
-    private int highest;
+    private int lowestInterval;
+    private int highestInterval;
     private boolean anyBelowZero;
 
     Reader(FluxPotential table, int most) {
@@ -156,22 +156,20 @@ public final class FluxPotential {
     public double[] potentials(double[] values, int count, double border) {
       locate(values, count);
       table.layers.weights(border, weights);
-      sum(intervals[lowest], intervals[highest]);
+      sum(lowestInterval, highestInterval);
       readCubics(values, count, potentials);
       return potentials;
     }
 
     /**
-     * Reads the derivatives of the potential, exact ones of the tabulated P.
+     * Reads the derivatives of the potential, exact ones of the tabulated P, where {@link
+     * #potentials} was read last.
      *
-     * @param values the unknown at every place
+     * @param values the unknown at every place, as given then
      * @param count how many of them
-     * @param border the lumped state
+     * @param border the lumped state given then
      */
     public void readSlopes(double[] values, int count, double border) {
-      locate(values, count);
-      table.layers.weights(border, weights);
-      sum(intervals[lowest], intervals[highest]);
       double perRatio = table.half / table.step;
       for (int i = 0; i < count; i++) {
         int at = intervals[i];
@@ -187,7 +185,7 @@ public final class FluxPotential {
         stayBelowZero(values, count, coefficients);
       }
       table.layers.weightSlopes(border, weights);
-      sum(intervals[lowest], intervals[highest]);
+      sum(lowestInterval, highestInterval);
       readCubics(values, count, borderSlopes);
     }
 
@@ -242,8 +240,8 @@ public final class FluxPotential {
       double inverseStep = 1 / table.step;
       int last = table.intervals - 1;
       boolean anyBelow = false;
-      lowest = 0;
-      highest = 0;
+      int lowest = last;
+      int highest = 0;
       for (int i = 0; i < count; i++) {
         double inverse = 1 / (values[i] + half);
         double place = values[i] * inverse * inverseStep;
@@ -252,10 +250,12 @@ public final class FluxPotential {
         inverses[i] = inverse;
         intervals[i] = at;
         places[i] = place - at;
-        lowest = at < intervals[lowest] ? i : lowest;
-        highest = at > intervals[highest] ? i : highest;
+        lowest = Math.min(at, lowest);
+        highest = Math.max(at, highest);
         anyBelow |= below;
       }
+      lowestInterval = lowest;
+      highestInterval = highest;
       anyBelowZero = anyBelow;
     }
 

@@ -38,7 +38,9 @@ class BorderedTridiagonalTest {
     double[] state = film.start(grid);
     Order.THIRD.integrate(film.system(grid), 1e-3, 0, 3, state);
     BorderedTridiagonal matrix = new BorderedTridiagonal(nodes);
-    film.system(grid).linearise(3, state, matrix, new double[nodes + 2]);
+    DiffusionSystem system = film.system(grid);
+    system.rates(3, state, new double[nodes + 2]);
+    system.linearise(3, state, matrix, new double[nodes + 2]);
     for (double shift : new double[] {1e-2, 1, 1e4}) {
       matrix.factor(shift);
 

@@ -29,7 +29,7 @@ class DiffusionSystemTest {
   void everyEntryOfTheJacobianIsADerivativeOfTheRates(BorderedSystem system) {
     double[] state = unevenState();
     BorderedTridiagonal jacobian = new BorderedTridiagonal(GRID.nodes());
-    system.linearise(TIME, state, jacobian, new double[LENGTH]);
+    linearise(system, TIME, state, jacobian, new double[LENGTH]);
     double[][] entries = DenseMatrix.of(jacobian);
 
     for (int row = 0; row < LENGTH; row++) {
@@ -45,7 +45,7 @@ class DiffusionSystemTest {
   void theTimeSlopeIsTheDerivativeOfTheRatesByTimeAlone(BorderedSystem system) {
     double[] state = unevenState();
     double[] timeSlope = new double[LENGTH];
-    system.linearise(TIME, state, new BorderedTridiagonal(GRID.nodes()), timeSlope);
+    linearise(system, TIME, state, new BorderedTridiagonal(GRID.nodes()), timeSlope);
 
     for (int row = 0; row < LENGTH; row++) {
       int of = row;
@@ -59,14 +59,24 @@ class DiffusionSystemTest {
   void leavesNoTraceOfEarlierCalls(BorderedSystem system) {
     double[] state = unevenState();
     BorderedTridiagonal fresh = new BorderedTridiagonal(GRID.nodes());
-    system.linearise(TIME, state, fresh, new double[LENGTH]);
+    linearise(system, TIME, state, fresh, new double[LENGTH]);
     BorderedTridiagonal used = new BorderedTridiagonal(GRID.nodes());
     double[] timeSlope = new double[LENGTH];
-    system.linearise(9, DryingLikeFilm.inASteadyRoom().start(GRID), used, timeSlope);
+    linearise(system, 9, DryingLikeFilm.inASteadyRoom().start(GRID), used, timeSlope);
 
-    system.linearise(TIME, state, used, timeSlope);
+    linearise(system, TIME, state, used, timeSlope);
 
     assertThat(DenseMatrix.of(used)).isDeepEqualTo(DenseMatrix.of(fresh));
+  }
+
+  private static void linearise(
+      BorderedSystem system,
+      double time,
+      double[] state,
+      BorderedTridiagonal jacobian,
+      double[] timeSlope) {
+    system.rates(time, state, new double[LENGTH]);
+    system.linearise(time, state, jacobian, timeSlope);
   }
 
   @Test

@@ -103,7 +103,6 @@ record DryingLikeFilm(double humidity, double swing, boolean bothFacesOpen) {
 
     @Override
     public void linearise(double time, double lower, double upper, double mean, double border) {
-      evaluate(time, lower, upper, mean, border);
       if (bothFacesOpen) {
         fill(lowerSlopes, Argument.LOWER, time, lower, lowerOutflow, border);
       }

@@ -189,7 +189,9 @@ class FluxPotentialTest {
 
     private FluxPotential.Reader slopes(double u) {
       FluxPotential.Reader reader = table.reader(1);
-      reader.readSlopes(new double[] {u}, 1, border);
+      double[] values = {u};
+      reader.potentials(values, 1, border);
+      reader.readSlopes(values, 1, border);
       return reader;
     }
   }
