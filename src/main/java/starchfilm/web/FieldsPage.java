@@ -99,8 +99,7 @@ record FieldsPage(PageContext desk) {
     Map<String, String> atField = new LinkedHashMap<>();
     List<String> elsewhere = new ArrayList<>();
     for (Fault fault : faults) {
-      // An end of a range is in the same field as the other.
-      String path = fault.field().replaceAll("\\[(\\d+)]", ".$1").replaceFirst("\\.(from|to)$", "");
+      String path = FormField.pathOf(fault.field());
       if (typed.containsKey(path)) {
         atField.merge(path, NoteDesk.atItsField(fault), (a, b) -> a + " " + b);
       } else {

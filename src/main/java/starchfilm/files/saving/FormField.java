@@ -2,12 +2,13 @@ package starchfilm.files.saving;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import starchfilm.files.notebook.TrialField;
 
 /**
  * A field of a trial file on a form.
  *
- * @param path its path, as faults name it; an entry of a list by its place, from 0
+ * @param path its path; an entry of a list by its place, from 0
  * @param label its name
  * @param group the title of the fields it stands with
  * @param field what may stand in it
@@ -17,6 +18,7 @@ public record FormField(String path, String label, String group, TrialField fiel
   private static final List<String> ROWS = List.of("Starch", "Second starch", "Third starch");
 
   private static final String ROW = "{}";
+  private static final Pattern ENTRY = Pattern.compile("\\[([0-9]{1,9})]");
 
   /** Every field a form shows, in the order of a file. */
   public static final List<FormField> ALL = all();
@@ -28,6 +30,18 @@ public record FormField(String path, String label, String group, TrialField fiel
    */
   public List<String> choices() {
     return field.choices();
+  }
+
+  /**
+   * The path of the field on a form that a fault is of.
+   *
+   * @param field where the fault is: entries of a list counted from 1, an end of a range by itself
+   * @return the path, as of a {@link FormField}
+   */
+  public static String pathOf(String field) {
+    return ENTRY
+        .matcher(field.replaceFirst("\\.(from|to)$", ""))
+        .replaceAll(entry -> "." + (Integer.parseInt(entry.group(1)) - 1));
   }
 
   private static List<FormField> all() {
