@@ -290,7 +290,7 @@ final class WrittenTrial {
   }
 
   static Located number(String key, BigDecimal value) {
-    return new NumberValue(at(key), value.toPlainString(), value.doubleValue());
+    return new NumberValue(at(key), value);
   }
 
   /** What was measured by volume goes into the field of the volume. */

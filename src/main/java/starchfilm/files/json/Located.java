@@ -104,9 +104,7 @@ public sealed interface Located {
 
     /** The same with a number in a field. */
     public ObjectValue with(String path, BigDecimal number) {
-      return with(
-          path,
-          new NumberValue(new Place(path, 1, 1), number.toPlainString(), number.doubleValue()));
+      return with(path, new NumberValue(new Place(path, 1, 1), number));
     }
 
     /**
@@ -183,6 +181,11 @@ public sealed interface Located {
    * @param value its value; infinite where it is too large, NaN where {@code NaN} is written
    */
   record NumberValue(Place place, String literal, double value) implements Located {
+    /** A number with its digits. */
+    public NumberValue(Place place, BigDecimal number) {
+      this(place, number.toPlainString(), number.doubleValue());
+    }
+
     @Override
     public String quoted() {
       return literal;

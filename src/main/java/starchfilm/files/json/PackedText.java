@@ -19,11 +19,16 @@ public final class PackedText {
    * @return its text, read as UTF-8
    */
   public static String of(Class<?> beside, String name) {
+    return new String(bytes(beside, name), StandardCharsets.UTF_8);
+  }
+
+  /** The same as it is, whatever it holds. */
+  public static byte[] bytes(Class<?> beside, String name) {
     try (InputStream in = beside.getResourceAsStream(name)) {
       if (in == null) {
         throw new IllegalStateException("the program was packed without " + name);
       }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return in.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException("the packed file " + name + " cannot be read", e);
     }

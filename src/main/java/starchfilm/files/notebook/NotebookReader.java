@@ -265,10 +265,6 @@ public final class NotebookReader {
     return files;
   }
 
-  private static boolean isWorkshop(Path file) {
-    return String.valueOf(file.getFileName()).equalsIgnoreCase(WORKSHOP_FILE);
-  }
-
   /**
    * Whether a file is one of those that the program keeps beside trials.
    *
@@ -276,7 +272,8 @@ public final class NotebookReader {
    * @return true for what it learned and for kept jars
    */
   public static boolean isOwn(Path file) {
-    return isWorkshop(file) || KeptJar.isJar(file);
+    return String.valueOf(file.getFileName()).equalsIgnoreCase(WORKSHOP_FILE)
+        || KeptJar.isJar(file);
   }
 
   private static boolean isTrialFile(Path file) {

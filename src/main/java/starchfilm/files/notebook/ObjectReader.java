@@ -205,8 +205,7 @@ final class ObjectReader {
 
   /** The same of a number. */
   double takenNumber(String key) {
-    OptionalDouble given = number(key);
-    return given.isPresent() ? given.getAsDouble() : assumed(key).value();
+    return number(key).orElseGet(() -> assumed(key).value());
   }
 
   /** What is assumed for a field that was not noted. */

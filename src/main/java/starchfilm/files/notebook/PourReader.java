@@ -185,17 +185,14 @@ final class PourReader {
         section
             .choice("material", PlateMaterial.values())
             .orElseGet(() -> section.assumed("material", PlateMaterial.GLASS));
-    double thicknessM = plateThickness(section, material);
+    double usualM = material.usualThicknessM();
+    String usual = Words.number(usualM / M_PER_MM) + " mm";
+    double thicknessM =
+        section
+            .number("thickness_mm")
+            .orElseGet(() -> section.assumed("thickness_mm", usualM, usual));
     double rimM = section.takenNumber("rim_mm");
     Plate flat = Plate.across(material, lengthM, widthM, thicknessM, outline);
     return new Plate(material, flat.lengthM(), flat.widthM(), thicknessM, rimM, outline);
-  }
-
-  private static double plateThickness(ObjectReader section, PlateMaterial material) {
-    double usualM = material.usualThicknessM();
-    OptionalDouble given = section.number("thickness_mm");
-    return given.isPresent()
-        ? given.getAsDouble()
-        : section.assumed("thickness_mm", usualM, Words.number(usualM / M_PER_MM) + " mm");
   }
 }

@@ -23,16 +23,12 @@ public final class TypedValue {
    */
   public static Located of(TypedAmount amount, String unit, Place place) {
     if (!amount.isRange()) {
-      return number(amount.in(unit), place);
+      return new NumberValue(place, amount.in(unit));
     }
     List<BigDecimal> ends = amount.endsIn(unit);
     return new ObjectValue(place, Map.of(), List.of())
-        .with("from", number(ends.get(0), place))
-        .with("to", number(ends.get(1), place));
-  }
-
-  private static Located number(BigDecimal value, Place place) {
-    return new NumberValue(place, value.toPlainString(), value.doubleValue());
+        .with("from", new NumberValue(place, ends.get(0)))
+        .with("to", new NumberValue(place, ends.get(1)));
   }
 
   /**

@@ -23,6 +23,8 @@ final class WeighingsReader {
   private static final double LEAST_OF_SOLIDS = 0.5;
 
   private static final double SIGMAS = 3;
+  private static final Comparator<Shown> BY_TIME =
+      Comparator.comparingDouble(shown -> shown.weighing().timeS());
 
   private final TimesReader times;
 
@@ -30,18 +32,16 @@ final class WeighingsReader {
     this.times = times;
   }
 
-  /** What a scale showed at a time. */
-  private record Shown(
-      ObjectReader entry, int plate, double atS, Estimate gross, boolean samePlate) {
-    Placed as(Estimate film, boolean tared) {
-      boolean confirmed = entry.flag("confirmed").orElse(false) || samePlate;
-      return new Placed(this, new Weighing(atS, film.value(), film.sd(), confirmed, tared));
+  /** A weighing of a plate; with the plate until that is taken off. */
+  private record Shown(ObjectReader entry, int plate, boolean samePlate, Weighing weighing) {
+    Estimate massKg() {
+      return new Estimate(weighing.filmMassKg(), weighing.massSdKg());
     }
-  }
 
-  private record Placed(Shown shown, Weighing weighing) {
-    int plate() {
-      return shown.plate();
+    Shown with(Estimate filmKg, boolean tared) {
+      Weighing film =
+          new Weighing(weighing.timeS(), filmKg.value(), filmKg.sd(), weighing.confirmed(), tared);
+      return new Shown(entry, plate, samePlate, film);
     }
   }
 
@@ -59,7 +59,7 @@ final class WeighingsReader {
       PlatesReader.Plates plates,
       Estimate freshKg,
       Estimate solids) {
-    List<Placed> placed = new ArrayList<>();
+    List<Shown> films = new ArrayList<>();
     List<Shown> withoutTare = new ArrayList<>();
     List<ObjectReader> entries = trial.sections("weighings");
     if (!sized && !entries.isEmpty()) {
@@ -81,43 +81,47 @@ final class WeighingsReader {
       } else if (massKg.isEmpty()) {
         entry.notRecorded("mass_g");
       } else if (at.isPresent()) {
+        Estimate gross = massKg.get();
+        boolean same = samePlate.orElse(false);
+        boolean confirmed = entry.flag("confirmed").orElse(false) || same;
         Shown shown =
-            new Shown(entry, plate, at.getAsDouble(), massKg.get(), samePlate.orElse(false));
+            new Shown(
+                entry,
+                plate,
+                same,
+                new Weighing(at.getAsDouble(), gross.value(), gross.sd(), confirmed, true));
         boolean withPlate =
             entry
                 .flag("with_plate")
-                .orElse(tare.isPresent() || shown.gross().value() > mostKg(shown.gross(), freshKg));
+                .orElse(tare.isPresent() || gross.value() > mostKg(gross, freshKg));
         if (withPlate && tare.isEmpty()) {
           withoutTare.add(shown);
         } else {
-          Estimate film =
-              withPlate ? shown.gross().plus(tare.orElseThrow().times(-1)) : shown.gross();
+          Estimate film = withPlate ? gross.plus(tare.orElseThrow().times(-1)) : gross;
           if (possible(entry, film, freshKg, solids)) {
-            placed.add(shown.as(film, true));
+            films.add(shown.with(film, true));
           }
         }
       }
     }
-    SortedMap<Integer, List<Shown>> withPlates =
-        withoutTare.stream()
-            .collect(Collectors.groupingBy(Shown::plate, TreeMap::new, Collectors.toList()));
+    SortedMap<Integer, List<Shown>> withPlates = byPlate(withoutTare);
     withPlates.forEach(
         (plate, of) ->
-            placed.addAll(lossesOnly(withPlates.size() > 1 ? " " + plate : "", of, freshKg)));
+            films.addAll(lossesOnly(withPlates.size() > 1 ? " " + plate : "", of, freshKg)));
     SortedMap<Integer, List<Weighing>> byPlate = new TreeMap<>();
-    placed.stream()
-        .collect(Collectors.groupingBy(Placed::plate, TreeMap::new, Collectors.toList()))
-        .forEach((plate, of) -> byPlate.put(plate, inOrder(of)));
+    byPlate(films).forEach((plate, of) -> byPlate.put(plate, inOrder(of)));
     return byPlate;
+  }
+
+  private static SortedMap<Integer, List<Shown>> byPlate(List<Shown> shown) {
+    return shown.stream()
+        .collect(Collectors.groupingBy(Shown::plate, TreeMap::new, Collectors.toList()));
   }
 
   /**
    * Of a plate whose tare is unknown the losses since its first weighing are known all the same.
    */
-  private static List<Placed> lossesOnly(String number, List<Shown> shown, Estimate fresh) {
-    if (shown.isEmpty()) {
-      return List.of();
-    }
+  private static List<Shown> lossesOnly(String number, List<Shown> shown, Estimate fresh) {
     shown
         .get(0)
         .entry()
@@ -134,15 +138,13 @@ final class WeighingsReader {
     if (shown.size() == 1) {
       return List.of();
     }
-    Shown first = Collections.min(shown, Comparator.comparingDouble(Shown::atS));
+    Shown first = Collections.min(shown, BY_TIME);
     return shown.stream()
         .map(
-            each ->
-                each.as(
-                    new Estimate(
-                        fresh.value() + each.gross().value() - first.gross().value(),
-                        each.gross().sd()),
-                    false))
+            each -> {
+              double filmKg = fresh.value() + each.massKg().value() - first.massKg().value();
+              return each.with(new Estimate(filmKg, each.massKg().sd()), false);
+            })
         .toList();
   }
 
@@ -178,33 +180,31 @@ final class WeighingsReader {
     return false;
   }
 
-  private static List<Weighing> inOrder(List<Placed> ofPlate) {
-    List<Placed> placed = new ArrayList<>(ofPlate);
-    placed.sort(Comparator.comparingDouble(p -> p.weighing().timeS()));
+  private static List<Weighing> inOrder(List<Shown> ofPlate) {
+    List<Shown> films = ofPlate.stream().sorted(BY_TIME).toList();
     List<Weighing> weighings = new ArrayList<>();
-    for (int i = 0; i < placed.size(); i++) {
-      Placed next = placed.get(i);
-      Weighing before = i == 0 ? next.weighing() : placed.get(i - 1).weighing();
-      if (i > 0 && before.timeS() == next.weighing().timeS()) {
-        next.shown()
-            .entry()
+    for (int i = 0; i < films.size(); i++) {
+      Shown next = films.get(i);
+      Weighing weighing = next.weighing();
+      Weighing before = i == 0 ? weighing : films.get(i - 1).weighing();
+      if (i > 0 && before.timeS() == weighing.timeS()) {
+        next.entry()
             .fault(
                 "at",
                 "a second weighing at the same time",
                 "one weighing at a time",
                 "delete one, or correct its time");
-      } else if (!next.shown().samePlate()
-          && PlateDoubt.isQuick(before, next.weighing())
-          && PlateDoubt.isDoubtful(before, next.weighing())) {
-        next.shown()
-            .entry()
+      } else if (!next.samePlate()
+          && PlateDoubt.isQuick(before, weighing)
+          && PlateDoubt.isDoubtful(before, weighing)) {
+        next.entry()
             .notice(
                 "mass_g",
-                PlateDoubt.told(before, next.weighing())
+                PlateDoubt.told(before, weighing)
                     + "; left out until \"same_plate\": true stands beside it, or false for another"
                     + " plate");
       } else {
-        weighings.add(next.weighing());
+        weighings.add(weighing);
       }
     }
     return weighings;

@@ -1,20 +1,19 @@
 package starchfilm.files.saving;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import starchfilm.files.json.PackedText;
 
 /** A folder of invented trials, packed with the program, to look at what a full one is like. */
 public final class ExampleFolder {
   /** What it is called in the folder of the trials. */
   public static final String NAME = "example";
 
-  private static final String PACKED = "formulations/garden/";
+  private static final String PACKED = "/formulations/garden/";
 
   /** A packed folder cannot be listed everywhere. */
   static final List<String> FILES =
@@ -106,13 +105,6 @@ public final class ExampleFolder {
   }
 
   private static byte[] packed(String file) {
-    try (InputStream in = ExampleFolder.class.getClassLoader().getResourceAsStream(PACKED + file)) {
-      if (in == null) {
-        throw new IOException("the program was packed without " + PACKED + file);
-      }
-      return in.readAllBytes();
-    } catch (IOException e) {
-      throw new UncheckedIOException(PACKED + file, e);
-    }
+    return PackedText.bytes(ExampleFolder.class, PACKED + file);
   }
 }

@@ -1,15 +1,16 @@
 package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.DecimalNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
 import java.util.List;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Allowed;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.Place;
+import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TypedValue;
 
@@ -28,13 +29,21 @@ final class FieldInput {
    * @throws MistypedException where it cannot be read
    */
   static JsonNode of(TrialField field, String typed) {
+    return TrialTree.node(of(field, typed, NOWHERE));
+  }
+
+  /** The same at a place where a fault of it is told. */
+  static Located of(TrialField field, String typed, Place place) {
     String unit = field.unit();
     return switch (field.kind()) {
-      case AMOUNT -> amount(typed, unit);
-      case NUMBER -> DecimalNode.valueOf(TypedAmount.number(unit, typed));
-      case COUNT -> DecimalNode.valueOf(count(typed, field.allowed().orElseThrow()));
-      case CHOICE -> TextNode.valueOf(choice(typed, field));
-      default -> TextNode.valueOf(typed);
+      case AMOUNT ->
+          typed.isEmpty() || typed.equalsIgnoreCase(UNKNOWN) || typed.equals("?")
+              ? new TextValue(place, UNKNOWN)
+              : TypedValue.of(TypedAmount.inUnit(unit, typed), unit, place);
+      case NUMBER -> new NumberValue(place, TypedAmount.number(unit, typed));
+      case COUNT -> new NumberValue(place, count(typed, field.allowed().orElseThrow()));
+      case CHOICE -> new TextValue(place, choice(typed, field));
+      default -> new TextValue(place, typed);
     };
   }
 
@@ -48,13 +57,6 @@ final class FieldInput {
   /** An emptied field of a form is no choice, which its reader tells. */
   private static String choice(String typed, TrialField field) {
     return typed.isEmpty() ? typed : KnownName.find(typed, field.choices(), List::of);
-  }
-
-  private static JsonNode amount(String typed, String unit) {
-    if (typed.isEmpty() || typed.equalsIgnoreCase(UNKNOWN) || typed.equals("?")) {
-      return TextNode.valueOf(UNKNOWN);
-    }
-    return TrialTree.node(TypedValue.of(TypedAmount.inUnit(unit, typed), unit, NOWHERE));
   }
 
   /**

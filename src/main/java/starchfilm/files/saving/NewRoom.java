@@ -95,8 +95,6 @@ public final class NewRoom {
 
   /** The fields of a swing, in their order. */
   public static List<TrialField> swingFields() {
-    return TrialField.TRIAL.all().stream()
-        .filter(field -> field.path().startsWith(ROOM + SWING + "."))
-        .toList();
+    return List.copyOf(TrialField.TRIAL.field("room").field(SWING).fields().values());
   }
 }

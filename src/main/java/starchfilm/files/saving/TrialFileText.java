@@ -4,9 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.HexFormat;
-import java.util.List;
 import java.util.Locale;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
@@ -34,14 +32,7 @@ public record TrialFileText(Path file, String text, String version) {
    */
   public static TrialFileText of(Path file) throws NotWrittenException {
     try {
-      return of(file, FileText.bytes(file, TrialReader.MAX_BYTES));
-    } catch (UnreadableFileException e) {
-      throw NotWrittenException.because(file, e);
-    }
-  }
-
-  private static TrialFileText of(Path file, byte[] bytes) throws NotWrittenException {
-    try {
+      byte[] bytes = FileText.bytes(file, TrialReader.MAX_BYTES);
       return new TrialFileText(file, FileText.utf8(bytes), version(bytes));
     } catch (UnreadableFileException e) {
       throw NotWrittenException.because(file, e);
@@ -61,25 +52,19 @@ public record TrialFileText(Path file, String text, String version) {
   public static String replace(Path file, String text, String version)
       throws ChangedMeanwhileException, NotWrittenException {
     requireSound(file, text);
-    List<TrialFileText> other = new ArrayList<>();
     SafeFile.Written written =
         SafeFile.rewrite(
             file,
             before -> {
-              other.clear();
               byte[] old =
                   before.orElseThrow(
                       () ->
                           NotWrittenException.because(
                               file, "the file is not there any more", "save your text elsewhere"));
-              if (version(old).equals(version)) {
-                return likeBefore(old, text);
-              }
-              other.add(of(file, old));
-              return old;
+              return version(old).equals(version) ? likeBefore(old, text) : old;
             });
-    if (!other.isEmpty()) {
-      throw new ChangedMeanwhileException(other.get(0));
+    if (written.before().isEmpty() && !written.version().equals(version)) {
+      throw new ChangedMeanwhileException(of(file));
     }
     return written.version();
   }

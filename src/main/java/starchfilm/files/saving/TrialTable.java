@@ -1,6 +1,5 @@
 package starchfilm.files.saving;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,7 +22,6 @@ import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located;
 import starchfilm.files.json.Located.ListValue;
-import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
@@ -349,12 +347,10 @@ public final class TrialTable {
     try {
       return Optional.of(
           switch (field.kind()) {
-            case AMOUNT, NUMBER, COUNT -> located(FieldInput.of(field, cell), place);
             case FLAG -> flag(cell, place);
             case CHOICE -> new TextValue(place, cell.toLowerCase(Locale.ROOT));
             case CLOCK -> new TextValue(place, pour(cell));
-            case WORDS, MOMENT, DAYTIME -> new TextValue(place, cell);
-            case SECTION -> throw new IllegalStateException(field.path() + " is no single cell");
+            default -> FieldInput.of(field, cell, place);
           });
     } catch (MistypedException e) {
       findings.fault(place, e.given(), e.allowed(), e.mend());
@@ -373,17 +369,5 @@ public final class TrialTable {
       case "false", "no", "0" -> new WordValue(place, WordValue.Word.FALSE);
       default -> throw new MistypedException(cell, "true or false", "write one of these");
     };
-  }
-
-  private static Located located(JsonNode node, Place place) {
-    if (node.isNumber()) {
-      return new NumberValue(place, node.decimalValue().toPlainString(), node.doubleValue());
-    }
-    if (node.isObject()) {
-      return new ObjectValue(place, Map.of(), List.of())
-          .with("from", located(node.get("from"), place))
-          .with("to", located(node.get("to"), place));
-    }
-    return new TextValue(place, node.asText());
   }
 }
