@@ -25,8 +25,6 @@ import starchfilm.report.words.PourCalendar;
 /** The rows of the head table that say what is expected of the trials and what came of them. */
 record ComparedRows(List<TrialForecast> trials) {
   private static final String NOTHING = "–";
-  private static final List<FilmFigure> TOLD_FIRST =
-      List.of(FilmFigure.THICKNESS, FilmFigure.STRENGTH, FilmFigure.ELONGATION);
 
   /** What is expected: waiting times first, then the film. */
   List<Row> expected() {
@@ -35,7 +33,7 @@ record ComparedRows(List<TrialForecast> trials) {
     rows.add(waiting("peelable", "peelable", scale, DryingForecast::peelableS));
     rows.add(waiting("dry through, thick spot", "dry", scale, DryingForecast::dryThroughS));
     rows.add(row("in the hand", trial -> Cell.of(PlainWords.word(trial.film().feel()))));
-    TOLD_FIRST.forEach(property -> rows.add(film(property)));
+    FilmFigure.MEASURED.forEach(property -> rows.add(film(property)));
     return rows;
   }
 
@@ -48,7 +46,7 @@ record ComparedRows(List<TrialForecast> trials) {
   List<Row> further() {
     return Stream.concat(
             Arrays.stream(FilmFigure.values())
-                .filter(property -> !TOLD_FIRST.contains(property))
+                .filter(property -> !FilmFigure.MEASURED.contains(property))
                 .map(this::film),
             told(
                 said("measured thickness", ComparedRows::thickness),

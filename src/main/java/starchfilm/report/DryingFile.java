@@ -9,12 +9,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import starchfilm.casting.Spot;
 import starchfilm.drying.CurvePoint;
 import starchfilm.drying.Milestone;
@@ -39,16 +38,6 @@ import starchfilm.report.words.PourCalendar;
  * reading, and a time that never comes is left empty or null.
  */
 public final class DryingFile {
-  private static final Map<FilmFigure, String> FILM_KEYS =
-      new EnumMap<>(
-          Map.of(
-              FilmFigure.STRENGTH, "strength_MPa",
-              FilmFigure.ELONGATION, "stretch_pct",
-              FilmFigure.STIFFNESS, "stiffness_MPa",
-              FilmFigure.GLASS_TRANSITION, "glass_transition_C",
-              FilmFigure.MOISTURE, "moisture_kg_per_kg_dry",
-              FilmFigure.PERMEABILITY, "permeability_g_mm_per_m2_d_kPa"));
-
   private DryingFile() {}
 
   /**
@@ -136,18 +125,19 @@ public final class DryingFile {
 
   /** What the dry film is like; a figure that is not to be stated is left out, and why is said. */
   private static void film(FilmForecast film, ObjectNode node) {
-    FILM_KEYS.forEach(
-        (figure, key) -> {
-          ObjectNode one = node.putObject(key);
-          Optional<String> withheld = figure.withheld(film);
-          if (withheld.isPresent()) {
-            one.put("withheld", withheld.get());
-          } else {
-            // Moisture is a ratio here, as everywhere in this file.
-            Band band = figure.of(film);
-            JsonText.put(one, "", figure == FilmFigure.MOISTURE ? band : figure.unit().of(band));
-          }
-        });
+    // Each spot has its own thickness, and says it.
+    for (FilmFigure figure : EnumSet.complementOf(EnumSet.of(FilmFigure.THICKNESS))) {
+      ObjectNode one = node.putObject(figure.key());
+      // Moisture is a ratio here, as everywhere in this file.
+      Band band = figure.of(film);
+      figure
+          .withheld(film)
+          .ifPresentOrElse(
+              why -> one.put("withheld", why),
+              () ->
+                  JsonText.put(
+                      one, "", figure == FilmFigure.MOISTURE ? band : figure.unit().of(band)));
+    }
     node.put("feel", PlainWords.word(film.feel()));
   }
 

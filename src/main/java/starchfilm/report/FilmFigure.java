@@ -23,39 +23,77 @@ import starchfilm.report.words.PlainWords;
  * The figures of a dry film, in the order they are shown, each on one scale for good, so that what
  * is seen on one page can be held against another.
  */
-enum FilmFigure {
+public enum FilmFigure {
   /** Thickness. */
-  THICKNESS(FilmProperty.DRY_THICKNESS, "thickness", MICROMETRE, Strip.logarithmic(5, 1_000)),
+  THICKNESS(
+      FilmProperty.DRY_THICKNESS,
+      "dry_thickness_um",
+      "thickness",
+      MICROMETRE,
+      Strip.logarithmic(5, 1_000)),
   /** Tensile strength. */
   STRENGTH(
-      FilmProperty.TENSILE_STRENGTH, "tensile strength", MEGAPASCAL, Strip.logarithmic(0.1, 200)),
+      FilmProperty.TENSILE_STRENGTH,
+      "strength_MPa",
+      "tensile strength",
+      MEGAPASCAL,
+      Strip.logarithmic(0.1, 200)),
   /** Elongation at break. */
-  ELONGATION(FilmProperty.ELONGATION, "elongation at break", PERCENT, Strip.logarithmic(0.5, 500)),
+  ELONGATION(
+      FilmProperty.ELONGATION,
+      "stretch_pct",
+      "elongation at break",
+      PERCENT,
+      Strip.logarithmic(0.5, 500)),
   /** Young's modulus. */
   STIFFNESS(
-      FilmProperty.YOUNGS_MODULUS, "stiffness (modulus)", MEGAPASCAL, Strip.logarithmic(1, 10_000)),
+      FilmProperty.YOUNGS_MODULUS,
+      "stiffness_MPa",
+      "stiffness (modulus)",
+      MEGAPASCAL,
+      Strip.logarithmic(1, 10_000)),
   /** Equilibrium moisture, per dry solids. */
-  MOISTURE(FilmProperty.EQUILIBRIUM_MOISTURE, "moisture in use", PERCENT, Strip.linear(0, 60)),
+  MOISTURE(
+      FilmProperty.EQUILIBRIUM_MOISTURE,
+      "moisture_kg_per_kg_dry",
+      "moisture in use",
+      PERCENT,
+      Strip.linear(0, 60)),
   /** Glass transition. */
   GLASS_TRANSITION(
-      FilmProperty.GLASS_TRANSITION, "glass transition", CELSIUS, Strip.linear(-100, 150)),
+      FilmProperty.GLASS_TRANSITION,
+      "glass_transition_C",
+      "glass transition",
+      CELSIUS,
+      Strip.linear(-100, 150)),
   /** Water-vapour permeability. */
   PERMEABILITY(
       FilmProperty.VAPOUR_PERMEABILITY,
+      "permeability_g_mm_per_m2_d_kPa",
       "water-vapour permeability towards dry air",
       ReaderUnit.PERMEABILITY,
       Strip.logarithmic(1, 1_000));
 
+  /** Those that a maker can measure, which are also told first. */
+  public static final List<FilmFigure> MEASURED = List.of(THICKNESS, STRENGTH, ELONGATION);
+
   private final FilmProperty property;
+  private final String key;
   private final String label;
   private final ReaderUnit unit;
   private final Scale scale;
 
-  FilmFigure(FilmProperty property, String label, ReaderUnit unit, Scale scale) {
+  FilmFigure(FilmProperty property, String key, String label, ReaderUnit unit, Scale scale) {
     this.property = property;
+    this.key = key;
     this.label = label;
     this.unit = unit;
     this.scale = scale;
+  }
+
+  /** Its key in data files, which carries the unit. */
+  public String key() {
+    return key;
   }
 
   /** Its name in the trade's words. */
@@ -68,17 +106,23 @@ enum FilmFigure {
     return unit;
   }
 
-  /** Its figure in a forecast. */
-  Band of(FilmForecast forecast) {
+  /**
+   * Its figure in a forecast.
+   *
+   * @param forecast of the film
+   * @return the band (SI), whether it is to be stated or not
+   */
+  public Band of(FilmForecast forecast) {
     return property.of(forecast);
   }
 
   /**
    * Why it is not stated.
    *
+   * @param forecast of the film
    * @return a clause; empty where it is stated
    */
-  Optional<String> withheld(FilmForecast forecast) {
+  public Optional<String> withheld(FilmForecast forecast) {
     return forecast.withheld(property).map(PlainWords::word);
   }
 
@@ -116,7 +160,7 @@ enum FilmFigure {
    * @return the range, or a clause that begins "not stated:"
    */
   String band(FilmForecast forecast) {
-    return PlainWords.unlessWithheld(forecast, property, unit.band(of(forecast)));
+    return PlainWords.unlessWithheld(forecast, property, unit);
   }
 
   /**

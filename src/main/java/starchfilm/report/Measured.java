@@ -23,9 +23,6 @@ record Measured(FilmFigure property, double mean, String values, String expected
   /** Strips that ASTM D882 asks for (recalled). */
   private static final int ENOUGH_STRIPS = 5;
 
-  private static final List<FilmFigure> PROPERTIES =
-      List.of(FilmFigure.THICKNESS, FilmFigure.STRENGTH, FilmFigure.ELONGATION);
-
   /**
    * What was measured on a trial's film.
    *
@@ -34,7 +31,7 @@ record Measured(FilmFigure property, double mean, String values, String expected
   public static List<Measured> of(TrialForecast forecast) {
     Trial trial = forecast.trial();
     List<Measured> measured = new ArrayList<>();
-    for (FilmFigure property : PROPERTIES) {
+    for (FilmFigure property : FilmFigure.MEASURED) {
       of(property, values(property, trial.seen().dryThicknessesM(), trial.seen().pulls()), forecast)
           .ifPresent(measured::add);
     }
@@ -48,7 +45,7 @@ record Measured(FilmFigure property, double mean, String values, String expected
    */
   public static List<String> betweenPlates(Trial trial) {
     List<String> sentences = new ArrayList<>();
-    for (FilmFigure property : PROPERTIES) {
+    for (FilmFigure property : FilmFigure.MEASURED) {
       String unit = " " + property.unit().symbol();
       DescriptiveStatistics means = new DescriptiveStatistics();
       List<String> each = new ArrayList<>();

@@ -15,7 +15,6 @@ import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.film.FilmForecast;
-import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.jar.assay.Assay;
 import starchfilm.learning.summary.DoubtedReading;
@@ -35,6 +34,7 @@ import starchfilm.planning.Potful;
 import starchfilm.planning.PourThickness;
 import starchfilm.planning.Series;
 import starchfilm.planning.ThicknessAnswer;
+import starchfilm.report.FilmFigure;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.plan.NamedRecipe;
 import starchfilm.report.words.PlainWords;
@@ -143,15 +143,10 @@ public final class Answers {
 
   private static void film(DataSheet.Row row, FilmForecast film) {
     row.put("feel", PlainWords.word(film.feel()));
-    stated(row, "dry_thickness_um", FilmProperty.DRY_THICKNESS, film);
-    stated(row, "strength_MPa", FilmProperty.TENSILE_STRENGTH, film);
-    stated(row, "stretch_pct", FilmProperty.ELONGATION, film);
-  }
-
-  private static void stated(
-      DataSheet.Row row, String key, FilmProperty property, FilmForecast film) {
-    if (film.withheld(property).isEmpty()) {
-      row.put(key, property.of(film));
+    for (FilmFigure figure : FilmFigure.MEASURED) {
+      if (figure.withheld(film).isEmpty()) {
+        row.put(figure.key(), figure.of(film));
+      }
     }
   }
 

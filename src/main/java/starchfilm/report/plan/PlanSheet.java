@@ -21,6 +21,7 @@ import starchfilm.film.FilmProperty;
 import starchfilm.forecast.Oddity;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.numerics.units.Spans;
 import starchfilm.planning.CookSteps;
 import starchfilm.planning.Kitchen;
@@ -265,18 +266,9 @@ public record PlanSheet(
   public List<Figure> film() {
     return List.of(
         new Figure("feel", feel()),
-        figure(
-            "dry thickness",
-            FilmProperty.DRY_THICKNESS,
-            MILLIMETRE.band(recipe.film().dryThicknessM())),
-        figure(
-            "strength",
-            FilmProperty.TENSILE_STRENGTH,
-            MEGAPASCAL.band(recipe.film().tensileStrengthPa())),
-        figure(
-            "stretch at break",
-            FilmProperty.ELONGATION,
-            PERCENT.band(recipe.film().elongationAtBreak())),
+        figure("dry thickness", FilmProperty.DRY_THICKNESS, MILLIMETRE),
+        figure("strength", FilmProperty.TENSILE_STRENGTH, MEGAPASCAL),
+        figure("stretch at break", FilmProperty.ELONGATION, PERCENT),
         new Figure(
             "plasticiser",
             Figures.two(100 * recipe.casting().composition().glycerolPerDryStarch())
@@ -315,8 +307,8 @@ public record PlanSheet(
         : " rather than " + PlainWords.word(wished);
   }
 
-  private Figure figure(String name, FilmProperty property, String figure) {
-    return new Figure(name, PlainWords.unlessWithheld(recipe.film(), property, figure));
+  private Figure figure(String name, FilmProperty property, ReaderUnit unit) {
+    return new Figure(name, PlainWords.unlessWithheld(recipe.film(), property, unit));
   }
 
   /** When it is ready. */

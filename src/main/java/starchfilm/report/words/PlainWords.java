@@ -17,6 +17,7 @@ import starchfilm.film.FilmProperty;
 import starchfilm.numerics.evidence.Extrapolation;
 import starchfilm.numerics.evidence.ValidRange;
 import starchfilm.numerics.units.Figures;
+import starchfilm.numerics.units.ReaderUnit;
 
 /** What the rooms below find out, in plain words. */
 public final class PlainWords {
@@ -64,11 +65,13 @@ public final class PlainWords {
    *
    * @param film the forecast
    * @param property the figure's property
-   * @param figure the figure in words
-   * @return the figure, or a clause that begins "not stated:"
+   * @param unit the unit it is stated in
+   * @return the figure with its range, or a clause that begins "not stated:"
    */
-  public static String unlessWithheld(FilmForecast film, FilmProperty property, String figure) {
-    return film.withheld(property).map(why -> "not stated: " + word(why)).orElse(figure);
+  public static String unlessWithheld(FilmForecast film, FilmProperty property, ReaderUnit unit) {
+    return film.withheld(property)
+        .map(why -> "not stated: " + word(why))
+        .orElseGet(() -> unit.band(property.of(film)));
   }
 
   /**
