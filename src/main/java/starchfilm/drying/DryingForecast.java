@@ -56,6 +56,11 @@ public record DryingForecast(
     return found;
   }
 
+  /** Where the drying curve ends (s since the pour). */
+  public double curveEndS() {
+    return curve.get(curve.size() - 1).timeS();
+  }
+
   /**
    * When the plate can be peeled: on average, for its thick spot follows when it is lifted.
    *

@@ -35,8 +35,7 @@ final class CurvePlot {
     this.cells = new char[ROWS][columns];
     this.reading = new CurveReading(trial);
     this.start = trial.drying().startMoisture();
-    List<CurvePoint> curve = trial.drying().curve();
-    this.endS = curve.get(curve.size() - 1).timeS();
+    this.endS = trial.drying().curveEndS();
   }
 
   /** Draws a trial's curve in a terminal of this many characters. */

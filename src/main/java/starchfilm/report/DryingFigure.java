@@ -75,9 +75,7 @@ public final class DryingFigure {
    */
   public static CurveFigure of(TrialForecast trial, OptionalDouble nowS) {
     DryingFigure drawn = alone(trial, nowS);
-    drawn.line("thin", trial, CurvePoint::thinEdge);
-    drawn.line("thick", trial, CurvePoint::thickSpot);
-    drawn.line("nominal", trial, point -> point.nominal().middle());
+    drawn.spots(trial);
     for (Spot spot : Spot.values()) {
       SpotForecast at = trial.drying().at(spot);
       drawn.lane(
@@ -159,8 +157,9 @@ public final class DryingFigure {
    * @param moved the casting
    * @param unmoved what it was
    * @param byS when it must be ready (s since the pour), if there is such a day
+   * @return the figure
    */
-  static CurveFigure moved(TrialForecast moved, TrialForecast unmoved, OptionalDouble byS) {
+  public static CurveFigure moved(TrialForecast moved, TrialForecast unmoved, OptionalDouble byS) {
     double wanted = Math.max(ROOM_TO_MOVE * settledS(unmoved), 1.05 * byS.orElse(0));
     double endDays =
         DoubleStream.of(ROUND_DAYS)
@@ -168,10 +167,8 @@ public final class DryingFigure {
             .findFirst()
             .orElse(ROUND_DAYS[ROUND_DAYS.length - 1]);
     DryingFigure drawn = new DryingFigure(new Frame(100, 30, 548, 270, 560), 0, DAY_S * endDays);
-    drawn.line("ghost", unmoved, point -> point.nominal().middle());
-    drawn.line("thin", moved, CurvePoint::thinEdge);
-    drawn.line("thick", moved, CurvePoint::thickSpot);
-    drawn.line("nominal", moved, point -> point.nominal().middle());
+    drawn.average("ghost", unmoved);
+    drawn.spots(moved);
     drawn.lane("before", unmoved, "ghost");
     drawn.lane("now", moved, "");
     byS.ifPresent(at -> drawn.upright(at, "needed"));
@@ -192,7 +189,7 @@ public final class DryingFigure {
     DryingFigure drawn = new DryingFigure(new Frame(190, 30, 728, 250, 740), startS, 1.08 * last);
     for (int i = 0; i < trials.size(); i++) {
       String look = "of-" + (i % 6 + 1);
-      drawn.line(look, trials.get(i), point -> point.nominal().middle());
+      drawn.average(look, trials.get(i));
       String name = trials.get(i).trial().name();
       String label = name.length() > 17 ? name.substring(0, 16).strip() + "…" : name;
       drawn.lane((i + 1) + " " + label, trials.get(i), look);
@@ -215,7 +212,7 @@ public final class DryingFigure {
             .flatMapToDouble(DryingFigure::ends);
     DoubleStream weighed = trial.seen().weighings().stream().mapToDouble(Weighing::timeS);
     double lastS = DoubleStream.concat(ready, weighed).max().orElse(0);
-    double endS = lastS > 0 ? 1.05 * lastS : endOfCurveS(trial);
+    double endS = lastS > 0 ? 1.05 * lastS : trial.drying().curveEndS();
     return new DryingFigure(
         new Frame(100, 44, 508, 270, 560), 0, Math.max(endS, 1.05 * nowS.orElse(0)));
   }
@@ -224,16 +221,22 @@ public final class DryingFigure {
   private static double settledS(TrialForecast trial) {
     return DoubleStream.concat(ends(trial.drying().peelableS()), ends(trial.drying().dryThroughS()))
         .max()
-        .orElseGet(() -> endOfCurveS(trial));
+        .orElseGet(() -> trial.drying().curveEndS());
   }
 
   private static DoubleStream ends(Band band) {
-    return DoubleStream.of(band.low(), band.middle(), band.high()).filter(Double::isFinite);
+    return band.points().filter(Double::isFinite);
   }
 
-  private static double endOfCurveS(TrialForecast trial) {
-    List<CurvePoint> curve = trial.drying().curve();
-    return curve.get(curve.size() - 1).timeS();
+  /** A line a spot; the average is drawn over the others. */
+  private void spots(TrialForecast trial) {
+    line("thin", trial, CurvePoint::thinEdge);
+    line("thick", trial, CurvePoint::thickSpot);
+    average("nominal", trial);
+  }
+
+  private void average(String kind, TrialForecast trial) {
+    line(kind, trial, point -> point.nominal().middle());
   }
 
   private void line(String kind, TrialForecast trial, ToDoubleFunction<CurvePoint> moisture) {

@@ -4,7 +4,7 @@ import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
 import java.util.List;
-import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.Spans;
@@ -27,9 +27,8 @@ record DryingScale(TimeScale time) {
   static DryingScale of(List<TrialForecast> trials) {
     double[] momentsS =
         trials.stream()
-            .flatMap(
-                trial -> List.of(trial.drying().peelableS(), trial.drying().dryThroughS()).stream())
-            .flatMapToDouble(band -> DoubleStream.of(band.low(), band.middle(), band.high()))
+            .flatMap(trial -> Stream.of(trial.drying().peelableS(), trial.drying().dryThroughS()))
+            .flatMapToDouble(Band::points)
             .filter(Double::isFinite)
             .sorted()
             .toArray();

@@ -95,11 +95,7 @@ final class Outcomes {
         scale(places.stream().mapToDouble(Place::across), Scatter.LEFT + 12, Scatter.RIGHT - 8);
     Scale y =
         scale(
-            places.stream()
-                .flatMapToDouble(
-                    place ->
-                        DoubleStream.of(place.up().low(), place.up().middle(), place.up().high()))
-                .filter(Double::isFinite),
+            places.stream().flatMapToDouble(place -> place.up().points()).filter(Double::isFinite),
             Scatter.BOTTOM - 6,
             Scatter.TOP + 6);
     List<Scatter.Point> points = new ArrayList<>();

@@ -2,9 +2,7 @@ package starchfilm.report;
 
 import static starchfilm.numerics.units.Units.HOUR_S;
 
-import java.util.List;
 import java.util.Optional;
-import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
@@ -36,8 +34,7 @@ final class ScaleTest {
       return Optional.empty();
     }
     CurveReading reading = new CurveReading(trial);
-    List<CurvePoint> curve = trial.drying().curve();
-    double endS = curve.get(curve.size() - 1).timeS() + WAIT_S;
+    double endS = trial.drying().curveEndS() + WAIT_S;
     double firmS = trial.drying().peelableS().middle();
     double fromS = Math.max(WAIT_S, Math.min(firmS, endS));
     // Past its end the curve stays level, so the film is at rest there at the latest.

@@ -1,5 +1,7 @@
 package starchfilm.numerics.evidence;
 
+import java.util.stream.DoubleStream;
+
 /**
  * A forecast figure with its range: the values that 10, 50 and 90 % of the likely cases stay below.
  *
@@ -52,6 +54,11 @@ public record Band(double low, double middle, double high) {
    */
   public static Band normal(double mean, double sd) {
     return new Band(mean - Z90 * sd, mean, mean + Z90 * sd);
+  }
+
+  /** Low end, middle and high end. */
+  public DoubleStream points() {
+    return DoubleStream.of(low, middle, high);
   }
 
   /**
