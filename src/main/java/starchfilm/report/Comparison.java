@@ -2,16 +2,22 @@ package starchfilm.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.stream.Stream;
 import starchfilm.advice.Adviser;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
+import starchfilm.drying.DryingSources;
 import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
+import starchfilm.film.risk.PlateRisks;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
+import starchfilm.material.ingredient.StarchKind;
+import starchfilm.numerics.evidence.Source;
 import starchfilm.report.advice.Advised;
 import starchfilm.report.learnt.LearntSoFar;
 
@@ -58,16 +64,6 @@ public record Comparison(
   }
 
   /**
-   * The same with what the notebook advises.
-   *
-   * @param adviser what advises
-   * @return the comparison with advice on its latest trials and over all of them
-   */
-  public Comparison advisedBy(Adviser adviser) {
-    return new Comparison(analyses, troubles, remarks, Advised.by(adviser, trials()), learnt);
-  }
-
-  /**
    * The same with what was learnt from its trials.
    *
    * @param workshops what was learnt where they lie
@@ -95,8 +91,29 @@ public record Comparison(
    */
   public Comparison with(Adviser adviser, List<Workshop> workshops) {
     ForkJoinTask<Comparison> taught = ForkJoinPool.commonPool().submit(() -> taughtBy(workshops));
-    Comparison advisedOn = advisedBy(adviser);
-    return new Comparison(analyses, troubles, remarks, advisedOn.advised(), taught.join().learnt());
+    Advised advisedOn = Advised.by(adviser, trials());
+    return new Comparison(analyses, troubles, remarks, advisedOn, taught.join().learnt());
+  }
+
+  /** The publications its figures rest on, each once, in the order they are first used. */
+  List<Source> sources() {
+    Stream<Source> ofForecasts =
+        trials().stream()
+            .flatMap(
+                trial ->
+                    Stream.of(
+                        trial.film().sources(),
+                        List.of(StarchKind.SOURCE),
+                        DryingSources.all(),
+                        PlateRisks.SOURCES))
+            .flatMap(List::stream);
+    Stream<Source> ofAdvice =
+        new TreeMap<>(advised.after())
+            .values().stream()
+                .flatMap(advice -> advice.advice().diagnoses().stream())
+                .flatMap(diagnosis -> diagnosis.suspicions().stream())
+                .map(suspicion -> suspicion.rule().source());
+    return Stream.concat(ofForecasts, ofAdvice).distinct().toList();
   }
 
   /**

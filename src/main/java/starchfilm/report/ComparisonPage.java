@@ -113,7 +113,7 @@ record ComparisonPage(
             : List.of(),
         trials.size(),
         earlier,
-        PageSources.of(comparison),
+        comparison.sources(),
         Cautions.of(trials));
   }
 

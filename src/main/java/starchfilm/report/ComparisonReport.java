@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-/** Makes the comparison page: one file that needs nothing else to be read. */
-public final class ComparisonReport {
+/**
+ * Makes the comparison page: one file that needs nothing else to be read.
+ *
+ * @param renderer what fills the templates
+ */
+public record ComparisonReport(PageRenderer renderer) {
   private static final Pattern INDENTS = Pattern.compile("\\s*\n\\s*");
-
-  private final PageRenderer renderer;
 
   /**
    * What the page shows of one trial.
@@ -16,15 +18,6 @@ public final class ComparisonReport {
    * @param filled its template, filled: safe as it stands, for user text was escaped there
    */
   record Part(TrialView trial, String filled) {}
-
-  /**
-   * Makes the report.
-   *
-   * @param renderer what fills the templates
-   */
-  public ComparisonReport(PageRenderer renderer) {
-    this.renderer = renderer;
-  }
 
   /**
    * The page, held against its first trial.

@@ -62,9 +62,11 @@ public final class Headline {
   /**
    * Whether the thick spot is dry by a moment.
    *
+   * @param trial the trial
    * @param byS the moment (s since the pour)
+   * @return a sentence
    */
-  static String inTime(TrialForecast trial, double byS) {
+  public static String inTime(TrialForecast trial, double byS) {
     Band dry = trial.drying().dryThroughS();
     Optional<LocalDateTime> poured = trial.trial().pouredAt();
     String by =

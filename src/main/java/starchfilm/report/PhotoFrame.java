@@ -29,7 +29,7 @@ import net.coobird.thumbnailator.util.exif.Orientation;
  * @param dataUri the picture; empty where it could not be read
  * @param words what is shown with it: the file's name, or why there is no picture
  */
-record PhotoFrame(String dataUri, String words) {
+public record PhotoFrame(String dataUri, String words) {
   private static final String DATA = "data:image/jpeg;base64,";
   private static final long MAX_BYTES = 60_000_000;
   private static final long MAX_PIXELS = 120_000_000;
@@ -39,9 +39,10 @@ record PhotoFrame(String dataUri, String words) {
   /**
    * A photo for a page.
    *
+   * @param file the picture's file
    * @return the picture, or the sentence on why there is none
    */
-  static PhotoFrame of(Path file) {
+  public static PhotoFrame of(Path file) {
     String name = String.valueOf(file.getFileName());
     try {
       if (Files.size(file) > MAX_BYTES) {
@@ -62,7 +63,7 @@ record PhotoFrame(String dataUri, String words) {
   }
 
   /** The picture itself; empty where it could not be read. */
-  Optional<byte[]> jpeg() {
+  public Optional<byte[]> jpeg() {
     return dataUri.isEmpty()
         ? Optional.empty()
         : Optional.of(Base64.getDecoder().decode(dataUri.substring(DATA.length())));

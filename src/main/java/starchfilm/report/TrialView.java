@@ -29,7 +29,7 @@ import starchfilm.report.words.PourCalendar;
  * @param changes what was changed from the trial before
  * @param advice what the notebook has to say of it, if anything
  */
-record TrialView(
+public record TrialView(
     int number,
     TrialAnalysis analysis,
     double tallestPourM,
@@ -68,7 +68,7 @@ record TrialView(
   }
 
   /** A trial by itself. */
-  static TrialView of(TrialAnalysis trial) {
+  public static TrialView of(TrialAnalysis trial) {
     double tallestPourM = PourFigure.tallestM(List.of(trial.forecast()));
     return new TrialView(1, trial, tallestPourM, List.of(), Optional.empty());
   }

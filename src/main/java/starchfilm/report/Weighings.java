@@ -4,6 +4,7 @@ import static starchfilm.numerics.units.ReaderUnit.GRAM;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.forecast.CurveReading;
@@ -60,16 +61,15 @@ public final class Weighings {
   /**
    * What the last weighing said.
    *
-   * @return a sentence; empty where nothing was weighed
+   * @return a sentence; none where nothing was weighed
    */
-  public static String lastWeighed(TrialForecast forecast) {
-    List<Weighed> weighings = weighings(forecast.trial(), forecast, "");
-    if (weighings.isEmpty()) {
-      return "";
-    }
-    Weighed last = weighings.get(weighings.size() - 1);
-    return "Last weighed %s: %s of film, %s at the pour (%s)."
-        .formatted(last.when(), last.grams(), last.verdict(), last.expected());
+  public static Optional<String> lastWeighed(TrialForecast forecast) {
+    return weighings(forecast.trial(), forecast, "").stream()
+        .reduce((earlier, later) -> later)
+        .map(
+            last ->
+                "Last weighed %s: %s of film, %s at the pour (%s)."
+                    .formatted(last.when(), last.grams(), last.verdict(), last.expected()));
   }
 
   private static Weighed weighed(

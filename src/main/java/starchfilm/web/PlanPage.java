@@ -1,5 +1,7 @@
 package starchfilm.web;
 
+import static starchfilm.numerics.units.Units.DAY_S;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,7 +20,9 @@ import starchfilm.files.saving.TrialFileText;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.diffusion.IntegrationFailure;
 import starchfilm.planning.PotShare;
-import starchfilm.report.TrialSheet;
+import starchfilm.report.DryingFigure;
+import starchfilm.report.Headline;
+import starchfilm.report.TrialView;
 import starchfilm.report.plan.SharedPotfuls;
 import starchfilm.request.Handle;
 import starchfilm.request.Sketch;
@@ -116,7 +120,11 @@ record PlanPage(PageContext desk) {
     try {
       Cooked cooked = cooked(base, moved, base.trial().name());
       TrialAnalysis analysis = desk.bench().sketch(cooked.trials().get(0));
-      values.putAll(TrialSheet.sketch(analysis, unmoved(base), moved.byDays()));
+      OptionalDouble byS = moved.byDays().stream().map(days -> days * DAY_S).findFirst();
+      values.put("trial", TrialView.of(analysis));
+      values.put("figure", DryingFigure.moved(analysis.forecast(), unmoved(base), byS));
+      values.put(
+          "inTime", byS.isPresent() ? Headline.inTime(analysis.forecast(), byS.getAsDouble()) : "");
       values.put("pouredPlates", moved.plates());
       values.put(
           "pots", SharedPotfuls.of(moved.potL() * M3_PER_LITRE, cooked.shares(), cooked.trials()));

@@ -20,8 +20,9 @@ import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
+import starchfilm.report.PhotoFrame;
 import starchfilm.report.TrialForecasts;
-import starchfilm.report.TrialSheet;
+import starchfilm.report.TrialView;
 import starchfilm.report.today.PlateNow;
 import starchfilm.report.today.TrialNow;
 import starchfilm.report.words.Plural;
@@ -175,7 +176,7 @@ record TrialPage(PageContext desk) {
           .map(PlateNow::new)
           .forEach(standing::add);
     }
-    values.putAll(TrialSheet.whole(forecasts.done().get(0)));
+    values.put("trial", TrialView.of(forecasts.done().get(0)));
     values.put("now", new TrialNow(forecasts.forecasts().get(0), standing));
     values.put("state", "done");
     return values;
@@ -281,7 +282,7 @@ record TrialPage(PageContext desk) {
     }
     Path photo = desk.folder().inside(desk.folder().name(photos.get(Integer.parseInt(number))));
     Optional<byte[]> small =
-        request.query().has("small") ? TrialSheet.smallPhoto(photo) : Optional.empty();
+        request.query().has("small") ? PhotoFrame.of(photo).jpeg() : Optional.empty();
     if (small.isPresent()) {
       return Response.passing("image/jpeg", small.get());
     }

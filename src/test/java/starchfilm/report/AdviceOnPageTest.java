@@ -52,7 +52,7 @@ class AdviceOnPageTest {
 
   private static String html(List<TrialForecast> trials) {
     return new ComparisonReport(new PageRenderer())
-        .html(new Comparison(alone(trials), List.of(), List.of()).advisedBy(ADVISER));
+        .html(new Comparison(alone(trials), List.of(), List.of()).with(ADVISER, List.of()));
   }
 
   @Test

@@ -9,19 +9,12 @@ import starchfilm.report.PageRenderer;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.caution.Cautions;
 
-/** Makes weigh-out sheets, one A4 page a recipe, and labels to stick on plates: HTML to print. */
-public final class PlanReport {
-  private final PageRenderer renderer;
-
-  /**
-   * Makes the report.
-   *
-   * @param renderer what fills the templates
-   */
-  public PlanReport(PageRenderer renderer) {
-    this.renderer = renderer;
-  }
-
+/**
+ * Makes weigh-out sheets, one A4 page a recipe, and labels to stick on plates: HTML to print.
+ *
+ * @param renderer what fills the templates
+ */
+public record PlanReport(PageRenderer renderer) {
   /**
    * The sheets.
    *

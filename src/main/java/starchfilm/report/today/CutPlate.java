@@ -17,7 +17,7 @@ import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Standing;
 
 /** Draws a plate cut open, in the middle case. */
-final class CutPlate {
+record CutPlate(TrialForecast forecast) {
   private static final double LEFT = 2;
   private static final double WIDTH = 296;
   private static final double PLATE_TOP = 62;
@@ -29,29 +29,24 @@ final class CutPlate {
   private static final double DEEPEST = 0.9;
   private static final double PALEST = 0.06;
 
-  private final TrialForecast forecast;
-  private final PourCalendar calendar;
-
-  CutPlate(TrialForecast forecast) {
-    this.forecast = forecast;
-    this.calendar = PourCalendar.of(forecast.trial());
+  private PourCalendar calendar() {
+    return PourCalendar.of(forecast.trial());
   }
 
   /** The plate at a moment (s since the pour). */
   SectionFigure at(double timeS) {
     List<PlateSection> sections = sections(0, timeS);
-    return figure(sections.get(1), tallest(sections), calendar.moment(timeS));
+    return figure(sections.get(1), tallest(sections), calendar().moment(timeS));
   }
 
   /** The plate from the pour to dry-through; where it never dries, to the end of its curve. */
   List<SectionFigure> alongTime(Standing standing) {
-    var curve = forecast.drying().curve();
-    double endS = Math.min(standing.readyS().middle(), curve.get(curve.size() - 1).timeS());
+    double endS = Math.min(standing.readyS().middle(), forecast.drying().curveEndS());
     List<PlateSection> sections =
         sections(Arrays.stream(SHARES).map(share -> share * endS).toArray());
     double tallest = tallest(sections);
     return sections.stream()
-        .map(section -> figure(section, tallest, calendar.moment(section.timeS())))
+        .map(section -> figure(section, tallest, calendar().moment(section.timeS())))
         .toList();
   }
 

@@ -16,13 +16,11 @@ import starchfilm.change.ChangeStep;
 import starchfilm.change.Rerun;
 import starchfilm.drying.DryingVerdict;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.WeighingQuestion;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.Figures;
 import starchfilm.numerics.units.Spans;
 import starchfilm.report.DryingFigure;
 import starchfilm.report.Headline;
-import starchfilm.report.Weighings;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CurveFigure;
 import starchfilm.report.chart.SectionFigure;
@@ -31,33 +29,29 @@ import starchfilm.today.Need;
 import starchfilm.today.Standing;
 import starchfilm.today.WakingHours;
 
-/** One plate as it stands now: the same words, curve and cut on every page and in the terminal. */
-public final class PlateNow {
+/**
+ * One plate as it stands now: the same words, curve and cut on every page and in the terminal.
+ *
+ * @param standing how it stands
+ */
+public record PlateNow(Standing standing) {
   /** A scale that is better than this shows tenths of a gram (kg). */
   private static final double SHOWS_TENTHS_KG = 1e-4;
 
-  private final Standing standing;
-  private final PourCalendar calendar;
-
-  private final TrialForecast forecast;
-
-  /** A plate. */
-  public PlateNow(Standing standing) {
-    this.standing = standing;
-    this.forecast = standing.forecast();
-    this.calendar = PourCalendar.of(forecast.trial());
+  /** Its trial. */
+  public TrialForecast forecast() {
+    return standing.forecast();
   }
 
-  /** How it stands. */
-  public Standing standing() {
-    return standing;
+  private PourCalendar calendar() {
+    return PourCalendar.of(forecast().trial());
   }
 
   /** Its trial, and which plates of it, or how many, where several were poured. */
   public String who() {
     String which = plates().isEmpty() ? "" : ", " + plates();
     String howMany = standing.of() == 1 ? "" : " (" + standing.of() + " plates)";
-    return forecast.trial().name() + (which.isEmpty() ? howMany : which);
+    return forecast().trial().name() + (which.isEmpty() ? howMany : which);
   }
 
   /** Which plates of the pour; empty where it is all of them. */
@@ -87,7 +81,7 @@ public final class PlateNow {
 
   /** Whether it is ready by the date its plan was made for. */
   public Optional<String> wanted() {
-    OptionalDouble byS = forecast.trial().wanted().byS();
+    OptionalDouble byS = forecast().trial().wanted().byS();
     if (byS.isEmpty() || standing.need() == Need.OVERDUE) {
       return Optional.empty();
     }
@@ -100,7 +94,8 @@ public final class PlateNow {
                 : byS.getAsDouble() >= ready.low()
                     ? "more likely late than not"
                     : "late in 9 of 10 cases or more";
-    return Optional.of("Wanted by " + calendar.byTheHour(byS.getAsDouble()) + ": " + chance + ".");
+    return Optional.of(
+        "Wanted by " + calendar().byTheHour(byS.getAsDouble()) + ": " + chance + ".");
   }
 
   private String needed() {
@@ -120,11 +115,11 @@ public final class PlateNow {
                       ready());
       case OVERDUE ->
           "Check %s: it should have been ready by %s. Peel it, or note what became of it."
-              .formatted(who, calendar.date(readyS.high()));
-      case NEVER_DRIES -> who + ": " + Headline.of(forecast);
+              .formatted(who, calendar().date(readyS.high()));
+      case NEVER_DRIES -> who + ": " + Headline.of(forecast());
       case MOULDS_SOON, MOULDS_LATER -> {
         String dry =
-            Double.isInfinite(readyS.middle()) ? "never" : "about " + calendar.range(readyS);
+            Double.isInfinite(readyS.middle()) ? "never" : "about " + calendar().range(readyS);
         String mould = near(standing.mouldFromS());
         yield nowS >= standing.mouldFromS()
             ? ("Check %s for mould: it may have shown since %s, and it is dry %s. If it shows none,"
@@ -168,7 +163,7 @@ public final class PlateNow {
                     last ->
                         ", it showed %s on %s"
                             .formatted(
-                                scale(last.filmMassKg()), calendar.toTheMinute(last.timeS())))
+                                scale(last.filmMassKg()), calendar().toTheMinute(last.timeS())))
                 .orElse(""));
   }
 
@@ -190,7 +185,7 @@ public final class PlateNow {
   String readyDate() {
     return Double.isInfinite(standing.readyS().middle())
         ? "never dry here"
-        : "dry about " + calendar.date(standing.readyS().middle());
+        : "dry about " + calendar().date(standing.readyS().middle());
   }
 
   /** The hours in which to look. */
@@ -201,7 +196,7 @@ public final class PlateNow {
     if (Double.isInfinite(standing.lookFromS())) {
       return "not in this room";
     }
-    String window = calendar.window(standing.lookFromS(), standing.lookUntilS());
+    String window = calendar().window(standing.lookFromS(), standing.lookUntilS());
     boolean moved = standing.looksAroundNight() && window.contains(":");
     return moved ? window + " (" + WakingHours.WORDS + ")" : window;
   }
@@ -248,7 +243,7 @@ public final class PlateNow {
 
   /** What the range was at the pour, where weighings narrowed it. */
   public Optional<String> before() {
-    return forecast.weighed().takenIn() == 0
+    return forecast().weighed().takenIn() == 0
         ? Optional.empty()
         : Optional.of(Spans.of(standing.readyAtThePourS()));
   }
@@ -266,7 +261,7 @@ public final class PlateNow {
 
   /** What reruns show to help most, as far as it may be done. */
   private String relief() {
-    boolean noFan = forecast.trial().recipe().glycerol().mayHoldMethanol();
+    boolean noFan = forecast().trial().recipe().glycerol().mayHoldMethanol();
     return standing
             .relief()
             .map(relief -> relief(relief, noFan))
@@ -318,50 +313,36 @@ public final class PlateNow {
     };
   }
 
-  /** How long it has been drying. */
-  public String since() {
-    return "drying for " + Spans.of(standing.nowS());
-  }
-
   /** Its curve with its weighings, and now. */
   public CurveFigure figure() {
-    return DryingFigure.of(forecast, OptionalDouble.of(standing.nowS()));
+    return DryingFigure.of(forecast(), OptionalDouble.of(standing.nowS()));
   }
 
   /** What the curve says, at even steps along its axis. */
   public List<String> readOuts() {
-    return DryingFigure.readOuts(forecast, OptionalDouble.of(standing.nowS()), standing.emptyKg());
+    return DryingFigure.readOuts(
+        forecast(), OptionalDouble.of(standing.nowS()), standing.emptyKg());
   }
 
   /** The plate cut open now. */
   public SectionFigure section() {
-    return new CutPlate(forecast).at(standing.nowS());
+    return new CutPlate(forecast()).at(standing.nowS());
   }
 
   /** The plate cut open from the pour until it is dry. */
   public List<SectionFigure> course() {
-    return new CutPlate(forecast).alongTime(standing);
-  }
-
-  /** What the last weighing said; empty where nothing was weighed. */
-  public String lastWeighed() {
-    return Weighings.lastWeighed(forecast);
-  }
-
-  /** What is odd about its weighings. */
-  public List<WeighingQuestion> questions() {
-    return forecast.weighed().questions();
+    return new CutPlate(forecast()).alongTime(standing);
   }
 
   /** What the room makes of it, where it does not simply dry; may be empty. */
   public String advice() {
-    return forecast.drying().verdict() == DryingVerdict.DRIES ? "" : Headline.of(forecast);
+    return forecast().drying().verdict() == DryingVerdict.DRIES ? "" : Headline.of(forecast());
   }
 
   /** A moment, about the hour where it is within two days of now, else the day. */
   private String near(double atS) {
     return Math.abs(atS - standing.nowS()) < 2 * DAY_S
-        ? calendar.window(atS, atS)
-        : calendar.date(atS);
+        ? calendar().window(atS, atS)
+        : calendar().date(atS);
   }
 }

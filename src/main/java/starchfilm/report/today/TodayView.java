@@ -98,7 +98,11 @@ public record TodayView(Today today, List<PlateNow> plates) {
           .before()
           .ifPresent(
               before -> lines.add("  Forecast at the pour: dry through after " + before + "."));
-      plate.questions().forEach(asked -> lines.add("  " + asked.withCommand()));
+      plate
+          .forecast()
+          .weighed()
+          .questions()
+          .forEach(asked -> lines.add("  " + asked.withCommand()));
     }
     if (!today.planned().isEmpty()) {
       lines.add("");

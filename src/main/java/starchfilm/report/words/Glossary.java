@@ -1,10 +1,8 @@
 package starchfilm.report.words;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import starchfilm.files.json.PackedText;
 
 /** The words a reader meets, each explained once, in {@code glossary.txt}. */
@@ -54,24 +52,6 @@ public final class Glossary {
     String sentence = entry(term).meaning();
     return sentence.substring(0, 1).toLowerCase(Locale.ROOT)
         + sentence.substring(1, sentence.length() - 1);
-  }
-
-  /**
-   * The glossary as the guide prints it.
-   *
-   * @return Markdown: a heading a group, a line a word
-   */
-  public static String markdown() {
-    Map<String, List<String>> groups = new LinkedHashMap<>();
-    for (Entry entry : ENTRIES) {
-      groups
-          .computeIfAbsent(entry.group(), none -> new ArrayList<>())
-          .add("- **" + entry.term() + "**: " + entry.meaning() + "\n");
-    }
-    StringBuilder text = new StringBuilder();
-    groups.forEach(
-        (group, lines) -> text.append("### " + group + "\n\n" + String.join("", lines) + "\n"));
-    return text.toString().stripTrailing() + "\n";
   }
 
   /**

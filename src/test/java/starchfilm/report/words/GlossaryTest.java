@@ -4,6 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import starchfilm.drying.Milestone;
 import starchfilm.proof.GuidePart;
@@ -21,7 +26,18 @@ class GlossaryTest {
 
   @Test
   void theGuideListsTheWords() throws IOException {
-    GuidePart.says("src/docs/guide.md", "words", Glossary.markdown());
+    Map<String, List<String>> groups = new LinkedHashMap<>();
+    for (Glossary.Entry entry : Glossary.entries()) {
+      groups
+          .computeIfAbsent(entry.group(), none -> new ArrayList<>())
+          .add("- **" + entry.term() + "**: " + entry.meaning() + "\n");
+    }
+    String guide =
+        groups.entrySet().stream()
+            .map(group -> "### " + group.getKey() + "\n\n" + String.join("", group.getValue()))
+            .collect(Collectors.joining("\n"));
+
+    GuidePart.says("src/docs/guide.md", "words", guide);
   }
 
   @Test
