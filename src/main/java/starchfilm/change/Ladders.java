@@ -13,7 +13,7 @@ import starchfilm.material.recipe.Composition;
 
 /** The figures worth trying of each setting, mildest first, within {@link Limits}. */
 final class Ladders {
-  private static final double TENTH_MM = 1e-4;
+  private static final double TENTHS_MM_PER_M = 1e4;
 
   /** By less than this paste is not poured hotter, nor cooked hotter or cooler (judged). */
   private static final double PASTE_STEP_K = 4;
@@ -50,8 +50,8 @@ final class Ladders {
    */
   private static DoubleStream pours(double from, double... factors) {
     return DoubleStream.of(factors)
-        .map(factor -> Math.rint(from * factor / TENTH_MM) * TENTH_MM)
-        .filter(to -> Math.abs(to - from) > TENTH_MM / 2);
+        .map(factor -> Math.rint(from * factor * TENTHS_MM_PER_M) / TENTHS_MM_PER_M)
+        .filter(to -> Math.abs(to - from) * TENTHS_MM_PER_M > 0.5);
   }
 
   private static double dryPerWet(Casting casting, double from) {
@@ -72,12 +72,12 @@ final class Ladders {
   }
 
   static DoubleStream moreGlycerol(Casting casting, double from) {
-    return plasticisers(casting, 0.20, 0.25, 0.30, 0.35, 0.40, 0.45)
+    return plasticisers(casting, 0.20, 0.25, 0.30, 0.35, 0.40)
         .filter(to -> to - from > Limits.SAME_GLYCEROL);
   }
 
   static DoubleStream lessGlycerol(Casting casting, double from) {
-    return plasticisers(casting, 0.45, 0.40, 0.35, 0.30, 0.25, 0.20)
+    return plasticisers(casting, 0.40, 0.35, 0.30, 0.25, 0.20)
         .filter(to -> from - to > Limits.SAME_GLYCEROL);
   }
 
@@ -85,9 +85,7 @@ final class Ladders {
   private static DoubleStream plasticisers(Casting casting, double... levels) {
     double humidity = casting.use().relativeHumidity();
     double least = PlasticiserWindow.cracksBelow(humidity);
-    double most =
-        Math.min(
-            Limits.MOST_GLYCEROL, PlasticiserWindow.tackyAbove(humidity) - Limits.SAME_GLYCEROL);
+    double most = PlasticiserWindow.tackyAbove(humidity) - Limits.SAME_GLYCEROL;
     return DoubleStream.of(levels).filter(to -> to >= least && to <= most);
   }
 
@@ -134,15 +132,15 @@ final class Ladders {
 
   /** To the guide of the starch that needs most. */
   static DoubleStream hotterCook(Casting casting, double from) {
-    double to = Math.min(Limits.HOTTEST_COOK_K, leastTopK(casting.composition()));
-    return inOpenPan(casting, to).filter(found -> found >= from + COOK_STEP_K);
+    return inOpenPan(casting, leastTopK(casting.composition()))
+        .filter(found -> found >= from + COOK_STEP_K);
   }
 
   static DoubleStream coolerCook(Casting casting, double from) {
     Composition paste = casting.composition();
     double mostK = paste.most(kind -> kind.cookGuide().topCelsius().max()) + ZERO_CELSIUS_K;
-    double to = Math.min((leastTopK(paste) + mostK) / 2, Limits.HOTTEST_COOK_K - COOK_STEP_K);
-    return inOpenPan(casting, to).filter(found -> found <= from - COOK_STEP_K);
+    return inOpenPan(casting, (leastTopK(paste) + mostK) / 2)
+        .filter(found -> found <= from - COOK_STEP_K);
   }
 
   private static double leastTopK(Composition paste) {

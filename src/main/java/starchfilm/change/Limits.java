@@ -22,9 +22,6 @@ public final class Limits {
   /** A plate is level where thin edge and thick spot lie so far from the average (ratio). */
   public static final double LEVEL = 0.10;
 
-  /** The most glycerol (kg per kg dry starch); beyond, film is tacky and parts. */
-  public static final double MOST_GLYCEROL = 0.45;
-
   /** Glycerol that differs by less is the same (kg per kg dry starch). */
   static final double SAME_GLYCEROL = 0.02;
 
@@ -48,9 +45,6 @@ public final class Limits {
 
   /** The warmest room that is asked for (K). */
   static final double WARMEST_K = 35 + Units.ZERO_CELSIUS_K;
-
-  /** The hottest cook in an open pan (K): short of a boil. */
-  public static final double HOTTEST_COOK_K = 95 + Units.ZERO_CELSIUS_K;
 
   /** Salt of the dry solids from which it shows (ratio). */
   public static final double SALTY = 0.02;

@@ -85,16 +85,14 @@ class AdvicePropertiesTest {
               Casting is = next.setup();
               double glycerolWas = was.composition().glycerolPerDryStarch();
               double glycerol = is.composition().glycerolPerDryStarch();
-              assertThat(glycerol)
-                  .isBetween(0.0, Math.max(glycerolWas, Limits.MOST_GLYCEROL) + 1e-12);
+              assertThat(glycerol).isBetween(0.0, Math.max(glycerolWas, 0.4) + 1e-12);
               if (Math.abs(is.wetThicknessM() - was.wetThicknessM()) > 1e-9) {
                 assertThat(is.wetThicknessM())
                     .isBetween(Limits.THINNEST_WET_M - 1e-12, Limits.THICKEST_WET_M + 1e-12);
               }
               assertThat(is.pour().unevenness()).isBetween(0.0, was.pour().unevenness());
               assertThat(is.cook().topTemperatureK().value())
-                  .isLessThanOrEqualTo(
-                      Math.max(was.cook().topTemperatureK().value(), Limits.HOTTEST_COOK_K));
+                  .isLessThanOrEqualTo(Math.max(was.cook().topTemperatureK().value(), 95 + 273.15));
               assertRoomIsSensible(is);
             });
   }
