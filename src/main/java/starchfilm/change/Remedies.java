@@ -36,7 +36,7 @@ public record Remedies(Optional<Remedy> crack, Optional<Remedy> mould) {
           Change.DRIER_ROOM,
           Change.WARMER_ROOM);
 
-  /** Quicker drying cracks a film rather than saves it. */
+  /** Quicker drying cracks a film rather than saves it: not solved where only cracks count. */
   private static final Set<Change> QUICKER =
       EnumSet.of(Change.FAN, Change.DRIER_ROOM, Change.WARMER_ROOM);
 
@@ -50,11 +50,9 @@ public record Remedies(Optional<Remedy> crack, Optional<Remedy> mould) {
             .flatMap(change -> change.clearStep(casting).stream())
             .map(step -> new Rerun(step, forecaster.risks(step.after())))
             .toList();
-    Stream<Rerun> slower =
-        reruns.stream().filter(rerun -> !QUICKER.contains(rerun.step().change()));
     return new Remedies(
-        cracks ? best(slower, now, Remedies::cracking) : Optional.empty(),
-        moulds ? best(reruns.stream(), now, Remedies::moulding) : Optional.empty());
+        cracks ? best(reruns, now, Remedies::cracking) : Optional.empty(),
+        moulds ? best(reruns, now, Remedies::moulding) : Optional.empty());
   }
 
   private static double cracking(PlateRisks risks) {
@@ -66,8 +64,8 @@ public record Remedies(Optional<Remedy> crack, Optional<Remedy> mould) {
   }
 
   private static Optional<Remedy> best(
-      Stream<Rerun> reruns, PlateRisks now, ToDoubleFunction<PlateRisks> risk) {
-    return Rerun.best(reruns, now, risk)
+      List<Rerun> reruns, PlateRisks now, ToDoubleFunction<PlateRisks> risk) {
+    return Rerun.best(reruns.stream(), now, risk)
         .map(
             rerun ->
                 new Remedy(

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.drying.DryingForecaster;
@@ -85,6 +87,8 @@ class SensitivitiesTest {
     Sensitivity vinegar = found.get(Ingredient.VINEGAR.ordinal());
     assertThat(glycerol.fromKgPerKgPaste()).isZero();
     assertThat(glycerol.toKgPerKgPaste()).isCloseTo(0.005, within(1e-12));
+    assertThat(vinegar.fromKgPerKgPaste()).isZero();
+    assertThat(vinegar.toKgPerKgPaste()).isCloseTo(0.005, within(1e-12));
     assertThat(moved(glycerol)).contains(FilmProperty.TENSILE_STRENGTH);
     assertThat(moved(vinegar)).contains(FilmProperty.PASTE_PH, FilmProperty.TENSILE_STRENGTH);
   }
@@ -97,6 +101,29 @@ class SensitivitiesTest {
       assertThat(lever.toKgPerKgPaste() / lever.fromKgPerKgPaste())
           .as("%s", lever.ingredient())
           .isCloseTo(times, within(1e-9));
+    }
+  }
+
+  /** Half a kelvin, 0.02 of pH and a hundredth of anything else show; less does not (judged). */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.005, 0.01, 0.02, 0.03, 0.05, 0.08, 0.1, 0.15, 0.2, 0.3, 0.45})
+  void whatMovesByLessThanShowsIsSaidNotToMove(double glycerolPerStarch) {
+    for (double acid : new double[] {0, 1e-4, 1e-3, 5e-3}) {
+      for (Sensitivity lever :
+          Sensitivities.of(TEXTBOOK, Castings.film(paste(glycerolPerStarch, acid)))) {
+        for (PropertyEffect effect : lever.effects()) {
+          double by = Math.abs(effect.to() - effect.from());
+          boolean shows =
+              switch (effect.property()) {
+                case GLASS_TRANSITION -> by >= 0.5;
+                case PASTE_PH -> by >= 0.02;
+                default -> by >= 0.01 * effect.from();
+              };
+          assertThat(effect.unmoved().isEmpty())
+              .as("%s by %s", effect.property(), by)
+              .isEqualTo(shows);
+        }
+      }
     }
   }
 
