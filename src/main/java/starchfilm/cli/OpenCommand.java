@@ -87,7 +87,7 @@ record OpenCommand(Asked asked) implements Callable<Integer> {
             anyUser ? Optional.empty() : Optional.of(this::sayOwnLink),
             this::sayTrouble);
     try {
-      return NotebookSite.start(serving, root, asked.clock(), useCases);
+      return new NotebookSite(serving, root, asked.clock(), useCases);
     } catch (BindException taken) {
       throw CommandFailure.notComputed(
           "--port: %s is used by another program, or not allowed; leave --port out to get a free one."

@@ -14,6 +14,7 @@ import starchfilm.numerics.units.Spans;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.learnt.LearntBlock;
 import starchfilm.report.words.Anchor;
+import starchfilm.report.words.Glossary;
 import starchfilm.report.words.OddityWords;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PourCalendar;
@@ -34,6 +35,7 @@ public final class PageRenderer {
           DryingFigure.class,
           FailedFilm.class,
           FilmTable.class,
+          Glossary.class,
           Headline.class,
           LearntBlock.class,
           LeverTable.class,

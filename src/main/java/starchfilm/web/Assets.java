@@ -3,8 +3,8 @@ package starchfilm.web;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
@@ -60,9 +60,7 @@ record Assets(Asset style, Asset script, Asset icon) {
 
   /** The report's sheet and what pages with forms need beside it: one visual language. */
   private static String sheet(PageRenderer renderer) {
-    String page = renderer.render("style", Map.of());
-    int open = page.indexOf('>', page.indexOf("<style")) + 1;
-    return page.substring(open, page.indexOf("</style>"))
+    return Documents.style(renderer.render("style", Map.of()))
         + PackedText.of(Assets.class, "/templates/web/look.css");
   }
 
@@ -79,7 +77,6 @@ record Assets(Asset style, Asset script, Asset icon) {
   }
 
   private static String fingerprint(byte[] bytes) {
-    BigInteger number = new BigInteger(1, Fingerprint.of(List.of(bytes)));
-    return String.format("%064x", number).substring(0, 12);
+    return HexFormat.of().formatHex(Fingerprint.of(List.of(bytes)), 0, 6);
   }
 }

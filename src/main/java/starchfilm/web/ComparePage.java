@@ -39,9 +39,6 @@ record ComparePage(PageContext desk) {
 
   private static final int MOST_TRIALS = 200;
 
-  /** Work that ends this soon needs no page of its own (ms). */
-  private static final long WORTH_A_PAGE_MS = 800;
-
   private ComparisonReport report() {
     return new ComparisonReport(desk.renderer());
   }
@@ -98,7 +95,7 @@ record ComparePage(PageContext desk) {
   private Response shown(Request request, boolean asFile) {
     Notebook notebook = chosen(request.query());
     Work<Comparison> work = desk.bench().on(notebook, forecasts -> comparison(notebook, forecasts));
-    if (!work.endsWithin(WORTH_A_PAGE_MS)) {
+    if (!work.endsWithin(PageContext.AT_ONCE_MS)) {
       // The header makes the browser ask again, with or without script.
       return desk.page(
               "working",
@@ -119,8 +116,7 @@ record ComparePage(PageContext desk) {
         comparison.trials().stream().map(one -> desk.folder().name(one.trial().file())).toList();
     int base = Math.max(0, files.indexOf(request.query().text(BASE)));
     if (asFile) {
-      return Documents.page(report().html(comparison, base))
-          .with("Content-Disposition", "attachment; filename=\"starchfilm.html\"");
+      return Documents.page(report().html(comparison, base)).asFile("starchfilm.html");
     }
     Around around =
         new Around(

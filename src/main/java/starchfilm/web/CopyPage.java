@@ -6,7 +6,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.util.List;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -32,8 +31,8 @@ record CopyPage(PageContext desk) {
     folder.requireThere();
     String name = "starchfilm-" + desk.now().toLocalDate();
     try {
-      return Response.passing("application/zip", zipped(name, folder, files(folder.root())))
-          .with("Content-Disposition", "attachment; filename=\"" + name + ".zip\"");
+      return Response.passing("application/zip", zipped(name, folder, files(folder)))
+          .asFile(name + ".zip");
     } catch (IOException | UncheckedIOException e) {
       throw new HttpError(
           500, "The copy could not be made: a file of the folder cannot be read. Try again.");
@@ -41,35 +40,23 @@ record CopyPage(PageContext desk) {
   }
 
   /** Plain files alone: a link may lead out of the folder. */
-  private static List<Path> files(Path root) throws IOException {
+  private static List<Path> files(NotebookFolder folder) throws IOException {
     List<Path> files;
-    try (Stream<Path> all = Files.walk(root, DEEPEST)) {
+    try (Stream<Path> all = Files.walk(folder.root(), DEEPEST)) {
       files =
           all.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
-              .filter(file -> !isHidden(root.relativize(file)))
+              .filter(file -> !NotebookFolder.isHidden(folder.name(file)))
               .sorted()
               .toList();
     }
-    long bytes = 0;
-    for (Path file : files) {
-      bytes += Files.size(file);
-    }
+    long bytes = files.stream().mapToLong(file -> file.toFile().length()).sum();
     if (bytes > MOST_BYTES) {
       throw new HttpError(
           413,
           "The folder holds %s MB, more than the 200 MB that are copied here; copy the folder itself: %s"
-              .formatted(bytes / 1_000_000, root));
+              .formatted(bytes / 1_000_000, folder.root()));
     }
     return files;
-  }
-
-  private static boolean isHidden(Path file) {
-    for (Path part : file) {
-      if (part.toString().startsWith(".")) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private static byte[] zipped(String name, NotebookFolder folder, List<Path> files)
@@ -78,8 +65,7 @@ record CopyPage(PageContext desk) {
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       for (Path file : files) {
         ZipEntry entry = new ZipEntry(name + "/" + folder.name(file));
-        FileTime changed = Files.getLastModifiedTime(file);
-        entry.setLastModifiedTime(changed);
+        entry.setLastModifiedTime(Files.getLastModifiedTime(file));
         zip.putNextEntry(entry);
         Files.copy(file, zip);
         zip.closeEntry();

@@ -16,18 +16,19 @@ final class Documents {
    * @param html the document, with one style in its head
    */
   static Response page(String html) {
-    int open = html.indexOf('>', html.indexOf("<style")) + 1;
-    String style = html.substring(open, html.indexOf("</style>"));
+    byte[] style = style(html).getBytes(StandardCharsets.UTF_8);
+    String hash = Base64.getEncoder().encodeToString(Fingerprint.of(List.of(style)));
     return Response.page(html)
         .with(
             "Content-Security-Policy",
             "default-src 'none'; style-src 'sha256-"
-                + hash(style)
+                + hash
                 + "'; img-src data:; form-action 'none'; base-uri 'none'; frame-ancestors 'none'");
   }
 
-  private static String hash(String text) {
-    return Base64.getEncoder()
-        .encodeToString(Fingerprint.of(List.of(text.getBytes(StandardCharsets.UTF_8))));
+  /** What stands in the first style of a document. */
+  static String style(String html) {
+    int open = html.indexOf('>', html.indexOf("<style")) + 1;
+    return html.substring(open, html.indexOf("</style>"));
   }
 }

@@ -1,8 +1,6 @@
 package starchfilm.web;
 
-import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import starchfilm.files.notebook.FileWord;
@@ -23,11 +21,6 @@ import starchfilm.web.http.Routes;
 
 /** <em>The jar</em>: what is in the glycerol, by its label, a reading, or how it was recovered. */
 record JarPage(PageContext desk) {
-  private static final List<String> OILS =
-      Arrays.stream(OilKind.values()).map(OilKind::tradeName).toList();
-  private static final List<String> ACIDS =
-      Reagent.acids().stream().map(Reagent::tradeName).toList();
-
   void addTo(Routes table) {
     table.read("/jar", this::jar).send("/jar/keep", this::keep);
   }
@@ -36,8 +29,8 @@ record JarPage(PageContext desk) {
     Fields form = request.query();
     Map<String, Object> values = new HashMap<>();
     values.put("form", form);
-    values.put("oils", OILS);
-    values.put("acids", ACIDS);
+    values.put("oils", OilKind.values());
+    values.put("acids", Reagent.acids());
     values.put("kept", desk.folder().read().jars());
     return desk.answering("jar", "jar", values, form.has("amount"), all -> answer(form, all));
   }

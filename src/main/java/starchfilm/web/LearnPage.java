@@ -24,9 +24,6 @@ record LearnPage(PageContext desk) {
   private static final String PAGE = "/learnt";
   private static final String WORKING = "/learnt/working";
 
-  /** Learning that ends this soon needs no page of its own (ms). */
-  private static final long WORTH_A_PAGE_MS = 800;
-
   void addTo(Routes table) {
     table
         .read(PAGE, this::shown)
@@ -98,7 +95,7 @@ record LearnPage(PageContext desk) {
       return Response.seeOther(PAGE);
     }
     Work<String> work = learning.get();
-    if (!work.endsWithin(WORTH_A_PAGE_MS)) {
+    if (!work.endsWithin(PageContext.AT_ONCE_MS)) {
       // The header makes the browser ask again, with or without script.
       return desk.page("learning", "trials", Map.of("trials", work.total()))
           .with("Refresh", "1; url=" + WORKING);

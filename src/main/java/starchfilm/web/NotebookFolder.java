@@ -90,7 +90,7 @@ record NotebookFolder(Path root, KeptReadings readings) {
               && name.length() <= LONGEST_NAME
               && !named.isAbsolute()
               && !name.contains("\\")
-              && Stream.of(name.split("/", -1)).noneMatch(part -> part.startsWith("."));
+              && !isHidden(name);
       if (plain && file.startsWith(root) && !file.equals(root) && !leavesByLink(file)) {
         return file;
       }
@@ -98,6 +98,11 @@ record NotebookFolder(Path root, KeptReadings readings) {
       // Falls through: such a name cannot be a file of the folder.
     }
     throw HttpError.notFound("This name is not in the folder of the trials.");
+  }
+
+  /** Whether a name is of a file that begins with a dot, or lies in a folder that does. */
+  static boolean isHidden(String name) {
+    return ("/" + name).contains("/.");
   }
 
   /** A trial as it would be in a file of the folder. */
@@ -163,12 +168,8 @@ record NotebookFolder(Path root, KeptReadings readings) {
   private boolean leavesByLink(Path file) {
     try {
       Path there = file;
-      while (!Files.exists(there)) {
-        Path parent = there.getParent();
-        if (parent == null) {
-          return true;
-        }
-        there = parent;
+      while (!Files.exists(there) && !there.equals(root)) {
+        there = there.resolve("..").normalize();
       }
       return !there.toRealPath().startsWith(root.toRealPath());
     } catch (IOException e) {

@@ -22,15 +22,6 @@ public final class NotebookSite implements AutoCloseable {
   private final CountDownLatch stopAsked = new CountDownLatch(1);
   private final PageServer server;
 
-  private NotebookSite(Serving serving, Path folder, Clock clock, UseCases useCases)
-      throws IOException {
-    bench =
-        new Workbench(
-            useCases.forecast(), useCases.glance(), useCases.sketch(), useCases.workshops()::of);
-    NotebookFolder notebook = new NotebookFolder(folder, new KeptReadings());
-    server = PageServer.start(serving, seal -> site(notebook, clock, useCases, seal));
-  }
-
   /**
    * Starts serving.
    *
@@ -38,13 +29,16 @@ public final class NotebookSite implements AutoCloseable {
    * @param folder the notebook's folder
    * @param clock the clock on the wall, in the reader's zone
    * @param useCases what the pages ask the program
-   * @return the running pages
    * @throws java.net.BindException where another program has the port
    * @throws IOException where the system gives no port
    */
-  public static NotebookSite start(Serving serving, Path folder, Clock clock, UseCases useCases)
+  public NotebookSite(Serving serving, Path folder, Clock clock, UseCases useCases)
       throws IOException {
-    return new NotebookSite(serving, folder, clock, useCases);
+    bench =
+        new Workbench(
+            useCases.forecast(), useCases.glance(), useCases.sketch(), useCases.workshops()::of);
+    NotebookFolder notebook = new NotebookFolder(folder, new KeptReadings());
+    server = PageServer.start(serving, seal -> site(notebook, clock, useCases, seal));
   }
 
   private Site site(NotebookFolder folder, Clock clock, UseCases useCases, CsrfFields seal) {

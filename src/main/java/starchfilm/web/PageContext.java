@@ -11,15 +11,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
+import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
 import starchfilm.report.PageRenderer;
-import starchfilm.report.words.Glossary;
+import starchfilm.report.today.PlateNow;
 import starchfilm.request.RefusedRequestException;
+import starchfilm.today.Standing;
+import starchfilm.today.Today;
 import starchfilm.web.http.CsrfFields;
 import starchfilm.web.http.ErrorPages;
 import starchfilm.web.http.Fields;
@@ -47,55 +49,14 @@ record PageContext(
     FlashMessages said,
     OwnSaves ownSaves)
     implements ErrorPages {
-  private static final Map<String, String> WORDS =
-      Glossary.entries().stream()
-          .collect(Collectors.toMap(Glossary.Entry::term, Glossary.Entry::meaning));
+  /** A forecast that is made this soon is on the page at once (ms). */
+  static final long AT_ONCE_MS = 600;
+
+  /** How long a part of a page, or a reader without script, waits for forecasts (ms). */
+  static final long PATIENCE_MS = 60_000;
 
   private static final DateTimeFormatter SEEN =
       DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
-
-  private static final List<Place> PLACES =
-      List.of(
-          new Place("today", "/today", "", "Today"),
-          new Place("jar", "/jar", "The ", "jar"),
-          new Place("plan", "/plan", "The ", "plan"),
-          new Place("plates", "/plates", "The ", "plates"),
-          new Place("trials", "/trials", "", "Trials"),
-          new Place("compare", "/compare", "", "Compare"));
-
-  /**
-   * A place the head of every page leads to.
-   *
-   * @param address its path
-   * @param article what a narrow screen leaves out of its name; may be empty
-   */
-  record Place(String key, String address, String article, String noun) {}
-
-  /**
-   * What the frame of every page shows.
-   *
-   * @param assets style, script and icon
-   * @param visitor whom it is shown to
-   * @param others who else was let in
-   * @param untaught why what was learnt cannot be read; empty where it can
-   */
-  record Frame(
-      String here,
-      List<Place> places,
-      Assets assets,
-      Visitor visitor,
-      List<Other> others,
-      String folder,
-      Map<String, String> words,
-      List<String> untaught) {}
-
-  /**
-   * Somebody who was let in by a key.
-   *
-   * @param number tells the browser apart
-   * @param words by which its owner knows it
-   */
-  record Other(String number, String words) {}
 
   /**
    * Fills a page.
@@ -117,29 +78,30 @@ record PageContext(
 
   private Map<String, Object> framed(String here, Map<String, Object> values) {
     Map<String, Object> all = new HashMap<>(values);
-    all.put(
-        "frame",
-        new Frame(
-            here,
-            PLACES,
-            assets,
-            seal.visitor(),
-            seal.visitor().others().stream().map(this::other).toList(),
-            folder.root().toString(),
-            WORDS,
-            useCases.workshops().fault(folder.root()).map(PageContext::unread).stream().toList()));
+    all.put("here", here);
+    all.put("desk", this);
     all.put("seal", seal);
     return all;
+  }
+
+  /** Whom a page is shown to. */
+  public Visitor visitor() {
+    return seal.visitor();
+  }
+
+  /** When a browser that was let in last asked for something. */
+  public String seen(SignedIn browser) {
+    return SEEN.format(browser.lastSeen().atZone(clock.getZone()));
+  }
+
+  /** Why what was learnt cannot be read. */
+  public Optional<String> untaught() {
+    return useCases.workshops().fault(folder.root()).map(PageContext::unread);
   }
 
   /** A page names no folder of the machine. */
   private static String unread(Fault fault) {
     return Workshop.FILE_NAME + fault.sentence().substring(fault.file().length()) + ".";
-  }
-
-  private Other other(SignedIn browser) {
-    String seen = SEEN.format(browser.lastSeen().atZone(clock.getZone()));
-    return new Other(browser.number(), browser.name() + ", last seen " + seen);
   }
 
   /** A page as an answer. */
@@ -244,6 +206,21 @@ record PageContext(
   /** Trials as a list has them. */
   List<TrialRow> rows(List<Trial> trials) {
     return trials.stream().map(trial -> TrialRow.of(trial, folder, now())).toList();
+  }
+
+  /** The trial that a form or an address is about. */
+  Trial trial(Fields fields) {
+    return folder.trial(file(fields)).orElseThrow(PageContext::faulty);
+  }
+
+  /** Nothing but its text can be shown of a trial with a fault. */
+  static HttpError faulty() {
+    return new HttpError(422, "This trial has a fault; fix its text first.");
+  }
+
+  /** How plates stand by a forecast. */
+  PlateNow standing(TrialForecast forecast, Today.Alike plates) {
+    return new PlateNow(Standing.of(forecast, bench.course(forecast), plates.numbers(), now()));
   }
 
   /** The page of a trial. */

@@ -15,8 +15,6 @@ import starchfilm.web.http.Routes;
 
 /** What is printed: a trial's weigh-out sheet, and labels to stick on plates. */
 record PrintPage(PageContext desk) {
-  private static final long PATIENCE_MS = 30_000;
-
   private PlanReport report() {
     return new PlanReport(desk.renderer());
   }
@@ -62,7 +60,7 @@ record PrintPage(PageContext desk) {
   private TrialForecasts forecast(Trial trial) {
     return desk.bench()
         .on(trial)
-        .within(PATIENCE_MS)
+        .within(PageContext.PATIENCE_MS)
         .orElseThrow(
             () -> new HttpError(503, "The forecasts are taking a while; load this page again."));
   }

@@ -18,7 +18,6 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.report.RoomFigure;
 import starchfilm.report.words.RoomWords;
 import starchfilm.web.http.Fields;
-import starchfilm.web.http.HttpError;
 import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
@@ -40,10 +39,7 @@ record RoomPage(PageContext desk) {
 
   private Response page(int status, Path file, Request request, List<String> why) {
     Notebook notebook = desk.folder().read(List.of(file));
-    Trial trial =
-        notebook.trials().stream()
-            .findFirst()
-            .orElseThrow(() -> new HttpError(422, "This trial has a fault; fix its text first."));
+    Trial trial = notebook.trials().stream().findFirst().orElseThrow(PageContext::faulty);
     Room room = trial.casting().room();
     String name = desk.folder().name(file);
     Map<String, Object> values = new HashMap<>();

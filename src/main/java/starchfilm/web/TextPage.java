@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.json.PackedText;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.ChangedMeanwhileException;
@@ -28,7 +30,7 @@ record TextPage(PageContext desk) {
 
   /** The starter recipes packed with the program: name of the file, what they are. */
   private static final Map<String, String> STARTERS =
-      new java.util.TreeMap<>(
+      new TreeMap<>(
           Map.of(
               "first-film", "A first film: potato, bendable",
               "soft-wrap", "Soft wrap: tapioca, stretchy",
@@ -77,7 +79,7 @@ record TextPage(PageContext desk) {
   }
 
   /** In a text of many lines the place of a fault is half the help. */
-  private static String placed(starchfilm.files.findings.Fault fault) {
+  private static String placed(Fault fault) {
     return fault.line().isPresent()
         ? "line " + fault.line().getAsInt() + ": " + NoteDesk.sentence(fault)
         : NoteDesk.sentence(fault);
@@ -115,10 +117,7 @@ record TextPage(PageContext desk) {
   private Response again(Request request) throws NotWrittenException {
     Fields posted = request.posted();
     TrialQuestion.Base base =
-        desk.folder()
-            .trial(desk.file(posted))
-            .flatMap(TrialQuestion.Base::of)
-            .orElseThrow(() -> new HttpError(422, "This trial has a fault; fix its text first."));
+        TrialQuestion.Base.of(desk.trial(posted)).orElseThrow(PageContext::faulty);
     NewTrial made =
         NewTrial.read(
             Optional.empty(),

@@ -20,15 +20,17 @@ import starchfilm.web.http.Routes;
 /** <em>Today</em>: which plates need somebody now, and why; the first page that opens. */
 record TodayPage(PageContext desk) {
   private static final String PAGE = "/today";
-  private static final long AT_ONCE_MS = 600;
-  private static final long PATIENCE_MS = 60_000;
 
   void addTo(Routes table) {
     table
-        .read(PAGE, request -> desk.page("today", "today", values(request, AT_ONCE_MS)))
-        .read(PAGE + "/all", request -> desk.page("today", "today", values(request, PATIENCE_MS)))
+        .read(PAGE, request -> desk.page("today", "today", values(request, PageContext.AT_ONCE_MS)))
+        .read(
+            PAGE + "/all",
+            request -> desk.page("today", "today", values(request, PageContext.PATIENCE_MS)))
         .read(PAGE + "/looks.ics", request -> calendar())
-        .read(PAGE + "/now", request -> desk.part("today", "now", values(request, PATIENCE_MS)));
+        .read(
+            PAGE + "/now",
+            request -> desk.part("today", "now", values(request, PageContext.PATIENCE_MS)));
   }
 
   /** What could be looked at in time. */
@@ -71,11 +73,11 @@ record TodayPage(PageContext desk) {
   private Response calendar() {
     String text =
         CalendarFile.of(
-            look(PATIENCE_MS).today(),
+            look(PageContext.PATIENCE_MS).today(),
             desk.clock().instant(),
             trial -> desk.folder().name(trial.file()));
     return Response.passing("text/calendar; charset=utf-8", text.getBytes(StandardCharsets.UTF_8))
-        .with("Content-Disposition", "attachment; filename=\"plates-to-look-after.ics\"");
+        .asFile("plates-to-look-after.ics");
   }
 
   /** The page of a plate's trial. */

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.PhotoNote;
@@ -28,7 +27,6 @@ import starchfilm.report.today.TrialNow;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.request.NewTrial;
-import starchfilm.today.Standing;
 import starchfilm.today.Today;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
@@ -58,19 +56,13 @@ record TrialPage(PageContext desk) {
           "remark",
           "photo");
 
-  /** A forecast that is made this soon is on the page at once (ms). */
-  private static final long AT_ONCE_MS = 600;
-
-  /** How long a part of a page, or a reader without script, waits for a forecast (ms). */
-  private static final long PATIENCE_MS = 30_000;
-
   private NoteDesk notes() {
     return new NoteDesk(desk);
   }
 
   void addTo(Routes table) {
     table
-        .read(PAGE, request -> shown(request, AT_ONCE_MS))
+        .read(PAGE, request -> shown(request, PageContext.AT_ONCE_MS))
         .read(FORECAST, this::forecast)
         .read("/photo", this::photo)
         .send("/trial/note", this::note)
@@ -164,16 +156,12 @@ record TrialPage(PageContext desk) {
     }
     List<PlateNow> standing = new ArrayList<>();
     for (Today.Alike plates : drying) {
-      Optional<TrialForecasts> other = desk.bench().on(plates.as()).within(PATIENCE_MS);
+      Optional<TrialForecasts> other = desk.bench().on(plates.as()).within(PageContext.PATIENCE_MS);
       if (other.isEmpty()) {
         return values;
       }
       other.get().forecasts().stream()
-          .map(
-              forecast ->
-                  Standing.of(
-                      forecast, desk.bench().course(forecast), plates.numbers(), desk.now()))
-          .map(PlateNow::new)
+          .map(forecast -> desk.standing(forecast, plates))
           .forEach(standing::add);
     }
     values.put("trial", TrialView.of(forecasts.done().get(0)));
@@ -185,17 +173,12 @@ record TrialPage(PageContext desk) {
   /** A part of the page for a script; the whole page, having waited, for a reader without. */
   private Response forecast(Request request) {
     if (!request.partial()) {
-      return shown(request, PATIENCE_MS);
+      return shown(request, PageContext.PATIENCE_MS);
     }
-    Trial trial =
-        desk.folder()
-            .trial(desk.file(request.query()))
-            .orElseThrow(
-                () -> new HttpError(422, "The trial can no longer be read; load the page again."));
     return desk.part(
         "trial",
         request.query().text("part").equals("rest") ? "rest" : "now",
-        sheet(trial, PATIENCE_MS));
+        sheet(desk.trial(request.query()), PageContext.PATIENCE_MS));
   }
 
   private Response note(Request request) {
@@ -205,7 +188,7 @@ record TrialPage(PageContext desk) {
             file,
             request.posted(),
             desk.trialAddress(file),
-            refused -> page(file, request, request.posted(), refused, AT_ONCE_MS));
+            refused -> page(file, request, request.posted(), refused, PageContext.AT_ONCE_MS));
   }
 
   private Response keepPhoto(Request request) {
@@ -213,29 +196,26 @@ record TrialPage(PageContext desk) {
     Path file = desk.file(form);
     if (request.files().isEmpty()) {
       List<String> why = List.of("No picture was chosen; choose one first.");
-      return page(file, request, form, NoteDesk.Refused.because(why), AT_ONCE_MS);
+      return page(file, request, form, NoteDesk.Refused.because(why), PageContext.AT_ONCE_MS);
     }
     try {
       List<NewPhoto.Chosen> chosen =
           request.files().stream()
               .map(sent -> new NewPhoto.Chosen(sent.name(), sent.bytes()))
               .toList();
-      String plate = form.text("plate");
       String version =
           new NewPhoto(file, desk.folder().trial(file).flatMap(Trial::pouredAt), form.has("place"))
               .keep(
                   chosen,
-                  Optional.of(form.text("caption").strip()).filter(words -> !words.isEmpty()),
-                  plate.matches("[1-9][0-9]{0,3}")
-                      ? OptionalInt.of(Integer.parseInt(plate))
-                      : OptionalInt.empty())
+                  Optional.of(form.text("caption")).filter(words -> !words.isEmpty()),
+                  form.number("plate"))
               .version();
       return notes()
           .backTo(desk.trialAddress(file), file, Plural.of(chosen.size(), "photo"), version);
     } catch (NotWrittenException e) {
       List<String> why =
           e.faults().stream().map(fault -> fault.file() + ": " + NoteDesk.sentence(fault)).toList();
-      return page(file, request, form, NoteDesk.Refused.because(why), AT_ONCE_MS);
+      return page(file, request, form, NoteDesk.Refused.because(why), PageContext.AT_ONCE_MS);
     }
   }
 
@@ -274,13 +254,12 @@ record TrialPage(PageContext desk) {
 
   /** Only pictures that a trial names are shown, by their number. */
   private Response photo(Request request) {
-    Optional<Trial> trial = desk.folder().trial(desk.file(request.query()));
-    String number = request.query().text("n");
-    List<Path> photos = trial.map(read -> read.seen().photos()).orElse(List.of());
-    if (!number.matches("[0-9]{1,4}") || Integer.parseInt(number) >= photos.size()) {
+    List<Path> photos = desk.trial(request.query()).seen().photos();
+    int number = request.query().number("n").orElse(photos.size());
+    if (number >= photos.size()) {
       throw HttpError.notFound("The trial has no such photo.");
     }
-    Path photo = desk.folder().inside(desk.folder().name(photos.get(Integer.parseInt(number))));
+    Path photo = desk.folder().inside(desk.folder().name(photos.get(number)));
     Optional<byte[]> small =
         request.query().has("small") ? PhotoFrame.of(photo).jpeg() : Optional.empty();
     if (small.isPresent()) {

@@ -1,7 +1,6 @@
 package starchfilm.web;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,11 +28,6 @@ import starchfilm.web.http.Routes;
 
 /** Wishes in, recipes out: what can be made from what is at hand. */
 record WishesPage(PageContext desk) {
-  private static final List<String> STARCHES =
-      Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).toList();
-  private static final List<String> MATERIALS =
-      Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
-
   private PlanReport report() {
     return new PlanReport(desk.renderer());
   }
@@ -55,8 +49,8 @@ record WishesPage(PageContext desk) {
     }
     values.put("asked", "");
     values.put("starch", form.has("starch") ? form.text("starch") : StarchKind.POTATO.tradeName());
-    values.put("starchKinds", STARCHES);
-    values.put("materials", MATERIALS);
+    values.put("starchKinds", StarchKind.values());
+    values.put("materials", PlateMaterial.values());
     values.put("jars", desk.folder().read().jars());
     return desk.answering("wishes", "plan", values, form.has("glycerol"), all -> answer(form, all));
   }
@@ -147,11 +141,11 @@ record WishesPage(PageContext desk) {
     Fields form = request.posted();
     PlanQuestion question = question(form);
     List<NamedRecipe> recipes = NamedRecipe.of(found(question));
-    String number = form.text("number");
-    if (!number.matches("[0-9]{1,2}") || Integer.parseInt(number) >= recipes.size()) {
+    int number = form.number("number").orElse(recipes.size());
+    if (number >= recipes.size()) {
       throw HttpError.malformed("The plan has no such recipe; ask for the plan again.");
     }
-    NamedRecipe recipe = recipes.get(Integer.parseInt(number));
+    NamedRecipe recipe = recipes.get(number);
     String text =
         PlannedTrial.text(
             recipe, question.request(), question.log(), question.isJarIn(desk.folder().root()));

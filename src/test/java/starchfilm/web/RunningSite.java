@@ -52,7 +52,7 @@ final class RunningSite implements AutoCloseable {
     Workshops workshops = new Workshops(clock);
     TrialAnalyst analyst = new TrialAnalyst(new TrialForecaster(workshops, FEW_DRAWS));
     this.site =
-        NotebookSite.start(
+        new NotebookSite(
             new Serving(
                 0,
                 lan,

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** The named texts of a form or of an address after its question mark, in the order sent. */
@@ -62,6 +63,19 @@ public final class Fields {
   public String text(String name) {
     List<String> texts = all(name);
     return texts.isEmpty() ? "" : texts.get(0).strip();
+  }
+
+  /**
+   * The whole number of a field.
+   *
+   * @param name the field
+   * @return 0 to 9999; empty where anything else was sent
+   */
+  public OptionalInt number(String name) {
+    String text = text(name);
+    return text.matches("[0-9]{1,4}")
+        ? OptionalInt.of(Integer.parseInt(text))
+        : OptionalInt.empty();
   }
 
   /**

@@ -78,6 +78,11 @@ public record Response(int status, Map<String, String> headers, byte[] body) {
     return new Response(200, Map.of(CONTENT_TYPE, type, "Cache-Control", "no-store"), bytes);
   }
 
+  /** The same to be kept as a file of this name. */
+  public Response asFile(String name) {
+    return with("Content-Disposition", "attachment; filename=\"" + name + "\"");
+  }
+
   /**
    * The same with one more header.
    *
