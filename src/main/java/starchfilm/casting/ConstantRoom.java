@@ -1,6 +1,6 @@
 package starchfilm.casting;
 
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import starchfilm.material.air.AirState;
 
 /**
@@ -15,20 +15,23 @@ public record ConstantRoom(AirState air) implements Room {
   }
 
   @Override
-  public double coolestK() {
-    return air.temperatureK();
+  public Reach reach(ToDoubleFunction<AirState> what) {
+    double always = what.applyAsDouble(air);
+    return new Reach(always, always, always);
   }
 
   @Override
-  public double warmestK() {
-    return air.temperatureK();
+  public boolean isConstant() {
+    return true;
   }
 
   @Override
-  public <T> T map(
-      Function<ConstantRoom, T> constant,
-      Function<SwingingRoom, T> swinging,
-      Function<LoggedRoom, T> logged) {
-    return constant.apply(this);
+  public Room withSpeed(double speedMPerS) {
+    return new ConstantRoom(air.withSpeed(speedMPerS));
+  }
+
+  @Override
+  public <T> T map(Kinds<T> kinds) {
+    return kinds.constant().apply(this);
   }
 }

@@ -6,9 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import starchfilm.material.air.AirState;
 
 /**
@@ -76,25 +75,20 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
   }
 
   @Override
-  public double coolestK() {
-    return temperaturesK().min().getAsDouble();
+  public Reach reach(ToDoubleFunction<AirState> what) {
+    var summary =
+        readings.stream().map(this::air).mapToDouble(what).summaryStatistics();
+    return new Reach(summary.getMin(), summary.getAverage(), summary.getMax());
   }
 
   @Override
-  public double warmestK() {
-    return temperaturesK().max().getAsDouble();
+  public Room withSpeed(double speed) {
+    return new LoggedRoom(readings, speed);
   }
 
   @Override
-  public <T> T map(
-      Function<ConstantRoom, T> constant,
-      Function<SwingingRoom, T> swinging,
-      Function<LoggedRoom, T> logged) {
-    return logged.apply(this);
-  }
-
-  private DoubleStream temperaturesK() {
-    return readings.stream().mapToDouble(Reading::temperatureK);
+  public <T> T map(Kinds<T> kinds) {
+    return kinds.logged().apply(this);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package starchfilm.casting;
 
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import starchfilm.material.air.AirState;
 
 /** The air around the plates, from the pour onwards. */
@@ -14,6 +15,24 @@ public sealed interface Room permits ConstantRoom, SwingingRoom, LoggedRoom {
   AirState at(double timeS);
 
   /**
+   * How far something of the air goes from the pour on.
+   *
+   * @param what such as {@link AirState#temperatureK()}
+   * @return its lowest, mean and highest, in its unit
+   */
+  Reach reach(ToDoubleFunction<AirState> what);
+
+  /** The coolest air from the pour on (K). */
+  default double coolestK() {
+    return reach(AirState::temperatureK).low();
+  }
+
+  /** The warmest air from the pour on (K). */
+  default double warmestK() {
+    return reach(AirState::temperatureK).high();
+  }
+
+  /**
    * Until when the air is known; later days are taken to be like the last one.
    *
    * @return time since the pour (s); positive infinity for a room whose every day is the same
@@ -22,51 +41,14 @@ public sealed interface Room permits ConstantRoom, SwingingRoom, LoggedRoom {
     return Double.POSITIVE_INFINITY;
   }
 
-  /**
-   * The coolest air from the pour on.
-   *
-   * @return K
-   */
-  double coolestK();
-
-  /**
-   * The warmest air from the pour on.
-   *
-   * @return K
-   */
-  double warmestK();
-
-  /**
-   * What depends on the kind of room. A new kind takes a function more here, and so does not
-   * compile until everything that tells kinds apart knows it.
-   *
-   * @param constant for a room whose air stays the same
-   * @param swinging for a room that warms by day and cools by night
-   * @param logged for a room as a hygrometer logged it
-   * @param <T> what is found
-   * @return what the function of its kind gives
-   */
-  <T> T map(
-      Function<ConstantRoom, T> constant,
-      Function<SwingingRoom, T> swinging,
-      Function<LoggedRoom, T> logged);
-
-  /**
-   * Whether the air never changes.
-   *
-   * @return true for a constant room
-   */
+  /** Whether the air never changes. */
   default boolean isConstant() {
-    return map(constant -> true, swinging -> false, logged -> false);
+    return false;
   }
 
-  /**
-   * Whether a hygrometer logged it.
-   *
-   * @return true for a logged room
-   */
+  /** Whether a hygrometer logged it. */
   default boolean isLogged() {
-    return map(constant -> false, swinging -> false, logged -> true);
+    return Double.isFinite(knownUntilS());
   }
 
   /**
@@ -75,15 +57,31 @@ public sealed interface Room permits ConstantRoom, SwingingRoom, LoggedRoom {
    * @param speedMPerS air speed along the plate (m/s)
    * @return the room
    */
-  default Room withSpeed(double speedMPerS) {
-    return map(
-        constant -> new ConstantRoom(constant.air().withSpeed(speedMPerS)),
-        swinging ->
-            new SwingingRoom(
-                swinging.mean().withSpeed(speedMPerS),
-                swinging.temperatureHalfSwingK(),
-                swinging.humidityHalfSwing(),
-                swinging.warmestAfterPourS()),
-        logged -> new LoggedRoom(logged.readings(), speedMPerS));
-  }
+  Room withSpeed(double speedMPerS);
+
+  /**
+   * What depends on the kind of room.
+   *
+   * @param kinds a function for each kind
+   * @param <T> what is found
+   * @return what the function of its kind gives
+   */
+  <T> T map(Kinds<T> kinds);
+
+  /**
+   * A function for each kind of room. A new kind takes one more here, and so does not compile until
+   * everything that tells kinds apart knows it.
+   *
+   * @param constant for a room whose air stays the same
+   * @param swinging for a room that warms by day and cools by night
+   * @param logged for a room as a hygrometer logged it
+   * @param <T> what they give
+   */
+  record Kinds<T>(
+      Function<ConstantRoom, T> constant,
+      Function<SwingingRoom, T> swinging,
+      Function<LoggedRoom, T> logged) {}
+
+  /** The lowest, mean and highest of something. */
+  record Reach(double low, double mean, double high) {}
 }

@@ -2,7 +2,7 @@ package starchfilm.casting;
 
 import static starchfilm.numerics.units.Units.DAY_S;
 
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import starchfilm.material.air.AirState;
 
 /**
@@ -23,7 +23,11 @@ public record SwingingRoom(
 
   @Override
   public AirState at(double timeS) {
-    double swing = Math.cos(2 * Math.PI * (timeS - warmestAfterPourS) / DAY_S);
+    return swung(Math.cos(2 * Math.PI * (timeS - warmestAfterPourS) / DAY_S));
+  }
+
+  /** The air at a share of the half-swing, 1 where it is warmest and -1 where it is coolest. */
+  private AirState swung(double swing) {
     return new AirState(
         mean.temperatureK() + temperatureHalfSwingK * swing,
         mean.relativeHumidity() - humidityHalfSwing * swing,
@@ -31,20 +35,21 @@ public record SwingingRoom(
   }
 
   @Override
-  public double coolestK() {
-    return mean.temperatureK() - temperatureHalfSwingK;
+  public Reach reach(ToDoubleFunction<AirState> what) {
+    double warmest = what.applyAsDouble(swung(1));
+    double coolest = what.applyAsDouble(swung(-1));
+    return new Reach(
+        Math.min(coolest, warmest), what.applyAsDouble(mean), Math.max(coolest, warmest));
   }
 
   @Override
-  public double warmestK() {
-    return mean.temperatureK() + temperatureHalfSwingK;
+  public Room withSpeed(double speedMPerS) {
+    return new SwingingRoom(
+        mean.withSpeed(speedMPerS), temperatureHalfSwingK, humidityHalfSwing, warmestAfterPourS);
   }
 
   @Override
-  public <T> T map(
-      Function<ConstantRoom, T> constant,
-      Function<SwingingRoom, T> swinging,
-      Function<LoggedRoom, T> logged) {
-    return swinging.apply(this);
+  public <T> T map(Kinds<T> kinds) {
+    return kinds.swinging().apply(this);
   }
 }

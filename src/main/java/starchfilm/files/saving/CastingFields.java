@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Plate;
+import starchfilm.casting.Room;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.files.notebook.FileWord;
@@ -101,9 +102,10 @@ public final class CastingFields {
       place
           .room()
           .map(
-              constant -> air(node, air, doubt),
-              swinging -> swing(node, swinging),
-              logged -> air(node, air, doubt));
+              new Room.Kinds<>(
+                  constant -> air(node, air, doubt),
+                  swinging -> swing(node, swinging),
+                  logged -> air(node, air, doubt)));
     }
     place.benchTemperatureK().ifPresent(kelvin -> put(node, "bench_C", kelvin - ZERO_CELSIUS_K));
     return node;
