@@ -76,8 +76,7 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
 
   @Override
   public Reach reach(ToDoubleFunction<AirState> what) {
-    var summary =
-        readings.stream().map(this::air).mapToDouble(what).summaryStatistics();
+    var summary = readings.stream().map(this::air).mapToDouble(what).summaryStatistics();
     return new Reach(summary.getMin(), summary.getAverage(), summary.getMax());
   }
 

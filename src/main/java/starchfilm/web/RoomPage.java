@@ -12,6 +12,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
+import starchfilm.files.notebook.RoomAccount;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.saving.NewRoom;
 import starchfilm.files.saving.NotWrittenException;
@@ -22,7 +23,7 @@ import starchfilm.web.http.Request;
 import starchfilm.web.http.Response;
 import starchfilm.web.http.Routes;
 
-/** The room of a trial: what was read of it, a hygrometer's log to upload, a day and a night. */
+/** The room of a trial: what was read of it, a hygrometer's log to upload, other accounts. */
 record RoomPage(PageContext desk) {
   private static final String PAGE = "/trial/room";
   private static final String FILE = "file";
@@ -30,11 +31,19 @@ record RoomPage(PageContext desk) {
   /** A room without a log is drawn for so long (s). */
   private static final double SHOWN_S = 5 * DAY_S;
 
+  private static final List<Form> FORMS =
+      List.of(
+          new Form(
+              RoomAccount.SWING,
+              "Or warm by day and cool by night",
+              "Note day and night",
+              "The day and the night are noted."));
+
   void addTo(Routes table) {
     table
         .read(PAGE, request -> page(200, desk.file(request.query()), request, List.of()))
-        .send("/trial/log", this::log)
-        .send("/trial/swing", this::swing);
+        .send("/trial/log", this::log);
+    FORMS.forEach(form -> table.send(form.action(), request -> note(form, request)));
   }
 
   private Response page(int status, Path file, Request request, List<String> why) {
@@ -55,16 +64,34 @@ record RoomPage(PageContext desk) {
                 RoomWords.temperature(room), RoomWords.humidity(room), RoomWords.speed(room)));
     values.put("figure", RoomFigure.of(room, endS(room)));
     values.put("notices", notebook.notices().stream().map(Notice::sentence).toList());
-    values.put("swing", NewRoom.swingFields().stream().map(Swing::of).toList());
-    values.put("form", request.posted());
+    values.put("forms", FORMS);
+    values.put("typed", request.posted());
     return desk.page(status, "room", "trials", values);
   }
 
-  /** A field of the day and the night: its sentence without the full stop, and its unit. */
-  record Swing(String key, String label) {
-    static Swing of(TrialField field) {
+  /**
+   * A form for one account of the room.
+   *
+   * @param said what is stated once it is noted
+   */
+  record Form(RoomAccount account, String head, String button, String said) {
+    public String action() {
+      return "/trial/" + account.key();
+    }
+
+    public List<Input> inputs() {
+      return account.fields().stream().map(Input::of).toList();
+    }
+  }
+
+  /** A field of a form: its sentence without the full stop, and its unit. */
+  record Input(String key, String label, boolean required) {
+    static Input of(TrialField field) {
       String label = field.sentence().replaceFirst("\\.$", "");
-      return new Swing(field.key(), field.unit().isEmpty() ? label : label + ", " + field.unit());
+      return new Input(
+          field.key(),
+          field.unit().isEmpty() ? label : label + ", " + field.unit(),
+          field.required());
     }
   }
 
@@ -88,16 +115,16 @@ record RoomPage(PageContext desk) {
     }
   }
 
-  private Response swing(Request request) {
+  private Response note(Form form, Request request) {
     Fields posted = request.posted();
     Path file = desk.file(posted);
     Map<String, String> typed =
-        NewRoom.swingFields().stream()
+        form.account().fields().stream()
             .collect(Collectors.toMap(TrialField::key, field -> posted.text(field.key())));
     return desk.orAgain(
         () -> {
-          NewRoom.swing(file, typed);
-          return seen(file, "The day and the night are noted.");
+          NewRoom.note(file, form.account(), typed);
+          return seen(file, form.said());
         },
         why -> page(422, file, request, why));
   }

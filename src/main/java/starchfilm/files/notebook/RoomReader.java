@@ -35,16 +35,17 @@ final class RoomReader {
     Estimate speed = room.taken("air_speed_m_per_s");
     OptionalDouble benchK = room.number("bench_C");
     double speedDoubt = speed.value() > 0 ? speed.sd() / speed.value() : 0;
-    Optional<ObjectReader> swing = room.section("swing");
-    Optional<String> log = room.text("log_csv");
-    Optional<? extends Room> changing = Optional.empty();
-    if (log.isPresent()) {
-      leftAside(room, "log_csv", "air_C", "rh_pct", "swing");
-      changing = logged(room, file, pouredAt, speed.value());
-    } else if (swing.isPresent()) {
-      leftAside(room, "swing", "air_C", "rh_pct");
-      changing = Optional.of(swinging(swing.get(), pouredAt, speed.value()));
-    }
+    RoomAccount account = RoomAccount.of(room);
+    account.otherKeys().stream()
+        .filter(room::has)
+        .forEach(key -> room.notice(key, "not used, since " + account.key() + " is given"));
+    Optional<? extends Room> changing =
+        switch (account) {
+          case AIR -> Optional.empty();
+          case SWING ->
+              room.section(account.key()).map(swing -> swinging(swing, pouredAt, speed.value()));
+          case LOG -> logged(room, file, pouredAt, speed.value());
+        };
     if (changing.isPresent()) {
       return new DryingPlace(name, changing.get(), new RoomUncertainty(0, 0, speedDoubt), benchK);
     }
@@ -64,14 +65,6 @@ final class RoomReader {
             log ->
                 new RoomLogReader(new Findings(named.replace('\\', '/')))
                     .read(log, pouredAt, speedMPerS, room.findings()));
-  }
-
-  private static void leftAside(ObjectReader room, String instead, String... keys) {
-    for (String key : keys) {
-      if (room.has(key)) {
-        room.notice(key, "not used, since " + instead + " is given");
-      }
-    }
   }
 
   private static Room swinging(

@@ -13,16 +13,12 @@ import starchfilm.files.amount.MistypedException;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.TextEdit;
+import starchfilm.files.notebook.RoomAccount;
 import starchfilm.files.notebook.TrialField;
 import starchfilm.files.roomlog.RoomLogReader;
 
-/** Gives a trial another account of its room: a hygrometer's log, or a day and a night. */
+/** Gives a trial another account of its room: a hygrometer's log, or one told by its fields. */
 public final class NewRoom {
-  private static final String ROOM = "room.";
-  private static final String LOG = "log_csv";
-  private static final String SWING = "swing";
-  private static final List<String> ACCOUNTS = List.of(LOG, SWING, "air_C", "rh_pct");
-
   private NewRoom() {}
 
   /**
@@ -47,7 +43,7 @@ public final class NewRoom {
       if (!findings.faults().isEmpty()) {
         throw new NotWrittenException(findings.faults());
       }
-      note(trial, LOG, TextNode.valueOf(String.valueOf(log.getFileName())));
+      note(trial, RoomAccount.LOG, TextNode.valueOf(String.valueOf(log.getFileName())));
       return log;
     } catch (NotWrittenException e) {
       SafeFile.delete(List.of(log));
@@ -56,45 +52,43 @@ public final class NewRoom {
   }
 
   /**
-   * Notes a room that warms by day and cools by night.
+   * Notes a room that is told field by field.
    *
    * @param trial the trial file
-   * @param typed the fields of the swing by their names, as typed
+   * @param account which account it is
+   * @param typed its fields by their names, as typed
    * @throws NotWrittenException where one cannot be read or the file cannot be written
    */
-  public static void swing(Path trial, Map<String, String> typed) throws NotWrittenException {
-    ObjectNode swing = JsonNodeFactory.instance.objectNode();
-    for (TrialField field : swingFields()) {
+  public static void note(Path trial, RoomAccount account, Map<String, String> typed)
+      throws NotWrittenException {
+    ObjectNode told = JsonNodeFactory.instance.objectNode();
+    for (TrialField field : account.fields()) {
       String key = field.key();
       String words = typed.getOrDefault(key, "").strip();
       try {
         if (!words.isEmpty()) {
-          swing.set(key, FieldInput.of(field, words));
+          told.set(key, FieldInput.of(field, words));
         }
       } catch (MistypedException e) {
         throw new NotWrittenException(Fault.of("", key, e.given(), e.allowed(), e.mend()));
       }
     }
-    note(trial, SWING, swing);
+    note(trial, account, told);
   }
 
   /** Another account of the room, in place of all others. */
-  private static void note(Path trial, String account, JsonNode value) throws NotWrittenException {
+  private static void note(Path trial, RoomAccount account, JsonNode value)
+      throws NotWrittenException {
     NoteWriter.add(
         trial,
         new Note.Edit(
-            account,
+            account.key(),
             text -> {
               String changed = text;
-              for (String other : ACCOUNTS) {
-                changed = other.equals(account) ? changed : TextEdit.remove(changed, ROOM + other);
+              for (String other : account.otherKeys()) {
+                changed = TextEdit.remove(changed, "room." + other);
               }
-              return TextEdit.set(changed, ROOM + account, value);
+              return TextEdit.set(changed, "room." + account.key(), value);
             }));
-  }
-
-  /** The fields of a swing, in their order. */
-  public static List<TrialField> swingFields() {
-    return List.copyOf(TrialField.TRIAL.field("room").field(SWING).fields().values());
   }
 }

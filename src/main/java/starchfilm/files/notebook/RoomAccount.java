@@ -1,0 +1,45 @@
+package starchfilm.files.notebook;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** What a trial file may say of the air of its room; of several the last one holds. */
+public enum RoomAccount {
+  /** The same air all the time. */
+  AIR("air_C", "rh_pct"),
+  /** Warm by day and cool by night. */
+  SWING("swing"),
+  /** A hygrometer's log. */
+  LOG("log_csv");
+
+  private final List<String> keys;
+
+  RoomAccount(String... keys) {
+    this.keys = List.of(keys);
+  }
+
+  /** The account that holds among those a room gives. */
+  static RoomAccount of(ObjectReader room) {
+    return Stream.of(values())
+        .filter(account -> account.keys.stream().anyMatch(room::has))
+        .reduce(AIR, (less, more) -> more);
+  }
+
+  /** The account's first field. */
+  public String key() {
+    return keys.get(0);
+  }
+
+  /** The fields of all other accounts. */
+  public List<String> otherKeys() {
+    return Stream.of(values())
+        .filter(other -> other != this)
+        .flatMap(other -> other.keys.stream())
+        .toList();
+  }
+
+  /** What stands in the account's field, in its order; none where that is no section. */
+  public List<TrialField> fields() {
+    return List.copyOf(TrialField.TRIAL.field("room").field(key()).fields().values());
+  }
+}
