@@ -2,6 +2,7 @@ package starchfilm.report.learnt;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.learning.summary.FilmLearnt;
@@ -139,7 +140,7 @@ public record LearntPicture(
   private static Row row(String label, double logSdBefore, Estimate logNow) {
     Band now = Band.logNormal(Math.exp(logNow.value()), Math.exp(logNow.sd()));
     Band before = Band.logNormal(1, Math.exp(logSdBefore));
-    String words = Figures.two(now.middle()) + " times (" + range(now) + ")";
+    String words = String.format(Locale.ROOT, "%.2f times (%s)", now.middle(), range(now));
     return new Row(
         label,
         words,
@@ -157,7 +158,7 @@ public record LearntPicture(
   }
 
   private static String range(Band band) {
-    return Figures.range(Figures.two(band.low()), Figures.two(band.high()));
+    return String.format(Locale.ROOT, "%.2f\u2013%.2f", band.low(), band.high());
   }
 
   private static Stream<String> untold(String of, List<ParameterLearnt> factors) {
