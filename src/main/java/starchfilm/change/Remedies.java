@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.FaceChange;
@@ -18,10 +17,10 @@ import starchfilm.forecast.CastingForecaster;
  * The change that would lower each risk of a plate most; empty at a low risk, or where none lowers
  * it. Every change is made by a step that shows, and the plate solved again.
  *
- * @param crack against cracking; its measure is energy over toughness
- * @param mould against mould; its measure is weighted hours
+ * @param crack against cracking
+ * @param mould against mould
  */
-public record Remedies(Optional<Remedy> crack, Optional<Remedy> mould) {
+public record Remedies(Optional<Rerun> crack, Optional<Rerun> mould) {
   /** None was looked for. */
   public static final Remedies NONE = new Remedies(Optional.empty(), Optional.empty());
 
@@ -51,29 +50,18 @@ public record Remedies(Optional<Remedy> crack, Optional<Remedy> mould) {
             .map(step -> new Rerun(step, forecaster.risks(step.after())))
             .toList();
     return new Remedies(
-        cracks ? best(reruns, now, Remedies::cracking) : Optional.empty(),
-        moulds ? best(reruns, now, Remedies::moulding) : Optional.empty());
+        cracks ? Rerun.best(reruns.stream(), now, Remedies::cracking) : Optional.empty(),
+        moulds ? Rerun.best(reruns.stream(), now, Remedies::moulding) : Optional.empty());
   }
 
-  private static double cracking(PlateRisks risks) {
+  /** The measure of cracking: energy over toughness. */
+  public static double cracking(PlateRisks risks) {
     return risks.crack().energyOverToughness();
   }
 
-  private static double moulding(PlateRisks risks) {
+  /** The measure of mould: weighted hours. */
+  public static double moulding(PlateRisks risks) {
     return risks.mould().weightedHours();
-  }
-
-  private static Optional<Remedy> best(
-      List<Rerun> reruns, PlateRisks now, ToDoubleFunction<PlateRisks> risk) {
-    return Rerun.best(reruns.stream(), now, risk)
-        .map(
-            rerun ->
-                new Remedy(
-                    rerun.step().change(),
-                    rerun.step().from(),
-                    rerun.step().to(),
-                    risk.applyAsDouble(now),
-                    risk.applyAsDouble(rerun.risks())));
   }
 
   /**

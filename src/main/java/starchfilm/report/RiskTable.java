@@ -7,15 +7,20 @@ import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.Trial;
-import starchfilm.change.Remedy;
+import starchfilm.change.Change;
+import starchfilm.change.ChangeStep;
+import starchfilm.change.Remedies;
+import starchfilm.change.Rerun;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.film.Feel;
 import starchfilm.film.risk.CrackRisk;
 import starchfilm.film.risk.CurlRisk;
 import starchfilm.film.risk.MouldRisk;
+import starchfilm.film.risk.PlateRisks;
 import starchfilm.film.risk.RiskLevel;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.units.Figures;
@@ -53,7 +58,7 @@ final class RiskTable {
         mould(trial, analysis.remedies().mould(), calendar));
   }
 
-  private static Row crack(TrialForecast trial, Optional<Remedy> best) {
+  private static Row crack(TrialForecast trial, Optional<Rerun> best) {
     CrackRisk risk = trial.risks().crack();
     String reason =
         ("Film of this paste that dries stuck to its plate should stay whole up to %s (within a"
@@ -63,7 +68,7 @@ final class RiskTable {
                     ? "more than 5 mm dry"
                     : "about " + MILLIMETRE.figure(risk.criticalDryThicknessM()) + " dry",
                 MILLIMETRE.figure(risk.dryThicknessM()),
-                best.map(RiskTable::cause).orElse(""),
+                best.map(rerun -> cause(rerun.step().change())).orElse(""),
                 risk.mayTearAtRim()
                     ? " It comes off the plate, and may tear where the rim holds it."
                     : "",
@@ -79,23 +84,25 @@ final class RiskTable {
         "Cracks",
         PlainWords.word(risk.level()),
         reason,
-        helps(trial, best, "pull over toughness ", ""));
+        helps(trial, best, Remedies::cracking, "pull over toughness ", ""));
   }
 
   /** The change that helps most; nothing where its figures would read the same. */
   private static String helps(
-      TrialForecast trial, Optional<Remedy> remedy, String measure, String unit) {
-    return remedy
-        .filter(best -> !Figures.two(best.riskBefore()).equals(Figures.two(best.riskAfter())))
+      TrialForecast trial,
+      Optional<Rerun> best,
+      ToDoubleFunction<PlateRisks> risk,
+      String measure,
+      String unit) {
+    String before = Figures.two(risk.applyAsDouble(trial.risks()));
+    String after =
+        best.map(rerun -> Figures.two(risk.applyAsDouble(rerun.risks()))).orElse(before);
+    return best.filter(rerun -> !after.equals(before))
         .map(
-            best ->
+            rerun ->
                 "%s: %s%s → %s%s."
                     .formatted(
-                        sentence(trial.trial(), best),
-                        measure,
-                        Figures.two(best.riskBefore()),
-                        Figures.two(best.riskAfter()),
-                        unit))
+                        sentence(trial.trial(), rerun.step()), measure, before, after, unit))
         .orElse("");
   }
 
@@ -137,7 +144,7 @@ final class RiskTable {
           + " the edges, use a frame or a mesh on both sides; or peel it while limp"
           + " and dry it pressed under a board, turned daily.";
 
-  private static Row mould(TrialForecast trial, Optional<Remedy> best, PourCalendar calendar) {
+  private static Row mould(TrialForecast trial, Optional<Rerun> best, PourCalendar calendar) {
     MouldRisk risk = trial.risks().mould();
     String reason =
         "In the wettest part mould gets the equivalent of %s hours at full speed%s."
@@ -147,12 +154,12 @@ final class RiskTable {
                     ? ""
                     : "; it may show from " + calendar.moment(risk.growthFromS()) + " on");
     return new Row(
-        "Mould", PlainWords.word(risk.level()), reason, helps(trial, best, "", " hours"));
+        "Mould", PlainWords.word(risk.level()), reason, helps(trial, best, Remedies::moulding, "", " hours"));
   }
 
   /** What is wrong with a plate that a change helps most against cracks, after its thickness. */
-  private static String cause(Remedy remedy) {
-    return switch (remedy.change()) {
+  private static String cause(Change change) {
+    return switch (change) {
       case MORE_GLYCEROL -> ": the film is too brittle to shrink without cracking";
       case POUR_THINNER -> ": the layer is so thick that the skin is dry long before the core";
       case COVER_THE_PLATE -> ": the air dries the skin too fast";
@@ -161,20 +168,20 @@ final class RiskTable {
     };
   }
 
-  private static String sentence(Trial trial, Remedy remedy) {
+  private static String sentence(Trial trial, ChangeStep step) {
     // A plate that dries already gains less of it.
     String since = trial.pouredAt().isPresent() ? " from the pour on" : "";
     return "Best change: "
-        + switch (remedy.change()) {
-          case POUR_THINNER -> "pour thinner, " + change(remedy, MILLIMETRE, " mm");
+        + switch (step.change()) {
+          case POUR_THINNER -> "pour thinner, " + change(step, MILLIMETRE, " mm");
           case MORE_GLYCEROL ->
-              "more glycerol, " + change(remedy, PERCENT, " g per 100 g dry starch");
-          case LEVEL_THE_PLATE -> "level the plate better, ± " + change(remedy, PERCENT, " %");
-          case COVER_THE_PLATE -> "dry more slowly, " + change(remedy, PERCENT, " % RH") + since;
-          case FAN -> movingAir(trial) + ", " + change(remedy, METRE_PER_SECOND, " m/s") + since;
-          case DRIER_ROOM -> "a drier room, " + change(remedy, PERCENT, " % RH") + since;
-          case WARMER_ROOM -> "a warmer room, " + change(remedy, CELSIUS, " °C") + since;
-          default -> throw new IllegalStateException(remedy.change() + " is no remedy");
+              "more glycerol, " + change(step, PERCENT, " g per 100 g dry starch");
+          case LEVEL_THE_PLATE -> "level the plate better, ± " + change(step, PERCENT, " %");
+          case COVER_THE_PLATE -> "dry more slowly, " + change(step, PERCENT, " % RH") + since;
+          case FAN -> movingAir(trial) + ", " + change(step, METRE_PER_SECOND, " m/s") + since;
+          case DRIER_ROOM -> "a drier room, " + change(step, PERCENT, " % RH") + since;
+          case WARMER_ROOM -> "a warmer room, " + change(step, CELSIUS, " °C") + since;
+          default -> throw new IllegalStateException(step.change() + " is no remedy");
         };
   }
 
@@ -189,7 +196,7 @@ final class RiskTable {
         : "a fan, its cable off the wet trays";
   }
 
-  private static String change(Remedy remedy, ReaderUnit unit, String symbol) {
-    return unit.two(remedy.from()) + " → " + unit.two(remedy.to()) + symbol;
+  private static String change(ChangeStep step, ReaderUnit unit, String symbol) {
+    return unit.two(step.from()) + " → " + unit.two(step.to()) + symbol;
   }
 }

@@ -27,10 +27,11 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Wanted;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.change.Change;
+import starchfilm.change.ChangeStep;
 import starchfilm.change.NoEffectReason;
 import starchfilm.change.PropertyEffect;
 import starchfilm.change.Remedies;
-import starchfilm.change.Remedy;
+import starchfilm.change.Rerun;
 import starchfilm.change.Sensitivity;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.CurvePoint;
@@ -110,7 +111,7 @@ final class SampleTrial {
         paste.composition(),
         film(),
         drying(),
-        risks(),
+        risks(1.4, 90),
         new TrialForecast.OwnWeighings(
             new PlateParameters(ParameterDistribution.textbook(), false), Optional.empty()));
   }
@@ -120,15 +121,21 @@ final class SampleTrial {
         forecast(),
         sensitivities(),
         new Remedies(
-            Optional.of(new Remedy(Change.MORE_GLYCEROL, 0.1, 0.2, 1.4, 0.5)),
-            Optional.of(new Remedy(Change.POUR_THINNER, wetMm / 1e3, 0.75e-3 * wetMm, 90, 55))));
+            Optional.of(new Rerun(step(Change.MORE_GLYCEROL, 1.5), risks(0.5, 90))),
+            Optional.of(new Rerun(step(Change.POUR_THINNER, 0.75), risks(1.4, 55)))));
   }
 
-  private static PlateRisks risks() {
+  private ChangeStep step(Change change, double times) {
+    Casting casting = trial().casting();
+    double to = times * change.setting().of(casting);
+    return new ChangeStep(change, casting, change.setting().set(casting, to));
+  }
+
+  private static PlateRisks risks(double energyOverToughness, double mouldHours) {
     return new PlateRisks(
-        new CrackRisk(RiskLevel.LIKELY, 1.4, 0.2e-3, 0.28e-3, false),
+        new CrackRisk(RiskLevel.LIKELY, energyOverToughness, 0.2e-3, 0.28e-3, false),
         new CurlRisk(RiskLevel.LIKELY, 1.6, OptionalDouble.of(2 * DAY_S), 0.04, 0.12, 0.02),
-        new MouldRisk(RiskLevel.WATCH, 90, 4 * DAY_S));
+        new MouldRisk(RiskLevel.WATCH, mouldHours, 4 * DAY_S));
   }
 
   private List<Sensitivity> sensitivities() {
