@@ -9,14 +9,11 @@ import starchfilm.drying.DryingForecast;
 import starchfilm.film.FilmForecast;
 import starchfilm.film.risk.PlateRisks;
 import starchfilm.material.recipe.Composition;
-import starchfilm.material.recipe.Paste;
 
 /**
  * A trial and what the program makes of it.
  *
  * @param trial the trial as noted
- * @param paste what was in the pot after the cook
- * @param composition the paste on the dry basis
  * @param film what the dry film will be like
  * @param drying how a plate of it dries
  * @param risks how a plate of it may crack or mould
@@ -24,8 +21,6 @@ import starchfilm.material.recipe.Paste;
  */
 public record TrialForecast(
     Trial trial,
-    Paste paste,
-    Composition composition,
     FilmForecast film,
     DryingForecast drying,
     PlateRisks risks,
@@ -63,6 +58,11 @@ public record TrialForecast(
     return trial.casting();
   }
 
+  /** The paste per kilogram. */
+  public Composition composition() {
+    return casting().composition();
+  }
+
   /** What was seen of it since. */
   public Observations seen() {
     return trial.seen();
@@ -83,6 +83,6 @@ public record TrialForecast(
    * @return kg
    */
   public double drySolidsKgPerPlate() {
-    return pouredKgPerPlate() * composition.drySolids();
+    return pouredKgPerPlate() * composition().drySolids();
   }
 }

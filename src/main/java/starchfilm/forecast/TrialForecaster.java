@@ -81,8 +81,6 @@ public final class TrialForecaster {
             .anyMatch(fault -> fault.kind() == ObservedFault.Kind.SCORCHED);
     return new TrialForecast(
         trial,
-        casting.paste(),
-        casting.composition(),
         scorched ? film.withholding(Withheld.SCORCHED) : film,
         known.drying(casting),
         known.risks(casting),

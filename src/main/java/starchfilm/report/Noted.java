@@ -81,7 +81,7 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
         vinegar(recipe.vinegar()),
         grams("water", recipe.waterKg().value()),
         grams("salt added", recipe.saltKg().value()),
-        grams("other solids", forecast.paste().massKg() * composition.inert()),
+        grams("other solids", forecast.casting().paste().massKg() * composition.inert()),
         detail(
             "cook",
             "%s min at %s"

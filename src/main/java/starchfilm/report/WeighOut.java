@@ -50,7 +50,7 @@ record WeighOut(List<PotLine> lines, String total, String cook, String paste) {
     double level = trial.composition().glycerolPerDryStarch();
     return "%s of paste with %s dry solids%s, pH about %s."
         .formatted(
-            GRAM.figure(trial.paste().massKg()),
+            GRAM.figure(trial.casting().paste().massKg()),
             PERCENT.figure(trial.composition().drySolids()),
             Double.isInfinite(level)
                 ? ""

@@ -199,8 +199,6 @@ class TaughtTest {
   private static TrialForecast of(Trial trial) {
     return new TrialForecast(
         trial,
-        trial.casting().paste(),
-        trial.casting().composition(),
         ANY.film(),
         ANY.drying(),
         ANY.risks(),

@@ -104,11 +104,8 @@ final class SampleTrial {
 
   TrialForecast forecast() {
     Trial trial = trial();
-    Paste paste = Paste.cooked(trial.recipe());
     return new TrialForecast(
         trial,
-        paste,
-        paste.composition(),
         film(),
         drying(),
         risks(1.4, 90),
