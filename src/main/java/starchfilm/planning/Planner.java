@@ -92,7 +92,7 @@ public record Planner(ParameterDistribution factors) {
                   series,
                   done,
                   Series.drawn(groups, series.seed()),
-                  SeriesPower.of(series, done, scatter));
+                  TrendPower.of(series, done, scatter));
           whole.requireSupplied();
           return Plan.of(whole);
         });

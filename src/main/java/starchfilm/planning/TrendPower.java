@@ -1,10 +1,18 @@
 package starchfilm.planning;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.apache.commons.math3.analysis.integration.SimpsonIntegrator;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+import starchfilm.casting.Casting;
+import starchfilm.drying.DryingForecaster;
+import starchfilm.film.FilmForecast;
+import starchfilm.film.FilmProperty;
+import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
 
@@ -37,7 +45,20 @@ public record TrendPower(
     /** Stretch at break. */
     STRETCH,
     /** Tensile strength. */
-    STRENGTH
+    STRENGTH;
+
+    /** The middle of its forecast, in its SI unit; not a number where it is not to be stated. */
+    private double middle(PlannedRecipe recipe) {
+      return switch (this) {
+        case DRY_THROUGH -> recipe.drying().dryThroughS().middle();
+        case STRETCH -> stated(FilmProperty.ELONGATION, recipe.film());
+        case STRENGTH -> stated(FilmProperty.TENSILE_STRENGTH, recipe.film());
+      };
+    }
+
+    private static double stated(FilmProperty property, FilmForecast film) {
+      return film.withheld(property).isPresent() ? Double.NaN : property.of(film).middle();
+    }
   }
 
   /** Where the reckoning comes from. */
@@ -53,9 +74,41 @@ public record TrendPower(
 
   private static final double LEVEL = 0.05;
   private static final double TAIL = 1e-9;
-  private static final int PANELS = 100;
+  private static final double ACCURACY = 1e-6;
+  private static final int LEAST_HALVINGS = 6;
+  private static final int MOST_HALVINGS = 16;
   private static final double USUALLY_ENOUGH = 0.8;
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+
+  /** What of a series will show: each thing that is forecast in every group. */
+  static List<TrendPower> of(
+      SeriesRequest series, List<Series.Group> groups, PlateScatter scatter) {
+    Casting middle = groups.get(groups.size() / 2).recipe().casting();
+    Band own =
+        new DryingForecaster(scatter.drying(), DryingForecaster.DRAWS)
+            .forecast(middle)
+            .dryThroughS();
+    double dryLogSd = Math.log(own.high() / own.low()) / (2 * Band.Z90);
+    List<TrendPower> shows = new ArrayList<>();
+    for (Response what : Response.values()) {
+      double logSd =
+          switch (what) {
+            case DRY_THROUGH -> dryLogSd;
+            case STRETCH -> scatter.stretchLogSd();
+            case STRENGTH -> scatter.strengthLogSd();
+          };
+      List<Double> middles = groups.stream().map(group -> what.middle(group.recipe())).toList();
+      List<Double> weighed = groups.stream().map(Series.Group::weighed).toList();
+      boolean varies = weighed.stream().distinct().count() > 1;
+      if (varies
+          && logSd > 0
+          && Double.isFinite(logSd)
+          && middles.stream().allMatch(figure -> figure > 0 && Double.isFinite(figure))) {
+        shows.add(of(what, weighed, middles, logSd, series.platesEach()));
+      }
+    }
+    return shows;
+  }
 
   /**
    * The power of a series.
@@ -66,15 +119,11 @@ public record TrendPower(
    */
   static TrendPower of(
       Response what, List<Double> values, List<Double> middles, double logSd, int platesEach) {
-    double mean = values.stream().mapToDouble(v -> v).average().orElseThrow();
-    double squares = 0;
-    double products = 0;
+    SimpleRegression line = new SimpleRegression();
     for (int i = 0; i < values.size(); i++) {
-      double from = values.get(i) - mean;
-      squares += from * from;
-      products += from * Math.log(middles.get(i));
+      line.addData(values.get(i), Math.log(middles.get(i)));
     }
-    double onePlateEach = Math.abs(products) / Math.sqrt(squares) / logSd;
+    double onePlateEach = Math.abs(line.getSlope()) * Math.sqrt(line.getXSumSquares()) / logSd;
     int enough = 0;
     for (int plates = 1; plates <= MOST_PLATES && enough == 0; plates++) {
       enough = chance(onePlateEach, values.size(), plates) >= USUALLY_ENOUGH ? plates : 0;
@@ -105,17 +154,18 @@ public record TrendPower(
     ChiSquaredDistribution spread = new ChiSquaredDistribution(null, freedom);
     // Over the root of the spread, where its density has no pole.
     double from = Math.max(1e-6, Math.sqrt(spread.inverseCumulativeProbability(TAIL)));
-    double step = (Math.sqrt(spread.inverseCumulativeProbability(1 - TAIL)) - from) / (2 * PANELS);
-    double sum = 0;
-    for (int i = 0; i <= 2 * PANELS; i++) {
-      double root = from + i * step;
-      double limit = critical * root / Math.sqrt(freedom);
-      double beyond =
-          NORMAL.cumulativeProbability(delta - limit)
-              + NORMAL.cumulativeProbability(-limit - delta);
-      double weight = i == 0 || i == 2 * PANELS ? 1 : i % 2 == 1 ? 4 : 2;
-      sum += weight * beyond * spread.density(root * root) * 2 * root;
-    }
-    return sum * step / 3;
+    double to = Math.sqrt(spread.inverseCumulativeProbability(1 - TAIL));
+    return new SimpsonIntegrator(ACCURACY, ACCURACY, LEAST_HALVINGS, MOST_HALVINGS)
+        .integrate(
+            1 << MOST_HALVINGS,
+            root -> {
+              double limit = critical * root / Math.sqrt(freedom);
+              double beyond =
+                  NORMAL.cumulativeProbability(delta - limit)
+                      + NORMAL.cumulativeProbability(-limit - delta);
+              return beyond * spread.density(root * root) * 2 * root;
+            },
+            from,
+            to);
   }
 }
