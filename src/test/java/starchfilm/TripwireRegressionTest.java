@@ -241,7 +241,8 @@ class TripwireRegressionTest {
                 trial.casting().plate(),
                 rimM(trial),
                 trial.casting().pour().plates(),
-                trial.casting().pour().unevenness()),
+                trial.casting().pour().unevenness(),
+                List.of()),
             new Wish(
                 Optional.of(Feel.FLEXIBLE),
                 OptionalDouble.empty(),

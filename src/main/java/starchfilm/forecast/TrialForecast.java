@@ -20,11 +20,7 @@ import starchfilm.material.recipe.Composition;
  * @param weighed what the drying forecast has from the weighings of the pour
  */
 public record TrialForecast(
-    Trial trial,
-    FilmForecast film,
-    DryingForecast drying,
-    PlateRisks risks,
-    OwnWeighings weighed) {
+    Trial trial, FilmForecast film, DryingForecast drying, PlateRisks risks, OwnWeighings weighed) {
   /**
    * What a forecast has from the weighings of its plate and of the others of its pour.
    *

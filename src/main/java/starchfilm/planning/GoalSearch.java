@@ -13,6 +13,7 @@ import org.apache.commons.math3.optim.SimpleBounds;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.nonlinear.scalar.ObjectiveFunction;
 import org.apache.commons.math3.optim.nonlinear.scalar.noderiv.BOBYQAOptimizer;
+import starchfilm.planning.PlanSearch.Found;
 
 /**
  * Finds the best recipe for one goal in one space: a coarse lattice, and from its best points the
@@ -34,22 +35,11 @@ final class GoalSearch {
 
   private final Goal goal;
   private final RecipeSpace space;
-  private Optional<Candidate> best = Optional.empty();
-  private double bestScore = Double.NEGATIVE_INFINITY;
+  private Optional<Found> best = Optional.empty();
 
-  private GoalSearch(Goal goal, RecipeSpace space) {
+  GoalSearch(Goal goal, RecipeSpace space) {
     this.goal = goal;
     this.space = space;
-  }
-
-  /** The best recipe; empty where none can be made. */
-  static Optional<Candidate> best(Goal goal, RecipeSpace space) {
-    return new GoalSearch(goal, space).run();
-  }
-
-  /** How good a recipe is for a goal, to compare those of several spaces. */
-  static double score(Goal goal, RecipeSpace space, Candidate candidate) {
-    return goal.score(candidate, space);
   }
 
   private record Start(double starch, double plasticiser, double thickness, double score) {
@@ -58,7 +48,8 @@ final class GoalSearch {
     }
   }
 
-  private Optional<Candidate> run() {
+  /** The best recipe; empty where none can be made. */
+  Optional<Found> run() {
     double[] thicknesses =
         goal.thickness().isPresent()
             ? new double[] {goal.thickness().getAsDouble()}
@@ -110,9 +101,8 @@ final class GoalSearch {
       return IMPOSSIBLE - candidate.gap();
     }
     double score = goal.score(candidate, space);
-    if (score > bestScore) {
-      bestScore = score;
-      best = Optional.of(candidate);
+    if (best.isEmpty() || score > best.get().score()) {
+      best = Optional.of(new Found(goal, candidate, space, score));
     }
     return score;
   }

@@ -28,12 +28,6 @@ public record Kitchen(
   /** Plates of one size. */
   public record Size(Plate plate, int count) {}
 
-  /** Plates that are all alike. */
-  public Kitchen(
-      double potM3, double scaleStepKg, Plate plate, double rimM, int plates, double unevenness) {
-    this(potM3, scaleStepKg, plate, rimM, plates, unevenness, List.of());
-  }
-
   /**
    * What a pot takes over what it holds brim-full (kg per m3): paste heaves and spits, so it is
    * filled to three quarters (judged, no source), and is as heavy as water.

@@ -77,11 +77,7 @@ public record PiecesPlan(
 
   /** Vinegar for all plates (kg). */
   public double vinegarKg() {
-    return recipe.potfuls().stream()
-            .mapToDouble(potful -> potful.times() * potful.recipe().vinegar().massKg().value())
-            .sum()
-        * plates
-        / recipe.plates();
+    return recipe.vinegarKg() * plates / recipe.plates();
   }
 
   /** What of a starch is to be got beside what is at hand (kg); 0 where there is plenty. */

@@ -84,6 +84,13 @@ public record PlanRequest(
         1);
   }
 
+  /** Paste on one plate of a design (kg). */
+  double pouredKg(Design design) {
+    return design.wetThicknessM()
+        * kitchen.plate().areaM2()
+        * design.composition(supplies).pasteDensityKgPerM3();
+  }
+
   /** A paste poured in this kitchen on so many plates. */
   Casting casting(Paste paste, Cook cook, Estimate wetThicknessM, int plates) {
     return new Casting(

@@ -52,7 +52,7 @@ final class PlanSearch {
   /** What one goal's search found. */
   record Found(Goal goal, Candidate candidate, RecipeSpace space, double score) {
     Outcome outcome() {
-      return space.outcome(candidate);
+      return space.outcome(candidate, space.request());
     }
   }
 
@@ -68,10 +68,10 @@ final class PlanSearch {
     List<RecipeSpace> spaces = spaces(request, beyondLevelling);
     List<Found> found =
         goals.stream()
-            .flatMap(goal -> spaces.stream().map(space -> new Task(goal, space)))
+            .flatMap(goal -> spaces.stream().map(space -> new GoalSearch(goal, space)))
             .toList()
             .parallelStream()
-            .map(Task::run)
+            .map(GoalSearch::run)
             .flatMap(Optional::stream)
             .toList();
     Map<Goal, Found> best = new EnumMap<>(Goal.class);
@@ -83,13 +83,6 @@ final class PlanSearch {
 
   Optional<Found> best(PlanRequest request, Goal goal, boolean beyondLevelling) {
     return Optional.ofNullable(best(request, List.of(goal), beyondLevelling).get(goal));
-  }
-
-  private record Task(Goal goal, RecipeSpace space) {
-    Optional<Found> run() {
-      return GoalSearch.best(goal, space)
-          .map(c -> new Found(goal, c, space, GoalSearch.score(goal, space, c)));
-    }
   }
 
   private List<RecipeSpace> spaces(PlanRequest request, boolean beyondLevelling) {

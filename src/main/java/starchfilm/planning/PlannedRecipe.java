@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import starchfilm.casting.Casting;
 import starchfilm.drying.DryingForecast;
@@ -118,8 +119,15 @@ public record PlannedRecipe(
    * @return kg, water and salt included
    */
   public double glycerolKg() {
-    return potfuls.stream()
-        .mapToDouble(p -> p.times() * p.recipe().glycerol().massKg().value())
-        .sum();
+    return overPotfuls(recipe -> recipe.glycerol().massKg().value());
+  }
+
+  /** Vinegar over all potfuls (kg). */
+  double vinegarKg() {
+    return overPotfuls(recipe -> recipe.vinegar().massKg().value());
+  }
+
+  private double overPotfuls(ToDoubleFunction<Recipe> kg) {
+    return potfuls.stream().mapToDouble(p -> p.times() * kg.applyAsDouble(p.recipe())).sum();
   }
 }

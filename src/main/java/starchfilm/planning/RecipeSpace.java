@@ -148,19 +148,11 @@ record RecipeSpace(
         ceilings.getOrDefault(Limit.STARCH, Double.POSITIVE_INFINITY));
   }
 
-  Outcome outcome(Candidate candidate) {
-    return outcome(candidate, request);
-  }
-
   /** What a recipe gives, its chance measured by the date of another request. */
   Outcome outcome(Candidate candidate, PlanRequest dated) {
     Design design = candidate.design();
     Composition paste = design.composition(request.supplies());
-    double potfulKg =
-        design.wetThicknessM()
-            * request.kitchen().plate().areaM2()
-            * paste.pasteDensityKgPerM3()
-            * (1 + PotShare.LEFT_IN_POT);
+    double potfulKg = request.pouredKg(design) * (1 + PotShare.LEFT_IN_POT);
     double glycerolFraction = request.supplies().jar().glycerolFraction().value();
     return new Outcome(
         plates,
@@ -177,12 +169,9 @@ record RecipeSpace(
   }
 
   private double filmKg(Design design, FilmForecast forecast) {
-    Composition paste = design.composition(request.supplies());
     return plates
-        * request.kitchen().plate().areaM2()
-        * design.wetThicknessM()
-        * paste.pasteDensityKgPerM3()
-        * paste.drySolids()
+        * request.pouredKg(design)
+        * design.composition(request.supplies()).drySolids()
         * (1 + forecast.equilibriumMoisture().middle());
   }
 

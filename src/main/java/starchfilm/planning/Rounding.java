@@ -48,13 +48,7 @@ final class Rounding {
 
   /** Paste poured on one plate (kg), rounded. */
   double pourKg() {
-    Composition paste = design.composition(request.supplies());
-    return Math.max(
-        stepKg,
-        nearest(
-            design.wetThicknessM()
-                * request.kitchen().plate().areaM2()
-                * paste.pasteDensityKgPerM3()));
+    return Math.max(stepKg, nearest(request.pouredKg(design)));
   }
 
   /** The potfuls, the largest first; their plates add up to those of the design. */

@@ -42,8 +42,6 @@ final class ThicknessRoot {
   private static final double ACCURACY = 2e-3;
   private static final int EVALUATIONS = 60;
 
-  private static final double SAME_LOG = 1e-9;
-
   /** The logarithm (of s) that stands for never. */
   private static final double NEVER_LOG = 30;
 
@@ -71,7 +69,8 @@ final class ThicknessRoot {
     }
     double start = Math.log(THINNEST_M);
     double miss = Double.POSITIVE_INFINITY;
-    for (double logM : List.copyOf(known.keySet())) {
+    for (double wetM : List.copyOf(known.keySet())) {
+      double logM = Math.log(wetM);
       double logReady = logReady(logM, sure);
       if (logReady < NEVER_LOG && Math.abs(target - logReady) < Math.abs(miss)) {
         miss = target - logReady;
@@ -117,22 +116,13 @@ final class ThicknessRoot {
    * @return as {@link DryingForecaster#readyS}; without a new forecast where it was just found
    */
   double[] ready(double wetM) {
-    double logM = Math.log(wetM);
-    for (Map.Entry<Double, double[]> entry : known.entrySet()) {
-      if (Math.abs(entry.getKey() - logM) < SAME_LOG) {
-        return entry.getValue();
-      }
-    }
-    return times.readyS(pouredAt.apply(wetM), Spot.THICK_SPOT);
+    return known.computeIfAbsent(wetM, m -> times.readyS(pouredAt.apply(m), Spot.THICK_SPOT));
   }
 
   /** Logarithm of the time (s) by which a share of the likely cases is ready. */
   private double logReady(double logM, double sure) {
-    double[] ready =
-        known.computeIfAbsent(
-            logM, log -> times.readyS(pouredAt.apply(Math.exp(log)), Spot.THICK_SPOT));
     return Quantiles.of(
-        Arrays.stream(ready)
+        Arrays.stream(ready(Math.exp(logM)))
             .map(time -> Double.isInfinite(time) ? NEVER_LOG : Math.log(time))
             .toArray(),
         sure);

@@ -59,11 +59,10 @@ public enum Varied {
       case GLYCEROL -> design.with(design.starchInPaste(), value / 100, design.vinegarInPaste());
       case STARCH ->
           design.with(value / PERCENT_PER_UNIT, design.plasticiser(), design.vinegarInPaste());
-      case VINEGAR ->
-          design.with(
-              design.starchInPaste(),
-              design.plasticiser(),
-              value / G_PER_KG / cookedKg(design, request));
+      case VINEGAR -> {
+        double potKg = design.plates() * request.pouredKg(design) * (1 + PotShare.LEFT_IN_POT);
+        yield design.with(design.starchInPaste(), design.plasticiser(), value / G_PER_KG / potKg);
+      }
       case THICKNESS -> design.poured(value / MM_PER_M);
       case COOK -> design;
     };
@@ -83,14 +82,5 @@ public enum Varied {
       case VINEGAR -> G_PER_KG * recipe.vinegar().massKg().value();
       case COOK -> recipe.cook().durationS().value() / MINUTE_S;
     };
-  }
-
-  private static double cookedKg(Design design, PlanRequest request) {
-    double density = design.composition(request.supplies()).pasteDensityKgPerM3();
-    return design.plates()
-        * design.wetThicknessM()
-        * request.kitchen().plate().areaM2()
-        * density
-        * (1 + PotShare.LEFT_IN_POT);
   }
 }

@@ -89,7 +89,8 @@ record LeverTable(List<Head> heads, List<Row> rows, List<String> why) {
   }
 
   private static Head head(Sensitivity lever, TrialForecast trial) {
-    return new Head(PlainWords.word(lever.ingredient()), amount(lever, trial.casting().paste().massKg()));
+    return new Head(
+        PlainWords.word(lever.ingredient()), amount(lever, trial.casting().paste().massKg()));
   }
 
   private static String amount(Sensitivity lever, double pasteKg) {

@@ -95,14 +95,12 @@ final class RiskTable {
       String measure,
       String unit) {
     String before = Figures.two(risk.applyAsDouble(trial.risks()));
-    String after =
-        best.map(rerun -> Figures.two(risk.applyAsDouble(rerun.risks()))).orElse(before);
+    String after = best.map(rerun -> Figures.two(risk.applyAsDouble(rerun.risks()))).orElse(before);
     return best.filter(rerun -> !after.equals(before))
         .map(
             rerun ->
                 "%s: %s%s → %s%s."
-                    .formatted(
-                        sentence(trial.trial(), rerun.step()), measure, before, after, unit))
+                    .formatted(sentence(trial.trial(), rerun.step()), measure, before, after, unit))
         .orElse("");
   }
 
@@ -154,7 +152,10 @@ final class RiskTable {
                     ? ""
                     : "; it may show from " + calendar.moment(risk.growthFromS()) + " on");
     return new Row(
-        "Mould", PlainWords.word(risk.level()), reason, helps(trial, best, Remedies::moulding, "", " hours"));
+        "Mould",
+        PlainWords.word(risk.level()),
+        reason,
+        helps(trial, best, Remedies::moulding, "", " hours"));
   }
 
   /** What is wrong with a plate that a change helps most against cracks, after its thickness. */

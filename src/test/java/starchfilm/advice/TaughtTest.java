@@ -197,12 +197,7 @@ class TaughtTest {
   }
 
   private static TrialForecast of(Trial trial) {
-    return new TrialForecast(
-        trial,
-        ANY.film(),
-        ANY.drying(),
-        ANY.risks(),
-        ANY.weighed());
+    return new TrialForecast(trial, ANY.film(), ANY.drying(), ANY.risks(), ANY.weighed());
   }
 
   @Test

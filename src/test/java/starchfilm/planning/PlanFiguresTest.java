@@ -80,7 +80,7 @@ class PlanFiguresTest {
   @Test
   void rimIsFilledToNineTenthsWhereThePourIsDeepest() {
     Kitchen usual = Requests.kitchen();
-    Kitchen rimmed = new Kitchen(0.004, 0.001, usual.plate(), 2.5e-3, 4, 0.25);
+    Kitchen rimmed = new Kitchen(0.004, 0.001, usual.plate(), 2.5e-3, 4, 0.25, List.of());
     double deepest =
         PLANNER.plan(Requests.garden().with(rimmed)).recipes().stream()
             .mapToDouble(recipe -> 1.25 * recipe.casting().wetThicknessM())

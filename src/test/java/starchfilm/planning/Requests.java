@@ -56,7 +56,13 @@ final class Requests {
 
   static Kitchen kitchen(double potM3, double stepKg, int plates) {
     return new Kitchen(
-        potM3, stepKg, new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0), 0, plates, 0.25);
+        potM3,
+        stepKg,
+        new Plate(PlateMaterial.GLASS, 0.3, 0.2, 0.004, 0),
+        0,
+        plates,
+        0.25,
+        List.of());
   }
 
   static Wish feeling(Feel feel) {

@@ -47,7 +47,8 @@ class UnworkableRequestTest {
   @Test
   void refusesAPlateThatThePotCannotFill() {
     Kitchen kitchen =
-        new Kitchen(0.0005, 0.001, new Plate(PlateMaterial.GLASS, 1, 0.8, 0.004, 0), 0, 1, 0.25);
+        new Kitchen(
+            0.0005, 0.001, new Plate(PlateMaterial.GLASS, 1, 0.8, 0.004, 0), 0, 1, 0.25, List.of());
 
     refused(
         () -> planner.plan(Requests.garden().with(kitchen)),
