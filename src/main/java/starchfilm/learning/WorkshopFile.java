@@ -34,6 +34,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.jspecify.annotations.Nullable;
 import starchfilm.files.json.FileText;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.learning.summary.Learnt;
 import starchfilm.numerics.evidence.Estimate;
@@ -110,8 +111,7 @@ record WorkshopFile(
     try {
       return parsed(FileText.utf8(bytes).strip());
     } catch (UnreadableFileException e) {
-      throw new UnreadableFileException(
-          e.line().orElse(0), e.column().orElse(0), e.given(), WANTED, FIX);
+      throw new UnreadableFileException(e.place(), e.given(), WANTED, FIX);
     }
   }
 
@@ -124,8 +124,8 @@ record WorkshopFile(
       return read.teachable();
     } catch (JsonProcessingException e) {
       JsonLocation at = e.getLocation();
-      throw new UnreadableFileException(
-          at == null ? 0 : Math.max(0, at.getLineNr()), 0, what(e, text), WANTED, FIX);
+      int line = at == null ? 0 : at.getLineNr();
+      throw new UnreadableFileException(Place.of(line), what(e, text), WANTED, FIX);
     }
   }
 

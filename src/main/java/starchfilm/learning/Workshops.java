@@ -12,7 +12,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -213,9 +212,7 @@ public final class Workshops implements TrialKnowledge {
       Fault fault =
           new Fault(
               PlainLine.of(Workshop.file(folder)),
-              e.line(),
-              OptionalInt.empty(),
-              "",
+              e.place(),
               e.given(),
               e.allowed(),
               e.mend() + "; until then the forecasts are the textbook's");

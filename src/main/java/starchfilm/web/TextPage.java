@@ -80,8 +80,8 @@ record TextPage(PageContext desk) {
 
   /** In a text of many lines the place of a fault is half the help. */
   private static String placed(Fault fault) {
-    return fault.line().isPresent()
-        ? "line " + fault.line().getAsInt() + ": " + NoteDesk.sentence(fault)
+    return fault.place().line() > 0
+        ? "line " + fault.place().line() + ": " + NoteDesk.sentence(fault)
         : NoteDesk.sentence(fault);
   }
 

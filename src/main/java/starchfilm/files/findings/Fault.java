@@ -1,26 +1,17 @@
 package starchfilm.files.findings;
 
-import java.util.OptionalInt;
+import starchfilm.files.json.Located.Place;
 
 /**
  * One thing wrong in one file.
  *
  * @param file the file's name as the user gave it
- * @param line line, counted from 1; empty where the fault is of the whole file
- * @param column column, counted from 1; empty likewise
- * @param field the field's path, such as {@code recipe.glycerol.mass_g}; empty for the whole file
+ * @param place where; of the path {@code recipe.glycerol.mass_g}, or empty for the whole file
  * @param given what stands there, shortened
  * @param allowed what is allowed, with its unit; empty where that goes without saying
  * @param mend what to do
  */
-public record Fault(
-    String file,
-    OptionalInt line,
-    OptionalInt column,
-    String field,
-    String given,
-    String allowed,
-    String mend) {
+public record Fault(String file, Place place, String given, String allowed, String mend) {
   private static final int LONGEST = 300;
 
   /** Makes one line of what stands in the file, and shortens it. */
@@ -34,15 +25,19 @@ public record Fault(
    * A fault of a whole file, or of one of its fields wherever that stands.
    *
    * @param file the file's name as the user gave it
-   * @param field as above
+   * @param field its path; empty for the whole file
    * @param given as above
    * @param allowed as above
    * @param mend as above
    * @return the fault
    */
   public static Fault of(String file, String field, String given, String allowed, String mend) {
-    OptionalInt nowhere = OptionalInt.empty();
-    return new Fault(file, nowhere, nowhere, field, given, allowed, mend);
+    return new Fault(file, Place.of(field), given, allowed, mend);
+  }
+
+  /** The path of the field; empty for the whole file. */
+  public String field() {
+    return place.path();
   }
 
   /**
@@ -52,14 +47,16 @@ public record Fault(
    *     100000 g; write the grams weighed}
    */
   public String sentence() {
-    StringBuilder text = new StringBuilder(PlainLine.of(file));
-    line.ifPresent(number -> text.append(", line ").append(number));
-    column.ifPresent(number -> text.append(", column ").append(number));
-    text.append(": ");
-    if (!field.isEmpty()) {
-      text.append(PlainLine.of(field, LONGEST)).append(": ");
-    }
-    return text.append(clause()).toString();
+    return at(file, place) + clause();
+  }
+
+  /** How a sentence begins about a place in a file. */
+  static String at(String file, Place place) {
+    return PlainLine.of(file)
+        + (place.line() > 0 ? ", line " + place.line() : "")
+        + (place.column() > 0 ? ", column " + place.column() : "")
+        + ": "
+        + (place.path().isEmpty() ? "" : PlainLine.of(place.path(), LONGEST) + ": ");
   }
 
   /** What is wrong and how to fix it, where its place is plain. */

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.Set;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.files.json.Located;
@@ -105,15 +104,7 @@ public final class Findings {
    * @param mend what to do
    */
   public void fault(Place place, String given, String allowed, String mend) {
-    faults.add(
-        new Fault(
-            file,
-            OptionalInt.of(place.line()),
-            OptionalInt.of(place.column()),
-            place.path(),
-            given,
-            allowed,
-            mend));
+    faults.add(new Fault(file, place, given, allowed, mend));
   }
 
   /**
@@ -122,20 +113,7 @@ public final class Findings {
    * @param e why
    */
   public void fault(UnreadableFileException e) {
-    faults.add(new Fault(file, e.line(), e.column(), "", e.given(), e.allowed(), e.mend()));
-  }
-
-  /**
-   * Notes that something is wrong in a line of a table.
-   *
-   * @param line the line, counted from 1
-   * @param given what stands there, shortened
-   * @param allowed what is allowed, with its unit
-   * @param mend what to do
-   */
-  public void fault(int line, String given, String allowed, String mend) {
-    faults.add(
-        new Fault(file, OptionalInt.of(line), OptionalInt.empty(), "", given, allowed, mend));
+    fault(e.place(), e.given(), e.allowed(), e.mend());
   }
 
   /**
@@ -145,17 +123,12 @@ public final class Findings {
    * @param text what, as a clause
    */
   public void notice(Place place, String text) {
-    notices.add(new Notice(file, OptionalInt.of(place.line()), place.path(), text));
+    notices.add(new Notice(file, place, text));
   }
 
-  /**
-   * Notes that something in a table is odd.
-   *
-   * @param line the line, counted from 1; empty where it is all of the table
-   * @param text what, as a clause
-   */
-  public void notice(OptionalInt line, String text) {
-    notices.add(new Notice(file, line, "", text));
+  /** The same of the whole file. */
+  public void notice(String text) {
+    notice(Place.of(""), text);
   }
 
   /** Notes that something is not recorded; the parts of a {@link NotRecorded}. */

@@ -1,21 +1,21 @@
 package starchfilm.files.findings;
 
 import java.nio.file.Path;
-import java.util.OptionalInt;
+import starchfilm.files.json.Located.Place;
 
 /**
  * Something in a file that looks odd but does not stand in the way.
  *
  * @param file the file's name as the user gave it
- * @param line line, counted from 1; empty where the notice is of the whole file
- * @param field the field's path; empty for the whole file
+ * @param place where, to the line
  * @param text what is odd and what was done about it
  */
-public record Notice(String file, OptionalInt line, String field, String text) {
+public record Notice(String file, Place place, String text) {
   private static final int LONGEST = 500;
 
   /** Makes one line of it, and shortens it. */
   public Notice {
+    place = new Place(place.path(), place.line(), 0);
     text = PlainLine.of(text, LONGEST);
   }
 
@@ -26,7 +26,12 @@ public record Notice(String file, OptionalInt line, String field, String text) {
    * @param text as above
    */
   public static Notice of(Path file, String text) {
-    return new Notice(PlainLine.of(file), OptionalInt.empty(), "", text);
+    return new Notice(PlainLine.of(file), Place.of(""), text);
+  }
+
+  /** The path of the field; empty for the whole file. */
+  public String field() {
+    return place.path();
   }
 
   /**
@@ -35,12 +40,6 @@ public record Notice(String file, OptionalInt line, String field, String text) {
    * @return such as {@code shed.csv, line 40: no reading for 9.5 h; read as a straight line}
    */
   public String sentence() {
-    StringBuilder sentence = new StringBuilder(PlainLine.of(file));
-    line.ifPresent(number -> sentence.append(", line ").append(number));
-    sentence.append(": ");
-    if (!field.isEmpty()) {
-      sentence.append(PlainLine.of(field, LONGEST)).append(": ");
-    }
-    return sentence.append(text).toString();
+    return Fault.at(file, place) + text;
   }
 }

@@ -125,8 +125,7 @@ public final class FileText {
     String asLatin1 = new String(new byte[] {wrong}, StandardCharsets.ISO_8859_1);
     String shown = Character.isLetter(asLatin1.charAt(0)) ? " (in Latin-1: " + asLatin1 + ")" : "";
     return new UnreadableFileException(
-        line,
-        column,
+        new Located.Place("", line, column),
         String.format(java.util.Locale.ROOT, "the byte %02X%s", wrong & 0xFF, shown),
         "text in UTF-8",
         "save the file again with the encoding UTF-8");

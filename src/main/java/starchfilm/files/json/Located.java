@@ -23,7 +23,7 @@ public sealed interface Located {
   String quoted();
 
   /**
-   * A place in a file.
+   * A place in a file; line and column are 0 where nobody knows them.
    *
    * @param path names of the fields from the outside in, such as {@code recipe.starch[1].mass_g};
    *     entries of a list are counted from 1, as lines are
@@ -44,9 +44,24 @@ public sealed interface Located {
       this(path, line, column, 0, 0);
     }
 
+    /** A field wherever it stands; with an empty path the whole file. */
+    public static Place of(String path) {
+      return new Place(path, 0, 0);
+    }
+
+    /** A line of a table. */
+    public static Place of(int line) {
+      return new Place("", line, 0);
+    }
+
     /** The path of a field of the object at this place. */
     public String pathOf(String field) {
       return path.isEmpty() ? field : path + "." + field;
+    }
+
+    /** Where a field of the object at this place would stand. */
+    public Place at(String field) {
+      return new Place(pathOf(field), line, column);
     }
   }
 
@@ -92,8 +107,7 @@ public sealed interface Located {
       ObjectValue inner =
           there != null && there.value() instanceof ObjectValue object
               ? object
-              : new ObjectValue(
-                  new Place(place.pathOf(key), place.line(), place.column()), Map.of(), List.of());
+              : new ObjectValue(place.at(key), Map.of(), List.of());
       return with(key, inner.with(path.substring(dot + 1), value));
     }
 

@@ -63,8 +63,7 @@ public final class LocatedReader {
       if (parser.nextToken() != null) {
         JsonLocation after = parser.currentTokenLocation();
         throw new UnreadableFileException(
-            after.getLineNr(),
-            after.getColumnNr(),
+            new Place("", after.getLineNr(), after.getColumnNr()),
             "more text after the end of the JSON value",
             "one JSON object per file",
             "move the rest into a file of its own");
@@ -92,8 +91,7 @@ public final class LocatedReader {
     if (root instanceof Located.ObjectValue object) {
       return object;
     }
-    throw new UnreadableFileException(
-        root.place().line(), root.place().column(), root.quoted(), "one JSON object in { }", mend);
+    throw new UnreadableFileException(root.place(), root.quoted(), "one JSON object in { }", mend);
   }
 
   private static Located value(JsonParser parser, String path) throws IOException {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import starchfilm.files.json.Located.Place;
 
 /** Says in plain words what is wrong with a text that is no JSON, from the text itself. */
 final class SyntaxAdvice {
@@ -70,7 +71,7 @@ final class SyntaxAdvice {
     String given = slip.given().replace("{0}", wrong).replace("{word}", word(text, offset));
     int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
     int column = offset - before.lastIndexOf('\n');
-    return new UnreadableFileException(line, column, given, JSON, slip.mend());
+    return new UnreadableFileException(new Place("", line, column), given, JSON, slip.mend());
   }
 
   private static String word(String text, int offset) {
@@ -90,8 +91,10 @@ final class SyntaxAdvice {
 
   private static UnreadableFileException at(
       JsonLocation location, String given, String allowed, String mend) {
-    int line = location == null ? 0 : location.getLineNr();
-    int column = location == null ? 0 : location.getColumnNr();
-    return new UnreadableFileException(line, column, given, allowed, mend);
+    Place place =
+        location == null
+            ? Place.of("")
+            : new Place("", location.getLineNr(), location.getColumnNr());
+    return new UnreadableFileException(place, given, allowed, mend);
   }
 }

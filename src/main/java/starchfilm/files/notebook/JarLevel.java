@@ -5,12 +5,12 @@ import static starchfilm.numerics.units.Units.G_PER_KG;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Predicate;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Notice;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.findings.Words;
+import starchfilm.files.json.Located.Place;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -138,10 +138,7 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
         new JarLevel(jar, count < 0 ? taken : taken.subList(0, count), List.of(), List.of());
     return found
         .tooLittleFor(trial.recipe().glycerol().massKg().value())
-        .map(
-            text ->
-                new Notice(
-                    PlainLine.of(trial.file()), OptionalInt.empty(), "recipe.glycerol.jar", text));
+        .map(text -> new Notice(PlainLine.of(trial.file()), Place.of("recipe.glycerol.jar"), text));
   }
 
   /**

@@ -96,8 +96,8 @@ public final class NotebookReader {
       trial.ifPresent(trials::add);
       findings.faults().stream()
           .sorted(
-              Comparator.comparingInt((Fault f) -> f.line().orElse(0))
-                  .thenComparingInt(f -> f.column().orElse(0)))
+              Comparator.comparingInt((Fault f) -> f.place().line())
+                  .thenComparingInt(f -> f.place().column()))
           .forEach(faults::add);
       notices.addAll(findings.notices());
     }

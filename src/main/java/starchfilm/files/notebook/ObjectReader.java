@@ -67,8 +67,7 @@ final class ObjectReader {
 
   /** A section; where the file does not have it, an empty one, to be asked all the same. */
   ObjectReader sectionOrEmpty(String key) {
-    Place here = object.place();
-    Place there = new Place(path(key), here.line(), here.column());
+    Place there = object.place().at(key);
     return section(key)
         .orElseGet(
             () ->
@@ -98,10 +97,7 @@ final class ObjectReader {
       return placeOf(outer);
     }
     Member field = section.members().get(inner);
-    Place around = section.place();
-    return field == null
-        ? new Place(path(outer) + "." + inner, around.line(), around.column())
-        : field.value().place();
+    return field == null ? section.place().at(inner) : field.value().place();
   }
 
   /** Tells that a field, or the object without it, is wrong. */

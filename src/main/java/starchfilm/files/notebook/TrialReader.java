@@ -56,7 +56,7 @@ public final class TrialReader {
     try {
       String text = FileText.utf8(FileText.bytes(file, MAX_BYTES));
       if (OWN_FORECAST.matcher(text).lookingAt()) {
-        findings.notice(OptionalInt.empty(), "written by dry --json, not a trial; skipped");
+        findings.notice("written by dry --json, not a trial; skipped");
         return Optional.empty();
       }
       return read(text, file, findings);

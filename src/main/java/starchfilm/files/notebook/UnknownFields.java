@@ -3,7 +3,6 @@ package starchfilm.files.notebook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import starchfilm.files.amount.NearMiss;
@@ -70,7 +69,6 @@ final class UnknownFields {
     if (!notUsed.isEmpty()) {
       int more = Math.max(0, notUsed.size() - NAMED);
       findings.notice(
-          OptionalInt.empty(),
           "not used: "
               + notUsed.stream().limit(NAMED).collect(Collectors.joining(", "))
               + (more > 0 ? " and " + more + " more" : "")

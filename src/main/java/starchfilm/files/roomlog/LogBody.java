@@ -2,8 +2,8 @@ package starchfilm.files.roomlog;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
 
 /**
@@ -59,7 +59,7 @@ record LogBody(LogColumns columns, List<LogTable.Row> rows) {
   private static void tell(List<LogTable.Row> rows, int above, Findings log) {
     if (above > 0) {
       log.notice(
-          OptionalInt.of(rows.get(0).line()),
+          Place.of(rows.get(0).line()),
           (above == 1 ? "1 line" : above + " lines") + " above the readings skipped");
     }
   }

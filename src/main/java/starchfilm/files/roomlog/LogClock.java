@@ -4,7 +4,6 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import starchfilm.files.findings.Findings;
 
 /** Reads the time column of a room log: dates, seconds since 1970, or a time since the pour. */
@@ -55,7 +54,7 @@ final class LogClock {
 
   private void tell(String sentence) {
     if (!told) {
-      log.notice(OptionalInt.empty(), sentence);
+      log.notice(sentence);
       told = true;
     }
   }

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import starchfilm.files.amount.Wording;
 import starchfilm.files.findings.Allowed;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
 
 /**
@@ -105,8 +106,7 @@ record LogColumns(
 
   static UnreadableFileException notNamed(LogTable.Row header) {
     return new UnreadableFileException(
-        header.line(),
-        0,
+        Place.of(header.line()),
         "the columns " + String.join(", ", header.cells()),
         "one column each for time, \u00B0C and % RH",
         "name them time, air_C and rh_pct in the first row");
@@ -130,8 +130,7 @@ record LogColumns(
     int before = date + (apart ? 2 : 1);
     if (row.size() < before + 2) {
       throw new UnreadableFileException(
-          first.line(),
-          0,
+          Place.of(first.line()),
           row.size() == 1 ? "one column" : row.size() + " columns",
           "time, \u00B0C and % RH, separated by comma, semicolon or tab",
           "export the log with these three columns");
@@ -183,8 +182,7 @@ record LogColumns(
 
   private static UnreadableFileException swapped(int line, String left, String right) {
     return new UnreadableFileException(
-        line,
-        0,
+        Place.of(line),
         "columns without names that hold " + left + " and then " + right,
         "\u00B0C before % RH where no row names them",
         "if humidity comes first, write time,rh_pct,air_C as the first row");

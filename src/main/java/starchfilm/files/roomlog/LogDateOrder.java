@@ -4,8 +4,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
 
 /** Decides for a whole room log whether its dates begin with the day or with the month. */
@@ -33,7 +33,6 @@ final class LogDateOrder {
     }
     if (offset) {
       log.notice(
-          OptionalInt.empty(),
           "times carry an offset from UTC; they are read as the clock on the wall shows them");
     }
     Seen dayFirst = first.get(LogDate.Order.DAY_FIRST);
@@ -41,8 +40,7 @@ final class LogDateOrder {
     Seen open = first.get(LogDate.Order.OPEN);
     if (dayFirst != null && monthFirst != null) {
       throw new UnreadableFileException(
-          monthFirst.line(),
-          0,
+          Place.of(monthFirst.line()),
           '"'
               + monthFirst.text()
               + "\" with the month first, \""
@@ -54,13 +52,12 @@ final class LogDateOrder {
           "write all dates like 2026-04-02");
     }
     if (monthFirst != null) {
-      log.notice(OptionalInt.of(monthFirst.line()), "dates are read with the month first");
+      log.notice(Place.of(monthFirst.line()), "dates are read with the month first");
       return LogDate.Order.MONTH_FIRST;
     }
     if (dayFirst == null && open != null) {
       throw new UnreadableFileException(
-          open.line(),
-          0,
+          Place.of(open.line()),
           '"' + open.text() + '"',
           "dates that say which number is the day",
           "no line of this log shows whether day or month comes first; write dates like 2026-04-02"

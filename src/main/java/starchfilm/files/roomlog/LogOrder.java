@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
+import starchfilm.files.json.Located.Place;
 
 /** Puts the readings of a room log in order of time and says what was odd about it. */
 final class LogOrder {
@@ -29,7 +29,7 @@ final class LogOrder {
     List<LogReading> sorted = new ArrayList<>(readings);
     sorted.sort(Comparator.comparing(LogReading::time));
     if (!sorted.equals(readings)) {
-      log.notice(OptionalInt.empty(), "the rows are not in order of time; they were sorted");
+      log.notice("the rows are not in order of time; they were sorted");
     }
     List<LogReading> single = joinEqualTimes(sorted);
     sayGaps(single);
@@ -45,7 +45,6 @@ final class LogOrder {
     int joined = sorted.size() - byTime.size();
     if (joined > 0) {
       log.notice(
-          OptionalInt.empty(),
           "times given more than once take the mean of their readings: " + joined + " repeated");
     }
     return byTime.values().stream().map(LogOrder::mean).toList();
@@ -69,7 +68,7 @@ final class LogOrder {
       double pause = Duration.between(before.time(), after.time()).toMillis() / 1e3;
       if (pause > GAP_S && ++gaps <= GAPS_LISTED) {
         log.notice(
-            OptionalInt.of(after.line()),
+            Place.of(after.line()),
             "no reading for "
                 + Words.span(pause)
                 + " before "
@@ -78,7 +77,7 @@ final class LogOrder {
       }
     }
     if (gaps > GAPS_LISTED) {
-      log.notice(OptionalInt.empty(), (gaps - GAPS_LISTED) + " more gaps of that kind");
+      log.notice((gaps - GAPS_LISTED) + " more gaps of that kind");
     }
   }
 
@@ -86,7 +85,6 @@ final class LogOrder {
     readings.stream()
         .filter(r -> r.humidityPct() > 100)
         .findFirst()
-        .ifPresent(
-            r -> log.notice(OptionalInt.of(r.line()), "humidities above 100 % are read as 100 %"));
+        .ifPresent(r -> log.notice(Place.of(r.line()), "humidities above 100 % are read as 100 %"));
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
 
 /**
@@ -58,8 +59,7 @@ public record LogTable(char separator, List<Row> rows) {
         line = (int) parser.getCurrentLineNumber();
         if (rows.size() == MAX_ROWS) {
           throw new UnreadableFileException(
-              line,
-              0,
+              Place.of(line),
               "more than " + MAX_ROWS + " rows",
               "at most that many",
               "cut the log down to the days of the trial");
@@ -71,8 +71,7 @@ public record LogTable(char separator, List<Row> rows) {
       }
     } catch (IOException | UncheckedIOException e) {
       throw new UnreadableFileException(
-          line + 1,
-          0,
+          Place.of(line + 1),
           "a row whose quotation marks do not close",
           "rows of time, \u00B0C and % RH",
           "look for a lone \" in this row");

@@ -4,7 +4,6 @@ import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.OptionalInt;
 import java.util.Set;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.FileText;
@@ -48,7 +47,7 @@ public final class LogText {
     try {
       return FileText.utf8(bytes);
     } catch (UnreadableFileException e) {
-      findings.notice(OptionalInt.empty(), "not UTF-8, read as Windows-1252");
+      findings.notice("not UTF-8, read as Windows-1252");
       return new String(bytes, Charset.forName("windows-1252"));
     }
   }

@@ -12,11 +12,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import starchfilm.casting.LoggedRoom;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
 
 /**
@@ -122,7 +122,6 @@ public final class RoomLogReader {
     tell(broken, faulty, body.rows());
     if (withoutReading > 0) {
       log.notice(
-          OptionalInt.empty(),
           "left out, because they hold no reading: "
               + (withoutReading == 1 ? "1 row" : withoutReading + " rows"));
     }
@@ -143,16 +142,16 @@ public final class RoomLogReader {
           .faults()
           .forEach(
               fault ->
-                  log.notice(fault.line(), "skipped because it cannot be read: " + fault.given()));
+                  log.notice(fault.place(), "skipped because it cannot be read: " + fault.given()));
       if (faulty > FAULTS_LISTED) {
-        log.notice(OptionalInt.empty(), (faulty - FAULTS_LISTED) + " more rows skipped");
+        log.notice((faulty - FAULTS_LISTED) + " more rows skipped");
       }
       return;
     }
     log.faults().addAll(broken.faults());
     if (faulty > FAULTS_LISTED) {
       log.fault(
-          rows.get(rows.size() - 1).line(),
+          Place.of(rows.get(rows.size() - 1).line()),
           (faulty - FAULTS_LISTED) + " more rows that cannot be read",
           "rows of time, \u00B0C and % RH",
           "fix the rows above first");
@@ -170,8 +169,7 @@ public final class RoomLogReader {
         && coolest.airC() > LogColumns.WARM_ROOM_C
         && !coolest.saidCelsius()) {
       throw new UnreadableFileException(
-          coolest.line(),
-          0,
+          Place.of(coolest.line()),
           "a log whose coolest reading is " + Allowed.plain(coolest.airC()),
           "degrees Celsius of a room, or a column that says its unit",
           "name the column air_F if it is Fahrenheit, or air_C if it is that warm");
@@ -180,10 +178,11 @@ public final class RoomLogReader {
 
   private static Optional<LogReading> reading(
       int line, List<String> cells, LogColumns columns, LogClock clock, Findings broken) {
+    Place here = Place.of(line);
     Optional<String> moment = columns.moment(cells);
     if (moment.isEmpty() || cells.size() > columns.count()) {
       broken.fault(
-          line,
+          here,
           cells.size() + " cells",
           columns.count() + " cells as in the first row",
           "put numbers with a decimal comma in double quotes, or separate the cells by semicolons");
@@ -192,7 +191,7 @@ public final class RoomLogReader {
     Optional<LocalDateTime> time = clock.moment(moment.get());
     if (time.isEmpty()) {
       broken.fault(
-          line,
+          here,
           '"' + moment.get() + '"',
           "a date and time such as 2026-04-02 18:30 or 2.4.2026 18:30",
           "write the dates like one of these");
@@ -205,8 +204,8 @@ public final class RoomLogReader {
     }
     boolean fahrenheit =
         columns.scale() == LogColumns.Degrees.FAHRENHEIT || LogReading.isFahrenheit(air);
-    OptionalDouble degrees = inRange(line, air, fahrenheit ? AIR_F : AIR, broken);
-    OptionalDouble pct = inRange(line, humidity, HUMIDITY, broken);
+    OptionalDouble degrees = inRange(here, air, fahrenheit ? AIR_F : AIR, broken);
+    OptionalDouble pct = inRange(here, humidity, HUMIDITY, broken);
     if (degrees.isEmpty() || pct.isEmpty()) {
       return Optional.empty();
     }
@@ -216,11 +215,11 @@ public final class RoomLogReader {
             line, time.get(), airC, pct.getAsDouble(), fahrenheit || LogReading.hasUnit(air)));
   }
 
-  private static OptionalDouble inRange(int line, String cell, Allowed allowed, Findings broken) {
+  private static OptionalDouble inRange(Place here, String cell, Allowed allowed, Findings broken) {
     OptionalDouble number = LogReading.number(cell);
     if (number.isEmpty() || !allowed.contains(number.getAsDouble())) {
       String given = number.isEmpty() ? '"' + cell + '"' : cell;
-      broken.fault(line, given, allowed.words(), allowed.mend());
+      broken.fault(here, given, allowed.words(), allowed.mend());
       return OptionalDouble.empty();
     }
     return number;
@@ -236,7 +235,7 @@ public final class RoomLogReader {
         .ifPresent(
             r ->
                 log.notice(
-                    OptionalInt.of(r.line()),
+                    Place.of(r.line()),
                     "temperatures below 1 \u00B0C are read as 1 \u00B0C; the forecast does"
                         + " not cover ice"));
     refuseFractions(readings);
@@ -258,7 +257,7 @@ public final class RoomLogReader {
     double late = seconds(start, readings.get(0).time());
     if (late > 3600) {
       log.notice(
-          OptionalInt.of(readings.get(0).line()),
+          Place.of(readings.get(0).line()),
           "the log begins "
               + Words.span(late)
               + " after the pour; its first reading is used for the time before");
@@ -273,7 +272,6 @@ public final class RoomLogReader {
     LoggedRoom felt = logged.averaged(FELT_S);
     if (felt.readings().size() < logged.readings().size()) {
       log.notice(
-          OptionalInt.empty(),
           logged.readings().size()
               + " readings are averaged over hours; faster changes hardly affect when a film"
               + " is dry");
@@ -297,8 +295,7 @@ public final class RoomLogReader {
         readings.stream().max(Comparator.comparingDouble(LogReading::humidityPct)).orElseThrow();
     if (dampest.humidityPct() > 0 && dampest.humidityPct() <= 1) {
       throw new UnreadableFileException(
-          dampest.line(),
-          0,
+          Place.of(dampest.line()),
           "a log whose dampest reading is " + Allowed.plain(dampest.humidityPct()) + " % RH",
           "relative humidity in per cent",
           "this looks like a fraction; multiply the column by 100");

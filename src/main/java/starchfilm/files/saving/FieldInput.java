@@ -17,7 +17,6 @@ import starchfilm.files.notebook.TypedValue;
 /** What a person types for a field of a trial file, and how what stands there is shown. */
 final class FieldInput {
   private static final String UNKNOWN = "unknown";
-  private static final Place NOWHERE = new Place("", 0, 0);
 
   private FieldInput() {}
 
@@ -29,7 +28,7 @@ final class FieldInput {
    * @throws MistypedException where it cannot be read
    */
   static JsonNode of(TrialField field, String typed) {
-    return TrialTree.node(of(field, typed, NOWHERE));
+    return TrialTree.node(of(field, typed, Place.of("")));
   }
 
   /** The same at a place where a fault of it is told. */

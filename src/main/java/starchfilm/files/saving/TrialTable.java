@@ -208,7 +208,7 @@ public final class TrialTable {
     for (LogTable.Row row : table.rows().subList(1, table.rows().size())) {
       if (row.cells().size() > columns.size()) {
         findings.fault(
-            row.line(),
+            Place.of(row.line()),
             row.cells().size() + " cells",
             columns.size() + " as in the first row",
             "put cells that hold the separator in double quotes");

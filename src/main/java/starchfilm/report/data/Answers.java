@@ -2,7 +2,6 @@ package starchfilm.report.data;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.casting.Casting;
@@ -12,6 +11,7 @@ import starchfilm.drying.DryingForecast;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Notice;
+import starchfilm.files.json.Located.Place;
 import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.film.FilmForecast;
@@ -256,23 +256,25 @@ public final class Answers {
           .put("remarks", "sound");
     }
     for (Fault fault : notebook.faults()) {
-      DataSheet.Row row =
-          at(sheet.row("fault", ""), fault.file(), fault.line(), fault.field())
-              .put("given", fault.given())
-              .put("allowed", fault.allowed())
-              .put("mend", fault.mend());
-      fault.column().ifPresent(column -> row.put("column", column));
+      at(sheet.row("fault", ""), fault.file(), fault.place())
+          .put("given", fault.given())
+          .put("allowed", fault.allowed())
+          .put("mend", fault.mend());
     }
     for (Notice notice : notebook.notices()) {
-      at(sheet.row("notice", ""), notice.file(), notice.line(), notice.field())
-          .put("remarks", notice.text());
+      at(sheet.row("notice", ""), notice.file(), notice.place()).put("remarks", notice.text());
     }
     return sheet;
   }
 
-  private static DataSheet.Row at(DataSheet.Row row, String file, OptionalInt line, String field) {
-    line.ifPresent(number -> row.put("line", number));
-    return row.put("file", file).put("field", field);
+  private static DataSheet.Row at(DataSheet.Row row, String file, Place place) {
+    if (place.line() > 0) {
+      row.put("line", place.line());
+    }
+    if (place.column() > 0) {
+      row.put("column", place.column());
+    }
+    return row.put("file", file).put("field", place.path());
   }
 
   /** What trials taught: a row a factor. */
