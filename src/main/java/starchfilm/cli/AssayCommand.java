@@ -48,7 +48,7 @@ record AssayCommand(Asked asked) implements Callable<Integer> {
               "  %-15s %8s %-2s (%s to %s)",
               row.what(),
               row.middle(),
-              row.unit(),
+              row.unit().symbol(),
               row.low(),
               row.high()));
     }

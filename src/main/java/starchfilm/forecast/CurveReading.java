@@ -77,10 +77,7 @@ public final class CurveReading {
    * @return its mass (kg)
    */
   public Band massKg(Band waterKgPerKgDry) {
-    return new Band(
-        massKg(waterKgPerKgDry.low()),
-        massKg(waterKgPerKgDry.middle()),
-        massKg(waterKgPerKgDry.high()));
+    return waterKgPerKgDry.map(this::massKg);
   }
 
   /**

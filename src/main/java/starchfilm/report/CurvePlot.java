@@ -10,7 +10,6 @@ import starchfilm.drying.CurvePoint;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
-import starchfilm.numerics.units.Figures;
 import starchfilm.report.chart.RoundTicks;
 import starchfilm.report.chart.Scale;
 import starchfilm.report.chart.TimeScale;
@@ -92,9 +91,7 @@ final class CurvePlot {
     if (row % ROWS_PER_LABEL != 0) {
       return " ".repeat(6);
     }
-    double grams = GRAM.of(reading.massKg(start * (ROWS - 1 - row) / (ROWS - 1)));
-    String text = Figures.two(grams);
-    return " ".repeat(Math.max(0, 5 - text.length())) + text + " ";
+    return "%5s ".formatted(GRAM.two(reading.massKg(start * (ROWS - 1 - row) / (ROWS - 1))));
   }
 
   private List<String> axis() {

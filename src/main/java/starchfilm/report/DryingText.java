@@ -5,6 +5,7 @@ import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
@@ -18,8 +19,8 @@ import starchfilm.report.words.RoomWords;
 
 /** A drying forecast for a terminal: plain lines that need no colour. */
 public final class DryingText {
-  private static final int FIRST_COLUMN = 12;
-  private static final int COLUMN = 23;
+  private static final String FIRST_COLUMN = "%-11s ";
+  private static final String COLUMN = "%-22s ";
   private static final int TABLE_WIDTH = 78;
 
   private DryingText() {}
@@ -106,28 +107,25 @@ public final class DryingText {
         lines.add(row.name());
         for (int i = 0; i < row.cells().size(); i++) {
           lines.add(
-              "  " + padded(table.spots().get(i).name(), FIRST_COLUMN) + row.cells().get(i).span());
+              "  "
+                  + FIRST_COLUMN.formatted(table.spots().get(i).name())
+                  + row.cells().get(i).span());
         }
       }
       return lines;
     }
-    StringBuilder heads = new StringBuilder(" ".repeat(FIRST_COLUMN));
-    table.spots().forEach(spot -> heads.append(padded(spot.name(), COLUMN)));
-    lines.add(heads.toString().stripTrailing());
+    lines.add(line("", table.spots().stream().map(MilestoneTable.SpotHead::name)));
     for (MilestoneTable.Row row : table.rows()) {
-      StringBuilder moments = new StringBuilder(padded(row.name(), FIRST_COLUMN));
-      StringBuilder spans = new StringBuilder(" ".repeat(FIRST_COLUMN));
-      for (MilestoneTable.When when : row.cells()) {
-        moments.append(padded(when.moment().replace(",", ""), COLUMN));
-        spans.append(padded(when.span(), COLUMN));
-      }
-      lines.add(moments.toString().stripTrailing());
-      lines.add(spans.toString().stripTrailing());
+      lines.add(line(row.name(), row.cells().stream().map(when -> when.moment().replace(",", ""))));
+      lines.add(line("", row.cells().stream().map(MilestoneTable.When::span)));
     }
     return lines;
   }
 
-  private static String padded(String text, int width) {
-    return text + " ".repeat(Math.max(1, width - text.length()));
+  private static String line(String first, Stream<String> cells) {
+    return cells
+        .map(COLUMN::formatted)
+        .collect(Collectors.joining("", FIRST_COLUMN.formatted(first), ""))
+        .stripTrailing();
   }
 }

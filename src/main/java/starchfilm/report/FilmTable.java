@@ -57,15 +57,11 @@ record FilmTable(TrialForecast trial) {
       return "Strength, stretch and stiffness are not stated: %s."
           .formatted(PlainWords.word(withheld.get()));
     }
-    double areaM2 = STRIP_WIDTH_M * film.dryThicknessM().middle();
-    double low = film.tensileStrengthPa().low() * areaM2 / GRAVITY_M_PER_S2;
-    double high = film.tensileStrengthPa().high() * areaM2 / GRAVITY_M_PER_S2;
+    double kgPerPa = STRIP_WIDTH_M * film.dryThicknessM().middle() / GRAVITY_M_PER_S2;
     return "A strip 15 mm wide should hold %s kg, and 10 cm of it stretch by %s cm before it tears."
         .formatted(
-            Figures.range(Figures.two(low), Figures.two(high)),
-            Figures.range(
-                Figures.two(10 * film.elongationAtBreak().low()),
-                Figures.two(10 * film.elongationAtBreak().high())));
+            Figures.range(film.tensileStrengthPa().times(kgPerPa)),
+            Figures.range(film.elongationAtBreak().times(10)));
   }
 
   /** What the vinegar does to it. */

@@ -103,7 +103,7 @@ public record Standing(
   public Band waterLeft() {
     Band left =
         new CurveReading(forecast).moistureAt(nowS).times(1 / forecast.drying().startMoisture());
-    return new Band(Math.min(1, left.low()), Math.min(1, left.middle()), Math.min(1, left.high()));
+    return left.map(share -> Math.min(1, share));
   }
 
   /** Its last weighing up to now; one that lies in the future tells nothing. */

@@ -1,5 +1,6 @@
 package starchfilm.numerics.evidence;
 
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 
 /**
@@ -62,12 +63,43 @@ public record Band(double low, double middle, double high) {
   }
 
   /**
+   * The band of a figure.
+   *
+   * @param figure with its standard uncertainty, as of a normal
+   * @return the 10, 50 and 90 % points
+   */
+  public static Band of(Estimate figure) {
+    return normal(figure.value(), figure.sd());
+  }
+
+  /**
+   * The band of what a figure is the logarithm of.
+   *
+   * @param logarithm with its standard uncertainty, as of a normal
+   * @return the 10, 50 and 90 % points
+   */
+  public static Band exp(Estimate logarithm) {
+    return of(logarithm).map(Math::exp);
+  }
+
+  /**
+   * The band of another figure.
+   *
+   * @param figure how it follows from this one; it rises with it
+   * @return the same points of it
+   */
+  public Band map(DoubleUnaryOperator figure) {
+    return new Band(
+        figure.applyAsDouble(low), figure.applyAsDouble(middle), figure.applyAsDouble(high));
+  }
+
+  /**
    * The same band in another unit.
    *
    * @param factor what each part is multiplied by; above 0
    * @return the scaled band
    */
   public Band times(double factor) {
-    return new Band(low * factor, middle * factor, high * factor);
+    return map(part -> part * factor);
   }
 }

@@ -3,6 +3,7 @@ package starchfilm.numerics.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import starchfilm.numerics.evidence.Band;
 
 /** Numbers as text, the same on every machine. */
 public final class Figures {
@@ -136,6 +137,16 @@ public final class Figures {
   public static String range(String low, String high) {
     boolean dash = !low.startsWith(MINUS) && Character.isDigit(high.charAt(0));
     return dash ? low + "–" + high : low + " to " + high;
+  }
+
+  /**
+   * The range of a forecast figure.
+   *
+   * @param band the figure, in the unit it is read in
+   * @return its ends to two significant figures
+   */
+  public static String range(Band band) {
+    return range(two(band.low()), two(band.high()));
   }
 
   private static String stripped(double value, int figures) {

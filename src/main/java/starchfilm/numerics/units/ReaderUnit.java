@@ -88,7 +88,7 @@ public enum ReaderUnit {
    * @return in this unit
    */
   public Band of(Band si) {
-    return new Band(of(si.low()), of(si.middle()), of(si.high()));
+    return si.map(this::of);
   }
 
   /**

@@ -36,6 +36,7 @@ import starchfilm.planning.Series;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.report.FilmFigure;
 import starchfilm.report.caution.Caution;
+import starchfilm.report.plan.AssaySheet;
 import starchfilm.report.plan.NamedRecipe;
 import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.RecipeWords;
@@ -181,14 +182,7 @@ public final class Answers {
             .put("origin", FileWord.of(assay.origin()))
             .put("mass_g", assay.massKg().value())
             .put("withheld", assay.withheld().orElse(""));
-    assay
-        .content()
-        .ifPresent(
-            content ->
-                row.put("pure_glycerol_g", content.pureGlycerolKg())
-                    .put("glycerol_pct", content.glycerol())
-                    .put("water_and_alcohol_pct", content.volatiles())
-                    .put("salt_and_soap_pct", content.stays()));
+    new AssaySheet(assay).rows().forEach(part -> row.put(part.key(), part.si()));
     assay.alcoholLeft().ifPresent(left -> row.put("alcohol_at_most_g", left.mostKg()));
     return sheet.assuming(assumptions).tell("remarks", assay.remarks()).cautioning(cautions);
   }
@@ -286,7 +280,7 @@ public final class Answers {
               .row("room", room.name())
               .put("plates", room.plates())
               .put("weighings", room.weighings());
-      room.logDryingTime().ifPresent(log -> row.put("drying_time_pct", band(log, true)));
+      room.logDryingTime().ifPresent(log -> row.put("drying_time_pct", Band.exp(log)));
       room.factors().forEach(one -> factor(sheet.row("room", room.name()), one));
     }
     for (KindLearnt kind : learnt.kinds()) {
@@ -300,7 +294,7 @@ public final class Answers {
           .row("strips", film.starch())
           .put("property", FileWord.of(film.property()))
           .put("strips", film.strips())
-          .put("textbook_times", band(film.logFactor(), true));
+          .put("textbook_times", Band.exp(film.logFactor()));
     }
     return sheet
         .tell("doubted", learnt.doubted().stream().map(DoubtedReading::sentence).toList())
@@ -312,16 +306,11 @@ public final class Answers {
   private static void factor(DataSheet.Row row, ParameterLearnt learnt) {
     UncertainParameter factor = learnt.factor();
     Estimate deviation = new Estimate(learnt.deviation(), learnt.sd());
-    row.put("factor", FileWord.of(factor))
-        .put(
-            factor.isLogNormal() ? "textbook_times" : "offset",
-            band(deviation, factor.isLogNormal()));
-  }
-
-  /** What a normal estimate holds in 8 of 10 cases, of itself or of what its logarithm is. */
-  private static Band band(Estimate estimate, boolean isLogarithm) {
-    return isLogarithm
-        ? Band.logNormal(Math.exp(estimate.value()), Math.exp(estimate.sd()))
-        : Band.normal(estimate.value(), estimate.sd());
+    row.put("factor", FileWord.of(factor));
+    if (factor.isLogNormal()) {
+      row.put("textbook_times", Band.exp(deviation));
+    } else {
+      row.put("offset", Band.of(deviation));
+    }
   }
 }

@@ -144,21 +144,21 @@ public record LearntBlock(String head, List<String> lines) {
         .formatted(
             film.property().tradeName(),
             film.starch(),
-            times(
-                Band.normal(film.logFactor().value(), film.logFactor().sd()),
-                Band.normal(0, film.logSdBefore())),
+            times(Band.of(film.logFactor()), Band.normal(0, film.logSdBefore())),
             Plural.of(film.strips(), "strip"));
   }
 
   private static String times(Band logNow, Band logBefore) {
+    Band now = logNow.map(Math::exp);
+    Band before = logBefore.map(Math::exp);
     return String.format(
         Locale.ROOT,
         "%.2f × textbook (%.2f to %.2f; before %.2f to %.2f)",
-        Math.exp(logNow.middle()),
-        Math.exp(logNow.low()),
-        Math.exp(logNow.high()),
-        Math.exp(logBefore.low()),
-        Math.exp(logBefore.high()));
+        now.middle(),
+        now.low(),
+        now.high(),
+        before.low(),
+        before.high());
   }
 
   private static String difference(Band now, Band before, String unit) {

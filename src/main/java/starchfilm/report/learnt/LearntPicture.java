@@ -138,8 +138,8 @@ public record LearntPicture(
   }
 
   private static Row row(String label, double logSdBefore, Estimate logNow) {
-    Band now = Band.logNormal(Math.exp(logNow.value()), Math.exp(logNow.sd()));
-    Band before = Band.logNormal(1, Math.exp(logSdBefore));
+    Band now = Band.exp(logNow);
+    Band before = Band.exp(new Estimate(0, logSdBefore));
     String words = String.format(Locale.ROOT, "%.2f times (%s)", now.middle(), range(now));
     return new Row(
         label,

@@ -31,13 +31,38 @@ public record AssaySheet(Assay assay) {
   /**
    * A part of the jar.
    *
+   * @param key its key in data files
    * @param what the part
-   * @param middle the middle of the likely cases
    * @param unit its unit
-   * @param low the value that one in ten cases stay below
-   * @param high the value that one in ten cases lie above
+   * @param si how much, in SI
    */
-  public record Row(String what, String middle, String unit, String low, String high) {}
+  public record Row(String key, String what, ReaderUnit unit, Band si) {
+    /** The value that one in ten cases stay below. */
+    public String low() {
+      return rounded(si.low());
+    }
+
+    /** The middle of the likely cases. */
+    public String middle() {
+      return rounded(si.middle());
+    }
+
+    /** The value that one in ten cases lie above. */
+    public String high() {
+      return rounded(si.high());
+    }
+
+    private String range() {
+      return low().equals(high()) ? "known that closely" : low() + "\u2013" + high();
+    }
+
+    /** With as many digits as the range deserves. */
+    private String rounded(double figure) {
+      double steps = (unit.of(si.high()) - unit.of(si.low())) / STEPS_A_RANGE;
+      double step = Math.pow(10, Math.floor(Math.log10(Math.max(1e-3, steps))));
+      return Figures.of(Math.round(unit.of(figure) / step) * step, 6);
+    }
+  }
 
   /**
    * A part in the picture of the jar, as per cent of its width.
@@ -58,40 +83,28 @@ public record AssaySheet(Assay assay) {
   }
 
   private List<Row> rows(JarContent content) {
+    String volatiles = assay.origin().mayHoldMethanol() ? "water, alcohol" : "water";
     return List.of(
-        row("pure glycerol", GRAM, content.pureGlycerolKg()),
-        row("glycerol", PERCENT, content.glycerol()),
-        row(
-            assay.origin().mayHoldMethanol() ? "water, alcohol" : "water",
-            PERCENT,
-            content.volatiles()),
-        row("salt, soap", PERCENT, content.stays()));
+        new Row("pure_glycerol_g", "pure glycerol", GRAM, content.pureGlycerolKg()),
+        new Row("glycerol_pct", "glycerol", PERCENT, content.glycerol()),
+        new Row("water_and_alcohol_pct", volatiles, PERCENT, content.volatiles()),
+        new Row("salt_and_soap_pct", "salt, soap", PERCENT, content.stays()));
   }
 
   /** Its share of glycerol (%), as a figure; empty where it is withheld. */
   public String glycerol() {
-    return assay
-        .content()
-        .map(content -> figures(PERCENT.of(content.glycerol())).get(1))
-        .orElse("");
+    return rows().isEmpty() ? "" : rows().get(1).middle();
   }
 
   /** The answer; empty where it is withheld. */
   public String sentence() {
-    return assay.content().map(AssaySheet::sentence).orElse("");
-  }
-
-  private static String sentence(JarContent content) {
-    List<String> share = figures(PERCENT.of(content.glycerol()));
-    List<String> grams = figures(GRAM.of(content.pureGlycerolKg()));
+    if (rows().isEmpty()) {
+      return "";
+    }
+    Row grams = rows().get(0);
+    Row share = rows().get(1);
     return "About %s %% is glycerol (%s): %s g of it in the jar (%s)."
-        .formatted(share.get(1), range(share), grams.get(1), range(grams));
-  }
-
-  private static String range(List<String> figures) {
-    return figures.get(0).equals(figures.get(2))
-        ? "known that closely"
-        : figures.get(0) + "\u2013" + figures.get(2);
+        .formatted(share.middle(), share.range(), grams.middle(), grams.range());
   }
 
   /** The jar's parts side by side; none where they are withheld. */
@@ -118,24 +131,6 @@ public record AssaySheet(Assay assay) {
 
   private static String percent(double share) {
     return Figures.of(100 * share, 4) + "%";
-  }
-
-  private static Row row(String what, ReaderUnit unit, Band si) {
-    List<String> figures = figures(unit.of(si));
-    return new Row(what, figures.get(1), unit.symbol(), figures.get(0), figures.get(2));
-  }
-
-  /** Low end, middle and high end, with as many digits as the range deserves. */
-  private static List<String> figures(Band band) {
-    double step =
-        Math.pow(
-            10, Math.floor(Math.log10(Math.max(1e-3, (band.high() - band.low()) / STEPS_A_RANGE))));
-    return List.of(
-        rounded(band.low(), step), rounded(band.middle(), step), rounded(band.high(), step));
-  }
-
-  private static String rounded(double value, double step) {
-    return Figures.of(Math.round(value / step) * step, 6);
   }
 
   private boolean hasSalt() {

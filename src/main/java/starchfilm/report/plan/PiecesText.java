@@ -103,7 +103,7 @@ public final class PiecesText {
     }
     double pureKg = plan.glycerolKg() * supplies.jar().glycerolFraction().value();
     Estimate oil = OilBatch.holding(OilKind.USED_FRYING_OIL, pureKg);
-    Band range = Band.normal(oil.value(), oil.sd());
+    Band range = Band.of(oil);
     lines.add(
         ("That much glycerol was bound in about %s g of used oil (%s to %s g; saponification value"
                 + " 180 to 205 mg KOH/g, judged). No recovery brings all of it back, so count on more"

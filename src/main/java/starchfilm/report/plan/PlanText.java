@@ -23,8 +23,7 @@ import starchfilm.report.words.RoomWords;
 
 /** A plan for a terminal: plain lines that need no colour. */
 public final class PlanText {
-  private static final int NAME = 24;
-  private static final int AMOUNT = 8;
+  private static final String NAME = "%-23s ";
 
   private PlanText() {}
 
@@ -124,7 +123,7 @@ public final class PlanText {
     lines.add("   Cooked: " + lowerFirst(sheet.topUp()));
     sheet.pour().forEach(step -> lines.add("   " + step));
     Stream.concat(sheet.film().stream(), sheet.drying().stream())
-        .forEach(figure -> lines.add("     " + padded(figure.name()) + figure.value()));
+        .forEach(figure -> lines.add("     " + NAME.formatted(figure.name()) + figure.value()));
     if (!sheet.byDate().isEmpty()) {
       lines.add("   " + sheet.byDate());
     }
@@ -153,20 +152,8 @@ public final class PlanText {
   }
 
   private static String amounts(PotLine line) {
-    String grams = " ".repeat(Math.max(0, AMOUNT - line.grams().length())) + line.grams();
-    String jug =
-        line.millilitres().isEmpty()
-            ? ""
-            : " ".repeat(Math.max(0, AMOUNT - line.millilitres().length())) + line.millilitres();
-    String text = padded(line.name()) + grams + "  " + jug;
-    return line.note().isEmpty()
-        ? text.stripTrailing()
-        : text
-            + " ".repeat(Math.max(1, 2 * AMOUNT + 2 - grams.length() - jug.length()))
-            + line.note();
-  }
-
-  private static String padded(String name) {
-    return name + " ".repeat(Math.max(1, NAME - name.length()));
+    return (NAME + "%8s  %8s  %s")
+        .formatted(line.name(), line.grams(), line.millilitres(), line.note())
+        .stripTrailing();
   }
 }

@@ -106,8 +106,7 @@ final class PlateCalendar {
 
   private Band since(Standing standing, Band afterPourS) {
     double pouredS = since(standing);
-    return new Band(
-        pouredS + afterPourS.low(), pouredS + afterPourS.middle(), pouredS + afterPourS.high());
+    return afterPourS.map(timeS -> pouredS + timeS);
   }
 
   private List<Axis.Tick> midnights() {

@@ -75,12 +75,10 @@ public final class TodayFile {
     JsonText.put(node.putObject("water_left_pct"), "", standing.waterLeft().times(100));
     standing.emptyKg().ifPresent(kg -> node.put("empty_plate_g", grams(kg)));
     node.put("scale_includes_plate", standing.emptyKg().isPresent());
-    Band nowKg = standing.scale().nowKg();
     JsonText.put(
         node.putObject("scale_now_g"),
         "",
-        new Band(emptyKg + nowKg.low(), emptyKg + nowKg.middle(), emptyKg + nowKg.high())
-            .times(G_PER_KG));
+        standing.scale().nowKg().map(kg -> G_PER_KG * (emptyKg + kg)));
     node.put("scale_peelable_g", grams(emptyKg + standing.scale().peelableKg()));
     node.put("scale_dry_g", grams(emptyKg + standing.scale().dryKg()));
     node.put("scale_at_rest_g", grams(emptyKg + standing.scale().restKg()));
