@@ -1,18 +1,22 @@
 package starchfilm.request;
 
 import static starchfilm.numerics.units.Units.PERCENT;
-import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.Room;
+import starchfilm.casting.DryingPlace;
 import starchfilm.casting.RoomUncertainty;
-import starchfilm.casting.SwingingRoom;
+import starchfilm.files.amount.Dimension;
+import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.PackedText;
-import starchfilm.material.air.AirState;
+import starchfilm.request.WrittenAir.Span;
 
 /**
  * Places to dry that people name instead of measuring them. All figures are judged, common practice
@@ -20,54 +24,31 @@ import starchfilm.material.air.AirState;
  *
  * @param name what it is called here; {@code ClosedHeat} knows the heated ones by it
  * @param others other names
- * @param coolestC air by night; the same as by day where it hardly changes
- * @param warmestC air by day
- * @param temperatureSdK how far such places differ
- * @param dampestPct relative humidity by night
- * @param driestPct the same by day
- * @param humiditySdPct how far such places differ
- * @param speedMPerS air along the plate
- * @param speedRelativeSd how far it differs
+ * @param air its air, from night to day where that differs
+ * @param uncertainty how far such places differ
  * @param remark what else is to be said; may be empty
  */
 record UsualPlace(
     String name,
     List<String> others,
-    double coolestC,
-    double warmestC,
-    double temperatureSdK,
-    double dampestPct,
-    double driestPct,
-    double humiditySdPct,
-    double speedMPerS,
-    double speedRelativeSd,
+    Map<Dimension, Span> air,
+    RoomUncertainty uncertainty,
     String remark) {
   private static final List<UsualPlace> ALL =
-      PackedText.of(UsualPlace.class, "usual-places.txt")
-          .lines()
-          .filter(line -> !line.startsWith("#"))
-          .map(line -> of(line.split(" *[|] *", -1)))
+      PackedText.rows(UsualPlace.class, "usual-places.txt", 7).stream()
+          .map(UsualPlace::of)
           .toList();
 
-  private static UsualPlace of(String... row) {
-    double[] airC = numbers(row[2]);
-    double[] humidityPct = numbers(row[4]);
+  private static UsualPlace of(List<String> row) {
     return new UsualPlace(
-        row[0],
-        List.of(row[1].split(", ", -1)),
-        airC[0],
-        airC[1],
-        numbers(row[3])[0],
-        humidityPct[0],
-        humidityPct[1],
-        numbers(row[5])[0],
-        numbers(row[6])[0],
-        numbers(row[7])[0],
-        row[8]);
-  }
-
-  private static double[] numbers(String words) {
-    return Stream.of(words.split(" ", -1)).mapToDouble(Double::parseDouble).toArray();
+        row.get(0),
+        List.of(row.get(1).split(", ", -1)),
+        WrittenAir.parts(row.get(2), ""),
+        new RoomUncertainty(
+            Double.parseDouble(row.get(3)),
+            Double.parseDouble(row.get(4)) * PERCENT,
+            Double.parseDouble(row.get(5))),
+        row.get(6));
   }
 
   /** The one that is called so, the word {@code the} and articles apart. */
@@ -76,8 +57,8 @@ record UsualPlace(
     return ALL.stream()
         .filter(
             place ->
-                plain.equals(plain(place.name))
-                    || place.others.stream().anyMatch(other -> plain.equals(plain(other))))
+                Stream.concat(Stream.of(place.name), place.others.stream())
+                    .anyMatch(name -> plain.equals(plain(name))))
         .findFirst();
   }
 
@@ -89,40 +70,39 @@ record UsualPlace(
   }
 
   static String names() {
-    return String.join(", ", ALL.stream().map(UsualPlace::name).toList());
+    return ALL.stream().map(UsualPlace::name).collect(Collectors.joining(", "));
   }
 
-  /** Its air, with the speed that is given where one is. */
-  Room room(Optional<Double> toldMPerS, double warmestAfterPourS) {
-    AirState mean =
-        new AirState(
-            (coolestC + warmestC) / 2 + ZERO_CELSIUS_K,
-            (driestPct + dampestPct) / 2 * PERCENT,
-            toldMPerS.orElse(speedMPerS));
-    return coolestC == warmestC
-        ? new ConstantRoom(mean)
-        : new SwingingRoom(
-            mean,
-            (warmestC - coolestC) / 2,
-            (dampestPct - driestPct) / 2 * PERCENT,
-            warmestAfterPourS);
+  private Span part(Dimension dimension) {
+    return Objects.requireNonNull(air.get(dimension));
   }
 
-  RoomUncertainty uncertainty(boolean speedTold) {
-    return new RoomUncertainty(
-        temperatureSdK, humiditySdPct * PERCENT, speedTold ? 0 : speedRelativeSd);
+  /** Where to dry, with the speed of the air that is told where one is. */
+  DryingPlace place(Optional<Double> toldMPerS, Clock clock) {
+    return new DryingPlace(
+        name,
+        WrittenAir.room(
+            part(Dimension.TEMPERATURE),
+            part(Dimension.SHARE),
+            toldMPerS.orElse(part(Dimension.SPEED).middle()),
+            clock),
+        new RoomUncertainty(
+            uncertainty.temperatureSdK(),
+            uncertainty.humiditySd(),
+            toldMPerS.isPresent() ? 0 : uncertainty.speedRelativeSd()),
+        OptionalDouble.empty());
   }
 
   /** What it is taken as. */
   String assumption() {
     String article = name.matches("outdoors.*") ? "" : name.matches("[aeiou].*") ? "an " : "a ";
     return "the air of %s%s as about %s \u00B0C and %s %%, such places differing widely (judged)"
-        .formatted(article, name, range(coolestC, warmestC), range(driestPct, dampestPct));
+        .formatted(article, name, range(Dimension.TEMPERATURE), range(Dimension.SHARE));
   }
 
-  private static String range(double from, double to) {
-    return from == to
-        ? String.format(Locale.ROOT, "%.0f", from)
-        : String.format(Locale.ROOT, "%.0f to %.0f", from, to);
+  private String range(Dimension dimension) {
+    Span span = part(dimension);
+    String from = Allowed.plain(span.from());
+    return span.swings() ? from + " to " + Allowed.plain(span.to()) : from;
   }
 }

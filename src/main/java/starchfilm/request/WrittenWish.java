@@ -16,6 +16,7 @@ import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.film.Feel;
 import starchfilm.planning.Wish;
+import starchfilm.request.WrittenAir.Span;
 
 /** The film wanted, and where it will be used, as written. */
 final class WrittenWish {
@@ -53,9 +54,9 @@ final class WrittenWish {
   /** The same words as for a room, humidity first or last. */
   private static Air air(String typed) {
     String allowed = "humidity and temperature, such as 50%,23C";
-    Map<Dimension, WrittenPlace.Span> parts = WrittenPlace.parts(typed, allowed);
-    WrittenPlace.Span humidity = parts.get(Dimension.SHARE);
-    WrittenPlace.Span warmth = parts.get(Dimension.TEMPERATURE);
+    Map<Dimension, Span> parts = WrittenAir.parts(typed, allowed);
+    Span humidity = parts.get(Dimension.SHARE);
+    Span warmth = parts.get(Dimension.TEMPERATURE);
     if (humidity == null) {
       throw new MistypedException(typed, allowed, "write both");
     }

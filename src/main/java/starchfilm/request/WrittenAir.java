@@ -1,0 +1,135 @@
+package starchfilm.request;
+
+import static starchfilm.files.amount.Dimension.SHARE;
+import static starchfilm.files.amount.Dimension.SPEED;
+import static starchfilm.files.amount.Dimension.TEMPERATURE;
+import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.Units.PERCENT;
+import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+
+import java.time.Clock;
+import java.time.LocalTime;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import starchfilm.casting.ConstantRoom;
+import starchfilm.casting.Room;
+import starchfilm.casting.SwingingRoom;
+import starchfilm.files.amount.Dimension;
+import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.amount.Unit;
+import starchfilm.files.findings.Allowed;
+import starchfilm.material.air.AirState;
+
+/**
+ * Air as people write it, in any order and some of it left out: {@code 19C,55%}, {@code
+ * 8-18C,50-80%} by night and day, {@code ~20C 0.3m/s}.
+ */
+final class WrittenAir {
+  private static final String NUMBER = "-?[0-9]+(?:[.,][0-9]+)?";
+  private static final Pattern PART =
+      Pattern.compile(
+          "[\\s,;]*((?:~|about )?"
+              + NUMBER
+              + "(?:\\s*(?:-|\u2013|to|\u00B1|\\+/?-)\\s*"
+              + NUMBER
+              + ")?\\s*(?:\u00B0?[CF]|%|m/s|km/h))(?:\\s*(?:RH|r\\.h\\.))?",
+          Pattern.CASE_INSENSITIVE);
+  private static final String MEND = "write the air beside the plates";
+
+  /** What is allowed of each part, in the unit of its {@link Span}. */
+  private static final Map<Dimension, Allowed> PARTS =
+      Map.of(
+          TEMPERATURE,
+          Allowed.between(1, 90, "\u00B0C", MEND),
+          SHARE,
+          Allowed.between(0, 100, "%", MEND),
+          SPEED,
+          Allowed.between(0, 20, "m/s", MEND));
+
+  private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
+
+  /** What is typed of the air: two ends by night and day, or a number, perhaps a rough one. */
+  record Span(double from, double to, boolean swings) {
+    double middle() {
+      return (from + to) / 2;
+    }
+
+    double half() {
+      return (to - from) / 2;
+    }
+
+    double swing() {
+      return swings ? half() : 0;
+    }
+
+    double sd() {
+      return swings ? 0 : half() / Math.sqrt(3);
+    }
+  }
+
+  private WrittenAir() {}
+
+  /** The parts of a text, each in \u00B0C, % or m/s. */
+  static Map<Dimension, Span> parts(String typed, String allowed) {
+    Map<Dimension, Span> parts = new EnumMap<>(Dimension.class);
+    Matcher matcher = PART.matcher(typed);
+    int end = 0;
+    while (matcher.lookingAt()) {
+      TypedAmount part =
+          TypedAmount.read(matcher.group(1), allowed, List.of(TEMPERATURE, SHARE, SPEED));
+      parts.put(part.unit().dimension(), within(typed, part));
+      end = matcher.end();
+      matcher.region(end, typed.length());
+    }
+    if (end == 0 || !typed.substring(end).isBlank()) {
+      throw unreadable(typed, allowed);
+    }
+    return parts;
+  }
+
+  static MistypedException unreadable(String typed, String allowed) {
+    return new MistypedException(typed, allowed, "write it like this");
+  }
+
+  /** The one part that a text is to hold. */
+  static Span alone(String typed, String allowed, Dimension part) {
+    return Optional.ofNullable(parts(typed, allowed).get(part))
+        .orElseThrow(() -> new MistypedException(typed, allowed, "write it with its unit"));
+  }
+
+  static double speedMPerS(String typed) {
+    return within(typed, TypedAmount.inUnit("m/s", typed)).middle();
+  }
+
+  private static Span within(String typed, TypedAmount part) {
+    Allowed allowed = Objects.requireNonNull(PARTS.get(part.unit().dimension()));
+    Unit unit = Unit.known(allowed.unit()).orElseThrow();
+    Span span = new Span(in(unit, part.leastSi()), in(unit, part.mostSi()), part.between());
+    if (!allowed.contains(span.from()) || !allowed.contains(span.to())) {
+      throw new MistypedException(typed, allowed.words(), allowed.mend());
+    }
+    return span;
+  }
+
+  /** Without what the way through SI adds behind the digits typed. */
+  private static double in(Unit unit, double si) {
+    return Math.rint(unit.of(si) * 1e9) / 1e9;
+  }
+
+  /** A room whose air swings between the ends; what is only rough is the same air all day. */
+  static Room room(Span air, Span humidity, double speedMPerS, Clock clock) {
+    AirState mean =
+        new AirState(air.middle() + ZERO_CELSIUS_K, humidity.middle() * PERCENT, speedMPerS);
+    double warmestAfterPourS =
+        (WARMEST_AT.toSecondOfDay() - LocalTime.now(clock).toSecondOfDay() + DAY_S) % DAY_S;
+    return air.swing() == 0 && humidity.swing() == 0
+        ? new ConstantRoom(mean)
+        : new SwingingRoom(mean, air.swing(), humidity.swing() * PERCENT, warmestAfterPourS);
+  }
+}
