@@ -1,10 +1,9 @@
 package starchfilm.request;
 
-import static starchfilm.files.amount.Dimension.LENGTH;
-
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.planning.Pieces;
 
@@ -12,14 +11,12 @@ import starchfilm.planning.Pieces;
 final class WrittenPieces {
 
   private static final String ALLOWED = "pieces such as 40 of 60x90 mm, or an area such as 0.5 m2";
-  private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";
-  private static final Pattern SIDES =
+  private static final Pattern PIECES =
       Pattern.compile(
-          "([0-9]{1,7})\\s*(?:pieces?\\s*)?(?:of|x|\u00D7|\u00E0|@)\\s*N\\s*(mm|cm|m|in)?\\s*[x\u00D7*]\\s*N\\s*(mm|cm|m|in)"
-              .replace("N", NUMBER),
+          "([0-9]{1,7})\\s*(?:pieces?\\s*)?(?:of|x|\u00D7|\u00E0|@)\\s*" + WrittenPlates.SIDES,
           Pattern.CASE_INSENSITIVE);
   private static final Pattern AREA =
-      Pattern.compile(NUMBER + "\\s*(mm|cm|dm|m)(?:2|\u00B2)", Pattern.CASE_INSENSITIVE);
+      Pattern.compile("[0-9.,]+\\s*[cd]?m(?:2|\u00B2)", Pattern.CASE_INSENSITIVE);
 
   private WrittenPieces() {}
 
@@ -28,25 +25,18 @@ final class WrittenPieces {
   }
 
   private static Pieces pieces(String typed) {
-    Matcher area = AREA.matcher(typed.strip());
-    if (area.matches()) {
-      double side = LENGTH.si("1 " + area.group(2).replace("dm", "cm"));
-      double unit = area.group(2).equalsIgnoreCase("dm") ? 10 * side : side;
-      return Pieces.area(number(area.group(1)) * unit * unit);
+    if (AREA.matcher(typed.strip()).matches()) {
+      return Pieces.area(Dimension.AREA.si(typed));
     }
-    Matcher sides = SIDES.matcher(typed.strip());
+    Matcher sides = PIECES.matcher(typed.strip());
     if (!sides.matches()) {
       throw new MistypedException(typed, ALLOWED, "write it like one of these");
     }
     String unit = sides.group(5);
     return new Pieces(
         Integer.parseInt(sides.group(1)),
-        LENGTH.si(sides.group(2) + " " + (sides.group(3) == null ? unit : sides.group(3))),
-        LENGTH.si(sides.group(4) + " " + unit),
+        WrittenPlates.metres(sides.group(2), sides.group(3) == null ? unit : sides.group(3)),
+        WrittenPlates.metres(sides.group(4), unit),
         false);
-  }
-
-  private static double number(String digits) {
-    return Double.parseDouble(digits.replace(',', '.'));
   }
 }

@@ -5,7 +5,6 @@ import static java.util.stream.Collectors.joining;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -15,6 +14,7 @@ import starchfilm.casting.PlateMaterial;
 import starchfilm.files.amount.Dimension;
 import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.amount.Rest;
 
 /**
  * Plates of one size as people type them: {@code 4x300x200mm glass}, {@code 2 round steel plates 24
@@ -24,38 +24,38 @@ import starchfilm.files.amount.MistypedException;
  * @param plate one of them, without a rim
  */
 record WrittenPlates(Plate plate, int count) {
-  static final String ALLOWED =
+  private static final String ALLOWED =
       "number, sides and material, such as 4x300x200mm glass or 2x 24cm round steel";
+
+  private static final String LIKE_THESE = "write it like one of these";
 
   /** A number of plates and one side look like this: {@code 2x 30cm}. */
   private static final double MOST_SLENDER = 10;
 
-  private static final String USUAL_SIZE = "30x20cm";
   private static final int MOST = 1000;
+  private static final List<String> MATERIALS =
+      Stream.of(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
   private static final double WATER_KG_PER_M3 = 998;
   private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?(?: [0-9]/[0-9])?)";
   private static final String UNIT = "(mm|cm|m|inches|inch|in|ft|\")";
-  private static final String BY = "\\s*(?:x|\u00D7|\\*|by)\\s*";
-  private static final Pattern SIDES =
-      Pattern.compile(NUMBER + "\\s*" + UNIT + "?" + BY + NUMBER + "\\s*" + UNIT);
+  private static final String SIDE = NUMBER + "\\s*" + UNIT;
+
+  /** Two sides, the unit of the first perhaps left out. */
+  static final String SIDES = SIDE + "?\\s*(?:x|\u00D7|\\*|by)\\s*" + SIDE;
+
+  private static final Pattern COUNT_AND_SIDES =
+      Pattern.compile("(?:^(\\d{1,7})\\s*[x\u00D7*]\\s*)?" + SIDES);
+  private static final Pattern LENGTH = Pattern.compile(SIDE + "(?!\\p{L})");
   private static final Pattern WATER =
       Pattern.compile(
-          (NUMBER + "\\s*(g|kg|ml|oz)\\s*(?:of )?water,?\\s*" + NUMBER + "\\s*" + UNIT)
-              + "(?: deep| high| thick)?");
+          (NUMBER + "\\s*(g|kg|ml|oz)\\s*(?:of )?water,?\\s*" + SIDE) + "(?: deep| high| thick)?");
   private static final Pattern AREA = Pattern.compile(NUMBER + "\\s*(cm2|cm\u00B2|m2|sq in|in2)");
-  private static final Pattern LENGTH = Pattern.compile(NUMBER + "\\s*" + UNIT + "(?!\\p{L})");
   private static final Pattern ACROSS = Pattern.compile(NUMBER + "\\s*(?:cm|inch|in\\b|\")");
   private static final Pattern VESSEL =
       Pattern.compile("\\b(?:plates?|trays?|dish(?:es)?|pans?|glass|glas)\\b");
-  private static final Pattern COUNT =
-      Pattern.compile("^\\s*(\\d{1,7}|(?:one|two|three|four|five|six)\\b)\\s*(?:x|\u00D7|\\*)?");
-  private static final Pattern COUNT_BY =
-      Pattern.compile("^\\s*(\\d{1,7})\\s*(?:x|\u00D7|\\*)\\s*");
-  private static final Pattern COUNT_BEFORE_SIDES =
-      Pattern.compile(COUNT_BY.pattern() + "(?=" + SIDES.pattern() + ")");
+  private static final Pattern COUNT = Pattern.compile("^(\\d{1,7})\\s*[x\u00D7*]?");
   private static final Pattern COUNT_AND_WORDS =
-      Pattern.compile(
-          "(?:(\\d{1,7}|(?:one|two|three|four|five|six)\\b)\\s*(?:(?:x|\u00D7|\\*)(?=\\s+\\p{L}))?)?\\s*([\\p{L} -]*)");
+      Pattern.compile("(?:\\d{1,7}\\s*(?:[x\u00D7*](?=\\s+\\p{L}))?)?\\s*([\\p{L} -]*)");
   private static final Pattern METAL =
       Pattern.compile(
           "\\b(?:baking (?:tray|sheet|tin)|(?:sheet|baking) pan|backblech|blech|oven tray"
@@ -69,48 +69,33 @@ record WrittenPlates(Plate plate, int count) {
       Pattern.compile(
           "\\b(?:plates?|trays?|dish(?:es)?|pans?|sheets?|lids?|of|an?|the|on|in|area|frames?|framed"
               + "|rectangular|thick|baking)\\b|[,;()]");
-  private static final Map<String, Integer> IN_WORDS =
-      Map.of("one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6);
 
-  /** What is left of a text while its parts are taken out. */
-  private static final class Rest {
-    private final String typed;
-    private String text;
+  /** How large plates are (m), and how many where that is told by it. */
+  private record Size(int count, double lengthM, double widthM, boolean isShapeless) {
+    static final Size USUAL = new Size(1, 0.3, 0.2, false);
 
-    Rest(String typed) {
-      this.typed = typed;
-      this.text =
-          Normalizer.normalize(typed, Normalizer.Form.NFC)
-              .strip()
-              .toLowerCase(Locale.ROOT)
-              .replace('\u2033', '"')
-              .replace('\u201D', '"');
+    static Size of(double areaM2) {
+      return new Size(1, Math.sqrt(areaM2), Math.sqrt(areaM2), true);
     }
+  }
 
-    boolean take(Pattern part) {
-      Matcher matcher = part.matcher(text);
-      boolean found = matcher.find();
-      text = matcher.replaceAll(" ");
-      return found;
-    }
+  private static String plain(String typed) {
+    return Rest.inDigits(
+        Normalizer.normalize(typed, Normalizer.Form.NFC)
+            .strip()
+            .toLowerCase(Locale.ROOT)
+            .replace('\u2033', '"')
+            .replace('\u201D', '"'));
+  }
 
-    Matcher first(Pattern part) {
-      Matcher matcher = part.matcher(text);
-      if (matcher.find()) {
-        text = text.substring(0, matcher.start()) + " " + text.substring(matcher.end());
-      }
-      return part.matcher(matcher.reset().find() ? matcher.group() : "");
-    }
-
-    MistypedException unreadable(String mend) {
-      return new MistypedException(typed, ALLOWED, mend);
-    }
+  private static MistypedException unreadable(String typed, String mend) {
+    return new MistypedException(typed, ALLOWED, mend);
   }
 
   /** Whether a text is of plates, well written or not. */
   static boolean isLike(String typed) {
-    String text = typed.toLowerCase(Locale.ROOT);
-    return Stream.of(SIDES, WATER, AREA).anyMatch(size -> size.matcher(text).find())
+    String text = plain(typed);
+    return Stream.of(COUNT_AND_SIDES, WATER, AREA).anyMatch(size -> size.matcher(text).find())
         || (ACROSS.matcher(text).find()
             && Stream.of(ROUND, OVAL, SQUARE, VESSEL).anyMatch(word -> word.matcher(text).find()))
         || (!COUNT.matcher(text).replaceFirst("").isBlank() && isSizeless(typed));
@@ -118,17 +103,15 @@ record WrittenPlates(Plate plate, int count) {
 
   /** Whether only a number, a material or both are given of plates. */
   static boolean isSizeless(String typed) {
-    String small = typed.strip().toLowerCase(Locale.ROOT);
-    Matcher told = COUNT_AND_WORDS.matcher(small);
-    if (small.isEmpty() || !told.matches()) {
+    Matcher told = COUNT_AND_WORDS.matcher(plain(typed));
+    if (typed.isBlank() || !told.matches()) {
       return false;
     }
-    String words = METAL.matcher(told.group(2)).replaceAll(" ");
-    String made = IDLE.matcher(words).replaceAll(" ").strip().replaceAll("\\s+", " ");
-    return made.isEmpty()
-        || KnownName.among(
-                made, Stream.of(PlateMaterial.values()).map(PlateMaterial::tradeName).toList())
-            .isPresent();
+    Rest words = new Rest(told.group(1));
+    words.takeAll(METAL);
+    words.takeAll(IDLE);
+    String made = words.text().replaceAll("\\s+", " ");
+    return made.isEmpty() || KnownName.among(made, MATERIALS).isPresent();
   }
 
   /** What is assumed of plates whose size is not given. */
@@ -140,98 +123,94 @@ record WrittenPlates(Plate plate, int count) {
   /** Reads plates of one size. */
   static WrittenPlates parse(String typed) {
     if (typed.length() > 100) {
-      throw new MistypedException(typed, ALLOWED, "write it like one of these");
+      throw unreadable(typed, LIKE_THESE);
     }
-    if (isSizeless(typed)) {
-      Matcher told = COUNT_AND_WORDS.matcher(typed.strip().toLowerCase(Locale.ROOT));
-      String count = told.matches() && told.group(1) != null ? told.group(1) + " x " : "";
-      return parse(count + USUAL_SIZE + " " + told.group(2));
-    }
-    Rest rest = new Rest(typed);
-    boolean metal = rest.take(METAL);
-    boolean oval = rest.take(OVAL);
-    boolean round = rest.take(ROUND);
-    boolean square = rest.take(SQUARE);
-    Outline outline = round || oval ? Outline.ELLIPSE : Outline.RECTANGLE;
-    int count = 1;
-    // With a side alone, what stands in front of the x is how many there are.
-    if (round || square || COUNT_BEFORE_SIDES.matcher(rest.text).find()) {
-      Matcher many = rest.first(COUNT_BY);
-      count = many.matches() ? count(many.group(1), rest) : 1;
-    }
-    double[] sides = sides(rest, round || square, count);
-    if (sides[1] == 0) {
-      outline = Outline.FREE;
-      sides = new double[] {Math.sqrt(sides[0]), Math.sqrt(sides[0])};
-    }
-    Matcher many = rest.first(COUNT);
-    count = many.matches() ? count * count(many.group(1), rest) : count;
-    Matcher thick = rest.first(LENGTH);
-    double thicknessM = thick.matches() ? metres(thick.group(1), thick.group(2)) : 0;
-    rest.take(IDLE);
-    String made = rest.text.strip();
-    PlateMaterial material = metal && made.isEmpty() ? PlateMaterial.STEEL : material(made);
+    Rest rest = new Rest(plain(typed));
+    boolean metal = rest.takeAll(METAL);
+    boolean oval = rest.takeAll(OVAL);
+    boolean round = rest.takeAll(ROUND);
+    boolean square = rest.takeAll(SQUARE);
+    Size size = isSizeless(typed) ? Size.USUAL : size(typed, rest, round || square);
+    int count = size.count() * rest.take(COUNT).map(many -> count(typed, many.group(1))).orElse(1);
+    double thicknessM =
+        rest.take(LENGTH).map(thick -> metres(thick.group(1), thick.group(2))).orElse(0.0);
+    rest.takeAll(IDLE);
+    PlateMaterial material =
+        metal && rest.text().isEmpty() ? PlateMaterial.STEEL : material(rest.text());
     return new WrittenPlates(
         Plate.across(
             material,
-            sides[0],
-            sides[1],
+            size.lengthM(),
+            size.widthM(),
             thicknessM > 0 ? thicknessM : material.usualThicknessM(),
-            outline),
+            size.isShapeless()
+                ? Outline.FREE
+                : round || oval ? Outline.ELLIPSE : Outline.RECTANGLE),
         count);
   }
 
-  /** Both sides (m); an area (m2) and 0 where that is all that is known. */
-  private static double[] sides(Rest rest, boolean oneSide, int count) {
-    Matcher water = rest.first(WATER);
-    if (water.matches()) {
-      double kg = Quantities.massKg(water.group(1) + water.group(2), WATER_KG_PER_M3).value();
-      return new double[] {kg / WATER_KG_PER_M3 / metres(water.group(3), water.group(4)), 0};
-    }
-    Matcher area = rest.first(AREA);
-    if (area.matches()) {
-      return new double[] {Dimension.AREA.si(area.group()), 0};
-    }
-    Matcher both = rest.first(SIDES);
-    if (both.matches()) {
-      String unit = both.group(4);
-      double a = metres(both.group(1), both.group(2) == null ? unit : both.group(2));
-      double b = metres(both.group(3), unit);
-      if (count > metres(both.group(3), unit) / metres("1", unit)) {
-        throw rest.unreadable(
-            """
-            is the first number how many there are? write 1x %s or the number, a blank and two \
-            sides; give the height of a rim by itself"""
-                .formatted(both.group()));
-      }
-      if (Math.max(a, b) > MOST_SLENDER * Math.min(a, b)) {
-        throw whichShape(rest, both.group(1) + "x ", both.group(3) + unit);
-      }
-      return new double[] {a, b};
-    }
-    Matcher one = rest.first(LENGTH);
-    if (!one.matches()) {
-      throw rest.unreadable("write it like one of these");
-    }
-    if (!oneSide) {
-      throw whichShape(rest, "", one.group());
-    }
-    double side = metres(one.group(1), one.group(2));
-    return new double[] {side, side};
+  private static Size size(String typed, Rest rest, boolean oneSide) {
+    return rest.take(WATER)
+        .map(WrittenPlates::underWater)
+        .or(() -> rest.take(AREA).map(area -> Size.of(Dimension.AREA.si(area.group()))))
+        .or(() -> rest.take(COUNT_AND_SIDES).map(sides -> size(typed, sides, oneSide)))
+        .or(() -> rest.take(LENGTH).map(side -> size(typed, side.group(), oneSide)))
+        .orElseThrow(() -> unreadable(typed, LIKE_THESE));
   }
 
-  private static MistypedException whichShape(Rest rest, String count, String side) {
+  private static Size underWater(Matcher water) {
+    double kg = Quantities.massKg(water.group(1) + water.group(2), WATER_KG_PER_M3).value();
+    return Size.of(kg / WATER_KG_PER_M3 / metres(water.group(3), water.group(4)));
+  }
+
+  private static Size size(String typed, String side, boolean oneSide) {
+    if (!oneSide) {
+      throw whichShape(typed, "", side);
+    }
+    double sideM = Dimension.LENGTH.si(side);
+    return new Size(1, sideM, sideM, false);
+  }
+
+  private static Size size(String typed, Matcher sides, boolean oneSide) {
+    String first = sides.group(2);
+    String unit = sides.group(5);
+    double widthM = metres(sides.group(4), unit);
+    if (oneSide
+        && sides.group(1) == null
+        && sides.group(3) == null
+        && first.matches("\\d{1,7}")
+        && !first.equals(sides.group(4))) {
+      // With a side alone, what stands in front of the x is how many there are.
+      return new Size(count(typed, first), widthM, widthM, false);
+    }
+    int count = sides.group(1) == null ? 1 : count(typed, sides.group(1));
+    double lengthM = metres(first, sides.group(3) == null ? unit : sides.group(3));
+    if (count > widthM / metres("1", unit)) {
+      throw unreadable(
+          typed,
+          """
+          is the first number how many there are? write 1x %s or the number, a blank and two \
+          sides; give the height of a rim by itself"""
+              .formatted(sides.group().replaceFirst("^" + count + "\\s*[x\u00D7*]\\s*", "")));
+    }
+    if (Math.max(lengthM, widthM) > MOST_SLENDER * Math.min(lengthM, widthM)) {
+      throw whichShape(typed, first + "x ", sides.group(4) + unit);
+    }
+    return new Size(count, lengthM, widthM, false);
+  }
+
+  private static MistypedException whichShape(String typed, String count, String side) {
     String number = side.replaceAll("[^0-9.,].*", "");
-    return rest.unreadable(
+    return unreadable(
+        typed,
         "round or square? write %1$s%2$s round, or %1$s%3$sx%2$s for a square"
             .formatted(count, side, number));
   }
 
-  private static int count(String typed, Rest rest) {
-    int count = IN_WORDS.getOrDefault(typed, 0);
-    count = count > 0 ? count : Integer.parseInt(typed);
+  private static int count(String typed, String digits) {
+    int count = Integer.parseInt(digits);
     if (count < 1 || count > MOST) {
-      throw rest.unreadable("1 to 1000 plates can be poured; check the number");
+      throw unreadable(typed, "1 to 1000 plates can be poured; check the number");
     }
     return count;
   }
@@ -248,13 +227,14 @@ record WrittenPlates(Plate plate, int count) {
     if (typed.isEmpty()) {
       return PlateMaterial.GLASS;
     }
-    List<PlateMaterial> all = List.of(PlateMaterial.values());
-    List<String> names = all.stream().map(PlateMaterial::tradeName).toList();
-    boolean isKnown = KnownName.among(typed, names).isPresent();
-    if (!isKnown && typed.matches("[\\p{L} -]+") && KnownName.whatThen(typed, names).isEmpty()) {
+    boolean isKnown = KnownName.among(typed, MATERIALS).isPresent();
+    if (!isKnown
+        && typed.matches("[\\p{L} -]+")
+        && KnownName.whatThen(typed, MATERIALS).isEmpty()) {
       return PlateMaterial.OTHER;
     }
-    return KnownName.find(typed, all, known -> List.of(known.tradeName()));
+    return KnownName.find(
+        typed, List.of(PlateMaterial.values()), known -> List.of(known.tradeName()));
   }
 
   /** What is to be said of an unknown material; empty for the known ones. */
@@ -290,7 +270,7 @@ record WrittenPlates(Plate plate, int count) {
         + ".";
   }
 
-  private static double metres(String number, String unit) {
+  static double metres(String number, String unit) {
     return Dimension.LENGTH.si(number + " " + unit);
   }
 }

@@ -51,9 +51,6 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
   private static final Pattern PLAIN = Pattern.compile("[0-9]+(?:[.,][0-9]+)?");
   private static final Pattern PERHAPS_GROUPED = Pattern.compile("[1-9][0-9]{0,2},[0-9]{3}");
 
-  /** Numbers in words, at the head of an amount. */
-  private static final List<Wording> IN_WORDS = Wording.of("number", "^(?:%s)(?=\\s)");
-
   /** How full a spoon or cup is, as a share of one that is level; common practice, no source. */
   private static final List<Wording> FILLS = Wording.of("fill", "\\(?\\b(?:%s)(?![a-z])\\)?");
 
@@ -94,23 +91,11 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
   }
 
   private TypedAmount inAnyWords() {
-    String typed = plain(text);
-    String filled = "";
-    for (Wording fill : FILLS) {
-      Matcher word = fill.words().matcher(typed);
-      if (word.find()) {
-        filled = fill.meaning();
-        typed = (typed.substring(0, word.start()) + typed.substring(word.end())).strip();
-      }
-    }
-    Matcher rough = ROUGH.matcher(typed);
-    boolean isRough = rough.find();
-    typed = isRough ? typed.substring(rough.end()) : typed;
-    typed = BETWEEN.matcher(typed).replaceFirst("$1 to ");
-    for (Wording number : IN_WORDS) {
-      typed = number.words().matcher(typed).replaceFirst(number.meaning());
-    }
-    TypedAmount amount = filled(form(typed.strip()), filled);
+    Rest rest = new Rest(plain(text));
+    String fill = rest.meaning(FILLS).orElse("");
+    boolean isRough = rest.take(ROUGH).isPresent();
+    String typed = Rest.inDigits(BETWEEN.matcher(rest.text()).replaceFirst("$1 to "));
+    TypedAmount amount = filled(form(typed), fill);
     if (!isRough) {
       return amount;
     }

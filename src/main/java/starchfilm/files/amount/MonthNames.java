@@ -7,8 +7,8 @@ import java.util.Map;
 public final class MonthNames {
   private static final Map<String, String> NUMBERS = Synonyms.packed("months.words");
 
-  /** A name of a month in small letters without accents, within a regular expression. */
-  static final String PATTERN = "((?:" + String.join("|", NUMBERS.keySet()) + ")[a-z]*)";
+  /** The group {@code month} of a regular expression: a name in small letters without accents. */
+  static final String PATTERN = "(?<month>(?:" + String.join("|", NUMBERS.keySet()) + ")[a-z]*)";
 
   private MonthNames() {}
 

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,39 +25,34 @@ import org.jspecify.annotations.Nullable;
  * @param hasHour whether an hour was said; without one it is noon
  */
 record SpokenTime(LocalDateTime time, boolean hasHour) {
-  private static final String YEAR = "(?:[,.]?\\s*(\\d{4}|(?<=[./-])\\d{2})(?!\\d|:))?";
+  private static final String DAY = "(?<day>\\d{1,2})";
+  private static final String YEAR = "(?:[,.]?\\s*(?<year>\\d{4}|(?<=[./-])\\d{2})(?!\\d|:))?";
   private static final Pattern SLASHES =
       Pattern.compile("\\b(\\d{1,2})(?:/|-(?=\\d+-))(\\d{1,2})(?:[/-](\\d{4}|\\d{2}))?\\b");
 
-  /** A way of writing a day, with the groups that hold year, month and day. */
-  private record Form(Pattern pattern, int year, int month, int day) {
-    Form(String pattern, int year, int month, int day) {
-      this(Pattern.compile(pattern), year, month, day);
-    }
-  }
+  /** The ways of writing a day. */
+  private static final List<Pattern> DATES =
+      Stream.of(
+              "\\b(?<year>\\d{4})-(?<month>\\d{1,2})-" + DAY + "\\b",
+              "\\b"
+                  + DAY
+                  + "\\.\\s*(?<month>\\d{1,2})\\."
+                  + "(?:\\s*(?<year>\\d{4}|\\d{2}(?![\\d:]|\\s*(?:uhr|h\\b|am|pm))))?",
+              "\\b"
+                  + DAY
+                  + "(?:st|nd|rd|th|\\.)?\\s*(?:of |de )?"
+                  + MonthNames.PATTERN
+                  + "\\.?"
+                  + YEAR,
+              "\\b" + MonthNames.PATTERN + "\\.?\\s+" + DAY + "(?:st|nd|rd|th)?(?!\\d|:)" + YEAR)
+          .map(Pattern::compile)
+          .toList();
 
-  private static final List<Form> FORMS =
-      List.of(
-          new Form("\\b(\\d{4})-(\\d{1,2})-(\\d{1,2})\\b", 1, 2, 3),
-          new Form(
-              "\\b(\\d{1,2})\\.\\s*(\\d{1,2})\\."
-                  + "(?:\\s*(\\d{4}|\\d{2}(?![\\d:]|\\s*(?:uhr|h\\b|am|pm))))?",
-              3, 2, 1),
-          new Form(
-              "\\b(\\d{1,2})(?:st|nd|rd|th|\\.)?\\s*(?:of |de )?"
-                  + (MonthNames.PATTERN + "\\.?" + YEAR),
-              3,
-              2,
-              1),
-          new Form(
-              "\\b" + MonthNames.PATTERN + "\\.?\\s+(\\d{1,2})(?:st|nd|rd|th)?(?!\\d|:)" + YEAR,
-              3,
-              1,
-              2));
   private static final Pattern CLOCK =
       Pattern.compile(
-          "\\b(\\d{1,2})(?:[:.h](\\d{2}))(?::\\d{2}(?:\\.\\d+)?)?\\s*(am|pm|a\\.m\\.|p\\.m\\.|uhr)?"
-              + "|\\b(\\d{1,2})\\s*(am|pm|a\\.m\\.|p\\.m\\.|uhr|h|o'?clock)(?![a-z])");
+          "\\b(\\d{1,2})(?:"
+              + "[:.h](\\d{2})(?::\\d{2}(?:\\.\\d+)?)?\\s*(am|pm|a\\.m\\.|p\\.m\\.|uhr)?"
+              + "|\\s*(am|pm|a\\.m\\.|p\\.m\\.|uhr|h|o'?clock)(?![a-z]))");
 
   /** Alone it might as well be a length of time. */
   private static final Pattern FRENCH_HOUR = Pattern.compile("\\d+\\s*h(?:\\d+)?");
@@ -116,35 +112,35 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
     private final String typed;
     private final LocalDateTime now;
     private final boolean coming;
-    private String text;
+    private final Rest rest;
 
     Reader(String typed, LocalDateTime now, boolean coming) {
       this.typed = typed;
       this.now = now;
       this.coming = coming;
-      this.text =
-          Normalizer.normalize(typed.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-              .replaceAll("\\p{M}", "")
-              .replaceFirst("(?<=\\d)t(?=\\d)", " ")
-              .replaceFirst("(:\\d{2}(?:\\.\\d+)?)(?:z|[+-]\\d{2}:?\\d{2})\\s*$", "$1")
-              .strip();
+      this.rest =
+          new Rest(
+              Normalizer.normalize(typed.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
+                  .replaceAll("\\p{M}", "")
+                  .replaceFirst("(?<=\\d)t(?=\\d)", " ")
+                  .replaceFirst("(:\\d{2}(?:\\.\\d+)?)(?:z|[+-]\\d{2}:?\\d{2})\\s*$", "$1"));
     }
 
     Optional<SpokenTime> read() {
-      if (FRENCH_HOUR.matcher(text).matches()) {
+      if (FRENCH_HOUR.matcher(rest.text()).matches()) {
         return Optional.empty();
       }
-      boolean tonight = text.contains("tonight");
+      boolean tonight = rest.text().contains("tonight");
       Optional<LocalDate> date = day();
       Optional<Integer> near = meant(NEAR);
-      Optional<LocalTime> clock = clock();
+      Optional<LocalTime> clock = rest.take(CLOCK).map(this::hour);
       Optional<LocalTime> part = meant(PARTS).map(hour -> LocalTime.of(hour, 0));
       Optional<LocalTime> time =
           clock.or(() -> part).or(() -> tonight ? Optional.of(TONIGHT) : Optional.empty());
       Optional<DayOfWeek> weekday = meant(WEEKDAYS).map(DayOfWeek::of);
-      text = IDLE.matcher(text).replaceAll(" ");
+      rest.takeAll(IDLE);
       boolean dayTold = date.isPresent() || near.isPresent() || weekday.isPresent();
-      if (!text.isBlank() || !(dayTold || time.isPresent())) {
+      if (!rest.text().isEmpty() || !(dayTold || time.isPresent())) {
         return Optional.empty();
       }
       boolean hasHour = time.isPresent();
@@ -157,35 +153,20 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
       return Optional.of(new SpokenTime(day.atTime(hour), hasHour));
     }
 
-    private @Nullable Matcher take(Pattern part) {
-      Matcher matcher = part.matcher(text);
-      if (!matcher.find()) {
-        return null;
-      }
-      text = text.substring(0, matcher.start()) + " " + text.substring(matcher.end());
-      return matcher;
-    }
-
-    /** What the first words of a table mean that the text holds; they are taken out of it. */
+    /** What the first words of a table mean that the text holds. */
     private Optional<Integer> meant(List<Wording> table) {
-      return table.stream()
-          .filter(wording -> take(wording.words()) != null)
-          .findFirst()
-          .map(wording -> Integer.valueOf(wording.meaning()));
+      return rest.meaning(table).map(Integer::valueOf);
     }
 
     private Optional<LocalDate> day() {
-      for (Form form : FORMS) {
-        Matcher date = take(form.pattern);
-        if (date != null) {
-          return Optional.of(
-              date(typed, date.group(form.year), date.group(form.month), date.group(form.day)));
-        }
-      }
-      Matcher slashes = take(SLASHES);
-      return slashes == null
-          ? Optional.empty()
-          : Optional.of(eitherOrder(slashes.group(1), slashes.group(2), slashes.group(3)));
+      return DATES.stream()
+          .flatMap(way -> rest.take(way).stream())
+          .findFirst()
+          .map(date -> date(typed, date.group("year"), date.group("month"), date.group("day")))
+          .or(
+              () ->
+                  rest.take(SLASHES)
+                      .map(date -> eitherOrder(date.group(1), date.group(2), date.group(3))));
     }
 
     private LocalDate eitherOrder(String one, String other, @Nullable String year) {
@@ -204,21 +185,15 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
       return day + " " + Month.of(month).getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
     }
 
-    private Optional<LocalTime> clock() {
-      Matcher clock = take(CLOCK);
-      if (clock == null) {
-        return Optional.empty();
-      }
-      boolean whole = clock.group(1) == null;
-      int hour = Integer.parseInt(clock.group(whole ? 4 : 1));
-      int minute = whole ? 0 : Integer.parseInt(clock.group(2));
-      String half = clock.group(whole ? 5 : 3);
+    private LocalTime hour(Matcher clock) {
+      int hour = Integer.parseInt(clock.group(1));
+      int minute = clock.group(2) == null ? 0 : Integer.parseInt(clock.group(2));
+      String half = clock.group(clock.group(2) == null ? 4 : 3);
       boolean twelve = half != null && (half.startsWith("a") || half.startsWith("p"));
       if (hour > 23 || minute > 59 || (twelve && (hour < 1 || hour > 12))) {
         throw new MistypedException(typed, "a time of day, 0:00 to 23:59", "check hour and minute");
       }
-      return Optional.of(
-          LocalTime.of(twelve ? hour % 12 + (half.startsWith("p") ? 12 : 0) : hour, minute));
+      return LocalTime.of(twelve ? hour % 12 + (half.startsWith("p") ? 12 : 0) : hour, minute);
     }
 
     private LocalDate aYear(LocalDate told, LocalTime hour) {
