@@ -29,6 +29,11 @@ public record DryingPlace(
     this(UNNAMED, room, RoomUncertainty.NONE, benchTemperatureK);
   }
 
+  /** The room whose lessons hold there; empty where nobody named it, for all rooms alike. */
+  public String learntRoom() {
+    return name.equals(UNNAMED) ? "" : name;
+  }
+
   /** The same place with other air. */
   public DryingPlace with(Room other) {
     return new DryingPlace(name, other, uncertainty, benchTemperatureK);

@@ -41,10 +41,6 @@ public record AssayRequest(
 
   private static final double ROOM_K = 293.15;
 
-  public AssayRequest {
-    assumptions = List.copyOf(assumptions);
-  }
-
   /**
    * Reads what was written.
    *

@@ -207,6 +207,6 @@ final class EntryReader {
     if (!usual.isEmpty()) {
       all.add("Not given, so assumed: " + String.join("; ", usual) + ".");
     }
-    return all;
+    return List.copyOf(all);
   }
 }

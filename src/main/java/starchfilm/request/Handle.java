@@ -4,9 +4,7 @@ import java.math.MathContext;
 import java.util.Locale;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Setting;
-import starchfilm.files.amount.Unit;
 import starchfilm.files.json.Located.ObjectValue;
-import starchfilm.numerics.evidence.Estimate;
 
 /**
  * What can be moved about a recipe before it is poured, in the reader's unit. Ends and usual ranges
@@ -14,23 +12,17 @@ import starchfilm.numerics.evidence.Estimate;
  */
 public enum Handle {
   /** Wet thickness, averaged over the plate. */
-  WET("Wet thickness", "mm", 0.1, new Range(0.5, 12), new Range(1.5, 4), Setting.WET_THICKNESS),
+  WET("Wet thickness", 0.1, new Range(0.5, 12), new Range(1.5, 4), Setting.WET_THICKNESS),
   /** Glycerol, by dry starch. */
-  PLASTICISER(
-      "Glycerol",
-      "g per 100 g dry starch",
-      1,
-      new Range(5, 70),
-      new Range(20, 45),
-      Setting.GLYCEROL),
+  PLASTICISER("Glycerol", 1, new Range(5, 70), new Range(20, 45), Setting.GLYCEROL),
   /** Dry starch in the paste, by more or less water. */
-  STARCH("Starch in the paste", "%", 0.1, new Range(2, 15), new Range(4, 8), Setting.CONCENTRATION),
+  STARCH("Starch in the paste", 0.1, new Range(2, 15), new Range(4, 8), Setting.CONCENTRATION),
   /** Air temperature. */
-  AIR("Air", "\u00B0C", 1, new Range(8, 45), new Range(18, 25), Setting.AIR_TEMPERATURE),
+  AIR("Air", 1, new Range(8, 45), new Range(18, 25), Setting.AIR_TEMPERATURE),
   /** Relative humidity. */
-  RH("Relative humidity", "%", 1, new Range(15, 85), new Range(40, 60), Setting.HUMIDITY),
+  RH("Relative humidity", 1, new Range(15, 85), new Range(40, 60), Setting.HUMIDITY),
   /** Air speed over the plate; a fan makes 0.5 to 2 m/s. */
-  FAN("Air over the plate", "m/s", 0.05, new Range(0, 2), new Range(0.05, 0.2), Setting.AIR_SPEED);
+  FAN("Air over the plate", 0.05, new Range(0, 2), new Range(0.05, 0.2), Setting.AIR_SPEED);
 
   /**
    * From where to where.
@@ -41,15 +33,13 @@ public enum Handle {
   public record Range(double least, double most) {}
 
   private final String label;
-  private final String unit;
   private final double step;
   private final Range ends;
   private final Range usual;
   private final Setting setting;
 
-  Handle(String label, String unit, double step, Range ends, Range usual, Setting setting) {
+  Handle(String label, double step, Range ends, Range usual, Setting setting) {
     this.label = label;
-    this.unit = unit;
     this.step = step;
     this.ends = ends;
     this.usual = usual;
@@ -68,7 +58,7 @@ public enum Handle {
 
   /** The unit of its figures. */
   public String unit() {
-    return unit;
+    return SettingFields.unit(setting);
   }
 
   /** The step it moves by, in its unit. */
@@ -95,13 +85,13 @@ public enum Handle {
 
   /** Where it stands for a casting, to its step. */
   public double of(Casting casting) {
-    return toStep(Unit.known(unit).orElse(Unit.PER_CENT).of(setting.of(casting)));
+    return toStep(SettingFields.shown(setting, setting.of(casting)));
   }
 
   /** The fields of a trial with it elsewhere, in its unit. */
   ObjectValue moved(TrialQuestion.Base trial, double to) {
-    double si = Unit.known(unit).orElse(Unit.PER_CENT).si(Estimate.exact(to)).value();
-    return new SettingFields(trial.trial(), new MathContext(9)).with(trial.fields(), setting, si);
+    return new SettingFields(trial.trial(), new MathContext(9))
+        .with(trial.fields(), setting, SettingFields.si(setting, to));
   }
 
   /** A figure to the nearest step. */

@@ -37,10 +37,6 @@ import starchfilm.files.saving.TrialTree;
 public record NewTrial(
     String name, String text, Trial trial, String changed, List<String> assumptions) {
 
-  public NewTrial {
-    assumptions = List.copyOf(assumptions);
-  }
-
   /**
    * What may be changed by a word.
    *

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import starchfilm.casting.DryingPlace;
 import starchfilm.casting.Use;
 import starchfilm.files.notebook.JarLevel;
 import starchfilm.film.FilmProperty;
@@ -47,10 +46,6 @@ public record PlanQuestion(
 
   /** Strips that are pulled of each plate of a series; assumed. */
   public static final int STRIPS_EACH = 3;
-
-  public PlanQuestion {
-    assumptions = List.copyOf(assumptions);
-  }
 
   /**
    * Reads what was written.
@@ -111,12 +106,6 @@ public record PlanQuestion(
         .equals(Optional.of(there.toAbsolutePath().normalize()));
   }
 
-  /** Of a room that nobody named, only what rooms have in common is known. */
-  private String learntRoom() {
-    String name = request.place().name();
-    return name.equals(DryingPlace.UNNAMED) ? "" : name;
-  }
-
   /**
    * Plans: recipes, a series, or backwards from the film needed.
    *
@@ -130,7 +119,8 @@ public record PlanQuestion(
         starches.stream()
             .collect(Collectors.toMap(StarchAtHand::kind, starch -> 1.0 / starches.size()));
     return RefusedRequestException.orRefused(
-        () -> answer(new Planner(workshop.factors(learntRoom(), evenShares, false))));
+        () ->
+            answer(new Planner(workshop.factors(request.place().learntRoom(), evenShares, false))));
   }
 
   private Plan answer(Planner planner) {

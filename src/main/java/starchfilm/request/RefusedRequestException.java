@@ -7,8 +7,6 @@ import java.util.function.Supplier;
 public final class RefusedRequestException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  private final String[] sentences;
-
   /**
    * A refusal.
    *
@@ -16,7 +14,6 @@ public final class RefusedRequestException extends RuntimeException {
    */
   public RefusedRequestException(List<String> sentences) {
     super(String.join("\n", sentences));
-    this.sentences = sentences.toArray(String[]::new);
   }
 
   /** An answer; the domain refuses what cannot be in one sentence meant for the reader. */
@@ -34,6 +31,6 @@ public final class RefusedRequestException extends RuntimeException {
    * @return at least one sentence
    */
   public List<String> sentences() {
-    return List.of(sentences);
+    return String.valueOf(getMessage()).lines().toList();
   }
 }

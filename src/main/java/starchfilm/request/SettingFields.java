@@ -13,6 +13,7 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Unit;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.PackedText;
+import starchfilm.numerics.evidence.Estimate;
 
 /**
  * Puts what a maker sets into the fields of a trial.
@@ -35,9 +36,24 @@ record SettingFields(Trial trial, MathContext digits) {
     return Objects.requireNonNull(SAID.get(setting), () -> setting + " has no field");
   }
 
+  /** The unit of a setting for a reader, such as g per 100 g dry starch. */
+  static String unit(Setting setting) {
+    return said(setting).unit();
+  }
+
   /** A figure of a setting (SI) in the unit of a reader. */
-  private static double shown(Setting setting, double si) {
-    return Unit.known(said(setting).unit()).orElse(Unit.PER_CENT).of(si);
+  static double shown(Setting setting, double si) {
+    return inUnit(setting).of(si);
+  }
+
+  /** A figure of a setting in the unit of a reader, in SI. */
+  static double si(Setting setting, double shown) {
+    return inUnit(setting).si(Estimate.exact(shown)).value();
+  }
+
+  /** What is counted by dry starch or paste is so many hundredths. */
+  private static Unit inUnit(Setting setting) {
+    return Unit.known(unit(setting)).orElse(Unit.PER_CENT);
   }
 
   /** What a setting was and what it is, such as {@code wet thickness 3 -> 2.5 mm}. */
@@ -47,7 +63,7 @@ record SettingFields(Trial trial, MathContext digits) {
             said(setting).words(),
             plain(shown(setting, setting.of(trial.casting()))).toPlainString(),
             plain(shown(setting, setting.of(after))).toPlainString(),
-            said(setting).unit());
+            unit(setting));
   }
 
   /**

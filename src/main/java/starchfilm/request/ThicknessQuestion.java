@@ -7,7 +7,6 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.Casting;
-import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.learning.Workshop;
 import starchfilm.planning.ThicknessAnswer;
@@ -19,17 +18,11 @@ import starchfilm.planning.ThicknessRequest;
  *
  * @param trial the trial; how thick it is poured is not used
  * @param request what is asked of its casting
- * @param learntRoom the room whose lessons hold; empty for what rooms have in common
  * @param assumptions what was taken for granted, a sentence each
  */
-public record ThicknessQuestion(
-    Trial trial, ThicknessRequest request, String learntRoom, List<String> assumptions) {
+public record ThicknessQuestion(Trial trial, ThicknessRequest request, List<String> assumptions) {
 
   private static final List<Double> SHARES = List.of(0.5, 0.9);
-
-  public ThicknessQuestion {
-    assumptions = List.copyOf(assumptions);
-  }
 
   /**
    * Reads what was written.
@@ -57,10 +50,7 @@ public record ThicknessQuestion(
         () -> {
           Casting casting = trial.orElseThrow().casting();
           return new ThicknessQuestion(
-              trial.get(),
-              of(casting, byS, in.one("trial.rim", LENGTH::si)),
-              casting.place().name().equals(DryingPlace.UNNAMED) ? "" : casting.place().name(),
-              in.assumptions());
+              trial.get(), of(casting, byS, in.one("trial.rim", LENGTH::si)), in.assumptions());
         });
   }
 
@@ -79,9 +69,11 @@ public record ThicknessQuestion(
    * @throws RefusedRequestException where the model cannot hold what was asked
    */
   public ThicknessAnswer answer(Workshop workshop) {
+    Casting casting = trial.casting();
     ThicknessFinder finder =
         new ThicknessFinder(
-            workshop.factors(learntRoom, trial.casting().composition().starchShares(), false));
+            workshop.factors(
+                casting.place().learntRoom(), casting.composition().starchShares(), false));
     return RefusedRequestException.orRefused(() -> finder.find(request, SHARES));
   }
 }

@@ -34,10 +34,6 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   /** A trial of which nothing is written yet. */
   static final ObjectValue NOTHING = new ObjectValue(new Place("", 1, 1), Map.of(), List.of());
 
-  public TrialQuestion {
-    assumptions = List.copyOf(assumptions);
-  }
-
   /** A trial file that was read and is sound. */
   public record Base(Trial trial, ObjectValue fields) {
     private static final String SKETCH = "sketch";
