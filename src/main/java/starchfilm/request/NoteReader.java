@@ -5,13 +5,13 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.MomentParser;
@@ -108,22 +108,18 @@ final class NoteReader {
     return checked(from, key, typed -> words.value(Field.of(key).path(), typed));
   }
 
-  private void add(Supplier<Note> note) {
-    if (!in.hasMistakes()) {
-      notes.add(note.get());
-    }
-  }
-
   private void add(Kind kind, Map<String, String> typed) {
-    add(() -> words.line(kind, typed));
+    if (!in.hasMistakes()) {
+      notes.add(words.line(kind, typed));
+    }
   }
 
   /** Whichever of these fields are written, in one note with what is known already. */
   private void put(Map<String, String> known, String... keys) {
     Map<String, String> typed = new LinkedHashMap<>(known);
     Stream.of(keys).filter(in::has).forEach(key -> typed.put(Field.of(key).path(), value(in, key)));
-    if (!typed.isEmpty()) {
-      add(() -> words.put(typed));
+    if (!typed.isEmpty() && !in.hasMistakes()) {
+      notes.add(words.put(typed));
     }
   }
 
@@ -202,10 +198,11 @@ final class NoteReader {
               return whole;
             },
             "");
-    String width = value(strip, "strip.width");
-    String thickness = value(strip, "strip.strip-thickness");
-    String stretch = value(strip, "strip.stretch");
-    add(() -> words.pulled(load, width, thickness, stretch, plate));
+    Map<String, String> typed =
+        line(strip, "strip.width", "strip.strip-thickness", "strip.stretch");
+    typed.put(NoteWords.loadField(load), load);
+    typed.put("plate", plate);
+    add(Kind.PULL, typed);
   }
 
   private void fault(EntryReader fault) {
@@ -213,18 +210,21 @@ final class NoteReader {
       return;
     }
     fault.require("went wrong.fault", "what went wrong, such as cracked");
-    String where = value(fault, "went wrong.where");
-    add(
-        Kind.FAULT,
-        Map.of(
-            "kind",
-            value(fault, "went wrong.fault"),
-            "where",
-            where.isEmpty() ? "all" : where,
-            "at",
-            at,
-            "remark",
-            value(fault, "went wrong.fault-remark")));
+    Map<String, String> typed =
+        line(fault, "went wrong.fault", "went wrong.where", "went wrong.fault-remark");
+    typed.replace("where", "", "all");
+    typed.put("at", at);
+    add(Kind.FAULT, typed);
+  }
+
+  /** What is written of a line of the file, by the names of its fields. */
+  private Map<String, String> line(EntryReader from, String... keys) {
+    Map<String, String> typed = new HashMap<>();
+    for (String key : keys) {
+      String path = Field.of(key).path();
+      typed.put(path.substring(path.indexOf('.') + 1), value(from, key));
+    }
+    return typed;
   }
 
   private Note photo(String typed) {
@@ -257,13 +257,13 @@ final class NoteReader {
             boolean named = apart.length == 2 && apart[0].matches("\\p{L}+");
             String grams = named ? apart[1] : typed;
             notes.add(
-                line(named ? apart[0] + " " + what : what, lines)
+                potLine(named ? apart[0] + " " + what : what, lines)
                     .weighedOut(TypedAmount.number("g", grams)));
           });
     }
   }
 
-  private static PotLine line(String what, List<PotLine> lines) {
+  private static PotLine potLine(String what, List<PotLine> lines) {
     List<PotLine> fitting =
         lines.stream()
             .filter(line -> line.what().equals(what) || line.what().endsWith(" " + what))

@@ -80,12 +80,10 @@ record WrittenPlates(Plate plate, int count) {
   }
 
   private static String plain(String typed) {
-    return Rest.inDigits(
-        Normalizer.normalize(typed, Normalizer.Form.NFC)
-            .strip()
-            .toLowerCase(Locale.ROOT)
-            .replace('\u2033', '"')
-            .replace('\u201D', '"'));
+    String small =
+        Normalizer.normalize(typed, Normalizer.Form.NFC).strip().toLowerCase(Locale.ROOT);
+    // With a blank behind it, a number in words may stand alone.
+    return Rest.inDigits(small.replace('\u2033', '"').replace('\u201D', '"') + " ").strip();
   }
 
   private static MistypedException unreadable(String typed, String mend) {

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 
 /** What is left of a typed text while its parts are taken out, one after another. */
 public final class Rest {
-  private static final List<Wording> NUMBERS = Wording.of("number", "^(?:%s)(?=\\s|$)");
+  private static final List<Wording> NUMBERS = Wording.of("number", "^(?:%s)(?=\\s)");
 
   private String text;
 

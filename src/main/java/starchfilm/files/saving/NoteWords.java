@@ -245,32 +245,6 @@ public final class NoteWords {
   }
 
   /**
-   * A strip pulled until it broke, as typed.
-   *
-   * @param load such as {@code 12N} or {@code 0.9kg}; a bare number is newtons
-   * @param width such as {@code 10mm}
-   * @param thickness such as {@code 110um}; empty where it was not measured
-   * @param stretch such as {@code 24%}; empty where it was not measured
-   * @param plate the plate it was cut from; empty where none is named
-   * @return the note
-   */
-  public Note pulled(String load, String width, String thickness, String stretch, String plate) {
-    return line(
-        Kind.PULL,
-        Map.of(
-            loadField(load),
-            load,
-            "width_mm",
-            width,
-            "thickness_um",
-            thickness,
-            "stretch_pct",
-            stretch,
-            "plate",
-            plate));
-  }
-
-  /**
    * The field a load belongs to.
    *
    * @param load as typed

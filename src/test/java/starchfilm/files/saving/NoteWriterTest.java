@@ -73,8 +73,18 @@ class NoteWriterTest {
                 weighing("2026-04-02T20:00", "720"),
                 WORDS.weighed("80", "+30h", "", true),
                 WORDS.thicknesses("110; 120", ""),
-                WORDS.pulled("9.4", "10", "114", "24", ""),
-                WORDS.pulled("0.9kg", "10", "", "", ""),
+                WORDS.line(
+                    Kind.PULL,
+                    Map.of(
+                        "load_N",
+                        "9.4",
+                        "width_mm",
+                        "10",
+                        "thickness_um",
+                        "114",
+                        "stretch_pct",
+                        "24")),
+                WORDS.line(Kind.PULL, Map.of("load_kg", "0.9kg", "width_mm", "10")),
                 WORDS.line(
                     Kind.FAULT,
                     Map.of(
