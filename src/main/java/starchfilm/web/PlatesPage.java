@@ -1,6 +1,5 @@
 package starchfilm.web;
 
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,7 +12,6 @@ import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.today.PlateNow;
-import starchfilm.today.Standing;
 import starchfilm.today.Today;
 import starchfilm.web.http.Fields;
 import starchfilm.web.http.HttpError;
@@ -30,8 +28,6 @@ record PlatesPage(PageContext desk) {
   private static final String DUE = "/plates/due";
   private static final String FILE = "file";
   private static final String PLATE = "plate";
-  private static final long AT_ONCE_MS = 600;
-  private static final long PATIENCE_MS = 30_000;
 
   /** So many plates of one pour have a field each; of more, the number is typed. */
   private static final int MOST_FIELDS = 12;
@@ -84,23 +80,32 @@ record PlatesPage(PageContext desk) {
       boolean focus,
       boolean asksNumber) {}
 
+  /** One plate of a trial, by its number. */
+  private record Plate(String file, int number) {}
+
   /** What was typed for one plate and could not be noted. */
-  private record Retry(String file, int plate, String typed, NoteDesk.Refused refused) {
-    static final Retry NONE = new Retry("", 0, "", NoteDesk.Refused.NOTHING);
+  private record Retry(Plate plate, String typed, NoteDesk.Refused refused) {}
 
-    boolean isOf(String name, int number) {
-      return file.equals(name) && plate == number;
+  /**
+   * What the reader did last.
+   *
+   * @param said what is said of it
+   * @param noted the plate something was noted of
+   * @param next the plate whose field comes after that one's, if there is one
+   */
+  private record Last(
+      FlashMessages.Said said, Plate noted, Optional<Plate> next, Optional<Retry> retry) {
+    boolean isOf(String file, Today.Alike plates) {
+      return said.isAbout(file)
+          && noted.file().equals(file)
+          && plates.numbers().contains(noted.number());
     }
-  }
-
-  private NoteDesk notes() {
-    return new NoteDesk(desk);
   }
 
   void addTo(Routes table) {
     table
-        .read(PAGE, request -> shown(request, Retry.NONE, AT_ONCE_MS))
-        .read("/plates/all", request -> shown(request, Retry.NONE, PATIENCE_MS))
+        .read(PAGE, request -> shown(request, Optional.empty(), PageContext.AT_ONCE_MS))
+        .read("/plates/all", request -> shown(request, Optional.empty(), PageContext.PATIENCE_MS))
         .read(DUE, this::due)
         .send("/plates/weigh", this::weigh);
   }
@@ -110,87 +115,61 @@ record PlatesPage(PageContext desk) {
     return TrialRow.place(file) + (plate == 1 ? "" : "-" + plate);
   }
 
-  private Response shown(Request request, Retry retry, long patienceMs) {
+  private Response shown(Request request, Optional<Retry> retry, long patienceMs) {
     Notebook notebook = desk.folder().read();
-    LocalDateTime now = desk.now();
-    List<Today.Alike> drying = Today.alike(notebook.trials(), now);
-    List<TrialRow> planned =
-        desk.rows(
-            notebook.trials().stream().filter(t -> Stage.of(t, now) == Stage.PLANNED).toList());
+    List<Today.Alike> drying = Today.alike(notebook.trials(), desk.now());
+    List<Trial> planned =
+        notebook.trials().stream()
+            .filter(trial -> Stage.of(trial, desk.now()) == Stage.PLANNED)
+            .toList();
     Map<Trial, TrialForecasts> made =
         desk.bench().glances(drying.stream().map(Today.Alike::as).toList(), patienceMs);
-    Focus focus = new Focus(request.query());
+    Fields query = request.query();
+    Plate noted = new Plate(query.text(FILE), query.number(PLATE).orElse(0));
+    List<Plate> fields =
+        drying.stream()
+            .flatMap(alike -> fields(alike).stream().map(plate -> new Plate(file(alike), plate)))
+            .toList();
+    Optional<Plate> next = fields.stream().skip(1L + fields.indexOf(noted)).findFirst();
+    Last last =
+        new Last(desk.said().in(query), noted, next.filter(at -> fields.contains(noted)), retry);
     List<Card> cards =
         drying.stream()
-            .map(
-                plates ->
-                    card(plates, request, Optional.ofNullable(made.get(plates.as())), retry, focus))
+            .map(alike -> card(alike, Optional.ofNullable(made.get(alike.as())), last))
             .toList();
     Map<String, Object> values = new HashMap<>();
     values.put("cards", cards);
-    values.put("planned", planned);
+    values.put("planned", desk.rows(planned));
     // After the last plate there is no next field: the view stays on what was noted.
     values.put(
         "goesOn", cards.stream().flatMap(card -> card.entries().stream()).anyMatch(Entry::focus));
-    FlashMessages.Said said = desk.said().in(request.query());
-    boolean atCard = cards.stream().anyMatch(card -> card.said().equals(said));
-    values.put("said", atCard ? FlashMessages.Said.NOTHING : said);
+    boolean atCard = cards.stream().anyMatch(card -> card.said().equals(last.said()));
+    values.put("said", atCard ? FlashMessages.Said.NOTHING : last.said());
     values.put("pending", cards.stream().anyMatch(card -> card.state().equals("pending")));
-    return desk.page(retry.equals(Retry.NONE) ? 200 : 422, "plates", "plates", values);
+    return desk.page(retry.isEmpty() ? 200 : 422, "plates", "plates", values);
   }
 
-  /** Finds the field after the one that was noted last. */
-  private static final class Focus {
-    private final String file;
-    private final String plate;
-    private boolean next;
-
-    Focus(Fields query) {
-      file = query.text(FILE);
-      plate = query.text(PLATE);
-    }
-
-    boolean isNoted(String name, int number) {
-      return file.equals(name) && plate.equals(String.valueOf(number));
-    }
-
-    boolean isNext(String name, int number) {
-      boolean here = next;
-      next = isNoted(name, number);
-      return here;
-    }
-  }
-
-  private Card card(
-      Today.Alike plates,
-      Request request,
-      Optional<TrialForecasts> made,
-      Retry retry,
-      Focus focus) {
+  private Card card(Today.Alike plates, Optional<TrialForecasts> made, Last last) {
     TrialRow row = TrialRow.of(plates.as(), desk.folder(), desk.now());
-    FlashMessages.Said said = desk.said().in(request.query());
-    boolean here =
-        said.isAbout(row.file())
-            && plates.numbers().stream().anyMatch(plate -> focus.isNoted(row.file(), plate));
-    List<Entry> entries = entries(plates, row.file(), retry, focus);
     Optional<TrialForecast> forecast = made.flatMap(one -> one.forecasts().stream().findFirst());
     int first = plates.numbers().get(0);
+    boolean one = plates.as().plates() == 1;
     return new Card(
         row,
         place(row.file(), first),
-        plates.as().plates() == 1 ? "" : numbers(plates),
-        plates.as().plates() == 1,
+        one ? "" : numbers(plates),
+        one,
         plates.numbers().size() == 1 ? String.valueOf(first) : "",
         NotebookFolder.address(DUE, row.file()) + "&" + PLATE + "=" + first,
         made.isEmpty() ? "pending" : forecast.isPresent() ? "done" : "none",
-        forecast.map(one -> new PlateNow(standing(one, plates))).orElse(null),
-        made.map(one -> String.join(" ", one.failures())).orElse(""),
-        here ? said : FlashMessages.Said.NOTHING,
-        entries);
+        forecast.map(found -> desk.standing(found, plates)).orElse(null),
+        made.map(outcome -> String.join(" ", outcome.failures())).orElse(""),
+        last.isOf(row.file(), plates) ? last.said() : FlashMessages.Said.NOTHING,
+        entries(plates, last));
   }
 
-  private Standing standing(TrialForecast forecast, Today.Alike plates) {
-    return Standing.of(forecast, desk.bench().course(forecast), plates.numbers(), desk.now());
+  private String file(Today.Alike plates) {
+    return desk.folder().name(plates.as().file());
   }
 
   private static String numbers(Today.Alike plates) {
@@ -202,21 +181,33 @@ record PlatesPage(PageContext desk) {
             : "plates " + String.join(", ", numbers.stream().map(String::valueOf).toList());
   }
 
-  private static List<Entry> entries(Today.Alike plates, String file, Retry retry, Focus focus) {
-    boolean one = plates.as().plates() == 1;
-    boolean many = plates.numbers().size() > MOST_FIELDS;
+  /** The plates that have a field each. */
+  private static List<Integer> fields(Today.Alike plates) {
+    return isMany(plates) ? plates.numbers().subList(0, 1) : plates.numbers();
+  }
+
+  private static boolean isMany(Today.Alike plates) {
+    return plates.numbers().size() > MOST_FIELDS;
+  }
+
+  private List<Entry> entries(Today.Alike plates, Last last) {
+    boolean many = isMany(plates);
+    boolean alone = many || plates.as().plates() == 1;
     List<Entry> entries = new ArrayList<>();
-    for (int plate : many ? plates.numbers().subList(0, 1) : plates.numbers()) {
-      boolean again = many ? retry.file().equals(file) : retry.isOf(file, plate);
-      boolean next = focus.isNext(file, plate);
+    for (int number : fields(plates)) {
+      Plate plate = new Plate(file(plates), number);
+      Optional<Retry> again =
+          last.retry()
+              .filter(one -> one.plate().file().equals(plate.file()))
+              .filter(one -> many || one.plate().number() == number);
       entries.add(
           new Entry(
-              plate,
-              one || many ? "Weight with plate, g" : "Plate " + plate + " weighs, g",
-              "mass-" + place(file, plate),
-              again ? retry.typed() : "",
-              again ? retry.refused() : NoteDesk.Refused.NOTHING,
-              again || next,
+              number,
+              alone ? "Weight with plate, g" : "Plate " + number + " weighs, g",
+              "mass-" + place(plate.file(), number),
+              again.map(Retry::typed).orElse(""),
+              again.map(Retry::refused).orElse(NoteDesk.Refused.NOTHING),
+              again.isPresent() || last.next().filter(plate::equals).isPresent(),
               many));
     }
     return entries;
@@ -224,34 +215,32 @@ record PlatesPage(PageContext desk) {
 
   /** The part of a card that waits for its forecast. */
   private Response due(Request request) {
-    int plate = number(request.query().text(PLATE));
+    int plate = request.query().number(PLATE).orElse(1);
     Today.Alike drying =
-        Today.alike(desk.folder().trial(desk.file(request.query())).stream().toList(), desk.now())
-            .stream()
+        Today.alike(List.of(desk.trial(request.query())), desk.now()).stream()
             .filter(plates -> plates.numbers().contains(plate))
             .findFirst()
             .orElseThrow(() -> new HttpError(422, "This plate is not drying any more."));
-    Optional<TrialForecasts> made =
-        Optional.ofNullable(
-            desk.bench().glances(List.of(drying.as()), PATIENCE_MS).get(drying.as()));
-    Card card = card(drying, request, made, Retry.NONE, new Focus(Fields.NONE));
+    Map<Trial, TrialForecasts> made =
+        desk.bench().glances(List.of(drying.as()), PageContext.PATIENCE_MS);
+    Last nothing =
+        new Last(FlashMessages.Said.NOTHING, new Plate("", 0), Optional.empty(), Optional.empty());
+    Card card = card(drying, made.values().stream().findFirst(), nothing);
     return desk.part("plates", "due", Map.of("card", card));
-  }
-
-  private static int number(String typed) {
-    return typed.matches("[0-9]{1,4}") ? Integer.parseInt(typed) : 1;
   }
 
   private Response weigh(Request request) {
     Fields form = request.posted();
-    String name = form.text(FILE);
-    int plate = number(form.text(PLATE));
-    return notes()
+    Plate plate = new Plate(form.text(FILE), form.number(PLATE).orElse(1));
+    return new NoteDesk(desk)
         .write(
             desk.file(form),
             form,
-            NotebookFolder.address(PAGE, name) + "&" + PLATE + "=" + plate,
-            refused ->
-                shown(request, new Retry(name, plate, form.text("mass"), refused), AT_ONCE_MS));
+            NotebookFolder.address(PAGE, plate.file()) + "&" + PLATE + "=" + plate.number(),
+            why ->
+                shown(
+                    request,
+                    Optional.of(new Retry(plate, form.text("mass"), why)),
+                    PageContext.AT_ONCE_MS));
   }
 }

@@ -1,7 +1,9 @@
 package starchfilm.web;
 
-import java.time.LocalDateTime;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
@@ -36,32 +38,23 @@ record PrintPage(PageContext desk) {
 
   /** Plates that dry, and those still to be poured. */
   private List<TrialForecast> onTheShelf() {
-    LocalDateTime now = desk.now();
+    Set<Stage> onIt = EnumSet.of(Stage.DRYING, Stage.PLANNED);
     return forecast(
         desk.folder().read().trials().stream()
-            .filter(
-                trial -> {
-                  Stage stage = Stage.of(trial, now);
-                  return stage == Stage.DRYING || stage == Stage.PLANNED;
-                })
+            .filter(trial -> onIt.contains(Stage.of(trial, desk.now())))
             .toList());
   }
 
   private List<TrialForecast> forecast(List<Trial> trials) {
-    trials.forEach(desk.bench()::on);
+    Map<Trial, TrialForecasts> made = desk.bench().glances(trials, PageContext.PATIENCE_MS);
+    if (!made.keySet().containsAll(trials)) {
+      throw new HttpError(503, "The forecasts are taking a while; load this page again.");
+    }
     List<TrialForecast> done =
-        trials.stream().map(this::forecast).flatMap(one -> one.forecasts().stream()).toList();
+        made.values().stream().flatMap(one -> one.forecasts().stream()).toList();
     if (done.isEmpty()) {
       throw new HttpError(422, "There is nothing to print: no trial here has a forecast.");
     }
     return done;
-  }
-
-  private TrialForecasts forecast(Trial trial) {
-    return desk.bench()
-        .on(trial)
-        .within(PageContext.PATIENCE_MS)
-        .orElseThrow(
-            () -> new HttpError(503, "The forecasts are taking a while; load this page again."));
   }
 }

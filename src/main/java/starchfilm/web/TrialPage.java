@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.ObservedFault;
@@ -142,27 +143,25 @@ record TrialPage(PageContext desk) {
       values.put("care", "/care");
     }
     List<Today.Alike> drying = Today.alike(List.of(trial), desk.now());
-    Trial first = drying.isEmpty() ? trial.ofPlate(1) : drying.get(0).as();
-    drying.forEach(plates -> desk.bench().on(plates.as()));
-    Optional<TrialForecasts> made = desk.bench().on(first).within(patienceMs);
-    if (made.isEmpty()) {
+    List<Trial> plates =
+        drying.isEmpty()
+            ? List.of(trial.ofPlate(1))
+            : drying.stream().map(Today.Alike::as).toList();
+    Map<Trial, TrialForecasts> made = desk.bench().wholes(plates, patienceMs);
+    if (!made.keySet().containsAll(plates)) {
       return values;
     }
-    TrialForecasts forecasts = made.get();
+    TrialForecasts forecasts = Objects.requireNonNull(made.get(plates.get(0)));
     if (forecasts.done().isEmpty()) {
       values.put("state", "none");
       values.put("failures", forecasts.failures());
       return values;
     }
     List<PlateNow> standing = new ArrayList<>();
-    for (Today.Alike plates : drying) {
-      Optional<TrialForecasts> other = desk.bench().on(plates.as()).within(PageContext.PATIENCE_MS);
-      if (other.isEmpty()) {
-        return values;
-      }
-      other.get().forecasts().stream()
-          .map(forecast -> desk.standing(forecast, plates))
-          .forEach(standing::add);
+    for (Today.Alike alike : drying) {
+      Objects.requireNonNull(made.get(alike.as()))
+          .forecasts()
+          .forEach(forecast -> standing.add(desk.standing(forecast, alike)));
     }
     values.put("trial", TrialView.of(forecasts.done().get(0)));
     values.put("now", new TrialNow(forecasts.forecasts().get(0), standing));

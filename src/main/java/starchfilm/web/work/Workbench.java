@@ -76,36 +76,37 @@ public final class Workbench implements AutoCloseable {
   }
 
   /**
-   * The work on one trial: under way, ended, or started now.
+   * What comes of these trials within a time, in full; those that take longer are not there yet.
    *
-   * @param trial the trial
-   * @return the work
-   */
-  public Work<TrialForecasts> on(Trial trial) {
-    List<Trial> one = List.of(trial);
-    return trials.on(key(trial, one), () -> forecasts(forecaster, one, forecasts -> forecasts));
-  }
-
-  /** The work on one trial of many: the same forecast without what changes would do to it. */
-  private Work<TrialForecasts> glance(Trial trial) {
-    List<Trial> one = List.of(trial);
-    return looks.on(key(trial, one), () -> forecasts(glancer, one, forecasts -> forecasts));
-  }
-
-  /**
-   * What comes of these trials within a time; those that take longer are not there yet.
-   *
-   * @param trials single plates of many
+   * @param trials few trials
    * @param milliseconds how long to wait at most for all of them
    */
+  public Map<Trial, TrialForecasts> wholes(List<Trial> trials, long milliseconds) {
+    return within(milliseconds, trials, this.trials, forecaster);
+  }
+
+  /** The same without what changes would do to them, for single plates of many. */
   public Map<Trial, TrialForecasts> glances(List<Trial> trials, long milliseconds) {
-    trials.forEach(this::glance);
+    return within(milliseconds, trials, looks, glancer);
+  }
+
+  private Map<Trial, TrialForecasts> within(
+      long milliseconds,
+      List<Trial> trials,
+      WorkLine<Key<Trial>, TrialForecasts> line,
+      Function<Trial, TrialAnalysis> from) {
+    Map<Trial, Work<TrialForecasts>> works = new LinkedHashMap<>();
+    for (Trial trial : trials) {
+      List<Trial> one = List.of(trial);
+      works.put(trial, line.on(key(trial, one), () -> forecasts(from, one, made -> made)));
+    }
     long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(milliseconds);
     Map<Trial, TrialForecasts> made = new LinkedHashMap<>();
-    for (Trial trial : trials) {
-      long left = Math.max(0, TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime()));
-      glance(trial).within(left).ifPresent(one -> made.put(trial, one));
-    }
+    works.forEach(
+        (trial, work) -> {
+          long left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
+          work.within(Math.max(0, left)).ifPresent(one -> made.put(trial, one));
+        });
     return made;
   }
 
@@ -180,9 +181,6 @@ public final class Workbench implements AutoCloseable {
 
   @Override
   public void close() {
-    trials.close();
-    looks.close();
-    comparisons.close();
-    lessons.close();
+    List.of(trials, looks, comparisons, lessons).forEach(WorkLine::close);
   }
 }
