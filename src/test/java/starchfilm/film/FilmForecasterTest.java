@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -124,6 +125,44 @@ class FilmForecasterTest {
     double added = Math.hypot(0.06, 0.08);
     assertThat(Math.log(oneSigma(wide)))
         .isCloseTo(Math.hypot(added, Math.log(oneSigma(exact))), within(1e-6));
+  }
+
+  /** Times or divided by 1.15 where the air is ordinary and nothing else widens it. */
+  @Test
+  void moistureIsKnownWithinAFactorOf115() {
+    Casting film = Castings.film(Castings.paste(StarchKind.CORN, 0.04, 0.3));
+    assertThat(oneSigma(forecaster.forecast(film).equilibriumMoisture()))
+        .isCloseTo(1.15, within(1e-6));
+  }
+
+  /** Strips pulled from a maker's own film, half as strong again, known within 10 %. */
+  @Test
+  void whatStripsTaughtTakesThePlaceOfTheScatterBetweenLaboratories() {
+    Casting film = Castings.film(Castings.paste(StarchKind.CORN, 0.04, 0.3));
+    Map<FilmProperty, Estimate> pulled = new HashMap<>();
+    pulled.put(FilmProperty.TENSILE_STRENGTH, new Estimate(Math.log(1.5), Math.log(1.1)));
+    LearntFilm learnt = new LearntFilm(pulled);
+    pulled.clear();
+    FilmForecast untaught = forecaster.forecast(film);
+    FilmForecast taught = new FilmForecaster(learnt).forecast(film);
+
+    assertThat(taught.tensileStrengthPa().middle())
+        .isCloseTo(1.5 * untaught.tensileStrengthPa().middle(), within(1.0));
+    assertThat(oneSigma(taught.tensileStrengthPa())).isCloseTo(1.1, within(1e-6));
+    assertThat(taught.elongationAtBreak()).isEqualTo(untaught.elongationAtBreak());
+  }
+
+  /**
+   * Film without glycerol in bone-dry air, some 200 K below its glass transition: flaws break it.
+   */
+  @Test
+  void theLowEndOfVeryDryFilmReachesTwiceAsFar() {
+    Band strength =
+        new FilmForecaster(Workmanship.LABORATORY)
+            .forecast(Castings.filmIn(0, Castings.paste(StarchKind.CORN, 0.04, 0)))
+            .tensileStrengthPa();
+    assertThat(strength.high() / strength.middle())
+        .isCloseTo(strength.middle() / (2 * strength.low()), within(1e-9));
   }
 
   @Test

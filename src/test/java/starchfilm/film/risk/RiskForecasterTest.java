@@ -10,16 +10,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.FaceChange;
-import starchfilm.casting.Spot;
-import starchfilm.drying.DryingForecaster;
-import starchfilm.drying.Milestone;
+import starchfilm.drying.SpotMoment;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.recipe.Composition;
+import starchfilm.material.sorption.FilmIsotherm;
 
 /** Risks of a plate and the change that helps most. */
 class RiskForecasterTest {
-  private static final RiskForecaster RISKS = new RiskForecaster(ParameterDistribution.textbook());
+  private final RiskForecaster risks = new RiskForecaster(ParameterDistribution.textbook());
 
   @Test
   void callsAThickBrittlePlateLikelyToCrackAndThinOrFlexibleOnesNot() {
@@ -38,8 +38,8 @@ class RiskForecasterTest {
   void needsLessStretchOfALevelPlate() {
     Casting uneven = Castings.plate(3, Castings.paste(0.06, 0.1), Castings.room(20, 50, 0.1), 60);
     Casting level = uneven.with(uneven.pour().withUnevenness(0.125));
-    assertThat(RISKS.forecast(level).crack().energyOverToughness())
-        .isLessThanOrEqualTo(RISKS.forecast(uneven).crack().energyOverToughness());
+    assertThat(risks.forecast(level).crack().energyOverToughness())
+        .isLessThanOrEqualTo(risks.forecast(uneven).crack().energyOverToughness());
   }
 
   @Test
@@ -56,7 +56,7 @@ class RiskForecasterTest {
   @Test
   void countsMouldByTheClockWhereNothingSlowsIt() {
     MouldRisk risk =
-        RISKS
+        risks
             .forecast(Castings.plate(5, Castings.paste(0.06, 0.3), Castings.room(24, 100, 0.1), 24))
             .mould();
     assertThat(risk.weightedHours()).isCloseTo(30 * 24, within(5.0));
@@ -71,10 +71,37 @@ class RiskForecasterTest {
     mean[UncertainParameter.ISOTHERM.ordinal()] = Math.log(1.5);
     ParameterDistribution holdsMore =
         ParameterDistribution.learnt(mean, ParameterDistribution.textbook().covariance());
-    double usual = RISKS.forecast(damp).mould().weightedHours();
+    double usual = risks.forecast(damp).mould().weightedHours();
     double more = new RiskForecaster(holdsMore).forecast(damp).mould().weightedHours();
     assertThat(usual).isGreaterThan(24);
     assertThat(more).isCloseTo(usual, within(0.25 * usual));
+  }
+
+  /**
+   * 100 hours at a water activity of 0.85 on average, four days to germination, while the plate
+   * warms from 12 to 22 °C: at 17 °C {@code 2.5^-0.5/4} of full speed, 15.8 weighted hours, so 304
+   * hours until 48 are full.
+   */
+  @Test
+  void weighsEachStepByItsMeanActivityAndTemperature() {
+    Composition paste = Castings.paste(0.06, 0.3);
+    Casting plate = Castings.plate(5, paste, Castings.room(20, 80, 0.1), 60);
+    double meanMoisture = FilmIsotherm.of(paste).moisture(0.85, 290.15);
+    SpotMoment poured = new SpotMoment(1000, 0, 0, meanMoisture + 0.1, 285.15);
+    SpotMoment later = new SpotMoment(1000 + 360_000, 0, 0, meanMoisture - 0.1, 295.15);
+    SpotMoment muchLater = new SpotMoment(1000 + 4 * 360_000, 0, 0, meanMoisture + 0.1, 285.15);
+    ParameterSample middle = ParameterDistribution.textbook().mean();
+    double perHour = Math.pow(2.5, -0.5) / 4;
+
+    MouldRisk early = MouldRisk.of(plate, middle, List.of(poured, later));
+    assertThat(early.weightedHours()).isCloseTo(100 * perHour, within(0.01));
+    assertThat(early.growthFromS()).isInfinite();
+    MouldRisk late = MouldRisk.of(plate, middle, List.of(poured, later, muchLater));
+    assertThat(late.weightedHours()).isCloseTo(400 * perHour, within(0.04));
+    assertThat(late.growthFromS()).isCloseTo(1000 + 48 / perHour * 3600, within(400.0));
+    assertThat(late.level()).isEqualTo(RiskLevel.LIKELY);
+    assertThat(late.expectedFromS()).isEqualTo(late.growthFromS());
+    assertThat(new MouldRisk(RiskLevel.WATCH, 47, 1e6).expectedFromS()).isInfinite();
   }
 
   @Test
@@ -99,15 +126,8 @@ class RiskForecasterTest {
         .isCloseTo(days, org.assertj.core.data.Offset.offset(1e-9));
   }
 
-  private static double dryS(Casting drying) {
-    return new DryingForecaster(ParameterDistribution.textbook(), DryingForecaster.FEWEST_DRAWS)
-        .middleCaseS(drying, Spot.NOMINAL)
-        .applyAsDouble(Milestone.DRY_THROUGH);
-  }
-
-  private static CrackRisk crack(
-      double wetMm, double glycerol, double celsius, double humidityPct) {
-    return RISKS
+  private CrackRisk crack(double wetMm, double glycerol, double celsius, double humidityPct) {
+    return risks
         .forecast(
             Castings.plate(
                 wetMm,
@@ -117,8 +137,8 @@ class RiskForecasterTest {
         .crack();
   }
 
-  private static MouldRisk mould(double wetMm, double celsius, double humidityPct) {
-    return RISKS
+  private MouldRisk mould(double wetMm, double celsius, double humidityPct) {
+    return risks
         .forecast(
             Castings.plate(
                 wetMm, Castings.paste(0.06, 0.3), Castings.room(celsius, humidityPct, 0.1), 60))
@@ -128,9 +148,9 @@ class RiskForecasterTest {
   @Test
   void filmIsLooseFromWhenItIsPeeled() {
     Casting plate = Castings.plate(2, Castings.paste(0.06, 0.3), Castings.room(20, 50, 0.1), 60);
-    CurlRisk stuck = RISKS.forecast(plate).curl();
+    CurlRisk stuck = risks.forecast(plate).curl();
     CurlRisk peeled =
-        RISKS
+        risks
             .forecast(plate.with(List.of(new FaceChange(10 * 3_600, FaceChange.OpenFaces.BOTH))))
             .curl();
     assertThat(stuck.level()).isEqualTo(RiskLevel.LOW);
@@ -154,9 +174,11 @@ class RiskForecasterTest {
             0.009 * liquid,
             0.991 * liquid);
     assertThat(MouldGrowth.slowedBy(plain)).isEqualTo(1);
+    assertThat(MouldGrowth.slowedBy(new Composition(plain.starchShares(), 0.7, 0.3, 0, 0, 0)))
+        .isEqualTo(1);
     assertThat(MouldGrowth.slowedBy(sour)).isCloseTo(0.125, within(1e-9));
     Casting damp = Castings.plate(10, plain, Castings.room(15, 75, 0.1), 60);
-    assertThat(RISKS.forecast(damp.with(sour)).mould().weightedHours())
-        .isLessThan(0.2 * RISKS.forecast(damp).mould().weightedHours());
+    assertThat(risks.forecast(damp.with(sour)).mould().weightedHours())
+        .isLessThan(0.2 * risks.forecast(damp).mould().weightedHours());
   }
 }

@@ -35,6 +35,20 @@ class RiskLevelsTest {
     assertThat(MouldRisk.level(hours)).isEqualTo(level);
   }
 
+  /** Adhesion is known within a factor of 3. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.333, LOW",
+    "0.334, WATCH",
+    "0.999, WATCH",
+    "1, LIKELY",
+    "2.99, LIKELY",
+    "3, EXPECTED"
+  })
+  void curlLevels(double ratio, RiskLevel level) {
+    assertThat(CurlRisk.level(ratio)).isEqualTo(level);
+  }
+
   /** 18 days at 0.75, one at 0.95 and above; 2.5 times slower 10 K colder; nothing from 45 °C. */
   @ParameterizedTest
   @CsvSource({
