@@ -18,9 +18,9 @@ final class WrittenDate {
       "a time from now, such as 5d or 36h, or a day to come, such as friday, sat noon, 28 Nov 18:00"
           + " or 2026-12-01";
   private static final DateTimeFormatter SHOWN =
-      DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEE d MMM, H:mm", Locale.ENGLISH);
   private static final DateTimeFormatter SHOWN_WITH_YEAR =
-      DateTimeFormatter.ofPattern("EEE d MMM yyyy HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEE d MMM yyyy, H:mm", Locale.ENGLISH);
 
   private static final Pattern DAY =
       Pattern.compile(

@@ -56,7 +56,7 @@ record PageContext(
   static final long PATIENCE_MS = 60_000;
 
   private static final DateTimeFormatter SEEN =
-      DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEE d MMM, H:mm", Locale.ENGLISH);
 
   /**
    * Fills a page.

@@ -130,7 +130,7 @@ class NoteCommandTest {
         .isEqualToNormalizingNewlines(
             """
             Noted in a.json:
-              pour: Mon 20 Apr, 08:00, 151 g on one plate, plate 598 g
+              pour: Mon 20 Apr, 8:00, 151 g on one plate, plate 598 g
               cook: 12 min, up to 92 \u00B0C, lost 26 g
               dry thickness 110 \u00B5m
               dry thickness 114 \u00B5m

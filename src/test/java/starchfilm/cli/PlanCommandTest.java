@@ -303,7 +303,7 @@ class PlanCommandTest {
             + " high-amylose corn, potato, tapioca, wheat, rice; gelatin is a protein; its film is"
             + " not modelled here",
         "--by        | 2026-04-01        | --by: \"2026-04-01\" given, allowed a moment after now,"
-            + " Mon 20 Apr 12:00; it is past; write a time from now, such as 5d, or a later day",
+            + " Mon 20 Apr, 12:00; it is past; write a time from now, such as 5d, or a later day",
         "--by        | soonish           | --by: \"soonish\" given, allowed a time from now, such as"
             + " 5d or 36h, or a day to come, such as friday, sat noon, 28 Nov 18:00 or"
             + " 2026-12-01; write it like one of these",

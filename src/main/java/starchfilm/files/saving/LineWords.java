@@ -21,7 +21,7 @@ import starchfilm.files.amount.MomentParser;
 final class LineWords {
   private static final Pattern PART = Pattern.compile("\\[([^]]*)]|\\{(!?)(\\w*)}");
   private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEE d MMM, H:mm", Locale.ENGLISH);
 
   private LineWords() {}
 

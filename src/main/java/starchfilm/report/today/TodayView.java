@@ -20,7 +20,7 @@ import starchfilm.today.Today;
  */
 public record TodayView(Today today, List<PlateNow> plates) {
   private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEEE d MMMM yyyy, H:mm", Locale.ENGLISH);
 
   /**
    * Puts it into words.

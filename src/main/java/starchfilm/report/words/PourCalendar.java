@@ -26,7 +26,7 @@ import starchfilm.numerics.units.Spans;
 public record PourCalendar(Optional<LocalDateTime> pouredAt) {
   private static final DateTimeFormatter DATE = english("EEE d MMM");
   private static final DateTimeFormatter DATE_AND_YEAR = english("EEE d MMM yyyy");
-  private static final DateTimeFormatter FULL = english("EEE d MMM yyyy, HH:mm");
+  private static final DateTimeFormatter FULL = english("EEE d MMM yyyy, H:mm");
   private static final DateTimeFormatter MONTH = english("MMM");
   private static final DateTimeFormatter WEEKDAY_AND_DAY = english("EEE d");
   private static final DateTimeFormatter MINUTE = english("H:mm");
