@@ -1,5 +1,8 @@
 package starchfilm.planning;
 
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.Map;
 import starchfilm.film.FilmForecast;
 
 /**
@@ -7,8 +10,7 @@ import starchfilm.film.FilmForecast;
  *
  * @param gap 0 where the recipe can be made; else how far (log of wet thickness) its thinnest
  *     allowed pour is above its thickest
- * @param ceilingM that thickness (m)
- * @param otherCeilingM thickest pour (m) that all limits but the date allow
+ * @param ceilings thickest pour (m) that each limit allows
  * @param floorM thinnest pour allowed (m)
  * @param readyS when the thick spot is ready, in the middle of the likely cases (s)
  * @param timeSlope how the logarithm of that time rises with that of the wet thickness
@@ -19,9 +21,7 @@ record Candidate(
     Design design,
     FilmForecast film,
     double gap,
-    Limit ceiling,
-    double ceilingM,
-    double otherCeilingM,
+    Map<Limit, Double> ceilings,
     double floorM,
     double readyS,
     double timeSlope,
@@ -30,5 +30,24 @@ record Candidate(
     double filmKg) {
   boolean isPossible() {
     return gap == 0;
+  }
+
+  /** Which limit allows least; of equals the thickness of the film. */
+  Limit ceiling() {
+    double lowestM = ceilingM();
+    return ceilings.keySet().stream()
+        .filter(limit -> ceilingM(limit) == lowestM)
+        .max(Comparator.comparing(limit -> limit == Limit.THICKEST_FILM))
+        .orElseThrow();
+  }
+
+  /** The thickest pour (m) that all limits allow. */
+  double ceilingM() {
+    return Collections.min(ceilings.values());
+  }
+
+  /** The thickest pour (m) that one limit allows. */
+  double ceilingM(Limit limit) {
+    return ceilings.getOrDefault(limit, Double.POSITIVE_INFINITY);
   }
 }

@@ -72,7 +72,7 @@ record LimitMoves(PlanSearch search, PlanRequest request) {
 
   private static boolean atEndOfWish(Found found) {
     WishWindow inner = found.space().innerWindow();
-    double level = found.candidate().design().plasticiser();
+    double level = found.design().plasticiser();
     double slack = AT_THE_LIMIT * (inner.to() - inner.from());
     return (level < inner.from() + slack && inner.from() > 0) || level > inner.to() - slack;
   }
@@ -149,7 +149,7 @@ record LimitMoves(PlanSearch search, PlanRequest request) {
     if (feel.isEmpty()) {
       return Optional.empty();
     }
-    boolean atStiffEnd = found.candidate().design().plasticiser() < found.space().window().centre();
+    boolean atStiffEnd = found.design().plasticiser() < found.space().window().centre();
     return switch (feel.get()) {
       case STIFF -> atStiffEnd ? Optional.empty() : Optional.of(Feel.FLEXIBLE);
       case FLEXIBLE -> Optional.of(atStiffEnd ? Feel.STIFF : Feel.STRETCHY);

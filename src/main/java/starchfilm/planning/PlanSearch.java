@@ -51,6 +51,10 @@ final class PlanSearch {
 
   /** What one goal's search found. */
   record Found(Goal goal, Candidate candidate, RecipeSpace space, double score) {
+    Design design() {
+      return candidate.design();
+    }
+
     Outcome outcome() {
       return space.outcome(candidate, space.request());
     }

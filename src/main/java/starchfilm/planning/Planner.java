@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Spot;
@@ -52,12 +53,12 @@ public record Planner(ParameterDistribution factors) {
               request,
               distinct(best).parallelStream()
                   .map(
-                      choice ->
+                      same ->
                           finisher.finish(
-                              inTime(request, choice.found()),
-                              choice.goals(),
-                              choice.found().space().window(),
-                              moves.bindingOn(choice.best())))
+                              inTime(request, same.get(0)),
+                              same.stream().map(Found::goal).collect(Collectors.toSet()),
+                              same.get(0).space().window(),
+                              moves.bindingOn(tellingLimits(same))))
                   .toList());
         });
   }
@@ -153,42 +154,31 @@ public record Planner(ParameterDistribution factors) {
         "one size for a series or for pieces; write one kind of plate");
   }
 
-  /**
-   * A recipe and what it is best at.
-   *
-   * @param best for the goal whose limits are worth telling: most film, where it is among them
-   */
-  private record Choice(Set<Goal> goals, Found found, Found best) {
-    Choice alsoFor(Found other) {
-      Set<Goal> both = EnumSet.copyOf(goals);
-      both.add(other.goal());
-      return new Choice(both, found, other.goal() == Goal.MOST_FILM ? other : best);
+  /** Goals that end at nearly the same recipe share it: that of the first of them. */
+  private static List<List<Found>> distinct(Map<Goal, Found> best) {
+    List<List<Found>> recipes = new ArrayList<>();
+    for (Found found : best.values()) {
+      recipes.stream()
+          .filter(same -> same.get(0).design().isNearly(found.design()))
+          .findFirst()
+          .ifPresentOrElse(
+              same -> same.add(found), () -> recipes.add(new ArrayList<>(List.of(found))));
     }
+    return recipes;
   }
 
-  /** Goals that end at nearly the same recipe share it. */
-  private static List<Choice> distinct(Map<Goal, Found> best) {
-    List<Choice> choices = new ArrayList<>();
-    for (Found found : best.values()) {
-      Design design = found.candidate().design();
-      int same = 0;
-      while (same < choices.size()
-          && !choices.get(same).found().candidate().design().isNearly(design)) {
-        same++;
-      }
-      if (same < choices.size()) {
-        choices.set(same, choices.get(same).alsoFor(found));
-      } else {
-        choices.add(new Choice(EnumSet.of(found.goal()), found, found));
-      }
-    }
-    return choices;
+  /** The goal whose limits are worth telling of a recipe: most film, where it is among them. */
+  private static Found tellingLimits(List<Found> same) {
+    return same.stream()
+        .filter(found -> found.goal() == Goal.MOST_FILM)
+        .findFirst()
+        .orElse(same.get(0));
   }
 
   /** A recipe poured as thick as its date allows, by the real forecast and not by the surface. */
   private Design inTime(PlanRequest request, Found found) {
     Candidate candidate = found.candidate();
-    Design design = candidate.design();
+    Design design = found.design();
     OptionalDouble byS = request.byS();
     boolean atDate =
         candidate.ceiling() == Limit.DATE
@@ -209,7 +199,13 @@ public record Planner(ParameterDistribution factors) {
         break;
       }
     }
-    return design.poured(Math.max(candidate.floorM(), Math.min(candidate.otherCeilingM(), wetM)));
+    double otherwiseM =
+        candidate.ceilings().keySet().stream()
+            .filter(limit -> limit != Limit.DATE)
+            .mapToDouble(candidate::ceilingM)
+            .min()
+            .orElse(wetM);
+    return design.poured(Math.max(candidate.floorM(), Math.min(otherwiseM, wetM)));
   }
 
   private static void requirePotForOnePlate(PlanRequest request) {

@@ -1,5 +1,6 @@
 package starchfilm.planning;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import starchfilm.drying.DryingForecaster;
@@ -57,12 +58,7 @@ record RecipeSpace(
     double dryPerWet = forecast.dryThicknessM().middle() / ANY_THICKNESS_M;
     double floor = Math.max(surface.thinnestM(), request.wish().leastDryThicknessM() / dryPerWet);
     Map<Limit, Double> ceilings = ceilings(any, dryPerWet);
-    Limit lowest = Limit.THICKEST_FILM;
-    for (Limit limit : ceilings.keySet()) {
-      lowest =
-          ceilings.getOrDefault(limit, 0.0) < ceilings.getOrDefault(lowest, 0.0) ? limit : lowest;
-    }
-    double ceiling = ceilings.getOrDefault(lowest, 0.0);
+    double ceiling = Collections.min(ceilings.values());
     double gap = ceiling < floor ? Math.log(floor / Math.max(1e-9, ceiling)) : 0;
     double wet = gap > 0 ? floor : Math.exp(between(Math.log(floor), Math.log(ceiling), point[3]));
     Design design = any.poured(wet);
@@ -70,13 +66,7 @@ record RecipeSpace(
         design,
         forecast,
         gap,
-        lowest,
-        ceiling,
-        ceilings.entrySet().stream()
-            .filter(entry -> entry.getKey() != Limit.DATE)
-            .mapToDouble(Map.Entry::getValue)
-            .min()
-            .orElse(ceiling),
+        ceilings,
         floor,
         surface.middleS(design),
         surface.slope(design),
@@ -130,22 +120,14 @@ record RecipeSpace(
         // Without vinegar and at the floor, every other limit leaves the most room.
         Candidate candidate = at(new double[] {starch, plasticiser, 0, 0});
         if (candidate.isPossible()) {
-          double plates = suppliesCeilingM(candidate) / candidate.floorM() + SLACK;
+          double suppliesM =
+              Math.min(candidate.ceilingM(Limit.GLYCEROL), candidate.ceilingM(Limit.STARCH));
+          double plates = suppliesM / candidate.floorM() + SLACK;
           most = Math.max(most, (int) Math.min(request.kitchen().plates(), Math.floor(plates)));
         }
       }
     }
     return most;
-  }
-
-  /** The thickest pour (m) that glycerol and starch allow on this space's plates. */
-  private double suppliesCeilingM(Candidate candidate) {
-    Design design = candidate.design();
-    double dryPerWet = request.film(design).dryThicknessM().middle() / design.wetThicknessM();
-    Map<Limit, Double> ceilings = ceilings(design, dryPerWet);
-    return Math.min(
-        ceilings.getOrDefault(Limit.GLYCEROL, Double.POSITIVE_INFINITY),
-        ceilings.getOrDefault(Limit.STARCH, Double.POSITIVE_INFINITY));
   }
 
   /** What a recipe gives, its chance measured by the date of another request. */

@@ -65,28 +65,20 @@ final class WishCheck {
   private static List<Part> asked(Wish wish) {
     OptionalDouble none = OptionalDouble.empty();
     List<Part> asked = new ArrayList<>();
-    wish.feel()
-        .ifPresent(
-            feel -> {
-              String film = word(feel) + " film";
-              asked.add(new Part(film, film, new Wish(wish.feel(), none, none, none)));
-            });
-    wish.strengthPa()
-        .ifPresent(
-            pa ->
-                asked.add(
-                    new Part(
-                        megapascals(pa) + " of strength",
-                        "film of " + megapascals(pa),
-                        new Wish(Optional.empty(), wish.strengthPa(), none, none))));
-    wish.elongation()
-        .ifPresent(
-            ratio ->
-                asked.add(
-                    new Part(
-                        Figures.percent(ratio) + " % of stretch",
-                        "film that stretches " + Figures.percent(ratio) + " %",
-                        new Wish(Optional.empty(), none, wish.elongation(), none))));
+    if (wish.feel().isPresent()) {
+      String film = word(wish.feel().get()) + " film";
+      asked.add(new Part(film, film, new Wish(wish.feel(), none, none, none)));
+    }
+    if (wish.strengthPa().isPresent()) {
+      String strength = megapascals(wish.strengthPa().getAsDouble());
+      Wish alone = new Wish(Optional.empty(), wish.strengthPa(), none, none);
+      asked.add(new Part(strength + " of strength", "film of " + strength, alone));
+    }
+    if (wish.elongation().isPresent()) {
+      String stretch = Figures.percent(wish.elongation().getAsDouble()) + " %";
+      Wish alone = new Wish(Optional.empty(), none, wish.elongation(), none);
+      asked.add(new Part(stretch + " of stretch", "film that stretches " + stretch, alone));
+    }
     return asked;
   }
 
@@ -104,36 +96,27 @@ final class WishCheck {
       }
     }
     feels.removeAll(EnumSet.of(Feel.BRITTLE, Feel.STICKY));
-    return "it can be "
-        + feels.stream().map(WishCheck::word).collect(Collectors.joining(" or "))
-        + ", up to "
-        + megapascals(strongest)
-        + " strong, or stretch up to "
-        + Figures.percent(stretchiest)
-        + " %";
+    return "it can be %s, up to %s strong, or stretch up to %s %%"
+        .formatted(
+            feels.stream().map(WishCheck::word).collect(Collectors.joining(" or ")),
+            megapascals(strongest),
+            Figures.percent(stretchiest));
   }
 
   /** What one wish alone leaves for the others. */
   private String alone(Part part) {
-    return part.film()
-        + window(part.alone())
-            .map(
-                found -> {
-                  FilmForecast stiffest =
-                      WishWindow.at(found.getValue().from(), found.getKey(), request);
-                  FilmForecast softest =
-                      WishWindow.at(found.getValue().to(), found.getKey(), request);
-                  return " has about "
-                      + megapascals(softest.tensileStrengthPa().middle())
-                      + " to "
-                      + megapascals(stiffest.tensileStrengthPa().middle())
-                      + " and "
-                      + Figures.percent(stiffest.elongationAtBreak().middle())
-                      + " % to "
-                      + Figures.percent(softest.elongationAtBreak().middle())
-                      + " % of stretch";
-                })
-            .orElse(" is out of reach");
+    return part.film() + window(part.alone()).map(this::between).orElse(" is out of reach");
+  }
+
+  private String between(Map.Entry<StarchBlend, WishWindow> found) {
+    FilmForecast stiffest = WishWindow.at(found.getValue().from(), found.getKey(), request);
+    FilmForecast softest = WishWindow.at(found.getValue().to(), found.getKey(), request);
+    return " has about %s to %s and %s %% to %s %% of stretch"
+        .formatted(
+            megapascals(softest.tensileStrengthPa().middle()),
+            megapascals(stiffest.tensileStrengthPa().middle()),
+            Figures.percent(stiffest.elongationAtBreak().middle()),
+            Figures.percent(softest.elongationAtBreak().middle()));
   }
 
   private static String megapascals(double pa) {
