@@ -3,6 +3,8 @@ package starchfilm.casting;
 import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -119,17 +121,10 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
   }
 
   private int firstAfter(double timeS) {
-    int low = 0;
-    int high = readings.size();
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (readings.get(middle).timeS() > timeS) {
-        high = middle;
-      } else {
-        low = middle + 1;
-      }
-    }
-    return low;
+    int found =
+        Collections.binarySearch(
+            readings, new Reading(timeS, 0, 0), Comparator.comparingDouble(Reading::timeS));
+    return found >= 0 ? found + 1 : -found - 1;
   }
 
   private AirState air(Reading reading) {

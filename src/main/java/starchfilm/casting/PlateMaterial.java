@@ -8,40 +8,49 @@ package starchfilm.casting;
  */
 public enum PlateMaterial {
   /** Window glass. */
-  GLASS("glass", 2500, 750),
+  GLASS("glass", 2500, 750, 4e-3, 0.6),
   /** Polypropylene. */
-  POLYPROPYLENE("polypropylene", 905, 1900),
+  POLYPROPYLENE("polypropylene", 905, 1900, 2e-3, 0),
   /** Acrylic (PMMA). */
-  ACRYLIC("acrylic", 1185, 1450),
+  ACRYLIC("acrylic", 1185, 1450, 2e-3, 0.3),
   /** PTFE. */
-  PTFE("ptfe", 2200, 1050),
+  PTFE("ptfe", 2200, 1050, 2e-3, 0),
   /** Silicone rubber sheet. */
-  SILICONE("silicone", 1150, 1300),
+  SILICONE("silicone", 1150, 1300, 2e-3, 0),
   /** Melamine-faced board; only its top few millimetres follow the film. */
-  LAMINATE("laminate", 1400, 1500),
+  LAMINATE("laminate", 1400, 1500, 2e-3, 0.3),
   /** Stainless steel. */
-  STEEL("steel", 7900, 480),
+  STEEL("steel", 7900, 480, 1e-3, 0.8),
   /** Enamelled steel: a face of glass. */
-  ENAMEL("enamel", 7800, 480),
+  ENAMEL("enamel", 7800, 480, 1e-3, 0.6),
   /** Aluminium, foil included. */
-  ALUMINIUM("aluminium", 2700, 900),
+  ALUMINIUM("aluminium", 2700, 900, 1e-3, 0.8),
   /** Polyester sheet (PET). */
-  POLYESTER("polyester", 1390, 1170),
+  POLYESTER("polyester", 1390, 1170, 0.2e-3, 0.3),
   /** Baking paper, coated with silicone. */
-  BAKING_PAPER("baking paper", 900, 1340),
+  BAKING_PAPER("baking paper", 900, 1340, 0.2e-3, 0),
   /** Bare wood; what water it takes up is not modelled. */
-  WOOD("wood", 550, 1600),
+  WOOD("wood", 550, 1600, 15e-3, 1),
   /** Any other: dries as glass does; how film sticks to it is unknown. */
-  OTHER("other", 2500, 750);
+  OTHER("other", 2500, 750, 4e-3, 0.6);
 
   private final String tradeName;
   private final double densityKgPerM3;
   private final double specificHeatJPerKgK;
+  private final double usualThicknessM;
+  private final double grip;
 
-  PlateMaterial(String tradeName, double densityKgPerM3, double specificHeatJPerKgK) {
+  PlateMaterial(
+      String tradeName,
+      double densityKgPerM3,
+      double specificHeatJPerKgK,
+      double usualThicknessM,
+      double grip) {
     this.tradeName = tradeName;
     this.densityKgPerM3 = densityKgPerM3;
     this.specificHeatJPerKgK = specificHeatJPerKgK;
+    this.usualThicknessM = usualThicknessM;
+    this.grip = grip;
   }
 
   /**
@@ -73,13 +82,7 @@ public enum PlateMaterial {
    * @return m
    */
   public double usualThicknessM() {
-    return switch (this) {
-      case GLASS, OTHER -> 4e-3;
-      case STEEL, ENAMEL, ALUMINIUM -> 1e-3;
-      case POLYESTER, BAKING_PAPER -> 0.2e-3;
-      case WOOD -> 15e-3;
-      case POLYPROPYLENE, ACRYLIC, PTFE, SILICONE, LAMINATE -> 2e-3;
-    };
+    return usualThicknessM;
   }
 
   /**
@@ -88,12 +91,6 @@ public enum PlateMaterial {
    * @return 0 hardly to 1 hard
    */
   public double grip() {
-    return switch (this) {
-      case PTFE, SILICONE, POLYPROPYLENE, BAKING_PAPER -> 0;
-      case ACRYLIC, LAMINATE, POLYESTER -> 0.3;
-      case GLASS, ENAMEL, OTHER -> 0.6;
-      case STEEL, ALUMINIUM -> 0.8;
-      case WOOD -> 1;
-    };
+    return grip;
   }
 }

@@ -44,9 +44,6 @@ public record Standing(
   /** So soon after a weighing another tells little (s); judged. */
   private static final double WEIGHED_JUST_NOW_S = 2 * HOUR_S;
 
-  /** Two clocks that are set by hand may be as far apart (s); judged, no source. */
-  private static final double CLOCKS_APART_S = 600;
-
   /** So long beyond the end of the range a plate is forgotten; judged. */
   private static final double FORGOTTEN_AFTER_S = 2 * DAY_S;
 
@@ -109,7 +106,7 @@ public record Standing(
   /** Its last weighing up to now; one that lies in the future tells nothing. */
   public Optional<Weighing> last() {
     return forecast.trial().seen().weighings().stream()
-        .filter(weighing -> weighing.timeS() <= nowS + CLOCKS_APART_S)
+        .filter(weighing -> weighing.timeS() <= nowS + Trial.CLOCKS_APART_S)
         .reduce((earlier, later) -> later);
   }
 

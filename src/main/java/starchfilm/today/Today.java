@@ -1,13 +1,12 @@
 package starchfilm.today;
 
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
@@ -45,19 +44,6 @@ public record Today(
    * @param now the moment, by the clock on the wall
    * @param forecaster forecasts a trial as one of its plates shows it; empty where it cannot be.
    *     Called from several threads at once
-   * @return what needs doing
-   */
-  public static Today of(
-      List<Trial> trials, LocalDateTime now, Function<Trial, Optional<TrialForecast>> forecaster) {
-    return of(trials, now, forecaster, ScaleCourse::of);
-  }
-
-  /**
-   * Looks at trials.
-   *
-   * @param trials the trials
-   * @param now the moment, by the clock on the wall
-   * @param forecaster as above
    * @param courses gives what a scale under a plate shows; called from several threads at once
    * @return what needs doing
    */
@@ -100,14 +86,9 @@ public record Today(
                     .isPresent())
         .flatMap(
             trial ->
-                IntStream.rangeClosed(1, trial.plates())
-                    .filter(plate -> isOver(Stage.of(trial, plate, now)))
+                plates(trial, now, Stage.ENDED, Stage.GIVEN_UP)
                     .mapToObj(plate -> new Ended(trial, plate)))
         .toList();
-  }
-
-  private static boolean isOver(Stage stage) {
-    return stage == Stage.ENDED || stage == Stage.GIVEN_UP;
   }
 
   /**
@@ -126,26 +107,30 @@ public record Today(
    * @return those of one pour that nobody distinguished together, in the order of the trials
    */
   public static List<Alike> alike(List<Trial> trials, LocalDateTime now) {
-    List<Alike> all = new ArrayList<>();
-    for (Trial trial : trials) {
-      Map<List<Object>, Alike> byFacts = new LinkedHashMap<>();
-      IntStream.rangeClosed(1, trial.plates())
-          .filter(plate -> Stage.of(trial, plate, now) == Stage.DRYING)
-          .forEach(
-              plate -> {
-                Trial as = trial.ofPlate(plate);
-                Optional<Double> empty =
-                    Optional.ofNullable(trial.seen().eachPlate().emptyKg().get(plate));
-                byFacts
-                    .computeIfAbsent(
-                        List.of(as.seen().weighings(), empty),
-                        key -> new Alike(as, new ArrayList<>()))
-                    .numbers()
-                    .add(plate);
-              });
-      all.addAll(byFacts.values());
-    }
-    return all;
+    return trials.stream()
+        .flatMap(
+            trial ->
+                plates(trial, now, Stage.DRYING)
+                    .boxed()
+                    .collect(
+                        Collectors.groupingBy(
+                            plate -> facts(trial, plate), LinkedHashMap::new, Collectors.toList()))
+                    .values()
+                    .stream()
+                    .map(numbers -> new Alike(trial.ofPlate(numbers.get(0)), numbers)))
+        .toList();
+  }
+
+  /** What distinguishes a plate from others of its pour. */
+  private static List<Object> facts(Trial trial, int plate) {
+    return List.of(
+        trial.ofPlate(plate).seen().weighings(),
+        Optional.ofNullable(trial.seen().eachPlate().emptyKg().get(plate)));
+  }
+
+  private static IntStream plates(Trial trial, LocalDateTime now, Stage... stages) {
+    return IntStream.rangeClosed(1, trial.plates())
+        .filter(plate -> List.of(stages).contains(Stage.of(trial, plate, now)));
   }
 
   /** When something is to be done about it; whoever waits longest comes first. */

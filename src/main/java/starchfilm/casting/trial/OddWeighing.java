@@ -1,11 +1,11 @@
 package starchfilm.casting.trial;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -107,36 +107,31 @@ public record OddWeighing(Weighing weighing, Kind kind, double otherKg, double o
     return Optional.empty();
   }
 
+  /** A row of weighings in which none gains, by its last and the row before that. */
+  private record Row(Weighing last, Optional<Row> before, int length) {
+    static Optional<Row> longest(Stream<Row> rows) {
+      return rows.reduce((one, other) -> other.length > one.length ? other : one);
+    }
+  }
+
   /** All weighings outside the longest row, the earliest of equals, in which none gains. */
   private static List<OddWeighing> gains(List<Weighing> weighings, double solidsKg) {
-    int count = weighings.size();
-    int[] length = new int[count];
-    int[] from = new int[count];
-    int best = -1;
-    for (int i = 0; i < count; i++) {
-      length[i] = 1;
-      from[i] = -1;
-      for (int j = 0; j < i; j++) {
-        if (length[j] >= length[i] && follows(weighings.get(j), weighings.get(i), solidsKg)) {
-          length[i] = length[j] + 1;
-          from[i] = j;
-        }
-      }
-      if (best < 0 || length[i] > length[best]) {
-        best = i;
-      }
+    List<Row> rows = new ArrayList<>();
+    for (Weighing next : weighings) {
+      Optional<Row> before =
+          Row.longest(rows.stream().filter(row -> follows(row.last, next, solidsKg)));
+      rows.add(new Row(next, before, 1 + before.map(Row::length).orElse(0)));
     }
-    Set<Weighing> row = new HashSet<>();
-    for (int i = best; i >= 0; i = from[i]) {
-      row.add(weighings.get(i));
+    Set<Weighing> latestFirst = new LinkedHashSet<>();
+    Optional<Row> end = Row.longest(rows.stream());
+    while (end.isPresent()) {
+      latestFirst.add(end.get().last);
+      end = end.get().before;
     }
-    List<OddWeighing> odd = new ArrayList<>();
-    for (Weighing weighing : weighings) {
-      if (!row.contains(weighing) && !weighing.confirmed()) {
-        odd.add(against(weighing, row, solidsKg));
-      }
-    }
-    return odd;
+    return weighings.stream()
+        .filter(weighing -> !latestFirst.contains(weighing) && !weighing.confirmed())
+        .map(weighing -> against(weighing, latestFirst, solidsKg))
+        .toList();
   }
 
   private static boolean follows(Weighing before, Weighing next, double solidsKg) {
@@ -151,22 +146,19 @@ public record OddWeighing(Weighing weighing, Kind kind, double otherKg, double o
   }
 
   /** Held against the row: the last before it that is lighter, or else the first after, heavier. */
-  private static OddWeighing against(Weighing weighing, Set<Weighing> row, double solidsKg) {
-    List<Weighing> inOrder = new ArrayList<>(row);
-    inOrder.sort((one, other) -> Double.compare(one.timeS(), other.timeS()));
-    List<Weighing> backwards = new ArrayList<>(inOrder);
-    Collections.reverse(backwards);
+  private static OddWeighing against(
+      Weighing weighing, Set<Weighing> latestFirst, double solidsKg) {
     Weighing other =
-        backwards.stream()
+        latestFirst.stream()
             .filter(before -> before.timeS() < weighing.timeS())
             .filter(before -> !follows(before, weighing, solidsKg))
             .findFirst()
             .or(
                 () ->
-                    inOrder.stream()
+                    latestFirst.stream()
                         .filter(after -> after.timeS() > weighing.timeS())
                         .filter(after -> !follows(weighing, after, solidsKg))
-                        .findFirst())
+                        .reduce((later, first) -> first))
             .orElse(weighing);
     return new OddWeighing(weighing, Kind.GAIN, other.filmMassKg(), other.timeS());
   }

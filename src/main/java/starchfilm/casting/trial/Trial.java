@@ -38,7 +38,7 @@ public record Trial(
     Observations seen,
     List<NotRecorded> notRecorded) {
   /** Two clocks that are set by hand may be as far apart (s); judged, no source. */
-  private static final double CLOCKS_APART_S = 600;
+  public static final double CLOCKS_APART_S = 600;
 
   public Trial {
     notRecorded = List.copyOf(notRecorded);

@@ -26,6 +26,7 @@ import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
 import starchfilm.today.Standing;
+import starchfilm.today.ScaleCourse;
 import starchfilm.today.Today;
 
 /** Read by biweekly, which did not write it. */
@@ -55,7 +56,8 @@ class CalendarFileTest {
     return Today.of(
         NotebookReader.read(List.of(file)).trials(),
         LocalDateTime.ofInstant(instant, ZoneOffset.UTC),
-        trial -> Optional.of(forecaster.forecast(trial)));
+        trial -> Optional.of(forecaster.forecast(trial)),
+        ScaleCourse::of);
   }
 
   private static VEvent event(String text) {
