@@ -13,7 +13,6 @@ import starchfilm.advice.Outcome.Agreement;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
-import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.units.Figures;
@@ -49,22 +48,17 @@ final class MeasuredOutcomes {
         pa -> Figures.brief(MEGAPASCAL.of(pa)),
         mean(before, pull -> OptionalDouble.of(pull.strengthPa())),
         mean(after, pull -> OptionalDouble.of(pull.strengthPa())),
-        stated(FilmProperty.TENSILE_STRENGTH, was.film()),
-        stated(FilmProperty.TENSILE_STRENGTH, is.film()));
+        was.film().stated(FilmProperty.TENSILE_STRENGTH),
+        is.film().stated(FilmProperty.TENSILE_STRENGTH));
     add(
         outcomes,
         "Strips stretched by %s → %s.",
         PERCENT::brief,
         mean(before, PullTest::stretchAtBreak),
         mean(after, PullTest::stretchAtBreak),
-        stated(FilmProperty.ELONGATION, was.film()),
-        stated(FilmProperty.ELONGATION, is.film()));
+        was.film().stated(FilmProperty.ELONGATION),
+        is.film().stated(FilmProperty.ELONGATION));
     return outcomes;
-  }
-
-  /** The middle of a figure of the film; not a number where it is not to be stated. */
-  private static double stated(FilmProperty property, FilmForecast film) {
-    return film.withheld(property).isPresent() ? Double.NaN : property.of(film).middle();
   }
 
   /** Adds what was measured on both. */

@@ -62,6 +62,11 @@ public record FilmForecast(
     return Optional.ofNullable(withheld.get(property));
   }
 
+  /** The middle of a figure, in its SI unit; not a number where it is not to be stated. */
+  public double stated(FilmProperty property) {
+    return withheld(property).isPresent() ? Double.NaN : property.of(this).middle();
+  }
+
   /**
    * The same film with what a pull test measures withheld, for a reason that only the maker knows.
    *

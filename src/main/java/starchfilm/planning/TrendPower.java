@@ -10,7 +10,6 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 import starchfilm.casting.Casting;
 import starchfilm.drying.DryingForecaster;
-import starchfilm.film.FilmForecast;
 import starchfilm.film.FilmProperty;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Check;
@@ -51,13 +50,9 @@ public record TrendPower(
     private double middle(PlannedRecipe recipe) {
       return switch (this) {
         case DRY_THROUGH -> recipe.drying().dryThroughS().middle();
-        case STRETCH -> stated(FilmProperty.ELONGATION, recipe.film());
-        case STRENGTH -> stated(FilmProperty.TENSILE_STRENGTH, recipe.film());
+        case STRETCH -> recipe.film().stated(FilmProperty.ELONGATION);
+        case STRENGTH -> recipe.film().stated(FilmProperty.TENSILE_STRENGTH);
       };
-    }
-
-    private static double stated(FilmProperty property, FilmForecast film) {
-      return film.withheld(property).isPresent() ? Double.NaN : property.of(film).middle();
     }
   }
 
