@@ -19,8 +19,8 @@ import starchfilm.report.TrialForecasts;
 import starchfilm.report.today.CalendarFile;
 import starchfilm.report.today.TodayFile;
 import starchfilm.report.today.TodayView;
-import starchfilm.today.Standing;
 import starchfilm.today.ScaleCourse;
+import starchfilm.today.Standing;
 import starchfilm.today.Today;
 
 /** Says what needs doing now. */
@@ -47,7 +47,8 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
     Map<Trial, TrialForecast> made =
         forecasts.forecasts().stream()
             .collect(Collectors.toMap(TrialForecast::trial, Function.identity()));
-    Today today = Today.of(
+    Today today =
+        Today.of(
             files.trials(), now, trial -> Optional.ofNullable(made.get(trial)), ScaleCourse::of);
     results.write(Asked.CSV, () -> TodayFile.csv(today, this::name));
     results.write(Asked.JSON, () -> TodayFile.json(today, this::name));

@@ -27,8 +27,6 @@ import starchfilm.drying.CurvePoint;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
 import starchfilm.numerics.units.Figures;
 
@@ -52,14 +50,18 @@ class ContrastTest {
   }
 
   private static Contrast contrast(Casting before, Casting after) {
-    return ADVISER.contrast(forecast(Seen.poured(before)), forecast(Seen.poured(after)));
+    return contrast(Seen.poured(before), Seen.poured(after));
+  }
+
+  private static Contrast contrast(Trial before, Trial after) {
+    return ADVISER.contrast(Seen.forecast(before), Seen.forecast(after));
   }
 
   /** Strips of one film differ by about a quarter, so that much is no news. */
   @ParameterizedTest
   @CsvSource({"1.2, AGREES", "1.4, DISAGREES", "0.85, AGREES", "0.7, DISAGREES"})
   void stripsOfTheSameFilmMayDifferByAQuarter(double ratio, Agreement agreement) {
-    Contrast contrast = ADVISER.contrast(forecast(pulled(10)), forecast(pulled(10 * ratio)));
+    Contrast contrast = contrast(pulled(10), pulled(10 * ratio));
     assertThat(contrast.outcomes())
         .singleElement()
         .extracting(Outcome::agreement)
@@ -75,10 +77,6 @@ class ContrastTest {
     return Seen.poured(
         Castings.USUAL,
         Castings.observed(List.of(), List.of(), List.of(strip), OptionalInt.empty()));
-  }
-
-  private static TrialForecast forecast(Trial trial) {
-    return new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(trial);
   }
 
   /** Nine in ten plates are dry where the middle one is after 0.68 of the time. */
@@ -131,9 +129,7 @@ class ContrastTest {
 
   /** The usual plate, and another that was weighed at so many times its hours. */
   private static Contrast weighed(Casting after, double times) {
-    return ADVISER.contrast(
-        forecast(weighedAt(Castings.USUAL, 10, 20)),
-        forecast(weighedAt(after, 10 * times, 20 * times)));
+    return contrast(weighedAt(Castings.USUAL, 10, 20), weighedAt(after, 10 * times, 20 * times));
   }
 
   private static Trial weighedAt(Casting casting, double quarterGoneH, double threeQuartersGoneH) {
@@ -163,16 +159,14 @@ class ContrastTest {
     Trial unknown =
         Seen.poured(
             Castings.USUAL, Castings.observed(bare, List.of(), List.of(), OptionalInt.empty()));
-    assertThat(ADVISER.contrast(forecast(known), forecast(unknown)).outcomes()).isEmpty();
+    assertThat(contrast(known, unknown).outcomes()).isEmpty();
   }
 
   /** 10 N on a strip 10 mm wide and 0.1 mm thick are 10 MPa; it stretched to half more. */
   @Test
   void stripsAreToldAsTheyBroke() {
     Contrast contrast =
-        ADVISER.contrast(
-            forecast(pulled(10, OptionalDouble.of(0.5))),
-            forecast(pulled(20, OptionalDouble.of(0.25))));
+        contrast(pulled(10, OptionalDouble.of(0.5)), pulled(20, OptionalDouble.of(0.25)));
     assertThat(contrast.outcomes())
         .extracting(Outcome::seen, Outcome::model)
         .containsExactly(
@@ -185,16 +179,15 @@ class ContrastTest {
   @Test
   void aFaultIsCalledInPlainWords() {
     Contrast contrast =
-        ADVISER.contrast(
-            forecast(Seen.poured(Castings.USUAL, Seen.fault(Kind.BROKE_APART))),
-            forecast(Seen.poured(Castings.USUAL)));
+        contrast(
+            Seen.poured(Castings.USUAL, Seen.fault(Kind.BROKE_APART)), Seen.poured(Castings.USUAL));
     assertThat(contrast.outcomes().get(0).seen())
         .isEqualTo("“broke apart” was noted before and is not now.");
   }
 
   /** When the forecast's middle curve has come down to half of its start. */
   private static double halfDryS(Casting casting) {
-    DryingForecast drying = forecast(Seen.poured(casting)).drying();
+    DryingForecast drying = Seen.forecast(Seen.poured(casting)).drying();
     List<CurvePoint> falling =
         drying.curve().stream().filter(each -> each.nominal().middle() > 0.5).toList();
     double[] times = falling.stream().mapToDouble(CurvePoint::timeS).toArray();
@@ -264,10 +257,7 @@ class ContrastTest {
     assertThat(gone.agreement()).isEqualTo(Agreement.AGREES);
     assertThat(gone.model()).startsWith("The model says so too: before, ").contains("salt");
     Outcome come =
-        ADVISER
-            .contrast(
-                forecast(Seen.poured(Castings.USUAL)),
-                forecast(Seen.poured(salty, Seen.fault(Kind.STICKY))))
+        contrast(Seen.poured(Castings.USUAL), Seen.poured(salty, Seen.fault(Kind.STICKY)))
             .outcomes()
             .get(0);
     assertThat(come.seen()).isEqualTo("“sticky” is new.");
@@ -288,9 +278,7 @@ class ContrastTest {
   }
 
   private static Outcome unstuck(Casting was, Casting is) {
-    Contrast contrast =
-        ADVISER.contrast(
-            forecast(Seen.poured(was, Seen.fault(Kind.STICKY))), forecast(Seen.poured(is)));
+    Contrast contrast = contrast(Seen.poured(was, Seen.fault(Kind.STICKY)), Seen.poured(is));
     return contrast.outcomes().get(0);
   }
 
@@ -299,22 +287,17 @@ class ContrastTest {
     assertThat(verdict(3, 4)).isEqualTo("Better: rated 3 → 4 of 5.");
     assertThat(verdict(4, 3)).isEqualTo("Worse: rated 4 → 3 of 5.");
     assertThat(verdict(3, 3)).isEqualTo("Rated the same: 3 of 5.");
-    TrialForecast unrated =
-        forecast(
-            Seen.poured(
-                Castings.USUAL,
-                Castings.observed(List.of(), List.of(), List.of(), OptionalInt.empty())));
-    assertThat(ADVISER.contrast(forecast(rated(3)), unrated).verdict())
+    Trial unrated = Seen.rated(Castings.USUAL, OptionalInt.empty());
+    assertThat(contrast(rated(3), unrated).verdict())
         .isEqualTo("At least one has no rating, so they can't be ranked.");
   }
 
   private static String verdict(int was, int is) {
-    return ADVISER.contrast(forecast(rated(was)), forecast(rated(is))).verdict();
+    return contrast(rated(was), rated(is)).verdict();
   }
 
   private static Trial rated(int rating) {
-    return Seen.poured(
-        Castings.USUAL, Castings.observed(List.of(), List.of(), List.of(), OptionalInt.of(rating)));
+    return Seen.rated(Castings.USUAL, OptionalInt.of(rating));
   }
 
   /** All the salt came with the glycerol, and glycerol without a trace of it is no remedy. */

@@ -17,8 +17,6 @@ import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
 import starchfilm.numerics.evidence.Check;
 import starchfilm.numerics.evidence.Source;
@@ -66,10 +64,8 @@ class NextTrialsTest {
     Trial shed = in("shed", 10, 3);
     List<Trial> notebook = new ArrayList<>(List.of(shed));
     notebook.addAll(List.of(others));
-    TrialForecast forecast =
-        new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(shed);
     return new NextTrials(ROOMS_ALONE, TEXTBOOK, 20)
-        .sooner(forecast, notebook)
+        .sooner(Seen.forecast(shed), notebook)
         .map(next -> Math.round(10 * (next.setup().room().at(0).temperatureK() - 273.15)) / 10.0);
   }
 
@@ -83,13 +79,7 @@ class NextTrialsTest {
                     Castings.room(celsius, 50, 0.1),
                     RoomUncertainty.NONE,
                     OptionalDouble.empty()));
-    return Seen.poured(
-        casting,
-        Castings.observed(
-            List.of(),
-            List.of(),
-            List.of(),
-            rating == 0 ? OptionalInt.empty() : OptionalInt.of(rating)));
+    return Seen.rated(casting, rating == 0 ? OptionalInt.empty() : OptionalInt.of(rating));
   }
 
   /** A pour that is thinner answers that it stayed wet and that it moulded: both are told. */

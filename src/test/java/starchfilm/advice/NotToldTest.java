@@ -3,18 +3,14 @@ package starchfilm.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.trial.NotRecorded;
-import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.ObservedFault.Place;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
 
 /** Where the notebook does not hold the figures, it does not tell, and says what to note. */
@@ -23,7 +19,7 @@ class NotToldTest {
   void bubblesInATrialWithoutNotesOfTheCookAreNotExplained() {
     Trial trial =
         MadeUpTrials.with(
-            List.of(fault(Kind.BUBBLES)),
+            List.of(Seen.fault(Kind.BUBBLES)),
             missing("cook.top_C", "cook.minutes", "pour.paste_C", "room.air_C", "room.rh_pct"));
     TrialAdvice advice = advice(trial);
     Diagnosis diagnosis = advice.diagnoses().get(0);
@@ -42,7 +38,8 @@ class NotToldTest {
   void aScorchedPotWithoutNotesOfTheCookIsNotExplainedAtAll() {
     Trial trial =
         MadeUpTrials.with(
-            List.of(fault(Kind.SCORCHED)), missing("cook.top_C", "cook.minutes", "recipe.water"));
+            List.of(Seen.fault(Kind.SCORCHED)),
+            missing("cook.top_C", "cook.minutes", "recipe.water"));
     TrialAdvice advice = advice(trial);
     String suspects =
         RuleBook.packed().rulesFor(Kind.SCORCHED, Place.ALL).stream()
@@ -65,7 +62,9 @@ class NotToldTest {
   @Test
   void aWetPlateWithoutATimeIsNotHeldAgainstTheClock() {
     Diagnosis diagnosis =
-        advice(MadeUpTrials.with(List.of(fault(Kind.STILL_WET)), List.of())).diagnoses().get(0);
+        advice(MadeUpTrials.with(List.of(Seen.fault(Kind.STILL_WET)), List.of()))
+            .diagnoses()
+            .get(0);
     assertThat(diagnosis.notNoted()).contains("when it was seen", "when the plate was looked at");
     assertThat(diagnosis.suspicions())
         .extracting(Suspicion::cause)
@@ -74,7 +73,8 @@ class NotToldTest {
 
   @Test
   void anAssumedUnevennessIsNeverACause() {
-    Trial trial = MadeUpTrials.with(List.of(fault(Kind.UNEVEN)), missing("pour.unevenness_pct"));
+    Trial trial =
+        MadeUpTrials.with(List.of(Seen.fault(Kind.UNEVEN)), missing("pour.unevenness_pct"));
     Diagnosis diagnosis = advice(trial).diagnoses().get(0);
     assertThat(diagnosis.notNoted()).contains("how uneven the pour was");
     assertThat(diagnosis.suspicions())
@@ -84,11 +84,9 @@ class NotToldTest {
 
   @Test
   void whatOneOfTwoFilesLeavesOutIsNoDifferenceButIsNamed() {
-    TrialForecaster forecaster = new TrialForecaster(ParameterDistribution.textbook(), 20);
     List<Trial> two = MadeUpTrials.drawn(7, 2);
     Trial bare = MadeUpTrials.with(List.of(), missing("recipe.glycerol", "pour.paste_C"));
-    Contrast contrast =
-        adviser().contrast(forecaster.forecast(two.get(0)), forecaster.forecast(bare));
+    Contrast contrast = adviser().contrast(Seen.forecast(two.get(0)), Seen.forecast(bare));
     assertThat(contrast.notNoted())
         .contains("glycerol", "salt", "warmth of the paste")
         .doesNotContain("water");
@@ -98,18 +96,11 @@ class NotToldTest {
   }
 
   private static TrialAdvice advice(Trial trial) {
-    return adviser()
-        .after(
-            new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(trial),
-            List.of(trial));
+    return adviser().after(Seen.forecast(trial), List.of(trial));
   }
 
   private static Adviser adviser() {
     return new Adviser(RuleBook.packed(), TrialKnowledge.of(ParameterDistribution.textbook()), 20);
-  }
-
-  private static ObservedFault fault(Kind kind) {
-    return new ObservedFault(kind, Place.ALL, OptionalDouble.empty(), Optional.empty());
   }
 
   private static List<NotRecorded> missing(String... fields) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.Setting;
@@ -15,6 +16,8 @@ import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Wanted;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
+import starchfilm.forecast.TrialForecast;
+import starchfilm.forecast.TrialForecaster;
 import starchfilm.forecast.TrialKnowledge;
 
 /** Faults seen on a plain plate, of which every field was noted. */
@@ -60,6 +63,16 @@ final class Seen {
         casting,
         seen,
         List.of());
+  }
+
+  /** A plate with what its maker makes of it, 1 to 5, if anything. */
+  static Trial rated(Casting casting, OptionalInt rating, Kind... faults) {
+    List<ObservedFault> seen = Stream.of(faults).map(Seen::fault).toList();
+    return poured(casting, Castings.observed(List.of(), seen, List.of(), rating));
+  }
+
+  static TrialForecast forecast(Trial trial) {
+    return new TrialForecaster(ParameterDistribution.textbook(), 20).forecast(trial);
   }
 
   /** The same written down and never cast. */

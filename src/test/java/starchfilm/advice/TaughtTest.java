@@ -14,12 +14,9 @@ import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.Setting;
-import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.casting.trial.Trial;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
-import starchfilm.forecast.TrialForecaster;
 import starchfilm.numerics.units.Figures;
 
 /**
@@ -27,9 +24,7 @@ import starchfilm.numerics.units.Figures;
  * probabilities are counted by hand.
  */
 class TaughtTest {
-  private static final TrialForecast ANY =
-      new TrialForecaster(ParameterDistribution.textbook(), 20)
-          .forecast(Seen.poured(Castings.USUAL));
+  private static final TrialForecast ANY = Seen.forecast(Seen.poured(Castings.USUAL));
 
   /** Two of five brittle, those with least glycerol: one in C(5, 2) = 10 by chance. */
   @Test
@@ -218,7 +213,6 @@ class TaughtTest {
   }
 
   private static TrialForecast seen(OptionalInt rating, Kind... faults) {
-    List<ObservedFault> seen = List.of(faults).stream().map(Seen::fault).toList();
-    return of(Seen.poured(Castings.USUAL, Castings.observed(List.of(), seen, List.of(), rating)));
+    return of(Seen.rated(Castings.USUAL, rating, faults));
   }
 }

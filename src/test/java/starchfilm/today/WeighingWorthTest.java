@@ -80,11 +80,7 @@ class WeighingWorthTest {
     Workshops workshops =
         new Workshops(Clock.fixed(Instant.parse("2026-04-29T12:00:00Z"), ZoneOffset.UTC));
     TrialForecaster forecaster = new TrialForecaster(workshops, DryingForecaster.DRAWS);
-    return Today.of(
-            trials,
-            now,
-            trial -> Optional.of(forecaster.forecast(trial)),
-            ScaleCourse::of)
+    return Today.of(trials, now, trial -> Optional.of(forecaster.forecast(trial)), ScaleCourse::of)
         .standings()
         .get(0);
   }

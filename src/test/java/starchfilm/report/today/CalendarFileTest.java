@@ -25,8 +25,8 @@ import starchfilm.drying.DryingForecaster;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.forecast.TrialForecaster;
 import starchfilm.learning.Workshops;
-import starchfilm.today.Standing;
 import starchfilm.today.ScaleCourse;
+import starchfilm.today.Standing;
 import starchfilm.today.Today;
 
 /** Read by biweekly, which did not write it. */
