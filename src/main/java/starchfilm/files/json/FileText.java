@@ -131,13 +131,12 @@ public final class FileText {
         "save the file again with the encoding UTF-8");
   }
 
-  /**
-   * Says whether the bytes begin with the byte order mark of UTF-8.
-   *
-   * @param bytes the bytes
-   * @return true if so
-   */
-  public static boolean hasUtf8Mark(byte[] bytes) {
+  /** The byte order mark that bytes begin with, as text; empty where they do not. */
+  public static String mark(byte[] bytes) {
+    return hasUtf8Mark(bytes) ? "\uFEFF" : "";
+  }
+
+  private static boolean hasUtf8Mark(byte[] bytes) {
     return bytes.length >= UTF8_MARK.length
         && Arrays.equals(bytes, 0, UTF8_MARK.length, UTF8_MARK, 0, UTF8_MARK.length);
   }

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The text of a file that is packed with the program. */
 public final class PackedText {
@@ -41,13 +41,14 @@ public final class PackedText {
    * @param beside a class of the package the table belongs to
    * @param name the file's name
    * @param columns how many columns it has; the last may hold bars
-   * @return its rows, without the blanks around a column
+   * @return its rows, without the blanks around a column; a column left out at the end is empty
    */
   public static List<List<String>> rows(Class<?> beside, String name, int columns) {
     return of(beside, name)
         .lines()
         .filter(line -> !line.startsWith("#"))
-        .map(line -> Arrays.stream(line.split("\\|", columns)).map(String::strip).toList())
+        .map(line -> Stream.of(line.split("\\|", columns)).map(String::strip))
+        .map(cells -> Stream.concat(cells, Stream.generate(() -> "")).limit(columns).toList())
         .toList();
   }
 }

@@ -65,15 +65,10 @@ final class GlycerolReader {
     }
     Findings ofJar = new Findings(jarFile.getFileName().toString());
     Optional<KeptJar> jar = KeptJar.read(jarFile, ofJar);
-    ofJar.faults().stream()
-        .limit(1)
-        .forEach(
-            fault ->
-                section.fault(
-                    "jar",
-                    "a jar whose file has a fault (" + fault.sentence() + ")",
-                    "",
-                    "fix that file"));
+    if (jar.isEmpty()) {
+      String fault = ofJar.faults().get(0).sentence();
+      section.fault("jar", "a jar whose file has a fault (" + fault + ")", "", "fix that file");
+    }
     for (String key : OF_THE_JAR) {
       boolean agrees =
           key.equals("origin")

@@ -65,11 +65,7 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
    *     than it held
    */
   public Estimate leftKg() {
-    Estimate left = jar.massKg();
-    for (Trial trial : taken) {
-      left = left.minus(trial.recipe().glycerol().massKg());
-    }
-    return left;
+    return jar.massKg().minus(massKg(taken));
   }
 
   /**
@@ -93,25 +89,21 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
    *     3 trials took 45 g.}
    */
   public String sentence() {
-    return "Jar "
-        + jar.name()
-        + ": "
-        + left()
-        + " left. It held "
-        + Words.grams(jar.massKg())
-        + jar.weighedAt().map(at -> " on " + at.toLocalDate()).orElse("")
-        + "; "
-        + (taken.isEmpty()
+    String on = jar.weighedAt().map(at -> " on " + at.toLocalDate()).orElse("");
+    String took =
+        taken.isEmpty()
             ? "no trial took from it."
-            : trials(taken) + " took " + Words.grams(massKg(taken).value()) + ".")
-        + (planned.isEmpty()
+            : "%s took %s.".formatted(trials(taken), Words.grams(massKg(taken).value()));
+    String would =
+        planned.isEmpty()
             ? ""
-            : " "
-                + trials(planned)
-                + " not poured yet would take "
-                + Words.grams(massKg(planned).value())
-                + ".")
-        + (earlier.isEmpty() ? "" : " " + trials(earlier) + " poured before that not counted.");
+            : " %s not poured yet would take %s."
+                .formatted(trials(planned), Words.grams(massKg(planned).value()));
+    String not =
+        earlier.isEmpty() ? "" : " " + trials(earlier) + " poured before that not counted.";
+    return "Jar %s: %s left. It held %s%s; "
+            .formatted(jar.name(), left(), Words.grams(jar.massKg()), on)
+        + (took + would + not);
   }
 
   /**
@@ -148,15 +140,10 @@ public record JarLevel(KeptJar jar, List<Trial> taken, List<Trial> planned, List
    * @return a clause that says so; empty where there is enough
    */
   public Optional<String> tooLittleFor(double kg) {
-    return kg > leftKg().value() * (1 + 1e-9)
-        ? Optional.of(
-            Words.grams(kg)
-                + " out of the jar "
-                + jar.name()
-                + ", which has "
-                + left()
-                + " left for it; weigh the jar again, or take less")
-        : Optional.empty();
+    String text =
+        "%s out of the jar %s, which has %s left for it; weigh the jar again, or take less"
+            .formatted(Words.grams(kg), jar.name(), left());
+    return Optional.of(text).filter(told -> kg > leftKg().value() * (1 + 1e-9));
   }
 
   private static Estimate massKg(List<Trial> trials) {

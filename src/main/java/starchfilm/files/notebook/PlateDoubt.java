@@ -47,10 +47,8 @@ public final class PlateDoubt {
    * @return such as {@code a film 30 g heavier than 4 seconds before}
    */
   public static String told(Weighing before, Weighing next) {
-    return "a film "
-        + Words.grams(next.filmMassKg() - before.filmMassKg())
-        + " heavier than "
-        + Words.span(next.timeS() - before.timeS())
-        + " before";
+    String heavier = Words.grams(next.filmMassKg() - before.filmMassKg());
+    String span = Words.span(next.timeS() - before.timeS());
+    return "a film %s heavier than %s before".formatted(heavier, span);
   }
 }

@@ -65,10 +65,8 @@ final class StarchReader {
         byVolumeKg ->
             section.notRecorded(
                 "mass_g",
-                Words.grams(byVolumeKg)
-                    + " by its volume, "
-                    + kind
-                    + " powder loose or shaken down",
+                "%s by its volume, %s powder loose or shaken down"
+                    .formatted(Words.grams(byVolumeKg), kind),
                 "dry thickness and drying time are known only within this range; weigh the"
                     + " starch"));
   }

@@ -1,6 +1,5 @@
 package starchfilm.files.notebook;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.trial.ObservedFault;
@@ -68,9 +68,9 @@ final class TrialFieldTable {
         row.get(4),
         mend.isEmpty() ? "write " + row.get(4) : mend,
         row.get(6),
-        row.size() > 7 ? row.get(7) : "",
-        row.size() > 8 ? row.get(8) : "",
-        row.size() > 9 ? row.get(9) : "",
+        row.get(7),
+        row.get(8),
+        row.get(9),
         fields);
   }
 
@@ -93,12 +93,10 @@ final class TrialFieldTable {
 
   private static List<String> choices(String name) {
     return switch (name) {
-      case "starch kinds" -> {
-        List<String> kinds = new ArrayList<>();
-        Arrays.stream(StarchKind.values()).map(StarchKind::tradeName).forEach(kinds::add);
-        kinds.add(UNKNOWN);
-        yield kinds;
-      }
+      case "starch kinds" ->
+          Stream.concat(
+                  Stream.of(StarchKind.values()).map(StarchKind::tradeName), Stream.of(UNKNOWN))
+              .toList();
       case "plate materials" ->
           Arrays.stream(PlateMaterial.values()).map(PlateMaterial::tradeName).toList();
       case "plate shapes" -> List.of("rectangle", "oval");

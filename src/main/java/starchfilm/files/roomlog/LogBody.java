@@ -2,6 +2,7 @@ package starchfilm.files.roomlog;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
@@ -50,9 +51,7 @@ record LogBody(LogColumns columns, List<LogTable.Row> rows) {
   private static boolean isReading(LogTable.Row row) {
     List<String> cells = row.cells();
     long numbers = cells.stream().filter(cell -> LogReading.number(cell).isPresent()).count();
-    boolean dated =
-        cells.stream().anyMatch(cell -> LogDate.parse(cell).isPresent())
-            || (cells.size() > 1 && LogDate.parse(cells.get(0) + " " + cells.get(1)).isPresent());
+    boolean dated = IntStream.range(0, cells.size()).anyMatch(at -> LogColumns.isDate(cells, at));
     return dated && numbers >= 2;
   }
 

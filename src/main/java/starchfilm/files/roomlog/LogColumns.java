@@ -116,13 +116,7 @@ record LogColumns(
   static LogColumns unnamed(List<LogTable.Row> rows) throws UnreadableFileException {
     LogTable.Row first = rows.get(0);
     List<String> row = first.cells();
-    int date = 0;
-    while (date < row.size() && !isDate(row, date)) {
-      date++;
-    }
-    if (date == row.size()) {
-      date = 0;
-    }
+    int date = Math.max(0, first(0, row.size(), i -> isDate(row, i)));
     boolean apart =
         row.size() >= date + 4
             && TIME_OF_DAY.matcher(row.get(date + 1)).matches()
@@ -150,7 +144,8 @@ record LogColumns(
     return columns;
   }
 
-  private static boolean isDate(List<String> row, int at) {
+  /** Whether a date, perhaps with its time in the next cell, stands in a cell. */
+  static boolean isDate(List<String> row, int at) {
     return LogDate.parse(row.get(at)).isPresent()
         || (at + 1 < row.size() && LogDate.parse(row.get(at) + " " + row.get(at + 1)).isPresent());
   }

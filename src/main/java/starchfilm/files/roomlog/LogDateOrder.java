@@ -41,13 +41,8 @@ final class LogDateOrder {
     if (dayFirst != null && monthFirst != null) {
       throw new UnreadableFileException(
           Place.of(monthFirst.line()),
-          '"'
-              + monthFirst.text()
-              + "\" with the month first, \""
-              + dayFirst.text()
-              + "\" in line "
-              + dayFirst.line()
-              + " with the day first",
+          "\"%s\" with the month first, \"%s\" in line %s with the day first"
+              .formatted(monthFirst.text(), dayFirst.text(), dayFirst.line()),
           "one way of writing dates per file",
           "write all dates like 2026-04-02");
     }

@@ -69,11 +69,8 @@ final class LogOrder {
       if (pause > GAP_S && ++gaps <= GAPS_LISTED) {
         log.notice(
             Place.of(after.line()),
-            "no reading for "
-                + Words.span(pause)
-                + " before "
-                + after.time()
-                + "; bridged by a straight line");
+            "no reading for %s before %s; bridged by a straight line"
+                .formatted(Words.span(pause), after.time()));
       }
     }
     if (gaps > GAPS_LISTED) {

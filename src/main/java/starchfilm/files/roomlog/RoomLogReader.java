@@ -108,12 +108,11 @@ public final class RoomLogReader {
           table.separator() == ','
               ? LogTable.withDecimalCommas(row.cells(), columns.count())
               : row.cells();
-      int before = broken.faults().size();
-      Optional<LogReading> reading = reading(row.line(), cells, columns, clock, broken);
-      if (broken.faults().size() > before) {
-        if (++faulty > FAULTS_LISTED) {
-          broken.faults().remove(broken.faults().size() - 1);
-        }
+      Findings ofRow = faulty < FAULTS_LISTED ? broken : new Findings(log.file());
+      int before = ofRow.faults().size();
+      Optional<LogReading> reading = reading(row.line(), cells, columns, clock, ofRow);
+      if (ofRow.faults().size() > before) {
+        faulty++;
       } else if (reading.isEmpty()) {
         withoutReading++;
       }
@@ -258,9 +257,8 @@ public final class RoomLogReader {
     if (late > 3600) {
       log.notice(
           Place.of(readings.get(0).line()),
-          "the log begins "
-              + Words.span(late)
-              + " after the pour; its first reading is used for the time before");
+          "the log begins %s after the pour; its first reading is used for the time before"
+              .formatted(Words.span(late)));
     }
     LoggedRoom logged =
         new LoggedRoom(
@@ -272,9 +270,8 @@ public final class RoomLogReader {
     LoggedRoom felt = logged.averaged(FELT_S);
     if (felt.readings().size() < logged.readings().size()) {
       log.notice(
-          logged.readings().size()
-              + " readings are averaged over hours; faster changes hardly affect when a film"
-              + " is dry");
+          "%s readings are averaged over hours; faster changes hardly affect when a film is dry"
+              .formatted(logged.readings().size()));
     }
     return felt;
   }

@@ -28,8 +28,6 @@ import starchfilm.files.notebook.TrialReader;
  * film heavier than the paste that was poured, leaves the file untouched.
  */
 public final class NoteWriter {
-  private static final String MARK = "\uFEFF";
-
   private NoteWriter() {}
 
   /**
@@ -106,11 +104,10 @@ public final class NoteWriter {
       if (was.isPresent()) {
         refuseDoubt(shown, was.get(), text, file, note);
       }
-      String mark = FileText.hasUtf8Mark(before) ? MARK : "";
       List<Notice> notices = new ArrayList<>();
       Set<String> earlier = old.notices().stream().map(Notice::text).collect(Collectors.toSet());
       now.notices().stream().filter(n -> !earlier.contains(n.text())).forEach(notices::add);
-      return new Changed(mark + after, is, notices);
+      return new Changed(FileText.mark(before) + after, is, notices);
     } catch (UnreadableFileException e) {
       old.fault(e);
       throw new NotWrittenException(old.faults());

@@ -76,7 +76,7 @@ public record TrialFileText(Path file, String text, String version) {
     int lines = was.split("\n", -1).length - 1;
     boolean lostLineEnds = !text.contains("\r") && windows > lines / 2;
     String like = lostLineEnds ? text.replace("\n", "\r\n") : text;
-    return ((FileText.hasUtf8Mark(old) ? "\uFEFF" : "") + like).getBytes(StandardCharsets.UTF_8);
+    return (FileText.mark(old) + like).getBytes(StandardCharsets.UTF_8);
   }
 
   /**
