@@ -116,10 +116,7 @@ public final class DryingFile {
     List<String> all = new ArrayList<>();
     trial.trial().notRecorded().forEach(gap -> all.add(gap.words()));
     all.addAll(ofTyped);
-    all.addAll(PlainWords.extrapolations(trial.drying().extrapolations()));
-    if (trial.drying().logEndsEarly()) {
-      all.add(TrialView.LOG_ENDS_EARLY);
-    }
+    all.addAll(TrialView.extrapolations(trial));
     return all;
   }
 

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
-import starchfilm.drying.DryingForecast;
 import starchfilm.drying.SpreadDriver;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
@@ -125,12 +124,11 @@ public record TrialView(
   }
 
   /** Rules used outside their range, and a room log that ended early. */
-  public List<String> extrapolations() {
-    DryingForecast drying = forecast().drying();
-    List<Extrapolation> all = new ArrayList<>(forecast().film().extrapolations());
-    all.addAll(drying.extrapolations());
+  public static List<String> extrapolations(TrialForecast trial) {
+    List<Extrapolation> all = new ArrayList<>(trial.film().extrapolations());
+    all.addAll(trial.drying().extrapolations());
     List<String> sentences = new ArrayList<>(PlainWords.extrapolations(all));
-    if (drying.logEndsEarly()) {
+    if (trial.drying().logEndsEarly()) {
       sentences.add(LOG_ENDS_EARLY);
     }
     return sentences;

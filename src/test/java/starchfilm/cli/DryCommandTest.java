@@ -69,6 +69,30 @@ class DryCommandTest {
         .contains("Because it is brittle, it can still crack from a nick");
   }
 
+  /**
+   * The permeability's rule ends at 50 g glycerol per 100 g dry starch, and JSON states its figure.
+   */
+  @Test
+  void dataTellWhichRulesOfTheFilmAreUsedBeyondTheirRange() {
+    int code =
+        terminal.run(
+            "dry",
+            "--starch",
+            "potato 20g",
+            "--water",
+            "360g",
+            "--glycerol",
+            "11g",
+            "--wet",
+            "3mm",
+            "--json",
+            "-");
+
+    assertThat(code).as(terminal.err()).isZero();
+    assertThat(terminal.out())
+        .contains("known to hold from 0 to 50 g glycerol per 100 g dry starch");
+  }
+
   private String dried(String trial) throws IOException {
     Files.writeString(folder.resolve("trial.json"), trial);
     assertThat(terminal.run("dry", "trial.json")).as(terminal.err()).isZero();
