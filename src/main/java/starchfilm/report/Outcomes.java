@@ -1,6 +1,8 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.Units.DAY_S;
+import static starchfilm.numerics.units.ReaderUnit.DAY;
+import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.Figures;
@@ -35,30 +38,25 @@ final class Outcomes {
    * @return thickness against days, glycerol against stretch; those with two places or more
    */
   static List<Scatter> of(List<TrialForecast> trials) {
-    List<Scatter> figures = new ArrayList<>();
-    List<Place> days =
-        places(
-            trials,
-            trial -> 1e3 * trial.casting().pour().wetThicknessM().value(),
-            trial -> Optional.of(trial.drying().dryThroughS().times(1 / DAY_S)));
-    List<Place> stretch =
-        places(
-            trials,
-            trial -> 100 * trial.composition().glycerolPerDryStarch(),
-            trial -> stretched(trial).map(share -> share.times(100)));
-    if (days.size() > 1) {
-      figures.add(
-          figure("Thickness and drying", "wet thickness, mm", "days until dry through", days));
-    }
-    if (stretch.size() > 1) {
-      figures.add(
-          figure(
-              "Glycerol and stretch",
-              "glycerol, g per 100 g dry starch",
-              "stretch at break, %",
-              stretch));
-    }
-    return figures;
+    return Stream.of(
+            figure(
+                "Thickness and drying",
+                "wet thickness, mm",
+                "days until dry through",
+                places(
+                    trials,
+                    trial -> MILLIMETRE.of(trial.casting().pour().wetThicknessM().value()),
+                    trial -> Optional.of(DAY.of(trial.drying().dryThroughS())))),
+            figure(
+                "Glycerol and stretch",
+                "glycerol, g per 100 g dry starch",
+                "stretch at break, %",
+                places(
+                    trials,
+                    trial -> PERCENT.of(trial.composition().glycerolPerDryStarch()),
+                    trial -> stretched(trial).map(PERCENT::of))))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /** As measured, or else as forecast; empty where neither can be stated. */
@@ -90,7 +88,11 @@ final class Outcomes {
     return places;
   }
 
-  private static Scatter figure(String title, String across, String up, List<Place> places) {
+  private static Optional<Scatter> figure(
+      String title, String across, String up, List<Place> places) {
+    if (places.size() < 2) {
+      return Optional.empty();
+    }
     Scale x =
         scale(places.stream().mapToDouble(Place::across), Scatter.LEFT + 12, Scatter.RIGHT - 8);
     Scale y =
@@ -126,12 +128,13 @@ final class Outcomes {
               kind(place.trial()),
               said));
     }
-    return new Scatter(
-        title,
-        across + ", against " + up + ". " + words.toString().strip(),
-        Axis.of(across, x, TICKS),
-        Axis.of(up, y, TICKS),
-        points);
+    return Optional.of(
+        new Scatter(
+            title,
+            across + ", against " + up + ". " + words.toString().strip(),
+            Axis.of(across, x, TICKS),
+            Axis.of(up, y, TICKS),
+            points));
   }
 
   private static double[] mark(Place place, Scale x, Scale y) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.thymeleaf.context.IExpressionContext;
 import org.thymeleaf.exceptions.TemplateProcessingException;
@@ -87,19 +88,13 @@ final class PathEvaluator implements IStandardVariableExpressionEvaluator {
 
   /** The platform's collections hide their classes; what they can do stands in their interfaces. */
   private static Class<?> visible(Object owner) {
-    if (owner instanceof List<?>) {
-      return List.class;
-    }
-    if (owner instanceof Collection<?>) {
-      return Collection.class;
-    }
-    if (owner instanceof Map<?, ?>) {
-      return Map.class;
-    }
     if (owner instanceof Class<?> words) {
       return words;
     }
-    return owner instanceof Map.Entry<?, ?> ? Map.Entry.class : owner.getClass();
+    return Stream.<Class<?>>of(List.class, Collection.class, Map.class, Map.Entry.class)
+        .filter(known -> known.isInstance(owner))
+        .findFirst()
+        .orElse(owner.getClass());
   }
 
   private static Method find(Call call) {

@@ -1,10 +1,12 @@
 package starchfilm.report;
 
-import static starchfilm.numerics.units.Units.PERCENT_PER_UNIT;
-import static starchfilm.numerics.units.Units.ZERO_CELSIUS_K;
+import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
+import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
-import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import starchfilm.casting.Room;
 import starchfilm.material.air.AirState;
 import starchfilm.numerics.units.Figures;
@@ -34,19 +36,11 @@ public final class RoomFigure {
    */
   public static CurveFigure of(Room room, double endS) {
     TimeScale time = TimeScale.of(0, endS, FRAME.left(), FRAME.right());
-    List<double[]> air = new ArrayList<>();
-    List<double[]> humidity = new ArrayList<>();
-    double coolest = Double.POSITIVE_INFINITY;
-    double warmest = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i <= STEPS; i++) {
-      double at = endS * i / STEPS;
-      AirState state = room.at(at);
-      double celsius = state.temperatureK() - ZERO_CELSIUS_K;
-      coolest = Math.min(coolest, celsius);
-      warmest = Math.max(warmest, celsius);
-      air.add(new double[] {at / time.unitS(), celsius});
-      humidity.add(new double[] {at / time.unitS(), PERCENT_PER_UNIT * state.relativeHumidity()});
-    }
+    List<double[]> air = course(room, time, state -> CELSIUS.of(state.temperatureK()));
+    List<double[]> humidity = course(room, time, state -> PERCENT.of(state.relativeHumidity()));
+    DoubleSummaryStatistics read = air.stream().mapToDouble(at -> at[1]).summaryStatistics();
+    double coolest = read.getMin();
+    double warmest = read.getMax();
     double low = 5 * Math.floor(coolest / 5);
     double high = Math.max(low + 5, 5 * Math.ceil(warmest / 5));
     Scale celsius = Scale.linear(low, high, FRAME.bottom(), FRAME.top());
@@ -68,5 +62,13 @@ public final class RoomFigure {
         List.of(),
         List.of(),
         List.of());
+  }
+
+  private static List<double[]> course(
+      Room room, TimeScale time, ToDoubleFunction<AirState> figure) {
+    return IntStream.rangeClosed(0, STEPS)
+        .mapToDouble(step -> time.endS() * step / STEPS)
+        .mapToObj(s -> new double[] {s / time.unitS(), figure.applyAsDouble(room.at(s))})
+        .toList();
   }
 }

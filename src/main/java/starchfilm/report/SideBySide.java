@@ -237,16 +237,10 @@ record SideBySide(List<Noted> same, List<Block> blocks) {
   /** Which of the trials it was made from; empty where it is none of them. */
   private static String from(List<TrialForecast> trials, int index) {
     Trial trial = trials.get(index).trial();
-    return trial
-        .from()
-        .map(name -> trial.file().resolveSibling(name).normalize())
-        .flatMap(
-            file ->
-                IntStream.range(0, trials.size())
-                    .filter(i -> trials.get(i).trial().file().normalize().equals(file))
-                    .boxed()
-                    .findFirst())
-        .map(i -> "made from " + (i + 1))
+    return IntStream.range(0, trials.size())
+        .filter(other -> trial.isMadeFrom(trials.get(other).trial()))
+        .mapToObj(other -> "made from " + (other + 1))
+        .findFirst()
         .orElse("");
   }
 }

@@ -1,8 +1,6 @@
 package starchfilm.report;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
@@ -66,9 +64,6 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
         : List.of();
   }
 
-  /** One trial's forecast, or the sentence on why there is none. */
-  private record Outcome(Optional<TrialAnalysis> forecast, String failure) {}
-
   /**
    * Forecasts trials.
    *
@@ -78,24 +73,22 @@ public record TrialForecasts(List<TrialAnalysis> done, List<String> failures, bo
    * @return every forecast or failure
    */
   public static TrialForecasts of(List<Trial> trials, Function<Trial, TrialAnalysis> forecaster) {
-    List<Outcome> outcomes =
-        trials.parallelStream().map(trial -> outcome(trial, forecaster)).toList();
-    List<TrialAnalysis> done = new ArrayList<>();
-    List<String> failures = new ArrayList<>();
-    for (Outcome outcome : outcomes) {
-      outcome.forecast().ifPresentOrElse(done::add, () -> failures.add(outcome.failure()));
-    }
-    return new TrialForecasts(done, failures, false);
+    List<TrialForecasts> each =
+        trials.parallelStream().map(trial -> of(trial, forecaster)).toList();
+    return new TrialForecasts(
+        each.stream().flatMap(one -> one.done().stream()).toList(),
+        each.stream().flatMap(one -> one.failures().stream()).toList(),
+        false);
   }
 
-  private static Outcome outcome(Trial trial, Function<Trial, TrialAnalysis> forecaster) {
+  private static TrialForecasts of(Trial trial, Function<Trial, TrialAnalysis> forecaster) {
     try {
-      return new Outcome(Optional.of(forecaster.apply(trial)), "");
+      return new TrialForecasts(List.of(forecaster.apply(trial)), List.of(), false);
     } catch (CancellationException stopped) {
       throw stopped;
     } catch (RuntimeException failure) {
       // Whatever it is, the other trials go through.
-      return new Outcome(Optional.empty(), failure(trial, failure));
+      return new TrialForecasts(List.of(), List.of(failure(trial, failure)), false);
     }
   }
 

@@ -27,8 +27,13 @@ import starchfilm.report.caution.Caution;
  * begin with {@code #}.
  */
 public final class DataSheet {
-  private static final Map<String, String> KEYS = keys();
-  private static final Map<String, ReaderUnit> UNITS = units();
+  /** Key, unit and meaning of each key, in the order of the table. */
+  private static final Map<String, List<String>> KEYS =
+      PackedText.rows(DataSheet.class, "data-keys.txt", 3).stream()
+          .collect(
+              Collectors.toMap(
+                  row -> row.get(0), row -> row, (one, other) -> one, LinkedHashMap::new));
+
   private static final String LOW = "_low";
   private static final String HIGH = "_high";
   private static final String WITHHELD = "withheld";
@@ -66,8 +71,8 @@ public final class DataSheet {
       if (!Double.isFinite(si)) {
         return this;
       }
-      ReaderUnit unit = UNITS.get(base(key));
-      double rounded = JsonText.rounded(unit == null ? si : unit.of(si));
+      String unit = known(key).get(1);
+      double rounded = JsonText.rounded(unit.isEmpty() ? si : ReaderUnit.called(unit).of(si));
       // A count is no 5.0.
       return rounded == Math.rint(rounded) ? cell(key, (long) rounded) : cell(key, rounded);
     }
@@ -78,9 +83,7 @@ public final class DataSheet {
     }
 
     private Row cell(String key, Object value) {
-      if (!KEYS.containsKey(base(key))) {
-        throw new IllegalStateException("no key " + key + " in data-keys.txt");
-      }
+      known(key);
       cells.put(key, value);
       return this;
     }
@@ -127,10 +130,7 @@ public final class DataSheet {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("what", what);
     ObjectNode keys = root.putObject("keys");
-    columns().stream()
-        .map(DataSheet::base)
-        .distinct()
-        .forEach(key -> keys.put(key, String.valueOf(KEYS.get(key))));
+    columns().stream().map(DataSheet::base).distinct().forEach(key -> keys.put(key, meaning(key)));
     if (rows.size() == 1) {
       putByName(root, rows.get(0));
     }
@@ -195,22 +195,17 @@ public final class DataSheet {
     return key.replaceFirst("(" + LOW + "|" + HIGH + ")$", "");
   }
 
-  private static Map<String, String> keys() {
-    Map<String, String> keys = new LinkedHashMap<>();
-    for (List<String> row : rows()) {
-      keys.put(row.get(0), (row.get(1).isEmpty() ? "" : row.get(1) + ": ") + row.get(2));
+  private static List<String> known(String key) {
+    List<String> row = KEYS.get(base(key));
+    if (row == null) {
+      throw new IllegalStateException("no key " + key + " in data-keys.txt");
     }
-    return keys;
+    return row;
   }
 
-  private static Map<String, ReaderUnit> units() {
-    return rows().stream()
-        .filter(row -> !row.get(1).isEmpty())
-        .collect(Collectors.toMap(row -> row.get(0), row -> ReaderUnit.called(row.get(1))));
-  }
-
-  /** Key, unit and meaning of every line of the table. */
-  private static List<List<String>> rows() {
-    return PackedText.rows(DataSheet.class, "data-keys.txt", 3);
+  /** What a key means, after its unit if it has one. */
+  private static String meaning(String key) {
+    List<String> row = known(key);
+    return row.get(1).isEmpty() ? row.get(2) : row.get(1) + ": " + row.get(2);
   }
 }
