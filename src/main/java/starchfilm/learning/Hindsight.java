@@ -1,13 +1,15 @@
 package starchfilm.learning;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
@@ -35,19 +37,25 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
   public record Guess(double missKg, double dryThroughS) {}
 
   /**
-   * Looks back on trials in the order they were poured.
+   * Looks back on trials in the order they were poured; of a trial with several weighed plates, on
+   * the first.
    *
    * @param trials the trials; those that were not weighed, whose pour is not dated or that nothing
    *     was learnt from are passed over
-   * @param lessons what each weighed trial taught, by the trial's name in the workshop file
+   * @param shown those of them that are looked back on; the others only teach
+   * @param lessons what each weighed plate taught, with the name of its trial in the workshop file
    */
   static List<Hindsight> over(
-      List<Trial> trials, List<PlateLikelihood> lessons, Function<Trial, String> nameOf) {
-    Map<String, PlateLikelihood> byName = new HashMap<>();
-    lessons.forEach(lesson -> byName.put(lesson.file(), lesson));
+      List<Trial> trials,
+      List<Trial> shown,
+      List<PlateLikelihood> lessons,
+      Function<Trial, String> nameOf) {
+    Map<String, List<PlateLikelihood>> byName =
+        lessons.stream().collect(Collectors.groupingBy(PlateLikelihood::file));
+    Set<Path> lookedAt = shown.stream().map(Trial::file).collect(Collectors.toSet());
     List<Trial> inOrder =
         trials.stream()
-            .filter(trial -> trial.pouredAt().isPresent() && !trial.seen().weighings().isEmpty())
+            .filter(trial -> trial.pouredAt().isPresent())
             .filter(trial -> byName.containsKey(nameOf.apply(trial)))
             .sorted(Comparator.comparing(trial -> trial.pouredAt().orElseThrow()))
             .toList();
@@ -55,17 +63,31 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
         SummedLikelihood.nothing(
             new DesignMatrix(lessons.stream().map(PlateLikelihood::plate).toList()));
     List<Hindsight> looks = new ArrayList<>();
+    int platesBefore = 0;
     for (Trial trial : inOrder) {
-      PlateModel plate = new PlateModel(trial, UsableWeighings.of(trial).used());
-      looks.add(
-          new Hindsight(
-              trial,
-              looks.size(),
-              guess(plate, SharedParameters.untaught()),
-              guess(plate, before.factors())));
-      before = before.plus(Objects.requireNonNull(byName.get(nameOf.apply(trial))));
+      if (lookedAt.contains(trial.file())) {
+        look(trial, platesBefore, before.factors()).ifPresent(looks::add);
+      }
+      for (PlateLikelihood lesson : byName.getOrDefault(nameOf.apply(trial), List.of())) {
+        before = before.plus(lesson);
+        platesBefore++;
+      }
     }
     return List.copyOf(looks);
+  }
+
+  private static Optional<Hindsight> look(Trial trial, int platesBefore, SharedParameters before) {
+    return trial.weighedPlates().stream()
+        .map(plate -> new PlateModel(plate, UsableWeighings.of(plate).used()))
+        .filter(plate -> plate.readings().count() > 0)
+        .findFirst()
+        .map(
+            plate ->
+                new Hindsight(
+                    trial,
+                    platesBefore,
+                    guess(plate, SharedParameters.untaught()),
+                    guess(plate, before)));
   }
 
   private static Guess guess(PlateModel plate, SharedParameters shared) {

@@ -228,10 +228,11 @@ public final class Workshop implements TrialKnowledge {
    * Looks back on trials in the order they were poured: how near each could have been forecast.
    *
    * @param trials the trials of this workshop
-   * @return one look for each dated trial that was learnt from, the earliest pour first
+   * @param shown those of them that are looked back on
+   * @return one look for each of these that is dated and was learnt from, the earliest pour first
    */
-  public List<Hindsight> hindsight(List<Trial> trials) {
-    return Hindsight.over(trials, plates, trial -> TrialName.from(folder, trial));
+  public List<Hindsight> hindsight(List<Trial> trials, List<Trial> shown) {
+    return Hindsight.over(trials, shown, plates, trial -> TrialName.from(folder, trial));
   }
 
   /**

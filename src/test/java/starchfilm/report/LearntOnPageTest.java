@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -14,6 +15,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -136,14 +138,37 @@ class LearntOnPageTest {
 
   @Test
   void hindsightKnowsOnlyPlatesPouredBefore() {
-    List<Hindsight> looks = TAUGHT.hindsight(TRIALS);
+    List<Hindsight> looks = TAUGHT.hindsight(TRIALS, TRIALS);
 
     assertThat(looks).extracting(Hindsight::platesBefore).containsExactly(0, 1, 2, 3, 4, 5);
     assertThat(looks.get(0).learnt()).isEqualTo(looks.get(0).textbook());
     List<Trial> firstTwo = TRIALS.subList(0, 2);
-    Hindsight second = Workshop.taughtBy(GARDEN, firstTwo).hindsight(firstTwo).get(1);
+    Hindsight second = Workshop.taughtBy(GARDEN, firstTwo).hindsight(firstTwo, firstTwo).get(1);
     assertThat(second.learnt().missKg())
         .isCloseTo(looks.get(1).learnt().missKg(), within(0.2 * second.textbook().missKg()));
+  }
+
+  /** A page of few trials looks back as the page of all does. */
+  @Test
+  void hindsightKnowsPlatesThatAreNotShownToo() {
+    assertThat(TAUGHT.hindsight(TRIALS, TRIALS.subList(3, 4)))
+        .isEqualTo(TAUGHT.hindsight(TRIALS, TRIALS).subList(3, 4));
+  }
+
+  @Test
+  void everyWeighedPlateOfAPourCounts(@TempDir Path folder) throws IOException {
+    for (Trial trial : TRIALS.subList(1, 4)) {
+      Files.copy(trial.file(), folder.resolve(trial.fileName()));
+    }
+    Path second = folder.resolve(TRIALS.get(2).fileName());
+    String text = Files.readString(second);
+    Files.writeString(second, text.replaceFirst("(\\{\"at\": [^}]*)\\}", "$1, \"plate\": 2}"));
+    List<Trial> trials = NotebookReader.read(List.of(folder)).trials();
+
+    assertThat(trials.get(1).weighedPlates()).hasSize(2);
+    assertThat(Workshop.taughtBy(folder, trials).hindsight(trials, trials))
+        .extracting(Hindsight::platesBefore)
+        .containsExactly(0, 1, 3);
   }
 
   @Test
@@ -151,7 +176,7 @@ class LearntOnPageTest {
     List<Trial> backwards = new ArrayList<>(TRIALS);
     Collections.reverse(backwards);
 
-    assertThat(TAUGHT.hindsight(backwards))
+    assertThat(TAUGHT.hindsight(backwards, backwards))
         .extracting(look -> look.trial().name())
         .isEqualTo(TRIALS.stream().map(Trial::name).toList());
   }

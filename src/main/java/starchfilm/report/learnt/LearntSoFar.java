@@ -55,7 +55,9 @@ public record LearntSoFar(String folder, Learnt learnt, List<Hindsight> hindsigh
             .map(
                 workshop ->
                     new LearntSoFar(
-                        workshop.folderName(), workshop.learnt(), workshop.hindsight(lookedBackOn)))
+                        workshop.folderName(),
+                        workshop.learnt(),
+                        workshop.hindsight(trials, lookedBackOn)))
             .toList();
     boolean teachable =
         trials.stream().anyMatch(t -> t.weighingCount() > 0 || !t.seen().pulls().isEmpty());
