@@ -108,14 +108,16 @@ public record KeptJar(
       String text = FileText.utf8(FileText.bytes(file, MAX_BYTES));
       Located.ObjectValue jar =
           new LocatedReader().object(text, "keep the jar again with assay --keep");
-      return read(file, new ObjectReader(jar, TrialField.JAR, findings), findings);
+      KeptJar kept = read(file, new ObjectReader(jar, TrialField.JAR, findings), findings);
+      UnknownFields.tell(jar, TrialField.JAR, findings);
+      return Optional.of(kept).filter(sound -> findings.faults().isEmpty());
     } catch (UnreadableFileException e) {
       findings.fault(e);
       return Optional.empty();
     }
   }
 
-  private static Optional<KeptJar> read(Path file, ObjectReader jar, Findings findings) {
+  private static KeptJar read(Path file, ObjectReader jar, Findings findings) {
     for (String needed : List.of("mass_g", "purity_pct")) {
       if (jar.amount(needed).isEmpty() && findings.faults().isEmpty()) {
         jar.fault(
@@ -128,10 +130,7 @@ public record KeptJar(
     Estimate massKg = jar.amount("mass_g").orElse(Estimate.exact(0));
     Optional<LocalDateTime> weighedAt = TimesReader.clock(jar, "weighed_at");
     GlycerolStock stock = GlycerolReader.stock(jar).keptAs(name(file));
-    jar.finish();
-    return findings.faults().isEmpty()
-        ? Optional.of(new KeptJar(file, massKg, stock, weighedAt))
-        : Optional.empty();
+    return new KeptJar(file, massKg, stock, weighedAt);
   }
 
   private static String fileName(Path file) {

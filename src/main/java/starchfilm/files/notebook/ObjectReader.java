@@ -26,7 +26,7 @@ import starchfilm.numerics.evidence.Estimate;
 /**
  * An object of a trial file, asked field by field.
  *
- * <p>Each question names a declared field; {@link #finish} then looks at those that are not.
+ * <p>Each question names a declared field; {@link UnknownFields} looks at those that are not.
  */
 final class ObjectReader {
   private static final String SCALE = "scale_g";
@@ -37,7 +37,6 @@ final class ObjectReader {
   private final Findings findings;
   private final NumberReader numbers;
   private final Scale scale;
-  private final List<ObjectReader> children = new ArrayList<>();
 
   /** The whole of a file, whose masses are as fine as its own {@code scale_g} says. */
   ObjectReader(ObjectValue object, TrialField declared, Findings findings) {
@@ -120,6 +119,13 @@ final class ObjectReader {
     return findings;
   }
 
+  /** Tells that a field is not used, where it is there. */
+  void leftAside(String key, String why) {
+    if (has(key)) {
+      notice(key, "not used, " + why);
+    }
+  }
+
   /** Tells that a field is odd. */
   void notice(String key, String text) {
     findings.notice(placeOf(key), text);
@@ -162,7 +168,6 @@ final class ObjectReader {
   private Optional<ObjectReader> child(Located value, String key) {
     if (value instanceof ObjectValue child) {
       ObjectReader section = new ObjectReader(child, declared.field(key), this);
-      children.add(section);
       section.lookForRequired();
       return Optional.of(section);
     }
@@ -266,7 +271,6 @@ final class ObjectReader {
     }
     if (value instanceof ObjectValue range) {
       ObjectReader ends = new ObjectReader(range, field.range(), this);
-      children.add(ends);
       ends.lookForRequired();
       OptionalDouble from = ends.number("from");
       OptionalDouble to = ends.number("to");
@@ -391,17 +395,5 @@ final class ObjectReader {
       findings.fault(value.get(), allowed, "write one of these in double quotes");
     }
     return Optional.empty();
-  }
-
-  /** Looks at the fields that are not declared, here and in every object below. */
-  void finish() {
-    UnknownFields unknown = new UnknownFields(findings);
-    showTo(unknown);
-    unknown.tell();
-  }
-
-  private void showTo(UnknownFields unknown) {
-    unknown.lookAt(object, declared);
-    children.forEach(child -> child.showTo(unknown));
   }
 }

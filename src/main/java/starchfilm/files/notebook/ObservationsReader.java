@@ -68,6 +68,9 @@ final class ObservationsReader {
       OptionalDouble width = entry.number("width_mm");
       OptionalDouble thickness = entry.number("thickness_um");
       OptionalDouble stretch = entry.number("stretch_pct");
+      if (newton.isPresent()) {
+        entry.leftAside("load_kg", "since load_N is given");
+      }
       OptionalDouble load =
           newton.isPresent() || hung.isEmpty()
               ? newton

@@ -179,7 +179,12 @@ final class PourReader {
       lengthM = widthM = Math.sqrt(area.getAsDouble());
       outline = Outline.FREE;
     } else {
+      section.leftAside("length_mm", "since width_mm is missing");
+      section.leftAside("width_mm", "since length_mm is missing");
       section.notRecorded("length_mm");
+    }
+    if (diameter.isPresent() || area.isPresent()) {
+      section.leftAside("shape", "since it is for a plate with length_mm and width_mm");
     }
     PlateMaterial material =
         section

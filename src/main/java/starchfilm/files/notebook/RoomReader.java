@@ -36,9 +36,7 @@ final class RoomReader {
     OptionalDouble benchK = room.number("bench_C");
     double speedDoubt = speed.value() > 0 ? speed.sd() / speed.value() : 0;
     RoomAccount account = RoomAccount.of(room);
-    account.otherKeys().stream()
-        .filter(room::has)
-        .forEach(key -> room.notice(key, "not used, since " + account.key() + " is given"));
+    account.otherKeys().forEach(key -> room.leftAside(key, "since " + account.key() + " is given"));
     Optional<? extends Room> changing =
         switch (account) {
           case AIR -> Optional.empty();

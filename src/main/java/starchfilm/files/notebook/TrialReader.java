@@ -105,7 +105,7 @@ public final class TrialReader {
           "undo what was changed last in it, and please report this");
       return Optional.empty();
     }
-    section.finish();
+    UnknownFields.tell(object, TrialField.TRIAL, findings);
     return findings.faults().isEmpty() ? trial : Optional.empty();
   }
 

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import starchfilm.files.amount.NearMiss;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
+import starchfilm.files.json.Located;
+import starchfilm.files.json.Located.ListValue;
 import starchfilm.files.json.Located.Member;
 import starchfilm.files.json.Located.ObjectValue;
 
@@ -31,17 +33,36 @@ final class UnknownFields {
   private final Findings findings;
   private final List<String> notUsed = new ArrayList<>();
 
-  UnknownFields(Findings findings) {
+  private UnknownFields(Findings findings) {
     this.findings = findings;
   }
 
-  /** Looks at the fields of one object. */
-  void lookAt(ObjectValue object, TrialField declared) {
-    object.members().forEach((key, member) -> lookAt(key, member, object, declared));
+  /** Looks at every object of a file, and names what means nothing there. */
+  static void tell(ObjectValue file, TrialField declared, Findings findings) {
+    UnknownFields unknown = new UnknownFields(findings);
+    unknown.lookAt(file, declared);
+    unknown.tell();
+  }
+
+  private void lookAt(Located value, TrialField declared) {
+    if (value instanceof ListValue list) {
+      list.entries().forEach(entry -> lookAt(entry, declared));
+    } else if (value instanceof ObjectValue object) {
+      object.members().forEach((key, member) -> lookAt(key, member, object, declared));
+    }
   }
 
   private void lookAt(String key, Member member, ObjectValue object, TrialField declared) {
-    if (declared.fields().containsKey(key) || key.startsWith("_") || key.startsWith("$")) {
+    TrialField field = declared.fields().get(key);
+    if (field != null) {
+      switch (field.kind()) {
+        case SECTION -> lookAt(member.value(), field);
+        case AMOUNT -> lookAt(member.value(), field.range());
+        default -> {}
+      }
+      return;
+    }
+    if (key.startsWith("_") || key.startsWith("$")) {
       return;
     }
     Optional<String> meant =
@@ -64,8 +85,7 @@ final class UnknownFields {
     }
   }
 
-  /** Names those that mean nothing here. */
-  void tell() {
+  private void tell() {
     if (!notUsed.isEmpty()) {
       int more = Math.max(0, notUsed.size() - NAMED);
       findings.notice(

@@ -215,4 +215,21 @@ class TrialFaultsTest {
         .extracting(Notice::text)
         .containsExactly("there is no picture of this name; the page goes without it");
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "pour.plate | `{\"length_mm\": 250}` | `pour.plate.length_mm: not used, since width_mm is missing`",
+        "pour.plate | `{\"diameter_mm\": 240, \"shape\": \"oval\"}` | `pour.plate.shape: not used, since it is for a plate with length_mm and width_mm`",
+        "pulls | `{\"load_N\": 12, \"load_kg\": 3, \"width_mm\": 10, \"thickness_um\": 100}` | `pulls.load_kg: not used, since load_N is given`",
+      })
+  void whatIsNotUsedIsNamed(String path, String json, String sentence) {
+    String text = TrialText.without(TrialText.with(path, json), "weighings");
+    Notebook notebook = TrialText.read(folder, text);
+
+    assertThat(notebook.faults()).isEmpty();
+    assertThat(notebook.notices()).extracting(Notice::sentence).anyMatch(s -> s.contains(sentence));
+  }
 }
