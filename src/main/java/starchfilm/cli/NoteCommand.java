@@ -22,6 +22,9 @@ import starchfilm.request.NoteRequest;
 
 /** Writes what was weighed, measured or seen into a trial file. */
 record NoteCommand(Asked asked) implements Callable<Integer> {
+  private static final String COPIED =
+      " is a copy without the place it was taken at; the picture itself stays as it is.";
+
   private Path file() {
     return asked.path("noted file.file").orElseThrow();
   }
@@ -74,7 +77,7 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
     int exitCode = ExitCodes.DONE;
     for (Note note : answers) {
       try {
-        write(trial, List.of(note), Optional.of(questions));
+        keep(trial, request.with(List.of(note)), Optional.of(questions));
       } catch (NotWrittenException slip) {
         asked.err().println("starchfilm: " + slip.getMessage());
         exitCode = ExitCodes.WRONG_INPUT;
@@ -88,22 +91,23 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
       throws NotWrittenException {
     NewPhoto.Named named =
         new NewPhoto(trial, request.pouredAt(), request.keepsPlace()).named(request.notes());
+    Note.Several several = new Note.Several(named.notes());
+    boolean isNoted = false;
     try {
-      write(trial, named.notes(), questions);
-    } catch (NotWrittenException | CommandFailure refused) {
-      named.discard();
-      throw refused;
+      isNoted = isNoted(trial, several, questions);
+    } finally {
+      if (!isNoted) {
+        named.discard();
+      }
     }
-    for (Path copy : named.copies()) {
-      say(
-          besideTrial(trial, copy)
-              + " is a copy without the place it was taken at; the picture itself stays as it is.");
+    if (isNoted) {
+      named.copies().forEach(copy -> say(besideTrial(trial, copy) + COPIED));
     }
   }
 
-  private void write(Path trial, List<Note> notes, Optional<NoteQuestions> questions)
+  /** Notes them, unless a weighing that gained may be of another plate and nobody says which. */
+  private boolean isNoted(Path trial, Note.Several several, Optional<NoteQuestions> questions)
       throws NotWrittenException {
-    Note.Several several = new Note.Several(notes);
     try {
       write(trial, several);
     } catch (PlateDoubtException e) {
@@ -111,10 +115,11 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
           questions.orElseThrow(() -> unsaid(e)).samePlate(String.valueOf(e.told()));
       if (same.isEmpty()) {
         say("Nothing noted.");
-      } else {
-        write(trial, several.onSamePlate(same.get()));
+        return false;
       }
+      write(trial, several.onSamePlate(same.get()));
     }
+    return true;
   }
 
   private CommandFailure unsaid(PlateDoubtException e) {

@@ -174,7 +174,7 @@ class EveryStepFailsTest {
   }
 
   /** It is noted as a copy without its place, so that two files are written. */
-  private static byte[] photoWithItsPlace() throws IOException {
+  static byte[] photoWithItsPlace() throws IOException {
     ByteArrayOutputStream plain = new ByteArrayOutputStream();
     ImageIO.write(new BufferedImage(20, 10, BufferedImage.TYPE_INT_RGB), "jpeg", plain);
     byte[] place =

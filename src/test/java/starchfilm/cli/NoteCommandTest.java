@@ -249,6 +249,17 @@ class NoteCommandTest {
   }
 
   @Test
+  void aSlipBesideAPictureDoesNotNoteWhereThePictureWasTaken() throws IOException {
+    Files.write(folder.resolve("dish.jpg"), EveryStepFailsTest.photoWithItsPlace());
+    terminal.answering("weighing", "20 min ago", "9 g", "photo", "dish.jpg", "");
+    assertThat(terminal.run("note", "a.json")).isEqualTo(2);
+    assertThat(Files.readString(folder.resolve("a.json")))
+        .contains("a-photo-1.jpg")
+        .doesNotContain("dish.jpg");
+    assertThat(terminal.out()).contains("is a copy without the place it was taken at");
+  }
+
+  @Test
   void withoutAnswersNothingIsNoted() throws IOException {
     assertThat(terminal.run("note", "a.json")).isZero();
     assertThat(terminal.out()).endsWith("Nothing noted.\n");
