@@ -3,6 +3,9 @@ package starchfilm.cli;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import starchfilm.files.json.PackedText;
@@ -47,24 +50,18 @@ record HelpText(List<String> heads, List<String> lines) {
 
   /** Puts it into the usage of its command. */
   void into(UsageMessageSpec usage) {
-    int example = 0;
-    while (!lines.get(example).startsWith("Example")) {
-      example++;
-    }
-    int called = 0;
-    while (lines.get(called).startsWith("  ")) {
-      called++;
-    }
-    String indent = " ".repeat("Usage: ".length());
+    List<String> calls = lines.stream().takeWhile(line -> line.startsWith("  ")).toList();
+    List<String> text = lines.subList(calls.size(), lines.size());
+    Predicate<String> below = line -> !line.startsWith("Example");
     usage
         .customSynopsis(
-            String.join(
-                    "\n" + indent, lines.subList(0, called).stream().map(String::strip).toList())
-                .lines()
+            IntStream.range(0, calls.size())
+                .mapToObj(
+                    i -> (i == 0 ? "" : " ".repeat("Usage: ".length())) + calls.get(i).strip())
                 .toArray(String[]::new))
-        .description(trimmed(lines.subList(called, example)))
+        .description(trimmed(text.stream().takeWhile(below)))
         .footer(
-            Stream.concat(Stream.of(""), Stream.of(trimmed(lines.subList(example, lines.size()))))
+            Stream.concat(Stream.of(""), Stream.of(trimmed(text.stream().dropWhile(below))))
                 .toArray(String[]::new))
         .optionListHeading("%n" + heads.get(1) + ":%n")
         .parameterListHeading("%n" + heads.get(2) + ":%n")
@@ -72,7 +69,7 @@ record HelpText(List<String> heads, List<String> lines) {
         .sortOptions(false);
   }
 
-  private static String[] trimmed(List<String> lines) {
-    return String.join("\n", lines).strip().split("\n", -1);
+  private static String[] trimmed(Stream<String> lines) {
+    return lines.collect(Collectors.joining("\n")).strip().split("\n", -1);
   }
 }

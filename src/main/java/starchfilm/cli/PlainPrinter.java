@@ -1,6 +1,7 @@
 package starchfilm.cli;
 
 import java.io.PrintWriter;
+import java.util.regex.Pattern;
 import starchfilm.files.findings.PlainLine;
 
 /**
@@ -8,7 +9,11 @@ import starchfilm.files.findings.PlainLine;
  * terminal: in place of a control character stands U+FFFD.
  */
 final class PlainPrinter extends PrintWriter {
-  private static final char IN_PLACE = '\uFFFD';
+  private static final String IN_PLACE = "\uFFFD";
+
+  /** Line ends and tabs are let through. */
+  private static final Pattern COMMAND =
+      Pattern.compile("\r(?!\n)|[" + PlainLine.COMMANDS + "&&[^\t\r\n]]");
 
   private final PrintWriter end;
 
@@ -48,16 +53,8 @@ final class PlainPrinter extends PrintWriter {
 
   @Override
   public void write(String text, int offset, int length) {
-    StringBuilder plain = new StringBuilder(text.substring(offset, offset + length));
-    for (int i = 0; i < plain.length(); i++) {
-      char c = plain.charAt(i);
-      boolean ofLineEnd =
-          c == '\n' || (c == '\r' && i + 1 < plain.length() && plain.charAt(i + 1) == '\n');
-      if (PlainLine.commands(c) && c != '\t' && !ofLineEnd) {
-        plain.setCharAt(i, IN_PLACE);
-      }
-    }
-    super.write(plain.toString(), 0, plain.length());
+    String plain = COMMAND.matcher(text.substring(offset, offset + length)).replaceAll(IN_PLACE);
+    super.write(plain, 0, plain.length());
   }
 
   /** Whether nothing was lost on the way: the disk may be full, or the reader gone. */

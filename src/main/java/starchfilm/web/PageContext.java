@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -115,13 +116,13 @@ record PageContext(
   }
 
   /** What somebody asks for; it may be refused. */
-  interface Asking<T> {
+  interface Asking {
     /** What comes of it. */
-    T answer() throws NotWrittenException;
+    Response answer() throws NotWrittenException;
   }
 
   /** What a form asks for, or where that is refused its page again with why. */
-  Response orAgain(Asking<Response> form, Function<List<String>, Response> again) {
+  Response orAgain(Asking form, Function<List<String>, Response> again) {
     try {
       return form.answer();
     } catch (RefusedRequestException | NotWrittenException e) {
@@ -221,6 +222,13 @@ record PageContext(
   /** How plates stand by a forecast. */
   PlateNow standing(TrialForecast forecast, Today.Alike plates) {
     return new PlateNow(Standing.of(forecast, bench.course(forecast), plates.numbers(), now()));
+  }
+
+  /** The names of trials by their files, to choose one of. */
+  Map<String, String> names(List<Trial> trials) {
+    Map<String, String> names = new LinkedHashMap<>();
+    trials.forEach(trial -> names.put(folder.name(trial.file()), trial.name()));
+    return names;
   }
 
   /** The page of a trial. */

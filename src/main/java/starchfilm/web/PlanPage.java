@@ -4,6 +4,7 @@ import static starchfilm.numerics.units.Units.DAY_S;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -47,14 +48,6 @@ record PlanPage(PageContext desk) {
 
   private static final double USUAL_POT_L = 2;
   private static final double M3_PER_LITRE = 1e-3;
-
-  /**
-   * Something to start from.
-   *
-   * @param key its value in the form
-   * @param name its name
-   */
-  record Start(String key, String name) {}
 
   /** What the handles and fields say. */
   private record Moved(
@@ -243,13 +236,11 @@ record PlanPage(PageContext desk) {
     }
   }
 
-  private List<Start> starts() {
-    List<Start> starts = new ArrayList<>();
-    TextPage.starters().forEach((key, name) -> starts.add(new Start(STARTER_MARK + key, name)));
-    desk.folder()
-        .read()
-        .trials()
-        .forEach(trial -> starts.add(new Start(desk.folder().name(trial.file()), trial.name())));
+  /** What can be started from: its value in the form, and its name. */
+  private Map<String, String> starts() {
+    Map<String, String> starts = new LinkedHashMap<>();
+    TextPage.starters().forEach((key, name) -> starts.put(STARTER_MARK + key, name));
+    starts.putAll(desk.names(desk.folder().read().trials()));
     return starts;
   }
 

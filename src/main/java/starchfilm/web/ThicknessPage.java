@@ -26,7 +26,7 @@ record ThicknessPage(PageContext desk) {
     List<Trial> trials = desk.folder().read().trials();
     Map<String, Object> values = new HashMap<>();
     values.put("form", form);
-    values.put("trials", trials.stream().map(this::start).toList());
+    values.put("trials", desk.names(trials));
     List.of("lines", "told", "cautions").forEach(list -> values.put(list, List.of()));
     return desk.answering(
         "thickness", "plan", values, form.has("by"), all -> answer(form, trials, all));
@@ -35,7 +35,7 @@ record ThicknessPage(PageContext desk) {
   private void answer(Fields form, List<Trial> trials, Map<String, Object> values) {
     Optional<TrialQuestion.Base> base =
         trials.stream()
-            .filter(trial -> start(trial).key().equals(form.text("base")))
+            .filter(trial -> desk.folder().name(trial.file()).equals(form.text("base")))
             .findFirst()
             .flatMap(TrialQuestion.Base::of);
     ThicknessQuestion question =
@@ -45,9 +45,5 @@ record ThicknessPage(PageContext desk) {
     values.put("told", question.assumptions());
     values.put(
         "cautions", Cautions.of(question.trial().recipe(), answer.request().casting().place()));
-  }
-
-  private PlanPage.Start start(Trial trial) {
-    return new PlanPage.Start(desk.folder().name(trial.file()), trial.name());
   }
 }

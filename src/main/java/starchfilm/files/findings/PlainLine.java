@@ -1,30 +1,24 @@
 package starchfilm.files.findings;
 
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 
 /**
  * Text of a file as it may stand in a sentence: in one line, of bearable length, and without the
  * characters that command a terminal or turn the direction of reading.
  */
 public final class PlainLine {
+  /**
+   * The characters that do something to a terminal or a line instead of standing in it: control
+   * characters, line breaks among them, and marks of direction.
+   */
+  public static final String COMMANDS =
+      "[\\p{Cc}\\x{061C}\\x{200E}\\x{200F}\\x{2028}-\\x{202E}\\x{2066}-\\x{2069}]";
+
+  private static final Pattern COMMAND = Pattern.compile(COMMANDS);
   private static final String CUT = "...";
 
   private PlainLine() {}
-
-  /**
-   * Whether a character does something to a terminal or a line instead of standing in it.
-   *
-   * @param c the character
-   * @return true for control characters, line breaks among them, and marks of direction
-   */
-  public static boolean commands(char c) {
-    return Character.isISOControl(c)
-        || c == '\u061C'
-        || c == '\u200E'
-        || c == '\u200F'
-        || (c >= '\u2028' && c <= '\u202E')
-        || (c >= '\u2066' && c <= '\u2069');
-  }
 
   /**
    * A file as it is named in a sentence.
@@ -40,16 +34,10 @@ public final class PlainLine {
    * A text in one line.
    *
    * @param text the text
-   * @return of the same length, with a blank for each character that {@link #commands}
+   * @return of the same length, with a blank for each of {@link #COMMANDS}
    */
   public static String of(String text) {
-    StringBuilder line = new StringBuilder(text);
-    for (int i = 0; i < line.length(); i++) {
-      if (commands(line.charAt(i))) {
-        line.setCharAt(i, ' ');
-      }
-    }
-    return line.toString();
+    return COMMAND.matcher(text).replaceAll(" ");
   }
 
   /**
