@@ -1,8 +1,10 @@
 package starchfilm.drying;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import starchfilm.casting.Spot;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Extrapolation;
@@ -31,15 +33,10 @@ public record DryingForecast(
     boolean logEndsEarly) {
   /** Copies the collections. */
   public DryingForecast {
-    spots = new EnumMap<>(spots);
+    spots = Collections.unmodifiableMap(new EnumMap<>(spots));
     curve = List.copyOf(curve);
     spreadDrivers = List.copyOf(spreadDrivers);
     extrapolations = List.copyOf(extrapolations);
-  }
-
-  @Override
-  public Map<Spot, SpotForecast> spots() {
-    return new EnumMap<>(spots);
   }
 
   /**
@@ -49,11 +46,7 @@ public record DryingForecast(
    * @return its forecast
    */
   public SpotForecast at(Spot spot) {
-    SpotForecast found = spots.get(spot);
-    if (found == null) {
-      throw new IllegalArgumentException("no forecast for " + spot);
-    }
-    return found;
+    return Objects.requireNonNull(spots.get(spot), "forecast for every spot");
   }
 
   /** Where the drying curve ends (s since the pour). */
@@ -62,12 +55,22 @@ public record DryingForecast(
   }
 
   /**
+   * When a milestone comes for the plate: in the spot that counts for it.
+   *
+   * @param milestone which
+   * @return time since the pour (s); infinite in the cases in which it never comes
+   */
+  public Band timeS(Milestone milestone) {
+    return at(milestone.spot()).at(milestone).timeS();
+  }
+
+  /**
    * When the plate can be peeled: on average, for its thick spot follows when it is lifted.
    *
    * @return time since the pour (s); infinite in the cases in which it never can
    */
   public Band peelableS() {
-    return at(Spot.NOMINAL).at(Milestone.PEELABLE).timeS();
+    return timeS(Milestone.PEELABLE);
   }
 
   /**
@@ -76,6 +79,6 @@ public record DryingForecast(
    * @return time since the pour (s); infinite in the cases in which it never is
    */
   public Band dryThroughS() {
-    return at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS();
+    return timeS(Milestone.DRY_THROUGH);
   }
 }

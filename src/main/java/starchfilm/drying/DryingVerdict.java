@@ -69,7 +69,11 @@ public enum DryingVerdict {
   boolean tells(Milestone milestone, Outcome outcome) {
     return switch (this) {
       case DRIES, MAY_STAY_SOFT -> outcome == Outcome.FIRM;
-      case NEVER_PEELABLE -> milestone == Milestone.DRY_THROUGH && outcome != Outcome.WET;
+      case NEVER_PEELABLE ->
+          switch (milestone) {
+            case SKIN_DRY, PEELABLE -> false;
+            case DRY_THROUGH -> outcome != Outcome.WET;
+          };
       case TOO_DAMP -> false;
     };
   }

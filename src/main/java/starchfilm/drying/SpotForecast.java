@@ -1,7 +1,9 @@
 package starchfilm.drying;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import starchfilm.casting.Spot;
 
 /**
@@ -18,12 +20,7 @@ public record SpotForecast(
     double dryThicknessM,
     Map<Milestone, MilestoneForecast> milestones) {
   public SpotForecast {
-    milestones = new EnumMap<>(milestones);
-  }
-
-  @Override
-  public Map<Milestone, MilestoneForecast> milestones() {
-    return new EnumMap<>(milestones);
+    milestones = Collections.unmodifiableMap(new EnumMap<>(milestones));
   }
 
   /**
@@ -33,10 +30,6 @@ public record SpotForecast(
    * @return when it comes
    */
   public MilestoneForecast at(Milestone milestone) {
-    MilestoneForecast found = milestones.get(milestone);
-    if (found == null) {
-      throw new IllegalArgumentException("no forecast for " + milestone);
-    }
-    return found;
+    return Objects.requireNonNull(milestones.get(milestone), "forecast for every milestone");
   }
 }

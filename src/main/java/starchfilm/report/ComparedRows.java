@@ -12,7 +12,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import starchfilm.drying.DryingForecast;
+import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.Figures;
@@ -30,8 +30,7 @@ record ComparedRows(List<TrialForecast> trials) {
   List<Row> expected() {
     DryingScale scale = DryingScale.of(trials);
     List<Row> rows = new ArrayList<>();
-    rows.add(waiting("peelable", "peelable", scale, DryingForecast::peelableS));
-    rows.add(waiting("dry through, thick spot", "dry", scale, DryingForecast::dryThroughS));
+    Awaited.all().forEach(milestone -> rows.add(waiting(milestone, scale)));
     rows.add(row("in the hand", trial -> Cell.of(PlainWords.word(trial.film().feel()))));
     FilmFigure.MEASURED.forEach(property -> rows.add(film(property)));
     return rows;
@@ -70,22 +69,21 @@ record ComparedRows(List<TrialForecast> trials) {
             Cell.of(Optional.of(words.apply(trial)).filter(s -> !s.isEmpty()).orElse(NOTHING)));
   }
 
-  private Row waiting(
-      String label, String kind, DryingScale scale, Function<DryingForecast, Band> moment) {
+  private Row waiting(Milestone milestone, DryingScale scale) {
     double longestS =
         trials.stream()
-            .mapToDouble(trial -> moment.apply(trial.drying()).middle())
+            .mapToDouble(trial -> trial.drying().timeS(milestone).middle())
             .filter(Double::isFinite)
             .max()
             .orElse(Double.POSITIVE_INFINITY);
     return row(
-        label,
+        Awaited.label(milestone, ", "),
         trial -> {
-          Band seconds = moment.apply(trial.drying());
+          Band seconds = trial.drying().timeS(milestone);
           return Cell.drawn(
               PourCalendar.of(trial.trial()).moment(seconds.middle()),
               Spans.of(seconds, longestS),
-              scale.strip(kind, seconds));
+              scale.strip(Awaited.key(milestone), seconds));
         });
   }
 

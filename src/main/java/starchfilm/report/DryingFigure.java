@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
@@ -78,11 +79,7 @@ public final class DryingFigure {
     drawn.spots(trial);
     for (Spot spot : Spot.values()) {
       SpotForecast at = trial.drying().at(spot);
-      drawn.lane(
-          PlainWords.word(spot),
-          at.at(Milestone.PEELABLE).timeS(),
-          at.at(Milestone.DRY_THROUGH).timeS(),
-          "");
+      drawn.lane(PlainWords.word(spot), milestone -> at.at(milestone).timeS(), "");
     }
     nowS.ifPresent(at -> drawn.upright(at, "now"));
     CurveReading reading = new CurveReading(trial);
@@ -169,8 +166,8 @@ public final class DryingFigure {
     DryingFigure drawn = new DryingFigure(new Frame(100, 30, 548, 270, 560), 0, DAY_S * endDays);
     drawn.average("ghost", unmoved);
     drawn.spots(moved);
-    drawn.lane("before", unmoved, "ghost");
-    drawn.lane("now", moved, "");
+    drawn.lane("before", unmoved.drying()::timeS, "ghost");
+    drawn.lane("now", moved.drying()::timeS, "");
     byS.ifPresent(at -> drawn.upright(at, "needed"));
     return drawn.figure(
         "Drying curve", Headline.of(moved) + " Before it was moved: " + Headline.of(unmoved));
@@ -192,7 +189,7 @@ public final class DryingFigure {
       drawn.average(look, trials.get(i));
       String name = trials.get(i).trial().name();
       String label = name.length() > 17 ? name.substring(0, 16).strip() + "…" : name;
-      drawn.lane((i + 1) + " " + label, trials.get(i), look);
+      drawn.lane((i + 1) + " " + label, trials.get(i).drying()::timeS, look);
     }
     return drawn.figure(
         "Drying curves",
@@ -219,7 +216,8 @@ public final class DryingFigure {
 
   /** When a plate is ready for good; the end of its curve where it never is (s). */
   private static double settledS(TrialForecast trial) {
-    return DoubleStream.concat(ends(trial.drying().peelableS()), ends(trial.drying().dryThroughS()))
+    return Awaited.timesS(trial.drying())
+        .flatMapToDouble(DryingFigure::ends)
         .max()
         .orElseGet(() -> trial.drying().curveEndS());
   }
@@ -285,18 +283,14 @@ public final class DryingFigure {
                 time.unit()));
   }
 
-  private void lane(String label, TrialForecast trial, String look) {
-    lane(label, trial.drying().peelableS(), trial.drying().dryThroughS(), look);
-  }
-
-  private void lane(String label, Band peelableS, Band dryThroughS, String look) {
+  private void lane(String label, Function<Milestone, Band> whenS, String look) {
     lanes.add(
         Lane.of(
             label,
             look,
             frame.bottom() + FIRST_LANE + LANE_STEP * lanes.size(),
             time.scale(),
-            List.of(time.marked("peelable", peelableS), time.marked("dry", dryThroughS))));
+            Awaited.marked(time, whenS)));
   }
 
   private void upright(double afterPourS, String label) {

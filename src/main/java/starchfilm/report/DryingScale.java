@@ -4,7 +4,7 @@ import static starchfilm.numerics.units.Units.DAY_S;
 import static starchfilm.numerics.units.Units.HOUR_S;
 
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.Spans;
@@ -12,6 +12,7 @@ import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.Lane;
 import starchfilm.report.chart.Strip;
 import starchfilm.report.chart.TimeScale;
+import starchfilm.report.words.PlainWords;
 
 /** One time axis for all trials of the page, and each trial's waiting time as a strip on it. */
 record DryingScale(TimeScale time) {
@@ -27,7 +28,7 @@ record DryingScale(TimeScale time) {
   static DryingScale of(List<TrialForecast> trials) {
     double[] momentsS =
         trials.stream()
-            .flatMap(trial -> Stream.of(trial.drying().peelableS(), trial.drying().dryThroughS()))
+            .flatMap(trial -> Awaited.timesS(trial.drying()))
             .flatMapToDouble(Band::points)
             .filter(Double::isFinite)
             .sorted()
@@ -47,15 +48,18 @@ record DryingScale(TimeScale time) {
     return time.axis(AXIS_TICKS);
   }
 
-  /** When a trial is peelable and dry through. */
+  /** When a trial is ready. */
   public Strip strip(TrialForecast trial) {
-    Band peelableS = trial.drying().peelableS();
-    Band dryS = trial.drying().dryThroughS();
     return strip(
         "When it is ready",
-        "Peelable: " + Spans.of(peelableS) + "; dry through in the thick spot: " + Spans.of(dryS),
+        PlainWords.capital(
+            Awaited.all().stream()
+                .map(
+                    one ->
+                        Awaited.label(one, " in the ") + ": " + Spans.of(trial.drying().timeS(one)))
+                .collect(Collectors.joining("; "))),
         axis().ticks(),
-        List.of(time.marked("peelable", peelableS), time.marked("dry", dryS)));
+        Awaited.marked(time, trial.drying()::timeS));
   }
 
   /** One waiting time. */

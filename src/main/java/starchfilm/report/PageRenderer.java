@@ -31,6 +31,7 @@ public final class PageRenderer {
   private static final List<Class<?>> WORDS =
       List.of(
           Anchor.class,
+          Awaited.class,
           Cautions.class,
           DryingFigure.class,
           FailedFilm.class,

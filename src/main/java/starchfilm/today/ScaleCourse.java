@@ -5,12 +5,14 @@ import static starchfilm.numerics.units.Units.DAY_S;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.change.Remedies;
 import starchfilm.change.Rerun;
+import starchfilm.drying.DryingForecast;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.PlateSimulation;
@@ -50,26 +52,27 @@ public final class ScaleCourse {
   private final double[] middleKg;
   private final List<double[]> stepsKg;
   private final double[] logDrySlopes;
-  private final double peelableS;
-  private final double dryS;
+  private final DryingForecast drying;
   private final double scaleSdKg;
   private final ModelMiss miss;
   private final Optional<Rerun> relief;
 
-  private ScaleCourse(TrialForecast forecast, Band peelable, Band dry, double sd) {
+  private ScaleCourse(TrialForecast forecast, double sd) {
+    drying = forecast.drying();
     Casting casting = forecast.trial().casting();
     PlateParameters known = forecast.weighed().known();
     relief =
         Remedies.underWay(
             casting,
             forecast.risks(),
-            peelable.middle(),
+            drying.peelableS().middle(),
             new RiskForecaster(known.factors())::forecast);
-    peelableS = Math.min(peelable.middle(), DryingForecaster.HORIZON_S);
-    dryS = Math.max(peelableS, Math.min(dry.middle(), DryingForecaster.HORIZON_S));
     scaleSdKg = sd;
     miss = ModelMiss.of(casting);
-    double lastS = Math.max(dryS, Math.min(dry.high(), DryingForecaster.HORIZON_S));
+    double lastS =
+        Math.max(
+            cameS(Milestone.DRY_THROUGH),
+            Math.min(drying.dryThroughS().high(), DryingForecaster.HORIZON_S));
     timesS = new double[POINTS + 1];
     for (int i = 0; i < POINTS; i++) {
       timesS[i] = lastS * i / (POINTS - 1);
@@ -100,8 +103,6 @@ public final class ScaleCourse {
   public static ScaleCourse of(TrialForecast forecast) {
     return new ScaleCourse(
         forecast,
-        forecast.drying().peelableS(),
-        forecast.drying().dryThroughS(),
         forecast.trial().seen().weighings().stream()
             .mapToDouble(Weighing::massSdKg)
             .max()
@@ -134,10 +135,18 @@ public final class ScaleCourse {
     double told = massOfDry * massOfDry / (dryOfDry * (massOfMass + weighingSd * weighingSd));
     return new ScaleForecast(
         noLighterThanAtRest(Band.normal(nowKg, Math.sqrt(massOfMass))),
-        at(middleKg, peelableS),
-        at(middleKg, dryS),
+        milestone -> at(middleKg, cameS(milestone)),
         middleKg[POINTS],
         told >= 0 && told <= 1 ? Math.sqrt(1 - told) : 1);
+  }
+
+  /** When a milestone comes, none before those that come first (s), in the middle case. */
+  private double cameS(Milestone last) {
+    return Stream.of(Milestone.values())
+        .filter(one -> one.compareTo(last) <= 0)
+        .mapToDouble(one -> Math.min(drying.timeS(one).middle(), DryingForecaster.HORIZON_S))
+        .max()
+        .orElseThrow();
   }
 
   /** A film that loses no more water has lost it all: what is left is what its solids hold. */

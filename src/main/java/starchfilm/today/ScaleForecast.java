@@ -1,5 +1,7 @@
 package starchfilm.today;
 
+import java.util.function.ToDoubleFunction;
+import starchfilm.drying.Milestone;
 import starchfilm.numerics.evidence.Band;
 
 /**
@@ -7,11 +9,15 @@ import starchfilm.numerics.evidence.Band;
  * {@link ScaleCourse}.
  *
  * @param nowKg film on the plate now (kg); no lighter than it may be at rest
- * @param peelableKg the film when it is peelable (kg), in the middle case
- * @param dryKg the film when it is dry through (kg), in the middle case
+ * @param laterKg the film when a milestone of the plate comes (kg), in the middle case
  * @param restKg the film when it has come to rest (kg), in the middle case
  * @param rangeLeft how much of the range of the dry-through time a weighing now would leave, 0 to
  *     1; 1 where that cannot be known
  */
 public record ScaleForecast(
-    Band nowKg, double peelableKg, double dryKg, double restKg, double rangeLeft) {}
+    Band nowKg, ToDoubleFunction<Milestone> laterKg, double restKg, double rangeLeft) {
+  /** The film when a milestone of the plate comes (kg), in the middle case. */
+  public double kgAt(Milestone milestone) {
+    return laterKg.applyAsDouble(milestone);
+  }
+}

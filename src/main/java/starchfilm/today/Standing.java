@@ -12,6 +12,7 @@ import java.util.function.UnaryOperator;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.change.Rerun;
+import starchfilm.drying.Milestone;
 import starchfilm.forecast.CurveReading;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
@@ -81,11 +82,6 @@ public record Standing(
         forecast, plates, trial.plates(), empty, nowS, course.at(nowS), course.relief());
   }
 
-  /** When the average of the plate can be peeled (s since the pour). */
-  public Band peelableS() {
-    return forecast.drying().peelableS();
-  }
-
   /** When its thick spot is dry through (s since the pour). */
   public Band readyS() {
     return forecast.drying().dryThroughS();
@@ -114,7 +110,9 @@ public record Standing(
   public boolean isDryByTheScale() {
     return last()
         .filter(Weighing::tared)
-        .filter(weighing -> weighing.filmMassKg() <= scale.dryKg() + weighing.massSdKg())
+        .filter(
+            weighing ->
+                weighing.filmMassKg() <= scale.kgAt(Milestone.DRY_THROUGH) + weighing.massSdKg())
         .isPresent();
   }
 

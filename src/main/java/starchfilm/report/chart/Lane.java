@@ -40,10 +40,19 @@ public record Lane(String label, String look, int y, List<Range> ranges, List<Do
   /**
    * A mark.
    *
-   * @param kind class of the mark; {@code peelable} alone decides the shape
+   * @param kind class of the mark, of which the first word decides the shape
    * @param at its place
    */
-  public record Dot(String kind, String at) {}
+  public record Dot(String kind, String at) {
+    /** Its outline around the place. */
+    public String shape() {
+      return kind.startsWith("peelable")
+          ? "M0 -6.5L6.5 0L0 6.5L-6.5 0Z"
+          : kind.startsWith("dry") || kind.startsWith("measured")
+              ? "M-5.5 0a5.5 5.5 0 1 0 11 0a5.5 5.5 0 1 0 -11 0Z"
+              : "M-1.5 -7H1.5V7H-1.5Z";
+    }
+  }
 
   /**
    * A band to draw.
@@ -70,15 +79,14 @@ public record Lane(String label, String look, int y, List<Range> ranges, List<Do
     for (Marked each : marked) {
       Band band = each.band();
       String kind = (each.kind() + " " + look).strip();
-      String mark = each.kind().equals("peelable") ? "peelable" : kind;
       if (band.high() < scale.from()) {
-        dots.add(new Dot(mark, scale.place(scale.from())));
+        dots.add(new Dot(kind, scale.place(scale.from())));
       } else if (band.low() <= scale.to()) {
         if (band.high() > band.low()) {
           ranges.add(Range.of(kind, scale, band));
         }
         if (band.middle() >= scale.from() && band.middle() <= scale.to()) {
-          dots.add(new Dot(mark, scale.place(band.middle())));
+          dots.add(new Dot(kind, scale.place(band.middle())));
         }
       }
     }

@@ -34,6 +34,7 @@ import starchfilm.planning.Potful;
 import starchfilm.planning.PourThickness;
 import starchfilm.planning.Series;
 import starchfilm.planning.ThicknessAnswer;
+import starchfilm.report.Awaited;
 import starchfilm.report.FilmFigure;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.plan.AssaySheet;
@@ -152,9 +153,8 @@ public final class Answers {
   }
 
   private static void drying(DataSheet.Row row, DryingForecast drying) {
-    row.put("verdict", FileWord.of(drying.verdict()))
-        .put("peelable_h", drying.peelableS())
-        .put("dry_through_h", drying.dryThroughS());
+    row.put("verdict", FileWord.of(drying.verdict()));
+    Awaited.all().forEach(one -> row.put(Awaited.field(one) + "_h", drying.timeS(one)));
   }
 
   /** How thick to pour: a row a share of the likely cases. */

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.Awaited;
 import starchfilm.report.chart.Axis;
 import starchfilm.report.chart.CalendarChart;
 import starchfilm.report.chart.Lane;
@@ -99,9 +100,12 @@ final class PlateCalendar {
         "",
         y,
         scale,
-        List.of(
-            new Lane.Marked("peelable", since(standing, standing.peelableS())),
-            new Lane.Marked("dry", since(standing, standing.readyS()))));
+        Awaited.all().stream()
+            .map(
+                one ->
+                    new Lane.Marked(
+                        Awaited.key(one), since(standing, standing.forecast().drying().timeS(one))))
+            .toList());
   }
 
   private Band since(Standing standing, Band afterPourS) {

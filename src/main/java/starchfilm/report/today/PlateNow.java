@@ -15,6 +15,7 @@ import starchfilm.change.Change;
 import starchfilm.change.ChangeStep;
 import starchfilm.change.Rerun;
 import starchfilm.drying.DryingVerdict;
+import starchfilm.drying.Milestone;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.units.Figures;
@@ -155,7 +156,7 @@ public record PlateNow(Standing standing) {
     return "ready when %s %s%s"
         .formatted(
             standing.emptyKg().isPresent() ? "the scale shows" : "its film alone weighs",
-            scale(standing.scale().dryKg()),
+            scale(standing.scale().kgAt(Milestone.DRY_THROUGH)),
             standing
                 .last()
                 .filter(Weighing::tared)
@@ -227,18 +228,11 @@ public record PlateNow(Standing standing) {
     return low.equals(high) ? "" : " (" + Figures.range(low, high) + ")";
   }
 
-  /** What it shows when it is peelable. */
-  public String scalePeelable() {
-    return Double.isInfinite(standing.peelableS().middle())
+  /** What it shows when a milestone comes. */
+  public String scaleAt(Milestone milestone) {
+    return Double.isInfinite(standing.forecast().drying().timeS(milestone).middle())
         ? "never"
-        : scale(standing.scale().peelableKg());
-  }
-
-  /** What it shows when it is dry through. */
-  public String scaleDry() {
-    return Double.isInfinite(standing.readyS().middle())
-        ? "never"
-        : scale(standing.scale().dryKg());
+        : scale(standing.scale().kgAt(milestone));
   }
 
   /** What the range was at the pour, where weighings narrowed it. */

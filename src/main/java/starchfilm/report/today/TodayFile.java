@@ -9,9 +9,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import starchfilm.casting.trial.Weighing;
+import starchfilm.drying.Milestone;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.report.Awaited;
 import starchfilm.report.JsonText;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Standing;
@@ -20,18 +23,13 @@ import starchfilm.today.Today;
 /** What to do now, for other programs: every name carries its unit; never is null or empty. */
 public final class TodayFile {
   private static final List<String> COLUMNS =
-      List.of(
-          "file",
-          "name",
-          "plates",
-          "need",
-          "sentence",
-          "look_from",
-          "look_until",
-          "scale_now_g",
-          "scale_peelable_g",
-          "scale_dry_g",
-          "water_left_pct");
+      Stream.of(
+              Stream.of("file", "name", "plates", "need", "sentence", "look_from", "look_until"),
+              Stream.of("scale_now_g"),
+              Awaited.all().stream().map(TodayFile::scaleColumn),
+              Stream.of("water_left_pct"))
+          .flatMap(columns -> columns)
+          .toList();
 
   private TodayFile() {}
 
@@ -67,8 +65,9 @@ public final class TodayFile {
     put(node, "look_from", standing, standing.lookFromS());
     put(node, "look_until", standing, standing.lookUntilS());
     put(node, "mould_from", standing, standing.mouldFromS());
-    band(node.putObject("peelable"), standing, standing.peelableS());
-    band(node.putObject("dry_through"), standing, standing.readyS());
+    for (Milestone one : Awaited.all()) {
+      band(node.putObject(Awaited.field(one)), standing, standing.forecast().drying().timeS(one));
+    }
     if (standing.forecast().weighed().takenIn() > 0) {
       band(node.putObject("dry_through_at_the_pour"), standing, standing.readyAtThePourS());
     }
@@ -79,8 +78,9 @@ public final class TodayFile {
         node.putObject("scale_now_g"),
         "",
         standing.scale().nowKg().map(kg -> G_PER_KG * (emptyKg + kg)));
-    node.put("scale_peelable_g", grams(emptyKg + standing.scale().peelableKg()));
-    node.put("scale_dry_g", grams(emptyKg + standing.scale().dryKg()));
+    for (Milestone one : Awaited.all()) {
+      node.put(scaleColumn(one), grams(emptyKg + standing.scale().kgAt(one)));
+    }
     node.put("scale_at_rest_g", grams(emptyKg + standing.scale().restKg()));
     node.put("range_left_by_a_weighing_now", JsonText.rounded(standing.scale().rangeLeft()));
     standing
@@ -93,6 +93,10 @@ public final class TodayFile {
               weighed.put("scale_g", grams(emptyKg + last.filmMassKg()));
             });
     return node;
+  }
+
+  private static String scaleColumn(Milestone milestone) {
+    return "scale_" + Awaited.key(milestone) + "_g";
   }
 
   private static void band(ObjectNode node, Standing standing, Band band) {

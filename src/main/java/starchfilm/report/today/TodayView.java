@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
+import starchfilm.report.Awaited;
 import starchfilm.report.caution.Caution;
 import starchfilm.report.chart.CalendarChart;
+import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.Plural;
 import starchfilm.report.words.PourCalendar;
 import starchfilm.today.Today;
@@ -91,9 +93,11 @@ public record TodayView(Today today, List<PlateNow> plates) {
       lines.add(plate.sentence());
       lines.add("  " + plate.waterLeft() + "; look " + plate.look() + ".");
       lines.add(
-          "  %s: now %s, peelable %s, dry through %s."
-              .formatted(
-                  plate.scaleHead(), plate.scaleNow(), plate.scalePeelable(), plate.scaleDry()));
+          Awaited.all().stream()
+              .map(one -> PlainWords.word(one) + " " + plate.scaleAt(one))
+              .collect(
+                  Collectors.joining(
+                      ", ", "  " + plate.scaleHead() + ": now " + plate.scaleNow() + ", ", ".")));
       plate
           .before()
           .ifPresent(
