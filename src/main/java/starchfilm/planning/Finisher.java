@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.drying.DryingForecaster;
@@ -26,10 +25,8 @@ final class Finisher {
     this.drying = new DryingForecaster(factors, DryingForecaster.DRAWS);
   }
 
-  PlannedRecipe finish(
-      Design design, Set<Goal> goals, WishWindow window, List<BindingLimit> limits) {
-    return finish(
-        design, new Rounding(request, design, design.cook(), true), goals, window, limits);
+  PlannedRecipe finish(Design design, WishWindow window) {
+    return finish(design, new Rounding(request, design, design.cook(), true), window);
   }
 
   /** One group of a series, in which one thing alone is changed. */
@@ -37,23 +34,12 @@ final class Finisher {
     double value = series.values().get(group);
     Design design = series.what().in(base, value, request);
     CookSteps cook = series.what().in(base.cook(), value);
-    PlannedRecipe recipe =
-        finish(
-            design,
-            new Rounding(request, design, cook, false),
-            EnumSet.noneOf(Goal.class),
-            window,
-            List.of());
+    PlannedRecipe recipe = finish(design, new Rounding(request, design, cook, false), window);
     double weighed = series.what().of(recipe.potfuls().get(0).recipe(), recipe.casting());
     return new Series.Group(series.names().get(group), value, weighed, recipe);
   }
 
-  private PlannedRecipe finish(
-      Design design,
-      Rounding rounding,
-      Set<Goal> goals,
-      WishWindow window,
-      List<BindingLimit> limits) {
+  private PlannedRecipe finish(Design design, Rounding rounding, WishWindow window) {
     List<Potful> potfuls = rounding.potfuls();
     double pourKg = rounding.pourKg();
     Recipe recipe = potfuls.get(0).recipe();
@@ -65,7 +51,7 @@ final class Finisher {
         request.casting(paste, recipe.cook(), new Estimate(wetM, wetSd), design.plates());
     FilmForecast forecast = film.forecast(casting);
     return new PlannedRecipe(
-        goals,
+        EnumSet.noneOf(Goal.class),
         potfuls,
         rounding.cook(),
         casting,
@@ -75,7 +61,7 @@ final class Finisher {
             byDate(casting),
             WishWindow.meets(request.wish(), forecast),
             window.chance(forecast.glassTransitionK())),
-        limits);
+        List.of());
   }
 
   private OptionalDouble byDate(Casting casting) {

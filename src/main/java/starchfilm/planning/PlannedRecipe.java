@@ -46,6 +46,11 @@ public record PlannedRecipe(
    */
   public record Chances(OptionalDouble byDate, boolean asWished, double wish) {}
 
+  /** The same, best at some goals, with the limits that are told of it. */
+  PlannedRecipe bestAt(Set<Goal> those, List<BindingLimit> told) {
+    return new PlannedRecipe(those, potfuls, cook, casting, film, drying, chances, told);
+  }
+
   /** Copies the collections. */
   public PlannedRecipe {
     EnumSet<Goal> ordered = EnumSet.noneOf(Goal.class);

@@ -54,11 +54,12 @@ public record Planner(ParameterDistribution factors) {
               distinct(best).parallelStream()
                   .map(
                       same ->
-                          finisher.finish(
-                              inTime(request, same.get(0)),
-                              same.stream().map(Found::goal).collect(Collectors.toSet()),
-                              same.get(0).space().window(),
-                              moves.bindingOn(tellingLimits(same))))
+                          finisher
+                              .finish(
+                                  inTime(request, same.get(0)), same.get(0).space().window())
+                              .bestAt(
+                                  same.stream().map(Found::goal).collect(Collectors.toSet()),
+                                  moves.bindingOn(tellingLimits(same))))
                   .toList());
         });
   }
@@ -117,11 +118,8 @@ public record Planner(ParameterDistribution factors) {
         found -> {
           PlannedRecipe recipe =
               new Finisher(one, factors)
-                  .finish(
-                      inTime(one, found),
-                      EnumSet.of(Goal.SAFEST),
-                      found.space().window(),
-                      List.of());
+                  .finish(inTime(one, found), found.space().window())
+                  .bestAt(EnumSet.of(Goal.SAFEST), List.of());
           int pours = (plates + recipe.plates() - 1) / recipe.plates();
           return Plan.of(new PiecesPlan(asked, pieces, pieces.from(plate), plates, pours, recipe));
         });
