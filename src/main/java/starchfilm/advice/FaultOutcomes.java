@@ -11,8 +11,8 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
-import starchfilm.advice.Contrasting.Rerun;
 import starchfilm.advice.Outcome.Agreement;
+import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.forecast.TrialForecast;
 
@@ -29,7 +29,7 @@ record FaultOutcomes(
     TrialForecast after,
     ForecastCache was,
     ForecastCache is,
-    List<Rerun> reruns) {
+    List<SingleChange> changes) {
   private static final double MOVES = 0.3;
   private static final double MOST_OF_IT = 0.4;
   private static final double NEARLY_ALL = 0.9;
@@ -110,29 +110,27 @@ record FaultOutcomes(
   }
 
   private String mostly(Shift shift, FaultContext scene) {
-    Rerun strongest = null;
+    SingleChange strongest = null;
     double most = MOST_OF_IT;
-    for (Rerun rerun : reruns) {
-      OptionalDouble alone = shift.rule().trouble(scene.with(rerun.outlook()));
+    for (SingleChange change : changes) {
+      OptionalDouble alone = shift.rule().trouble(scene.with(change.alone()));
       double share =
           alone.isPresent()
               ? (alone.getAsDouble() - shift.from()) / (shift.to() - shift.from())
               : 0;
       if (share > most) {
         most = share;
-        strongest = rerun;
+        strongest = change;
       }
     }
     if (strongest == null) {
       return "; no single change does most of it";
     }
-    return "; "
-        + strongest.change().what()
-        + " "
-        + strongest.change().from()
-        + " → "
-        + strongest.change().to()
-        + " alone does "
-        + (most >= NEARLY_ALL ? "nearly all of it" : PERCENT.brief(most) + " of it");
+    return "; %s %s → %s alone does %s of it"
+        .formatted(
+            strongest.what(),
+            strongest.from(),
+            strongest.to(),
+            most >= NEARLY_ALL ? "nearly all" : PERCENT.brief(most));
   }
 }

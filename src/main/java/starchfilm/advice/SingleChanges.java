@@ -25,8 +25,8 @@ final class SingleChanges {
   private final List<SingleChange> found = new ArrayList<>();
   private final List<String> notNoted = new ArrayList<>();
 
-  /** One difference and the first set-up with it alone. */
-  record SingleChange(String what, String from, String to, Casting alone) {}
+  /** One difference, and what the model makes of the first set-up with it alone. */
+  record SingleChange(String what, String from, String to, ForecastCache alone) {}
 
   /**
    * A figure that is compared: one row of the table.
@@ -123,7 +123,9 @@ final class SingleChanges {
   }
 
   private void add(String what, Figure figure, Casting alone) {
-    found.add(new SingleChange(what, figure.words(before), figure.words(after), alone));
+    found.add(
+        new SingleChange(
+            what, figure.words(before), figure.words(after), before.outlook().of(alone)));
   }
 
   private static boolean differ(double was, double is) {

@@ -40,7 +40,7 @@ class SingleChangesTest {
     assertThat(after(setting, same)).isEmpty();
     List<SingleChange> told = after(setting, different);
     assertThat(told).extracting(SingleChange::what).containsExactly(what);
-    assertThat(setting.of(told.get(0).alone()))
+    assertThat(setting.of(told.get(0).alone().setup()))
         .isCloseTo(setting.of(Castings.USUAL) + different, within(1e-9));
   }
 
@@ -57,8 +57,8 @@ class SingleChangesTest {
     assertThat(told)
         .extracting(SingleChange::what)
         .containsExactly("glycerol per 100 g dry starch", "wet thickness", "used at");
-    assertThat(told.get(0).alone().wetThicknessM()).isEqualTo(Castings.USUAL.wetThicknessM());
-    assertThat(Setting.GLYCEROL.of(told.get(1).alone()))
+    assertThat(told.get(0).alone().setup().wetThicknessM()).isEqualTo(Castings.USUAL.wetThicknessM());
+    assertThat(Setting.GLYCEROL.of(told.get(1).alone().setup()))
         .isEqualTo(Setting.GLYCEROL.of(Castings.USUAL));
     assertThat(told.get(1).from()).isEqualTo("3 mm");
     assertThat(told.get(1).to()).isEqualTo("2 mm");
@@ -75,7 +75,7 @@ class SingleChangesTest {
               assertThat(told.what()).isEqualTo("turned or racked");
               assertThat(told.from() + " → " + told.to())
                   .isEqualTo("no → on a rack after 10 hours");
-              assertThat(told.alone().faces()).isEqualTo(racked.faces());
+              assertThat(told.alone().setup().faces()).isEqualTo(racked.faces());
             });
     Casting swinging = in(new SwingingRoom(Castings.USUAL.room().at(0), 3, 0.1, 0));
     assertThat(found(swinging)).extracting(SingleChange::what).containsExactly("room");
