@@ -92,16 +92,4 @@ public final class TrialForecaster {
         ? Optional.empty()
         : Optional.of(knowledge.atThePour(trial).forecaster(draws).forecast(trial.casting()));
   }
-
-  /**
-   * Forecasts only how a trial's plates dry.
-   *
-   * @param trial the trial
-   * @return its drying
-   * @throws IllegalArgumentException where a figure lies outside what the model can do; the message
-   *     is a sentence for the reader
-   */
-  public DryingForecast drying(Trial trial) {
-    return knowledge.drying(trial).forecaster(draws).forecast(trial.casting());
-  }
 }

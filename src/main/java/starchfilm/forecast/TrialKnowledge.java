@@ -38,24 +38,14 @@ public interface TrialKnowledge {
   LearntFilm film(Trial trial);
 
   /**
-   * What is known of the drying factors where a changed casting would be poured beside a trial,
-   * without what its own notes leave uncertain: its room and its starch may be others.
+   * Forecasts a changed casting that would be poured beside a trial, without what the trial's own
+   * notes leave uncertain: room and starch may be others.
    *
    * @param trial the trial it is changed from
    * @param changed the changed casting
+   * @param draws how many likely cases a drying forecast solves
    */
-  ParameterDistribution drying(Trial trial, Casting changed);
-
-  /** What is known of the film of a changed casting, as {@link #drying(Trial, Casting)}. */
-  LearntFilm film(Trial trial, Casting changed);
-
-  /** Forecasts a changed casting of a trial, with so many likely cases. */
-  default CastingForecaster changed(Trial trial, Casting changed, int draws) {
-    return new CastingForecaster(
-        new PlateParameters(drying(trial, changed), false),
-        new FilmForecaster(film(trial, changed)),
-        draws);
-  }
+  CastingForecaster changed(Trial trial, Casting changed, int draws);
 
   /**
    * The same factors for every trial.
@@ -81,13 +71,8 @@ public interface TrialKnowledge {
       }
 
       @Override
-      public ParameterDistribution drying(Trial trial, Casting changed) {
-        return factors;
-      }
-
-      @Override
-      public LearntFilm film(Trial trial, Casting changed) {
-        return LearntFilm.NOTHING;
+      public CastingForecaster changed(Trial trial, Casting changed, int draws) {
+        return new CastingForecaster(atThePour(trial), new FilmForecaster(), draws);
       }
     };
   }

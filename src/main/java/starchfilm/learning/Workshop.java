@@ -20,8 +20,10 @@ import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.SafeFile;
+import starchfilm.film.FilmForecaster;
 import starchfilm.film.FilmProperty;
 import starchfilm.film.LearntFilm;
+import starchfilm.forecast.CastingForecaster;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialKnowledge;
 import starchfilm.learning.summary.Learnt;
@@ -299,13 +301,12 @@ public final class Workshop implements TrialKnowledge {
   }
 
   @Override
-  public ParameterDistribution drying(Trial trial, Casting changed) {
-    return factors(changed.place().name(), changed.composition().starchShares(), false);
-  }
-
-  @Override
-  public LearntFilm film(Trial trial, Casting changed) {
-    return film(strips, changed.composition().starchShares());
+  public CastingForecaster changed(Trial trial, Casting changed, int draws) {
+    Map<StarchKind, Double> starchShares = changed.composition().starchShares();
+    return new CastingForecaster(
+        new PlateParameters(factors(changed.place().name(), starchShares, false), false),
+        new FilmForecaster(film(strips, starchShares)),
+        draws);
   }
 
   private static LearntFilm film(

@@ -18,11 +18,11 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import starchfilm.casting.Casting;
 import starchfilm.casting.trial.Trial;
-import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.film.LearntFilm;
+import starchfilm.forecast.CastingForecaster;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialKnowledge;
 import starchfilm.forecast.WeighingQuestion;
@@ -267,12 +267,7 @@ public final class Workshops implements TrialKnowledge {
   }
 
   @Override
-  public ParameterDistribution drying(Trial trial, Casting changed) {
-    return of(trial).drying(trial, changed);
-  }
-
-  @Override
-  public LearntFilm film(Trial trial, Casting changed) {
-    return of(trial).film(trial, changed);
+  public CastingForecaster changed(Trial trial, Casting changed, int draws) {
+    return of(trial).changed(trial, changed, draws);
   }
 }

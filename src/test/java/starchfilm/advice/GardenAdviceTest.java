@@ -23,6 +23,7 @@ import starchfilm.film.FilmForecaster;
 import starchfilm.film.LearntFilm;
 import starchfilm.film.risk.RiskForecaster;
 import starchfilm.film.risk.RiskLevel;
+import starchfilm.forecast.CastingForecaster;
 import starchfilm.forecast.PlateParameters;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.forecast.TrialForecaster;
@@ -252,7 +253,11 @@ class GardenAdviceTest {
 
       @Override
       public PlateParameters atThePour(Trial trial) {
-        return new PlateParameters(drying(trial, trial.casting()), false);
+        return in(trial.casting());
+      }
+
+      private PlateParameters in(Casting casting) {
+        return new PlateParameters(factors.apply(casting.place().name()), false);
       }
 
       @Override
@@ -261,13 +266,8 @@ class GardenAdviceTest {
       }
 
       @Override
-      public ParameterDistribution drying(Trial trial, Casting changed) {
-        return factors.apply(changed.place().name());
-      }
-
-      @Override
-      public LearntFilm film(Trial trial, Casting changed) {
-        return LearntFilm.NOTHING;
+      public CastingForecaster changed(Trial trial, Casting changed, int draws) {
+        return new CastingForecaster(in(changed), new FilmForecaster(), draws);
       }
     };
   }
