@@ -75,7 +75,12 @@ public record Levelling(double viscosityPaS, double levelsFromM, double standsUp
             SURFACE_TENSION_N_PER_M,
             RIDGE_SPACING_M,
             UNTIL_IT_SETS_S / TIMES_TAU),
-        poolHeight(densityKgPerM3, SURFACE_TENSION_N_PER_M, Math.PI));
+        standsUpToM(densityKgPerM3));
+  }
+
+  /** How high paste of a density stands on a plate without a rim (m). */
+  static double standsUpToM(double densityKgPerM3) {
+    return poolHeight(densityKgPerM3, SURFACE_TENSION_N_PER_M, Math.PI);
   }
 
   /** The layer (m) whose ridges die away by a factor e in tau. */

@@ -55,8 +55,7 @@ public record Planner(ParameterDistribution factors) {
                   .map(
                       same ->
                           finisher
-                              .finish(
-                                  inTime(request, same.get(0)), same.get(0).space().window())
+                              .finish(inTime(request, same.get(0)), same.get(0).space().window())
                               .bestAt(
                                   same.stream().map(Found::goal).collect(Collectors.toSet()),
                                   moves.bindingOn(tellingLimits(same))))

@@ -94,7 +94,7 @@ record RecipeSpace(
         Limit.RIM,
         kitchen.rimM() > 0
             ? RIM_FILLED * kitchen.rimM() / (1 + kitchen.unevenness())
-            : Levelling.of(blend, design.starchInPaste(), density).standsUpToM());
+            : Levelling.standsUpToM(density));
     ceilings.put(
         Limit.POT,
         kitchen.potM3() * Kitchen.HOLDS_KG_PER_M3 / (plateKgPerM * PotRules.withSteam(paste)));

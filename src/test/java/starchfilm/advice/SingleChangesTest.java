@@ -57,7 +57,8 @@ class SingleChangesTest {
     assertThat(told)
         .extracting(SingleChange::what)
         .containsExactly("glycerol per 100 g dry starch", "wet thickness", "used at");
-    assertThat(told.get(0).alone().setup().wetThicknessM()).isEqualTo(Castings.USUAL.wetThicknessM());
+    assertThat(told.get(0).alone().setup().wetThicknessM())
+        .isEqualTo(Castings.USUAL.wetThicknessM());
     assertThat(Setting.GLYCEROL.of(told.get(1).alone().setup()))
         .isEqualTo(Setting.GLYCEROL.of(Castings.USUAL));
     assertThat(told.get(1).from()).isEqualTo("3 mm");
