@@ -19,7 +19,6 @@ final class Quantities {
   /** Relative standard uncertainty of a volume measured in a kitchen jug; judged, no source. */
   private static final double JUG_RELATIVE_SD = 0.03;
 
-  static final String MASS_OR_VOLUME = "a mass or a volume, such as 250 g or 200 ml";
   private static final Pattern BARE = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)");
 
   private Quantities() {}
@@ -44,8 +43,11 @@ final class Quantities {
     return massOrVolume(typed).is(Dimension.VOLUME);
   }
 
-  private static TypedAmount massOrVolume(String typed) {
-    return TypedAmount.read(typed, MASS_OR_VOLUME, List.of(Dimension.MASS, Dimension.VOLUME));
+  static TypedAmount massOrVolume(String typed) {
+    return TypedAmount.read(
+        typed,
+        "a mass or a volume, such as 250 g or 200 ml",
+        List.of(Dimension.MASS, Dimension.VOLUME));
   }
 
   /** A volume as a kitchen jug measures it (m3). */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
 import starchfilm.casting.ConstantRoom;
@@ -18,10 +19,10 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Dimension;
+import starchfilm.files.amount.MistypedException;
 import starchfilm.files.amount.Moment;
 import starchfilm.files.amount.MomentParser;
 import starchfilm.files.amount.TypedAmount;
-import starchfilm.files.amount.WeighedSoFar;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located;
@@ -58,7 +59,7 @@ final class WrittenTrial {
     "pour.plate.shape"
   };
 
-  private static final Dimension[] WEIGHED_OR_MEASURED = {Dimension.MASS, Dimension.VOLUME};
+  private static final String TIME_AND_MASS = "time=mass, such as 6h=412g or 1d12h=388.5g";
 
   /** A stand-in, so that mistakes of a place are found beside others. */
   private static final DryingPlace ANY =
@@ -169,16 +170,7 @@ final class WrittenTrial {
 
   private static ObjectValue with(ObjectValue portion, String field, Optional<String> typed) {
     String unit = String.valueOf(UNITS.get("recipe.starch." + field));
-    return typed
-        .map(
-            words ->
-                with(portion, field, unit, amount(words, dimensions(field, unit)), "trial.starch"))
-        .orElse(portion);
-  }
-
-  /** Mass and volume for whatever goes into the pot, which is not always weighed. */
-  private static Dimension[] dimensions(String path, String unit) {
-    return path.endsWith("mass_g") ? WEIGHED_OR_MEASURED : new Dimension[] {Dimension.ofUnit(unit)};
+    return typed.map(words -> with(portion, field, unit, words, "trial.starch")).orElse(portion);
   }
 
   /** Every amount that stands in one field of the trial. */
@@ -195,8 +187,8 @@ final class WrittenTrial {
     for (Field field : Field.group("trial")) {
       String unit = UNITS.getOrDefault(field.path(), "");
       if (!unit.isEmpty()) {
-        in.one(field.key(), typed -> amount(typed, dimensions(field.path(), unit)))
-            .ifPresent(amount -> fields = with(fields, field.path(), unit, amount, field.key()));
+        in.one(field.key(), typed -> with(fields, field.path(), unit, typed, field.key()))
+            .ifPresent(changed -> fields = changed);
       }
     }
   }
@@ -223,41 +215,55 @@ final class WrittenTrial {
 
   private void weighed() {
     in.requireWhole("so far.film-only", "so far.weighed");
-    Optional<List<Located>> typed =
-        in.all("so far.weighed", words -> words.stream().map(this::weighing).toList());
-    if (typed.isPresent()) {
-      List<Located> all = new ArrayList<>();
-      Located.Member there = fields.members().get("weighings");
-      if (there != null) {
-        all.addAll(
-            there.value() instanceof ListValue list ? list.entries() : List.of(there.value()));
-      }
-      all.addAll(typed.get());
-      put("weighings", new ListValue(at("so far.weighed"), all));
-    }
+    in.all("so far.weighed", words -> words.stream().map(this::weighing).toList())
+        .ifPresent(
+            typed -> {
+              Stream<Located> before =
+                  Stream.ofNullable(fields.members().get("weighings"))
+                      .map(Located.Member::value)
+                      .flatMap(
+                          there ->
+                              there instanceof ListValue list
+                                  ? list.entries().stream()
+                                  : Stream.of(there));
+              put(
+                  "weighings",
+                  new ListValue(
+                      at("so far.weighed"), Stream.concat(before, typed.stream()).toList()));
+            });
   }
 
   private Located weighing(String typed) {
-    String mass = typed.substring(typed.indexOf('=') + 1);
+    int equals = typed.indexOf('=');
+    if (equals < 0 || equals != typed.lastIndexOf('=')) {
+      throw new MistypedException(typed, TIME_AND_MASS, "join time and mass with one =");
+    }
+    String mass = typed.substring(equals + 1);
     Place here = at("so far.weighed");
     ObjectValue entry =
         new ObjectValue(here, Map.of(), List.of())
-            .with("at", new TextValue(here, weighedAt(typed)))
-            .with("mass_g", TypedValue.of(amount(mass, Dimension.MASS), "g", here));
+            .with("at", new TextValue(here, weighedAt(typed.substring(0, equals).strip(), typed)));
+    if (Dimension.MASS.si(mass) <= 0) {
+      throw new MistypedException(typed, TIME_AND_MASS, "write what the scale showed, above 0 g");
+    }
+    entry = entry.with("mass_g", TypedValue.of(TypedAmount.of(Dimension.MASS, mass), "g", here));
     return in.has("so far.film-only")
         ? entry.with("with_plate", new WordValue(here, WordValue.Word.FALSE))
         : entry;
   }
 
   /** Since the pour, or by the clock on the wall, as a file has it. */
-  private String weighedAt(String typed) {
-    String time = typed.substring(0, Math.max(0, typed.indexOf('=')));
+  private String weighedAt(String time, String typed) {
     if (time.matches(".*(?:\\d:|\\d-\\d|day|now).*")
         && new MomentParser(clock).parse(time) instanceof Moment.ByTheClock at) {
       return at.time().withSecond(0).withNano(0).toString();
     }
-    double minutes = WeighedSoFar.parse(typed).timeS() / 60;
-    return "+" + BigDecimal.valueOf(minutes).toPlainString() + "min";
+    double seconds = Dimension.TIME.si(time.startsWith("+") ? time.substring(1) : time);
+    if (seconds < 0) {
+      throw new MistypedException(
+          typed, TIME_AND_MASS, "a plate cannot be weighed before the pour");
+    }
+    return "+" + BigDecimal.valueOf(seconds / 60).toPlainString() + "min";
   }
 
   private Optional<WrittenPlace> place(DryingPlace before) {
@@ -293,25 +299,22 @@ final class WrittenTrial {
     return new NumberValue(at(key), value);
   }
 
-  /** What was measured by volume goes into the field of the volume. */
+  /**
+   * With an amount that has a unit of its own; what goes into the pot is not always weighed, and
+   * its volume goes into the field of the volume.
+   */
   private static ObjectValue with(
-      ObjectValue trial, String path, String unit, TypedAmount amount, String key) {
+      ObjectValue trial, String path, String unit, String typed, String key) {
     Place place = at(key);
     if (!path.endsWith("mass_g")) {
-      return trial.with(path, TypedValue.of(amount, unit, place));
+      return trial.with(
+          path, TypedValue.of(TypedAmount.of(Dimension.ofUnit(unit), typed), unit, place));
     }
+    TypedAmount amount = Quantities.massOrVolume(typed);
     String volume = path.replace("mass_g", "volume_ml");
     return amount.is(Dimension.VOLUME)
         ? trial.without(path).with(volume, TypedValue.of(amount, "ml", place))
         : trial.without(volume).with(path, TypedValue.of(amount, unit, place));
-  }
-
-  /** An amount, which must have a unit of its own. */
-  private static TypedAmount amount(String typed, Dimension... dimensions) {
-    return TypedAmount.read(
-        typed,
-        dimensions.length == 1 ? dimensions[0].allowed() : Quantities.MASS_OR_VOLUME,
-        List.of(dimensions));
   }
 
   static Located text(String key, String text) {

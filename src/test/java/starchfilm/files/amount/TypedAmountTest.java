@@ -231,19 +231,4 @@ class TypedAmountTest {
                         TypedAmount.of(Dimension.MASS, String.format(Locale.ROOT, "%.2f g", grams))
                             .si()));
   }
-
-  @Test
-  void weighedSoFar() {
-    assertThat(WeighedSoFar.parse("6h=412g")).isEqualTo(new WeighedSoFar(21_600, 0.412));
-    assertThat(WeighedSoFar.parse("+1d 12h = 388,5 g"))
-        .isEqualTo(new WeighedSoFar(129_600, 0.3885));
-    assertThatThrownBy(() -> WeighedSoFar.parse("6h 412g"))
-        .hasMessage(
-            "\"6h 412g\" given, allowed time=mass, such as 6h=412g or 1d12h=388.5g; join time and"
-                + " mass with one =");
-    assertThatThrownBy(() -> WeighedSoFar.parse("-6h=412g"))
-        .hasMessageEndingWith("a plate cannot be weighed before the pour");
-    assertThatThrownBy(() -> WeighedSoFar.parse("6h=0g"))
-        .hasMessageEndingWith("write what the scale showed, above 0 g");
-  }
 }
