@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -74,11 +73,11 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
       throw new MistypedException(
           text,
           allowed,
-          amount.unit().name()
-              + " is a unit of "
-              + is.words().replaceFirst("^an? ", "")
-              + "; write "
-              + wanted.stream().map(Dimension::words).collect(Collectors.joining(" or ")));
+          "%s is a unit of %s; write %s"
+              .formatted(
+                  amount.unit().name(),
+                  is.words().replaceFirst("^an? ", ""),
+                  wanted.stream().map(Dimension::words).collect(Collectors.joining(" or "))));
     }
     return amount;
   }
@@ -136,29 +135,26 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
     if (!PARTS.matcher(typed).matches()) {
       throw mistyped("write one number with its unit");
     }
-    Matcher part = PART.matcher(typed);
-    TypedAmount sum = null;
-    while (part.find()) {
-      String unit = part.group(2).replaceFirst("\\s+(and|und)\\s*$", "");
-      TypedAmount next = one("", part.group(1), unit);
-      if (sum != null) {
-        if (sum.unit().dimension() != next.unit().dimension()
-            || next.unit().dimension() == Dimension.TEMPERATURE) {
-          throw mistyped("write one amount, or parts that measure the same, such as 1d 6h");
-        }
-        next =
-            new TypedAmount(
-                text,
-                next.unit(),
-                next.number().add(sum.unit().to(next.unit(), sum.number())),
-                next.low().add(sum.unit().to(next.unit(), sum.low())),
-                next.high().add(sum.unit().to(next.unit(), sum.high())),
-                next.step(),
-                false);
-      }
-      sum = next;
+    return PART.matcher(typed)
+        .results()
+        .map(part -> one("", part.group(1), part.group(2).replaceFirst("\\s+(and|und)\\s*$", "")))
+        .reduce(this::sum)
+        .orElseThrow();
+  }
+
+  private TypedAmount sum(TypedAmount sum, TypedAmount next) {
+    Unit unit = next.unit();
+    if (!sum.is(unit.dimension()) || next.is(Dimension.TEMPERATURE)) {
+      throw mistyped("write one amount, or parts that measure the same, such as 1d 6h");
     }
-    return Objects.requireNonNull(sum);
+    return new TypedAmount(
+        text,
+        unit,
+        next.number().add(sum.unit().to(unit, sum.number())),
+        next.low().add(sum.unit().to(unit, sum.low())),
+        next.high().add(sum.unit().to(unit, sum.high())),
+        next.step(),
+        false);
   }
 
   private TypedAmount one(String sign, String digits, @Nullable String word) {
@@ -223,16 +219,9 @@ record AmountReader(String text, String bareUnit, String allowed, List<Dimension
     }
     String ungrouped = digits.replace(" ", "");
     if (PERHAPS_GROUPED.matcher(ungrouped).matches()) {
-      String[] halves = ungrouped.split(",", -1);
       throw mistyped(
-          "this could be "
-              + halves[0]
-              + "."
-              + halves[1]
-              + " or "
-              + halves[0]
-              + halves[1]
-              + "; write it with a point or without the comma");
+          "this could be %s or %s; write it with a point or without the comma"
+              .formatted(ungrouped.replace(',', '.'), ungrouped.replace(",", "")));
     }
     if (!PLAIN.matcher(ungrouped).matches()) {
       throw mistyped("write the number with one point or comma and no grouping");

@@ -82,16 +82,6 @@ public record TypedAmount(
     return AmountReader.read(text, bare, "a number in " + bare + ", such as 12.5 " + bare, wanted);
   }
 
-  /**
-   * Whether typed amounts are read in a unit.
-   *
-   * @param unit the unit
-   * @return true for those of {@link #inUnit}
-   */
-  public static boolean isUnit(String unit) {
-    return Unit.known(unit).isPresent();
-  }
-
   boolean isShare() {
     return unit.dimension() == Dimension.SHARE;
   }

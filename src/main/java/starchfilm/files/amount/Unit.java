@@ -51,16 +51,16 @@ public record Unit(
     Map<String, Unit> units = new HashMap<>();
     for (String line : PackedText.of(Unit.class, "units.words").lines().skip(1).toList()) {
       String[] words = line.split(" ", -1);
-      String name = words[3];
+      String[] scale = words[1].split("\\+", 2);
       boolean finest = words[2].startsWith("<");
       String[] fill =
           words[2].contains("..") ? words[2].split("\\.\\.", -1) : new String[] {"1", "1"};
       Unit unit =
           new Unit(
               Dimension.valueOf(words[0]),
-              name,
-              quotient(words[1]),
-              offset(name),
+              words[3],
+              quotient(scale[0]),
+              scale.length == 1 ? BigDecimal.ZERO : quotient(scale[1]),
               new BigDecimal(fill[0]),
               new BigDecimal(fill[1]),
               finest ? new BigDecimal(words[2].substring(1)) : BigDecimal.ONE);
@@ -75,16 +75,6 @@ public record Unit(
     return parts.length == 1
         ? number
         : number.divide(new BigDecimal(parts[1]), MathContext.DECIMAL128);
-  }
-
-  /** The kelvins at the zero of a scale of temperature. */
-  private static BigDecimal offset(String name) {
-    BigDecimal zeroC = new BigDecimal("273.15");
-    return switch (name) {
-      case "c" -> zeroC;
-      case "f" -> zeroC.subtract(quotient("160/9"));
-      default -> BigDecimal.ZERO;
-    };
   }
 
   /** The unit a word means; one of the dimensions wanted, where it may mean several. */

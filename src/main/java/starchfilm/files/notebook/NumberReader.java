@@ -54,7 +54,7 @@ record NumberReader(Findings findings) {
   }
 
   private static boolean hasUnit(TextValue text, String unit) {
-    return TypedAmount.isUnit(unit) && WITH_UNIT.matcher(text.text()).matches();
+    return Unit.known(unit).isPresent() && WITH_UNIT.matcher(text.text()).matches();
   }
 
   /** Whether a number lies in the range of its field; a fault where it does not. */

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import starchfilm.files.amount.Synonyms;
-import starchfilm.files.amount.TypedAmount;
+import starchfilm.files.amount.Unit;
 import starchfilm.files.json.PackedText;
 
 /**
@@ -33,16 +33,12 @@ final class ColumnWords {
   /** What a head in somebody's own words means; empty where it is not known. */
   static Optional<Meaning> of(String head) {
     Matcher unit = UNIT.matcher(head.strip());
-    if (unit.matches() && isUnit(unit.group(2))) {
+    if (unit.matches() && Unit.known(unit.group(2)).isPresent()) {
       String measured = unit.group(2).replace("\u00B0", "");
       return Optional.ofNullable(KEYS.get(plain(unit.group(1))))
           .map(key -> new Meaning(key.replace("starch.kind", "starch.mass_g"), measured));
     }
     return Optional.ofNullable(KEYS.get(plain(head))).map(key -> new Meaning(key, ""));
-  }
-
-  private static boolean isUnit(String word) {
-    return TypedAmount.isUnit(word);
   }
 
   private static String plain(String words) {
