@@ -23,18 +23,12 @@ import starchfilm.files.json.PackedText;
 record CookedText(Map<String, List<String>> parts, Entries others, String refusal)
     implements Entries {
   private static final int LONGEST = 2_000;
-  private static final String AMOUNT = TypedAmount.WITHIN;
 
-  /** What is no starch, each by words that stand in its name. */
+  /** What is no starch, each by words that stand in its name; the first is glycerol. */
   private static final List<Ingredient> INGREDIENTS =
-      List.of(
-          new Ingredient("gl[yi][cz][e\u00E9]r", "trial.glycerol", "trial.purity"),
-          new Ingredient("vinegar|essig|vinaigre|vinagre", "trial.vinegar", "trial.acidity"),
-          new Ingredient(
-              "citri[cq]|c\u00EDtric|zitron|chalk|kreide|craie|tiza|cellulose|^fib(?:re|er)s?$|filler",
-              "trial.inert",
-              ""),
-          new Ingredient("water$|wasser$|^eau|^agua", "trial.water", ""));
+      PackedText.rows(CookedText.class, "ingredients.patterns", 3).stream()
+          .map(row -> new Ingredient(row.get(0), row.get(1), Pattern.compile(row.get(2))))
+          .toList();
 
   private static final Pattern ORIGIN =
       Pattern.compile(
@@ -42,11 +36,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Pattern APART =
       Pattern.compile(
           "\\s*(?:[;\\n]|,\\s)\\s*|\\s+(?:and|und|et|y|\\+)\\s+(?=[~0-9\u00BC-\u00BE])");
-  private static final Pattern AMOUNT_FIRST =
-      Pattern.compile(
-          "(" + AMOUNT + ")\\s+(?:of\\s+|de\\s+|d')?([\\p{L}][\\p{L} '-]*?)((?:\\s+[0-9.,]+ ?%)?)");
   private static final Pattern WORD_FIRST =
-      Pattern.compile("([\\p{L}][\\p{L} '-]*?):?\\s+(" + AMOUNT + ")((?:\\s+[0-9.,]+ ?%)?)");
+      Pattern.compile(
+          "([\\p{L}][\\p{L} '-]*?):?\\s+(" + TypedAmount.WITHIN + ")((?:\\s+[0-9.,]+ ?%)?)");
   private static final List<Form> FORMS =
       PackedText.rows(CookedText.class, "cooked-parts.patterns", 2).stream().map(Form::of).toList();
 
@@ -63,9 +55,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       List.of(Pattern.compile("%"), Pattern.compile("(?i)[cf]\\b"), Pattern.compile("m/s"));
 
   /** What goes into the pot: the field of its amount, and of its share where it may have one. */
-  private record Ingredient(String words, String amount, String share) {
+  private record Ingredient(String amount, String share, Pattern words) {
     boolean isNamed(String what) {
-      return Pattern.compile(words).matcher(what).find();
+      return words.matcher(what).find();
     }
   }
 
@@ -176,7 +168,7 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   }
 
   private static boolean isTimeOrIngredient(String low) {
-    return WHEN.isOf(low) || AMOUNT_FIRST.matcher(low).matches();
+    return WHEN.isOf(low) || WrittenStarch.AMOUNT_FIRST.matcher(low).matches();
   }
 
   private static boolean isIngredient(String low) {
@@ -185,12 +177,12 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     }
     Matcher word = WORD_FIRST.matcher(low);
     // "kitchen 20C 50%" is a room, "water 2 c" two cups.
-    return AMOUNT_FIRST.matcher(low).matches()
+    return WrittenStarch.AMOUNT_FIRST.matcher(low).matches()
         || (word.matches() && !WARMTH.matcher(word.group(2)).matches());
   }
 
   private static boolean isIngredientTaken(String low, Map<String, List<String>> parts) {
-    Matcher first = AMOUNT_FIRST.matcher(low);
+    Matcher first = WrittenStarch.AMOUNT_FIRST.matcher(low);
     Matcher last = WORD_FIRST.matcher(low);
     boolean amountFirst = first.matches();
     if (!amountFirst && !last.matches()) {

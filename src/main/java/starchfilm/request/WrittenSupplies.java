@@ -2,19 +2,12 @@ package starchfilm.request;
 
 import static starchfilm.files.amount.Dimension.SHARE;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import starchfilm.files.amount.KnownName;
 import starchfilm.files.amount.MistypedException;
-import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.findings.Words;
 import starchfilm.files.notebook.JarLevel;
-import starchfilm.material.ingredient.Flour;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.ingredient.VolkKaehler2018;
 import starchfilm.material.recipe.GlycerolOrigin;
@@ -53,7 +46,10 @@ final class WrittenSupplies {
           List<StarchAtHand> starches =
               in.all(
                       "supplies.starch",
-                      words -> written(words).stream().map(starch -> atHand(in, starch)).toList())
+                      words ->
+                          WrittenStarch.all(words).stream()
+                              .map(starch -> atHand(in, starch))
+                              .toList())
                   .orElse(List.of());
           return new Supplies(jar, jarKg, starches, acidity);
         });
@@ -164,39 +160,7 @@ final class WrittenSupplies {
         : new Estimate(Math.max(0, rest), UNKNOWN_PURITY.sd());
   }
 
-  /** A starch as written, its amount and moisture perhaps left out. */
-  record Written(
-      StarchKind kind, boolean isFlour, Optional<String> mass, Optional<String> moisture) {
-    /** What of it is neither starch nor water; empty where it is starch. */
-    Optional<String> inert() {
-      return isFlour ? Optional.of(Flour.range(kind)) : Optional.empty();
-    }
-
-    String remark() {
-      return """
-          Flour is not starch: of %s flour %s counts as solids that are no starch (protein, fibre, \
-          fat, ash), the rest as %s starch with its water."""
-          .formatted(kind, Flour.range(kind), kind);
-    }
-  }
-
-  private static final Pattern FLOUR =
-      Pattern.compile(
-          "(?iU)^(?:(?:plain|white|all[- ]?purpose|bread)\\s+)?(.*?)\\s*(?:\\bflour|mehl|\\bfarine(?: de| d')?|\\bharina(?: de)?)\\s*(.*)$");
-  private static final Pattern AMOUNT =
-      Pattern.compile(
-          "(?i)^(?:[+~0-9\u2248\u00BC-\u00BE\u2150-\u215E-]"
-              + "|(?:about|ca\\.?|roughly|an?|one|two|three|half)\\s)");
-
-  /** An amount before its kind, in one text: 2 tbsp cornstarch. */
-  private static final Pattern AMOUNT_OF =
-      Pattern.compile(
-          "(?i)(" + TypedAmount.WITHIN + ")\\s+(?:of\\s+|de\\s+|d')?([\\p{L}][\\p{L} '-]*)");
-
-  private static final Pattern STARCH_BY_NAME =
-      Pattern.compile("(?i)\\s*(?:tapioca flour|cornflour|kartoffelmehl)\\s*");
-
-  private static StarchAtHand atHand(EntryReader in, Written starch) {
+  private static StarchAtHand atHand(EntryReader in, WrittenStarch starch) {
     StarchKind kind = starch.kind();
     if (starch.isFlour()) {
       throw new MistypedException(
@@ -218,72 +182,5 @@ final class WrittenSupplies {
             .moisture()
             .map(share -> Estimate.exact(SHARE.si(share)))
             .orElse(kind.powderMoisture()));
-  }
-
-  /** Each kind is followed by what is known of it, so a word that is no amount begins a new one. */
-  static List<Written> written(List<String> typed) {
-    // A whole entry may stand in one pair of quotes, as a plate does.
-    List<String> words = new ArrayList<>();
-    for (String entry : typed) {
-      Matcher first = AMOUNT_OF.matcher(entry.strip());
-      String word =
-          isAmount(entry.strip()) && first.matches() && isKind(first.group(2))
-              ? first.group(2) + " " + first.group(1)
-              : entry;
-      int kind =
-          isAmount(word)
-              ? word.length()
-              : word.replaceFirst("\\s+[~0-9\u00BC-\u00BE].*", "").length();
-      words.add(word.substring(0, kind));
-      if (kind < word.length()) {
-        words.addAll(List.of(word.substring(kind).strip().split("\\s+(?=[0-9.,]+\\s*%)")));
-      }
-    }
-    List<Written> list = new ArrayList<>();
-    int i = 0;
-    while (i < words.size()) {
-      String name = words.get(i++);
-      Optional<String> grain = grain(name);
-      StarchKind kind = starch(grain.orElse(name));
-      Optional<String> mass = Optional.empty();
-      Optional<String> moisture = Optional.empty();
-      if (i < words.size() && isAmount(words.get(i)) && !isShare(words.get(i))) {
-        mass = Optional.of(words.get(i++));
-      }
-      if (i < words.size() && isShare(words.get(i))) {
-        moisture = Optional.of(words.get(i++));
-      }
-      list.add(new Written(kind, grain.isPresent(), mass, moisture));
-    }
-    return list;
-  }
-
-  /** What a flour is made of; empty for what is no flour. */
-  private static Optional<String> grain(String typed) {
-    Matcher flour = FLOUR.matcher(typed.strip());
-    if (!flour.matches() || STARCH_BY_NAME.matcher(typed).matches()) {
-      return Optional.empty();
-    }
-    String grain = (flour.group(1) + flour.group(2)).strip();
-    return Optional.of(grain.isEmpty() ? "wheat" : grain);
-  }
-
-  private static StarchKind starch(String typed) {
-    return KnownName.find(typed, List.of(StarchKind.values()), kind -> List.of(kind.tradeName()));
-  }
-
-  private static boolean isKind(String typed) {
-    List<String> kinds = Stream.of(StarchKind.values()).map(StarchKind::tradeName).toList();
-    return grain(typed).isPresent()
-        || KnownName.among(typed, kinds).isPresent()
-        || KnownName.whatThen(typed, kinds).isPresent();
-  }
-
-  private static boolean isAmount(String typed) {
-    return AMOUNT.matcher(typed).find();
-  }
-
-  private static boolean isShare(String typed) {
-    return isAmount(typed) && typed.strip().endsWith("%");
   }
 }

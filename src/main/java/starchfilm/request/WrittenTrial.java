@@ -153,7 +153,7 @@ final class WrittenTrial {
 
   private List<Located> starches(List<String> words) {
     List<Located> starches = new ArrayList<>();
-    for (WrittenSupplies.Written starch : WrittenSupplies.written(words)) {
+    for (WrittenStarch starch : WrittenStarch.all(words)) {
       if (starch.isFlour()) {
         in.remark(starch.remark());
       }

@@ -22,9 +22,9 @@ import starchfilm.request.WrittenAir.Span;
 final class WrittenWish {
 
   /** The standard atmosphere of ISO 291. */
-  private static final Air USUAL_AIR = new Air(0.5, 23 + ZERO_CELSIUS_K);
+  private static final double USUAL_HUMIDITY = 0.5;
 
-  private record Air(double humidity, double kelvin) {}
+  private static final double USUAL_K = 23 + ZERO_CELSIUS_K;
 
   private WrittenWish() {}
 
@@ -41,18 +41,17 @@ final class WrittenWish {
   static Optional<Use> use(EntryReader in) {
     return in.made(
         () -> {
-          Optional<Air> air = in.one("wish.use", WrittenWish::air);
           if (!in.has("wish.use")) {
             in.assume("a film used in air of 50 % RH and 23 \u00B0C");
           }
           double ageS = in.usually("wish.after", TIME::si, 7 * DAY_S, "7 days after it dried");
-          Air used = air.orElse(USUAL_AIR);
-          return new Use(used.humidity(), used.kelvin(), ageS);
+          return in.one("wish.use", typed -> use(typed, ageS))
+              .orElse(new Use(USUAL_HUMIDITY, USUAL_K, ageS));
         });
   }
 
   /** The same words as for a room, humidity first or last. */
-  private static Air air(String typed) {
+  private static Use use(String typed, double ageS) {
     String allowed = "humidity and temperature, such as 50%,23C";
     Map<Dimension, Span> parts = WrittenAir.parts(typed, allowed);
     Span humidity = parts.get(Dimension.SHARE);
@@ -60,8 +59,9 @@ final class WrittenWish {
     if (humidity == null) {
       throw new MistypedException(typed, allowed, "write both");
     }
-    return new Air(
+    return new Use(
         humidity.middle() * PERCENT,
-        warmth == null ? USUAL_AIR.kelvin() : warmth.middle() + ZERO_CELSIUS_K);
+        warmth == null ? USUAL_K : warmth.middle() + ZERO_CELSIUS_K,
+        ageS);
   }
 }

@@ -1,0 +1,119 @@
+package starchfilm.request;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import starchfilm.files.amount.KnownName;
+import starchfilm.files.amount.TypedAmount;
+import starchfilm.material.ingredient.Flour;
+import starchfilm.material.ingredient.StarchKind;
+
+/**
+ * A starch as people write it, its amount and moisture perhaps left out: {@code potato 400g 12%},
+ * {@code 2 tbsp of cornstarch}, {@code rice flour}.
+ *
+ * @param mass its amount as typed, a mass or a volume
+ * @param moisture its moisture as typed
+ */
+record WrittenStarch(
+    StarchKind kind, boolean isFlour, Optional<String> mass, Optional<String> moisture) {
+  private static final List<StarchKind> KINDS = List.of(StarchKind.values());
+  private static final Pattern FLOUR =
+      Pattern.compile(
+          "(?iU)^(?:(?:plain|white|all[- ]?purpose|bread)\\s+)?(.*?)\\s*(?:\\bflour|mehl|\\bfarine(?: de| d')?|\\bharina(?: de)?)\\s*(.*)$");
+  private static final Pattern STARCH_BY_NAME =
+      Pattern.compile("(?i)\\s*(?:tapioca flour|cornflour|kartoffelmehl)\\s*");
+  private static final Pattern AMOUNT =
+      Pattern.compile(
+          "(?i)^(?:[+~0-9\u2248\u00BC-\u00BE\u2150-\u215E-]"
+              + "|(?:about|ca\\.?|roughly|an?|one|two|three|half)\\s)");
+
+  /** An ingredient behind its amount, and perhaps its share: 6 g glycerol 88 %. */
+  static final Pattern AMOUNT_FIRST =
+      Pattern.compile(
+          "("
+              + TypedAmount.WITHIN
+              + ")\\s+(?:of\\s+|de\\s+|d')?([\\p{L}][\\p{L} '-]*?)((?:\\s+[0-9.,]+ ?%)?)",
+          Pattern.CASE_INSENSITIVE);
+
+  /** What of it is neither starch nor water; empty where it is starch. */
+  Optional<String> inert() {
+    return isFlour ? Optional.of(Flour.range(kind)) : Optional.empty();
+  }
+
+  String remark() {
+    return """
+        Flour is not starch: of %s flour %s counts as solids that are no starch (protein, fibre, \
+        fat, ash), the rest as %s starch with its water."""
+        .formatted(kind, Flour.range(kind), kind);
+  }
+
+  /** Each kind is followed by what is known of it, so a word that is no amount begins a new one. */
+  static List<WrittenStarch> all(List<String> typed) {
+    // A whole entry may stand in one pair of quotes, as a plate does.
+    List<String> words = new ArrayList<>();
+    for (String entry : typed) {
+      Matcher first = AMOUNT_FIRST.matcher(entry.strip());
+      String word =
+          isAmount(entry.strip()) && first.matches() && isKind(first.group(2))
+              ? first.group(2) + " " + first.group(1) + first.group(3)
+              : entry;
+      int kind =
+          isAmount(word)
+              ? word.length()
+              : word.replaceFirst("\\s+[~0-9\u00BC-\u00BE].*", "").length();
+      words.add(word.substring(0, kind));
+      if (kind < word.length()) {
+        words.addAll(List.of(word.substring(kind).strip().split("\\s+(?=[0-9.,]+\\s*%)")));
+      }
+    }
+    List<WrittenStarch> list = new ArrayList<>();
+    int i = 0;
+    while (i < words.size()) {
+      String name = words.get(i++);
+      Optional<String> grain = grain(name);
+      StarchKind kind = starch(grain.orElse(name));
+      Optional<String> mass = Optional.empty();
+      Optional<String> moisture = Optional.empty();
+      if (i < words.size() && isAmount(words.get(i)) && !isShare(words.get(i))) {
+        mass = Optional.of(words.get(i++));
+      }
+      if (i < words.size() && isShare(words.get(i))) {
+        moisture = Optional.of(words.get(i++));
+      }
+      list.add(new WrittenStarch(kind, grain.isPresent(), mass, moisture));
+    }
+    return list;
+  }
+
+  /** What a flour is made of; empty for what is no flour. */
+  private static Optional<String> grain(String typed) {
+    Matcher flour = FLOUR.matcher(typed.strip());
+    if (!flour.matches() || STARCH_BY_NAME.matcher(typed).matches()) {
+      return Optional.empty();
+    }
+    String grain = (flour.group(1) + flour.group(2)).strip();
+    return Optional.of(grain.isEmpty() ? "wheat" : grain);
+  }
+
+  private static StarchKind starch(String typed) {
+    return KnownName.find(typed, KINDS, kind -> List.of(kind.tradeName()));
+  }
+
+  private static boolean isKind(String typed) {
+    List<String> kinds = KINDS.stream().map(StarchKind::tradeName).toList();
+    return grain(typed).isPresent()
+        || KnownName.among(typed, kinds).isPresent()
+        || KnownName.whatThen(typed, kinds).isPresent();
+  }
+
+  private static boolean isAmount(String typed) {
+    return AMOUNT.matcher(typed).find();
+  }
+
+  private static boolean isShare(String typed) {
+    return isAmount(typed) && typed.strip().endsWith("%");
+  }
+}
