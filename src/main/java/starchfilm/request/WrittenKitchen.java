@@ -7,7 +7,6 @@ import static starchfilm.files.amount.Dimension.VOLUME;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import starchfilm.casting.Pour;
 import starchfilm.planning.Kitchen;
 
@@ -47,8 +46,7 @@ final class WrittenKitchen {
   }
 
   private static List<WrittenPlates> plates(EntryReader in) {
-    if (in.has("kitchen.plates")
-        || (!in.has("plates.count") && !in.has("plates.length") && !in.has("plates.width"))) {
+    if (in.has("kitchen.plates") || !in.hasAny("plates.count", "plates.length", "plates.width")) {
       return plates(in, "kitchen.plates")
           .orElseGet(
               () -> {
@@ -75,27 +73,27 @@ final class WrittenKitchen {
             .orElseThrow());
   }
 
-  /** Each size by itself; several may stand in one text with semicolons between. */
-  private static Stream<String> sizes(List<String> words) {
-    return words.stream().flatMap(word -> Stream.of(word.split(";", -1))).map(String::strip);
-  }
-
-  /** Plates of one or several sizes; what is to be said of them is. */
+  /** Plates of one or several sizes, semicolons between; what is to be said of them is. */
   static Optional<List<WrittenPlates>> plates(EntryReader in, String field) {
-    Optional<List<WrittenPlates>> sizes =
-        in.all(field, words -> sizes(words).map(WrittenPlates::parse).toList());
-    sizes.stream()
-        .flatMap(List::stream)
-        .map(size -> WrittenPlates.remark(size.plate()))
-        .distinct()
-        .filter(remark -> !remark.isEmpty())
-        .forEach(in::remark);
-    if (sizes.isPresent()) {
-      in.all(field, words -> sizes(words).filter(WrittenPlates::isSizeless).distinct().toList())
-          .orElse(List.of())
-          .forEach(word -> in.assume(WrittenPlates.assumption(word)));
-    }
-    sizes.filter(all -> all.size() > 1).map(WrittenPlates::remark).ifPresent(in::remark);
-    return sizes;
+    return in.all(
+        field,
+        words -> {
+          List<String> typed = List.of(String.join(";", words).split("\\s*;\\s*", -1));
+          List<WrittenPlates> sizes = typed.stream().map(WrittenPlates::parse).toList();
+          sizes.stream()
+              .map(size -> WrittenPlates.remark(size.plate()))
+              .distinct()
+              .filter(remark -> !remark.isEmpty())
+              .forEach(in::remark);
+          typed.stream()
+              .filter(WrittenPlates::isSizeless)
+              .distinct()
+              .map(WrittenPlates::assumption)
+              .forEach(in::assume);
+          if (sizes.size() > 1) {
+            in.remark(WrittenPlates.remark(sizes));
+          }
+          return sizes;
+        });
   }
 }

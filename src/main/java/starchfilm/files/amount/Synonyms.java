@@ -1,6 +1,7 @@
 package starchfilm.files.amount;
 
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import starchfilm.files.json.PackedText;
 
@@ -13,11 +14,11 @@ public final class Synonyms {
    *
    * @param lines a line per name: the name, a colon, and the other words with blanks between; one
    *     that begins with # is no name
-   * @return the name by each of the other words
+   * @return the name by each of the other words, in the order of the table
    * @throws IllegalArgumentException where a word stands twice
    */
   public static Map<String, String> of(String lines) {
-    Map<String, String> names = new HashMap<>();
+    Map<String, String> names = new LinkedHashMap<>();
     for (String line : lines.lines().filter(each -> !each.startsWith("#")).toList()) {
       String[] parts = line.split(": ", -1);
       for (String other : parts[1].split(" ", -1)) {
@@ -28,7 +29,7 @@ public final class Synonyms {
         }
       }
     }
-    return Map.copyOf(names);
+    return Collections.unmodifiableMap(names);
   }
 
   /** The same of a table that is packed beside this class. */
