@@ -53,14 +53,14 @@ public record AssayRequest(
     in.require("assay.mass", "what the jar holds, such as 500g");
     Optional<JarReading> reading = JarReadings.read(in);
     refuseUnlessClear(in);
-    boolean recorded = RecoveryRecord.isWritten(in);
+    boolean recorded = in.hasAnyOf("record");
     for (String told : recorded ? List.of("assay.label", "assay.salt") : List.<String>of()) {
       if (in.has(told)) {
         in.refuse(told, "given beside a record of recovery, which shows it; leave it out");
       }
     }
     OptionalDouble label = recorded ? OptionalDouble.empty() : in.number("assay.label", SHARE::si);
-    if (!recorded && label.isEmpty() && reading.isEmpty() && !JarReadings.isWritten(in)) {
+    if (!recorded && label.isEmpty() && reading.isEmpty() && !in.hasAnyOf("reading")) {
       in.refuse(
           """
           no label, reading or record given; add %s, a reading such as %s, or the record of \
@@ -115,7 +115,7 @@ public record AssayRequest(
 
   private static void refuseUnlessClear(EntryReader in) {
     Looks looks = in.choice("assay.looks", List.of(Looks.values())).orElse(Looks.CLEAR);
-    if (looks != Looks.CLEAR && JarReadings.isWritten(in)) {
+    if (looks != Looks.CLEAR && in.hasAnyOf("reading")) {
       in.refuse(
           "assay.looks",
           FileWord.of(looks) + " given beside a reading, allowed clear; " + looks.whatToDo());

@@ -43,10 +43,6 @@ final class JarReadings {
 
   private JarReadings() {}
 
-  static boolean isWritten(EntryReader in) {
-    return in.hasAnyOf("reading");
-  }
-
   /** The reading; empty where none was given, or none that can be read. */
   static Optional<JarReading> read(EntryReader in) {
     List<String> given = Stream.of(KINDS).filter(in::has).toList();

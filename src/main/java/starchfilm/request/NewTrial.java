@@ -172,7 +172,7 @@ public record NewTrial(
   private static String text(EntryReader in, TrialQuestion.Base whole) {
     ObjectNode tree = TrialTree.of(whole.fields());
     Casting casting = whole.trial().casting();
-    if (WrittenPlace.isAnyWritten(in)) {
+    if (in.hasAnyOf("place")) {
       Optional<Path> log =
           casting.room().isLogged()
               ? in.one(WrittenPlace.ROOM, words -> Path.of(words.strip()))

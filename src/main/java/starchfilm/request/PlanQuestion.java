@@ -64,7 +64,7 @@ public record PlanQuestion(
     Optional<Supplies> supplies = WrittenSupplies.read(in, jar);
     Optional<Kitchen> kitchen = WrittenKitchen.read(in);
     Optional<Wish> wish = WrittenWish.read(in);
-    Optional<WrittenPlace> place = WrittenPlace.read(in, folder, clock);
+    Optional<WrittenPlace> place = WrittenPlace.read(in, Optional.empty(), folder, clock);
     OptionalDouble byS =
         in.number("when.by", typed -> WrittenDate.secondsFromNow(in, typed, clock));
     double sure = in.one("when.sure", SHARE::si, PlanRequest.USUALLY_SURE);

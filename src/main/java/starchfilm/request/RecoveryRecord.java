@@ -30,10 +30,6 @@ final class RecoveryRecord {
 
   private RecoveryRecord() {}
 
-  static boolean isWritten(EntryReader in) {
-    return in.hasAnyOf("record");
-  }
-
   /** The record of a jar that now holds this mass (kg); empty where there is a mistake in it. */
   static Optional<RecoveryLog> read(EntryReader in, Estimate jarKg) {
     return in.made(() -> log(in, jarKg));

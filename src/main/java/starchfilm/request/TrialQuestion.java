@@ -126,7 +126,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
   }
 
   private static boolean isWritten(EntryReader in) {
-    return in.hasAnyOf("trial") || WrittenPlace.isAnyWritten(in);
+    return in.hasAnyOf("trial") || in.hasAnyOf("place");
   }
 
   /**

@@ -56,22 +56,13 @@ record WrittenPlace(DryingPlace place, Optional<Path> log) {
 
   private static final Span UNKNOWN_AIR = new Span(15, 25, false);
 
-  /** Whether anything is said of the place. */
-  static boolean isAnyWritten(EntryReader in) {
-    return in.hasAnyOf("place");
-  }
-
   /**
    * Reads a place; nothing where there is a mistake in it.
    *
+   * @param base another place, of which holds what nobody says otherwise
    * @param folder where a log lies
    * @param clock tells the time of the pour: now
    */
-  static Optional<WrittenPlace> read(EntryReader in, Path folder, Clock clock) {
-    return read(in, Optional.empty(), folder, clock);
-  }
-
-  /** The same over another place, of which holds what nobody says otherwise. */
   static Optional<WrittenPlace> read(
       EntryReader in, Optional<DryingPlace> base, Path folder, Clock clock) {
     return in.made(

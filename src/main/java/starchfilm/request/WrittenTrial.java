@@ -8,14 +8,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.ClosedHeat;
-import starchfilm.casting.ConstantRoom;
-import starchfilm.casting.DryingPlace;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.amount.Dimension;
@@ -38,7 +35,6 @@ import starchfilm.files.notebook.TrialField;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.notebook.TypedValue;
 import starchfilm.files.saving.CastingFields;
-import starchfilm.material.air.AirState;
 
 /** Puts what is written of a trial into the fields of its file, and reads what they make then. */
 final class WrittenTrial {
@@ -48,22 +44,7 @@ final class WrittenTrial {
           .filter(field -> !field.unit().isEmpty())
           .collect(Collectors.toMap(TrialField::path, TrialField::unit));
 
-  /** What a plate that is written says of itself. */
-  private static final String[] ON_PLATE = {
-    "pour.plate.material",
-    "pour.plate.thickness_mm",
-    "pour.plate.diameter_mm",
-    "pour.plate.length_mm",
-    "pour.plate.width_mm",
-    "pour.plate.area_cm2",
-    "pour.plate.shape"
-  };
-
   private static final String TIME_AND_MASS = "time=mass, such as 6h=412g or 1d12h=388.5g";
-
-  /** A stand-in, so that mistakes of a place are found beside others. */
-  private static final DryingPlace ANY =
-      new DryingPlace(new ConstantRoom(new AirState(293.15, 0.5, 0.1)), OptionalDouble.empty());
 
   private final EntryReader in;
   private final Optional<Trial> base;
@@ -99,7 +80,8 @@ final class WrittenTrial {
     WrittenKitchen.plates(in, "trial.plate").map(WrittenPlates::mean).ifPresent(this::sized);
     weighed();
     if (in.hasMistakes()) {
-      place(base.map(trial -> trial.casting().place()).orElse(ANY));
+      // So that the mistakes of a place are found beside others.
+      WrittenPlace.read(in, base.map(trial -> trial.casting().place()), folder, clock);
       return Optional.empty();
     }
     Findings findings = new Findings(base.isPresent() ? beside.toString() : "as typed");
@@ -195,10 +177,13 @@ final class WrittenTrial {
 
   /** On the plate that was written; what an empty one weighs stays as it is. */
   private void sized(WrittenPlates plates) {
-    fields = fields.without(ON_PLATE);
-    if (!in.has("trial.rim")) {
-      fields = fields.without("pour.plate.rim_mm", "pour.plate.rim_height_mm");
-    }
+    fields =
+        fields.without(
+            TrialField.TRIAL.field("pour").field("plate").all().stream()
+                .map(TrialField::path)
+                .filter(path -> !path.endsWith("tare_g"))
+                .filter(path -> !path.contains("rim") || !in.has("trial.rim"))
+                .toArray(String[]::new));
     if (plates.count() != 1) {
       put("pour.plates", number("trial.plate", BigDecimal.valueOf(plates.count())));
     }
@@ -217,20 +202,21 @@ final class WrittenTrial {
     in.requireWhole("so far.film-only", "so far.weighed");
     in.all("so far.weighed", words -> words.stream().map(this::weighing).toList())
         .ifPresent(
-            typed -> {
-              Stream<Located> before =
-                  Stream.ofNullable(fields.members().get("weighings"))
-                      .map(Located.Member::value)
-                      .flatMap(
-                          there ->
-                              there instanceof ListValue list
-                                  ? list.entries().stream()
-                                  : Stream.of(there));
-              put(
-                  "weighings",
-                  new ListValue(
-                      at("so far.weighed"), Stream.concat(before, typed.stream()).toList()));
-            });
+            typed ->
+                put(
+                    "weighings",
+                    new ListValue(
+                        at("so far.weighed"),
+                        Stream.concat(weighings(), typed.stream()).toList())));
+  }
+
+  private Stream<Located> weighings() {
+    Located.Member there = fields.members().get("weighings");
+    return there == null
+        ? Stream.of()
+        : there.value() instanceof ListValue list
+            ? list.entries().stream()
+            : Stream.of(there.value());
   }
 
   private Located weighing(String typed) {
@@ -266,15 +252,12 @@ final class WrittenTrial {
     return "+" + BigDecimal.valueOf(seconds / 60).toPlainString() + "min";
   }
 
-  private Optional<WrittenPlace> place(DryingPlace before) {
-    return WrittenPlace.read(in, Optional.of(before), folder, clock);
-  }
-
   /** The trial in the room that was written, if any was. */
   private Optional<Trial> placed(Trial trial) {
     Casting casting = trial.casting();
-    if (WrittenPlace.isAnyWritten(in)) {
-      Optional<WrittenPlace> place = place(casting.place());
+    if (in.hasAnyOf("place")) {
+      Optional<WrittenPlace> place =
+          WrittenPlace.read(in, Optional.of(casting.place()), folder, clock);
       if (place.isEmpty()) {
         return Optional.empty();
       }

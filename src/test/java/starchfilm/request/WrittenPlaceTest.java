@@ -78,6 +78,7 @@ class WrittenPlaceTest {
   }
 
   private Optional<WrittenPlace> place(Map<String, String> typed) {
-    return WrittenPlace.read(new EntryReader(Written.options(typed)), folder, NOON);
+    return WrittenPlace.read(
+        new EntryReader(Written.options(typed)), Optional.empty(), folder, NOON);
   }
 }
