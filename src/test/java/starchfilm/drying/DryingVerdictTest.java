@@ -2,7 +2,9 @@ package starchfilm.drying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -63,6 +65,21 @@ class DryingVerdictTest {
     for (Milestone milestone : Milestone.values()) {
       assertThat(Stream.of(Outcome.values()).filter(o -> verdict.tells(milestone, o)))
           .containsExactly(Outcome.FIRM);
+    }
+  }
+
+  /** A film that never peels still comes to rest, and is then dry through; a wet one never is. */
+  @Test
+  void aSoftFilmIsTimedToItsRestAndAWetOneNotAtAll() {
+    for (Milestone milestone : Milestone.values()) {
+      boolean rest = milestone == Milestone.DRY_THROUGH;
+      assertThat(
+              Stream.of(Outcome.values())
+                  .filter(o -> DryingVerdict.NEVER_PEELABLE.tells(milestone, o)))
+          .isEqualTo(rest ? List.of(Outcome.FIRM, Outcome.SOFT) : List.of());
+      assertThat(
+              Stream.of(Outcome.values()).filter(o -> DryingVerdict.TOO_DAMP.tells(milestone, o)))
+          .isEmpty();
     }
   }
 

@@ -18,12 +18,12 @@ class PlateSectionTest {
   private static final double DAY_S = 86_400;
   private static final Casting PLATE = Castings.USUAL;
   private static final Composition PASTE = PLATE.composition();
-  private static final List<PlateSection> SECTIONS =
+  private final List<PlateSection> sections =
       PlateSection.of(PLATE, ParameterSample.NONE, 1, DAY_S, 40 * DAY_S);
 
   @Test
   void pasteStandsAsItWasPoured() {
-    PlateSection poured = SECTIONS.get(0);
+    PlateSection poured = sections.get(0);
     assertThat(poured.timeS()).isEqualTo(1);
     assertThat(poured.columns()).hasSize(PlateSection.COLUMNS);
     assertThat(height(poured, 0)).isCloseTo(0.75 * 3e-3, within(5e-6));
@@ -39,14 +39,14 @@ class PlateSectionTest {
   /** Half-way between edge and middle, by a cosine, the plate has its average. */
   @Test
   void theProfileIsACosine() {
-    double first = height(SECTIONS.get(0), 1) / 3e-3;
+    double first = height(sections.get(0), 1) / 3e-3;
     double share = (1 - Math.cos(Math.PI / (PlateSection.COLUMNS - 1))) / 2;
     assertThat(first).isCloseTo(0.75 + 0.5 * share, within(2e-3));
   }
 
   @Test
   void everyLayerOfAColumnHoldsTheSameSolids() {
-    for (PlateSection section : SECTIONS) {
+    for (PlateSection section : sections) {
       for (Column column : section.columns()) {
         assertThat(column.layers()).hasSize(PlateSection.LAYERS);
         double solids = solids(column.layers().get(0));
@@ -55,8 +55,8 @@ class PlateSectionTest {
                 layer -> assertThat(solids(layer)).isCloseTo(solids, within(1e-9 * solids)));
       }
     }
-    double poured = solids(SECTIONS.get(0).columns().get(3).layers().get(2));
-    assertThat(solids(SECTIONS.get(2).columns().get(3).layers().get(2)))
+    double poured = solids(sections.get(0).columns().get(3).layers().get(2));
+    assertThat(solids(sections.get(2).columns().get(3).layers().get(2)))
         .isCloseTo(poured, within(1e-9 * poured));
   }
 
@@ -66,7 +66,7 @@ class PlateSectionTest {
 
   @Test
   void driesFromAboveAndTheEdgeFirst() {
-    PlateSection day = SECTIONS.get(1);
+    PlateSection day = sections.get(1);
     Column edge = day.columns().get(0);
     Column middle = day.columns().get(PlateSection.COLUMNS - 1);
     for (int layer = 1; layer < PlateSection.LAYERS; layer++) {
@@ -80,7 +80,7 @@ class PlateSectionTest {
   void restsAtWhatTheAirLeavesIt() {
     double kelvin = PLATE.room().at(0).temperatureK();
     double rest = FilmIsotherm.of(PASTE).moisture(0.5, kelvin);
-    assertThat(SECTIONS.get(2).columns())
+    assertThat(sections.get(2).columns())
         .allSatisfy(
             column ->
                 assertThat(column.layers())
