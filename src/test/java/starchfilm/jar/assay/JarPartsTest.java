@@ -1,0 +1,322 @@
+package starchfilm.jar.assay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.material.ingredient.VolkKaehler2018;
+import starchfilm.material.recipe.GlycerolOrigin;
+import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.evidence.Estimate;
+
+/** What an assay is put together from, each part by hand. */
+class JarPartsTest {
+  private static final Estimate AT_20_C = Estimate.exact(293.15);
+  private static final Dissolved SALT = new Dissolved(0.01, 0, 0);
+  private static final Dissolved SOAP = new Dissolved(0, 0.01, 0);
+  private static final Dissolved ALCOHOL = new Dissolved(0, 0, 0.01);
+
+  /**
+   * 80 % glycerol, 1,208.5 kg/m3 at 20 °C, where 998 to 1,261 is 0 to 100 %. The other 99 % of a
+   * jar with 1 % of salt of 0.325 L/kg has 0.99/(1/1208.5 - 0.00000325) = 1,201.1 kg/m3: 2.8 % more
+   * is shown. Soap of 1.04 L/kg and alcohol of 1.23 L/kg make it lighter.
+   */
+  @Test
+  void saltMakesADensityShowMoreSoapAndAlcoholLess() {
+    DensityReading reading = new DensityReading(Estimate.exact(1208.5), AT_20_C);
+    assertThat(reading.falseGlycerol(SALT)).isCloseTo(0.0280, within(2e-4));
+    assertThat(reading.falseGlycerol(SOAP)).isCloseTo(-0.0119, within(2e-4));
+    assertThat(reading.falseGlycerol(ALCOHOL)).isCloseTo(-0.0227, within(2e-4));
+    assertThat(reading.falseGlycerol(Dissolved.NOTHING)).isCloseTo(0, within(1e-12));
+  }
+
+  /** 0.145 and 0.075 of index a share of salt and soap, over 1.47399 - 1.33303 of Hoyt's table. */
+  @Test
+  void saltAndSoapMakeAnIndexShowMoreAndAlcoholCountsAsWater() {
+    RefractometerReading reading = new RefractometerReading(Estimate.exact(1.44), AT_20_C);
+    assertThat(reading.falseGlycerol(SALT)).isCloseTo(0.00145 / 0.14096, within(1e-5));
+    assertThat(reading.falseGlycerol(SOAP)).isCloseTo(0.00075 / 0.14096, within(1e-5));
+    assertThat(reading.falseGlycerol(ALCOHOL)).isZero();
+  }
+
+  /**
+   * A jar of 77 % glycerol, 20 % water, 1 % of each of the three: what reads so, on average, is 77
+   * % again. By hand, in m3/kg: 0.97 of a mixture of 79.38 %, 1,206.9 kg/m3, and 0.00325, 0.0104,
+   * 0.0123 L: 1,203.4 kg/m3.
+   */
+  @Test
+  void whatElseIsInAJarIsTakenOffItsDensity() {
+    double mixture = new VolkKaehler2018().kgPerM3(0.77 / 0.97, 293.15);
+    double volume = 0.97 / mixture + 0.01 * (0.325e-3 + 1.04e-3 + 1.23e-3);
+    DensityReading reading = new DensityReading(Estimate.exact(1 / volume), AT_20_C);
+    Dissolved all = new Dissolved(0.01, 0.01, 0.01);
+    Inversion table = reading.inversion();
+    assertThat(mean(draws -> reading.glycerol(table, all, draws))).isCloseTo(0.77, within(0.001));
+  }
+
+  /** The same of an index: 0.97 is none of the salt and soap, alcohol reads as water. */
+  @Test
+  void whatElseIsInAJarIsTakenOffItsIndex() {
+    RefractometerReading reading =
+        new RefractometerReading(Estimate.exact(1.4429 + 0.00145 + 0.00075), AT_20_C);
+    Dissolved all = new Dissolved(0.01, 0.01, 0.01);
+    Inversion table = reading.inversion();
+    assertThat(mean(draws -> reading.glycerol(table, all, draws)))
+        .isCloseTo(0.98 * 0.8, within(0.001));
+  }
+
+  /**
+   * A thermometer good to 2 K: glycerol expands by 0.4 per thousand a kelvin, 0.97 of the 2.7 kg/m3
+   * that a per cent makes; the rule's own 0.31 kg/m3 beside it.
+   */
+  @Test
+  void anUnsureTemperatureWidensADensity() {
+    DensityReading reading = new DensityReading(Estimate.exact(1208.5), new Estimate(293.15, 2));
+    Inversion table = reading.inversion();
+    assertThat(sd(draws -> reading.glycerol(table, Dissolved.NOTHING, draws)))
+        .isCloseTo(Math.hypot(0.967, 0.312) / 270, within(2e-4));
+  }
+
+  /** 2.04e-4 of index a kelvin at 80 %, 1.0e-4 + 1.3e-4 w; the table's own 1e-4 beside it. */
+  @Test
+  void anUnsureTemperatureWidensAnIndex() {
+    RefractometerReading reading =
+        new RefractometerReading(new Estimate(1.4429, 3e-4), new Estimate(293.15, 2));
+    double index = Math.sqrt(4.08e-4 * 4.08e-4 + 1e-4 * 1e-4 + 3e-4 * 3e-4);
+    Inversion table = reading.inversion();
+    assertThat(sd(draws -> reading.glycerol(table, Dissolved.NOTHING, draws)))
+        .isCloseTo(index / 0.1525, within(1e-4));
+  }
+
+  /** 252.5 g in 200 ml, known within 0.5 g and 1 ml: 1,262.5 kg/m3 within 0.54 %. */
+  @Test
+  void aWeighedVolumeHasADensity() {
+    DensityReading reading =
+        DensityReading.weighedVolume(
+            new Estimate(0.2525, 0.0005), new Estimate(200e-6, 1e-6), AT_20_C);
+    assertThat(reading.densityKgPerM3().value()).isCloseTo(1262.5, within(1e-6));
+    assertThat(reading.densityKgPerM3().sd())
+        .isCloseTo(1262.5 * Math.hypot(0.5 / 252.5, 1 / 200.0), within(1e-6));
+  }
+
+  @Test
+  void readingsOfNothingAreRefused() {
+    assertThatThrownBy(
+            () -> DensityReading.weighedVolume(Estimate.exact(0), Estimate.exact(200e-6), AT_20_C))
+        .hasMessage("mass and volume: 0 g and 200 ml given, allowed more than 0 of each");
+    assertThatThrownBy(
+            () -> DensityReading.weighedVolume(Estimate.exact(0.2), Estimate.exact(0), AT_20_C))
+        .hasMessage("mass and volume: 200 g and 0 ml given, allowed more than 0 of each");
+    assertThatThrownBy(() -> new DensityReading(Estimate.exact(0), AT_20_C))
+        .hasMessageStartingWith("density: 0.0 kg/m3 given");
+    for (double[] grams : new double[][] {{-1, 250, 300}, {50, 50, 300}, {50, 250, 50}}) {
+      assertThatThrownBy(
+              () ->
+                  DensityReading.bottle(
+                      Estimate.exact(grams[0] / 1000),
+                      Estimate.exact(grams[1] / 1000),
+                      Estimate.exact(grams[2] / 1000),
+                      AT_20_C))
+          .hasMessageStartingWith("bottle: " + (int) grams[0] + " g empty, " + (int) grams[1]);
+    }
+    assertThat(
+            DensityReading.bottle(
+                    Estimate.exact(0), Estimate.exact(0.2), Estimate.exact(0.24), AT_20_C)
+                .densityKgPerM3()
+                .value())
+        .isCloseTo(1.2 * 998.05, within(0.1));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"14.9, false", "15, true", "30, true", "30.1, false"})
+  void aJarIsReadAtTheTemperatureOfARoom(double celsius, boolean taken) {
+    Estimate kelvin = Estimate.exact(celsius + 273.15);
+    if (taken) {
+      assertThat(new RefractometerReading(Estimate.exact(1.4), kelvin).temperatureK())
+          .isEqualTo(kelvin);
+      return;
+    }
+    assertThatThrownBy(() -> new RefractometerReading(Estimate.exact(1.4), kelvin))
+        .hasMessageStartingWith(
+            "temperature of the jar: " + celsius + " °C given, allowed 15 to 30 °C; let the jar");
+  }
+
+  /** A rule that is a square: 0.3 reads 1.09, and back. Between its nodes it is read straight. */
+  @Test
+  void aReadingIsTurnedBackAlongItsTable() {
+    Inversion table = new Inversion(w -> 1 + w * w);
+    assertThat(table.water()).isEqualTo(1);
+    assertThat(table.glycerol()).isEqualTo(2);
+    for (double w : new double[] {0, 0.3, 0.7, 1}) {
+      assertThat(table.mixture(1 + w * w)).isCloseTo(w, within(1e-12));
+    }
+    assertThat(table.mixture(1.25 + 0.25 * (0.505 * 0.505 - 0.25)))
+        .isCloseTo(0.50125, within(1e-9));
+    assertThat(table.mixture(0.999)).isNaN();
+    assertThat(table.mixture(2.001)).isNaN();
+  }
+
+  /** Four in five jars stayed closed; one in five took up water, at most its own mass. */
+  @ParameterizedTest
+  @CsvSource({"0.90, 80.442", "0.70, 0.442", "0.4526, 0.442", "0.45, 0", "0.91, 0"})
+  void aLabelAllowsForAJarThatStoodOpen(double glycerol, double density) {
+    JarPrior prior = JarPrior.label(Estimate.between(0.895, 0.905));
+    assertThat(prior.density().of(glycerol, 1, new Draws())).isCloseTo(density, within(1e-3));
+    Draws draws = new Draws();
+    for (int i = 0; i < 100; i++) {
+      assertThat(prior.glycerol().draw(1, draws)).isBetween(0.895, 0.905);
+      assertThat(prior.beside().draw(1, draws)).isEqualTo(Dissolved.NOTHING);
+    }
+  }
+
+  /** 0 to 6 % of salt and soap, up to half of it soap, 0 to 5 % alcohol, in the half recovered. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.5, 1})
+  void aJarOfUnknownHistoryHoldsWhatIsAssumed(double recovered) {
+    JarPrior prior = JarPrior.reading(recovered, Estimate.between(0, 0.06), 0.5, 0.05);
+    assertThat(mean(draws -> prior.beside().draw(1, draws).salt()))
+        .isCloseTo(recovered * 0.0225, within(3e-4));
+    assertThat(mean(draws -> prior.beside().draw(1, draws).fatty()))
+        .isCloseTo(recovered * 0.0075, within(2e-4));
+    assertThat(mean(draws -> prior.beside().draw(1, draws).alcohol()))
+        .isCloseTo(recovered * 0.025, within(4e-4));
+    assertThat(mean(draws -> prior.sober().beside().draw(1, draws).alcohol())).isZero();
+    assertThat(mean(draws -> prior.sober().beside().draw(1, draws).stays()))
+        .isCloseTo(recovered * 0.03, within(4e-4));
+    assertThat(prior.density().of(0.3, 1, new Draws())).isEqualTo(1);
+    assertThat(mean(draws -> prior.glycerol().draw(1, draws))).isCloseTo(0.5, within(0.005));
+  }
+
+  /** A rectangle spreads by its width over the root of 12, a normal distribution by its own. */
+  @Test
+  void casesAreDrawnAsTheyAreSpread() {
+    Estimate estimate = Estimate.between(2, 8);
+    assertThat(mean(draws -> draws.rectangle(estimate))).isCloseTo(5, within(0.03));
+    assertThat(sd(draws -> draws.rectangle(estimate))).isCloseTo(6 / Math.sqrt(12), within(0.02));
+    assertThat(mean(draws -> draws.normal(estimate))).isCloseTo(5, within(0.03));
+    assertThat(sd(draws -> draws.normal(estimate))).isCloseTo(6 / Math.sqrt(12), within(0.03));
+    assertThat(new Draws().normal(Estimate.exact(7))).isEqualTo(7);
+    assertThat(mean(draws -> draws.between(2, 8))).isCloseTo(5, within(0.03));
+  }
+
+  /** The 10 and 90 % points are 2 x 1.2816 standard deviations apart. */
+  @Test
+  void aRecipeTakesItsJarFromTheBands() {
+    JarContent content = content(0.75, 0.80, 0.85);
+    assertThat(content.stock(GlycerolOrigin.BOUGHT).glycerolFraction().value()).isEqualTo(0.80);
+    assertThat(content.stock(GlycerolOrigin.BOUGHT).glycerolFraction().sd())
+        .isCloseTo(0.1 / 2.5631, within(1e-5));
+  }
+
+  /**
+   * Record and reading that do not meet: the outer ends of both; glycerol up to the most that the
+   * oil held, 84 g, and the share of the jar as much less as 84 is than 90.
+   */
+  @Test
+  void twoContentsAreCoveredByTheOuterEnds() {
+    JarContent record = content(0.60, 0.70, 0.80);
+    JarContent reading = content(0.82, 0.86, 0.90);
+    JarContent both = record.covering(reading, 0.084);
+    assertThat(both.pureGlycerolKg().low()).isCloseTo(0.060, within(1e-12));
+    assertThat(both.pureGlycerolKg().middle()).isCloseTo(0.070, within(1e-12));
+    assertThat(both.pureGlycerolKg().high()).isCloseTo(0.084, within(1e-12));
+    assertThat(both.glycerol().high()).isCloseTo(0.84, within(1e-12));
+    assertThat(both.stays()).isEqualTo(record.stays());
+    JarContent unbounded = record.covering(reading, Double.POSITIVE_INFINITY);
+    assertThat(unbounded.pureGlycerolKg().high()).isCloseTo(0.090, within(1e-12));
+    assertThat(unbounded.glycerol()).isEqualTo(new Band(0.60, 0.70, 0.90));
+    assertThat(reading.covering(record, 1).glycerol()).isEqualTo(new Band(0.60, 0.86, 0.90));
+  }
+
+  /** 70 g of glycerol make 87.5 g of 80 %, more than the 80 g in the jar, or less than 100 g. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.080, at 80 %: add water up to that weight.",
+    "'0.100', 'at 80 %, less than the jar holds now: it is weaker than that already.'"
+  })
+  void anAssaySaysWhatItsGlycerolWeighsAtAnotherStrength(double massKg, String end) {
+    Assay assay = assay(massKg, Optional.of(content(0.60, 0.70, 0.80)));
+    assertThat(assay.at(0.8).remarks())
+        .containsExactly("first", "Its glycerol weighs 87.5 g (75 to 100) " + end);
+    assertThat(assay(massKg, Optional.empty()).at(0.8).remarks()).containsExactly("first");
+  }
+
+  /** k p/(1 + p + k p) at p = 0.3: 5 % salt beside 80 % glycerol is 1.42 % of the dry solids. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.80, 0.05, 0.06, 0.014218",
+    "0.80, 0, 0.05, 0.014218",
+    "0.80, 0, 0, 0",
+    "0, 0.05, 0.06, 0"
+  })
+  void saltIsAdvisedOnByItsMiddleOrElseItsMost(
+      double glycerol, double salt, double mostSalt, double ofDry) {
+    JarContent content =
+        new JarContent(
+            Band.exact(glycerol), new Band(0, salt, mostSalt), Band.exact(0), Band.exact(0));
+    SaltAdvice advice = assay(1, Optional.of(content)).saltAdvice().orElseThrow();
+    assertThat(advice.ofDrySolidsAtUsual()).isCloseTo(ofDry, within(1e-6));
+    assertThat(assay(1, Optional.empty()).saltAdvice()).isEmpty();
+  }
+
+  /**
+   * At a salt of 2/98 of the glycerol no level reaches 2 % of the dry solids, beyond it one does.
+   */
+  @Test
+  void littleSaltNeverShows() {
+    assertThat(SaltAdvice.of(0.0204).mostUnnoticed()).isEmpty();
+    assertThat(SaltAdvice.of(0.0205).mostUnnoticed()).isPresent();
+    assertThat(SaltAdvice.of(0.1).mostUsable().getAsDouble()).isCloseTo(0.05 / 0.045, within(1e-9));
+    assertThat(SaltAdvice.of(0.1).mostUnnoticed().getAsDouble())
+        .isCloseTo(0.02 / 0.078, within(1e-9));
+  }
+
+  @Test
+  void whatStaysIsSaltAndSoapNotAlcohol() {
+    Dissolved some = new Dissolved(0.03, 0.02, 0.01);
+    assertThat(some.stays()).isCloseTo(0.05, within(1e-12));
+    assertThat(some.all()).isCloseTo(0.06, within(1e-12));
+  }
+
+  private static Assay assay(double massKg, Optional<JarContent> content) {
+    return new Assay(
+        Estimate.exact(massKg),
+        GlycerolOrigin.BOUGHT,
+        content,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of("first"),
+        List.of());
+  }
+
+  /** 100 g of a jar, of which so much is glycerol and the rest water. */
+  private static JarContent content(double low, double middle, double high) {
+    return new JarContent(
+        new Band(low, middle, high),
+        Band.exact(0.01),
+        new Band(0.99 - high, 0.99 - middle, 0.99 - low),
+        new Band(low, middle, high).times(0.1));
+  }
+
+  private static double mean(ToDoubleFunction<Draws> figure) {
+    Draws draws = new Draws();
+    return IntStream.range(0, 20_000)
+        .mapToDouble(i -> figure.applyAsDouble(draws))
+        .average()
+        .orElse(0);
+  }
+
+  private static double sd(ToDoubleFunction<Draws> figure) {
+    double mean = mean(figure);
+    return Math.sqrt(mean(draws -> Math.pow(figure.applyAsDouble(draws) - mean, 2)));
+  }
+}
