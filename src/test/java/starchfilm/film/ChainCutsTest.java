@@ -41,6 +41,27 @@ class ChainCutsTest {
     assertThat(Math.log(cuts.high() / cuts.middle()) / Band.Z90).isCloseTo(logSd, within(1e-6));
   }
 
+  /**
+   * An hour at 80 °C: {@code s = 2e-5 [H+] 3600}; amylose of 1000 units becomes {@code 1000/(1 +
+   * 1000 s)}, and strength falls by half the share that is lost; three times or a third of the cuts
+   * are one standard deviation.
+   */
+  @Test
+  void anHourAtEightyDegreesIsCountedByHand() {
+    ChainCuts hour = new ChainCuts(sour, Castings.cook(60, 80));
+    double cuts = 2e-5 * Math.pow(10, -hour.acidEffect().pastePh()) * 3600;
+    assertThat(hour.acidEffect().chainCutsPerBond().middle()).isCloseTo(cuts, within(1e-12));
+    FilmState film = new FilmState(0.2, 0.25, 0, 0, 0.12, 0.5, Castings.ROOM_K);
+    FilmInfluence.Effect effect = hour.on(FilmProperty.TENSILE_STRENGTH, film);
+    assertThat(effect.factor()).isCloseTo(strength(cuts), within(1e-12));
+    assertThat(effect.logSd())
+        .isCloseTo(Math.log(strength(cuts / 3) / strength(3 * cuts)) / 2, within(1e-12));
+  }
+
+  private static double strength(double cuts) {
+    return 1 - 0.5 * (1 - 1 / (1 + 1000 * cuts));
+  }
+
   @Test
   void actsOnStrengthOnlyAndSaysHowSureItIs() {
     ChainCuts cuts = new ChainCuts(sour, Castings.cook(15, 95));

@@ -74,6 +74,43 @@ class ThresholdsTest {
     assertThat(cautions.contains(FilmCaution.SALT_HIGH)).isEqualTo(high);
   }
 
+  /** 100 K below its glass transition and further it breaks at its first flaw. */
+  @ParameterizedTest
+  @CsvSource({"-99.9, false", "-100.1, true", "-150, true"})
+  void veryDryFilmBreaksAtItsFlaws(double aboveGlassK, boolean warned) {
+    FilmState room = film(0, 0, 0.1);
+    FilmState film =
+        new FilmState(
+            0, 0.25, 0, 0, 0.1, 0.1, room.temperatureK() - room.aboveGlassK() + aboveGlassK);
+    assertThat(cautions(film, 400, usual(), 95, 1e-4).contains(FilmCaution.BREAKS_AT_FLAWS))
+        .isEqualTo(warned);
+  }
+
+  /** Beuchat 1981: moulds grow from 75 to 80 % relative humidity. */
+  @ParameterizedTest
+  @CsvSource({"0.5, false", "0.75, false", "0.7501, true", "0.9, true"})
+  void filmKeptDampMoulds(double humidity, boolean warned) {
+    assertThat(
+            cautions(film(0.25, 0, humidity), 400, usual(), 95, 1e-4)
+                .contains(FilmCaution.MOULDS_IN_USE))
+        .isEqualTo(warned);
+  }
+
+  /** Random scission, {@code 1/DPw = 1e-6 + s/2}: 18 cuts per million bonds leave a tenth. */
+  @ParameterizedTest
+  @CsvSource({"0.101, false", "0.099, true"})
+  void pasteThinsWhereATenthOfTheAmylopectinIsLeft(double lengthLeft, boolean warned) {
+    double cuts = 2e-6 * (1 / lengthLeft - 1);
+    AcidEffect acid = new AcidEffect(3, new Band(cuts, cuts, cuts), new Band(1, 1, 1));
+    assertThat(acid.amylopectinLengthLeft()).isCloseTo(lengthLeft, within(1e-9));
+    Casting casting = Castings.film(usual()).with(Castings.cook(15, 95));
+    assertThat(
+            new FilmCautions(casting, film(0.25, 0, 0.5), 400, acid, 1e-4)
+                .all()
+                .contains(FilmCaution.PASTE_THINS))
+        .isEqualTo(warned);
+  }
+
   @Test
   void onlyAGlassCracksOffAndOnlyAThickFilmIsThick() {
     FilmState film = film(0.1, 0, 0.5);
