@@ -3,15 +3,11 @@ package starchfilm.files.findings;
 import static starchfilm.numerics.units.Units.HOUR_S;
 import static starchfilm.numerics.units.Units.MINUTE_S;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import starchfilm.numerics.evidence.Estimate;
+import starchfilm.numerics.units.Figures;
 
 /** Numbers as they are put into a sentence about a trial file. */
 public final class Words {
-  private static final MathContext THREE_FIGURES = new MathContext(3, RoundingMode.HALF_EVEN);
-
   private Words() {}
 
   /**
@@ -21,8 +17,7 @@ public final class Words {
    * @return at most three figures, no exponent
    */
   public static String number(double value) {
-    BigDecimal rounded = new BigDecimal(value).round(THREE_FIGURES);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return Figures.of(value, 3);
   }
 
   /**
