@@ -24,22 +24,12 @@ import starchfilm.report.words.RoomWords;
  * One thing a maker decided or measured, the same label for every trial, so that trials can be laid
  * side by side.
  *
- * @param size its size, to tell more from less; empty for a kind or a name
+ * @param bar its size from nothing, to tell more from less by a bar; empty for a kind or a name,
+ *     and for what does not start at nothing
+ * @param decides whether it decides what film it becomes, and so is named among the changes
  */
-record Noted(String label, String text, OptionalDouble size, Weight weight) {
+record Noted(String label, String text, OptionalDouble bar, boolean decides) {
   private static final String NONE = "none";
-
-  /** How a row is shown. */
-  enum Weight {
-    /** Decides what film it becomes: named among the changes, and with a bar if it has a size. */
-    MAIN,
-    /** Also decides, but its size does not start at nothing: no bar. */
-    MAIN_WITHOUT_BAR,
-    /** Follows from batch size and the like: with a bar if it has a size. */
-    SIDE,
-    /** A detail without a bar. */
-    SIDE_WITHOUT_BAR
-  }
 
   /**
    * Everything noted of one trial.
@@ -55,52 +45,45 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
     Room room = casting.room();
     OptionalDouble benchK = casting.benchTemperatureK();
     return List.of(
-        kind("starch", RecipeWords.starchKinds(recipe)),
+        deciding("starch", RecipeWords.starchKinds(recipe)),
         plasticiser(composition.glycerolPerDryStarch()),
         acidLevel(composition.aceticAcid()),
-        sized(
+        deciding(
             "dry solids in the paste",
             PERCENT.figure(composition.drySolids()),
-            composition.drySolids(),
-            Weight.MAIN),
+            composition.drySolids()),
         wetThickness(pour),
-        ordered("unevenness", "± " + percent(pour.unevenness()), pour.unevenness()),
-        kind("plate", RecipeWords.plate(casting.plate())),
-        kind("room", casting.place().name()),
-        ordered("air", RoomWords.temperature(room), RoomWords.warmth(room)),
-        ordered("humidity", RoomWords.humidity(room), RoomWords.dampness(room)),
-        ordered("air speed", RoomWords.speed(room), RoomWords.draught(room)),
-        kind("turned or racked", RecipeWords.faces(casting.faces())),
-        detail(
+        deciding("unevenness", "± " + percent(pour.unevenness())),
+        deciding("plate", RecipeWords.plate(casting.plate())),
+        deciding("room", casting.place().name()),
+        deciding("air", RoomWords.temperature(room)),
+        deciding("humidity", RoomWords.humidity(room)),
+        deciding("air speed", RoomWords.speed(room)),
+        deciding("turned or racked", RecipeWords.faces(casting.faces())),
+        further(
             "bench",
-            benchK.isPresent() ? CELSIUS.figure(benchK.getAsDouble()) : "as warm as the air",
-            benchK),
+            benchK.isPresent() ? CELSIUS.figure(benchK.getAsDouble()) : "as warm as the air"),
         grams("starch powder", recipe.starchKg()),
         grams("glycerol as weighed", recipe.glycerol().massKg().value()),
-        side("glycerol jar", RecipeWords.jar(recipe.glycerol())),
+        further("glycerol jar", RecipeWords.jar(recipe.glycerol())),
         vinegar(recipe.vinegar()),
         grams("water", recipe.waterKg().value()),
         grams("salt added", recipe.saltKg().value()),
-        grams("other solids", forecast.casting().paste().massKg() * composition.inert()),
-        detail(
+        grams("other solids", casting.paste().massKg() * composition.inert()),
+        further(
             "cook",
             "%s min at %s"
                 .formatted(
                     MINUTE.whole(cook.durationS().value()),
-                    CELSIUS.figure(cook.topTemperatureK().value())),
-            cook.topTemperatureK().value()),
-        detail("boiled off", GRAM.figure(cook.waterLostKg().value()), cook.waterLostKg().value()),
-        sized(
+                    CELSIUS.figure(cook.topTemperatureK().value()))),
+        further("boiled off", GRAM.figure(cook.waterLostKg().value())),
+        further(
             "paste on a plate",
             GRAM.figure(forecast.pouredKgPerPlate()),
-            forecast.pouredKgPerPlate(),
-            Weight.SIDE),
-        detail("plates poured", Integer.toString(pour.plates()), pour.plates()),
-        detail(
-            "paste when poured",
-            CELSIUS.figure(pour.pasteTemperatureK()),
-            pour.pasteTemperatureK()),
-        side(
+            forecast.pouredKgPerPlate()),
+        further("plates poured", Integer.toString(pour.plates())),
+        further("paste when poured", CELSIUS.figure(pour.pasteTemperatureK())),
+        further(
             "used at",
             "%s, %s RH"
                 .formatted(
@@ -108,46 +91,24 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
                     percent(casting.use().relativeHumidity()))));
   }
 
-  /**
-   * Whether it is worth naming among the changes from one trial to the next.
-   *
-   * @return true where it decides what film it becomes
-   */
-  boolean decides() {
-    return weight == Weight.MAIN || weight == Weight.MAIN_WITHOUT_BAR;
+  private static Noted deciding(String label, String text) {
+    return new Noted(label, text, OptionalDouble.empty(), true);
   }
 
-  /** Whether its size can be stated as a bar from nothing. */
-  boolean hasBar() {
-    return size.isPresent() && (weight == Weight.MAIN || weight == Weight.SIDE);
+  private static Noted deciding(String label, String text, double bar) {
+    return new Noted(label, text, OptionalDouble.of(bar), true);
   }
 
-  private static Noted kind(String label, String text) {
-    return new Noted(label, text, OptionalDouble.empty(), Weight.MAIN);
+  private static Noted further(String label, String text) {
+    return new Noted(label, text, OptionalDouble.empty(), false);
   }
 
-  private static Noted side(String label, String text) {
-    return new Noted(label, text, OptionalDouble.empty(), Weight.SIDE);
-  }
-
-  private static Noted detail(String label, String text, OptionalDouble size) {
-    return new Noted(label, text, size, Weight.SIDE_WITHOUT_BAR);
-  }
-
-  private static Noted detail(String label, String text, double size) {
-    return detail(label, text, OptionalDouble.of(size));
-  }
-
-  private static Noted ordered(String label, String text, double size) {
-    return new Noted(label, text, OptionalDouble.of(size), Weight.MAIN_WITHOUT_BAR);
-  }
-
-  private static Noted sized(String label, String text, double size, Weight weight) {
-    return new Noted(label, text, OptionalDouble.of(size), weight);
+  private static Noted further(String label, String text, double bar) {
+    return new Noted(label, text, OptionalDouble.of(bar), false);
   }
 
   private static Noted grams(String label, double kg) {
-    return sized(label, kg == 0 ? NONE : GRAM.noted(kg), kg, Weight.SIDE);
+    return further(label, kg == 0 ? NONE : GRAM.noted(kg), kg);
   }
 
   /** A thickness that follows from the grams poured or cooked is not known to four figures. */
@@ -157,25 +118,25 @@ record Noted(String label, String text, OptionalDouble size, Weight weight) {
         pour.weighedKg().isPresent()
             ? MILLIMETRE.figure(metres)
             : Figures.three(MILLIMETRE.of(metres)) + " mm";
-    return sized("wet thickness", text, metres, Weight.MAIN);
+    return deciding("wet thickness", text, metres);
   }
 
   private static Noted plasticiser(double level) {
     String label = "glycerol per 100 g dry starch";
     return Double.isInfinite(level)
-        ? kind(label, "no starch")
-        : sized(label, level == 0 ? NONE : PERCENT.two(level) + " g", level, Weight.MAIN);
+        ? deciding(label, "no starch")
+        : deciding(label, level == 0 ? NONE : PERCENT.two(level) + " g", level);
   }
 
   private static Noted acidLevel(double share) {
     String text = share == 0 ? NONE : GRAM.figure(share);
-    return sized("acid per kg paste", text, share, Weight.MAIN);
+    return deciding("acid per kg paste", text, share);
   }
 
   private static Noted vinegar(VinegarPortion portion) {
     double kg = portion.massKg().value();
     String text = GRAM.noted(kg) + " at " + PERCENT.noted(portion.acidityFraction().value());
-    return sized("vinegar", kg == 0 ? NONE : text, kg, Weight.SIDE);
+    return further("vinegar", kg == 0 ? NONE : text, kg);
   }
 
   private static String percent(double ratio) {

@@ -183,7 +183,7 @@ record SideBySide(List<Noted> same, List<Block> blocks) {
   }
 
   private static Row differingRow(List<Noted> row, int base) {
-    double most = row.stream().mapToDouble(noted -> noted.size().orElse(0)).max().orElse(0);
+    double most = row.stream().mapToDouble(noted -> noted.bar().orElse(0)).max().orElse(0);
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
       Noted noted = row.get(i);
@@ -192,8 +192,8 @@ record SideBySide(List<Noted> same, List<Block> blocks) {
               noted.text(),
               "",
               !noted.text().equals(row.get(base).text()),
-              noted.hasBar() && most > 0
-                  ? Scale.linear(0, most, 0, 100).place(noted.size().orElse(0)) + "%"
+              noted.bar().isPresent() && most > 0
+                  ? Scale.linear(0, most, 0, 100).place(noted.bar().getAsDouble()) + "%"
                   : "",
               Optional.empty()));
     }

@@ -53,16 +53,6 @@ public final class RoomWords {
   }
 
   /**
-   * How warm it is.
-   *
-   * @param room the room
-   * @return mean temperature (K)
-   */
-  public static double warmth(Room room) {
-    return room.reach(AirState::temperatureK).mean();
-  }
-
-  /**
    * How damp it is.
    *
    * @param room the room
