@@ -96,7 +96,7 @@ final class MilestoneDetector implements StepListener {
     this.curveTimesS = curveTimesS;
   }
 
-  void become(ParameterSample deviations, FilmMaterial material, SpotSolution target) {
+  void setCase(ParameterSample deviations, FilmMaterial material, SpotSolution target) {
     trace = target;
     isotherm = material.isotherm();
     isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);

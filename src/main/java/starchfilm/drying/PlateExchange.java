@@ -123,7 +123,7 @@ final class PlateExchange implements FaceExchange {
   }
 
   /** Takes on one likely case. */
-  void become(ParameterSample deviations, FilmMaterial material, double solidsKgPerM2) {
+  void setCase(ParameterSample deviations, FilmMaterial material, double solidsKgPerM2) {
     isotherm = material.isotherm();
     isothermFactor = deviations.multiplier(UncertainParameter.ISOTHERM);
     benchFactor = deviations.multiplier(UncertainParameter.BENCH);

@@ -55,7 +55,7 @@ final class SpotSolver {
   private final PlateExchange exchange;
   private final DiffusionSystem system;
   private final RosenbrockIntegrator integrator;
-  private final MilestoneDetector watch;
+  private final MilestoneDetector detector;
   private final double[] state;
   private final double longestStepS;
   private final int curvePoints;
@@ -80,7 +80,7 @@ final class SpotSolver {
         fourthOrder
             ? RosenbrockIntegrator.ofFourthOrder(system, tolerance)
             : RosenbrockIntegrator.ofThirdOrder(system, tolerance);
-    this.watch =
+    this.detector =
         new MilestoneDetector(
             grid.nodes(), exchange, settledFromS(drying), prepared.material(), curveTimesS);
     this.state = new double[grid.nodes() + 2];
@@ -115,7 +115,7 @@ final class SpotSolver {
   void solve(Spot spot, ParameterSample deviations, double horizonS, SpotSolution trace) {
     trace.clear(curvePoints);
     pour(spot, deviations, trace);
-    watch.finish(advance(0, horizonS, FIRST_STEP_S, watch));
+    detector.finish(advance(0, horizonS, FIRST_STEP_S, detector));
     double left = system.mean(state) * trace.solidsKgPerM2 + state[state.length - 1];
     double start = trace.startMoisture * trace.solidsKgPerM2;
     trace.balanceError = Math.abs(left - start) / start;
@@ -131,7 +131,7 @@ final class SpotSolver {
     pour(spot, deviations, trace);
     StepListener reader =
         step -> {
-          watch.readCurve(step);
+          detector.readCurve(step);
           return true;
         };
     advance(
@@ -216,14 +216,14 @@ final class SpotSolver {
             * deviations.multiplier(UncertainParameter.THICKNESS);
     trace.solidsKgPerM2 = wetThicknessM / composition.volumeM3PerKgDry(trace.startMoisture);
     system.setSize(trace.solidsKgPerM2, deviations.multiplier(UncertainParameter.DIFFUSIVITY));
-    exchange.become(deviations, material, trace.solidsKgPerM2);
+    exchange.setCase(deviations, material, trace.solidsKgPerM2);
     exchange.setOpenFaces(OpenFaces.UPPER);
     int nodes = system.nodes();
     Arrays.fill(state, 0, nodes, trace.startMoisture);
     // While the air is that of the pour: whoever watches asks for later air at once.
     state[nodes] = exchange.startTemperatureK(pour.pasteTemperatureK(), trace.startMoisture);
     state[nodes + 1] = 0;
-    watch.become(deviations, material, trace);
+    detector.setCase(deviations, material, trace);
   }
 
   /** Integrates with the faces as they are; time reached. */
@@ -264,6 +264,6 @@ final class SpotSolver {
 
   private void open(FaceChange change) {
     exchange.setOpenFaces(change.open());
-    watch.facesChanged(change.timeS());
+    detector.facesChanged(change.timeS());
   }
 }

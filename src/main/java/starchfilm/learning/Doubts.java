@@ -54,9 +54,9 @@ final class Doubts {
     if (usable.every() > 1) {
       questions.add(
           new WeighingQuestion(
-              "Of the weighings every "
+              "Of the weighings one in "
                   + usable.every()
-                  + "th is used; those between add nothing."));
+                  + " is used; those between add nothing."));
     }
     usable.odd().forEach(odd -> questions.add(question(odd)));
     return questions;

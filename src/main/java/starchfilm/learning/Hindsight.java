@@ -43,15 +43,16 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
    * @param trials the trials; those that were not weighed, whose pour is not dated or that nothing
    *     was learnt from are passed over
    * @param shown those of them that are looked back on; the others only teach
-   * @param lessons what each weighed plate taught, with the name of its trial in the workshop file
+   * @param likelihoods what each weighed plate taught, with the name of its trial in the workshop
+   *     file
    */
   static List<Hindsight> over(
       List<Trial> trials,
       List<Trial> shown,
-      List<PlateLikelihood> lessons,
+      List<PlateLikelihood> likelihoods,
       Function<Trial, String> nameOf) {
     Map<String, List<PlateLikelihood>> byName =
-        lessons.stream().collect(Collectors.groupingBy(PlateLikelihood::file));
+        likelihoods.stream().collect(Collectors.groupingBy(PlateLikelihood::file));
     Set<Path> lookedAt = shown.stream().map(Trial::file).collect(Collectors.toSet());
     List<Trial> inOrder =
         trials.stream()
@@ -61,15 +62,15 @@ public record Hindsight(Trial trial, int platesBefore, Guess textbook, Guess lea
             .toList();
     SummedLikelihood before =
         SummedLikelihood.nothing(
-            new DesignMatrix(lessons.stream().map(PlateLikelihood::plate).toList()));
+            new DesignMatrix(likelihoods.stream().map(PlateLikelihood::plate).toList()));
     List<Hindsight> looks = new ArrayList<>();
     int platesBefore = 0;
     for (Trial trial : inOrder) {
       if (lookedAt.contains(trial.file())) {
         look(trial, platesBefore, before.factors()).ifPresent(looks::add);
       }
-      for (PlateLikelihood lesson : byName.getOrDefault(nameOf.apply(trial), List.of())) {
-        before = before.plus(lesson);
+      for (PlateLikelihood likelihood : byName.getOrDefault(nameOf.apply(trial), List.of())) {
+        before = before.plus(likelihood);
         platesBefore++;
       }
     }

@@ -15,11 +15,11 @@ import starchfilm.numerics.diffusion.IntegrationFailure;
  * Learns from all plates together: the most likely shared parts and each plate's own deviations.
  *
  * <p>Each round fits every plate on its own, turns the fit into its {@link PlateLikelihood}, adds
- * the lessons up, and gives every plate the new shared means. Where nothing changes any more,
- * shared and own deviations are together at the maximum of the posterior: the plates' slopes
- * balance the prior of the shared parts. With the plates' own deviations averaged out of every
- * lesson, this is Gauss and Newton's method on all unknowns at once, at a cost that grows with the
- * plates and not with their cube. The result does not depend on the number of threads.
+ * those up, and gives every plate the new shared means. Where nothing changes any more, shared and
+ * own deviations are together at the maximum of the posterior: the plates' slopes balance the prior
+ * of the shared parts. With the plates' own deviations averaged out of every likelihood, this is
+ * Gauss and Newton's method on all unknowns at once, at a cost that grows with the plates and not
+ * with their cube. The result does not depend on the number of threads.
  */
 final class Learner {
   private static final int MOST_ROUNDS = 40;
@@ -32,18 +32,19 @@ final class Learner {
 
   private static final double SMALLEST_SHARE = 0.125;
 
-  private final List<Pupil> pupils;
+  private final List<FittedPlate> plates;
   private final List<LeftOut> leftOut;
 
   /** A plate that is learnt from. */
-  record Pupil(Trial trial, String file, UsableWeighings usable, PlateModel plate, PlateFit fit) {
-    PlateLikelihood lesson() {
+  record FittedPlate(
+      Trial trial, String file, UsableWeighings usable, PlateModel model, PlateFit fit) {
+    PlateLikelihood likelihood() {
       return PlateLikelihood.of(
-          file, plate.key(), trial.seen().weighings().size(), fit, plate.ownVariances());
+          file, model.key(), trial.seen().weighings().size(), fit, model.ownVariances());
     }
 
-    Pupil with(PlateFit next) {
-      return new Pupil(trial, file, usable, plate, next);
+    FittedPlate with(PlateFit next) {
+      return new FittedPlate(trial, file, usable, model, next);
     }
   }
 
@@ -59,26 +60,26 @@ final class Learner {
      */
     Learner withoutTheRestless() {
       SharedParameters taught = learner.shared();
-      Pupil restless =
+      FittedPlate restless =
           Collections.max(
-              learner.pupils,
-              Comparator.comparingDouble(pupil -> Learner.apart(pupil.plate(), used, taught)));
+              learner.plates,
+              Comparator.comparingDouble(plate -> Learner.apart(plate.model(), used, taught)));
       List<LeftOut> leftOut = new ArrayList<>(learner.leftOut);
       leftOut.add(
           new LeftOut(
               restless.file(),
               "learning does not settle with this plate; check the times and masses of its"
                   + " weighings, and the tare"));
-      List<Pupil> others = new ArrayList<>(learner.pupils);
+      List<FittedPlate> others = new ArrayList<>(learner.plates);
       others.remove(restless);
       return new Learner(List.copyOf(others), List.copyOf(leftOut));
     }
   }
 
-  private record Outcome(Optional<Pupil> pupil, Optional<LeftOut> leftOut) {}
+  private record Outcome(Optional<FittedPlate> plate, Optional<LeftOut> leftOut) {}
 
-  private Learner(List<Pupil> pupils, List<LeftOut> leftOut) {
-    this.pupils = pupils;
+  private Learner(List<FittedPlate> plates, List<LeftOut> leftOut) {
+    this.plates = plates;
     this.leftOut = leftOut;
   }
 
@@ -115,10 +116,10 @@ final class Learner {
     double apartBefore = Double.POSITIVE_INFINITY;
     LastRound last = new LastRound(learner, used);
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      int before = learner.pupils.size();
+      int before = learner.plates.size();
       learner = learner.again(used);
       SharedParameters taught = learner.shared();
-      if (learner.pupils.size() < before) {
+      if (learner.plates.size() < before) {
         // A plate that cannot be fitted after all takes its parts with it: begin anew without.
         used = taught;
         share = 1;
@@ -148,7 +149,8 @@ final class Learner {
       }
       PlateModel plate = new PlateModel(trial, usable.used(), requireWanted);
       PlateFit fit = PlateFit.of(plate.readings(), plate.before(before));
-      return new Outcome(Optional.of(new Pupil(trial, file, usable, plate, fit)), Optional.empty());
+      return new Outcome(
+          Optional.of(new FittedPlate(trial, file, usable, plate, fit)), Optional.empty());
     } catch (IllegalArgumentException | IntegrationFailure e) {
       return new Outcome(
           Optional.empty(), Optional.of(new LeftOut(file, String.valueOf(e.getMessage()))));
@@ -159,40 +161,42 @@ final class Learner {
    * What the weighings of one plate teach by themselves.
    *
    * @param before what is known without them
-   * @return the lesson; empty where nothing can be learnt from them
+   * @return the likelihood; empty where nothing can be learnt from them
    */
-  static Optional<PlateLikelihood> lesson(Trial trial, Path folder, SharedParameters before) {
-    return first(trial, TrialName.from(folder, trial), before, () -> {}).pupil().map(Pupil::lesson);
+  static Optional<PlateLikelihood> likelihood(Trial trial, Path folder, SharedParameters before) {
+    return first(trial, TrialName.from(folder, trial), before, () -> {})
+        .plate()
+        .map(FittedPlate::likelihood);
   }
 
   private Learner again(SharedParameters shared) {
-    return collected(pupils.parallelStream().map(pupil -> again(pupil, shared)).toList(), leftOut);
+    return collected(plates.parallelStream().map(plate -> again(plate, shared)).toList(), leftOut);
   }
 
-  private static Outcome again(Pupil pupil, SharedParameters shared) {
+  private static Outcome again(FittedPlate plate, SharedParameters shared) {
     try {
-      PlateModel plate = pupil.plate();
-      PlateFit fit = pupil.fit().again(plate.readings(), plate.beforeGivenMeans(shared));
-      return new Outcome(Optional.of(pupil.with(fit)), Optional.empty());
+      PlateModel model = plate.model();
+      PlateFit fit = plate.fit().again(model.readings(), model.beforeGivenMeans(shared));
+      return new Outcome(Optional.of(plate.with(fit)), Optional.empty());
     } catch (IllegalArgumentException | IntegrationFailure e) {
       return new Outcome(
-          Optional.empty(), Optional.of(new LeftOut(pupil.file(), String.valueOf(e.getMessage()))));
+          Optional.empty(), Optional.of(new LeftOut(plate.file(), String.valueOf(e.getMessage()))));
     }
   }
 
   private static Learner collected(List<Outcome> outcomes, List<LeftOut> leftOutBefore) {
-    List<Pupil> pupils = new ArrayList<>();
+    List<FittedPlate> plates = new ArrayList<>();
     List<LeftOut> leftOut = new ArrayList<>(leftOutBefore);
     for (Outcome outcome : outcomes) {
-      outcome.pupil().ifPresent(pupils::add);
+      outcome.plate().ifPresent(plates::add);
       outcome.leftOut().ifPresent(leftOut::add);
     }
-    return new Learner(List.copyOf(pupils), List.copyOf(leftOut));
+    return new Learner(List.copyOf(plates), List.copyOf(leftOut));
   }
 
   /** How far what was given to the plates is from what they teach, at its worst plate. */
   private double apart(SharedParameters used, SharedParameters taught) {
-    return pupils.stream().mapToDouble(pupil -> apart(pupil.plate(), used, taught)).max().orElse(0);
+    return plates.stream().mapToDouble(plate -> apart(plate.model(), used, taught)).max().orElse(0);
   }
 
   private static double apart(PlateModel plate, SharedParameters used, SharedParameters taught) {
@@ -206,15 +210,15 @@ final class Learner {
   }
 
   SharedParameters shared() {
-    return SharedParameters.after(lessons());
+    return SharedParameters.after(likelihoods());
   }
 
-  List<PlateLikelihood> lessons() {
-    return pupils.stream().map(Pupil::lesson).toList();
+  List<PlateLikelihood> likelihoods() {
+    return plates.stream().map(FittedPlate::likelihood).toList();
   }
 
-  List<Pupil> pupils() {
-    return pupils;
+  List<FittedPlate> plates() {
+    return plates;
   }
 
   List<LeftOut> leftOut() {

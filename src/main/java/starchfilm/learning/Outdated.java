@@ -30,10 +30,10 @@ final class Outdated {
       List<StripLikelihood> films,
       List<TrialFacts> facts) {
     this.folder = folder;
-    plates.forEach(lesson -> weighings.merge(lesson.file(), lesson.weighings(), Integer::sum));
+    plates.forEach(plate -> weighings.merge(plate.file(), plate.weighings(), Integer::sum));
     films.stream()
-        .filter(lesson -> lesson.property() == FilmProperty.TENSILE_STRENGTH)
-        .forEach(lesson -> strips.merge(lesson.file(), lesson.strips(), Integer::sum));
+        .filter(film -> film.property() == FilmProperty.TENSILE_STRENGTH)
+        .forEach(film -> strips.merge(film.file(), film.strips(), Integer::sum));
     facts.forEach(trial -> this.facts.put(trial.file(), trial));
   }
 

@@ -21,6 +21,7 @@ public final class OwnScatter {
    */
   public static double logSd(FilmProperty property, int strips) {
     return Math.hypot(
-        SharedStrips.filmLogSd(property), StripTeacher.stripLogSd(property) / Math.sqrt(strips));
+        SharedStrips.filmLogSd(property),
+        StripLikelihoods.stripLogSd(property) / Math.sqrt(strips));
   }
 }

@@ -7,10 +7,10 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * The shared parts after some lessons: a normal distribution.
+ * The shared parts after what some plates taught: a normal distribution.
  *
  * <p>{@code Lambda = Lambda_0 + sum A' S A}, {@code mean = Lambda^-1 sum A' eta}, with the prior
- * precision Lambda_0, a plate's parts A, and its lesson's precision S and pull eta, added up in
+ * precision Lambda_0, a plate's parts A, and its likelihood's precision S and pull eta, added up in
  * {@link SummedLikelihood}. Immutable.
  */
 final class SharedParameters {
@@ -24,12 +24,12 @@ final class SharedParameters {
     this.covariance = covariance;
   }
 
-  static SharedParameters after(Collection<PlateLikelihood> lessons) {
-    return SummedLikelihood.of(lessons).factors();
+  static SharedParameters after(Collection<PlateLikelihood> likelihoods) {
+    return SummedLikelihood.of(likelihoods).factors();
   }
 
-  static SharedParameters after(DesignMatrix space, Collection<PlateLikelihood> lessons) {
-    return SummedLikelihood.of(space, lessons).factors();
+  static SharedParameters after(DesignMatrix space, Collection<PlateLikelihood> likelihoods) {
+    return SummedLikelihood.of(space, likelihoods).factors();
   }
 
   /** From precision and pull in parts divided by their prior standard deviations. */

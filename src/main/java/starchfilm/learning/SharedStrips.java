@@ -38,10 +38,10 @@ final class SharedStrips {
     return Math.sqrt(FILM_SHARE) * new FilmForecaster().logScatter(property);
   }
 
-  private SharedStrips(double logScatter, List<StripLikelihood> lessons) {
+  private SharedStrips(double logScatter, List<StripLikelihood> likelihoods) {
     this.logScatter = logScatter;
-    for (StripLikelihood lesson : lessons) {
-      lesson.starchShares().keySet().forEach(kind -> places.put(kind, 0));
+    for (StripLikelihood likelihood : likelihoods) {
+      likelihood.starchShares().keySet().forEach(kind -> places.put(kind, 0));
     }
     int next = 1;
     for (Map.Entry<StarchKind, Integer> place : places.entrySet()) {
@@ -50,11 +50,11 @@ final class SharedStrips {
     RealMatrix precision = MatrixUtils.createRealIdentityMatrix(next);
     RealVector pull = new ArrayRealVector(next);
     double filmVariance = FILM_SHARE * logScatter * logScatter;
-    for (StripLikelihood lesson : lessons) {
-      RealVector parts = parts(lesson.starchShares());
-      double weight = 1 / (filmVariance + Math.pow(lesson.logFactor().sd(), 2));
+    for (StripLikelihood likelihood : likelihoods) {
+      RealVector parts = parts(likelihood.starchShares());
+      double weight = 1 / (filmVariance + Math.pow(likelihood.logFactor().sd(), 2));
       precision = precision.add(parts.outerProduct(parts).scalarMultiply(weight));
-      pull = pull.add(parts.mapMultiply(weight * lesson.logFactor().value()));
+      pull = pull.add(parts.mapMultiply(weight * likelihood.logFactor().value()));
     }
     covariance = new CholeskyDecomposition(Normal.symmetric(precision)).getSolver().getInverse();
     mean = covariance.operate(pull);
@@ -63,12 +63,12 @@ final class SharedStrips {
   /**
    * What some films' strips teach.
    *
-   * @param lessons of any property; those of others are passed over
+   * @param likelihoods of any property; those of others are passed over
    */
-  static SharedStrips after(FilmProperty property, Collection<StripLikelihood> lessons) {
+  static SharedStrips after(FilmProperty property, Collection<StripLikelihood> likelihoods) {
     return new SharedStrips(
         new FilmForecaster().logScatter(property),
-        lessons.stream().filter(lesson -> lesson.property() == property).toList());
+        likelihoods.stream().filter(likelihood -> likelihood.property() == property).toList());
   }
 
   /** The parts of a film in units of their prior standard deviations; unseen kinds apart. */

@@ -36,12 +36,12 @@ final class Summary {
     this.untaught = SharedParameters.after(shared.space(), List.of());
   }
 
-  static Learnt of(Learner learner, StripTeacher strips, List<LeftOut> copies) {
+  static Learnt of(Learner learner, StripLikelihoods strips, List<LeftOut> copies) {
     Summary summary = new Summary(learner);
     List<DoubtedReading> doubted = new ArrayList<>();
-    for (Learner.Pupil pupil : learner.pupils()) {
-      doubted.addAll(Doubts.of(pupil.file(), pupil.plate().readings(), pupil.fit()));
-      pupil.usable().odd().forEach(odd -> doubted.add(Doubts.of(pupil.file(), odd)));
+    for (Learner.FittedPlate plate : learner.plates()) {
+      doubted.addAll(Doubts.of(plate.file(), plate.model().readings(), plate.fit()));
+      plate.usable().odd().forEach(odd -> doubted.add(Doubts.of(plate.file(), odd)));
     }
     doubted.addAll(strips.doubted());
     List<LeftOut> leftOut = new ArrayList<>(learner.leftOut());
@@ -51,28 +51,28 @@ final class Summary {
         summary.rooms(),
         summary.kinds(),
         summary.pours(),
-        films(strips.lessons()),
+        films(strips.likelihoods()),
         doubted,
         leftOut);
   }
 
   private List<RoomLearnt> rooms() {
-    Map<String, List<Learner.Pupil>> byRoom = new TreeMap<>();
-    for (Learner.Pupil pupil : learner.pupils()) {
-      byRoom.computeIfAbsent(pupil.plate().key().room(), room -> new ArrayList<>()).add(pupil);
+    Map<String, List<Learner.FittedPlate>> byRoom = new TreeMap<>();
+    for (Learner.FittedPlate plate : learner.plates()) {
+      byRoom.computeIfAbsent(plate.model().key().room(), room -> new ArrayList<>()).add(plate);
     }
     List<RoomLearnt> rooms = new ArrayList<>();
-    byRoom.forEach((room, pupils) -> rooms.add(room(room, pupils)));
+    byRoom.forEach((room, plates) -> rooms.add(room(room, plates)));
     return rooms;
   }
 
-  private RoomLearnt room(String key, List<Learner.Pupil> pupils) {
+  private RoomLearnt room(String key, List<Learner.FittedPlate> plates) {
     RealMatrix parts = shared.space().ofRoom(key);
-    Learner.Pupil latest = pupils.get(pupils.size() - 1);
+    Learner.FittedPlate latest = plates.get(plates.size() - 1);
     return new RoomLearnt(
-        pupils.get(0).trial().casting().place().name().strip(),
-        pupils.size(),
-        pupils.stream().mapToInt(pupil -> pupil.plate().readings().count()).sum(),
+        plates.get(0).trial().casting().place().name().strip(),
+        plates.size(),
+        plates.stream().mapToInt(plate -> plate.model().readings().count()).sum(),
         logDryingTime(latest, shared.seenThrough(parts)),
         factors(parts, factor -> VarianceShares.of(factor).room() > 0));
   }
@@ -82,8 +82,8 @@ final class Summary {
    * uncertainty to first order in them. Dry-through would hang on the last points of humidity
    * wherever a room is damp, and not on the room's pace.
    */
-  private static Optional<Estimate> logDryingTime(Learner.Pupil pupil, Normal room) {
-    PlateSimulation plate = new PlateSimulation(pupil.trial().casting());
+  private static Optional<Estimate> logDryingTime(Learner.FittedPlate latest, Normal room) {
+    PlateSimulation plate = new PlateSimulation(latest.trial().casting());
     RealVector mean = room.mean();
     double textbook = peelableS(plate, mean.mapMultiply(0));
     double there = peelableS(plate, mean);
@@ -121,9 +121,9 @@ final class Summary {
 
   private List<KindLearnt> kinds() {
     Map<StarchKind, Integer> plates = new TreeMap<>();
-    for (Learner.Pupil pupil : learner.pupils()) {
-      pupil
-          .plate()
+    for (Learner.FittedPlate plate : learner.plates()) {
+      plate
+          .model()
           .key()
           .starchShares()
           .keySet()
@@ -143,7 +143,7 @@ final class Summary {
   }
 
   private List<ParameterLearnt> pours() {
-    if (learner.pupils().isEmpty()) {
+    if (learner.plates().isEmpty()) {
       return List.of();
     }
     return factors(
@@ -165,21 +165,22 @@ final class Summary {
     return factors;
   }
 
-  private static List<FilmLearnt> films(List<StripLikelihood> lessons) {
+  private static List<FilmLearnt> films(List<StripLikelihood> likelihoods) {
     List<FilmLearnt> films = new ArrayList<>();
     for (FilmProperty property : List.of(FilmProperty.TENSILE_STRENGTH, FilmProperty.ELONGATION)) {
-      List<StripLikelihood> of = lessons.stream().filter(l -> l.property() == property).toList();
+      List<StripLikelihood> of =
+          likelihoods.stream().filter(l -> l.property() == property).toList();
       if (of.isEmpty()) {
         continue;
       }
       SharedStrips shared = SharedStrips.after(property, of);
       TreeSet<StarchKind> kinds = new TreeSet<>();
-      of.forEach(lesson -> kinds.addAll(lesson.starchShares().keySet()));
+      of.forEach(likelihood -> kinds.addAll(likelihood.starchShares().keySet()));
       for (StarchKind kind : kinds) {
         Map<StarchKind, Double> pure = Map.of(kind, 1.0);
         int strips =
             of.stream()
-                .filter(lesson -> lesson.starchShares().containsKey(kind))
+                .filter(likelihood -> likelihood.starchShares().containsKey(kind))
                 .mapToInt(StripLikelihood::strips)
                 .sum();
         films.add(

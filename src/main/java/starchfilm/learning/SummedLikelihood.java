@@ -7,8 +7,8 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * What some lessons teach together of the shared parts: their precisions and pulls added up, so
- * that one lesson can be left out again without counting the others anew. Immutable.
+ * What some plates teach together of the shared parts: their precisions and pulls added up, so that
+ * one plate can be left out again without counting the others anew. Immutable.
  *
  * <p>Parts are counted in their prior standard deviations, where the prior precision is the unit
  * matrix and nothing can be singular.
@@ -32,36 +32,37 @@ final class SummedLikelihood {
         new ArrayRealVector(space.size()));
   }
 
-  /** What lessons of plates of a space teach. */
-  static SummedLikelihood of(DesignMatrix space, Collection<PlateLikelihood> lessons) {
+  /** What plates of a space teach. */
+  static SummedLikelihood of(DesignMatrix space, Collection<PlateLikelihood> likelihoods) {
     SummedLikelihood sum = nothing(space);
-    for (PlateLikelihood lesson : lessons) {
-      sum = sum.with(lesson, 1);
+    for (PlateLikelihood likelihood : likelihoods) {
+      sum = sum.with(likelihood, 1);
     }
     return sum;
   }
 
-  /** What lessons teach, in the space that their own plates span. */
-  static SummedLikelihood of(Collection<PlateLikelihood> lessons) {
-    return of(new DesignMatrix(lessons.stream().map(PlateLikelihood::plate).toList()), lessons);
+  /** What plates teach, in the space that they span. */
+  static SummedLikelihood of(Collection<PlateLikelihood> likelihoods) {
+    return of(
+        new DesignMatrix(likelihoods.stream().map(PlateLikelihood::plate).toList()), likelihoods);
   }
 
-  SummedLikelihood plus(PlateLikelihood lesson) {
-    return with(lesson, 1);
+  SummedLikelihood plus(PlateLikelihood likelihood) {
+    return with(likelihood, 1);
   }
 
-  /** The sum without a lesson that is in it. */
-  SummedLikelihood minus(PlateLikelihood lesson) {
-    return with(lesson, -1);
+  /** The sum without a plate that is in it. */
+  SummedLikelihood minus(PlateLikelihood likelihood) {
+    return with(likelihood, -1);
   }
 
-  private SummedLikelihood with(PlateLikelihood lesson, int times) {
-    RealMatrix parts = SharedParameters.scaled(space, space.partsOf(lesson.plate()));
-    RealMatrix added = parts.transpose().multiply(lesson.precision()).multiply(parts);
+  private SummedLikelihood with(PlateLikelihood likelihood, int times) {
+    RealMatrix parts = SharedParameters.scaled(space, space.partsOf(likelihood.plate()));
+    RealMatrix added = parts.transpose().multiply(likelihood.precision()).multiply(parts);
     return new SummedLikelihood(
         space,
         precision.add(added.scalarMultiply(times)),
-        pull.add(parts.transpose().operate(lesson.pull()).mapMultiply(times)));
+        pull.add(parts.transpose().operate(likelihood.pull()).mapMultiply(times)));
   }
 
   SharedParameters factors() {

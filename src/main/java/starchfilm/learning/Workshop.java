@@ -34,7 +34,7 @@ import starchfilm.numerics.evidence.Estimate;
 /**
  * What the trials of one folder have taught, kept in the file {@value #FILE_NAME} beside them.
  *
- * <p>Asked about a trial it has learnt from, it leaves that trial's own lesson out, so that the
+ * <p>Asked about a trial it has learnt from, it leaves that trial's own likelihood out, so that the
  * trial's weighings count once in {@link #drying} and not at all in {@link #atThePour}. The plates
  * of one pour teach each other as plates of one room and starch do: that they also share the paste
  * and the days is left out, which leaves their ranges rather too wide. Immutable; safe to share.
@@ -106,16 +106,16 @@ public final class Workshop implements TrialKnowledge {
     List<Trial> weighed =
         plates.once().stream().flatMap(trial -> trial.weighedPlates().stream()).toList();
     Learner learner = Learner.taughtBy(weighed, folder, requireWanted);
-    StripTeacher strips = new StripTeacher();
+    StripLikelihoods strips = new StripLikelihoods();
     for (Trial trial : plates.once()) {
       requireWanted.run();
-      strips.hear(trial, TrialName.from(folder, trial));
+      strips.add(trial, TrialName.from(folder, trial));
     }
     return new Workshop(
         folder,
         Summary.of(learner, strips, plates.copies()),
-        learner.lessons(),
-        strips.lessons(),
+        learner.likelihoods(),
+        strips.likelihoods(),
         TrialFacts.ofAll(folder, trials));
   }
 
@@ -206,7 +206,7 @@ public final class Workshop implements TrialKnowledge {
         trial.weighedSiblings().stream()
             .sorted(Comparator.comparingInt((Trial plate) -> -plate.seen().weighings().size()))
             .limit(MOST_SIBLINGS)
-            .flatMap(plate -> Learner.lesson(plate, folder, others).stream())
+            .flatMap(plate -> Learner.likelihood(plate, folder, others).stream())
             .toList();
     int heard = siblings.stream().mapToInt(PlateLikelihood::weighings).sum();
     return PlateKnowledge.of(trial, heard == 0 ? others : sharedWithout(trial, siblings), heard);
@@ -252,8 +252,8 @@ public final class Workshop implements TrialKnowledge {
   }
 
   private boolean isLearntFrom(String file) {
-    return plates.stream().anyMatch(lesson -> lesson.file().equals(file))
-        || strips.stream().anyMatch(lesson -> lesson.file().equals(file));
+    return plates.stream().anyMatch(plate -> plate.file().equals(file))
+        || strips.stream().anyMatch(film -> film.file().equals(file));
   }
 
   /** The files that hold this trial's plate: its own, and those it repeats. */
@@ -275,18 +275,18 @@ public final class Workshop implements TrialKnowledge {
   /** What the other trials taught, and some plates of this one. */
   private SharedParameters sharedWithout(Trial trial, List<PlateLikelihood> siblings) {
     Set<String> own = files(trial);
-    List<PlateLikelihood> lessons = new ArrayList<>(plates);
-    lessons.removeIf(lesson -> own.contains(lesson.file()));
-    lessons.addAll(siblings);
-    return SharedParameters.after(lessons);
+    List<PlateLikelihood> likelihoods = new ArrayList<>(plates);
+    likelihoods.removeIf(likelihood -> own.contains(likelihood.file()));
+    likelihoods.addAll(siblings);
+    return SharedParameters.after(likelihoods);
   }
 
   private SharedParameters sharedWithout(Trial trial) {
     Set<String> own = files(trial);
     SummedLikelihood others = all;
-    for (PlateLikelihood lesson : plates) {
-      if (own.contains(lesson.file())) {
-        others = others.minus(lesson);
+    for (PlateLikelihood likelihood : plates) {
+      if (own.contains(likelihood.file())) {
+        others = others.minus(likelihood);
       }
     }
     return others.factors();
@@ -296,7 +296,7 @@ public final class Workshop implements TrialKnowledge {
   public LearntFilm film(Trial trial) {
     Set<String> own = files(trial);
     List<StripLikelihood> others =
-        strips.stream().filter(lesson -> !own.contains(lesson.file())).toList();
+        strips.stream().filter(likelihood -> !own.contains(likelihood.file())).toList();
     return film(others, trial.casting().composition().starchShares());
   }
 
@@ -310,11 +310,11 @@ public final class Workshop implements TrialKnowledge {
   }
 
   private static LearntFilm film(
-      List<StripLikelihood> lessons, Map<StarchKind, Double> starchShares) {
+      List<StripLikelihood> likelihoods, Map<StarchKind, Double> starchShares) {
     Map<FilmProperty, Estimate> factors = new EnumMap<>(FilmProperty.class);
     for (FilmProperty property : List.of(FilmProperty.TENSILE_STRENGTH, FilmProperty.ELONGATION)) {
-      List<StripLikelihood> of = new ArrayList<>(lessons);
-      of.removeIf(lesson -> lesson.property() != property);
+      List<StripLikelihood> of = new ArrayList<>(likelihoods);
+      of.removeIf(likelihood -> likelihood.property() != property);
       if (!of.isEmpty()) {
         factors.put(property, SharedStrips.after(property, of).nextFilm(starchShares));
       }

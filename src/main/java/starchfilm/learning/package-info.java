@@ -8,9 +8,9 @@
  * with one weighing is hardly distinguished from the others and a new room starts from what all
  * have in common.
  *
- * <p>What one plate teaches is kept as a {@code PlateLikelihood}: the lessons add up, and a
- * forecast of a plate leaves that plate's own lesson out and takes its weighings instead, so that
- * no reading counts twice. Start from {@code Workshop}.
+ * <p>What one plate teaches is kept as a {@code PlateLikelihood}: the likelihoods add up, and a
+ * forecast of a plate leaves that plate's own likelihood out and takes its weighings instead, so
+ * that no reading counts twice. Start from {@code Workshop}.
  */
 @NullMarked
 package starchfilm.learning;

@@ -185,7 +185,7 @@ class WeighingQuestionsTest {
       weighed(trial, "+" + hours + "h", Math.round(10 * (745 - 3.2 * Math.min(hours, 42))) / 10.0);
     }
 
-    assertThat(dry(trial)).contains("Of the weighings every 120th is used");
+    assertThat(dry(trial)).contains("Of the weighings one in 120 is used");
     Outcome learn = Outcome.of(folder, "learn", ".");
     assertThat(learn.out()).as(learn.err()).contains("kitchen");
   }

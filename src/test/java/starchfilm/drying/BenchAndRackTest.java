@@ -98,7 +98,7 @@ class BenchAndRackTest {
     PreparedCase prepared = PreparedCase.of(drying);
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
     double solidsKgPerM2 = 0.3;
-    exchange.become(ParameterSample.NONE, prepared.material(), solidsKgPerM2);
+    exchange.setCase(ParameterSample.NONE, prepared.material(), solidsKgPerM2);
     double moisture = prepared.material().isotherm().moisture(0.5, 293.15);
     exchange.evaluate(0, moisture, moisture, moisture, 293.15);
     double capacity =

@@ -85,7 +85,7 @@ class FilmSystemOracleTest {
 
   private static PlateExchange exchange(Casting drying, PreparedCase prepared) {
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
-    exchange.become(ParameterSample.NONE, prepared.material(), solidsKgPerM2(drying));
+    exchange.setCase(ParameterSample.NONE, prepared.material(), solidsKgPerM2(drying));
     return exchange;
   }
 

@@ -125,7 +125,7 @@ class PlateExchangeTest {
   private static double[] wetRack(Casting drying, ParameterSample deviations, double timeS) {
     PreparedCase prepared = PreparedCase.of(drying);
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
-    exchange.become(deviations, prepared.material(), 0.3);
+    exchange.setCase(deviations, prepared.material(), 0.3);
     exchange.setOpenFaces(OpenFaces.BOTH);
     exchange.evaluate(timeS, 5, 5, 5, KELVIN);
     return new double[] {exchange.lowerOutflow(), exchange.upperOutflow()};
@@ -187,7 +187,7 @@ class PlateExchangeTest {
   private static PlateExchange exchange(Casting drying, OpenFaces faces) {
     PreparedCase prepared = PreparedCase.of(drying);
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
-    exchange.become(SOME, prepared.material(), 0.3);
+    exchange.setCase(SOME, prepared.material(), 0.3);
     exchange.setOpenFaces(faces);
     return exchange;
   }

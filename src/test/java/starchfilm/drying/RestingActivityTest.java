@@ -94,7 +94,7 @@ class RestingActivityTest {
   private static RestingActivity resting(Casting drying, OpenFaces faces, double sinceS) {
     PreparedCase prepared = PreparedCase.of(drying);
     PlateExchange exchange = new PlateExchange(drying, prepared.material().isotherm());
-    exchange.become(ParameterSample.NONE, prepared.material(), 0.3);
+    exchange.setCase(ParameterSample.NONE, prepared.material(), 0.3);
     exchange.setOpenFaces(faces);
     RestingActivity resting = new RestingActivity(exchange);
     resting.restart(sinceS);

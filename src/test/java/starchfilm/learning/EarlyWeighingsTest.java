@@ -55,6 +55,6 @@ class EarlyWeighingsTest {
     Learner learner = Learner.taughtBy(trials, folder, () -> {});
 
     assertThat(learner.leftOut()).isEmpty();
-    assertThat(learner.pupils()).hasSize(1);
+    assertThat(learner.plates()).hasSize(1);
   }
 }

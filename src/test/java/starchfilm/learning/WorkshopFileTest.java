@@ -141,7 +141,7 @@ class WorkshopFileTest {
         .isEqualTo(learnt.atThePour(taught.get(0)).factors().sd(UncertainParameter.AIR_SIDE));
   }
 
-  /** Its old lesson is left out and its new readings are taken, so nothing stale touches it. */
+  /** Its old likelihood is left out and its new readings are taken, so nothing stale touches it. */
   @Test
   void aTrialEditedAfterLearningIsForecastFromItsNewReadings() throws Exception {
     List<Trial> taught = new ArrayList<>(new MadeUpNotebook(13, folder).trials(3));

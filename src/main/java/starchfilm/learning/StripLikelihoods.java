@@ -16,10 +16,10 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Band;
 
 /**
- * Turns the pulled strips of trials into lessons on tensile strength and elongation at break. A
+ * Turns the pulled strips of trials into likelihoods of tensile strength and elongation at break. A
  * strip pulled until it breaks does not tell the modulus.
  */
-final class StripTeacher {
+final class StripLikelihoods {
   /**
    * Scatter of the logarithm between strips of one film: strength and elongation of hand-cut strips
    * vary by a quarter and by two fifths. Judged, no source.
@@ -33,12 +33,12 @@ final class StripTeacher {
     return property == FilmProperty.ELONGATION ? ELONGATION_SCATTER : STRENGTH_SCATTER;
   }
 
-  private final List<StripLikelihood> lessons = new ArrayList<>();
+  private final List<StripLikelihood> likelihoods = new ArrayList<>();
   private final List<DoubtedReading> doubted = new ArrayList<>();
   private final List<LeftOut> leftOut = new ArrayList<>();
 
   /** Takes in one trial's strips. */
-  void hear(Trial trial, String file) {
+  void add(Trial trial, String file) {
     if (trial.seen().pulls().isEmpty()) {
       return;
     }
@@ -54,13 +54,13 @@ final class StripTeacher {
     List<PullTest> unnamed = new ArrayList<>(trial.seen().pulls());
     for (EachPlate.Film film : trial.seen().eachPlate().films().values()) {
       film.pulls().forEach(unnamed::remove);
-      hear(trial, film.pulls(), forecast, file, starch);
+      add(trial, film.pulls(), forecast, file, starch);
     }
-    hear(trial, unnamed, forecast, file, starch);
+    add(trial, unnamed, forecast, file, starch);
   }
 
   /** Takes in the strips of one film; those of plates that nobody named count as of one. */
-  private void hear(
+  private void add(
       Trial trial,
       List<PullTest> strips,
       FilmForecast forecast,
@@ -103,7 +103,7 @@ final class StripTeacher {
     double[] logs =
         figures.stream().mapToDouble(f -> Math.log(f.value() / forecast.middle())).toArray();
     StripLikelihood.SteadyMean steady = StripLikelihood.SteadyMean.of(logs, film.scatter());
-    lessons.add(
+    likelihoods.add(
         new StripLikelihood(
             film.file(), film.starch(), film.property(), figures.size(), steady.mean()));
     for (int i = 0; i < figures.size(); i++) {
@@ -124,8 +124,8 @@ final class StripTeacher {
     return String.format(Locale.ROOT, "%.2g %s", value * film.shownFactor(), film.unit());
   }
 
-  List<StripLikelihood> lessons() {
-    return List.copyOf(lessons);
+  List<StripLikelihood> likelihoods() {
+    return List.copyOf(likelihoods);
   }
 
   List<DoubtedReading> doubted() {

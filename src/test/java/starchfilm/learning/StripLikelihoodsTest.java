@@ -27,7 +27,7 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.evidence.Band;
 
 /** What pulled strips teach of the film rules. */
-class StripLessonsTest {
+class StripLikelihoodsTest {
   private static final double A_TRIFLE = 1e-9;
 
   private int films;
@@ -80,17 +80,17 @@ class StripLessonsTest {
     PullTest strip = new PullTest(6.0, 15e-3, 0.1e-3, OptionalDouble.of(0.5));
     Trial trial = filmOf(StarchKind.POTATO, strip, strip, strip, strip);
     FilmForecast rule = new FilmForecaster().forecast(trial.casting());
-    StripTeacher teacher = new StripTeacher();
+    StripLikelihoods strips = new StripLikelihoods();
 
-    teacher.hear(trial, "a.json");
+    strips.add(trial, "a.json");
 
-    assertThat(teacher.lessons()).hasSize(2);
-    StripLikelihood strength = teacher.lessons().get(0);
+    assertThat(strips.likelihoods()).hasSize(2);
+    StripLikelihood strength = strips.likelihoods().get(0);
     assertThat(strength.property()).isEqualTo(FilmProperty.TENSILE_STRENGTH);
     assertThat(strength.strips()).isEqualTo(4);
     assertThat(strength.logFactor().value())
         .isCloseTo(Math.log(4.0e6 / rule.tensileStrengthPa().middle()), within(1e-9));
-    StripLikelihood elongation = teacher.lessons().get(1);
+    StripLikelihood elongation = strips.likelihoods().get(1);
     assertThat(elongation.property()).isEqualTo(FilmProperty.ELONGATION);
     assertThat(elongation.logFactor().value())
         .isCloseTo(Math.log(0.5 / rule.elongationAtBreak().middle()), within(1e-9));
