@@ -97,17 +97,14 @@ final class App implements Runnable {
       // What it was called in version 0.1.0; goes with the version after this one.
       args[0] = "open";
       say("this command is called open now; the next version will not know serve.");
-      surroundings.err().flush();
     }
     int exitCode = commandLine(args).execute(args);
-    surroundings.out().flush();
     if (!surroundings.out().arrived()) {
       say(
           "the output could not be written: the disk is full, or the program that"
               + " reads it has ended.");
       exitCode = exitCode == ExitCodes.DONE ? ExitCodes.NOT_COMPUTED : exitCode;
     }
-    surroundings.err().flush();
     return exitCode;
   }
 
@@ -157,7 +154,7 @@ final class App implements Runnable {
     Callable<Integer> run =
         () -> {
           CommandSpec spec = Objects.requireNonNull(itself.get());
-          return command(help, new Asked(surroundings, OptionEntries.of(spec))).call();
+          return command(help, Asked.of(surroundings, OptionEntries.of(spec))).call();
         };
     CommandSpec spec = CommandSpec.wrapWithoutInspection(run);
     itself.set(spec);

@@ -1,5 +1,6 @@
 package starchfilm.cli;
 
+import java.io.BufferedReader;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -12,39 +13,40 @@ import starchfilm.request.Field;
 /**
  * A command as it was asked.
  *
- * @param surroundings what it touches outside its own memory
+ * @param here where the command runs
+ * @param clock the clock on the wall, in the reader's zone
+ * @param in what answers are read from
  * @param entries what was written behind its name
  */
-record Asked(CommandContext surroundings, OptionEntries entries) {
+record Asked(
+    Path here,
+    Clock clock,
+    PlainPrinter out,
+    PlainPrinter err,
+    BufferedReader in,
+    OptionEntries entries) {
   static final String CSV = "results.table";
   static final String JSON = "results.data";
 
-  PlainPrinter out() {
-    return surroundings.out();
-  }
-
-  PlainPrinter err() {
-    return surroundings.err();
-  }
-
-  Clock clock() {
-    return surroundings.clock();
-  }
-
-  /** Where the command runs. */
-  Path here() {
-    return surroundings.workingDirectory();
+  static Asked of(CommandContext surroundings, OptionEntries entries) {
+    return new Asked(
+        surroundings.workingDirectory(),
+        surroundings.clock(),
+        surroundings.out(),
+        surroundings.err(),
+        surroundings.in(),
+        entries);
   }
 
   /** A path as the user typed it, from where the command runs. */
   Path resolve(Path typed) {
-    return surroundings.resolve(typed);
+    return here.resolve(typed);
   }
 
   /** What was learnt beside some trials; a file of it that cannot be read is reported. */
   Workshops workshops(List<Trial> trials) {
-    Workshops workshops = new Workshops(clock());
-    workshops.faults(trials).forEach(fault -> err().println(fault.sentence()));
+    Workshops workshops = new Workshops(clock);
+    workshops.faults(trials).forEach(fault -> err.println(fault.sentence()));
     return workshops;
   }
 

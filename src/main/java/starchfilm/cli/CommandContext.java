@@ -54,23 +54,4 @@ record CommandContext(
         ? console.charset()
         : StandardCharsets.UTF_8;
   }
-
-  /**
-   * The same in another directory.
-   *
-   * @param directory what relative paths start from there
-   */
-  CommandContext in(Path directory) {
-    return new CommandContext(directory, clock, out, err, in);
-  }
-
-  /**
-   * A path as the user typed it, from the working directory.
-   *
-   * @param typed relative or absolute
-   * @return the path to open
-   */
-  Path resolve(Path typed) {
-    return workingDirectory.resolve(typed);
-  }
 }

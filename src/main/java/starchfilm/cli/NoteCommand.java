@@ -39,8 +39,7 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
             asked.here(),
             asked.clock(),
             notebook.trials().stream().findFirst().flatMap(Trial::pouredAt));
-    OptionEntries options = asked.entries();
-    NoteRequest request = NoteRequest.read(options, subject);
+    NoteRequest request = NoteRequest.read(asked.entries(), subject);
     if (asked.has("take back.undo")) {
       takeBack(trial, request.notes());
       return ExitCodes.DONE;
@@ -59,7 +58,7 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
       throw CommandFailure.wrongInput(
           notebook.faults().stream().map(Fault::sentence).collect(Collectors.joining("\n")));
     }
-    NoteQuestions questions = new NoteQuestions(asked.surroundings(), options, subject);
+    NoteQuestions questions = new NoteQuestions(asked, subject);
     List<Note> answers = questions.ask();
     if (answers.isEmpty()) {
       say("Nothing noted.");

@@ -23,15 +23,13 @@ final class NoteQuestions {
   private static final List<String> KINDS =
       NoteQuestion.ALL.stream().map(NoteQuestion::kind).distinct().toList();
 
-  private final CommandContext surroundings;
+  private final Asked asked;
   private final Iterator<String> typedLines;
-  private final Entries options;
   private final NoteRequest.Subject subject;
 
-  NoteQuestions(CommandContext surroundings, Entries options, NoteRequest.Subject subject) {
-    this.surroundings = surroundings;
-    this.typedLines = surroundings.in().lines().iterator();
-    this.options = options;
+  NoteQuestions(Asked asked, NoteRequest.Subject subject) {
+    this.asked = asked;
+    this.typedLines = asked.in().lines().iterator();
     this.subject = subject;
   }
 
@@ -95,7 +93,7 @@ final class NoteQuestions {
 
   private List<Note> of(String typed) throws NoMoreAnswers, NotWrittenException {
     String kind = KINDS.stream().filter(one -> one.startsWith(typed)).findFirst().orElseThrow();
-    Answers answers = new Answers(new HashMap<>(NoteQuestion.unasked(kind)), options);
+    Answers answers = new Answers(new HashMap<>(NoteQuestion.unasked(kind)), asked.entries());
     for (NoteQuestion question : NoteQuestion.ALL) {
       if (question.kind().equals(kind)) {
         boolean again = true;
@@ -133,8 +131,7 @@ final class NoteQuestions {
   private Optional<String> answer(String question, Function<String, Optional<String>> wrong)
       throws NoMoreAnswers {
     while (true) {
-      surroundings.out().println(question);
-      surroundings.out().flush();
+      asked.out().println(question);
       if (!typedLines.hasNext()) {
         throw new NoMoreAnswers();
       }
@@ -143,7 +140,7 @@ final class NoteQuestions {
       if (mistake.isEmpty()) {
         return Optional.of(typed).filter(given -> !given.isEmpty());
       }
-      surroundings.err().println(mistake.get());
+      asked.err().println(mistake.get());
     }
   }
 }

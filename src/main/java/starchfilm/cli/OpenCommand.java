@@ -131,11 +131,9 @@ record OpenCommand(Asked asked) implements Callable<Integer> {
 
   private void sayTrouble(Throwable trouble) {
     asked.err().println("starchfilm: the program itself failed (" + trouble + ").");
-    asked.err().flush();
   }
 
   private void print(String line) {
     asked.out().println(line);
-    asked.out().flush();
   }
 }

@@ -25,7 +25,6 @@ import starchfilm.web.http.Routes;
  */
 record PlatesPage(PageContext desk) {
   private static final String PAGE = "/plates";
-  private static final String DUE = "/plates/due";
   private static final String FILE = "file";
   private static final String PLATE = "plate";
 
@@ -37,10 +36,8 @@ record PlatesPage(PageContext desk) {
    *
    * @param row the trial
    * @param place its place on the page
+   * @param alike the plates
    * @param plates which of the pour; empty where there is but one
-   * @param single true where the pour was one plate
-   * @param first the number of the first of them; empty where it is one of one
-   * @param dueAddress where the part with its forecast is
    * @param state done, pending or none
    * @param now how it stands; null unless done
    * @param failure why there is no forecast; may be empty
@@ -50,10 +47,8 @@ record PlatesPage(PageContext desk) {
   record Card(
       TrialRow row,
       String place,
+      Today.Alike alike,
       String plates,
-      boolean single,
-      String first,
-      String dueAddress,
       String state,
       @Nullable PlateNow now,
       String failure,
@@ -106,7 +101,7 @@ record PlatesPage(PageContext desk) {
     table
         .read(PAGE, request -> shown(request, Optional.empty(), PageContext.AT_ONCE_MS))
         .read("/plates/all", request -> shown(request, Optional.empty(), PageContext.PATIENCE_MS))
-        .read(DUE, this::due)
+        .read("/plates/due", this::due)
         .send("/plates/weigh", this::weigh);
   }
 
@@ -152,15 +147,11 @@ record PlatesPage(PageContext desk) {
   private Card card(Today.Alike plates, Optional<TrialForecasts> made, Last last) {
     TrialRow row = TrialRow.of(plates.as(), desk.folder(), desk.now());
     Optional<TrialForecast> forecast = made.flatMap(one -> one.forecasts().stream().findFirst());
-    int first = plates.numbers().get(0);
-    boolean one = plates.as().plates() == 1;
     return new Card(
         row,
-        place(row.file(), first),
-        one ? "" : numbers(plates),
-        one,
-        plates.numbers().size() == 1 ? String.valueOf(first) : "",
-        NotebookFolder.address(DUE, row.file()) + "&" + PLATE + "=" + first,
+        place(row.file(), plates.numbers().get(0)),
+        plates,
+        plates.as().plates() == 1 ? "" : numbers(plates),
         made.isEmpty() ? "pending" : forecast.isPresent() ? "done" : "none",
         forecast.map(found -> desk.standing(found, plates)).orElse(null),
         made.map(outcome -> String.join(" ", outcome.failures())).orElse(""),

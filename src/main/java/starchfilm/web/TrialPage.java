@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -20,6 +19,7 @@ import starchfilm.files.notebook.FileWord;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
+import starchfilm.files.saving.Picture;
 import starchfilm.report.PhotoFrame;
 import starchfilm.report.TrialForecasts;
 import starchfilm.report.TrialView;
@@ -265,17 +265,10 @@ record TrialPage(PageContext desk) {
       return Response.passing("image/jpeg", small.get());
     }
     try {
-      return Response.passing(pictureType(photo), Files.readAllBytes(photo));
+      byte[] bytes = Files.readAllBytes(photo);
+      return Response.passing(Picture.mediaType(bytes), bytes);
     } catch (IOException e) {
       throw HttpError.notFound("The photo can no longer be read.");
     }
-  }
-
-  private static String pictureType(Path photo) {
-    String name = String.valueOf(photo.getFileName()).toLowerCase(Locale.ROOT);
-    if (name.endsWith(".png")) {
-      return "image/png";
-    }
-    return name.endsWith(".gif") ? "image/gif" : "image/jpeg";
   }
 }

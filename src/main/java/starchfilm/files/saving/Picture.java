@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import starchfilm.files.findings.Fault;
@@ -14,7 +15,7 @@ import starchfilm.files.json.Located;
 import starchfilm.files.notebook.BesideFile;
 
 /** The kinds of picture that a page can show, told by their first bytes. */
-enum Picture {
+public enum Picture {
   JPEG("\u00FF\u00D8\u00FF", ".jpg"),
   PNG("\u0089PNG\r\n\u001A\n", ".png"),
   GIF("GIF8", ".gif");
@@ -35,6 +36,16 @@ enum Picture {
   /** How the name of such a file ends. */
   String ending() {
     return ending;
+  }
+
+  /**
+   * What a page is told a picture is.
+   *
+   * @param content its bytes
+   * @return its media type; that of a camera's where it is none of these
+   */
+  public static String mediaType(byte[] content) {
+    return "image/" + of(content).orElse(JPEG).name().toLowerCase(Locale.ROOT);
   }
 
   /** The kind of a picture; empty where it is none of these. */
