@@ -61,10 +61,10 @@ public record Kitchen(
         String.valueOf(plates),
         "1 to 1000; write how many plates you have");
     Refusal.unless(
-        Math.min(plate.lengthM(), plate.widthM()) >= SMALLEST_SIDE_M
-            && Math.max(plate.lengthM(), plate.widthM()) <= LARGEST_SIDE_M,
+        Math.min(plate.longestM(), plate.shortestM()) >= SMALLEST_SIDE_M
+            && Math.max(plate.longestM(), plate.shortestM()) <= LARGEST_SIDE_M,
         "sides of a plate",
-        Figures.of(plate.lengthM() * 1e3, 3) + " x " + Figures.of(1e3 * plate.widthM(), 3) + " mm",
+        size(plate),
         "10 to 5000 mm; write length and width of one plate");
     Refusal.unless(
         rimM >= 0 && rimM <= HIGHEST_RIM_M,
@@ -77,6 +77,15 @@ public record Kitchen(
         Figures.percent(unevenness) + " %",
         "0 to 90 %; write how far the thin edge is below the average; 25 % if nobody"
             + " measured it");
+  }
+
+  /** Both sides of a plate, such as {@code 300 x 200 mm}. */
+  static String size(Plate plate) {
+    return size(plate.longestM(), plate.shortestM());
+  }
+
+  static String size(double oneM, double otherM) {
+    return Figures.of(oneM * 1e3, 3) + " x " + Figures.of(otherM * 1e3, 3) + " mm";
   }
 
   /** The plate with what its rim leaves above a pour. */

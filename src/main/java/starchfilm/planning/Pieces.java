@@ -83,16 +83,7 @@ public record Pieces(int count, double lengthM, double widthM, boolean isArea) {
     double each = from(plate);
     require(
         each != 0,
-        "pieces of "
-            + Figures.of(1e3 * lengthM, 3)
-            + " x "
-            + Figures.of(1e3 * widthM, 3)
-            + " mm"
-            + " on a plate of "
-            + Figures.of(1e3 * plate.longestM(), 3)
-            + " x "
-            + Figures.of(1e3 * plate.shortestM(), 3)
-            + " mm",
+        "pieces of " + Kitchen.size(lengthM, widthM) + " on a plate of " + Kitchen.size(plate),
         "pieces that fit 10 mm inside the plate's edge",
         "take larger plates or smaller pieces");
     return (int) Math.ceil(count / each - 1e-9);

@@ -4,17 +4,12 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import starchfilm.casting.Plate;
-import starchfilm.casting.Spot;
-import starchfilm.drying.DryingForecaster;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.material.recipe.Composition;
 import starchfilm.numerics.evidence.Refusal;
 import starchfilm.numerics.units.Figures;
@@ -29,11 +24,6 @@ import starchfilm.planning.PlanSearch.Found;
  * @param factors what is known of the factors of a drying forecast
  */
 public record Planner(ParameterDistribution factors) {
-  /** How far (log) a recipe at its date may be from the real forecast before it is corrected. */
-  private static final double NEAR_DATE = 0.03;
-
-  private static final int MOST_STEPS = 3;
-
   /**
    * Plans.
    *
@@ -55,7 +45,7 @@ public record Planner(ParameterDistribution factors) {
                   .map(
                       same ->
                           finisher
-                              .finish(inTime(request, same.get(0)), same.get(0).space().window())
+                              .finish(same.get(0))
                               .bestAt(
                                   same.stream().map(Found::goal).collect(Collectors.toSet()),
                                   moves.bindingOn(tellingLimits(same))))
@@ -75,24 +65,18 @@ public record Planner(ParameterDistribution factors) {
    */
   public Plan series(PlanRequest asked, SeriesRequest series, PlateScatter scatter) {
     requireAlike(asked.kitchen());
-    int groups = series.values().size();
-    PlanRequest request = asked.with(asked.kitchen().withPlates(groups * series.platesEach()));
+    int plates = series.values().size() * series.platesEach();
+    PlanRequest request = asked.with(asked.kitchen().withPlates(plates));
     return safest(
         request,
         found -> {
-          Design base = inTime(request, found).on(series.platesEach());
-          Finisher finisher = new Finisher(request, factors);
-          List<Series.Group> done =
-              IntStream.range(0, groups)
-                  .parallel()
-                  .mapToObj(i -> finisher.group(base, series, i, found.space().window()))
-                  .toList();
+          List<Series.Group> done = new Finisher(request, factors).groups(found, series);
           Series whole =
               new Series(
                   request,
                   series,
                   done,
-                  Series.drawn(groups, series.seed()),
+                  Series.drawn(done.size(), series.seed()),
                   TrendPower.of(series, done, scatter));
           whole.requireSupplied();
           return Plan.of(whole);
@@ -117,7 +101,7 @@ public record Planner(ParameterDistribution factors) {
         found -> {
           PlannedRecipe recipe =
               new Finisher(one, factors)
-                  .finish(inTime(one, found), found.space().window())
+                  .finish(found)
                   .bestAt(EnumSet.of(Goal.SAFEST), List.of());
           int pours = (plates + recipe.plates() - 1) / recipe.plates();
           return Plan.of(new PiecesPlan(asked, pieces, pieces.from(plate), plates, pours, recipe));
@@ -172,39 +156,6 @@ public record Planner(ParameterDistribution factors) {
         .orElse(same.get(0));
   }
 
-  /** A recipe poured as thick as its date allows, by the real forecast and not by the surface. */
-  private Design inTime(PlanRequest request, Found found) {
-    Candidate candidate = found.candidate();
-    Design design = found.design();
-    OptionalDouble byS = request.byS();
-    boolean atDate =
-        candidate.ceiling() == Limit.DATE
-            && Math.log(candidate.ceilingM() / design.wetThicknessM()) < NEAR_DATE;
-    if (byS.isEmpty() || !atDate) {
-      return design;
-    }
-    DryingForecaster times = new DryingForecaster(factors, DryingForecaster.DRAWS);
-    double wetM = design.wetThicknessM();
-    for (int step = 0; step < MOST_STEPS; step++) {
-      double[] ready = times.readyS(request.casting(design.poured(wetM)), Spot.THICK_SPOT);
-      double late = Math.log(Quantiles.of(ready, request.sure()) / byS.getAsDouble());
-      if (!Double.isFinite(late)) {
-        break;
-      }
-      wetM *= Math.exp(-late / candidate.timeSlope());
-      if (Math.abs(late) < NEAR_DATE) {
-        break;
-      }
-    }
-    double otherwiseM =
-        candidate.ceilings().keySet().stream()
-            .filter(limit -> limit != Limit.DATE)
-            .mapToDouble(candidate::ceilingM)
-            .min()
-            .orElse(wetM);
-    return design.poured(Math.max(candidate.floorM(), Math.min(otherwiseM, wetM)));
-  }
-
   private static void requirePotForOnePlate(PlanRequest request) {
     Kitchen kitchen = request.kitchen();
     double leastKg = Double.POSITIVE_INFINITY;
@@ -219,16 +170,12 @@ public record Planner(ParameterDistribution factors) {
     Plate plate = kitchen.plate();
     Refusal.unless(
         leastM3 <= kitchen.potM3(),
-        "plate of "
-            + Figures.of(plate.longestM() * 1e3, 3)
-            + " x "
-            + Figures.of(plate.shortestM() * 1e3, 3)
-            + " mm",
+        "plate of " + Kitchen.size(plate),
         "a pot of " + Figures.of(kitchen.potM3() * 1e3, 3) + " l",
-        "one that holds at least "
-            + Figures.of(leastM3 * 1e3, 3)
-            + " l, three quarters full, for "
-            + Figures.of(1e3 * request.wish().leastDryThicknessM(), 3)
-            + " mm of film on one plate; use a larger pot or smaller plates");
+        ("one that holds at least %s l, three quarters full, for %s mm of film on one plate; use a"
+                + " larger pot or smaller plates")
+            .formatted(
+                Figures.of(leastM3 * 1e3, 3),
+                Figures.of(1e3 * request.wish().leastDryThicknessM(), 3)));
   }
 }

@@ -55,6 +55,17 @@ class UnworkableRequestTest {
         "plate of 1000 x 800 mm: a pot of 0.5 l given, allowed one that holds at least ");
   }
 
+  /** A round plate is kept as a square of its area; whoever measured it knows only its width. */
+  @Test
+  void namesARoundPlateByWhatItMeasuresAcross() {
+    Plate round = Plate.across(PlateMaterial.GLASS, 5.5, 5.5, 0.004, Plate.Outline.ELLIPSE);
+
+    refused(
+        () -> new Kitchen(0.002, 0.001, round, 0, 1, 0.25, List.of()),
+        "sides of a plate: 5500 x 5500 mm given, allowed 10 to 5000 mm; write length and width of"
+            + " one plate");
+  }
+
   @Test
   void refusesAStarchThatAnOpenPanLeavesRaw() {
     Supplies supplies =
