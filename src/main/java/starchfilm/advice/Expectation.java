@@ -35,7 +35,7 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
   /** The middle case alone. */
   static Expectation of(ForecastCache outlook) {
     double dryS = outlook.timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
-    return new Expectation(new Band(dryS, dryS, dryS), outlook.film(), outlook.risks());
+    return new Expectation(Band.exact(dryS), outlook.film(), outlook.risks());
   }
 
   /** What is different in another expectation, in the order people ask; may be empty. */

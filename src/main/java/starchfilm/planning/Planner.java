@@ -100,9 +100,7 @@ public record Planner(ParameterDistribution factors) {
         one,
         found -> {
           PlannedRecipe recipe =
-              new Finisher(one, factors)
-                  .finish(found)
-                  .bestAt(EnumSet.of(Goal.SAFEST), List.of());
+              new Finisher(one, factors).finish(found).bestAt(EnumSet.of(Goal.SAFEST), List.of());
           int pours = (plates + recipe.plates() - 1) / recipe.plates();
           return Plan.of(new PiecesPlan(asked, pieces, pieces.from(plate), plates, pours, recipe));
         });

@@ -125,14 +125,8 @@ record WishWindow(double from, double to, double glassTransitionFromK, double gl
    */
   double chance(Band glassTransitionK) {
     double sd = (glassTransitionK.high() - glassTransitionK.low()) / (2 * Band.Z90);
-    return below(glassTransitionFromK, glassTransitionK.middle(), sd)
-        - below(glassTransitionToK, glassTransitionK.middle(), sd);
-  }
-
-  private static double below(double limitK, double middleK, double sdK) {
-    if (Double.isInfinite(limitK)) {
-      return limitK > 0 ? 1 : 0;
-    }
-    return NORMAL.cumulativeProbability((limitK - middleK) / sdK);
+    double middle = glassTransitionK.middle();
+    return NORMAL.cumulativeProbability((glassTransitionFromK - middle) / sd)
+        - NORMAL.cumulativeProbability((glassTransitionToK - middle) / sd);
   }
 }
