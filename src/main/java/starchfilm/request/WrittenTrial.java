@@ -211,12 +211,7 @@ final class WrittenTrial {
   }
 
   private Stream<Located> weighings() {
-    Located.Member there = fields.members().get("weighings");
-    return there == null
-        ? Stream.of()
-        : there.value() instanceof ListValue list
-            ? list.entries().stream()
-            : Stream.of(there.value());
+    return fields.get("weighings").stream().flatMap(noted -> noted.entries().stream());
   }
 
   private Located weighing(String typed) {
@@ -234,7 +229,7 @@ final class WrittenTrial {
     }
     entry = entry.with("mass_g", TypedValue.of(TypedAmount.of(Dimension.MASS, mass), "g", here));
     return in.has("so far.film-only")
-        ? entry.with("with_plate", new WordValue(here, WordValue.Word.FALSE))
+        ? entry.with("with_plate", new WordValue(here, Optional.of(false)))
         : entry;
   }
 

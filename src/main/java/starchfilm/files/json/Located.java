@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** One JSON value and the place it stands at. */
 public sealed interface Located {
@@ -21,6 +22,11 @@ public sealed interface Located {
    * @return such as {@code "corn"}, {@code -4} or {@code an object}
    */
   String quoted();
+
+  /** The entries of a list; any other value stands for a list of one. */
+  default List<Located> entries() {
+    return List.of(this);
+  }
 
   /**
    * A place in a file; line and column are 0 where nobody knows them.
@@ -86,6 +92,11 @@ public sealed interface Located {
     public ObjectValue {
       members = Collections.unmodifiableMap(new LinkedHashMap<>(members));
       repeated = List.copyOf(repeated);
+    }
+
+    /** What stands in a field. */
+    public Optional<Located> get(String key) {
+      return Optional.ofNullable(members.get(key)).map(Member::value);
     }
 
     /**
@@ -210,28 +221,12 @@ public sealed interface Located {
    * {@code true}, {@code false} or {@code null}.
    *
    * @param place where it begins
-   * @param word which of the three
+   * @param flag which of the first two; empty for {@code null}
    */
-  record WordValue(Place place, Word word) implements Located {
-    /** The three words of JSON. */
-    public enum Word {
-      /** True. */
-      TRUE("true"),
-      /** False. */
-      FALSE("false"),
-      /** Nothing. */
-      NULL("null");
-
-      private final String literal;
-
-      Word(String literal) {
-        this.literal = literal;
-      }
-    }
-
+  record WordValue(Place place, Optional<Boolean> flag) implements Located {
     @Override
     public String quoted() {
-      return word.literal;
+      return flag.map(String::valueOf).orElse("null");
     }
   }
 }

@@ -14,8 +14,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import starchfilm.files.json.Located.Place;
-import starchfilm.files.json.Located.WordValue.Word;
 
 /** Reads JSON text into a tree that knows its lines and columns. Safe to share between threads. */
 public final class LocatedReader {
@@ -105,9 +105,9 @@ public final class LocatedReader {
         double value = Double.parseDouble(literal.replace("INF", "Infinity"));
         yield new Located.NumberValue(read(parser, at, path), literal, value);
       }
-      case VALUE_TRUE -> new Located.WordValue(read(parser, at, path), Word.TRUE);
-      case VALUE_FALSE -> new Located.WordValue(read(parser, at, path), Word.FALSE);
-      case VALUE_NULL -> new Located.WordValue(read(parser, at, path), Word.NULL);
+      case VALUE_TRUE -> new Located.WordValue(read(parser, at, path), Optional.of(true));
+      case VALUE_FALSE -> new Located.WordValue(read(parser, at, path), Optional.of(false));
+      case VALUE_NULL -> new Located.WordValue(read(parser, at, path), Optional.empty());
       default -> throw new IllegalStateException("unexpected " + parser.currentToken());
     };
   }

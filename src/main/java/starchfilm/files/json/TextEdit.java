@@ -12,7 +12,6 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.files.json.Located.ListValue;
-import starchfilm.files.json.Located.Member;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 
@@ -56,24 +55,26 @@ public final class TextEdit {
    */
   public static String set(String text, String path, JsonNode value)
       throws UnreadableFileException {
-    Located at = READER.read(text);
+    Located root = READER.read(text);
     List<String> names = names(path);
-    for (int i = 0; i < names.size(); i++) {
-      Optional<Located> next = within(at, names.get(i));
-      if (next.isEmpty()) {
-        if (!(at instanceof ObjectValue || (at instanceof ListValue && isPlace(names.get(i))))) {
-          throw notAnObject(String.join(".", names.subList(0, i)));
-        }
-        String json = oneLine(value);
-        for (int j = names.size() - 1; j > i; j--) {
-          json = "{" + quoted(names.get(j)) + ": " + json + "}";
-        }
-        return insert(
-            text, at, at instanceof ObjectValue ? quoted(names.get(i)) + ": " + json : json);
-      }
-      at = next.get();
+    int known = names.size();
+    while (at(root, names.subList(0, known)).isEmpty()) {
+      known--;
     }
-    return replaced(text, at.place(), oneLine(value));
+    Located at = at(root, names.subList(0, known)).orElseThrow();
+    if (known == names.size()) {
+      return replaced(text, at.place(), oneLine(value));
+    }
+    String name = names.get(known);
+    if (!(at instanceof ObjectValue || (at instanceof ListValue && isPlace(name)))) {
+      throw notAnObject(String.join(".", names.subList(0, known)));
+    }
+    JsonNode made = value;
+    for (int i = names.size() - 1; i > known; i--) {
+      made = JsonNodeFactory.instance.objectNode().set(names.get(i), made);
+    }
+    String json = oneLine(made);
+    return insert(text, at, at instanceof ObjectValue ? quoted(name) + ": " + json : json);
   }
 
   /**
@@ -87,11 +88,11 @@ public final class TextEdit {
    */
   public static String remove(String text, String path) throws UnreadableFileException {
     Located root = READER.read(text);
-    if (at(root, path).isEmpty()) {
+    if (at(root, names(path)).isEmpty()) {
       return text;
     }
     String last = path.substring(path.lastIndexOf('.') + 1);
-    Located holder = at(root, around(path)).orElseThrow();
+    Located holder = at(root, names(around(path))).orElseThrow();
     int index =
         holder instanceof ObjectValue object
             ? List.copyOf(object.members().keySet()).indexOf(last)
@@ -117,9 +118,9 @@ public final class TextEdit {
     return path.substring(0, Math.max(0, path.lastIndexOf('.')));
   }
 
-  private static Optional<Located> at(Located root, String path) {
+  private static Optional<Located> at(Located root, List<String> names) {
     Optional<Located> at = Optional.of(root);
-    for (String name : names(path)) {
+    for (String name : names) {
       at = at.flatMap(holder -> within(holder, name));
     }
     return at;
@@ -144,7 +145,7 @@ public final class TextEdit {
           : Optional.empty();
     }
     if (holder instanceof ObjectValue object && object.members().containsKey(name)) {
-      return Optional.ofNullable(object.members().get(name)).map(Member::value);
+      return object.get(name);
     }
     return name.equals("0") ? Optional.of(holder) : Optional.empty();
   }
@@ -173,7 +174,7 @@ public final class TextEdit {
     if (!(root instanceof ObjectValue)) {
       throw notAnObject("");
     }
-    Optional<Located> there = at(root, path);
+    Optional<Located> there = at(root, names(path));
     String json = oneLine(entry);
     if (there.isEmpty()) {
       if (path.contains(".")) {

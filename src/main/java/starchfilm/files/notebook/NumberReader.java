@@ -98,7 +98,7 @@ record NumberReader(Findings findings) {
         return "write \"unknown\" in small letters";
       }
     }
-    if (value instanceof WordValue word && word.word() == WordValue.Word.NULL) {
+    if (value instanceof WordValue word && word.flag().isEmpty()) {
       return "leave the field out, or write \"unknown\"";
     }
     return allowed.mend();

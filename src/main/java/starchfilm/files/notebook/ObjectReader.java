@@ -1,7 +1,6 @@
 package starchfilm.files.notebook;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,8 +13,6 @@ import starchfilm.files.amount.KnownName;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located;
-import starchfilm.files.json.Located.ListValue;
-import starchfilm.files.json.Located.Member;
 import starchfilm.files.json.Located.NumberValue;
 import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
@@ -85,18 +82,17 @@ final class ObjectReader {
 
   /** Where a field's value stands, or the object itself if the field is missing. */
   Place placeOf(String key) {
-    Member member = object.members().get(key);
-    return member == null ? object.place() : member.value().place();
+    return object.get(key).map(Located::place).orElse(object.place());
   }
 
   /** The same of a field of an object in this one; its path names the field even if missing. */
   Place placeOf(String outer, String inner) {
-    Member member = object.members().get(outer);
-    if (member == null || !(member.value() instanceof ObjectValue section)) {
-      return placeOf(outer);
-    }
-    Member field = section.members().get(inner);
-    return field == null ? section.place().at(inner) : field.value().place();
+    return object
+        .get(outer)
+        .filter(ObjectValue.class::isInstance)
+        .map(ObjectValue.class::cast)
+        .map(in -> in.get(inner).map(Located::place).orElse(in.place().at(inner)))
+        .orElse(placeOf(outer));
   }
 
   /** Tells that a field, or the object without it, is wrong. */
@@ -141,7 +137,7 @@ final class ObjectReader {
   }
 
   Optional<Located> value(String key) {
-    return Optional.ofNullable(object.members().get(declared.field(key).key())).map(Member::value);
+    return object.get(declared.field(key).key());
   }
 
   /** The range of a number. */
@@ -155,14 +151,7 @@ final class ObjectReader {
 
   /** Objects of a list; a single object stands for a list of one. */
   List<ObjectReader> sections(String key) {
-    Optional<Located> value = value(key);
-    List<ObjectReader> sections = new ArrayList<>();
-    if (value.isPresent() && value.get() instanceof ListValue list) {
-      list.entries().forEach(entry -> child(entry, key).ifPresent(sections::add));
-    } else {
-      value.flatMap(single -> child(single, key)).ifPresent(sections::add);
-    }
-    return sections;
+    return entries(key).stream().flatMap(entry -> child(entry, key).stream()).toList();
   }
 
   private Optional<ObjectReader> child(Located value, String key) {
@@ -291,11 +280,11 @@ final class ObjectReader {
 
   /** A list of numbers, in SI; a single number stands for a list of one. */
   List<Double> numbers(String key) {
-    List<Double> all = new ArrayList<>();
-    for (Located entry : entries(key)) {
-      numbers.read(entry, declared.field(key)).ifPresent(all::add);
-    }
-    return all;
+    TrialField field = declared.field(key);
+    return entries(key).stream()
+        .flatMapToDouble(entry -> numbers.read(entry, field).stream())
+        .boxed()
+        .toList();
   }
 
   /** A whole number and nothing else. */
@@ -334,26 +323,19 @@ final class ObjectReader {
 
   /** A list of texts; a single text stands for a list of one. */
   List<String> texts(String key) {
-    List<String> texts = new ArrayList<>();
-    for (Located entry : entries(key)) {
-      text(entry, declared.field(key)).ifPresent(texts::add);
-    }
-    return texts;
+    TrialField field = declared.field(key);
+    return entries(key).stream().flatMap(entry -> text(entry, field).stream()).toList();
   }
 
   /** The entries of a list; anything else stands for a list of one. */
   List<Located> entries(String key) {
-    return value(key)
-        .map(value -> value instanceof ListValue list ? list.entries() : List.of(value))
-        .orElse(List.of());
+    return value(key).map(Located::entries).orElse(List.of());
   }
 
   Optional<Boolean> flag(String key) {
     Optional<Located> value = value(key);
-    if (value.isPresent()
-        && value.get() instanceof WordValue word
-        && word.word() != WordValue.Word.NULL) {
-      return Optional.of(word.word() == WordValue.Word.TRUE);
+    if (value.isPresent() && value.get() instanceof WordValue word && word.flag().isPresent()) {
+      return word.flag();
     }
     value.ifPresent(
         other -> findings.fault(other, "true or false", "write true or false without quotes"));

@@ -9,7 +9,6 @@ import starchfilm.files.amount.NearMiss;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.Located;
-import starchfilm.files.json.Located.ListValue;
 import starchfilm.files.json.Located.Member;
 import starchfilm.files.json.Located.ObjectValue;
 
@@ -45,10 +44,10 @@ final class UnknownFields {
   }
 
   private void lookAt(Located value, TrialField declared) {
-    if (value instanceof ListValue list) {
-      list.entries().forEach(entry -> lookAt(entry, declared));
-    } else if (value instanceof ObjectValue object) {
-      object.members().forEach((key, member) -> lookAt(key, member, object, declared));
+    for (Located entry : value.entries()) {
+      if (entry instanceof ObjectValue object) {
+        object.members().forEach((key, member) -> lookAt(key, member, object, declared));
+      }
     }
   }
 

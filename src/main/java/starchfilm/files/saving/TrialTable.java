@@ -282,8 +282,7 @@ public final class TrialTable {
           trial.with(list.getKey(), new ListValue(place, List.copyOf(list.getValue().values())));
     }
     String name =
-        trial.members().get("name") != null
-                && trial.members().get("name").value() instanceof TextValue words
+        trial.get("name").orElse(trial) instanceof TextValue words
             ? words.text()
             : "Row " + row.line();
     trial = trial.with("name", new TextValue(trial.place(), name));
@@ -365,8 +364,8 @@ public final class TrialTable {
 
   private static Located flag(String cell, Place place) {
     return switch (cell.toLowerCase(Locale.ROOT)) {
-      case "true", "yes", "1" -> new WordValue(place, WordValue.Word.TRUE);
-      case "false", "no", "0" -> new WordValue(place, WordValue.Word.FALSE);
+      case "true", "yes", "1" -> new WordValue(place, Optional.of(true));
+      case "false", "no", "0" -> new WordValue(place, Optional.of(false));
       default -> throw new MistypedException(cell, "true or false", "write one of these");
     };
   }

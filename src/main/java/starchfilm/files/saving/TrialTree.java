@@ -101,11 +101,7 @@ public final class TrialTree {
           : JSON.getNodeFactory().rawValueNode(new RawValue(number.literal()));
     }
     if (value instanceof Located.WordValue word) {
-      return switch (word.word()) {
-        case TRUE -> BooleanNode.TRUE;
-        case FALSE -> BooleanNode.FALSE;
-        case NULL -> NullNode.instance;
-      };
+      return word.flag().<JsonNode>map(BooleanNode::valueOf).orElse(NullNode.instance);
     }
     return TextNode.valueOf(((Located.TextValue) value).text());
   }
