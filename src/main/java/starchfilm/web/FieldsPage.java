@@ -62,8 +62,6 @@ record FieldsPage(PageContext desk) {
       return desk.toTrial(file, "Saved.");
     } catch (ChangedMeanwhileException e) {
       return changed(file, typed, e.now());
-    } catch (FieldEdit.MistypedFields e) {
-      return page(422, file, typed, there.version(), e.sentences(), Map.of(), List.of());
     } catch (NotWrittenException e) {
       return faulty(file, typed, there.version(), e.faults());
     }

@@ -14,7 +14,6 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
-import starchfilm.files.saving.FieldEdit;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
@@ -181,11 +180,8 @@ record PageContext(
           .map(one -> one.matches(".*[.?]") ? one : one + ".")
           .toList();
     }
-    if (why instanceof NotWrittenException notWritten) {
-      return NoteDesk.sentences(notWritten);
-    }
-    return why instanceof FieldEdit.MistypedFields mistyped
-        ? List.copyOf(mistyped.sentences().values())
+    return why instanceof NotWrittenException notWritten
+        ? NoteDesk.sentences(notWritten)
         : List.of();
   }
 

@@ -2,10 +2,12 @@ package starchfilm.files.saving;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import starchfilm.files.amount.MistypedException;
+import starchfilm.files.findings.Fault;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 
@@ -19,27 +21,6 @@ public final class FieldEdit {
   private static final String STARCHES = "recipe.starch";
 
   private FieldEdit() {}
-
-  /** Fields that cannot be read, each with its sentence. */
-  public static final class MistypedFields extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    private final transient Map<String, String> sentences;
-
-    MistypedFields(Map<String, String> sentences) {
-      super(String.join(" ", sentences.values()));
-      this.sentences = Map.copyOf(sentences);
-    }
-
-    /**
-     * What is wrong.
-     *
-     * @return a sentence by the path of its field
-     */
-    public Map<String, String> sentences() {
-      return sentences;
-    }
-  }
 
   /**
    * What stands in each field.
@@ -63,12 +44,12 @@ public final class FieldEdit {
    * @param text the text of a trial file
    * @param typed what was typed, by path; a field left out stays
    * @return the changed text
-   * @throws MistypedFields where something typed cannot be read
-   * @throws NotWrittenException where the text is no JSON object
+   * @throws NotWrittenException where something typed cannot be read, with a fault by the path of
+   *     each such field, or the text is no JSON object
    */
   public static String with(String text, Map<String, String> typed) throws NotWrittenException {
     Map<String, String> shown = shown(text);
-    Map<String, String> wrong = new LinkedHashMap<>();
+    List<Fault> wrong = new ArrayList<>();
     Map<String, JsonNode> changes = new LinkedHashMap<>();
     for (FormField field : FormField.ALL) {
       String was = shown.getOrDefault(field.path(), "");
@@ -77,12 +58,12 @@ public final class FieldEdit {
         try {
           changes.put(field.path(), FieldInput.of(field.field(), is));
         } catch (MistypedException e) {
-          wrong.put(field.path(), e.getMessage() + ".");
+          wrong.add(Fault.of("", field.path(), e.given(), e.allowed(), e.mend()));
         }
       }
     }
     if (!wrong.isEmpty()) {
-      throw new MistypedFields(wrong);
+      throw new NotWrittenException(wrong);
     }
     try {
       String changed = text;
