@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import starchfilm.report.data.DataSheet;
 import starchfilm.request.Field;
 
@@ -56,7 +55,9 @@ final class Results {
   @SafeVarargs
   final void print(List<String>... parts) {
     if (!areOnStandardOutput()) {
-      Stream.of(parts).forEach(asked.out()::printSentences);
+      for (List<String> part : parts) {
+        asked.out().printSentences(part);
+      }
     }
   }
 
