@@ -54,6 +54,21 @@ class SheetCommandTest {
   }
 
   @Test
+  void aLabelHasTheEmptyMassOfItsOwnPlate() throws IOException {
+    String text = Files.readString(folder.resolve("4-blend.json"));
+    Files.writeString(
+        folder.resolve("both.json"),
+        text.replaceFirst(
+            "\\{\\s*\"name\"", "{ \"plates\": [ { \"plate\": 2, \"tare_g\": 1604.5 } ], \"name\""));
+    assertThat(terminal.run("sheet", "both.json", "--labels", "-")).as(terminal.err()).isZero();
+
+    assertThat(Jsoup.parse(terminal.out()).select(".label").eachText())
+        .satisfiesExactly(
+            first -> assertThat(first).contains("Empty plate 598 g"),
+            second -> assertThat(second).contains("Empty plate 1604.5 g"));
+  }
+
+  @Test
   void leavesBoughtGlycerolWithoutACautionAndAnUnpouredPlateBlank() throws IOException {
     String text = Files.readString(folder.resolve("4-blend.json"));
     Files.writeString(

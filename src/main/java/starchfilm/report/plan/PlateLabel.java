@@ -1,19 +1,20 @@
 package starchfilm.report.plan;
 
+import static starchfilm.numerics.units.ReaderUnit.GRAM;
+
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
-import starchfilm.files.saving.FieldEdit;
-import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.TrialFileText;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.material.recipe.Recipe;
 import starchfilm.numerics.evidence.Band;
+import starchfilm.numerics.units.Figures;
 import starchfilm.planning.PlannedRecipe;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.PourCalendar;
@@ -38,6 +39,8 @@ public record PlateLabel(
     String look,
     String contents,
     String caution) {
+  private static final int TARE_FIGURES = 6;
+
   /**
    * The labels of a trial.
    *
@@ -50,7 +53,7 @@ public record PlateLabel(
         trial.name(),
         trial.casting().pour().plates(),
         trial.pouredAt(),
-        tare(trial),
+        trial.seen().eachPlate().emptyKg(),
         forecast.drying(),
         trial.recipe());
   }
@@ -64,14 +67,14 @@ public record PlateLabel(
   public static Stream<PlateLabel> of(NamedRecipe named) {
     PlannedRecipe recipe = named.recipe();
     Recipe pot = recipe.potfuls().get(0).recipe();
-    return plates(named.title(), recipe.plates(), Optional.empty(), "", recipe.drying(), pot);
+    return plates(named.title(), recipe.plates(), Optional.empty(), Map.of(), recipe.drying(), pot);
   }
 
   private static Stream<PlateLabel> plates(
       String name,
       int count,
       Optional<LocalDateTime> poured,
-      String tare,
+      Map<Integer, Double> emptyKg,
       DryingForecast drying,
       Recipe recipe) {
     PourCalendar calendar = new PourCalendar(poured);
@@ -82,24 +85,18 @@ public record PlateLabel(
                     name,
                     count == 1 ? "" : "plate " + number + " of " + count,
                     poured.isEmpty() ? "" : calendar.pour(),
-                    // Others of the same size weigh something else.
-                    number == 1 ? tare : "",
+                    tare(emptyKg, number),
                     look(drying, calendar),
                     contents(recipe),
                     Cautions.onLabel(recipe)));
   }
 
-  /** As it stands in the file; a forecast needs it nowhere. */
-  private static String tare(Trial trial) {
-    try {
-      String grams =
-          FieldEdit.shown(TrialFileText.of(trial.file()).text())
-              .getOrDefault("pour.plate.tare_g", "");
-      return grams.matches("[0-9].*") ? grams + " g" : "";
-    } catch (NotWrittenException gone) {
-      // The file was sound a moment ago; the blank is filled in by hand.
-      return "";
-    }
+  /** A mass noted for all plates is that of the first: others of its size weigh something else. */
+  private static String tare(Map<Integer, Double> emptyKg, int number) {
+    return Optional.ofNullable(emptyKg.get(number))
+        .filter(kg -> number == 1 || !kg.equals(emptyKg.get(1)))
+        .map(kg -> Figures.of(GRAM.of(kg), TARE_FIGURES) + " g")
+        .orElse("");
   }
 
   private static String look(DryingForecast drying, PourCalendar calendar) {
