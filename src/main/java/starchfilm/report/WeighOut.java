@@ -12,6 +12,7 @@ import starchfilm.material.recipe.Recipe;
 import starchfilm.material.recipe.StarchPortion;
 import starchfilm.numerics.units.Figures;
 import starchfilm.report.words.PotLine;
+import starchfilm.report.words.RecipeWords;
 
 /**
  * What goes on the scale and into the pot.
@@ -52,9 +53,7 @@ record WeighOut(List<PotLine> lines, String total, String cook, String paste) {
         .formatted(
             GRAM.figure(trial.casting().paste().massKg()),
             PERCENT.figure(trial.composition().drySolids()),
-            Double.isInfinite(level)
-                ? ""
-                : " and " + PERCENT.two(level) + " g glycerol per 100 g dry starch",
+            Double.isInfinite(level) ? "" : " and " + RecipeWords.plasticiser(level),
             Figures.two(trial.film().acid().pastePh()));
   }
 }

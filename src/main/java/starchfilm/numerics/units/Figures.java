@@ -132,11 +132,26 @@ public final class Figures {
    *
    * @param low the lower end
    * @param high the upper end
-   * @return such as {@code 2.6–14}, {@code −7 to 31} or {@code 5.0 to never}
+   * @return such as {@code 2.6–14}, {@code −7 to 31} or {@code 5.0 to never}; one figure where both
+   *     read the same
    */
   public static String range(String low, String high) {
+    if (low.equals(high)) {
+      return low;
+    }
     boolean dash = !low.startsWith(MINUS) && Character.isDigit(high.charAt(0));
     return dash ? low + "–" + high : low + " to " + high;
+  }
+
+  /**
+   * A range behind its middle.
+   *
+   * @param low the lower end
+   * @param high the upper end
+   * @return such as {@code (2.6–14)}, with a blank before it; empty where both read the same
+   */
+  public static String around(String low, String high) {
+    return low.equals(high) ? "" : " (" + range(low, high) + ")";
   }
 
   /**

@@ -158,10 +158,10 @@ public enum ReaderUnit {
    * A forecast figure with unit and range.
    *
    * @param si the band in SI
-   * @return such as {@code 6.1 MPa (2.6–14)}
+   * @return such as {@code 6.1 MPa (2.6–14)}; without a range where its ends read the same
    */
   public String band(Band si) {
-    return two(si.middle()) + " " + symbol + " (" + range(si) + ")";
+    return figure(si.middle()) + Figures.around(two(si.low()), two(si.high()));
   }
 
   /**

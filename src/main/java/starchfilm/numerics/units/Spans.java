@@ -69,7 +69,7 @@ public final class Spans {
     String high = Figures.two(seconds.high() / unit.seconds);
     return middle
         + (Double.isInfinite(seconds.middle()) ? "" : " " + unit.name(middle))
-        + (low.equals(high) ? "" : " (" + Figures.range(low, high) + ")");
+        + Figures.around(low, high);
   }
 
   /**

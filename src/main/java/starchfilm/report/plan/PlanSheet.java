@@ -213,7 +213,7 @@ public record PlanSheet(
   }
 
   private static String range(double from, double to) {
-    return from == to ? Figures.noted(from) : Figures.range(Figures.noted(from), Figures.noted(to));
+    return Figures.range(Figures.noted(from), Figures.noted(to));
   }
 
   /** How it is poured, in sentences. */
@@ -271,8 +271,7 @@ public record PlanSheet(
         figure("stretch at break", FilmProperty.ELONGATION, PERCENT),
         new Figure(
             "plasticiser",
-            Figures.two(100 * recipe.casting().composition().glycerolPerDryStarch())
-                + " g glycerol per 100 g dry starch"),
+            RecipeWords.plasticiser(recipe.casting().composition().glycerolPerDryStarch())),
         new Figure(
             "paste",
             "%s starch, %s dry solids, pH about %s"

@@ -104,8 +104,7 @@ public final class SeriesText {
       same.add(percent(any.composition().dryStarch()) + " % starch in the paste");
     }
     if (what != Varied.GLYCEROL) {
-      same.add(
-          percent(any.composition().glycerolPerDryStarch()) + " g glycerol per 100 g dry starch");
+      same.add(RecipeWords.plasticiser(any.composition().glycerolPerDryStarch()));
     }
     if (what != Varied.THICKNESS) {
       same.add(MILLIMETRE.figure(any.wetThicknessM()) + " wet");

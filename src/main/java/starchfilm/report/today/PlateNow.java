@@ -208,7 +208,7 @@ public record PlateNow(Standing standing) {
     return "about %s %% of its water is left%s"
         .formatted(
             PERCENT.whole(left.middle()),
-            around(PERCENT.whole(left.low()), PERCENT.whole(left.high())));
+            Figures.around(PERCENT.whole(left.low()), PERCENT.whole(left.high())));
   }
 
   /** What the scale shows, and of what. */
@@ -221,11 +221,7 @@ public record PlateNow(Standing standing) {
   /** What the scale should show now. */
   public String scaleNow() {
     Band now = standing.scale().nowKg();
-    return scale(now.middle()) + around(figure(now.low()), figure(now.high()));
-  }
-
-  private static String around(String low, String high) {
-    return low.equals(high) ? "" : " (" + Figures.range(low, high) + ")";
+    return scale(now.middle()) + Figures.around(figure(now.low()), figure(now.high()));
   }
 
   /** What it shows when a milestone comes. */

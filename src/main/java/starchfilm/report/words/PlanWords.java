@@ -85,7 +85,10 @@ public final class PlanWords {
           case PLATES -> Figures::whole;
           case WISH ->
               none ->
-                  limit.buys().map(b -> level(b.plasticiser())).orElse("another plasticiser level");
+                  limit
+                      .buys()
+                      .map(b -> RecipeWords.plasticiser(b.plasticiser()))
+                      .orElse("another plasticiser level");
           case DATE, RIM -> none -> "";
         };
     return PlainWords.word(limit.limit())
@@ -112,10 +115,6 @@ public final class PlanWords {
     return buys.plates() > gives.plates() && goal != Goal.SAFEST
         ? text + ", on " + buys.plates() + " plates instead of " + gives.plates()
         : text;
-  }
-
-  private static String level(double plasticiser) {
-    return Figures.two(100 * plasticiser) + " g glycerol per 100 g dry starch";
   }
 
   /**

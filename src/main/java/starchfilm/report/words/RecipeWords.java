@@ -63,6 +63,16 @@ public final class RecipeWords {
   }
 
   /**
+   * A plasticiser level.
+   *
+   * @param glycerolPerDryStarch kg per kg
+   * @return such as {@code 30 g glycerol per 100 g dry starch}
+   */
+  public static String plasticiser(double glycerolPerDryStarch) {
+    return PERCENT.two(glycerolPerDryStarch) + " g glycerol per 100 g dry starch";
+  }
+
+  /**
    * A plate.
    *
    * @param plate the plate

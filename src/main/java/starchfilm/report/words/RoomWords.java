@@ -28,7 +28,7 @@ public final class RoomWords {
    */
   public static String temperature(Room room) {
     Room.Reach reach = room.reach(AirState::temperatureK);
-    return range(CELSIUS.two(reach.low()), CELSIUS.two(reach.high())) + " °C" + kind(room);
+    return Figures.range(CELSIUS.two(reach.low()), CELSIUS.two(reach.high())) + " °C" + kind(room);
   }
 
   /**
@@ -39,7 +39,8 @@ public final class RoomWords {
    */
   public static String humidity(Room room) {
     Room.Reach reach = room.reach(AirState::relativeHumidity);
-    return range(Figures.whole(100 * reach.low()), Figures.whole(100 * reach.high())) + " % RH";
+    return Figures.range(Figures.whole(100 * reach.low()), Figures.whole(100 * reach.high()))
+        + " % RH";
   }
 
   /**
@@ -70,10 +71,6 @@ public final class RoomWords {
    */
   public static double draught(Room room) {
     return room.at(0).speedMPerS();
-  }
-
-  private static String range(String low, String high) {
-    return low.equals(high) ? low : Figures.range(low, high);
   }
 
   private static String kind(Room room) {

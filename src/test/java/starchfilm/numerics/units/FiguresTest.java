@@ -60,6 +60,7 @@ class FiguresTest {
   @Test
   void rangesUseADashOnlyWhereItCannotBeMisread() {
     assertThat(Figures.range("2.6", "14")).isEqualTo("2.6–14");
+    assertThat(Figures.range("14", "14")).isEqualTo("14");
     assertThat(Figures.range("−7", "31")).isEqualTo("−7 to 31");
     assertThat(Figures.range("5.0", "never")).isEqualTo("5.0 to never");
   }
