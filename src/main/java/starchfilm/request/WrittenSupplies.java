@@ -32,12 +32,12 @@ final class WrittenSupplies {
   private WrittenSupplies() {}
 
   static Optional<Supplies> read(EntryReader in, Optional<JarLevel> kept) {
-    if (!in.has("jar.kept")) {
-      in.require("supplies.glycerol", "what the jar holds, such as 250g, or none");
-    }
-    in.require("supplies.starch", "a starch you have, such as potato");
     return in.made(
         () -> {
+          if (!in.has("jar.kept")) {
+            in.require("supplies.glycerol", "what the jar holds, such as 250g, or none");
+          }
+          in.require("supplies.starch", "a starch you have, such as potato");
           double jarKg = jarKg(in, kept);
           GlycerolStock jar = kept.map(one -> one.jar().stock()).orElseGet(() -> jar(in, jarKg));
           double acidity =
@@ -66,7 +66,7 @@ final class WrittenSupplies {
     double kg =
         in.one(
             "supplies.glycerol",
-            typed -> isNone(typed) ? 0 : Quantities.massKg(typed, kgPerM3).value(),
+            typed -> isNone(typed) ? 0 : noneOrMoreKg(typed, kgPerM3),
             leastKg);
     if (in.has("supplies.glycerol")
         && in.one("supplies.glycerol", WrittenSupplies::isVolume, false)) {
@@ -81,6 +81,14 @@ final class WrittenSupplies {
                 "no more glycerol than the low end of what is left, " + Figures.grams(kg) + " g");
           }
         });
+    return kg;
+  }
+
+  private static double noneOrMoreKg(String typed, double kgPerM3) {
+    double kg = Quantities.massKg(typed, kgPerM3).value();
+    if (kg < 0) {
+      throw new MistypedException(typed, "0 g or more", "write the grams in the jar");
+    }
     return kg;
   }
 

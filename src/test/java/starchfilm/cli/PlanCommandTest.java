@@ -382,6 +382,15 @@ class PlanCommandTest {
   }
 
   @Test
+  void whatIsMissingIsAskedForOnceAndHidesNoMistake() {
+    assertThat(terminal.run("plan", "--glycerol=-5g")).isEqualTo(2);
+    assertThat(terminal.err().lines())
+        .containsExactly(
+            "starchfilm: --starch: not given; write a starch you have, such as potato",
+            "starchfilm: --glycerol: \"-5g\" given, allowed 0 g or more; write the grams in the jar");
+  }
+
+  @Test
   void anOptionWrittenTwiceIsToldAndNothingElse() {
     assertThat(plan("--plates", "2x 24cm round steel", "--glycerol", "3g")).isEqualTo(2);
     assertThat(terminal.err().lines())
