@@ -1,5 +1,6 @@
 package starchfilm.request;
 
+import java.math.BigInteger;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -44,7 +45,7 @@ final class WrittenSeries {
     int groups = values.orElseThrow().size();
     int plates = kitchen.get().plates();
     long each = replicates.orElse((long) plates / groups);
-    if (each < 1 || plates < each * groups) {
+    if (each < 1 || each > plates / groups) {
       in.refuse(
           "kitchen.plates",
           "%s plates given for %s groups%s, allowed %s or more; write how many there are in all"
@@ -52,7 +53,7 @@ final class WrittenSeries {
                   plates,
                   groups,
                   each > 1 ? " of " + each + " plates" : "",
-                  groups * Math.max(1, each)));
+                  BigInteger.valueOf(groups).multiply(BigInteger.valueOf(Math.max(1, each)))));
       return Optional.empty();
     }
     return in.made(
@@ -69,7 +70,7 @@ final class WrittenSeries {
   static int platesNeeded(EntryReader in) {
     long each = in.one("series.replicates", WrittenSeries::whole, 1L);
     int pots = in.all("series.vary", words -> values(parts(words).get(1)).size()).orElse(1);
-    return (int) Math.max(1, Math.min(1000, each * pots));
+    return (int) Math.max(1, Math.min(1000, Math.min(1000, each) * pots));
   }
 
   /** What is varied, and its values, perhaps written in one text. */
