@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import starchfilm.files.amount.TypedAmount;
 import starchfilm.files.json.PackedText;
 
 /**
@@ -36,9 +35,6 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Pattern APART =
       Pattern.compile(
           "\\s*(?:[;\\n]|,\\s)\\s*|\\s+(?:and|und|et|y|\\+)\\s+(?=[~0-9\u00BC-\u00BE])");
-  private static final Pattern WORD_FIRST =
-      Pattern.compile(
-          "([\\p{L}][\\p{L} '-]*?):?\\s+(" + TypedAmount.WITHIN + ")((?:\\s+[0-9.,]+ ?%)?)");
   private static final List<Form> FORMS =
       PackedText.rows(CookedText.class, "cooked-parts.patterns", 2).stream().map(Form::of).toList();
 
@@ -152,10 +148,8 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       return isTaken(split.group(1), parts) && isTaken(split.group(2), parts);
     }
     if (WrittenPlates.isLike(low)) {
-      List<String> sizes = new ArrayList<>(parts.getOrDefault("trial.plate", List.of()));
-      sizes.add(part.replaceFirst("^(?i)(?:poured )?(?:on|in|into|onto) ", ""));
-      parts.put("trial.plate", sizes);
-      return true;
+      return also("trial.plate", parts)
+          .add(part.replaceFirst("^(?i)(?:poured )?(?:on|in|into|onto) ", ""));
     }
     if (UsualPlace.called(low).isPresent()) {
       return put(parts, WrittenPlace.ROOM, low);
@@ -175,32 +169,35 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     if (AIR.matcher(low).matches()) {
       return false;
     }
-    Matcher word = WORD_FIRST.matcher(low);
+    Matcher word = WrittenStarch.WORD_FIRST.matcher(low);
     // "kitchen 20C 50%" is a room, "water 2 c" two cups.
     return WrittenStarch.AMOUNT_FIRST.matcher(low).matches()
-        || (word.matches() && !WARMTH.matcher(word.group(2)).matches());
+        || (word.matches() && !WARMTH.matcher(word.group("amount")).matches());
   }
 
   private static boolean isIngredientTaken(String low, Map<String, List<String>> parts) {
     Matcher first = WrittenStarch.AMOUNT_FIRST.matcher(low);
-    Matcher last = WORD_FIRST.matcher(low);
-    boolean amountFirst = first.matches();
-    if (!amountFirst && !last.matches()) {
+    Matcher last = WrittenStarch.WORD_FIRST.matcher(low);
+    if (!first.matches() && !last.matches()) {
       return false;
     }
-    String amount = amountFirst ? first.group(1) : last.group(2);
-    String what = (amountFirst ? first.group(2) : last.group(1)).strip();
-    String share = (amountFirst ? first.group(3) : last.group(3)).strip();
+    Matcher read = first.matches() ? first : last;
+    String amount = read.group("amount");
+    String what = read.group("what").strip();
+    String share = read.group("share").strip();
     for (Ingredient one : INGREDIENTS) {
       if (one.isNamed(what)) {
         return put(parts, one.amount(), amount)
             && (share.isEmpty() || one.share().isEmpty() || put(parts, one.share(), share));
       }
     }
-    List<String> starches = new ArrayList<>(parts.getOrDefault("trial.starch", List.of()));
-    starches.addAll(share.isEmpty() ? List.of(what, amount) : List.of(what, amount, share));
-    parts.put("trial.starch", starches);
-    return true;
+    return also("trial.starch", parts)
+        .addAll(share.isEmpty() ? List.of(what, amount) : List.of(what, amount, share));
+  }
+
+  /** The words of a field that may be written more than once. */
+  private static List<String> also(String field, Map<String, List<String>> parts) {
+    return parts.computeIfAbsent(field, none -> new ArrayList<>());
   }
 
   private static boolean put(Map<String, List<String>> parts, String field, String words) {

@@ -25,18 +25,22 @@ record WrittenStarch(
           "(?iU)^(?:(?:plain|white|all[- ]?purpose|bread)\\s+)?(.*?)\\s*(?:\\bflour|mehl|\\bfarine(?: de| d')?|\\bharina(?: de)?)\\s*(.*)$");
   private static final Pattern STARCH_BY_NAME =
       Pattern.compile("(?i)\\s*(?:tapioca flour|cornflour|kartoffelmehl)\\s*");
-  private static final Pattern AMOUNT =
+  private static final Pattern IS_AMOUNT =
       Pattern.compile(
           "(?i)^(?:[+~0-9\u2248\u00BC-\u00BE\u2150-\u215E-]"
               + "|(?:about|ca\\.?|roughly|an?|one|two|three|half)\\s)");
 
+  private static final String AMOUNT = "(?<amount>" + TypedAmount.WITHIN + ")";
+  private static final String WHAT = "(?<what>[\\p{L}][\\p{L} '-]*?)";
+  private static final String SHARE = "(?<share>(?:\\s+[0-9.,]+ ?%)?)";
+
   /** An ingredient behind its amount, and perhaps its share: 6 g glycerol 88 %. */
   static final Pattern AMOUNT_FIRST =
       Pattern.compile(
-          "("
-              + TypedAmount.WITHIN
-              + ")\\s+(?:of\\s+|de\\s+|d')?([\\p{L}][\\p{L} '-]*?)((?:\\s+[0-9.,]+ ?%)?)",
-          Pattern.CASE_INSENSITIVE);
+          (AMOUNT + "\\s+(?:of\\s+|de\\s+|d')?" + WHAT + SHARE), Pattern.CASE_INSENSITIVE);
+
+  /** An ingredient in front of it: glycerol: 6 g 88 %. */
+  static final Pattern WORD_FIRST = Pattern.compile(WHAT + ":?\\s+" + AMOUNT + SHARE);
 
   /** What of it is neither starch nor water; empty where it is starch. */
   Optional<String> inert() {
@@ -57,8 +61,8 @@ record WrittenStarch(
     for (String entry : typed) {
       Matcher first = AMOUNT_FIRST.matcher(entry.strip());
       String word =
-          isAmount(entry.strip()) && first.matches() && isKind(first.group(2))
-              ? first.group(2) + " " + first.group(1) + first.group(3)
+          isAmount(entry.strip()) && first.matches() && isKind(first.group("what"))
+              ? first.group("what") + " " + first.group("amount") + first.group("share")
               : entry;
       int kind =
           isAmount(word)
@@ -110,7 +114,7 @@ record WrittenStarch(
   }
 
   private static boolean isAmount(String typed) {
-    return AMOUNT.matcher(typed).find();
+    return IS_AMOUNT.matcher(typed).find();
   }
 
   private static boolean isShare(String typed) {
