@@ -89,6 +89,11 @@ final class EntryReader {
     return all(key, words -> meaning.apply(words.get(0)));
   }
 
+  /** What each of several words means; nothing where one of them is mistyped. */
+  <T> List<T> each(String key, Function<String, T> meaning) {
+    return all(key, words -> words.stream().map(meaning).toList()).orElse(List.of());
+  }
+
   <T> T one(String key, Function<String, T> meaning, T otherwise) {
     return one(key, meaning).orElse(otherwise);
   }

@@ -63,8 +63,9 @@ final class NoteReader {
           Kind.PLATE,
           Map.of("plate", plate, "off_at", time(), "given_up", value(in, "note.given-up")));
     }
-    each("note.confirm", typed -> notes.add(words.confirmed(typed)));
-    each("note.thickness", typed -> notes.addAll(words.thicknesses(typed, plate).notes()));
+    notes.addAll(in.each("note.confirm", words::confirmed));
+    in.each("note.thickness", typed -> words.thicknesses(typed, plate))
+        .forEach(several -> notes.addAll(several.notes()));
     lines();
     if (in.has("note.put-away") || in.has("note.fetch-back")) {
       notes.add(NoteWords.putAway(in.has("note.put-away")));
@@ -75,22 +76,13 @@ final class NoteReader {
       add(Kind.MOVE, Map.of("at", time(), "faces", value(in, "note.moved")));
     }
     put(Map.of(), "note.rating");
-    each("note.remark", typed -> notes.add(words.one(Kind.REMARK, typed)));
-    each("note.photo", typed -> notes.add(photo(typed)));
+    notes.addAll(in.each("note.remark", typed -> words.one(Kind.REMARK, typed)));
+    notes.addAll(in.each("note.photo", this::photo));
     return in.finished(() -> new NoteRequest(notes, pouredAt, in.has("note.keep-place")));
   }
 
   private String time() {
     return at.isEmpty() ? NOW : at;
-  }
-
-  private void each(String key, Consumer<String> note) {
-    in.all(
-        key,
-        typed -> {
-          typed.forEach(note);
-          return true;
-        });
   }
 
   /** What was typed where it can be read; empty where nothing was, or it cannot. */
@@ -141,10 +133,7 @@ final class NoteReader {
     String number = plate.equals("1") ? "" : plate;
     Optional<Boolean> same = in.one("note.same-plate", NoteReader::isYes);
     boolean alone = in.has("note.without-plate");
-    in.all(
-            "note.weighed",
-            typed -> typed.stream().map(one -> words.weighed(one, time(), number, alone)).toList())
-        .orElse(List.of())
+    in.each("note.weighed", typed -> words.weighed(typed, time(), number, alone))
         .forEach(one -> notes.add(same.map(one::onSamePlate).orElse(one)));
   }
 
@@ -161,13 +150,9 @@ final class NoteReader {
       return;
     }
     List<NotedLine> lines = NotedLine.of(TrialFileText.of(subject.file()).text());
-    each("note.replace", typed -> notes.add(NoteWords.corrected(lines, typed)));
+    notes.addAll(in.each("note.replace", typed -> NoteWords.corrected(lines, typed)));
     // From the last line on, so that those before keep their places.
-    in
-        .all(
-            "note.drop", typed -> typed.stream().map(name -> NotedLine.named(lines, name)).toList())
-        .orElse(List.of())
-        .stream()
+    in.each("note.drop", name -> NotedLine.named(lines, name)).stream()
         .sorted(Comparator.comparingInt(NotedLine::number).reversed())
         .forEach(line -> notes.add(line.dropped()));
     String was = in.word("note.was");
@@ -250,17 +235,15 @@ final class NoteReader {
     List<PotLine> lines = PotLine.of(TrialFileText.of(subject.file()).text());
     for (String key : ingredients) {
       String what = key.replace("pot.", "");
-      each(
-          key,
-          typed -> {
-            String[] apart = typed.strip().split("\\s+", 2);
-            boolean named = apart.length == 2 && apart[0].matches("\\p{L}+");
-            String grams = named ? apart[1] : typed;
-            notes.add(
-                potLine(named ? apart[0] + " " + what : what, lines)
-                    .weighedOut(TypedAmount.number("g", grams)));
-          });
+      notes.addAll(in.each(key, typed -> weighedOut(typed, what, lines)));
     }
+  }
+
+  private static Note weighedOut(String typed, String what, List<PotLine> lines) {
+    String[] apart = typed.strip().split("\\s+", 2);
+    boolean named = apart.length == 2 && apart[0].matches("\\p{L}+");
+    return potLine(named ? apart[0] + " " + what : what, lines)
+        .weighedOut(TypedAmount.number("g", named ? apart[1] : typed));
   }
 
   private static PotLine potLine(String what, List<PotLine> lines) {

@@ -200,14 +200,11 @@ final class WrittenTrial {
 
   private void weighed() {
     in.requireWhole("so far.film-only", "so far.weighed");
-    in.all("so far.weighed", words -> words.stream().map(this::weighing).toList())
-        .ifPresent(
-            typed ->
-                put(
-                    "weighings",
-                    new ListValue(
-                        at("so far.weighed"),
-                        Stream.concat(weighings(), typed.stream()).toList())));
+    List<Located> typed = in.each("so far.weighed", this::weighing);
+    if (!typed.isEmpty()) {
+      List<Located> all = Stream.concat(weighings(), typed.stream()).toList();
+      put("weighings", new ListValue(at("so far.weighed"), all));
+    }
   }
 
   private Stream<Located> weighings() {
