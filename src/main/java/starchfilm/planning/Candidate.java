@@ -32,6 +32,11 @@ record Candidate(
     return gap == 0;
   }
 
+  /** Dry thickness (m): the film was forecast for another pour, and its thickness goes with that. */
+  double dryThicknessM() {
+    return film.dryThicknessM().middle() * design.wetThicknessM() / RecipeSpace.ANY_THICKNESS_M;
+  }
+
   /** Which limit allows least; of equals the thickness of the film. */
   Limit ceiling() {
     double lowestM = ceilingM();

@@ -68,7 +68,7 @@ public enum Goal {
     double middle = (blend.castFrom() + blend.castTo()) / 2;
     double half = Math.max(1e-9, (blend.castTo() - blend.castFrom()) / 2);
     double body = square((candidate.design().starchInPaste() - middle) / half);
-    double thickness = square(Math.log(dryThicknessM(candidate) / wishedThickness(space)));
+    double thickness = square(Math.log(candidate.dryThicknessM() / wishedThickness(space)));
     FilmForecast film = candidate.film();
     double sour = space.request().supplies().vinegarAcidityFraction() > 0 ? sour(film) : 0;
     return -0.1 * body - 0.2 * thickness - 0.1 * sour;
@@ -88,20 +88,13 @@ public enum Goal {
     double feel = square((candidate.design().plasticiser() - window.centre()) / half);
     double thickness =
         wish.dryThicknessM().isPresent()
-            ? square(10 * Math.log(dryThicknessM(candidate) / wish.dryThicknessM().getAsDouble()))
+            ? square(10 * Math.log(candidate.dryThicknessM() / wish.dryThicknessM().getAsDouble()))
             : 0;
     return feel + thickness;
   }
 
   private static double wishedThickness(RecipeSpace space) {
     return space.request().wish().dryThicknessM().orElse(MIDDLING_M);
-  }
-
-  /** The film was forecast for another pour; its thickness goes with the pour. */
-  private static double dryThicknessM(Candidate candidate) {
-    return candidate.film().dryThicknessM().middle()
-        * candidate.design().wetThicknessM()
-        / RecipeSpace.ANY_THICKNESS_M;
   }
 
   private static double square(double x) {

@@ -139,7 +139,7 @@ record RecipeSpace(
     return new Outcome(
         plates,
         design.plasticiser(),
-        candidate.film().dryThicknessM().middle() * design.wetThicknessM() / ANY_THICKNESS_M,
+        candidate.dryThicknessM(),
         candidate.filmKg(),
         candidate.readyS(),
         surface.readyS(design, dated.sure()),
