@@ -26,7 +26,7 @@ final class ForecastCache {
   private final TrialKnowledge knowledge;
   private final CastingForecaster forecaster;
   private final Map<Spot, ToDoubleFunction<Milestone>> timesS = new EnumMap<>(Spot.class);
-  private @Nullable FilmForecast film;
+  private final FilmForecast film;
   private @Nullable PlateRisks risks;
 
   /** The trial as it was cast. */
@@ -39,6 +39,7 @@ final class ForecastCache {
     this.setup = setup;
     this.knowledge = knowledge;
     this.forecaster = knowledge.changed(trial, setup, DryingForecaster.DRAWS);
+    this.film = forecaster.film(setup);
   }
 
   /** The same model's view of another set-up. */
@@ -51,12 +52,7 @@ final class ForecastCache {
   }
 
   FilmForecast film() {
-    FilmForecast known = film;
-    if (known == null) {
-      known = forecaster.film(setup);
-      film = known;
-    }
-    return known;
+    return film;
   }
 
   PlateRisks risks() {

@@ -3,6 +3,8 @@ package starchfilm.change;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Setting;
@@ -91,34 +93,25 @@ public enum Change {
     PLATE
   }
 
-  /** The figures worth trying, mildest first. */
-  private interface Ladder {
-    DoubleStream rungs(Casting casting, double from);
-  }
-
-  /** The castings worth trying where no figure tells them apart, mildest first. */
-  private interface Castings {
-    List<Casting> of(Casting casting);
-  }
-
   private final Thing thing;
   private final Optional<Setting> setting;
-  private final Castings castings;
+  /** The castings worth trying, mildest first. */
+  private final Function<Casting, List<Casting>> castings;
 
-  Change(Thing thing, Setting setting, Ladder ladder) {
+  Change(Thing thing, Setting setting, BiFunction<Casting, Double, DoubleStream> ladder) {
     this.thing = thing;
     this.setting = Optional.of(setting);
     this.castings =
         casting ->
             setting.isFree(casting)
                 ? ladder
-                    .rungs(casting, setting.of(casting))
+                    .apply(casting, setting.of(casting))
                     .mapToObj(to -> setting.set(casting, to))
                     .toList()
                 : List.of();
   }
 
-  Change(Thing thing, Castings castings) {
+  Change(Thing thing, Function<Casting, List<Casting>> castings) {
     this.thing = thing;
     this.setting = Optional.empty();
     this.castings = castings;
@@ -144,7 +137,7 @@ public enum Change {
    * @return mildest first; empty where there is nothing to change
    */
   public List<ChangeStep> steps(Casting casting) {
-    return castings.of(casting).stream()
+    return castings.apply(casting).stream()
         .map(after -> new ChangeStep(this, casting, after))
         .toList();
   }
