@@ -95,6 +95,7 @@ public enum Change {
 
   private final Thing thing;
   private final Optional<Setting> setting;
+
   /** The castings worth trying, mildest first. */
   private final Function<Casting, List<Casting>> castings;
 

@@ -32,7 +32,9 @@ record Candidate(
     return gap == 0;
   }
 
-  /** Dry thickness (m): the film was forecast for another pour, and its thickness goes with that. */
+  /**
+   * Dry thickness (m): the film was forecast for another pour, and its thickness goes with that.
+   */
   double dryThicknessM() {
     return film.dryThicknessM().middle() * design.wetThicknessM() / RecipeSpace.ANY_THICKNESS_M;
   }
