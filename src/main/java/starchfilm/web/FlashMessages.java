@@ -56,15 +56,13 @@ final class FlashMessages {
   /**
    * Adds sentences to an address.
    *
-   * @param address a path with or without a query or a place on the page
+   * @param address a path with or without a query
    * @param undo how to take back what was saved, if it can be
    */
   String on(String address, List<String> saying, Optional<Undo> undo) {
     String number = String.valueOf(count.incrementAndGet());
     remembered.put(number, new Said(number, List.copyOf(saying), undo));
-    String[] parts = address.split("(?=#)", 2);
-    String said = (parts[0].contains("?") ? "&" : "?") + FIELD + "=" + number;
-    return parts[0] + said + (parts.length == 1 ? "" : parts[1]);
+    return address + (address.contains("?") ? "&" : "?") + FIELD + "=" + number;
   }
 
   /**

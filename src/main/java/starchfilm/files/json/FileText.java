@@ -153,6 +153,6 @@ public final class FileText {
     }
     int look = Math.min(bytes.length, LOOK_BYTES);
     long zeros = IntStream.range(0, look).filter(i -> bytes[i] == 0).count();
-    return look >= 4 && zeros * 5 >= look * 2;
+    return look >= 4 && zeros * 5L >= look * 2L;
   }
 }

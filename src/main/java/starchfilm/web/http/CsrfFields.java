@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.GeneralSecurityException;
 import java.util.Arrays;
 import java.util.Base64;
+import java.util.Objects;
 import javax.crypto.Mac;
 import javax.crypto.spec.SecretKeySpec;
 
@@ -65,11 +66,7 @@ public final class CsrfFields {
    * @return the visitor being answered
    */
   public Visitor visitor() {
-    Visitor served = visitor.get();
-    if (served == null) {
-      throw new IllegalStateException("a form is made while no visitor is answered");
-    }
-    return served;
+    return Objects.requireNonNull(visitor.get(), "a form is made while no visitor is answered");
   }
 
   /**
