@@ -60,7 +60,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
     public static Optional<Base> of(Trial trial) {
       try {
         String text = FileText.utf8(FileText.bytes(trial.file(), TrialReader.MAX_BYTES));
-        return new LocatedReader().read(text) instanceof ObjectValue fields
+        return LocatedReader.read(text) instanceof ObjectValue fields
             ? Optional.of(new Base(trial, SoundPart.fields(fields, trial.file())))
             : Optional.empty();
       } catch (UnreadableFileException changed) {
@@ -79,7 +79,7 @@ public record TrialQuestion(Trial trial, List<String> assumptions) {
       Findings findings = new Findings(SKETCH);
       Trial trial = sound(new TrialReader().read(text, file, findings), findings);
       try {
-        return new Base(trial, (ObjectValue) new LocatedReader().read(text));
+        return new Base(trial, (ObjectValue) LocatedReader.read(text));
       } catch (UnreadableFileException impossible) {
         throw new IllegalStateException("the text was read before", impossible);
       }

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import starchfilm.files.json.Located.Place;
 
-/** Reads JSON text into a tree that knows its lines and columns. Safe to share between threads. */
+/** Reads JSON text into a tree that knows its lines and columns. */
 public final class LocatedReader {
   /** How deep objects and lists may be nested. */
   public static final int MAX_DEPTH = 32;
@@ -45,6 +45,8 @@ public final class LocatedReader {
           .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
           .build();
 
+  private LocatedReader() {}
+
   /**
    * Reads one JSON value.
    *
@@ -53,7 +55,7 @@ public final class LocatedReader {
    * @throws UnreadableFileException where the text is not JSON, is empty, or goes on after the
    *     value
    */
-  public Located read(String text) throws UnreadableFileException {
+  public static Located read(String text) throws UnreadableFileException {
     try (JsonParser parser = FACTORY.createParser(text)) {
       if (parser.nextToken() == null) {
         throw new UnreadableFileException(
@@ -86,7 +88,8 @@ public final class LocatedReader {
    * @return the object
    * @throws UnreadableFileException where it is something else
    */
-  public Located.ObjectValue object(String text, String mend) throws UnreadableFileException {
+  public static Located.ObjectValue object(String text, String mend)
+      throws UnreadableFileException {
     Located root = read(text);
     if (root instanceof Located.ObjectValue object) {
       return object;

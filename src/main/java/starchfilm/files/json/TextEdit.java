@@ -21,7 +21,6 @@ import starchfilm.files.json.Located.Place;
  */
 public final class TextEdit {
   private static final String STEP = "  ";
-  private static final LocatedReader READER = new LocatedReader();
   private static final ObjectWriter ONE_LINE =
       new ObjectMapper()
           .writer(printer())
@@ -55,7 +54,7 @@ public final class TextEdit {
    */
   public static String set(String text, String path, JsonNode value)
       throws UnreadableFileException {
-    Located root = READER.read(text);
+    Located root = LocatedReader.read(text);
     List<String> names = names(path);
     int known = names.size();
     while (at(root, names.subList(0, known)).isEmpty()) {
@@ -87,7 +86,7 @@ public final class TextEdit {
    * @throws UnreadableFileException where the text is no JSON
    */
   public static String remove(String text, String path) throws UnreadableFileException {
-    Located root = READER.read(text);
+    Located root = LocatedReader.read(text);
     if (at(root, names(path)).isEmpty()) {
       return text;
     }
@@ -170,7 +169,7 @@ public final class TextEdit {
    */
   public static String append(String text, String path, JsonNode entry)
       throws UnreadableFileException {
-    Located root = READER.read(text);
+    Located root = LocatedReader.read(text);
     if (!(root instanceof ObjectValue)) {
       throw notAnObject("");
     }

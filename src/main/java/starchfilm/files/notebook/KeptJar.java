@@ -106,8 +106,7 @@ public record KeptJar(
   public static Optional<KeptJar> read(Path file, Findings findings) {
     try {
       String text = FileText.utf8(FileText.bytes(file, MAX_BYTES));
-      Located.ObjectValue jar =
-          new LocatedReader().object(text, "keep the jar again with assay --keep");
+      Located.ObjectValue jar = LocatedReader.object(text, "keep the jar again with assay --keep");
       KeptJar kept = read(file, new ObjectReader(jar, TrialField.JAR, findings), findings);
       UnknownFields.tell(jar, TrialField.JAR, findings);
       return Optional.of(kept).filter(sound -> findings.faults().isEmpty());

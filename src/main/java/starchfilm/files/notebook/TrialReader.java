@@ -40,8 +40,6 @@ public final class TrialReader {
   private static final Pattern OWN_FORECAST =
       Pattern.compile("\\{\\s*\"what\"\\s*:\\s*\"drying forecast\"");
 
-  private static final LocatedReader JSON = new LocatedReader();
-
   /** Makes a reader; it keeps nothing of what it read. */
   public TrialReader() {}
 
@@ -124,7 +122,7 @@ public final class TrialReader {
   }
 
   static Located.ObjectValue fields(String text) throws UnreadableFileException {
-    return JSON.object(text, "write the trial as {\"recipe\": {..}, ..}");
+    return LocatedReader.object(text, "write the trial as {\"recipe\": {..}, ..}");
   }
 
   private static Optional<Trial> trial(ObjectReader section, Path file, Findings findings) {

@@ -20,7 +20,7 @@ final class ConfirmedWeighing {
   private ConfirmedWeighing() {}
 
   static String in(String text, String at) throws UnreadableFileException {
-    JsonNode trial = TrialTree.sound(text);
+    JsonNode trial = TrialTree.read(text);
     Optional<LocalDateTime> pouredAt =
         moment(trial.path("poured_at").asText())
             .filter(Moment.ByTheClock.class::isInstance)

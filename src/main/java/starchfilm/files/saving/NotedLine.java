@@ -225,7 +225,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
   /** Where it stands in the text, if it still does. */
   private String place(String text) throws UnreadableFileException {
-    if (of(TrialTree.sound(text)).contains(this)) {
+    if (of(TrialTree.read(text)).contains(this)) {
       return kind.list + "." + (number - 1);
     }
     throw new UnreadableFileException(

@@ -31,7 +31,6 @@ import starchfilm.files.json.UnreadableFileException;
 public final class TrialTree {
   private static final ObjectMapper JSON =
       JsonMapper.builder().enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN).build();
-  private static final LocatedReader READER = new LocatedReader();
 
   /** A number that a field of ours may hold; what else stands in a file passes as written. */
   private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+(?:[eE][+-]?[0-9]{1,3})?");
@@ -47,20 +46,16 @@ public final class TrialTree {
    */
   public static ObjectNode of(String text) throws NotWrittenException {
     try {
-      return of(READER.object(text, ""));
+      return read(text);
     } catch (UnreadableFileException e) {
       throw NotWrittenException.because(
           Path.of("the file"), "a file that is no JSON object", "fix its text first");
     }
   }
 
-  /** Reads the text of a file that was read as a trial before. */
-  static ObjectNode sound(String text) {
-    try {
-      return of(text);
-    } catch (NotWrittenException impossible) {
-      throw new IllegalStateException("the text was read as a trial before", impossible);
-    }
+  /** The same in a change of the text, whose reader tells what is wrong. */
+  static ObjectNode read(String text) throws UnreadableFileException {
+    return of(LocatedReader.object(text, ""));
   }
 
   /** The entries of a list; a value that stands alone is one. */

@@ -63,7 +63,7 @@ class TextKeptTest {
         """
         {"put_away": true, "poured_at": "2026-04-02", "rating": 4, "weighings": [], "name": "A",
          "recipe": {"salt_g": 1}, "room": {"name": "shed", "log_csv": "shed.csv"}, "_own": 1}""";
-    ObjectValue fresh = FreshTrial.of(new LocatedReader().object(text, ""));
+    ObjectValue fresh = FreshTrial.of(LocatedReader.object(text, ""));
     assertThat(TrialTree.of(fresh).toString())
         .isEqualTo(
             "{\"name\":\"A\",\"recipe\":{\"salt_g\":1},\"room\":{\"name\":\"shed\"},\"_own\":1}");
