@@ -92,6 +92,7 @@ class ForecastFiguresTest {
     assertThat(curve.get(0).timeS()).isZero();
     assertThat(curve.get(36).timeS()).isCloseTo(0.55 * late, within(1e-3));
     assertThat(curve.get(72).timeS()).isCloseTo(1.1 * late, within(1e-3));
+    assertThat(usual.curveEndS()).isEqualTo(curve.get(72).timeS());
     assertThat(curve.get(0).nominal().middle())
         .isCloseTo(usual.startMoisture(), within(0.1 * usual.startMoisture()));
     for (int i = 1; i < curve.size(); i++) {
@@ -133,6 +134,27 @@ class ForecastFiguresTest {
         .extracting(Extrapolation::rule)
         .contains("diffusivity of water", "equilibrium moisture content");
     assertThat(usual.extrapolations()).isEmpty();
+  }
+
+  /** Air of a room moves by 0.03 m/s at least; what is noted as stiller is taken so, and said. */
+  @Test
+  void flagsAirStillerThanAnyRooms() {
+    DryingForecast still =
+        FORECASTER.forecast(
+            Castings.plate(1, Castings.paste(0.08, 0.3), Castings.room(20, 50, 0.02), 20));
+    assertThat(still.extrapolations())
+        .singleElement()
+        .satisfies(
+            found -> {
+              assertThat(found.rule()).isEqualTo("exchange with still air");
+              assertThat(found.given()).isEqualTo(0.02);
+            });
+    assertThat(
+            FORECASTER
+                .forecast(
+                    Castings.plate(1, Castings.paste(0.08, 0.3), Castings.room(20, 50, 0.03), 20))
+                .extrapolations())
+        .isEmpty();
   }
 
   /** One factor alone varies, so it is the whole range; none, and nothing is said. */

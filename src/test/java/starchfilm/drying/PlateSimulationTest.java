@@ -158,8 +158,20 @@ class PlateSimulationTest {
   }
 
   @Test
+  void aPlateThatIsNeverWeighedHasNoMasses() {
+    double[] none = {};
+    PlateSimulation simulation = new PlateSimulation(PLATE);
+    simulation.filmMassesKg(
+        ParameterSample.NONE, simulation.filmMassesKg(ParameterSample.NONE, none), none);
+    assertThat(simulation.milestoneS(Milestone.PEELABLE, Spot.NOMINAL, ParameterSample.NONE))
+        .isPositive()
+        .isFinite();
+  }
+
+  @Test
   void refusesTimesThatGoBack() {
     assertThatThrownBy(() -> new PlateSimulation(PLATE, 10, 5))
         .hasMessage("times of weighing must be 0 s or more and in order, not [10.0, 5.0]");
+    assertThatThrownBy(() -> new PlateSimulation(PLATE, -1)).hasMessageContaining("not [-1.0]");
   }
 }

@@ -85,6 +85,12 @@ class RestingActivityTest {
     assertThat(resting.at(10.25 * HOUR_S)).isCloseTo(0.3 + 0.005 * 5.125, within(1e-9));
     // 48 samples, the last of them now: on average 11.75 hours old.
     assertThat(resting.at(60 * HOUR_S)).isCloseTo(0.3 + 0.005 * (60 - 11.75), within(1e-9));
+    // A film that is turned then still rests with the day before.
+    Casting plate = Castings.plate(3, Castings.paste(0.08, 0.3), room, 60);
+    assertThat(resting(plate, OpenFaces.TURNED, 60 * HOUR_S).at(60 * HOUR_S))
+        .isCloseTo(0.3 + 0.005 * (60 - 11.75), within(1e-9));
+    assertThat(resting(plate, OpenFaces.TURNED, 10 * HOUR_S).at(10 * HOUR_S))
+        .isCloseTo(0.3 + 0.005 * 5, within(1e-9));
   }
 
   private static RestingActivity resting(Casting drying) {
