@@ -3,13 +3,13 @@ package starchfilm.report;
 import static starchfilm.numerics.units.ReaderUnit.MICROMETRE;
 import static starchfilm.numerics.units.ReaderUnit.MILLIMETRE;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.Spot;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
+import starchfilm.drying.SpotForecast;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.units.Spans;
 import starchfilm.report.words.PlainWords;
@@ -50,30 +50,32 @@ record MilestoneTable(List<SpotHead> spots, List<Row> rows, Optional<String> sca
    * @return milestones in the order they come, spots from thin to thick
    */
   public static MilestoneTable of(TrialForecast trial) {
-    List<SpotHead> heads = new ArrayList<>();
-    for (Spot spot : Spot.values()) {
-      heads.add(
-          new SpotHead(
-              PlainWords.word(spot),
-              MILLIMETRE.two(trial.drying().at(spot).wetThicknessM())
-                  + " mm wet, "
-                  + MICROMETRE.two(trial.drying().at(spot).dryThicknessM())
-                  + " µm dry"));
-    }
+    return new MilestoneTable(
+        Arrays.stream(Spot.values()).map(spot -> head(spot, trial.drying().at(spot))).toList(),
+        Arrays.stream(Milestone.values())
+            .filter(milestone -> milestone != Milestone.SKIN_DRY || !skinIsNoMilestone(trial))
+            .map(milestone -> row(milestone, trial))
+            .toList(),
+        ScaleTest.of(trial));
+  }
+
+  private static SpotHead head(Spot spot, SpotForecast at) {
+    return new SpotHead(
+        PlainWords.word(spot),
+        "%s wet, %s dry"
+            .formatted(
+                MILLIMETRE.figure(at.wetThicknessM()), MICROMETRE.figure(at.dryThicknessM())));
+  }
+
+  private static Row row(Milestone milestone, TrialForecast trial) {
     PourCalendar calendar = PourCalendar.of(trial.trial());
-    List<Row> rows = new ArrayList<>();
-    for (Milestone milestone : Milestone.values()) {
-      if (milestone == Milestone.SKIN_DRY && skinIsNoMilestone(trial)) {
-        continue;
-      }
-      List<When> cells = new ArrayList<>();
-      double longestS = trial.drying().at(Spot.THICK_SPOT).at(milestone).timeS().middle();
-      for (Spot spot : Spot.values()) {
-        cells.add(when(trial.drying().at(spot).at(milestone), longestS, calendar));
-      }
-      rows.add(new Row(PlainWords.word(milestone), PlainWords.meaning(milestone), cells));
-    }
-    return new MilestoneTable(heads, rows, ScaleTest.of(trial));
+    double longestS = trial.drying().at(Spot.THICK_SPOT).at(milestone).timeS().middle();
+    return new Row(
+        PlainWords.word(milestone),
+        PlainWords.meaning(milestone),
+        Arrays.stream(Spot.values())
+            .map(spot -> when(trial.drying().at(spot).at(milestone), longestS, calendar))
+            .toList());
   }
 
   /** Thin film is firm all through within minutes of its skin, and then only one of them counts. */

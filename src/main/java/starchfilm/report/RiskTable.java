@@ -191,8 +191,7 @@ final class RiskTable {
     if (trial.recipe().glycerol().mayHoldMethanol()) {
       return "moving air from an open window (no fan: the glycerol may hold methanol)";
     }
-    return trial.seen().faults().stream()
-            .anyMatch(fault -> fault.kind() == ObservedFault.Kind.MOULD)
+    return trial.seen().hasFault(ObservedFault.Kind.MOULD)
         ? "for the next pour a fan, its cable off the wet trays (none on film that moulds)"
         : "a fan, its cable off the wet trays";
   }

@@ -34,6 +34,11 @@ public record Observations(
         ofShown, faults, pulls, dryThicknessesM, rating, remarks, photos, photoNotes, plates);
   }
 
+  /** Whether such a fault was seen. */
+  public boolean hasFault(ObservedFault.Kind kind) {
+    return faults.stream().anyMatch(fault -> fault.kind() == kind);
+  }
+
   public Observations {
     weighings = List.copyOf(weighings);
     faults = List.copyOf(faults);

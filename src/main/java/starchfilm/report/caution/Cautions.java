@@ -157,9 +157,8 @@ public final class Cautions {
     Trial trial = forecast.trial();
     recipe(trial.recipe());
     place(trial.casting().place());
-    boolean moulds =
-        trial.seen().faults().stream().anyMatch(fault -> fault.kind() == ObservedFault.Kind.MOULD);
-    if (moulds || forecast.risks().mould().level() != RiskLevel.LOW) {
+    if (trial.seen().hasFault(ObservedFault.Kind.MOULD)
+        || forecast.risks().mould().level() != RiskLevel.LOW) {
       apply.add(Caution.FANS_AND_HEATERS);
       apply.add(Caution.MOULD);
     }

@@ -9,7 +9,6 @@ import static starchfilm.numerics.units.ReaderUnit.PERCENT;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import starchfilm.casting.Spot;
@@ -289,9 +288,7 @@ public record PlanSheet(
       return (PlainWords.word(feel) + ". " + shares).strip();
     }
     String wished = PlainWords.word(feel) + against(wish().get());
-    return shares.isEmpty()
-        ? wished + "."
-        : wished + ": " + shares.substring(0, 1).toLowerCase(Locale.ROOT) + shares.substring(1);
+    return shares.isEmpty() ? wished + "." : wished + ": " + PlainWords.afterColon(shares);
   }
 
   private String against(Wish wish) {

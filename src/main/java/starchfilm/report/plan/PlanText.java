@@ -17,6 +17,7 @@ import starchfilm.planning.PlanRequest;
 import starchfilm.planning.Supplies;
 import starchfilm.report.caution.Cautions;
 import starchfilm.report.words.OddityWords;
+import starchfilm.report.words.PlainWords;
 import starchfilm.report.words.PlanWords;
 import starchfilm.report.words.PotLine;
 import starchfilm.report.words.RoomWords;
@@ -120,7 +121,7 @@ public final class PlanText {
         lines.add("     " + amounts(line));
       }
     }
-    lines.add("   Cooked: " + lowerFirst(sheet.topUp()));
+    lines.add("   Cooked: " + PlainWords.afterColon(sheet.topUp()));
     sheet.pour().forEach(step -> lines.add("   " + step));
     Stream.concat(sheet.film().stream(), sheet.drying().stream())
         .forEach(figure -> lines.add("     " + NAME.formatted(figure.name()) + figure.value()));
@@ -145,10 +146,6 @@ public final class PlanText {
           lines.add("To cook it (" + String.join("; ", kinds) + " starch):");
           steps.forEach(step -> lines.add("   " + step));
         });
-  }
-
-  private static String lowerFirst(String text) {
-    return Character.toLowerCase(text.charAt(0)) + text.substring(1);
   }
 
   private static String amounts(PotLine line) {

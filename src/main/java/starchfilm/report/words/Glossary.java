@@ -2,7 +2,6 @@ package starchfilm.report.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import starchfilm.files.json.PackedText;
 
 /** The words a reader meets, each explained once, in {@code glossary.txt}. */
@@ -50,8 +49,7 @@ public final class Glossary {
    */
   public static String clause(String term) {
     String sentence = entry(term).meaning();
-    return sentence.substring(0, 1).toLowerCase(Locale.ROOT)
-        + sentence.substring(1, sentence.length() - 1);
+    return PlainWords.afterColon(sentence.substring(0, sentence.length() - 1));
   }
 
   /**

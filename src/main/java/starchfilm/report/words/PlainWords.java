@@ -123,6 +123,16 @@ public final class PlainWords {
   }
 
   /**
+   * A sentence as it goes on after a colon.
+   *
+   * @param sentence not empty
+   * @return with a small first letter
+   */
+  public static String afterColon(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
+  }
+
+  /**
    * A clause as a sentence.
    *
    * @param clause not empty
