@@ -103,7 +103,7 @@ record Body(Fields fields, List<SentFile> files) {
               .add(new String(bytes, StandardCharsets.UTF_8));
         } else if (bytes.length > 0) {
           String name = Optional.ofNullable(part.getName()).orElse("");
-          files.add(new SentFile(part.getFieldName(), name, bytes));
+          files.add(new SentFile(name, bytes));
         }
       }
     } catch (FileUploadException | IOException | IllegalStateException e) {

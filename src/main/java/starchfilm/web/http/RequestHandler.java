@@ -151,7 +151,7 @@ final class RequestHandler implements HttpHandler {
     Handler answer = site.routes().find(exchange.getRequestMethod(), path);
     Fields query = Guard.query(exchange);
     if (!exchange.getRequestMethod().equals("POST")) {
-      return answer.to(new Request(path, query, Fields.NONE, List.of(), partial));
+      return answer.to(new Request(query, Fields.NONE, List.of(), partial));
     }
     if (OF_OWNER.contains(path)) {
       guard.requireOwner(exchange);
@@ -164,7 +164,7 @@ final class RequestHandler implements HttpHandler {
     }
     try {
       Body body = Body.read(exchange, guard::requireToken);
-      Request request = new Request(path, query, body.fields(), body.files(), partial);
+      Request request = new Request(query, body.fields(), body.files(), partial);
       return onceOnly.answer(body, () -> answer.to(request));
     } finally {
       if (isLarge) {

@@ -6,4 +6,4 @@ package starchfilm.web.http;
  * @param name the name it has with the sender; never used as a path
  */
 @SuppressWarnings("ArrayRecordComponent") // read once, never compared
-public record SentFile(String field, String name, byte[] bytes) {}
+public record SentFile(String name, byte[] bytes) {}
