@@ -57,12 +57,13 @@ final class RoomReader {
   /** The log that lies beside the trial's file. */
   private static Optional<LoggedRoom> logged(
       ObjectReader room, Path file, Optional<LocalDateTime> pouredAt, double speedMPerS) {
+    Optional<Path> log = room.beside("log_csv", file);
+    if (log.isEmpty()) {
+      return Optional.empty();
+    }
     String named = String.valueOf(file.resolveSibling(room.text("log_csv").orElse("")));
-    return room.beside("log_csv", file)
-        .flatMap(
-            log ->
-                new RoomLogReader(new Findings(named.replace('\\', '/')))
-                    .read(log, pouredAt, speedMPerS, room.findings()));
+    return new RoomLogReader(new Findings(named.replace('\\', '/')))
+        .read(log.get(), pouredAt, speedMPerS, room.findings());
   }
 
   private static Room swinging(

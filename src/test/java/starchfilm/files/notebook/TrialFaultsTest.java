@@ -45,6 +45,7 @@ class TrialFaultsTest {
             + " plate, length_mm and width_mm for any other; delete one of them`",
         "room.rh_pct | 0.55 | `room.rh_pct: 0.55 given, allowed 0, or more than 1 up to 100 %; this looks like a fraction; write 55 for 55 %`",
         "room.swing | `{\"coolest_C\": 16, \"warmest_C\": 6, \"driest_rh_pct\": 50, \"dampest_rh_pct\": 85}` | `room.swing.coolest_C: coolest_C above warmest_C given, allowed coolest_C at most warmest_C; exchange the two`",
+        "room.log_csv | `5` | `room.log_csv: 5 given, allowed a text in double quotes, not empty; write the name of the CSV file beside this one`",
         "room.log_csv | `\"../shed.csv\"` | `room.log_csv: \"../shed.csv\" given, allowed the name of a file beside this one or in a folder below it; move the file there and write its name with /`",
         "photos | `[\"/etc/hosts\"]` | `photos[1]: \"/etc/hosts\" given, allowed the name of a file beside this one or in a folder below it; move the file there and write its name with /`",
         "weighings.0.mass_g | 900 | `weighings[1].mass_g: a film of 300 g given, allowed at most the 150 g that were poured; check the mass, the plate's tare_g, and whether with_plate is right`",
