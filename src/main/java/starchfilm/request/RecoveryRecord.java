@@ -3,8 +3,9 @@ package starchfilm.request;
 import static starchfilm.files.amount.Dimension.CONCENTRATION;
 import static starchfilm.files.amount.Dimension.SHARE;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import starchfilm.files.amount.KnownName;
@@ -25,8 +26,6 @@ final class RecoveryRecord {
   private static final Estimate NONE = Estimate.exact(0);
   private static final String SOLID = "solid";
   private static final double WATER_KG_PER_M3 = 998;
-
-  private record Portion(Agent agent, Estimate massKg) {}
 
   private RecoveryRecord() {}
 
@@ -136,49 +135,40 @@ final class RecoveryRecord {
   }
 
   private static List<LaterAddition> additions(EntryReader in) {
-    List<Portion> out = in.all("record.taken-out", RecoveryRecord::portions).orElse(List.of());
-    List<Portion> added = in.all("record.added", RecoveryRecord::portions).orElse(List.of());
-    for (Portion taken : out) {
-      if (added.stream().noneMatch(portion -> portion.agent() == taken.agent())) {
+    Map<Agent, Estimate> out = in.all("record.taken-out", RecoveryRecord::masses).orElse(Map.of());
+    Map<Agent, Estimate> added = in.all("record.added", RecoveryRecord::masses).orElse(Map.of());
+    for (Agent taken : out.keySet()) {
+      if (!added.containsKey(taken)) {
         in.refuse(
             "record.taken-out",
             "%s given, but none was added; write %s %s with its amount"
-                .formatted(
-                    taken.agent().tradeName(),
-                    in.quoted("record.added"),
-                    taken.agent().tradeName().replace(' ', '-')));
+                .formatted(taken, in.quoted("record.added"), taken.tradeName().replace(' ', '-')));
       }
     }
-    return added.stream()
+    return added.entrySet().stream()
         .map(
-            portion ->
+            one ->
                 new LaterAddition(
-                    portion.agent(),
-                    portion.massKg(),
-                    out.stream()
-                        .filter(taken -> taken.agent() == portion.agent())
-                        .reduce((one, last) -> last)
-                        .map(Portion::massKg)
-                        .orElse(NONE)))
+                    one.getKey(), one.getValue(), out.getOrDefault(one.getKey(), NONE)))
         .toList();
   }
 
-  private static List<Portion> portions(List<String> words) {
-    List<Portion> portions = new ArrayList<>();
+  /** The mass of each agent (kg), which may be written in several parts. */
+  private static Map<Agent, Estimate> masses(List<String> words) {
+    Map<Agent, Estimate> masses = new LinkedHashMap<>();
     for (int i = 0; i + 1 < words.size(); i += 2) {
       Agent agent = known(words.get(i), Agent.values(), Agent::tradeName);
       String amount = words.get(i + 1);
-      portions.add(
-          new Portion(
-              agent,
-              switch (agent) {
-                case METHANOL -> Quantities.massKg(amount, Alcohol.METHANOL.kgPerM3());
-                case ETHANOL -> Quantities.massKg(amount, Alcohol.ETHANOL.kgPerM3());
-                case WATER -> Quantities.massKg(amount, WATER_KG_PER_M3);
-                default -> Quantities.massKg(amount);
-              }));
+      Estimate massKg =
+          switch (agent) {
+            case METHANOL -> Quantities.massKg(amount, Alcohol.METHANOL.kgPerM3());
+            case ETHANOL -> Quantities.massKg(amount, Alcohol.ETHANOL.kgPerM3());
+            case WATER -> Quantities.massKg(amount, WATER_KG_PER_M3);
+            default -> Quantities.massKg(amount);
+          };
+      masses.merge(agent, massKg, Estimate::plus);
     }
-    return portions;
+    return masses;
   }
 
   private static Reagent reagent(String typed, List<Reagent> kinds) {
