@@ -29,7 +29,7 @@ public sealed interface Note {
   /**
    * Says it back to its maker, so that a slip of the finger is seen at once.
    *
-   * @return such as {@code weighed 690 g, Fri 27 Nov, 09:08}
+   * @return such as {@code weighed 690 g, Fri 27 Nov, 9:08}
    */
   String words();
 

@@ -20,6 +20,8 @@ import starchfilm.files.notebook.TrialField;
  */
 public record NotedLine(Kind kind, int number, JsonNode node) {
   private static final String UM = "dry_thickness_um";
+  private static final String STRIP = "[plate {plate} ]strip[ of {width_mm} mm] broke";
+  private static final String STRETCHED = "[, stretched by {stretch_pct} %]";
 
   /** What a line tells, where its value stands, and how it is said, see {@link LineWords}. */
   public enum Kind {
@@ -27,7 +29,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
     WEIGHING(
         "weighings",
         "mass_g",
-        "[plate {plate} ]weighed [{mass_g} g][, film alone{!with_plate}][, {at}]"
+        "[plate {plate} ]weighed[ {mass_g} g][, film alone{!with_plate}][, {at}]"
             + "[, another plate{!same_plate}]"),
     /** A dry thickness. */
     THICKNESS(UM, "", "dry thickness {} \u00B5m"),
@@ -35,8 +37,9 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
     PULL(
         "pulls",
         "load_N",
-        "[plate {plate} ]strip[ of {width_mm} mm] broke at [{load_N} N][{load_kg} kg]"
-            + "[, stretched by {stretch_pct} %]"),
+        STRIP + " at {load_N} N" + STRETCHED,
+        STRIP + " at {load_kg} kg" + STRETCHED,
+        STRIP + STRETCHED),
     /** A fault; its remark can be corrected. */
     FAULT("faults", "remark", "[{kind}, ]{where}[, {at}]", "[{kind}, ]all[, {at}]"),
     /** Peeled or turned; cannot be corrected, only taken out. */
@@ -91,7 +94,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
   /**
    * What it says.
    *
-   * @return such as {@code weighed 690 g, Fri 27 Nov, 09:08}
+   * @return such as {@code weighed 690 g, Fri 27 Nov, 9:08}
    */
   public String words() {
     return kind.words(node);
