@@ -40,17 +40,14 @@ final class WrittenAir {
               + NUMBER
               + ")?\\s*(?:\u00B0?[CF]|%|m/s|km/h))(?:\\s*(?:RH|r\\.h\\.))?",
           Pattern.CASE_INSENSITIVE);
-  private static final String MEND = "write the air beside the plates";
 
-  /** What is allowed of each part, in the unit of its {@link Span}. */
-  private static final Map<Dimension, Allowed> PARTS =
-      Map.of(
-          TEMPERATURE,
-          Allowed.between(1, 90, "\u00B0C", MEND),
-          SHARE,
-          Allowed.between(0, 100, "%", MEND),
-          SPEED,
-          Allowed.between(0, 20, "m/s", MEND));
+  /** What is allowed of each part beside the plates, in the unit of its {@link Span}. */
+  private static final Map<Dimension, Allowed> BESIDE_PLATES =
+      limits(1, 90, "write the air beside the plates");
+
+  /** What is allowed of each part where a film is used. */
+  private static final Map<Dimension, Allowed> IN_USE =
+      limits(-20, 80, "write the air where the film is used");
 
   private static final LocalTime WARMEST_AT = LocalTime.of(15, 0);
 
@@ -75,15 +72,35 @@ final class WrittenAir {
 
   private WrittenAir() {}
 
-  /** The parts of a text, each in \u00B0C, % or m/s. */
+  private static Map<Dimension, Allowed> limits(double coldestC, double warmestC, String mend) {
+    return Map.of(
+        TEMPERATURE,
+        Allowed.between(coldestC, warmestC, "\u00B0C", mend),
+        SHARE,
+        Allowed.between(0, 100, "%", mend),
+        SPEED,
+        Allowed.between(0, 20, "m/s", mend));
+  }
+
+  /** The parts of the air beside the plates, each in \u00B0C, % or m/s. */
   static Map<Dimension, Span> parts(String typed, String allowed) {
+    return parts(typed, allowed, BESIDE_PLATES);
+  }
+
+  /** The parts of the air where a film is used. */
+  static Map<Dimension, Span> inUse(String typed, String allowed) {
+    return parts(typed, allowed, IN_USE);
+  }
+
+  private static Map<Dimension, Span> parts(
+      String typed, String allowed, Map<Dimension, Allowed> limits) {
     Map<Dimension, Span> parts = new EnumMap<>(Dimension.class);
     Matcher matcher = PART.matcher(typed);
     int end = 0;
     while (matcher.lookingAt()) {
       TypedAmount part =
           TypedAmount.read(matcher.group(1), allowed, List.of(TEMPERATURE, SHARE, SPEED));
-      parts.put(part.unit().dimension(), within(typed, part));
+      parts.put(part.unit().dimension(), within(typed, part, limits));
       end = matcher.end();
       matcher.region(end, typed.length());
     }
@@ -104,11 +121,11 @@ final class WrittenAir {
   }
 
   static double speedMPerS(String typed) {
-    return within(typed, TypedAmount.inUnit("m/s", typed)).middle();
+    return within(typed, TypedAmount.inUnit("m/s", typed), BESIDE_PLATES).middle();
   }
 
-  private static Span within(String typed, TypedAmount part) {
-    Allowed allowed = Objects.requireNonNull(PARTS.get(part.unit().dimension()));
+  private static Span within(String typed, TypedAmount part, Map<Dimension, Allowed> limits) {
+    Allowed allowed = Objects.requireNonNull(limits.get(part.unit().dimension()));
     Unit unit = Unit.known(allowed.unit()).orElseThrow();
     Span span = new Span(in(unit, part.leastSi()), in(unit, part.mostSi()), part.between());
     if (!allowed.contains(span.from()) || !allowed.contains(span.to())) {

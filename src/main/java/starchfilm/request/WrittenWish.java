@@ -45,19 +45,22 @@ final class WrittenWish {
             in.assume("a film used in air of 50 % RH and 23 \u00B0C");
           }
           double ageS = in.usually("wish.after", TIME::si, 7 * DAY_S, "7 days after it dried");
-          return in.one("wish.use", typed -> use(typed, ageS))
+          return in.one("wish.use", typed -> use(in, typed, ageS))
               .orElse(new Use(USUAL_HUMIDITY, USUAL_K, ageS));
         });
   }
 
   /** The same words as for a room, humidity first or last. */
-  private static Use use(String typed, double ageS) {
+  private static Use use(EntryReader in, String typed, double ageS) {
     String allowed = "humidity and temperature, such as 50%,23C";
-    Map<Dimension, Span> parts = WrittenAir.parts(typed, allowed);
+    Map<Dimension, Span> parts = WrittenAir.inUse(typed, allowed);
     Span humidity = parts.get(Dimension.SHARE);
     Span warmth = parts.get(Dimension.TEMPERATURE);
     if (humidity == null) {
       throw new MistypedException(typed, allowed, "write both");
+    }
+    if (warmth == null) {
+      in.assume("23 \u00B0C where the film is used");
     }
     return new Use(
         humidity.middle() * PERCENT,

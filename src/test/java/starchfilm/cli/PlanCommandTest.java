@@ -336,6 +336,8 @@ class PlanCommandTest {
             + " 100 g; write the smallest step its display shows, such as 1 g or 0.1 g",
         "--sure      | 100%              | how sure the date must be: 100 % given, allowed 5 to 99 %;"
             + " 80 % is a usual choice",
+        "--use       | 50%,-30C          | --use: \"50%,-30C\" given, allowed -20 to 80 °C; write the"
+            + " air where the film is used",
         "--use       | damp              | --use: \"damp\" given, allowed humidity and temperature,"
             + " such as 50%,23C; write it like this",
       })
@@ -379,6 +381,13 @@ class PlanCommandTest {
             "--glycerol: not given; write what the jar holds",
             "--starch: \"pottato\" given",
             "--by: \"soonish\" given");
+  }
+
+  @Test
+  void filmForTheFreezerIsPlannedAndAnAssumedWarmthIsTold() {
+    assertThat(plan("--use", "50%,-10C", "--feel", "stiff")).isZero();
+    assertThat(plan("--use", "40%")).isZero();
+    assertThat(terminal.out().replaceAll("\\s+", " ")).contains("; 23 °C where the film is used.");
   }
 
   @Test
