@@ -281,7 +281,6 @@ public final class DryingForecaster {
       milestones.put(
           milestone,
           new MilestoneForecast(
-              milestone,
               told.length == 0 ? NEVER : Quantiles.band(told),
               Quantiles.finiteShare(times(traces, milestone))));
     }

@@ -5,10 +5,9 @@ import starchfilm.numerics.evidence.Band;
 /**
  * When one milestone of one spot comes.
  *
- * @param milestone which
  * @param timeS time since the pour (s), 10, 50 and 90 % of the likely cases in which it can come;
  *     positive infinity where it does not come in time, and throughout where at most one case in
  *     ten could
  * @param shareReached share of all likely cases in which it comes, 0 to 1
  */
-public record MilestoneForecast(Milestone milestone, Band timeS, double shareReached) {}
+public record MilestoneForecast(Band timeS, double shareReached) {}

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import starchfilm.casting.Room;
 import starchfilm.casting.trial.Trial;
 import starchfilm.files.findings.Fault;
@@ -57,11 +56,7 @@ record RoomPage(PageContext desk) {
     values.put("address", NotebookFolder.address("/trial", name));
     values.put("why", why);
     values.put("said", desk.said().in(request.query()));
-    values.put(
-        "air",
-        "%s, %s, air at %s"
-            .formatted(
-                RoomWords.temperature(room), RoomWords.humidity(room), RoomWords.speed(room)));
+    values.put("air", RoomWords.air(room));
     values.put("figure", RoomFigure.of(room, endS(room)));
     values.put("notices", notebook.notices().stream().map(Notice::sentence).toList());
     values.put("forms", FORMS);
@@ -118,12 +113,9 @@ record RoomPage(PageContext desk) {
   private Response note(Form form, Request request) {
     Fields posted = request.posted();
     Path file = desk.file(posted);
-    Map<String, String> typed =
-        form.account().fields().stream()
-            .collect(Collectors.toMap(TrialField::key, field -> posted.text(field.key())));
     return desk.orAgain(
         () -> {
-          NewRoom.note(file, form.account(), typed);
+          NewRoom.note(file, form.account(), posted::text);
           return seen(file, form.said());
         },
         why -> page(422, file, request, why));

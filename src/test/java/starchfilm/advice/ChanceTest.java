@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.drying.Milestone;
 import starchfilm.drying.MilestoneForecast;
 import starchfilm.numerics.evidence.Band;
 
@@ -73,6 +72,6 @@ class ChanceTest {
   }
 
   private static MilestoneForecast dry(Band band, double share) {
-    return new MilestoneForecast(Milestone.DRY_THROUGH, band, share);
+    return new MilestoneForecast(band, share);
   }
 }

@@ -259,9 +259,9 @@ final class SampleTrial {
       double ratio = spot.thicknessRatio(Pour.DEFAULT_UNEVENNESS);
       double dry = dryThroughDays / 1.25 * ratio * DAY_S;
       Map<Milestone, MilestoneForecast> milestones = new EnumMap<>(Milestone.class);
-      milestones.put(Milestone.SKIN_DRY, milestone(Milestone.SKIN_DRY, 0.78 * dry));
-      milestones.put(Milestone.PEELABLE, milestone(Milestone.PEELABLE, 0.86 * dry));
-      milestones.put(Milestone.DRY_THROUGH, milestone(Milestone.DRY_THROUGH, dry));
+      milestones.put(Milestone.SKIN_DRY, milestone(0.78 * dry));
+      milestones.put(Milestone.PEELABLE, milestone(0.86 * dry));
+      milestones.put(Milestone.DRY_THROUGH, milestone(dry));
       spots.put(
           spot, new SpotForecast(spot, ratio * wetMm / 1e3, ratio * 40e-6 * wetMm, milestones));
     }
@@ -280,13 +280,11 @@ final class SampleTrial {
         false);
   }
 
-  private MilestoneForecast milestone(Milestone milestone, double seconds) {
+  private MilestoneForecast milestone(double seconds) {
     boolean comes = verdict == DryingVerdict.DRIES;
     double never = Double.POSITIVE_INFINITY;
     return new MilestoneForecast(
-        milestone,
-        comes ? Band.logNormal(seconds, 1.25) : new Band(never, never, never),
-        comes ? 1 : 0);
+        comes ? Band.logNormal(seconds, 1.25) : new Band(never, never, never), comes ? 1 : 0);
   }
 
   private List<CurvePoint> curve() {

@@ -7,8 +7,8 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import starchfilm.files.amount.MistypedException;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.findings.Findings;
@@ -56,15 +56,15 @@ public final class NewRoom {
    *
    * @param trial the trial file
    * @param account which account it is
-   * @param typed its fields by their names, as typed
+   * @param typed what was typed of a field, by its name; empty for nothing
    * @throws NotWrittenException where one cannot be read or the file cannot be written
    */
-  public static void note(Path trial, RoomAccount account, Map<String, String> typed)
+  public static void note(Path trial, RoomAccount account, UnaryOperator<String> typed)
       throws NotWrittenException {
     ObjectNode told = JsonNodeFactory.instance.objectNode();
     for (TrialField field : account.fields()) {
       String key = field.key();
-      String words = typed.getOrDefault(key, "").strip();
+      String words = typed.apply(key).strip();
       try {
         if (!words.isEmpty()) {
           told.set(key, FieldInput.of(field, words));
