@@ -89,6 +89,17 @@ class PlateSectionTest {
                             assertThat(layer.moisture()).isCloseTo(rest, within(0.02 * rest))));
   }
 
+  /** Nodes at 0, 0.5 and 1 with 1, 2 and 4: straight between, so 1.5 and 3 in the middle of two. */
+  @Test
+  void aLayerIsReadStraightBetweenTheNodesOfItsGrid() {
+    Column column =
+        PlateSection.column(PASTE, 0.3, new double[] {0, 0.5, 1}, new double[] {1, 2, 4}, 2);
+    assertThat(column.layers().get(0).moisture()).isCloseTo(1.5, within(1e-12));
+    assertThat(column.layers().get(1).moisture()).isCloseTo(3, within(1e-12));
+    assertThat(column.layers().get(1).heightM())
+        .isCloseTo(0.15 * PASTE.volumeM3PerKgDry(3), within(1e-15));
+  }
+
   private static double height(PlateSection section, int column) {
     return section.columns().get(column).heightM();
   }
