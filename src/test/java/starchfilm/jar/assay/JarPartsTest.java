@@ -149,6 +149,43 @@ class JarPartsTest {
             "temperature of the jar: " + celsius + " °C given, allowed 15 to 30 °C; let the jar");
   }
 
+  @Test
+  void aReadingThatNoMixtureGivesIsToldWhatAMixtureGives() {
+    assertThat(new DensityReading(Estimate.exact(1300), AT_20_C).refusal())
+        .startsWith(
+            "density: 1300.0 kg/m3 given, allowed 998.0 kg/m3 (water) to 1261.1 kg/m3 (pure"
+                + " glycerol) at 20.0 °C; read again without bubbles");
+    assertThat(new RefractometerReading(Estimate.exact(1.52), AT_20_C).refusal())
+        .isEqualTo(
+            "refractive index: 1.5200 given, allowed 1.3330 (water) to 1.4740 (pure glycerol) at"
+                + " 20.0 °C; set the zero with water, wipe the prism and read again");
+  }
+
+  /**
+   * Half a kilogram that reads as 80 % once 4 % of salt are off: 0.96 of 80 % is glycerol, the rest
+   * of the 96 % leaves; of alcohol there are at most 5 % in a recovered jar, 25 g.
+   */
+  @Test
+  void whatAReadingLeavesIsWaterAndAlcohol() {
+    JarReading reading = new RefractometerReading(Estimate.exact(1.4429 + 0.04 * 0.145), AT_20_C);
+    JarPrior salty = JarPrior.reading(1, Estimate.exact(0.04), 0, 0);
+    JarContent content =
+        new JarPosterior(Estimate.exact(0.5), salty, Optional.of(reading)).content();
+    assertThat(content.glycerol().middle()).isCloseTo(0.96 * 0.8, within(0.002));
+    assertThat(content.stays().middle()).isCloseTo(0.04, within(1e-9));
+    assertThat(content.volatiles().middle()).isCloseTo(0.96 * 0.2, within(0.002));
+    assertThat(content.pureGlycerolKg().middle()).isCloseTo(0.48 * 0.8, within(0.001));
+    JarPrior spirited = JarPrior.reading(1, Estimate.exact(0), 0, 0.05);
+    JarPosterior posterior =
+        new JarPosterior(
+            Estimate.exact(0.5),
+            spirited,
+            Optional.of(new RefractometerReading(Estimate.exact(1.40), AT_20_C)));
+    assertThat(posterior.mostAlcoholKg()).isBetween(0.0249, 0.025);
+    assertThat(posterior.possible()).isEqualTo(1);
+    assertThat(posterior.allowed()).isEqualTo(1);
+  }
+
   /** A rule that is a square: 0.3 reads 1.09, and back. Between its nodes it is read straight. */
   @Test
   void aReadingIsTurnedBackAlongItsTable() {
