@@ -41,7 +41,10 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
   private static final Form CALLED = form("new.name");
   private static final Form WHEN = form("so far.poured");
   private static final Form ROOM = form("place.name");
-  private static final Pattern ON_A_PLATE = Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(.+)");
+  private static final Form POURED = form("trial.poured-mass");
+  private static final Form WET = form("trial.wet");
+  private static final Pattern ON_A_PLATE =
+      Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(?:each of\\s+)?(?:the\\s+)?(.+)");
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
 
   /** 21 c 50 %, which is no cup of something. */
@@ -142,10 +145,15 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
           && put(parts, "jar.origin", origin.group(1) == null ? "recovered" : "bought");
     }
     Matcher split = ON_A_PLATE.matcher(part);
-    if (split.matches()
-        && isTimeOrIngredient(split.group(1).toLowerCase(Locale.ROOT))
-        && WrittenPlates.isLike(split.group(2))) {
-      return isTaken(split.group(1), parts) && isTaken(split.group(2), parts);
+    if (split.matches() && WrittenPlates.isLike(split.group(2))) {
+      // On a plate lies what was poured, also where only its mass is written.
+      String poured = "poured " + split.group(1);
+      String what = POURED.isOf(poured) ? poured : split.group(1);
+      if (POURED.isOf(what)
+          || WET.isOf(what)
+          || isTimeOrIngredient(what.toLowerCase(Locale.ROOT))) {
+        return isTaken(what, parts) && isTaken(split.group(2), parts);
+      }
     }
     if (WrittenPlates.isLike(low)) {
       return also("trial.plate", parts)

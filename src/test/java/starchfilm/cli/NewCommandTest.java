@@ -118,6 +118,25 @@ class NewCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "150 g on a glass plate 30 x 20 cm            | poured_g          | 150",
+        "poured 150 g on glass 30x20cm                | poured_g          | 150",
+        "150 g of paste on each of 2 trays 20x30 cm   | poured_g          | 150",
+        "3 mm on glass 30x20cm                        | wet_thickness_mm  | 3",
+        "poured 3 mm deep in a baking tray            | wet_thickness_mm  | 3"
+      })
+  void readsWhatWasPouredOnWhat(String pour, String field, double value) throws IOException {
+    assertThat(terminal.run("new", "20 g potato, 360 g water; " + pour + "; called A"))
+        .as(terminal.err())
+        .isEqualTo(ExitCodes.DONE);
+    JsonNode read = new ObjectMapper().readTree(folder.resolve("a.json").toFile()).path("pour");
+    assertThat(read.path(field).asDouble()).isEqualTo(value);
+    assertThat(read.path("plate").has("length_mm")).isTrue();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
         "20 g potato; 400 g water; glass 30x20cm ??? | glass 30x20cm ???",
         "20 g potato; 400 g water; hello there       | hello there",
         "20 g potato; 400 g water; 3 spoons of hope  | hope",
