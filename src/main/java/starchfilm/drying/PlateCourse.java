@@ -40,7 +40,7 @@ public record PlateCourse(List<SpotMoment> edge, List<SpotMoment> thick) {
     SpotSolution first = new SpotSolution();
     new SpotSolver(prepared, new double[0]).solve(Spot.THICK_SPOT, deviations, horizonS, first);
     double dryS = first.milestoneS[Milestone.DRY_THROUGH.ordinal()];
-    double endS = Double.isInfinite(dryS) ? horizonS : Math.min(horizonS, dryS * BEYOND_DRY);
+    double endS = Math.min(horizonS, dryS * BEYOND_DRY);
     double[] timesS = new double[POINTS + 1];
     for (int i = 0; i <= POINTS; i++) {
       timesS[i] = endS * Math.pow((double) i / POINTS, CROWDING);
