@@ -6,12 +6,16 @@ import java.util.Locale;
 import starchfilm.jar.recovery.AlcoholLeft;
 import starchfilm.jar.recovery.RecoveryBalance;
 import starchfilm.jar.recovery.RecoveryLog;
+import starchfilm.numerics.evidence.Estimate;
 import starchfilm.numerics.units.Figures;
 
 /** What the figures say of a jar whose recovery was written down. */
 final class RecoveryRemarks {
   /** Alcohol per fat below this runs slowly and stops early; common practice, no source. */
   private static final double USUAL_ALCOHOL_PER_FAT = 6;
+
+  /** Less than this of a batch is none (kg): no balance of a kitchen shows it; judged. */
+  private static final double NONE_BELOW_KG = 5e-5;
 
   private RecoveryRemarks() {}
 
@@ -29,10 +33,10 @@ final class RecoveryRemarks {
         ("Neutralising made %s g salt; with what was taken out and added later, %s g stays in"
                 + " the jar, with %s g soap and %s g fatty acid.")
             .formatted(
-                Figures.grams(balance.neutralisation().saltKg().value()),
-                Figures.grams(balance.saltKg().value()),
-                Figures.grams(balance.soapKg().value()),
-                Figures.grams(balance.fattyAcidKg().value())));
+                grams(balance.neutralisation().saltKg()),
+                grams(balance.saltKg()),
+                grams(balance.soapKg()),
+                grams(balance.fattyAcidKg())));
     balance
         .glycerolOfCrude()
         .ifPresent(
@@ -47,7 +51,7 @@ final class RecoveryRemarks {
           "Drying salt is left in it: it draws water from the air, so the film"
               + " stays damp and tacky and dries later than forecast.");
     }
-    if (balance.soapKg().value() + balance.fattyAcidKg().value() > 0) {
+    if (balance.soapKg().value() + balance.fattyAcidKg().value() > NONE_BELOW_KG) {
       remarks.add("Soap or fatty acid is left: it clouds the film, foams and weakens it.");
     }
     if (balance.finesLikely()) {
@@ -64,6 +68,10 @@ final class RecoveryRemarks {
               + " not have run; there may be less glycerol than counted here.");
     }
     return remarks;
+  }
+
+  private static String grams(Estimate kg) {
+    return Figures.grams(kg.value() < NONE_BELOW_KG ? 0 : kg.value());
   }
 
   static String alcohol(AlcoholLeft alcohol) {

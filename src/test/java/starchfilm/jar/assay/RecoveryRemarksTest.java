@@ -42,6 +42,14 @@ class RecoveryRemarksTest {
         .noneMatch(said -> said.startsWith("Soap or fatty acid"));
   }
 
+  /** A hundredth of a gram of soap is what no balance of a kitchen shows. */
+  @Test
+  void tracesOfSoapAreNone() {
+    assertThat(remarks(0.1922, 3e-5, 0, 0, Optional.empty(), List.of()))
+        .noneMatch(said -> said.startsWith("Soap or fatty acid"))
+        .anyMatch(said -> said.endsWith("with 0 g soap and 0 g fatty acid."));
+  }
+
   /** 84 % of 92.1 g in 150 g. */
   @Test
   void aWeighedCrudeLayerIsToldItsGlycerol() {
