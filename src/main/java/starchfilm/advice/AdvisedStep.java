@@ -62,7 +62,7 @@ record AdvisedStep(Change change, Casting casting, OptionalDouble waitUntilS, St
 
   private static Stream<Casting> cleanerGlycerol(FaultContext scene) {
     Recipe recipe = scene.trial().recipe();
-    if (Figure.SALT.of(scene) <= Limits.SALTY
+    if (AdviceFigure.SALT.of(scene) <= Limits.SALTY
         || recipe.glycerol().stock().saltFraction().value() == 0) {
       return Stream.empty();
     }
@@ -72,7 +72,8 @@ record AdvisedStep(Change change, Casting casting, OptionalDouble waitUntilS, St
   }
 
   private static List<AdvisedStep> waitLonger(FaultContext scene, RuleBook book) {
-    double until = Math.max(Figure.DRY_MIDDLE.of(scene), Figure.FIRM.of(scene)) / SURELY;
+    double until =
+        Math.max(AdviceFigure.DRY_MIDDLE.of(scene), AdviceFigure.FIRM.of(scene)) / SURELY;
     if (scene.seenAtS().orElse(until) >= until || until > DryingForecaster.HORIZON_S / 2) {
       return List.of();
     }

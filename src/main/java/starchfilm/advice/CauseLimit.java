@@ -17,16 +17,16 @@ record CauseLimit(
     Cause cause,
     List<String> needs,
     String toNote,
-    Figure figure,
+    AdviceFigure figure,
     double harmless,
     double clear,
     List<String> words) {
-  Reading read(FaultContext scene) {
+  CauseReading read(FaultContext scene) {
     if (!needs.stream().allMatch(scene::notes)) {
-      return new Reading(0, toNote, false);
+      return new CauseReading(0, toNote, false);
     }
     double excess = (figure.of(scene) - harmless) / (clear - harmless);
-    return new Reading(
+    return new CauseReading(
         excess, Sentence.in(words.get(excess > 0 ? 0 : words.size() - 1), scene), true);
   }
 }

@@ -12,4 +12,7 @@ import java.util.List;
  * @param outcomes everything that came out differently; may be empty
  */
 public record Contrast(
-    String verdict, List<Difference> differences, List<String> notNoted, List<Outcome> outcomes) {}
+    String verdict,
+    List<Difference> differences,
+    List<String> notNoted,
+    List<OutcomeDifference> outcomes) {}

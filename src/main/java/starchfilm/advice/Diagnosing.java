@@ -35,7 +35,7 @@ record Diagnosing(RuleBook book) {
       if (rule.heldAgainst().isOfModel()) {
         measures.add(rule.heldAgainst());
       }
-      Reading reading = rule.read(scene);
+      CauseReading reading = rule.read(scene);
       if (reading.told()) {
         found.merge(rule.cause(), suspicion(rule, reading, scene), Diagnosing::stronger);
       } else {
@@ -54,7 +54,7 @@ record Diagnosing(RuleBook book) {
     return other.support() > one.support() ? other : one;
   }
 
-  private static Suspicion suspicion(Rule rule, Reading reading, FaultContext scene) {
+  private static Suspicion suspicion(Rule rule, CauseReading reading, FaultContext scene) {
     if (!rule.isRerun()) {
       return new Suspicion(rule, between0And1(reading.excess()), reading.words());
     }

@@ -11,4 +11,4 @@ import java.util.List;
  * @param effects what the model says this change does alone, the rest as in the first trial; empty
  *     where the model sees nothing move
  */
-public record Difference(String what, String from, String to, List<Effect> effects) {}
+public record Difference(String what, String from, String to, List<ExpectedEffect> effects) {}

@@ -39,20 +39,21 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
   }
 
   /** What is different in another expectation, in the order people ask; may be empty. */
-  List<Effect> changesTo(Expectation after) {
+  List<ExpectedEffect> changesTo(Expectation after) {
     return changes(after, true);
   }
 
   /** The same, only the middles stated. */
-  List<Effect> middlesTo(Expectation after) {
+  List<ExpectedEffect> middlesTo(Expectation after) {
     return changes(after, false);
   }
 
-  private List<Effect> changes(Expectation after, boolean ranges) {
-    List<Effect> effects = new ArrayList<>();
+  private List<ExpectedEffect> changes(Expectation after, boolean ranges) {
+    List<ExpectedEffect> effects = new ArrayList<>();
     if (moved(dryThroughS, after.dryThroughS)) {
       effects.add(
-          new Effect("dry through", span(dryThroughS, ranges), span(after.dryThroughS, ranges)));
+          new ExpectedEffect(
+              "dry through", span(dryThroughS, ranges), span(after.dryThroughS, ranges)));
     }
     add(effects, "cracking", word(risks.crack().level()), word(after.risks.crack().level()));
     add(effects, "mould", word(risks.mould().level()), word(after.risks.mould().level()));
@@ -63,7 +64,7 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
       boolean stated =
           film.withheld(told.property).isEmpty() && after.film.withheld(told.property).isEmpty();
       if (stated && moved(was, is)) {
-        effects.add(new Effect(told.words, told.in(was, ranges), told.in(is, ranges)));
+        effects.add(new ExpectedEffect(told.words, told.in(was, ranges), told.in(is, ranges)));
       }
     }
     return List.copyOf(effects);
@@ -86,9 +87,9 @@ public record Expectation(Band dryThroughS, FilmForecast film, PlateRisks risks)
     return range ? Spans.of(seconds) : Spans.of(seconds.middle());
   }
 
-  private static void add(List<Effect> effects, String what, String before, String after) {
+  private static void add(List<ExpectedEffect> effects, String what, String before, String after) {
     if (!before.equals(after)) {
-      effects.add(new Effect(what, before, after));
+      effects.add(new ExpectedEffect(what, before, after));
     }
   }
 

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
-import starchfilm.advice.Outcome.Agreement;
+import starchfilm.advice.OutcomeDifference.Agreement;
 import starchfilm.advice.SingleChanges.SingleChange;
 import starchfilm.casting.trial.ObservedFault.Kind;
 import starchfilm.forecast.TrialForecast;
@@ -35,7 +35,7 @@ record FaultOutcomes(
   private static final double NEARLY_ALL = 0.9;
   private static final int MOST_REASONS = 2;
 
-  List<Outcome> all() {
+  List<OutcomeDifference> all() {
     return Stream.concat(
             only(before, after, was)
                 .map(scene -> outcome(scene, "was noted before and is not now", 1)),
@@ -60,17 +60,17 @@ record FaultOutcomes(
     }
   }
 
-  private Outcome outcome(FaultContext scene, String what, int direction) {
+  private OutcomeDifference outcome(FaultContext scene, String what, int direction) {
     String name = scene.fault().kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     String seen = "“" + name + "” " + what + ".";
     List<Shift> shifts = shifts(scene, direction);
     if (shifts.isEmpty()) {
-      return new Outcome(seen, Agreement.CANNOT_TELL, "Your notes don't show why.");
+      return new OutcomeDifference(seen, Agreement.CANNOT_TELL, "Your notes don't show why.");
     }
     Shift furthest = shifts.get(0);
     if (furthest.wanted() < MOVES) {
       Shift worst = shifts.stream().max(Comparator.comparingDouble(Shift::worst)).orElse(furthest);
-      return new Outcome(
+      return new OutcomeDifference(
           seen, Agreement.DISAGREES, "The model shows no reason: " + figures(worst, scene) + ".");
     }
     Set<String> reasons = new LinkedHashSet<>();
@@ -79,7 +79,7 @@ record FaultOutcomes(
         reasons.add(figures(shift, scene));
       }
     }
-    return new Outcome(
+    return new OutcomeDifference(
         seen,
         Agreement.AGREES,
         "The model says so too: " + String.join("; and ", reasons) + mostly(furthest, scene) + ".");

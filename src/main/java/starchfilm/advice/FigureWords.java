@@ -102,7 +102,7 @@ final class FigureWords {
   }
 
   static String lateness(FaultContext scene, Milestone milestone, String what) {
-    double seen = Figure.TIME_SEEN.of(scene);
+    double seen = AdviceFigure.TIME_SEEN.of(scene);
     return "the %s was %s in %s likely cases %s, %s after the pour"
         .formatted(
             scene.spot() == Spot.THIN_EDGE ? "thin edge" : "thick spot",

@@ -16,7 +16,7 @@ package starchfilm.advice;
  */
 record Measure(
     String name,
-    Figure figure,
+    AdviceFigure figure,
     double harmless,
     double clear,
     String words,
@@ -27,7 +27,7 @@ record Measure(
   static final Measure OWN_FIGURE =
       new Measure(
           "own figure",
-          Figure.STIRRING,
+          AdviceFigure.STIRRING,
           1,
           Math.E,
           "the model computes no such trouble",

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import starchfilm.advice.Outcome.Agreement;
+import starchfilm.advice.OutcomeDifference.Agreement;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.CurvePoint;
@@ -31,9 +31,9 @@ final class MeasuredOutcomes {
 
   private MeasuredOutcomes() {}
 
-  static List<Outcome> of(
+  static List<OutcomeDifference> of(
       TrialForecast before, TrialForecast after, ForecastCache was, ForecastCache is) {
-    List<Outcome> outcomes = new ArrayList<>();
+    List<OutcomeDifference> outcomes = new ArrayList<>();
     add(
         outcomes,
         "Half of the water was gone after %s → %s.",
@@ -63,7 +63,7 @@ final class MeasuredOutcomes {
 
   /** Adds what was measured on both. */
   private static void add(
-      List<Outcome> outcomes,
+      List<OutcomeDifference> outcomes,
       String seen,
       DoubleFunction<String> told,
       OptionalDouble was,
@@ -80,18 +80,20 @@ final class MeasuredOutcomes {
     }
   }
 
-  private static Outcome outcome(String seen, double seenRatio, double modelWas, double modelIs) {
+  private static OutcomeDifference outcome(
+      String seen, double seenRatio, double modelWas, double modelIs) {
     if (Double.isNaN(modelWas) || Double.isNaN(modelIs)) {
-      return new Outcome(seen, Agreement.CANNOT_TELL, "The model states no figure of such film.");
+      return new OutcomeDifference(
+          seen, Agreement.CANNOT_TELL, "The model states no figure of such film.");
     }
     if (Double.isInfinite(modelWas) || Double.isInfinite(modelIs)) {
-      return new Outcome(
+      return new OutcomeDifference(
           seen, Agreement.CANNOT_TELL, "The model does not expect both to get that far.");
     }
     double modelRatio = modelIs / modelWas;
     boolean same = aboutOne(seenRatio) && aboutOne(modelRatio);
     boolean agrees = same || (seenRatio - 1) * (modelRatio - 1) > 0;
-    return new Outcome(
+    return new OutcomeDifference(
         seen,
         agrees ? Agreement.AGREES : Agreement.DISAGREES,
         (same

@@ -48,7 +48,7 @@ public record NextTrial(
    *
    * @return the figures that move; empty where the model sees none move
    */
-  public List<Effect> effects() {
+  public List<ExpectedEffect> effects() {
     return before.changesTo(after);
   }
 

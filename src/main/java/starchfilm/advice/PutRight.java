@@ -38,15 +38,15 @@ record PutRight(Casting setup, String words) {
     return Optional.of(
         new PutRight(
             Setting.GLYCEROL.set(scene.setup(), COMFORTABLE_GLYCEROL),
-            "with " + Figure.level(COMFORTABLE_GLYCEROL) + " glycerol"));
+            "with " + AdviceFigure.level(COMFORTABLE_GLYCEROL) + " glycerol"));
   }
 
   static Optional<PutRight> thinner(FaultContext scene) {
-    return poured(scene, Math.min(1, MODEST_DRY_M / Figure.DRY_THICKNESS.of(scene)));
+    return poured(scene, Math.min(1, MODEST_DRY_M / AdviceFigure.DRY_THICKNESS.of(scene)));
   }
 
   static Optional<PutRight> thicker(FaultContext scene) {
-    return poured(scene, Math.max(1, STURDY_EDGE_M / Figure.THIN_EDGE.of(scene)));
+    return poured(scene, Math.max(1, STURDY_EDGE_M / AdviceFigure.THIN_EDGE.of(scene)));
   }
 
   private static Optional<PutRight> poured(FaultContext scene, double times) {
@@ -59,7 +59,7 @@ record PutRight(Casting setup, String words) {
   }
 
   static Optional<PutRight> level(FaultContext scene) {
-    return scene.notes("pour.unevenness_pct") && Figure.UNEVENNESS.of(scene) > Limits.LEVEL
+    return scene.notes("pour.unevenness_pct") && AdviceFigure.UNEVENNESS.of(scene) > Limits.LEVEL
         ? Optional.of(
             new PutRight(Setting.UNEVENNESS.set(scene.setup(), Limits.LEVEL), "on a level plate"))
         : Optional.empty();

@@ -25,8 +25,11 @@ public record Rule(
     List<CauseLimit> limits,
     Source source) {
   /** The cause's own figure; of several the worst. */
-  Reading read(FaultContext scene) {
-    return limits.stream().map(limit -> limit.read(scene)).reduce(Reading::orWorse).orElseThrow();
+  CauseReading read(FaultContext scene) {
+    return limits.stream()
+        .map(limit -> limit.read(scene))
+        .reduce(CauseReading::orWorse)
+        .orElseThrow();
   }
 
   boolean holdsFor(Kind seen, Place at) {
@@ -49,7 +52,7 @@ public record Rule(
     if (isRerun()) {
       return OptionalDouble.of(heldAgainst.trouble(scene));
     }
-    Reading reading = read(scene);
+    CauseReading reading = read(scene);
     return reading.told()
         ? OptionalDouble.of(Math.max(0, reading.excess()))
         : OptionalDouble.empty();

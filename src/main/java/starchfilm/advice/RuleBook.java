@@ -22,7 +22,7 @@ import starchfilm.numerics.evidence.Source;
  * @param measures what a cause may be held against
  * @param rules fault and place to cause, in the order of the file
  * @param cures cause to adjustment, in the order of the file
- * @param changes how each change is worded, with the names of {@link Figure}s in braces
+ * @param changes how each change is worded, with the names of {@link AdviceFigure}s in braces
  * @param compared what is compared of two trials, in the order of the work
  */
 public record RuleBook(

@@ -26,19 +26,19 @@ final class Sentence {
             switch (side) {
               case "old" -> figure.words(before);
               case "new" -> figure.words(after);
-              case "more" -> Figure.grams(Math.abs(figure.of(after) - figure.of(before)));
+              case "more" -> AdviceFigure.grams(Math.abs(figure.of(after) - figure.of(before)));
               default -> way(figure.words(before), figure.words(after));
             });
   }
 
-  private static String filled(String sentence, BiFunction<String, Figure, String> told) {
+  private static String filled(String sentence, BiFunction<String, AdviceFigure, String> told) {
     return NAME.matcher(sentence)
         .replaceAll(
             match ->
                 Matcher.quoteReplacement(
                     told.apply(
                         match.group(1) == null ? "" : match.group(1),
-                        Figure.called(match.group(2)))));
+                        AdviceFigure.called(match.group(2)))));
   }
 
   /** The unit stands once. */

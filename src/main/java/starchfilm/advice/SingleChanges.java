@@ -40,7 +40,12 @@ final class SingleChanges {
    *     tells
    */
   record Compared(
-      String field, String notNoted, String what, Setting setting, Figure figure, double same) {
+      String field,
+      String notNoted,
+      String what,
+      Setting setting,
+      AdviceFigure figure,
+      double same) {
     boolean differs(double was, double is) {
       return same > 0 ? Math.abs(is - was) > same : differ(was, is);
     }
@@ -55,22 +60,23 @@ final class SingleChanges {
     SingleChanges changes = new SingleChanges(before, after);
     changes.words(
         "starch",
-        Figure.STARCHES,
+        AdviceFigure.STARCHES,
         casting ->
             casting.with(
                 casting.composition().withStarches(after.setup().composition().starchShares())));
     figures.forEach(changes::compare);
     if (changes.noted("pour.plate.material", "plate")) {
-      changes.words("plate", Figure.PLATE, casting -> casting.with(after.setup().plate()));
+      changes.words("plate", AdviceFigure.PLATE, casting -> casting.with(after.setup().plate()));
     }
-    changes.words("turned or racked", Figure.FACES, casting -> casting.with(after.setup().faces()));
+    changes.words(
+        "turned or racked", AdviceFigure.FACES, casting -> casting.with(after.setup().faces()));
     if (changes.noted("room.air_C", "warmth of the room")
         && changes.noted("room.rh_pct", "humidity of the room")
         && !sameRoom(before.setup(), after.setup())) {
-      changes.add("room", Figure.ROOM, before.setup().with(after.setup().place()));
+      changes.add("room", AdviceFigure.ROOM, before.setup().with(after.setup().place()));
     }
     if (!before.setup().use().equals(after.setup().use())) {
-      changes.add("used at", Figure.USE, before.setup().with(after.setup().use()));
+      changes.add("used at", AdviceFigure.USE, before.setup().with(after.setup().use()));
     }
     return changes;
   }
@@ -92,7 +98,7 @@ final class SingleChanges {
   }
 
   /** Adds what is stated otherwise. */
-  private void words(String what, Figure figure, UnaryOperator<Casting> change) {
+  private void words(String what, AdviceFigure figure, UnaryOperator<Casting> change) {
     if (!figure.words(before).equals(figure.words(after))) {
       add(what, figure, change.apply(before.setup()));
     }
@@ -122,7 +128,7 @@ final class SingleChanges {
     return both;
   }
 
-  private void add(String what, Figure figure, Casting alone) {
+  private void add(String what, AdviceFigure figure, Casting alone) {
     found.add(
         new SingleChange(
             what, figure.words(before), figure.words(after), before.outlook().of(alone)));

@@ -8,7 +8,7 @@ import starchfilm.numerics.evidence.Source;
 /** A rule or an influence: what it is called, where it holds, and what it rests on. */
 abstract class Basis {
   private final String name;
-  private final List<Limit> limits;
+  private final List<RuleLimit> limits;
   private final List<Source> sources;
 
   /**
@@ -17,13 +17,13 @@ abstract class Basis {
    * @param name in the trade's words, for the list of extrapolations
    * @param limits every range it holds for; outside, its figure is an extrapolation
    */
-  Basis(String name, List<Limit> limits, List<Source> sources) {
+  Basis(String name, List<RuleLimit> limits, List<Source> sources) {
     this.name = name;
     this.limits = limits;
     this.sources = sources;
   }
 
-  final List<Limit> limits() {
+  final List<RuleLimit> limits() {
     return limits;
   }
 
@@ -33,6 +33,6 @@ abstract class Basis {
 
   /** One entry per range that does not hold a film. */
   final Stream<Extrapolation> outside(FilmState film) {
-    return Limit.outside(name, limits, film);
+    return RuleLimit.outside(name, limits, film);
   }
 }

@@ -72,8 +72,8 @@ final class ChainCuts extends FilmInfluence {
     super(
         "chain cuts by the acid",
         List.of(
-            new Limit(new ValidRange("paste pH", 2.4, 7, ""), film -> ph),
-            new Limit(
+            new RuleLimit(new ValidRange("paste pH", 2.4, 7, ""), film -> ph),
+            new RuleLimit(
                 new ValidRange("top temperature of the cook", 60, 130, "°C"),
                 film -> cook.topTemperatureK().value() - ZERO_CELSIUS_K)),
         SOURCES);

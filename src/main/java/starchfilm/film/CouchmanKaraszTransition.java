@@ -63,7 +63,7 @@ final class CouchmanKaraszTransition extends FilmRule {
   CouchmanKaraszTransition() {
     super(
         FilmProperty.GLASS_TRANSITION,
-        Scatter.plusMinus(BAND_K),
+        RuleScatter.plusMinus(BAND_K),
         List.of(FilmState.plasticiser(0, 55), FilmState.humidity(20, 75)),
         SOURCES);
   }

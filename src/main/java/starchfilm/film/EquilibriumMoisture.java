@@ -45,7 +45,7 @@ final class EquilibriumMoisture {
    */
   Band band(double below, double above) {
     double widened = Math.pow(BAND_FACTOR, isotherm.bandFactor(film.relativeHumidity()));
-    return Scatter.factor(widened).band(film.waterKgPerKgDry(), below, above, 0);
+    return RuleScatter.factor(widened).band(film.waterKgPerKgDry(), below, above, 0);
   }
 
   /** What of the isotherm's ranges the film does not meet. */

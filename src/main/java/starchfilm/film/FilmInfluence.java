@@ -5,7 +5,7 @@ import starchfilm.numerics.evidence.Source;
 
 /** Something that multiplies what the rules give for fresh, clean laboratory film. */
 abstract class FilmInfluence extends Basis {
-  FilmInfluence(String name, List<Limit> limits, List<Source> sources) {
+  FilmInfluence(String name, List<RuleLimit> limits, List<Source> sources) {
     super(name, limits, sources);
   }
 

@@ -9,7 +9,7 @@ import starchfilm.numerics.evidence.Source;
  */
 abstract class FilmRule extends Basis {
   private final FilmProperty property;
-  private final Scatter scatter;
+  private final RuleScatter scatter;
 
   /**
    * A rule.
@@ -18,7 +18,8 @@ abstract class FilmRule extends Basis {
    * @param scatter how far a new laboratory lies from it
    * @param limits every range it holds for
    */
-  FilmRule(FilmProperty property, Scatter scatter, List<Limit> limits, List<Source> sources) {
+  FilmRule(
+      FilmProperty property, RuleScatter scatter, List<RuleLimit> limits, List<Source> sources) {
     super(property.tradeName(), limits, sources);
     this.property = property;
     this.scatter = scatter;
@@ -28,7 +29,7 @@ abstract class FilmRule extends Basis {
     return property;
   }
 
-  final Scatter scatter() {
+  final RuleScatter scatter() {
     return scatter;
   }
 

@@ -83,22 +83,22 @@ record FilmState(
   }
 
   /** A limit on the plasticiser level, in g glycerol per 100 g dry starch. */
-  static Limit plasticiser(double min, double max) {
-    return new Limit(
+  static RuleLimit plasticiser(double min, double max) {
+    return new RuleLimit(
         new ValidRange("plasticiser", min, max, "g glycerol per 100 g dry starch"),
         film -> PERCENT_PER_UNIT * film.glycerolPerDryStarch());
   }
 
   /** A limit on the relative humidity of the air, in %. */
-  static Limit humidity(double min, double max) {
-    return new Limit(
+  static RuleLimit humidity(double min, double max) {
+    return new RuleLimit(
         new ValidRange("relative humidity", min, max, "%"),
         film -> PERCENT_PER_UNIT * film.relativeHumidity());
   }
 
   /** A limit on the temperature of use, in degrees Celsius. */
-  static Limit celsius(double min, double max) {
-    return new Limit(
+  static RuleLimit celsius(double min, double max) {
+    return new RuleLimit(
         new ValidRange("temperature", min, max, "°C"),
         film -> film.temperatureK() - ZERO_CELSIUS_K);
   }

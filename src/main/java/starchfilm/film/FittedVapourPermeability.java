@@ -52,7 +52,7 @@ final class FittedVapourPermeability extends FilmRule {
   FittedVapourPermeability() {
     super(
         FilmProperty.VAPOUR_PERMEABILITY,
-        Scatter.factor(BAND_FACTOR),
+        RuleScatter.factor(BAND_FACTOR),
         List.of(FilmState.plasticiser(0, 50), FilmState.humidity(50, 75)),
         SOURCES);
   }

@@ -25,10 +25,10 @@ abstract class GlassDistanceRule extends FilmRule {
       FilmProperty property, double factor, double fromK, double toK, List<Source> sources) {
     super(
         property,
-        Scatter.factor(factor),
+        RuleScatter.factor(factor),
         List.of(
             FilmState.plasticiser(0, 60),
-            new Limit(
+            new RuleLimit(
                 new ValidRange("distance above the glass transition", fromK, toK, "K"),
                 FilmState::aboveGlassK),
             FilmState.celsius(20, 27)),

@@ -41,7 +41,7 @@ final class InertSolids extends FilmInfluence {
     super(
         "effect of other solids",
         List.of(
-            new Limit(
+            new RuleLimit(
                 new ValidRange(
                     "solids that are neither starch nor glycerol", 0, 30, "% of dry solids"),
                 film -> 100 * film.inertFractionOfDry())),

@@ -32,8 +32,8 @@ public record LearntFilm(Map<FilmProperty, Estimate> logFactors) {
   }
 
   /** The scatter that is left. */
-  Scatter left(FilmProperty property, Scatter untaught) {
+  RuleScatter left(FilmProperty property, RuleScatter untaught) {
     Estimate learnt = logFactors.get(property);
-    return learnt == null ? untaught : Scatter.factor(Math.exp(learnt.sd()));
+    return learnt == null ? untaught : RuleScatter.factor(Math.exp(learnt.sd()));
   }
 }

@@ -43,7 +43,7 @@ final class Salt extends FilmInfluence {
     super(
         "effect of salt",
         List.of(
-            new Limit(
+            new RuleLimit(
                 new ValidRange("salt", 0, 10, "% of dry solids"),
                 film -> 100 * film.saltFractionOfDry())),
         List.of(SOURCE));

@@ -40,8 +40,8 @@ public record Workmanship(double factor, double bandWidening) {
   }
 
   /** The rule's scatter, widened where workmanship acts. */
-  Scatter widened(FilmProperty property, Scatter scatter) {
-    return acts(property) ? Scatter.factor(scatter.oneSigma() * bandWidening) : scatter;
+  RuleScatter widened(FilmProperty property, RuleScatter scatter) {
+    return acts(property) ? RuleScatter.factor(scatter.oneSigma() * bandWidening) : scatter;
   }
 
   /** What the middle of a property is multiplied by. */

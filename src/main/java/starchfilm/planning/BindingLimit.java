@@ -14,4 +14,9 @@ import java.util.Optional;
  * @param buys what the same search finds then; empty where that is nothing better
  */
 public record BindingLimit(
-    Limit limit, Goal goal, double now, double moved, Outcome gives, Optional<Outcome> buys) {}
+    Limit limit,
+    Goal goal,
+    double now,
+    double moved,
+    RecipeOutcome gives,
+    Optional<RecipeOutcome> buys) {}

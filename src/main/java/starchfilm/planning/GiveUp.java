@@ -13,7 +13,7 @@ import starchfilm.film.Feel;
  * @param feel the feel that could be had instead, where the feel is given up
  * @param gives the soonest recipe that can be made then
  */
-public record GiveUp(Set<Limit> wishes, Optional<Feel> feel, Outcome gives) {
+public record GiveUp(Set<Limit> wishes, Optional<Feel> feel, RecipeOutcome gives) {
   public GiveUp {
     wishes = Collections.unmodifiableSet(EnumSet.copyOf(wishes));
   }

@@ -79,7 +79,7 @@ record LimitMoves(PlanSearch search, PlanRequest request) {
 
   /** Which of the two supplies runs out first. */
   private Limit scarcest(Found found) {
-    Outcome outcome = found.outcome();
+    RecipeOutcome outcome = found.outcome();
     double glycerolLeft = request.supplies().glycerolKg() / outcome.glycerolKg();
     double starchLeft = found.space().blend().mostDryKg() / outcome.starchKg();
     return glycerolLeft < starchLeft ? Limit.GLYCEROL : Limit.STARCH;
@@ -130,8 +130,8 @@ record LimitMoves(PlanSearch search, PlanRequest request) {
   }
 
   private static boolean isBetter(Found other, Found found) {
-    Outcome after = other.outcome();
-    Outcome before = found.outcome();
+    RecipeOutcome after = other.outcome();
+    RecipeOutcome before = found.outcome();
     return switch (found.goal()) {
           case MOST_FILM -> after.filmKg() > before.filmKg() * (1 + NOTICEABLE);
           case SOONEST -> after.readyS() < before.readyS() * (1 - NOTICEABLE);

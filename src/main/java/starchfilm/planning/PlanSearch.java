@@ -55,7 +55,7 @@ final class PlanSearch {
       return candidate.design();
     }
 
-    Outcome outcome() {
+    RecipeOutcome outcome() {
       return space.outcome(candidate, space.request());
     }
   }

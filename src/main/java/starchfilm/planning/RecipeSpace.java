@@ -131,12 +131,12 @@ record RecipeSpace(
   }
 
   /** What a recipe gives, its chance measured by the date of another request. */
-  Outcome outcome(Candidate candidate, PlanRequest dated) {
+  RecipeOutcome outcome(Candidate candidate, PlanRequest dated) {
     Design design = candidate.design();
     Composition paste = design.composition(request.supplies());
     double potfulKg = request.pouredKg(design) * (1 + PotShare.LEFT_IN_POT);
     double glycerolFraction = request.supplies().jar().glycerolFraction().value();
-    return new Outcome(
+    return new RecipeOutcome(
         plates,
         design.plasticiser(),
         candidate.dryThicknessM(),

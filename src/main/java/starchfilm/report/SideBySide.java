@@ -17,7 +17,7 @@ import starchfilm.report.words.Anchor;
  * @param same what is the same in every trial; everything, where there is only one trial
  * @param blocks the trials, a few columns at a time
  */
-record SideBySide(List<Noted> same, List<Block> blocks) {
+record SideBySide(List<ComparedAttribute> same, List<Block> blocks) {
   /** Columns that fit an A4 page. */
   static final int COLUMNS = 6;
 
@@ -128,14 +128,14 @@ record SideBySide(List<Noted> same, List<Block> blocks) {
    * @param trials in the order they are shown; at least one
    */
   static SideBySide of(List<TrialForecast> trials, Around around) {
-    List<List<Noted>> noted = trials.stream().map(Noted::of).toList();
+    List<List<ComparedAttribute>> noted = trials.stream().map(ComparedAttribute::of).toList();
     ComparedRows compared = new ComparedRows(trials);
-    List<Noted> same = new ArrayList<>();
+    List<ComparedAttribute> same = new ArrayList<>();
     List<Row> differing = new ArrayList<>();
     List<Row> more = new ArrayList<>();
     for (int label = 0; label < noted.get(0).size(); label++) {
-      List<Noted> row = column(noted, label);
-      if (row.stream().map(Noted::text).distinct().count() == 1) {
+      List<ComparedAttribute> row = column(noted, label);
+      if (row.stream().map(ComparedAttribute::text).distinct().count() == 1) {
         same.add(row.get(0));
       } else {
         (row.get(0).decides() ? differing : more).add(differingRow(row, around.base()));
@@ -158,8 +158,8 @@ record SideBySide(List<Noted> same, List<Block> blocks) {
    * @return such as {@code wet thickness 3.2 → 2.4 mm}, in the order of the table
    */
   static List<String> changes(TrialForecast before, TrialForecast after) {
-    List<Noted> was = Noted.of(before);
-    List<Noted> is = Noted.of(after);
+    List<ComparedAttribute> was = ComparedAttribute.of(before);
+    List<ComparedAttribute> is = ComparedAttribute.of(after);
     List<String> changes = new ArrayList<>();
     for (int i = 0; i < was.size(); i++) {
       if (is.get(i).decides() && !was.get(i).text().equals(is.get(i).text())) {
@@ -178,15 +178,15 @@ record SideBySide(List<Noted> same, List<Block> blocks) {
     return Math.max(0, trials - BESIDE_UP_TO);
   }
 
-  private static List<Noted> column(List<List<Noted>> noted, int label) {
+  private static List<ComparedAttribute> column(List<List<ComparedAttribute>> noted, int label) {
     return noted.stream().map(trial -> trial.get(label)).toList();
   }
 
-  private static Row differingRow(List<Noted> row, int base) {
+  private static Row differingRow(List<ComparedAttribute> row, int base) {
     double most = row.stream().mapToDouble(noted -> noted.bar().orElse(0)).max().orElse(0);
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
-      Noted noted = row.get(i);
+      ComparedAttribute noted = row.get(i);
       cells.add(
           new Cell(
               noted.text(),

@@ -21,7 +21,7 @@ import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.NotedLine.Kind;
-import starchfilm.files.saving.PotLine;
+import starchfilm.files.saving.PotEntry;
 import starchfilm.files.saving.TrialFileText;
 
 /** Reads the notes of one trial, kind by kind. */
@@ -232,22 +232,22 @@ final class NoteReader {
     if (!in.hasAny(ingredients)) {
       return;
     }
-    List<PotLine> lines = PotLine.of(TrialFileText.of(subject.file()).text());
+    List<PotEntry> lines = PotEntry.of(TrialFileText.of(subject.file()).text());
     for (String key : ingredients) {
       String what = key.replace("pot.", "");
       notes.addAll(in.each(key, typed -> weighedOut(typed, what, lines)));
     }
   }
 
-  private static Note weighedOut(String typed, String what, List<PotLine> lines) {
+  private static Note weighedOut(String typed, String what, List<PotEntry> lines) {
     String[] apart = typed.strip().split("\\s+", 2);
     boolean named = apart.length == 2 && apart[0].matches("\\p{L}+");
     return potLine(named ? apart[0] + " " + what : what, lines)
         .weighedOut(TypedAmount.number("g", named ? apart[1] : typed));
   }
 
-  private static PotLine potLine(String what, List<PotLine> lines) {
-    List<PotLine> fitting =
+  private static PotEntry potLine(String what, List<PotEntry> lines) {
+    List<PotEntry> fitting =
         lines.stream()
             .filter(line -> line.what().equals(what) || line.what().endsWith(" " + what))
             .toList();
@@ -256,7 +256,7 @@ final class NoteReader {
     }
     throw new MistypedException(
         what,
-        String.join(", ", lines.stream().map(PotLine::what).toList()),
+        String.join(", ", lines.stream().map(PotEntry::what).toList()),
         fitting.isEmpty()
             ? "the recipe has no such thing; add it in the file"
             : "say which, such as \"" + fitting.get(0).what().replace(" starch", "") + " 6.2g\"");

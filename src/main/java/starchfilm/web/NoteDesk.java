@@ -14,7 +14,7 @@ import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWriter;
 import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
-import starchfilm.files.saving.PotLine;
+import starchfilm.files.saving.PotEntry;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.files.saving.Undo;
 import starchfilm.request.NoteRequest;
@@ -88,11 +88,11 @@ record NoteDesk(PageContext desk) {
   }
 
   /** Of every line of the pot whose weight is other than in the file. */
-  private static List<Note> weighedOut(Fields form, List<PotLine> pot) {
+  private static List<Note> weighedOut(Fields form, List<PotEntry> pot) {
     List<Note> notes = new ArrayList<>();
     List<String> mistakes = new ArrayList<>();
     for (int i = 0; i < pot.size(); i++) {
-      PotLine line = pot.get(i);
+      PotEntry line = pot.get(i);
       String typed = form.text("pot-" + i);
       if (!typed.isEmpty() && !typed.equals(line.massG())) {
         try {
@@ -113,9 +113,9 @@ record NoteDesk(PageContext desk) {
   }
 
   /** What goes into the pot by a file; nothing where it cannot be read. */
-  static List<PotLine> potLines(Path file) {
+  static List<PotEntry> potLines(Path file) {
     try {
-      return PotLine.of(TrialFileText.of(file).text());
+      return PotEntry.of(TrialFileText.of(file).text());
     } catch (NotWrittenException e) {
       return List.of();
     }

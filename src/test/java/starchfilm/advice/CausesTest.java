@@ -229,7 +229,7 @@ class CausesTest {
     assertThat(Seen.read(Cause.AGED, Seen.on(Castings.USUAL)).told()).isFalse();
   }
 
-  private static Reading aged(double seenAtS) {
+  private static CauseReading aged(double seenAtS) {
     return Seen.read(
         Cause.AGED, Seen.on(Castings.USUAL, seenAt(ObservedFault.Kind.BRITTLE, seenAtS)));
   }
@@ -307,7 +307,7 @@ class CausesTest {
   /** Of the film in the air it dried in, for its use is in that air, too. */
   private static double excess(Cause cause, Casting casting) {
     AirState air = casting.room().at(0);
-    Reading reading =
+    CauseReading reading =
         Seen.read(cause, Seen.on(casting.with(Castings.use(air.relativeHumidity(), 23, 7))));
     assertThat(reading.told()).isTrue();
     return reading.excess();

@@ -11,7 +11,7 @@ import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.advice.Outcome.Agreement;
+import starchfilm.advice.OutcomeDifference.Agreement;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.DryingPlace;
@@ -44,7 +44,7 @@ class ContrastTest {
         .satisfies(
             difference ->
                 assertThat(difference.effects())
-                    .extracting(Effect::what)
+                    .extracting(ExpectedEffect::what)
                     .contains("dry through")
                     .doesNotContain("cracking", "feel", "stretch at break"));
   }
@@ -64,7 +64,7 @@ class ContrastTest {
     Contrast contrast = contrast(pulled(10), pulled(10 * ratio));
     assertThat(contrast.outcomes())
         .singleElement()
-        .extracting(Outcome::agreement)
+        .extracting(OutcomeDifference::agreement)
         .isEqualTo(agreement);
   }
 
@@ -108,7 +108,7 @@ class ContrastTest {
     assertThat(same.outcomes())
         .singleElement()
         .isEqualTo(
-            new Outcome(
+            new OutcomeDifference(
                 "Half of the water was gone after 15 hours → 30 hours.",
                 Agreement.DISAGREES,
                 "The model says otherwise: seen 2 ×, expected 1 ×."));
@@ -118,12 +118,12 @@ class ContrastTest {
     assertThat(weighed(thin, 0.5).outcomes())
         .singleElement()
         .isEqualTo(
-            new Outcome(
+            new OutcomeDifference(
                 "Half of the water was gone after 15 hours → 7.5 hours.",
                 Agreement.AGREES,
                 "The model says so too: seen 0.5 ×, expected " + Figures.brief(ratio) + " ×."));
     assertThat(weighed(Castings.USUAL, 1.1).outcomes())
-        .extracting(Outcome::model)
+        .extracting(OutcomeDifference::model)
         .containsExactly("About the same, as the model says: seen 1.1 ×, expected 1 ×.");
   }
 
@@ -168,7 +168,7 @@ class ContrastTest {
     Contrast contrast =
         contrast(pulled(10, OptionalDouble.of(0.5)), pulled(20, OptionalDouble.of(0.25)));
     assertThat(contrast.outcomes())
-        .extracting(Outcome::seen, Outcome::model)
+        .extracting(OutcomeDifference::seen, OutcomeDifference::model)
         .containsExactly(
             tuple("Strips bore 10 → 20 MPa.", "The model says otherwise: seen 2 ×, expected 1 ×."),
             tuple(
@@ -198,11 +198,11 @@ class ContrastTest {
   /** A fault that went is put down to what moved its trouble by 0.3 or more (judged). */
   @Test
   void whatTheModelSaysOfAFaultThatWentDependsOnHowFarItsTroubleMoved() {
-    Outcome little = unstuck(0.9, 0.62, 0.5);
+    OutcomeDifference little = unstuck(0.9, 0.62, 0.5);
     assertThat(little.seen()).isEqualTo("“sticky” was noted before and is not now.");
     assertThat(little.agreement()).isEqualTo(Agreement.DISAGREES);
     assertThat(little.model()).startsWith("The model shows no reason: glycerol is at ");
-    Outcome enough = unstuck(0.9, 0.58, 0.5);
+    OutcomeDifference enough = unstuck(0.9, 0.58, 0.5);
     assertThat(enough.agreement()).isEqualTo(Agreement.AGREES);
     assertThat(enough.model())
         .startsWith("The model says so too: glycerol is at ")
@@ -213,9 +213,9 @@ class ContrastTest {
   @Test
   void theChangeThatDidMostOfItIsNamedWithItsShare() {
     double drier = Math.log(0.425 / 0.35) / Math.log(1 / 0.85);
-    Outcome shared = unstuck(2 * drier + 0.1, 0.1 + drier / 2, 0.75);
+    OutcomeDifference shared = unstuck(2 * drier + 0.1, 0.1 + drier / 2, 0.75);
     assertThat(shared.model()).contains("; used at ").endsWith(" alone does 67 % of it.");
-    Outcome mostlyGlycerol = unstuck(1.5 * drier + 3 * drier, 1.5 * drier, 0.75);
+    OutcomeDifference mostlyGlycerol = unstuck(1.5 * drier + 3 * drier, 1.5 * drier, 0.75);
     assertThat(mostlyGlycerol.model())
         .contains("; glycerol per 100 g dry starch ")
         .endsWith(" alone does 67 % of it.");
@@ -253,10 +253,10 @@ class ContrastTest {
   @Test
   void aCauseWithoutAModelIsToldByItsOwnFigure() {
     Casting salty = Seen.usual(Setting.SALT, 0.08);
-    Outcome gone = unstuck(salty, Castings.USUAL);
+    OutcomeDifference gone = unstuck(salty, Castings.USUAL);
     assertThat(gone.agreement()).isEqualTo(Agreement.AGREES);
     assertThat(gone.model()).startsWith("The model says so too: before, ").contains("salt");
-    Outcome come =
+    OutcomeDifference come =
         contrast(Seen.poured(Castings.USUAL), Seen.poured(salty, Seen.fault(Kind.STICKY)))
             .outcomes()
             .get(0);
@@ -265,7 +265,8 @@ class ContrastTest {
   }
 
   /** A sticky film of one trouble in air of use, and one of another in 50 % that is not sticky. */
-  private static Outcome unstuck(double troubleWas, double troubleIs, double humidityWas) {
+  private static OutcomeDifference unstuck(
+      double troubleWas, double troubleIs, double humidityWas) {
     Casting was =
         sticky(troubleWas, 0.425 - 0.3 * (humidityWas - 0.5))
             .with(Castings.use(humidityWas, 23, 7));
@@ -277,7 +278,7 @@ class ContrastTest {
     return Seen.usual(Setting.GLYCEROL, tackyAbove * Math.pow(0.85, 1 - trouble));
   }
 
-  private static Outcome unstuck(Casting was, Casting is) {
+  private static OutcomeDifference unstuck(Casting was, Casting is) {
     Contrast contrast = contrast(Seen.poured(was, Seen.fault(Kind.STICKY)), Seen.poured(is));
     return contrast.outcomes().get(0);
   }

@@ -33,14 +33,14 @@ class ExpectationTest {
   @Test
   void aThinnerPourIsSaidToDrySoonerAndThinner() {
     FaultContext thin = USUAL.with(USUAL.outlook().of(Castings.USUAL.pouredTo(2e-3)));
-    List<Effect> effects = AS_IT_IS.middlesTo(Expectation.of(thin.outlook()));
+    List<ExpectedEffect> effects = AS_IT_IS.middlesTo(Expectation.of(thin.outlook()));
     assertThat(effects)
         .contains(
-            new Effect("dry through", dried(USUAL), dried(thin)),
-            new Effect(
+            new ExpectedEffect("dry through", dried(USUAL), dried(thin)),
+            new ExpectedEffect(
                 "dry thickness",
-                Figure.DRY_THICKNESS.words(USUAL),
-                Figure.DRY_THICKNESS.words(thin)));
+                AdviceFigure.DRY_THICKNESS.words(USUAL),
+                AdviceFigure.DRY_THICKNESS.words(thin)));
     assertThat(effects.get(0).clause())
         .isEqualTo("dry through " + dried(USUAL) + " → " + dried(thin));
   }
@@ -57,7 +57,7 @@ class ExpectationTest {
     assertThat(thickness(2.82e-3)).hasSize(1);
   }
 
-  private static List<Effect> thickness(double wetM) {
+  private static List<ExpectedEffect> thickness(double wetM) {
     return AS_IT_IS.middlesTo(of(Castings.USUAL.pouredTo(wetM))).stream()
         .filter(effect -> effect.what().equals("dry thickness"))
         .toList();
@@ -69,13 +69,13 @@ class ExpectationTest {
   @Test
   void risksAndFeelAreToldInWords() {
     assertThat(of(Setting.GLYCEROL.set(Castings.USUAL, 0.02)).middlesTo(AS_IT_IS))
-        .contains(new Effect("feel", "brittle", "flexible"));
+        .contains(new ExpectedEffect("feel", "brittle", "flexible"));
     assertThat(
             risky(RiskLevel.LIKELY, RiskLevel.WATCH)
                 .middlesTo(risky(RiskLevel.LOW, RiskLevel.EXPECTED)))
         .containsExactly(
-            new Effect("cracking", "likely", "not expected"),
-            new Effect("mould", "possible", "expected"));
+            new ExpectedEffect("cracking", "likely", "not expected"),
+            new ExpectedEffect("mould", "possible", "expected"));
     assertThat(AS_IT_IS.middlesTo(AS_IT_IS)).isEmpty();
   }
 
@@ -94,13 +94,14 @@ class ExpectationTest {
     Expectation slow = drying(new Band(8 * DAY_S, 9 * DAY_S, 12 * DAY_S));
     Expectation quick = drying(new Band(4 * DAY_S, 5 * DAY_S, 8 * DAY_S));
     assertThat(slow.changesTo(quick))
-        .containsExactly(new Effect("dry through", "9.0 days (8.0–12)", "5.0 days (4.0–8.0)"));
+        .containsExactly(
+            new ExpectedEffect("dry through", "9.0 days (8.0–12)", "5.0 days (4.0–8.0)"));
     assertThat(slow.middlesTo(quick))
-        .containsExactly(new Effect("dry through", "9.0 days", "5.0 days"));
+        .containsExactly(new ExpectedEffect("dry through", "9.0 days", "5.0 days"));
     Expectation thin = of(Castings.USUAL.pouredTo(2e-3));
     assertThat(AS_IT_IS.changesTo(thin))
         .contains(
-            new Effect(
+            new ExpectedEffect(
                 "dry thickness",
                 MICROMETRE.band(AS_IT_IS.film().dryThicknessM()),
                 MICROMETRE.band(thin.film().dryThicknessM())));
@@ -111,8 +112,10 @@ class ExpectationTest {
     double never = Double.POSITIVE_INFINITY;
     Expectation damp = drying(new Band(never, never, never));
     Expectation dry = drying(new Band(4 * DAY_S, 5 * DAY_S, 8 * DAY_S));
-    assertThat(damp.middlesTo(dry)).containsExactly(new Effect("dry through", "never", "5.0 days"));
-    assertThat(dry.middlesTo(damp)).containsExactly(new Effect("dry through", "5.0 days", "never"));
+    assertThat(damp.middlesTo(dry))
+        .containsExactly(new ExpectedEffect("dry through", "never", "5.0 days"));
+    assertThat(dry.middlesTo(damp))
+        .containsExactly(new ExpectedEffect("dry through", "5.0 days", "never"));
     assertThat(damp.middlesTo(damp)).isEmpty();
   }
 

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import starchfilm.advice.Outcome.Agreement;
+import starchfilm.advice.OutcomeDifference.Agreement;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.Trial;
@@ -166,7 +166,7 @@ class GardenAdviceTest {
         .extracting(Difference::what)
         .containsExactly("unevenness", "room");
     assertThat(contrast.differences().get(1).effects())
-        .extracting(Effect::what)
+        .extracting(ExpectedEffect::what)
         .contains("dry through");
     assertThat(contrast.outcomes())
         .hasSizeGreaterThan(1)

@@ -47,7 +47,7 @@ class MeasureTest {
     assertThat(measure("snapping").moved(scene, drier))
         .isEqualTo(
             "the film stretches by %s instead of %s",
-            Figure.STRETCH.words(drier), Figure.STRETCH.words(scene));
+            AdviceFigure.STRETCH.words(drier), AdviceFigure.STRETCH.words(scene));
   }
 
   /** One newton on a strip of one centimetre at the thin edge. */

@@ -100,7 +100,7 @@ class RuleBookTest {
             sentence ->
                 name.matcher(sentence)
                     .results()
-                    .forEach(found -> assertThat(Figure.called(found.group(1))).isNotNull()));
+                    .forEach(found -> assertThat(AdviceFigure.called(found.group(1))).isNotNull()));
   }
 
   /** All but the rack, which is for a plate under way. */

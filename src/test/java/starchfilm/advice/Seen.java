@@ -91,7 +91,7 @@ final class Seen {
   }
 
   /** What the table reads of a cause. */
-  static Reading read(Cause cause, FaultContext scene) {
+  static CauseReading read(Cause cause, FaultContext scene) {
     return RuleBook.packed().rules().stream()
         .filter(rule -> rule.cause() == cause)
         .findFirst()

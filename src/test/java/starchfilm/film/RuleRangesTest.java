@@ -41,10 +41,10 @@ class RuleRangesTest {
     "VAPOUR_PERMEABILITY, relative humidity, 50, 75"
   })
   void eachRuleStatesItsRange(FilmProperty property, String quantity, double min, double max) {
-    List<Limit> limits = FilmRules.published().of(property).limits();
+    List<RuleLimit> limits = FilmRules.published().of(property).limits();
     ValidRange range =
         limits.stream()
-            .map(Limit::range)
+            .map(RuleLimit::range)
             .filter(each -> each.quantity().equals(quantity))
             .findFirst()
             .orElseThrow();
@@ -132,9 +132,9 @@ class RuleRangesTest {
   @ParameterizedTest
   @CsvSource({"20, 0", "20.0000000001, 0", "19.999, 1", "60, 0", "60.0000000001, 0", "60.001, 1"})
   void aRangeHoldsItsEnds(double value, int outside) {
-    Limit limit = new Limit(new ValidRange("share", 20, 60, "%"), film -> value);
+    RuleLimit limit = new RuleLimit(new ValidRange("share", 20, 60, "%"), film -> value);
     FilmState film = new FilmState(0.2, 0.25, 0, 0, 0.1, 0.5, Castings.ROOM_K);
-    assertThat(Limit.outside("rule", List.of(limit), film)).hasSize(outside);
+    assertThat(RuleLimit.outside("rule", List.of(limit), film)).hasSize(outside);
   }
 
   private static double given(FilmForecast forecast, String quantity) {

@@ -33,7 +33,7 @@ final class ObjectReader {
   private final TrialField declared;
   private final Findings findings;
   private final NumberReader numbers;
-  private final Scale scale;
+  private final KitchenScale scale;
 
   /** The whole of a file, whose masses are as fine as its own {@code scale_g} says. */
   ObjectReader(ObjectValue object, TrialField declared, Findings findings) {
@@ -43,7 +43,8 @@ final class ObjectReader {
     this.numbers = new NumberReader(findings);
     lookForRepeated();
     this.scale =
-        new Scale(declared.fields().containsKey(SCALE) ? number(SCALE) : OptionalDouble.empty());
+        new KitchenScale(
+            declared.fields().containsKey(SCALE) ? number(SCALE) : OptionalDouble.empty());
   }
 
   private ObjectReader(ObjectValue object, TrialField declared, ObjectReader around) {

@@ -17,8 +17,8 @@ import starchfilm.planning.BindingLimit;
 import starchfilm.planning.GiveUp;
 import starchfilm.planning.Goal;
 import starchfilm.planning.Limit;
-import starchfilm.planning.Outcome;
 import starchfilm.planning.PlanRequest;
+import starchfilm.planning.RecipeOutcome;
 import starchfilm.planning.Wish;
 
 /** What a plan finds, in plain words. */
@@ -95,7 +95,7 @@ public final class PlanWords {
         .formatted(figure.apply(limit.moved()), figure.apply(limit.now()));
   }
 
-  private static String gain(Goal goal, Outcome gives, Outcome buys) {
+  private static String gain(Goal goal, RecipeOutcome gives, RecipeOutcome buys) {
     String text =
         switch (goal) {
           case MOST_FILM ->
@@ -125,7 +125,7 @@ public final class PlanWords {
    * @return one sentence
    */
   public static String sentence(GiveUp way, PlanRequest request) {
-    Outcome gives = way.gives();
+    RecipeOutcome gives = way.gives();
     return "%s: film of %s mm on %s, ready in %s in the middle case, and within %s in %s likely cases%s."
         .formatted(
             PlainWords.capital(
@@ -140,7 +140,7 @@ public final class PlanWords {
   }
 
   private static String given(Limit wish, GiveUp way, PlanRequest request) {
-    Outcome gives = way.gives();
+    RecipeOutcome gives = way.gives();
     return switch (wish) {
       case DATE -> "give up the date";
       case THINNEST_FILM, THICKEST_FILM -> "give up the thickness asked for";

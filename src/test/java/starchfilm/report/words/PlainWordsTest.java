@@ -10,7 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import starchfilm.advice.Outcome;
+import starchfilm.advice.OutcomeDifference;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
@@ -44,7 +44,7 @@ class PlainWordsTest {
           Goal.class,
           RiskLevel.class,
           Caution.class,
-          Outcome.Agreement.class,
+          OutcomeDifference.Agreement.class,
           Limit.class);
 
   @Test

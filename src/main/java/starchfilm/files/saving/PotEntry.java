@@ -14,7 +14,7 @@ import starchfilm.files.json.TextEdit;
  * @param field where its mass stands
  * @param massG its mass as the file has it (g); empty where it has none
  */
-public record PotLine(String what, String field, String massG) {
+public record PotEntry(String what, String field, String massG) {
   /**
    * What goes into the pot.
    *
@@ -22,9 +22,9 @@ public record PotLine(String what, String field, String massG) {
    * @return its starches, then glycerol, vinegar, water and salt as far as the file has them
    * @throws NotWrittenException where the text is no JSON object
    */
-  public static List<PotLine> of(String text) throws NotWrittenException {
+  public static List<PotEntry> of(String text) throws NotWrittenException {
     JsonNode recipe = TrialTree.of(text).path("recipe");
-    List<PotLine> lines = new ArrayList<>();
+    List<PotEntry> lines = new ArrayList<>();
     List<JsonNode> starches = TrialTree.entries(recipe.path("starch"));
     for (int i = 0; i < starches.size(); i++) {
       String kind = starches.get(i).path("kind").asText("unknown");
@@ -41,9 +41,9 @@ public record PotLine(String what, String field, String massG) {
     return lines;
   }
 
-  private static PotLine line(String what, String field, JsonNode around) {
+  private static PotEntry line(String what, String field, JsonNode around) {
     String key = field.substring(field.lastIndexOf('.') + 1);
-    return new PotLine(what, field, around.path(key).asText(""));
+    return new PotEntry(what, field, around.path(key).asText(""));
   }
 
   /**

@@ -28,7 +28,7 @@ import starchfilm.report.words.RoomWords;
  *     and for what does not start at nothing
  * @param decides whether it decides what film it becomes, and so is named among the changes
  */
-record Noted(String label, String text, OptionalDouble bar, boolean decides) {
+record ComparedAttribute(String label, String text, OptionalDouble bar, boolean decides) {
   private static final String NONE = "none";
 
   /**
@@ -36,7 +36,7 @@ record Noted(String label, String text, OptionalDouble bar, boolean decides) {
    *
    * @return always the same labels in the same order
    */
-  static List<Noted> of(TrialForecast forecast) {
+  static List<ComparedAttribute> of(TrialForecast forecast) {
     Recipe recipe = forecast.trial().recipe();
     Cook cook = recipe.cook();
     Composition composition = forecast.composition();
@@ -91,28 +91,28 @@ record Noted(String label, String text, OptionalDouble bar, boolean decides) {
                     percent(casting.use().relativeHumidity()))));
   }
 
-  private static Noted deciding(String label, String text) {
-    return new Noted(label, text, OptionalDouble.empty(), true);
+  private static ComparedAttribute deciding(String label, String text) {
+    return new ComparedAttribute(label, text, OptionalDouble.empty(), true);
   }
 
-  private static Noted deciding(String label, String text, double bar) {
-    return new Noted(label, text, OptionalDouble.of(bar), true);
+  private static ComparedAttribute deciding(String label, String text, double bar) {
+    return new ComparedAttribute(label, text, OptionalDouble.of(bar), true);
   }
 
-  private static Noted further(String label, String text) {
-    return new Noted(label, text, OptionalDouble.empty(), false);
+  private static ComparedAttribute further(String label, String text) {
+    return new ComparedAttribute(label, text, OptionalDouble.empty(), false);
   }
 
-  private static Noted further(String label, String text, double bar) {
-    return new Noted(label, text, OptionalDouble.of(bar), false);
+  private static ComparedAttribute further(String label, String text, double bar) {
+    return new ComparedAttribute(label, text, OptionalDouble.of(bar), false);
   }
 
-  private static Noted grams(String label, double kg) {
+  private static ComparedAttribute grams(String label, double kg) {
     return further(label, kg == 0 ? NONE : GRAM.noted(kg), kg);
   }
 
   /** A thickness that follows from the grams poured or cooked is not known to four figures. */
-  private static Noted wetThickness(Pour pour) {
+  private static ComparedAttribute wetThickness(Pour pour) {
     double metres = pour.wetThicknessM().value();
     String text =
         pour.weighedKg().isPresent()
@@ -121,19 +121,19 @@ record Noted(String label, String text, OptionalDouble bar, boolean decides) {
     return deciding("wet thickness", text, metres);
   }
 
-  private static Noted plasticiser(double level) {
+  private static ComparedAttribute plasticiser(double level) {
     String label = "glycerol per 100 g dry starch";
     return Double.isInfinite(level)
         ? deciding(label, "no starch")
         : deciding(label, level == 0 ? NONE : PERCENT.two(level) + " g", level);
   }
 
-  private static Noted acidLevel(double share) {
+  private static ComparedAttribute acidLevel(double share) {
     String text = share == 0 ? NONE : GRAM.figure(share);
     return deciding("acid per kg paste", text, share);
   }
 
-  private static Noted vinegar(VinegarPortion portion) {
+  private static ComparedAttribute vinegar(VinegarPortion portion) {
     double kg = portion.massKg().value();
     String text = GRAM.noted(kg) + " at " + PERCENT.noted(portion.acidityFraction().value());
     return further("vinegar", kg == 0 ? NONE : text, kg);

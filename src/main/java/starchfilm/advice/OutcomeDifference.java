@@ -7,7 +7,7 @@ package starchfilm.advice;
  * @param agreement whether the model, given both trials, says so too
  * @param model what the model says, a sentence; with the change that does most of it
  */
-public record Outcome(String seen, Agreement agreement, String model) {
+public record OutcomeDifference(String seen, Agreement agreement, String model) {
   /** How model and observation stand to each other. */
   public enum Agreement {
     /** The model says so too. */

@@ -8,14 +8,14 @@ package starchfilm.advice;
  * @param words the figure and its limit, a clause
  * @param told false where the notebook does not hold the figure; then the words say what to note
  */
-record Reading(double excess, String words, boolean told) {
+record CauseReading(double excess, String words, boolean told) {
   /** The worse of two figures; one that is missing, where the other does no harm. */
-  Reading orWorse(Reading other) {
+  CauseReading orWorse(CauseReading other) {
     if (told && other.told) {
       return other.excess > excess ? other : this;
     }
-    Reading known = told ? this : other;
-    Reading missing = told ? other : this;
+    CauseReading known = told ? this : other;
+    CauseReading missing = told ? other : this;
     return known.told && known.excess > 0 ? known : missing;
   }
 }

@@ -28,7 +28,7 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.numerics.units.Spans;
 
 /** Figures of a plate as its maker would say them. */
-class FigureTest {
+class AdviceFigureTest {
   private static final double HOUR_S = 3600;
 
   @Test
@@ -44,7 +44,7 @@ class FigureTest {
   }
 
   private static String plate(Plate plate) {
-    return Figure.PLATE.words(Seen.on(Castings.USUAL.with(plate)));
+    return AdviceFigure.PLATE.words(Seen.on(Castings.USUAL.with(plate)));
   }
 
   private static Plate across(double oneM, double otherM, Outline outline) {
@@ -59,20 +59,20 @@ class FigureTest {
                 new FaceChange(10 * HOUR_S, OpenFaces.BOTH),
                 new FaceChange(20 * HOUR_S, OpenFaces.UPPER),
                 new FaceChange(30 * HOUR_S, OpenFaces.TURNED)));
-    assertThat(Figure.FACES.words(Seen.on(handled)))
+    assertThat(AdviceFigure.FACES.words(Seen.on(handled)))
         .isEqualTo(
             "on a rack after 10 hours, back on its plate after 20 hours, turned over after 30"
                 + " hours");
-    assertThat(Figure.FACES.words(Seen.on(Castings.USUAL))).isEqualTo("no");
+    assertThat(AdviceFigure.FACES.words(Seen.on(Castings.USUAL))).isEqualTo("no");
   }
 
   /** A tenth of a metre a second is still air. */
   @Test
   void aRoomIsToldByItsAir() {
-    assertThat(Figure.ROOM.words(Seen.on(Castings.USUAL))).endsWith("20 °C and 50 % (still)");
-    assertThat(Figure.ROOM.words(Seen.on(Seen.usual(Setting.AIR_SPEED, 1.5))))
+    assertThat(AdviceFigure.ROOM.words(Seen.on(Castings.USUAL))).endsWith("20 °C and 50 % (still)");
+    assertThat(AdviceFigure.ROOM.words(Seen.on(Seen.usual(Setting.AIR_SPEED, 1.5))))
         .endsWith("20 °C and 50 % (draught of 1.5 m/s)");
-    assertThat(Figure.USE.words(Seen.on(Castings.USUAL)))
+    assertThat(AdviceFigure.USE.words(Seen.on(Castings.USUAL)))
         .isEqualTo("23 °C and 50 % after 7.0 days");
   }
 
@@ -102,7 +102,7 @@ class FigureTest {
   }
 
   private static String starches(Map<StarchKind, Double> shares) {
-    return Figure.STARCHES.words(
+    return AdviceFigure.STARCHES.words(
         Seen.on(Castings.USUAL.with(Castings.USUAL.composition().withStarches(shares))));
   }
 
@@ -114,7 +114,7 @@ class FigureTest {
   void aPlateCoolsThePasteThatIsPouredOnIt() {
     double paste = 0.003 * Castings.USUAL.composition().pasteDensityKgPerM3() * 4000;
     double plate = 0.004 * 2500 * 750;
-    assertThat(Figure.ON_THE_PLATE.of(Seen.on(Castings.USUAL)) - 273.15)
+    assertThat(AdviceFigure.ON_THE_PLATE.of(Seen.on(Castings.USUAL)) - 273.15)
         .isCloseTo((60 * paste + 20 * plate) / (paste + plate), within(1e-9));
   }
 
@@ -122,9 +122,9 @@ class FigureTest {
   @Test
   void anOrdinaryRoomTakesUpAllThatAnOrdinaryRoomDoes() {
     FaultContext scene = Seen.on(Castings.USUAL);
-    assertThat(Figure.ROOM_FOR_VAPOUR.words(scene)).isEqualTo("1200");
-    assertThat(Figure.OF_AN_ORDINARY_ROOM.words(scene)).isEqualTo("100 %");
-    assertThat(Figure.OF_AN_ORDINARY_ROOM.words(Seen.on(Seen.usual(Setting.HUMIDITY, 0.8))))
+    assertThat(AdviceFigure.ROOM_FOR_VAPOUR.words(scene)).isEqualTo("1200");
+    assertThat(AdviceFigure.OF_AN_ORDINARY_ROOM.words(scene)).isEqualTo("100 %");
+    assertThat(AdviceFigure.OF_AN_ORDINARY_ROOM.words(Seen.on(Seen.usual(Setting.HUMIDITY, 0.8))))
         .isEqualTo("40 %");
   }
 
@@ -141,22 +141,22 @@ class FigureTest {
                 .outlook()
                 .of(Setting.WATER.set(Castings.USUAL, 1.5 * Setting.WATER.of(Castings.USUAL))));
     assertThat(Sentence.in("{more water} more", before, wetter))
-        .isEqualTo(Figure.grams(0.5 * Figure.WATER.of(before)) + " more");
+        .isEqualTo(AdviceFigure.grams(0.5 * AdviceFigure.WATER.of(before)) + " more");
   }
 
   @Test
   void aPlateLookedAtIsHeldAgainstTheForecast() {
     FaultContext scene = Seen.on(Castings.USUAL, Seen.fault(Kind.STILL_WET));
     double half = scene.forecast().at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS().middle();
-    assertThat(Figure.DRY_BY_THEN.words(scene.lookedAtS(half)))
+    assertThat(AdviceFigure.DRY_BY_THEN.words(scene.lookedAtS(half)))
         .isEqualTo(
             "the thick spot was dry through in 50 of 100 likely cases when last weighed, "
                 + Spans.of(half)
                 + " after the pour");
     double firm = scene.forecast().at(Spot.THICK_SPOT).at(Milestone.PEELABLE).timeS().middle();
-    assertThat(Figure.PEELABLE_BY_THEN.words(scene.lookedAtS(firm)))
+    assertThat(AdviceFigure.PEELABLE_BY_THEN.words(scene.lookedAtS(firm)))
         .startsWith("the thick spot was peelable in 50 of 100 likely cases");
-    assertThat(Figure.FIRM_WHEN_SEEN.words(scene.lookedAtS(firm))).isEqualTo("50 of 100");
+    assertThat(AdviceFigure.FIRM_WHEN_SEEN.words(scene.lookedAtS(firm))).isEqualTo("50 of 100");
   }
 
   /** Acrylic holds a little, glass sometimes, steel hard; of what holds hardly film comes off. */
@@ -164,7 +164,7 @@ class FigureTest {
   @CsvSource({"PTFE, hardly, 0.6", "ACRYLIC, a little, 0", "GLASS, sometimes, 0", "STEEL, hard, 0"})
   void plateHoldsAsItsMaterialDoes(PlateMaterial material, String manner, double slippery) {
     FaultContext scene = Seen.on(Castings.USUAL.with(Castings.GLASS.of(material)));
-    assertThat(Figure.GRIP.words(scene)).isEqualTo(manner);
-    assertThat(Figure.SLIPPERY.of(scene)).isEqualTo(slippery);
+    assertThat(AdviceFigure.GRIP.words(scene)).isEqualTo(manner);
+    assertThat(AdviceFigure.SLIPPERY.of(scene)).isEqualTo(slippery);
   }
 }

@@ -16,7 +16,7 @@ package starchfilm.planning;
  * @param starchKg dry starch used (kg)
  * @param potM3 what a pot must hold, brim-full, for one plate (m3)
  */
-public record Outcome(
+public record RecipeOutcome(
     int plates,
     double plasticiser,
     double dryThicknessM,

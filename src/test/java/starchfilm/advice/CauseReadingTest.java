@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 /** Of two figures of one cause the worse counts, and a missing one where the other does no harm. */
-class ReadingTest {
-  private static final Reading CLEAR = new Reading(0.9, "boiled", true);
-  private static final Reading MILD = new Reading(0.2, "hot", true);
-  private static final Reading FINE = new Reading(0, "as in the guide", true);
-  private static final Reading MISSING = new Reading(0, "how long it cooked", false);
+class CauseReadingTest {
+  private static final CauseReading CLEAR = new CauseReading(0.9, "boiled", true);
+  private static final CauseReading MILD = new CauseReading(0.2, "hot", true);
+  private static final CauseReading FINE = new CauseReading(0, "as in the guide", true);
+  private static final CauseReading MISSING = new CauseReading(0, "how long it cooked", false);
 
   @Test
   void theWorseOfTwoCounts() {

@@ -7,7 +7,7 @@ package starchfilm.advice;
  * @param before as it is, with unit and range
  * @param after as it would be
  */
-public record Effect(String what, String before, String after) {
+public record ExpectedEffect(String what, String before, String after) {
   /**
    * The effect as a clause.
    *

@@ -15,7 +15,7 @@ import starchfilm.files.json.Located.NumberValue;
  *
  * @param stepKg the step of the display (kg), if the file gives it
  */
-record Scale(OptionalDouble stepKg) {
+record KitchenScale(OptionalDouble stepKg) {
   /** Standard uncertainty of a reading (g); 0 g means none and is exact. */
   double sdG(NumberValue reading) {
     // A nought may have any exponent, also one that no number could have.

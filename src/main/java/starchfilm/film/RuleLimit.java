@@ -12,7 +12,7 @@ import starchfilm.numerics.evidence.ValidRange;
  * @param range the range, in the unit it is shown in
  * @param reading the film's value, in the range's unit
  */
-record Limit(ValidRange range, ToDoubleFunction<FilmState> reading) {
+record RuleLimit(ValidRange range, ToDoubleFunction<FilmState> reading) {
   /** Rounding of a quantity that sits on the range's end; no rule is that sharp. */
   private static final double ROUNDING = 1e-9;
 
@@ -24,7 +24,7 @@ record Limit(ValidRange range, ToDoubleFunction<FilmState> reading) {
    * @param film the film
    * @return one entry per range that does not hold the film
    */
-  static Stream<Extrapolation> outside(String rule, List<Limit> limits, FilmState film) {
+  static Stream<Extrapolation> outside(String rule, List<RuleLimit> limits, FilmState film) {
     return limits.stream()
         .filter(limit -> !limit.holds(film))
         .map(limit -> new Extrapolation(rule, limit.range, limit.reading.applyAsDouble(film)));

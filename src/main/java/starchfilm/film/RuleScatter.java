@@ -10,7 +10,7 @@ import starchfilm.numerics.evidence.Band;
  * @param oneSigma one standard deviation: a factor of at least 1, or a difference of at least 0 in
  *     the property's unit
  */
-record Scatter(Scale scale, double oneSigma) {
+record RuleScatter(Scale scale, double oneSigma) {
   /** The scale on which the scatter is normal. */
   enum Scale {
     /** The logarithm of the property is normal. */
@@ -20,13 +20,13 @@ record Scatter(Scale scale, double oneSigma) {
   }
 
   /** Figures scatter by a factor, times or divided by. */
-  static Scatter factor(double oneSigma) {
-    return new Scatter(Scale.FACTOR, oneSigma);
+  static RuleScatter factor(double oneSigma) {
+    return new RuleScatter(Scale.FACTOR, oneSigma);
   }
 
   /** Figures scatter by a difference, plus or minus, in the property's unit. */
-  static Scatter plusMinus(double oneSigma) {
-    return new Scatter(Scale.DIFFERENCE, oneSigma);
+  static RuleScatter plusMinus(double oneSigma) {
+    return new RuleScatter(Scale.DIFFERENCE, oneSigma);
   }
 
   /**

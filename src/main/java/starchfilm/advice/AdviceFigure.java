@@ -39,15 +39,17 @@ import starchfilm.numerics.units.Spans;
  * What the table of rules and the sentences of advice may call by name: a figure of a plate and of
  * its forecast, in SI units, and how it is worded.
  */
-enum Figure {
+enum AdviceFigure {
   // In the pot.
-  GLYCEROL(scene -> Setting.GLYCEROL.of(scene.setup()), Figure::level),
-  BRITTLE_BELOW(scene -> PlasticiserWindow.cracksBelow(scene.driestHumidity()), Figure::level),
-  ABOVE_BRITTLE(scene -> GLYCEROL.of(scene) - BRITTLE_BELOW.of(scene), Figure::level),
-  TACKY_ABOVE(scene -> PlasticiserWindow.tackyAbove(scene.dampestHumidity()), Figure::level),
-  ABOVE_TACKY(scene -> GLYCEROL.of(scene) - TACKY_ABOVE.of(scene), Figure::level),
+  GLYCEROL(scene -> Setting.GLYCEROL.of(scene.setup()), AdviceFigure::level),
+  BRITTLE_BELOW(
+      scene -> PlasticiserWindow.cracksBelow(scene.driestHumidity()), AdviceFigure::level),
+  ABOVE_BRITTLE(scene -> GLYCEROL.of(scene) - BRITTLE_BELOW.of(scene), AdviceFigure::level),
+  TACKY_ABOVE(scene -> PlasticiserWindow.tackyAbove(scene.dampestHumidity()), AdviceFigure::level),
+  ABOVE_TACKY(scene -> GLYCEROL.of(scene) - TACKY_ABOVE.of(scene), AdviceFigure::level),
   TO_TACKY(
-      scene -> Math.max(Figure.LEAST, GLYCEROL.of(scene)) / TACKY_ABOVE.of(scene), Figures::brief),
+      scene -> Math.max(AdviceFigure.LEAST, GLYCEROL.of(scene)) / TACKY_ABOVE.of(scene),
+      Figures::brief),
   /** Grams from the jar for the starch that was weighed; infinite for a jar without glycerol. */
   FROM_THE_JAR(
       scene ->
@@ -56,17 +58,17 @@ enum Figure {
               / scene.trial().recipe().glycerol().stock().glycerolFraction().value(),
       kg -> Double.isFinite(kg) ? grams(kg) : "an unknown mass"),
   SALT(scene -> scene.setup().composition().saltFractionOfDry(), PERCENT::brief),
-  ACID(scene -> Setting.VINEGAR.of(scene.setup()), Figure::level),
+  ACID(scene -> Setting.VINEGAR.of(scene.setup()), AdviceFigure::level),
   VINEGAR_LEFT(ACID::of, left -> left == 0 ? "no vinegar" : "half the vinegar"),
   STARCH_IN_PASTE(scene -> scene.setup().composition().dryStarch(), PERCENT::brief),
   /** Water for the starch that was weighed. */
-  WATER(scene -> Setting.WATER.of(scene.setup()) * starchKg(scene), Figure::grams),
+  WATER(scene -> Setting.WATER.of(scene.setup()) * starchKg(scene), AdviceFigure::grams),
   LEVELS_UP_TO(scene -> body(scene).levelsUpTo(), PERCENT::brief),
   CAST_UP_TO(scene -> body(scene).castUpTo(), PERCENT::brief),
   TO_LEVELLING(scene -> STARCH_IN_PASTE.of(scene) / LEVELS_UP_TO.of(scene), PERCENT::brief),
   SETTLES_BELOW(scene -> body(scene).settlesBelow(), PERCENT::brief),
   TO_SETTLING(scene -> SETTLES_BELOW.of(scene) / STARCH_IN_PASTE.of(scene), PERCENT::brief),
-  OPAQUE_SHARE(Figure::opaqueShare, PERCENT::brief),
+  OPAQUE_SHARE(AdviceFigure::opaqueShare, PERCENT::brief),
   /** Nobody notes it. */
   STIRRING(scene -> "unknown"),
   STARCHES(scene -> FigureWords.starches(scene.setup())),
@@ -99,7 +101,7 @@ enum Figure {
   DRY_THICKNESS(scene -> film(scene).dryThicknessM().middle(), MICROMETRE::brief),
   UNEVENNESS(scene -> scene.setup().pour().unevenness(), PERCENT::brief),
   THIN_EDGE(scene -> DRY_THICKNESS.of(scene) * (1 - UNEVENNESS.of(scene)), MICROMETRE::brief),
-  PASTE_PER_PLATE(scene -> scene.setup().pastePerPlateKg(), Figure::grams),
+  PASTE_PER_PLATE(scene -> scene.setup().pastePerPlateKg(), AdviceFigure::grams),
   PASTE_TEMPERATURE(scene -> scene.setup().pour().pasteTemperatureK(), CELSIUS::brief),
   ON_THE_PLATE(scene -> onThePlateK(scene.setup()), CELSIUS::brief),
   PLATE(scene -> FigureWords.plate(scene.setup().plate())),
@@ -125,7 +127,7 @@ enum Figure {
               / roomForVapourPa(PutRight.ORDINARY_K, PutRight.ORDINARY_HUMIDITY),
       PERCENT::brief),
   /** Water that leaves on average (kg per h and m2). */
-  PACE(Figure::paceKgPerM2H, GRAM::brief),
+  PACE(AdviceFigure::paceKgPerM2H, GRAM::brief),
   USE(scene -> FigureWords.use(scene.setup())),
 
   // As it was looked at.
@@ -135,7 +137,7 @@ enum Figure {
   DRY_MIDDLE(scene -> dryS(scene, Spot.THICK_SPOT), Spans::of),
   /** Share of the drying time for which the thin edge is dry and the thick spot is not. */
   EDGE_AHEAD(
-      scene -> Math.max(Figure.LEAST, 1 - DRY_EDGE.of(scene) / DRY_MIDDLE.of(scene)),
+      scene -> Math.max(AdviceFigure.LEAST, 1 - DRY_EDGE.of(scene) / DRY_MIDDLE.of(scene)),
       PERCENT::brief),
   TIMES_TO_DRY(scene -> DRY_HERE.of(scene) / TIME_SEEN.of(scene), Figures::brief),
   TIMES_TO_PEEL(
@@ -144,12 +146,12 @@ enum Figure {
   DRY_BY_THEN(scene -> FigureWords.lateness(scene, Milestone.DRY_THROUGH, "dry through")),
   PEELABLE_BY_THEN(scene -> FigureWords.lateness(scene, Milestone.PEELABLE, "peelable")),
   /** Of a plate that dries within an ordinary time, how much sooner it was looked at. */
-  IMPATIENCE(Figure::impatience, PERCENT::brief),
+  IMPATIENCE(AdviceFigure::impatience, PERCENT::brief),
   FIRM(scene -> scene.outlook().timeS(Spot.THICK_SPOT, Milestone.PEELABLE), Spans::of),
   TO_FIRM_WHEN_SEEN(scene -> FIRM.of(scene) / TIME_SEEN.of(scene), Figures::brief),
   FIRM_WHEN_SEEN(scene -> FigureWords.firmBy(scene, TIME_SEEN.of(scene))),
   /** Infinite for a plate that stayed as it was until the fault was seen. */
-  TIME_MOVED(Figure::movedS, Spans::of),
+  TIME_MOVED(AdviceFigure::movedS, Spans::of),
   TO_FIRM_WHEN_MOVED(scene -> FIRM.of(scene) / TIME_MOVED.of(scene), Figures::brief),
   FIRM_WHEN_MOVED(scene -> FigureWords.firmBy(scene, TIME_MOVED.of(scene))),
   AGE(scene -> scene.fault().seenAtS().orElseThrow() - dryS(scene, Spot.NOMINAL), Spans::of),
@@ -193,12 +195,12 @@ enum Figure {
   private final ToDoubleFunction<FaultContext> value;
   private final Function<FaultContext, String> words;
 
-  Figure(ToDoubleFunction<FaultContext> value, DoubleFunction<String> told) {
+  AdviceFigure(ToDoubleFunction<FaultContext> value, DoubleFunction<String> told) {
     this.value = value;
     this.words = scene -> told.apply(value.applyAsDouble(scene));
   }
 
-  Figure(Function<FaultContext, String> words) {
+  AdviceFigure(Function<FaultContext, String> words) {
     this.value =
         scene -> {
           throw new IllegalStateException(name() + " is no figure but words");
@@ -217,7 +219,7 @@ enum Figure {
   }
 
   /** The figure that the table calls by a name, such as "wet thickness". */
-  static Figure called(String name) {
+  static AdviceFigure called(String name) {
     return valueOf(name.toUpperCase(Locale.ROOT).replace(' ', '_'));
   }
 
