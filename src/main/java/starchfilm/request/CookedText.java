@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -39,10 +40,14 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
       PackedText.rows(CookedText.class, "cooked-parts.patterns", 2).stream().map(Form::of).toList();
 
   private static final Form CALLED = form("new.name");
-  private static final Form WHEN = form("so far.poured");
   private static final Form ROOM = form("place.name");
-  private static final Form POURED = form("trial.poured-mass");
-  private static final Form WET = form("trial.wet");
+  private static final List<Form> POURED =
+      FORMS.stream()
+          .filter(
+              form ->
+                  Set.of("trial.poured-mass", "trial.wet", "so far.poured")
+                      .contains(form.fields().get(0)))
+          .toList();
   private static final Pattern ON_A_PLATE =
       Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(?:each of\\s+)?(?:the\\s+)?(.+)");
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
@@ -148,10 +153,8 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     if (split.matches() && WrittenPlates.isLike(split.group(2))) {
       // On a plate lies what was poured, also where only its mass is written.
       String poured = "poured " + split.group(1);
-      String what = POURED.isOf(poured) ? poured : split.group(1);
-      if (POURED.isOf(what)
-          || WET.isOf(what)
-          || isTimeOrIngredient(what.toLowerCase(Locale.ROOT))) {
+      String what = isPour(poured) ? poured : split.group(1);
+      if (isPour(what) || WrittenStarch.AMOUNT_FIRST.matcher(what).matches()) {
         return isTaken(what, parts) && isTaken(split.group(2), parts);
       }
     }
@@ -169,8 +172,9 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
         .orElseGet(() -> isIngredientTaken(low, parts));
   }
 
-  private static boolean isTimeOrIngredient(String low) {
-    return WHEN.isOf(low) || WrittenStarch.AMOUNT_FIRST.matcher(low).matches();
+  /** Whether it says how much was poured, how thick or when. */
+  private static boolean isPour(String what) {
+    return POURED.stream().anyMatch(form -> form.isOf(what));
   }
 
   private static boolean isIngredient(String low) {

@@ -134,7 +134,9 @@ record WrittenPlates(Plate plate, int count) {
         rest.take(LENGTH).map(thick -> metres(thick.group(1), thick.group(2))).orElse(0.0);
     rest.takeAll(IDLE);
     PlateMaterial material =
-        metal && rest.text().isEmpty() ? PlateMaterial.STEEL : material(rest.text());
+        metal && rest.text().isEmpty()
+            ? PlateMaterial.STEEL
+            : material(rest.text().replaceAll("\\s+", " "));
     return new WrittenPlates(
         Plate.across(
             material,

@@ -121,6 +121,7 @@ class NewCommandTest {
         "150 g on a glass plate 30 x 20 cm            | poured_g          | 150",
         "poured 150 g on glass 30x20cm                | poured_g          | 150",
         "150 g of paste on each of 2 trays 20x30 cm   | poured_g          | 150",
+        "poured 150 g of paste yesterday on 2 trays   | poured_g          | 150",
         "3 mm on glass 30x20cm                        | wet_thickness_mm  | 3",
         "poured 3 mm deep in a baking tray            | wet_thickness_mm  | 3"
       })
