@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
-import starchfilm.casting.trial.ObservedFault.Kind;
-import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
 import starchfilm.drying.DryingForecast;
@@ -37,7 +37,8 @@ record FaultContext(
   /** A plate that nothing was found wrong with, looked at all over. */
   static FaultContext of(TrialForecast forecast, ForecastCache outlook) {
     ObservedFault none =
-        new ObservedFault(Kind.STILL_WET, Place.ALL, OptionalDouble.empty(), Optional.empty());
+        new ObservedFault(
+            FaultKind.STILL_WET, FaultPlace.ALL, OptionalDouble.empty(), Optional.empty());
     return new FaultContext(
         forecast.trial(), none, forecast.drying(), outlook, OptionalDouble.empty());
   }
@@ -63,7 +64,7 @@ record FaultContext(
 
   /** Where on the plate the model looks; the thick spot where the fault was all over. */
   Spot spot() {
-    return fault.where() == Place.EDGE ? Spot.THIN_EDGE : Spot.THICK_SPOT;
+    return fault.where() == FaultPlace.EDGE ? Spot.THIN_EDGE : Spot.THICK_SPOT;
   }
 
   /**

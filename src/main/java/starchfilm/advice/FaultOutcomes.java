@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import starchfilm.advice.OutcomeDifference.Agreement;
 import starchfilm.advice.SingleChanges.SingleChange;
-import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.forecast.TrialForecast;
 
 /**
@@ -46,7 +46,7 @@ record FaultOutcomes(
   /** The first fault of each kind that one trial shows and the other does not. */
   private static Stream<FaultContext> only(
       TrialForecast one, TrialForecast other, ForecastCache outlook) {
-    Set<Kind> told = EnumSet.noneOf(Kind.class);
+    Set<FaultKind> told = EnumSet.noneOf(FaultKind.class);
     other.trial().seen().faults().forEach(fault -> told.add(fault.kind()));
     return one.trial().seen().faults().stream()
         .filter(fault -> told.add(fault.kind()))

@@ -3,8 +3,8 @@ package starchfilm.advice;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
-import starchfilm.casting.trial.ObservedFault.Kind;
-import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.numerics.evidence.Source;
 
 /**
@@ -18,8 +18,8 @@ import starchfilm.numerics.evidence.Source;
  * @param source why this cause is looked at
  */
 public record Rule(
-    Kind fault,
-    Set<Place> where,
+    FaultKind fault,
+    Set<FaultPlace> where,
     Measure heldAgainst,
     Cause cause,
     List<CauseLimit> limits,
@@ -32,7 +32,7 @@ public record Rule(
         .orElseThrow();
   }
 
-  boolean holdsFor(Kind seen, Place at) {
+  boolean holdsFor(FaultKind seen, FaultPlace at) {
     return fault == seen && where.contains(at);
   }
 

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import starchfilm.advice.SingleChanges.Compared;
-import starchfilm.casting.trial.ObservedFault.Kind;
-import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.change.Change;
 import starchfilm.files.json.PackedTable;
 import starchfilm.files.json.PackedText;
@@ -56,7 +56,8 @@ public record RuleBook(
   }
 
   /** A rule as it is written, which calls its measure by name. */
-  private record Row(Kind fault, Set<Place> where, String heldAgainst, Cause cause, Source source) {
+  private record Row(
+      FaultKind fault, Set<FaultPlace> where, String heldAgainst, Cause cause, Source source) {
     Rule rule(Table table) {
       Measure measure =
           Stream.concat(table.measures.stream(), Stream.of(Measure.OWN_FIGURE))
@@ -87,7 +88,7 @@ public record RuleBook(
   }
 
   /** The rows for a fault. */
-  List<Rule> rulesFor(Kind fault, Place where) {
+  List<Rule> rulesFor(FaultKind fault, FaultPlace where) {
     return rules.stream().filter(rule -> rule.holdsFor(fault, where)).toList();
   }
 

@@ -11,7 +11,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.apache.commons.math3.util.CombinatoricsUtils;
 import starchfilm.casting.trial.ObservedFault;
-import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.units.Figures;
 
@@ -26,10 +26,11 @@ import starchfilm.numerics.units.Figures;
  * may belong to another difference.
  */
 final class Taught {
-  private static final Set<Kind> OF_LITTLE_GLYCEROL =
-      EnumSet.of(Kind.CRACKED, Kind.BRITTLE, Kind.BROKE_APART);
-  private static final Set<Kind> OF_MUCH_GLYCEROL = EnumSet.of(Kind.STICKY);
-  private static final Set<Kind> OF_THICKNESS = EnumSet.of(Kind.STILL_WET, Kind.MOULD);
+  private static final Set<FaultKind> OF_LITTLE_GLYCEROL =
+      EnumSet.of(FaultKind.CRACKED, FaultKind.BRITTLE, FaultKind.BROKE_APART);
+  private static final Set<FaultKind> OF_MUCH_GLYCEROL = EnumSet.of(FaultKind.STICKY);
+  private static final Set<FaultKind> OF_THICKNESS =
+      EnumSet.of(FaultKind.STILL_WET, FaultKind.MOULD);
 
   /** Fewer faulty trials are no lesson. */
   private static final int FEWEST = 2;
@@ -70,7 +71,7 @@ final class Taught {
   }
 
   /** With the worst figure or beyond it, and short of it: where no plate was at fault. */
-  private Optional<String> sentence(Set<Kind> faults, String what, boolean atLittle) {
+  private Optional<String> sentence(Set<FaultKind> faults, String what, boolean atLittle) {
     DoubleSummaryStatistics faultyAt =
         poured.stream().filter(each -> shows(each, faults)).mapToDouble(figure).summaryStatistics();
     double worst = atLittle ? faultyAt.getMax() : faultyAt.getMin();
@@ -99,7 +100,7 @@ final class Taught {
                 + " none.");
   }
 
-  private static boolean shows(TrialForecast each, Set<Kind> faults) {
+  private static boolean shows(TrialForecast each, Set<FaultKind> faults) {
     return each.trial().seen().faults().stream()
         .map(ObservedFault::kind)
         .anyMatch(faults::contains);

@@ -2,7 +2,7 @@ package starchfilm.forecast;
 
 import java.util.Optional;
 import starchfilm.casting.Casting;
-import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.DryingForecast;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -77,8 +77,7 @@ public final class TrialForecaster {
     Casting casting = trial.casting();
     FilmForecast film = known.film(casting);
     boolean scorched =
-        trial.seen().faults().stream()
-            .anyMatch(fault -> fault.kind() == ObservedFault.Kind.SCORCHED);
+        trial.seen().faults().stream().anyMatch(fault -> fault.kind() == FaultKind.SCORCHED);
     return new TrialForecast(
         trial,
         scorched ? film.withholding(Withheld.SCORCHED) : film,

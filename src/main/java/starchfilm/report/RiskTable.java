@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import starchfilm.casting.PlateMaterial;
-import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
 import starchfilm.change.ChangeStep;
@@ -191,7 +191,7 @@ final class RiskTable {
     if (trial.recipe().glycerol().mayHoldMethanol()) {
       return "moving air from an open window (no fan: the glycerol may hold methanol)";
     }
-    return trial.seen().hasFault(ObservedFault.Kind.MOULD)
+    return trial.seen().hasFault(FaultKind.MOULD)
         ? "for the next pour a fan, its cable off the wet trays (none on film that moulds)"
         : "a fan, its cable off the wet trays";
   }

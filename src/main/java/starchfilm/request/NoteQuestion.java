@@ -2,7 +2,7 @@ package starchfilm.request;
 
 import java.util.List;
 import java.util.Map;
-import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.files.json.PackedText;
 import starchfilm.files.notebook.FileWord;
 
@@ -21,7 +21,7 @@ public record NoteQuestion(String kind, Field field, String words) {
           .toList();
 
   private static String words(String question) {
-    String faults = String.join(", ", FileWord.all(ObservedFault.Kind.values()));
+    String faults = String.join(", ", FileWord.all(FaultKind.values()));
     return question.replace("{faults}", faults);
   }
 

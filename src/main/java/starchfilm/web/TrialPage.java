@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.PhotoNote;
 import starchfilm.casting.trial.Stage;
 import starchfilm.casting.trial.Trial;
@@ -87,7 +87,7 @@ record TrialPage(PageContext desk) {
     values.put("why", refused.why());
     values.put("doubt", refused.isDoubt());
     values.put("said", desk.said().in(request.query()));
-    values.put("faultKinds", FileWord.all(ObservedFault.Kind.values()));
+    values.put("faultKinds", FileWord.all(FaultKind.values()));
     values.put("remarks", notebook.notices().stream().map(notice -> notice.sentence()).toList());
     int status = refused.why().isEmpty() ? 200 : 422;
     if (notebook.trials().isEmpty()) {

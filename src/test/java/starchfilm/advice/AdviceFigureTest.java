@@ -21,7 +21,7 @@ import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.SwingingRoom;
-import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.drying.Milestone;
 import starchfilm.material.air.AirState;
 import starchfilm.material.ingredient.StarchKind;
@@ -146,7 +146,7 @@ class AdviceFigureTest {
 
   @Test
   void aPlateLookedAtIsHeldAgainstTheForecast() {
-    FaultContext scene = Seen.on(Castings.USUAL, Seen.fault(Kind.STILL_WET));
+    FaultContext scene = Seen.on(Castings.USUAL, Seen.fault(FaultKind.STILL_WET));
     double half = scene.forecast().at(Spot.THICK_SPOT).at(Milestone.DRY_THROUGH).timeS().middle();
     assertThat(AdviceFigure.DRY_BY_THEN.words(scene.lookedAtS(half)))
         .isEqualTo(

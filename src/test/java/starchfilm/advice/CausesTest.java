@@ -18,6 +18,8 @@ import starchfilm.casting.PlateMaterial;
 import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.drying.Milestone;
 import starchfilm.film.PasteBody;
 import starchfilm.material.air.AirState;
@@ -191,9 +193,7 @@ class CausesTest {
     assertThat(excess(Cause.MOVED_TOO_EARLY, moved)).isGreaterThan(1);
     assertThat(excess(Cause.MOVED_TOO_EARLY, Castings.USUAL)).isNegative();
     assertThat(
-            Seen.read(
-                    Cause.MOVED_TOO_EARLY,
-                    Seen.on(moved, seenAt(ObservedFault.Kind.CURLED, firm / 3)))
+            Seen.read(Cause.MOVED_TOO_EARLY, Seen.on(moved, seenAt(FaultKind.CURLED, firm / 3)))
                 .excess())
         .as("seen before it was moved")
         .isNegative();
@@ -230,13 +230,11 @@ class CausesTest {
   }
 
   private static CauseReading aged(double seenAtS) {
-    return Seen.read(
-        Cause.AGED, Seen.on(Castings.USUAL, seenAt(ObservedFault.Kind.BRITTLE, seenAtS)));
+    return Seen.read(Cause.AGED, Seen.on(Castings.USUAL, seenAt(FaultKind.BRITTLE, seenAtS)));
   }
 
-  private static ObservedFault seenAt(ObservedFault.Kind kind, double timeS) {
-    return new ObservedFault(
-        kind, ObservedFault.Place.ALL, OptionalDouble.of(timeS), Optional.empty());
+  private static ObservedFault seenAt(FaultKind kind, double timeS) {
+    return new ObservedFault(kind, FaultPlace.ALL, OptionalDouble.of(timeS), Optional.empty());
   }
 
   @Test

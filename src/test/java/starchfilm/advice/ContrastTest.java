@@ -18,7 +18,7 @@ import starchfilm.casting.DryingPlace;
 import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
-import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Weighing;
@@ -82,7 +82,7 @@ class ContrastTest {
   /** Nine in ten plates are dry where the middle one is after 0.68 of the time. */
   @Test
   void waitingIsAdvisedUntilNineInTenPlatesAreDry() {
-    FaultContext scene = Seen.on(Castings.USUAL, Seen.fault(Kind.STILL_WET));
+    FaultContext scene = Seen.on(Castings.USUAL, Seen.fault(FaultKind.STILL_WET));
     double dry = scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH);
     assertThat(
             AdvisedStep.of(
@@ -180,7 +180,8 @@ class ContrastTest {
   void aFaultIsCalledInPlainWords() {
     Contrast contrast =
         contrast(
-            Seen.poured(Castings.USUAL, Seen.fault(Kind.BROKE_APART)), Seen.poured(Castings.USUAL));
+            Seen.poured(Castings.USUAL, Seen.fault(FaultKind.BROKE_APART)),
+            Seen.poured(Castings.USUAL));
     assertThat(contrast.outcomes().get(0).seen())
         .isEqualTo("“broke apart” was noted before and is not now.");
   }
@@ -257,7 +258,7 @@ class ContrastTest {
     assertThat(gone.agreement()).isEqualTo(Agreement.AGREES);
     assertThat(gone.model()).startsWith("The model says so too: before, ").contains("salt");
     OutcomeDifference come =
-        contrast(Seen.poured(Castings.USUAL), Seen.poured(salty, Seen.fault(Kind.STICKY)))
+        contrast(Seen.poured(Castings.USUAL), Seen.poured(salty, Seen.fault(FaultKind.STICKY)))
             .outcomes()
             .get(0);
     assertThat(come.seen()).isEqualTo("“sticky” is new.");
@@ -279,7 +280,7 @@ class ContrastTest {
   }
 
   private static OutcomeDifference unstuck(Casting was, Casting is) {
-    Contrast contrast = contrast(Seen.poured(was, Seen.fault(Kind.STICKY)), Seen.poured(is));
+    Contrast contrast = contrast(Seen.poured(was, Seen.fault(FaultKind.STICKY)), Seen.poured(is));
     return contrast.outcomes().get(0);
   }
 
@@ -304,7 +305,7 @@ class ContrastTest {
   /** All the salt came with the glycerol, and glycerol without a trace of it is no remedy. */
   @Test
   void cleanerGlycerolTakesTheSaltOfTheJarAway() {
-    FaultContext scene = Seen.on(Seen.usual(Setting.SALT, 0.1), Seen.fault(Kind.STICKY));
+    FaultContext scene = Seen.on(Seen.usual(Setting.SALT, 0.1), Seen.fault(FaultKind.STICKY));
     assertThat(AdvisedStep.of(Change.CLEANER_GLYCEROL, scene, RuleBook.packed(), List.of()))
         .singleElement()
         .satisfies(

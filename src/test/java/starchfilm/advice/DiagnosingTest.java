@@ -15,7 +15,7 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
-import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.drying.Milestone;
 
 /** How well a cause explains a fault. */
@@ -87,7 +87,7 @@ class DiagnosingTest {
   }
 
   private static FaultContext wetAfterHalfItsTime(Casting casting) {
-    FaultContext scene = Seen.on(casting, Seen.fault(Kind.STILL_WET));
+    FaultContext scene = Seen.on(casting, Seen.fault(FaultKind.STILL_WET));
     return scene.lookedAtS(scene.outlook().timeS(Spot.THICK_SPOT, Milestone.DRY_THROUGH) / 2);
   }
 
@@ -101,7 +101,7 @@ class DiagnosingTest {
 
   private static String sticky(double glycerol) {
     return DIAGNOSING
-        .of(Seen.on(Seen.usual(Setting.GLYCEROL, glycerol), Seen.fault(Kind.STICKY)))
+        .of(Seen.on(Seen.usual(Setting.GLYCEROL, glycerol), Seen.fault(FaultKind.STICKY)))
         .model();
   }
 

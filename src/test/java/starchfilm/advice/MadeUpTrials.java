@@ -21,6 +21,8 @@ import starchfilm.casting.RoomUncertainty;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Wanted;
 import starchfilm.material.air.AirState;
@@ -64,8 +66,8 @@ final class MadeUpTrials {
     for (int i = 0; i < count; i++) {
       faults.add(
           new ObservedFault(
-              any(ObservedFault.Kind.values()),
-              any(ObservedFault.Place.values()),
+              any(FaultKind.values()),
+              any(FaultPlace.values()),
               random.nextInt(4) == 0
                   ? OptionalDouble.empty()
                   : OptionalDouble.of(HOUR_S * between(5, 400)),

@@ -11,6 +11,8 @@ import starchfilm.casting.Castings;
 import starchfilm.casting.Setting;
 import starchfilm.casting.Spot;
 import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialForecast;
@@ -68,10 +70,7 @@ class NextTrialSearchTest {
     return FaultContext.of(
         forecast.trial(),
         new ObservedFault(
-            ObservedFault.Kind.UNEVEN,
-            ObservedFault.Place.ALL,
-            OptionalDouble.empty(),
-            Optional.empty()),
+            FaultKind.UNEVEN, FaultPlace.ALL, OptionalDouble.empty(), Optional.empty()),
         forecast.drying(),
         new ForecastCache(forecast.trial(), TrialKnowledge.of(ParameterDistribution.textbook())));
   }

@@ -13,7 +13,7 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.DryingPlace;
 import starchfilm.casting.RoomUncertainty;
-import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
 import starchfilm.drying.uncertainty.ParameterDistribution;
@@ -107,7 +107,7 @@ class NextTrialsTest {
   @Test
   void waitingIsNoRemedyWhereItNeverDries() {
     Casting damp = Castings.plate(3, Castings.paste(0.08, 0.3), Castings.room(20, 99, 0.1), 60);
-    FaultContext scene = Seen.on(damp, Seen.fault(Kind.STILL_WET)).lookedAtS(86_400);
+    FaultContext scene = Seen.on(damp, Seen.fault(FaultKind.STILL_WET)).lookedAtS(86_400);
     assertThat(AdvisedStep.of(Change.WAIT_LONGER, scene, RuleBook.packed(), List.of())).isEmpty();
   }
 }

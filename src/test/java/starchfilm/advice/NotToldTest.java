@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.trial.NotRecorded;
-import starchfilm.casting.trial.ObservedFault.Kind;
-import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.forecast.TrialKnowledge;
@@ -19,7 +19,7 @@ class NotToldTest {
   void bubblesInATrialWithoutNotesOfTheCookAreNotExplained() {
     Trial trial =
         MadeUpTrials.with(
-            List.of(Seen.fault(Kind.BUBBLES)),
+            List.of(Seen.fault(FaultKind.BUBBLES)),
             missing("cook.top_C", "cook.minutes", "pour.paste_C", "room.air_C", "room.rh_pct"));
     TrialAdvice advice = advice(trial);
     Diagnosis diagnosis = advice.diagnoses().get(0);
@@ -38,11 +38,11 @@ class NotToldTest {
   void aScorchedPotWithoutNotesOfTheCookIsNotExplainedAtAll() {
     Trial trial =
         MadeUpTrials.with(
-            List.of(Seen.fault(Kind.SCORCHED)),
+            List.of(Seen.fault(FaultKind.SCORCHED)),
             missing("cook.top_C", "cook.minutes", "recipe.water"));
     TrialAdvice advice = advice(trial);
     String suspects =
-        RuleBook.packed().rulesFor(Kind.SCORCHED, Place.ALL).stream()
+        RuleBook.packed().rulesFor(FaultKind.SCORCHED, FaultPlace.ALL).stream()
             .map(rule -> rule.cause().tableName())
             .distinct()
             .limit(5)
@@ -62,7 +62,7 @@ class NotToldTest {
   @Test
   void aWetPlateWithoutATimeIsNotHeldAgainstTheClock() {
     Diagnosis diagnosis =
-        advice(MadeUpTrials.with(List.of(Seen.fault(Kind.STILL_WET)), List.of()))
+        advice(MadeUpTrials.with(List.of(Seen.fault(FaultKind.STILL_WET)), List.of()))
             .diagnoses()
             .get(0);
     assertThat(diagnosis.notNoted()).contains("when it was seen", "when the plate was looked at");
@@ -74,7 +74,7 @@ class NotToldTest {
   @Test
   void anAssumedUnevennessIsNeverACause() {
     Trial trial =
-        MadeUpTrials.with(List.of(Seen.fault(Kind.UNEVEN)), missing("pour.unevenness_pct"));
+        MadeUpTrials.with(List.of(Seen.fault(FaultKind.UNEVEN)), missing("pour.unevenness_pct"));
     Diagnosis diagnosis = advice(trial).diagnoses().get(0);
     assertThat(diagnosis.notNoted()).contains("how uneven the pour was");
     assertThat(diagnosis.suspicions())

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import starchfilm.casting.trial.ObservedFault.Kind;
-import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.change.Change;
 import starchfilm.change.Limits;
 import starchfilm.numerics.evidence.Check;
@@ -23,9 +23,9 @@ class RuleBookTest {
   private static final RuleBook BOOK = RuleBook.packed();
 
   @ParameterizedTest
-  @EnumSource(Kind.class)
-  void everyFaultHasCausesWhereverItIsSeen(Kind fault) {
-    for (Place where : Place.values()) {
+  @EnumSource(FaultKind.class)
+  void everyFaultHasCausesWhereverItIsSeen(FaultKind fault) {
+    for (FaultPlace where : FaultPlace.values()) {
       assertThat(BOOK.rulesFor(fault, where)).as("%s %s", fault, where).hasSizeGreaterThan(1);
     }
   }
@@ -65,8 +65,8 @@ class RuleBookTest {
 
   @Test
   void noRowIsThereTwice() {
-    for (Kind fault : Kind.values()) {
-      for (Place where : Place.values()) {
+    for (FaultKind fault : FaultKind.values()) {
+      for (FaultPlace where : FaultPlace.values()) {
         assertThat(BOOK.rulesFor(fault, where))
             .extracting(rule -> rule.cause() + " " + rule.heldAgainst())
             .doesNotHaveDuplicates();
@@ -135,8 +135,8 @@ class RuleBookTest {
               {"cause": "salt", "adjustment": "cleaner glycerol",
                "source": {"citation": "a book", "check": "read"}}]}
             """);
-    assertThat(book.rulesFor(Kind.CLOUDY, Place.EDGE)).hasSize(1);
-    assertThat(book.rulesFor(Kind.CLOUDY, Place.MIDDLE)).isEmpty();
+    assertThat(book.rulesFor(FaultKind.CLOUDY, FaultPlace.EDGE)).hasSize(1);
+    assertThat(book.rulesFor(FaultKind.CLOUDY, FaultPlace.MIDDLE)).isEmpty();
     assertThat(book.answersTo(Cause.SALT)).containsExactly(Change.CLEANER_GLYCEROL);
   }
 

@@ -10,8 +10,8 @@ import starchfilm.casting.Castings;
 import starchfilm.casting.Setting;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
-import starchfilm.casting.trial.ObservedFault.Kind;
-import starchfilm.casting.trial.ObservedFault.Place;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Wanted;
 import starchfilm.drying.DryingForecaster;
@@ -37,12 +37,12 @@ final class Seen {
   }
 
   static FaultContext on(Casting casting) {
-    return on(casting, fault(Kind.UNEVEN));
+    return on(casting, fault(FaultKind.UNEVEN));
   }
 
   /** A fault all over the plate, without a time. */
-  static ObservedFault fault(Kind kind) {
-    return new ObservedFault(kind, Place.ALL, OptionalDouble.empty(), Optional.empty());
+  static ObservedFault fault(FaultKind kind) {
+    return new ObservedFault(kind, FaultPlace.ALL, OptionalDouble.empty(), Optional.empty());
   }
 
   static Trial poured(Casting casting, ObservedFault... faults) {
@@ -66,7 +66,7 @@ final class Seen {
   }
 
   /** A plate with what its maker makes of it, 1 to 5, if anything. */
-  static Trial rated(Casting casting, OptionalInt rating, Kind... faults) {
+  static Trial rated(Casting casting, OptionalInt rating, FaultKind... faults) {
     List<ObservedFault> seen = Stream.of(faults).map(Seen::fault).toList();
     return poured(casting, Castings.observed(List.of(), seen, List.of(), rating));
   }

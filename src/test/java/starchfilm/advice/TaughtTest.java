@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.Setting;
-import starchfilm.casting.trial.ObservedFault.Kind;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.numerics.units.Figures;
@@ -29,7 +29,7 @@ class TaughtTest {
   /** Two of five brittle, those with least glycerol: one in C(5, 2) = 10 by chance. */
   @Test
   void onePartingInTenIsTold() {
-    assertThat(Taught.by(ofGlycerol(Kind.BRITTLE, 2, 0.1, 0.15, 0.3, 0.35, 0.4)))
+    assertThat(Taught.by(ofGlycerol(FaultKind.BRITTLE, 2, 0.1, 0.15, 0.3, 0.35, 0.4)))
         .containsExactly(
             "Of the 2 trials with 15 g or less of glycerol per 100 g dry starch, 2"
                 + " cracked, broke apart or were brittle; of the other 3 none.");
@@ -38,7 +38,7 @@ class TaughtTest {
   /** Two of four: one in C(4, 2) = 6. */
   @Test
   void onePartingInSixIsNot() {
-    assertThat(Taught.by(ofGlycerol(Kind.BRITTLE, 2, 0.1, 0.15, 0.3, 0.35))).isEmpty();
+    assertThat(Taught.by(ofGlycerol(FaultKind.BRITTLE, 2, 0.1, 0.15, 0.3, 0.35))).isEmpty();
   }
 
   /** One of twelve would come by chance once in twelve, yet one plate is no lesson. */
@@ -47,7 +47,7 @@ class TaughtTest {
     assertThat(
             Taught.by(
                 ofGlycerol(
-                    Kind.BRITTLE,
+                    FaultKind.BRITTLE,
                     1,
                     0.1,
                     0.2,
@@ -66,7 +66,7 @@ class TaughtTest {
 
   @Test
   void stickyFilmTeachesFromTheOtherSide() {
-    assertThat(Taught.by(ofGlycerol(Kind.STICKY, 3, 0.6, 0.55, 0.5, 0.3, 0.25, 0.2)))
+    assertThat(Taught.by(ofGlycerol(FaultKind.STICKY, 3, 0.6, 0.55, 0.5, 0.3, 0.25, 0.2)))
         .containsExactly(
             "Of the 3 trials with 50 g or more of glycerol per 100 g dry starch, 3"
                 + " were sticky; of the other 3 none.");
@@ -81,7 +81,7 @@ class TaughtTest {
       notebook.add(
           of(
               wetM > 3e-3
-                  ? Seen.poured(casting, Seen.fault(Kind.STILL_WET))
+                  ? Seen.poured(casting, Seen.fault(FaultKind.STILL_WET))
                   : Seen.poured(casting)));
     }
     Trial cast = notebook.get(3).trial();
@@ -115,7 +115,7 @@ class TaughtTest {
       for (int j = 0; j < trials; j++) {
         double level = 0.05 + 0.5 * random.nextDouble();
         Casting casting = Seen.usual(Setting.GLYCEROL, level);
-        Kind kind = level < limit ? Kind.BRITTLE : Kind.STICKY;
+        FaultKind kind = level < limit ? FaultKind.BRITTLE : FaultKind.STICKY;
         boolean faulty = random.nextInt(5) > 0 && (level < limit || random.nextBoolean());
         notebook.add(of(faulty ? Seen.poured(casting, Seen.fault(kind)) : Seen.poured(casting)));
       }
@@ -132,7 +132,7 @@ class TaughtTest {
     assertThat(told.matches()).as(lesson).isTrue();
     double limit = Double.parseDouble(told.group(2));
     boolean less = told.group(4).equals("less");
-    Kind kind = less ? Kind.BRITTLE : Kind.STICKY;
+    FaultKind kind = less ? FaultKind.BRITTLE : FaultKind.STICKY;
     int there = 0;
     int faulty = 0;
     for (TrialForecast trial : notebook) {
@@ -155,8 +155,8 @@ class TaughtTest {
   @Test
   void noVerdictPraisesAFaultNorComparesOneWithItself() {
     TrialForecast sound = rated(4);
-    TrialForecast faulty = rated(4, Kind.CURLED);
-    TrialForecast unrated = seen(OptionalInt.empty(), Kind.CURLED);
+    TrialForecast faulty = rated(4, FaultKind.CURLED);
+    TrialForecast unrated = seen(OptionalInt.empty(), FaultKind.CURLED);
 
     assertThat(verdict(sound, rated(2)))
         .isEqualTo(
@@ -180,7 +180,7 @@ class TaughtTest {
   }
 
   /** The first so many trials show the fault. */
-  private static List<TrialForecast> ofGlycerol(Kind kind, int faulty, double... levels) {
+  private static List<TrialForecast> ofGlycerol(FaultKind kind, int faulty, double... levels) {
     List<TrialForecast> trials = new ArrayList<>();
     for (double level : levels) {
       Casting casting = Seen.usual(Setting.GLYCEROL, level);
@@ -198,9 +198,9 @@ class TaughtTest {
   @Test
   void theBestTrialHasTheBestRatingThenTheFewestFaultsThenIsTheLast() {
     TrialForecast poor = rated(2);
-    TrialForecast oneFault = rated(4, Kind.CURLED);
-    TrialForecast twoFaults = rated(4, Kind.CURLED, Kind.STICKY);
-    TrialForecast alike = rated(4, Kind.CLOUDY);
+    TrialForecast oneFault = rated(4, FaultKind.CURLED);
+    TrialForecast twoFaults = rated(4, FaultKind.CURLED, FaultKind.STICKY);
+    TrialForecast alike = rated(4, FaultKind.CLOUDY);
 
     assertThat(Adviser.best(List.of(oneFault, poor))).containsSame(oneFault);
     assertThat(Adviser.best(List.of(oneFault, twoFaults))).containsSame(oneFault);
@@ -208,11 +208,11 @@ class TaughtTest {
     assertThat(Adviser.best(List.of(oneFault, alike))).containsSame(alike);
   }
 
-  private static TrialForecast rated(int rating, Kind... faults) {
+  private static TrialForecast rated(int rating, FaultKind... faults) {
     return seen(OptionalInt.of(rating), faults);
   }
 
-  private static TrialForecast seen(OptionalInt rating, Kind... faults) {
+  private static TrialForecast seen(OptionalInt rating, FaultKind... faults) {
     return of(Seen.rated(Castings.USUAL, rating, faults));
   }
 }

@@ -22,6 +22,8 @@ import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.NotRecorded;
 import starchfilm.casting.trial.Observations;
 import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.casting.trial.Wanted;
@@ -203,8 +205,8 @@ final class SampleTrial {
             tried
                 ? List.of(
                     new ObservedFault(
-                        ObservedFault.Kind.STILL_WET,
-                        ObservedFault.Place.MIDDLE,
+                        FaultKind.STILL_WET,
+                        FaultPlace.MIDDLE,
                         OptionalDouble.of(5 * DAY_S),
                         Optional.of(remark)))
                 : List.of(),

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 
 /**
  * What was seen and measured of a casting.
@@ -35,7 +36,7 @@ public record Observations(
   }
 
   /** Whether such a fault was seen. */
-  public boolean hasFault(ObservedFault.Kind kind) {
+  public boolean hasFault(FaultKind kind) {
     return faults.stream().anyMatch(fault -> fault.kind() == kind);
   }
 

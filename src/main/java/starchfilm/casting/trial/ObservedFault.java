@@ -12,9 +12,9 @@ import java.util.OptionalDouble;
  * @param remark in the maker's words, if noted
  */
 public record ObservedFault(
-    Kind kind, Place where, OptionalDouble seenAtS, Optional<String> remark) {
+    FaultKind kind, FaultPlace where, OptionalDouble seenAtS, Optional<String> remark) {
   /** What can go wrong. */
-  public enum Kind {
+  public enum FaultKind {
     /** Cracked on the plate. */
     CRACKED,
     /** Broke apart when peeled. */
@@ -46,7 +46,7 @@ public record ObservedFault(
   }
 
   /** Where on a plate. */
-  public enum Place {
+  public enum FaultPlace {
     /** At the edge. */
     EDGE,
     /** In the middle. */

@@ -22,9 +22,9 @@ import starchfilm.numerics.evidence.Estimate;
  * @param otherKg the mass it is held against (kg)
  * @param otherS the time of the weighing it is held against (s); its own where there is none
  */
-public record OddWeighing(Weighing weighing, Kind kind, double otherKg, double otherS) {
+public record OddWeighing(Weighing weighing, WeighingAnomaly kind, double otherKg, double otherS) {
   /** What is odd. */
-  public enum Kind {
+  public enum WeighingAnomaly {
     /** The film weighs less than the solids poured. */
     BELOW_SOLIDS,
     /** Another weighing within two minutes shows another mass. */
@@ -64,10 +64,13 @@ public record OddWeighing(Weighing weighing, Kind kind, double otherKg, double o
       } else if (weighing.tared()
           && weighing.filmMassKg() + SIGMAS * Math.hypot(solids.sd(), weighing.massSdKg())
               < solids.value()) {
-        odd.add(new OddWeighing(weighing, Kind.BELOW_SOLIDS, solids.value(), weighing.timeS()));
+        odd.add(
+            new OddWeighing(
+                weighing, WeighingAnomaly.BELOW_SOLIDS, solids.value(), weighing.timeS()));
       } else if (twin.isPresent()) {
         odd.add(
-            new OddWeighing(weighing, Kind.AT_ONCE, twin.get().filmMassKg(), twin.get().timeS()));
+            new OddWeighing(
+                weighing, WeighingAnomaly.AT_ONCE, twin.get().filmMassKg(), twin.get().timeS()));
       } else {
         left.add(weighing);
       }
@@ -107,23 +110,23 @@ public record OddWeighing(Weighing weighing, Kind kind, double otherKg, double o
     return Optional.empty();
   }
 
-  /** A row of weighings in which none gains, by its last and the row before that. */
-  private record Row(Weighing last, Optional<Row> before, int length) {
-    static Optional<Row> longest(Stream<Row> rows) {
-      return rows.reduce((one, other) -> other.length > one.length ? other : one);
+  /** Weighings in a run in which none gains, by its last and the run before that. */
+  private record FallingRun(Weighing last, Optional<FallingRun> before, int length) {
+    static Optional<FallingRun> longest(Stream<FallingRun> runs) {
+      return runs.reduce((one, other) -> other.length > one.length ? other : one);
     }
   }
 
-  /** All weighings outside the longest row, the earliest of equals, in which none gains. */
+  /** All weighings outside the longest run, the earliest of equals, in which none gains. */
   private static List<OddWeighing> gains(List<Weighing> weighings, double solidsKg) {
-    List<Row> rows = new ArrayList<>();
+    List<FallingRun> runs = new ArrayList<>();
     for (Weighing next : weighings) {
-      Optional<Row> before =
-          Row.longest(rows.stream().filter(row -> follows(row.last, next, solidsKg)));
-      rows.add(new Row(next, before, 1 + before.map(Row::length).orElse(0)));
+      Optional<FallingRun> before =
+          FallingRun.longest(runs.stream().filter(run -> follows(run.last, next, solidsKg)));
+      runs.add(new FallingRun(next, before, 1 + before.map(FallingRun::length).orElse(0)));
     }
     Set<Weighing> latestFirst = new LinkedHashSet<>();
-    Optional<Row> end = Row.longest(rows.stream());
+    Optional<FallingRun> end = FallingRun.longest(runs.stream());
     while (end.isPresent()) {
       latestFirst.add(end.get().last);
       end = end.get().before;
@@ -145,7 +148,7 @@ public record OddWeighing(Weighing weighing, Kind kind, double otherKg, double o
     return gain <= 0 || mayGain || !differ(before, next);
   }
 
-  /** Held against the row: the last before it that is lighter, or else the first after, heavier. */
+  /** Held against the run: the last before it that is lighter, or else the first after, heavier. */
   private static OddWeighing against(
       Weighing weighing, Set<Weighing> latestFirst, double solidsKg) {
     Weighing other =
@@ -160,6 +163,6 @@ public record OddWeighing(Weighing weighing, Kind kind, double otherKg, double o
                         .filter(after -> !follows(weighing, after, solidsKg))
                         .reduce((later, first) -> first))
             .orElse(weighing);
-    return new OddWeighing(weighing, Kind.GAIN, other.filmMassKg(), other.timeS());
+    return new OddWeighing(weighing, WeighingAnomaly.GAIN, other.filmMassKg(), other.timeS());
   }
 }

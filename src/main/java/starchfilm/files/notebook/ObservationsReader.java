@@ -12,6 +12,8 @@ import java.util.TreeMap;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.trial.EachPlate;
 import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.casting.trial.PullTest;
 
 /** Reads what was seen and measured after the pour, the weighings apart. */
@@ -38,9 +40,8 @@ final class ObservationsReader {
   List<ObservedFault> faults(ObjectReader trial) {
     List<ObservedFault> faults = new ArrayList<>();
     for (ObjectReader entry : trial.sections("faults")) {
-      Optional<ObservedFault.Kind> kind = entry.choice("kind", ObservedFault.Kind.values());
-      ObservedFault.Place where =
-          entry.choice("where", ObservedFault.Place.values()).orElse(ObservedFault.Place.ALL);
+      Optional<FaultKind> kind = entry.choice("kind", FaultKind.values());
+      FaultPlace where = entry.choice("where", FaultPlace.values()).orElse(FaultPlace.ALL);
       OptionalDouble seen = times.at(entry, "a fault");
       Optional<String> remark = entry.text("remark");
       kind.ifPresent(k -> faults.add(new ObservedFault(k, where, seen, remark)));

@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.PlateMaterial;
-import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.PackedText;
 import starchfilm.material.ingredient.StarchKind;
@@ -102,8 +103,8 @@ final class TrialFieldTable {
       case "plate shapes" -> List.of("rectangle", "oval");
       case "origins" -> FileWord.all(GlycerolOrigin.values());
       case "open faces" -> FileWord.all(FaceChange.OpenFaces.values());
-      case "faults" -> FileWord.all(ObservedFault.Kind.values());
-      case "places" -> FileWord.all(ObservedFault.Place.values());
+      case "faults" -> FileWord.all(FaultKind.values());
+      case "places" -> FileWord.all(FaultPlace.values());
       default -> throw new IllegalStateException("no choice of " + name);
     };
   }

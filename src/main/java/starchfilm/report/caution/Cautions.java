@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import starchfilm.advice.NextTrial;
 import starchfilm.casting.DryingPlace;
-import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.Change;
 import starchfilm.film.risk.RiskLevel;
@@ -157,7 +157,7 @@ public final class Cautions {
     Trial trial = forecast.trial();
     recipe(trial.recipe());
     place(trial.casting().place());
-    if (trial.seen().hasFault(ObservedFault.Kind.MOULD)
+    if (trial.seen().hasFault(FaultKind.MOULD)
         || forecast.risks().mould().level() != RiskLevel.LOW) {
       apply.add(Caution.FANS_AND_HEATERS);
       apply.add(Caution.MOULD);

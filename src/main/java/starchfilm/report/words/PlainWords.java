@@ -56,7 +56,7 @@ public final class PlainWords {
   }
 
   private static String heading(Class<?> kind, String about) {
-    String name = kind.getName().substring(kind.getPackageName().length() + 1).replace('$', '.');
+    String name = kind.getSimpleName();
     return about.isEmpty() ? name : name + ", " + about;
   }
 

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 import starchfilm.advice.OutcomeDifference;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.Spot;
-import starchfilm.casting.trial.ObservedFault;
+import starchfilm.casting.trial.ObservedFault.FaultKind;
+import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.drying.Milestone;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.files.json.PackedText;
@@ -34,8 +35,8 @@ class PlainWordsTest {
           Feel.class,
           FilmCaution.class,
           Withheld.class,
-          ObservedFault.Kind.class,
-          ObservedFault.Place.class,
+          FaultKind.class,
+          FaultPlace.class,
           Milestone.class,
           Spot.class,
           UncertainParameter.class,
@@ -71,7 +72,7 @@ class PlainWordsTest {
   @Test
   void aKindWithoutWordsIsNamed() {
     assertThatThrownBy(() -> PlainWords.word(FaceChange.OpenFaces.BOTH))
-        .hasMessage("kinds.txt has no BOTH below FaceChange.OpenFaces");
+        .hasMessage("kinds.txt has no BOTH below OpenFaces");
   }
 
   private static TreeSet<String> constants(String name) {
@@ -83,6 +84,6 @@ class PlainWordsTest {
   }
 
   private static String name(Class<?> kind) {
-    return kind.getName().replaceAll(".*\\.", "").replace('$', '.');
+    return kind.getSimpleName();
   }
 }
