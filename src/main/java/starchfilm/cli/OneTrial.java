@@ -43,7 +43,7 @@ record OneTrial(Optional<TrialQuestion.Base> base, int exitCode) {
     files.tellFaults();
     files.notebook().notices().forEach(notice -> asked.err().println(notice.sentence()));
     if (!files.isEachUsed()) {
-      throw CommandFailure.wrongInput("no forecast: the trial has a fault.");
+      throw CommandFailure.wrongInput("nothing was done, because " + file + " cannot be used.");
     }
     if (files.trials().size() != 1) {
       throw CommandFailure.wrongInput(

@@ -50,6 +50,8 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
           .toList();
   private static final Pattern ON_A_PLATE =
       Pattern.compile("(.+?)\\s+(?:on|onto|in|into)\\s+(?:each of\\s+)?(?:the\\s+)?(.+)");
+  private static final Pattern EACH =
+      Pattern.compile("\\b(?:each|(?:a|per|one|every) plate)\\b", Pattern.CASE_INSENSITIVE);
   private static final Pattern WARMTH = Pattern.compile("~?[0-9].*[0-9]\\s*\u00B0?[cf]");
 
   /** 21 c 50 %, which is no cup of something. */
@@ -115,7 +117,11 @@ record CookedText(Map<String, List<String>> parts, Entries others, String refusa
     for (String part : APART.split(text.strip(), 0)) {
       String words = part.replaceAll("[\\p{Cntrl}\\s]+", " ").strip().replaceFirst("[.,]$", "");
       if (!words.isEmpty()) {
+        boolean isFirstPour = !parts.containsKey("trial.poured-mass");
         (isTaken(words, parts) ? understood : strange).add(words);
+        if (isFirstPour && parts.containsKey("trial.poured-mass") && EACH.matcher(words).find()) {
+          parts.put("line.each", List.of(words));
+        }
       }
     }
     String refusal =

@@ -1,5 +1,6 @@
 package starchfilm.request;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,7 +29,7 @@ final class WrittenPieces {
     if (AREA.matcher(typed.strip()).matches()) {
       return Pieces.area(Dimension.AREA.si(typed));
     }
-    Matcher sides = PIECES.matcher(typed.strip());
+    Matcher sides = PIECES.matcher(WrittenPlates.sheets(typed.strip().toLowerCase(Locale.ROOT)));
     if (!sides.matches()) {
       throw new MistypedException(typed, ALLOWED, "write it like one of these");
     }

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -45,6 +46,12 @@ record WrittenPlates(Plate plate, int count) {
 
   private static final Pattern COUNT_AND_SIDES =
       Pattern.compile("(?:^(\\d{1,7})\\s*[x\u00D7*]\\s*)?" + SIDES);
+
+  /** Sizes of sheets, long side first: ISO 216:2007, table 1. */
+  private static final Map<String, String> SHEETS =
+      Map.of("3", "420x297 mm", "4", "297x210 mm", "5", "210x148 mm");
+
+  private static final Pattern SHEET = Pattern.compile("\\b(?:din[ -]?)?a([3-5])\\b");
   private static final Pattern LENGTH = Pattern.compile(SIDE + "(?!\\p{L})");
   private static final Pattern WATER =
       Pattern.compile(
@@ -81,9 +88,14 @@ record WrittenPlates(Plate plate, int count) {
 
   private static String plain(String typed) {
     String small =
-        Normalizer.normalize(typed, Normalizer.Form.NFC).strip().toLowerCase(Locale.ROOT);
+        sheets(Normalizer.normalize(typed, Normalizer.Form.NFC).strip().toLowerCase(Locale.ROOT));
     // With a blank behind it, a number in words may stand alone.
     return Rest.inDigits(small.replace('\u2033', '"').replace('\u201D', '"') + " ").strip();
+  }
+
+  /** Sheets by their sides. */
+  static String sheets(String small) {
+    return SHEET.matcher(small).replaceAll(sheet -> SHEETS.getOrDefault(sheet.group(1), ""));
   }
 
   private static MistypedException unreadable(String typed, String mend) {

@@ -94,7 +94,16 @@ final class WrittenTrial {
               .flatMap(read -> level.tooLittleFor(read.recipe().glycerol().massKg().value()))
               .ifPresent(text -> in.remark("It takes " + text + "."));
         });
+    if (in.has("trial.poured-mass") && !in.has("line.each")) {
+      trial.filter(read -> read.plates() > 1).ifPresent(this::tellEach);
+    }
     return trial.flatMap(this::placed).map(placed -> new TrialQuestion.Base(placed, fields));
+  }
+
+  private void tellEach(Trial trial) {
+    in.remark(
+        "%s of paste is taken as what lies on each of the %d plates."
+            .formatted(in.word("trial.poured-mass"), trial.plates()));
   }
 
   private void put(String path, Located value) {

@@ -267,6 +267,14 @@ class DryCommandTest {
   }
 
   @Test
+  void saysOfAMissingFileThatItIsMissing() {
+    assertThat(terminal.run("dry", "no.json")).isEqualTo(2);
+    assertThat(terminal.err())
+        .contains("no.json: there is no such file", "nothing was done, because no.json cannot be")
+        .doesNotContain("fault");
+  }
+
+  @Test
   void takesOneTrialAtATime() {
     String garden = Path.of(BLEND).getParent().toString();
     assertThat(terminal.run("dry", garden)).isEqualTo(2);

@@ -138,6 +138,24 @@ class NewCommandTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "poured 450 g on 3 A4 glass plates             | true",
+        "3 glass plates 30x20 cm; poured 450 g         | true",
+        "3 glass plates 30x20 cm; 150 g a plate        | false",
+        "150 g of paste on each of 3 trays 20x30 cm    | false",
+        "poured 150 g on a glass plate 30x20 cm        | false"
+      })
+  void saysThatAMassIsOfEachPlateWhereThatIsNotWritten(String pour, boolean said) {
+    assertThat(terminal.run("new", "20 g potato, 360 g water; " + pour))
+        .as(terminal.err())
+        .isEqualTo(ExitCodes.DONE);
+    assertThat(terminal.out().contains("450 g of paste is taken as what lies on each of the 3"))
+        .isEqualTo(said);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
         "20 g potato; 400 g water; glass 30x20cm ??? | glass 30x20cm ???",
         "20 g potato; 400 g water; hello there       | hello there",
         "20 g potato; 400 g water; 3 spoons of hope  | hope",
