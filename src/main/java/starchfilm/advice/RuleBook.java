@@ -45,7 +45,7 @@ public record RuleBook(
   private record Table(
       List<CauseLimit> causes,
       List<Measure> measures,
-      List<Row> rules,
+      List<WrittenRule> rules,
       List<Cure> cures,
       Map<Change, String> changes,
       List<Compared> compared) {
@@ -56,7 +56,7 @@ public record RuleBook(
   }
 
   /** A rule as it is written, which calls its measure by name. */
-  private record Row(
+  private record WrittenRule(
       FaultKind fault, Set<FaultPlace> where, String heldAgainst, Cause cause, Source source) {
     Rule rule(Table table) {
       Measure measure =

@@ -15,9 +15,9 @@ public record ConstantRoom(AirState air) implements Room {
   }
 
   @Override
-  public Reach reach(ToDoubleFunction<AirState> what) {
+  public AirRange range(ToDoubleFunction<AirState> what) {
     double always = what.applyAsDouble(air);
-    return new Reach(always, always, always);
+    return new AirRange(always, always, always);
   }
 
   @Override

@@ -22,7 +22,7 @@ import starchfilm.material.air.AirState;
  * @param readings the readings in order of time; at least one
  * @param speedMPerS air speed, which hygrometers do not log (m/s)
  */
-public record LoggedRoom(List<Reading> readings, double speedMPerS) implements Room {
+public record LoggedRoom(List<RoomReading> readings, double speedMPerS) implements Room {
 
   /**
    * One line of the log.
@@ -31,7 +31,7 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
    * @param temperatureK air temperature (K)
    * @param relativeHumidity ratio, 0 to 1
    */
-  public record Reading(double timeS, double temperatureK, double relativeHumidity) {}
+  public record RoomReading(double timeS, double temperatureK, double relativeHumidity) {}
 
   public LoggedRoom {
     readings = List.copyOf(new ArrayList<>(readings));
@@ -52,7 +52,7 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
    * @return the thinned log; this one where fewer than a third of the readings would go
    */
   public LoggedRoom averaged(double spanS) {
-    Map<Long, List<Reading>> spans =
+    Map<Long, List<RoomReading>> spans =
         readings.stream()
             .collect(
                 Collectors.groupingBy(
@@ -64,11 +64,11 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
         : new LoggedRoom(spans.values().stream().map(LoggedRoom::mean).toList(), speedMPerS);
   }
 
-  private static Reading mean(List<Reading> readings) {
-    return new Reading(
-        readings.stream().mapToDouble(Reading::timeS).average().orElseThrow(),
-        readings.stream().mapToDouble(Reading::temperatureK).average().orElseThrow(),
-        readings.stream().mapToDouble(Reading::relativeHumidity).average().orElseThrow());
+  private static RoomReading mean(List<RoomReading> readings) {
+    return new RoomReading(
+        readings.stream().mapToDouble(RoomReading::timeS).average().orElseThrow(),
+        readings.stream().mapToDouble(RoomReading::temperatureK).average().orElseThrow(),
+        readings.stream().mapToDouble(RoomReading::relativeHumidity).average().orElseThrow());
   }
 
   @Override
@@ -77,9 +77,9 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
   }
 
   @Override
-  public Reach reach(ToDoubleFunction<AirState> what) {
+  public AirRange range(ToDoubleFunction<AirState> what) {
     var summary = readings.stream().map(this::air).mapToDouble(what).summaryStatistics();
-    return new Reach(summary.getMin(), summary.getAverage(), summary.getMax());
+    return new AirRange(summary.getMin(), summary.getAverage(), summary.getMax());
   }
 
   @Override
@@ -102,8 +102,8 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
     if (next == readings.size()) {
       return air(readings.get(next - 1));
     }
-    Reading before = readings.get(next - 1);
-    Reading after = readings.get(next);
+    RoomReading before = readings.get(next - 1);
+    RoomReading after = readings.get(next);
     double share = (time - before.timeS()) / (after.timeS() - before.timeS());
     return new AirState(
         before.temperatureK() + share * (after.temperatureK() - before.temperatureK()),
@@ -123,11 +123,11 @@ public record LoggedRoom(List<Reading> readings, double speedMPerS) implements R
   private int firstAfter(double timeS) {
     int found =
         Collections.binarySearch(
-            readings, new Reading(timeS, 0, 0), Comparator.comparingDouble(Reading::timeS));
+            readings, new RoomReading(timeS, 0, 0), Comparator.comparingDouble(RoomReading::timeS));
     return found >= 0 ? found + 1 : -found - 1;
   }
 
-  private AirState air(Reading reading) {
+  private AirState air(RoomReading reading) {
     return new AirState(reading.temperatureK(), reading.relativeHumidity(), speedMPerS);
   }
 }

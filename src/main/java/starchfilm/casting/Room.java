@@ -20,16 +20,16 @@ public sealed interface Room permits ConstantRoom, SwingingRoom, LoggedRoom {
    * @param what such as {@link AirState#temperatureK()}
    * @return its lowest, mean and highest, in its unit
    */
-  Reach reach(ToDoubleFunction<AirState> what);
+  AirRange range(ToDoubleFunction<AirState> what);
 
   /** The coolest air from the pour on (K). */
   default double coolestK() {
-    return reach(AirState::temperatureK).low();
+    return range(AirState::temperatureK).low();
   }
 
   /** The warmest air from the pour on (K). */
   default double warmestK() {
-    return reach(AirState::temperatureK).high();
+    return range(AirState::temperatureK).high();
   }
 
   /**
@@ -83,5 +83,5 @@ public sealed interface Room permits ConstantRoom, SwingingRoom, LoggedRoom {
       Function<LoggedRoom, T> logged) {}
 
   /** The lowest, mean and highest of something. */
-  record Reach(double low, double mean, double high) {}
+  record AirRange(double low, double mean, double high) {}
 }

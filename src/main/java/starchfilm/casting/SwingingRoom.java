@@ -35,10 +35,10 @@ public record SwingingRoom(
   }
 
   @Override
-  public Reach reach(ToDoubleFunction<AirState> what) {
+  public AirRange range(ToDoubleFunction<AirState> what) {
     double warmest = what.applyAsDouble(swung(1));
     double coolest = what.applyAsDouble(swung(-1));
-    return new Reach(
+    return new AirRange(
         Math.min(coolest, warmest), what.applyAsDouble(mean), Math.max(coolest, warmest));
   }
 

@@ -32,7 +32,7 @@ public enum DryingVerdict {
   private static final double WETTEST_FILM = 1;
 
   /** How one likely case ends. */
-  enum Outcome {
+  enum CaseOutcome {
     /** It becomes firm, if it is given the time. */
     FIRM,
     /** It comes to rest too moist to peel. */
@@ -53,11 +53,11 @@ public enum DryingVerdict {
    * @param cases of one spot; at least one
    */
   static DryingVerdict of(SpotSolution[] cases) {
-    double firm = share(cases, Outcome.FIRM);
+    double firm = share(cases, CaseOutcome.FIRM);
     if (firm > SELDOM) {
       return firm >= 1 - SELDOM ? DRIES : MAY_STAY_SOFT;
     }
-    return share(cases, Outcome.WET) > MOSTLY ? TOO_DAMP : NEVER_PEELABLE;
+    return share(cases, CaseOutcome.WET) > MOSTLY ? TOO_DAMP : NEVER_PEELABLE;
   }
 
   /** The verdict on the spot that dries best. */
@@ -66,19 +66,19 @@ public enum DryingVerdict {
   }
 
   /** Whether a case counts where the times of a milestone are stated, under this verdict. */
-  boolean tells(Milestone milestone, Outcome outcome) {
+  boolean tells(Milestone milestone, CaseOutcome outcome) {
     return switch (this) {
-      case DRIES, MAY_STAY_SOFT -> outcome == Outcome.FIRM;
+      case DRIES, MAY_STAY_SOFT -> outcome == CaseOutcome.FIRM;
       case NEVER_PEELABLE ->
           switch (milestone) {
             case SKIN_DRY, PEELABLE -> false;
-            case DRY_THROUGH -> outcome != Outcome.WET;
+            case DRY_THROUGH -> outcome != CaseOutcome.WET;
           };
       case TOO_DAMP -> false;
     };
   }
 
-  private static double share(SpotSolution[] cases, Outcome outcome) {
+  private static double share(SpotSolution[] cases, CaseOutcome outcome) {
     int found = 0;
     for (SpotSolution one : cases) {
       found += one.outcome() == outcome ? 1 : 0;

@@ -16,7 +16,7 @@ import starchfilm.material.recipe.Composition;
  * @param timeS the moment (s since the pour)
  * @param columns from the thin edge to the middle
  */
-public record PlateSection(double timeS, List<Column> columns) {
+public record PlateSection(double timeS, List<LayerColumn> columns) {
   /** Columns from the thin edge to the thick middle, both included. */
   public static final int COLUMNS = 6;
 
@@ -32,8 +32,8 @@ public record PlateSection(double timeS, List<Column> columns) {
    *
    * @param layers from the plate up
    */
-  public record Column(List<Layer> layers) {
-    public Column {
+  public record LayerColumn(List<Layer> layers) {
+    public LayerColumn {
       layers = List.copyOf(layers);
     }
 
@@ -67,7 +67,7 @@ public record PlateSection(double timeS, List<Column> columns) {
         casting.pour().unevenness() * deviations.multiplier(UncertainParameter.UNEVENNESS);
     double thin = Spot.THIN_EDGE.thicknessRatio(unevenness);
     double thick = Spot.THICK_SPOT.thicknessRatio(unevenness);
-    List<List<Column>> byColumn = new ArrayList<>();
+    List<List<LayerColumn>> byColumn = new ArrayList<>();
     for (int i = 0; i < COLUMNS; i++) {
       double share = (1 - Math.cos(Math.PI * i / (COLUMNS - 1))) / 2;
       double ratio = thin + share * (thick - thin);
@@ -85,7 +85,7 @@ public record PlateSection(double timeS, List<Column> columns) {
   }
 
   /** A column out of the moistures on a grid's nodes. */
-  static Column column(
+  static LayerColumn column(
       Composition composition,
       double solidsKgPerM2,
       double[] positions,
@@ -97,7 +97,7 @@ public record PlateSection(double timeS, List<Column> columns) {
       layers.add(
           new Layer(solidsKgPerM2 / of * composition.volumeM3PerKgDry(Math.max(0, mean)), mean));
     }
-    return new Column(layers);
+    return new LayerColumn(layers);
   }
 
   private static double read(double[] positions, double[] values, double at) {

@@ -1,6 +1,7 @@
 package starchfilm.drying;
 
 import java.util.Arrays;
+import starchfilm.drying.DryingVerdict.CaseOutcome;
 
 /** What one solve of one spot gave; filled by {@link SpotSolver}, one a thread. */
 final class SpotSolution {
@@ -42,13 +43,13 @@ final class SpotSolution {
   double frostKs;
 
   /** How this case ends. */
-  DryingVerdict.Outcome outcome() {
+  CaseOutcome outcome() {
     if (!staysSoft) {
-      return DryingVerdict.Outcome.FIRM;
+      return CaseOutcome.FIRM;
     }
     return at(Milestone.DRY_THROUGH) < Double.POSITIVE_INFINITY
-        ? DryingVerdict.Outcome.SOFT
-        : DryingVerdict.Outcome.WET;
+        ? CaseOutcome.SOFT
+        : CaseOutcome.WET;
   }
 
   /** Notes the end of a step that was taken (s). */

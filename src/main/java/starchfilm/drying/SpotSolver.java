@@ -11,12 +11,13 @@ import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Spot;
+import starchfilm.drying.PlateSection.LayerColumn;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.drying.uncertainty.UncertainParameter;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.wetfilm.FilmMaterial;
 import starchfilm.numerics.diffusion.DiffusionSystem;
-import starchfilm.numerics.diffusion.FluxPotential;
+import starchfilm.numerics.diffusion.FluxPotential.PotentialReader;
 import starchfilm.numerics.diffusion.Grid;
 import starchfilm.numerics.diffusion.RosenbrockIntegrator;
 import starchfilm.numerics.diffusion.StepListener;
@@ -51,7 +52,7 @@ final class SpotSolver {
 
   private final PreparedCase prepared;
   private final Grid grid;
-  private final FluxPotential.Reader reader;
+  private final PotentialReader reader;
   private final PlateExchange exchange;
   private final DiffusionSystem system;
   private final RosenbrockIntegrator integrator;
@@ -157,7 +158,7 @@ final class SpotSolver {
   }
 
   /** Solves the average thickness likewise and tells how moist it is from the plate up. */
-  List<PlateSection.Column> columns(ParameterSample deviations, double[] timesS, int layers) {
+  List<LayerColumn> columns(ParameterSample deviations, double[] timesS, int layers) {
     double[] positions = grid.positions();
     Composition composition = prepared.material(deviations).composition();
     return at(

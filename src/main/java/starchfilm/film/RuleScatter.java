@@ -10,9 +10,9 @@ import starchfilm.numerics.evidence.Band;
  * @param oneSigma one standard deviation: a factor of at least 1, or a difference of at least 0 in
  *     the property's unit
  */
-record RuleScatter(Scale scale, double oneSigma) {
+record RuleScatter(ScatterScale scale, double oneSigma) {
   /** The scale on which the scatter is normal. */
-  enum Scale {
+  enum ScatterScale {
     /** The logarithm of the property is normal. */
     FACTOR,
     /** The property itself is normal. */
@@ -21,12 +21,12 @@ record RuleScatter(Scale scale, double oneSigma) {
 
   /** Figures scatter by a factor, times or divided by. */
   static RuleScatter factor(double oneSigma) {
-    return new RuleScatter(Scale.FACTOR, oneSigma);
+    return new RuleScatter(ScatterScale.FACTOR, oneSigma);
   }
 
   /** Figures scatter by a difference, plus or minus, in the property's unit. */
   static RuleScatter plusMinus(double oneSigma) {
-    return new RuleScatter(Scale.DIFFERENCE, oneSigma);
+    return new RuleScatter(ScatterScale.DIFFERENCE, oneSigma);
   }
 
   /**
@@ -40,7 +40,7 @@ record RuleScatter(Scale scale, double oneSigma) {
    * @return 10, 50 and 90 % points
    */
   Band band(double middle, double below, double above, double moreLogSd) {
-    if (scale == Scale.DIFFERENCE) {
+    if (scale == ScatterScale.DIFFERENCE) {
       return Band.normal(middle, Math.hypot(oneSigma, (above - below) / 2));
     }
     if (middle == 0) {

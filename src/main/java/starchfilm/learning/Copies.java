@@ -22,10 +22,10 @@ import starchfilm.learning.summary.LeftOut;
  */
 record Copies(List<Trial> once, List<LeftOut> copies) {
   /** What makes a plate the same. */
-  private record Plate(
+  private record PlateFingerprint(
       Optional<LocalDateTime> pouredAt, List<Weighing> weighings, List<PullTest> pulls) {
-    static Plate of(Trial trial) {
-      return new Plate(trial.pouredAt(), trial.seen().weighings(), trial.seen().pulls());
+    static PlateFingerprint of(Trial trial) {
+      return new PlateFingerprint(trial.pouredAt(), trial.seen().weighings(), trial.seen().pulls());
     }
 
     boolean isMeasured() {
@@ -34,14 +34,14 @@ record Copies(List<Trial> once, List<LeftOut> copies) {
   }
 
   static Copies among(Path folder, List<Trial> trials) {
-    Map<Plate, Trial> first = new LinkedHashMap<>();
+    Map<PlateFingerprint, Trial> first = new LinkedHashMap<>();
     trials.stream()
         .sorted(Comparator.comparingInt((Trial trial) -> trial.file().getNameCount()))
-        .forEach(trial -> first.putIfAbsent(Plate.of(trial), trial));
+        .forEach(trial -> first.putIfAbsent(PlateFingerprint.of(trial), trial));
     List<Trial> once = new ArrayList<>();
     List<LeftOut> copies = new ArrayList<>();
     for (Trial trial : trials) {
-      Plate plate = Plate.of(trial);
+      PlateFingerprint plate = PlateFingerprint.of(trial);
       Trial original = first.getOrDefault(plate, trial);
       if (original.file().equals(trial.file()) || !plate.isMeasured()) {
         once.add(trial);

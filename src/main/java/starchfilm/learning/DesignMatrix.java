@@ -22,11 +22,12 @@ final class DesignMatrix {
     KIND
   }
 
-  private record Part(Level level, UncertainParameter factor, String owner, double priorVariance) {}
+  private record VarianceComponent(
+      Level level, UncertainParameter factor, String owner, double priorVariance) {}
 
   private final SortedSet<String> rooms = new TreeSet<>();
   private final SortedSet<String> kinds = new TreeSet<>();
-  private final List<Part> parts = new ArrayList<>();
+  private final List<VarianceComponent> parts = new ArrayList<>();
 
   /** The space that some plates span. */
   DesignMatrix(Iterable<PlateKey> plates) {
@@ -45,7 +46,8 @@ final class DesignMatrix {
 
   private void add(Level level, UncertainParameter factor, String owner, double share) {
     if (share > 0) {
-      parts.add(new Part(level, factor, owner, VarianceShares.variance(factor, share)));
+      parts.add(
+          new VarianceComponent(level, factor, owner, VarianceShares.variance(factor, share)));
     }
   }
 
@@ -97,13 +99,13 @@ final class DesignMatrix {
   }
 
   private interface Weight {
-    double of(Part part);
+    double of(VarianceComponent part);
   }
 
   private RealMatrix mapping(Weight weight) {
     RealMatrix mapping = new Array2DRowRealMatrix(VarianceShares.COUNT, parts.size());
     for (int i = 0; i < parts.size(); i++) {
-      Part part = parts.get(i);
+      VarianceComponent part = parts.get(i);
       mapping.setEntry(part.factor().ordinal(), i, weight.of(part));
     }
     return mapping;

@@ -76,7 +76,7 @@ final class Learner {
     }
   }
 
-  private record Outcome(Optional<FittedPlate> plate, Optional<LeftOut> leftOut) {}
+  private record FitOutcome(Optional<FittedPlate> plate, Optional<LeftOut> leftOut) {}
 
   private Learner(List<FittedPlate> plates, List<LeftOut> leftOut) {
     this.plates = plates;
@@ -140,7 +140,7 @@ final class Learner {
     return last;
   }
 
-  private static Outcome first(
+  private static FitOutcome first(
       Trial trial, String file, SharedParameters before, Runnable requireWanted) {
     try {
       UsableWeighings usable = UsableWeighings.of(trial);
@@ -149,10 +149,10 @@ final class Learner {
       }
       PlateModel plate = new PlateModel(trial, usable.used(), requireWanted);
       PlateFit fit = PlateFit.of(plate.readings(), plate.before(before));
-      return new Outcome(
+      return new FitOutcome(
           Optional.of(new FittedPlate(trial, file, usable, plate, fit)), Optional.empty());
     } catch (IllegalArgumentException | IntegrationFailure e) {
-      return new Outcome(
+      return new FitOutcome(
           Optional.empty(), Optional.of(new LeftOut(file, String.valueOf(e.getMessage()))));
     }
   }
@@ -173,21 +173,21 @@ final class Learner {
     return collected(plates.parallelStream().map(plate -> again(plate, shared)).toList(), leftOut);
   }
 
-  private static Outcome again(FittedPlate plate, SharedParameters shared) {
+  private static FitOutcome again(FittedPlate plate, SharedParameters shared) {
     try {
       PlateModel model = plate.model();
       PlateFit fit = plate.fit().again(model.readings(), model.beforeGivenMeans(shared));
-      return new Outcome(Optional.of(plate.with(fit)), Optional.empty());
+      return new FitOutcome(Optional.of(plate.with(fit)), Optional.empty());
     } catch (IllegalArgumentException | IntegrationFailure e) {
-      return new Outcome(
+      return new FitOutcome(
           Optional.empty(), Optional.of(new LeftOut(plate.file(), String.valueOf(e.getMessage()))));
     }
   }
 
-  private static Learner collected(List<Outcome> outcomes, List<LeftOut> leftOutBefore) {
+  private static Learner collected(List<FitOutcome> outcomes, List<LeftOut> leftOutBefore) {
     List<FittedPlate> plates = new ArrayList<>();
     List<LeftOut> leftOut = new ArrayList<>(leftOutBefore);
-    for (Outcome outcome : outcomes) {
+    for (FitOutcome outcome : outcomes) {
       outcome.plate().ifPresent(plates::add);
       outcome.leftOut().ifPresent(leftOut::add);
     }

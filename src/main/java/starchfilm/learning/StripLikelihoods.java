@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import starchfilm.casting.trial.EachPlate;
+import starchfilm.casting.trial.EachPlate.MeasuredFilm;
 import starchfilm.casting.trial.PullTest;
 import starchfilm.casting.trial.Trial;
 import starchfilm.film.FilmForecast;
@@ -52,7 +52,7 @@ final class StripLikelihoods {
       return;
     }
     List<PullTest> unnamed = new ArrayList<>(trial.seen().pulls());
-    for (EachPlate.Film film : trial.seen().eachPlate().films().values()) {
+    for (MeasuredFilm film : trial.seen().eachPlate().films().values()) {
       film.pulls().forEach(unnamed::remove);
       add(trial, film.pulls(), forecast, file, starch);
     }
@@ -66,29 +66,29 @@ final class StripLikelihoods {
       FilmForecast forecast,
       String file,
       Map<StarchKind, Double> starch) {
-    List<Figure> strengths = new ArrayList<>();
-    List<Figure> elongations = new ArrayList<>();
+    List<StripFigure> strengths = new ArrayList<>();
+    List<StripFigure> elongations = new ArrayList<>();
     for (PullTest pull : strips) {
       int number = trial.seen().pulls().indexOf(pull) + 1;
-      strengths.add(new Figure(number, pull.strengthPa()));
+      strengths.add(new StripFigure(number, pull.strengthPa()));
       // A strip that broke without any stretch to see has no logarithm, and tells too little.
       if (pull.stretchAtBreak().orElse(0) > 0) {
-        elongations.add(new Figure(number, pull.stretchAtBreak().getAsDouble()));
+        elongations.add(new StripFigure(number, pull.stretchAtBreak().getAsDouble()));
       }
     }
     teach(
-        new Film(file, starch, FilmProperty.TENSILE_STRENGTH, STRENGTH_SCATTER, 1e-6, "MPa"),
+        new PulledFilm(file, starch, FilmProperty.TENSILE_STRENGTH, STRENGTH_SCATTER, 1e-6, "MPa"),
         forecast.tensileStrengthPa(),
         strengths);
     teach(
-        new Film(file, starch, FilmProperty.ELONGATION, ELONGATION_SCATTER, 100, "%"),
+        new PulledFilm(file, starch, FilmProperty.ELONGATION, ELONGATION_SCATTER, 100, "%"),
         forecast.elongationAtBreak(),
         elongations);
   }
 
-  private record Figure(int strip, double value) {}
+  private record StripFigure(int strip, double value) {}
 
-  private record Film(
+  private record PulledFilm(
       String file,
       Map<StarchKind, Double> starch,
       FilmProperty property,
@@ -96,7 +96,7 @@ final class StripLikelihoods {
       double shownFactor,
       String unit) {}
 
-  private void teach(Film film, Band forecast, List<Figure> figures) {
+  private void teach(PulledFilm film, Band forecast, List<StripFigure> figures) {
     if (figures.isEmpty()) {
       return;
     }
@@ -120,7 +120,7 @@ final class StripLikelihoods {
     }
   }
 
-  private static String shown(Film film, double value) {
+  private static String shown(PulledFilm film, double value) {
     return String.format(Locale.ROOT, "%.2g %s", value * film.shownFactor(), film.unit());
   }
 

@@ -41,7 +41,7 @@ public final class Workshops implements TrialKnowledge {
   private static final int FARTHEST_UP = 8;
 
   private final Clock clock;
-  private final Map<Path, Reading> readings = new ConcurrentHashMap<>();
+  private final Map<Path, CachedWorkshop> readings = new ConcurrentHashMap<>();
   private final Map<Path, Workshop> untaught = new ConcurrentHashMap<>();
 
   /**
@@ -54,7 +54,8 @@ public final class Workshops implements TrialKnowledge {
   }
 
   /** A workshop as read, and what tells whether its file has changed since. */
-  private record Reading(FileTime changed, long bytes, Workshop workshop, Optional<Fault> fault) {}
+  private record CachedWorkshop(
+      FileTime changed, long bytes, Workshop workshop, Optional<Fault> fault) {}
 
   /**
    * The workshop of a trial.
@@ -184,7 +185,7 @@ public final class Workshops implements TrialKnowledge {
     return home(folder.toAbsolutePath().normalize()).flatMap(home -> reading(home).fault());
   }
 
-  private Reading reading(Path folder) {
+  private CachedWorkshop reading(Path folder) {
     Path file = Workshop.file(folder);
     FileTime changed = FileTime.fromMillis(0);
     long bytes = -1;
@@ -196,18 +197,18 @@ public final class Workshops implements TrialKnowledge {
       // Read below all the same: what is wrong with the file is stated there.
       bytes = -1;
     }
-    Reading last = readings.get(folder);
+    CachedWorkshop last = readings.get(folder);
     if (last != null && last.changed().equals(changed) && last.bytes() == bytes) {
       return last;
     }
-    Reading fresh = read(folder, changed, bytes);
+    CachedWorkshop fresh = read(folder, changed, bytes);
     readings.put(folder, fresh);
     return fresh;
   }
 
-  private static Reading read(Path folder, FileTime changed, long bytes) {
+  private static CachedWorkshop read(Path folder, FileTime changed, long bytes) {
     try {
-      return new Reading(changed, bytes, Workshop.read(folder), Optional.empty());
+      return new CachedWorkshop(changed, bytes, Workshop.read(folder), Optional.empty());
     } catch (UnreadableFileException e) {
       Fault fault =
           new Fault(
@@ -216,7 +217,7 @@ public final class Workshops implements TrialKnowledge {
               e.given(),
               e.allowed(),
               e.mend() + "; until then the forecasts are the textbook's");
-      return new Reading(changed, bytes, Workshop.untaught(folder), Optional.of(fault));
+      return new CachedWorkshop(changed, bytes, Workshop.untaught(folder), Optional.of(fault));
     }
   }
 

@@ -23,9 +23,9 @@ import starchfilm.drying.DryingForecaster;
  * @param share share of the likely cases that are ever ready
  */
 record DryingSurface(
-    Range starch,
-    Range plasticiser,
-    Range logThickness,
+    SurfaceRange starch,
+    SurfaceRange plasticiser,
+    SurfaceRange logThickness,
     SmoothSurface logMean,
     SmoothSurface logSd,
     SmoothSurface share) {
@@ -44,7 +44,7 @@ record DryingSurface(
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   /** The ends of one variable. */
-  record Range(double from, double to) {
+  record SurfaceRange(double from, double to) {
     /** The variable at one of Chebyshev's nodes, which are scaled to -1 to 1. */
     double at(double scaled) {
       return from + (to - from) * (scaled + 1) / 2;
@@ -75,9 +75,9 @@ record DryingSurface(
       double mostPlasticiser,
       double thinnestM,
       double thickestM) {
-    Range starch = new Range(blend.castFrom(), blend.levelsUpTo());
-    Range plasticiser = new Range(0, mostPlasticiser);
-    Range logThickness = new Range(Math.log(thinnestM), Math.log(thickestM));
+    SurfaceRange starch = new SurfaceRange(blend.castFrom(), blend.levelsUpTo());
+    SurfaceRange plasticiser = new SurfaceRange(0, mostPlasticiser);
+    SurfaceRange logThickness = new SurfaceRange(Math.log(thinnestM), Math.log(thickestM));
     double[][] points = new double[NODES][];
     double[] means = new double[NODES];
     double[] sds = new double[NODES];

@@ -24,9 +24,9 @@ public record Kitchen(
     double rimM,
     int plates,
     double unevenness,
-    List<Size> sizes) {
+    List<EqualPlates> sizes) {
   /** Plates of one size. */
-  public record Size(Plate plate, int count) {}
+  public record EqualPlates(Plate plate, int count) {}
 
   /**
    * What a pot takes over what it holds brim-full (kg per m3): paste heaves and spits, so it is

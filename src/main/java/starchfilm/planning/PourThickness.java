@@ -12,10 +12,10 @@ import starchfilm.numerics.evidence.Band;
  * @param dryThicknessM what it dries to, in the air of use (m)
  */
 public record PourThickness(
-    double sure, Reach reach, double wetThicknessM, double pourKg, Band dryThicknessM) {
+    double sure, DateReach reach, double wetThicknessM, double pourKg, Band dryThicknessM) {
 
   /** Whether a date can be met by pouring thinner. */
-  public enum Reach {
+  public enum DateReach {
     /** This thickness just meets it. */
     FOUND,
     /** Not even 0.1 mm does; the figures are of that. */

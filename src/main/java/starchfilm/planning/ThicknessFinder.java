@@ -8,7 +8,7 @@ import starchfilm.drying.uncertainty.ParameterDistribution;
 import starchfilm.drying.uncertainty.Quantiles;
 import starchfilm.film.FilmForecaster;
 import starchfilm.film.PasteBody;
-import starchfilm.planning.PourThickness.Reach;
+import starchfilm.planning.PourThickness.DateReach;
 
 /**
  * Turns the drying forecast round: from a date to the wet thickness that meets it.
@@ -54,10 +54,10 @@ public final class ThicknessFinder {
 
   private PourThickness pour(ThicknessRequest request, double sure, OptionalDouble found) {
     double wetM = found.orElse(ThicknessRoot.THINNEST_M);
-    Reach reach =
+    DateReach reach =
         found.isEmpty()
-            ? Reach.TOO_SOON
-            : wetM >= ThicknessRoot.THICKEST_M ? Reach.ANY : Reach.FOUND;
+            ? DateReach.TOO_SOON
+            : wetM >= ThicknessRoot.THICKEST_M ? DateReach.ANY : DateReach.FOUND;
     return new PourThickness(
         sure,
         reach,

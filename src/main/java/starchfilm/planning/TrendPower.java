@@ -36,9 +36,14 @@ import starchfilm.numerics.evidence.Source;
  *     {@value #MOST_PLATES} are too few
  */
 public record TrendPower(
-    Response what, double first, double last, double logSd, double chance, int platesForEighty) {
+    MeasuredResponse what,
+    double first,
+    double last,
+    double logSd,
+    double chance,
+    int platesForEighty) {
   /** What can be measured of a plate. */
-  public enum Response {
+  public enum MeasuredResponse {
     /** Time until the thick spot is dry through. */
     DRY_THROUGH,
     /** Stretch at break. */
@@ -85,7 +90,7 @@ public record TrendPower(
             .dryThroughS();
     double dryLogSd = Math.log(own.high() / own.low()) / (2 * Band.Z90);
     List<TrendPower> shows = new ArrayList<>();
-    for (Response what : Response.values()) {
+    for (MeasuredResponse what : MeasuredResponse.values()) {
       double logSd =
           switch (what) {
             case DRY_THROUGH -> dryLogSd;
@@ -113,7 +118,11 @@ public record TrendPower(
    * @param logSd scatter of its logarithm between plates, above 0
    */
   static TrendPower of(
-      Response what, List<Double> values, List<Double> middles, double logSd, int platesEach) {
+      MeasuredResponse what,
+      List<Double> values,
+      List<Double> middles,
+      double logSd,
+      int platesEach) {
     SimpleRegression line = new SimpleRegression();
     for (int i = 0; i < values.size(); i++) {
       line.addData(values.get(i), Math.log(middles.get(i)));

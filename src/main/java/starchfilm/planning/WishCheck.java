@@ -32,16 +32,16 @@ final class WishCheck {
    * @param film film that has it
    * @param alone the wish for it alone
    */
-  private record Part(String words, String film, Wish alone) {}
+  private record SingleWish(String words, String film, Wish alone) {}
 
   void requirePossible() {
     if (window(request.wish()).isPresent()) {
       return;
     }
-    List<Part> asked = asked(request.wish());
+    List<SingleWish> asked = asked(request.wish());
     boolean one = asked.size() == 1;
     throw new IllegalArgumentException(
-        asked.stream().map(Part::words).collect(Collectors.joining(" and "))
+        asked.stream().map(SingleWish::words).collect(Collectors.joining(" and "))
             + ": no amount of glycerol gives "
             + (one ? "that" : "both")
             + " in air of "
@@ -62,22 +62,22 @@ final class WishCheck {
         .findFirst();
   }
 
-  private static List<Part> asked(Wish wish) {
+  private static List<SingleWish> asked(Wish wish) {
     OptionalDouble none = OptionalDouble.empty();
-    List<Part> asked = new ArrayList<>();
+    List<SingleWish> asked = new ArrayList<>();
     if (wish.feel().isPresent()) {
       String film = word(wish.feel().get()) + " film";
-      asked.add(new Part(film, film, new Wish(wish.feel(), none, none, none)));
+      asked.add(new SingleWish(film, film, new Wish(wish.feel(), none, none, none)));
     }
     if (wish.strengthPa().isPresent()) {
       String strength = megapascals(wish.strengthPa().getAsDouble());
       Wish alone = new Wish(Optional.empty(), wish.strengthPa(), none, none);
-      asked.add(new Part(strength + " of strength", "film of " + strength, alone));
+      asked.add(new SingleWish(strength + " of strength", "film of " + strength, alone));
     }
     if (wish.elongation().isPresent()) {
       String stretch = Figures.percent(wish.elongation().getAsDouble()) + " %";
       Wish alone = new Wish(Optional.empty(), none, wish.elongation(), none);
-      asked.add(new Part(stretch + " of stretch", "film that stretches " + stretch, alone));
+      asked.add(new SingleWish(stretch + " of stretch", "film that stretches " + stretch, alone));
     }
     return asked;
   }
@@ -104,7 +104,7 @@ final class WishCheck {
   }
 
   /** What one wish alone leaves for the others. */
-  private String alone(Part part) {
+  private String alone(SingleWish part) {
     return part.film() + window(part.alone()).map(this::between).orElse(" is out of reach");
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.Pour;
 import starchfilm.planning.Kitchen;
+import starchfilm.planning.Kitchen.EqualPlates;
 
 /** Pot, balance and plates, as written. */
 final class WrittenKitchen {
@@ -41,7 +42,7 @@ final class WrittenKitchen {
               rimM,
               poured.count(),
               uneven,
-              sizes.stream().map(size -> new Kitchen.Size(size.plate(), size.count())).toList());
+              sizes.stream().map(size -> new EqualPlates(size.plate(), size.count())).toList());
         });
   }
 

@@ -9,7 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import starchfilm.casting.LoggedRoom.Reading;
+import starchfilm.casting.LoggedRoom.RoomReading;
 import starchfilm.material.air.AirState;
 
 /** Air between the readings of a log and beyond them, and over a day's swing; by hand. */
@@ -18,9 +18,9 @@ class RoomsTest {
   private final LoggedRoom log =
       new LoggedRoom(
           List.of(
-              new Reading(2 * HOUR_S, 283.15, 0.8),
-              new Reading(8 * HOUR_S, 293.15, 0.5),
-              new Reading(32 * HOUR_S, 287.15, 0.62)),
+              new RoomReading(2 * HOUR_S, 283.15, 0.8),
+              new RoomReading(8 * HOUR_S, 293.15, 0.5),
+              new RoomReading(32 * HOUR_S, 287.15, 0.62)),
           0.1);
 
   /** Straight between readings, level before the first; from 32 h on the last 24 h repeat. */
@@ -51,16 +51,16 @@ class RoomsTest {
     LoggedRoom shortLog =
         new LoggedRoom(
             List.of(
-                new Reading(0, 290, 0.4),
-                new Reading(4 * HOUR_S, 298, 0.6),
-                new Reading(12 * HOUR_S, 292, 0.5)),
+                new RoomReading(0, 290, 0.4),
+                new RoomReading(4 * HOUR_S, 298, 0.6),
+                new RoomReading(12 * HOUR_S, 292, 0.5)),
             0);
     assertThat(shortLog.at(hours * HOUR_S)).isEqualTo(shortLog.at(same * HOUR_S));
   }
 
   @Test
   void staysAtItsOnlyReading() {
-    LoggedRoom single = new LoggedRoom(List.of(new Reading(HOUR_S, 290, 0.4)), 0);
+    LoggedRoom single = new LoggedRoom(List.of(new RoomReading(HOUR_S, 290, 0.4)), 0);
     for (double hours : new double[] {0, 1, 2, 500}) {
       assertThat(single.at(hours * HOUR_S)).isEqualTo(new AirState(290, 0.4, 0));
     }
@@ -70,7 +70,7 @@ class RoomsTest {
   void refusesALogThatIsEmptyOrOutOfOrder() {
     assertThatThrownBy(() -> new LoggedRoom(List.of(), 0))
         .hasMessage("a room log needs at least one reading");
-    List<Reading> twice = List.of(new Reading(5, 290, 0.4), new Reading(5, 290, 0.4));
+    List<RoomReading> twice = List.of(new RoomReading(5, 290, 0.4), new RoomReading(5, 290, 0.4));
     assertThatThrownBy(() -> new LoggedRoom(twice, 0))
         .hasMessage("the readings of a room log must be in order of time");
   }
@@ -89,13 +89,13 @@ class RoomsTest {
   /** Minutes become half hours whose means are kept; a log of hours stays as it is. */
   @Test
   void averagesReadingsThatStandCloserThanASpan() {
-    List<LoggedRoom.Reading> minutes = new ArrayList<>();
+    List<RoomReading> minutes = new ArrayList<>();
     for (int i = 0; i < 300; i++) {
-      minutes.add(new LoggedRoom.Reading(60 * i, 293 + (i % 2), 0.5 + 0.001 * i));
+      minutes.add(new RoomReading(60 * i, 293 + (i % 2), 0.5 + 0.001 * i));
     }
     LoggedRoom log = new LoggedRoom(minutes, 0.1).averaged(1_800);
     assertThat(log.readings()).hasSize(10);
-    LoggedRoom.Reading second = log.readings().get(1);
+    RoomReading second = log.readings().get(1);
     assertThat(second.timeS()).isCloseTo(60 * 44.5, within(1e-6));
     assertThat(second.temperatureK()).isCloseTo(293.5, within(1e-9));
     assertThat(second.relativeHumidity()).isCloseTo(0.5445, within(1e-9));

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.LoggedRoom.RoomReading;
 import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -112,11 +113,11 @@ class AnyPlateTest {
     double kelvin = between(random, 12, 32) + Units.ZERO_CELSIUS_K;
     double humidity = between(random, 0.2, 0.65);
     double swingK = between(random, 0, 6);
-    List<LoggedRoom.Reading> readings = new ArrayList<>();
+    List<RoomReading> readings = new ArrayList<>();
     for (int i = 0; i < 9 * 48; i++) {
       double day = Math.sin(2 * Math.PI * i / 48);
       readings.add(
-          new LoggedRoom.Reading(
+          new RoomReading(
               i * 1800.0,
               kelvin + swingK * day + 0.25 * random.nextGaussian(),
               humidity - 0.02 * swingK * day + 0.01 * random.nextGaussian()));

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.Castings;
 import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.LoggedRoom.RoomReading;
 import starchfilm.casting.Room;
 import starchfilm.casting.Spot;
 import starchfilm.casting.SwingingRoom;
@@ -120,9 +121,9 @@ class DampRoomTest {
 
   /** Half-hours of 20 degrees, the humidity changing once, 3.2 days after the pour. */
   private static Room log(double before, double after) {
-    List<LoggedRoom.Reading> readings = new ArrayList<>();
+    List<RoomReading> readings = new ArrayList<>();
     for (double time = 0; time <= 10 * DAY_S; time += HOUR_S / 2) {
-      readings.add(new LoggedRoom.Reading(time, 293.15, time < 3.2 * DAY_S ? before : after));
+      readings.add(new RoomReading(time, 293.15, time < 3.2 * DAY_S ? before : after));
     }
     return new LoggedRoom(readings, 0.1);
   }

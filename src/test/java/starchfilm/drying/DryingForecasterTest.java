@@ -20,6 +20,7 @@ import starchfilm.casting.Castings;
 import starchfilm.casting.FaceChange;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.LoggedRoom.RoomReading;
 import starchfilm.casting.Plate;
 import starchfilm.casting.Pour;
 import starchfilm.casting.Room;
@@ -231,10 +232,7 @@ class DryingForecasterTest {
   void saysThatARoomLogEndedBeforeTheFilmWasDry() {
     LoggedRoom log =
         new LoggedRoom(
-            List.of(
-                new LoggedRoom.Reading(0, 293.15, 0.5),
-                new LoggedRoom.Reading(20 * 3600, 293.15, 0.5)),
-            0.1);
+            List.of(new RoomReading(0, 293.15, 0.5), new RoomReading(20 * 3600, 293.15, 0.5)), 0.1);
     assertThat(QUICK.forecast(Castings.plate(3, Castings.paste(0.08, 0.3), log, 60)).logEndsEarly())
         .isTrue();
   }
@@ -244,7 +242,7 @@ class DryingForecasterTest {
     LoggedRoom log =
         new LoggedRoom(
             IntStream.range(0, 400)
-                .mapToObj(hour -> new LoggedRoom.Reading(hour * 3600.0, 293.15, 0.5))
+                .mapToObj(hour -> new RoomReading(hour * 3600.0, 293.15, 0.5))
                 .toList(),
             0.1);
     double logged = Solved.hoursToDry(Castings.plate(3, Castings.paste(0.08, 0.3), log, 60));

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import starchfilm.drying.DryingVerdict.Outcome;
+import starchfilm.drying.DryingVerdict.CaseOutcome;
 
 /** One word on many likely cases, which the times below it never contradict. */
 class DryingVerdictTest {
@@ -63,8 +63,8 @@ class DryingVerdictTest {
       names = {"DRIES", "MAY_STAY_SOFT"})
   void everyMilestoneIsTimedByTheSameCases(DryingVerdict verdict) {
     for (Milestone milestone : Milestone.values()) {
-      assertThat(Stream.of(Outcome.values()).filter(o -> verdict.tells(milestone, o)))
-          .containsExactly(Outcome.FIRM);
+      assertThat(Stream.of(CaseOutcome.values()).filter(o -> verdict.tells(milestone, o)))
+          .containsExactly(CaseOutcome.FIRM);
     }
   }
 
@@ -74,11 +74,12 @@ class DryingVerdictTest {
     for (Milestone milestone : Milestone.values()) {
       boolean rest = milestone == Milestone.DRY_THROUGH;
       assertThat(
-              Stream.of(Outcome.values())
+              Stream.of(CaseOutcome.values())
                   .filter(o -> DryingVerdict.NEVER_PEELABLE.tells(milestone, o)))
-          .isEqualTo(rest ? List.of(Outcome.FIRM, Outcome.SOFT) : List.of());
+          .isEqualTo(rest ? List.of(CaseOutcome.FIRM, CaseOutcome.SOFT) : List.of());
       assertThat(
-              Stream.of(Outcome.values()).filter(o -> DryingVerdict.TOO_DAMP.tells(milestone, o)))
+              Stream.of(CaseOutcome.values())
+                  .filter(o -> DryingVerdict.TOO_DAMP.tells(milestone, o)))
           .isEmpty();
     }
   }

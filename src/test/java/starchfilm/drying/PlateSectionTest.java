@@ -7,8 +7,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
-import starchfilm.drying.PlateSection.Column;
 import starchfilm.drying.PlateSection.Layer;
+import starchfilm.drying.PlateSection.LayerColumn;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.material.recipe.Composition;
 import starchfilm.material.sorption.FilmIsotherm;
@@ -28,7 +28,7 @@ class PlateSectionTest {
     assertThat(poured.columns()).hasSize(PlateSection.COLUMNS);
     assertThat(height(poured, 0)).isCloseTo(0.75 * 3e-3, within(5e-6));
     assertThat(height(poured, PlateSection.COLUMNS - 1)).isCloseTo(1.25 * 3e-3, within(5e-6));
-    assertThat(poured.columns().stream().map(Column::heightM).toList()).isSorted();
+    assertThat(poured.columns().stream().map(LayerColumn::heightM).toList()).isSorted();
     assertThat(poured.columns())
         .allSatisfy(
             column ->
@@ -47,7 +47,7 @@ class PlateSectionTest {
   @Test
   void everyLayerOfAColumnHoldsTheSameSolids() {
     for (PlateSection section : sections) {
-      for (Column column : section.columns()) {
+      for (LayerColumn column : section.columns()) {
         assertThat(column.layers()).hasSize(PlateSection.LAYERS);
         double solids = solids(column.layers().get(0));
         assertThat(column.layers())
@@ -67,8 +67,8 @@ class PlateSectionTest {
   @Test
   void driesFromAboveAndTheEdgeFirst() {
     PlateSection day = sections.get(1);
-    Column edge = day.columns().get(0);
-    Column middle = day.columns().get(PlateSection.COLUMNS - 1);
+    LayerColumn edge = day.columns().get(0);
+    LayerColumn middle = day.columns().get(PlateSection.COLUMNS - 1);
     for (int layer = 1; layer < PlateSection.LAYERS; layer++) {
       assertThat(middle.layers().get(layer).moisture())
           .isLessThan(middle.layers().get(layer - 1).moisture());
@@ -92,7 +92,7 @@ class PlateSectionTest {
   /** Nodes at 0, 0.5 and 1 with 1, 2 and 4: straight between, so 1.5 and 3 in the middle of two. */
   @Test
   void aLayerIsReadStraightBetweenTheNodesOfItsGrid() {
-    Column column =
+    LayerColumn column =
         PlateSection.column(PASTE, 0.3, new double[] {0, 0.5, 1}, new double[] {1, 2, 4}, 2);
     assertThat(column.layers().get(0).moisture()).isCloseTo(1.5, within(1e-12));
     assertThat(column.layers().get(1).moisture()).isCloseTo(3, within(1e-12));

@@ -13,6 +13,7 @@ import starchfilm.casting.Casting;
 import starchfilm.casting.Castings;
 import starchfilm.casting.FaceChange.OpenFaces;
 import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.LoggedRoom.RoomReading;
 import starchfilm.casting.Room;
 import starchfilm.casting.SwingingRoom;
 import starchfilm.drying.uncertainty.ParameterSample;
@@ -76,9 +77,7 @@ class RestingActivityTest {
   void isExactForAStraightRise() {
     Room room =
         new LoggedRoom(
-            List.of(
-                new LoggedRoom.Reading(0, 293.15, 0.3),
-                new LoggedRoom.Reading(100 * HOUR_S, 293.15, 0.8)),
+            List.of(new RoomReading(0, 293.15, 0.3), new RoomReading(100 * HOUR_S, 293.15, 0.8)),
             0.1);
     RestingActivity resting = resting(Castings.plate(3, Castings.paste(0.08, 0.3), room, 60));
     assertThat(resting.at(10 * HOUR_S)).isCloseTo(0.3 + 0.005 * 5, within(1e-9));

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import starchfilm.drying.uncertainty.ParameterDistribution;
-import starchfilm.planning.TrendPower.Response;
+import starchfilm.planning.TrendPower.MeasuredResponse;
 
 /** Series of pots that differ in one thing. */
 class SeriesTest {
@@ -68,8 +68,8 @@ class SeriesTest {
   void showsWhatMovesAndNotWhatStays() {
     Series thickness = series(Varied.THICKNESS, 3, 1.5, 2.5, 3.5);
 
-    assertThat(chance(thickness, Response.DRY_THROUGH)).isGreaterThan(0.7);
-    assertThat(chance(thickness, Response.STRENGTH)).isLessThan(0.2);
+    assertThat(chance(thickness, MeasuredResponse.DRY_THROUGH)).isGreaterThan(0.7);
+    assertThat(chance(thickness, MeasuredResponse.STRENGTH)).isLessThan(0.2);
   }
 
   @Test
@@ -77,7 +77,8 @@ class SeriesTest {
     Series few = series(Varied.GLYCEROL, 1, 25.0, 30.0, 35.0);
     Series many = series(Varied.GLYCEROL, 3, 25.0, 30.0, 35.0);
 
-    assertThat(chance(few, Response.STRETCH)).isLessThan(chance(many, Response.STRETCH));
+    assertThat(chance(few, MeasuredResponse.STRETCH))
+        .isLessThan(chance(many, MeasuredResponse.STRETCH));
   }
 
   @Test
@@ -102,7 +103,7 @@ class SeriesTest {
         .hasMessageContaining("of glycerol for all groups given, allowed the 10 g in the jar");
   }
 
-  private static double chance(Series series, Response what) {
+  private static double chance(Series series, MeasuredResponse what) {
     return series.shows().stream()
         .filter(power -> power.what() == what)
         .findFirst()

@@ -21,7 +21,7 @@ import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.Paste;
 import starchfilm.numerics.evidence.Band;
 import starchfilm.numerics.evidence.Estimate;
-import starchfilm.planning.PourThickness.Reach;
+import starchfilm.planning.PourThickness.DateReach;
 
 class ThicknessFinderTest {
   private final ThicknessFinder finder = new ThicknessFinder(ParameterDistribution.textbook());
@@ -62,12 +62,12 @@ class ThicknessFinderTest {
 
   @Test
   void saysWhereNoPourIsReadyAndWhereAnyIs() {
-    assertThat(reach(request(600, 0.5))).isEqualTo(Reach.TOO_SOON);
-    assertThat(reach(request(59 * Requests.DAY_S, 0.1))).isEqualTo(Reach.ANY);
-    assertThat(reach(request(5 * Requests.DAY_S, 0.97))).isEqualTo(Reach.TOO_SOON);
+    assertThat(reach(request(600, 0.5))).isEqualTo(DateReach.TOO_SOON);
+    assertThat(reach(request(59 * Requests.DAY_S, 0.1))).isEqualTo(DateReach.ANY);
+    assertThat(reach(request(5 * Requests.DAY_S, 0.97))).isEqualTo(DateReach.TOO_SOON);
   }
 
-  private Reach reach(ThicknessRequest request) {
+  private DateReach reach(ThicknessRequest request) {
     return finder.find(request, List.of(0.5)).pours().get(0).reach();
   }
 

@@ -20,7 +20,7 @@ public record EachPlate(
     SortedMap<Integer, Double> emptyKg,
     SortedMap<Integer, List<Weighing>> weighings,
     SortedMap<Integer, PlateEnd> ends,
-    SortedMap<Integer, Film> films) {
+    SortedMap<Integer, MeasuredFilm> films) {
   /** Nothing is noted of single plates. */
   public static final EachPlate NOTHING =
       new EachPlate(1, new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
@@ -41,8 +41,8 @@ public record EachPlate(
    * @param dryThicknessesM its thickness in several places (m)
    * @param pulls strips pulled of it
    */
-  public record Film(List<Double> dryThicknessesM, List<PullTest> pulls) {
-    public Film {
+  public record MeasuredFilm(List<Double> dryThicknessesM, List<PullTest> pulls) {
+    public MeasuredFilm {
       dryThicknessesM = List.copyOf(dryThicknessesM);
       pulls = List.copyOf(pulls);
     }

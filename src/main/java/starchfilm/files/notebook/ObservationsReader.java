@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import starchfilm.casting.FaceChange;
-import starchfilm.casting.trial.EachPlate;
+import starchfilm.casting.trial.EachPlate.MeasuredFilm;
 import starchfilm.casting.trial.ObservedFault;
 import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.ObservedFault.FaultPlace;
@@ -94,15 +94,15 @@ final class ObservationsReader {
   }
 
   /** What was measured of the films of single plates. */
-  static SortedMap<Integer, EachPlate.Film> films(PlatesReader.Plates plates, List<Pulled> pulls) {
-    SortedMap<Integer, EachPlate.Film> films = new TreeMap<>();
+  static SortedMap<Integer, MeasuredFilm> films(PlatesReader.Plates plates, List<Pulled> pulls) {
+    SortedMap<Integer, MeasuredFilm> films = new TreeMap<>();
     for (int plate = 1; plate <= plates.count(); plate++) {
       OptionalInt named = OptionalInt.of(plate);
       List<PullTest> pulled =
           pulls.stream().filter(p -> p.plate().equals(named)).map(Pulled::strip).toList();
       List<Double> thick = plates.thicknessesM().getOrDefault(plate, List.of());
       if (!(thick.isEmpty() && pulled.isEmpty())) {
-        films.put(plate, new EachPlate.Film(thick, pulled));
+        films.put(plate, new MeasuredFilm(thick, pulled));
       }
     }
     return films;

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.LoggedRoom.RoomReading;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
@@ -276,8 +277,8 @@ public final class RoomLogReader {
     return felt;
   }
 
-  private static LoggedRoom.Reading atPourTime(LogReading reading, LocalDateTime start) {
-    return new LoggedRoom.Reading(
+  private static RoomReading atPourTime(LogReading reading, LocalDateTime start) {
+    return new RoomReading(
         seconds(start, reading.time()),
         Math.max(reading.airC(), LEAST_C) + ZERO_CELSIUS_K,
         Math.min(reading.humidityPct(), 100) / 100);

@@ -30,18 +30,18 @@ final class ActivityNodes {
   private static final double[] Q = positions();
 
   /** The water that glycerol holds (kg/kg), and its slope in q. */
-  private static final Column GLYCEROL = glycerol();
+  private static final MoistureColumn GLYCEROL = glycerol();
 
-  private static final Map<StarchKind, Column> STARCH = starches();
+  private static final Map<StarchKind, MoistureColumn> STARCH = starches();
 
   private ActivityNodes() {}
 
   /** Moisture at the nodes and its slope in q; never written to after it is made. */
-  private static final class Column {
+  private static final class MoistureColumn {
     private final double[] moisture;
     private final double[] slope;
 
-    Column(double[] moisture, double[] slope) {
+    MoistureColumn(double[] moisture, double[] slope) {
       this.moisture = moisture;
       this.slope = slope;
     }
@@ -73,7 +73,7 @@ final class ActivityNodes {
    * @param slope sum of slopes in q, changed
    */
   static void addStarch(StarchKind kind, double weight, double[] moisture, double[] slope) {
-    Column column = STARCH.get(kind);
+    MoistureColumn column = STARCH.get(kind);
     if (column == null) {
       throw new IllegalStateException("no isotherm for " + kind);
     }
@@ -100,7 +100,7 @@ final class ActivityNodes {
     return q;
   }
 
-  private static Column glycerol() {
+  private static MoistureColumn glycerol() {
     FittedGlycerolActivity mixture = new FittedGlycerolActivity();
     DoubleUnaryOperator held = q -> mixture.waterKgPerKgGlycerol(q / (1 + q));
     double[] moisture = new double[COUNT];
@@ -112,11 +112,11 @@ final class ActivityNodes {
       moisture[i] = held.applyAsDouble(Q[i]);
       slope[i] = (held.applyAsDouble(Q[i] + step) - held.applyAsDouble(Q[i] - step)) / (2 * step);
     }
-    return new Column(moisture, slope);
+    return new MoistureColumn(moisture, slope);
   }
 
-  private static Map<StarchKind, Column> starches() {
-    Map<StarchKind, Column> columns = new EnumMap<>(StarchKind.class);
+  private static Map<StarchKind, MoistureColumn> starches() {
+    Map<StarchKind, MoistureColumn> columns = new EnumMap<>(StarchKind.class);
     for (StarchKind kind : StarchKind.values()) {
       GabIsotherm isotherm = StarchIsotherms.of(kind);
       double[] moisture = new double[COUNT];
@@ -127,7 +127,7 @@ final class ActivityNodes {
         moisture[i] = isotherm.moisture(activity);
         slope[i] = isotherm.slope(activity) * dryness * dryness;
       }
-      columns.put(kind, new Column(moisture, slope));
+      columns.put(kind, new MoistureColumn(moisture, slope));
     }
     return columns;
   }

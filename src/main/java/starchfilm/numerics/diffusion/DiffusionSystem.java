@@ -1,5 +1,7 @@
 package starchfilm.numerics.diffusion;
 
+import starchfilm.numerics.diffusion.FluxPotential.PotentialReader;
+
 /**
  * Nonlinear diffusion on a grid with exchange at its faces and one lumped state beside it.
  *
@@ -16,7 +18,7 @@ public final class DiffusionSystem implements BorderedSystem {
   private final double[] shares;
   private final double[] inverseShares;
   private final double[] inverseSpacings;
-  private final FluxPotential.Reader potential;
+  private final PotentialReader potential;
   private final FaceExchange faces;
   private final double[] coefficients;
   private final double[] borderSlopes;
@@ -31,8 +33,7 @@ public final class DiffusionSystem implements BorderedSystem {
    * @param faces the exchange at the faces, called by this system alone
    * @param size length of the interval, above 0
    */
-  public DiffusionSystem(
-      Grid grid, FluxPotential.Reader potential, FaceExchange faces, double size) {
+  public DiffusionSystem(Grid grid, PotentialReader potential, FaceExchange faces, double size) {
     this.nodes = grid.nodes();
     this.shares = grid.shares();
     this.inverseShares = new double[nodes];

@@ -9,7 +9,7 @@ package starchfilm.numerics.diffusion;
  * cubic that takes the exact K at both ends; the integral over an interval is Simpson's. Below 0
  * the coefficient stays as it is at 0, above the largest tabulated u the last cubic goes on, so
  * that a stage of the integrator that oversteps meets neither a jump nor the pole of r at -c.
- * Immutable; safe to share between threads. A {@link Reader} is one thread's.
+ * Immutable; safe to share between threads. A {@link PotentialReader} is one thread's.
  *
  * <p>Limit: within an interval K du/dr is a parabola, which stays positive as long as K du/dr
  * changes less than thirtyfold from node to node.
@@ -97,15 +97,15 @@ public final class FluxPotential {
    * @param most how many values it reads at once, at most
    * @return a new reader
    */
-  public Reader reader(int most) {
-    return new Reader(this, most);
+  public PotentialReader reader(int most) {
+    return new PotentialReader(this, most);
   }
 
   /**
    * Reads a table at many values of the unknown and one of the lumped state at once: first the
    * layers are summed for the intervals that the values lie in, then each value is one cubic.
    */
-  public static final class Reader {
+  public static final class PotentialReader {
     private FluxPotential table;
     private final double[] weights;
     private final double[] summedValues;
@@ -120,7 +120,7 @@ public final class FluxPotential {
     private int highestInterval;
     private boolean anyBelowZero;
 
-    Reader(FluxPotential table, int most) {
+    PotentialReader(FluxPotential table, int most) {
       this.table = table;
       this.weights = new double[table.layers.count()];
       this.summedValues = new double[table.intervals + 1];

@@ -15,7 +15,7 @@ public final class Spans {
   private Spans() {}
 
   /** The unit in which a length of time is stated. */
-  private enum Unit {
+  private enum SpanUnit {
     MINUTES("minutes", "minute", MINUTE_S),
     HOURS("hours", "hour", HOUR_S),
     DAYS("days", "day", DAY_S);
@@ -24,13 +24,13 @@ public final class Spans {
     private final String one;
     private final double seconds;
 
-    Unit(String many, String one, double seconds) {
+    SpanUnit(String many, String one, double seconds) {
       this.many = many;
       this.one = one;
       this.seconds = seconds;
     }
 
-    static Unit fitting(double seconds) {
+    static SpanUnit fitting(double seconds) {
       if (seconds < 2 * HOUR_S) {
         return MINUTES;
       }
@@ -63,7 +63,7 @@ public final class Spans {
     if (Double.isInfinite(seconds.low())) {
       return "never";
     }
-    Unit unit = Unit.fitting(Double.isInfinite(longestS) ? finite(seconds) : longestS);
+    SpanUnit unit = SpanUnit.fitting(Double.isInfinite(longestS) ? finite(seconds) : longestS);
     String middle = Figures.two(seconds.middle() / unit.seconds);
     String low = Figures.two(seconds.low() / unit.seconds);
     String high = Figures.two(seconds.high() / unit.seconds);
@@ -93,7 +93,7 @@ public final class Spans {
    * @return such as {@code 1.7 days}
    */
   public static String of(double seconds, double longestS) {
-    Unit unit = Unit.fitting(longestS);
+    SpanUnit unit = SpanUnit.fitting(longestS);
     String figure = Figures.two(seconds / unit.seconds);
     return figure + " " + unit.name(figure);
   }
@@ -106,7 +106,7 @@ public final class Spans {
    *     or more}
    */
   public static String rough(Band seconds) {
-    Unit unit = Unit.fitting(finite(seconds));
+    SpanUnit unit = SpanUnit.fitting(finite(seconds));
     String low = Figures.whole(seconds.low() / unit.seconds);
     if (Double.isInfinite(seconds.high())) {
       return low + " " + unit.name(low) + " or more";

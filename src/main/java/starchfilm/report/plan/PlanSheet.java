@@ -23,7 +23,7 @@ import starchfilm.numerics.units.Figures;
 import starchfilm.numerics.units.ReaderUnit;
 import starchfilm.numerics.units.Spans;
 import starchfilm.planning.CookSteps;
-import starchfilm.planning.Kitchen;
+import starchfilm.planning.Kitchen.EqualPlates;
 import starchfilm.planning.Levelling;
 import starchfilm.planning.PlanRequest;
 import starchfilm.planning.PlannedRecipe;
@@ -243,14 +243,14 @@ public record PlanSheet(
 
   /** Equally thick everywhere, so that a plate takes its share by its area. */
   private String perPlate() {
-    List<Kitchen.Size> sizes = request.map(asked -> asked.kitchen().sizes()).orElse(List.of());
+    List<EqualPlates> sizes = request.map(asked -> asked.kitchen().sizes()).orElse(List.of());
     if (sizes.size() < 2) {
       return GRAM.noted(recipe.pourKg()) + " on each level plate";
     }
     double kgPerM2 = recipe.pourKg() / recipe.casting().plate().areaM2();
     return "on each level plate "
         + sizes.stream()
-            .map(Kitchen.Size::plate)
+            .map(EqualPlates::plate)
             .map(
                 plate ->
                     Figures.whole(GRAM.of(kgPerM2 * plate.areaM2()))

@@ -12,7 +12,7 @@ import starchfilm.forecast.Oddity;
 import starchfilm.numerics.units.Figures;
 import starchfilm.numerics.units.Spans;
 import starchfilm.planning.PourThickness;
-import starchfilm.planning.PourThickness.Reach;
+import starchfilm.planning.PourThickness.DateReach;
 import starchfilm.planning.ThicknessAnswer;
 import starchfilm.planning.ThicknessRequest;
 import starchfilm.report.words.OddityWords;
@@ -32,7 +32,7 @@ public final class ThicknessText {
    * @return false where even the thinnest is too late
    */
   public static boolean isAnyFound(ThicknessAnswer answer) {
-    return answer.pours().stream().anyMatch(pour -> pour.reach() != Reach.TOO_SOON);
+    return answer.pours().stream().anyMatch(pour -> pour.reach() != DateReach.TOO_SOON);
   }
 
   /**
@@ -51,7 +51,7 @@ public final class ThicknessText {
                     odd ->
                         !(odd instanceof Oddity.TooLittlePaste || odd instanceof Oddity.TooThin)),
             answer.pours().stream()
-                .filter(pour -> pour.reach() == Reach.FOUND)
+                .filter(pour -> pour.reach() == DateReach.FOUND)
                 .flatMap(
                     pour -> Oddity.thin(request.casting().pouredTo(pour.wetThicknessM())).stream()))
         .map(OddityWords::of)

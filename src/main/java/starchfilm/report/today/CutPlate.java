@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import starchfilm.drying.PlateSection;
+import starchfilm.drying.PlateSection.LayerColumn;
 import starchfilm.drying.PlateSimulation;
 import starchfilm.drying.uncertainty.ParameterSample;
 import starchfilm.forecast.PlateParameters;
@@ -61,10 +62,7 @@ record CutPlate(TrialForecast forecast) {
   }
 
   private static double tallest(List<PlateSection> sections) {
-    return sections.get(0).columns().stream()
-        .mapToDouble(PlateSection.Column::heightM)
-        .max()
-        .orElseThrow();
+    return sections.get(0).columns().stream().mapToDouble(LayerColumn::heightM).max().orElseThrow();
   }
 
   private SectionFigure figure(PlateSection section, double tallestM, String label) {
@@ -116,8 +114,8 @@ record CutPlate(TrialForecast forecast) {
   }
 
   private static String words(PlateSection section, String label) {
-    PlateSection.Column edge = section.columns().get(0);
-    PlateSection.Column middle = section.columns().get(section.columns().size() - 1);
+    LayerColumn edge = section.columns().get(0);
+    LayerColumn middle = section.columns().get(section.columns().size() - 1);
     return "The plate in cross-section, %s: at the thin edge %s with %s, in the middle %s with %s."
         .formatted(
             label,
@@ -127,7 +125,7 @@ record CutPlate(TrialForecast forecast) {
             water(middle));
   }
 
-  private static String water(PlateSection.Column column) {
+  private static String water(LayerColumn column) {
     double mean =
         column.layers().stream().mapToDouble(PlateSection.Layer::moisture).average().orElse(0);
     return Figures.whole(100 * mean / (1 + mean)) + " % water";

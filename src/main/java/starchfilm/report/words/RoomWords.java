@@ -3,6 +3,7 @@ package starchfilm.report.words;
 import static starchfilm.numerics.units.ReaderUnit.CELSIUS;
 
 import starchfilm.casting.Room;
+import starchfilm.casting.Room.AirRange;
 import starchfilm.material.air.AirState;
 import starchfilm.numerics.units.Figures;
 
@@ -27,8 +28,8 @@ public final class RoomWords {
    * @return such as {@code 20 °C} or {@code 4–18 °C}
    */
   public static String temperature(Room room) {
-    Room.Reach reach = room.reach(AirState::temperatureK);
-    return Figures.range(CELSIUS.two(reach.low()), CELSIUS.two(reach.high())) + " °C" + kind(room);
+    AirRange range = room.range(AirState::temperatureK);
+    return Figures.range(CELSIUS.two(range.low()), CELSIUS.two(range.high())) + " °C" + kind(room);
   }
 
   /**
@@ -38,8 +39,8 @@ public final class RoomWords {
    * @return such as {@code 50 % RH} or {@code 52–90 % RH}
    */
   public static String humidity(Room room) {
-    Room.Reach reach = room.reach(AirState::relativeHumidity);
-    return Figures.range(Figures.whole(100 * reach.low()), Figures.whole(100 * reach.high()))
+    AirRange range = room.range(AirState::relativeHumidity);
+    return Figures.range(Figures.whole(100 * range.low()), Figures.whole(100 * range.high()))
         + " % RH";
   }
 
@@ -60,7 +61,7 @@ public final class RoomWords {
    * @return mean relative humidity (ratio)
    */
   public static double dampness(Room room) {
-    return room.reach(AirState::relativeHumidity).mean();
+    return room.range(AirState::relativeHumidity).mean();
   }
 
   /**

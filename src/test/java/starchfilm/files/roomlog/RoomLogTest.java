@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.LoggedRoom;
+import starchfilm.casting.LoggedRoom.RoomReading;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.TrialText;
 
@@ -134,8 +135,7 @@ class RoomLogTest {
         .containsExactly(
             "shed.csv: 300 readings are averaged over hours; faster changes hardly"
                 + " affect when a film is dry");
-    List<LoggedRoom.Reading> readings =
-        room(csv.toString().getBytes(StandardCharsets.UTF_8)).readings();
+    List<RoomReading> readings = room(csv.toString().getBytes(StandardCharsets.UTF_8)).readings();
     assertThat(readings).hasSize(5);
     assertThat(readings.get(3).temperatureK()).isCloseTo(20.5 + 273.15, within(ROUNDING));
     assertThat(readings.get(3).relativeHumidity()).isCloseTo(0.495, within(ROUNDING));

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import starchfilm.casting.Castings;
 import starchfilm.material.recipe.Composition;
-import starchfilm.numerics.diffusion.FluxPotential;
+import starchfilm.numerics.diffusion.FluxPotential.PotentialReader;
 
 /** The tabulated potential of the water's flux against its integral, up to a boiling hot pour. */
 class FluxTableTest {
@@ -21,7 +21,7 @@ class FluxTableTest {
   void isWithinOneTenThousandthAtEveryTemperature(double starch, double glycerol) {
     Composition paste = Castings.paste(starch, glycerol);
     TemperatureLayers layers = new TemperatureLayers(278.15, 371.15);
-    FluxPotential.Reader reader =
+    PotentialReader reader =
         FilmMaterial.of(paste, layers, paste.waterKgPerKgDry()).potential().reader(2);
     WaterDiffusivity diffusivity = WaterDiffusivity.in(paste);
     double wettest = paste.waterKgPerKgDry();
@@ -50,7 +50,7 @@ class FluxTableTest {
   }
 
   private static void assertClose(
-      FluxPotential.Reader reader,
+      PotentialReader reader,
       WaterDiffusivity diffusivity,
       double from,
       double to,

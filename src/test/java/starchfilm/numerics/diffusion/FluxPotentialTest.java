@@ -9,6 +9,7 @@ import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussInteg
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import starchfilm.numerics.diffusion.FluxPotential.PotentialReader;
 
 /** The tabulated transform against the integral it stands for, by a library's quadrature. */
 class FluxPotentialTest {
@@ -69,7 +70,7 @@ class FluxPotentialTest {
   @Test
   void readsManyValuesAsItReadsEach() {
     double[] values = {8.9, 0.3, -0.2, 10, 0, 2.5};
-    FluxPotential.Reader reader = tabulate(INTERVALS, 1).reader(values.length);
+    PotentialReader reader = tabulate(INTERVALS, 1).reader(values.length);
     double[] potentials = reader.potentials(values, values.length, 0.2).clone();
     reader.readSlopes(values, values.length, 0.2);
 
@@ -153,7 +154,7 @@ class FluxPotentialTest {
   @Test
   void readsAnotherTableOfItsSize() {
     double[] values = {1};
-    FluxPotential.Reader reader = tabulate(INTERVALS, 1).reader(1);
+    PotentialReader reader = tabulate(INTERVALS, 1).reader(1);
     double before = reader.potentials(values, 1, 0.2)[0];
 
     reader.switchTo(tabulate(INTERVALS, 2));
@@ -163,7 +164,7 @@ class FluxPotentialTest {
 
   @Test
   void refusesATableOfAnotherSize() {
-    FluxPotential.Reader reader = tabulate(INTERVALS, 1).reader(1);
+    PotentialReader reader = tabulate(INTERVALS, 1).reader(1);
     FluxPotential single =
         FluxPotential.tabulate((u, k) -> k[0] = 1, new SingleLayer(), LARGEST, HALF, INTERVALS);
 
@@ -187,8 +188,8 @@ class FluxPotentialTest {
       return slopes(u).borderSlopes()[0];
     }
 
-    private FluxPotential.Reader slopes(double u) {
-      FluxPotential.Reader reader = table.reader(1);
+    private PotentialReader slopes(double u) {
+      PotentialReader reader = table.reader(1);
       double[] values = {u};
       reader.potentials(values, 1, border);
       reader.readSlopes(values, 1, border);
