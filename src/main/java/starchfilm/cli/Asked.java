@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import starchfilm.casting.trial.Trial;
+import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.learning.Workshops;
 import starchfilm.request.Field;
 
@@ -92,11 +93,11 @@ record Asked(
 
   /** Where the answer goes beside or instead of the text. */
   Results results() {
-    return results(OutputFile.Kind.TABLE, OutputFile.Kind.DATA);
+    return results(OutputKind.TABLE, OutputKind.DATA);
   }
 
   /** Where an answer of these kinds goes. */
-  Results results(OutputFile.Kind table, OutputFile.Kind data) {
+  Results results(OutputKind table, OutputKind data) {
     return new Results(this).to(CSV, table).to(JSON, data);
   }
 }

@@ -9,7 +9,7 @@ import java.util.concurrent.Callable;
 import starchfilm.files.findings.Fault;
 import starchfilm.files.saving.JarFile;
 import starchfilm.files.saving.NotWrittenException;
-import starchfilm.files.saving.SafeFile;
+import starchfilm.files.saving.SafeFile.WrittenFile;
 import starchfilm.jar.assay.Assay;
 import starchfilm.jar.assay.JarContent;
 import starchfilm.numerics.evidence.Source;
@@ -82,7 +82,7 @@ record AssayCommand(Asked asked) implements Callable<Integer> {
                             + ": not kept, because the figures contradict each other."));
     try {
       Path path = asked.resolve(typed).toAbsolutePath();
-      SafeFile.Written written =
+      WrittenFile written =
           JarFile.keep(
               path.resolveSibling(""),
               String.valueOf(path.getFileName()),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import starchfilm.advice.Adviser;
 import starchfilm.advice.RuleBook;
+import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.forecast.TrialForecast;
@@ -28,7 +29,7 @@ record CompareCommand(Asked asked) implements Callable<Integer> {
         asked
             .word(PAGE)
             .or(() -> results.isEmpty() ? Optional.of("starchfilm.html") : Optional.empty());
-    results.to(PAGE, page, OutputFile.Kind.COMPARISON);
+    results.to(PAGE, page, OutputKind.COMPARISON);
     TrialFiles files = TrialFiles.read(asked, asked.paths("files.files"));
     files.tell();
     Notebook notebook = files.notebook();

@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalysis;
+import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
@@ -18,7 +19,7 @@ record DryCommand(Asked asked) implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Results results = asked.results(OutputFile.Kind.CURVE, OutputFile.Kind.FORECAST);
+    Results results = asked.results(OutputKind.CURVE, OutputKind.FORECAST);
     OneTrial one = OneTrial.read(asked, "a trial file, or at least --starch, --water and --wet");
     TrialQuestion question =
         TrialQuestion.read(asked.entries(), one.base(), asked.here(), asked.clock());

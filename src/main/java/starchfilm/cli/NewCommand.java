@@ -13,6 +13,7 @@ import starchfilm.files.findings.FirstFaults;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.TrialFileText;
 import starchfilm.files.saving.TrialTable;
+import starchfilm.files.saving.TrialTable.TrialText;
 import starchfilm.request.NewTrial;
 import starchfilm.request.TrialQuestion;
 
@@ -67,7 +68,7 @@ record NewCommand(Asked asked) implements Callable<Integer> {
           "--from " + table + ": a table is read as it is; leave the other options out.");
     }
     Findings findings = new Findings(table.toString());
-    List<TrialTable.Row> rows =
+    List<TrialText> rows =
         TrialTable.read(asked.resolve(table), findings, new MomentParser(asked.clock()));
     findings.notices().forEach(notice -> asked.err().println(notice.sentence()));
     if (!findings.faults().isEmpty()) {

@@ -14,6 +14,7 @@ import starchfilm.files.saving.NewPhoto;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWriter;
+import starchfilm.files.saving.NoteWriter.WrittenNote;
 import starchfilm.files.saving.NotedLine;
 import starchfilm.files.saving.PlateDoubtException;
 import starchfilm.files.saving.TrialFileText;
@@ -142,7 +143,7 @@ record NoteCommand(Asked asked) implements Callable<Integer> {
   }
 
   private void write(Path trial, Note.Several noted) throws NotWrittenException {
-    NoteWriter.Written written = NoteWriter.add(trial, noted);
+    WrittenNote written = NoteWriter.add(trial, noted);
     say("Noted in " + file() + ":");
     noted.notes().forEach(note -> say("  " + note.words()));
     written

@@ -11,6 +11,7 @@ import starchfilm.files.findings.Fault;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.SafeFile;
+import starchfilm.files.saving.SafeFile.WrittenFile;
 import starchfilm.request.Field;
 
 /**
@@ -23,11 +24,11 @@ import starchfilm.request.Field;
  * @param typed as the user named it
  * @param path empty for standard output
  */
-record OutputFile(Asked asked, String typed, Kind kind, Optional<Path> path) {
+record OutputFile(Asked asked, String typed, OutputKind kind, Optional<Path> path) {
   private static final String STANDARD_OUTPUT = "-";
 
   /** What is written, and the mark by which a file of the kind is known. */
-  enum Kind {
+  enum OutputKind {
     /** The page of {@code compare}. */
     COMPARISON(
         "comparison page of this program",
@@ -61,7 +62,7 @@ record OutputFile(Asked asked, String typed, Kind kind, Optional<Path> path) {
     private final String words;
     private final String mark;
 
-    Kind(String words, String mark) {
+    OutputKind(String words, String mark) {
       this.words = words;
       this.mark = mark;
     }
@@ -81,7 +82,7 @@ record OutputFile(Asked asked, String typed, Kind kind, Optional<Path> path) {
    * @param kind what will be written
    * @return the place
    */
-  static OutputFile of(Asked asked, Field option, String typed, Kind kind) {
+  static OutputFile of(Asked asked, Field option, String typed, OutputKind kind) {
     if (typed.equals(STANDARD_OUTPUT)) {
       return new OutputFile(asked, typed, kind, Optional.empty());
     }
@@ -111,13 +112,13 @@ record OutputFile(Asked asked, String typed, Kind kind, Optional<Path> path) {
     return new OutputFile(asked, typed, kind, Optional.of(path));
   }
 
-  private static String noneOf(Kind kind) {
+  private static String noneOf(OutputKind kind) {
     return "is there and is no " + kind.words + "; it was left alone, choose another name";
   }
 
-  private static boolean mayReplace(String given, Path path, Kind kind) {
+  private static boolean mayReplace(String given, Path path, OutputKind kind) {
     try (java.io.InputStream in = Files.newInputStream(path)) {
-      return kind.mayReplace(in.readNBytes(Kind.HEAD));
+      return kind.mayReplace(in.readNBytes(OutputKind.HEAD));
     } catch (IOException unreadable) {
       throw refused(given, "is there and may not be read; choose another name");
     }
@@ -144,7 +145,7 @@ record OutputFile(Asked asked, String typed, Kind kind, Optional<Path> path) {
     }
     byte[] text = result.get().getBytes(StandardCharsets.UTF_8);
     try {
-      SafeFile.Written written =
+      WrittenFile written =
           SafeFile.replace(
               path.get(),
               before -> {

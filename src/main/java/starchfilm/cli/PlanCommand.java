@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.files.findings.Fault;
 import starchfilm.learning.Workshop;
 import starchfilm.learning.Workshops;
@@ -28,10 +29,7 @@ record PlanCommand(Asked asked) implements Callable<Integer> {
   @Override
   public Integer call() {
     Results results =
-        asked
-            .results()
-            .to("plan.sheet", OutputFile.Kind.SHEETS)
-            .to("plan.labels", OutputFile.Kind.LABELS);
+        asked.results().to("plan.sheet", OutputKind.SHEETS).to("plan.labels", OutputKind.LABELS);
     Optional<Path> folder = asked.path("plan.save");
     PlanQuestion question = PlanQuestion.read(asked.entries(), asked.here(), asked.clock());
     Plan found = question.answer(workshop());

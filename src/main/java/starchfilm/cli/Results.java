@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.report.data.DataSheet;
 import starchfilm.request.Field;
 
@@ -21,12 +22,12 @@ final class Results {
   }
 
   /** A result that an option asks for, if it was given. */
-  Results to(String key, OutputFile.Kind kind) {
+  Results to(String key, OutputKind kind) {
     return to(key, asked.word(key), kind);
   }
 
   /** The same where another place was chosen for it. */
-  Results to(String key, Optional<String> typed, OutputFile.Kind kind) {
+  Results to(String key, Optional<String> typed, OutputKind kind) {
     typed.ifPresent(place -> files.put(key, OutputFile.of(asked, Field.of(key), place, kind)));
     List<String> there =
         files.entrySet().stream()

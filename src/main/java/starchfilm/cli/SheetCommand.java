@@ -2,6 +2,7 @@ package starchfilm.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
+import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.forecast.TrialForecast;
 import starchfilm.report.PageRenderer;
 import starchfilm.report.TrialForecasts;
@@ -19,9 +20,7 @@ record SheetCommand(Asked asked) implements Callable<Integer> {
           "sheet needs somewhere to write: --out sheets.html, --labels labels.html, or both.");
     }
     Results results =
-        new Results(asked)
-            .to("sheet.out", OutputFile.Kind.SHEETS)
-            .to("sheet.labels", OutputFile.Kind.LABELS);
+        new Results(asked).to("sheet.out", OutputKind.SHEETS).to("sheet.labels", OutputKind.LABELS);
     TrialFiles files = TrialFiles.read(asked, asked.paths("files.files"));
     files.tellFaults();
     TrialForecasts forecasts = files.forecasts(asked.workshops(files.trials()), "to print");

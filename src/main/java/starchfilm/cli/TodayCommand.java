@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import starchfilm.casting.trial.Trial;
 import starchfilm.change.TrialAnalyst;
+import starchfilm.cli.OutputFile.OutputKind;
 import starchfilm.drying.DryingForecaster;
 import starchfilm.files.findings.PlainLine;
 import starchfilm.forecast.TrialForecast;
@@ -30,9 +31,7 @@ record TodayCommand(Asked asked) implements Callable<Integer> {
   @Override
   public Integer call() {
     Results results =
-        asked
-            .results(OutputFile.Kind.TODAY_TABLE, OutputFile.Kind.TODAY)
-            .to(CALENDAR, OutputFile.Kind.CALENDAR);
+        asked.results(OutputKind.TODAY_TABLE, OutputKind.TODAY).to(CALENDAR, OutputKind.CALENDAR);
     List<Path> paths = asked.paths("here.files");
     TrialFiles files = TrialFiles.read(asked, paths.isEmpty() ? List.of(Path.of("")) : paths);
     files.tellFaults();

@@ -20,7 +20,7 @@ import starchfilm.files.saving.NotWrittenException;
 import starchfilm.files.saving.Note;
 import starchfilm.files.saving.NoteWords;
 import starchfilm.files.saving.NotedLine;
-import starchfilm.files.saving.NotedLine.Kind;
+import starchfilm.files.saving.NotedLine.NoteKind;
 import starchfilm.files.saving.PotEntry;
 import starchfilm.files.saving.TrialFileText;
 
@@ -60,7 +60,7 @@ final class NoteReader {
     weighings();
     if (in.has("note.off") || in.has("note.given-up")) {
       add(
-          Kind.PLATE,
+          NoteKind.PLATE,
           Map.of("plate", plate, "off_at", time(), "given_up", value(in, "note.given-up")));
     }
     notes.addAll(in.each("note.confirm", words::confirmed));
@@ -73,10 +73,10 @@ final class NoteReader {
     in.times("strip").forEach(this::strip);
     in.times("went wrong").forEach(this::fault);
     if (in.has("note.moved")) {
-      add(Kind.MOVE, Map.of("at", time(), "faces", value(in, "note.moved")));
+      add(NoteKind.MOVE, Map.of("at", time(), "faces", value(in, "note.moved")));
     }
     put(Map.of(), "note.rating");
-    notes.addAll(in.each("note.remark", typed -> words.one(Kind.REMARK, typed)));
+    notes.addAll(in.each("note.remark", typed -> words.one(NoteKind.REMARK, typed)));
     notes.addAll(in.each("note.photo", this::photo));
     return in.finished(() -> new NoteRequest(notes, pouredAt, in.has("note.keep-place")));
   }
@@ -100,7 +100,7 @@ final class NoteReader {
     return checked(from, key, typed -> words.value(Field.of(key).path(), typed));
   }
 
-  private void add(Kind kind, Map<String, String> typed) {
+  private void add(NoteKind kind, Map<String, String> typed) {
     if (!in.hasMistakes()) {
       notes.add(words.line(kind, typed));
     }
@@ -118,7 +118,7 @@ final class NoteReader {
   /** The pour; of a plate that is named, its tare apart from the others'. */
   private void pour() {
     if (!plate.isEmpty() && in.has("pot.tare")) {
-      add(Kind.PLATE, Map.of("plate", plate, "tare_g", value(in, "pot.tare")));
+      add(NoteKind.PLATE, Map.of("plate", plate, "tare_g", value(in, "pot.tare")));
     }
     boolean poured = in.has("pot.poured") || in.has("pot.pouring");
     put(
@@ -187,7 +187,7 @@ final class NoteReader {
         line(strip, "strip.width", "strip.strip-thickness", "strip.stretch");
     typed.put(NoteWords.loadField(load), load);
     typed.put("plate", plate);
-    add(Kind.PULL, typed);
+    add(NoteKind.PULL, typed);
   }
 
   private void fault(EntryReader fault) {
@@ -199,7 +199,7 @@ final class NoteReader {
         line(fault, "went wrong.fault", "went wrong.where", "went wrong.fault-remark");
     typed.replace("where", "", "all");
     typed.put("at", at);
-    add(Kind.FAULT, typed);
+    add(NoteKind.FAULT, typed);
   }
 
   /** What is written of a line of the file, by the names of its fields. */

@@ -15,6 +15,7 @@ import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.saving.ExampleFolder;
 import starchfilm.files.saving.TrialTable;
+import starchfilm.files.saving.TrialTable.TrialText;
 import starchfilm.report.words.Plural;
 import starchfilm.request.NewTrial;
 import starchfilm.web.http.Fields;
@@ -77,7 +78,7 @@ record TrialsPage(PageContext desk) {
     byte[] content =
         sent ? request.files().get(0).bytes() : pasted.getBytes(StandardCharsets.UTF_8);
     Findings findings = new Findings("the table");
-    List<TrialTable.Row> rows =
+    List<TrialText> rows =
         TrialTable.read(content, desk.folder().root(), findings, new MomentParser(desk.clock()));
     if (!findings.faults().isEmpty()) {
       return list(422, request, form, FirstFaults.sentences(findings.faults()));

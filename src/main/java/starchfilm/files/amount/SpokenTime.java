@@ -84,7 +84,7 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
    * @throws MistypedException where it could be two days, or none of the calendar
    */
   static Optional<SpokenTime> of(String typed, LocalDateTime now, boolean coming) {
-    return new Reader(typed, now, coming).read();
+    return new TimeReader(typed, now, coming).read();
   }
 
   /**
@@ -108,13 +108,13 @@ record SpokenTime(LocalDateTime time, boolean hasHour) {
   }
 
   /** A text that is taken apart. */
-  private static final class Reader {
+  private static final class TimeReader {
     private final String typed;
     private final LocalDateTime now;
     private final boolean coming;
     private final Rest rest;
 
-    Reader(String typed, LocalDateTime now, boolean coming) {
+    TimeReader(String typed, LocalDateTime now, boolean coming) {
       this.typed = typed;
       this.now = now;
       this.coming = coming;

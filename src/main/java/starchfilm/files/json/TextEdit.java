@@ -96,7 +96,7 @@ public final class TextEdit {
         holder instanceof ObjectValue object
             ? List.copyOf(object.members().keySet()).indexOf(last)
             : Integer.parseInt(last);
-    List<Span> entries = entries(holder);
+    List<TextSpan> entries = entries(holder);
     boolean isAlone = index < 0 || (entries.size() <= 1 && !(holder instanceof ObjectValue));
     if (isAlone && path.contains(".")) {
       return remove(text, around(path));
@@ -125,14 +125,14 @@ public final class TextEdit {
     return at;
   }
 
-  private static List<Span> entries(Located holder) {
+  private static List<TextSpan> entries(Located holder) {
     return holder instanceof ListValue list
         ? list.entries().stream()
-            .map(entry -> new Span(entry.place().start(), entry.place().end()))
+            .map(entry -> new TextSpan(entry.place().start(), entry.place().end()))
             .toList()
         : holder instanceof ObjectValue object
             ? object.members().values().stream()
-                .map(member -> new Span(member.key().start(), member.value().place().end()))
+                .map(member -> new TextSpan(member.key().start(), member.value().place().end()))
                 .toList()
             : List.of();
   }
@@ -193,7 +193,7 @@ public final class TextEdit {
 
   /** Puts a new last entry into an object or list, laid out like the one before it. */
   private static String insert(String text, Located into, String entry) {
-    Optional<Span> last = last(into);
+    Optional<TextSpan> last = last(into);
     if (last.isEmpty()) {
       Place place = into.place();
       return text.substring(0, place.start() + 1) + entry + text.substring(place.end() - 1);
@@ -205,16 +205,16 @@ public final class TextEdit {
   }
 
   /** Where an entry stands. */
-  private record Span(int start, int end) {}
+  private record TextSpan(int start, int end) {}
 
-  private static Optional<Span> last(Located holder) {
+  private static Optional<TextSpan> last(Located holder) {
     return entries(holder).stream().reduce((first, second) -> second);
   }
 
   /** How far the last entry is indented, where it stands on a line of its own. */
   private static Optional<String> lineOfLast(String text, Located holder) {
     return last(holder)
-        .map(Span::start)
+        .map(TextSpan::start)
         .filter(start -> text.lastIndexOf('\n', start) + 1 > holder.place().start())
         .map(start -> text.substring(text.lastIndexOf('\n', start) + 1, start))
         .filter(String::isBlank);

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import starchfilm.files.notebook.NotebookReader.TrialReading;
 
 /**
  * What was read of trial files without a fault, kept as long as size, time and identity of the file
@@ -16,7 +17,7 @@ import java.util.function.Function;
  *
  * <p>Safe to share between threads.
  */
-public final class KeptReadings implements Function<Path, NotebookReader.Reading> {
+public final class KeptReadings implements Function<Path, TrialReading> {
   /** A page goes over all files in turn: dropping the oldest would drop each before its turn. */
   private static final int KEPT = 1_000;
 
@@ -52,7 +53,7 @@ public final class KeptReadings implements Function<Path, NotebookReader.Reading
     }
   }
 
-  private record Kept(NotebookReader.Reading reading, Map<Path, Stamp> stamps) {
+  private record Kept(TrialReading reading, Map<Path, Stamp> stamps) {
     boolean holds() {
       return stamps.entrySet().stream()
           .allMatch(stamp -> Stamp.of(stamp.getKey()).is(stamp.getValue()));
@@ -61,7 +62,7 @@ public final class KeptReadings implements Function<Path, NotebookReader.Reading
 
   /** A file, read now unless what was read of it still holds. */
   @Override
-  public NotebookReader.Reading apply(Path file) {
+  public TrialReading apply(Path file) {
     Kept known;
     synchronized (kept) {
       known = kept.get(file);
@@ -71,7 +72,7 @@ public final class KeptReadings implements Function<Path, NotebookReader.Reading
     }
     long settledUntilMs = System.currentTimeMillis() - CLOCK_STEP_MS;
     Stamp before = Stamp.of(file);
-    NotebookReader.Reading fresh = NotebookReader.fresh(file);
+    TrialReading fresh = NotebookReader.fresh(file);
     Map<Path, Stamp> stamps = new HashMap<>();
     stamps.put(file, Stamp.of(file));
     fresh.findings().besides().forEach(beside -> stamps.put(beside, Stamp.of(beside)));

@@ -66,11 +66,11 @@ public final class NotebookReader {
    * @param trial the trial, if the file has no fault
    * @param findings what turned up; not to be added to
    */
-  public record Reading(Optional<Trial> trial, Findings findings) {}
+  public record TrialReading(Optional<Trial> trial, Findings findings) {}
 
-  static Reading fresh(Path file) {
+  static TrialReading fresh(Path file) {
     Findings findings = new Findings(PlainLine.of(file));
-    return new Reading(new TrialReader().read(file, findings), findings);
+    return new TrialReading(new TrialReader().read(file, findings), findings);
   }
 
   /**
@@ -80,13 +80,13 @@ public final class NotebookReader {
    * @param reader reads a file, such as one that keeps what it read
    * @return the trials and the faults
    */
-  public static Notebook read(List<Path> filesOrFolders, Function<Path, Reading> reader) {
+  public static Notebook read(List<Path> filesOrFolders, Function<Path, TrialReading> reader) {
     List<Fault> faults = new ArrayList<>();
     List<Notice> notices = new ArrayList<>();
     List<Trial> trials = new ArrayList<>();
     List<Trial> putAway = new ArrayList<>();
     for (Path file : files(filesOrFolders, faults, notices)) {
-      Reading reading = reader.apply(file);
+      TrialReading reading = reader.apply(file);
       Findings findings = reading.findings();
       Optional<Trial> trial = reading.trial();
       if (findings.isPutAway() && !filesOrFolders.contains(file)) {

@@ -18,6 +18,7 @@ import starchfilm.files.json.Located.ObjectValue;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.json.Located.WordValue;
+import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.numerics.evidence.Estimate;
 
 /**
@@ -168,7 +169,7 @@ final class ObjectReader {
   /** Sections are asked for where they are read, with the words for a recipe without them. */
   private void lookForRequired() {
     for (TrialField field : declared.fields().values()) {
-      boolean isSection = field.kind() == TrialField.Kind.SECTION;
+      boolean isSection = field.kind() == ValueKind.SECTION;
       if (field.required() && !isSection && !object.members().containsKey(field.key())) {
         fault("no " + field.key(), field.rangeWords(), "add " + field.written());
       }

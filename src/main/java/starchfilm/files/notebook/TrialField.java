@@ -35,7 +35,7 @@ import starchfilm.numerics.evidence.Estimate;
  */
 public record TrialField(
     String path,
-    Kind kind,
+    ValueKind kind,
     boolean required,
     boolean perPour,
     boolean many,
@@ -59,7 +59,7 @@ public record TrialField(
   public static final TrialField JAR = TrialFieldTable.read("jar-fields.txt");
 
   /** What may stand in a field. */
-  public enum Kind {
+  public enum ValueKind {
     /** Words. */
     WORDS,
     /** True or false. */
@@ -127,7 +127,7 @@ public record TrialField(
     return allowed
         .map(Allowed::words)
         .orElse(
-            kind == Kind.MOMENT
+            kind == ValueKind.MOMENT
                 ? "a time"
                 : choices.isEmpty() ? "words" : String.join(", ", choices));
   }
@@ -171,12 +171,12 @@ public record TrialField(
   TrialField range() {
     Map<String, TrialField> ends = new LinkedHashMap<>();
     for (String end : List.of("from", "to")) {
-      ends.put(end, with(path + "." + end, Kind.NUMBER, Map.of()));
+      ends.put(end, with(path + "." + end, ValueKind.NUMBER, Map.of()));
     }
-    return with(path, Kind.SECTION, ends);
+    return with(path, ValueKind.SECTION, ends);
   }
 
-  private TrialField with(String newPath, Kind newKind, Map<String, TrialField> newFields) {
+  private TrialField with(String newPath, ValueKind newKind, Map<String, TrialField> newFields) {
     return new TrialField(
         newPath, newKind, true, false, false, allowed, longest, choices, sentence, example, mend,
         label, "", "", "", newFields);

@@ -15,6 +15,7 @@ import starchfilm.casting.trial.ObservedFault.FaultKind;
 import starchfilm.casting.trial.ObservedFault.FaultPlace;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.PackedText;
+import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.material.ingredient.StarchKind;
 import starchfilm.material.recipe.GlycerolOrigin;
 
@@ -58,7 +59,7 @@ final class TrialFieldTable {
     }
     return new TrialField(
         path,
-        TrialField.Kind.valueOf(word.replace(' ', '_').toUpperCase(Locale.ROOT)),
+        ValueKind.valueOf(word.replace(' ', '_').toUpperCase(Locale.ROOT)),
         kind.group(1) != null,
         kind.group(2) != null,
         kind.group(3) != null,

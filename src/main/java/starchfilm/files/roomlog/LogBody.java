@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.roomlog.LogTable.LogRow;
 
 /**
  * The readings of a room log, what a logger writes above them taken off.
@@ -13,16 +14,16 @@ import starchfilm.files.json.UnreadableFileException;
  * @param columns which column holds what
  * @param rows the rows of readings
  */
-record LogBody(LogColumns columns, List<LogTable.Row> rows) {
+record LogBody(LogColumns columns, List<LogRow> rows) {
   /** A head or a first reading stands within so many rows. */
   private static final int LOOK_ROWS = 60;
 
   static LogBody of(LogTable table, Findings log) throws UnreadableFileException {
-    List<LogTable.Row> rows = table.rows();
+    List<LogRow> rows = table.rows();
     int look = Math.min(LOOK_ROWS, rows.size());
-    Optional<LogTable.Row> strange = Optional.empty();
+    Optional<LogRow> strange = Optional.empty();
     for (int i = 0; i < look; i++) {
-      LogTable.Row row = rows.get(i);
+      LogRow row = rows.get(i);
       boolean words = LogColumns.isHeader(row);
       Optional<LogColumns> named = words ? LogColumns.named(row) : Optional.empty();
       if (named.isPresent()) {
@@ -37,7 +38,7 @@ record LogBody(LogColumns columns, List<LogTable.Row> rows) {
           throw LogColumns.notNamed(strange.get());
         }
         tell(rows, i, log);
-        List<LogTable.Row> body = rows.subList(i, rows.size());
+        List<LogRow> body = rows.subList(i, rows.size());
         return new LogBody(LogColumns.unnamed(body), body);
       }
     }
@@ -48,14 +49,14 @@ record LogBody(LogColumns columns, List<LogTable.Row> rows) {
   }
 
   /** A row with a date and two numbers. */
-  private static boolean isReading(LogTable.Row row) {
+  private static boolean isReading(LogRow row) {
     List<String> cells = row.cells();
     long numbers = cells.stream().filter(cell -> LogReading.number(cell).isPresent()).count();
     boolean dated = IntStream.range(0, cells.size()).anyMatch(at -> LogColumns.isDate(cells, at));
     return dated && numbers >= 2;
   }
 
-  private static void tell(List<LogTable.Row> rows, int above, Findings log) {
+  private static void tell(List<LogRow> rows, int above, Findings log) {
     if (above > 0) {
       log.notice(
           Place.of(rows.get(0).line()),

@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import starchfilm.files.findings.Findings;
+import starchfilm.files.roomlog.LogDate.DateOrder;
 
 /** Reads the time column of a room log: dates, seconds since 1970, or a time since the pour. */
 final class LogClock {
@@ -17,12 +18,12 @@ final class LogClock {
   private static final double MILLISECONDS_FROM = 1e12;
 
   private final LogColumns columns;
-  private final LogDate.Order order;
+  private final DateOrder order;
   private final LocalDateTime start;
   private final Findings log;
   private boolean told;
 
-  LogClock(LogColumns columns, LogDate.Order order, LocalDateTime start, Findings log) {
+  LogClock(LogColumns columns, DateOrder order, LocalDateTime start, Findings log) {
     this.columns = columns;
     this.order = order;
     this.start = start;

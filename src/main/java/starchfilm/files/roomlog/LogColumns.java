@@ -13,6 +13,7 @@ import starchfilm.files.amount.Wording;
 import starchfilm.files.findings.Allowed;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.roomlog.LogTable.LogRow;
 
 /**
  * Which column of a room log holds what.
@@ -55,13 +56,13 @@ record LogColumns(
   static final double WARM_ROOM_C = 45;
 
   /** True where the row holds words instead of readings. */
-  static boolean isHeader(LogTable.Row row) {
+  static boolean isHeader(LogRow row) {
     return LogDate.parse(row.cells().get(0)).isEmpty()
         && row.cells().stream().noneMatch(cell -> LogReading.number(cell).isPresent());
   }
 
   /** The columns that a header names, if it names all three. */
-  static Optional<LogColumns> named(LogTable.Row header) {
+  static Optional<LogColumns> named(LogRow header) {
     List<String> names =
         header.cells().stream()
             .map(LogMonths::plain)
@@ -104,7 +105,7 @@ record LogColumns(
         .findFirst();
   }
 
-  static UnreadableFileException notNamed(LogTable.Row header) {
+  static UnreadableFileException notNamed(LogRow header) {
     return new UnreadableFileException(
         Place.of(header.line()),
         "the columns " + String.join(", ", header.cells()),
@@ -113,8 +114,8 @@ record LogColumns(
   }
 
   /** The columns of a log without a header: time, air, humidity, wherever the time stands. */
-  static LogColumns unnamed(List<LogTable.Row> rows) throws UnreadableFileException {
-    LogTable.Row first = rows.get(0);
+  static LogColumns unnamed(List<LogRow> rows) throws UnreadableFileException {
+    LogRow first = rows.get(0);
     List<String> row = first.cells();
     int date = Math.max(0, first(0, row.size(), i -> isDate(row, i)));
     boolean apart =
@@ -151,10 +152,10 @@ record LogColumns(
   }
 
   /** Without names and units a humidity in front of a temperature is asked about, not guessed. */
-  private void refuseSwapped(List<LogTable.Row> rows) throws UnreadableFileException {
+  private void refuseSwapped(List<LogRow> rows) throws UnreadableFileException {
     double warmest = Double.NEGATIVE_INFINITY;
     double dampest = Double.NEGATIVE_INFINITY;
-    for (LogTable.Row row : rows) {
+    for (LogRow row : rows) {
       if (row.cells().size() != count) {
         continue;
       }

@@ -17,9 +17,10 @@ import java.util.regex.Pattern;
  * @param order which is which, as far as the text itself says
  * @param withOffset true where the text carries an offset from UTC
  */
-record LogDate(int first, int second, int third, Order order, LocalTime time, boolean withOffset) {
+record LogDate(
+    int first, int second, int third, DateOrder order, LocalTime time, boolean withOffset) {
   /** Which number of a date is what. */
-  enum Order {
+  enum DateOrder {
     /** 2026-04-02. */
     YEAR_FIRST,
     /** 2.4.2026. */
@@ -54,12 +55,12 @@ record LogDate(int first, int second, int third, Order order, LocalTime time, bo
     int first = Integer.parseInt(date.group(1));
     int second = Integer.parseInt(date.group(3));
     int third = Integer.parseInt(date.group(4)) + (yearDigits == 2 ? 2000 : 0);
-    Order order =
+    DateOrder order =
         yearFirst
-            ? Order.YEAR_FIRST
+            ? DateOrder.YEAR_FIRST
             : date.group(2).equals(".") || first > 12
-                ? Order.DAY_FIRST
-                : second > 12 ? Order.MONTH_FIRST : Order.OPEN;
+                ? DateOrder.DAY_FIRST
+                : second > 12 ? DateOrder.MONTH_FIRST : DateOrder.OPEN;
     try {
       String half = date.group(6) == null ? "" : date.group(6);
       LocalTime time = LocalTime.parse(date.group(5) + half, TIME);
@@ -71,7 +72,7 @@ record LogDate(int first, int second, int third, Order order, LocalTime time, bo
 
   /** True where day and month may be exchanged and that makes another day. */
   boolean isOpen() {
-    return order == Order.OPEN && first != second;
+    return order == DateOrder.OPEN && first != second;
   }
 
   /**
@@ -80,8 +81,8 @@ record LogDate(int first, int second, int third, Order order, LocalTime time, bo
    * @param decided which number is what where the text itself does not say
    * @return the moment, or empty where there is no such day
    */
-  Optional<LocalDateTime> moment(Order decided) {
-    Order taken = order == Order.OPEN ? decided : order;
+  Optional<LocalDateTime> moment(DateOrder decided) {
+    DateOrder taken = order == DateOrder.OPEN ? decided : order;
     try {
       LocalDate date =
           switch (taken) {

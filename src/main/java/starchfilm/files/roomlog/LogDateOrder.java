@@ -7,6 +7,8 @@ import java.util.Optional;
 import starchfilm.files.findings.Findings;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.roomlog.LogDate.DateOrder;
+import starchfilm.files.roomlog.LogTable.LogRow;
 
 /** Decides for a whole room log whether its dates begin with the day or with the month. */
 final class LogDateOrder {
@@ -16,18 +18,18 @@ final class LogDateOrder {
     this.log = log;
   }
 
-  private record Seen(int line, String text) {}
+  private record DatedRow(int line, String text) {}
 
-  LogDate.Order decide(List<LogTable.Row> rows, LogColumns columns) throws UnreadableFileException {
-    Map<LogDate.Order, Seen> first = new EnumMap<>(LogDate.Order.class);
+  DateOrder decide(List<LogRow> rows, LogColumns columns) throws UnreadableFileException {
+    Map<DateOrder, DatedRow> first = new EnumMap<>(DateOrder.class);
     boolean offset = false;
-    for (LogTable.Row row : rows) {
+    for (LogRow row : rows) {
       Optional<String> text = columns.moment(row.cells());
       Optional<LogDate> date = text.flatMap(LogDate::parse);
       if (date.isPresent()) {
         offset |= date.get().withOffset();
-        if (date.get().order() != LogDate.Order.OPEN || date.get().isOpen()) {
-          first.putIfAbsent(date.get().order(), new Seen(row.line(), text.orElseThrow()));
+        if (date.get().order() != DateOrder.OPEN || date.get().isOpen()) {
+          first.putIfAbsent(date.get().order(), new DatedRow(row.line(), text.orElseThrow()));
         }
       }
     }
@@ -35,9 +37,9 @@ final class LogDateOrder {
       log.notice(
           "times carry an offset from UTC; they are read as the clock on the wall shows them");
     }
-    Seen dayFirst = first.get(LogDate.Order.DAY_FIRST);
-    Seen monthFirst = first.get(LogDate.Order.MONTH_FIRST);
-    Seen open = first.get(LogDate.Order.OPEN);
+    DatedRow dayFirst = first.get(DateOrder.DAY_FIRST);
+    DatedRow monthFirst = first.get(DateOrder.MONTH_FIRST);
+    DatedRow open = first.get(DateOrder.OPEN);
     if (dayFirst != null && monthFirst != null) {
       throw new UnreadableFileException(
           Place.of(monthFirst.line()),
@@ -48,7 +50,7 @@ final class LogDateOrder {
     }
     if (monthFirst != null) {
       log.notice(Place.of(monthFirst.line()), "dates are read with the month first");
-      return LogDate.Order.MONTH_FIRST;
+      return DateOrder.MONTH_FIRST;
     }
     if (dayFirst == null && open != null) {
       throw new UnreadableFileException(
@@ -58,6 +60,6 @@ final class LogDateOrder {
           "no line of this log shows whether day or month comes first; write dates like 2026-04-02"
               + " or 2.4.2026");
     }
-    return LogDate.Order.DAY_FIRST;
+    return DateOrder.DAY_FIRST;
   }
 }

@@ -17,7 +17,7 @@ import starchfilm.files.json.UnreadableFileException;
  *
  * @param rows the rows that are neither empty nor comments
  */
-public record LogTable(char separator, List<Row> rows) {
+public record LogTable(char separator, List<LogRow> rows) {
   private static final int MAX_ROWS = 300_000;
   private static final int LOOK_LINES = 30;
 
@@ -32,9 +32,9 @@ public record LogTable(char separator, List<Row> rows) {
    * @param line line it ends at, from 1
    * @param cells its cells, blanks around them taken off
    */
-  public record Row(int line, List<String> cells) {
+  public record LogRow(int line, List<String> cells) {
     /** Copies the list. */
-    public Row {
+    public LogRow {
       cells = List.copyOf(cells);
     }
   }
@@ -51,7 +51,7 @@ public record LogTable(char separator, List<Row> rows) {
             .setIgnoreEmptyLines(true)
             .setTrim(true)
             .get();
-    List<Row> rows = new ArrayList<>();
+    List<LogRow> rows = new ArrayList<>();
     int line = 0;
     try (CSVParser parser =
         CSVParser.builder().setReader(new StringReader(text)).setFormat(format).get()) {
@@ -66,7 +66,7 @@ public record LogTable(char separator, List<Row> rows) {
         }
         List<String> cells = record.toList();
         if (cells.stream().anyMatch(cell -> !cell.isEmpty())) {
-          rows.add(new Row(line, cells));
+          rows.add(new LogRow(line, cells));
         }
       }
     } catch (IOException | UncheckedIOException e) {

@@ -19,6 +19,8 @@ import starchfilm.files.findings.Findings;
 import starchfilm.files.findings.Words;
 import starchfilm.files.json.Located.Place;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.roomlog.LogDate.DateOrder;
+import starchfilm.files.roomlog.LogTable.LogRow;
 
 /**
  * Reads a hygrometer log: rows of time, degrees Celsius and per cent relative humidity.
@@ -98,13 +100,13 @@ public final class RoomLogReader {
     }
     LogBody body = LogBody.of(table, log);
     LogColumns columns = body.columns();
-    LogDate.Order order = new LogDateOrder(log).decide(body.rows(), columns);
+    DateOrder order = new LogDateOrder(log).decide(body.rows(), columns);
     LogClock clock = new LogClock(columns, order, start, log);
     List<LogReading> readings = new ArrayList<>();
     Findings broken = new Findings(log.file());
     int withoutReading = 0;
     int faulty = 0;
-    for (LogTable.Row row : body.rows()) {
+    for (LogRow row : body.rows()) {
       List<String> cells =
           table.separator() == ','
               ? LogTable.withDecimalCommas(row.cells(), columns.count())
@@ -136,7 +138,7 @@ public final class RoomLogReader {
   }
 
   /** A few broken rows are passed over and reported; more of them are a fault of the log. */
-  private void tell(Findings broken, int faulty, List<LogTable.Row> rows) {
+  private void tell(Findings broken, int faulty, List<LogRow> rows) {
     if (faulty * ROWS_FOR_ONE_BROKEN <= rows.size()) {
       broken
           .faults()

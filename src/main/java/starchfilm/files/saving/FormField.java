@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import starchfilm.files.notebook.TrialField;
+import starchfilm.files.notebook.TrialField.ValueKind;
 
 /**
  * A field of a trial file on a form.
@@ -65,7 +66,7 @@ public record FormField(String path, String label, String group, TrialField fiel
       return;
     }
     for (TrialField field : section.fields().values()) {
-      if (field.kind() == TrialField.Kind.SECTION) {
+      if (field.kind() == ValueKind.SECTION) {
         addAll(field, group, all);
       } else if (!field.label().isEmpty()) {
         all.add(new FormField(field.path(), field.label(), group, field));

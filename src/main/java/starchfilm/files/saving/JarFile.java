@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import starchfilm.files.notebook.KeptJar;
+import starchfilm.files.saving.SafeFile.WrittenFile;
 import starchfilm.material.recipe.GlycerolStock;
 import starchfilm.numerics.evidence.Estimate;
 
@@ -27,7 +28,7 @@ public final class JarFile {
    * @return the file with what its owner should know
    * @throws NotWrittenException where it cannot be kept
    */
-  public static SafeFile.Written keep(
+  public static WrittenFile keep(
       Path folder, String name, Estimate massKg, GlycerolStock stock, LocalDateTime now)
       throws NotWrittenException {
     Path file = KeptJar.file(folder, KeptJar.isName(name) ? name : "");

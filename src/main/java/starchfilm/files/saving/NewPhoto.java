@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import starchfilm.files.findings.Fault;
+import starchfilm.files.saving.NoteWriter.WrittenNote;
 
 /**
  * Puts pictures beside a trial, and notes them there.
@@ -38,7 +39,7 @@ public record NewPhoto(Path trialFile, Optional<LocalDateTime> pouredAt, boolean
    * @throws NotWrittenException where one is no picture or nothing can be written; then neither
    *     pictures nor note are kept
    */
-  public NoteWriter.Written keep(List<Chosen> pictures, Optional<String> caption, OptionalInt plate)
+  public WrittenNote keep(List<Chosen> pictures, Optional<String> caption, OptionalInt plate)
       throws NotWrittenException {
     for (Chosen picture : pictures) {
       Optional<Fault> fault = Picture.fault(picture.name(), picture.content());

@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
+import starchfilm.files.saving.NotedLine.NoteKind;
 
 /**
  * One thing to write into a trial file, in the units of its fields and with the digits as typed:
@@ -39,7 +40,7 @@ public sealed interface Note {
    * @param kind which list
    * @param node the line as the file keeps it
    */
-  record Added(NotedLine.Kind kind, JsonNode node) implements Note {
+  record Added(NoteKind kind, JsonNode node) implements Note {
     @Override
     public String in(String text) throws UnreadableFileException {
       return TextEdit.append(text, kind.list(), node);
@@ -52,7 +53,7 @@ public sealed interface Note {
 
     /** Whether it is a weighing that does not say whether it was the plate weighed before. */
     boolean leavesPlateOpen() {
-      return kind == NotedLine.Kind.WEIGHING && !node.has("same_plate");
+      return kind == NoteKind.WEIGHING && !node.has("same_plate");
     }
 
     /**
@@ -62,7 +63,7 @@ public sealed interface Note {
      * @return the note
      */
     public Added onSamePlate(boolean same) {
-      return kind == NotedLine.Kind.WEIGHING
+      return kind == NoteKind.WEIGHING
           ? new Added(kind, ((ObjectNode) node.deepCopy()).put("same_plate", same))
           : this;
     }
@@ -74,7 +75,7 @@ public sealed interface Note {
    * @param words as above
    * @param change makes the text
    */
-  record Edit(String words, Change change) implements Note {
+  record Edit(String words, TextChange change) implements Note {
     @Override
     public String in(String text) throws UnreadableFileException {
       return change.in(text);
@@ -83,7 +84,7 @@ public sealed interface Note {
 
   /** Makes the text of a trial file out of the one before. */
   @FunctionalInterface
-  interface Change {
+  interface TextChange {
     /** See {@link Note#in}. */
     String in(String text) throws UnreadableFileException;
   }

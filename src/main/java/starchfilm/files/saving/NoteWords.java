@@ -22,7 +22,7 @@ import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialField;
-import starchfilm.files.saving.NotedLine.Kind;
+import starchfilm.files.saving.NotedLine.NoteKind;
 
 /**
  * Makes notes out of typed words, each read as its field is declared; whatever cannot be read is a
@@ -113,7 +113,7 @@ public final class NoteWords {
    * @param typed what was typed for its fields; an empty one is left out
    * @return the note, its fields in the order they are declared in
    */
-  public Note.Added line(Kind kind, Map<String, String> typed) {
+  public Note.Added line(NoteKind kind, Map<String, String> typed) {
     ObjectNode line = JsonNodeFactory.instance.objectNode();
     for (String field : kind.declared().fields().keySet()) {
       String words = typed.getOrDefault(field, "");
@@ -172,10 +172,11 @@ public final class NoteWords {
     int equals = typed.lastIndexOf('=');
     String time = equals < 0 ? at : counted(typed.substring(0, equals).strip());
     String mass = typed.substring(equals + 1);
-    Note.Added weighed = line(Kind.WEIGHING, Map.of("at", time, "mass_g", mass, "plate", plate));
+    Note.Added weighed =
+        line(NoteKind.WEIGHING, Map.of("at", time, "mass_g", mass, "plate", plate));
     return withoutPlate
         ? new Note.Added(
-            Kind.WEIGHING, ((ObjectNode) weighed.node()).set("with_plate", BooleanNode.FALSE))
+            NoteKind.WEIGHING, ((ObjectNode) weighed.node()).set("with_plate", BooleanNode.FALSE))
         : weighed;
   }
 
@@ -239,8 +240,8 @@ public final class NoteWords {
             .map(
                 one ->
                     plate.isEmpty()
-                        ? one(Kind.THICKNESS, one)
-                        : line(Kind.PLATE, Map.of("plate", plate, "dry_thickness_um", one)))
+                        ? one(NoteKind.THICKNESS, one)
+                        : line(NoteKind.PLATE, Map.of("plate", plate, "dry_thickness_um", one)))
             .toList());
   }
 
@@ -261,7 +262,7 @@ public final class NoteWords {
    * @param typed its value
    * @return the note
    */
-  public Note one(Kind kind, String typed) {
+  public Note one(NoteKind kind, String typed) {
     return new Note.Added(kind, value(kind.list(), typed));
   }
 

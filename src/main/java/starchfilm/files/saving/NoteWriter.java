@@ -19,6 +19,7 @@ import starchfilm.files.json.FileText;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.PlateDoubt;
 import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.saving.SafeFile.WrittenFile;
 
 /**
  * Writes notes into trial files.
@@ -38,9 +39,9 @@ public final class NoteWriter {
    * @param before where the version before is kept; empty where nothing changed
    * @param version the version the file has now, to take the note back by
    */
-  public record Written(
+  public record WrittenNote(
       Optional<Trial> trial, List<Notice> notices, Optional<Path> before, String version) {
-    public Written {
+    public WrittenNote {
       notices = List.copyOf(notices);
     }
   }
@@ -56,7 +57,7 @@ public final class NoteWriter {
    * @throws NotWrittenException where the note cannot be or the file cannot be written; the file is
    *     as it was
    */
-  public static Written add(Path file, Note note) throws NotWrittenException {
+  public static WrittenNote add(Path file, Note note) throws NotWrittenException {
     if (!Files.exists(file)) {
       throw NotWrittenException.because(file, "there is no such file", "check its name and folder");
     }
@@ -65,7 +66,7 @@ public final class NoteWriter {
     }
     checkPictures(file, note);
     List<Changed> made = new ArrayList<>();
-    SafeFile.Written written =
+    WrittenFile written =
         SafeFile.rewrite(
             file,
             before -> {
@@ -78,7 +79,7 @@ public final class NoteWriter {
     for (String remark : written.remarks()) {
       notices.add(Notice.of(file, remark));
     }
-    return new Written(made.get(0).trial(), notices, written.before(), written.version());
+    return new WrittenNote(made.get(0).trial(), notices, written.before(), written.version());
   }
 
   private record Changed(String text, Optional<Trial> trial, List<Notice> notices) {}

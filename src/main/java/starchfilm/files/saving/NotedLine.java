@@ -18,13 +18,13 @@ import starchfilm.files.notebook.TrialField;
  * @param number which of its kind, from 1 in the order of the file
  * @param node what stands in the file
  */
-public record NotedLine(Kind kind, int number, JsonNode node) {
+public record NotedLine(NoteKind kind, int number, JsonNode node) {
   private static final String UM = "dry_thickness_um";
   private static final String STRIP = "[plate {plate} ]strip[ of {width_mm} mm] broke";
   private static final String STRETCHED = "[, stretched by {stretch_pct} %]";
 
   /** What a line tells, where its value stands, and how it is said, see {@link LineWords}. */
-  public enum Kind {
+  public enum NoteKind {
     /** A weighing. */
     WEIGHING(
         "weighings",
@@ -63,7 +63,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
     private final String field;
     private final String[] says;
 
-    Kind(String list, String field, String... says) {
+    NoteKind(String list, String field, String... says) {
       this.list = list;
       this.field = field;
       this.says = says;
@@ -88,7 +88,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
   /** What it is called, such as {@code weighing 2}. */
   public String name() {
     String word = kind.name().toLowerCase(Locale.ROOT);
-    return kind == Kind.RATING ? word : word + " " + number;
+    return kind == NoteKind.RATING ? word : word + " " + number;
   }
 
   /**
@@ -102,13 +102,15 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
   /** Whether it has a value that can be corrected. */
   public boolean isCorrectable() {
-    return kind != Kind.MOVE
-        && !(kind == Kind.PLATE && !node.has("given_up") && !node.path(UM).isNumber());
+    return kind != NoteKind.MOVE
+        && !(kind == NoteKind.PLATE && !node.has("given_up") && !node.path(UM).isNumber());
   }
 
   /** Its value as it stands, in the unit of its field; may be empty. */
   public String value() {
-    return kind == Kind.PHOTO ? "" : FieldInput.shown(node.isObject() ? node.path(field()) : node);
+    return kind == NoteKind.PHOTO
+        ? ""
+        : FieldInput.shown(node.isObject() ? node.path(field()) : node);
   }
 
   /** The unit of its value; empty for words. */
@@ -117,9 +119,9 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
   }
 
   private String field() {
-    return kind == Kind.PULL && node.has("load_kg")
+    return kind == NoteKind.PULL && node.has("load_kg")
         ? "load_kg"
-        : kind == Kind.PLATE && node.has(UM) ? UM : kind.field;
+        : kind == NoteKind.PLATE && node.has(UM) ? UM : kind.field;
   }
 
   private TrialField declared() {
@@ -139,7 +141,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
   private static List<NotedLine> of(ObjectNode trial) {
     List<NotedLine> lines = new ArrayList<>();
-    for (Kind kind : Kind.values()) {
+    for (NoteKind kind : NoteKind.values()) {
       int number = 0;
       for (JsonNode node : TrialTree.entries(trial.path(kind.list))) {
         lines.add(new NotedLine(kind, ++number, node));
@@ -205,7 +207,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
       throw new MistypedException(
           typed, "no other value of " + name(), "delete it and note it again");
     }
-    TrialField of = kind == Kind.PHOTO ? TrialField.TRIAL.field("remarks") : declared();
+    TrialField of = kind == NoteKind.PHOTO ? TrialField.TRIAL.field("remarks") : declared();
     JsonNode value = FieldInput.of(of, typed.strip());
     return new Note.Edit(
         "corrected: " + words() + " is now " + value.asText(), text -> with(text, value));
@@ -213,7 +215,7 @@ public record NotedLine(Kind kind, int number, JsonNode node) {
 
   private String with(String text, JsonNode value) throws UnreadableFileException {
     String place = place(text);
-    if (kind == Kind.PHOTO) {
+    if (kind == NoteKind.PHOTO) {
       // The picture stays; what is said of it goes over what was said before.
       ObjectNode said = JsonNodeFactory.instance.objectNode().put("file", node.asText());
       return TextEdit.append(text, "photo_notes", said.set(kind.field, value));

@@ -35,7 +35,7 @@ public final class SafeFile {
 
   /** Makes the new content of a file out of the old. */
   @FunctionalInterface
-  public interface Change {
+  public interface ContentChange {
     /**
      * Makes the new content.
      *
@@ -51,8 +51,8 @@ public final class SafeFile {
    * @param remarks what its owner should know, each a clause about the file
    * @param version the version the file has now, see {@link TrialFileText#version}
    */
-  public record Written(Optional<Path> before, List<String> remarks, String version) {
-    public Written {
+  public record WrittenFile(Optional<Path> before, List<String> remarks, String version) {
+    public WrittenFile {
       remarks = List.copyOf(remarks);
     }
   }
@@ -65,7 +65,7 @@ public final class SafeFile {
    * @return where the version before is, and remarks
    * @throws NotWrittenException where it cannot be written; the file is as it was
    */
-  public static Written rewrite(Path file, Change change) throws NotWrittenException {
+  public static WrittenFile rewrite(Path file, ContentChange change) throws NotWrittenException {
     return written(file, change, true, true);
   }
 
@@ -78,7 +78,7 @@ public final class SafeFile {
    * @return where the version taken back is, and remarks
    * @throws NotWrittenException where it cannot be written; the file is as it was
    */
-  static Written takeBack(Path file, Change change) throws NotWrittenException {
+  static WrittenFile takeBack(Path file, ContentChange change) throws NotWrittenException {
     return written(file, change, true, false);
   }
 
@@ -90,7 +90,7 @@ public final class SafeFile {
    * @return where the version before is, and remarks
    * @throws NotWrittenException where it cannot be written; the file is as it was
    */
-  public static Written replace(Path file, Change change) throws NotWrittenException {
+  public static WrittenFile replace(Path file, ContentChange change) throws NotWrittenException {
     return written(file, change, false, true);
   }
 
@@ -171,14 +171,15 @@ public final class SafeFile {
     return target;
   }
 
-  private static Written written(Path file, Change change, boolean alone, boolean copyFirst)
+  private static WrittenFile written(
+      Path file, ContentChange change, boolean alone, boolean copyFirst)
       throws NotWrittenException {
     try {
       Path target = target(file);
       try (FolderLock held = alone ? FolderLock.around(target) : null) {
         ScratchFile.clear(target.resolveSibling("."), held != null);
         for (int i = 0; i < TRIES; i++) {
-          Optional<Written> written = tried(target, change, copyFirst);
+          Optional<WrittenFile> written = tried(target, change, copyFirst);
           if (written.isPresent()) {
             return written.get();
           }
@@ -192,12 +193,13 @@ public final class SafeFile {
   }
 
   /** Writes once; empty where the file changed after it was read. */
-  private static Optional<Written> tried(Path file, Change change, boolean copyFirst)
+  private static Optional<WrittenFile> tried(Path file, ContentChange change, boolean copyFirst)
       throws IOException, NotWrittenException {
     Optional<byte[]> before = read(file);
     byte[] after = change.apply(before);
     if (before.isPresent() && Arrays.equals(before.get(), after)) {
-      return Optional.of(new Written(Optional.empty(), List.of(), TrialFileText.version(after)));
+      return Optional.of(
+          new WrittenFile(Optional.empty(), List.of(), TrialFileText.version(after)));
     }
     if (before.isPresent() && !Files.isWritable(file)) {
       throw new AccessDeniedException(file.toString());
@@ -230,7 +232,7 @@ public final class SafeFile {
       remarks.add(
           "it is written, but the system does not say whether that has reached the disk yet");
     }
-    return Optional.of(new Written(kept, remarks, TrialFileText.version(after)));
+    return Optional.of(new WrittenFile(kept, remarks, TrialFileText.version(after)));
   }
 
   private static Optional<byte[]> read(Path file) throws IOException {

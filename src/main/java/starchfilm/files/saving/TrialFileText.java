@@ -11,6 +11,7 @@ import starchfilm.files.findings.PlainLine;
 import starchfilm.files.json.FileText;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialReader;
+import starchfilm.files.saving.SafeFile.WrittenFile;
 
 /**
  * A trial file as a text to be edited whole.
@@ -52,7 +53,7 @@ public record TrialFileText(Path file, String text, String version) {
   public static String replace(Path file, String text, String version)
       throws ChangedMeanwhileException, NotWrittenException {
     requireSound(file, text);
-    SafeFile.Written written =
+    WrittenFile written =
         SafeFile.rewrite(
             file,
             before -> {

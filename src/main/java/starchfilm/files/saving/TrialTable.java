@@ -28,8 +28,10 @@ import starchfilm.files.json.Located.TextValue;
 import starchfilm.files.json.Located.WordValue;
 import starchfilm.files.json.UnreadableFileException;
 import starchfilm.files.notebook.TrialField;
+import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.files.notebook.TrialReader;
 import starchfilm.files.roomlog.LogTable;
+import starchfilm.files.roomlog.LogTable.LogRow;
 import starchfilm.files.roomlog.LogText;
 
 /**
@@ -59,7 +61,7 @@ public final class TrialTable {
 
   private static final Map<String, TrialField> KEYS =
       TrialField.TRIAL.all().stream()
-          .filter(field -> field.kind() != TrialField.Kind.SECTION)
+          .filter(field -> field.kind() != ValueKind.SECTION)
           .collect(
               Collectors.toMap(
                   TrialField::path, Function.identity(), (a, b) -> a, LinkedHashMap::new));
@@ -67,7 +69,7 @@ public final class TrialTable {
   /** Paths of sections of which a file may hold a list. */
   private static final List<String> LISTS =
       TrialField.TRIAL.all().stream()
-          .filter(field -> field.kind() == TrialField.Kind.SECTION && field.many())
+          .filter(field -> field.kind() == ValueKind.SECTION && field.many())
           .map(TrialField::path)
           .toList();
 
@@ -85,13 +87,13 @@ public final class TrialTable {
    * @param name what it is called
    * @param text the text of its file
    */
-  public record Row(String name, String text) {}
+  public record TrialText(String name, String text) {}
 
   /**
    * A column: its key, which entry of a list it means, what may stand in it, and the unit of its
    * bare numbers where the head names one.
    */
-  private record Column(String key, int entry, TrialField field, String unit) {
+  private record FieldColumn(String key, int entry, TrialField field, String unit) {
     /** The list it belongs to. */
     Optional<String> list() {
       return LISTS.stream().filter(list -> key.startsWith(list + ".")).findFirst();
@@ -103,14 +105,14 @@ public final class TrialTable {
     }
 
     /** The column a cell belongs to: what was measured by volume goes where volumes are kept. */
-    Column of(String cell) {
+    FieldColumn of(String cell) {
       TrialField volume = KEYS.get(key.replace("mass_g", "volume_ml"));
       if (!key.endsWith(".mass_g") || volume == null) {
         return this;
       }
       try {
         return TypedAmount.inUnit("g", cell, Dimension.VOLUME).is(Dimension.VOLUME)
-            ? new Column(volume.path(), entry, volume, unit)
+            ? new FieldColumn(volume.path(), entry, volume, unit)
             : this;
       } catch (MistypedException toldByItsField) {
         return this;
@@ -123,7 +125,7 @@ public final class TrialTable {
    *
    * @param number of the column, from 1
    */
-  private record Cell(Column column, String written, int number) {}
+  private record FilledCell(FieldColumn column, String written, int number) {}
 
   /**
    * Reads a table.
@@ -133,7 +135,7 @@ public final class TrialTable {
    * @param moments reads when it was poured
    * @return the trials, if no cell has a fault
    */
-  public static List<Row> read(Path file, Findings findings, MomentParser moments) {
+  public static List<TrialText> read(Path file, Findings findings, MomentParser moments) {
     return read(() -> LogText.read(file, findings), file, findings, moments);
   }
 
@@ -146,18 +148,19 @@ public final class TrialTable {
    * @param moments as above
    * @return the trials, if no cell has a fault
    */
-  public static List<Row> read(
+  public static List<TrialText> read(
       byte[] content, Path folder, Findings findings, MomentParser moments) {
     return read(
         () -> LogText.of(content, findings), folder.resolve("table.csv"), findings, moments);
   }
 
   @FunctionalInterface
-  private interface Source {
+  private interface TextSource {
     String text() throws UnreadableFileException;
   }
 
-  private static List<Row> read(Source source, Path file, Findings findings, MomentParser moments) {
+  private static List<TrialText> read(
+      TextSource source, Path file, Findings findings, MomentParser moments) {
     try {
       return new TrialTable(findings, moments).rows(LogTable.of(source.text()), file);
     } catch (UnreadableFileException e) {
@@ -173,10 +176,10 @@ public final class TrialTable {
    * @return their files, in the order of the rows
    * @throws NotWrittenException where one cannot be written, or what was written not be taken away
    */
-  public static List<Path> write(List<Row> rows, Path folder) throws NotWrittenException {
+  public static List<Path> write(List<TrialText> rows, Path folder) throws NotWrittenException {
     List<Path> written = new ArrayList<>();
     try {
-      for (Row row : rows) {
+      for (TrialText row : rows) {
         written.add(TrialFileText.create(folder, row.name(), row.text()));
       }
       return written;
@@ -186,7 +189,7 @@ public final class TrialTable {
     }
   }
 
-  private List<Row> rows(LogTable table, Path file) throws UnreadableFileException {
+  private List<TrialText> rows(LogTable table, Path file) throws UnreadableFileException {
     if (table.rows().size() < 2) {
       throw new UnreadableFileException(
           "a table without rows",
@@ -199,13 +202,13 @@ public final class TrialTable {
           "at most " + MOST_ROWS + ", a row a trial",
           "leave out what is no trial, or split the table");
     }
-    LogTable.Row head = table.rows().get(0);
-    List<Optional<Column>> columns = new ArrayList<>();
+    LogRow head = table.rows().get(0);
+    List<Optional<FieldColumn>> columns = new ArrayList<>();
     for (int i = 0; i < head.cells().size(); i++) {
       columns.add(column(head.cells().get(i), new Place("the head", head.line(), i + 1)));
     }
-    List<Row> rows = new ArrayList<>();
-    for (LogTable.Row row : table.rows().subList(1, table.rows().size())) {
+    List<TrialText> rows = new ArrayList<>();
+    for (LogRow row : table.rows().subList(1, table.rows().size())) {
       if (row.cells().size() > columns.size()) {
         findings.fault(
             Place.of(row.line()),
@@ -219,13 +222,13 @@ public final class TrialTable {
     return findings.faults().isEmpty() ? rows : List.of();
   }
 
-  private Optional<Column> column(String written, Place place) {
+  private Optional<FieldColumn> column(String written, Place place) {
     Matcher index = INDEX.matcher(written);
     int entry = index.find() ? Integer.parseInt(index.group(1)) : 1;
     String key = INDEX.matcher(written).replaceAll("");
     TrialField field = KEYS.get(key);
     if (field != null) {
-      return Optional.of(new Column(key, entry, field, ""));
+      return Optional.of(new FieldColumn(key, entry, field, ""));
     }
     Optional<ColumnWords.Meaning> meant = ColumnWords.of(INDEX.matcher(written).replaceAll(" "));
     if (meant.isPresent()) {
@@ -233,7 +236,7 @@ public final class TrialTable {
       findings.notice(
           place,
           '"' + written + "\" is read as " + means.path() + inUnit(means, meant.get().unit()));
-      return Optional.of(new Column(means.path(), entry, means, meant.get().unit()));
+      return Optional.of(new FieldColumn(means.path(), entry, means, meant.get().unit()));
     }
     if (!written.isEmpty() && !written.startsWith("_")) {
       findings.fault(
@@ -252,12 +255,12 @@ public final class TrialTable {
     return counted.isEmpty() ? "" : ", bare numbers in " + counted;
   }
 
-  private Row row(LogTable.Row row, List<Optional<Column>> columns, Path file) {
+  private TrialText row(LogRow row, List<Optional<FieldColumn>> columns, Path file) {
     ObjectValue trial = new ObjectValue(new Place("", row.line(), 1), Map.of(), List.of());
     Map<String, TreeMap<Integer, ObjectValue>> lists = new LinkedHashMap<>();
-    for (Cell one : cells(row, columns)) {
+    for (FilledCell one : cells(row, columns)) {
       String cell = one.column().measured(one.written());
-      Column column = one.column().of(cell);
+      FieldColumn column = one.column().of(cell);
       Place place = new Place(column.key(), row.line(), one.number());
       Optional<Located> value = value(column.field(), cell, place);
       if (value.isEmpty()) {
@@ -289,21 +292,21 @@ public final class TrialTable {
     Findings here = new Findings(findings.file());
     new TrialReader().read(trial, file.resolveSibling("new.json"), here);
     findings.faults().addAll(here.faults());
-    return new Row(name, TrialTree.text(TrialTree.of(trial)));
+    return new TrialText(name, TrialTree.text(TrialTree.of(trial)));
   }
 
   /**
    * The cells of a row that hold something; potato 20 g is a kind and its mass, glass 30x20 cm a
    * material and two sides.
    */
-  private static List<Cell> cells(LogTable.Row row, List<Optional<Column>> columns) {
-    List<Cell> cells = new ArrayList<>();
+  private static List<FilledCell> cells(LogRow row, List<Optional<FieldColumn>> columns) {
+    List<FilledCell> cells = new ArrayList<>();
     for (int i = 0; i < row.cells().size(); i++) {
       String written = row.cells().get(i);
       if (written.isEmpty() || columns.get(i).isEmpty()) {
         continue;
       }
-      Column column = columns.get(i).get();
+      FieldColumn column = columns.get(i).get();
       Matcher both = KIND_AND_MASS.matcher(written);
       if (column.key().equals(KIND) && both.matches()) {
         cells.add(cell(MASS, column, both.group(1) == null ? both.group(4) : both.group(1), i + 1));
@@ -317,16 +320,17 @@ public final class TrialTable {
         written = (sides.group(1) + sides.group(5)).strip();
       }
       if (!written.isEmpty()) {
-        cells.add(new Cell(column, written, i + 1));
+        cells.add(new FilledCell(column, written, i + 1));
       }
     }
     return cells;
   }
 
   /** A part of a cell that belongs to another key than its column. */
-  private static Cell cell(String key, Column column, String written, int number) {
+  private static FilledCell cell(String key, FieldColumn column, String written, int number) {
     TrialField field = Objects.requireNonNull(KEYS.get(key));
-    return new Cell(new Column(key, column.entry(), field, column.unit()), written, number);
+    return new FilledCell(
+        new FieldColumn(key, column.entry(), field, column.unit()), written, number);
   }
 
   private Optional<Located> value(TrialField field, String cell, Place place) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import starchfilm.files.saving.SafeFile.WrittenFile;
 
 /**
  * Takes the last change of a trial file back: the version kept before it comes in its place, and
@@ -40,7 +41,7 @@ public final class Undo {
    */
   public static TakenBack last(Path file, Optional<String> version) throws NotWrittenException {
     List<String> lines = new ArrayList<>();
-    SafeFile.Written written =
+    WrittenFile written =
         SafeFile.takeBack(
             file,
             before -> {

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import starchfilm.files.notebook.TrialField.ValueKind;
 import starchfilm.proof.DemoTrials;
 
 /** The published schema and the reader say the same of types, ranges and words. */
@@ -197,7 +198,7 @@ class TrialSchemaTest {
     TrialField around = around(path);
     boolean whole = around.many() || around.path().startsWith("room.");
     if (whole && !around.path().isEmpty()) {
-      json = field.kind() == TrialField.Kind.SECTION ? json : entry(around, field);
+      json = field.kind() == ValueKind.SECTION ? json : entry(around, field);
       path = around.path();
     }
     String text = TrialText.with(path, json);

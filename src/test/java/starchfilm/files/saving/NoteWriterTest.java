@@ -24,7 +24,8 @@ import starchfilm.files.amount.MomentParser;
 import starchfilm.files.json.TextEdit;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
-import starchfilm.files.saving.NotedLine.Kind;
+import starchfilm.files.saving.NoteWriter.WrittenNote;
+import starchfilm.files.saving.NotedLine.NoteKind;
 
 class NoteWriterTest {
   private static final byte[] PNG = {
@@ -74,7 +75,7 @@ class NoteWriterTest {
                 WORDS.weighed("80", "+30h", "", true),
                 WORDS.thicknesses("110; 120", ""),
                 WORDS.line(
-                    Kind.PULL,
+                    NoteKind.PULL,
                     Map.of(
                         "load_N",
                         "9.4",
@@ -84,19 +85,19 @@ class NoteWriterTest {
                         "114",
                         "stretch_pct",
                         "24")),
-                WORDS.line(Kind.PULL, Map.of("load_kg", "0.9kg", "width_mm", "10")),
+                WORDS.line(NoteKind.PULL, Map.of("load_kg", "0.9kg", "width_mm", "10")),
                 WORDS.line(
-                    Kind.FAULT,
+                    NoteKind.FAULT,
                     Map.of(
                         "kind", "still wet",
                         "where", "middle",
                         "at", "+40h",
                         "remark", "like \"jelly\"")),
-                WORDS.line(Kind.MOVE, Map.of("at", "+50h", "faces", "both")),
+                WORDS.line(NoteKind.MOVE, Map.of("at", "+50h", "faces", "both")),
                 rated(4),
                 remark("Smells of vinegar.\nGone after a day."),
                 new Note.Photographed("plate.png")));
-    NoteWriter.Written written = NoteWriter.add(file, all);
+    WrittenNote written = NoteWriter.add(file, all);
     Trial trial = written.trial().orElseThrow();
     assertThat(NotebookReader.read(List.of(file)).trials()).containsExactly(trial);
     assertThat(trial.pouredAt().orElseThrow()).hasToString("2026-04-02T11:00");
@@ -274,7 +275,7 @@ class NoteWriterTest {
   }
 
   static Note remark(String words) {
-    return WORDS.one(Kind.REMARK, words);
+    return WORDS.one(NoteKind.REMARK, words);
   }
 
   /** The sentence of a refused note; the file must be untouched and nothing left beside it. */

@@ -24,6 +24,7 @@ import starchfilm.files.findings.Notice;
 import starchfilm.files.notebook.Notebook;
 import starchfilm.files.notebook.NotebookReader;
 import starchfilm.files.notebook.TrialText;
+import starchfilm.files.saving.NoteWriter.WrittenNote;
 import starchfilm.proof.OwnJava;
 
 @Timeout(120)
@@ -173,7 +174,7 @@ class SafeFileTest {
     Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("-wx------"));
     try {
       assumeFalse(Files.isReadable(folder), "the system's own user may read everywhere");
-      NoteWriter.Written written = NoteWriter.add(file, NoteWriterTest.remark("once"));
+      WrittenNote written = NoteWriter.add(file, NoteWriterTest.remark("once"));
       assertThat(written.notices())
           .extracting(Notice::text)
           .contains(
@@ -187,14 +188,14 @@ class SafeFileTest {
   @Test
   void saysWhereTheVersionBeforeOfALinkedFileIs(@TempDir Path elsewhere) throws Exception {
     Path link = Files.createSymbolicLink(elsewhere.resolve("sym.json"), file);
-    NoteWriter.Written written = NoteWriter.add(link, NoteWriterTest.rated(2));
+    WrittenNote written = NoteWriter.add(link, NoteWriterTest.rated(2));
     assertThat(written.before().orElseThrow()).exists().hasContent(TrialText.SOUND);
   }
 
   @Test
   void saysThatTheOtherNamesOfAFileStayAsTheyWere() throws Exception {
     Path other = Files.createLink(folder.resolve("h2.json"), file);
-    NoteWriter.Written written = NoteWriter.add(file, NoteWriterTest.rated(2));
+    WrittenNote written = NoteWriter.add(file, NoteWriterTest.rated(2));
     assertThat(written.notices())
         .singleElement()
         .extracting(Notice::text)
